@@ -1,0 +1,38 @@
+package org.benchleaf.derive;
+
+import java.util.List;
+import org.benchleaf.quantity.Quantity;
+
+/**
+ * A worked-out number with its working.
+ *
+ * @param id the name by which prose cites it, such as {@code wash.volume}: the id of the step, solution or result
+ *     and the figure's own name
+ * @param label what it is, in words
+ * @param value the number at full precision, with its low and high ends
+ * @param method the name of the calculation; {@link org.benchleaf.model.Method} tells formula and range
+ * @param inputs what was put in, in the order of the formula
+ * @param sources keys of the sources, those of the method and those of its inputs
+ * @param notes caveats that belong to this figure
+ */
+public record Figure(String id, String label, Quantity value, String method, List<Given> inputs,
+        List<String> sources, List<String> notes) {
+
+    public Figure {
+        inputs = List.copyOf(inputs);
+        sources = List.copyOf(sources);
+        notes = List.copyOf(notes);
+    }
+
+    /**
+     * One number that was put in.
+     *
+     * @param key the input's key
+     * @param label what it is, in words
+     * @param text the value as it reads, unit included
+     * @param from where it comes from: {@code case file}, {@code studio}, {@code usual value}, or the id of another
+     *     figure, which makes the figures of a case a graph
+     */
+    public record Given(String key, String label, String text, String from) {
+    }
+}

@@ -1,0 +1,112 @@
+package org.benchleaf.quantity;
+
+/**
+ * A number with its unit and how far it may lie off.
+ *
+ * <p>{@code value}, {@code low} and {@code high} are in {@code unit}, with low ≤ value ≤ high. An exact quantity
+ * has all three alike; a range ("15 min to 30 min") has its middle as value; a tolerance ("7.4 ± 0.1") is
+ * symmetrical.
+ */
+public record Quantity(double value, double low, double high, Unit unit, Spread spread) {
+
+    /** How the low and high ends came about, which decides how they are printed and combined. */
+    public enum Spread {
+        /** One number; low and high equal it. */
+        NONE,
+        /** Two ends that someone chose or that follow from such ends: "15 to 30 min". */
+        RANGE,
+        /** A measured number and its expanded uncertainty (k = 2): "7.4 ± 0.1". */
+        TOLERANCE
+    }
+
+    public Quantity {
+        if (!(low <= value && value <= high)) {
+            throw new IllegalArgumentException("not in order: low " + low + ", value " + value + ", high " + high);
+        }
+    }
+
+    /** An exact quantity. */
+    public static Quantity of(double value, Unit unit) {
+        return new Quantity(value, value, value, unit, Spread.NONE);
+    }
+
+    /** A count of things. */
+    public static Quantity count(long value) {
+        return of(value, Unit.COUNT);
+    }
+
+    /** A plain number without unit. */
+    public static Quantity number(double value) {
+        return of(value, Unit.NONE);
+    }
+
+    /** A range between two ends, its middle standing for it where one number is needed. */
+    public static Quantity range(double low, double high, Unit unit) {
+        return new Quantity(low + (high - low) / 2, low, high, unit, low == high ? Spread.NONE : Spread.RANGE);
+    }
+
+    /** A value between two ends that need not lie evenly around it. */
+    public static Quantity between(double low, double value, double high, Unit unit) {
+        return new Quantity(value, low, high, unit, low == high ? Spread.NONE : Spread.RANGE);
+    }
+
+    /** A value with its expanded uncertainty on both sides. */
+    public static Quantity plusMinus(double value, double halfWidth, Unit unit) {
+        return new Quantity(value, value - halfWidth, value + halfWidth, unit,
+                halfWidth == 0 ? Spread.NONE : Spread.TOLERANCE);
+    }
+
+    /** The dimension of the unit. */
+    public Dimension dimension() {
+        return unit.dimension();
+    }
+
+    /**
+     * The value alone, in another unit of the same dimension.
+     *
+     * @throws IllegalArgumentException if the other unit measures something else
+     */
+    public double in(Unit other) {
+        return convert(value, other);
+    }
+
+    /** The low end, in another unit of the same dimension. */
+    public double lowIn(Unit other) {
+        return convert(low, other);
+    }
+
+    /** The high end, in another unit of the same dimension. */
+    public double highIn(Unit other) {
+        return convert(high, other);
+    }
+
+    /**
+     * The same quantity written in another unit of the same dimension.
+     *
+     * @throws IllegalArgumentException if the other unit measures something else
+     */
+    public Quantity to(Unit other) {
+        return new Quantity(in(other), lowIn(other), highIn(other), other, spread);
+    }
+
+    /** The same unit with the value alone, its spread forgotten. */
+    public Quantity exact() {
+        return of(value, unit);
+    }
+
+    /** Half the distance between the ends, in this quantity's unit. */
+    public double halfWidth() {
+        return (high - low) / 2;
+    }
+
+    private double convert(double number, Unit other) {
+        if (other == unit) {
+            return number;
+        }
+        if (other.dimension() != unit.dimension()) {
+            throw new IllegalArgumentException(unit + " is " + unit.dimension().words() + ", but "
+                    + other + " is " + other.dimension().words());
+        }
+        return number * unit.factor() / other.factor();
+    }
+}

@@ -1,0 +1,127 @@
+package org.benchleaf.quantity;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * The trade's units: a closed table, so that a slip is answered with a question and never guessed.
+ *
+ * <p>Each unit gives its symbol as printed, other spellings that are accepted, its dimension, and the factor to
+ * the coherent SI unit of that dimension. Temperature is kept in °C, the only scale in the table.
+ *
+ * <p>Source of the factors: BIPM, The International System of Units, 9th edition (2019), tables 2 to 8; the
+ * Julian year of 365.25 d is the IAU's. Checked in tests against the JSR 385 reference implementation.
+ */
+public enum Unit {
+    MICROMETRE("µm", "LENGTH", 1e-6, "um"),
+    MILLIMETRE("mm", "LENGTH", 1e-3),
+    CENTIMETRE("cm", "LENGTH", 1e-2),
+    METRE("m", "LENGTH", 1.0),
+    SQUARE_MILLIMETRE("mm²", "AREA", 1e-6, "mm2"),
+    SQUARE_CENTIMETRE("cm²", "AREA", 1e-4, "cm2"),
+    SQUARE_DECIMETRE("dm²", "AREA", 1e-2, "dm2"),
+    SQUARE_METRE("m²", "AREA", 1.0, "m2"),
+    MICROLITRE("µL", "VOLUME", 1e-9, "uL", "µl", "ul"),
+    MILLILITRE("mL", "VOLUME", 1e-6, "ml"),
+    LITRE("L", "VOLUME", 1e-3, "l"),
+    CUBIC_METRE("m³", "VOLUME", 1.0, "m3"),
+    MICROGRAM("µg", "MASS", 1e-9, "ug"),
+    MILLIGRAM("mg", "MASS", 1e-6),
+    GRAM("g", "MASS", 1e-3),
+    KILOGRAM("kg", "MASS", 1.0),
+    SECOND("s", "TIME", 1.0, "sec"),
+    MINUTE("min", "TIME", 60.0),
+    HOUR("h", "TIME", 3600.0, "hr", "hour", "hours"),
+    DAY("d", "TIME", 86400.0, "day", "days"),
+    WEEK("wk", "TIME", 604800.0, "week", "weeks"),
+    YEAR("a", "TIME", 31557600.0, "year", "years"),
+    CELSIUS("°C", "TEMPERATURE", 1.0, "C", "degC"),
+    GRAM_PER_SQUARE_METRE("g/m²", "MASS_PER_AREA", 1e-3, "g/m2", "gsm"),
+    GRAM_PER_SQUARE_CENTIMETRE("g/cm²", "MASS_PER_AREA", 10.0, "g/cm2"),
+    GRAM_PER_LITRE("g/L", "MASS_PER_VOLUME", 1.0, "g/l"),
+    MILLIGRAM_PER_LITRE("mg/L", "MASS_PER_VOLUME", 1e-3, "mg/l"),
+    PERCENT_MASS_BY_VOLUME("% m/v", "MASS_PER_VOLUME", 10.0, "% w/v"),
+    MILLIGRAM_PER_CUBIC_METRE("mg/m³", "MASS_PER_VOLUME", 1e-6, "mg/m3"),
+    GRAM_PER_CUBIC_METRE("g/m³", "MASS_PER_VOLUME", 1e-3, "g/m3"),
+    KILOGRAM_PER_CUBIC_METRE("kg/m³", "MASS_PER_VOLUME", 1.0, "kg/m3"),
+    MOLE_PER_LITRE("mol/L", "AMOUNT_PER_VOLUME", 1e3, "mol/l", "M"),
+    MILLIMOLE_PER_LITRE("mmol/L", "AMOUNT_PER_VOLUME", 1.0, "mmol/l", "mM"),
+    MOLE_PER_KILOGRAM("mol/kg", "AMOUNT_PER_MASS", 1.0),
+    MILLIMOLE_PER_KILOGRAM("mmol/kg", "AMOUNT_PER_MASS", 1e-3),
+    GRAM_PER_MOLE("g/mol", "MASS_PER_AMOUNT", 1e-3),
+    KILOJOULE_PER_MOLE("kJ/mol", "ENERGY_PER_AMOUNT", 1e3),
+    PERCENT_BY_VOLUME("% v/v", "VOLUME_FRACTION", 0.01),
+    PERCENT_BY_MASS("% m/m", "MASS_FRACTION", 0.01, "% w/w"),
+    GRAM_PER_KILOGRAM("g/kg", "MASS_FRACTION", 1e-3),
+    PERCENT("%", "SHARE", 0.01),
+    PERCENT_HUMIDITY("% RH", "HUMIDITY", 0.01, "%RH"),
+    GRAM_PER_GRAM("g/g", "MASS_PER_MASS", 1.0),
+    PPM("ppm", "PARTS_PER_MILLION", 1e-6),
+    PASCAL("Pa", "PRESSURE", 1.0),
+    HECTOPASCAL("hPa", "PRESSURE", 100.0),
+    KILOPASCAL("kPa", "PRESSURE", 1e3),
+    ATMOSPHERE("atm", "PRESSURE", 101325.0),
+    MICROSIEMENS_PER_CENTIMETRE("µS/cm", "CONDUCTIVITY", 1e-4, "uS/cm"),
+    MILLISIEMENS_PER_CENTIMETRE("mS/cm", "CONDUCTIVITY", 0.1),
+    PER_SECOND("1/s", "RATE", 1.0, "/s"),
+    PER_MINUTE("1/min", "RATE", 1.0 / 60.0, "/min"),
+    PER_HOUR("1/h", "RATE", 1.0 / 3600.0, "/h"),
+    SQUARE_METRE_PER_SECOND("m²/s", "DIFFUSIVITY", 1.0, "m2/s"),
+    PH("pH", "ACIDITY", 1.0),
+    COUNT("×", "COUNT", 1.0),
+    NONE("", "NUMBER", 1.0);
+
+    private static final Map<String, Unit> BY_SPELLING = new HashMap<>();
+
+    static {
+        for (Unit unit : values()) {
+            BY_SPELLING.put(unit.symbol, unit);
+            for (String spelling : unit.otherSpellings) {
+                BY_SPELLING.put(spelling, unit);
+            }
+        }
+        // A count is written bare ("3"), never with its sign; plain numbers have no spelling at all.
+        BY_SPELLING.remove(COUNT.symbol);
+        BY_SPELLING.remove(NONE.symbol);
+    }
+
+    private final String symbol;
+    // By name, since Dimension names its usual unit: two enums cannot both be loaded first.
+    private final String dimensionName;
+    private final double factor;
+    private final List<String> otherSpellings;
+
+    Unit(String symbol, String dimensionName, double factor, String... otherSpellings) {
+        this.symbol = symbol;
+        this.dimensionName = dimensionName;
+        this.factor = factor;
+        this.otherSpellings = List.of(otherSpellings);
+    }
+
+    /** The symbol as it is printed, such as {@code % v/v}; empty for a plain number. */
+    public String symbol() {
+        return symbol;
+    }
+
+    /** What the unit measures. */
+    public Dimension dimension() {
+        return Dimension.valueOf(dimensionName);
+    }
+
+    /** How many coherent SI units one of this unit is; 1 for °C, pH, counts and plain numbers. */
+    public double factor() {
+        return factor;
+    }
+
+    /** The unit written this way, if the table has it; letter case matters, since mL and ML differ. */
+    public static Optional<Unit> spelled(String spelling) {
+        return Optional.ofNullable(BY_SPELLING.get(spelling));
+    }
+
+    /** Every accepted spelling, in no order. */
+    public static List<String> spellings() {
+        return List.copyOf(BY_SPELLING.keySet());
+    }
+}
