@@ -1,0 +1,16 @@
+package org.benchleaf.compose;
+
+/**
+ * A part of a page, finished but for its elements: its words are worded and its numbers rounded.
+ *
+ * <p>Each block is a record; the template {@code blocks/<name>.ftl}, the style {@code style/<name>.css} and the
+ * example used in tests bear its name in lower case with hyphens.
+ */
+public interface Block {
+
+    /** The name shared by record, template, style and example: {@code StepStrip} becomes {@code step-strip}. */
+    default String name() {
+        return getClass().getSimpleName().replaceAll("(?<=[a-z0-9])(?=[A-Z])", "-")
+                .toLowerCase(java.util.Locale.ROOT);
+    }
+}

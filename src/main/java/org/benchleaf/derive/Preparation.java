@@ -1,0 +1,43 @@
+package org.benchleaf.derive;
+
+import java.util.List;
+import java.util.Optional;
+import org.benchleaf.quantity.Quantity;
+
+/**
+ * One thing to prepare before the work begins.
+ *
+ * @param solution id
+ * @param needed how much the steps use
+ * @param batch how much to make, rounded up to what can be measured and made well
+ * @param measures what to measure out, in the order of making
+ * @param beginBefore how long before its first use to begin
+ * @param handsOn how much of that needs a person
+ * @param keeps how long it keeps once made
+ * @param usedIn ids of the steps that use it
+ * @param figures ids of its figures
+ */
+public record Preparation(String solution, Quantity needed, Quantity batch, List<Measure> measures,
+        Optional<Quantity> beginBefore, Optional<Quantity> handsOn, Optional<Quantity> keeps, List<String> usedIn,
+        List<String> figures) {
+
+    public Preparation {
+        measures = List.copyOf(measures);
+        usedIn = List.copyOf(usedIn);
+        figures = List.copyOf(figures);
+    }
+
+    /**
+     * One thing to measure out.
+     *
+     * @param of material or solution id
+     * @param exact the worked-out amount
+     * @param measured the amount as the vessel or balance can show it
+     * @param with the vessel or balance, in words; empty if the studio owns none that fits
+     * @param within expanded uncertainty (k = 2) of the measured amount
+     * @param figure id of the figure behind it
+     */
+    public record Measure(String of, Quantity exact, Quantity measured, Optional<String> with,
+            Optional<Quantity> within, String figure) {
+    }
+}

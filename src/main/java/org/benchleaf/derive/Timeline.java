@@ -1,0 +1,56 @@
+package org.benchleaf.derive;
+
+import java.time.LocalDateTime;
+import java.util.List;
+import org.benchleaf.quantity.Quantity;
+
+/**
+ * When each step can begin and end, counted from the start of the first.
+ *
+ * @param steps in the order of the case
+ * @param total from the first start to the last end, without nights and days off
+ * @param handsOn time that needs a person
+ * @param days the same laid out on the studio's working days; empty if no start is stated
+ */
+public record Timeline(List<TimedStep> steps, Quantity total, Quantity handsOn, List<ClockedStep> days) {
+
+    public Timeline {
+        steps = List.copyOf(steps);
+        days = List.copyOf(days);
+    }
+
+    /**
+     * One step on the clock.
+     *
+     * @param step id
+     * @param start earliest start, low if all before it goes quickly, high if slowly
+     * @param end earliest end, in the same way
+     * @param takes how long it takes
+     * @param handsOn how much of that needs a person
+     * @param slack how much later it could begin without moving the end
+     * @param critical whether it lies on the longest path
+     * @param moments what happens inside it, such as a change of blotters
+     */
+    public record TimedStep(String step, Quantity start, Quantity end, Quantity takes, Quantity handsOn,
+            Quantity slack, boolean critical, List<Moment> moments) {
+        public TimedStep {
+            moments = List.copyOf(moments);
+        }
+    }
+
+    /**
+     * A moment inside a step.
+     *
+     * @param kind {@code blotter change}, {@code bath change}, {@code look}
+     * @param number from 1
+     * @param at time from the start of the step; its high end open where it is overnight
+     * @param overnight whether it waits for the next morning
+     */
+    public record Moment(String kind, int number, Quantity at, boolean overnight) {
+    }
+
+    /** One step on the calendar: the earliest and the latest begin and end, within working hours where it needs a person. */
+    public record ClockedStep(String step, LocalDateTime earliestStart, LocalDateTime latestStart,
+            LocalDateTime earliestEnd, LocalDateTime latestEnd) {
+    }
+}

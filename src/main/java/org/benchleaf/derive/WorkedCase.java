@@ -1,0 +1,29 @@
+package org.benchleaf.derive;
+
+import java.util.List;
+import java.util.Map;
+import org.benchleaf.model.Finding;
+import org.benchleaf.model.TreatmentCase;
+
+/**
+ * A case with everything that follows from it.
+ *
+ * @param source the case as checked
+ * @param figures every derived figure by its id, in the order of the case
+ * @param timeline when each step can begin and end
+ * @param preparations what to make, in the order in which to begin
+ * @param results the results with their statistics, in the order of the case
+ * @param hazards what each prepared solution and used material can do, by id
+ * @param care what each step needs for protection, by step id
+ * @param findings what the trade's rules had to say and how it was answered
+ */
+public record WorkedCase(TreatmentCase source, Map<String, Figure> figures, Timeline timeline,
+        List<Preparation> preparations, List<WorkedResult> results, Map<String, Hazards> hazards,
+        Map<String, StepCare> care, List<Finding> findings) {
+
+    public WorkedCase {
+        preparations = List.copyOf(preparations);
+        results = List.copyOf(results);
+        findings = List.copyOf(findings);
+    }
+}

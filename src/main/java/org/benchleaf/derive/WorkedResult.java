@@ -1,0 +1,19 @@
+package org.benchleaf.derive;
+
+import java.util.List;
+import java.util.Map;
+import org.benchleaf.model.Result;
+
+/**
+ * A result with its statistics.
+ *
+ * @param source the result as written
+ * @param figures its figures by their last word, such as {@code mean-before}, {@code change}, {@code de2000.foot-margin}
+ * @param cautions keys of what must be said beside it, such as {@code fewer-than-three}, {@code surface-only}
+ */
+public record WorkedResult(Result source, Map<String, Figure> figures, List<String> cautions) {
+
+    public WorkedResult {
+        cautions = List.copyOf(cautions);
+    }
+}

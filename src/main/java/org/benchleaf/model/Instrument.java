@@ -1,0 +1,24 @@
+package org.benchleaf.model;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import org.benchleaf.message.Place;
+import org.benchleaf.quantity.Quantity;
+
+/**
+ * What measured.
+ *
+ * @param id how the file refers to it
+ * @param is what it is, such as {@code pH meter, flat electrode}
+ * @param resolution the smallest step it shows
+ * @param calibrated the day of its last calibration
+ * @param buffers the pH of the buffers used for it
+ */
+public record Instrument(String id, String is, Optional<Quantity> resolution, Optional<LocalDate> calibrated,
+        List<Quantity> buffers, Place place) {
+
+    public Instrument {
+        buffers = List.copyOf(buffers);
+    }
+}

@@ -1,0 +1,23 @@
+package org.benchleaf.model;
+
+import java.util.List;
+import java.util.Map;
+
+/**
+ * What all cases of a studio share.
+ *
+ * @param studio who publishes
+ * @param materials what the studio uses, by id, in the order of the files
+ * @param glossary terms, in alphabetical order
+ * @param sources published sources, by key: those of the program and those of the studio
+ * @param methods how figures are worked out, by name, in the order of the table
+ * @param classes courses that use a case
+ */
+public record Library(Studio studio, Map<String, Material> materials, List<Term> glossary,
+        Map<String, Source> sources, Map<String, Method> methods, List<CourseClass> classes) {
+
+    public Library {
+        glossary = List.copyOf(glossary);
+        classes = List.copyOf(classes);
+    }
+}

@@ -1,0 +1,35 @@
+package org.benchleaf.model;
+
+import java.util.Optional;
+import java.util.Set;
+import org.benchleaf.message.Place;
+import org.benchleaf.quantity.Quantity;
+
+/**
+ * Something the studio uses.
+ *
+ * @param id how files refer to it
+ * @param name what the label says
+ * @param kind such as {@code liquid}, {@code solid}, {@code tissue}, {@code support}, {@code absorbent}, {@code tool}, {@code adhesive}
+ * @param plain one sentence for the public
+ * @param substance key of the table of substances, for hazards and molar mass
+ * @param strength as bought, for a stock
+ * @param ph as bought, for a liquid or a board
+ * @param grammage of a tissue, blotter or carrier
+ * @param height of a sheet as bought
+ * @param width of a sheet as bought
+ * @param uptake water held per mass, for an absorbent
+ * @param keeps once opened
+ * @param kept storage, in words
+ * @param traits what rules ask about, such as {@code water-based}, {@code volatile}, {@code ionic fixative}, {@code buffered}
+ * @param source key of the source of its figures
+ */
+public record Material(String id, String name, String kind, String plain, Optional<String> substance,
+        Optional<Quantity> strength, Optional<Quantity> ph, Optional<Quantity> grammage, Optional<Quantity> height,
+        Optional<Quantity> width, Optional<Quantity> uptake, Optional<Quantity> keeps, Optional<String> kept,
+        Set<String> traits, Optional<String> source, Place place) {
+
+    public Material {
+        traits = Set.copyOf(traits);
+    }
+}

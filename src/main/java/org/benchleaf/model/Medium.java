@@ -1,0 +1,23 @@
+package org.benchleaf.model;
+
+import java.util.List;
+import java.util.Optional;
+import org.benchleaf.message.Place;
+
+/**
+ * One medium on the sheet.
+ *
+ * @param id how the file refers to it
+ * @param is what it is; a key of the treatment matrix, such as {@code printing ink}
+ * @param colour its colour, in words
+ * @param where where it is; empty if all over
+ * @param state such as {@code friable}, {@code heavy}, {@code dark verso}, {@code once dissolved}
+ * @param grade condition grade of iron-gall ink: good, fair, poor or bad
+ */
+public record Medium(String id, String is, Optional<String> colour, Optional<String> where, List<String> state,
+        Optional<String> grade, Place place) {
+
+    public Medium {
+        state = List.copyOf(state);
+    }
+}

@@ -1,0 +1,274 @@
+package org.benchleaf.model;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import org.benchleaf.quantity.Quantity;
+
+/** What a step uses, each with figures of its own. Ids name solutions of the case or materials of the studio. */
+public sealed interface Part {
+
+    /** Asks a question that differs by the kind of part. */
+    <R> R ask(Kinds<R> kinds);
+
+    /** One answer for each kind of part. */
+    interface Kinds<R> {
+        R bath(Bath part);
+
+        R mist(Mist part);
+
+        R chamber(Chamber part);
+
+        R blotters(Blotters part);
+
+        R press(Press part);
+
+        R mend(Mend part);
+
+        R heat(Heat part);
+
+        R support(Support part);
+
+        R cleaning(Cleaning part);
+
+        R fixing(Fixing part);
+
+        R weighing(Weighing part);
+
+        R housing(Housing part);
+    }
+
+    /** The part's key in a case file, which is also the first word of its figures' names. */
+    default String word() {
+        return getClass().getSimpleName().toLowerCase(java.util.Locale.ROOT);
+    }
+
+    /**
+     * Baths, one after the other.
+     *
+     * @param of the liquid
+     * @param margin free border around the sheet on every side
+     * @param depth of the liquid
+     * @param baths how many are planned
+     * @param atMost how many without a further reason
+     * @param each how long each lasts
+     * @param temperature of the liquid
+     * @param sheets how many sheets share a bath
+     * @param water what water it is made from
+     * @param readings what was read bath by bath
+     */
+    record Bath(String of, Quantity margin, Quantity depth, int baths, Optional<Integer> atMost,
+            Optional<Quantity> each, Optional<Quantity> temperature, int sheets, Optional<Water> water,
+            List<BathReading> readings) implements Part {
+        public Bath {
+            readings = List.copyOf(readings);
+        }
+
+        @Override
+        public <R> R ask(Kinds<R> kinds) {
+            return kinds.bath(this);
+        }
+    }
+
+    /**
+     * The water a bath is made from.
+     *
+     * @param source such as {@code deionised}, {@code distilled}, {@code tap}
+     * @param ph measured
+     * @param conductivity measured
+     * @param analysis where the analysis of tap water is kept
+     * @param pipes what the pipes are made of
+     */
+    record Water(String source, Optional<Quantity> ph, Optional<Quantity> conductivity, Optional<String> analysis,
+            Optional<String> pipes) {
+    }
+
+    /**
+     * What was read in one bath.
+     *
+     * @param bath the bath's number, from 1
+     * @param phFresh before the sheet went in
+     * @param phUsed after the sheet came out
+     * @param conductivity after the sheet came out
+     * @param colour of the used bath against fresh liquid, in words
+     * @param added volume of stock added to reach the pH
+     */
+    record BathReading(int bath, Optional<Quantity> phFresh, Optional<Quantity> phUsed,
+            Optional<Quantity> conductivity, Optional<String> colour, Optional<Quantity> added) {
+    }
+
+    /**
+     * A fine spray.
+     *
+     * @param of the liquid
+     * @param amount in all
+     * @param tool the sprayer; a material id
+     * @param ultrasonic whether the tool makes its mist by ultrasound
+     * @param water such as {@code deionised}, for an ultrasonic tool
+     * @param cleaned when the tool was cleaned, such as {@code same day}
+     */
+    record Mist(String of, Quantity amount, Optional<String> tool, boolean ultrasonic, Optional<String> water,
+            Optional<String> cleaned) implements Part {
+        @Override
+        public <R> R ask(Kinds<R> kinds) {
+            return kinds.mist(this);
+        }
+    }
+
+    /**
+     * A humidity chamber, a membrane pack or a damp pack.
+     *
+     * @param pack {@code chamber}, {@code membrane} or {@code damp pack}
+     * @param of the liquid that gives the vapour
+     * @param amount of liquid put in
+     * @param volume of the closed space
+     * @param humidity reached, relative
+     * @param temperature in the chamber
+     * @param lookEvery how often someone looks
+     * @param noIgnition whether every source of ignition is kept away
+     */
+    record Chamber(String pack, String of, Optional<Quantity> amount, Optional<Quantity> volume,
+            Optional<Quantity> humidity, Optional<Quantity> temperature, Optional<Quantity> lookEvery,
+            boolean noIgnition) implements Part {
+        @Override
+        public <R> R ask(Kinds<R> kinds) {
+            return kinds.chamber(this);
+        }
+    }
+
+    /**
+     * Drying between blotters.
+     *
+     * @param changes time from one change to the next; {@code overnight} is kept as an empty time
+     * @param blotter material id of the blotter
+     * @param layers sheets of blotter on each face
+     * @param wet mass of the wet sheet
+     * @param dry mass of the dry sheet
+     */
+    record Blotters(List<Optional<Quantity>> changes, Optional<String> blotter, int layers, Optional<Quantity> wet,
+            Optional<Quantity> dry) implements Part {
+        public Blotters {
+            changes = List.copyOf(changes);
+        }
+
+        @Override
+        public <R> R ask(Kinds<R> kinds) {
+            return kinds.blotters(this);
+        }
+    }
+
+    /** Weight laid on: its mass, over the whole sheet or an area of its own, and what lies between. */
+    record Press(Quantity mass, Optional<Quantity> height, Optional<Quantity> width, List<String> between,
+            Optional<Quantity> time) implements Part {
+        public Press {
+            between = List.copyOf(between);
+        }
+
+        @Override
+        public <R> R ask(Kinds<R> kinds) {
+            return kinds.press(this);
+        }
+    }
+
+    /**
+     * Mending with tissue.
+     *
+     * @param damages ids of the tears, splits or losses
+     * @param tissue material id
+     * @param with adhesive: a solution or material id
+     * @param strip width of the strips
+     * @param lap how far a strip reaches beyond each end of the tear
+     * @param piece longest piece used
+     * @param pasteLoad wet adhesive on tissue, mass per area
+     * @param waste share added for loss
+     * @param grain direction of the tissue's fibres, in words
+     * @param ofPatch whether it is a lining or a large patch
+     */
+    record Mend(List<String> damages, String tissue, String with, Quantity strip, Quantity lap,
+            Optional<Quantity> piece, Optional<Quantity> pasteLoad, Optional<Quantity> waste,
+            Optional<String> grain, boolean ofPatch) implements Part {
+        public Mend {
+            damages = List.copyOf(damages);
+        }
+
+        @Override
+        public <R> R ask(Kinds<R> kinds) {
+            return kinds.mend(this);
+        }
+    }
+
+    /** Warmth from a tool: its temperature and how long it rests on one place. */
+    record Heat(String tool, Quantity temperature, Optional<Quantity> time) implements Part {
+        @Override
+        public <R> R ask(Kinds<R> kinds) {
+            return kinds.heat(this);
+        }
+    }
+
+    /**
+     * What carries the sheet.
+     *
+     * @param under material id below
+     * @param between material id next to the sheet, if any
+     * @param rigid whether it can be lifted flat
+     * @param margin how far the carrier reaches beyond the sheet on every side
+     */
+    record Support(String under, Optional<String> between, boolean rigid, Optional<Quantity> margin)
+            implements Part {
+        @Override
+        public <R> R ask(Kinds<R> kinds) {
+            return kinds.support(this);
+        }
+    }
+
+    /** Dry cleaning tools in the order of use, and whether air is drawn off through a HEPA filter. */
+    record Cleaning(List<String> tools, boolean extraction, boolean openBrushing) implements Part {
+        public Cleaning {
+            tools = List.copyOf(tools);
+        }
+
+        @Override
+        public <R> R ask(Kinds<R> kinds) {
+            return kinds.cleaning(this);
+        }
+    }
+
+    /**
+     * Protection of a sensitive medium.
+     *
+     * @param medium id of the medium
+     * @param with solution or material id
+     * @param method {@code ionic}, {@code volatile wax}, {@code resin} or {@code barrier}
+     * @param rinse how long it is rinsed in all
+     * @param rinses how many changes of water
+     * @param clearBy the day by which a volatile fixative is expected to be gone
+     */
+    record Fixing(String medium, String with, String method, Optional<Quantity> rinse, Optional<Integer> rinses,
+            Optional<LocalDate> clearBy) implements Part {
+        @Override
+        public <R> R ask(Kinds<R> kinds) {
+            return kinds.fixing(this);
+        }
+    }
+
+    /** Weighings while drying: oven-dry or conditioned mass, wet mass, mass when put under restraint. */
+    record Weighing(Quantity dry, Optional<Quantity> wet, Optional<Quantity> restrained, Optional<Quantity> between,
+            Optional<Quantity> blottedFor) implements Part {
+        @Override
+        public <R> R ask(Kinds<R> kinds) {
+            return kinds.weighing(this);
+        }
+    }
+
+    /** What the object is kept in afterwards. */
+    record Housing(List<String> materials, String buffered, Optional<Quantity> ph) implements Part {
+        public Housing {
+            materials = List.copyOf(materials);
+        }
+
+        @Override
+        public <R> R ask(Kinds<R> kinds) {
+            return kinds.housing(this);
+        }
+    }
+}

@@ -1,0 +1,23 @@
+package org.benchleaf.model;
+
+import java.util.Optional;
+import org.benchleaf.message.Place;
+
+/**
+ * One picture.
+ *
+ * @param id how the file refers to it
+ * @param file name inside the case's pictures folder
+ * @param moment before, during or after
+ * @param side recto, verso or detail
+ * @param light such as {@code normal}, {@code raking from the left}, {@code transmitted}, {@code UV}
+ * @param alt what is seen and why it matters
+ * @param caption what to look for
+ * @param credit who made it
+ * @param licence SPDX identifier
+ * @param step id of the step it shows
+ * @param pair id of the picture it is compared with
+ */
+public record Picture(String id, String file, String moment, String side, String light, String alt, String caption,
+        String credit, String licence, Optional<String> step, Optional<String> pair, Place place) {
+}

@@ -1,0 +1,38 @@
+package org.benchleaf.model;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import org.benchleaf.message.Place;
+
+/**
+ * Who may see what of a case, and since when.
+ *
+ * @param state how far the case has come
+ * @param licence SPDX identifier of the licence of text and data
+ * @param withholdUntil nothing is published before this day
+ * @param strengthsForPublic whether the public page may print the strengths of solutions
+ * @param permissions written permissions
+ */
+public record Publication(State state, String licence, Optional<LocalDate> withholdUntil,
+        boolean strengthsForPublic, List<Permission> permissions, Place place) {
+
+    /** How far a case has come. */
+    public enum State {
+        /** Being written: checked, never published. */
+        DRAFT,
+        /** Ready, as far as the permissions go. */
+        CLEARED,
+        /** Taken back: removed from the site on the next run. */
+        WITHDRAWN
+    }
+
+    public Publication {
+        permissions = List.copyOf(permissions);
+    }
+
+    /** Whether a use is permitted on a day by at least one permission then in force. */
+    public boolean permits(Permission.Use use, LocalDate day) {
+        return permissions.stream().anyMatch(permission -> permission.inForce(use, day));
+    }
+}

@@ -1,0 +1,141 @@
+package org.benchleaf.model;
+
+import java.util.List;
+import java.util.Optional;
+import org.benchleaf.message.Place;
+import org.benchleaf.quantity.Quantity;
+import org.benchleaf.quantity.Unit;
+
+/** One thing measured before and after, or only once, or not at all. */
+public sealed interface Result {
+
+    /** What was measured, such as {@code pH}. */
+    String measure();
+
+    /** Where in the file. */
+    Place place();
+
+    /** Asks a question that differs by the kind of result. */
+    <R> R ask(Kinds<R> kinds);
+
+    /** One answer for each kind of result. */
+    interface Kinds<R> {
+        R readings(Readings result);
+
+        R colour(Colour result);
+
+        R size(Size result);
+
+        R reserve(Reserve result);
+
+        R words(Words result);
+
+        R notMeasured(NotMeasured result);
+    }
+
+    /**
+     * Numbers read with one method.
+     *
+     * @param method how, such as {@code surface, flat electrode}
+     * @param unit of the numbers
+     * @param places where each reading was taken, in order; may be empty
+     * @param before readings before; may be empty
+     * @param after readings after; may be empty
+     * @param instrument id of the instrument
+     * @param equilibrated how long the sheet had rested before the reading after
+     * @param note anything more
+     */
+    record Readings(String measure, String method, Unit unit, List<String> places, List<Double> before,
+            List<Double> after, Optional<String> instrument, Optional<Quantity> equilibrated, Optional<String> note,
+            Place place) implements Result {
+        public Readings {
+            places = List.copyOf(places);
+            before = List.copyOf(before);
+            after = List.copyOf(after);
+        }
+
+        @Override
+        public <R> R ask(Kinds<R> kinds) {
+            return kinds.readings(this);
+        }
+    }
+
+    /**
+     * CIELAB coordinates at registered spots.
+     *
+     * @param formula the colour difference reported, such as {@code CIEDE2000}
+     * @param illuminant such as {@code D65}
+     * @param observer such as {@code 10°}
+     * @param geometry such as {@code d/8}
+     */
+    record Colour(String measure, Optional<String> formula, Optional<String> illuminant, Optional<String> observer,
+            Optional<String> geometry, Optional<Quantity> aperture, Optional<Integer> readingsEach,
+            Optional<String> instrument, Optional<Quantity> equilibrated, List<ColourSpot> spots,
+            Optional<String> note, Place place) implements Result {
+        public Colour {
+            spots = List.copyOf(spots);
+        }
+
+        @Override
+        public <R> R ask(Kinds<R> kinds) {
+            return kinds.colour(this);
+        }
+    }
+
+    /** One spot: L*, a*, b* before and after, each empty if not measured. */
+    record ColourSpot(String at, List<Double> before, List<Double> after) {
+        public ColourSpot {
+            before = List.copyOf(before);
+            after = List.copyOf(after);
+        }
+    }
+
+    /** Height and width before and after, with the humidity of the room at each measuring. */
+    record Size(String measure, String method, Quantity heightBefore, Quantity widthBefore, Quantity heightAfter,
+            Quantity widthAfter, Optional<Quantity> humidityBefore, Optional<Quantity> humidityAfter,
+            Optional<String> note, Place place) implements Result {
+        @Override
+        public <R> R ask(Kinds<R> kinds) {
+            return kinds.size(this);
+        }
+    }
+
+    /**
+     * Alkaline reserve, titrated on a sample or calculated as a ceiling.
+     *
+     * @param step id of the step whose bath left it, for a calculated ceiling
+     * @param measured what the titration read, if there was one
+     * @param carbonate reported share of calcium carbonate, if the report gives one
+     * @param amount reported mol/kg, if the report gives one
+     */
+    record Reserve(String measure, Optional<String> method, Optional<String> step, Optional<Titration> measured,
+            Optional<Quantity> carbonate, Optional<Quantity> amount, Optional<Quantity> uptake, Optional<String> note,
+            Place place) implements Result {
+        @Override
+        public <R> R ask(Kinds<R> kinds) {
+            return kinds.reserve(this);
+        }
+    }
+
+    /** The readings of one titration. */
+    record Titration(Quantity sample, Optional<Quantity> moisture, Quantity acidVolume, Quantity acid,
+            Quantity baseVolume, Quantity base) {
+    }
+
+    /** A result in words: a rank, "doubled", "not reported"; never turned into a number. */
+    record Words(String measure, String method, Optional<String> before, Optional<String> after,
+            Optional<String> note, Place place) implements Result {
+        @Override
+        public <R> R ask(Kinds<R> kinds) {
+            return kinds.words(this);
+        }
+    }
+
+    /** Something that was not measured, and why. */
+    record NotMeasured(String measure, String because, Place place) implements Result {
+        @Override
+        public <R> R ask(Kinds<R> kinds) {
+            return kinds.notMeasured(this);
+        }
+    }
+}

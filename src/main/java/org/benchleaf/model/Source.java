@@ -1,0 +1,14 @@
+package org.benchleaf.model;
+
+/**
+ * A published source.
+ *
+ * @param key how files refer to it
+ * @param author who wrote it
+ * @param year of publication; empty if unknown
+ * @param title of the work
+ * @param where journal and page, standard number, address
+ * @param status how it was consulted: {@code read}, {@code read in part}, {@code secondary} or {@code from memory}
+ */
+public record Source(String key, String author, String year, String title, String where, String status) {
+}

@@ -1,0 +1,75 @@
+package org.benchleaf.model;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import org.benchleaf.message.Place;
+import org.benchleaf.quantity.Quantity;
+
+/**
+ * One step of the treatment.
+ *
+ * @param id how the file refers to it
+ * @param kind the trade's verb
+ * @param instruction what to do, imperative
+ * @param see what one should see
+ * @param watch what to keep an eye on
+ * @param ifNot what to do if it goes otherwise
+ * @param until the observed end point
+ * @param checks what was looked for, such as {@code eraser residue}
+ * @param takes how long it takes in all; empty if it follows from the parts
+ * @param handsOn how much of that needs a person: a time or a share; all of it if empty
+ * @param after ids of the steps that must be finished first
+ * @param atMost it must not take longer
+ * @param hold where a supervisor must release the work
+ * @param by who does it: conservator, trainee or supervisor
+ * @param people how many pairs of hands, at least 1
+ * @param overnight whether it may run on when nobody is there
+ * @param on the day it was done
+ * @param area whole or local
+ * @param edge how the edge of a local wet treatment is controlled
+ * @param avoids ids of the media kept out of it
+ * @param uses ids of materials and tools
+ * @param practised whether it was practised on a surrogate first
+ * @param emergency done without consent to stop damage
+ * @param resize whether a washed sheet is sized again
+ * @param parts what it uses
+ */
+public record Step(String id, StepKind kind, String instruction, Optional<String> see, Optional<String> watch,
+        Optional<String> ifNot, Optional<String> until, List<String> checks, Optional<Quantity> takes,
+        Optional<Quantity> handsOn, List<String> after, Optional<Quantity> atMost, Optional<Hold> hold, String by,
+        int people, boolean overnight, Optional<LocalDate> on, String area, Optional<String> edge,
+        List<String> avoids, List<String> uses, boolean practised, Optional<Emergency> emergency,
+        Optional<Decision> resize, List<Part> parts, Place place) {
+
+    public Step {
+        checks = List.copyOf(checks);
+        after = List.copyOf(after);
+        avoids = List.copyOf(avoids);
+        uses = List.copyOf(uses);
+        parts = List.copyOf(parts);
+    }
+
+    /** The part of that record class, if the step has one. */
+    public <P extends Part> Optional<P> part(Class<P> type) {
+        return parts.stream().filter(type::isInstance).map(type::cast).findFirst();
+    }
+
+    /**
+     * A point at which the work stops until someone lets it go on.
+     *
+     * @param before what must not begin, such as {@code lowering}
+     * @param releasedBy in which role
+     * @param look what they look at
+     */
+    public record Hold(String before, String releasedBy, Optional<String> look) {
+    }
+
+    /** Work done without consent to stop further damage. */
+    public record Emergency(String averted, Optional<LocalDate> reportBy) {
+    }
+
+    /** A decision with its reason. */
+    public record Decision(boolean yes, Optional<String> why) {
+    }
+}

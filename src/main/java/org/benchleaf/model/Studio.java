@@ -1,0 +1,61 @@
+package org.benchleaf.model;
+
+import java.time.DayOfWeek;
+import java.time.LocalTime;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.benchleaf.message.Place;
+import org.benchleaf.quantity.Quantity;
+
+/**
+ * Who publishes, and what they work with.
+ *
+ * @param name of the studio
+ * @param about one or two sentences for the site
+ * @param demo whether everything is invented, which the site then says
+ * @param languages BCP 47 tags, the first one the site's own
+ * @param days on which the studio works
+ * @param opens when work begins
+ * @param closes when work ends
+ * @param roomVolume of the room in which solvents are used
+ * @param airChanges of that room
+ * @param temperature of that room
+ * @param trays inner sizes
+ * @param glassware what measures volumes
+ * @param balances what measures masses
+ * @param emergency what to do and whom to call, in the studio's own words
+ * @param waste how waste is handled, in the studio's own words
+ */
+public record Studio(String name, String about, boolean demo, List<String> languages, Set<DayOfWeek> days,
+        LocalTime opens, LocalTime closes, Quantity roomVolume, Quantity airChanges, Quantity temperature,
+        List<Tray> trays, List<Vessel> glassware, List<Balance> balances, String emergency, String waste,
+        Place place) {
+
+    public Studio {
+        languages = List.copyOf(languages);
+        days = Set.copyOf(days);
+        trays = List.copyOf(trays);
+        glassware = List.copyOf(glassware);
+        balances = List.copyOf(balances);
+    }
+
+    /** A tray, measured inside. */
+    public record Tray(String id, Quantity height, Quantity width, Quantity depth) {
+    }
+
+    /**
+     * A vessel that measures.
+     *
+     * @param kind such as {@code measuring cylinder}, {@code graduated pipette}, {@code volumetric flask}
+     * @param volume nominal
+     * @param grade accuracy class
+     * @param tolerance of the full volume; empty if the standard's is taken
+     */
+    public record Vessel(String kind, Quantity volume, String grade, Optional<Quantity> tolerance) {
+    }
+
+    /** A balance: the most it carries and its smallest step. */
+    public record Balance(String id, Quantity most, Quantity step) {
+    }
+}

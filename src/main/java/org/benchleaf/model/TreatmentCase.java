@@ -1,0 +1,70 @@
+package org.benchleaf.model;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.benchleaf.message.Place;
+
+/**
+ * One treatment as its case file states it.
+ *
+ * @param id the folder's name
+ * @param title one line for the public
+ * @param summary one or two sentences for the public
+ * @param level for whom the step sheet is written
+ * @param language BCP 47 tag of the words in the file
+ * @param publication who may see what, and since when
+ * @param object what was treated
+ * @param condition damages, in the order written
+ * @param tests spot tests
+ * @param proposal what was proposed to the owner and agreed
+ * @param instruments what measured
+ * @param solutions what is prepared, in the order written
+ * @param steps what is done, in the order written
+ * @param results what was measured before and after
+ * @param pictures photographs and drawings
+ * @param reasons reasons recorded for departing from a rule
+ * @param story the Markdown text
+ * @param translations the same words in other languages
+ * @param privateFields which private fields are filled in; their values never leave the reader
+ * @param place the head of the file
+ */
+public record TreatmentCase(String id, String title, String summary, Level level, String language,
+        Publication publication, PrintObject object, List<Damage> condition, List<SpotTest> tests, Proposal proposal,
+        List<Instrument> instruments, List<Solution> solutions, List<Step> steps, List<Result> results,
+        List<Picture> pictures, List<Reason> reasons, Story story, List<Translation> translations,
+        Set<String> privateFields, Place place) {
+
+    public TreatmentCase {
+        condition = List.copyOf(condition);
+        tests = List.copyOf(tests);
+        instruments = List.copyOf(instruments);
+        solutions = List.copyOf(solutions);
+        steps = List.copyOf(steps);
+        results = List.copyOf(results);
+        pictures = List.copyOf(pictures);
+        reasons = List.copyOf(reasons);
+        translations = List.copyOf(translations);
+        privateFields = Set.copyOf(privateFields);
+    }
+
+    /** The step of that id. */
+    public Optional<Step> step(String id) {
+        return steps.stream().filter(step -> step.id().equals(id)).findFirst();
+    }
+
+    /** The solution of that id. */
+    public Optional<Solution> solution(String id) {
+        return solutions.stream().filter(solution -> solution.id().equals(id)).findFirst();
+    }
+
+    /** The medium of that id. */
+    public Optional<Medium> medium(String id) {
+        return object.media().stream().filter(medium -> medium.id().equals(id)).findFirst();
+    }
+
+    /** The damage of that id. */
+    public Optional<Damage> damage(String id) {
+        return condition.stream().filter(damage -> damage.id().filter(id::equals).isPresent()).findFirst();
+    }
+}
