@@ -1,7 +1,7 @@
 /**
- * Cuts a worked case into pages of blocks and puts every word and number into its final, rounded form.
+ * Works out every number that an author did not write: volumes, mixtures, times, colour change.
  *
- * <p>Start at {@code PageComposer} for the pages of one case and {@code SiteComposer} for those of the whole site.
- * May see: derive, model, quantity, message.
+ * <p>Start at {@code Deriver}; {@code Calculations} runs one named calculation. May see: check, science, model,
+ * quantity, message. Never rounds and never words a sentence; that is the work of compose.
  */
-package org.benchleaf.compose;
+package org.benchleaf.derive;
