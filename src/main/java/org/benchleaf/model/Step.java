@@ -33,6 +33,8 @@ import org.benchleaf.quantity.Quantity;
  * @param practised whether it was practised on a surrogate first
  * @param emergency done without consent to stop damage
  * @param resize whether a washed sheet is sized again
+ * @param aim what it is for, where that has to be stated
+ * @param instead why it and not a gentler way
  * @param parts what it uses
  */
 public record Step(String id, StepKind kind, String instruction, Optional<String> see, Optional<String> watch,
@@ -40,7 +42,8 @@ public record Step(String id, StepKind kind, String instruction, Optional<String
         Optional<Quantity> handsOn, List<String> after, Optional<Quantity> atMost, Optional<Hold> hold, String by,
         int people, boolean overnight, Optional<LocalDate> on, String area, Optional<String> edge,
         List<String> avoids, List<String> uses, boolean practised, Optional<Emergency> emergency,
-        Optional<Decision> resize, List<Part> parts, Place place) {
+        Optional<Decision> resize, Optional<String> aim, Optional<String> instead, List<Part> parts,
+        Place place) {
 
     public Step {
         checks = List.copyOf(checks);
