@@ -1,0 +1,22 @@
+package org.benchleaf.publish;
+
+import java.nio.charset.StandardCharsets;
+
+/**
+ * One finished file of the site.
+ *
+ * @param path relative to the site's root, with forward slashes
+ * @param bytes what it holds; not copied, so never changed by anyone
+ */
+public record SiteFile(String path, byte[] bytes) {
+
+    /** A file of text, as UTF-8. */
+    public static SiteFile text(String path, String text) {
+        return new SiteFile(path, text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    /** Whether it is a page, which has links and anchors. */
+    public boolean isPage() {
+        return path.endsWith(".html");
+    }
+}
