@@ -12,9 +12,11 @@ import java.util.Map;
  * @param sources published sources, by key: those of the program and those of the studio
  * @param methods how figures are worked out, by name, in the order of the table
  * @param classes courses that use a case
+ * @param reference tables of hazards and care
  */
 public record Library(Studio studio, Map<String, Material> materials, List<Term> glossary,
-        Map<String, Source> sources, Map<String, Method> methods, List<CourseClass> classes) {
+        Map<String, Source> sources, Map<String, Method> methods, List<CourseClass> classes,
+        Reference reference) {
 
     public Library {
         glossary = List.copyOf(glossary);

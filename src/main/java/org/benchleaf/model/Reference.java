@@ -1,0 +1,178 @@
+package org.benchleaf.model;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.benchleaf.quantity.Quantity;
+
+/**
+ * The tables of hazards and care that come with the program, with the rows that a studio has added or replaced.
+ *
+ * @param substances by key
+ * @param statements hazard and precautionary statements, by code
+ * @param pictograms by code
+ * @param equipment protective equipment, by code
+ * @param limits from which shares on a mixture takes over a class, in the order of asking
+ * @param cautions what to say and wear at which step
+ * @param waste kinds of waste, the first that fits counts
+ * @param firstAid what to do, by statement
+ * @param labels sizes of labels, by growing bottle
+ * @param claims words that promise too much
+ */
+public record Reference(Map<String, Substance> substances, Map<String, Statement> statements,
+        Map<String, Pictogram> pictograms, Map<String, Equipment> equipment, List<MixtureLimit> limits,
+        Map<String, Caution> cautions, Map<String, WasteKind> waste, List<FirstAid> firstAid, List<LabelSize> labels,
+        List<ClaimWord> claims) {
+
+    public Reference {
+        limits = List.copyOf(limits);
+        firstAid = List.copyOf(firstAid);
+        labels = List.copyOf(labels);
+        claims = List.copyOf(claims);
+    }
+
+    /** Nothing at all, for tests of other parts. */
+    public static Reference empty() {
+        return new Reference(Map.of(), Map.of(), Map.of(), Map.of(), List.of(), Map.of(), Map.of(), List.of(),
+                List.of(), List.of());
+    }
+
+    /**
+     * An official statement.
+     *
+     * @param code such as {@code H225} or {@code P305+P351+P338}
+     * @param text the official wording
+     * @param rank the order of importance on a label, 1 first
+     * @param pictogram shown with a hazard statement; empty if none is
+     * @param signal word that goes with a hazard statement; empty if none does
+     * @param precautions P codes that go with a hazard statement
+     * @param source where the wording was read
+     * @param edition of the law that the wording belongs to
+     */
+    public record Statement(String code, String text, int rank, Optional<String> pictogram, Optional<String> signal,
+            List<String> precautions, String source, String edition) {
+        public Statement {
+            precautions = List.copyOf(precautions);
+        }
+    }
+
+    /**
+     * A pictogram.
+     *
+     * @param code such as {@code GHS02}
+     * @param name its symbol in words, such as {@code flame}
+     * @param meaning what it stands for, in plain words
+     * @param svg the drawing, a whole {@code svg} element
+     * @param source where its description was read
+     */
+    public record Pictogram(String code, String name, String meaning, String svg, String source) {
+    }
+
+    /** Something to wear or to work under: code, name, the words for the sheet, source. */
+    public record Equipment(String code, String name, String words, String source) {
+    }
+
+    /**
+     * From which share by mass on a mixture takes over a class.
+     *
+     * @param sum classes whose shares are added, with the factor each counts
+     * @param from the least sum
+     * @param below the sum at which a stronger class takes over; empty if none does
+     * @param gives the class that results
+     * @param statement its H code
+     * @param source where the rule was read
+     */
+    public record MixtureLimit(Map<String, Integer> sum, Quantity from, Optional<Quantity> below, String gives,
+            String statement, String source) {
+    }
+
+    /**
+     * A caution and when it is due. Every kind of condition that is named must hold; of each, one word is enough.
+     *
+     * @param key the caution's own key
+     * @param level {@code danger} or {@code care}
+     * @param words what can happen
+     * @param doFirst what to do about it
+     * @param wear codes of protective equipment
+     * @param when when it is due
+     * @param source where it was read
+     */
+    public record Caution(String key, String level, String words, String doFirst, List<String> wear, When when,
+            String source) {
+        public Caution {
+            wear = List.copyOf(wear);
+        }
+    }
+
+    /**
+     * When a caution is due.
+     *
+     * @param steps kinds of step, in words
+     * @param parts parts of a step
+     * @param statements H codes of what the step uses
+     * @param substances keys of substances that the step uses
+     * @param traits traits of materials that the step uses
+     * @param words looked for in lower case in what the step uses, its media, damages and instruction
+     * @param atLeast the least amount of liquid that the step uses
+     */
+    public record When(Set<String> steps, Set<String> parts, Set<String> statements, Set<String> substances,
+            Set<String> traits, Set<String> words, Optional<Quantity> atLeast) {
+        public When {
+            steps = Set.copyOf(steps);
+            parts = Set.copyOf(parts);
+            statements = Set.copyOf(statements);
+            substances = Set.copyOf(substances);
+            traits = Set.copyOf(traits);
+            words = Set.copyOf(words);
+        }
+    }
+
+    /** A kind of waste: the H codes or substances that make it so, and the usual words about it. */
+    public record WasteKind(String key, String name, Set<String> statements, Set<String> substances, String words,
+            String source) {
+        public WasteKind {
+            statements = Set.copyOf(statements);
+            substances = Set.copyOf(substances);
+        }
+    }
+
+    /** First aid in the usual words, for the H codes that it belongs to. */
+    public record FirstAid(String where, Set<String> statements, String words, String source) {
+        public FirstAid {
+            statements = Set.copyOf(statements);
+        }
+    }
+
+    /**
+     * How large a label is.
+     *
+     * @param upTo the largest bottle that it is for
+     * @param height of the label, the shorter side
+     * @param width of the label, the longer side
+     * @param pictogram side of a pictogram's frame
+     * @param xHeight height of a small x
+     * @param source where the sizes were read
+     */
+    public record LabelSize(Quantity upTo, Quantity height, Quantity width, Quantity pictogram, Quantity xHeight,
+            String source) {
+    }
+
+    /**
+     * Words that promise too much.
+     *
+     * @param language BCP 47 tag of the words
+     * @param words as they are looked for; letter case does not matter
+     * @param kind {@code promise}, {@code safety}, {@code age} or {@code authenticity}
+     * @param unless words which, standing directly before, turn it round, such as {@code not}
+     * @param instead what to write
+     * @param source where the advice was read
+     */
+    public record ClaimWord(String language, List<String> words, String kind, List<String> unless, String instead,
+            String source) {
+        public ClaimWord {
+            words = List.copyOf(words);
+            unless = List.copyOf(unless);
+        }
+    }
+}
