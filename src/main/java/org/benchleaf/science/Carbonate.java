@@ -1,0 +1,34 @@
+package org.benchleaf.science;
+
+/**
+ * The carbonate species at one temperature and pH, each as a multiple of the activity of carbonate.
+ *
+ * @param bicarbonate activity of HCO₃⁻
+ * @param acid activity of dissolved CO₂
+ * @param pairedWithBicarbonate activity of CaHCO₃⁺ for an activity of Ca²⁺ of one
+ * @param pairedWithCarbonate activity of dissolved CaCO₃ for an activity of Ca²⁺ of one
+ */
+record Carbonate(double bicarbonate, double acid, double pairedWithBicarbonate, double pairedWithCarbonate) {
+
+    static Carbonate at(double kelvin, double hydrogen) {
+        double bicarbonate = Equilibrium.BICARBONATE.at(kelvin) * hydrogen;
+        return new Carbonate(bicarbonate, Equilibrium.CARBONIC_ACID.at(kelvin) * hydrogen * hydrogen,
+                Equilibrium.CALCIUM_BICARBONATE.at(kelvin) * bicarbonate, Equilibrium.CALCIUM_CARBONATE.at(kelvin));
+    }
+
+    /** The activity of carbonate in a solution that holds this much carbon in all. */
+    double activity(double carbon, double calciumActivity, Davies ions) {
+        return carbon / carbonPerActivity(calciumActivity, ions);
+    }
+
+    /** The carbon in all for an activity of carbonate of one. */
+    double carbonPerActivity(double calciumActivity, Davies ions) {
+        return 1 / ions.twofold() + bicarbonate / ions.single() + acid
+                + calciumActivity * pairs(ions);
+    }
+
+    /** Carbon bound to calcium for activities of calcium and carbonate of one. */
+    double pairs(Davies ions) {
+        return pairedWithBicarbonate / ions.single() + pairedWithCarbonate;
+    }
+}

@@ -1,0 +1,52 @@
+package org.benchleaf.science;
+
+import org.benchleaf.quantity.Quantity;
+import org.benchleaf.quantity.Unit;
+
+/** Hands out the number of a quantity once it is known to lie in a formula's range. */
+final class Require {
+
+    /** Two spellings of one amount (1 L, 1000 mL) may differ in the last place; an end of a range includes both. */
+    private static final double SLACK = 1e-12;
+
+    private Require() {
+    }
+
+    static double within(String input, Quantity quantity, double low, double high, Unit unit, String source) {
+        double value = quantity.in(unit);
+        double slack = SLACK * Math.max(Math.abs(low), Math.abs(high));
+        if (!(low - slack <= value && value <= high + slack)) {
+            throw new OutsideRange(input, written(value, unit), low + " to " + written(high, unit), source);
+        }
+        return Math.min(high, Math.max(low, value));
+    }
+
+    static double atLeastZero(String input, Quantity quantity, Unit unit) {
+        double value = quantity.in(unit);
+        if (!(value >= 0)) {
+            throw new OutsideRange(input, written(value, unit), "0 or more", "an amount cannot be negative");
+        }
+        return value;
+    }
+
+    static double aboveZero(String input, Quantity quantity, Unit unit) {
+        double value = quantity.in(unit);
+        if (!(value > 0 && value < Double.POSITIVE_INFINITY)) {
+            throw new OutsideRange(input, written(value, unit), "more than 0", "the formula divides by it");
+        }
+        return value;
+    }
+
+    static int wholeAtLeast(int least, String input, Quantity quantity) {
+        double value = quantity.in(Unit.COUNT);
+        if (value != Math.rint(value) || value < least || value > 1_000_000) {
+            throw new OutsideRange(input, String.valueOf(value), "a whole number, " + least + " or more",
+                    "a count of things");
+        }
+        return (int) value;
+    }
+
+    private static String written(double value, Unit unit) {
+        return unit.symbol().isEmpty() ? String.valueOf(value) : value + " " + unit.symbol();
+    }
+}

@@ -1,0 +1,126 @@
+package org.benchleaf.science;
+
+import java.util.List;
+import org.benchleaf.quantity.Quantity;
+import org.benchleaf.quantity.Unit;
+
+/** A sheet under weight, a sheet that changed its size, a sheet with tears. */
+public final class Sheets {
+
+    /** Standard acceleration of gravity, m/s². Source: CGPM 1901, exact. */
+    private static final double GRAVITY = 9.80665;
+
+    /**
+     * What mending takes.
+     *
+     * @param area strip of tissue in all
+     * @param pieces into how many pieces it is torn
+     * @param tissueMass its mass
+     * @param pasteMass the paste it needs, waste included
+     */
+    public record Mending(Quantity area, Quantity pieces, Quantity tissueMass, Quantity pasteMass) {
+    }
+
+    private Sheets() {
+    }
+
+    /**
+     * Works out the pressure of a mass lying on a sheet.
+     *
+     * <p>Formula: P = m g / (h w), g = 9.80665 m/s².
+     *
+     * <p>Units: mass, lengths; result in kPa.
+     *
+     * <p>Range: mass 0 or more; height and width above 0.
+     *
+     * <p>Source: definition of pressure; standard gravity of the CGPM (1901).
+     *
+     * @throws OutsideRange if a value lies outside its range
+     */
+    public static Quantity pressure(Quantity mass, Quantity height, Quantity width) {
+        double force = Require.atLeastZero("mass", mass, Unit.KILOGRAM) * GRAVITY;
+        double area = Require.aboveZero("height", height, Unit.METRE) * Require.aboveZero("width", width, Unit.METRE);
+        return Quantity.of(force / area / 1000, Unit.KILOPASCAL);
+    }
+
+    /**
+     * Works out by what share a length changed.
+     *
+     * <p>Formula: (after − before) / before.
+     *
+     * <p>Units: lengths; result in %.
+     *
+     * <p>Range: both above 0.
+     *
+     * <p>Source: definition of relative change.
+     *
+     * @throws OutsideRange if a length is not above 0
+     */
+    public static Quantity sizeChange(Quantity before, Quantity after) {
+        double from = Require.aboveZero("before", before, Unit.MILLIMETRE);
+        return Quantity.of(100 * (Require.aboveZero("after", after, Unit.MILLIMETRE) - from) / from, Unit.PERCENT);
+    }
+
+    /**
+     * Works out by what share an area changed when both its sides did.
+     *
+     * <p>Formula: (1 + a)(1 + b) − 1.
+     *
+     * <p>Units: % in and out.
+     *
+     * <p>Range: above −100 %.
+     *
+     * <p>Source: geometry.
+     *
+     * @throws OutsideRange if a side has vanished
+     */
+    public static Quantity areaChange(Quantity change, Quantity acrossChange) {
+        double along = Require.within("change", change, -100, 1e6, Unit.PERCENT, "a length cannot be negative") / 100;
+        double across = Require.within("across-change", acrossChange, -100, 1e6, Unit.PERCENT,
+                "a length cannot be negative") / 100;
+        return Quantity.of(100 * (along + across + along * across), Unit.PERCENT);
+    }
+
+    /**
+     * Works out the tissue and paste for a sheet's tears.
+     *
+     * <p>Formula: area = Σ (tear + 2 lap) · width; pieces = Σ ⌈(tear + 2 lap) / piece⌉; tissue = area · grammage;
+     * paste = area · load · (1 + waste).
+     *
+     * <p>Units: lengths; tissue in g/m², paste in g/cm²; result in cm², a count, mg and g.
+     *
+     * <p>Range: at least one tear; tears, width and piece above 0; lap 0 or more; waste 0 to 500 %.
+     *
+     * <p>Source: geometry; loads are common practice, no source.
+     *
+     * @throws OutsideRange if a value lies outside its range
+     */
+    public static Mending mending(List<Quantity> tears, Quantity lap, Quantity width, Quantity piece, Quantity tissue,
+            Quantity paste, Quantity waste) {
+        double ends = 2 * Require.atLeastZero("lap", lap, Unit.CENTIMETRE);
+        double longest = Require.aboveZero("piece", piece, Unit.CENTIMETRE);
+        double length = 0;
+        double pieces = 0;
+        for (Quantity tear : tears) {
+            double strip = Require.aboveZero("tears", tear, Unit.CENTIMETRE) + ends;
+            length += strip;
+            pieces += wholePieces(strip / longest);
+        }
+        if (tears.isEmpty()) {
+            throw new OutsideRange("tears", "none", "at least one tear", "nothing to mend");
+        }
+        double area = length * Require.aboveZero("width", width, Unit.CENTIMETRE);
+        double wasted = Require.within("waste", waste, 0, 500, Unit.PERCENT, "common practice, no source") / 100;
+        return new Mending(Quantity.of(area, Unit.SQUARE_CENTIMETRE), Quantity.of(pieces, Unit.COUNT),
+                Quantity.of(area * Require.atLeastZero("tissue", tissue, Unit.GRAM_PER_SQUARE_CENTIMETRE) * 1000,
+                        Unit.MILLIGRAM),
+                Quantity.of(area * Require.atLeastZero("paste", paste, Unit.GRAM_PER_SQUARE_CENTIMETRE)
+                        * (1 + wasted), Unit.GRAM));
+    }
+
+    /** Rounds up, but not for a difference in the last place: a strip of 80 mm is two pieces of 40 mm. */
+    private static double wholePieces(double pieces) {
+        double nearest = Math.rint(pieces);
+        return Math.abs(pieces - nearest) < 1e-9 ? nearest : Math.ceil(pieces);
+    }
+}
