@@ -9,7 +9,8 @@ import org.benchleaf.quantity.Quantity;
  *
  * @param solution id
  * @param needed how much the steps use
- * @param batch how much to make, rounded up to what can be measured and made well
+ * @param batch how much to make at a time, rounded up to what can be measured and made well
+ * @param batches how many times it is made; more than one where each bath is made fresh
  * @param measures what to measure out, in the order of making
  * @param beginBefore how long before its first use to begin
  * @param handsOn how much of that needs a person
@@ -17,7 +18,7 @@ import org.benchleaf.quantity.Quantity;
  * @param usedIn ids of the steps that use it
  * @param figures ids of its figures
  */
-public record Preparation(String solution, Quantity needed, Quantity batch, List<Measure> measures,
+public record Preparation(String solution, Quantity needed, Quantity batch, int batches, List<Measure> measures,
         Optional<Quantity> beginBefore, Optional<Quantity> handsOn, Optional<Quantity> keeps, List<String> usedIn,
         List<String> figures) {
 

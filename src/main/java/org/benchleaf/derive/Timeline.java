@@ -49,8 +49,19 @@ public record Timeline(List<TimedStep> steps, Quantity total, Quantity handsOn, 
     public record Moment(String kind, int number, Quantity at, boolean overnight) {
     }
 
-    /** One step on the calendar: the earliest and the latest begin and end, within working hours where it needs a person. */
+    /**
+     * One step on the calendar: the earliest and the latest begin and end, within working hours where it needs a person.
+     *
+     * @param moments the step's moments by the clock, in the same order
+     */
     public record ClockedStep(String step, LocalDateTime earliestStart, LocalDateTime latestStart,
-            LocalDateTime earliestEnd, LocalDateTime latestEnd) {
+            LocalDateTime earliestEnd, LocalDateTime latestEnd, List<ClockedMoment> moments) {
+        public ClockedStep {
+            moments = List.copyOf(moments);
+        }
+    }
+
+    /** A moment by the clock; one that would fall when nobody is there waits for the next opening. */
+    public record ClockedMoment(String kind, int number, LocalDateTime earliest, LocalDateTime latest) {
     }
 }

@@ -1,0 +1,39 @@
+package org.benchleaf.derive;
+
+import org.benchleaf.quantity.Quantity;
+import org.benchleaf.quantity.Unit;
+
+/** A time in minutes as it goes quickly, usually and slowly. */
+record Minutes(double low, double usual, double high) {
+
+    static final Minutes NONE = new Minutes(0, 0, 0);
+
+    static Minutes of(Quantity time) {
+        return new Minutes(time.lowIn(Unit.MINUTE), time.in(Unit.MINUTE), time.highIn(Unit.MINUTE));
+    }
+
+    static Minutes between(double low, double high) {
+        return new Minutes(low, low + (high - low) / 2, high);
+    }
+
+    Minutes plus(Minutes other) {
+        return new Minutes(low + other.low, usual + other.usual, high + other.high);
+    }
+
+    Minutes times(double factor) {
+        return new Minutes(low * factor, usual * factor, high * factor);
+    }
+
+    Minutes max(Minutes other) {
+        return new Minutes(Math.max(low, other.low), Math.max(usual, other.usual), Math.max(high, other.high));
+    }
+
+    Minutes min(Minutes other) {
+        return new Minutes(Math.min(low, other.low), Math.min(usual, other.usual), Math.min(high, other.high));
+    }
+
+    /** The time as a quantity, a range where it has two ends. */
+    Quantity quantity() {
+        return Quantity.between(low, usual, high, Unit.MINUTE);
+    }
+}

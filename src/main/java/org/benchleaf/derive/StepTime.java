@@ -1,0 +1,91 @@
+package org.benchleaf.derive;
+
+import java.util.List;
+import java.util.Optional;
+import org.benchleaf.message.FigureMessages;
+import org.benchleaf.message.Messages;
+import org.benchleaf.model.Part;
+import org.benchleaf.model.Step;
+import org.benchleaf.quantity.Dimension;
+import org.benchleaf.quantity.Quantity;
+import org.benchleaf.quantity.Unit;
+
+/**
+ * How long one step takes, how much of that needs a person, and what happens inside it.
+ *
+ * @param step the step
+ * @param takes in all
+ * @param handsOn how much of it needs a person
+ * @param lying how long it lies after it began, apart from the moments; for the calendar
+ * @param moments changes and looks, from the start of the step
+ */
+record StepTime(Step step, Minutes takes, Minutes handsOn, Minutes lying, List<Timeline.Moment> moments) {
+
+    StepTime {
+        moments = List.copyOf(moments);
+    }
+
+    /** Works out the time of a step: as written, or from its parts where nothing is written. */
+    static StepTime of(Step step, WorkHours hours, Messages messages) {
+        List<Timeline.Moment> moments = Moments.of(step, hours);
+        Minutes lying = lying(step);
+        Minutes fromParts = lastChange(moments).max(lying);
+        Minutes takes = step.takes().map(Minutes::of).orElse(fromParts);
+        if (step.takes().isEmpty() && takes.high() == 0) {
+            messages.add(FigureMessages.STEP_WITHOUT_TIME.at(step.place(), "step", step.id()));
+        }
+        checkLimit(step, takes, messages);
+        Minutes handsOn = handsOn(step, takes, messages);
+        return new StepTime(step, takes, handsOn, step.takes().map(Minutes::of).orElse(lying), moments);
+    }
+
+    private static Minutes lastChange(List<Timeline.Moment> moments) {
+        return moments.stream().filter(moment -> moment.kind().equals(Moments.BLOTTER_CHANGE))
+                .reduce((first, second) -> second).map(moment -> Minutes.of(moment.at())).orElse(Minutes.NONE);
+    }
+
+    /** Baths, rinses and heat follow one another; weight lies on while blotters are changed. */
+    private static Minutes lying(Step step) {
+        Minutes sum = Minutes.NONE;
+        Optional<Part.Bath> bath = step.part(Part.Bath.class);
+        if (bath.flatMap(Part.Bath::each).isPresent()) {
+            sum = sum.plus(Minutes.of(bath.get().each().get()).times(bath.get().baths()));
+        }
+        sum = sum.plus(time(step.part(Part.Fixing.class).flatMap(Part.Fixing::rinse)));
+        sum = sum.plus(time(step.part(Part.Heat.class).flatMap(Part.Heat::time)));
+        return sum.max(time(step.part(Part.Press.class).flatMap(Part.Press::time)));
+    }
+
+    private static Minutes time(Optional<Quantity> written) {
+        return written.map(Minutes::of).orElse(Minutes.NONE);
+    }
+
+    private static void checkLimit(Step step, Minutes takes, Messages messages) {
+        step.atMost().filter(limit -> limit.dimension() == Dimension.TIME)
+                .filter(limit -> takes.low() > limit.highIn(Unit.MINUTE))
+                .ifPresent(limit -> messages.add(FigureMessages.STEP_LONGER_THAN_ALLOWED.at(step.place(),
+                        "step", step.id(), "takes", Reading.minutes(takes.low()),
+                        "limit", Reading.minutes(limit.highIn(Unit.MINUTE)))));
+    }
+
+    private static Minutes handsOn(Step step, Minutes takes, Messages messages) {
+        if (step.handsOn().isEmpty()) {
+            if (step.overnight() && takes.high() > Unit.DAY.factor() / Unit.MINUTE.factor() / 2) {
+                messages.add(FigureMessages.NIGHT_WITHOUT_HANDS_ON.at(step.place(), "step", step.id()));
+            }
+            return takes;
+        }
+        Quantity written = step.handsOn().get();
+        if (written.dimension() == Dimension.SHARE) {
+            return new Minutes(takes.low() * written.low() * written.unit().factor(),
+                    takes.usual() * written.value() * written.unit().factor(),
+                    takes.high() * written.high() * written.unit().factor());
+        }
+        Minutes stated = Minutes.of(written);
+        if (stated.low() > takes.high()) {
+            messages.add(FigureMessages.HANDS_ON_LONGER_THAN_STEP.at(step.place(), "step", step.id(),
+                    "hands", Reading.minutes(stated.low()), "takes", Reading.minutes(takes.high())));
+        }
+        return stated.min(takes);
+    }
+}

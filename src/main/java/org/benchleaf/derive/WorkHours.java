@@ -1,0 +1,102 @@
+package org.benchleaf.derive;
+
+import java.time.DayOfWeek;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.LocalTime;
+import java.util.EnumSet;
+import java.util.Set;
+import org.benchleaf.model.Studio;
+
+/**
+ * When somebody is in the studio.
+ *
+ * @param days on which the studio works, at least one
+ * @param opens when work begins
+ * @param closes when work ends, later than {@code opens}
+ */
+record WorkHours(Set<DayOfWeek> days, LocalTime opens, LocalTime closes) {
+
+    private static final double DAY = 24 * 60;
+
+    WorkHours {
+        if (days.isEmpty() || !closes.isAfter(opens)) {
+            throw new IllegalArgumentException("no working time: " + days + " from " + opens + " to " + closes);
+        }
+    }
+
+    /** The hours of a studio; a studio that states none that make sense is taken to be always open. */
+    static WorkHours of(Studio studio) {
+        if (studio.days().isEmpty() || !studio.closes().isAfter(studio.opens())) {
+            return new WorkHours(EnumSet.allOf(DayOfWeek.class), LocalTime.MIN, LocalTime.of(23, 59));
+        }
+        return new WorkHours(studio.days(), studio.opens(), studio.closes());
+    }
+
+    /** How long one working day is, in minutes. */
+    double dayLength() {
+        return Duration.between(opens, closes).toMinutes();
+    }
+
+    /** How long "overnight" is: from closing to opening at least, and a whole day at most. */
+    Minutes night() {
+        return Minutes.between(DAY - dayLength(), DAY);
+    }
+
+    boolean isOpen(LocalDateTime time) {
+        return days.contains(time.getDayOfWeek()) && !time.toLocalTime().isBefore(opens)
+                && time.toLocalTime().isBefore(closes);
+    }
+
+    /** That time, or the next opening if nobody is there. */
+    LocalDateTime atWork(LocalDateTime time) {
+        return isOpen(time) ? time : nextOpening(time);
+    }
+
+    /** The first opening at or after that time. */
+    LocalDateTime nextOpening(LocalDateTime time) {
+        LocalDate day = time.toLocalTime().isAfter(opens) ? time.toLocalDate().plusDays(1) : time.toLocalDate();
+        while (!days.contains(day.getDayOfWeek())) {
+            day = day.plusDays(1);
+        }
+        return day.atTime(opens);
+    }
+
+    /** That time if the work fits in before closing, else the next opening. */
+    LocalDateTime startFor(LocalDateTime time, double minutes) {
+        LocalDateTime begin = atWork(time);
+        return plus(begin, minutes).isAfter(begin.toLocalDate().atTime(closes))
+                ? nextOpening(begin.toLocalDate().atTime(closes)) : begin;
+    }
+
+    /** When work of that length ends that goes on in working hours only. */
+    LocalDateTime workedThrough(LocalDateTime begin, double minutes) {
+        LocalDateTime time = atWork(begin);
+        double left = minutes;
+        while (plus(time, left).isAfter(time.toLocalDate().atTime(closes))) {
+            LocalDateTime evening = time.toLocalDate().atTime(closes);
+            left -= Duration.between(time, evening).toSeconds() / 60.0;
+            time = nextOpening(evening);
+        }
+        return plus(time, left);
+    }
+
+    /** The latest time at or before a limit at which work of that length can begin and be finished in working hours. */
+    LocalDateTime latestStart(LocalDateTime limit, double minutes) {
+        double length = Math.min(minutes, dayLength());
+        LocalDate day = limit.toLocalDate();
+        while (true) {
+            LocalDateTime latest = plus(day.atTime(closes), -length);
+            LocalDateTime begin = latest.isBefore(limit) ? latest : limit;
+            if (days.contains(day.getDayOfWeek()) && !begin.isBefore(day.atTime(opens))) {
+                return begin;
+            }
+            day = day.minusDays(1);
+        }
+    }
+
+    static LocalDateTime plus(LocalDateTime time, double minutes) {
+        return time.plusSeconds(Math.round(minutes * 60));
+    }
+}
