@@ -1,0 +1,100 @@
+package org.benchleaf;
+
+import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.lang.syntax.ArchRuleDefinition;
+import com.tngtech.archunit.library.Architectures.LayeredArchitecture;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** States which package may see which, and who owns each outside library. */
+class ArrowsTest {
+
+    private static final String ROOT = "org.benchleaf";
+
+    /** Each package with what it may see besides itself. */
+    private static final Map<String, List<String>> MAY_SEE = new LinkedHashMap<>();
+
+    static {
+        MAY_SEE.put("quantity", List.of());
+        MAY_SEE.put("message", List.of());
+        MAY_SEE.put("model", List.of("quantity", "message"));
+        MAY_SEE.put("science", List.of("quantity"));
+        MAY_SEE.put("rule", List.of("model", "quantity", "message"));
+        MAY_SEE.put("read", List.of("model", "quantity", "message"));
+        MAY_SEE.put("check", List.of("read", "rule", "model", "quantity", "message"));
+        MAY_SEE.put("derive", List.of("check", "science", "model", "quantity", "message"));
+        MAY_SEE.put("compose", List.of("derive", "model", "quantity", "message"));
+        MAY_SEE.put("publish", List.of("compose", "model", "quantity", "message"));
+        MAY_SEE.put("pack", List.of("publish", "model", "quantity", "message"));
+    }
+
+    private static JavaClasses classes;
+
+    @BeforeAll
+    static void load() {
+        classes = new ClassFileImporter().withImportOption(new ImportOption.DoNotIncludeTests())
+                .importPackages(ROOT);
+    }
+
+    @Test
+    void every_package_sees_only_what_its_line_names() {
+        LayeredArchitecture arrows = layeredArchitecture().consideringOnlyDependenciesInLayers()
+                .withOptionalLayers(true)
+                .layer("command").definedBy(ROOT, ROOT + ".command..");
+        for (String name : MAY_SEE.keySet()) {
+            arrows = arrows.layer(name).definedBy(ROOT + "." + name + "..");
+        }
+        for (Map.Entry<String, List<String>> line : MAY_SEE.entrySet()) {
+            arrows = line.getValue().isEmpty()
+                    ? arrows.whereLayer(line.getKey()).mayNotAccessAnyLayer()
+                    : arrows.whereLayer(line.getKey()).mayOnlyAccessLayers(line.getValue().toArray(String[]::new));
+        }
+        arrows.check(classes);
+    }
+
+    @Test
+    void no_package_stands_outside_the_arrows() {
+        assertThat(classes.stream().map(JavaClass::getPackageName).distinct().filter(name -> !name.equals(ROOT))
+                .map(name -> name.substring(ROOT.length() + 1).replaceAll("\\..*", "")).distinct())
+                .isSubsetOf(Stream.concat(MAY_SEE.keySet().stream(), Stream.of("command")).toList());
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "org.yaml.snakeyaml, read",
+        "com.vladsch.flexmark, read",
+        "com.networknt, check",
+        "freemarker, publish",
+        "net.coobird, publish",
+        "javax.imageio, publish",
+        "picocli, command",
+        "me.tongfei, command",
+    })
+    void each_outside_library_has_one_owner(String library, String owner) {
+        ArchRuleDefinition.noClasses().that().resideOutsideOfPackages(ROOT + "." + owner + "..", ROOT)
+                .should().dependOnClassesThat().resideInAPackage(library + "..").check(classes);
+    }
+
+    @Test
+    void the_formulas_use_nothing_that_differs_in_a_browser() {
+        ArchRuleDefinition.noClasses().that().resideInAPackage(ROOT + ".science..")
+                .should().dependOnClassesThat().resideInAnyPackage("java.io..", "java.nio..", "java.lang.reflect..",
+                        "java.time..", "java.text..")
+                .orShould().callMethod(String.class, "format", String.class, Object[].class)
+                .orShould().callMethod(Math.class, "fma", double.class, double.class, double.class)
+                .orShould().dependOnClassesThat().haveFullyQualifiedName("java.util.Locale")
+                .allowEmptyShould(true).check(classes);
+    }
+}
