@@ -12,13 +12,14 @@ import org.benchleaf.quantity.Quantity;
  * @param id how the file refers to it
  * @param is what it is, such as {@code pH meter, flat electrode}
  * @param resolution the smallest step it shows
- * @param calibrated the day of its last calibration
+ * @param calibrated the days on which it was calibrated
  * @param buffers the pH of the buffers used for it
  */
-public record Instrument(String id, String is, Optional<Quantity> resolution, Optional<LocalDate> calibrated,
+public record Instrument(String id, String is, Optional<Quantity> resolution, List<LocalDate> calibrated,
         List<Quantity> buffers, Place place) {
 
     public Instrument {
+        calibrated = List.copyOf(calibrated);
         buffers = List.copyOf(buffers);
     }
 }

@@ -13,13 +13,16 @@ import java.util.Map;
  * @param methods how figures are worked out, by name, in the order of the table
  * @param classes courses that use a case
  * @param reference tables of hazards and care
+ * @param rules rules of the trade: those of the program as the studio changed them, then the studio's own
+ * @param matrix what may be done to which medium or support
  */
 public record Library(Studio studio, Map<String, Material> materials, List<Term> glossary,
         Map<String, Source> sources, Map<String, Method> methods, List<CourseClass> classes,
-        Reference reference) {
+        Reference reference, List<Rule> rules, Matrix matrix) {
 
     public Library {
         glossary = List.copyOf(glossary);
         classes = List.copyOf(classes);
+        rules = List.copyOf(rules);
     }
 }

@@ -17,7 +17,11 @@ import org.benchleaf.message.Place;
  * @param licence SPDX identifier
  * @param step id of the step it shows
  * @param pair id of the picture it is compared with
+ * @param scale the scale or rule laid beside the sheet, in words
+ * @param target the colour target laid beside the sheet, in words
+ * @param caution what makes a comparison with the pair unfair, in words
  */
 public record Picture(String id, String file, String moment, String side, String light, String alt, String caption,
-        String credit, String licence, Optional<String> step, Optional<String> pair, Place place) {
+        String credit, String licence, Optional<String> step, Optional<String> pair,
+        Optional<String> scale, Optional<String> target, Optional<String> caution, Place place) {
 }

@@ -1,0 +1,109 @@
+package org.benchleaf.model;
+
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * The small vocabulary that every trade rule is built from: what can be asked of a case, a step, a medium.
+ *
+ * <p>Each block says what it takes in a rule file and when it holds.
+ */
+public enum BuildingBlock {
+    HAS("has", Takes.FIELDS, "all of these fields are filled in, and not with a word such as \"unknown\""),
+    SAYS("says", Takes.FIELD_WORDS, "each of these fields says one of the words given for it"),
+    ABOVE("above", Takes.FIELD_LIMITS, "each field is known and its upper end lies above the limit"),
+    AT_MOST("at most", Takes.FIELD_LIMITS, "each field is known and its upper end does not pass the limit"),
+    AT_LEAST("at least", Takes.FIELD_LIMITS, "each field is known and its lower end reaches the limit"),
+    BELOW("below", Takes.FIELD_LIMITS, "each field is known and its lower end lies below the limit"),
+    MORE_THAN("more than", Takes.FIELD_PAIRS, "both fields are known and the first is greater, or later, than the second"),
+    NO_MORE_THAN("no more than", Takes.FIELD_PAIRS,
+            "both fields are known and the first is not greater, or later, than the second"),
+    RATIO("ratio", Takes.RATIO, "two figures are in the ratio given, within a share of it"),
+    OBSERVED("observed", Takes.FIELDS, "these fields say what is seen, not only a time"),
+    KIND("kind", Takes.WORDS, "the step is one of these kinds"),
+    PART("part", Takes.WORDS, "the step has one of these parts"),
+    TOUCHES("touches", Takes.CONDITION, "a medium or the support that the step touches meets the condition"),
+    SOME_STEP("some step", Takes.CONDITION, "some step of the case meets the condition"),
+    EARLIER_STEP("earlier step", Takes.CONDITION, "some step that comes before meets the condition"),
+    LATER_STEP("later step", Takes.CONDITION, "some step that comes after meets the condition"),
+    LIQUID("liquid", Takes.WORDS, "something that is in the liquid answers to one of these words"),
+    TOOL("tool", Takes.WORDS, "a tool or material of the step answers to one of these words"),
+    TOOLS("tools", Takes.WORDS, "for each of these words some tool or material of the step answers to it"),
+    LAYER("layer", Takes.WORDS, "the medium or the support is one of these rows of the matrix"),
+    KNOWN_LAYER("in the matrix", Takes.NOTHING, "the matrix has a row for the medium"),
+    MATRIX("matrix", Takes.ACTION_VERDICTS, "the matrix gives one of these verdicts for the action"),
+    TESTED("tested", Takes.WORDS, "a test with a liquid of the same composition gave one of these results"),
+    INDICATED("indicator", Takes.INDICATORS, "a test of the medium with this indicator gave one of these results"),
+    PAPER_INDICATED("indicator on the paper", Takes.INDICATORS,
+            "a test of the paper with this indicator gave one of these results"),
+    DWELL("dwell covers contact", Takes.LIMIT,
+            "the longest test lasted as long as the planned contact, or as this time where none is planned"),
+    FIXED("fixed before", Takes.NOTHING, "an earlier step fixed the medium"),
+    PROTECTED("protected and tested again", Takes.NOTHING,
+            "an earlier step fixed the medium, and a test after it with the same liquid was stable"),
+    AGREED("agreed", Takes.NOTHING, "the kind of step is in the approved proposal, or in an amendment dated before it"),
+    PERMITTED("permitted", Takes.WORDS, "each of these uses was permitted in writing on the day of the step"),
+    RISK_STATED("risk stated", Takes.NOTHING, "the proposal has a sentence on the risk of this kind of step"),
+    METER_READY("meter ready", Takes.METER,
+            "a pH meter was calibrated on the day of the step, with enough buffers and one near the reading"),
+    MEASURED("measured", Takes.WORDS, "each of these was measured both before and after"),
+    ALIKE("alike in the pair", Takes.FIELDS, "the picture and its pair agree in these fields"),
+    APART("methods kept apart", Takes.WORDS, "the result names one of these methods and is not set against another of them");
+
+    /** What a block takes in a rule file. */
+    public enum Takes {
+        NOTHING("`yes`"),
+        WORDS("a list of words"),
+        FIELDS("a list of fields"),
+        FIELD_WORDS("fields, each with a list of words"),
+        FIELD_LIMITS("fields, each with a quantity"),
+        FIELD_PAIRS("fields, each with the field it is compared with"),
+        LIMIT("a quantity"),
+        CONDITION("a condition"),
+        ACTION_VERDICTS("actions of the matrix, each with a list of verdicts"),
+        INDICATORS("indicators, each with a list of results; an empty list takes any result"),
+        RATIO("`of` and `to` (fields), `is` (a number) and `within` (a share)"),
+        METER("`buffers` (a count) and `near` (how far, in pH)");
+
+        private final String words;
+
+        Takes(String words) {
+            this.words = words;
+        }
+
+        /** In words, for the page of rules. */
+        public String words() {
+            return words;
+        }
+    }
+
+    private final String word;
+    private final Takes takes;
+    private final String meaning;
+
+    BuildingBlock(String word, Takes takes, String meaning) {
+        this.word = word;
+        this.takes = takes;
+        this.meaning = meaning;
+    }
+
+    /** The word as written in a rule file. */
+    public String word() {
+        return word;
+    }
+
+    /** What it takes. */
+    public Takes takes() {
+        return takes;
+    }
+
+    /** When it holds, as the rest of a sentence. */
+    public String meaning() {
+        return meaning;
+    }
+
+    /** The block written with that word. */
+    public static Optional<BuildingBlock> of(String word) {
+        return Stream.of(values()).filter(block -> block.word.equals(word)).findFirst();
+    }
+}
