@@ -1,0 +1,149 @@
+package org.benchleaf.message;
+
+import static org.benchleaf.message.Severity.ADVICE;
+import static org.benchleaf.message.Severity.ERROR;
+import static org.benchleaf.message.Severity.WARNING;
+
+/** What can be the matter with a whole edition: the disk, the site's folder, links between pages. */
+public enum EditionMessages implements MessageId {
+
+    /** Two runs at once. */
+    ANOTHER_RUN("SITE-001", ERROR,
+            "Another run is publishing into this folder.",
+            "Two runs at once would mix their editions.",
+            "Wait until the other run has ended, then publish again."),
+    /** A file that Benchleaf did not write stands where one of the edition belongs. */
+    FOREIGN_FILE("SITE-002", ERROR,
+            "A {thing} that Benchleaf did not write stands where the edition puts '{path}'.",
+            "What Benchleaf did not write is never overwritten.",
+            "Move it out of the site's folder or rename it, then publish again."),
+    /** The site's folder cannot be one. */
+    NOT_A_FOLDER("SITE-003", ERROR,
+            "The site's folder cannot be used: {reason}.",
+            "The edition is written into a folder.",
+            "Name a folder with --site, or make place for one."),
+    /** The list of an earlier edition is damaged. */
+    LIST_UNREADABLE("SITE-004", ERROR,
+            "The list of the last edition cannot be read.",
+            "Without it, Benchleaf's files cannot be told from yours, and yours are never touched.",
+            "Put back edition.json from a copy, or publish into an empty folder."),
+    /** The disk refused to take something. */
+    CANNOT_WRITE("SITE-005", ERROR,
+            "This cannot be written: {reason}.",
+            "Nothing in the site was changed: the edition is made whole before it is moved in.",
+            "Look whether the disk is full or the folder may be written to, then publish again."),
+    /** The disk refused to give something. */
+    CANNOT_READ("SITE-006", ERROR,
+            "This cannot be read: {reason}.",
+            "An edition without it would be incomplete, so nothing was published.",
+            "Look whether the file is there and may be read, then publish again."),
+    /** A file was written to while it was read. */
+    CHANGED_WHILE_READ("SITE-007", ERROR,
+            "This file changed while it was being read.",
+            "The edition could hold half of each version, so nothing was published.",
+            "Save the file and publish again."),
+    /** A link to a page or file that is not in the edition. */
+    LINK_TO_NOTHING("SITE-008", ERROR,
+            "The link '{link}' leads to nothing in this edition.",
+            "A reader would find an error page.",
+            "Put the link right in the case, or in the template that makes it."),
+    /** A link to an anchor that the page does not have. */
+    ANCHOR_MISSING("SITE-009", ERROR,
+            "The link '{link}' leads to a place that its page does not have.",
+            "A reader would land at the head of the page instead.",
+            "Put the part after # right, or give the heading that id."),
+    /** A page that no other page links to. */
+    ORPHAN_PAGE("SITE-010", ERROR,
+            "No way leads from the first page to this page.",
+            "A reader who starts at index.html would never find it.",
+            "Link to it from a page of the site, or leave it out."),
+    /** A link that does not work from a folder. */
+    LINK_NOT_RELATIVE("SITE-011", ERROR,
+            "The link '{link}' does not work when the site is opened from a folder: {reason}.",
+            "The site is read offline from any folder.",
+            "Write the link relative to its page, with the file's name at its end."),
+    /** A path that some system cannot hold. */
+    PATH_NOT_PORTABLE("SITE-012", ERROR,
+            "The path '{path}' cannot be used everywhere: {reason}.",
+            "The site is copied to memory sticks, phones and hosts of every kind.",
+            "Use lower-case letters, digits, full stops and hyphens, and keep it short."),
+    /** Two files for one path. */
+    PATH_TAKEN_TWICE("SITE-013", ERROR,
+            "Two files of this edition want the path '{path}'.",
+            "One would replace the other.",
+            "Rename the case, picture or page that makes one of them."),
+    /** A file of the last edition was changed by somebody else. */
+    CHANGED_BY_HAND("SITE-014", WARNING,
+            "The file '{path}' was changed by hand since the last edition; it was {done}.",
+            "Benchleaf's own files are made anew from the content.",
+            "Make the change in the content or the templates instead."),
+    /** A page asks for something from another host. */
+    FROM_ANOTHER_HOST("SITE-015", ERROR,
+            "The page loads '{link}' from outside the site.",
+            "The site is read offline, and no other host may learn who reads it.",
+            "Put the file into the content or the templates and link to it there."),
+    /** There is no case at all. */
+    NO_CASE("SITE-016", ERROR,
+            "There is no case in this folder.",
+            "An edition without a case would empty the site; the folder is more likely the wrong one.",
+            "Name the content's folder with --content; each case is a folder under cases with a case.md in it."),
+    /** An earlier run was cut off while it moved its files. */
+    RUN_COMPLETED("SITE-017", ADVICE,
+            "An earlier run was cut off while it moved its edition in; that edition was completed first.",
+            "Old and new pages would otherwise stand side by side.",
+            "Nothing needs to be done."),
+    /** Moving the edition in stopped half way. */
+    HALF_MOVED("SITE-018", ERROR,
+            "The edition could not be moved in whole: {reason}.",
+            "Every file is whole, but old and new pages stand side by side.",
+            "Close programs that hold files of the site open, then publish again: the run is completed first."),
+    /** The program itself failed. */
+    PROGRAM_FAILED("SITE-019", ERROR,
+            "Benchleaf itself failed here ({failure}).",
+            "This is a fault of the program, not of the case; nothing was published.",
+            "Report it with this line and, if it may be shared, the case file."),
+    /** A case is too large to be one. */
+    FILE_TOO_LARGE("SITE-020", ERROR,
+            "This file has {size}; at most {most} are read.",
+            "A case file is text that people write; one so large is most likely another file by mistake.",
+            "Put the right file here, or split it.");
+
+    private final String code;
+    private final Severity severity;
+    private final String what;
+    private final String why;
+    private final String fix;
+
+    EditionMessages(String code, Severity severity, String what, String why, String fix) {
+        this.code = code;
+        this.severity = severity;
+        this.what = what;
+        this.why = why;
+        this.fix = fix;
+    }
+
+    @Override
+    public String code() {
+        return code;
+    }
+
+    @Override
+    public Severity severity() {
+        return severity;
+    }
+
+    @Override
+    public String what() {
+        return what;
+    }
+
+    @Override
+    public String why() {
+        return why;
+    }
+
+    @Override
+    public String fix() {
+        return fix;
+    }
+}

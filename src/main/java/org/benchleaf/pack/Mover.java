@@ -1,0 +1,112 @@
+package org.benchleaf.pack;
+
+import java.io.IOException;
+import java.nio.file.DirectoryNotEmptyException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.function.IntConsumer;
+import org.benchleaf.message.EditionMessages;
+
+/** Carries out a plan: moves staged files in, takes stale ones away, each step so that it can be done again. */
+final class Mover {
+
+    private final Workshop workshop;
+    private final Set<Path> folders = new HashSet<>();
+
+    Mover(Workshop workshop) {
+        this.workshop = workshop;
+    }
+
+    /**
+     * Carries a plan out from wherever it was left, the edition's list last.
+     *
+     * @param moved is told after each file how many are in
+     * @throws EditionStopped if the disk refuses; the plan stays, and carrying it out again completes it
+     */
+    void carryOut(Plan plan, IntConsumer moved) {
+        try {
+            Set<String> wanted = new HashSet<>(plan.moves());
+            Set<String> wantedFolders = new HashSet<>();
+            plan.moves().forEach(path -> wantedFolders.addAll(foldersOf(path)));
+            List<String> later = new ArrayList<>();
+            for (String path : plan.removals()) {
+                if (inTheWay(path, wanted, wantedFolders)) {
+                    remove(path);
+                } else {
+                    later.add(path);
+                }
+            }
+            int count = 0;
+            for (String path : plan.moves()) {
+                moveIn(path);
+                moved.accept(++count);
+            }
+            for (String path : later) {
+                remove(path);
+            }
+            finish();
+        } catch (IOException refused) {
+            throw new EditionStopped(EditionMessages.HALF_MOVED.at(Disk.place(workshop.shown()), "reason",
+                    Disk.reason(refused)), refused);
+        }
+    }
+
+    /** A stale file that stands where a folder is needed, or within a folder where a file is needed. */
+    private static boolean inTheWay(String stale, Set<String> wanted, Set<String> wantedFolders) {
+        return wantedFolders.contains(stale) || foldersOf(stale).stream().anyMatch(wanted::contains);
+    }
+
+    private static List<String> foldersOf(String path) {
+        List<String> above = new ArrayList<>();
+        for (int slash = path.indexOf('/'); slash >= 0; slash = path.indexOf('/', slash + 1)) {
+            above.add(path.substring(0, slash));
+        }
+        return above;
+    }
+
+    private void moveIn(String path) throws IOException {
+        Path from = workshop.staged().resolve(path);
+        if (Disk.look(from).isEmpty()) {
+            return;
+        }
+        Path to = workshop.site().resolve(path);
+        if (folders.add(to.getParent())) {
+            Files.createDirectories(to.getParent());
+        }
+        Disk.move(from, to, workshop.site());
+    }
+
+    private void remove(String path) throws IOException {
+        Path file = workshop.site().resolve(path);
+        if (Disk.look(file).filter(there -> !there.isDirectory()).isPresent()) {
+            Files.deleteIfExists(file);
+        }
+        for (Path folder = file.getParent(); !folder.equals(workshop.site()); folder = folder.getParent()) {
+            try {
+                Files.delete(folder);
+            } catch (DirectoryNotEmptyException stillUsed) {
+                return;
+            } catch (NoSuchFileException goneAlready) {
+                // its own parent may still be empty
+            }
+        }
+    }
+
+    private void finish() throws IOException {
+        Path list = workshop.staged().resolve(EditionList.PATH);
+        if (Disk.look(list).isPresent()) {
+            Files.createDirectories(workshop.site());
+            Disk.move(list, workshop.list(), workshop.site());
+        }
+        if (Disk.look(workshop.nextMemory()).isPresent()) {
+            Disk.move(workshop.nextMemory(), workshop.memory(), workshop.beside());
+        }
+        Files.deleteIfExists(workshop.plan());
+        Disk.removeTree(workshop.staged());
+    }
+}
