@@ -1,0 +1,60 @@
+package org.benchleaf.message;
+
+/** What is said about the rows that a studio adds to the tables of hazards and care. */
+public enum ReferenceMessages implements MessageId {
+    ROW_INCOMPLETE("REF-001", Severity.ERROR,
+            "The row '{row}' lacks '{key}'.",
+            "Hazards and cautions are worked out from every field of the row.",
+            "Add '{key}:' to the row; the shipped table shows the form."),
+    ROW_UNREADABLE("REF-002", Severity.ERROR,
+            "The row '{row}' has a '{key}' that cannot be read: '{found}'.",
+            "A limit that is guessed could harm someone.",
+            "Write {wanted}."),
+    ROW_KEY_UNKNOWN("REF-003", Severity.ERROR,
+            "The row '{row}' has a key that the table does not know: '{key}'.",
+            "A misspelt key would be passed over in silence.",
+            "Use one of: {known}."),
+    TABLE_UNREADABLE("REF-004", Severity.ERROR,
+            "The table cannot be read: {problem}.",
+            "Without it the hazards would be worked out from the shipped rows alone.",
+            "Put the YAML right; the shipped table shows the form.");
+
+    private final String code;
+    private final Severity severity;
+    private final String what;
+    private final String why;
+    private final String fix;
+
+    ReferenceMessages(String code, Severity severity, String what, String why, String fix) {
+        this.code = code;
+        this.severity = severity;
+        this.what = what;
+        this.why = why;
+        this.fix = fix;
+    }
+
+    @Override
+    public String code() {
+        return code;
+    }
+
+    @Override
+    public Severity severity() {
+        return severity;
+    }
+
+    @Override
+    public String what() {
+        return what;
+    }
+
+    @Override
+    public String why() {
+        return why;
+    }
+
+    @Override
+    public String fix() {
+        return fix;
+    }
+}
