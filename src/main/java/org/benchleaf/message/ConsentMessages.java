@@ -1,0 +1,68 @@
+package org.benchleaf.message;
+
+/** What is said when something is not produced, because nobody has permitted it on the day of publishing. */
+public enum ConsentMessages implements MessageId {
+    STILL_DRAFT("CONS-001", Severity.ADVICE,
+            "Nothing of this case is published: its state is 'draft'.",
+            "A draft is checked but belongs to the studio alone.",
+            "Set 'state: cleared' once the case has been read and the owner has agreed in writing."),
+    TAKEN_BACK("CONS-002", Severity.WARNING,
+            "Nothing of this case is published: its state is 'withdrawn'.",
+            "What was taken back must not stay in public; its pages, pictures and data leave the site with this edition.",
+            "Nothing, if it is meant; copies that were handed out have to be called back by hand."),
+    WITHHELD("CONS-003", Severity.ADVICE,
+            "Nothing of this case is published before {until}; this edition is of {day}.",
+            "The owner agreed to publication from that day on.",
+            "Publish again on that day, or change 'withhold until' with the owner's written agreement."),
+    NOT_PERMITTED("CONS-004", Severity.ADVICE,
+            "{output} is not produced: no permission for {missing} is in force on {day}.",
+            "Everything learned in a treatment is confidential until its owner agrees in writing.",
+            "Add the written permission under 'publication: permissions', or leave it so."),
+    PERMISSION_TAKEN_BACK("CONS-005", Severity.WARNING,
+            "{output} is no longer produced: the permission for {missing} was withdrawn on {withdrawn}.",
+            "A permission that was taken back ends publication; the files leave the site with this edition.",
+            "Nothing, if it is meant; copies that were handed out have to be called back by hand."),
+    PERMISSION_IN_FUTURE("CONS-006", Severity.WARNING,
+            "{output} is not produced yet: the permission for {missing} is dated {from}, and this edition is of {day}.",
+            "A permission counts from the day it was given.",
+            "Check the year, or publish again on that day.");
+
+    private final String code;
+    private final Severity severity;
+    private final String what;
+    private final String why;
+    private final String fix;
+
+    ConsentMessages(String code, Severity severity, String what, String why, String fix) {
+        this.code = code;
+        this.severity = severity;
+        this.what = what;
+        this.why = why;
+        this.fix = fix;
+    }
+
+    @Override
+    public String code() {
+        return code;
+    }
+
+    @Override
+    public Severity severity() {
+        return severity;
+    }
+
+    @Override
+    public String what() {
+        return what;
+    }
+
+    @Override
+    public String why() {
+        return why;
+    }
+
+    @Override
+    public String fix() {
+        return fix;
+    }
+}
