@@ -9,6 +9,10 @@ final class Require {
     /** Two spellings of one amount (1 L, 1000 mL) may differ in the last place; an end of a range includes both. */
     private static final double SLACK = 1e-12;
 
+    /** Beyond any amount on a bench; keeps products of several inputs within what a double holds. */
+    private static final double MOST = 1e15;
+    private static final double LEAST = 1e-30;
+
     private Require() {
     }
 
@@ -23,16 +27,16 @@ final class Require {
 
     static double atLeastZero(String input, Quantity quantity, Unit unit) {
         double value = quantity.in(unit);
-        if (!(value >= 0)) {
-            throw new OutsideRange(input, written(value, unit), "0 or more", "an amount cannot be negative");
+        if (!(value >= 0 && value <= MOST)) {
+            throw new OutsideRange(input, written(value, unit), "0 or more", "an amount cannot be negative or endless");
         }
         return value;
     }
 
     static double aboveZero(String input, Quantity quantity, Unit unit) {
         double value = quantity.in(unit);
-        if (!(value > 0 && value < Double.POSITIVE_INFINITY)) {
-            throw new OutsideRange(input, written(value, unit), "more than 0", "the formula divides by it");
+        if (!(value >= LEAST && value <= MOST)) {
+            throw new OutsideRange(input, written(value, unit), "more than 0", "an amount that is there and has an end");
         }
         return value;
     }

@@ -13,23 +13,29 @@ import org.benchleaf.quantity.Unit;
  * D65/10 and C/2 to 0.001.
  */
 public enum WhitePoint {
-    D65_10("D65/10", 94.811, 107.304, 900, 1.3013, 1.1498),
-    D65_2("D65/2", 95.047, 108.883, 1000, 1.2985, 1.1335),
-    C_2("C/2", 98.074, 118.232, 1000, 1.2769, 1.0592),
+    D65_10("D65/10", 94.811, 107.304, 0.3138, 0.3310, 900, 1.3013, 1.1498),
+    D65_2("D65/2", 95.047, 108.883, 0.3127, 0.3290, 1000, 1.2985, 1.1335),
+    C_2("C/2", 98.074, 118.232, 0.3101, 0.3162, 1000, 1.2769, 1.0592),
     /** ASTM E313 gives no coefficients for it here, and CIE whiteness is not defined for it. */
-    D50_2("D50/2", 96.422, 82.521, 0, 0, 0);
+    D50_2("D50/2", 96.422, 82.521, 0.3457, 0.3585, 0, 0, 0);
 
     private final String written;
     private final double x;
     private final double z;
+    /** The chromaticity as the whiteness formula prints it, to four places. */
+    private final double chromaX;
+    private final double chromaY;
     private final double tintFactor;
     private final double yellowX;
     private final double yellowZ;
 
-    WhitePoint(String written, double x, double z, double tintFactor, double yellowX, double yellowZ) {
+    WhitePoint(String written, double x, double z, double chromaX, double chromaY, double tintFactor, double yellowX,
+            double yellowZ) {
         this.written = written;
         this.x = x;
         this.z = z;
+        this.chromaX = chromaX;
+        this.chromaY = chromaY;
         this.tintFactor = tintFactor;
         this.yellowX = yellowX;
         this.yellowZ = yellowZ;
@@ -98,9 +104,7 @@ public enum WhitePoint {
      */
     public Whiteness whiteness(Colour.Tristimulus measured) {
         requireForPaper("CIE 15:2004, whiteness; ISO 11475 and ISO 11476");
-        double all = x + 100 + z;
-        return Whiteness.of(measured, Quantity.number(x / all), Quantity.number(100 / all),
-                Quantity.number(tintFactor));
+        return Whiteness.of(measured, Quantity.number(chromaX), Quantity.number(chromaY), Quantity.number(tintFactor));
     }
 
     private void requireForPaper(String source) {
