@@ -1,0 +1,70 @@
+package org.benchleaf.derive;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.benchleaf.quantity.Quantity;
+
+/**
+ * What is put into a calculation: quantities, lists of quantities or words, each with where it comes from.
+ *
+ * <p>Never changed; {@code with} gives a new one.
+ */
+public final class Inputs {
+
+    private static final Inputs NONE = new Inputs(Map.of());
+
+    private final Map<String, Entry> entries;
+
+    /**
+     * One input.
+     *
+     * @param values its quantities; empty for an input of words
+     * @param word its word; empty for an input of quantities
+     * @param text the input as it reads
+     * @param from where it comes from, as in {@link Figure.Given}
+     */
+    record Entry(List<Quantity> values, String word, String text, String from) {
+    }
+
+    private Inputs(Map<String, Entry> entries) {
+        this.entries = Collections.unmodifiableMap(new LinkedHashMap<>(entries));
+    }
+
+    /** Nothing put in yet. */
+    public static Inputs none() {
+        return NONE;
+    }
+
+    /** These inputs and one quantity more, from where it is said. */
+    public Inputs with(String key, Quantity value, String from) {
+        return with(key, List.of(value), from);
+    }
+
+    /** These inputs and one quantity more, if there is one. */
+    public Inputs with(String key, Optional<Quantity> value, String from) {
+        return value.map(quantity -> with(key, quantity, from)).orElse(this);
+    }
+
+    /** These inputs and a list of quantities. */
+    public Inputs with(String key, List<Quantity> values, String from) {
+        return with(key, new Entry(List.copyOf(values), "", Written.of(values), from));
+    }
+
+    /** These inputs and a word. */
+    public Inputs withWord(String key, String word, String from) {
+        return with(key, new Entry(List.of(), word, word, from));
+    }
+
+    Inputs with(String key, Entry entry) {
+        Map<String, Entry> more = new LinkedHashMap<>(entries);
+        more.put(key, entry);
+        return new Inputs(more);
+    }
+
+    Map<String, Entry> entries() {
+        return entries;
+    }
+}

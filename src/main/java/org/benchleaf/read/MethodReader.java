@@ -1,0 +1,109 @@
+package org.benchleaf.read;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.benchleaf.model.Formulary;
+import org.benchleaf.model.Method;
+import org.benchleaf.model.ReferenceTable;
+import org.benchleaf.model.Source;
+import org.benchleaf.quantity.Dimension;
+import org.benchleaf.quantity.Unit;
+
+/** Reads the methods of calculation, their sources and their reference tables, which are part of the program. */
+public final class MethodReader {
+
+    private static final String FOLDER = "/reference/";
+    private static final List<String> TABLES = List.of("flash-points", "vapour-limits", "glassware");
+
+    private MethodReader() {
+    }
+
+    /**
+     * Reads all methods.
+     *
+     * @throws IllegalStateException if one of our own files is missing or wrong
+     */
+    public static Formulary read() {
+        List<Source> sources = OwnYaml.list(FOLDER + "sources.yaml").stream().map(MethodReader::source).toList();
+        List<Method> methods = OwnYaml.list(FOLDER + "methods.yaml").stream().map(MethodReader::method).toList();
+        List<ReferenceTable> tables = TABLES.stream().map(MethodReader::table).toList();
+        Formulary formulary = new Formulary(methods, sources, tables);
+        requireKnownSources(formulary);
+        return formulary;
+    }
+
+    private static ReferenceTable table(String name) {
+        String path = FOLDER + name + ".csv";
+        CsvTable table = CsvTable.parse(path, OwnFile.text(path));
+        return new ReferenceTable(name, table.about(), table.rows());
+    }
+
+    private static Source source(OwnYaml entry) {
+        Source source = new Source(entry.text("key"), entry.text("author"), entry.text("year"), entry.text("title"),
+                entry.text("where"), entry.text("status"));
+        entry.allRead();
+        return source;
+    }
+
+    private static Method method(OwnYaml entry) {
+        Method method = new Method(entry.text("name"), entry.text("title"), entry.text("answers"),
+                entry.text("formula"), entry.text("mathml"), entry.text("range"), entry.texts("sources"),
+                entry.texts("caveats"), entry.children("inputs").stream().map(MethodReader::input).toList(),
+                entry.children("outputs").stream().map(MethodReader::output).toList());
+        entry.allRead();
+        return method;
+    }
+
+    private static Method.Input input(OwnYaml entry) {
+        List<Dimension> dimensions = entry.texts("dimensions").stream().map(name -> dimension(entry, name)).toList();
+        Optional<String> usual = entry.optionalText("usual");
+        Method.Input input = new Method.Input(entry.text("key"), entry.text("label"), dimensions, entry.texts("words"),
+                entry.flag("many"), usual, entry.flag("required"), entry.optionalNumber("low"),
+                entry.optionalNumber("high"), entry.optionalText("unit").map(text -> unit(entry, text)),
+                entry.optionalText("range source").orElse(""), entry.text("example"));
+        entry.allRead();
+        if (input.required() && usual.isPresent()) {
+            throw new IllegalStateException(entry.where() + " is required and has a usual value");
+        }
+        if ((input.low().isPresent() || input.high().isPresent())
+                && (input.unit().isEmpty() || input.rangeSource().isEmpty())) {
+            throw new IllegalStateException(entry.where() + " has a range without unit or source");
+        }
+        return input;
+    }
+
+    private static Method.Output output(OwnYaml entry) {
+        Method.Output output = new Method.Output(entry.text("key"), entry.text("label"),
+                unit(entry, entry.text("unit")));
+        entry.allRead();
+        return output;
+    }
+
+    private static Dimension dimension(OwnYaml entry, String words) {
+        try {
+            return Dimension.valueOf(words.toUpperCase(Locale.ROOT).replace(' ', '_'));
+        } catch (IllegalArgumentException unknown) {
+            throw new IllegalStateException(entry.where() + ": no dimension is called '" + words + "'", unknown);
+        }
+    }
+
+    /** A symbol, or the words "count" and "none" for the units that have no spelling. */
+    private static Unit unit(OwnYaml entry, String text) {
+        return switch (text) {
+            case "count" -> Unit.COUNT;
+            case "none" -> Unit.NONE;
+            default -> Unit.spelled(text).orElseThrow(
+                    () -> new IllegalStateException(entry.where() + ": no unit is written '" + text + "'"));
+        };
+    }
+
+    private static void requireKnownSources(Formulary formulary) {
+        for (Method method : formulary.methods()) {
+            for (String key : method.sources()) {
+                formulary.source(key).orElseThrow(() -> new IllegalStateException(
+                        "method " + method.name() + " cites '" + key + "', which sources.yaml does not have"));
+            }
+        }
+    }
+}
