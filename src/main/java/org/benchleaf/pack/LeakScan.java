@@ -1,0 +1,158 @@
+package org.benchleaf.pack;
+
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.Base64;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.ahocorasick.trie.Emit;
+import org.ahocorasick.trie.Trie;
+import org.benchleaf.message.LeakMessages;
+import org.benchleaf.message.Message;
+import org.benchleaf.message.Place;
+import org.benchleaf.message.SourceText;
+import org.benchleaf.model.Confidential;
+import org.benchleaf.publish.SiteFile;
+
+/**
+ * Finds private values in the finished files of a site: in text, attributes, data, file names and inside pictures.
+ *
+ * <p>All spellings of all values are put into one matcher, which reads each file once in each of its readings. The
+ * values never appear in a message. Safe to use from several threads.
+ */
+public final class LeakScan {
+
+    private static final Pattern MONEY = Pattern.compile(
+            "(?i)[£$€¥]|\\b(?:GBP|USD|EUR|CHF|JPY|AUD|CAD)|\\b(?:valued|valuation|worth|pric|paid|pay|insur|estimat|apprais|cost|sold|sale|"
+                    + "invoice|valor|precio|seguro|tasaci|wert|preis|prix|assur)");
+    private static final int MONEY_REACH = 40;
+    private static final int SHORTEST_ENCODED = 6;
+
+    private final Map<String, List<Needle>> needles = new HashMap<>();
+    private final Map<String, Needle> encoded = new HashMap<>();
+    private final Trie folded;
+    private final Trie exact;
+
+    /**
+     * Makes ready for a search.
+     *
+     * @param byCase the private values of every case, by the case's id
+     */
+    public LeakScan(Map<String, Confidential> byCase) {
+        byCase.forEach((caseId, confidential) -> confidential.secrets().forEach(secret -> {
+            Needle.of(caseId, secret).forEach(needle ->
+                    needles.computeIfAbsent(needle.letters(), letters -> new ArrayList<>()).add(needle));
+            encodings(secret.value().strip()).forEach(text -> encoded.putIfAbsent(text,
+                    new Needle(text, caseId, secret.field(), Needle.How.ANYWHERE)));
+        }));
+        this.folded = Trie.builder().addKeywords(needles.keySet()).build();
+        this.exact = Trie.builder().addKeywords(encoded.keySet()).build();
+    }
+
+    /** Every leak in one file, each private field once, at the first place found; empty if there is none. */
+    public List<Message> scan(SiteFile file) {
+        Map<String, Message> found = new LinkedHashMap<>();
+        search(file.path(), file.path(), "in the file's name", false, found);
+        searchBytes(file.path(), file.bytes(), "", found);
+        for (Unpacked.Inner inner : Unpacked.of(file.bytes())) {
+            search(file.path(), inner.name(), "in the name of a file packed inside", false, found);
+            searchBytes(file.path(), inner.bytes(), "packed inside, ", found);
+        }
+        PictureBlocks.forbidden(file.bytes()).ifPresent(block ->
+                found.put("", LeakMessages.PICTURE_METADATA.at(Place.file(file.path()), "block", block)));
+        return List.copyOf(found.values());
+    }
+
+    private void searchBytes(String path, byte[] bytes, String prefix, Map<String, Message> found) {
+        boolean text = isText(bytes);
+        List<Spellings.Reading> readings = text
+                ? Spellings.ofText(new String(bytes, StandardCharsets.UTF_8)) : Spellings.ofBytes(bytes);
+        for (Spellings.Reading reading : readings) {
+            String where = prefix + (reading.how().isEmpty() ? "in its text" : reading.how());
+            search(path, reading.text(), where, text && reading.how().isEmpty() && prefix.isEmpty(), found);
+        }
+        String single = text ? readings.get(0).text() : new String(bytes, StandardCharsets.ISO_8859_1);
+        for (Emit emit : exact.parseText(single)) {
+            Needle needle = encoded.get(emit.getKeyword());
+            note(needle, Place.file(path), prefix + "encoded", found);
+        }
+    }
+
+    private void search(String path, String text, String where, boolean placed, Map<String, Message> found) {
+        Folded letters = Folded.of(text);
+        for (Emit emit : folded.parseText(letters.letters())) {
+            int end = emit.getEnd() + 1;
+            for (Needle needle : needles.get(emit.getKeyword())) {
+                if (counts(needle, letters, emit.getStart(), end)) {
+                    Place place = placed ? place(path, text, letters.origin(emit.getStart())) : Place.file(path);
+                    note(needle, place, where, found);
+                }
+            }
+        }
+    }
+
+    private static boolean counts(Needle needle, Folded letters, int start, int end) {
+        return switch (needle.how()) {
+            case ANYWHERE -> true;
+            case WHOLE_WORDS -> letters.isWhole(start, end);
+            case NEAR_MONEY -> letters.isWhole(start, end) && isOneNumber(letters.around(start, end, 2),
+                    letters.written(start, end)) && MONEY.matcher(letters.around(start, end, MONEY_REACH)).find();
+        };
+    }
+
+    /** Whether it is a number as people write sums of money, and not the decimals of a longer one. */
+    private static boolean isOneNumber(String around, String written) {
+        return written.matches("\\d+([ ,.'’\\u00A0\\u2009\\u202F]\\d{3})*([.,]\\d{2})?")
+                && !around.matches("(?s)\\d[.,]" + Pattern.quote(written) + ".*");
+    }
+
+    private static void note(Needle needle, Place place, String where, Map<String, Message> found) {
+        found.putIfAbsent(needle.caseId() + '/' + needle.field(), LeakMessages.PRIVATE_VALUE.at(place,
+                "field", needle.field(), "case", needle.caseId(), "where", where));
+    }
+
+    /** Line and column; the file's text is kept out of the message, since the excerpt would repeat the value. */
+    private static Place place(String path, String text, int offset) {
+        int line = 1;
+        int lineStart = 0;
+        for (int at = text.indexOf('\n'); at >= 0 && at < offset; at = text.indexOf('\n', at + 1)) {
+            line++;
+            lineStart = at + 1;
+        }
+        return Place.at(new SourceText(path, ""), line, offset - lineStart + 1);
+    }
+
+    /** The value as it looks in base64, whatever stands before it, and as UTF-16, seen as single bytes. */
+    private static Set<String> encodings(String value) {
+        Set<String> forms = new LinkedHashSet<>();
+        byte[] bytes = value.getBytes(StandardCharsets.UTF_8);
+        if (bytes.length < SHORTEST_ENCODED) {
+            return forms;
+        }
+        for (int shift = 0; shift < 3; shift++) {
+            byte[] shifted = new byte[bytes.length + shift];
+            System.arraycopy(bytes, 0, shifted, shift, bytes.length);
+            String whole = Base64.getEncoder().withoutPadding().encodeToString(shifted);
+            // The first and last signs also depend on what stands beside the value.
+            String sure = whole.substring(shift == 0 ? 0 : shift + 1, (shifted.length / 3) * 4);
+            forms.add(sure);
+            forms.add(sure.replace('+', '-').replace('/', '_'));
+        }
+        forms.add(new String(value.getBytes(StandardCharsets.UTF_16LE), StandardCharsets.ISO_8859_1));
+        forms.add(new String(value.getBytes(StandardCharsets.UTF_16BE), StandardCharsets.ISO_8859_1));
+        return forms;
+    }
+
+    private static final Pattern BINARY = Pattern.compile("[\\x00-\\x08\\x0E-\\x1A]");
+
+    private static boolean isText(byte[] bytes) {
+        Matcher binary = BINARY.matcher(new String(bytes, 0, Math.min(bytes.length, 4096), StandardCharsets.ISO_8859_1));
+        return !binary.find();
+    }
+}

@@ -1,0 +1,113 @@
+package org.benchleaf.pack;
+
+import java.io.ByteArrayOutputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** The texts that a file can be read as: as it stands, without its marks, and with its escapes undone. */
+final class Spellings {
+
+    private static final int ROUNDS = 3;
+    private static final Pattern ESCAPE = Pattern.compile(
+            "&#(\\d{1,7});?|&#[xX]([0-9a-fA-F]{1,6});?|&([a-zA-Z]{2,8});|((?:%[0-9a-fA-F]{2})+)"
+                    + "|\\\\u\\{([0-9a-fA-F]{1,6})}|\\\\u([0-9a-fA-F]{4})|\\\\x([0-9a-fA-F]{2})|\\\\([nrtbf\"'/\\\\])");
+    private static final Pattern TAG = Pattern.compile("<[^<>]{0,2000}>");
+    /** The named signs that letters of European names come as; every other name counts as a sign between words. */
+    private static final Map<String, String> NAMED = Map.ofEntries(
+            Map.entry("amp", "&"), Map.entry("szlig", "ß"), Map.entry("aelig", "æ"), Map.entry("AElig", "Æ"),
+            Map.entry("oelig", "œ"), Map.entry("oslash", "ø"), Map.entry("Oslash", "Ø"), Map.entry("eth", "ð"),
+            Map.entry("thorn", "þ"), Map.entry("lt", "<"), Map.entry("gt", ">"), Map.entry("quot", "\""));
+    private static final Pattern ACCENTED = Pattern.compile(
+            "([a-zA-Z])(acute|grave|circ|tilde|uml|cedil|ring|caron|slash)");
+
+    /** One reading of a file. */
+    record Reading(String how, String text) {
+    }
+
+    private Spellings() {
+    }
+
+    /** Every reading of a text, itself first. */
+    static List<Reading> ofText(String text) {
+        List<Reading> readings = new ArrayList<>();
+        readings.add(new Reading("", text));
+        String now = text;
+        for (int round = 0; round < ROUNDS && hasEscapes(now); round++) {
+            String undone = undone(now);
+            if (undone.equals(now)) {
+                break;
+            }
+            readings.add(new Reading("written with escapes", undone));
+            now = undone;
+        }
+        if (now.indexOf('<') >= 0) {
+            readings.add(new Reading("with marks between its letters", TAG.matcher(now).replaceAll("")));
+        }
+        return readings;
+    }
+
+    /** Every reading of bytes that are no text: as single bytes, as UTF-16 whose upper halves are empty, as UTF-8. */
+    static List<Reading> ofBytes(byte[] bytes) {
+        String single = new String(bytes, StandardCharsets.ISO_8859_1);
+        List<Reading> readings = new ArrayList<>();
+        readings.add(new Reading("inside its bytes", single));
+        if (single.indexOf('\0') >= 0) {
+            readings.add(new Reading("inside its bytes, as UTF-16", single.replace("\0", "")));
+        }
+        readings.add(new Reading("inside its bytes, as UTF-8", new String(bytes, StandardCharsets.UTF_8)));
+        return readings;
+    }
+
+    private static boolean hasEscapes(String text) {
+        return text.indexOf('&') >= 0 || text.indexOf('%') >= 0 || text.indexOf('\\') >= 0;
+    }
+
+    private static String undone(String text) {
+        Matcher escape = ESCAPE.matcher(text);
+        StringBuilder undone = new StringBuilder(text.length());
+        while (escape.find()) {
+            escape.appendReplacement(undone, Matcher.quoteReplacement(character(escape)));
+        }
+        return escape.appendTail(undone).toString();
+    }
+
+    private static String character(Matcher escape) {
+        if (escape.group(1) != null) {
+            return codePoint(escape.group(1), 10);
+        }
+        for (int group : new int[] {2, 5, 6, 7}) {
+            if (escape.group(group) != null) {
+                return codePoint(escape.group(group), 16);
+            }
+        }
+        if (escape.group(3) != null) {
+            return named(escape.group(3));
+        }
+        if (escape.group(4) != null) {
+            return percent(escape.group(4));
+        }
+        return "/\"'\\".contains(escape.group(8)) ? escape.group(8) : " ";
+    }
+
+    private static String named(String name) {
+        Matcher accented = ACCENTED.matcher(name);
+        return NAMED.getOrDefault(name, accented.matches() ? accented.group(1) : " ");
+    }
+
+    private static String codePoint(String digits, int base) {
+        int point = Integer.parseInt(digits, base);
+        return Character.isValidCodePoint(point) ? Character.toString(point) : " ";
+    }
+
+    private static String percent(String run) {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        for (int at = 0; at < run.length(); at += 3) {
+            bytes.write(Integer.parseInt(run.substring(at + 1, at + 3), 16));
+        }
+        return bytes.toString(StandardCharsets.UTF_8);
+    }
+}

@@ -1,0 +1,224 @@
+package org.benchleaf.pack;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.Base64;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import java.util.zip.DeflaterOutputStream;
+import java.util.zip.GZIPOutputStream;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipOutputStream;
+import org.benchleaf.message.Message;
+import org.benchleaf.message.MessageText;
+import org.benchleaf.message.Severity;
+import org.benchleaf.model.Confidential;
+import org.benchleaf.publish.SiteFile;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The fields that must not leave are those of the deny-list usual in the trade: common practice, no source. */
+class LeakScanTest {
+
+    private static final LeakScan SCAN = new LeakScan(Map.of("tide", new Confidential(List.of(
+            new Confidential.Secret("owner", "Zoë Brändreth-Voß"),
+            new Confidential.Secret("kept at", "Bay 7, shelf C3"),
+            new Confidential.Secret("value", "1450 in insurance papers"),
+            new Confidential.Secret("people", "Tam Lind"),
+            new Confidential.Secret("contact", "+44 1632 960123"),
+            new Confidential.Secret("code", "Q7")))));
+
+    @ParameterizedTest
+    @ValueSource(strings = {
+        "<p>lent by Zoë Brändreth-Voß</p>",
+        "<p>lent by ZOE BRANDRETH VOSS</p>",
+        "<p>lent by Zoe\u0308 Bra\u0308ndreth\u2011Voß</p>",
+        "<p>lent by Zo&euml; Br&auml;ndreth-Vo&szlig;</p>",
+        "<p>lent by Zo&#235; Br&#xE4;ndreth-Vo&#223;</p>",
+        "<p>lent by Zo&amp;euml; Br&amp;auml;ndreth-Vo&amp;szlig;</p>",
+        "<p>lent by Zoë <b>Brändreth</b>-Voß</p>",
+        "<p>lent by Zoë Bränd\u00ADreth-Voß</p>",
+        "<p>lent by Zoë\n   Brändreth-\n   Voß</p>",
+        "<p>lent by Zoë Bränd<wbr>reth-Voß</p>",
+        "<img alt='Sheet of Brändreth-Voß, Zoë'>",
+        "<a href='https://example.org/?q=Zo%C3%AB%20Br%C3%A4ndreth-Vo%C3%9F'>x</a>",
+        "{\"a\": \"Zo\\u00EB Br\\u00e4ndreth-Vo\\u00df\"}",
+        "{\"a\": \"Zo\\\\u00EB Br\\\\u00e4ndreth-Vo\\\\u00df\"}",
+        "const ownerZoeBrandrethVoss = 1;",
+        "Z. Brändreth-Voß",
+        "Ms Brändreth-Voß",
+        "the Brändreth-Voß collection",
+        "kept in bay 7 (shelf C3)",
+        "on shelf C3",
+        "SHELF_C3",
+        "T. Lind helped",
+        "Dr Lind helped",
+        "Lind, Tam",
+        "valued at £1,450",
+        "paid 1450.00 for it",
+        "insured for 1 450 €",
+        "call +44 (0)1632 960123 or +441632960123",
+        "locker Q7",
+    })
+    void a_value_is_found_in_every_spelling(String text) {
+        assertThat(SCAN.scan(SiteFile.text("cases/tide/index.html", text))).isNotEmpty()
+                .allMatch(said -> said.code().equals("LEAK-001") && said.severity() == Severity.ERROR);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {
+        "<path d='M1 450L1,450 1450 90'/>",
+        "The bath held 1450 mL of water.",
+        "{\"value\": 0.1450}",
+        "The tam was blind, and Lindau lies on a lake.",
+        "Bay 70 and shelves C30",
+        "SQ78",
+        "A brandy and a vos.",
+    })
+    void what_only_looks_alike_is_let_through(String text) {
+        assertThat(SCAN.scan(SiteFile.text("cases/tide/index.html", text))).isEmpty();
+    }
+
+    @Test
+    void a_file_name_is_searched_too() {
+        assertThat(SCAN.scan(SiteFile.text("assets/zoe_brandreth-voss-recto.html", "x"))).singleElement()
+                .satisfies(said -> assertThat(said.what()).contains("file's name"));
+        assertThat(SCAN.scan(SiteFile.text("assets/ShelfC3.html", "x"))).isNotEmpty();
+    }
+
+    @Test
+    void the_place_is_told_by_line_and_column_and_the_value_is_not_repeated() {
+        List<Message> said = SCAN.scan(SiteFile.text("a.html", "<p>one</p>\n<p>by Zoë Brändreth-Voß</p>\n"));
+
+        assertThat(said).isNotEmpty().allSatisfy(message -> {
+            assertThat(message.place().line()).isEqualTo(2);
+            assertThat(MessageText.of(message)).startsWith("a.html:2:").doesNotContainIgnoringCase("brändreth")
+                    .doesNotContainIgnoringCase("zoë");
+        });
+    }
+
+    @Test
+    void a_value_in_base64_is_found_whatever_stands_before_it() {
+        for (String before : List.of("", "a", "ab", "abc")) {
+            String encoded = Base64.getEncoder().encodeToString(
+                    (before + "Zoë Brändreth-Voß, and more").getBytes(StandardCharsets.UTF_8));
+
+            assertThat(SCAN.scan(SiteFile.text("a.html", "<img src='data:x;base64," + encoded + "'>")))
+                    .as("after '%s'", before).isNotEmpty();
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"UTF-8", "UTF-16LE", "UTF-16BE", "ISO-8859-1"})
+    void a_value_is_found_inside_bytes_that_are_no_text(String charset) {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        bytes.writeBytes(new byte[] {(byte) 0xFF, 0, 1, 2, 3, (byte) 0x80});
+        bytes.writeBytes("Zoë Brändreth-Voß".getBytes(Charset.forName(charset)));
+        bytes.writeBytes(new byte[] {0, 1, 2});
+
+        assertThat(SCAN.scan(new SiteFile("a.bin", bytes.toByteArray()))).isNotEmpty();
+    }
+
+    @Test
+    void a_value_is_found_in_an_archive_and_in_a_compressed_file() throws IOException {
+        ByteArrayOutputStream archive = new ByteArrayOutputStream();
+        try (ZipOutputStream zip = new ZipOutputStream(archive)) {
+            zip.putNextEntry(new ZipEntry("a.txt"));
+            zip.write("on shelf C3, for Zoë Brändreth-Voß".repeat(40).getBytes(StandardCharsets.UTF_8));
+        }
+        ByteArrayOutputStream packed = new ByteArrayOutputStream();
+        try (GZIPOutputStream gzip = new GZIPOutputStream(packed)) {
+            gzip.write("for Zoë Brändreth-Voß".repeat(40).getBytes(StandardCharsets.UTF_8));
+        }
+
+        assertThat(SCAN.scan(new SiteFile("a.zip", archive.toByteArray()))).isNotEmpty();
+        assertThat(SCAN.scan(new SiteFile("a.gz", packed.toByteArray()))).isNotEmpty();
+    }
+
+    @Test
+    void a_compressed_text_of_a_png_is_read() throws IOException {
+        ByteArrayOutputStream body = new ByteArrayOutputStream();
+        body.writeBytes("Comment\0\0".getBytes(StandardCharsets.ISO_8859_1));
+        try (DeflaterOutputStream deflater = new DeflaterOutputStream(body)) {
+            deflater.write("on shelf C3".getBytes(StandardCharsets.ISO_8859_1));
+        }
+        ByteArrayOutputStream png = new ByteArrayOutputStream();
+        png.writeBytes(new byte[] {(byte) 0x89, 'P', 'N', 'G', 13, 10, 26, 10});
+        png.writeBytes(new byte[] {0, 0, 0, (byte) body.size(), 'z', 'T', 'X', 't'});
+        png.writeBytes(body.toByteArray());
+        png.writeBytes(new byte[4]);
+
+        assertThat(SCAN.scan(new SiteFile("a.png", png.toByteArray()))).extracting(Message::code)
+                .contains("LEAK-001", "LEAK-002");
+    }
+
+    @Test
+    void camera_data_in_a_picture_is_refused_whatever_it_says() {
+        byte[] jpeg = {(byte) 0xFF, (byte) 0xD8, (byte) 0xFF, (byte) 0xE1, 0, 10, 'E', 'x', 'i', 'f', 0, 0, 1, 2,
+            (byte) 0xFF, (byte) 0xD9};
+        byte[] comment = {(byte) 0xFF, (byte) 0xD8, (byte) 0xFF, (byte) 0xFE, 0, 5, 'a', 'b', 'c', (byte) 0xFF, (byte) 0xD9};
+
+        assertThat(SCAN.scan(new SiteFile("a.jpg", jpeg))).extracting(Message::code).containsExactly("LEAK-002");
+        assertThat(SCAN.scan(new SiteFile("b.jpg", comment))).extracting(Message::code).containsExactly("LEAK-002");
+    }
+
+    @Test
+    void a_picture_cut_short_at_any_byte_does_not_stop_the_search() {
+        Random random = new Random(7);
+        for (int round = 0; round < 2000; round++) {
+            byte[] bytes = new byte[random.nextInt(60)];
+            random.nextBytes(bytes);
+            byte[][] heads = {{(byte) 0xFF, (byte) 0xD8, (byte) 0xFF}, {(byte) 0x89, 'P', 'N', 'G'},
+                "RIFF....WEBP".getBytes(StandardCharsets.US_ASCII), {'P', 'K', 3, 4}, {0x1F, (byte) 0x8B}};
+            byte[] head = heads[random.nextInt(heads.length)];
+            System.arraycopy(head, 0, bytes, 0, Math.min(head.length, bytes.length));
+
+            assertThat(SCAN.scan(new SiteFile("a.jpg", bytes))).isNotNull();
+        }
+    }
+
+    @Test
+    void a_name_hidden_at_random_in_random_text_is_always_found() {
+        Random random = new Random(20260714);
+        for (int round = 0; round < 300; round++) {
+            String name = spelled("Zoë Brändreth-Voß", random);
+            String text = noise(random) + " " + name + " " + noise(random);
+
+            assertThat(SCAN.scan(SiteFile.text("a.html", text))).as(text).isNotEmpty();
+        }
+    }
+
+    @Test
+    void without_private_values_nothing_is_found() {
+        assertThat(new LeakScan(Map.of()).scan(SiteFile.text("a.html", "Zoë Brändreth-Voß, £1450"))).isEmpty();
+    }
+
+    private static String spelled(String name, Random random) {
+        StringBuilder spelled = new StringBuilder();
+        for (char c : name.toCharArray()) {
+            switch (random.nextInt(5)) {
+                case 0 -> spelled.append("&#").append((int) c).append(';');
+                case 1 -> spelled.append(String.format("\\u%04x", (int) c));
+                case 2 -> spelled.append(c).append('\u200B');
+                case 3 -> spelled.append(Character.toUpperCase(c));
+                default -> spelled.append(c);
+            }
+        }
+        return spelled.toString();
+    }
+
+    private static String noise(Random random) {
+        StringBuilder noise = new StringBuilder();
+        for (int i = random.nextInt(30); i > 0; i--) {
+            noise.append((char) ('a' + random.nextInt(26))).append(random.nextInt(5) == 0 ? " " : "");
+        }
+        return noise.toString();
+    }
+}
