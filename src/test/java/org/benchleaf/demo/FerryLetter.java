@@ -65,7 +65,7 @@ final class FerryLetter {
 
     private static List<Coat> paper(boolean before) {
         Rgb dirt = Rgb.of(0x77705f);
-        return List.of(Paper.laid(Rgb.of(0xf0e8d2), 21), Stains.tone(NOISE, Rgb.of(0xc19a5e), 0.07),
+        return List.of(Paper.laid(Rgb.of(0xf3ecd9), 21), Stains.tone(NOISE, Rgb.of(0xc19a5e), 0.03),
                 FerryLetter::matBurn, Stains.edges(OUTLINE, NOISE, 9, 0.3), Stains.foxing(8, WIDE, HIGH, 34, 0.55),
                 UPPER.wear(NOISE, 0.4, before ? 0.4 : 0.24, dirt), LOWER.wear(NOISE, 0.4, before ? 0.36 : 0.22, dirt),
                 Stains.grime(new Noise(4), dirt, before ? 0.24 : 0.05, (x, y) -> 0.18 + 0.9 * Curve.fall(OUTLINE.inside(x, y), 20)));
@@ -74,7 +74,7 @@ final class FerryLetter {
     /** A poor mat has browned the paper in its window, darkest along the bevel. */
     private static Rgb matBurn(double x, double y, Rgb below) {
         double d = Math.min(Math.min(x, WIDE - x), Math.min(y, HIGH - y)) - 9.5 + 0.5 * NOISE.layered(x, y, 20, 2);
-        double k = 0.1 * Curve.rise(-0.6, 0.6, d) + 0.3 * Curve.bump(d, 1.1) + 0.12 * Curve.bump(d - 1, 4);
+        double k = 0.06 * Curve.rise(-0.6, 0.6, d) + 0.3 * Curve.bump(d, 1.1) + 0.12 * Curve.bump(d - 1, 4);
         return below.stained(Rgb.of(0xa67a42), k);
     }
 

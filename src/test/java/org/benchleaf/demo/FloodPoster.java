@@ -60,10 +60,10 @@ final class FloodPoster {
         coats.add(new Ink(Mask.drawn(view, FloodPoster::red), RED, 0.88, 0.22, new Noise(2)));
         coats.add(new Ink(Mask.drawn(view, FloodPoster::blue), BLUE, 0.9, 0.2, new Noise(3)));
         coats.add(TIDE.faded(before ? 0.95 : 0.8));
-        coats.add(Stains.grime(new Noise(35), soot, before ? 0.58 : 0.13, FloodPoster::dirty));
-        coats.add(Mould.clustered(66, before ? 0.85 : 0, before ? 0.5 : 0.42, new double[] {62, 420, 27, 70},
-                new double[] {40, 300, 16, 22}, new double[] {190, 470, 42, 44}, new double[] {318, 446, 26, 34},
-                new double[] {330, 90, 15, 10}));
+        coats.add(Stains.grime(new Noise(35), soot, before ? 0.8 : 0.15, FloodPoster::dirty));
+        coats.add(Mould.clustered(66, before ? 0.85 : 0, before ? 0.5 : 0.42, new double[] {62, 420, 29, 120},
+                new double[] {40, 300, 20, 40}, new double[] {190, 470, 46, 80}, new double[] {318, 446, 28, 60},
+                new double[] {330, 90, 18, 22}));
         List<Relief> reliefs = List.of(Relief.tooth(NOISE, 0.014),
                 Relief.cockling(NOISE, before ? 2.4 : 1.1, 80, (x, y) -> 0.3 + Curve.rise(-60, 30, TIDE.depth(x, y))));
         return new Sheet(OUTLINE, List.of(before ? T1 : T1.closed()), reliefs, coats, Rgb.of(0xf1e8d2));
@@ -79,7 +79,7 @@ final class FloodPoster {
         double c = WIDE / 2;
         frame(g);
         g.fill(Type.roman().spaced(0.3).centred("ON THE MILL MEADOW", c, 63, 9));
-        g.fill(new Type(0.25, 0.08, 0.12, 1.1, 0.24, 0).fitted("RIVER FAIR", c, 180, 296, 44));
+        g.fill(new Type(0.23, 0.08, 0.06, 1, 0.22, 0).fitted("RIVER FAIR", c, 178, 272, 40));
         boat(g, c, 300);
         waves(g, c);
         g.fill(new Type(0.22, 0.07, 0.1, 1, 0.22, 0).fitted("WHIT MONDAY", c, 392, 270, 22));
@@ -90,7 +90,7 @@ final class FloodPoster {
 
     private static void red(Graphics2D g) {
         double c = WIDE / 2;
-        g.fill(new Type(0.3, 0.1, 0.13, 1.2, 0.3, 0).fitted("ALDERMERE", c, 116, 290, 38));
+        g.fill(new Type(0.24, 0.09, 0.05, 1, 0.25, 0).fitted("ALDERMERE", c, 118, 268, 36));
         g.fill(new Rectangle2D.Double(c - 120, 194, 240, 1.6));
         g.fill(new Rectangle2D.Double(c - 120, 434, 84, 1.2));
         g.fill(new Rectangle2D.Double(c + 36, 434, 84, 1.2));

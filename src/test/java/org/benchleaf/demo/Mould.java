@@ -21,7 +21,7 @@ record Mould(Noise noise, List<Colony> colonies, double growth, double stain) im
         List<Colony> colonies = new ArrayList<>();
         for (double[] c : centres) {
             for (int i = 0; i < c[3]; i++) {
-                double size = 0.8 + 6.2 * chance.nextDouble() * chance.nextDouble() * chance.nextDouble();
+                double size = 0.9 + 7.5 * chance.nextDouble() * chance.nextDouble() * chance.nextDouble();
                 colonies.add(new Colony(c[0] + chance.nextGaussian() * c[2], c[1] + chance.nextGaussian() * c[2] * 0.7,
                         size, 0.45 + 0.55 * chance.nextDouble()));
             }

@@ -7,6 +7,7 @@ import java.awt.Graphics2D;
 import java.awt.Shape;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Arc2D;
+import java.awt.geom.Area;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
@@ -22,7 +23,7 @@ final class ParishDrawing {
     }
 
     static Path2D bounds() {
-        return ring(430, 330, 268, 208, 3);
+        return ring(474, 322, 262, 194, 3);
     }
 
     static Path2D neighbour() {
@@ -39,7 +40,7 @@ final class ParishDrawing {
         Path2D line = new Path2D.Double();
         for (int i = 0; i <= 120; i++) {
             double x = 26 + i * 7.07;
-            double y = 446 + 60 * StrictMath.sin(x / 130) - 0.16 * x + 26 * LAND.layered(x, 5, 90, 3);
+            double y = 430 + 60 * StrictMath.sin(x / 130) - 0.16 * x + 26 * LAND.layered(x, 5, 90, 3);
             add(line, x, y);
         }
         return line;
@@ -132,13 +133,13 @@ final class ParishDrawing {
     }
 
     private static void water(Graphics2D g) {
-        Shape bank = new BasicStroke(9, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND).createStrokedShape(river());
+        Shape bank = sides(river(), 9);
         erase(g, bank);
         pen(g, 0.6);
         g.draw(bank);
         pen(g, 0.25);
         for (double w : new double[] {6.2, 3.2}) {
-            g.draw(new BasicStroke((float) w, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND).createStrokedShape(river()));
+            g.draw(sides(river(), w));
         }
     }
 
@@ -151,10 +152,15 @@ final class ParishDrawing {
             way.quadTo(p[i - 2], p[i - 1], mx, my);
         }
         way.lineTo(p[p.length - 2], p[p.length - 1]);
-        Shape sides = new BasicStroke(4.4f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND).createStrokedShape(way);
+        Shape sides = sides(way, 4.4);
         erase(g, sides);
         pen(g, 0.5);
         g.draw(sides);
+    }
+
+    /** Gives both sides of a way as one clean outline, without the little crossings that a wide pen leaves in bends. */
+    private static Shape sides(Path2D way, double width) {
+        return new Area(new BasicStroke((float) width, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND).createStrokedShape(way));
     }
 
     private static void erase(Graphics2D g, Shape shape) {

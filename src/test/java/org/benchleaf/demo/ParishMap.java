@@ -14,9 +14,11 @@ final class ParishMap {
     private static final Outline OUTLINE = new Outline(WIDE, HIGH, 1.5, NOISE,
             List.of(new Outline.Loss(450, 320, 5.5), new Outline.Loss(225, 321, 3.6), new Outline.Loss(676, 319, 4.4),
                     new Outline.Loss(898, 638, 8), new Outline.Loss(2, 320, 4)));
-    private static final List<Fold> FOLDS = List.of(new Fold(225, 0, 225, HIGH, 0.11, 1.2),
-            new Fold(450, 0, 449, HIGH, -0.13, 1.2), new Fold(676, 0, 676, HIGH, 0.11, 1.2),
-            new Fold(0, 320, WIDE, 319, -0.12, 1.2));
+    /** Where folds cross, tissue fills the lost paper; the losses at the edge are left as they are. */
+    private static final Outline FILLED = new Outline(WIDE, HIGH, 1.5, NOISE, OUTLINE.losses().subList(3, 5));
+    private static final List<Fold> FOLDS = List.of(new Fold(225, 0, 225, HIGH, 0.2, 1.2),
+            new Fold(450, 0, 449, HIGH, -0.23, 1.2), new Fold(676, 0, 676, HIGH, 0.2, 1.2),
+            new Fold(0, 320, WIDE, 319, -0.21, 1.2));
     private static final Tear T1 = Tear.from(NOISE, new double[] {449, 640}, new double[] {450, 590},
             new double[] {449.5, 540}, 1, 4);
     private static final Tear T2 = Tear.from(NOISE, new double[] {900, 319}, new double[] {860, 320},
@@ -70,9 +72,10 @@ final class ParishMap {
             coats.add(fold.wear(NOISE, 0.8, before ? 0.42 : 0.2, Rgb.of(0x7d6a4c)));
         }
         if (moment == Moment.AFTER) {
+            coats.add(ParishMap::infill);
             coats.add(Tissue.laid(view, mends(9), 23, Rgb.of(0xeee4cd), 0.24));
         }
-        return new Sheet(OUTLINE, tears(moment), reliefs(moment), coats, Rgb.of(0xf1e8d2));
+        return new Sheet(moment == Moment.AFTER ? FILLED : OUTLINE, tears(moment), reliefs(moment), coats, Rgb.of(0xf1e8d2));
     }
 
     private static void colours(List<Coat> coats, View view) {
@@ -110,9 +113,17 @@ final class ParishMap {
         for (Fold fold : FOLDS) {
             coats.add(fold.wear(NOISE, 0.5, 0.34, Rgb.of(0x7d6a4c)));
         }
+        coats.add(ParishMap::infill);
         coats.add(Tissue.laid(view, mends(14), 23, Rgb.of(0xfaf4e4), 0.5));
-        return new Sheet(OUTLINE, tears(Moment.AFTER), List.of(Relief.tooth(NOISE, 0.005),
+        return new Sheet(FILLED, tears(Moment.AFTER), List.of(Relief.tooth(NOISE, 0.005),
                 (x, y) -> -0.25 * FOLDS.get(1).at(x, y) - 0.25 * FOLDS.get(3).at(x, y)), coats, Rgb.of(0xf1e8d2));
+    }
+
+    private static Rgb infill(double x, double y, Rgb below) {
+        double lost = Curve.rise(-0.15, 0.15, -OUTLINE.inside(x, y));
+        double fibres = 0.05 * NOISE.ridges(x, y, 1.6) + 0.05 * NOISE.ridges(y + 70, x, 1.2);
+        double shade = 0.12 * Curve.bump(OUTLINE.inside(x, y), 0.35);
+        return below.times(1 - shade).towards(Rgb.of(0xcdbd9c).times(0.96 + fibres), lost);
     }
 
     private static List<Tissue.Strip> mends(double width) {

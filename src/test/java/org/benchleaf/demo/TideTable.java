@@ -23,7 +23,7 @@ final class TideTable {
     private static final Tear T1 = Tear.from(NOISE, new double[] {298, 152}, new double[] {262, 166},
             new double[] {237, 146}, 1, 2.6);
     private static final Tear T2 = Tear.from(NOISE, new double[] {118, 412}, new double[] {129, 394},
-            new double[] {120, 374.5}, 1, 1.9);
+            new double[] {120, 375.8}, 1, 1.9);
     private static final Tear T3 = Tear.from(NOISE, new double[] {0, 226}, new double[] {11, 230},
             new double[] {21.5, 223}, 1, 1.3);
     private static final Tideline TIDE = new Tideline(NOISE, WIDE, 296, 281, 26, 1);

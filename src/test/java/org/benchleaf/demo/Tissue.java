@@ -21,7 +21,7 @@ record Tissue(Mask veil, Mask fibres, Rgb tone, double strength) implements Coat
     static Tissue laid(View view, List<Strip> strips, int seed, Rgb tone, double strength) {
         Mask veil = Mask.drawn(view, g -> strips.forEach(s -> torn(g, s, new Random(seed + strips.indexOf(s)))));
         Mask fibres = Mask.drawn(view, g -> strips.forEach(s -> fibres(g, s, new Random(seed + strips.indexOf(s)))));
-        return new Tissue(veil.blurred(0.45), fibres, tone, strength);
+        return new Tissue(veil.blurred(0.6), fibres, tone, strength);
     }
 
     /** Gives many short bridges across a tear, each square to it. */
@@ -66,10 +66,10 @@ record Tissue(Mask veil, Mask fibres, Rgb tone, double strength) implements Coat
         double ux = (s.x2 - s.x1) / s.length();
         double uy = (s.y2 - s.y1) / s.length();
         Path2D edge = new Path2D.Double();
-        int n = Math.max(6, (int) (s.length() * 1.5));
+        int n = Math.max(6, (int) (s.length() * 4));
         for (int i = 0; i <= 2 * n; i++) {
             double along = (i <= n ? i : 2 * n - i) / (double) n * s.length();
-            double out = (i <= n ? 0.5 : -0.5) * s.width * (0.8 + 0.36 * chance.nextDouble());
+            double out = (i <= n ? 0.5 : -0.5) * s.width * (0.9 + 0.18 * chance.nextDouble());
             double x = s.x1 + ux * along - uy * out;
             double y = s.y1 + uy * along + ux * out;
             if (i == 0) {

@@ -37,11 +37,4 @@ record View(int width, int height, double pixelsPerMm, AffineTransform toPixels)
     double mmPerPixel() {
         return 1 / pixelsPerMm;
     }
-
-    /** Gives the share of the picture's width and height at which a point of the sheet is seen. */
-    double[] shareOf(double x, double y) {
-        double[] p = {x, y};
-        toPixels.transform(p, 0, p, 0, 1);
-        return new double[] {p[0] / width, p[1] / height};
-    }
 }
