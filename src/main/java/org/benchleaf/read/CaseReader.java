@@ -1,0 +1,95 @@
+package org.benchleaf.read;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.benchleaf.message.Messages;
+import org.benchleaf.message.Place;
+import org.benchleaf.message.ReadingMessages;
+import org.benchleaf.model.Confidential;
+import org.benchleaf.model.Story;
+
+/** Reads the folder of one case into a draft. */
+public final class CaseReader {
+
+    private static final String CASE_FILE = "case.md";
+    private static final Pattern TRANSLATION =
+            Pattern.compile("case\\.([A-Za-z]{2,3}(?:-[A-Za-z0-9]{2,8})*)\\.md");
+    private static final Pattern CASE_NAME = Pattern.compile("[a-z0-9]+(-[a-z0-9]+)*");
+    private static final long MOST_BYTES = FrontMatter.MOST_BYTES + MarkdownGuard.MOST_BYTES + 64L;
+    private static final long MOST_TABLE_BYTES = 1024 * 1024L;
+
+    private CaseReader() {
+    }
+
+    /** The folders of all cases of a content folder, sorted by name. */
+    public static List<Path> folders(Path contentRoot) {
+        ContentFolder content = new ContentFolder(contentRoot);
+        return content.list(content.resolve("cases"), "[^.].*").stream()
+                .filter(java.nio.file.Files::isDirectory).toList();
+    }
+
+    /**
+     * The draft of one case; what could not be read is left out and said in its messages.
+     *
+     * @param contentRoot the content folder, outside which nothing is opened
+     * @param caseFolder the folder of the case
+     * @throws java.io.UncheckedIOException if the disk fails
+     */
+    public static Draft read(Path contentRoot, Path caseFolder) {
+        ContentFolder content = new ContentFolder(contentRoot);
+        Messages messages = new Messages();
+        String id = caseFolder.getFileName().toString();
+        Path file = caseFolder.resolve(CASE_FILE);
+        if (!CASE_NAME.matcher(id).matches()) {
+            messages.add(ReadingMessages.CASE_NAME.at(Place.file(content.name(caseFolder)), "name", id));
+        }
+        Sheet sheet = sheet(content, file, messages);
+        List<Draft.Translated> translations = new ArrayList<>();
+        for (Path other : content.list(caseFolder, TRANSLATION.pattern())) {
+            Matcher name = TRANSLATION.matcher(other.getFileName().toString());
+            if (name.matches()) {
+                Sheet words = sheet(content, other, messages);
+                translations.add(new Draft.Translated(name.group(1), words.root(), words.story(),
+                        Place.file(content.name(other))));
+            }
+        }
+        return new Draft(id, sheet.root(), sheet.story(), translations, tables(content, caseFolder, messages),
+                sheet.confidential(), messages, Place.file(content.name(file)));
+    }
+
+    private record Sheet(Optional<Node.Mapping> root, Story story, Confidential confidential) {
+        static final Sheet EMPTY = new Sheet(Optional.empty(), new Story(List.of()), Confidential.none());
+    }
+
+    private static Sheet sheet(ContentFolder content, Path file, Messages messages) {
+        Optional<TextFile> read = content.read(file, MOST_BYTES, messages);
+        if (read.isEmpty()) {
+            return Sheet.EMPTY;
+        }
+        TextFile text = read.get();
+        Optional<FrontMatter> front = FrontMatter.find(text, messages);
+        if (front.isEmpty()) {
+            return Sheet.EMPTY;
+        }
+        YamlFile yaml = YamlFile.read(text, front.get().start(), front.get().end(), messages);
+        Story story = StoryReader.read(yaml.lines(), text.text(), front.get().body(), messages);
+        return new Sheet(yaml.root(), story, yaml.confidential());
+    }
+
+    private static Map<String, ReadingsTable> tables(ContentFolder content, Path folder, Messages messages) {
+        Map<String, ReadingsTable> tables = new LinkedHashMap<>();
+        for (Path file : content.list(folder, ".*\\.csv")) {
+            String name = file.getFileName().toString();
+            content.read(file, MOST_TABLE_BYTES, messages)
+                    .flatMap(text -> ReadingsTableReader.read(name, text, messages))
+                    .ifPresent(table -> tables.put(name, table));
+        }
+        return tables;
+    }
+}

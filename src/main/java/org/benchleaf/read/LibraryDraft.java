@@ -1,0 +1,39 @@
+package org.benchleaf.read;
+
+import java.util.List;
+import java.util.Optional;
+import org.benchleaf.message.Messages;
+import org.benchleaf.message.Place;
+
+/**
+ * What all cases share, as it was read.
+ *
+ * @param studio studio.yaml
+ * @param materials the files of materials/, by name
+ * @param glossary glossary.yaml
+ * @param sources sources.yaml
+ * @param shippedSources the sources that come with the program
+ * @param classes the files of classes/, by name
+ * @param caseIds the names of the case folders
+ * @param messages what was said while reading
+ */
+public record LibraryDraft(Optional<YamlPart> studio, List<YamlPart> materials, Optional<YamlPart> glossary,
+        Optional<YamlPart> sources, Optional<YamlPart> shippedSources, List<YamlPart> classes, List<String> caseIds,
+        Messages messages) {
+
+    public LibraryDraft {
+        materials = List.copyOf(materials);
+        classes = List.copyOf(classes);
+        caseIds = List.copyOf(caseIds);
+    }
+
+    /**
+     * One file.
+     *
+     * @param name its name without {@code .yaml}
+     * @param root what it holds
+     * @param place its head
+     */
+    public record YamlPart(String name, Node.Mapping root, Place place) {
+    }
+}

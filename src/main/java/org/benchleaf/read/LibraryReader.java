@@ -1,0 +1,83 @@
+package org.benchleaf.read;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.benchleaf.message.Messages;
+import org.benchleaf.message.Place;
+import org.benchleaf.message.ReadingMessages;
+
+/** Reads what all cases of a content folder share. */
+public final class LibraryReader {
+
+    private static final String YAML = "[^.].*\\.yaml";
+
+    private final ContentFolder content;
+    private final Messages messages = new Messages();
+
+    private LibraryReader(ContentFolder content) {
+        this.content = content;
+    }
+
+    /**
+     * The studio, materials, glossary, sources and classes of a content folder.
+     *
+     * @throws java.io.UncheckedIOException if the disk fails
+     */
+    public static LibraryDraft read(Path contentRoot) {
+        return new LibraryReader(new ContentFolder(contentRoot)).library(contentRoot);
+    }
+
+    private LibraryDraft library(Path contentRoot) {
+        if (!Files.isDirectory(contentRoot)) {
+            messages.add(ReadingMessages.NO_CONTENT.at(Place.file(content.name(contentRoot))));
+            return new LibraryDraft(Optional.empty(), List.of(), Optional.empty(), Optional.empty(),
+                    shipped("sources"), List.of(), List.of(), messages);
+        }
+        Optional<LibraryDraft.YamlPart> studio = one("studio.yaml");
+        if (!content.holds("studio.yaml")) {
+            messages.add(ReadingMessages.NO_STUDIO.at(Place.file(content.name(contentRoot.resolve("studio.yaml")))));
+        }
+        return new LibraryDraft(studio, all("materials"), one("glossary.yaml"), one("sources.yaml"),
+                shipped("sources"), all("classes"),
+                CaseReader.folders(contentRoot).stream().map(folder -> folder.getFileName().toString()).toList(),
+                messages);
+    }
+
+    private Optional<LibraryDraft.YamlPart> one(String name) {
+        return content.holds(name) ? part(content.resolve(name)) : Optional.empty();
+    }
+
+    /** A file that comes with the program. */
+    private Optional<LibraryDraft.YamlPart> shipped(String name) {
+        String resource = "/reference/" + name + ".yaml";
+        try (InputStream in = LibraryReader.class.getResourceAsStream(resource)) {
+            if (in == null) {
+                throw new IllegalStateException("the program is not whole: " + resource + " is missing");
+            }
+            return part(name, new TextFile("reference/" + name + ".yaml",
+                    new String(in.readAllBytes(), StandardCharsets.UTF_8)));
+        } catch (IOException broken) {
+            throw new UncheckedIOException(resource + " cannot be read", broken);
+        }
+    }
+
+    private List<LibraryDraft.YamlPart> all(String folder) {
+        return content.list(content.resolve(folder), YAML).stream().map(this::part).flatMap(Optional::stream).toList();
+    }
+
+    private Optional<LibraryDraft.YamlPart> part(Path file) {
+        String name = file.getFileName().toString().replaceFirst("\\.yaml$", "");
+        return content.read(file, FrontMatter.MOST_BYTES, messages).flatMap(text -> part(name, text));
+    }
+
+    private Optional<LibraryDraft.YamlPart> part(String name, TextFile text) {
+        return YamlFile.read(text, 0, text.text().length(), messages).root()
+                .map(root -> new LibraryDraft.YamlPart(name, root, Place.file(text.name())));
+    }
+}

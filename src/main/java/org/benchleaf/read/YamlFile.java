@@ -1,0 +1,126 @@
+package org.benchleaf.read;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.benchleaf.message.Messages;
+import org.benchleaf.message.ReadingMessages;
+import org.benchleaf.message.SourceText;
+import org.benchleaf.model.Confidential;
+
+/**
+ * The YAML of one file, its private values taken out of the tree and of the text that messages show.
+ *
+ * @param root the mapping at its top; empty if there is none
+ * @param lines the file's lines as messages may show them
+ * @param confidential the private values
+ */
+record YamlFile(Optional<Node.Mapping> root, Lines lines, Confidential confidential) {
+
+    private static final String PRIVATE_IN = "object";
+    private static final String PRIVATE = "private";
+    private static final String WITHHELD = "withheld";
+    private static final char BLOT = '·';
+
+    static YamlFile read(TextFile file, int start, int end, Messages messages) {
+        Lines lines = file.lines();
+        Optional<YamlReader.Events> events = YamlReader.events(file.text().substring(start, end), start, lines, messages);
+        if (events.isEmpty()) {
+            return new YamlFile(Optional.empty(), lines, Confidential.none());
+        }
+        Messages first = new Messages();
+        Optional<Node> root = YamlReader.tree(events.get(), lines, first);
+        Optional<Node> secret = root.flatMap(node -> in(node, PRIVATE_IN)).flatMap(node -> in(node, PRIVATE));
+        if (secret.isEmpty()) {
+            messages.addAll(first);
+            return new YamlFile(mapping(root, lines, start, messages), lines, Confidential.none());
+        }
+        List<Confidential.Secret> secrets = new ArrayList<>();
+        gather("", secret.get(), secrets);
+        // Read again, so that every place of the tree shows the text with the private values blotted out.
+        Lines shown = lines.shownAs(new SourceText(file.name(), blotted(file.text(), secret.get())));
+        Optional<Node> open = YamlReader.tree(events.get(), shown, messages);
+        Optional<Node.Mapping> top = mapping(open, shown, start, messages).map(YamlFile::withoutSecrets);
+        return new YamlFile(top, shown, new Confidential(secrets));
+    }
+
+    private static Optional<Node.Mapping> mapping(Optional<Node> root, Lines lines, int start, Messages messages) {
+        if (root.isPresent() && root.get() instanceof Node.Mapping mapping) {
+            return Optional.of(mapping);
+        }
+        messages.add(ReadingMessages.NO_KEYS.at(root.map(Node::place).orElse(lines.place(start, start + 1, ""))));
+        return Optional.empty();
+    }
+
+    private static Optional<Node> in(Node node, String key) {
+        return node instanceof Node.Mapping mapping ? mapping.get(key) : Optional.empty();
+    }
+
+    private static void gather(String field, Node node, List<Confidential.Secret> secrets) {
+        if (node instanceof Node.Scalar scalar && !scalar.text().isBlank()) {
+            secrets.add(new Confidential.Secret(field, scalar.text().strip()));
+        } else if (node instanceof Node.Sequence sequence) {
+            sequence.items().forEach(item -> gather(field, item, secrets));
+        } else if (node instanceof Node.Mapping mapping) {
+            mapping.entries().forEach((key, entry) ->
+                    gather(field.isEmpty() ? key : field + "." + key, entry.value(), secrets));
+        }
+    }
+
+    private static String blotted(String text, Node secret) {
+        List<String> lines = new ArrayList<>(List.of(text.split("\n", -1)));
+        blot(secret, lines);
+        return String.join("\n", lines);
+    }
+
+    /** Blots from each private value to the end of its line, and the lines it runs on over, comments included. */
+    private static void blot(Node node, List<String> lines) {
+        if (node instanceof Node.Mapping mapping) {
+            mapping.entries().values().forEach(entry -> blot(entry.value(), lines));
+        } else if (node instanceof Node.Sequence sequence) {
+            sequence.items().forEach(item -> blot(item, lines));
+        } else if (node instanceof Node.Scalar scalar) {
+            int index = scalar.place().line() - 1;
+            String line = lines.get(index);
+            int from = Math.min(scalar.place().column() - 1, line.length());
+            lines.set(index, line.substring(0, from) + String.valueOf(BLOT).repeat(line.length() - from));
+            int indent = indent(line);
+            for (int next = index + 1; next < lines.size() && !lines.get(next).isBlank()
+                    && indent(lines.get(next)) > indent; next++) {
+                lines.set(next, String.valueOf(BLOT).repeat(lines.get(next).length()));
+            }
+        }
+    }
+
+    private static int indent(String line) {
+        return line.length() - line.stripLeading().length();
+    }
+
+    private static Node.Mapping withoutSecrets(Node.Mapping root) {
+        Map<String, Node.Entry> entries = new LinkedHashMap<>(root.entries());
+        entries.computeIfPresent(PRIVATE_IN, (key, object) -> object.value() instanceof Node.Mapping mapping
+                ? new Node.Entry(object.keyPlace(), withheld(mapping)) : object);
+        return new Node.Mapping(entries, root.place());
+    }
+
+    private static Node.Mapping withheld(Node.Mapping object) {
+        Map<String, Node.Entry> entries = new LinkedHashMap<>(object.entries());
+        entries.computeIfPresent(PRIVATE, (key, entry) -> new Node.Entry(entry.keyPlace(), blank(entry.value())));
+        return new Node.Mapping(entries, object.place());
+    }
+
+    private static Node blank(Node node) {
+        if (node instanceof Node.Scalar scalar) {
+            return new Node.Scalar(scalar.text().isBlank() ? "" : WITHHELD, scalar.plain(), scalar.place());
+        }
+        if (node instanceof Node.Sequence sequence) {
+            return new Node.Sequence(sequence.items().stream().map(YamlFile::blank).toList(), sequence.place());
+        }
+        Map<String, Node.Entry> entries = new LinkedHashMap<>();
+        ((Node.Mapping) node).entries().forEach((key, entry) ->
+                entries.put(key, new Node.Entry(entry.keyPlace(), blank(entry.value()))));
+        return new Node.Mapping(entries, node.place());
+    }
+}
