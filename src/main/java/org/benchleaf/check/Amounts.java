@@ -1,0 +1,109 @@
+package org.benchleaf.check;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.benchleaf.message.FormMessages;
+import org.benchleaf.message.Message;
+import org.benchleaf.message.Messages;
+import org.benchleaf.message.Place;
+import org.benchleaf.quantity.Dimension;
+import org.benchleaf.quantity.Quantity;
+import org.benchleaf.quantity.QuantityReader;
+import org.benchleaf.quantity.QuantityReader.Reading;
+import org.benchleaf.quantity.QuantityReader.Slip;
+import org.benchleaf.quantity.Unit;
+import org.benchleaf.read.Node;
+
+/** Reads quantities and answers each slip with a question. */
+final class Amounts {
+
+    private Amounts() {
+    }
+
+    /** The quantity written, in one of the dimensions wanted; empty, with a message, if it is not one. */
+    static Optional<Quantity> read(Node.Scalar written, List<Dimension> wanted, Messages messages) {
+        List<Reading> slipped = new ArrayList<>();
+        for (Dimension dimension : wanted) {
+            Reading reading = QuantityReader.read(written.text(), dimension);
+            if (reading.quantity().isPresent()) {
+                return reading.quantity();
+            }
+            slipped.add(reading);
+        }
+        // With several dimensions allowed, "of another dimension" only means that it is not this one.
+        Reading telling = slipped.stream().filter(reading -> reading.slip().get() != Slip.OTHER_DIMENSION).findFirst()
+                .orElse(slipped.get(0));
+        messages.add(message(telling, written, wanted));
+        return Optional.empty();
+    }
+
+    /** The quantity written, whatever it measures. */
+    static Optional<Quantity> readAny(Node.Scalar written, Messages messages) {
+        Reading reading = QuantityReader.read(written.text());
+        if (reading.slip().isPresent()) {
+            messages.add(message(reading, written, List.of(Dimension.LENGTH)));
+        }
+        return reading.quantity();
+    }
+
+    private static Message message(Reading reading, Node.Scalar written, List<Dimension> wanted) {
+        Place place = place(reading, written);
+        String found = reading.found();
+        String dimensions = wanted.stream().map(Dimension::words).collect(Collectors.joining(" or "));
+        String usual = example(wanted.get(0));
+        return switch (reading.slip().orElseThrow()) {
+            case EMPTY -> FormMessages.NOTHING_WRITTEN.at(written.place());
+            case DECIMAL_COMMA -> FormMessages.DECIMAL_COMMA.at(place, "found", written.text(),
+                    "remedy", withoutComma(written.text()));
+            case BARE_PERCENT -> FormMessages.BARE_PERCENT.at(place, "found", found);
+            case COLON_RATIO -> FormMessages.COLON_RATIO.at(place, "found", found, "question", ratioQuestion(found));
+            case HOUSEHOLD_MEASURE -> FormMessages.HOUSEHOLD_MEASURE.at(place, "found", found);
+            case NO_UNIT -> FormMessages.NO_UNIT.at(place, "found", found, "wanted", dimensions, "usual", usual);
+            case UNKNOWN_UNIT -> FormMessages.UNKNOWN_UNIT.at(place, "found", found,
+                    "remedy", unitRemedy(found, wanted));
+            case OTHER_DIMENSION -> FormMessages.OTHER_DIMENSION.at(place, "found", written.text(),
+                    "wanted", dimensions, "usual", usual);
+            case RANGE_BACKWARDS -> FormMessages.RANGE_BACKWARDS.at(place, "found", found);
+            case NOT_A_NUMBER -> FormMessages.NOT_A_NUMBER.at(place, "found", written.text(), "wanted", dimensions,
+                    "usual", usual);
+        };
+    }
+
+    /** Inside a scalar on one line the slip itself is underlined; quotes and folded lines only the whole. */
+    private static Place place(Reading reading, Node.Scalar written) {
+        boolean exact = written.plain() && written.place().length() == written.text().length();
+        int length = reading.slip().get() == Slip.UNKNOWN_UNIT ? reading.found().length()
+                : written.text().length() - reading.offset();
+        return exact && reading.offset() > 0 && reading.offset() < written.text().length()
+                ? written.place().shifted(reading.offset(), length) : written.place();
+    }
+
+    private static String withoutComma(String text) {
+        String point = text.replaceAll("(?<=\\d),(?=\\d)", ".");
+        return text.matches(".*\\d,\\d{3}(\\D.*)?")
+                ? "Write '" + point + "' or '" + text.replaceAll("(?<=\\d),(?=\\d)", "") + "', whichever is meant."
+                : "Write '" + point + "', with a point.";
+    }
+
+    static String ratioQuestion(String found) {
+        String[] parts = found.split("[:\\s]+");
+        return "one in " + parts[1] + " in all, or " + parts[0] + " to " + parts[1] + " more";
+    }
+
+    private static String example(Dimension wanted) {
+        String symbol = wanted.usual().symbol();
+        return wanted == Dimension.ACIDITY ? "pH 8.5"
+                : wanted == Dimension.COUNT || wanted == Dimension.NUMBER ? "3" : "20 " + symbol;
+    }
+
+    private static String unitRemedy(String found, List<Dimension> wanted) {
+        List<String> fitting = Stream.of(Unit.values()).filter(unit -> wanted.contains(unit.dimension()))
+                .map(Unit::symbol).filter(symbol -> !symbol.isEmpty()).toList();
+        return Nearest.to(found, fitting).or(() -> Nearest.to(found, Unit.spellings()))
+                .map(near -> "Did you mean '" + near + "'?")
+                .orElse("Write one of: " + String.join(", ", fitting) + ".");
+    }
+}

@@ -1,0 +1,66 @@
+package org.benchleaf.check;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import org.benchleaf.message.FormMessages;
+import org.benchleaf.message.Messages;
+import org.benchleaf.model.CourseClass;
+import org.benchleaf.model.Library;
+import org.benchleaf.model.TreatmentCase;
+import org.benchleaf.read.Draft;
+import org.benchleaf.read.Node;
+
+/** Checks the draft of one case and turns it into a sound case, or says what is wrong with it. */
+public final class CaseChecker {
+
+    private CaseChecker() {
+    }
+
+    /**
+     * The case, and everything there is to say about it; all problems in one run.
+     *
+     * @param draft as it was read
+     * @param library what all cases share
+     * @param today the day of the run, against which days are compared
+     */
+    public static Checked check(Draft draft, Library library, LocalDate today) {
+        Messages messages = new Messages();
+        messages.addAll(draft.messages());
+        if (draft.root().isEmpty()) {
+            return new Checked(Optional.empty(), List.of(), messages);
+        }
+        Node.Mapping root = draft.root().get();
+        References references = new References(messages);
+        know(references, library);
+        Fields.Soundness soundness = new Fields.Soundness(messages);
+        Context context = new Context(library, today, references, draft.tables());
+        TreatmentCase read = new CaseForm(context, new Fields(root, soundness)).read(draft);
+        checkClasses(library, read, messages);
+        references.compare();
+        if (!messages.hasErrors()) {
+            // Never hand on a stand-in: whatever the schema let pass unseen is said here.
+            soundness.unsound().ifPresent(place -> messages.add(FormMessages.WRONG_SHAPE.at(place,
+                    "found", "something", "wanted", "another value", "example", "see 'Writing a case file'")));
+        }
+        return new Checked(messages.hasErrors() ? Optional.empty() : Optional.of(read), List.of(), messages);
+    }
+
+    private static void know(References references, Library library) {
+        references.know(References.Kind.MATERIAL, library.materials().keySet());
+        references.know(References.Kind.SOURCE, library.sources().keySet());
+        references.know(References.Kind.INDICATOR, TestIndicators.all());
+    }
+
+    private static void checkClasses(Library library, TreatmentCase read, Messages messages) {
+        List<String> steps = read.steps().stream().map(step -> step.id()).toList();
+        for (CourseClass course : library.classes()) {
+            if (course.caseId().equals(read.id()) && course.firstStep().filter(id -> !steps.contains(id)).isPresent()) {
+                String id = course.firstStep().get();
+                messages.add(FormMessages.UNKNOWN_REFERENCE.at(course.place(), "id", id, "kinds", "step",
+                        "remedy", Nearest.to(id, steps).map(near -> "Did you mean '" + near + "'?")
+                                .orElse("Write the id of a step of the case '" + read.id() + "'.")));
+            }
+        }
+    }
+}

@@ -1,0 +1,205 @@
+package org.benchleaf.check;
+
+import static org.benchleaf.check.References.Kind.DAMAGE;
+import static org.benchleaf.check.References.Kind.INDICATOR;
+import static org.benchleaf.check.References.Kind.INSTRUMENT;
+import static org.benchleaf.check.References.Kind.MATERIAL;
+import static org.benchleaf.check.References.Kind.MEDIUM;
+import static org.benchleaf.check.References.Kind.PICTURE;
+import static org.benchleaf.check.References.Kind.SOLUTION;
+import static org.benchleaf.check.References.Kind.STEP;
+import static org.benchleaf.quantity.Dimension.AREA;
+import static org.benchleaf.quantity.Dimension.COUNT;
+import static org.benchleaf.quantity.Dimension.LENGTH;
+import static org.benchleaf.quantity.Dimension.SHARE;
+import static org.benchleaf.quantity.Dimension.TIME;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.benchleaf.message.FormMessages;
+import org.benchleaf.model.Damage;
+import org.benchleaf.model.Instrument;
+import org.benchleaf.model.Level;
+import org.benchleaf.model.Permission;
+import org.benchleaf.model.Picture;
+import org.benchleaf.model.PrintObject;
+import org.benchleaf.model.Proposal;
+import org.benchleaf.model.Publication;
+import org.benchleaf.model.Reason;
+import org.benchleaf.model.Result;
+import org.benchleaf.model.Solution;
+import org.benchleaf.model.SpotTest;
+import org.benchleaf.model.Step;
+import org.benchleaf.model.StepKind;
+import org.benchleaf.model.TreatmentCase;
+import org.benchleaf.quantity.Quantity;
+import org.benchleaf.read.Draft;
+
+/** Reads the front matter of a case into the model. */
+final class CaseForm {
+
+    private static final String PAPER = "paper";
+
+    private final Context context;
+    private final Fields root;
+
+    CaseForm(Context context, Fields root) {
+        this.context = context;
+        this.root = root;
+    }
+
+    TreatmentCase read(Draft draft) {
+        context.references().know(MEDIUM, Set.of(PAPER));
+        Fields object = root.needGroup("object");
+        PrintObject treated = new ObjectForm(context).read(object);
+        List<Damage> condition = root.groups("condition").stream().map(this::damage).toList();
+        List<SpotTest> tests = root.groups("tests").stream().map(this::test).toList();
+        List<Instrument> instruments = root.groups("instruments").stream().map(this::instrument).toList();
+        List<Solution> solutions = new SolutionForm(context).read(root.group("solutions"));
+        List<Step> steps = new StepForm(context).read(root.groups("steps"));
+        List<Result> results = new ResultForm(context).read(root.groups("results"));
+        List<Picture> pictures = pictures();
+        List<Reason> reasons = root.groups("reasons").stream().map(this::reason).toList();
+        String language = language();
+        return new TreatmentCase(draft.id(), root.needText("title"), root.needText("summary"),
+                root.need(root.word("level", CaseForm::level), "level", Level.FOUNDATION), language,
+                publication(root.needGroup("publication")), treated, condition, tests,
+                proposal(root.group("proposal").orElse(new Fields(new org.benchleaf.read.Node.Mapping(Map.of(),
+                        root.place()), root.soundness()))),
+                instruments, solutions, steps, results, pictures, reasons, draft.story(), List.of(),
+                new ObjectForm(context).privateFields(object), root.place());
+    }
+
+    private String language() {
+        String tag = root.needText("language");
+        if (!tag.isEmpty() && !LanguageTags.isWellFormed(tag)) {
+            root.messages().add(FormMessages.LANGUAGE_TAG.at(root.place("language"), "found", tag));
+        }
+        return tag;
+    }
+
+    private static Optional<Level> level(String word) {
+        return Stream.of(Level.values()).filter(level -> level.word().equals(word)).findFirst();
+    }
+
+    private Publication publication(Fields fields) {
+        Publication.State state = fields.need(fields.word("state", word -> Stream.of(Publication.State.values())
+                .filter(known -> known.name().toLowerCase(Locale.ROOT).equals(word)).findFirst()),
+                "state", Publication.State.DRAFT);
+        return new Publication(state, fields.needText("licence"), fields.date("withhold until"),
+                fields.yes("strengths for the public", false),
+                fields.groups("permissions").stream().map(this::permission).toList(), fields.place());
+    }
+
+    private Permission permission(Fields fields) {
+        Set<Permission.Use> uses = EnumSet.noneOf(Permission.Use.class);
+        fields.texts("for").forEach(word -> Stream.of(Permission.Use.values())
+                .filter(use -> use.name().toLowerCase(Locale.ROOT).equals(word)).findFirst()
+                .ifPresentOrElse(uses::add, () -> fields.soundness().spoil(fields.place("for"))));
+        LocalDate on = fields.need(fields.past("on", context.today()), "on", LocalDate.EPOCH);
+        Optional<LocalDate> withdrawn = fields.date("withdrawn");
+        if (withdrawn.filter(on::isAfter).isPresent()) {
+            fields.messages().add(FormMessages.PERMISSION_ENDS_FIRST.at(fields.place("withdrawn"),
+                    "withdrawn", withdrawn.get(), "on", on));
+        }
+        return new Permission(uses, fields.needText("from"), on, fields.text("covers").orElse(""), withdrawn,
+                fields.place());
+    }
+
+    private Damage damage(Fields fields) {
+        fields.text("id").ifPresent(id -> context.references().declare(DAMAGE, id, fields.place("id")));
+        boolean share = fields.text("extent").filter(text -> text.endsWith("%")).isPresent();
+        Optional<Quantity> extent = share ? fields.within("extent", 0, 100, SHARE)
+                : fields.positive("extent", LENGTH, AREA, COUNT, SHARE);
+        return new Damage(fields.text("id"), fields.needText("what"), fields.text("where"), fields.text("side"),
+                extent, fields.text("degree"), fields.text("active"), fields.group("at").map(CaseForm::spot),
+                fields.text("note"), fields.place());
+    }
+
+    private static Damage.Spot spot(Fields fields) {
+        return new Damage.Spot(fields.needQuantity("left", LENGTH), fields.needQuantity("top", LENGTH));
+    }
+
+    private SpotTest test(Fields fields) {
+        fields.scalar("of").ifPresent(id -> context.references().use(id, MEDIUM));
+        fields.scalar("with").ifPresent(id -> context.references().use(id, SOLUTION, MATERIAL, INDICATOR));
+        fields.scalar("after").ifPresent(id -> context.references().use(id, STEP));
+        return new SpotTest(fields.needText("of"), fields.needText("with"), fields.text("after"),
+                fields.positive("dwell", TIME), fields.needText("result"), fields.text("note"), fields.place());
+    }
+
+    private Proposal proposal(Fields fields) {
+        Map<StepKind, String> risks = new LinkedHashMap<>();
+        fields.group("risks").ifPresent(group -> group.keys().forEach(key -> StepKind.of(key).ifPresentOrElse(
+                kind -> risks.put(kind, group.needText(key)), () -> group.soundness().spoil(group.keyPlace(key)))));
+        return new Proposal(fields.texts("aims"),
+                fields.groups("options").stream().map(option -> new Proposal.Option(option.needText("option"),
+                        option.needText("why not"))).toList(),
+                fields.past("approved", context.today()), kinds(fields, "steps"), risks,
+                fields.groups("amendments").stream().map(amendment -> new Proposal.Amendment(
+                        amendment.needDate("on"), kinds(amendment, "adds"), amendment.needText("why"))).toList(),
+                fields.place());
+    }
+
+    private static List<StepKind> kinds(Fields fields, String key) {
+        List<StepKind> kinds = new ArrayList<>();
+        fields.texts(key).forEach(word -> StepKind.of(word)
+                .ifPresentOrElse(kinds::add, () -> fields.soundness().spoil(fields.place(key))));
+        return kinds;
+    }
+
+    private Instrument instrument(Fields fields) {
+        String id = fields.needText("id");
+        context.references().declare(INSTRUMENT, id, fields.place("id"));
+        List<Quantity> buffers = new ArrayList<>();
+        fields.scalars("buffers").forEach(buffer -> Amounts.read(buffer,
+                List.of(org.benchleaf.quantity.Dimension.ACIDITY), fields.messages()).ifPresent(buffers::add));
+        return new Instrument(id, fields.needText("is"), resolution(fields),
+                fields.isScalar("calibrated") ? fields.past("calibrated", context.today()).stream().toList()
+                        : fields.dates("calibrated"), buffers, fields.place("id"));
+    }
+
+    /** A resolution has the unit of whatever the instrument reads. */
+    private static Optional<Quantity> resolution(Fields fields) {
+        return fields.scalar("resolution").flatMap(scalar -> Amounts.readAny(scalar, fields.messages()));
+    }
+
+    private List<Picture> pictures() {
+        List<Fields> groups = root.groups("pictures");
+        List<Picture> pictures = groups.stream().map(this::picture).toList();
+        for (int i = 0; i < pictures.size(); i++) {
+            Picture one = pictures.get(i);
+            Fields fields = groups.get(i);
+            one.pair().flatMap(pair -> pictures.stream().filter(other -> other.id().equals(pair)).findFirst())
+                    .filter(other -> !other.pair().equals(Optional.of(one.id())))
+                    .ifPresent(other -> fields.messages().add(FormMessages.PAIR_ONE_SIDED.at(fields.place("pair"),
+                            "id", one.id(), "pair", other.id())));
+        }
+        return pictures;
+    }
+
+    private Picture picture(Fields fields) {
+        String id = fields.needText("id");
+        context.references().declare(PICTURE, id, fields.place("id"));
+        fields.scalar("step").ifPresent(step -> context.references().use(step, STEP));
+        fields.scalar("pair").ifPresent(pair -> context.references().use(pair, PICTURE));
+        return new Picture(id, fields.needText("file"), fields.needText("moment"), fields.needText("side"),
+                fields.needText("light"), fields.text("alt").orElse(""), fields.text("caption").orElse(""),
+                fields.text("credit").orElse(""), fields.text("licence").orElse(""), fields.text("step"),
+                fields.text("pair"), fields.text("scale"), fields.text("target"), fields.text("caution"),
+                fields.place("id"));
+    }
+
+    private Reason reason(Fields fields) {
+        fields.scalar("step").ifPresent(step -> context.references().use(step, STEP));
+        return new Reason(fields.needText("rule"), fields.text("step"), fields.needText("why"), fields.place());
+    }
+}

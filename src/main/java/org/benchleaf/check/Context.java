@@ -1,0 +1,17 @@
+package org.benchleaf.check;
+
+import java.time.LocalDate;
+import java.util.Map;
+import org.benchleaf.model.Library;
+import org.benchleaf.read.CsvTable;
+
+/**
+ * What the parts of a case are read against.
+ *
+ * @param library what all cases share
+ * @param today the day of the run
+ * @param references who names whom
+ * @param tables readings from instruments, by file name
+ */
+record Context(Library library, LocalDate today, References references, Map<String, CsvTable> tables) {
+}

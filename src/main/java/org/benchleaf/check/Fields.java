@@ -1,0 +1,285 @@
+package org.benchleaf.check;
+
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import org.benchleaf.message.FormMessages;
+import org.benchleaf.message.Messages;
+import org.benchleaf.message.Place;
+import org.benchleaf.quantity.Dimension;
+import org.benchleaf.quantity.Quantity;
+import org.benchleaf.read.Node;
+
+/**
+ * The keys of one group of a file, read as what they should be.
+ *
+ * <p>What the schema refuses already is not said again: a needed value that is missing, or of another shape, is
+ * replaced by a stand-in and noted as unsound, so that reading goes on and every problem is found in one run. An
+ * unsound case is never handed on.
+ */
+final class Fields {
+
+    private static final String WHOLE = "\\d{1,9}";
+
+    private final Node.Mapping mapping;
+    private final Soundness soundness;
+
+    Fields(Node.Mapping mapping, Soundness soundness) {
+        this.mapping = mapping;
+        this.soundness = soundness;
+    }
+
+    /** The messages of the file, and the first place where the model had to be filled with a stand-in. */
+    static final class Soundness {
+        private final Messages messages;
+        private Optional<Place> unsound = Optional.empty();
+
+        Soundness(Messages messages) {
+            this.messages = messages;
+        }
+
+        Messages messages() {
+            return messages;
+        }
+
+        Optional<Place> unsound() {
+            return unsound;
+        }
+
+        void spoil(Place place) {
+            unsound = unsound.or(() -> Optional.of(place));
+        }
+    }
+
+    Place place() {
+        return mapping.place();
+    }
+
+    /** The place of a value; of the whole group if it is not there. */
+    Place place(String key) {
+        return mapping.get(key).map(Node::place).orElse(mapping.place());
+    }
+
+    Place keyPlace(String key) {
+        return Optional.ofNullable(mapping.entries().get(key)).map(Node.Entry::keyPlace).orElse(mapping.place());
+    }
+
+    boolean has(String key) {
+        return mapping.entries().containsKey(key);
+    }
+
+    List<String> keys() {
+        return List.copyOf(mapping.entries().keySet());
+    }
+
+    Messages messages() {
+        return soundness.messages();
+    }
+
+    Soundness soundness() {
+        return soundness;
+    }
+
+    boolean isScalar(String key) {
+        return mapping.get(key).filter(Node.Scalar.class::isInstance).isPresent();
+    }
+
+    Optional<Node.Scalar> scalar(String key) {
+        Optional<Node> node = mapping.get(key);
+        if (node.isPresent() && !(node.get() instanceof Node.Scalar scalar && !scalar.isNothing())) {
+            soundness.spoil(node.get().place());
+            return Optional.empty();
+        }
+        return node.map(Node.Scalar.class::cast);
+    }
+
+    Optional<String> text(String key) {
+        return scalar(key).map(scalar -> scalar.text().strip()).filter(text -> !text.isEmpty());
+    }
+
+    String needText(String key) {
+        return need(text(key), key, "");
+    }
+
+    /** A value that must be there, or a stand-in. */
+    <T> T need(Optional<T> value, String key, T standIn) {
+        if (value.isEmpty()) {
+            soundness.spoil(place(key));
+        }
+        return value.orElse(standIn);
+    }
+
+    <T> Optional<T> word(String key, Function<String, Optional<T>> known) {
+        Optional<String> text = text(key);
+        Optional<T> word = text.flatMap(known);
+        if (text.isPresent() && word.isEmpty()) {
+            soundness.spoil(place(key));
+        }
+        return word;
+    }
+
+    boolean yes(String key, boolean usual) {
+        return word(key, Fields::yesOrNo).orElse(usual);
+    }
+
+    static Optional<Boolean> yesOrNo(String word) {
+        return word.equals("yes") ? Optional.of(true) : word.equals("no") ? Optional.of(false) : Optional.empty();
+    }
+
+    Optional<Quantity> quantity(String key, Dimension... wanted) {
+        return scalar(key).flatMap(scalar -> {
+            Optional<Quantity> quantity = Amounts.read(scalar, List.of(wanted), messages());
+            if (quantity.isEmpty()) {
+                soundness.spoil(scalar.place());
+            }
+            return quantity;
+        });
+    }
+
+    Quantity needQuantity(String key, Dimension... wanted) {
+        return need(quantity(key, wanted), key, Quantity.of(1, wanted[0].usual()));
+    }
+
+    /** A quantity above nothing: a size, a mass, a time. */
+    Optional<Quantity> positive(String key, Dimension... wanted) {
+        Optional<Quantity> quantity = quantity(key, wanted);
+        if (quantity.isPresent() && quantity.get().low() <= 0) {
+            messages().add(FormMessages.NOT_POSITIVE.at(place(key), "found", text(key).orElse("")));
+        }
+        return quantity;
+    }
+
+    Quantity needPositive(String key, Dimension... wanted) {
+        return need(positive(key, wanted), key, Quantity.of(1, wanted[0].usual()));
+    }
+
+    /** A quantity between two ends that no measurement leaves. */
+    Optional<Quantity> within(String key, double low, double high, Dimension wanted) {
+        Optional<Quantity> quantity = quantity(key, wanted);
+        if (quantity.isPresent() && (quantity.get().lowIn(wanted.usual()) < low
+                || quantity.get().highIn(wanted.usual()) > high)) {
+            messages().add(FormMessages.OUT_OF_RANGE.at(place(key), "found", text(key).orElse(""),
+                    "low", plain(low), "high", plain(high) + unit(wanted)));
+        }
+        return quantity;
+    }
+
+    static String unit(Dimension dimension) {
+        return dimension.usual().symbol().isEmpty() || dimension == Dimension.ACIDITY ? ""
+                : " " + dimension.usual().symbol();
+    }
+
+    static String plain(double number) {
+        return number == Math.rint(number) ? String.valueOf((long) number) : String.valueOf(number);
+    }
+
+    Optional<Quantity> ph(String key) {
+        return within(key, 0, 14, Dimension.ACIDITY);
+    }
+
+    Optional<Integer> whole(String key) {
+        Optional<Node.Scalar> scalar = scalar(key);
+        if (scalar.isPresent() && (!scalar.get().text().matches(WHOLE) || Integer.parseInt(scalar.get().text()) == 0)) {
+            messages().add(FormMessages.NOT_WHOLE.at(scalar.get().place(), "found", scalar.get().text()));
+            return Optional.empty();
+        }
+        return scalar.map(number -> Integer.valueOf(number.text()));
+    }
+
+    Optional<LocalDate> date(String key) {
+        return scalar(key).flatMap(this::date);
+    }
+
+    private Optional<LocalDate> date(Node.Scalar written) {
+        try {
+            return Optional.of(LocalDate.parse(written.text().strip()));
+        } catch (DateTimeException wrong) {
+            messages().add(FormMessages.NOT_A_DATE.at(written.place(), "found", written.text()));
+            return Optional.empty();
+        }
+    }
+
+    List<LocalDate> dates(String key) {
+        return scalars(key).stream().map(this::date).flatMap(Optional::stream).toList();
+    }
+
+    LocalDate needDate(String key) {
+        return need(date(key), key, LocalDate.EPOCH);
+    }
+
+    /** A day that has come: something done or given. */
+    Optional<LocalDate> past(String key, LocalDate today) {
+        Optional<LocalDate> date = date(key);
+        if (date.isPresent() && date.get().isAfter(today)) {
+            messages().add(FormMessages.DATE_TO_COME.at(place(key), "found", date.get()));
+        }
+        return date;
+    }
+
+    List<Node.Scalar> scalars(String key) {
+        List<Node.Scalar> scalars = new ArrayList<>();
+        for (Node item : items(key)) {
+            if (item instanceof Node.Scalar scalar && !scalar.isNothing()) {
+                scalars.add(scalar);
+            } else {
+                soundness.spoil(item.place());
+            }
+        }
+        return scalars;
+    }
+
+    List<String> texts(String key) {
+        return scalars(key).stream().map(scalar -> scalar.text().strip()).toList();
+    }
+
+    private List<Node> items(String key) {
+        Optional<Node> node = mapping.get(key);
+        if (node.isPresent() && !(node.get() instanceof Node.Sequence)) {
+            soundness.spoil(node.get().place());
+            return List.of();
+        }
+        return node.map(list -> ((Node.Sequence) list).items()).orElse(List.of());
+    }
+
+    /** The group under a key, if it is there. */
+    Optional<Fields> group(String key) {
+        Optional<Node> node = mapping.get(key);
+        if (node.isPresent() && !(node.get() instanceof Node.Mapping)) {
+            soundness.spoil(node.get().place());
+            return Optional.empty();
+        }
+        return node.map(group -> new Fields((Node.Mapping) group, soundness));
+    }
+
+    /** The group under a key; an empty one if it is missing. */
+    Fields needGroup(String key) {
+        return need(group(key), key, new Fields(new Node.Mapping(Map.of(), place(key)), soundness));
+    }
+
+    /** The groups in the list under a key. */
+    List<Fields> groups(String key) {
+        List<Fields> groups = new ArrayList<>();
+        for (Node item : items(key)) {
+            if (item instanceof Node.Mapping group) {
+                groups.add(new Fields(group, soundness));
+            } else {
+                soundness.spoil(item.place());
+            }
+        }
+        return groups;
+    }
+
+    /** The groups that stand under keys of their own, such as the solutions by id. */
+    Map<String, Fields> named() {
+        Map<String, Fields> named = new LinkedHashMap<>();
+        for (String key : keys()) {
+            group(key).ifPresent(group -> named.put(key, group));
+        }
+        return named;
+    }
+}

@@ -1,0 +1,212 @@
+package org.benchleaf.check;
+
+import static org.benchleaf.quantity.Dimension.AMOUNT_PER_VOLUME;
+import static org.benchleaf.quantity.Dimension.LENGTH;
+import static org.benchleaf.quantity.Dimension.MASS;
+import static org.benchleaf.quantity.Dimension.MASS_FRACTION;
+import static org.benchleaf.quantity.Dimension.MASS_PER_AREA;
+import static org.benchleaf.quantity.Dimension.MASS_PER_MASS;
+import static org.benchleaf.quantity.Dimension.MASS_PER_VOLUME;
+import static org.benchleaf.quantity.Dimension.RATE;
+import static org.benchleaf.quantity.Dimension.SHARE;
+import static org.benchleaf.quantity.Dimension.TEMPERATURE;
+import static org.benchleaf.quantity.Dimension.TIME;
+import static org.benchleaf.quantity.Dimension.VOLUME;
+import static org.benchleaf.quantity.Dimension.VOLUME_FRACTION;
+
+import java.time.DateTimeException;
+import java.time.DayOfWeek;
+import java.time.LocalDateTime;
+import java.time.LocalTime;
+import java.time.format.TextStyle;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.benchleaf.message.FormMessages;
+import org.benchleaf.message.Messages;
+import org.benchleaf.message.Place;
+import org.benchleaf.model.CourseClass;
+import org.benchleaf.model.Library;
+import org.benchleaf.model.Material;
+import org.benchleaf.model.Matrix;
+import org.benchleaf.model.Reference;
+import org.benchleaf.model.Source;
+import org.benchleaf.model.Studio;
+import org.benchleaf.model.Term;
+import org.benchleaf.quantity.Quantity;
+import org.benchleaf.quantity.Unit;
+import org.benchleaf.read.LibraryDraft;
+import org.benchleaf.read.Node;
+
+/** Checks what all cases share and turns it into the library. */
+public final class LibraryChecker {
+
+    private final LibraryDraft draft;
+    private final Messages messages = new Messages();
+    private final Fields.Soundness soundness = new Fields.Soundness(messages);
+    private final References references = new References(messages);
+
+    private LibraryChecker(LibraryDraft draft) {
+        this.draft = draft;
+        messages.addAll(draft.messages());
+    }
+
+    /**
+     * The library, and everything there is to say about its files. Where a file has errors the library holds
+     * stand-ins, good enough to go on checking the cases, never to publish.
+     */
+    public static CheckedLibrary check(LibraryDraft draft) {
+        return new LibraryChecker(draft).check();
+    }
+
+    private CheckedLibrary check() {
+        Map<String, Source> sources = new LinkedHashMap<>();
+        draft.shippedSources().ifPresent(part -> sources.putAll(sources(fields(part))));
+        draft.sources().ifPresent(part -> sources.putAll(sources(fields(part))));
+        references.know(References.Kind.SOURCE, sources.keySet());
+        Map<String, Material> materials = new LinkedHashMap<>();
+        draft.materials().forEach(part -> fields(part).named().forEach((id, fields) -> {
+            references.declare(References.Kind.MATERIAL, id, fields(part).keyPlace(id));
+            materials.putIfAbsent(id, material(id, fields, fields(part).keyPlace(id)));
+        }));
+        Studio studio = draft.studio().map(part -> studio(fields(part))).orElseGet(() -> studio(nothing()));
+        List<CourseClass> classes = draft.classes().stream().map(this::course).toList();
+        Library library = new Library(studio, materials, terms(), sources, Map.of(), classes,
+                Reference.empty(), List.of(), Matrix.EMPTY);
+        references.compare();
+        if (!messages.hasErrors()) {
+            soundness.unsound().ifPresent(place -> messages.add(FormMessages.WRONG_SHAPE.at(place,
+                    "found", "something", "wanted", "another value", "example", "see 'Writing a case file'")));
+        }
+        return new CheckedLibrary(library, messages);
+    }
+
+    private Fields fields(LibraryDraft.YamlPart part) {
+        return new Fields(part.root(), soundness);
+    }
+
+    private Fields nothing() {
+        return new Fields(new Node.Mapping(Map.of(), Place.file("studio.yaml")), new Fields.Soundness(new Messages()));
+    }
+
+    private Map<String, Source> sources(Fields file) {
+        Map<String, Source> sources = new LinkedHashMap<>();
+        file.named().forEach((key, fields) -> sources.put(key, new Source(key, fields.needText("author"),
+                fields.text("year").orElse(""), fields.needText("title"), fields.text("where").orElse(""),
+                fields.text("status").orElse("from memory"))));
+        return sources;
+    }
+
+    private Material material(String id, Fields fields, Place place) {
+        fields.scalar("source").ifPresent(key -> references.use(key, References.Kind.SOURCE));
+        return new Material(id, fields.needText("name"), fields.needText("kind"), fields.needText("plain"),
+                fields.text("substance"),
+                fields.positive("strength", VOLUME_FRACTION, MASS_FRACTION, MASS_PER_VOLUME, AMOUNT_PER_VOLUME),
+                fields.ph("pH"), fields.positive("grammage", MASS_PER_AREA), fields.positive("height", LENGTH),
+                fields.positive("width", LENGTH), fields.positive("uptake", MASS_PER_MASS),
+                fields.positive("keeps", TIME), fields.text("kept"), Set.copyOf(fields.texts("traits")),
+                fields.text("source"), place);
+    }
+
+    private List<Term> terms() {
+        List<Term> terms = new ArrayList<>();
+        draft.glossary().map(this::fields).map(Fields::named).orElse(Map.of()).forEach((id, fields) -> {
+            fields.scalar("source").ifPresent(key -> references.use(key, References.Kind.SOURCE));
+            terms.add(new Term(id, fields.needText("term"), fields.texts("also"), fields.needText("plain"),
+                    fields.text("more"), fields.texts("see"), fields.text("source"), fields.place()));
+        });
+        List<String> known = terms.stream().map(Term::id).toList();
+        draft.glossary().map(this::fields).map(Fields::named).orElse(Map.of()).values().forEach(fields ->
+                fields.scalars("see").stream().filter(see -> !known.contains(see.text().strip())).forEach(see ->
+                        messages.add(FormMessages.UNKNOWN_REFERENCE.at(see.place(), "id", see.text(), "kinds", "term",
+                                "remedy", Nearest.to(see.text(), known).map(near -> "Did you mean '" + near + "'?")
+                                        .orElse("Add the term to the glossary, or take it out of 'see'.")))));
+        return terms.stream().sorted(Comparator.comparing((Term term) -> term.term().toLowerCase(Locale.ROOT))
+                .thenComparing(Term::id)).toList();
+    }
+
+    private Studio studio(Fields fields) {
+        Fields hours = fields.needGroup("hours");
+        Fields room = fields.needGroup("room");
+        List<String> languages = fields.texts("languages");
+        fields.scalars("languages").stream().filter(tag -> !LanguageTags.isWellFormed(tag.text())).forEach(tag ->
+                messages.add(FormMessages.LANGUAGE_TAG.at(tag.place(), "found", tag.text())));
+        return new Studio(fields.needText("name"), fields.needText("about"), fields.yes("demo", false),
+                languages.isEmpty() ? List.of("en") : languages, days(hours),
+                time(hours, "opens", LocalTime.of(9, 0)), time(hours, "closes", LocalTime.of(17, 0)),
+                room.needPositive("volume", VOLUME), room.needPositive("air changes", RATE),
+                room.needQuantity("temperature", TEMPERATURE),
+                fields.groups("trays").stream().map(LibraryChecker::tray).toList(),
+                fields.groups("glassware").stream().map(LibraryChecker::vessel).toList(),
+                fields.groups("balances").stream().map(LibraryChecker::balance).toList(),
+                fields.needText("emergency"), fields.needText("waste"), fields.place());
+    }
+
+    private static Set<DayOfWeek> days(Fields hours) {
+        Set<DayOfWeek> days = EnumSet.noneOf(DayOfWeek.class);
+        hours.texts("days").forEach(word -> Stream.of(DayOfWeek.values())
+                .filter(day -> day.getDisplayName(TextStyle.SHORT, Locale.ENGLISH).equals(word)).findFirst()
+                .ifPresentOrElse(days::add, () -> hours.soundness().spoil(hours.place("days"))));
+        return days;
+    }
+
+    private static LocalTime time(Fields fields, String key, LocalTime standIn) {
+        Optional<String> text = fields.text(key);
+        if (text.isEmpty()) {
+            fields.soundness().spoil(fields.place(key));
+            return standIn;
+        }
+        try {
+            return LocalTime.parse(text.get());
+        } catch (DateTimeException wrong) {
+            fields.messages().add(FormMessages.NOT_A_TIME.at(fields.place(key), "found", text.get()));
+            return standIn;
+        }
+    }
+
+    private static Studio.Tray tray(Fields fields) {
+        return new Studio.Tray(fields.needText("id"), fields.needPositive("height", LENGTH),
+                fields.needPositive("width", LENGTH), fields.needPositive("depth", LENGTH));
+    }
+
+    private static Studio.Vessel vessel(Fields fields) {
+        return new Studio.Vessel(fields.needText("kind"), fields.needPositive("volume", VOLUME),
+                fields.text("class").orElse("B"), fields.positive("tolerance", VOLUME));
+    }
+
+    private static Studio.Balance balance(Fields fields) {
+        return new Studio.Balance(fields.needText("id"), fields.needPositive("most", MASS),
+                fields.needPositive("step", MASS));
+    }
+
+    private CourseClass course(LibraryDraft.YamlPart part) {
+        Fields fields = fields(part);
+        String caseId = fields.needText("case");
+        if (!caseId.isEmpty() && !draft.caseIds().contains(caseId)) {
+            messages.add(FormMessages.UNKNOWN_CASE.at(fields.place("case"), "id", caseId,
+                    "remedy", Nearest.to(caseId, draft.caseIds()).map(near -> "Did you mean '" + near + "'?")
+                            .orElse("Write the name of a folder of 'cases'.")));
+        }
+        return new CourseClass(part.name(), fields.needText("title"), caseId, starts(fields),
+                fields.need(fields.whole("stations"), "stations", 1), fields.whole("sheets each").orElse(1),
+                fields.within("spare", 0, 1000, SHARE).orElse(Quantity.of(0, Unit.PERCENT)),
+                fields.text("first step"), fields.has("first step") ? fields.place("first step") : fields.place());
+    }
+
+    private static LocalDateTime starts(Fields fields) {
+        Optional<String> text = fields.text("starts");
+        try {
+            return LocalDateTime.parse(fields.need(text, "starts", "1970-01-01 09:00").replace(' ', 'T'));
+        } catch (DateTimeException wrong) {
+            fields.messages().add(FormMessages.NOT_A_DATE.at(fields.place("starts"), "found", text.orElse("")));
+            return LocalDateTime.of(1970, 1, 1, 9, 0);
+        }
+    }
+}

@@ -1,0 +1,52 @@
+package org.benchleaf.check;
+
+import java.util.Collection;
+import java.util.Locale;
+import java.util.Optional;
+
+/** Finds the word that was probably meant. */
+final class Nearest {
+
+    private Nearest() {
+    }
+
+    /** The known word with the fewest slips of the finger between it and the written one, if it is near enough. */
+    static Optional<String> to(String written, Collection<String> known) {
+        String best = "";
+        int fewest = Integer.MAX_VALUE;
+        for (String candidate : known.stream().sorted().toList()) {
+            int slips = slips(plain(written), plain(candidate));
+            if (slips < fewest) {
+                fewest = slips;
+                best = candidate;
+            }
+        }
+        return fewest <= Math.max(1, written.length() / 3) ? Optional.of(best) : Optional.empty();
+    }
+
+    /** Case, hyphens and underscores are not slips that tell two words apart. */
+    private static String plain(String word) {
+        return word.toLowerCase(Locale.ROOT).replace('-', ' ').replace('_', ' ');
+    }
+
+    /** Letters left out, put in, put wrong, or swapped with their neighbour (optimal string alignment). */
+    static int slips(String a, String b) {
+        int[][] d = new int[a.length() + 1][b.length() + 1];
+        for (int i = 0; i <= a.length(); i++) {
+            d[i][0] = i;
+        }
+        for (int j = 0; j <= b.length(); j++) {
+            d[0][j] = j;
+        }
+        for (int i = 1; i <= a.length(); i++) {
+            for (int j = 1; j <= b.length(); j++) {
+                int wrong = a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1;
+                d[i][j] = Math.min(Math.min(d[i - 1][j] + 1, d[i][j - 1] + 1), d[i - 1][j - 1] + wrong);
+                if (i > 1 && j > 1 && a.charAt(i - 1) == b.charAt(j - 2) && a.charAt(i - 2) == b.charAt(j - 1)) {
+                    d[i][j] = Math.min(d[i][j], d[i - 2][j - 2] + 1);
+                }
+            }
+        }
+        return d[a.length()][b.length()];
+    }
+}

@@ -1,0 +1,59 @@
+package org.benchleaf.check;
+
+import static org.benchleaf.check.References.Kind.MEDIUM;
+import static org.benchleaf.quantity.Dimension.LENGTH;
+import static org.benchleaf.quantity.Dimension.MASS_PER_AREA;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import org.benchleaf.model.Medium;
+import org.benchleaf.model.PaperSupport;
+import org.benchleaf.model.PrintObject;
+
+/** Reads what was treated. */
+final class ObjectForm {
+
+    private final Context context;
+
+    ObjectForm(Context context) {
+        this.context = context;
+    }
+
+    PrintObject read(Fields object) {
+        Optional<Fields> made = object.group("made");
+        Fields size = object.needGroup("size");
+        List<Medium> media = object.groups("media").stream().map(this::medium).toList();
+        return new PrintObject(object.needText("kind"), object.needText("technique"),
+                made.flatMap(group -> group.text("when")), made.flatMap(group -> group.text("evidence")),
+                made.map(group -> group.yes("opinion", false)).orElse(false), support(object.needGroup("support")),
+                size.needPositive("height", LENGTH), size.needPositive("width", LENGTH), object.texts("features"),
+                object.groups("consultation").stream().map(ObjectForm::consultation).toList(), media, object.place());
+    }
+
+    /** The private fields that hold something; their values were taken out by the reader. */
+    Set<String> privateFields(Fields object) {
+        Set<String> filled = new TreeSet<>();
+        object.group("private").ifPresent(fields -> fields.keys().stream()
+                .filter(key -> !fields.isScalar(key) || fields.text(key).isPresent()).forEach(filled::add));
+        return filled;
+    }
+
+    private static PaperSupport support(Fields support) {
+        return new PaperSupport(support.needText("paper"), support.texts("features"),
+                support.positive("grammage", MASS_PER_AREA), support.positive("thickness", LENGTH),
+                support.text("grain"), support.text("sizing"), support.texts("state"), support.place());
+    }
+
+    private Medium medium(Fields medium) {
+        String id = medium.needText("id");
+        context.references().declare(MEDIUM, id, medium.place("id"));
+        return new Medium(id, medium.needText("is"), medium.text("colour"), medium.text("where"),
+                medium.texts("state"), medium.text("grade"), medium.place("id"));
+    }
+
+    private static PrintObject.Consultation consultation(Fields consultation) {
+        return new PrintObject.Consultation(consultation.needText("matter"), consultation.text("outcome"));
+    }
+}

@@ -1,0 +1,193 @@
+package org.benchleaf.check;
+
+import static org.benchleaf.check.References.Kind.DAMAGE;
+import static org.benchleaf.check.References.Kind.MATERIAL;
+import static org.benchleaf.check.References.Kind.MEDIUM;
+import static org.benchleaf.check.References.Kind.SOLUTION;
+import static org.benchleaf.quantity.Dimension.CONDUCTIVITY;
+import static org.benchleaf.quantity.Dimension.HUMIDITY;
+import static org.benchleaf.quantity.Dimension.LENGTH;
+import static org.benchleaf.quantity.Dimension.MASS;
+import static org.benchleaf.quantity.Dimension.MASS_PER_AREA;
+import static org.benchleaf.quantity.Dimension.SHARE;
+import static org.benchleaf.quantity.Dimension.TEMPERATURE;
+import static org.benchleaf.quantity.Dimension.TIME;
+import static org.benchleaf.quantity.Dimension.VOLUME;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import org.benchleaf.message.FormMessages;
+import org.benchleaf.model.Part;
+import org.benchleaf.quantity.Quantity;
+import org.benchleaf.quantity.Unit;
+import org.benchleaf.read.Node;
+
+/** Reads the parts of a step: what it uses, each under a key of its own. */
+final class PartForm {
+
+    private static final String OVERNIGHT = "overnight";
+
+    private final Context context;
+    private final Map<String, Function<Fields, Part>> readers = new LinkedHashMap<>();
+
+    PartForm(Context context) {
+        this.context = context;
+        readers.put("bath", this::bath);
+        readers.put("mist", this::mist);
+        readers.put("chamber", this::chamber);
+        readers.put("blotters", this::blotters);
+        readers.put("press", this::press);
+        readers.put("mend", this::mend);
+        readers.put("heat", this::heat);
+        readers.put("support", this::support);
+        readers.put("cleaning", this::cleaning);
+        readers.put("fixing", this::fixing);
+        readers.put("weighing", this::weighing);
+        readers.put("housing", this::housing);
+    }
+
+    /** The parts of a step, in the order written. */
+    List<Part> read(Fields step) {
+        List<Part> parts = new ArrayList<>();
+        for (String key : step.keys()) {
+            if (readers.containsKey(key)) {
+                step.group(key).map(readers.get(key)).ifPresent(parts::add);
+            }
+        }
+        return parts;
+    }
+
+    private Part bath(Fields bath) {
+        int baths = bath.need(bath.whole("baths"), "baths", 1);
+        Optional<Integer> atMost = bath.whole("at most");
+        if (atMost.isPresent() && baths > atMost.get()) {
+            bath.messages().add(FormMessages.BATHS_OVER_MOST.at(bath.place("baths"), "baths", baths,
+                    "most", atMost.get()));
+        }
+        Optional<Part.Water> water = bath.group("water").map(PartForm::water);
+        List<Part.BathReading> readings = bath.groups("readings").stream().map(reading ->
+                bathReading(reading, atMost.orElse(baths))).toList();
+        return new Part.Bath(liquid(bath, "of"), bath.needPositive("margin", LENGTH),
+                bath.needPositive("depth", LENGTH), baths, atMost, bath.positive("each", TIME),
+                bath.quantity("temperature", TEMPERATURE), bath.whole("sheets").orElse(1), water, readings);
+    }
+
+    private static Part.Water water(Fields water) {
+        return new Part.Water(water.needText("source"), water.ph("pH"), water.positive("conductivity", CONDUCTIVITY),
+                water.text("analysis"), water.text("pipes"));
+    }
+
+    private static Part.BathReading bathReading(Fields reading, int most) {
+        int number = reading.need(reading.whole("bath"), "bath", 1);
+        if (number > most) {
+            reading.messages().add(FormMessages.BATHS_OVER_MOST.at(reading.place("bath"), "baths", number,
+                    "most", most));
+        }
+        return new Part.BathReading(number, reading.ph("pH fresh"), reading.ph("pH used"),
+                reading.positive("conductivity", CONDUCTIVITY), reading.text("colour"),
+                reading.positive("added", VOLUME));
+    }
+
+    private Part mist(Fields mist) {
+        return new Part.Mist(liquid(mist, "of"), mist.needPositive("amount", VOLUME), optional(mist, "tool"),
+                mist.yes("ultrasonic", false), mist.text("water"), mist.text("cleaned"));
+    }
+
+    private Part chamber(Fields chamber) {
+        return new Part.Chamber(chamber.text("pack").orElse("chamber"), liquid(chamber, "of"),
+                chamber.positive("amount", VOLUME), chamber.positive("volume", VOLUME),
+                chamber.within("humidity", 0, 100, HUMIDITY), chamber.quantity("temperature", TEMPERATURE),
+                chamber.positive("look every", TIME), chamber.yes("no ignition", false));
+    }
+
+    private Part blotters(Fields blotters) {
+        List<Optional<Quantity>> changes = new ArrayList<>();
+        for (Node.Scalar change : blotters.scalars("changes")) {
+            boolean night = change.text().strip().equals(OVERNIGHT);
+            changes.add(night ? Optional.empty() : Optional.of(change(change, blotters)));
+        }
+        Optional<Quantity> wet = blotters.positive("wet", MASS);
+        Optional<Quantity> dry = blotters.positive("dry", MASS);
+        checkWetness(blotters, wet, dry);
+        return new Part.Blotters(changes, optional(blotters, "blotter"), blotters.whole("layers").orElse(1), wet, dry);
+    }
+
+    private static Quantity change(Node.Scalar written, Fields fields) {
+        return Amounts.read(written, List.of(TIME), fields.messages()).orElse(Quantity.of(1, Unit.MINUTE));
+    }
+
+    private static void checkWetness(Fields fields, Optional<Quantity> wet, Optional<Quantity> dry) {
+        if (wet.isPresent() && dry.isPresent() && wet.get().in(Unit.GRAM) < dry.get().in(Unit.GRAM)) {
+            fields.messages().add(FormMessages.WET_LIGHTER_THAN_DRY.at(fields.place("wet")));
+        }
+    }
+
+    private Part press(Fields press) {
+        return new Part.Press(press.needPositive("mass", MASS), press.positive("height", LENGTH),
+                press.positive("width", LENGTH), materials(press, "between"), press.positive("time", TIME));
+    }
+
+    private Part mend(Fields mend) {
+        mend.scalars("damages").forEach(id -> context.references().use(id, DAMAGE));
+        return new Part.Mend(mend.texts("damages"), material(mend, "tissue"), liquid(mend, "with"),
+                mend.needPositive("strip", LENGTH), mend.needPositive("lap", LENGTH), mend.positive("piece", LENGTH),
+                mend.positive("paste load", MASS_PER_AREA), mend.within("waste", 0, 1000, SHARE),
+                mend.text("grain"), mend.yes("patch", false));
+    }
+
+    private Part heat(Fields heat) {
+        return new Part.Heat(material(heat, "tool"), heat.needQuantity("temperature", TEMPERATURE),
+                heat.positive("time", TIME));
+    }
+
+    private Part support(Fields support) {
+        return new Part.Support(material(support, "under"), optional(support, "between"), support.yes("rigid", false),
+                support.positive("margin", LENGTH));
+    }
+
+    private Part cleaning(Fields cleaning) {
+        return new Part.Cleaning(materials(cleaning, "tools"), cleaning.yes("extraction", false),
+                cleaning.yes("open brushing", false));
+    }
+
+    private Part fixing(Fields fixing) {
+        fixing.scalar("medium").ifPresent(id -> context.references().use(id, MEDIUM));
+        return new Part.Fixing(fixing.needText("medium"), liquid(fixing, "with"), fixing.needText("method"),
+                fixing.positive("rinse", TIME), fixing.whole("rinses"), fixing.date("clear by"));
+    }
+
+    private Part weighing(Fields weighing) {
+        Optional<Quantity> wet = weighing.positive("wet", MASS);
+        Quantity dry = weighing.needPositive("dry", MASS);
+        checkWetness(weighing, wet, Optional.of(dry));
+        return new Part.Weighing(dry, wet, weighing.positive("restrained", MASS), weighing.positive("between", TIME),
+                weighing.positive("blotted for", TIME));
+    }
+
+    private Part housing(Fields housing) {
+        return new Part.Housing(materials(housing, "materials"), housing.needText("buffered"), housing.ph("pH"));
+    }
+
+    private String liquid(Fields fields, String key) {
+        fields.scalar(key).ifPresent(id -> context.references().use(id, SOLUTION, MATERIAL));
+        return fields.needText(key);
+    }
+
+    private String material(Fields fields, String key) {
+        return fields.need(optional(fields, key), key, "");
+    }
+
+    private Optional<String> optional(Fields fields, String key) {
+        fields.scalar(key).ifPresent(id -> context.references().use(id, MATERIAL));
+        return fields.text(key);
+    }
+
+    private List<String> materials(Fields fields, String key) {
+        fields.scalars(key).forEach(id -> context.references().use(id, MATERIAL));
+        return fields.texts(key);
+    }
+}

@@ -1,0 +1,213 @@
+package org.benchleaf.check;
+
+import static org.benchleaf.check.References.Kind.INSTRUMENT;
+import static org.benchleaf.check.References.Kind.STEP;
+import static org.benchleaf.quantity.Dimension.AMOUNT_PER_MASS;
+import static org.benchleaf.quantity.Dimension.AMOUNT_PER_VOLUME;
+import static org.benchleaf.quantity.Dimension.HUMIDITY;
+import static org.benchleaf.quantity.Dimension.LENGTH;
+import static org.benchleaf.quantity.Dimension.MASS;
+import static org.benchleaf.quantity.Dimension.MASS_FRACTION;
+import static org.benchleaf.quantity.Dimension.MASS_PER_MASS;
+import static org.benchleaf.quantity.Dimension.TIME;
+import static org.benchleaf.quantity.Dimension.VOLUME;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.benchleaf.message.FormMessages;
+import org.benchleaf.model.Result;
+import org.benchleaf.quantity.Quantity;
+import org.benchleaf.quantity.Unit;
+import org.benchleaf.read.Node;
+
+/** Reads the results of a case. */
+final class ResultForm {
+
+    private static final String NUMBER = "[+-]?\\d+(\\.\\d+)?";
+    private static final String PH = "pH";
+
+    private final Context context;
+
+    ResultForm(Context context) {
+        this.context = context;
+    }
+
+    List<Result> read(List<Fields> results) {
+        List<Result> read = new ArrayList<>();
+        results.forEach(fields -> read.add(result(fields)));
+        return read;
+    }
+
+    private Result result(Fields fields) {
+        String measure = fields.needText("measure");
+        fields.scalar("instrument").ifPresent(id -> context.references().use(id, INSTRUMENT));
+        if (fields.has("not measured")) {
+            List.of("before", "after", "spots", "file").stream().filter(fields::has).findFirst().ifPresent(key ->
+                    fields.messages().add(FormMessages.NOT_MEASURED_BUT_READ.at(fields.keyPlace("not measured"),
+                            "measure", measure, "key", key)));
+            return new Result.NotMeasured(measure, fields.needText("not measured"), fields.place("measure"));
+        }
+        return switch (measure) {
+            case "colour" -> colour(measure, fields);
+            case "size" -> size(measure, fields);
+            case "reserve" -> reserve(measure, fields);
+            default -> inWords(fields) ? words(measure, fields) : readings(measure, fields);
+        };
+    }
+
+    private static boolean inWords(Fields fields) {
+        return !fields.has("file") && List.of("before", "after").stream().anyMatch(key ->
+                fields.isScalar(key) && !fields.text(key).orElse("").matches(NUMBER));
+    }
+
+    private Result words(String measure, Fields fields) {
+        return new Result.Words(measure, method(measure, fields), fields.text("before"), fields.text("after"),
+                fields.text("note"), fields.place("measure"));
+    }
+
+    private String method(String measure, Fields fields) {
+        Optional<String> method = fields.text("method");
+        if (method.isEmpty() && measure.equals(PH)) {
+            fields.messages().add(FormMessages.PH_METHOD.at(fields.place("measure")));
+            return "";
+        }
+        return fields.need(method, "method", "");
+    }
+
+    private Result readings(String measure, Fields fields) {
+        String method = method(measure, fields);
+        Unit unit = unit(measure, fields);
+        TableColumns.Readings table = TableColumns.readings(fields, context);
+        List<String> places = table.places().isEmpty() ? fields.texts("places") : table.places();
+        List<Double> before = fields.has("file") ? table.before() : numbers(fields, "before", places.size());
+        List<Double> after = fields.has("file") ? table.after() : numbers(fields, "after", places.size());
+        if (before.isEmpty() && after.isEmpty() && !fields.has("before") && !fields.has("after")
+                && !fields.has("file")) {
+            fields.messages().add(FormMessages.NO_READINGS.at(fields.place("measure"), "measure", measure));
+        }
+        return new Result.Readings(measure, method, unit, places, before, after, fields.text("instrument"),
+                fields.positive("equilibrated", TIME), fields.text("note"), fields.place("measure"));
+    }
+
+    private static Unit unit(String measure, Fields fields) {
+        if (measure.equals(PH)) {
+            return Unit.PH;
+        }
+        Optional<Node.Scalar> written = fields.scalar("unit");
+        if (written.isEmpty()) {
+            fields.messages().add(FormMessages.UNIT_FOR_READINGS.at(fields.place("measure"), "measure", measure));
+            return Unit.NONE;
+        }
+        String spelling = written.get().text().strip();
+        if (spelling.equals("none")) {
+            return Unit.NONE;
+        }
+        if (spelling.equals("count") || spelling.equals(Unit.COUNT.symbol())) {
+            return Unit.COUNT;
+        }
+        return Unit.spelled(spelling).orElseGet(() -> {
+            fields.messages().add(FormMessages.UNKNOWN_UNIT.at(written.get().place(), "found", spelling,
+                    "remedy", Nearest.to(spelling, Unit.spellings()).map(near -> "Did you mean '" + near + "'?")
+                            .orElse("Write a unit such as mm, g or µS/cm, 'count' for things counted, or 'none'.")));
+            return Unit.NONE;
+        });
+    }
+
+    /** One reading or a list of them; as many as there are places, where places are given. */
+    private static List<Double> numbers(Fields fields, String key, int places) {
+        List<Node.Scalar> written = fields.isScalar(key)
+                ? fields.scalar(key).map(List::of).orElse(List.of()) : fields.scalars(key);
+        List<Double> numbers = new ArrayList<>();
+        for (Node.Scalar scalar : written) {
+            number(scalar, fields).ifPresent(numbers::add);
+        }
+        if (places > 0 && !written.isEmpty() && written.size() != places) {
+            fields.messages().add(FormMessages.READINGS_COUNT.at(fields.place(key), "count", written.size(),
+                    "places", places));
+        }
+        if (fields.text("measure").filter(PH::equals).isPresent()
+                && numbers.stream().anyMatch(number -> number < 0 || number > 14)) {
+            fields.messages().add(FormMessages.OUT_OF_RANGE.at(fields.place(key),
+                    "found", numbers.stream().filter(number -> number < 0 || number > 14).findFirst().get(),
+                    "low", "0", "high", "14"));
+        }
+        return numbers;
+    }
+
+    static Optional<Double> number(Node.Scalar scalar, Fields fields) {
+        String text = scalar.text().strip();
+        if (text.matches(NUMBER)) {
+            return Optional.of(Double.valueOf(text));
+        }
+        fields.soundness().spoil(scalar.place());
+        fields.messages().add(text.matches("[+-]?\\d+,\\d+")
+                ? FormMessages.DECIMAL_COMMA.at(scalar.place(), "found", text,
+                        "remedy", "Write '" + text.replace(',', '.') + "', with a point.")
+                : FormMessages.NOT_A_NUMBER.at(scalar.place(), "found", text, "wanted", "a plain number",
+                        "usual", "7.4"));
+        return Optional.empty();
+    }
+
+    private Result colour(String measure, Fields fields) {
+        Optional<Fields> with = fields.group("with");
+        with.flatMap(group -> group.scalar("instrument"))
+                .ifPresent(id -> context.references().use(id, INSTRUMENT));
+        List<Result.ColourSpot> spots = new ArrayList<>(TableColumns.spots(fields, context));
+        fields.groups("spots").forEach(spot -> spots.add(new Result.ColourSpot(spot.needText("at"),
+                coordinates(spot, "before"), coordinates(spot, "after"))));
+        if (spots.isEmpty() && !fields.has("file") && !fields.has("spots")) {
+            fields.messages().add(FormMessages.NO_READINGS.at(fields.place("measure"), "measure", measure));
+        }
+        return new Result.Colour(measure, with.flatMap(group -> group.text("formula")),
+                with.flatMap(group -> group.text("illuminant")), with.flatMap(group -> group.text("observer")),
+                with.flatMap(group -> group.text("geometry")), with.flatMap(group -> group.positive("aperture", LENGTH)),
+                with.flatMap(group -> group.whole("readings each")), with.flatMap(group -> group.text("instrument")),
+                fields.positive("equilibrated", TIME), spots, fields.text("note"), fields.place("measure"));
+    }
+
+    private static List<Double> coordinates(Fields spot, String key) {
+        if (!spot.has(key)) {
+            return List.of();
+        }
+        List<Double> numbers = new ArrayList<>();
+        spot.scalars(key).forEach(scalar -> number(scalar, spot).ifPresent(numbers::add));
+        boolean slipped = numbers.size() < spot.scalars(key).size();
+        if (!slipped && !areCoordinates(numbers)) {
+            spot.messages().add(FormMessages.COLOUR_COORDINATES.at(spot.place(key)));
+        }
+        return numbers;
+    }
+
+    static boolean areCoordinates(List<Double> numbers) {
+        return numbers.size() == 3 && numbers.get(0) >= 0 && numbers.get(0) <= 100
+                && Math.abs(numbers.get(1)) <= 200 && Math.abs(numbers.get(2)) <= 200;
+    }
+
+    private static Result size(String measure, Fields fields) {
+        Fields before = fields.needGroup("before");
+        Fields after = fields.needGroup("after");
+        return new Result.Size(measure, fields.needText("method"), before.needPositive("height", LENGTH),
+                before.needPositive("width", LENGTH), after.needPositive("height", LENGTH),
+                after.needPositive("width", LENGTH), before.within("humidity", 0, 100, HUMIDITY),
+                after.within("humidity", 0, 100, HUMIDITY), fields.text("note"), fields.place("measure"));
+    }
+
+    private Result reserve(String measure, Fields fields) {
+        fields.scalar("step").ifPresent(id -> context.references().use(id, STEP));
+        if (List.of("step", "titration", "carbonate", "amount").stream().noneMatch(fields::has)) {
+            fields.messages().add(FormMessages.NO_READINGS.at(fields.place("measure"), "measure", measure));
+        }
+        return new Result.Reserve(measure, fields.text("method"), fields.text("step"),
+                fields.group("titration").map(ResultForm::titration), fields.within("carbonate", 0, 100, MASS_FRACTION),
+                fields.positive("amount", AMOUNT_PER_MASS), fields.positive("uptake", MASS_PER_MASS),
+                fields.text("note"), fields.place("measure"));
+    }
+
+    private static Result.Titration titration(Fields titration) {
+        Optional<Quantity> moisture = titration.within("moisture", 0, 100, MASS_FRACTION);
+        return new Result.Titration(titration.needPositive("sample", MASS), moisture,
+                titration.needPositive("acid volume", VOLUME), titration.needPositive("acid", AMOUNT_PER_VOLUME),
+                titration.needPositive("base volume", VOLUME), titration.needPositive("base", AMOUNT_PER_VOLUME));
+    }
+}

@@ -1,0 +1,150 @@
+package org.benchleaf.check;
+
+import static org.benchleaf.check.References.Kind.MATERIAL;
+import static org.benchleaf.check.References.Kind.SOLUTION;
+import static org.benchleaf.check.References.Kind.SUBSTANCE;
+import static org.benchleaf.quantity.Dimension.AMOUNT_PER_VOLUME;
+import static org.benchleaf.quantity.Dimension.COUNT;
+import static org.benchleaf.quantity.Dimension.MASS;
+import static org.benchleaf.quantity.Dimension.MASS_FRACTION;
+import static org.benchleaf.quantity.Dimension.MASS_PER_VOLUME;
+import static org.benchleaf.quantity.Dimension.NUMBER;
+import static org.benchleaf.quantity.Dimension.TEMPERATURE;
+import static org.benchleaf.quantity.Dimension.TIME;
+import static org.benchleaf.quantity.Dimension.VOLUME;
+import static org.benchleaf.quantity.Dimension.VOLUME_FRACTION;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.benchleaf.message.FormMessages;
+import org.benchleaf.message.Place;
+import org.benchleaf.model.Material;
+import org.benchleaf.model.Recipe;
+import org.benchleaf.model.Solution;
+import org.benchleaf.quantity.Quantity;
+import org.benchleaf.read.Node;
+
+/** Reads the solutions of a case. */
+final class SolutionForm {
+
+    static final List<String> WAYS = List.of("mix", "dissolve", "dilute", "saturate", "adjust", "parts");
+
+    private static final Pattern PARTS = Pattern.compile("(\\d+(?:\\.\\d+)?)\\s*\\+\\s*(\\d+(?:\\.\\d+)?)");
+    private static final Recipe STAND_IN = new Recipe.Parts("", 1, "", 1, false, false);
+
+    private final Context context;
+
+    SolutionForm(Context context) {
+        this.context = context;
+    }
+
+    List<Solution> read(Optional<Fields> solutions) {
+        List<Solution> read = new ArrayList<>();
+        solutions.map(Fields::named).orElse(Map.of()).forEach((id, fields) -> {
+            context.references().declare(SOLUTION, id, solutions.get().keyPlace(id));
+            read.add(solution(id, fields, solutions.get().keyPlace(id)));
+        });
+        return read;
+    }
+
+    private Solution solution(String id, Fields fields, Place place) {
+        fields.scalar("source").ifPresent(key -> context.references().use(key, References.Kind.SOURCE));
+        return new Solution(id, fields.text("name").orElse(id), recipe(id, fields, place),
+                fields.positive("make", VOLUME, MASS), fields.positive("least", VOLUME, MASS),
+                fields.positive("keeps", TIME), fields.text("kept"), fields.positive("ready in", TIME),
+                fields.positive("hands-on", TIME), fields.past("made on", context.today()), fields.texts("how"),
+                fields.text("source"), place);
+    }
+
+    private Recipe recipe(String id, Fields fields, Place place) {
+        List<String> written = WAYS.stream().filter(fields::has).toList();
+        if (written.size() != 1) {
+            fields.messages().add(FormMessages.RECIPE_WAYS.at(place, "id", id,
+                    "count", written.isEmpty() ? "no" : written.size()));
+            fields.soundness().spoil(place);
+            // Read them all the same, so that their references count and their slips are found.
+            written.forEach(way -> fields.group(way).ifPresent(group -> recipe(way, id, group)));
+            return STAND_IN;
+        }
+        String way = written.get(0);
+        return fields.group(way).map(group -> recipe(way, id, group)).orElse(STAND_IN);
+    }
+
+    private Recipe recipe(String way, String id, Fields group) {
+        return switch (way) {
+            case "mix" -> mix(group);
+            case "dissolve" -> new Recipe.Dissolve(name(group, "solid"),
+                    group.needPositive("strength", MASS_PER_VOLUME, MASS_FRACTION, AMOUNT_PER_VOLUME),
+                    name(group, "in"));
+            case "dilute" -> dilute(group);
+            case "saturate" -> new Recipe.Saturate(name(group, "solid"), name(group, "in"),
+                    group.needQuantity("at", TEMPERATURE));
+            case "adjust" -> new Recipe.Adjust(name(group, "liquid"), name(group, "with"),
+                    group.need(group.ph("to"), "to", Quantity.of(7, org.benchleaf.quantity.Unit.PH)),
+                    group.quantity("at", TEMPERATURE));
+            default -> parts(group);
+        };
+    }
+
+    /** The liquid whose strength is given stands as a key: {@code ethanol: 40 % v/v}. */
+    private Recipe mix(Fields group) {
+        String rest = name(group, "rest");
+        String from = name(group, "from");
+        List<String> liquids = group.keys().stream().filter(key -> !key.equals("rest") && !key.equals("from")).toList();
+        if (liquids.size() != 1) {
+            group.soundness().spoil(group.place());
+            return STAND_IN;
+        }
+        String liquid = liquids.get(0);
+        Optional<String> substance = Optional.ofNullable(context.library().materials().get(from))
+                .flatMap(Material::substance);
+        context.references().know(SUBSTANCE, substance.map(List::of).orElse(List.of()));
+        context.references().use(liquid, group.keyPlace(liquid), SUBSTANCE, SOLUTION, MATERIAL);
+        return new Recipe.Mix(liquid, group.needPositive(liquid, VOLUME_FRACTION, MASS_FRACTION), rest, from);
+    }
+
+    private Recipe dilute(Fields group) {
+        Optional<Quantity> strength = group.positive("strength", VOLUME_FRACTION, MASS_FRACTION, MASS_PER_VOLUME,
+                AMOUNT_PER_VOLUME);
+        Optional<Quantity> oneIn = group.positive("one in", NUMBER, COUNT);
+        if (strength.isPresent() == oneIn.isPresent()) {
+            group.soundness().spoil(group.place());
+        }
+        return new Recipe.Dilute(name(group, "stock"), strength, oneIn, name(group, "with"));
+    }
+
+    private Recipe parts(Fields group) {
+        String first = name(group, "first");
+        String second = name(group, "second");
+        boolean byMass = group.word("by", word -> word.equals("mass") ? Optional.of(true)
+                : word.equals("volume") ? Optional.of(false) : Optional.<Boolean>empty()).orElse(false);
+        Optional<Node.Scalar> written = group.scalar("parts");
+        if (written.isEmpty()) {
+            group.soundness().spoil(group.place());
+            return STAND_IN;
+        }
+        Matcher parts = PARTS.matcher(written.get().text().strip());
+        if (!parts.matches()) {
+            group.messages().add(written.get().text().matches("\\s*\\d+(\\.\\d+)?\\s*:\\s*\\d+(\\.\\d+)?\\s*")
+                    ? FormMessages.COLON_RATIO.at(written.get().place(), "found", written.get().text(),
+                            "question", Amounts.ratioQuestion(written.get().text().strip()))
+                    : FormMessages.PARTS_FORM.at(written.get().place(), "found", written.get().text()));
+            return STAND_IN;
+        }
+        double a = Double.parseDouble(parts.group(1));
+        double b = Double.parseDouble(parts.group(2));
+        if (a <= 0 || b <= 0) {
+            group.messages().add(FormMessages.NOT_POSITIVE.at(written.get().place(), "found", written.get().text()));
+        }
+        return new Recipe.Parts(first, a, second, b, byMass, group.yes("cooked", false));
+    }
+
+    private String name(Fields group, String key) {
+        group.scalar(key).ifPresent(id -> context.references().use(id, SOLUTION, MATERIAL));
+        return group.needText(key);
+    }
+}

@@ -1,0 +1,109 @@
+package org.benchleaf.check;
+
+import static org.benchleaf.check.References.Kind.MATERIAL;
+import static org.benchleaf.check.References.Kind.MEDIUM;
+import static org.benchleaf.check.References.Kind.SOLUTION;
+import static org.benchleaf.check.References.Kind.STEP;
+import static org.benchleaf.quantity.Dimension.SHARE;
+import static org.benchleaf.quantity.Dimension.TIME;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.benchleaf.message.FormMessages;
+import org.benchleaf.model.Step;
+import org.benchleaf.model.StepKind;
+import org.benchleaf.quantity.Quantity;
+import org.benchleaf.quantity.Unit;
+
+/** Reads the steps of a case. */
+final class StepForm {
+
+    private final Context context;
+    private final PartForm parts;
+
+    StepForm(Context context) {
+        this.context = context;
+        this.parts = new PartForm(context);
+    }
+
+    List<Step> read(List<Fields> steps) {
+        List<Step> read = new ArrayList<>();
+        for (Fields fields : steps) {
+            read.add(step(fields));
+        }
+        checkDays(read, steps);
+        checkCircles(read, steps);
+        return read;
+    }
+
+    private Step step(Fields fields) {
+        String id = fields.needText("id");
+        context.references().declare(STEP, id, fields.place("id"));
+        fields.scalars("after").forEach(other -> context.references().use(other, STEP));
+        fields.scalars("avoid").forEach(medium -> context.references().use(medium, MEDIUM));
+        fields.scalars("uses").forEach(used -> context.references().use(used, MATERIAL, SOLUTION));
+        Optional<Quantity> takes = fields.positive("takes", TIME);
+        Optional<Quantity> atMost = fields.positive("at most", TIME);
+        if (takes.isPresent() && atMost.isPresent()
+                && takes.get().lowIn(Unit.MINUTE) > atMost.get().highIn(Unit.MINUTE)) {
+            fields.messages().add(FormMessages.TAKES_OVER_MOST.at(fields.place("takes"), "step", id));
+        }
+        return new Step(id, fields.need(fields.word("kind", StepKind::of), "kind", StepKind.EXAMINATION),
+                fields.needText("do"), fields.text("see"), fields.text("watch"), fields.text("if not"),
+                fields.text("until"), fields.texts("looked for"), takes, handsOn(fields), fields.texts("after"),
+                atMost, fields.group("hold").map(StepForm::hold), fields.text("by").orElse("trainee"),
+                fields.whole("people").orElse(1), fields.yes("overnight", false), fields.date("on"),
+                fields.text("area").orElse("whole"), fields.text("edge"), fields.texts("avoid"), fields.texts("uses"),
+                fields.yes("practised", false), fields.group("emergency").map(StepForm::emergency),
+                fields.group("resize").map(StepForm::decision), fields.text("aim"), fields.text("instead"),
+                parts.read(fields), fields.place("id"));
+    }
+
+    private static Optional<Quantity> handsOn(Fields fields) {
+        boolean share = fields.text("hands-on").filter(text -> text.endsWith("%")).isPresent();
+        return share ? fields.within("hands-on", 0, 100, SHARE) : fields.quantity("hands-on", TIME, SHARE);
+    }
+
+    private static Step.Hold hold(Fields hold) {
+        return new Step.Hold(hold.needText("before"), hold.needText("released by"), hold.text("look"));
+    }
+
+    private static Step.Emergency emergency(Fields emergency) {
+        return new Step.Emergency(emergency.needText("averted"), emergency.date("report by"));
+    }
+
+    private static Step.Decision decision(Fields decision) {
+        boolean yes = decision.need(decision.word("decision", Fields::yesOrNo), "decision", false);
+        return new Step.Decision(yes, decision.text("why"));
+    }
+
+    private static void checkDays(List<Step> steps, List<Fields> fields) {
+        Map<String, Step> byId = new HashMap<>();
+        steps.forEach(step -> byId.putIfAbsent(step.id(), step));
+        for (int i = 0; i < steps.size(); i++) {
+            Step step = steps.get(i);
+            for (String before : step.after()) {
+                Optional<Step> earlier = Optional.ofNullable(byId.get(before));
+                if (step.on().isPresent() && earlier.flatMap(Step::on).filter(step.on().get()::isBefore).isPresent()) {
+                    fields.get(i).messages().add(FormMessages.DATES_AGAINST_ORDER.at(fields.get(i).place("on"),
+                            "step", step.id(), "on", step.on().get(), "before", before,
+                            "other", earlier.get().on().get()));
+                }
+            }
+        }
+    }
+
+    private static void checkCircles(List<Step> steps, List<Fields> fields) {
+        Map<String, List<String>> waits = new HashMap<>();
+        steps.forEach(step -> waits.putIfAbsent(step.id(), step.after()));
+        Circles circles = new Circles(waits);
+        for (int i = 0; i < steps.size(); i++) {
+            int at = i;
+            circles.through(steps.get(i).id()).ifPresent(path -> fields.get(at).messages().add(FormMessages.CIRCLE.at(
+                    fields.get(at).place("after"), "id", steps.get(at).id(), "path", String.join(" after ", path))));
+        }
+    }
+}
