@@ -3,7 +3,7 @@ package org.benchleaf.check;
 import java.time.LocalDate;
 import java.util.Map;
 import org.benchleaf.model.Library;
-import org.benchleaf.read.CsvTable;
+import org.benchleaf.read.ReadingsTable;
 
 /**
  * What the parts of a case are read against.
@@ -13,5 +13,5 @@ import org.benchleaf.read.CsvTable;
  * @param references who names whom
  * @param tables readings from instruments, by file name
  */
-record Context(Library library, LocalDate today, References references, Map<String, CsvTable> tables) {
+record Context(Library library, LocalDate today, References references, Map<String, ReadingsTable> tables) {
 }

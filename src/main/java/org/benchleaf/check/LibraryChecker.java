@@ -36,6 +36,7 @@ import org.benchleaf.model.CourseClass;
 import org.benchleaf.model.Library;
 import org.benchleaf.model.Material;
 import org.benchleaf.model.Matrix;
+import org.benchleaf.model.Method;
 import org.benchleaf.model.Reference;
 import org.benchleaf.model.Source;
 import org.benchleaf.model.Studio;
@@ -68,7 +69,7 @@ public final class LibraryChecker {
 
     private CheckedLibrary check() {
         Map<String, Source> sources = new LinkedHashMap<>();
-        draft.shippedSources().ifPresent(part -> sources.putAll(sources(fields(part))));
+        draft.formulary().sources().forEach(source -> sources.put(source.key(), source));
         draft.sources().ifPresent(part -> sources.putAll(sources(fields(part))));
         references.know(References.Kind.SOURCE, sources.keySet());
         Map<String, Material> materials = new LinkedHashMap<>();
@@ -78,8 +79,10 @@ public final class LibraryChecker {
         }));
         Studio studio = draft.studio().map(part -> studio(fields(part))).orElseGet(() -> studio(nothing()));
         List<CourseClass> classes = draft.classes().stream().map(this::course).toList();
-        Library library = new Library(studio, materials, terms(), sources, Map.of(), classes,
-                Reference.empty(), List.of(), Matrix.EMPTY);
+        Map<String, Method> methods = new LinkedHashMap<>();
+        draft.formulary().methods().forEach(method -> methods.put(method.name(), method));
+        Library library = new Library(studio, materials, terms(), sources, methods, classes,
+                Reference.empty(), List.of(), Matrix.EMPTY, draft.formulary());
         references.compare();
         if (!messages.hasErrors()) {
             soundness.unsound().ifPresent(place -> messages.add(FormMessages.WRONG_SHAPE.at(place,

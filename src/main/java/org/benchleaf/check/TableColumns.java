@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.benchleaf.message.FormMessages;
 import org.benchleaf.model.Result;
-import org.benchleaf.read.CsvTable;
+import org.benchleaf.read.ReadingsTable;
 import org.benchleaf.read.Node;
 
 /**
@@ -21,7 +21,7 @@ final class TableColumns {
 
     private static final String NUMBER = "[+-]?\\d+(\\.\\d+)?";
 
-    private final CsvTable table;
+    private final ReadingsTable table;
     private final Fields columns;
     private final boolean commas;
 
@@ -30,7 +30,7 @@ final class TableColumns {
         static final Readings NONE = new Readings(List.of(), List.of(), List.of());
     }
 
-    private TableColumns(CsvTable table, Fields columns) {
+    private TableColumns(ReadingsTable table, Fields columns) {
         this.table = table;
         this.columns = columns;
         this.commas = columns.text("decimal mark").filter("comma"::equals).isPresent();
@@ -50,7 +50,7 @@ final class TableColumns {
         if (file.isEmpty()) {
             return Optional.empty();
         }
-        Optional<CsvTable> table = Optional.ofNullable(context.tables().get(file.get().text().strip()));
+        Optional<ReadingsTable> table = Optional.ofNullable(context.tables().get(file.get().text().strip()));
         if (table.isEmpty()) {
             result.messages().add(FormMessages.TABLE_MISSING.at(file.get().place(), "file", file.get().text()));
         }
@@ -76,7 +76,7 @@ final class TableColumns {
             return List.of();
         }
         Map<String, Map<String, List<Double>>> spots = new LinkedHashMap<>();
-        for (List<CsvTable.Cell> row : table.rows()) {
+        for (List<ReadingsTable.Cell> row : table.rows()) {
             List<Double> colour = new ArrayList<>();
             coordinates.forEach(index -> number(row.get(index.get()), table.header().get(index.get()).text())
                     .ifPresent(colour::add));
@@ -97,7 +97,7 @@ final class TableColumns {
         if (name.isEmpty()) {
             return Optional.empty();
         }
-        List<String> header = table.header().stream().map(CsvTable.Cell::text).toList();
+        List<String> header = table.header().stream().map(ReadingsTable.Cell::text).toList();
         int index = header.indexOf(name.get().text().strip());
         if (index < 0) {
             columns.messages().add(FormMessages.TABLE_COLUMN.at(name.get().place(), "file", table.file(),
@@ -115,13 +115,13 @@ final class TableColumns {
 
     private List<Double> numbers(int index, String key) {
         List<Double> numbers = new ArrayList<>();
-        for (List<CsvTable.Cell> row : table.rows()) {
+        for (List<ReadingsTable.Cell> row : table.rows()) {
             number(row.get(index), table.header().get(index).text()).ifPresent(numbers::add);
         }
         return numbers;
     }
 
-    private Optional<Double> number(CsvTable.Cell cell, String column) {
+    private Optional<Double> number(ReadingsTable.Cell cell, String column) {
         String text = commas ? cell.text().replace(',', '.') : cell.text();
         if (text.matches(NUMBER)) {
             return Optional.of(Double.valueOf(text));

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.benchleaf.message.Messages;
 import org.benchleaf.message.Place;
+import org.benchleaf.model.Formulary;
 
 /**
  * What all cases share, as it was read.
@@ -12,13 +13,13 @@ import org.benchleaf.message.Place;
  * @param materials the files of materials/, by name
  * @param glossary glossary.yaml
  * @param sources sources.yaml
- * @param shippedSources the sources that come with the program
+ * @param formulary the methods and sources that come with the program
  * @param classes the files of classes/, by name
  * @param caseIds the names of the case folders
  * @param messages what was said while reading
  */
 public record LibraryDraft(Optional<YamlPart> studio, List<YamlPart> materials, Optional<YamlPart> glossary,
-        Optional<YamlPart> sources, Optional<YamlPart> shippedSources, List<YamlPart> classes, List<String> caseIds,
+        Optional<YamlPart> sources, Formulary formulary, List<YamlPart> classes, List<String> caseIds,
         Messages messages) {
 
     public LibraryDraft {

@@ -1,9 +1,5 @@
 package org.benchleaf.read;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -37,34 +33,20 @@ public final class LibraryReader {
         if (!Files.isDirectory(contentRoot)) {
             messages.add(ReadingMessages.NO_CONTENT.at(Place.file(content.name(contentRoot))));
             return new LibraryDraft(Optional.empty(), List.of(), Optional.empty(), Optional.empty(),
-                    shipped("sources"), List.of(), List.of(), messages);
+                    MethodReader.read(), List.of(), List.of(), messages);
         }
         Optional<LibraryDraft.YamlPart> studio = one("studio.yaml");
         if (!content.holds("studio.yaml")) {
             messages.add(ReadingMessages.NO_STUDIO.at(Place.file(content.name(contentRoot.resolve("studio.yaml")))));
         }
         return new LibraryDraft(studio, all("materials"), one("glossary.yaml"), one("sources.yaml"),
-                shipped("sources"), all("classes"),
+                MethodReader.read(), all("classes"),
                 CaseReader.folders(contentRoot).stream().map(folder -> folder.getFileName().toString()).toList(),
                 messages);
     }
 
     private Optional<LibraryDraft.YamlPart> one(String name) {
         return content.holds(name) ? part(content.resolve(name)) : Optional.empty();
-    }
-
-    /** A file that comes with the program. */
-    private Optional<LibraryDraft.YamlPart> shipped(String name) {
-        String resource = "/reference/" + name + ".yaml";
-        try (InputStream in = LibraryReader.class.getResourceAsStream(resource)) {
-            if (in == null) {
-                throw new IllegalStateException("the program is not whole: " + resource + " is missing");
-            }
-            return part(name, new TextFile("reference/" + name + ".yaml",
-                    new String(in.readAllBytes(), StandardCharsets.UTF_8)));
-        } catch (IOException broken) {
-            throw new UncheckedIOException(resource + " cannot be read", broken);
-        }
     }
 
     private List<LibraryDraft.YamlPart> all(String folder) {
