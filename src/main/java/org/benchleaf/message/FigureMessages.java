@@ -101,7 +101,11 @@ public enum FigureMessages implements MessageId {
     CLASS_STEP_UNKNOWN("FIG-025", Severity.ERROR,
             "The class begins with step '{step}', and the case '{caseId}' has no such step.",
             "Amounts and start times are counted from the step with which the class begins.",
-            "{hint}");
+            "{hint}"),
+    REFUSED("FIG-026", Severity.ERROR,
+            "'{figure}' cannot be worked out by '{calculation}': {refusal}",
+            "The formula holds only in its range, and nothing is guessed beyond it.",
+            "Correct the value in the file; 'calculate {calculation}' lists what goes in.");
 
     private final String code;
     private final Severity severity;

@@ -1,0 +1,43 @@
+package org.benchleaf.derive;
+
+import java.util.List;
+import java.util.Set;
+import org.benchleaf.message.FigureMessages;
+import org.benchleaf.message.Messages;
+import org.benchleaf.model.Story;
+import org.benchleaf.model.Translation;
+import org.benchleaf.model.TreatmentCase;
+
+/** Checks that every figure which the text cites is there. */
+final class Citations {
+
+    private Citations() {
+    }
+
+    static void check(TreatmentCase source, Set<String> figures, Messages messages) {
+        check(source.story(), figures, messages);
+        source.translations().stream().map(Translation::story).forEach(story -> check(story, figures, messages));
+    }
+
+    private static void check(Story story, Set<String> figures, Messages messages) {
+        for (Story.Section section : story.sections()) {
+            for (Story.Citation citation : section.citations()) {
+                if (!figures.contains(citation.figure())) {
+                    messages.add(FigureMessages.UNKNOWN_FIGURE.at(citation.place(), "figure", citation.figure(),
+                            "hint", hint(citation.figure(), figures)));
+                }
+            }
+        }
+    }
+
+    private static String hint(String cited, Set<String> figures) {
+        List<String> near = Nearest.to(cited, List.copyOf(figures));
+        if (!near.isEmpty()) {
+            return "Did you mean " + String.join(" or ", near) + "?";
+        }
+        String owner = cited.contains(".") ? cited.substring(0, cited.indexOf('.') + 1) : cited + ".";
+        List<String> siblings = figures.stream().filter(name -> name.startsWith(owner)).sorted().toList();
+        return siblings.isEmpty() ? "'figures' lists the figures of this case."
+                : "There are " + String.join(", ", siblings) + ".";
+    }
+}

@@ -1,0 +1,91 @@
+package org.benchleaf.derive;
+
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.benchleaf.message.FigureMessages;
+import org.benchleaf.message.Messages;
+import org.benchleaf.model.CourseClass;
+import org.benchleaf.model.Step;
+import org.benchleaf.model.TreatmentCase;
+import org.benchleaf.quantity.Unit;
+
+/** Works out amounts and start times for a class that works through a case. */
+public final class ClassDeriver {
+
+    /** A plan, if the class could be planned, and what was said meanwhile. */
+    public record Planned(Optional<ClassPlan> plan, Messages messages) {
+    }
+
+    private final Deriver deriver;
+
+    /** Plans classes with the knowledge that cases are worked out with. */
+    public ClassDeriver(Deriver deriver) {
+        this.deriver = deriver;
+    }
+
+    /**
+     * Plans a class.
+     *
+     * @param course the class
+     * @param source the case that it names
+     */
+    public Planned plan(CourseClass course, TreatmentCase source) {
+        Messages messages = new Messages();
+        Optional<List<Step>> steps = steps(course, source);
+        if (steps.isEmpty()) {
+            messages.add(FigureMessages.CLASS_STEP_UNKNOWN.at(course.place(), "step", course.firstStep().orElse(""),
+                    "caseId", source.id(), "hint", "Its steps are "
+                            + String.join(", ", source.steps().stream().map(Step::id).toList()) + "."));
+            return new Planned(Optional.empty(), messages);
+        }
+        Scale scale = new Scale(course.stations(), course.sheetsEach(), course.spare().in(Unit.PERCENT) / 100);
+        // The case itself has already been told of; here only what concerns the class would be news.
+        Deriver.Work work = deriver.work(source, steps.get(), scale, new Messages());
+        Timeline timeline = work.maker().onTheCalendar(Optional.of(course.starts()), false);
+        Deriver.timelineFigures(work, timeline, steps.get());
+        List<Preparation> used = work.preparations().stream().filter(one -> !one.usedIn().isEmpty()).toList();
+        Map<String, ClassPlan.Start> starts = starts(work, used, timeline);
+        List<ClassPlan.Start> ordered = starts.values().stream()
+                .sorted(java.util.Comparator.comparing(ClassPlan.Start::begin)).toList();
+        List<Preparation> preparations = ordered.stream().flatMap(start -> used.stream()
+                .filter(one -> one.solution().equals(start.solution()))).toList();
+        return new Planned(Optional.of(new ClassPlan(course, source.title(), scale.sheetCount(),
+                work.bench().ledger().figures(), timeline, preparations, ordered)), messages);
+    }
+
+    private static Optional<List<Step>> steps(CourseClass course, TreatmentCase source) {
+        if (course.firstStep().isEmpty()) {
+            return Optional.of(source.steps());
+        }
+        List<Step> from = new ArrayList<>();
+        for (Step step : source.steps()) {
+            if (!from.isEmpty() || step.id().equals(course.firstStep().get())) {
+                from.add(step);
+            }
+        }
+        return from.isEmpty() ? Optional.empty() : Optional.of(from);
+    }
+
+    /** Worked backwards: what a solution is needed for is known before the solution itself. */
+    private Map<String, ClassPlan.Start> starts(Deriver.Work work, List<Preparation> used, Timeline timeline) {
+        Map<String, LocalDateTime> needed = new HashMap<>(Calendar.starts(timeline));
+        Map<String, ClassPlan.Start> starts = new java.util.LinkedHashMap<>();
+        for (Preparation one : used) {
+            Stream<LocalDateTime> uses = work.bench().uses().of(one.solution()).stream()
+                    .flatMap(use -> Optional.ofNullable(needed.get(use.by())).stream());
+            uses.min(java.util.Comparator.naturalOrder()).ifPresent(readyFor -> {
+                double ready = one.beginBefore().map(time -> time.highIn(Unit.MINUTE)).orElse(0.0);
+                double hands = one.handsOn().map(time -> time.highIn(Unit.MINUTE)).orElse(Math.min(ready, 60));
+                LocalDateTime begin = deriver.hours().latestStart(WorkHours.plus(readyFor, -ready), hands);
+                needed.put(one.solution(), begin);
+                starts.put(one.solution(), new ClassPlan.Start(one.solution(), begin, readyFor));
+            });
+        }
+        return starts;
+    }
+}

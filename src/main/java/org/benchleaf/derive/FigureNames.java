@@ -1,0 +1,34 @@
+package org.benchleaf.derive;
+
+import java.util.List;
+import java.util.Map;
+import org.benchleaf.model.Part;
+import org.benchleaf.model.Step;
+
+/**
+ * The names of figures.
+ *
+ * <p>A figure of a step is {@code step.name}. Where two parts of one step give a figure of the same name, the part's
+ * word comes first, {@code step.part-name}, whether or not both figures could be worked out, so that a name stays.
+ */
+final class FigureNames {
+
+    private static final Map<String, List<String>> NAMES = Map.of(
+            "bath", List.of("volume", "total", "tray-volume", "tray-total", "sheet-mass", "liquor", "left"),
+            "mist", List.of("amount"),
+            "chamber", List.of("amount", "water"),
+            "blotters", List.of("sheet-mass", "dry-mass", "wet-mass", "blotter-mass", "for-water", "per-change", "total"),
+            "press", List.of("pressure"),
+            "mend", List.of("area", "pieces", "tissue-mass", "paste-mass"),
+            "support", List.of("carrier-height", "carrier-width"),
+            "weighing", List.of("wet-solids", "water", "restraint-mass", "restrained-solids", "rate"));
+
+    private FigureNames() {
+    }
+
+    static String of(Step step, Part part, String name) {
+        long parts = step.parts().stream()
+                .filter(one -> NAMES.getOrDefault(one.word(), List.of()).contains(name)).count();
+        return step.id() + "." + (parts > 1 ? part.word() + "-" + name : name);
+    }
+}

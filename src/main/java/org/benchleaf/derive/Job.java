@@ -1,0 +1,98 @@
+package org.benchleaf.derive;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.benchleaf.message.Place;
+import org.benchleaf.quantity.Quantity;
+
+/** One calculation to be done for a case: what goes in, where each input comes from, and which figures come out. */
+final class Job {
+
+    static final String CASE_FILE = "case file";
+    static final String STUDIO = "studio";
+    static final String MATERIAL = "material";
+    static final String USUAL = Calculations.USUAL;
+
+    /** One figure to be made of an output; labelled as the method labels it if no label is given. */
+    record Output(String key, String id, Optional<String> label) {
+    }
+
+    private final String calculation;
+    private final Place place;
+    private Inputs inputs = Inputs.none();
+    private final List<Output> outputs = new ArrayList<>();
+    private final List<String> notes = new ArrayList<>();
+    private final List<String> sources = new ArrayList<>();
+
+    Job(String calculation, Place place) {
+        this.calculation = calculation;
+        this.place = place;
+    }
+
+    Job given(String key, Quantity value, String from) {
+        inputs = inputs.with(key, value, from);
+        return this;
+    }
+
+    Job given(String key, List<Quantity> values, String from) {
+        inputs = inputs.with(key, values, from);
+        return this;
+    }
+
+    Job word(String key, String word, String from) {
+        inputs = inputs.withWord(key, word, from);
+        return this;
+    }
+
+    /** The value of another figure goes in. */
+    Job given(String key, Figure figure) {
+        return given(key, figure.value(), figure.id());
+    }
+
+    Job gives(String output, String id) {
+        outputs.add(new Output(output, id, Optional.empty()));
+        return this;
+    }
+
+    Job gives(String output, String id, String label) {
+        outputs.add(new Output(output, id, Optional.of(label)));
+        return this;
+    }
+
+    /** A caveat that belongs to the figures of this job. */
+    Job note(String note) {
+        notes.add(note);
+        return this;
+    }
+
+    /** The source of an input, cited beside those of the method. */
+    Job source(Optional<String> key) {
+        key.ifPresent(sources::add);
+        return this;
+    }
+
+    String calculation() {
+        return calculation;
+    }
+
+    Place place() {
+        return place;
+    }
+
+    Inputs inputs() {
+        return inputs;
+    }
+
+    List<Output> outputs() {
+        return outputs;
+    }
+
+    List<String> notes() {
+        return notes;
+    }
+
+    List<String> sources() {
+        return sources;
+    }
+}

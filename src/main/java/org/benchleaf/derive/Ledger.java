@@ -1,0 +1,109 @@
+package org.benchleaf.derive;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.benchleaf.message.FigureMessages;
+import org.benchleaf.message.Messages;
+import org.benchleaf.model.Method;
+import org.benchleaf.quantity.Quantity;
+
+/** The figures of one case as they are worked out, each with what it was worked out from. */
+final class Ledger {
+
+    private final Map<String, Figure> figures = new LinkedHashMap<>();
+    private final Calculations calculations;
+    private final Map<String, Method> methods;
+    private final Messages messages;
+
+    Ledger(Calculations calculations, Map<String, Method> methods, Messages messages) {
+        this.calculations = calculations;
+        this.methods = methods;
+        this.messages = messages;
+    }
+
+    /** Every figure by its id, in the order in which they were worked out. */
+    Map<String, Figure> figures() {
+        return Collections.unmodifiableMap(new LinkedHashMap<>(figures));
+    }
+
+    /** Does a calculation; gives its figures by id, none if an input lies outside its range, which is then told. */
+    Map<String, Figure> work(Job job) {
+        Outcome outcome = calculations.run(job.calculation(), job.inputs());
+        if (outcome instanceof Outcome.Refused refused) {
+            String figure = job.outputs().get(0).id();
+            refused.refusals().forEach(refusal -> messages.add(FigureMessages.REFUSED.at(job.place(),
+                    "figure", figure, "calculation", job.calculation(), "refusal", refusal.sentence())));
+            return Map.of();
+        }
+        Outcome.Worked worked = (Outcome.Worked) outcome;
+        List<String> notes = notes(job, worked);
+        Map<String, Figure> made = new LinkedHashMap<>();
+        for (Job.Output output : job.outputs()) {
+            Optional.ofNullable(worked.numbers().get(output.key())).ifPresent(value -> made.put(output.id(),
+                    keep(new Figure(output.id(), label(worked.method(), output), value, job.calculation(),
+                            worked.givens(), sources(job, worked.method()), notes))));
+        }
+        return made;
+    }
+
+    /** The whole outcome, for results that need words and reasons beside numbers. */
+    Outcome outcome(String calculation, Inputs inputs) {
+        return calculations.run(calculation, inputs);
+    }
+
+    private static List<String> notes(Job job, Outcome.Worked worked) {
+        Set<String> notes = new LinkedHashSet<>(job.notes());
+        notes.addAll(worked.notes());
+        worked.method().outputs().forEach(output -> {
+            Optional.ofNullable(worked.words().get(output.key()))
+                    .ifPresent(word -> notes.add(output.label() + ": " + word + "."));
+            Optional.ofNullable(worked.withheld().get(output.key()))
+                    .ifPresent(why -> notes.add(output.label() + ": no value, " + why + "."));
+        });
+        notes.addAll(worked.method().caveats());
+        return List.copyOf(notes);
+    }
+
+    private static List<String> sources(Job job, Method method) {
+        Set<String> sources = new LinkedHashSet<>(method.sources());
+        sources.addAll(job.sources());
+        return new ArrayList<>(sources);
+    }
+
+    private static String label(Method method, Job.Output output) {
+        return output.label().orElseGet(() -> method.outputs().stream()
+                .filter(one -> one.key().equals(output.key())).map(Method.Output::label).findFirst()
+                .orElse(output.key().replace('-', ' ')));
+    }
+
+    /** Keeps a figure that is worked out by one of the plain methods of a case, such as a sum. */
+    Figure put(String id, String label, Quantity value, String method, List<Figure.Given> inputs, String... notes) {
+        List<String> sources = Optional.ofNullable(methods.get(method)).map(Method::sources).orElse(List.of());
+        return keep(new Figure(id, label, value, method, inputs, sources, List.of(notes)));
+    }
+
+    /** Takes out a figure that has become part of another. */
+    void drop(String id) {
+        figures.remove(id);
+    }
+
+    /** Keeps a figure, in the place of one of the same id. */
+    Figure keep(Figure figure) {
+        figures.put(figure.id(), figure);
+        return figure;
+    }
+
+    static Figure.Given given(String key, String label, Quantity value, String from) {
+        return new Figure.Given(key, label, Reading.of(value), from);
+    }
+
+    static Figure.Given given(Figure figure) {
+        return new Figure.Given(figure.id(), figure.label(), Reading.of(figure.value()), figure.id());
+    }
+}

@@ -1,0 +1,263 @@
+package org.benchleaf.derive;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.benchleaf.message.FigureMessages;
+import org.benchleaf.model.Material;
+import org.benchleaf.model.Part;
+import org.benchleaf.model.Recipe;
+import org.benchleaf.model.Solution;
+import org.benchleaf.model.Step;
+import org.benchleaf.model.Substance;
+import org.benchleaf.quantity.Dimension;
+import org.benchleaf.quantity.Quantity;
+import org.benchleaf.quantity.Unit;
+
+/** Works out what goes into one batch of a solution, and notes what that uses up. */
+final class RecipeFigures implements Recipe.Kinds<List<RecipeFigures.Ingredient>> {
+
+    /** Carbon dioxide of air that a bath standing open may have taken up. */
+    private static final Quantity AIR = Quantity.of(420, Unit.PPM);
+    /** Some must stay undissolved, else the solution is not saturated; twice is common practice. */
+    private static final double EXCESS = 2;
+
+    /**
+     * One thing to measure out.
+     *
+     * @param of id of the material or solution
+     * @param figure the amount for one batch
+     * @param byMeter whether it is added by a meter's reading rather than measured out
+     */
+    record Ingredient(String of, Figure figure, boolean byMeter) {
+    }
+
+    private final Bench bench;
+    private final Solution solution;
+    private final Figure batch;
+    private final Strengths strengths;
+
+    RecipeFigures(Bench bench, Solution solution, Figure batch) {
+        this.bench = bench;
+        this.solution = solution;
+        this.batch = batch;
+        this.strengths = new Strengths(bench);
+    }
+
+    private String id(String name) {
+        return solution.id() + "." + name;
+    }
+
+    private Job job(String calculation) {
+        return new Job(calculation, solution.place()).source(solution.source());
+    }
+
+    private Quantity volume() {
+        return batch.value().to(Unit.MILLILITRE);
+    }
+
+    private static List<Ingredient> ingredients(Ingredient... found) {
+        return List.of(found);
+    }
+
+    private List<Ingredient> named(Map<String, Figure> made, String first, String firstName, String second,
+            String secondName) {
+        List<Ingredient> list = new ArrayList<>();
+        Optional.ofNullable(made.get(id(firstName))).ifPresent(one -> list.add(new Ingredient(first, one, false)));
+        Optional.ofNullable(made.get(id(secondName))).ifPresent(one -> list.add(new Ingredient(second, one, false)));
+        return list;
+    }
+
+    @Override
+    public List<Ingredient> mix(Recipe.Mix recipe) {
+        return weakened(recipe.from(), recipe.strength(), recipe.rest());
+    }
+
+    private List<Ingredient> weakened(String from, Quantity strength, String rest) {
+        Optional<Quantity> stock = strengths.of(from);
+        if (stock.isEmpty()) {
+            bench.missing(id("stock-volume"), "the strength of '" + from + "'", "'strength:' where it is described",
+                    solution.place());
+            return List.of();
+        }
+        if (stock.get().dimension() != strength.dimension()) {
+            bench.messages().add(FigureMessages.UNLIKE_KINDS.at(solution.place(), "solution", solution.id(),
+                    "wanted", Reading.of(strength), "stock", from, "found", Reading.of(stock.get())));
+            return List.of();
+        }
+        String origin = bench.source().solution(from).isPresent() ? Job.CASE_FILE : Job.MATERIAL;
+        if (strengths.isEthanol(from) && strength.dimension() == Dimension.VOLUME_FRACTION) {
+            Map<String, Figure> made = bench.ledger().work(job("ethanol-mixture")
+                    .given("strength", strength, Job.CASE_FILE).given("volume", volume(), batch.id())
+                    .given("stock", stock.get(), origin)
+                    .gives("stock-volume", id("stock-volume")).gives("water-volume", id("water-volume"))
+                    .gives("stock-mass", id("stock-mass")).gives("water-mass", id("water-mass"))
+                    .gives("mass-fraction", id("mass-fraction")).gives("density", id("density"))
+                    .gives("flash-point", id("flash-point")));
+            return named(made, from, "stock-volume", rest, "water-volume");
+        }
+        Map<String, Figure> made = bench.ledger().work(job("dilution").given("stock", stock.get(), origin)
+                .given("strength", strength, Job.CASE_FILE).given("volume", volume(), batch.id())
+                .note("Make up to the whole volume: volumes of two liquids need not add up.")
+                .gives("stock-volume", id("stock-volume")).gives("diluent-volume", id("diluent-volume")));
+        return named(made, from, "stock-volume", rest, "diluent-volume");
+    }
+
+    @Override
+    public List<Ingredient> dissolve(Recipe.Dissolve recipe) {
+        boolean byMass = recipe.strength().dimension() == Dimension.MASS_FRACTION;
+        Job job = job("dissolving").given("strength", recipe.strength(), Job.CASE_FILE);
+        if (byMass) {
+            job.given("mass", batch.value().to(Unit.GRAM), batch.id()).gives("solvent-mass", id("solvent-mass"));
+        } else {
+            job.given("volume", volume(), batch.id());
+        }
+        if (recipe.strength().dimension() == Dimension.AMOUNT_PER_VOLUME) {
+            Optional<Quantity> molarMass = bench.material(recipe.solid()).flatMap(Material::substance)
+                    .map(key -> bench.library().reference().substances().get(key)).flatMap(Substance::molarMass);
+            if (molarMass.isEmpty()) {
+                bench.missing(id("mass"), "the molar mass of '" + recipe.solid() + "'",
+                        "'substance:' in the materials, naming a row of the table of substances", solution.place());
+                return List.of();
+            }
+            job.given("molar-mass", molarMass.get(), "table of substances");
+        }
+        Map<String, Figure> made = bench.ledger().work(job.gives("mass", id("mass"), "solid to weigh out"));
+        if (made.isEmpty() || byMass) {
+            return named(made, recipe.solid(), "mass", recipe.in(), "solvent-mass");
+        }
+        Figure liquid = bench.ledger().put(id("liquid-volume"), "liquid to make up to", volume(), "make-up",
+                List.of(Ledger.given(batch)), "Dissolve in less, then make up to this volume.");
+        List<Ingredient> list = new ArrayList<>(named(made, recipe.solid(), "mass", "", "-"));
+        list.add(new Ingredient(recipe.in(), liquid, false));
+        return list;
+    }
+
+    @Override
+    public List<Ingredient> dilute(Recipe.Dilute recipe) {
+        if (recipe.strength().isPresent()) {
+            return weakened(recipe.stock(), recipe.strength().get(), recipe.with());
+        }
+        if (recipe.oneIn().isEmpty()) {
+            bench.missing(id("stock-volume"), "how weak it is to be", "'strength:' or 'one in:'", solution.place());
+            return List.of();
+        }
+        double parts = recipe.oneIn().get().value();
+        Figure.Given oneIn = Ledger.given("one-in", "one part in so many", recipe.oneIn().get(), Job.CASE_FILE);
+        Figure stock = bench.ledger().put(id("stock-volume"), "stock to measure out",
+                Amounts.times(volume(), 1 / parts), "one-in", List.of(Ledger.given(batch), oneIn));
+        Figure diluent = bench.ledger().put(id("diluent-volume"), "liquid to add",
+                Amounts.times(volume(), 1 - 1 / parts), "one-in", List.of(Ledger.given(batch), oneIn),
+                "Make up to the whole volume: volumes of two liquids need not add up.");
+        if (isLimeWater(recipe.stock())) {
+            bench.ledger().work(job("lime-dilution").given("one-in", Quantity.number(parts), Job.CASE_FILE)
+                    .note("A ceiling: a bath open to air takes up carbon dioxide and lies lower. Measure and record.")
+                    .gives("ph", id("ph-ceiling"), "pH without carbon dioxide")
+                    .gives("calcium", id("calcium"), "dissolved calcium"));
+        }
+        return ingredients(new Ingredient(recipe.stock(), stock, false), new Ingredient(recipe.with(), diluent, false));
+    }
+
+    private boolean isLimeWater(String id) {
+        return bench.source().solution(id).map(Solution::recipe).filter(Recipe.Saturate.class::isInstance)
+                .map(recipe -> isLime(((Recipe.Saturate) recipe).solid())).orElse(false);
+    }
+
+    private boolean isLime(String solid) {
+        return solid.equals("calcium-hydroxide") || bench.material(solid).flatMap(Material::substance)
+                .filter(substance -> substance.equals("calcium hydroxide") || substance.equals("calcium-hydroxide"))
+                .isPresent();
+    }
+
+    @Override
+    public List<Ingredient> saturate(Recipe.Saturate recipe) {
+        Figure liquid = bench.ledger().put(id("liquid-volume"), "liquid to shake with the solid", volume(), "make-up",
+                List.of(Ledger.given(batch)));
+        if (!isLime(recipe.solid())) {
+            return ingredients(new Ingredient(recipe.in(), liquid, false));
+        }
+        Map<String, Figure> made = bench.ledger().work(job("lime-water")
+                .given("temperature", recipe.at(), Job.CASE_FILE)
+                .gives("strength", id("strength"), "calcium hydroxide dissolved at most")
+                .gives("ph", id("ph"), "pH when fresh and saturated").gives("calcium", id("calcium")));
+        Optional<Figure> strength = Optional.ofNullable(made.get(id("strength")));
+        Optional<Figure> dissolved = strength.flatMap(one -> Optional.ofNullable(bench.ledger()
+                .work(job("dissolving").given("strength", one).given("volume", volume(), batch.id())
+                        .gives("mass", id("dissolves"), "solid that dissolves")).get(id("dissolves"))));
+        if (dissolved.isEmpty()) {
+            return ingredients(new Ingredient(recipe.in(), liquid, false));
+        }
+        Figure solid = bench.ledger().put(id("mass"), "solid to weigh out",
+                Amounts.times(dissolved.get().value(), EXCESS), "product",
+                List.of(Ledger.given(dissolved.get()), Ledger.given("excess", "so that some stays undissolved",
+                        Quantity.number(EXCESS), Job.USUAL)), "Some must stay undissolved; draw off only the clear part.");
+        return ingredients(new Ingredient(recipe.solid(), solid, false), new Ingredient(recipe.in(), liquid, false));
+    }
+
+    @Override
+    public List<Ingredient> adjust(Recipe.Adjust recipe) {
+        Figure liquid = bench.ledger().put(id("liquid-volume"), "liquid to bring to the pH", volume(), "make-up",
+                List.of(Ledger.given(batch)));
+        List<Ingredient> list = new ArrayList<>(ingredients(new Ingredient(recipe.liquid(), liquid, false)));
+        if (isLimeWater(recipe.with())) {
+            dose(recipe, Quantity.of(0, Unit.PPM), "dose", "stock to begin with, in water free of carbon dioxide");
+            dose(recipe, AIR, "dose-ceiling", "stock at most, in water in balance with air").ifPresent(ceiling -> {
+                list.add(new Ingredient(recipe.with(), ceiling, true));
+                compareWithReadings(recipe, ceiling);
+            });
+        }
+        return list;
+    }
+
+    private Optional<Figure> dose(Recipe.Adjust recipe, Quantity carbonDioxide, String name, String label) {
+        Job job = job("lime-dose").given("ph", recipe.to(), Job.CASE_FILE).given("volume", volume(), batch.id())
+                .given("carbon-dioxide", carbonDioxide, Job.USUAL)
+                .note("A starting point, not a prescription: add it drop by drop, measure and record.")
+                .gives("stock-volume", id(name), label);
+        if (name.equals("dose-ceiling")) {
+            job.gives("calcium", id("calcium"), "dissolved calcium at most");
+        }
+        recipe.at().ifPresent(at -> job.given("temperature", at, Job.CASE_FILE));
+        return Optional.ofNullable(bench.ledger().work(job).get(id(name)));
+    }
+
+    /** What was added is evidence; a dose above the ceiling says something about the water. */
+    private void compareWithReadings(Recipe.Adjust recipe, Figure ceiling) {
+        for (Step step : bench.source().steps()) {
+            step.part(Part.Bath.class).filter(bath -> bath.of().equals(solution.id())).ifPresent(bath -> bath.readings()
+                    .stream().filter(reading -> reading.added().isPresent()).forEach(reading -> {
+                        Quantity added = reading.added().get();
+                        if (bench.scale().isOne() && added.lowIn(Unit.MILLILITRE) > ceiling.value().highIn(Unit.MILLILITRE)) {
+                            bench.messages().add(FigureMessages.MORE_THAN_THE_CEILING.at(step.place(),
+                                    "bath", reading.bath(), "step", step.id(), "added", Reading.of(added),
+                                    "stock", recipe.with(), "ceiling", Reading.of(ceiling.value())));
+                        }
+                    }));
+        }
+    }
+
+    @Override
+    public List<Ingredient> parts(Recipe.Parts recipe) {
+        if (recipe.byMass()) {
+            return named(bench.ledger().work(job("parts")
+                    .given("parts", List.of(Quantity.number(recipe.firstParts()),
+                            Quantity.number(recipe.secondParts())), Job.CASE_FILE)
+                    .given("total", batch.value().to(Unit.GRAM), batch.id())
+                    .gives("first", id("first"), "first part").gives("second", id("second"), "second part")
+                    .gives("mass-fraction", id("mass-fraction"), recipe.cooked()
+                            ? "share of the first part before cooking" : "share of the first part")),
+                    recipe.first(), "first", recipe.second(), "second");
+        }
+        double all = recipe.firstParts() + recipe.secondParts();
+        return ingredients(byVolume(recipe.first(), "first", "first part", recipe.firstParts() / all),
+                byVolume(recipe.second(), "second", "second part", recipe.secondParts() / all));
+    }
+
+    private Ingredient byVolume(String of, String name, String label, double share) {
+        return new Ingredient(of, bench.ledger().put(id(name), label, Amounts.times(volume(), share), "parts-by-volume",
+                List.of(Ledger.given(batch), Ledger.given("share", "share of all parts",
+                        Quantity.of(100 * share, Unit.PERCENT), Job.CASE_FILE)),
+                "The mixture may come to less than the sum of its parts."), false);
+    }
+}

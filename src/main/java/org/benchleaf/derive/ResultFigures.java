@@ -1,0 +1,371 @@
+package org.benchleaf.derive;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.benchleaf.message.FigureMessages;
+import org.benchleaf.model.Part;
+import org.benchleaf.model.Result;
+import org.benchleaf.model.Step;
+import org.benchleaf.quantity.Quantity;
+import org.benchleaf.quantity.Unit;
+
+/** Works out the statistics of one result, and what must be said beside it. */
+final class ResultFigures implements Result.Kinds<WorkedResult> {
+
+    private static final int FEWEST_FOR_CHANCE = 3;
+    /** A difference of humidity beyond which a change of size is not the treatment's alone; common practice. */
+    private static final double SAME_HUMIDITY = 5;
+    /** Calcium carbonate, % m/m, that ISO 9706 and ANSI/NISO Z39.48 ask of permanent paper; also the least that a
+     * titration after TAPPI T 553 tells in numbers. */
+    private static final double THRESHOLD = 2;
+    private static final Map<String, String> FORMULAS = Map.of("CIEDE2000", "de2000", "CIE76", "de76",
+            "CIELAB 1976", "de76", "CIE94", "de94");
+
+    private final Bench bench;
+    private final String prefix;
+    private final Map<String, Figure> figures = new LinkedHashMap<>();
+    private final Set<String> cautions = new LinkedHashSet<>();
+
+    /**
+     * Makes ready to work.
+     *
+     * @param name the result's name in figure ids, such as {@code pH}
+     */
+    ResultFigures(Bench bench, String name) {
+        this.bench = bench;
+        this.prefix = "results." + name + ".";
+    }
+
+    /** The name of a measure or a spot in figure ids: its letters and digits, words joined by hyphens. */
+    static String name(String words) {
+        String name = words.strip().replaceAll("[^\\p{L}\\p{N}]+", "-").replaceAll("^-|-$", "");
+        return name.isEmpty() ? "result" : name;
+    }
+
+    private WorkedResult worked(Result source) {
+        return new WorkedResult(source, figures, List.copyOf(cautions));
+    }
+
+    private void keep(Figure figure) {
+        figures.put(figure.id().substring(prefix.length()), figure);
+    }
+
+    private void keepAll(Map<String, Figure> made) {
+        made.values().forEach(this::keep);
+    }
+
+    private void put(String name, String label, Quantity value, String method, List<Figure.Given> inputs,
+            String... notes) {
+        keep(bench.ledger().put(prefix + name, label, value, method, inputs, notes));
+    }
+
+    @Override
+    public WorkedResult readings(Result.Readings result) {
+        summary("before", result.before(), result);
+        summary("after", result.after(), result);
+        readingCautions(result);
+        if (!result.before().isEmpty() && !result.after().isEmpty()) {
+            change(result);
+        } else {
+            cautions.add("one-time-only");
+        }
+        return worked(result);
+    }
+
+    private void readingCautions(Result.Readings result) {
+        String method = result.method().toLowerCase(java.util.Locale.ROOT);
+        if (result.unit() == Unit.PH) {
+            cautions.add("arithmetic-mean-of-ph");
+            if (method.contains("surface")) {
+                cautions.add("surface-only");
+            }
+            if (method.contains("strip")) {
+                cautions.add("indicator-strips");
+            }
+        }
+        int fewest = Math.min(result.before().isEmpty() ? Integer.MAX_VALUE : result.before().size(),
+                result.after().isEmpty() ? Integer.MAX_VALUE : result.after().size());
+        if (fewest == 1) {
+            cautions.add("single-reading");
+        }
+        if (fewest < FEWEST_FOR_CHANCE) {
+            cautions.add("fewer-than-three");
+        }
+    }
+
+    private void summary(String when, List<Double> readings, Result.Readings result) {
+        if (readings.isEmpty()) {
+            return;
+        }
+        List<Figure.Given> givens = List.of(new Figure.Given(when, "readings " + when, texts(readings, result.unit()),
+                Job.CASE_FILE));
+        double mean = readings.stream().mapToDouble(Double::doubleValue).average().orElseThrow();
+        String mark = result.unit() == Unit.PH ? "The arithmetic mean of the pH values." : "";
+        put("n-" + when, "number of readings " + when, Quantity.count(readings.size()), "summary", givens);
+        put("mean-" + when, "mean " + when, Quantity.of(mean, result.unit()), "summary", givens, notes(mark));
+        if (readings.size() > 1) {
+            double squares = readings.stream().mapToDouble(one -> (one - mean) * (one - mean)).sum();
+            put("sd-" + when, "standard deviation " + when, Quantity.of(Math.sqrt(squares / (readings.size() - 1)),
+                    difference(result.unit())), "summary", givens);
+            double least = readings.stream().mapToDouble(Double::doubleValue).min().orElseThrow();
+            double most = readings.stream().mapToDouble(Double::doubleValue).max().orElseThrow();
+            put("range-" + when, "smallest and largest reading " + when, Quantity.between(least, mean, most,
+                    result.unit()), "summary", givens);
+        }
+        if (result.unit() == Unit.PH && readings.size() > 1) {
+            double activity = readings.stream().mapToDouble(one -> StrictMath.pow(10, -one)).average().orElseThrow();
+            put("activity-mean-" + when, "mean of hydrogen ion activity " + when + ", as pH",
+                    Quantity.of(-StrictMath.log10(activity), Unit.PH), "activity-mean", givens,
+                    "Shown beside the arithmetic mean, so that nobody must guess which mean is meant.");
+        }
+    }
+
+    private static String[] notes(String note) {
+        return note.isEmpty() ? new String[0] : new String[] {note};
+    }
+
+    /** A difference of two pH values has no unit: it is not itself a pH. */
+    private static Unit difference(Unit unit) {
+        return unit == Unit.PH ? Unit.NONE : unit;
+    }
+
+    private static String texts(List<Double> readings, Unit unit) {
+        String numbers = String.join(", ", readings.stream().map(Reading::number).toList());
+        return unit == Unit.PH ? "pH " + numbers : unit.symbol().isEmpty() || unit == Unit.COUNT ? numbers
+                : numbers + " " + unit.symbol();
+    }
+
+    private void change(Result.Readings result) {
+        int places = result.places().size();
+        boolean paired = places > 0 && places == result.before().size() && places == result.after().size();
+        if (places > 0 && !paired) {
+            bench.messages().add(FigureMessages.PLACES_DO_NOT_MATCH.at(result.place(), "measure", result.measure(),
+                    "places", places, "before", result.before().size(), "after", result.after().size()));
+        }
+        if (!paired) {
+            cautions.add("not-paired");
+        }
+        Job job = new Job("change", result.place()).given("before", quantities(result.before(), result.unit()),
+                        Job.CASE_FILE).given("after", quantities(result.after(), result.unit()), Job.CASE_FILE)
+                .word("paired", paired ? "yes" : "no", Job.CASE_FILE)
+                .note(paired ? "Each place is compared with itself."
+                        : "Places are not compared one by one; the two means are (Welch).")
+                .gives("mean-change", prefix + "change", "change of the mean")
+                .gives("low", prefix + "change-low").gives("high", prefix + "change-high");
+        if (paired && result.before().size() > 1) {
+            job.gives("sd", prefix + "change-sd");
+        }
+        if (Math.min(result.before().size(), result.after().size()) >= FEWEST_FOR_CHANCE) {
+            job.gives("p", prefix + "change-p", "share of chance (p)");
+        }
+        Map<String, Figure> made = bench.ledger().work(job);
+        Optional.ofNullable(made.get(prefix + "change")).ifPresent(change -> {
+            keep(bench.ledger().keep(withInterval(change, made, difference(result.unit()))));
+        });
+        made.values().stream().filter(figure -> figure.id().endsWith("-p")).forEach(this::keep);
+        made.values().stream().filter(figure -> figure.id().endsWith("-sd")).forEach(figure ->
+                keep(bench.ledger().keep(inUnit(figure, difference(result.unit())))));
+        bench.ledger().drop(prefix + "change-low");
+        bench.ledger().drop(prefix + "change-high");
+    }
+
+    private static List<Quantity> quantities(List<Double> readings, Unit unit) {
+        return readings.stream().map(one -> Quantity.of(one, unit)).toList();
+    }
+
+    /** The change with its interval as its own ends, so that nobody quotes one without the other. */
+    private Figure withInterval(Figure change, Map<String, Figure> made, Unit unit) {
+        double mean = change.value().value();
+        Optional<Figure> low = Optional.ofNullable(made.get(prefix + "change-low"));
+        Optional<Figure> high = Optional.ofNullable(made.get(prefix + "change-high"));
+        Quantity value = low.isPresent() && high.isPresent()
+                ? new Quantity(mean, low.get().value().value(), high.get().value().value(), unit,
+                        Quantity.Spread.TOLERANCE)
+                : Quantity.of(mean, unit);
+        return new Figure(change.id(), change.label() + (low.isPresent() ? ", with its 95 % interval" : ""), value,
+                change.method(), change.inputs(), change.sources(), change.notes());
+    }
+
+    private static Figure inUnit(Figure figure, Unit unit) {
+        return new Figure(figure.id(), figure.label(), Quantity.of(figure.value().value(), unit), figure.method(),
+                figure.inputs(), figure.sources(), figure.notes());
+    }
+
+    @Override
+    public WorkedResult colour(Result.Colour result) {
+        String formula = FORMULAS.getOrDefault(result.formula().orElse("CIEDE2000"), "de2000");
+        result.formula().or(() -> said("formula-not-stated"));
+        result.illuminant().or(() -> said("illuminant-not-stated"));
+        result.observer().or(() -> said("observer-not-stated"));
+        List<Figure> differences = new ArrayList<>();
+        for (Result.ColourSpot spot : result.spots()) {
+            if (spot.before().size() == 3 && spot.after().size() == 3) {
+                spot(result, spot, formula).ifPresent(differences::add);
+            } else {
+                cautions.add("one-time-only");
+            }
+        }
+        if (differences.size() > 1) {
+            double mean = differences.stream().mapToDouble(one -> one.value().value()).average().orElseThrow();
+            double least = differences.stream().mapToDouble(one -> one.value().value()).min().orElseThrow();
+            double most = differences.stream().mapToDouble(one -> one.value().value()).max().orElseThrow();
+            put(formula + ".mean", "mean colour difference of all spots, " + conditions(result, formula),
+                    Quantity.between(least, mean, most, Unit.NONE), "mean-of-spots",
+                    differences.stream().map(Ledger::given).toList(),
+                    "The ends are the smallest and the largest spot.");
+        }
+        if (result.spots().size() < FEWEST_FOR_CHANCE) {
+            cautions.add("fewer-than-three");
+        }
+        return worked(result);
+    }
+
+    private Optional<String> said(String caution) {
+        cautions.add(caution);
+        return Optional.empty();
+    }
+
+    private Optional<Figure> spot(Result.Colour result, Result.ColourSpot spot, String formula) {
+        String at = "." + name(spot.at());
+        String conditions = conditions(result, formula);
+        Map<String, Figure> made = bench.ledger().work(new Job("colour-difference", result.place())
+                .given("before", quantities(spot.before(), Unit.NONE), Job.CASE_FILE)
+                .given("after", quantities(spot.after(), Unit.NONE), Job.CASE_FILE)
+                .note("Measured with " + measuredWith(result) + ".")
+                .gives(formula, prefix + formula + at, "colour difference, " + spot.at() + ", " + conditions)
+                .gives("lightness", prefix + "lightness" + at, "change of lightness, " + spot.at())
+                .gives("chroma", prefix + "chroma" + at, "change of chroma, " + spot.at())
+                .gives("hue", prefix + "hue" + at, "difference of hue, " + spot.at()));
+        keepAll(made);
+        return Optional.ofNullable(made.get(prefix + formula + at));
+    }
+
+    private static String conditions(Result.Colour result, String formula) {
+        String name = formula.equals("de2000") ? "CIEDE2000" : formula.equals("de94") ? "CIE94" : "CIE76";
+        return name + ", illuminant " + result.illuminant().orElse("not stated") + ", observer "
+                + result.observer().orElse("not stated");
+    }
+
+    private static String measuredWith(Result.Colour result) {
+        List<String> words = new ArrayList<>();
+        words.add("illuminant " + result.illuminant().orElse("not stated"));
+        words.add("observer " + result.observer().orElse("not stated"));
+        result.geometry().ifPresent(geometry -> words.add("geometry " + geometry));
+        result.aperture().ifPresent(aperture -> words.add("aperture " + Reading.of(aperture)));
+        result.readingsEach().ifPresent(each -> words.add(each + " readings each"));
+        return String.join(", ", words);
+    }
+
+    @Override
+    public WorkedResult size(Result.Size result) {
+        Optional<String> grain = bench.paper().grain();
+        boolean turned = grain.filter("along the width"::equals).isPresent();
+        String first = grain.isEmpty() ? "height-change" : "along-change";
+        String second = grain.isEmpty() ? "width-change" : "across-change";
+        keepAll(bench.ledger().work(new Job("size-change", result.place())
+                .given("before", turned ? result.widthBefore() : result.heightBefore(), Job.CASE_FILE)
+                .given("after", turned ? result.widthAfter() : result.heightAfter(), Job.CASE_FILE)
+                .given("across-before", turned ? result.heightBefore() : result.widthBefore(), Job.CASE_FILE)
+                .given("across-after", turned ? result.heightAfter() : result.widthAfter(), Job.CASE_FILE)
+                .gives("change", prefix + first, grain.isEmpty() ? "change of height" : "change along the grain")
+                .gives("across-change", prefix + second, grain.isEmpty() ? "change of width" : "change across the grain")
+                .gives("area-change", prefix + "area-change", "change of area")));
+        if (grain.isEmpty()) {
+            cautions.add("grain-unknown");
+        }
+        humidity(result);
+        return worked(result);
+    }
+
+    private void humidity(Result.Size result) {
+        if (result.humidityBefore().isEmpty() || result.humidityAfter().isEmpty()) {
+            cautions.add("humidity-not-stated");
+            return;
+        }
+        Quantity before = result.humidityBefore().get();
+        Quantity after = result.humidityAfter().get();
+        if (Math.abs(before.in(Unit.PERCENT_HUMIDITY) - after.in(Unit.PERCENT_HUMIDITY)) > SAME_HUMIDITY) {
+            cautions.add("other-humidity");
+            bench.messages().add(FigureMessages.OTHER_HUMIDITY.at(result.place(), "before", Reading.of(before),
+                    "after", Reading.of(after)));
+        }
+    }
+
+    @Override
+    public WorkedResult reserve(Result.Reserve result) {
+        result.measured().ifPresent(titration -> titrated(result, titration));
+        if (result.measured().isEmpty()) {
+            result.carbonate().ifPresent(carbonate -> reported("carbonate", "calcium carbonate, as reported", carbonate));
+            result.amount().ifPresent(amount -> reported("reserve", "alkaline reserve, as reported", amount));
+        }
+        result.step().flatMap(bench.source()::step).ifPresent(step -> ceiling(result, step));
+        Optional.ofNullable(figures.get("carbonate")).ifPresent(carbonate -> cautions.add(
+                carbonate.value().in(Unit.PERCENT_BY_MASS) >= THRESHOLD ? "threshold-met" : "threshold-not-met"));
+        Optional.ofNullable(figures.get("ceiling-carbonate")).ifPresent(carbonate -> {
+            cautions.add("ceiling");
+            if (carbonate.value().in(Unit.PERCENT_BY_MASS) < THRESHOLD) {
+                cautions.add("ceiling-below-threshold");
+            }
+        });
+        return worked(result);
+    }
+
+    private void titrated(Result.Reserve result, Result.Titration titration) {
+        Job job = new Job("alkaline-reserve", result.place()).given("sample", titration.sample(), Job.CASE_FILE)
+                .given("acid-volume", titration.acidVolume(), Job.CASE_FILE)
+                .given("acid", titration.acid(), Job.CASE_FILE)
+                .given("base-volume", titration.baseVolume(), Job.CASE_FILE)
+                .given("base", titration.base(), Job.CASE_FILE)
+                .gives("reserve", prefix + "reserve").gives("carbonate", prefix + "carbonate");
+        titration.moisture().ifPresent(moisture -> job.given("moisture", moisture, Job.CASE_FILE));
+        keepAll(bench.ledger().work(job));
+        Optional.ofNullable(figures.get("carbonate")).filter(one -> one.value().in(Unit.PERCENT_BY_MASS) < THRESHOLD)
+                .ifPresent(low -> cautions.add("below-titration-limit"));
+    }
+
+    private void reported(String name, String label, Quantity value) {
+        put(name, label, value, "reported", List.of(Ledger.given(name, label, value, Job.CASE_FILE)));
+    }
+
+    /** What the bath of a step leaves at most: all the calcium in the liquid that the sheet holds. */
+    private void ceiling(Result.Reserve result, Step step) {
+        Optional<Quantity> grammage = bench.paper().grammage();
+        Optional<Figure> calcium = step.part(Part.Bath.class).flatMap(bath -> calcium(bath.of()));
+        if (grammage.isEmpty() || calcium.isEmpty()) {
+            bench.missing(prefix + "ceiling-reserve", grammage.isEmpty() ? "the sheet's mass per area"
+                    : "the calcium in the bath of step '" + step.id() + "'", grammage.isEmpty()
+                    ? "'grammage:' under 'support:'" : "a bath of limewater, or of a dilution of it", result.place());
+            return;
+        }
+        Quantity uptake = result.uptake().orElseGet(() ->
+                Amounts.times(grammage.get(), 100 / Bench.WET_SOLIDS.value() - 1));
+        keepAll(bench.ledger().work(new Job("reserve-ceiling", result.place())
+                .given("grammage", grammage.get(), Job.CASE_FILE)
+                .given("uptake", uptake, result.uptake().isPresent() ? Job.CASE_FILE : Job.USUAL)
+                .given("calcium", calcium.get())
+                .note("A ceiling, not a measurement: it takes all calcium in the wet sheet to stay there as carbonate.")
+                .gives("carbonate", prefix + "ceiling-carbonate", "calcium carbonate at most")
+                .gives("reserve", prefix + "ceiling-reserve", "alkaline reserve at most")
+                .gives("baths-to-two-per-cent", prefix + "baths-to-two-per-cent")));
+    }
+
+    private Optional<Figure> calcium(String solution) {
+        return Optional.ofNullable(bench.ledger().figures().get(solution + ".calcium"));
+    }
+
+    @Override
+    public WorkedResult words(Result.Words result) {
+        cautions.add("in-words");
+        return worked(result);
+    }
+
+    @Override
+    public WorkedResult notMeasured(Result.NotMeasured result) {
+        return worked(result);
+    }
+}

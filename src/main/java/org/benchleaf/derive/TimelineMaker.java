@@ -1,0 +1,107 @@
+package org.benchleaf.derive;
+
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.ToDoubleFunction;
+import org.benchleaf.message.FigureMessages;
+import org.benchleaf.message.Messages;
+import org.benchleaf.model.Step;
+import org.benchleaf.quantity.Quantity;
+import org.benchleaf.quantity.Unit;
+
+/** Puts the steps of a case on one clock, and on the studio's calendar where a start is known. */
+final class TimelineMaker {
+
+    private final List<Step> steps;
+    private final WorkHours hours;
+    private final Messages messages;
+    private final Map<String, StepTime> times = new LinkedHashMap<>();
+    private final Map<String, List<String>> after = new LinkedHashMap<>();
+
+    /**
+     * Reads the times of the steps.
+     *
+     * @param steps in the order of the case; what they come after counts only among themselves
+     */
+    TimelineMaker(List<Step> steps, WorkHours hours, Messages messages) {
+        this.steps = List.copyOf(steps);
+        this.hours = hours;
+        this.messages = messages;
+        Set<String> ids = new java.util.LinkedHashSet<>(steps.stream().map(Step::id).toList());
+        for (Step step : steps) {
+            times.put(step.id(), StepTime.of(step, hours, messages));
+            after.put(step.id(), step.after().stream().filter(ids::contains).distinct().toList());
+        }
+        openCircles();
+    }
+
+    private void openCircles() {
+        Set<String> circle = CriticalPath.circle(after);
+        if (!circle.isEmpty()) {
+            String first = circle.iterator().next();
+            steps.stream().filter(step -> step.id().equals(first)).findFirst().ifPresent(step ->
+                    messages.add(FigureMessages.STEPS_IN_A_CIRCLE.at(step.place(), "step", first,
+                            "circle", String.join(", ", circle))));
+            circle.forEach(id -> after.put(id, after.get(id).stream().filter(one -> !circle.contains(one)).toList()));
+        }
+    }
+
+    /** How long each step takes, by its id. */
+    Map<String, Minutes> lengths() {
+        Map<String, Minutes> lengths = new LinkedHashMap<>();
+        times.forEach((id, time) -> lengths.put(id, time.takes()));
+        return lengths;
+    }
+
+    /** The timeline without a calendar. */
+    Timeline onTheClock() {
+        CriticalPath quick = path(Minutes::low);
+        CriticalPath usual = path(Minutes::usual);
+        CriticalPath slow = path(Minutes::high);
+        List<Timeline.TimedStep> timed = new ArrayList<>();
+        Minutes handsOn = Minutes.NONE;
+        for (Step step : steps) {
+            StepTime time = times.get(step.id());
+            String id = step.id();
+            double slack = usual.slack(id);
+            timed.add(new Timeline.TimedStep(id,
+                    range(quick.start(id), usual.start(id), slow.start(id)),
+                    range(quick.end(id), usual.end(id), slow.end(id)), time.takes().quantity(),
+                    time.handsOn().quantity(), Quantity.of(slack, Unit.MINUTE), slack < 1e-9, time.moments()));
+            handsOn = handsOn.plus(time.handsOn());
+        }
+        return new Timeline(timed, range(quick.total(), usual.total(), slow.total()), handsOn.quantity(), List.of());
+    }
+
+    private static Quantity range(double low, double usual, double high) {
+        return Quantity.between(low, Math.min(Math.max(low, usual), high), high, Unit.MINUTE);
+    }
+
+    private CriticalPath path(ToDoubleFunction<Minutes> pace) {
+        Map<String, Double> lengths = new LinkedHashMap<>();
+        times.forEach((id, time) -> lengths.put(id, pace.applyAsDouble(time.takes())));
+        return new CriticalPath(lengths, after);
+    }
+
+    /**
+     * The same timeline with its days.
+     *
+     * @param start when the first step begins; the timeline stays without days if empty
+     * @param asRecorded whether a step waits for the day on which it is recorded
+     */
+    Timeline onTheCalendar(Optional<LocalDateTime> start, boolean asRecorded) {
+        Timeline clock = onTheClock();
+        return start.map(begin -> new Timeline(clock.steps(), clock.total(), clock.handsOn(),
+                new Calendar(times, after, hours, messages).days(begin, asRecorded))).orElse(clock);
+    }
+
+    /** The opening of the first day on which a step is recorded; empty if none is. */
+    Optional<LocalDateTime> firstDay() {
+        return steps.stream().findFirst().flatMap(Step::on).map(day -> day.atTime(hours.opens()));
+    }
+}

@@ -1,0 +1,37 @@
+package org.benchleaf.derive;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+
+/** What the steps and the recipes of a case use up: the edges of the graph from print size to powder. */
+final class Uses {
+
+    /**
+     * One use.
+     *
+     * @param of id of the solution or material
+     * @param by id of the step or solution that uses it
+     * @param step whether a step uses it
+     * @param figure the amount used at one go
+     * @param times how often, for sheets and spare
+     * @param fillings in how many fresh fillings the amount is used; 1 but for baths
+     */
+    record Use(String of, String by, boolean step, Figure figure, double times, int fillings) {
+    }
+
+    private final List<Use> list = new ArrayList<>();
+
+    void add(Use use) {
+        list.add(use);
+    }
+
+    List<Use> of(String id) {
+        return list.stream().filter(use -> use.of().equals(id)).toList();
+    }
+
+    /** Ids of all that is used, in the order of first use. */
+    List<String> ids() {
+        return List.copyOf(new LinkedHashSet<>(list.stream().map(Use::of).toList()));
+    }
+}

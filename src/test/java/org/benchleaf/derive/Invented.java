@@ -1,0 +1,198 @@
+package org.benchleaf.derive;
+
+import java.time.DayOfWeek;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.benchleaf.message.Place;
+import org.benchleaf.model.Damage;
+import org.benchleaf.model.Formulary;
+import org.benchleaf.model.Level;
+import org.benchleaf.model.Library;
+import org.benchleaf.model.Material;
+import org.benchleaf.model.Matrix;
+import org.benchleaf.model.Method;
+import org.benchleaf.model.PaperSupport;
+import org.benchleaf.model.Part;
+import org.benchleaf.model.PrintObject;
+import org.benchleaf.model.Proposal;
+import org.benchleaf.model.Publication;
+import org.benchleaf.model.Recipe;
+import org.benchleaf.model.Reference;
+import org.benchleaf.model.Result;
+import org.benchleaf.model.Solution;
+import org.benchleaf.model.Source;
+import org.benchleaf.model.Step;
+import org.benchleaf.model.StepKind;
+import org.benchleaf.model.Story;
+import org.benchleaf.model.Studio;
+import org.benchleaf.model.TreatmentCase;
+import org.benchleaf.quantity.Quantity;
+import org.benchleaf.quantity.QuantityReader;
+import org.benchleaf.read.MethodReader;
+
+/** Small invented cases and studios for tests, written as they would stand in a file. */
+final class Invented {
+
+    static final Place PLACE = Place.file("content/cases/invented/case.md");
+    private static final Formulary FORMULARY = MethodReader.read();
+
+    String height = "420 mm";
+    String width = "594 mm";
+    Optional<String> grammage = Optional.of("100 g/m²");
+    Optional<String> grain = Optional.empty();
+    final List<Damage> damages = new ArrayList<>();
+    final List<Solution> solutions = new ArrayList<>();
+    final List<Step> steps = new ArrayList<>();
+    final List<Result> results = new ArrayList<>();
+    final List<Story.Section> sections = new ArrayList<>();
+    final List<Studio.Tray> trays = new ArrayList<>();
+    final List<Studio.Vessel> glassware = new ArrayList<>(List.of(
+            vessel("50 mL"), vessel("100 mL"), vessel("250 mL"), vessel("1000 mL")));
+    final List<Studio.Balance> balances = new ArrayList<>(List.of(
+            new Studio.Balance("bench balance", q("500 g"), q("0.01 g")),
+            new Studio.Balance("kitchen balance", q("5 kg"), q("1 g"))));
+    final Map<String, Material> materials = new LinkedHashMap<>();
+
+    Invented() {
+        material("deionised-water", "liquid", "water", Optional.empty(), Optional.empty());
+        material("ethanol-96", "liquid", "ethanol", Optional.of("96 % v/v"), Optional.empty());
+        material("calcium-hydroxide", "solid", "calcium hydroxide", Optional.empty(), Optional.empty());
+        material("wheat-starch", "solid", "wheat starch", Optional.empty(), Optional.empty());
+        material("kozo-9", "tissue", "", Optional.empty(), Optional.of("9 g/m²"));
+    }
+
+    static Quantity q(String text) {
+        return QuantityReader.read(text).quantity().orElseThrow(() -> new IllegalArgumentException(text));
+    }
+
+    static Studio.Vessel vessel(String volume) {
+        return new Studio.Vessel("measuring cylinder", q(volume), "B", Optional.empty());
+    }
+
+    void material(String id, String kind, String substance, Optional<String> strength, Optional<String> grammage) {
+        materials.put(id, new Material(id, id, kind, "", Optional.of(substance).filter(name -> !name.isEmpty()),
+                strength.map(Invented::q), Optional.empty(), grammage.map(Invented::q), Optional.empty(),
+                Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Set.of(), Optional.empty(),
+                PLACE));
+    }
+
+    Invented blotter(String height, String width, String grammage, String uptake) {
+        materials.put("blotter", new Material("blotter", "blotter", "absorbent", "", Optional.empty(),
+                Optional.empty(), Optional.empty(), Optional.of(q(grammage)), Optional.of(q(height)),
+                Optional.of(q(width)), Optional.of(q(uptake)), Optional.empty(), Optional.empty(), Set.of(),
+                Optional.empty(), PLACE));
+        return this;
+    }
+
+    Invented tear(String id, String extent) {
+        damages.add(new Damage(Optional.of(id), "tear", Optional.empty(), Optional.empty(), Optional.of(q(extent)),
+                Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), PLACE));
+        return this;
+    }
+
+    Invented solution(String id, Recipe recipe) {
+        return solution(id, recipe, Map.of(), Optional.empty());
+    }
+
+    /** Keys: make, least, keeps, ready, hands. */
+    Invented solution(String id, Recipe recipe, Map<String, String> amounts, Optional<LocalDate> madeOn) {
+        solutions.add(new Solution(id, id, recipe, amount(amounts, "make"), amount(amounts, "least"),
+                amount(amounts, "keeps"), Optional.empty(), amount(amounts, "ready"), amount(amounts, "hands"),
+                madeOn, List.of(), Optional.empty(), PLACE));
+        return this;
+    }
+
+    private static Optional<Quantity> amount(Map<String, String> amounts, String key) {
+        return Optional.ofNullable(amounts.get(key)).map(Invented::q);
+    }
+
+    Invented step(String id, Part... parts) {
+        return step(id, Map.of("takes", "1 h"), List.of(), parts);
+    }
+
+    /** Keys: takes, hands, most, on, overnight, people. */
+    Invented step(String id, Map<String, String> keys, List<String> after, Part... parts) {
+        Optional<Quantity> hands = Optional.ofNullable(keys.get("hands")).map(text -> text.endsWith("%")
+                ? QuantityReader.read(text, org.benchleaf.quantity.Dimension.SHARE).quantity().orElseThrow() : q(text));
+        steps.add(new Step(id, StepKind.WASHING, "Do it.", Optional.empty(), Optional.empty(), Optional.empty(),
+                Optional.empty(), List.of(), amount(keys, "takes"), hands, after, amount(keys, "most"),
+                Optional.empty(), "conservator", Integer.parseInt(keys.getOrDefault("people", "1")),
+                keys.containsKey("overnight"), Optional.ofNullable(keys.get("on")).map(LocalDate::parse), "whole",
+                Optional.empty(), List.of(), List.of(), false, Optional.empty(), Optional.empty(), Optional.empty(),
+                Optional.empty(), List.of(parts), PLACE));
+        return this;
+    }
+
+    Invented cites(String figure) {
+        sections.add(new Story.Section("", "", "", List.of(new Story.Citation(figure, PLACE))));
+        return this;
+    }
+
+    static Part.Bath bath(String of, String margin, String depth, int baths) {
+        return new Part.Bath(of, q(margin), q(depth), baths, Optional.empty(), Optional.of(q("20 min")),
+                Optional.empty(), 1, Optional.empty(), List.of());
+    }
+
+    static Part.Mist mist(String of, String amount) {
+        return new Part.Mist(of, q(amount), Optional.empty(), false, Optional.empty(), Optional.empty());
+    }
+
+    static Part.Mend mend(List<String> damages, String with, String lap, String waste) {
+        return new Part.Mend(damages, "kozo-9", with, q("8 mm"), q(lap), Optional.of(q("40 mm")),
+                Optional.of(q("0.03 g/cm²")), QuantityReader.read(waste,
+                        org.benchleaf.quantity.Dimension.SHARE).quantity(), Optional.empty(), false);
+    }
+
+    Library library() {
+        Studio studio = new Studio("Invented studio", "", true, List.of("en"),
+                EnumSet.range(DayOfWeek.MONDAY, DayOfWeek.FRIDAY), LocalTime.of(9, 0), LocalTime.of(17, 0),
+                q("60 m³"), q("4 /h"), q("20 °C"), trays, glassware, balances, "", "", PLACE);
+        Map<String, Method> methods = new LinkedHashMap<>();
+        FORMULARY.methods().forEach(method -> methods.put(method.name(), method));
+        Map<String, Source> sources = new LinkedHashMap<>();
+        FORMULARY.sources().forEach(source -> sources.put(source.key(), source));
+        return new Library(studio, materials, List.of(), sources, methods, List.of(), Reference.empty(), List.of(),
+                Matrix.EMPTY, FORMULARY);
+    }
+
+    TreatmentCase treatment() {
+        PaperSupport paper = new PaperSupport("rag", List.of(), grammage.map(Invented::q), Optional.empty(), grain,
+                Optional.empty(), List.of(), PLACE);
+        PrintObject object = new PrintObject("sheet", "letterpress", Optional.empty(), Optional.empty(), false, paper,
+                q(height), q(width), List.of(), List.of(), List.of(), PLACE);
+        return new TreatmentCase("invented", "An invented case", "", Level.FOUNDATION, "en", publication(), object,
+                damages, List.of(), proposal(), List.of(), solutions, steps, results, List.of(), List.of(),
+                new Story(sections), List.of(), Set.of(), PLACE);
+    }
+
+    Derived derived() {
+        return Deriver.derive(treatment(), List.of(), library());
+    }
+
+    Figure figure(String id) {
+        Derived derived = derived();
+        return Optional.ofNullable(derived.worked().figures().get(id)).orElseThrow(() -> new AssertionError(
+                "no figure " + id + " among " + derived.worked().figures().keySet() + "; said: "
+                        + derived.messages().all().stream().map(org.benchleaf.message.Message::what).toList()));
+    }
+
+    List<String> codes() {
+        return derived().messages().all().stream().map(org.benchleaf.message.Message::code).toList();
+    }
+
+
+    private static Publication publication() {
+        return new Publication(Publication.State.DRAFT, "CC-BY-4.0", Optional.empty(), false, List.of(), PLACE);
+    }
+
+    private static Proposal proposal() {
+        return new Proposal(List.of(), List.of(), Optional.empty(), List.of(), Map.of(), List.of(), PLACE);
+    }
+}
