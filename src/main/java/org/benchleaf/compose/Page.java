@@ -7,22 +7,27 @@ import java.util.Optional;
  * One page of the site.
  *
  * @param path relative to the site's root, with forward slashes
- * @param kind such as {@code case-study}, {@code step-sheet}; chooses the page's layout
- * @param title of the page alone; the template adds the site's
+ * @param kind such as {@code case-study}, {@code step-sheet}; the style may ask for it
+ * @param title of the page alone; the frame adds case and site
  * @param description one sentence for the reader's search
  * @param language BCP 47 tag of the words
  * @param caseId of the case it belongs to; empty for a page of the whole site
- * @param blocks from top to bottom
+ * @param frame what surrounds the content
+ * @param blocks from top to bottom; the first one bears the page's only heading of the first level
+ * @param scripts names of the scripts it loads, in order, without folder; the page is complete without them
+ * @param linkedData what it says for programs, as JSON-LD fit for a script element, mirroring its visible text
  */
 public record Page(String path, String kind, String title, String description, String language,
-        Optional<String> caseId, List<Block> blocks) {
+        Optional<String> caseId, Frame frame, List<Block> blocks, List<String> scripts, List<Html> linkedData) {
 
     public Page {
         blocks = List.copyOf(blocks);
+        scripts = List.copyOf(scripts);
+        linkedData = List.copyOf(linkedData);
     }
 
     /** The way from this page up to the site's root: empty, {@code ../} or {@code ../../}. */
     public String up() {
-        return "../".repeat((int) path.chars().filter(c -> c == '/').count());
+        return Paths.up(path);
     }
 }

@@ -1,0 +1,55 @@
+package org.benchleaf.compose;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** The index of every way to sort the cases, and a list of cases for each value. */
+final class BrowsePages implements SitePageMaker {
+
+    @Override
+    public String kind() {
+        return "browse";
+    }
+
+    @Override
+    public String path() {
+        return Paths.BROWSE;
+    }
+
+    @Override
+    public boolean inMenu() {
+        return true;
+    }
+
+    @Override
+    public List<Page> make(SiteDesk desk) {
+        List<Page> pages = new ArrayList<>();
+        Sheet index = desk.sheet(this);
+        Words words = index.words();
+        String title = words.say("way.browse");
+        index.add(Opening.plain(title, words.say("browse.lead")));
+        Facets.groups(index, desk).forEach(group -> index.add(new Section(group.id(), group.heading(),
+                Optional.empty(), List.of(new LinkGroups(List.of(
+                        new LinkGroups.Group(group.id() + "-list", "", group.entries())))))));
+        pages.add(index.page(title, words.say("browse.lead")));
+        for (Facets facet : Facets.values()) {
+            if (facet != Facets.MATERIAL) {
+                facet.sorted(desk).forEach((value, cards) -> pages.add(page(desk, facet, value, cards)));
+            }
+        }
+        return pages;
+    }
+
+    private Page page(SiteDesk desk, Facets facet, String value, List<CaseCard> cards) {
+        Sheet sheet = desk.sheet(facet.path(value), kind());
+        Words words = sheet.words();
+        String label = facet.label(value, desk, words);
+        String title = words.say("browse.title-" + facet.word(), "value", label);
+        sheet.add(new Opening(Optional.of(words.say("browse.by-" + facet.word())), title, Optional.empty(), List.of(),
+                Optional.empty()));
+        sheet.add(new Section("cases", words.count("browse.cases", cards.size()), Optional.empty(),
+                List.of(CaseEntries.of(sheet, cards))));
+        return sheet.page(title, words.count("browse.description", cards.size(), "value", title));
+    }
+}

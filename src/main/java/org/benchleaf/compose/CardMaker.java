@@ -1,0 +1,56 @@
+package org.benchleaf.compose;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.benchleaf.model.Damage;
+import org.benchleaf.model.Picture;
+import org.benchleaf.model.Solution;
+import org.benchleaf.model.Step;
+import org.benchleaf.model.TreatmentCase;
+
+/** Makes the card of a case: what the site's own pages need of it. */
+final class CardMaker {
+
+    private CardMaker() {
+    }
+
+    static CaseCard card(CaseDesk desk, List<Page> pages) {
+        TreatmentCase treatment = desk.treatment();
+        Optional<Picture> picture = standsForIt(desk.pictures());
+        return new CaseCard(treatment.id(), treatment.title(), treatment.summary(), treatment.language(),
+                treatment.level().word(), treatment.object().kind(), treatment.object().technique(),
+                treatment.condition().stream().map(Damage::what).distinct().toList(),
+                List.copyOf(Materials.used(desk.treatment(), desk.library())),
+                treatment.steps().stream().map(step -> step.kind().word()).distinct().toList(),
+                picture.map(Picture::id).orElse(""), picture.map(Picture::alt).orElse(""), sources(desk),
+                texts(treatment), pages.stream().map(Page::path).toList());
+    }
+
+    /** The sheet as it is now, for a library shows what was saved, not what was lost. */
+    private static Optional<Picture> standsForIt(List<Picture> pictures) {
+        return pictures.stream().filter(picture -> picture.moment().equals("after")).findFirst()
+                .or(() -> pictures.stream().findFirst());
+    }
+
+    private static List<String> sources(CaseDesk desk) {
+        Set<String> keys = new LinkedHashSet<>();
+        desk.worked().figures().values().forEach(figure -> keys.addAll(figure.sources()));
+        desk.treatment().solutions().forEach(solution -> solution.source().ifPresent(keys::add));
+        keys.retainAll(desk.library().sources().keySet());
+        return new ArrayList<>(keys);
+    }
+
+    private static List<String> texts(TreatmentCase treatment) {
+        Set<String> texts = new LinkedHashSet<>();
+        treatment.object().media().forEach(medium -> texts.add(medium.is()));
+        texts.add(treatment.object().support().paper());
+        treatment.solutions().stream().map(Solution::name).forEach(texts::add);
+        treatment.steps().stream().map(Step::instruction).forEach(texts::add);
+        treatment.story().sections().forEach(section -> texts.add(section.heading()));
+        texts.remove("");
+        return new ArrayList<>(texts);
+    }
+}

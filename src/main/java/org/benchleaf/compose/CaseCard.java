@@ -1,0 +1,42 @@
+package org.benchleaf.compose;
+
+import java.util.List;
+
+/**
+ * The little of a case that pages of the whole site need: strings only, so that ten thousand fit in memory and one
+ * can be kept from an earlier run.
+ *
+ * @param id the case
+ * @param title one line
+ * @param summary one or two sentences
+ * @param language BCP 47 tag of title and summary
+ * @param level the level's word in the case file, such as {@code foundation}
+ * @param kind of object
+ * @param technique of the object; empty if not given
+ * @param damages the terms of its condition, each once
+ * @param materials ids of the studio's materials it uses
+ * @param steps the words of its kinds of step, each once, in the order of the case
+ * @param picture id of the picture that stands for it; empty if none may be shown
+ * @param pictureAlt what that picture shows
+ * @param sources keys of the sources its pages cite
+ * @param texts further words by which it should be found
+ * @param pages paths of its pages that exist
+ */
+public record CaseCard(String id, String title, String summary, String language, String level, String kind,
+        String technique, List<String> damages, List<String> materials, List<String> steps, String picture,
+        String pictureAlt, List<String> sources, List<String> texts, List<String> pages) {
+
+    public CaseCard {
+        damages = List.copyOf(damages);
+        materials = List.copyOf(materials);
+        steps = List.copyOf(steps);
+        sources = List.copyOf(sources);
+        texts = List.copyOf(texts);
+        pages = List.copyOf(pages);
+    }
+
+    /** The path of the case study. */
+    public String path() {
+        return "cases/" + id + "/index.html";
+    }
+}

@@ -1,0 +1,19 @@
+package org.benchleaf.compose;
+
+/**
+ * Makes one kind of page of a case. A new kind is one class that implements this and one line in {@link PageMakers}.
+ */
+interface CasePageMaker {
+
+    /** The kind, such as {@code step-sheet}; {@code case-page.<kind>} words its name. */
+    String kind();
+
+    /** The file's name in the case's folder. */
+    String file();
+
+    /** Whether the page may and can be made. */
+    boolean applies(CaseDesk desk);
+
+    /** The page. */
+    Page make(CaseDesk desk);
+}

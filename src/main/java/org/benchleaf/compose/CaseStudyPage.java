@@ -1,0 +1,267 @@
+package org.benchleaf.compose;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.benchleaf.model.Picture;
+import org.benchleaf.model.PrintObject;
+import org.benchleaf.model.Proposal;
+import org.benchleaf.model.Solution;
+import org.benchleaf.model.Step;
+import org.benchleaf.model.Story;
+import org.benchleaf.model.TreatmentCase;
+
+/** The public story of a treatment: before and after first, then what, why, how, what it gave, what was not done. */
+final class CaseStudyPage implements CasePageMaker {
+
+    private static final String STEP_SHEET = "step-sheet";
+
+    @Override
+    public String kind() {
+        return "case-study";
+    }
+
+    @Override
+    public String file() {
+        return "index.html";
+    }
+
+    @Override
+    public boolean applies(CaseDesk desk) {
+        return desk.clearance().allows(Clearance.Output.CASE_STUDY);
+    }
+
+    @Override
+    public Page make(CaseDesk desk) {
+        Sheet sheet = desk.sheet(this).script("compare.js");
+        if (!desk.clearance().strengthsForPublic()) {
+            sheet.withholdStrengths();
+        }
+        TreatmentCase treatment = desk.treatment();
+        sheet.add(opening(sheet, treatment));
+        Optional<Comparison> comparison = comparison(sheet, desk);
+        comparison.ifPresent(sheet::add);
+        sheet.add(object(sheet, treatment));
+        condition(sheet, desk).ifPresent(sheet::add);
+        aims(sheet, treatment).ifPresent(sheet::add);
+        story(sheet, desk).forEach(sheet::add);
+        sheet.add(done(sheet, desk));
+        timeline(sheet, desk).ifPresent(sheet::add);
+        gave(sheet, desk).ifPresent(sheet::add);
+        notDone(sheet, treatment).ifPresent(sheet::add);
+        otherPictures(sheet, desk, comparison).ifPresent(sheet::add);
+        sheet.linkedData(linkedData(sheet, treatment));
+        return desk.finish(sheet, this, treatment.summary());
+    }
+
+    private static Opening opening(Sheet sheet, TreatmentCase treatment) {
+        Words words = sheet.words();
+        PrintObject object = treatment.object();
+        List<Fact> facts = new ArrayList<>();
+        facts.add(Fact.of(words.say("fact.object"), objectWords(object)));
+        object.made().ifPresent(made -> facts.add(Fact.of(words.say("fact.made"), made)));
+        facts.add(Fact.of(words.say("fact.size"), size(sheet, object)));
+        facts.add(Fact.of(words.say("fact.level"), words.term("level", treatment.level().word())));
+        return new Opening(Optional.of(words.say("case-page.case-study")), treatment.title(),
+                Optional.of(treatment.summary()), facts,
+                Optional.of(new Opening.Notice(words.say("notice.word"), words.say("frame.notice"))));
+    }
+
+    private static String objectWords(PrintObject object) {
+        return object.technique().isBlank() ? object.kind() : object.kind() + ", " + object.technique();
+    }
+
+    private static String size(Sheet sheet, PrintObject object) {
+        return sheet.words().say("size", "height", sheet.numbers().written(object.height()).text(),
+                "width", sheet.numbers().written(object.width()).text());
+    }
+
+    private static Optional<Comparison> comparison(Sheet sheet, CaseDesk desk) {
+        for (Picture before : desk.pictures()) {
+            Optional<Picture> after = desk.pictures().stream().filter(picture -> picture.moment().equals("after")
+                    && before.moment().equals("before") && (before.pair().filter(picture.id()::equals).isPresent()
+                    || picture.pair().filter(before.id()::equals).isPresent())).findFirst();
+            if (after.isPresent()) {
+                Words words = sheet.words();
+                return Optional.of(new Comparison(
+                        photo(sheet, desk, before, Optional.of(words.say("comparison.before")), true),
+                        photo(sheet, desk, after.get(), Optional.of(words.say("comparison.after")), true),
+                        words.say("comparison.alike", "side", words.term("side", before.side()),
+                                "light", words.term("light", before.light())),
+                        words.group("comparison")));
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static Photo photo(Sheet sheet, CaseDesk desk, Picture picture, Optional<String> tag, boolean first) {
+        Words words = sheet.words();
+        return new Photo(desk.treatment().id(), picture.id(), picture.alt(), picture.caption(),
+                words.say("photo.light", "side", words.term("side", picture.side()),
+                        "light", words.term("light", picture.light())),
+                words.say("photo.credit", "credit", picture.credit(), "licence", picture.licence()), tag, first);
+    }
+
+    private static Section object(Sheet sheet, TreatmentCase treatment) {
+        Words words = sheet.words();
+        PrintObject object = treatment.object();
+        List<Fact> facts = new ArrayList<>();
+        facts.add(new Fact(words.say("fact.object"), sheet.linked(objectWords(object))));
+        object.made().ifPresent(made -> facts.add(new Fact(words.say("fact.made"), sheet.linked(
+                object.madeEvidence().map(why -> words.say("made.evidence", "made", made, "why", why)).orElse(made)))));
+        if (object.opinion()) {
+            facts.add(Fact.of(words.say("fact.dating"), words.say("made.opinion")));
+        }
+        facts.add(new Fact(words.say("fact.support"), sheet.linked(support(sheet, object))));
+        facts.add(Fact.of(words.say("fact.size"), size(sheet, object)));
+        object.media().forEach(medium -> facts.add(new Fact(words.say("fact.medium"), sheet.linked(
+                String.join(", ", java.util.stream.Stream.of(Optional.of(medium.is()), medium.colour(),
+                        medium.where()).flatMap(Optional::stream).toList())))));
+        return new Section("object", words.say("study.object"), Optional.empty(), List.of(new Facts(facts)));
+    }
+
+    private static String support(Sheet sheet, PrintObject object) {
+        List<String> parts = new ArrayList<>();
+        parts.add(object.support().paper());
+        object.support().sizing().ifPresent(parts::add);
+        parts.addAll(object.support().state());
+        object.support().grammage().ifPresent(value -> parts.add(sheet.numbers().written(value).text()));
+        object.support().thickness().ifPresent(value -> parts.add(sheet.words().say("support.thick",
+                "value", sheet.numbers().written(value).text())));
+        return String.join(", ", parts);
+    }
+
+    private static Optional<Section> condition(Sheet sheet, CaseDesk desk) {
+        return new ConditionMapMaker(sheet, desk).make().map(map -> new Section("condition",
+                sheet.words().say("study.condition"), Optional.empty(), List.of(map)));
+    }
+
+    private static Optional<Section> aims(Sheet sheet, TreatmentCase treatment) {
+        Words words = sheet.words();
+        List<String> aims = treatment.proposal().aims();
+        if (aims.isEmpty()) {
+            return Optional.empty();
+        }
+        StringBuilder list = new StringBuilder("<ul>");
+        aims.forEach(aim -> list.append("<li>").append(sheet.linked(sentence(aim)).markup()).append("</li>"));
+        return Optional.of(new Section("aims", words.say("study.aims"), Optional.empty(),
+                List.of(new Prose(List.of(new Prose.Passage(new Html(list + "</ul>"), List.of()))))));
+    }
+
+    /** Aims are written as fragments in a case file; on a page each begins with a capital and ends. */
+    private static String sentence(String fragment) {
+        String text = fragment.strip();
+        String capital = text.isEmpty() ? text
+                : text.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + text.substring(1);
+        return capital.matches("(?s).*[.!?]") ? capital : capital + ".";
+    }
+
+    private static List<Block> story(Sheet sheet, CaseDesk desk) {
+        List<Block> sections = new ArrayList<>();
+        Set<String> taken = new LinkedHashSet<>();
+        for (Story.Section section : desk.treatment().story().sections()) {
+            Prose prose = sheet.prose(section.html());
+            if (section.heading().isEmpty()) {
+                sections.add(prose);
+                continue;
+            }
+            List<Block> blocks = new ArrayList<>(List.of(prose));
+            desk.treatment().step(section.id()).filter(step -> desk.has(STEP_SHEET)).ifPresent(step ->
+                    blocks.add(new LinkList(List.of(new LinkList.Entry(toStep(sheet, desk, step), "")))));
+            sections.add(new Section(anchor(section, taken), section.heading(), Optional.empty(), blocks));
+        }
+        return sections;
+    }
+
+    private static String anchor(Story.Section section, Set<String> taken) {
+        String wanted = "story-" + Paths.slug(section.id().isEmpty() ? section.heading() : section.id());
+        String anchor = wanted;
+        for (int n = 2; !taken.add(anchor); n++) {
+            anchor = wanted + "-" + n;
+        }
+        return anchor;
+    }
+
+    private static Link toStep(Sheet sheet, CaseDesk desk, Step step) {
+        return sheet.link(sheet.words().say("study.to-step", "step",
+                sheet.words().term("step-kind", step.kind().word())),
+                Paths.stepSheet(desk.treatment().id()) + "#" + Paths.step(step.id()));
+    }
+
+    private static Section done(Sheet sheet, CaseDesk desk) {
+        Words words = sheet.words();
+        List<StepOutline.Item> items = new ArrayList<>();
+        for (Step step : desk.treatment().steps()) {
+            Optional<String> takes = desk.worked().timeline().steps().stream()
+                    .filter(timed -> timed.step().equals(step.id())).findFirst()
+                    .map(timed -> sheet.numbers().duration(timed.takes()).text());
+            items.add(new StepOutline.Item(words.term("step-kind", step.kind().word()),
+                    sheet.linked(step.instruction()), takes,
+                    desk.has(STEP_SHEET) ? Optional.of(toStep(sheet, desk, step)) : Optional.empty()));
+        }
+        List<Block> blocks = new ArrayList<>(List.of(new StepOutline(items)));
+        if (!desk.treatment().solutions().isEmpty()) {
+            blocks.add(new Facts(List.of(new Fact(words.say("study.prepared"), new Html(String.join("; ",
+                    desk.treatment().solutions().stream().map(Solution::name).map(sheet::linked).map(Html::markup)
+                            .toList()))))));
+        }
+        return new Section("done", words.say("study.done"), Optional.of(words.say("study.done-lead")), blocks);
+    }
+
+    private static Optional<Section> timeline(Sheet sheet, CaseDesk desk) {
+        Words words = sheet.words();
+        List<KeyNumbers.Item> numbers = new ArrayList<>();
+        for (String id : List.of("timeline.total", "timeline.hands-on")) {
+            sheet.working(id).ifPresent(working -> numbers.add(
+                    new KeyNumbers.Item(working, working.label(), List.of())));
+        }
+        return numbers.isEmpty() ? Optional.empty() : Optional.of(new Section("time", words.say("study.time"),
+                Optional.empty(), List.of(new KeyNumbers(numbers))));
+    }
+
+    private static Optional<Section> gave(Sheet sheet, CaseDesk desk) {
+        Words words = sheet.words();
+        List<KeyNumbers.Item> numbers = new ResultNumbers(sheet, desk).items();
+        List<Block> blocks = new ArrayList<>();
+        if (!numbers.isEmpty()) {
+            blocks.add(new KeyNumbers(numbers));
+        }
+        new ResultNumbers(sheet, desk).inWords().ifPresent(blocks::add);
+        if (desk.has("results")) {
+            blocks.add(new LinkList(List.of(new LinkList.Entry(sheet.link(words.say("study.to-results"),
+                    Paths.results(desk.treatment().id())), ""))));
+        }
+        return blocks.isEmpty() ? Optional.empty()
+                : Optional.of(new Section("gave", words.say("study.gave"), Optional.empty(), blocks));
+    }
+
+    private static Optional<Section> notDone(Sheet sheet, TreatmentCase treatment) {
+        Words words = sheet.words();
+        List<Fact> options = treatment.proposal().options().stream().map((Proposal.Option option) ->
+                new Fact(sentence(option.option()), sheet.linked(sentence(option.whyNot())))).toList();
+        return options.isEmpty() ? Optional.empty() : Optional.of(new Section("not-done",
+                words.say("study.not-done"), Optional.of(words.say("study.not-done-lead")),
+                List.of(new Facts(options))));
+    }
+
+    private static Optional<Section> otherPictures(Sheet sheet, CaseDesk desk, Optional<Comparison> shown) {
+        Set<String> used = shown.map(pair -> Set.of(pair.before().id(), pair.after().id())).orElse(Set.of());
+        List<Block> photos = desk.pictures().stream().filter(picture -> !used.contains(picture.id()))
+                .map(picture -> (Block) photo(sheet, desk, picture, Optional.empty(), false)).toList();
+        return photos.isEmpty() ? Optional.empty() : Optional.of(new Section("pictures",
+                sheet.words().say("study.pictures"), Optional.empty(), photos));
+    }
+
+    private static String linkedData(Sheet sheet, TreatmentCase treatment) {
+        return Json.text(Json.object("@context", "https://schema.org", "@type", "LearningResource",
+                "name", treatment.title(), "description", treatment.summary(), "inLanguage", treatment.language(),
+                "learningResourceType", sheet.words().say("case-page.case-study"),
+                "educationalLevel", sheet.words().term("level", treatment.level().word()),
+                "teaches", treatment.steps().stream().map(step ->
+                        sheet.words().term("step-kind", step.kind().word())).distinct().toList(),
+                "license", treatment.publication().licence(),
+                "publisher", Json.object("@type", "Organization", "name", sheet.library().studio().name())));
+    }
+}

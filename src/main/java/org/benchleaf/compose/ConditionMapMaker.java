@@ -1,0 +1,72 @@
+package org.benchleaf.compose;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.benchleaf.model.Damage;
+import org.benchleaf.model.PrintObject;
+import org.benchleaf.quantity.Unit;
+
+/** Puts the condition report on the sheet: the same numbers in the drawing and in the list. */
+final class ConditionMapMaker {
+
+    private static final double UNITS_A_MILLIMETRE = 10;
+
+    private final Sheet sheet;
+    private final CaseDesk desk;
+
+    ConditionMapMaker(Sheet sheet, CaseDesk desk) {
+        this.sheet = sheet;
+        this.desk = desk;
+    }
+
+    /** The map; empty if nothing was found. */
+    Optional<ConditionMap> make() {
+        List<Damage> damages = Stream.concat(
+                desk.treatment().condition().stream().filter(damage -> damage.at().isPresent()),
+                desk.treatment().condition().stream().filter(damage -> damage.at().isEmpty())).toList();
+        if (damages.isEmpty()) {
+            return Optional.empty();
+        }
+        List<ConditionMap.Mark> marks = new ArrayList<>();
+        List<ConditionMap.Entry> entries = new ArrayList<>();
+        for (Damage damage : damages) {
+            int number = entries.size() + 1;
+            damage.at().ifPresent(spot -> marks.add(new ConditionMap.Mark(number,
+                    units(spot.fromLeft().in(Unit.MILLIMETRE)), units(spot.fromTop().in(Unit.MILLIMETRE)))));
+            entries.add(entry(number, damage));
+        }
+        PrintObject object = desk.treatment().object();
+        Words words = sheet.words();
+        return Optional.of(new ConditionMap(Optional.empty(), words.say("condition-map.title"),
+                description(damages), units(object.width().in(Unit.MILLIMETRE)),
+                units(object.height().in(Unit.MILLIMETRE)), marks, entries, words.group("condition-map")));
+    }
+
+    private static int units(double millimetres) {
+        return (int) Math.round(millimetres * UNITS_A_MILLIMETRE);
+    }
+
+    private ConditionMap.Entry entry(int number, Damage damage) {
+        Words words = sheet.words();
+        List<String> how = new ArrayList<>();
+        damage.degree().ifPresent(degree -> how.add(words.term("degree", degree)));
+        damage.extent().ifPresent(extent -> how.add(sheet.numbers().written(extent).text()));
+        damage.active().filter("yes"::equals).ifPresent(active -> how.add(words.say("condition-map.active")));
+        damage.note().ifPresent(how::add);
+        String where = Stream.of(damage.where(), damage.side().map(side -> words.term("side", side)))
+                .flatMap(Optional::stream).collect(java.util.stream.Collectors.joining(", "));
+        return new ConditionMap.Entry(number, sheet.linked(damage.what()), where, String.join(", ", how),
+                damage.at().isPresent());
+    }
+
+    private String description(List<Damage> damages) {
+        List<String> marks = new ArrayList<>();
+        for (int i = 0; i < damages.size() && damages.get(i).at().isPresent(); i++) {
+            marks.add((i + 1) + " " + damages.get(i).what()
+                    + damages.get(i).where().map(where -> ", " + where).orElse(""));
+        }
+        return sheet.words().say("condition-map.description", "marks", String.join("; ", marks));
+    }
+}

@@ -1,0 +1,72 @@
+package org.benchleaf.compose;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.function.BiFunction;
+
+/** The ways to sort cases: by kind of object, damage, technique, step, material, level. */
+enum Facets {
+    OBJECT("object", (card, desk) -> List.of(card.kind())),
+    DAMAGE("damage", (card, desk) -> card.damages()),
+    TECHNIQUE("technique", (card, desk) -> card.technique().isEmpty() ? List.of() : List.of(card.technique())),
+    STEP("step", (card, desk) -> card.steps()),
+    MATERIAL("material", (card, desk) -> card.materials()),
+    LEVEL("level", (card, desk) -> List.of(card.level()));
+
+    private final String word;
+    private final BiFunction<CaseCard, SiteDesk, List<String>> values;
+
+    Facets(String word, BiFunction<CaseCard, SiteDesk, List<String>> values) {
+        this.word = word;
+        this.values = values;
+    }
+
+    /** The facet's word in paths and keys. */
+    String word() {
+        return word;
+    }
+
+    /** The cases under each value, values in order of their words. */
+    Map<String, List<CaseCard>> sorted(SiteDesk desk) {
+        Map<String, List<CaseCard>> sorted = new TreeMap<>();
+        for (CaseCard card : desk.cards()) {
+            values.apply(card, desk).forEach(value ->
+                    sorted.computeIfAbsent(value, any -> new ArrayList<>()).add(card));
+        }
+        return sorted;
+    }
+
+    /** A value in words. */
+    String label(String value, SiteDesk desk, Words words) {
+        return switch (this) {
+            case MATERIAL -> desk.library().materials().containsKey(value)
+                    ? desk.library().materials().get(value).name() : value;
+            case STEP -> words.term("step-kind", value);
+            case LEVEL -> words.term("level", value);
+            default -> value;
+        };
+    }
+
+    /** Where the cases of a value are listed: with the material itself, else on a page of their own. */
+    String path(String value) {
+        return this == MATERIAL ? Paths.material(value) + "#cases" : Paths.browse(word, value);
+    }
+
+    /** One group of links for each facet that has values. */
+    static List<LinkGroups.Group> groups(Sheet sheet, SiteDesk desk) {
+        List<LinkGroups.Group> groups = new ArrayList<>();
+        for (Facets facet : values()) {
+            List<LinkGroups.Entry> entries = new ArrayList<>();
+            facet.sorted(desk).forEach((value, cards) -> entries.add(new LinkGroups.Entry(
+                    sheet.link(facet.label(value, desk, sheet.words()), facet.path(value)),
+                    sheet.words().count("browse.cases", cards.size()))));
+            if (!entries.isEmpty()) {
+                groups.add(new LinkGroups.Group("by-" + facet.word, sheet.words().say("browse.by-" + facet.word),
+                        entries));
+            }
+        }
+        return groups;
+    }
+}

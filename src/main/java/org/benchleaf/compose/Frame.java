@@ -1,0 +1,38 @@
+package org.benchleaf.compose;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * What surrounds the content of a page and is the same everywhere but for its links.
+ *
+ * @param siteName who publishes
+ * @param headTitle title of the page, of its case and of the site, for the window
+ * @param direction {@code ltr} or {@code rtl}
+ * @param up the way to the site's root: empty or {@code ../}…
+ * @param ways to the site's main pages
+ * @param casePages the pages of the same case; empty on other pages
+ * @param allWays every way, for the foot of the page
+ * @param otherLanguages the same page in other languages
+ * @param notice the standing notice that nothing here replaces a conservator
+ * @param demo says that everything is invented, if it is
+ * @param licence of text and data, in words
+ * @param words the frame's own words
+ */
+public record Frame(String siteName, String headTitle, String direction, String up, List<Link> ways,
+        List<Link> casePages, List<Link> allWays, List<LanguageLink> otherLanguages, String notice,
+        Optional<String> demo, Optional<String> licence, Map<String, String> words) {
+
+    public Frame {
+        ways = List.copyOf(ways);
+        casePages = List.copyOf(casePages);
+        allWays = List.copyOf(allWays);
+        otherLanguages = List.copyOf(otherLanguages);
+        words = Map.copyOf(words);
+    }
+
+    /** The same page in another language, named in that language. */
+    public record LanguageLink(String name, String language, String href) {
+    }
+}

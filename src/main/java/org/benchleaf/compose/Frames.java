@@ -1,0 +1,60 @@
+package org.benchleaf.compose;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.benchleaf.model.Library;
+import org.benchleaf.model.TreatmentCase;
+
+/** Makes what surrounds a page: the ways, the notices, the title of the window. */
+final class Frames {
+
+    private final Library library;
+    private final Words words;
+
+    Frames(Library library, Words words) {
+        this.library = library;
+        this.words = words;
+    }
+
+    /** The frame of a page of the whole site. */
+    Frame ofSite(String path, String title) {
+        String site = library.studio().name();
+        return frame(path, title.equals(site) ? site : title + " - " + site, List.of(), Optional.empty());
+    }
+
+    /**
+     * The frame of a case's page.
+     *
+     * @param what the kind of page in words, such as "Step sheet"
+     */
+    Frame ofCase(String path, String what, TreatmentCase treatment, List<CasePageMaker> pages) {
+        List<Link> casePages = pages.stream().map(page -> way(path,
+                words.say("case-page." + page.kind()), Paths.inCase(treatment.id(), page.file()))).toList();
+        return frame(path, what + " - " + treatment.title() + " - " + library.studio().name(), casePages,
+                Optional.of(words.say("frame.licence", "licence", treatment.publication().licence())));
+    }
+
+    private Frame frame(String path, String headTitle, List<Link> casePages, Optional<String> licence) {
+        return new Frame(library.studio().name(), headTitle, direction(words.language()), Paths.up(path),
+                ways(path, true), casePages, ways(path, false), List.of(), words.say("frame.notice"),
+                library.studio().demo() ? Optional.of(words.say("frame.demo")) : Optional.empty(), licence,
+                words.group("frame"));
+    }
+
+    private List<Link> ways(String path, boolean mainOnly) {
+        return PageMakers.SITE.stream().filter(page -> page.inMenu() || !mainOnly)
+                .map(page -> way(path, words.say("way." + page.kind()), page.path())).toList();
+    }
+
+    private static Link way(String from, String text, String to) {
+        return new Link(text, Paths.way(from, to), from.equals(to));
+    }
+
+    private static String direction(String language) {
+        return switch (Locale.forLanguageTag(language).getLanguage()) {
+            case "ar", "fa", "he", "iw", "ur", "yi", "ps", "sd", "dv", "ckb" -> "rtl";
+            default -> "ltr";
+        };
+    }
+}

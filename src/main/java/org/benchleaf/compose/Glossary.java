@@ -1,0 +1,26 @@
+package org.benchleaf.compose;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Terms and what they mean.
+ *
+ * @param entries in alphabetical order
+ * @param words fixed labels
+ */
+public record Glossary(List<Entry> entries, Map<String, String> words) implements Block {
+
+    public Glossary {
+        entries = List.copyOf(entries);
+    }
+
+    /** One term: other forms, meaning in plain words, more for a trainee, other terms, a source. */
+    public record Entry(String id, String term, String also, Html plain, Optional<Html> more, List<Link> see,
+            Optional<Citation> source) {
+        public Entry {
+            see = List.copyOf(see);
+        }
+    }
+}

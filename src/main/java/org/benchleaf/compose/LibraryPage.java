@@ -1,0 +1,81 @@
+package org.benchleaf.compose;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** The library: every case, and the ways to find one. Long libraries are cut into several pages. */
+final class LibraryPage implements SitePageMaker {
+
+    private static final int CASES_A_PAGE = 60;
+
+    @Override
+    public String kind() {
+        return "library";
+    }
+
+    @Override
+    public String path() {
+        return Paths.LIBRARY;
+    }
+
+    @Override
+    public boolean inMenu() {
+        return true;
+    }
+
+    @Override
+    public List<Page> make(SiteDesk desk) {
+        List<Page> pages = new ArrayList<>();
+        int count = Math.max(1, (desk.cards().size() + CASES_A_PAGE - 1) / CASES_A_PAGE);
+        for (int page = 1; page <= count; page++) {
+            pages.add(page(desk, page, count));
+        }
+        return pages;
+    }
+
+    private Page page(SiteDesk desk, int number, int count) {
+        Sheet sheet = desk.sheet(pathOf(number), kind());
+        Words words = sheet.words();
+        List<CaseCard> cards = desk.cards().subList((number - 1) * CASES_A_PAGE,
+                Math.min(desk.cards().size(), number * CASES_A_PAGE));
+        String site = desk.library().studio().name();
+        sheet.add(number == 1
+                ? new Opening(Optional.empty(), site, Optional.of(desk.library().studio().about()), List.of(),
+                        Optional.of(new Opening.Notice(words.say("notice.word"), words.say("frame.notice"))))
+                : Opening.plain(words.say("library.page-heading", "page", number, "pages", count), site));
+        sheet.add(new Section("cases", words.count("library.cases", desk.cards().size()), Optional.empty(),
+                cases(sheet, cards, number, count)));
+        if (number == 1 && !cards.isEmpty()) {
+            sheet.add(new Section("browse", words.say("library.browse"), Optional.of(words.say("library.browse-lead")),
+                    List.of(new LinkGroups(Facets.groups(sheet, desk)))));
+        }
+        return sheet.page(number == 1 ? site : words.say("library.page-heading", "page", number, "pages", count),
+                words.say("library.description", "site", site));
+    }
+
+    private static List<Block> cases(Sheet sheet, List<CaseCard> cards, int number, int count) {
+        List<Block> blocks = new ArrayList<>();
+        if (cards.isEmpty()) {
+            blocks.add(new Prose(List.of(new Prose.Passage(
+                    new Html("<p>" + Html.escape(sheet.words().say("library.none")) + "</p>"), List.of()))));
+            return blocks;
+        }
+        blocks.add(CaseEntries.of(sheet, cards));
+        if (count > 1) {
+            List<LinkList.Entry> others = new ArrayList<>();
+            for (int page = 1; page <= count; page++) {
+                if (page != number) {
+                    others.add(new LinkList.Entry(sheet.link(
+                            sheet.words().say("library.page-heading", "page", page, "pages", count), pathOf(page)), ""));
+                }
+            }
+            blocks.add(new LinkList(others));
+        }
+        return blocks;
+    }
+
+    private static String pathOf(int number) {
+        return number == 1 ? Paths.LIBRARY : "library-" + number + ".html";
+    }
+}

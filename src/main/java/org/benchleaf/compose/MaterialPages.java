@@ -1,0 +1,93 @@
+package org.benchleaf.compose;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.benchleaf.model.Material;
+
+/** The index of materials by kind, and a page for each. */
+final class MaterialPages implements SitePageMaker {
+
+    @Override
+    public String kind() {
+        return "materials";
+    }
+
+    @Override
+    public String path() {
+        return Paths.MATERIALS;
+    }
+
+    @Override
+    public boolean inMenu() {
+        return true;
+    }
+
+    @Override
+    public List<Page> make(SiteDesk desk) {
+        List<Page> pages = new ArrayList<>();
+        pages.add(index(desk));
+        Map<String, List<CaseCard>> uses = Facets.MATERIAL.sorted(desk);
+        desk.library().materials().values().forEach(material ->
+                pages.add(page(desk, material, uses.getOrDefault(material.id(), List.of()))));
+        return pages;
+    }
+
+    private Page index(SiteDesk desk) {
+        Sheet sheet = desk.sheet(this);
+        Words words = sheet.words();
+        String title = words.say("way.materials");
+        sheet.add(Opening.plain(title, words.say("materials.lead")));
+        Map<String, List<LinkList.Entry>> byKind = new LinkedHashMap<>();
+        desk.library().materials().values().forEach(material ->
+                byKind.computeIfAbsent(material.kind(), any -> new ArrayList<>()).add(new LinkList.Entry(
+                        sheet.link(material.name(), Paths.material(material.id())), material.plain())));
+        byKind.forEach((kind, entries) -> sheet.add(new Section("kind-" + Paths.slug(kind),
+                words.term("material-kind", kind), Optional.empty(), List.of(new LinkList(entries)))));
+        return sheet.page(title, words.say("materials.lead"));
+    }
+
+    private static Page page(SiteDesk desk, Material material, List<CaseCard> cards) {
+        Sheet sheet = desk.sheet(Paths.material(material.id()), "material");
+        Words words = sheet.words();
+        sheet.add(new Opening(Optional.of(words.term("material-kind", material.kind())), material.name(),
+                Optional.of(material.plain()), List.of(), Optional.empty()));
+        List<Fact> facts = facts(sheet, material);
+        if (!facts.isEmpty()) {
+            sheet.add(new Section("properties", words.say("materials.properties"), Optional.empty(),
+                    List.of(new Facts(facts))));
+        }
+        sheet.add(new Section("cases", words.count("materials.used-in", cards.size()), Optional.empty(),
+                cards.isEmpty() ? List.of() : List.of(CaseEntries.of(sheet, cards))));
+        return sheet.page(material.name(), material.plain());
+    }
+
+    private static List<Fact> facts(Sheet sheet, Material material) {
+        Words words = sheet.words();
+        NumberText numbers = sheet.numbers();
+        List<Fact> facts = new ArrayList<>();
+        material.strength().ifPresent(value -> facts.add(fact(words, "strength", numbers.written(value).text())));
+        material.ph().ifPresent(value -> facts.add(fact(words, "ph", numbers.written(value).text())));
+        material.grammage().ifPresent(value -> facts.add(fact(words, "grammage", numbers.written(value).text())));
+        if (material.height().isPresent() && material.width().isPresent()) {
+            facts.add(fact(words, "sheet", words.say("size", "height", numbers.written(material.height().get()).text(),
+                    "width", numbers.written(material.width().get()).text())));
+        }
+        material.uptake().ifPresent(value -> facts.add(fact(words, "uptake", numbers.written(value).text())));
+        material.keeps().ifPresent(value -> facts.add(fact(words, "keeps", numbers.written(value).text())));
+        material.kept().ifPresent(value -> facts.add(fact(words, "kept", value)));
+        if (!material.traits().isEmpty()) {
+            facts.add(fact(words, "traits", String.join(", ", material.traits().stream().sorted().toList())));
+        }
+        material.source().flatMap(sheet::cite).ifPresent(citation -> facts.add(new Fact(
+                words.say("materials.source"), new Html("<a href=\"" + Html.escape(citation.href()) + "\">["
+                + citation.number() + "] " + Html.escape(citation.text()) + "</a>"))));
+        return facts;
+    }
+
+    private static Fact fact(Words words, String key, String value) {
+        return Fact.of(words.say("materials." + key), value);
+    }
+}

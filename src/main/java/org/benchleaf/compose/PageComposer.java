@@ -1,0 +1,25 @@
+package org.benchleaf.compose;
+
+import java.util.List;
+import org.benchleaf.derive.WorkedCase;
+import org.benchleaf.model.Library;
+
+/** Cuts one worked case into the pages that it may have. */
+public final class PageComposer {
+
+    private PageComposer() {
+    }
+
+    /**
+     * The pages of a case, data beside them, and what the site's own pages need of it.
+     *
+     * @param clearance what may be produced on the day of publishing; a case of which nothing may be gets no pages
+     */
+    public static CasePages compose(WorkedCase worked, Library library, Clearance clearance) {
+        CaseDesk before = new CaseDesk(worked, library, clearance, List.of());
+        List<CasePageMaker> makers = PageMakers.CASE.stream().filter(maker -> maker.applies(before)).toList();
+        CaseDesk desk = new CaseDesk(worked, library, clearance, makers);
+        List<Page> pages = makers.stream().map(maker -> maker.make(desk)).toList();
+        return new CasePages(pages, List.of(), CardMaker.card(desk, pages));
+    }
+}

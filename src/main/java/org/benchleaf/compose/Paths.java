@@ -1,0 +1,97 @@
+package org.benchleaf.compose;
+
+import java.util.Locale;
+
+/** Where pages lie, and the way from one to another: always relative, so that the site opens from a folder. */
+final class Paths {
+
+    static final String LIBRARY = "index.html";
+    static final String BROWSE = "browse/index.html";
+    static final String SEARCH = "search.html";
+    static final String GLOSSARY = "glossary.html";
+    static final String SOURCES = "sources.html";
+    static final String MATERIALS = "materials/index.html";
+    static final String METHODS = "methods.html";
+    static final String RULES = "rules.html";
+    static final String WRITING = "writing.html";
+    static final String SEARCH_INDEX = "assets/search-index.js";
+
+    private Paths() {
+    }
+
+    static String caseStudy(String caseId) {
+        return inCase(caseId, "index.html");
+    }
+
+    static String stepSheet(String caseId) {
+        return inCase(caseId, "steps.html");
+    }
+
+    static String preparation(String caseId) {
+        return inCase(caseId, "preparation.html");
+    }
+
+    static String results(String caseId) {
+        return inCase(caseId, "results.html");
+    }
+
+    static String inCase(String caseId, String file) {
+        return "cases/" + caseId + "/" + file;
+    }
+
+    static String material(String id) {
+        return "materials/" + slug(id) + ".html";
+    }
+
+    static String browse(String facet, String value) {
+        return "browse/" + facet + "-" + slug(value) + ".html";
+    }
+
+    /** The way up from a page to the site's root: empty, {@code ../} or {@code ../../}. */
+    static String up(String path) {
+        return "../".repeat((int) path.chars().filter(c -> c == '/').count());
+    }
+
+    /**
+     * The shortest relative way from one page to another place.
+     *
+     * @param to a path from the root, with a fragment if need be; a bare fragment stays on the page
+     */
+    static String way(String from, String to) {
+        if (to.startsWith("#")) {
+            return to;
+        }
+        int hash = to.indexOf('#');
+        String path = hash < 0 ? to : to.substring(0, hash);
+        String fragment = hash < 0 ? "" : to.substring(hash);
+        if (path.equals(from) && !fragment.isEmpty()) {
+            return fragment;
+        }
+        int shared = 0;
+        for (int slash = path.indexOf('/'); slash >= 0; slash = path.indexOf('/', slash + 1)) {
+            if (!from.startsWith(path.substring(0, slash + 1))) {
+                break;
+            }
+            shared = slash + 1;
+        }
+        return up(from.substring(shared)) + path.substring(shared) + fragment;
+    }
+
+    /** The text in lower-case letters, digits and hyphens, fit for a file's name or an anchor. */
+    static String slug(String text) {
+        String plain = java.text.Normalizer.normalize(text, java.text.Normalizer.Form.NFD).replaceAll("\\p{M}", "")
+                .toLowerCase(Locale.ROOT);
+        String slug = plain.replaceAll("[^\\p{L}\\p{N}]+", "-").replaceAll("^-|-$", "");
+        return slug.isEmpty() ? "x" : slug;
+    }
+
+    /** The anchor of a step on the step sheet. */
+    static String step(String id) {
+        return "step-" + slug(id);
+    }
+
+    /** The anchor of a figure's working on a page. */
+    static String working(String figure) {
+        return "working-" + figure.replace('.', '-');
+    }
+}

@@ -1,0 +1,84 @@
+package org.benchleaf.compose;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.benchleaf.derive.WorkedResult;
+import org.benchleaf.model.Result;
+
+/** Picks from the results what the public page tells: one change a measure, and what was not measured. */
+final class ResultNumbers {
+
+    private final Sheet sheet;
+    private final CaseDesk desk;
+
+    ResultNumbers(Sheet sheet, CaseDesk desk) {
+        this.sheet = sheet;
+        this.desk = desk;
+    }
+
+    /** The numbers, each with what must be said beside it. */
+    List<KeyNumbers.Item> items() {
+        List<KeyNumbers.Item> items = new ArrayList<>();
+        for (WorkedResult result : desk.worked().results()) {
+            result.figures().entrySet().stream()
+                    .filter(figure -> isHeadline(figure.getKey())).limit(3)
+                    .forEach(figure -> items.add(new KeyNumbers.Item(sheet.working(figure.getValue()),
+                            figure.getValue().label(), cautions(result))));
+        }
+        return items;
+    }
+
+    private static boolean isHeadline(String name) {
+        return name.equals("change") || name.equals("lightness") || name.startsWith("de2000")
+                || name.equals("reserve") || name.endsWith("-change");
+    }
+
+    private List<String> cautions(WorkedResult result) {
+        return result.cautions().stream().map(caution -> sheet.words().say("caution." + caution)).toList();
+    }
+
+    /** Results told in words, and those not measured with the reason; empty if there are none. */
+    Optional<Facts> inWords() {
+        List<Fact> facts = new ArrayList<>();
+        desk.treatment().results().forEach(result -> result.ask(new Told()).ifPresent(facts::add));
+        return facts.isEmpty() ? Optional.empty() : Optional.of(new Facts(facts));
+    }
+
+    private final class Told implements Result.Kinds<Optional<Fact>> {
+        @Override
+        public Optional<Fact> readings(Result.Readings result) {
+            return Optional.empty();
+        }
+
+        @Override
+        public Optional<Fact> colour(Result.Colour result) {
+            return Optional.empty();
+        }
+
+        @Override
+        public Optional<Fact> size(Result.Size result) {
+            return Optional.empty();
+        }
+
+        @Override
+        public Optional<Fact> reserve(Result.Reserve result) {
+            return Optional.empty();
+        }
+
+        @Override
+        public Optional<Fact> words(Result.Words result) {
+            String told = result.before().isPresent() && result.after().isPresent()
+                    ? sheet.words().say("result.from-to", "before", result.before().get(),
+                            "after", result.after().get())
+                    : result.after().or(result::before).orElse(sheet.words().say("result.not-reported"));
+            return Optional.of(new Fact(sheet.words().term("measure", result.measure()), sheet.linked(told)));
+        }
+
+        @Override
+        public Optional<Fact> notMeasured(Result.NotMeasured result) {
+            return Optional.of(Fact.of(sheet.words().term("measure", result.measure()),
+                    sheet.words().say("result.not-measured", "because", result.because())));
+        }
+    }
+}

@@ -1,0 +1,156 @@
+package org.benchleaf.compose;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.benchleaf.derive.Figure;
+import org.benchleaf.model.Library;
+
+/**
+ * A page in the making: knows its own place, which terms it has already linked and which workings it has shown.
+ *
+ * <p>Ask in reading order: first use is what is asked first.
+ */
+final class Sheet {
+
+    private final String path;
+    private final String kind;
+    private final String language;
+    private final Library library;
+    private final Words words;
+    private final NumberText numbers;
+    private final Map<String, Figure> figures;
+    private final GlossaryLinks glossary;
+    private final Set<String> worked = new HashSet<>();
+    private final List<Block> blocks = new ArrayList<>();
+    private final List<String> scripts = new ArrayList<>();
+    private final List<Html> linkedData = new ArrayList<>();
+    private boolean strengths = true;
+
+    Sheet(String path, String kind, String language, Library library, Map<String, Figure> figures) {
+        this.path = path;
+        this.kind = kind;
+        this.language = language;
+        this.library = library;
+        this.words = Words.in(language);
+        this.numbers = NumberText.in(words);
+        this.figures = figures;
+        this.glossary = new GlossaryLinks(GlossaryTerms.of(library), way(Paths.GLOSSARY));
+        scripts.add("disclosure.js");
+    }
+
+    String path() {
+        return path;
+    }
+
+    Library library() {
+        return library;
+    }
+
+    Words words() {
+        return words;
+    }
+
+    NumberText numbers() {
+        return numbers;
+    }
+
+    /** Adds a block below those already there. */
+    Sheet add(Block block) {
+        blocks.add(block);
+        return this;
+    }
+
+    /** Lets the page load a script by the name of its file in the folder of scripts. */
+    Sheet script(String name) {
+        scripts.add(name);
+        return this;
+    }
+
+    /** Adds JSON-LD that mirrors what the page says. */
+    Sheet linkedData(String json) {
+        linkedData.add(new Html(json));
+        return this;
+    }
+
+    /** The relative way from this page to a path or anchor. */
+    String way(String to) {
+        return Paths.way(path, to);
+    }
+
+    /** A link from this page to another. */
+    Link link(String text, String to) {
+        return Link.to(text, way(to));
+    }
+
+    /** Plain text with each glossary term linked where this page uses it first. */
+    Html linked(String text) {
+        return glossary.link(Html.ofText(text));
+    }
+
+    /** Clean HTML with each glossary term linked where this page uses it first. */
+    Html linked(Html html) {
+        return glossary.link(html);
+    }
+
+    /** Markdown's HTML as prose, its cited figures put in and each followed by its working. */
+    Prose prose(String html) {
+        return new ProseMaker(this).make(html);
+    }
+
+    /** The figure of that id, if the case has it. */
+    Optional<Figure> figure(String id) {
+        return Optional.ofNullable(figures.get(id));
+    }
+
+    /** The rounded number of a figure; words instead where it is a strength that this page must not tell. */
+    Amount amount(Figure figure) {
+        return strengths || !Strengths.isOne(figure.value()) ? numbers.amount(figure.value())
+                : new Amount(words.say("strength.withheld"), "");
+    }
+
+    /** Whether this page has already shown the working of a figure; it does so once. */
+    boolean shows(String figure) {
+        return worked.contains(figure);
+    }
+
+    /** The working of a figure, which this page then has shown. */
+    Working working(Figure figure) {
+        worked.add(figure.id());
+        return new WorkingMaker(this).make(figure);
+    }
+
+    /** The working of a figure by id, if the case has it and this page has not shown it yet. */
+    Optional<Working> working(String id) {
+        return figure(id).filter(figure -> !shows(id)).map(this::working);
+    }
+
+    /** A source by its number in the list of sources, if the library has it. */
+    Optional<Citation> cite(String key) {
+        return Sources.of(library).cite(key, way(Paths.SOURCES));
+    }
+
+    /** Keeps the strengths of solutions off this page. */
+    Sheet withholdStrengths() {
+        strengths = false;
+        return this;
+    }
+
+    /** Whether strengths may stand on this page. */
+    boolean tellsStrengths() {
+        return strengths;
+    }
+
+    /** The finished page of the whole site. */
+    Page page(String title, String description) {
+        return page(title, description, Optional.empty(), new Frames(library, words).ofSite(path, title));
+    }
+
+    /** The finished page. */
+    Page page(String title, String description, Optional<String> caseId, Frame frame) {
+        return new Page(path, kind, title, description, language, caseId, frame, blocks, scripts, linkedData);
+    }
+}

@@ -1,0 +1,21 @@
+package org.benchleaf.compose;
+
+import java.util.Comparator;
+import java.util.List;
+import org.benchleaf.model.Library;
+
+/** Makes the pages of the whole site from the cards of its cases. */
+public final class SiteComposer {
+
+    private SiteComposer() {
+    }
+
+    /** The library, the ways to browse it, the search, and the pages of what all cases share. */
+    public static SitePages compose(Library library, List<CaseCard> cards) {
+        List<CaseCard> ordered = cards.stream().sorted(Comparator.comparing(CaseCard::title)
+                .thenComparing(CaseCard::id)).toList();
+        SiteDesk desk = new SiteDesk(library, ordered);
+        List<Page> pages = PageMakers.SITE.stream().flatMap(maker -> maker.make(desk).stream()).toList();
+        return new SitePages(pages, List.of(SearchIndex.file(desk)));
+    }
+}

@@ -1,0 +1,33 @@
+package org.benchleaf.compose;
+
+import java.util.List;
+import java.util.Map;
+import org.benchleaf.model.Library;
+
+/**
+ * What the makers of the site's pages work from.
+ *
+ * @param library what all cases share
+ * @param cards the cases that are published, in the order in which they are listed
+ */
+record SiteDesk(Library library, List<CaseCard> cards) {
+
+    SiteDesk {
+        cards = List.copyOf(cards);
+    }
+
+    /** The site's own language. */
+    String language() {
+        return library.studio().languages().isEmpty() ? Words.BASE : library.studio().languages().get(0);
+    }
+
+    /** An empty page of that maker at its own path, ready to be filled. */
+    Sheet sheet(SitePageMaker maker) {
+        return sheet(maker.path(), maker.kind());
+    }
+
+    /** An empty page at another path. */
+    Sheet sheet(String path, String kind) {
+        return new Sheet(path, kind, language(), library, Map.of());
+    }
+}

@@ -1,0 +1,20 @@
+package org.benchleaf.compose;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What was done, in order, one line a step.
+ *
+ * @param steps in order
+ */
+public record StepOutline(List<Item> steps) implements Block {
+
+    public StepOutline {
+        steps = List.copyOf(steps);
+    }
+
+    /** One step: its kind, what is done, how long it takes, and the way to it on the step sheet. */
+    public record Item(String kind, Html instruction, Optional<String> takes, Optional<Link> more) {
+    }
+}

@@ -1,0 +1,29 @@
+package org.benchleaf.compose;
+
+import java.util.EnumSet;
+import java.util.Set;
+import org.benchleaf.derive.Figure;
+import org.benchleaf.quantity.Dimension;
+import org.benchleaf.quantity.Quantity;
+import org.benchleaf.quantity.QuantityReader;
+
+/** Tells the strengths of solutions from other numbers, because the public page may have to leave them out. */
+final class Strengths {
+
+    private static final Set<Dimension> DIMENSIONS = EnumSet.of(Dimension.VOLUME_FRACTION, Dimension.MASS_FRACTION,
+            Dimension.MASS_PER_VOLUME, Dimension.AMOUNT_PER_VOLUME);
+    /** Inputs that give a strength without a unit: "1 + 5", "1 in 10". */
+    private static final Set<String> BARE_KEYS = Set.of("parts", "one-in", "strength");
+
+    private Strengths() {
+    }
+
+    static boolean isOne(Quantity quantity) {
+        return DIMENSIONS.contains(quantity.dimension());
+    }
+
+    static boolean isOne(Figure.Given given) {
+        return BARE_KEYS.contains(given.key())
+                || QuantityReader.read(given.text()).quantity().filter(Strengths::isOne).isPresent();
+    }
+}

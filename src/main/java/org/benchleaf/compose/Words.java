@@ -1,0 +1,129 @@
+package org.benchleaf.compose;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Properties;
+import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * The words of the interface in one language, from {@code words/interface_<language>.properties}.
+ *
+ * <p>English is complete. A language without a file of its own gets the English words; a key that no file has is a
+ * mistake of the program and stops it.
+ */
+final class Words {
+
+    static final String BASE = "en";
+    private static final Pattern HOLE = Pattern.compile("\\{([a-z][a-zA-Z]*)}");
+    private static final Map<String, Words> LOADED = new ConcurrentHashMap<>();
+
+    private final String language;
+    private final Map<String, String> texts;
+
+    private Words(String language, Map<String, String> texts) {
+        this.language = language;
+        this.texts = texts;
+    }
+
+    /** The words for a BCP 47 tag: its own, those of its bare language, or the English ones. */
+    static Words in(String tag) {
+        return LOADED.computeIfAbsent(tag, Words::find);
+    }
+
+    private static Words find(String tag) {
+        String bare = Locale.forLanguageTag(tag).getLanguage();
+        for (String candidate : new String[] {tag, bare, BASE}) {
+            try (InputStream file = Words.class.getResourceAsStream("/words/interface_" + candidate + ".properties")) {
+                if (file != null) {
+                    return new Words(candidate, read(file));
+                }
+            } catch (IOException broken) {
+                throw new UncheckedIOException("the words for " + candidate + " cannot be read", broken);
+            }
+        }
+        throw new IllegalStateException("the English words are missing from the program");
+    }
+
+    private static Map<String, String> read(InputStream file) throws IOException {
+        Properties properties = new Properties();
+        properties.load(new InputStreamReader(file, StandardCharsets.UTF_8));
+        Map<String, String> texts = new TreeMap<>();
+        properties.forEach((key, text) -> texts.put((String) key, (String) text));
+        return texts;
+    }
+
+    /** The BCP 47 tag of the words themselves, which is English where a language has none of its own. */
+    String language() {
+        return language;
+    }
+
+    /** Whether there is a text for the key. */
+    boolean has(String key) {
+        return texts.containsKey(key);
+    }
+
+    /**
+     * The text of a key with its named holes filled.
+     *
+     * @param holes name, value, name, value, …
+     * @throws IllegalArgumentException if the key or a hole's value is missing
+     */
+    String say(String key, Object... holes) {
+        String text = texts.get(key);
+        if (text == null) {
+            throw new IllegalArgumentException("no words for '" + key + "' in " + language);
+        }
+        Matcher hole = HOLE.matcher(text);
+        StringBuilder said = new StringBuilder();
+        while (hole.find()) {
+            hole.appendReplacement(said, Matcher.quoteReplacement(value(hole.group(1), key, holes)));
+        }
+        return hole.appendTail(said).toString();
+    }
+
+    /** The text for a number of things: {@code key.one} for one, {@code key.other} otherwise, with {n} filled. */
+    String count(String key, long number, Object... holes) {
+        Object[] all = java.util.Arrays.copyOf(holes, holes.length + 2);
+        all[holes.length] = "n";
+        all[holes.length + 1] = number;
+        return say(key + (number == 1 ? ".one" : ".other"), all);
+    }
+
+    /** The word for one of a closed list, such as a kind of step; the trade word itself where none is given. */
+    String term(String group, String word) {
+        String key = group + "." + word.replace(' ', '-');
+        return has(key) ? say(key) : word;
+    }
+
+    /** Every text whose key begins with the group, by the rest of its key: the fixed labels of a block. */
+    Map<String, String> group(String group) {
+        Map<String, String> labels = new TreeMap<>();
+        String start = group + ".";
+        texts.forEach((key, text) -> {
+            if (key.startsWith(start) && !HOLE.matcher(text).find()) {
+                labels.put(key.substring(start.length()), text);
+            }
+        });
+        if (labels.isEmpty()) {
+            throw new IllegalArgumentException("no words for the group '" + group + "' in " + language);
+        }
+        return labels;
+    }
+
+    private static String value(String name, String key, Object... pairs) {
+        for (int i = 0; i + 1 < pairs.length; i += 2) {
+            if (pairs[i].equals(name)) {
+                return String.valueOf(pairs[i + 1]);
+            }
+        }
+        throw new IllegalArgumentException("no value for {" + name + "} of '" + key + "'");
+    }
+}

@@ -1,0 +1,37 @@
+package org.benchleaf.compose;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * A worked-out number that opens in place to its working.
+ *
+ * @param anchor where links to the working arrive
+ * @param label what the number is
+ * @param amount the number, rounded
+ * @param method name of the calculation, in words
+ * @param methodHref the calculation's own page
+ * @param formula the formula as MathML; empty if the method has none
+ * @param formulaText the formula as plain text
+ * @param given what was put in
+ * @param full the result before rounding
+ * @param spread how far it may lie off, in words
+ * @param sources where the method and its inputs come from
+ * @param caveats what it must not be taken for
+ * @param words fixed labels
+ */
+public record Working(String anchor, String label, Amount amount, String method, String methodHref,
+        Optional<Html> formula, String formulaText, List<Given> given, String full, String spread,
+        List<Citation> sources, List<String> caveats, Map<String, String> words) implements Block {
+
+    public Working {
+        given = List.copyOf(given);
+        sources = List.copyOf(sources);
+        caveats = List.copyOf(caveats);
+    }
+
+    /** One number that was put in: what, how much, and where it comes from, with a link if that is another figure. */
+    public record Given(String label, String text, String from, Optional<String> href) {
+    }
+}

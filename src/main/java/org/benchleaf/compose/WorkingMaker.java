@@ -1,0 +1,73 @@
+package org.benchleaf.compose;
+
+import java.util.List;
+import java.util.Optional;
+import org.benchleaf.derive.Figure;
+import org.benchleaf.model.Method;
+import org.benchleaf.quantity.Quantity;
+
+/** Words the working of a figure. */
+final class WorkingMaker {
+
+    private final Sheet sheet;
+
+    WorkingMaker(Sheet sheet) {
+        this.sheet = sheet;
+    }
+
+    Working make(Figure figure) {
+        Optional<Method> method = Optional.ofNullable(sheet.library().methods().get(figure.method()));
+        return new Working(Paths.working(figure.id()), figure.label(), sheet.amount(figure),
+                method.map(Method::title).orElse(figure.method()),
+                sheet.way(Paths.METHODS + "#" + methodAnchor(figure.method())),
+                method.map(Method::mathml).filter(mathml -> !mathml.isBlank()).map(Html::new),
+                method.map(Method::formula).orElse(""),
+                figure.inputs().stream().map(this::given).toList(),
+                full(figure), hidden(figure) ? sheet.amount(figure).text() : spread(figure.value()),
+                figure.sources().stream().map(sheet::cite).flatMap(Optional::stream).toList(),
+                caveats(figure, method), sheet.words().group("working"));
+    }
+
+    static String methodAnchor(String method) {
+        return "method-" + Paths.slug(method);
+    }
+
+    private Working.Given given(Figure.Given given) {
+        Optional<Figure> other = sheet.figure(given.from());
+        return new Working.Given(given.label(), told(given),
+                other.map(Figure::label).orElseGet(() -> sheet.words().term("given", given.from())),
+                other.filter(figure -> sheet.shows(figure.id())).map(figure -> "#" + Paths.working(figure.id())));
+    }
+
+    private String full(Figure figure) {
+        return hidden(figure) ? sheet.amount(figure).text()
+                : sheet.numbers().written(figure.value().exact()).text();
+    }
+
+    private boolean hidden(Figure figure) {
+        return !sheet.tellsStrengths() && Strengths.isOne(figure.value());
+    }
+
+    private String told(Figure.Given given) {
+        return sheet.tellsStrengths() || !Strengths.isOne(given) ? given.text()
+                : sheet.words().say("strength.withheld");
+    }
+
+    private String spread(Quantity value) {
+        NumberText numbers = sheet.numbers();
+        Words words = sheet.words();
+        return switch (value.spread()) {
+            case NONE -> words.say("spread.none");
+            case RANGE -> words.say("spread.range",
+                    "low", numbers.amount(Quantity.of(value.low(), value.unit())).text(),
+                    "high", numbers.amount(Quantity.of(value.high(), value.unit())).text());
+            case TOLERANCE -> words.say("spread.tolerance",
+                    "half", numbers.amount(Quantity.of(value.halfWidth(), value.unit())).text());
+        };
+    }
+
+    private static List<String> caveats(Figure figure, Optional<Method> method) {
+        return java.util.stream.Stream.concat(figure.notes().stream(),
+                method.stream().flatMap(m -> m.caveats().stream())).distinct().toList();
+    }
+}
