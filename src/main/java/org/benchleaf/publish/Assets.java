@@ -1,0 +1,60 @@
+package org.benchleaf.publish;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The styles in one file, the scripts one by one, and the search's library. */
+final class Assets {
+
+    /** The layers' order, then these files first and last; those of the components stand between, by name. */
+    private static final String LAYERS = "@layer tokens, reset, base, layout, components, print;\n";
+    private static final List<String> FIRST = List.of("tokens", "reset", "base", "layout");
+    private static final String LAST = "print";
+    private static final String FUSE = "/META-INF/resources/webjars/fuse.js/6.6.2/dist/fuse.basic.min.js";
+
+    private Assets() {
+    }
+
+    static List<SiteFile> of(TemplateFolder templates) {
+        List<SiteFile> files = new ArrayList<>();
+        files.add(SiteFile.text("assets/site.css", styles(templates)));
+        templates.texts().forEach((name, text) -> {
+            if (name.startsWith("script/")) {
+                files.add(SiteFile.text("assets/" + name.substring("script/".length()), text));
+            }
+        });
+        files.add(new SiteFile("assets/fuse.js", fuse()));
+        return files;
+    }
+
+    private static String styles(TemplateFolder templates) {
+        StringBuilder css = new StringBuilder(LAYERS);
+        FIRST.forEach(name -> css.append(templates.text("style/" + name + ".css")));
+        templates.texts().forEach((file, text) -> {
+            String name = file.replaceAll("^style/|\\.css$", "");
+            if (file.startsWith("style/") && !FIRST.contains(name) && !name.equals(LAST)) {
+                css.append(text);
+            }
+        });
+        return withoutComments(css.append(templates.text("style/" + LAST + ".css")).toString());
+    }
+
+    /** Comments are for those who read the sources; a reader's phone need not fetch them. */
+    private static String withoutComments(String css) {
+        return css.replaceAll("(?s)/\\*.*?\\*/", "").replaceAll("(?m)^\\s+", "").replaceAll("\n{2,}", "\n");
+    }
+
+    private static byte[] fuse() {
+        try (InputStream file = Assets.class.getResourceAsStream(FUSE)) {
+            if (file == null) {
+                throw new IllegalStateException("the search's library is missing from the program");
+            }
+            return file.readAllBytes();
+        } catch (IOException broken) {
+            throw new UncheckedIOException("the search's library cannot be read", broken);
+        }
+    }
+}

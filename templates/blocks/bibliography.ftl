@@ -1,0 +1,13 @@
+<#-- Published sources by number.
+     entries  each with id, author, year, title, where, status, citedBy (links)
+     words    fixed labels -->
+<#macro bibliography entries words>
+<ol class="bibliography">
+  <#list entries as entry>
+  <li class="bibliography__entry" id="${entry.id}">
+    <p>${entry.author}<#if entry.year?has_content> (${entry.year})</#if>: <cite>${entry.title}</cite>. ${entry.where} <span class="bibliography__status">[${entry.status}]</span></p>
+    <p class="bibliography__cited"><#if entry.citedBy?has_content>${words["cited-by"]} <#list entry.citedBy as link><a href="${link.href}">${link.text}</a><#sep>, </#list><#else>${words["not-cited"]}</#if></p>
+  </li>
+  </#list>
+</ol>
+</#macro>

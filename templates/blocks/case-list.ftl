@@ -1,0 +1,24 @@
+<#-- Cases to choose from.
+     entries  each with title (a link), language, summary, facts, picture (may be empty), sheets (links)
+     words    fixed labels -->
+<#macro caseList entries words>
+<ul class="case-list">
+  <#list entries as entry>
+  <li class="case-list__case<#if !entry.picture?has_content> case-list__case--bare</#if>">
+    <#if entry.picture?has_content><div class="case-list__picture"><@show entry.picture /></div></#if>
+    <div class="case-list__text">
+      <h3 class="case-list__title"<#if entry.language != page.language> lang="${entry.language}"</#if>><a href="${entry.title.href}">${entry.title.text}</a></h3>
+      <p<#if entry.language != page.language> lang="${entry.language}"</#if>>${entry.summary}</p>
+      <dl class="case-list__facts">
+        <#list entry.facts as fact><div><dt>${fact.name}</dt><dd>${fact.value}</dd></div></#list>
+      </dl>
+      <#if entry.sheets?has_content>
+      <ul class="case-list__sheets" aria-label="${words.sheets}">
+        <#list entry.sheets as sheet><li><a href="${sheet.href}">${sheet.text}</a></li></#list>
+      </ul>
+      </#if>
+    </div>
+  </li>
+  </#list>
+</ul>
+</#macro>

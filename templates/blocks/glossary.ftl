@@ -1,0 +1,19 @@
+<#-- Terms and what they mean.
+     entries  each with id, term, also, plain, more, see (links), source (a citation)
+     words    fixed labels -->
+<#macro glossary entries words>
+<dl class="glossary">
+  <#list entries as entry>
+  <div class="glossary__entry" id="${entry.id}">
+    <dt><dfn>${entry.term}</dfn></dt>
+    <dd>
+      <p>${entry.plain}</p>
+      <#if entry.more?has_content><p class="glossary__more">${entry.more}</p></#if>
+      <#if entry.also?has_content><p class="glossary__small">${words.also} ${entry.also}</p></#if>
+      <#if entry.see?has_content><p class="glossary__small">${words.see} <#list entry.see as link><a href="${link.href}">${link.text}</a><#sep>, </#list></p></#if>
+      <#if entry.source?has_content><p class="glossary__small">${words.source} <a href="${entry.source.href}">[${entry.source.number}] ${entry.source.text}</a></p></#if>
+    </dd>
+  </div>
+  </#list>
+</dl>
+</#macro>

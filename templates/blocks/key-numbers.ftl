@@ -1,0 +1,12 @@
+<#-- The numbers that sum up a treatment, each opening to its working.
+     numbers  each with working, says, cautions -->
+<#macro keyNumbers numbers>
+<ul class="key-numbers">
+  <#list numbers as item>
+  <li class="key-numbers__item">
+    <@show item.working />
+    <#list item.cautions as caution><p class="key-numbers__caution">${caution}</p></#list>
+  </li>
+  </#list>
+</ul>
+</#macro>

@@ -1,0 +1,13 @@
+<#-- What was done, in order.
+     steps  each with kind, instruction, takes (may be empty), more (a link; may be empty) -->
+<#macro stepOutline steps>
+<ol class="step-outline">
+  <#list steps as step>
+  <li class="step-outline__step">
+    <p class="step-outline__kind"><#if step.more?has_content><a href="${step.more.href}">${step.kind}</a><#else>${step.kind}</#if></p>
+    <p class="step-outline__instruction">${step.instruction}</p>
+    <#if step.takes?has_content><p class="step-outline__takes"><bdi>${step.takes}</bdi></p></#if>
+  </li>
+  </#list>
+</ol>
+</#macro>

@@ -1,0 +1,45 @@
+<#-- A worked-out number that opens in place to its working.
+     anchor      where links to the working arrive: inside, so that browsers open it for them
+     label       what the number is
+     amount      the number, rounded: number, unit
+     method      name of the calculation
+     methodHref  its own page
+     formula     MathML; may be empty
+     formulaText the formula as plain text; may be empty
+     given       what was put in: label, text, from, href
+     full        the result before rounding
+     spread      how far it may lie off
+     sources     citations: number, text, href
+     caveats     what it must not be taken for
+     words       fixed labels -->
+<#macro working anchor label amount method methodHref formula formulaText given full spread sources caveats words>
+<details class="working">
+  <summary class="working__summary"><span class="working__label">${label}</span> <bdi class="working__number"><span class="working__digits">${amount.number}</span><#if amount.unit?has_content> <span class="working__unit">${amount.unit}</span></#if></bdi></summary>
+  <div class="working__body" id="${anchor}">
+    <p class="working__title">${words.title}: <a href="${methodHref}">${method}</a></p>
+    <#if formula?has_content>
+    <div class="working__formula"><math display="block">${formula}</math></div>
+    </#if>
+    <#if formulaText?has_content><p class="working__plain"><code>${formulaText}</code></p></#if>
+    <#if given?has_content>
+    <div class="scroll" role="region" tabindex="0" aria-labelledby="${anchor}-in">
+    <table class="working__given">
+      <caption id="${anchor}-in">${words["in"]}: ${label}</caption>
+      <thead><tr><th scope="col">${words.given}</th><th scope="col">${words.value}</th><th scope="col">${words.from}</th></tr></thead>
+      <tbody>
+        <#list given as row>
+        <tr><th scope="row">${row.label}</th><td><bdi>${row.text}</bdi></td><td><#if row.href?has_content><a href="${row.href}">${row.from}</a><#else>${row.from}</#if></td></tr>
+        </#list>
+      </tbody>
+    </table>
+    </div>
+    </#if>
+    <dl class="working__result">
+      <div><dt>${words.full}</dt><dd><bdi>${full}</bdi></dd></div>
+      <div><dt>${words.spread}</dt><dd>${spread}</dd></div>
+      <#if caveats?has_content><div><dt>${words.caveats}</dt><dd><#list caveats as caveat>${caveat}<#sep> </#list></dd></div></#if>
+      <#if sources?has_content><div><dt>${words.sources}</dt><dd><#list sources as source><a href="${source.href}">[${source.number}] ${source.text}</a><#sep>; </#list></dd></div></#if>
+    </dl>
+  </div>
+</details>
+</#macro>

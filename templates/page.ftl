@@ -1,0 +1,80 @@
+<#-- The layout of every page.
+     page             the page: language, title, frame (what surrounds it), blocks, scripts, linked data
+     parts(block)     the components of a block's record, which are the arguments of its macro
+     macroOf(block)   the name of that macro
+     renditions(c, p) the files made of a case's picture, narrowest first
+     A block's template is blocks/<name>.ftl; show writes one, also from inside another. -->
+<#macro show block>
+  <#import "/blocks/" + block.name() + ".ftl" as lib>
+  <@lib[macroOf(block)]?with_args(parts(block)) />
+</#macro>
+<#macro showAll blocks><#list blocks as block><@show block /></#list></#macro>
+<#global show = show showAll = showAll frame = page.frame>
+<!DOCTYPE html>
+<html lang="${page.language}" dir="${frame.direction}">
+<head>
+<meta charset="utf-8">
+<meta http-equiv="Content-Security-Policy" content="default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data:; font-src 'self'; connect-src 'self'; base-uri 'none'; form-action 'self' file:">
+<meta name="viewport" content="width=device-width, initial-scale=1">
+<title>${frame.headTitle}</title>
+<meta name="description" content="${page.description}">
+<meta name="color-scheme" content="light dark">
+<meta property="og:title" content="${page.title}">
+<meta property="og:type" content="article">
+<meta property="og:description" content="${page.description}">
+<meta property="og:locale" content="${page.language}">
+<link rel="stylesheet" href="${frame.up}assets/site.css">
+<#list page.scripts as script>
+<script defer src="${frame.up}assets/${script}"></script>
+</#list>
+<#list page.linkedData as json>
+<script type="application/ld+json">${json}</script>
+</#list>
+</head>
+<body class="page page--${page.kind}">
+<a class="skip" href="#content">${frame.words.skip}</a>
+<header class="masthead">
+  <p class="masthead__name"><a href="${frame.up}index.html">${frame.siteName}</a></p>
+  <nav class="ways" aria-label="${frame.words.ways}">
+    <ul>
+      <#list frame.ways as way>
+      <li><a href="${way.href}"<#if way.current> aria-current="page"</#if>>${way.text}</a></li>
+      </#list>
+    </ul>
+  </nav>
+</header>
+<#if frame.casePages?size gt 1>
+<nav class="tabs" aria-label="${frame.words['case-pages']}">
+  <ul>
+    <#list frame.casePages as way>
+    <li><a href="${way.href}"<#if way.current> aria-current="page"</#if>>${way.text}</a></li>
+    </#list>
+  </ul>
+</nav>
+</#if>
+<main class="content" id="content" tabindex="-1">
+<@showAll page.blocks />
+</main>
+<footer class="foot">
+  <p class="foot__notice">${frame.notice}</p>
+  <#if frame.demo?has_content><p>${frame.demo}</p></#if>
+  <#if frame.licence?has_content><p>${frame.licence}</p></#if>
+  <#if frame.otherLanguages?has_content>
+  <nav class="foot__languages" aria-label="${frame.words['other-languages']}">
+    <ul>
+      <#list frame.otherLanguages as other>
+      <li><a href="${other.href}" lang="${other.language}" hreflang="${other.language}">${other.name}</a></li>
+      </#list>
+    </ul>
+  </nav>
+  </#if>
+  <nav class="foot__ways" aria-label="${frame.words['all-ways']}">
+    <ul>
+      <#list frame.allWays as way>
+      <li><a href="${way.href}"<#if way.current> aria-current="page"</#if>>${way.text}</a></li>
+      </#list>
+    </ul>
+  </nav>
+</footer>
+</body>
+</html>

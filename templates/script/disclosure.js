@@ -1,0 +1,32 @@
+/* Opens the working that a number in the text points at, and closes it again. Without this, browsers that know how
+   open it themselves; the others show the link's place. */
+(function () {
+  "use strict";
+  document.addEventListener("click", function (event) {
+    var link = event.target.closest ? event.target.closest("a.number") : null;
+    if (!link) { return; }
+    var target = document.getElementById(decodeURIComponent(link.hash.slice(1)));
+    var details = target && target.closest("details");
+    if (!details) { return; }
+    event.preventDefault();
+    details.open = !details.open;
+    if (details.open) { details.querySelector("summary").focus(); }
+  });
+  function openTarget() {
+    var target = location.hash.length > 1 && document.getElementById(decodeURIComponent(location.hash.slice(1)));
+    var details = target && target.closest("details");
+    if (details) { details.open = true; target.scrollIntoView(); }
+  }
+  window.addEventListener("hashchange", openTarget);
+  openTarget();
+  /* Engines that do not know ::details-content would print closed workings closed. */
+  var closed = [];
+  window.addEventListener("beforeprint", function () {
+    closed = Array.prototype.slice.call(document.querySelectorAll("details:not([open])"));
+    closed.forEach(function (details) { details.open = true; });
+  });
+  window.addEventListener("afterprint", function () {
+    closed.forEach(function (details) { details.open = false; });
+    closed = [];
+  });
+}());
