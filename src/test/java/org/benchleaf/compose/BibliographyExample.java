@@ -1,0 +1,16 @@
+package org.benchleaf.compose;
+
+import java.util.List;
+import java.util.function.Supplier;
+
+/** A Bibliography as it stands on a page. */
+final class BibliographyExample implements Supplier<Block> {
+
+    @Override
+    public Block get() {
+        return new Bibliography(List.of(new Bibliography.Entry("source-house-notebook", "Tarn Quay Paper Studio", "2026",
+                "House notebook, recipes", "invented for the demo", "read",
+                List.of(Link.to("A tide table that had met the tide", "cases/tide-table/index.html")))),
+                Words.in("en").group("sources"));
+    }
+}

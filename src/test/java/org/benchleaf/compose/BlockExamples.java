@@ -1,0 +1,43 @@
+package org.benchleaf.compose;
+
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
+import java.lang.reflect.Constructor;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Supplier;
+
+/** Finds every kind of block and the example that bears its name: {@code <Block>Example} in this package. */
+public final class BlockExamples {
+
+    private BlockExamples() {
+    }
+
+    /** The record classes that are blocks, in order of their names. */
+    public static List<Class<?>> kinds() {
+        return new ClassFileImporter().withImportOption(new ImportOption.DoNotIncludeTests())
+                .importPackages("org.benchleaf.compose").stream()
+                .filter(type -> type.isAssignableTo(Block.class) && !type.isInterface())
+                .sorted(java.util.Comparator.comparing(JavaClass::getName))
+                .<Class<?>>map(JavaClass::reflect).toList();
+    }
+
+    /** The example of a kind of block; fails if there is none. */
+    public static Block of(Class<?> kind) throws ReflectiveOperationException {
+        Constructor<?> maker = Class.forName(kind.getName() + "Example").getDeclaredConstructor();
+        maker.setAccessible(true);
+        return (Block) ((Supplier<?>) maker.newInstance()).get();
+    }
+
+    /** A page that holds those blocks below a heading. */
+    public static Page page(String path, List<Block> blocks) {
+        Frame frame = new Frame("Tarn Quay Paper Studio", "Example - Tarn Quay Paper Studio", "ltr", Paths.up(path),
+                List.of(new Link("Cases", "index.html", false)), List.of(), List.of(new Link("Cases", "index.html", false)),
+                List.of(), "Ask a paper conservator.", Optional.empty(), Optional.empty(),
+                Map.copyOf(Words.in("en").group("frame")));
+        return new Page(path, "example", "Example", "An example of a part of a page.", "en", Optional.empty(), frame,
+                blocks, List.of("disclosure.js"), List.of());
+    }
+}

@@ -1,0 +1,18 @@
+package org.benchleaf.compose;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+
+/** A CaseList as it stands on a page. */
+final class CaseListExample implements Supplier<Block> {
+
+    @Override
+    public Block get() {
+        return new CaseList(List.of(new CaseList.Entry(
+                Link.to("A tide table that had met the tide", "cases/tide-table/index.html"), "en",
+                "A brown, brittle sheet is washed and mended.", List.of(Fact.of("Level", "Foundation")),
+                Optional.empty(), List.of(Link.to("Results: A tide table", "cases/tide-table/results.html")))),
+                Words.in("en").group("case-list"));
+    }
+}

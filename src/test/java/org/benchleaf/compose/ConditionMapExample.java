@@ -1,0 +1,18 @@
+package org.benchleaf.compose;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+
+/** A ConditionMap as it stands on a page. */
+final class ConditionMapExample implements Supplier<Block> {
+
+    @Override
+    public Block get() {
+        return new ConditionMap(Optional.empty(), "Where the damage is", "An outline of the sheet with numbered marks: 1 tear.",
+                2980, 4120, List.of(new ConditionMap.Mark(1, 2680, 1300)),
+                List.of(new ConditionMap.Entry(1, Html.ofText("tear"), "right edge", "moderate, 64 mm", true),
+                        new ConditionMap.Entry(2, Html.ofText("discoloration"), "overall", "marked", false)),
+                Words.in("en").group("condition-map"));
+    }
+}

@@ -1,0 +1,17 @@
+package org.benchleaf.compose;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+
+/** A Glossary as it stands on a page. */
+final class GlossaryExample implements Supplier<Block> {
+
+    @Override
+    public Block get() {
+        return new Glossary(List.of(new Glossary.Entry("term-tideline", "tideline", "tidelines",
+                Html.ofText("A brown edge that stays where wet paper met dry paper."),
+                Optional.of(Html.ofText("It holds acid and soluble colour.")),
+                List.of(Link.to("washing", "#term-washing")), Optional.empty())), Words.in("en").group("glossary"));
+    }
+}

@@ -1,0 +1,14 @@
+package org.benchleaf.compose;
+
+import java.util.List;
+import java.util.function.Supplier;
+
+/** A LinkGroups as it stands on a page. */
+final class LinkGroupsExample implements Supplier<Block> {
+
+    @Override
+    public Block get() {
+        return new LinkGroups(List.of(new LinkGroups.Group("by-damage", "Damage", List.of(
+                new LinkGroups.Entry(Link.to("tear", "browse/damage-tear.html"), "3 cases")))));
+    }
+}

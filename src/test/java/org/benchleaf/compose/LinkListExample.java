@@ -1,0 +1,14 @@
+package org.benchleaf.compose;
+
+import java.util.List;
+import java.util.function.Supplier;
+
+/** A LinkList as it stands on a page. */
+final class LinkListExample implements Supplier<Block> {
+
+    @Override
+    public Block get() {
+        return new LinkList(List.of(new LinkList.Entry(Link.to("Deionised water", "deionised-water.html"),
+                "Water from which salts have been taken out.")));
+    }
+}

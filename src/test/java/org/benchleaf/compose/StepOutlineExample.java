@@ -1,0 +1,18 @@
+package org.benchleaf.compose;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+
+/** A StepOutline as it stands on a page. */
+final class StepOutlineExample implements Supplier<Block> {
+
+    @Override
+    public Block get() {
+        return new StepOutline(List.of(
+                new StepOutline.Item("Washing", Html.ofText("Lower the sheet into the bath."), Optional.of("1 h"),
+                        Optional.of(Link.to("Open the step: Washing", "steps.html#step-wash"))),
+                new StepOutline.Item("Drying", Html.ofText("Lay the sheet between blotters."), Optional.empty(),
+                        Optional.empty())));
+    }
+}

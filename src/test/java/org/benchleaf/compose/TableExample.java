@@ -1,0 +1,17 @@
+package org.benchleaf.compose;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+
+/** A Table as it stands on a page. */
+final class TableExample implements Supplier<Block> {
+
+    @Override
+    public Block get() {
+        return new Table("readings", "pH before and after", List.of(new Table.Column("Place", false),
+                new Table.Column("Before", true), new Table.Column("After", true)),
+                List.of(List.of(Html.ofText("margin head"), Html.ofText("4.4"), Html.ofText("7.3"))),
+                Optional.of(Link.to("The readings as a table file (CSV)", "readings.csv")));
+    }
+}
