@@ -1,0 +1,69 @@
+package org.benchleaf;
+
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.OutputStreamWriter;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import org.benchleaf.command.CalculateCommand;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Spec;
+
+/** Runs Benchleaf from the command line. */
+@Command(name = "benchleaf", mixinStandardHelpOptions = true, version = "benchleaf 0.1.0",
+        description = "One case file per paper-conservation treatment: checked, worked out, published.",
+        subcommands = CalculateCommand.class)
+public final class Main implements Runnable {
+
+    private static final int COMMAND_IS_WRONG = 2;
+    private static final int PROGRAM_FAILED = 3;
+
+    @Spec
+    private CommandSpec spec;
+
+    /** Runs a command and ends the program with its exit code. */
+    public static void main(String[] words) {
+        PrintWriter out = writer(FileDescriptor.out);
+        PrintWriter err = writer(FileDescriptor.err);
+        int code = run(out, err, words);
+        out.flush();
+        err.flush();
+        System.exit(code);
+    }
+
+    /**
+     * Runs a command.
+     *
+     * @param out where results go
+     * @param err where messages go
+     * @param words the command and what follows it
+     * @return 0 done, 1 the content has errors, 2 the command line is wrong, 3 the disk or the program failed
+     */
+    static int run(PrintWriter out, PrintWriter err, String... words) {
+        CommandLine line = new CommandLine(new Main()).setOut(out).setErr(err).setExpandAtFiles(false)
+                .setCaseInsensitiveEnumValuesAllowed(true);
+        line.setParameterExceptionHandler((slip, typed) -> {
+            err.println("benchleaf: error: " + slip.getMessage());
+            slip.getCommandLine().usage(err);
+            return COMMAND_IS_WRONG;
+        });
+        line.setExecutionExceptionHandler((failure, command, parsed) -> {
+            err.println("benchleaf: failed: " + failure.getMessage());
+            return PROGRAM_FAILED;
+        });
+        return line.execute(words);
+    }
+
+    /** Without a command, says which there are. */
+    @Override
+    public void run() {
+        throw new CommandLine.ParameterException(spec.commandLine(), "which command?");
+    }
+
+    /** Results hold °, µ and ³ and JSON is UTF-8 by its standard, whatever the terminal's locale. */
+    private static PrintWriter writer(FileDescriptor descriptor) {
+        return new PrintWriter(new OutputStreamWriter(new FileOutputStream(descriptor), StandardCharsets.UTF_8), false);
+    }
+}
