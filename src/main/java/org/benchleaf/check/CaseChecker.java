@@ -31,6 +31,7 @@ public final class CaseChecker {
             return new Checked(Optional.empty(), List.of(), messages);
         }
         Node.Mapping root = draft.root().get();
+        Form.CASE.check(root, messages);
         References references = new References(messages);
         know(references, library);
         Fields.Soundness soundness = new Fields.Soundness(messages);

@@ -67,6 +67,11 @@ public final class LibraryChecker {
     }
 
     private CheckedLibrary check() {
+        draft.studio().ifPresent(part -> Form.STUDIO.check(part.root(), messages));
+        draft.materials().forEach(part -> Form.MATERIALS.check(part.root(), messages));
+        draft.glossary().ifPresent(part -> Form.GLOSSARY.check(part.root(), messages));
+        draft.sources().ifPresent(part -> Form.SOURCES.check(part.root(), messages));
+        draft.classes().forEach(part -> Form.CLASS.check(part.root(), messages));
         Map<String, Source> sources = new LinkedHashMap<>();
         draft.formulary().sources().forEach(source -> sources.put(source.key(), source));
         draft.ruleBook().sources().forEach(source -> sources.put(source.key(), source));
