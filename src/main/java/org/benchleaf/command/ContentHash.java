@@ -1,0 +1,108 @@
+package org.benchleaf.command;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.FileVisitResult;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.SimpleFileVisitor;
+import java.nio.file.attribute.BasicFileAttributes;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.function.Predicate;
+
+/** Works out one hash of all files under a folder: their paths and every byte, in the order of their paths. */
+final class ContentHash {
+
+    private ContentHash() {
+    }
+
+    /**
+     * The hash of a folder.
+     *
+     * @param seed what else decides over what is made from it
+     * @param wanted which paths below the folder count
+     * @param seen how the files stood, to be filled in
+     */
+    static String of(String seed, Path folder, Predicate<Path> wanted, Map<Path, String> seen) {
+        MessageDigest digest = sha256();
+        digest.update(seed.getBytes(StandardCharsets.UTF_8));
+        stand(folder, wanted, seen);
+        byte[] buffer = new byte[1 << 14];
+        try {
+            for (Path file : seen.keySet()) {
+                digest.update((byte) 0);
+                digest.update(folder.relativize(file).toString().replace('\\', '/').getBytes(StandardCharsets.UTF_8));
+                digest.update((byte) 0);
+                if (Files.isRegularFile(file)) {
+                    long size = Files.size(file);
+                    digest.update(Long.toString(size).getBytes(StandardCharsets.UTF_8));
+                    digest.update((byte) 0);
+                    feed(digest, file, size, buffer);
+                } else {
+                    // A link to a folder: what is behind it is not followed, so nothing may be taken for unchanged.
+                    digest.update(Long.toString(System.nanoTime()).getBytes(StandardCharsets.UTF_8));
+                }
+            }
+        } catch (IOException broken) {
+            throw new UncheckedIOException(broken);
+        }
+        return HexFormat.of().formatHex(digest.digest());
+    }
+
+    /** Reads no more than the file said it has: some files of the system never end. */
+    private static void feed(MessageDigest digest, Path file, long size, byte[] buffer) throws IOException {
+        try (InputStream in = Files.newInputStream(file)) {
+            long left = size;
+            while (left > 0) {
+                int read = in.read(buffer, 0, (int) Math.min(buffer.length, left));
+                if (read < 0) {
+                    return;
+                }
+                digest.update(buffer, 0, read);
+                left -= read;
+            }
+        }
+    }
+
+    /** How every file under a folder stands on the disk: size and time of its last change. */
+    static void stand(Path folder, Predicate<Path> wanted, Map<Path, String> seen) {
+        Map<Path, String> found = new TreeMap<>();
+        try {
+            if (!Files.isDirectory(folder)) {
+                return;
+            }
+            Files.walkFileTree(folder, new SimpleFileVisitor<>() {
+                @Override
+                public FileVisitResult preVisitDirectory(Path visited, BasicFileAttributes attributes) {
+                    return visited.equals(folder) || wanted.test(folder.relativize(visited))
+                            ? FileVisitResult.CONTINUE : FileVisitResult.SKIP_SUBTREE;
+                }
+
+                @Override
+                public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) {
+                    if (wanted.test(folder.relativize(file))) {
+                        found.put(file, attributes.size() + " " + attributes.lastModifiedTime());
+                    }
+                    return FileVisitResult.CONTINUE;
+                }
+            });
+        } catch (IOException broken) {
+            throw new UncheckedIOException(broken);
+        }
+        seen.putAll(found);
+    }
+
+    private static MessageDigest sha256() {
+        try {
+            return MessageDigest.getInstance("SHA-256");
+        } catch (NoSuchAlgorithmException impossible) {
+            throw new IllegalStateException("every Java has SHA-256", impossible);
+        }
+    }
+}

@@ -1,0 +1,185 @@
+package org.benchleaf.command;
+
+import java.net.URISyntaxException;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.benchleaf.check.CaseChecker;
+import org.benchleaf.check.CheckedLibrary;
+import org.benchleaf.check.LibraryChecker;
+import org.benchleaf.compose.CaseCard;
+import org.benchleaf.compose.CasePages;
+import org.benchleaf.compose.Clearance;
+import org.benchleaf.compose.DataFile;
+import org.benchleaf.compose.Page;
+import org.benchleaf.compose.PageComposer;
+import org.benchleaf.compose.SiteComposer;
+import org.benchleaf.compose.SitePages;
+import org.benchleaf.derive.Derived;
+import org.benchleaf.derive.Deriver;
+import org.benchleaf.message.MessageText;
+import org.benchleaf.message.Messages;
+import org.benchleaf.model.Confidential;
+import org.benchleaf.model.TreatmentCase;
+import org.benchleaf.pack.LeakScan;
+import org.benchleaf.publish.Pictures;
+import org.benchleaf.publish.SiteFile;
+import org.benchleaf.publish.SitePublisher;
+import org.benchleaf.read.CaseReader;
+import org.benchleaf.read.Draft;
+import org.benchleaf.read.LibraryReader;
+
+/** The line of stages for one content folder and one day. */
+final class ContentStages implements Stages {
+
+    private final Path content;
+    private final LocalDate day;
+    private final CheckedLibrary library;
+    private final Deriver deriver;
+    private final SitePublisher publisher;
+    private final String seed;
+    private final List<Path> cases;
+
+    private ContentStages(Path content, Path templates, LocalDate day) {
+        this.content = content;
+        this.day = day;
+        this.library = LibraryChecker.check(LibraryReader.read(content));
+        this.deriver = new Deriver(library.library());
+        this.publisher = SitePublisher.with(templates, Pictures.none());
+        this.seed = seed(content, templates);
+        this.cases = CaseReader.folders(content);
+    }
+
+    /** Reads what all cases share. */
+    static ContentStages open(Path content, Path templates, LocalDate day) {
+        return new ContentStages(content, templates, day);
+    }
+
+    /** What was said about what all cases share. */
+    Messages messages() {
+        return library.messages();
+    }
+
+    /** Everything besides a case's own files that decides over its pages: the library, the templates, the program. */
+    String seed() {
+        return seed;
+    }
+
+    private static String seed(Path content, Path templates) {
+        String program = ContentHash.of("", programFolder(), path -> true, new TreeMap<>());
+        String shared = ContentHash.of(program, content, path -> !path.startsWith("cases"), new TreeMap<>());
+        return ContentHash.of(shared, templates, path -> true, new TreeMap<>());
+    }
+
+    /** The folder of the program's classes, or of its one file. */
+    private static Path programFolder() {
+        try {
+            return Path.of(ContentStages.class.getProtectionDomain().getCodeSource().getLocation().toURI());
+        } catch (URISyntaxException impossible) {
+            throw new IllegalStateException("the program does not know where it is", impossible);
+        }
+    }
+
+    @Override
+    public List<Path> cases() {
+        return cases;
+    }
+
+    @Override
+    public Checked check(Path caseFolder) {
+        Draft draft = CaseReader.read(content, caseFolder);
+        org.benchleaf.check.Checked checked = CaseChecker.check(draft, library.library(), day);
+        Messages messages = new Messages();
+        messages.addAll(checked.messages());
+        if (checked.treatment().isEmpty()) {
+            return new Unsound(messages);
+        }
+        Clearance clearance = Clearance.on(day, checked.treatment().get());
+        clearance.told().forEach(messages::add);
+        return new Sound(checked, clearance, draft.confidential(), messages);
+    }
+
+    /** A case that cannot be understood. */
+    private record Unsound(Messages messages) implements Checked {
+
+        @Override
+        public String standing() {
+            return "unsound";
+        }
+
+        @Override
+        public Made make() {
+            throw new IllegalStateException("a case with errors is never made");
+        }
+    }
+
+    /** A case that may be made. */
+    private final class Sound implements Checked {
+
+        private final org.benchleaf.check.Checked checked;
+        private final Clearance clearance;
+        private final Confidential confidential;
+        private final Messages messages;
+
+        Sound(org.benchleaf.check.Checked checked, Clearance clearance, Confidential confidential, Messages messages) {
+            this.checked = checked;
+            this.clearance = clearance;
+            this.confidential = confidential;
+            this.messages = messages;
+        }
+
+        @Override
+        public Messages messages() {
+            return messages;
+        }
+
+        @Override
+        public String standing() {
+            StringBuilder standing = new StringBuilder().append(clearance.outputs())
+                    .append(clearance.strengthsForPublic()).append(checked.findings());
+            messages.all().stream().map(MessageText::of).forEach(standing::append);
+            return standing.toString();
+        }
+
+        @Override
+        public Made make() {
+            TreatmentCase treatment = checked.treatment().orElseThrow();
+            Derived derived = deriver.derive(treatment, checked.findings());
+            Messages said = new Messages();
+            said.addAll(derived.messages());
+            if (said.hasErrors()) {
+                return new Made(List.of(), Optional.empty(), said);
+            }
+            CasePages pages = PageComposer.compose(derived.worked(), library.library(), clearance);
+            List<SiteFile> files = files(pages.pages(), pages.files());
+            scan(treatment.id(), files, pages.card(), said);
+            return new Made(files, Optional.of(pages.card()), said);
+        }
+
+        /** No page of the case may hold its private values, and what goes to the site's own pages neither. */
+        private void scan(String id, List<SiteFile> files, CaseCard card, Messages said) {
+            LeakScan scan = new LeakScan(Map.of(id, confidential));
+            files.forEach(file -> scan.scan(file).forEach(said::add));
+            scan.scan(SiteFile.text(card.path(), card.toString())).forEach(said::add);
+        }
+    }
+
+    private List<SiteFile> files(List<Page> pages, List<DataFile> data) {
+        List<SiteFile> files = new ArrayList<>();
+        pages.forEach(page -> files.add(publisher.publish(page)));
+        data.forEach(file -> files.add(publisher.publish(file)));
+        return files;
+    }
+
+    @Override
+    public SharedFiles shared(List<CaseCard> cards) {
+        SitePages pages = SiteComposer.compose(library.library(), cards);
+        List<SiteFile> files = new ArrayList<>(files(pages.pages(), pages.files()));
+        files.addAll(publisher.assets());
+        return new SharedFiles(files, new Messages());
+    }
+}

@@ -1,0 +1,127 @@
+package org.benchleaf.command;
+
+import java.io.PrintWriter;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.benchleaf.message.EditionMessages;
+import org.benchleaf.message.MessageText;
+import org.benchleaf.message.Place;
+import org.benchleaf.pack.EditionStopped;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** Publishes the content as a site. */
+@Command(name = "publish", mixinStandardHelpOptions = true, sortOptions = false,
+        description = "Checks the content, works out its figures and publishes it as a site.",
+        exitCodeListHeading = "%nExit codes:%n",
+        exitCodeList = {"0:the site is published", "1:the content has errors; nothing was published",
+            "2:the command line is wrong", "3:the disk or the program failed"})
+public final class PublishCommand implements Callable<Integer> {
+
+    private static final int DONE = 0;
+    private static final int CONTENT_HAS_ERRORS = 1;
+    private static final int FAILED = 3;
+
+    @Option(names = "--content", paramLabel = "DIR", defaultValue = "content",
+            description = "Where the cases are (default: ${DEFAULT-VALUE}).")
+    private Path content;
+
+    @Option(names = "--templates", paramLabel = "DIR",
+            description = "How pages look (default: templates, or the program's own if there is no such folder).")
+    private Optional<Path> templates = Optional.empty();
+
+    @Option(names = "--site", paramLabel = "DIR", defaultValue = "site",
+            description = "Where the site goes (default: ${DEFAULT-VALUE}).")
+    private Path site;
+
+    @Option(names = "--on", paramLabel = "DATE",
+            description = "The day of publishing, by which permissions are judged, as 2026-03-02 (default: today).")
+    private Optional<LocalDate> on = Optional.empty();
+
+    @Option(names = "--threads", paramLabel = "N", hidden = true,
+            description = "How many cases are worked on at once (default: one a processor).")
+    private int threads = Runtime.getRuntime().availableProcessors();
+
+    @Spec
+    private CommandSpec spec;
+
+    private final Clock clock;
+
+    /** The command, by the clock of this machine. */
+    public PublishCommand() {
+        this(Clock.systemDefaultZone());
+    }
+
+    PublishCommand(Clock clock) {
+        this.clock = clock;
+    }
+
+    @Override
+    public Integer call() {
+        refuseWrongFolders();
+        PrintWriter out = spec.commandLine().getOut();
+        PrintWriter err = spec.commandLine().getErr();
+        long started = System.nanoTime();
+        try {
+            Publishing.Outcome outcome = publish(on.orElseGet(() -> LocalDate.now(clock)));
+            outcome.told().forEach(told -> err.println(told.text()));
+            err.flush();
+            Summary.of(outcome, site, System.nanoTime() - started).forEach(out::println);
+            return code(outcome);
+        } catch (EditionStopped stopped) {
+            err.println(MessageText.of(stopped.told()));
+            return stopped.told().id() == EditionMessages.NO_CASE ? CONTENT_HAS_ERRORS : FAILED;
+        } catch (UncheckedIOException broken) {
+            err.println(MessageText.of(Publishing.unreadable(content, broken).told()));
+            return FAILED;
+        } catch (RuntimeException fault) {
+            err.println(MessageText.of(Publishing.fault(content, fault)));
+            return FAILED;
+        }
+    }
+
+    private static int code(Publishing.Outcome outcome) {
+        if (outcome.edition().isPresent()) {
+            return DONE;
+        }
+        boolean program = outcome.told().stream()
+                .anyMatch(told -> told.code().equals(EditionMessages.PROGRAM_FAILED.code()));
+        return program ? FAILED : CONTENT_HAS_ERRORS;
+    }
+
+    private void refuseWrongFolders() {
+        if (!Files.isDirectory(content)) {
+            throw new ParameterException(spec.commandLine(), "--content: there is no folder '" + content + "'.");
+        }
+        if (templates.isPresent() && !Files.isRegularFile(templates.get().resolve("page.ftl"))) {
+            throw new ParameterException(spec.commandLine(),
+                    "--templates: '" + templates.get() + "' has no page.ftl, so it is no folder of templates.");
+        }
+        if (threads < 1) {
+            throw new ParameterException(spec.commandLine(), "--threads: at least 1.");
+        }
+        Path from = content.toAbsolutePath().normalize();
+        Path to = site.toAbsolutePath().normalize();
+        if (to.startsWith(from) || from.startsWith(to)) {
+            throw new ParameterException(spec.commandLine(),
+                    "--site: '" + site + "' and the content '" + content + "' lie in each other.");
+        }
+    }
+
+    private Publishing.Outcome publish(LocalDate day) {
+        ContentStages stages = ContentStages.open(content, templates.orElse(Path.of("templates")), day);
+        if (stages.cases().isEmpty()) {
+            throw new EditionStopped(EditionMessages.NO_CASE.at(Place.file(content.toString().replace('\\', '/'))));
+        }
+        return new Publishing(stages, stages.seed(), day, threads, Progress.Shown.here(System.err))
+                .run(site, stages.messages());
+    }
+}

@@ -1,0 +1,248 @@
+package org.benchleaf.command;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Queue;
+import java.util.TreeMap;
+import java.util.concurrent.ConcurrentLinkedQueue;
+import java.util.concurrent.ConcurrentSkipListMap;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.concurrent.atomic.AtomicReference;
+import org.benchleaf.compose.CaseCard;
+import org.benchleaf.message.EditionMessages;
+import org.benchleaf.message.Message;
+import org.benchleaf.message.Messages;
+import org.benchleaf.message.Place;
+import org.benchleaf.pack.Edition;
+import org.benchleaf.pack.EditionStopped;
+import org.benchleaf.pack.SitePacker;
+
+/**
+ * One run of publishing: sends every case through the stages, several at once and each only if something about it has
+ * changed, and brings the edition into the site if nothing is the matter with any of them.
+ */
+final class Publishing {
+
+    private final Stages stages;
+    private final String seed;
+    private final LocalDate on;
+    private final int threads;
+    private final Progress.Shown shown;
+
+    private final Queue<Told> told = new ConcurrentLinkedQueue<>();
+    private final Map<String, CaseCard> cards = new ConcurrentSkipListMap<>();
+    private final AtomicInteger kept = new AtomicInteger();
+    private final AtomicReference<RuntimeException> stopped = new AtomicReference<>();
+    private volatile boolean errors;
+
+    /**
+     * Prepares a run.
+     *
+     * @param seed everything besides a case's own files that decides over its pages
+     * @param on the day of publishing
+     * @param threads how many cases are worked on at once
+     */
+    Publishing(Stages stages, String seed, LocalDate on, int threads, Progress.Shown shown) {
+        this.stages = stages;
+        this.seed = seed;
+        this.on = on;
+        this.threads = threads;
+        this.shown = shown;
+    }
+
+    /**
+     * What a run came to.
+     *
+     * @param told everything said, in reading order
+     * @param edition the edition, if there is a new one
+     * @param cases how many cases there are
+     * @param published how many of them have pages
+     * @param kept how many were unchanged
+     */
+    record Outcome(List<Told> told, Optional<Edition> edition, int cases, int published, int kept) {
+    }
+
+    /**
+     * Runs.
+     *
+     * @param library what was said about what all cases share
+     * @throws EditionStopped if the disk, another run or a file in the way stops it
+     */
+    Outcome run(Path site, Messages library) {
+        tell(library);
+        try (SitePacker packer = SitePacker.open(site)) {
+            tell(packer.told());
+            List<Path> cases = stages.cases();
+            all(cases, packer);
+            if (!errors) {
+                Stages.SharedFiles shared = stages.shared(List.copyOf(cards.values()));
+                tell(shared.messages());
+                tell(packer.stageShared(shared.files()));
+                tell(packer.verify());
+            }
+            Optional<Edition> edition = errors ? Optional.empty() : Optional.of(apply(packer));
+            return new Outcome(told.stream().sorted(Told.READING_ORDER).distinct().toList(), edition, cases.size(),
+                    cards.size(), kept.get());
+        }
+    }
+
+    private Edition apply(SitePacker packer) {
+        tell(packer.changedByHand());
+        return packer.apply(count -> { });
+    }
+
+    /** Each thread takes the next case when it is done with one, so that only as many are in memory as there are threads. */
+    private void all(List<Path> cases, SitePacker packer) {
+        AtomicInteger next = new AtomicInteger();
+        ExecutorService pool = Executors.newFixedThreadPool(Math.max(1, Math.min(threads, cases.size())));
+        try (Progress progress = shown.of("Cases", cases.size())) {
+            List<Future<?>> workers = new ArrayList<>();
+            for (int worker = 0; worker < threads; worker++) {
+                workers.add(pool.submit(() -> {
+                    for (int at = next.getAndIncrement(); at < cases.size() && stopped.get() == null;
+                            at = next.getAndIncrement()) {
+                        guarded(cases.get(at), packer);
+                        progress.step();
+                    }
+                }));
+            }
+            for (Future<?> worker : workers) {
+                worker.get();
+            }
+        } catch (InterruptedException interrupted) {
+            Thread.currentThread().interrupt();
+            throw new IllegalStateException("interrupted while publishing", interrupted);
+        } catch (java.util.concurrent.ExecutionException failed) {
+            throw new IllegalStateException(failed.getCause());
+        } finally {
+            pool.shutdownNow();
+        }
+        if (stopped.get() != null) {
+            throw stopped.get();
+        }
+    }
+
+    private void guarded(Path folder, SitePacker packer) {
+        try {
+            one(folder, packer);
+        } catch (EditionStopped stop) {
+            stopped.compareAndSet(null, stop);
+        } catch (UncheckedIOException broken) {
+            stopped.compareAndSet(null, unreadable(folder, broken));
+        } catch (RuntimeException | StackOverflowError fault) {
+            tell(fault(folder.resolve("case.md"), fault));
+        } catch (OutOfMemoryError full) {
+            stopped.compareAndSet(null, new EditionStopped(EditionMessages.PROGRAM_FAILED.at(
+                    Place.file(name(folder.resolve("case.md"))), "failure", "there is not enough memory"), full));
+        }
+    }
+
+    private static String name(Path file) {
+        return file.toString().replace('\\', '/');
+    }
+
+    /** What to tell of a failure that is the program's own; its trace is for those who ask for it. */
+    static Message fault(Path place, Throwable fault) {
+        if (System.getProperty("benchleaf.trace") != null) {
+            fault.printStackTrace();
+        }
+        return EditionMessages.PROGRAM_FAILED.at(Place.file(name(place)), "failure", failure(fault));
+    }
+
+    /** The kind of failure and where in the program, never its words: they might quote the case. */
+    private static String failure(Throwable fault) {
+        StackTraceElement[] trace = fault.getStackTrace();
+        return fault.getClass().getSimpleName() + (trace.length == 0 ? "" : " at " + trace[0].getFileName() + ":"
+                + trace[0].getLineNumber());
+    }
+
+    static EditionStopped unreadable(Path place, UncheckedIOException broken) {
+        IOException cause = broken.getCause();
+        String file = cause instanceof java.nio.file.FileSystemException named && named.getFile() != null
+                ? named.getFile() : place.toString();
+        String reason = cause instanceof AccessDeniedException ? "it is not permitted"
+                : cause instanceof NoSuchFileException ? "it is gone" : "the disk refused";
+        return new EditionStopped(EditionMessages.CANNOT_READ.at(Place.file(file.replace('\\', '/')), "reason", reason),
+                broken);
+    }
+
+    private void one(Path folder, SitePacker packer) {
+        String id = folder.getFileName().toString();
+        Map<Path, String> before = new TreeMap<>();
+        String key = ContentHash.of(seed, folder, path -> true, before);
+        Optional<CaseNote> note = packer.remembered(id, key).flatMap(CaseNote::read);
+        if (note.filter(same -> same.on().equals(on.toString())).isPresent()) {
+            keep(id, note.get(), packer);
+            return;
+        }
+        Stages.Checked checked = stages.check(folder);
+        if (note.filter(same -> same.standing().equals(checked.standing())).isPresent()) {
+            keep(id, new CaseNote(on.toString(), checked.standing(), note.get().card(), note.get().told()), packer);
+            return;
+        }
+        tell(checked.messages());
+        if (errors || checked.messages().hasErrors()) {
+            return;
+        }
+        Stages.Made made = checked.make();
+        tell(made.messages());
+        unchanged(folder, before);
+        if (errors || made.card().isEmpty()) {
+            return;
+        }
+        Messages all = new Messages();
+        all.addAll(checked.messages());
+        all.addAll(made.messages());
+        CaseNote left = new CaseNote(on.toString(), checked.standing(), made.card().get(),
+                all.all().stream().map(Told::of).toList());
+        card(id, left.card());
+        tell(packer.stage(id, key, left.text(), made.files()));
+    }
+
+    private void keep(String id, CaseNote note, SitePacker packer) {
+        note.told().forEach(this::tell);
+        card(id, note.card());
+        kept.incrementAndGet();
+        tell(packer.keep(id, note.text()));
+    }
+
+    private void card(String id, CaseCard card) {
+        if (!card.pages().isEmpty()) {
+            cards.put(id, card);
+        }
+    }
+
+    private void unchanged(Path folder, Map<Path, String> before) {
+        Map<Path, String> after = new TreeMap<>();
+        ContentHash.stand(folder, path -> true, after);
+        if (!after.equals(before)) {
+            Path changed = after.keySet().stream().filter(file -> !after.get(file).equals(before.get(file))).findFirst()
+                    .orElse(folder);
+            tell(EditionMessages.CHANGED_WHILE_READ.at(Place.file(changed.toString().replace('\\', '/'))));
+        }
+    }
+
+    private void tell(Messages messages) {
+        messages.all().forEach(this::tell);
+    }
+
+    private void tell(Message message) {
+        tell(Told.of(message));
+    }
+
+    private void tell(Told message) {
+        errors |= message.isError();
+        told.add(message);
+    }
+}

@@ -1,0 +1,47 @@
+package org.benchleaf.command;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.benchleaf.compose.CaseCard;
+import org.benchleaf.message.Messages;
+import org.benchleaf.publish.SiteFile;
+
+/** The line of stages as one run of publishing sees it; several cases may be in it at once. */
+interface Stages {
+
+    /** The folders of all cases, in the order of their names. */
+    List<Path> cases();
+
+    /** Reads and checks one case. */
+    Checked check(Path caseFolder);
+
+    /** Makes the files of the whole site. */
+    SharedFiles shared(List<CaseCard> cards);
+
+    /** One case, read and checked. */
+    interface Checked {
+
+        /** What was said so far. */
+        Messages messages();
+
+        /** What the check and the permissions came to: two days of the same standing give the same pages. */
+        String standing();
+
+        /** Works the case out and makes its files; only for a case without errors. */
+        Made make();
+    }
+
+    /**
+     * One case, made.
+     *
+     * @param card empty if the messages have errors
+     * @param messages what was said while making it
+     */
+    record Made(List<SiteFile> files, Optional<CaseCard> card, Messages messages) {
+    }
+
+    /** The files of the whole site, and what was said while making them. */
+    record SharedFiles(List<SiteFile> files, Messages messages) {
+    }
+}

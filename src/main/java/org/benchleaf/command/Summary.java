@@ -1,0 +1,77 @@
+package org.benchleaf.command;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import org.benchleaf.message.Severity;
+import org.benchleaf.pack.Edition;
+
+/** Words what a run of publishing came to, in a few lines that fit on one screen. */
+final class Summary {
+
+    private static final int MOST_KINDS = 12;
+
+    private Summary() {
+    }
+
+    static List<String> of(Publishing.Outcome outcome, Path site, long nanos) {
+        List<String> lines = new ArrayList<>();
+        if (outcome.edition().isEmpty()) {
+            long errors = outcome.told().stream().filter(Told::isError).count();
+            lines.add("Nothing was published: " + count(errors, "error") + " in " + count(outcome.cases(), "case") + ".");
+        } else {
+            published(outcome, outcome.edition().get(), site, lines);
+        }
+        kinds(outcome.told(), lines);
+        lines.add(row("time", String.format(Locale.ROOT, "%.1f s", nanos / 1e9)));
+        return lines;
+    }
+
+    private static void published(Publishing.Outcome outcome, Edition edition, Path site, List<String> lines) {
+        lines.add("Published in " + site.resolve("index.html").toString().replace('\\', '/'));
+        lines.add(row("cases", outcome.published() + " of " + outcome.cases()
+                + (outcome.kept() == 0 ? "" : ", " + outcome.kept() + " unchanged")));
+        lines.add(row("pages", edition.pages() + ", with all files " + edition.files() + " (" + size(edition.bytes()) + ")"));
+        lines.add(row("written", edition.written() + (edition.removed() == 0 ? "" : ", removed " + edition.removed())));
+        lines.add(row("heaviest", edition.heaviest() + " (" + size(edition.weight()) + " with its pictures)"));
+    }
+
+    private static void kinds(List<Told> told, List<String> lines) {
+        for (Severity severity : Severity.values()) {
+            Map<String, Integer> byCode = new TreeMap<>();
+            told.stream().filter(each -> each.severity() == severity)
+                    .forEach(each -> byCode.merge(each.code(), 1, Integer::sum));
+            if (!byCode.isEmpty()) {
+                int all = byCode.values().stream().mapToInt(Integer::intValue).sum();
+                lines.add(row(severity.word(), all + ": " + list(byCode)));
+            }
+        }
+    }
+
+    /** The kinds with the most messages first. */
+    private static String list(Map<String, Integer> byCode) {
+        List<String> words = byCode.entrySet().stream()
+                .sorted(Map.Entry.<String, Integer>comparingByValue().reversed().thenComparing(Map.Entry.comparingByKey()))
+                .map(each -> each.getKey() + (each.getValue() == 1 ? "" : " ×" + each.getValue())).toList();
+        return String.join(", ", words.subList(0, Math.min(MOST_KINDS, words.size())))
+                + (words.size() > MOST_KINDS ? " and " + (words.size() - MOST_KINDS) + " more kinds" : "");
+    }
+
+    private static String row(String name, String value) {
+        return String.format(Locale.ROOT, "  %-9s %s", name, value);
+    }
+
+    private static String count(long number, String thing) {
+        return number + " " + thing + (number == 1 ? "" : "s");
+    }
+
+    private static String size(long bytes) {
+        if (bytes < 1_000_000) {
+            return String.format(Locale.ROOT, "%.0f kB", Math.ceil(bytes / 1000.0));
+        }
+        return String.format(Locale.ROOT, "%.1f MB", bytes / 1e6);
+    }
+}
