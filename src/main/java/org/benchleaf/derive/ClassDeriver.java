@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.benchleaf.message.FigureMessages;
 import org.benchleaf.message.Messages;
 import org.benchleaf.model.CourseClass;
 import org.benchleaf.model.Step;
@@ -17,10 +16,6 @@ import org.benchleaf.quantity.Unit;
 /** Works out amounts and start times for a class that works through a case. */
 public final class ClassDeriver {
 
-    /** A plan, if the class could be planned, and what was said meanwhile. */
-    public record Planned(Optional<ClassPlan> plan, Messages messages) {
-    }
-
     private final Deriver deriver;
 
     /** Plans classes with the knowledge that cases are worked out with. */
@@ -29,38 +24,32 @@ public final class ClassDeriver {
     }
 
     /**
-     * Plans a class.
+     * The plan of a class.
      *
      * @param course the class
      * @param source the case that it names
+     * @throws IllegalArgumentException if the case has no step of the name with which the class begins
      */
-    public Planned plan(CourseClass course, TreatmentCase source) {
-        Messages messages = new Messages();
-        Optional<List<Step>> steps = steps(course, source);
-        if (steps.isEmpty()) {
-            messages.add(FigureMessages.CLASS_STEP_UNKNOWN.at(course.place(), "step", course.firstStep().orElse(""),
-                    "caseId", source.id(), "hint", "Its steps are "
-                            + String.join(", ", source.steps().stream().map(Step::id).toList()) + "."));
-            return new Planned(Optional.empty(), messages);
-        }
+    public ClassPlan plan(CourseClass course, TreatmentCase source) {
+        List<Step> steps = steps(course, source);
         Scale scale = new Scale(course.stations(), course.sheetsEach(), course.spare().in(Unit.PERCENT) / 100);
         // The case itself has already been told of; here only what concerns the class would be news.
-        Deriver.Work work = deriver.work(source, steps.get(), scale, new Messages());
+        Deriver.Work work = deriver.work(source, steps, scale, new Messages());
         Timeline timeline = work.maker().onTheCalendar(Optional.of(course.starts()), false);
-        Deriver.timelineFigures(work, timeline, steps.get());
+        Deriver.timelineFigures(work, timeline, steps);
         List<Preparation> used = work.preparations().stream().filter(one -> !one.usedIn().isEmpty()).toList();
         Map<String, ClassPlan.Start> starts = starts(work, used, timeline);
         List<ClassPlan.Start> ordered = starts.values().stream()
                 .sorted(java.util.Comparator.comparing(ClassPlan.Start::begin)).toList();
         List<Preparation> preparations = ordered.stream().flatMap(start -> used.stream()
                 .filter(one -> one.solution().equals(start.solution()))).toList();
-        return new Planned(Optional.of(new ClassPlan(course, source.title(), scale.sheetCount(),
-                work.bench().ledger().figures(), timeline, preparations, ordered)), messages);
+        return new ClassPlan(course, source.title(), scale.sheetCount(), work.bench().ledger().figures(), timeline,
+                preparations, ordered);
     }
 
-    private static Optional<List<Step>> steps(CourseClass course, TreatmentCase source) {
+    private static List<Step> steps(CourseClass course, TreatmentCase source) {
         if (course.firstStep().isEmpty()) {
-            return Optional.of(source.steps());
+            return source.steps();
         }
         List<Step> from = new ArrayList<>();
         for (Step step : source.steps()) {
@@ -68,7 +57,10 @@ public final class ClassDeriver {
                 from.add(step);
             }
         }
-        return from.isEmpty() ? Optional.empty() : Optional.of(from);
+        if (from.isEmpty()) {
+            throw new IllegalArgumentException("the case " + source.id() + " has no step " + course.firstStep().get());
+        }
+        return from;
     }
 
     /** Worked backwards: what a solution is needed for is known before the solution itself. */

@@ -16,6 +16,7 @@ import org.benchleaf.model.Library;
 import org.benchleaf.model.Method;
 import org.benchleaf.model.Source;
 import org.benchleaf.quantity.Quantity;
+import org.benchleaf.quantity.Unit;
 
 /**
  * Figures with their working, as data and as text.
@@ -79,7 +80,7 @@ public final class FigureTable {
         json.writeNumberField("value", value.value());
         json.writeNumberField("low", value.low());
         json.writeNumberField("high", value.high());
-        json.writeStringField("unit", value.unit().symbol());
+        json.writeStringField("unit", value.unit() == Unit.COUNT ? "count" : value.unit().symbol());
         json.writeStringField("method", figure.method());
         json.writeStringField("formula", formula(figure));
         json.writeArrayFieldStart("inputs");
@@ -122,7 +123,7 @@ public final class FigureTable {
     private static String cited(Source source) {
         String year = source.year().isBlank() ? "" : " (" + source.year() + ")";
         String where = source.where().isBlank() ? "" : ". " + source.where();
-        return source.author() + year + ". " + source.title() + where;
+        return source.author() + year + ", " + source.title() + where + " [" + source.status() + "]";
     }
 
     /** The figures of a case as lines for a terminal, each with its working below it. */

@@ -124,8 +124,9 @@ final class PartFigures implements Part.Kinds<Map<String, Figure>> {
         made.putAll(bench.ledger().work(new Job("rinsing", step.place())
                 .given("held", held, mass.id()).given("bath", volume).given("baths", Quantity.count(part.baths()),
                         Job.CASE_FILE)
+                .note("Ideal rinsing only: a real sheet keeps far more, a heavily sized one for hours.")
                 .note("The sheet is taken to be fully wet at 43 % solids.")
-                .gives("left", id(part, "left"), "share of dissolved matter left by ideal rinsing")));
+                .gives("left", id(part, "left"), "share of dissolved matter left if rinsing were ideal")));
         return made;
     }
 

@@ -18,8 +18,8 @@ import org.benchleaf.quantity.Unit;
 /** Works out what goes into one batch of a solution, and notes what that uses up. */
 final class RecipeFigures implements Recipe.Kinds<List<RecipeFigures.Ingredient>> {
 
-    /** Carbon dioxide of air that a bath standing open may have taken up. */
-    private static final Quantity AIR = Quantity.of(420, Unit.PPM);
+    /** Carbon dioxide in the air of a room where people work; common practice, no source. Outdoors it is less. */
+    private static final Quantity AIR = Quantity.of(1000, Unit.PPM);
     /** Some must stay undissolved, else the solution is not saturated; twice is common practice. */
     private static final double EXCESS = 2;
 
@@ -202,7 +202,7 @@ final class RecipeFigures implements Recipe.Kinds<List<RecipeFigures.Ingredient>
         List<Ingredient> list = new ArrayList<>(ingredients(new Ingredient(recipe.liquid(), liquid, false)));
         if (isLimeWater(recipe.with())) {
             dose(recipe, Quantity.of(0, Unit.PPM), "dose", "stock to begin with, in water free of carbon dioxide");
-            dose(recipe, AIR, "dose-ceiling", "stock at most, in water in balance with air").ifPresent(ceiling -> {
+            dose(recipe, AIR, "dose-ceiling", "stock at most, in water in balance with the air of a busy room").ifPresent(ceiling -> {
                 list.add(new Ingredient(recipe.with(), ceiling, true));
                 compareWithReadings(recipe, ceiling);
             });
@@ -224,16 +224,15 @@ final class RecipeFigures implements Recipe.Kinds<List<RecipeFigures.Ingredient>
 
     /** What was added is evidence; a dose above the ceiling says something about the water. */
     private void compareWithReadings(Recipe.Adjust recipe, Figure ceiling) {
+        double most = ceiling.value().highIn(Unit.MILLILITRE);
         for (Step step : bench.source().steps()) {
-            step.part(Part.Bath.class).filter(bath -> bath.of().equals(solution.id())).ifPresent(bath -> bath.readings()
-                    .stream().filter(reading -> reading.added().isPresent()).forEach(reading -> {
-                        Quantity added = reading.added().get();
-                        if (bench.scale().isOne() && added.lowIn(Unit.MILLILITRE) > ceiling.value().highIn(Unit.MILLILITRE)) {
-                            bench.messages().add(FigureMessages.MORE_THAN_THE_CEILING.at(step.place(),
-                                    "bath", reading.bath(), "step", step.id(), "added", Reading.of(added),
-                                    "stock", recipe.with(), "ceiling", Reading.of(ceiling.value())));
-                        }
-                    }));
+            step.part(Part.Bath.class).filter(bath -> bath.of().equals(solution.id())).stream()
+                    .flatMap(bath -> bath.readings().stream())
+                    .filter(reading -> reading.added().filter(one -> one.lowIn(Unit.MILLILITRE) > most).isPresent())
+                    .filter(reading -> bench.scale().isOne()).findFirst()
+                    .ifPresent(reading -> bench.messages().add(FigureMessages.MORE_THAN_THE_CEILING.at(step.place(),
+                            "bath", reading.bath(), "step", step.id(), "added", Reading.of(reading.added().get()),
+                            "stock", recipe.with(), "ceiling", Reading.of(ceiling.value()))));
         }
     }
 

@@ -129,9 +129,9 @@ final class ResultFigures implements Result.Kinds<WorkedResult> {
         return note.isEmpty() ? new String[0] : new String[] {note};
     }
 
-    /** A difference of two pH values has no unit: it is not itself a pH. */
+    /** A difference of two pH values is not itself a pH, and one of two means of counts is not a count. */
     private static Unit difference(Unit unit) {
-        return unit == Unit.PH ? Unit.NONE : unit;
+        return unit == Unit.PH || unit == Unit.COUNT ? Unit.NONE : unit;
     }
 
     private static String texts(List<Double> readings, Unit unit) {
@@ -150,8 +150,10 @@ final class ResultFigures implements Result.Kinds<WorkedResult> {
         if (!paired) {
             cautions.add("not-paired");
         }
-        Job job = new Job("change", result.place()).given("before", quantities(result.before(), result.unit()),
-                        Job.CASE_FILE).given("after", quantities(result.after(), result.unit()), Job.CASE_FILE)
+        // A count of spots can be averaged like any reading, but a mean is no longer a count.
+        Unit unit = result.unit() == Unit.COUNT ? Unit.NONE : result.unit();
+        Job job = new Job("change", result.place()).given("before", quantities(result.before(), unit), Job.CASE_FILE)
+                .given("after", quantities(result.after(), unit), Job.CASE_FILE)
                 .word("paired", paired ? "yes" : "no", Job.CASE_FILE)
                 .note(paired ? "Each place is compared with itself."
                         : "Places are not compared one by one; the two means are (Welch).")
@@ -265,15 +267,13 @@ final class ResultFigures implements Result.Kinds<WorkedResult> {
     public WorkedResult size(Result.Size result) {
         Optional<String> grain = bench.paper().grain();
         boolean turned = grain.filter("along the width"::equals).isPresent();
-        String first = grain.isEmpty() ? "height-change" : "along-change";
-        String second = grain.isEmpty() ? "width-change" : "across-change";
         keepAll(bench.ledger().work(new Job("size-change", result.place())
                 .given("before", turned ? result.widthBefore() : result.heightBefore(), Job.CASE_FILE)
                 .given("after", turned ? result.widthAfter() : result.heightAfter(), Job.CASE_FILE)
                 .given("across-before", turned ? result.heightBefore() : result.widthBefore(), Job.CASE_FILE)
                 .given("across-after", turned ? result.heightAfter() : result.widthAfter(), Job.CASE_FILE)
-                .gives("change", prefix + first, grain.isEmpty() ? "change of height" : "change along the grain")
-                .gives("across-change", prefix + second, grain.isEmpty() ? "change of width" : "change across the grain")
+                .gives("change", prefix + "change", grain.isEmpty() ? "change of height" : "change along the grain")
+                .gives("across-change", prefix + "across-change", grain.isEmpty() ? "change of width" : "change across the grain")
                 .gives("area-change", prefix + "area-change", "change of area")));
         if (grain.isEmpty()) {
             cautions.add("grain-unknown");

@@ -10,10 +10,10 @@ public enum FigureMessages implements MessageId {
             "Solution '{solution}' is made, directly or through others, from itself: {circle}.",
             "Amounts are worked out from what uses a solution back to what it is made from; a circle has no beginning.",
             "Name the bought material that the first of them is made from."),
-    STEPS_IN_A_CIRCLE("FIG-003", Severity.ERROR,
-            "Step '{step}' waits, directly or through others, for itself: {circle}.",
-            "No step on a circle can ever begin, so no time can be given.",
-            "Take the step that comes first out of the 'after' of the others."),
+    REFUSED("FIG-003", Severity.ERROR,
+            "'{figure}' cannot be worked out by '{calculation}': {refusal}",
+            "The formula holds only in its range, and nothing is guessed beyond it.",
+            "Correct the value in the file; 'calculate {calculation}' lists what goes in."),
     MISSING_INPUT("FIG-004", Severity.ERROR,
             "'{figure}' cannot be worked out, because {missing} is missing.",
             "The figure follows from it, and nothing is guessed.",
@@ -76,7 +76,7 @@ public enum FigureMessages implements MessageId {
             "Check the weighings; next time restrain it before its mass falls to {mass}."),
     MORE_THAN_THE_CEILING("FIG-019", Severity.ADVICE,
             "Bath {bath} of step '{step}' took {added} of '{stock}', more than the ceiling of {ceiling}.",
-            "The ceiling counts water in balance with air: the water held more carbon dioxide or acid, or the stock was weak.",
+            "The ceiling counts water in balance with the air of a busy room: this water held more carbon dioxide or acid, or the stock was weak.",
             "Check the reading, and write beside it what the water was."),
     CHANGE_WHEN_NOBODY_IS_THERE("FIG-020", Severity.ADVICE,
             "In step '{step}' {moment} {number} falls outside working hours and waits until {until}.",
@@ -97,15 +97,7 @@ public enum FigureMessages implements MessageId {
     SURFACE_AND_EXTRACT("FIG-024", Severity.ADVICE,
             "pH was measured by '{one}' and by '{other}'.",
             "A surface electrode and an extract of the pulp answer different questions, so the two are not compared.",
-            "Give before and after by one method, and do not subtract one from the other in the text."),
-    CLASS_STEP_UNKNOWN("FIG-025", Severity.ERROR,
-            "The class begins with step '{step}', and the case '{caseId}' has no such step.",
-            "Amounts and start times are counted from the step with which the class begins.",
-            "{hint}"),
-    REFUSED("FIG-026", Severity.ERROR,
-            "'{figure}' cannot be worked out by '{calculation}': {refusal}",
-            "The formula holds only in its range, and nothing is guessed beyond it.",
-            "Correct the value in the file; 'calculate {calculation}' lists what goes in.");
+            "Give before and after by one method, and do not subtract one from the other in the text.");
 
     private final String code;
     private final Severity severity;

@@ -1,0 +1,102 @@
+package org.benchleaf.command;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.benchleaf.check.CaseChecker;
+import org.benchleaf.check.Checked;
+import org.benchleaf.check.CheckedLibrary;
+import org.benchleaf.check.LibraryChecker;
+import org.benchleaf.derive.Derived;
+import org.benchleaf.derive.Deriver;
+import org.benchleaf.derive.FigureTable;
+import org.benchleaf.message.MessageText;
+import org.benchleaf.message.Messages;
+import org.benchleaf.read.CaseReader;
+import org.benchleaf.read.LibraryReader;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Prints every figure of one case with its working. */
+@Command(name = "figures", mixinStandardHelpOptions = true,
+        description = "Works out every figure of one case and prints it with formula, inputs and sources.",
+        footer = {"", "Example: figures tide-table --sheets 6"})
+public final class FiguresCommand implements Callable<Integer> {
+
+    private static final int DONE = 0;
+    private static final int CONTENT_HAS_ERRORS = 1;
+    private static final int COMMAND_IS_WRONG = 2;
+    private static final int MOST_SHEETS = 10_000;
+
+    /** How figures are printed. */
+    enum Format { text, json }
+
+    @Parameters(index = "0", paramLabel = "CASE", description = "The case's folder name.")
+    private String name;
+
+    @Option(names = "--content", paramLabel = "DIR", description = "Where the content is (content).")
+    private Path content = Path.of("content");
+
+    @Option(names = "--format", paramLabel = "text|json", description = "How to print (text).")
+    private Format format = Format.text;
+
+    @Option(names = "--sheets", paramLabel = "N", description = "For how many sheets (1).")
+    private int sheets = 1;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() {
+        if (sheets < 1 || sheets > MOST_SHEETS) {
+            return complain("--sheets must lie between 1 and " + MOST_SHEETS + ", not " + sheets);
+        }
+        if (!Files.isDirectory(content)) {
+            return complain("there is no content folder " + content);
+        }
+        List<Path> folders = CaseReader.folders(content);
+        Optional<Path> folder = folders.stream().filter(one -> one.getFileName().toString().equals(name)).findFirst();
+        if (folder.isEmpty()) {
+            return complain("no case is called '" + name + "'; the cases are "
+                    + String.join(", ", folders.stream().map(one -> one.getFileName().toString()).toList()));
+        }
+        return print(folder.get());
+    }
+
+    private int print(Path folder) {
+        CheckedLibrary library = LibraryChecker.check(LibraryReader.read(content));
+        Checked checked = CaseChecker.check(CaseReader.read(content, folder), library.library(), LocalDate.now());
+        Messages messages = new Messages();
+        messages.addAll(library.messages());
+        messages.addAll(checked.messages());
+        if (messages.hasErrors() || checked.treatment().isEmpty()) {
+            tell(messages);
+            return CONTENT_HAS_ERRORS;
+        }
+        Derived derived = new Deriver(library.library())
+                .derive(checked.treatment().get(), checked.findings(), sheets);
+        messages.addAll(derived.messages());
+        tell(messages);
+        FigureTable table = new FigureTable(library.library());
+        spec.commandLine().getOut().print(format == Format.json
+                ? new String(table.json(derived.worked()), StandardCharsets.UTF_8) : table.text(derived.worked()));
+        spec.commandLine().getOut().flush();
+        return messages.hasErrors() ? CONTENT_HAS_ERRORS : DONE;
+    }
+
+    private void tell(Messages messages) {
+        messages.all().forEach(message -> spec.commandLine().getErr().println(MessageText.of(message)));
+    }
+
+    private int complain(String sentence) {
+        spec.commandLine().getErr().println("figures: error: " + sentence);
+        return COMMAND_IS_WRONG;
+    }
+}
