@@ -14,7 +14,10 @@ import java.util.regex.Pattern;
 public final class QuantityReader {
 
     private static final String NUMBER = "[+-]?\\d+(?:\\.\\d+)?(?:[eE][+-]?\\d+)?";
-    private static final String UNIT_TEXT = "[^\\d\\s±–](?:.*?[^\\s])?";
+    /** A unit does not begin with a digit, but for the rates, whose symbols do: "2 1/h". */
+    private static final String UNIT_TEXT = "(?:1/|[^\\d\\s±–])(?:.*?[^\\s])?";
+    /** Far beyond any amount; a number that no double can hold would break every formula. */
+    private static final double LARGEST = 1e100;
     private static final Pattern ONE = Pattern.compile("(" + NUMBER + ")\\s*(" + UNIT_TEXT + ")?");
     private static final Pattern RANGE = Pattern.compile(
             "(" + NUMBER + ")\\s*(" + UNIT_TEXT + ")??\\s*(?:\\bto\\b|–)\\s*(" + NUMBER + ")\\s*(" + UNIT_TEXT + ")?");
@@ -119,7 +122,7 @@ public final class QuantityReader {
             return pair(range, dimension, shift, false);
         }
         Matcher one = ONE.matcher(body);
-        if (!one.matches()) {
+        if (!one.matches() || !holds(number(one.group(1)))) {
             return Reading.slipped(Slip.NOT_A_NUMBER, shift, body);
         }
         return unit(one.group(2), dimension, shift + Math.max(one.start(2), 0), body,
@@ -129,6 +132,9 @@ public final class QuantityReader {
     private static Reading pair(Matcher pair, Optional<Dimension> wanted, int shift, boolean tolerance) {
         double first = number(pair.group(1));
         double second = number(pair.group(3));
+        if (!holds(first) || !holds(second)) {
+            return Reading.slipped(Slip.NOT_A_NUMBER, shift, pair.group());
+        }
         String secondUnit = pair.group(4);
         String firstUnit = pair.group(2) == null ? secondUnit : pair.group(2);
         return unit(firstUnit, wanted, shift + Math.max(pair.start(2), 0), pair.group(), a ->
@@ -180,6 +186,10 @@ public final class QuantityReader {
             case NUMBER -> Optional.of(Unit.NONE);
             default -> Optional.empty();
         };
+    }
+
+    private static boolean holds(double number) {
+        return Math.abs(number) <= LARGEST;
     }
 
     private static double number(String digits) {

@@ -1,0 +1,140 @@
+package org.benchleaf.quantity;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.Random;
+import org.benchleaf.quantity.QuantityReader.Reading;
+import org.benchleaf.quantity.QuantityReader.Slip;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/** Reads what people write at the bench, and asks back where it may mean several things. */
+class QuantityReaderTest {
+
+    @ParameterizedTest
+    @CsvSource({
+        "1.5 L, VOLUME, LITRE, 1.5, 1.5, 1.5, NONE",
+        "500mL, VOLUME, MILLILITRE, 500, 500, 500, NONE",
+        "500 ml, VOLUME, MILLILITRE, 500, 500, 500, NONE",
+        "40 % v/v, VOLUME_FRACTION, PERCENT_BY_VOLUME, 40, 40, 40, NONE",
+        "40% v/v, VOLUME_FRACTION, PERCENT_BY_VOLUME, 40, 40, 40, NONE",
+        "40 %v/v, VOLUME_FRACTION, PERCENT_BY_VOLUME, 40, 40, 40, NONE",
+        "2 % w/v, MASS_PER_VOLUME, PERCENT_MASS_BY_VOLUME, 2, 2, 2, NONE",
+        "15 min to 30 min, TIME, MINUTE, 22.5, 15, 30, RANGE",
+        "15 to 30 min, TIME, MINUTE, 22.5, 15, 30, RANGE",
+        "15–30 min, TIME, MINUTE, 22.5, 15, 30, RANGE",
+        "45 min to 2 h, TIME, HOUR, 1.375, 0.75, 2, RANGE",
+        "-5 to 5 °C, TEMPERATURE, CELSIUS, 0, -5, 5, RANGE",
+        "7.4 ± 0.1, ACIDITY, PH, 7.4, 7.3, 7.5, TOLERANCE",
+        "pH 8.5, ACIDITY, PH, 8.5, 8.5, 8.5, NONE",
+        "8.5, ACIDITY, PH, 8.5, 8.5, 8.5, NONE",
+        "100 mL ± 0.5 mL, VOLUME, MILLILITRE, 100, 99.5, 100.5, TOLERANCE",
+        "1e-10 m²/s, DIFFUSIVITY, SQUARE_METRE_PER_SECOND, 1e-10, 1e-10, 1e-10, NONE",
+        "1E-10 m2/s, DIFFUSIVITY, SQUARE_METRE_PER_SECOND, 1e-10, 1e-10, 1e-10, NONE",
+        "82 g/m², MASS_PER_AREA, GRAM_PER_SQUARE_METRE, 82, 82, 82, NONE",
+        "82 gsm, MASS_PER_AREA, GRAM_PER_SQUARE_METRE, 82, 82, 82, NONE",
+        "50 %, HUMIDITY, PERCENT_HUMIDITY, 50, 50, 50, NONE",
+        "63 %, SHARE, PERCENT, 63, 63, 63, NONE",
+        "3, COUNT, COUNT, 3, 3, 3, NONE",
+        "2 /h, RATE, PER_HOUR, 2, 2, 2, NONE",
+        "2 1/h, RATE, PER_HOUR, 2, 2, 2, NONE",
+        "2 to 4 1/h, RATE, PER_HOUR, 3, 2, 4, RANGE",
+        "'  412 mm ', LENGTH, MILLIMETRE, 412, 412, 412, NONE",
+    })
+    void a_quantity_is_read_as_it_is_written(String text, Dimension wanted, Unit unit, double value, double low,
+            double high, Quantity.Spread spread) {
+        Reading reading = QuantityReader.read(text, wanted);
+        assertThat(reading.slip()).isEmpty();
+        Quantity quantity = reading.quantity().orElseThrow();
+        assertThat(quantity.unit()).isEqualTo(unit);
+        assertThat(quantity.spread()).isEqualTo(spread);
+        assertThat(quantity.value()).isCloseTo(value, within(1e-12));
+        assertThat(quantity.low()).isCloseTo(low, within(1e-12));
+        assertThat(quantity.high()).isCloseTo(high, within(1e-12));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "'', VOLUME, EMPTY",
+        "'   ', VOLUME, EMPTY",
+        "'1,5 L', VOLUME, DECIMAL_COMMA",
+        "'1,500 mL', VOLUME, DECIMAL_COMMA",
+        "40 %, VOLUME_FRACTION, BARE_PERCENT",
+        "40%, MASS_PER_VOLUME, BARE_PERCENT",
+        "1:4, NUMBER, COLON_RATIO",
+        "1 : 4, MASS, COLON_RATIO",
+        "3 drops, VOLUME, HOUSEHOLD_MEASURE",
+        "2 tbsp, VOLUME, HOUSEHOLD_MEASURE",
+        "a pinch, MASS, HOUSEHOLD_MEASURE",
+        "500, VOLUME, NO_UNIT",
+        "15 to 30, TIME, NO_UNIT",
+        "3 furlongs, LENGTH, UNKNOWN_UNIT",
+        "3 ML, VOLUME, UNKNOWN_UNIT",
+        "3 g, VOLUME, OTHER_DIMENSION",
+        "70 % v/v, MASS_FRACTION, OTHER_DIMENSION",
+        "3 mm to 5 g, LENGTH, OTHER_DIMENSION",
+        "pH 8, VOLUME, OTHER_DIMENSION",
+        "30 to 15 min, TIME, RANGE_BACKWARDS",
+        "2 h to 30 min, TIME, RANGE_BACKWARDS",
+        "overnight, TIME, NOT_A_NUMBER",
+        "NaN mL, VOLUME, NOT_A_NUMBER",
+        "7.4 ± -0.1, ACIDITY, NOT_A_NUMBER",
+        "1 2 mL, VOLUME, NOT_A_NUMBER",
+    })
+    void what_may_mean_several_things_is_asked_about(String text, Dimension wanted, Slip slip) {
+        Reading reading = QuantityReader.read(text, wanted);
+        assertThat(reading.quantity()).isEmpty();
+        assertThat(reading.slip()).contains(slip);
+        assertThat(reading.offset()).isBetween(0, text.length());
+    }
+
+    @ParameterizedTest
+    @EnumSource(Unit.class)
+    void every_unit_is_read_back_from_its_own_symbol(Unit unit) {
+        Random random = new Random(unit.ordinal());
+        for (int k = 0; k < 50; k++) {
+            double value = random.nextInt(100_000) / 1000.0;
+            String written = unit == Unit.PH ? "pH " + value : (value + " " + unit.symbol().replace("×", "")).strip();
+            assertThat(QuantityReader.read(written, unit.dimension()).quantity()).contains(Quantity.of(value, unit));
+        }
+    }
+
+    @Test
+    void without_a_wanted_kind_the_unit_decides_and_a_bare_number_stays_a_number() {
+        assertThat(QuantityReader.read("3 g").quantity()).contains(Quantity.of(3, Unit.GRAM));
+        assertThat(QuantityReader.read("3").quantity()).contains(Quantity.number(3));
+        assertThat(QuantityReader.read("40 %").slip()).contains(Slip.BARE_PERCENT);
+    }
+
+    @Test
+    void a_slip_points_at_the_words_it_stands_in() {
+        Reading reading = QuantityReader.read("  12 furlongs", Dimension.LENGTH);
+        assertThat(reading.offset()).isEqualTo(5);
+        assertThat(reading.found()).isEqualTo("furlongs");
+    }
+
+    @Test
+    void no_text_whatever_breaks_the_reader() {
+        Random random = new Random(20260302);
+        String letters = "0123456789.,-+±–%:eE to min mL g/m²°CpHv/xµ\t\u0000∞";
+        for (int k = 0; k < 20_000; k++) {
+            StringBuilder text = new StringBuilder();
+            for (int n = random.nextInt(14); n > 0; n--) {
+                text.append(letters.charAt(random.nextInt(letters.length())));
+            }
+            Dimension wanted = Dimension.values()[random.nextInt(Dimension.values().length)];
+            Reading reading = QuantityReader.read(text.toString(), wanted);
+            assertThat(reading.quantity().isPresent()).isNotEqualTo(reading.slip().isPresent());
+        }
+    }
+
+    @Test
+    void a_number_too_large_to_hold_is_not_a_quantity() {
+        assertThat(QuantityReader.read("1e999 mL", Dimension.VOLUME).slip()).contains(Slip.NOT_A_NUMBER);
+        assertThat(QuantityReader.read("1e999 ± 1 mL", Dimension.VOLUME).slip()).contains(Slip.NOT_A_NUMBER);
+        assertThat(QuantityReader.read("1 to 1e999 mL", Dimension.VOLUME).slip()).contains(Slip.NOT_A_NUMBER);
+    }
+}
