@@ -61,7 +61,14 @@ public final class Deriver {
         Map<String, Figure> figures = work.bench().ledger().figures();
         Citations.check(source, figures.keySet(), messages);
         return new Derived(new WorkedCase(source, figures, timeline, inOrder(work, timeline), results, Map.of(),
-                Map.of(), findings), messages);
+                Map.of(), findings, classes(source)), messages);
+    }
+
+    private List<ClassPlan> classes(TreatmentCase source) {
+        ClassDeriver classes = new ClassDeriver(this);
+        return library.classes().stream().filter(course -> course.caseId().equals(source.id()))
+                .filter(course -> course.firstStep().isEmpty() || source.step(course.firstStep().get()).isPresent())
+                .map(course -> classes.plan(course, source)).toList();
     }
 
     /**

@@ -16,14 +16,17 @@ import org.benchleaf.model.TreatmentCase;
  * @param hazards what each prepared solution and used material can do, by id
  * @param care what each step needs for protection, by step id
  * @param findings what the trade's rules had to say and how it was answered
+ * @param classes the classes that work through the case, with what each needs
  */
 public record WorkedCase(TreatmentCase source, Map<String, Figure> figures, Timeline timeline,
         List<Preparation> preparations, List<WorkedResult> results, Map<String, Hazards> hazards,
-        Map<String, StepCare> care, List<Finding> findings) {
+        Map<String, StepCare> care, List<Finding> findings,
+        List<ClassPlan> classes) {
 
     public WorkedCase {
         preparations = List.copyOf(preparations);
         results = List.copyOf(results);
         findings = List.copyOf(findings);
+        classes = List.copyOf(classes);
     }
 }
