@@ -9,6 +9,8 @@ public final class AlkalineReserve {
 
     /** Two per cent of calcium carbonate, 20 g/kg. Sources: ISO 9706, ISO 11108 and ANSI/NISO Z39.48-1992. */
     private static final double THRESHOLD_PERCENT = 2;
+    /** A sheet of exactly two per cent reaches the threshold, whatever the last binary place says. */
+    private static final double LAST_PLACE = 1e-9;
 
     /**
      * A reserve found by titration.
@@ -20,7 +22,7 @@ public final class AlkalineReserve {
 
         /** Whether it reaches the two per cent that the standards for permanent paper ask for. */
         public boolean meetsThreshold() {
-            return carbonate.in(Unit.PERCENT_BY_MASS) >= THRESHOLD_PERCENT;
+            return carbonate.in(Unit.PERCENT_BY_MASS) >= THRESHOLD_PERCENT - LAST_PLACE;
         }
     }
 
@@ -54,15 +56,15 @@ public final class AlkalineReserve {
      */
     public static Reserve byTitration(Quantity sample, Quantity moisture, Quantity acidVolume, Quantity acid,
             Quantity baseVolume, Quantity base) {
-        double dry = Require.aboveZero("sample", sample, Unit.KILOGRAM)
+        double dry = Require.aboveZero("sample", sample, Unit.GRAM)
                 * (1 - Require.within("moisture", moisture, 0, 99, Unit.PERCENT_BY_MASS, "a sheet, not a pulp") / 100);
-        double added = Require.aboveZero("acid-volume", acidVolume, Unit.LITRE)
+        double added = Require.aboveZero("acid-volume", acidVolume, Unit.MILLILITRE)
                 * Require.aboveZero("acid", acid, Unit.MOLE_PER_LITRE);
         double strength = Require.aboveZero("base", base, Unit.MOLE_PER_LITRE);
-        double back = Require.atLeastZero("base-volume", baseVolume, Unit.LITRE) * strength;
+        double back = Require.atLeastZero("base-volume", baseVolume, Unit.MILLILITRE) * strength;
         if (back > added) {
             throw new OutsideRange("base-volume", baseVolume.in(Unit.MILLILITRE) + " mL",
-                    "0 to " + added / strength * 1000 + " mL, which uses up all the acid",
+                    "0 to " + added / strength + " mL, which uses up all the acid",
                     "more base than acid means that the sample holds no reserve but acid");
         }
         return reserve((added - back) / dry);
