@@ -86,6 +86,7 @@ public final class LibraryChecker {
         List<CourseClass> classes = draft.classes().stream().map(this::course).toList();
         Map<String, Method> methods = new LinkedHashMap<>();
         draft.formulary().methods().forEach(method -> methods.put(method.name(), method));
+        draft.formulary().plainMethods().forEach(method -> methods.put(method.name(), method));
         Library library = new Library(studio, materials, terms(), sources, methods, classes,
                 Reference.empty(), List.of(), Matrix.EMPTY, draft.formulary());
         references.compare();

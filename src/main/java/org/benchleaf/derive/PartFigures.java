@@ -146,7 +146,7 @@ final class PartFigures implements Part.Kinds<Map<String, Figure>> {
     }
 
     private Map<String, Figure> amount(Part part, String of, Quantity amount, String label) {
-        Figure figure = put(part, "amount", label, amount, "sum",
+        Figure figure = put(part, "amount", label, amount, "as-given",
                 List.of(Ledger.given("amount", label, amount, Job.CASE_FILE)));
         bench.uses().add(new Uses.Use(of, step.id(), true, figure,
                 bench.scale().sheetCount() * bench.scale().withSpare(), 1));
@@ -201,7 +201,7 @@ final class PartFigures implements Part.Kinds<Map<String, Figure>> {
     private Map<String, Figure> laidOut(Part.Blotters part, Figure filled, Material blotter) {
         int faces = 2 * Math.max(1, part.layers());
         double each = Math.max(faces, filled.value().value());
-        Figure per = put(part, "per-change", "blotters for each change", Quantity.count(Math.round(each)), "larger-of",
+        Figure per = put(part, "per-change", "blotters for each change", Quantity.count(Math.round(each)), "largest",
                 List.of(Ledger.given(filled),
                         Ledger.given("layers", "blotters to cover both faces", Quantity.count(faces), Job.CASE_FILE)));
         // The sheet lies between fresh blotters from the start, so that there is one set more than changes.
@@ -216,12 +216,12 @@ final class PartFigures implements Part.Kinds<Map<String, Figure>> {
 
     private Optional<Figure> mass(Part part, String name, String label, Optional<Quantity> weighed, double perDry) {
         if (weighed.isPresent()) {
-            return Optional.of(put(part, name, label, weighed.get().to(Unit.GRAM), "weighed",
+            return Optional.of(put(part, name, label, weighed.get().to(Unit.GRAM), "as-given",
                     List.of(Ledger.given("mass", label, weighed.get(), Job.CASE_FILE))));
         }
         return bench.paper().grammage().map(grammage -> {
             Figure sheet = sheetMass(part);
-            return put(part, name, label, Amounts.times(sheet.value(), perDry), "wet-mass",
+            return put(part, name, label, Amounts.times(sheet.value(), perDry), "mass-at-solids",
                     List.of(Ledger.given(sheet), Ledger.given("solids", "share of paper in the wet sheet",
                             perDry == 1 ? Quantity.of(100, Unit.PERCENT) : Bench.WET_SOLIDS, Job.USUAL)));
         });
@@ -369,7 +369,7 @@ final class PartFigures implements Part.Kinds<Map<String, Figure>> {
         double dry = part.dry().in(Unit.GRAM);
         Figure window = put(part, "restraint-mass", "mass at which the sheet goes under restraint",
                 Quantity.between(100 * dry / RESTRAINT.high(), 100 * dry / RESTRAINT.value(),
-                        100 * dry / RESTRAINT.low(), Unit.GRAM), "solids-mass",
+                        100 * dry / RESTRAINT.low(), Unit.GRAM), "mass-at-solids",
                 List.of(Ledger.given("dry", "mass of the dry sheet", part.dry(), Job.CASE_FILE),
                         Ledger.given("solids", "solids at which distortion begins", RESTRAINT, Job.USUAL)));
         made.put(window.id(), window);

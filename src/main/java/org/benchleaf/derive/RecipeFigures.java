@@ -127,7 +127,7 @@ final class RecipeFigures implements Recipe.Kinds<List<RecipeFigures.Ingredient>
         if (made.isEmpty() || byMass) {
             return named(made, recipe.solid(), "mass", recipe.in(), "solvent-mass");
         }
-        Figure liquid = bench.ledger().put(id("liquid-volume"), "liquid to make up to", volume(), "make-up",
+        Figure liquid = bench.ledger().put(id("liquid-volume"), "liquid to make up to", volume(), "as-given",
                 List.of(Ledger.given(batch)), "Dissolve in less, then make up to this volume.");
         List<Ingredient> list = new ArrayList<>(named(made, recipe.solid(), "mass", "", "-"));
         list.add(new Ingredient(recipe.in(), liquid, false));
@@ -146,9 +146,9 @@ final class RecipeFigures implements Recipe.Kinds<List<RecipeFigures.Ingredient>
         double parts = recipe.oneIn().get().value();
         Figure.Given oneIn = Ledger.given("one-in", "one part in so many", recipe.oneIn().get(), Job.CASE_FILE);
         Figure stock = bench.ledger().put(id("stock-volume"), "stock to measure out",
-                Amounts.times(volume(), 1 / parts), "one-in", List.of(Ledger.given(batch), oneIn));
+                Amounts.times(volume(), 1 / parts), "share-of", List.of(Ledger.given(batch), oneIn));
         Figure diluent = bench.ledger().put(id("diluent-volume"), "liquid to add",
-                Amounts.times(volume(), 1 - 1 / parts), "one-in", List.of(Ledger.given(batch), oneIn),
+                Amounts.times(volume(), 1 - 1 / parts), "share-of", List.of(Ledger.given(batch), oneIn),
                 "Make up to the whole volume: volumes of two liquids need not add up.");
         if (isLimeWater(recipe.stock())) {
             bench.ledger().work(job("lime-dilution").given("one-in", Quantity.number(parts), Job.CASE_FILE)
@@ -172,7 +172,7 @@ final class RecipeFigures implements Recipe.Kinds<List<RecipeFigures.Ingredient>
 
     @Override
     public List<Ingredient> saturate(Recipe.Saturate recipe) {
-        Figure liquid = bench.ledger().put(id("liquid-volume"), "liquid to shake with the solid", volume(), "make-up",
+        Figure liquid = bench.ledger().put(id("liquid-volume"), "liquid to shake with the solid", volume(), "as-given",
                 List.of(Ledger.given(batch)));
         if (!isLime(recipe.solid())) {
             return ingredients(new Ingredient(recipe.in(), liquid, false));
@@ -197,7 +197,7 @@ final class RecipeFigures implements Recipe.Kinds<List<RecipeFigures.Ingredient>
 
     @Override
     public List<Ingredient> adjust(Recipe.Adjust recipe) {
-        Figure liquid = bench.ledger().put(id("liquid-volume"), "liquid to bring to the pH", volume(), "make-up",
+        Figure liquid = bench.ledger().put(id("liquid-volume"), "liquid to bring to the pH", volume(), "as-given",
                 List.of(Ledger.given(batch)));
         List<Ingredient> list = new ArrayList<>(ingredients(new Ingredient(recipe.liquid(), liquid, false)));
         if (isLimeWater(recipe.with())) {
@@ -254,7 +254,7 @@ final class RecipeFigures implements Recipe.Kinds<List<RecipeFigures.Ingredient>
     }
 
     private Ingredient byVolume(String of, String name, String label, double share) {
-        return new Ingredient(of, bench.ledger().put(id(name), label, Amounts.times(volume(), share), "parts-by-volume",
+        return new Ingredient(of, bench.ledger().put(id(name), label, Amounts.times(volume(), share), "share-of",
                 List.of(Ledger.given(batch), Ledger.given("share", "share of all parts",
                         Quantity.of(100 * share, Unit.PERCENT), Job.CASE_FILE)),
                 "The mixture may come to less than the sum of its parts."), false);

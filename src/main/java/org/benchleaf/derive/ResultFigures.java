@@ -217,7 +217,7 @@ final class ResultFigures implements Result.Kinds<WorkedResult> {
             double least = differences.stream().mapToDouble(one -> one.value().value()).min().orElseThrow();
             double most = differences.stream().mapToDouble(one -> one.value().value()).max().orElseThrow();
             put(formula + ".mean", "mean colour difference of all spots, " + conditions(result, formula),
-                    Quantity.between(least, mean, most, Unit.NONE), "mean-of-spots",
+                    Quantity.between(least, mean, most, Unit.NONE), "summary",
                     differences.stream().map(Ledger::given).toList(),
                     "The ends are the smallest and the largest spot.");
         }
@@ -329,7 +329,7 @@ final class ResultFigures implements Result.Kinds<WorkedResult> {
     }
 
     private void reported(String name, String label, Quantity value) {
-        put(name, label, value, "reported", List.of(Ledger.given(name, label, value, Job.CASE_FILE)));
+        put(name, label, value, "as-given", List.of(Ledger.given(name, label, value, Job.CASE_FILE)));
     }
 
     /** What the bath of a step leaves at most: all the calcium in the liquid that the sheet holds. */

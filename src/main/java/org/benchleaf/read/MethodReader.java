@@ -3,6 +3,7 @@ package org.benchleaf.read;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.benchleaf.model.Formulary;
 import org.benchleaf.model.Method;
 import org.benchleaf.model.ReferenceTable;
@@ -26,11 +27,15 @@ public final class MethodReader {
      */
     public static Formulary read() {
         List<Source> sources = OwnYaml.list(FOLDER + "sources.yaml").stream().map(MethodReader::source).toList();
-        List<Method> methods = OwnYaml.list(FOLDER + "methods.yaml").stream().map(MethodReader::method).toList();
+        List<Method> methods = methods("methods.yaml");
         List<ReferenceTable> tables = TABLES.stream().map(MethodReader::table).toList();
-        Formulary formulary = new Formulary(methods, sources, tables);
+        Formulary formulary = new Formulary(methods, methods("plain-methods.yaml"), sources, tables);
         requireKnownSources(formulary);
         return formulary;
+    }
+
+    private static List<Method> methods(String file) {
+        return OwnYaml.list(FOLDER + file).stream().map(MethodReader::method).toList();
     }
 
     private static ReferenceTable table(String name) {
@@ -99,7 +104,7 @@ public final class MethodReader {
     }
 
     private static void requireKnownSources(Formulary formulary) {
-        for (Method method : formulary.methods()) {
+        for (Method method : Stream.concat(formulary.methods().stream(), formulary.plainMethods().stream()).toList()) {
             for (String key : method.sources()) {
                 formulary.source(key).orElseThrow(() -> new IllegalStateException(
                         "method " + method.name() + " cites '" + key + "', which sources.yaml does not have"));

@@ -156,6 +156,7 @@ final class Invented {
                 q("60 m³"), q("4 /h"), q("20 °C"), trays, glassware, balances, "", "", PLACE);
         Map<String, Method> methods = new LinkedHashMap<>();
         FORMULARY.methods().forEach(method -> methods.put(method.name(), method));
+        FORMULARY.plainMethods().forEach(method -> methods.put(method.name(), method));
         Map<String, Source> sources = new LinkedHashMap<>();
         FORMULARY.sources().forEach(source -> sources.put(source.key(), source));
         return new Library(studio, materials, List.of(), sources, methods, List.of(), Reference.empty(), List.of(),
