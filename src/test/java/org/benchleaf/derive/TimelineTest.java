@@ -1,0 +1,194 @@
+package org.benchleaf.derive;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.benchleaf.derive.Invented.q;
+
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Random;
+import org.benchleaf.model.Part;
+import org.benchleaf.quantity.Unit;
+import org.jgrapht.alg.shortestpath.BellmanFordShortestPath;
+import org.jgrapht.graph.DefaultWeightedEdge;
+import org.jgrapht.graph.SimpleDirectedWeightedGraph;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Holds times against sums by hand and against the longest paths of the JGraphT library. */
+class TimelineTest {
+
+    private static final Part.Blotters BLOTTERS = new Part.Blotters(List.of(Optional.of(q("15 min")),
+            Optional.of(q("30 min")), Optional.of(q("1 h")), Optional.of(q("3 h")), Optional.empty()),
+            Optional.empty(), 1, Optional.empty(), Optional.empty());
+
+    private static Timeline.TimedStep step(Timeline timeline, String id) {
+        return timeline.steps().stream().filter(one -> one.step().equals(id)).findFirst().orElseThrow();
+    }
+
+    private static Timeline.ClockedStep day(Timeline timeline, String id) {
+        return timeline.days().stream().filter(one -> one.step().equals(id)).findFirst().orElseThrow();
+    }
+
+    private static Timeline timeline(Invented invented) {
+        return invented.derived().worked().timeline();
+    }
+
+    private static LocalDateTime at(String text) {
+        return LocalDateTime.parse(text);
+    }
+
+    @Test
+    void earliest_times_are_ranges_and_the_longer_branch_is_critical() {
+        Timeline timeline = timeline(new Invented().step("look", Map.of("takes", "30 min to 60 min"), List.of())
+                .step("short", Map.of("takes", "10 min"), List.of("look"))
+                .step("long", Map.of("takes", "40 min to 50 min"), List.of("look"))
+                .step("end", Map.of("takes", "20 min"), List.of("short", "long")));
+        // By hand: quick 30 + 40 + 20 = 90 min, slow 60 + 50 + 20 = 130 min; usual slack of short 45 − 10 = 35 min.
+        assertThat(timeline.total().lowIn(Unit.MINUTE)).isEqualTo(90);
+        assertThat(timeline.total().highIn(Unit.MINUTE)).isEqualTo(130);
+        assertThat(step(timeline, "end").start().low()).isEqualTo(70);
+        assertThat(step(timeline, "end").start().high()).isEqualTo(110);
+        assertThat(step(timeline, "short").slack().value()).isEqualTo(35);
+        assertThat(timeline.steps().stream().filter(Timeline.TimedStep::critical).map(Timeline.TimedStep::step))
+                .containsExactly("look", "long", "end");
+    }
+
+    @Test
+    void baths_follow_one_another_while_weight_and_blotters_go_together() {
+        Timeline timeline = timeline(new Invented()
+                .step("wash", Map.of("hands", "50 %"), List.of(), Invented.bath("deionised-water", "50 mm", "30 mm", 3))
+                .step("dry", Map.of("hands", "30 min", "overnight", "yes"), List.of("wash"), BLOTTERS,
+                        new Part.Press(q("4 kg"), Optional.empty(), Optional.empty(), List.of(),
+                                Optional.of(q("3 d")))));
+        assertThat(step(timeline, "wash").takes().value()).isEqualTo(60);
+        assertThat(step(timeline, "wash").handsOn().value()).isEqualTo(30);
+        assertThat(step(timeline, "wash").moments()).extracting(moment -> moment.at().value()).containsExactly(20.0, 40.0);
+        assertThat(step(timeline, "dry").takes().value()).isEqualTo(3 * 24 * 60);
+        // By hand: 15, 45, 105 and 285 min; the last waits for the next morning.
+        assertThat(step(timeline, "dry").moments()).extracting(moment -> moment.at().low())
+                .startsWith(15.0, 45.0, 105.0, 285.0);
+        assertThat(step(timeline, "dry").moments().get(4).overnight()).isTrue();
+    }
+
+    @Test
+    void a_step_that_does_not_fit_before_closing_waits_for_the_next_working_day() {
+        // 2026-03-20 is a Friday; the studio works from 9 to 17, Monday to Friday.
+        Timeline timeline = timeline(new Invented().step("a", Map.of("takes", "7 h", "on", "2026-03-20"), List.of())
+                .step("b", Map.of("takes", "1 h"), List.of("a"))
+                .step("c", Map.of("takes", "30 min"), List.of("b")));
+        assertThat(day(timeline, "b").earliestStart()).isEqualTo(at("2026-03-20T16:00"));
+        assertThat(day(timeline, "c").earliestStart()).isEqualTo(at("2026-03-23T09:00"));
+    }
+
+    @Test
+    void a_step_longer_than_a_day_goes_on_the_next_morning() {
+        Timeline timeline = timeline(new Invented().step("a", Map.of("takes", "10 h", "on", "2026-03-20"), List.of()));
+        // By hand: 8 h on Friday, 2 h on Monday.
+        assertThat(day(timeline, "a").earliestEnd()).isEqualTo(at("2026-03-23T11:00"));
+    }
+
+    @Test
+    void blotter_changes_are_clock_times_and_overnight_is_the_next_morning() {
+        Timeline timeline = timeline(new Invented().step("dry",
+                Map.of("hands", "30 min", "overnight", "yes", "on", "2026-03-19"), List.of(), BLOTTERS));
+        assertThat(day(timeline, "dry").moments()).extracting(Timeline.ClockedMoment::earliest).containsExactly(
+                at("2026-03-19T09:15"), at("2026-03-19T09:45"), at("2026-03-19T10:45"), at("2026-03-19T13:45"),
+                at("2026-03-20T09:00"));
+        assertThat(day(timeline, "dry").earliestEnd()).isEqualTo(at("2026-03-20T09:00"));
+    }
+
+    @Test
+    void a_change_when_nobody_is_there_waits_and_is_told() {
+        Invented invented = new Invented().step("wash", Map.of("takes", "5 h", "on", "2026-03-19"), List.of())
+                .step("dry", Map.of("hands", "30 min", "overnight", "yes"), List.of("wash"), BLOTTERS);
+        // By hand: from 14:00 the changes fall at 14:15, 14:45, 15:45 and 18:45, after closing.
+        assertThat(day(timeline(invented), "dry").moments().get(3).earliest()).isEqualTo(at("2026-03-20T09:00"));
+        assertThat(invented.codes()).containsExactly("FIG-020");
+    }
+
+    @Test
+    void a_later_recorded_day_is_waited_for_and_an_impossible_one_is_told() {
+        Invented waits = new Invented().step("a", Map.of("takes", "1 h", "on", "2026-03-19"), List.of())
+                .step("b", Map.of("takes", "1 h", "on", "2026-03-24"), List.of("a"));
+        assertThat(day(timeline(waits), "b").earliestStart()).isEqualTo(at("2026-03-24T09:00"));
+        assertThat(waits.codes()).isEmpty();
+        Invented impossible = new Invented().step("a", Map.of("takes", "20 h", "on", "2026-03-17"), List.of())
+                .step("b", Map.of("takes", "1 h", "on", "2026-03-18"), List.of("a"));
+        assertThat(impossible.codes()).containsExactly("FIG-021");
+    }
+
+    @ParameterizedTest
+    @ValueSource(longs = {1, 2, 3, 5, 8, 13, 21, 34, 55, 89})
+    void earliest_ends_and_slack_agree_with_longest_paths_of_another_library(long seed) {
+        Random random = new Random(seed);
+        int count = 2 + random.nextInt(30);
+        Map<String, Double> lengths = new LinkedHashMap<>();
+        Map<String, List<String>> after = new LinkedHashMap<>();
+        SimpleDirectedWeightedGraph<String, DefaultWeightedEdge> graph =
+                new SimpleDirectedWeightedGraph<>(DefaultWeightedEdge.class);
+        graph.addVertex("start");
+        graph.addVertex("end");
+        for (int i = 0; i < count; i++) {
+            String name = "s" + i;
+            graph.addVertex(name);
+            lengths.put(name, (double) random.nextInt(100));
+            List<String> before = new ArrayList<>();
+            for (int j = 0; j < i; j++) {
+                if (random.nextInt(4) == 0) {
+                    before.add("s" + j);
+                }
+            }
+            after.put(name, before);
+        }
+        // A vertex stands for the begin of a step; an edge is as long as the step it leaves, and its weight negative.
+        after.forEach((name, before) -> {
+            graph.setEdgeWeight(graph.addEdge("start", name), 0);
+            graph.setEdgeWeight(graph.addEdge(name, "end"), -lengths.get(name));
+            before.forEach(one -> graph.setEdgeWeight(graph.addEdge(one, name), -lengths.get(one)));
+        });
+        BellmanFordShortestPath<String, DefaultWeightedEdge> paths = new BellmanFordShortestPath<>(graph);
+        CriticalPath ours = new CriticalPath(lengths, after);
+        double total = -paths.getPathWeight("start", "end");
+        assertThat(ours.total()).isCloseTo(total, within(1e-9));
+        for (String name : lengths.keySet()) {
+            double start = -paths.getPathWeight("start", name);
+            double toEnd = -paths.getPathWeight(name, "end");
+            assertThat(ours.start(name)).isCloseTo(start, within(1e-9));
+            assertThat(ours.slack(name)).isCloseTo(total - start - toEnd, within(1e-9));
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(longs = {7, 11, 19, 23})
+    void a_slower_step_never_makes_any_step_earlier(long seed) {
+        Random random = new Random(seed);
+        Invented quick = new Invented();
+        Invented slow = new Invented();
+        for (int i = 0; i < 12; i++) {
+            int least = 10 + random.nextInt(600);
+            int most = least + random.nextInt(300);
+            List<String> after = i == 0 ? List.of() : List.of("s" + random.nextInt(i));
+            Map<String, String> keys = i == 0 ? Map.of("on", "2026-03-16") : Map.of();
+            quick.step("s" + i, with(keys, least + " min to " + most + " min"), after);
+            slow.step("s" + i, with(keys, (least + 30) + " min to " + (most + 30) + " min"), after);
+        }
+        Timeline first = timeline(quick);
+        Timeline second = timeline(slow);
+        for (int i = 0; i < 12; i++) {
+            assertThat(first.days().get(i).earliestStart()).isBeforeOrEqualTo(first.days().get(i).latestStart());
+            assertThat(step(first, "s" + i).start().low()).isLessThanOrEqualTo(step(second, "s" + i).start().low());
+        }
+    }
+
+    private static Map<String, String> with(Map<String, String> keys, String takes) {
+        Map<String, String> more = new LinkedHashMap<>(keys);
+        more.put("takes", takes);
+        return more;
+    }
+}
