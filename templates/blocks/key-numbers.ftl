@@ -4,6 +4,7 @@
 <ul class="key-numbers">
   <#list numbers as item>
   <li class="key-numbers__item">
+    <p class="key-numbers__says">${item.says}</p>
     <@show item.working />
     <#list item.cautions as caution><p class="key-numbers__caution">${caution}</p></#list>
   </li>

@@ -55,6 +55,7 @@
     desk.appendChild(stack);
     desk.appendChild(label);
     desk.appendChild(buttons);
+    comparison.classList.add("comparison--live");
     comparison.insertBefore(desk, comparison.firstChild);
     show(50);
   });

@@ -25,6 +25,9 @@ final class CaseEntries {
         List<Fact> facts = new ArrayList<>();
         facts.add(Fact.of(words.say("fact.object"), card.technique().isEmpty() ? card.kind()
                 : card.kind() + ", " + card.technique()));
+        if (!card.damages().isEmpty()) {
+            facts.add(Fact.of(words.say("fact.damage"), String.join(", ", card.damages())));
+        }
         facts.add(Fact.of(words.say("fact.level"), words.term("level", card.level())));
         Optional<Photo> picture = card.picture().isEmpty() ? Optional.empty()
                 : Optional.of(new Photo(card.id(), card.picture(), card.pictureAlt(), "", "", "", Optional.empty(),

@@ -1,6 +1,7 @@
 package org.benchleaf.compose;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -43,15 +44,17 @@ final class CaseStudyPage implements CasePageMaker {
         sheet.add(opening(sheet, treatment));
         Optional<Comparison> comparison = comparison(sheet, desk);
         comparison.ifPresent(sheet::add);
+        Set<String> placed = new HashSet<>();
+        comparison.ifPresent(pair -> placed.addAll(List.of(pair.before().id(), pair.after().id())));
         sheet.add(object(sheet, treatment));
         condition(sheet, desk).ifPresent(sheet::add);
         aims(sheet, treatment).ifPresent(sheet::add);
-        story(sheet, desk).forEach(sheet::add);
+        story(sheet, desk, placed).forEach(sheet::add);
         sheet.add(done(sheet, desk));
         timeline(sheet, desk).ifPresent(sheet::add);
         gave(sheet, desk).ifPresent(sheet::add);
         notDone(sheet, treatment).ifPresent(sheet::add);
-        otherPictures(sheet, desk, comparison).ifPresent(sheet::add);
+        otherPictures(sheet, desk, placed).ifPresent(sheet::add);
         sheet.linkedData(linkedData(sheet, treatment));
         return desk.finish(sheet, this, treatment.summary());
     }
@@ -62,7 +65,6 @@ final class CaseStudyPage implements CasePageMaker {
         List<Fact> facts = new ArrayList<>();
         facts.add(Fact.of(words.say("fact.object"), objectWords(object)));
         object.made().ifPresent(made -> facts.add(Fact.of(words.say("fact.made"), made)));
-        facts.add(Fact.of(words.say("fact.size"), size(sheet, object)));
         facts.add(Fact.of(words.say("fact.level"), words.term("level", treatment.level().word())));
         return new Opening(Optional.of(words.say("case-page.case-study")), treatment.title(),
                 Optional.of(treatment.summary()), facts,
@@ -158,7 +160,7 @@ final class CaseStudyPage implements CasePageMaker {
         return capital.matches("(?s).*[.!?]") ? capital : capital + ".";
     }
 
-    private static List<Block> story(Sheet sheet, CaseDesk desk) {
+    private static List<Block> story(Sheet sheet, CaseDesk desk, Set<String> placed) {
         List<Block> sections = new ArrayList<>();
         Set<String> taken = new LinkedHashSet<>();
         for (Story.Section section : desk.treatment().story().sections()) {
@@ -168,6 +170,9 @@ final class CaseStudyPage implements CasePageMaker {
                 continue;
             }
             List<Block> blocks = new ArrayList<>(List.of(prose));
+            desk.pictures().stream().filter(picture -> !section.id().isEmpty()
+                    && picture.step().filter(section.id()::equals).isPresent() && placed.add(picture.id()))
+                    .forEach(picture -> blocks.add(photo(sheet, desk, picture, Optional.empty(), false)));
             desk.treatment().step(section.id()).filter(step -> desk.has(STEP_SHEET)).ifPresent(step ->
                     blocks.add(new LinkList(List.of(new LinkList.Entry(toStep(sheet, desk, step), "")))));
             sections.add(new Section(anchor(section, taken), section.heading(), Optional.empty(), blocks));
@@ -213,9 +218,9 @@ final class CaseStudyPage implements CasePageMaker {
     private static Optional<Section> timeline(Sheet sheet, CaseDesk desk) {
         Words words = sheet.words();
         List<KeyNumbers.Item> numbers = new ArrayList<>();
-        for (String id : List.of("timeline.total", "timeline.hands-on")) {
-            sheet.working(id).ifPresent(working -> numbers.add(
-                    new KeyNumbers.Item(working, working.label(), List.of())));
+        for (String name : List.of("total", "hands-on")) {
+            sheet.working("timeline." + name).ifPresent(working -> numbers.add(
+                    new KeyNumbers.Item(working, words.say("study.time-" + name), List.of())));
         }
         return numbers.isEmpty() ? Optional.empty() : Optional.of(new Section("time", words.say("study.time"),
                 Optional.empty(), List.of(new KeyNumbers(numbers))));
@@ -246,12 +251,11 @@ final class CaseStudyPage implements CasePageMaker {
                 List.of(new Facts(options))));
     }
 
-    private static Optional<Section> otherPictures(Sheet sheet, CaseDesk desk, Optional<Comparison> shown) {
-        Set<String> used = shown.map(pair -> Set.of(pair.before().id(), pair.after().id())).orElse(Set.of());
-        List<Block> photos = desk.pictures().stream().filter(picture -> !used.contains(picture.id()))
-                .map(picture -> (Block) photo(sheet, desk, picture, Optional.empty(), false)).toList();
+    private static Optional<Section> otherPictures(Sheet sheet, CaseDesk desk, Set<String> placed) {
+        List<Photo> photos = desk.pictures().stream().filter(picture -> !placed.contains(picture.id()))
+                .map(picture -> photo(sheet, desk, picture, Optional.empty(), false)).toList();
         return photos.isEmpty() ? Optional.empty() : Optional.of(new Section("pictures",
-                sheet.words().say("study.pictures"), Optional.empty(), photos));
+                sheet.words().say("study.pictures"), Optional.empty(), List.of(new PhotoRow(photos))));
     }
 
     private static String linkedData(Sheet sheet, TreatmentCase treatment) {
@@ -261,7 +265,7 @@ final class CaseStudyPage implements CasePageMaker {
                 "educationalLevel", sheet.words().term("level", treatment.level().word()),
                 "teaches", treatment.steps().stream().map(step ->
                         sheet.words().term("step-kind", step.kind().word())).distinct().toList(),
-                "license", treatment.publication().licence(),
+                "license", Licences.address(treatment.publication().licence()),
                 "publisher", Json.object("@type", "Organization", "name", sheet.library().studio().name())));
     }
 }

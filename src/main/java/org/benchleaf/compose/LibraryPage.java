@@ -8,6 +8,7 @@ import java.util.Optional;
 final class LibraryPage implements SitePageMaker {
 
     private static final int CASES_A_PAGE = 60;
+    private static final int VALUES_SHOWN = 8;
 
     @Override
     public String kind() {
@@ -48,7 +49,7 @@ final class LibraryPage implements SitePageMaker {
                 cases(sheet, cards, number, count)));
         if (number == 1 && !cards.isEmpty()) {
             sheet.add(new Section("browse", words.say("library.browse"), Optional.of(words.say("library.browse-lead")),
-                    List.of(new LinkGroups(Facets.groups(sheet, desk)))));
+                    List.of(new LinkGroups(Facets.groups(sheet, desk, VALUES_SHOWN)))));
         }
         return sheet.page(number == 1 ? site : words.say("library.page-heading", "page", number, "pages", count),
                 words.say("library.description", "site", site));

@@ -6,7 +6,11 @@ import java.text.DecimalFormatSymbols;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.format.DateTimeFormatter;
+import java.util.Comparator;
 import java.util.Locale;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.benchleaf.quantity.Dimension;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
@@ -25,6 +29,11 @@ final class NumberText {
     private static final char GROUP = '\u202F';
     private static final String EN_DASH = "–";
     private static final int DIGITS_WITHOUT_UNCERTAINTY = 3;
+    /** Longest spellings first, so that "% v/v" is not taken for "%". */
+    private static final Pattern BEFORE_UNIT = Pattern.compile("(?<=\\d) (?=(?:" + Stream.of(Unit.values())
+            .map(Unit::symbol).filter(symbol -> !symbol.isEmpty() && !symbol.equals("pH"))
+            .sorted(Comparator.comparingInt(String::length).reversed()).map(Pattern::quote)
+            .collect(Collectors.joining("|")) + ")(?![\\p{L}\\p{N}]))");
     private static final double MINUTE = 60;
     private static final double HOUR = 3600;
     private static final double DAY = 86400;
@@ -106,6 +115,11 @@ final class NumberText {
             return new Amount(plain(exact(low / MINUTE)) + EN_DASH + plain(exact(high / MINUTE)), "min");
         }
         return new Amount(from.text() + " " + EN_DASH + " " + to.text(), "");
+    }
+
+    /** A written text with the space before each unit made narrow and unbreakable. */
+    String spaced(String text) {
+        return BEFORE_UNIT.matcher(text).replaceAll(String.valueOf(Amount.UNIT_SPACE));
     }
 
     /** The same time for a program: {@code PT20M}; the high end of a range. */

@@ -35,9 +35,8 @@ final class ProseMaker {
     }
 
     private Prose.Passage passage(String html) {
-        Html linked = sheet.linked(new Html(html));
         List<Working> workings = new ArrayList<>();
-        Matcher mark = MARK.matcher(linked.markup());
+        Matcher mark = MARK.matcher(html);
         StringBuilder told = new StringBuilder();
         while (mark.find()) {
             Figure figure = sheet.figure(mark.group(1)).orElseThrow(() -> new IllegalStateException(
@@ -47,7 +46,8 @@ final class ProseMaker {
             }
             mark.appendReplacement(told, Matcher.quoteReplacement(number(figure)));
         }
-        return new Prose.Passage(new Html(mark.appendTail(told).toString()), workings);
+        // Numbers first: a figure's name may hold a term of the glossary.
+        return new Prose.Passage(sheet.linked(new Html(mark.appendTail(told).toString())), workings);
     }
 
     /** The number leads to the inside of its working, because browsers open a closed disclosure for such a link. */

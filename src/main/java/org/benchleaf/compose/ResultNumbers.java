@@ -1,13 +1,20 @@
 package org.benchleaf.compose;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import org.benchleaf.derive.Figure;
 import org.benchleaf.derive.WorkedResult;
 import org.benchleaf.model.Result;
 
 /** Picks from the results what the public page tells: one change a measure, and what was not measured. */
 final class ResultNumbers {
+
+    private static final List<String> WHOLE = List.of("change", "along-change", "across-change", "carbonate",
+            "ceiling-carbonate", "de2000.mean", "de94.mean", "de76.mean");
+    private static final List<String> PER_SPOT = List.of("lightness");
 
     private final Sheet sheet;
     private final CaseDesk desk;
@@ -21,17 +28,30 @@ final class ResultNumbers {
     List<KeyNumbers.Item> items() {
         List<KeyNumbers.Item> items = new ArrayList<>();
         for (WorkedResult result : desk.worked().results()) {
-            result.figures().entrySet().stream()
-                    .filter(figure -> isHeadline(figure.getKey())).limit(3)
-                    .forEach(figure -> items.add(new KeyNumbers.Item(sheet.working(figure.getValue()),
-                            figure.getValue().label(), cautions(result))));
+            for (Figure figure : headlines(result)) {
+                items.add(new KeyNumbers.Item(sheet.working(figure), measured(result.source()), cautions(result)));
+            }
         }
         return items;
     }
 
-    private static boolean isHeadline(String name) {
-        return name.equals("change") || name.equals("lightness") || name.startsWith("de2000")
-                || name.equals("reserve") || name.endsWith("-change");
+    private static List<Figure> headlines(WorkedResult result) {
+        List<Figure> chosen = new ArrayList<>();
+        WHOLE.forEach(name -> Optional.ofNullable(result.figures().get(name)).ifPresent(chosen::add));
+        PER_SPOT.forEach(name -> largest(result, name).ifPresent(chosen::add));
+        return chosen;
+    }
+
+    /** Of a measure taken at several spots the public page tells the spot where most happened. */
+    private static Optional<Figure> largest(WorkedResult result, String name) {
+        return result.figures().entrySet().stream().filter(entry -> entry.getKey().startsWith(name + "."))
+                .map(Map.Entry::getValue)
+                .max(Comparator.comparingDouble(figure -> Math.abs(figure.value().value())));
+    }
+
+    private String measured(Result result) {
+        String measure = sheet.words().term("measure", result.measure());
+        return result instanceof Result.Readings readings ? measure + ", " + readings.method() : measure;
     }
 
     private List<String> cautions(WorkedResult result) {

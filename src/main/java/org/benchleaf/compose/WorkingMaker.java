@@ -49,7 +49,7 @@ final class WorkingMaker {
     }
 
     private String told(Figure.Given given) {
-        return sheet.tellsStrengths() || !Strengths.isOne(given) ? given.text()
+        return sheet.tellsStrengths() || !Strengths.isOne(given) ? sheet.numbers().spaced(given.text())
                 : sheet.words().say("strength.withheld");
     }
 
