@@ -1,0 +1,127 @@
+package org.benchleaf;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import javax.imageio.ImageIO;
+import org.benchleaf.check.CaseChecker;
+import org.benchleaf.check.Checked;
+import org.benchleaf.check.LibraryChecker;
+import org.benchleaf.compose.CaseCard;
+import org.benchleaf.compose.CasePages;
+import org.benchleaf.compose.Clearance;
+import org.benchleaf.compose.DataFile;
+import org.benchleaf.compose.Page;
+import org.benchleaf.compose.PageComposer;
+import org.benchleaf.compose.SiteComposer;
+import org.benchleaf.compose.SitePages;
+import org.benchleaf.derive.Derived;
+import org.benchleaf.derive.Deriver;
+import org.benchleaf.message.MessageText;
+import org.benchleaf.model.Library;
+import org.benchleaf.model.Picture;
+import org.benchleaf.model.TreatmentCase;
+import org.benchleaf.publish.Rendition;
+import org.benchleaf.publish.SiteFile;
+import org.benchleaf.publish.SitePublisher;
+import org.benchleaf.read.CaseReader;
+import org.benchleaf.read.LibraryReader;
+
+/**
+ * The demo's pages as the stages make them, for tests that look at whole pages; pictures keep their own size.
+ *
+ * @param library what all cases share
+ * @param cases the pages of each case
+ * @param site the pages of the whole site
+ * @param files everything, published
+ * @param leftOut what was said of each case that has errors and so got no pages
+ */
+public record DemoSite(Library library, List<CasePages> cases, SitePages site, List<SiteFile> files,
+        List<String> leftOut) {
+
+    /** A day on which every demo case is cleared. */
+    public static final LocalDate DAY = LocalDate.of(2026, 11, 25);
+    private static final Path CONTENT = Path.of("content");
+
+    /** Makes the demo's pages from {@code content/}. */
+    public static DemoSite make() {
+        Library library = LibraryChecker.check(LibraryReader.read(CONTENT)).library();
+        SitePublisher publisher = SitePublisher.with(Path.of("templates"), (caseId, picture) ->
+                List.of(rendition(caseId, picture)));
+        List<CasePages> cases = new ArrayList<>();
+        List<String> leftOut = new ArrayList<>();
+        for (Path folder : CaseReader.folders(CONTENT)) {
+            Checked checked = CaseChecker.check(CaseReader.read(CONTENT, folder), library, DAY);
+            Derived derived = Deriver.derive(checked.treatment().orElseThrow(), checked.findings(), library);
+            if (checked.messages().hasErrors() || derived.messages().hasErrors()) {
+                leftOut.add(Stream.of(checked.messages(), derived.messages())
+                        .flatMap(messages -> messages.all().stream()).map(MessageText::of)
+                        .collect(Collectors.joining("\n")));
+            } else {
+                cases.add(compose(derived, library));
+            }
+        }
+        SitePages site = SiteComposer.compose(library, cases.stream().map(CasePages::card).toList());
+        List<SiteFile> files = new ArrayList<>(publisher.assets());
+        pages(cases, site).forEach(page -> files.add(publisher.publish(page)));
+        dataFiles(cases, site).forEach(file -> files.add(publisher.publish(file)));
+        return new DemoSite(library, cases, site, files, leftOut);
+    }
+
+    private static CasePages compose(Derived derived, Library library) {
+        TreatmentCase treatment = derived.worked().source();
+        treatment.pictures().forEach(DemoSite::remember);
+        return PageComposer.compose(derived.worked(), library, Clearance.on(DAY, treatment));
+    }
+
+    private static final java.util.Map<String, Path> PICTURES = new java.util.concurrent.ConcurrentHashMap<>();
+
+    private static void remember(Picture picture) {
+        Path folder = Path.of(picture.place().file()).getParent();
+        PICTURES.put(folder.getFileName() + "/" + picture.id(), folder.resolve("pictures").resolve(picture.file()));
+    }
+
+    private static Rendition rendition(String caseId, String picture) {
+        Path file = PICTURES.get(caseId + "/" + picture);
+        try {
+            var image = ImageIO.read(file.toFile());
+            return new Rendition("cases/" + caseId + "/pictures/" + file.getFileName(), image.getWidth(),
+                    image.getHeight());
+        } catch (IOException broken) {
+            throw new UncheckedIOException(broken);
+        }
+    }
+
+    /** Every page. */
+    public static List<Page> pages(List<CasePages> cases, SitePages site) {
+        return Stream.concat(cases.stream().flatMap(one -> one.pages().stream()), site.pages().stream()).toList();
+    }
+
+    private static List<DataFile> dataFiles(List<CasePages> cases, SitePages site) {
+        return Stream.concat(cases.stream().flatMap(one -> one.files().stream()), site.files().stream()).toList();
+    }
+
+    /** Writes the demo's pages into a folder, to be looked at. */
+    public static void main(String[] arguments) throws IOException {
+        Path target = Path.of(arguments[0]);
+        DemoSite demo = make();
+        demo.leftOut().forEach(System.err::println);
+        for (SiteFile file : demo.files()) {
+            Path to = target.resolve(file.path());
+            Files.createDirectories(to.getParent());
+            Files.write(to, file.bytes());
+        }
+        for (String key : PICTURES.keySet()) {
+            Path from = PICTURES.get(key);
+            Path to = target.resolve("cases").resolve(key.split("/")[0]).resolve("pictures").resolve(from.getFileName());
+            Files.createDirectories(to.getParent());
+            Files.copy(from, to, java.nio.file.StandardCopyOption.REPLACE_EXISTING);
+        }
+    }
+}
