@@ -107,7 +107,8 @@ final class ResultFigures implements Result.Kinds<WorkedResult> {
         double mean = readings.stream().mapToDouble(Double::doubleValue).average().orElseThrow();
         String mark = result.unit() == Unit.PH ? "The arithmetic mean of the pH values." : "";
         put("n-" + when, "number of readings " + when, Quantity.count(readings.size()), "summary", givens);
-        put("mean-" + when, "mean " + when, Quantity.of(mean, result.unit()), "summary", givens, notes(mark));
+        put("mean-" + when, "mean " + when, Quantity.of(mean, result.unit() == Unit.COUNT ? Unit.NONE : result.unit()),
+                "summary", givens, notes(mark));
         if (readings.size() > 1) {
             double squares = readings.stream().mapToDouble(one -> (one - mean) * (one - mean)).sum();
             put("sd-" + when, "standard deviation " + when, Quantity.of(Math.sqrt(squares / (readings.size() - 1)),
@@ -115,7 +116,7 @@ final class ResultFigures implements Result.Kinds<WorkedResult> {
             double least = readings.stream().mapToDouble(Double::doubleValue).min().orElseThrow();
             double most = readings.stream().mapToDouble(Double::doubleValue).max().orElseThrow();
             put("range-" + when, "smallest and largest reading " + when, Quantity.between(least, mean, most,
-                    result.unit()), "summary", givens);
+                    result.unit() == Unit.COUNT ? Unit.NONE : result.unit()), "summary", givens);
         }
         if (result.unit() == Unit.PH && readings.size() > 1) {
             double activity = readings.stream().mapToDouble(one -> StrictMath.pow(10, -one)).average().orElseThrow();
