@@ -35,7 +35,6 @@ import org.benchleaf.message.Place;
 import org.benchleaf.model.CourseClass;
 import org.benchleaf.model.Library;
 import org.benchleaf.model.Material;
-import org.benchleaf.model.Matrix;
 import org.benchleaf.model.Method;
 import org.benchleaf.model.Reference;
 import org.benchleaf.model.Source;
@@ -75,6 +74,7 @@ public final class LibraryChecker {
         draft.classes().forEach(part -> Form.CLASS.check(part.root(), messages));
         Map<String, Source> sources = new LinkedHashMap<>();
         draft.formulary().sources().forEach(source -> sources.put(source.key(), source));
+        draft.ruleBook().sources().forEach(source -> sources.put(source.key(), source));
         draft.sources().ifPresent(part -> sources.putAll(sources(fields(part))));
         references.know(References.Kind.SOURCE, sources.keySet());
         Map<String, Material> materials = new LinkedHashMap<>();
@@ -88,7 +88,7 @@ public final class LibraryChecker {
         draft.formulary().methods().forEach(method -> methods.put(method.name(), method));
         draft.formulary().plainMethods().forEach(method -> methods.put(method.name(), method));
         Library library = new Library(studio, materials, terms(), sources, methods, classes,
-                Reference.empty(), List.of(), Matrix.EMPTY, draft.formulary());
+                Reference.empty(), draft.ruleBook().rules(), draft.ruleBook().matrix(), draft.formulary());
         references.compare();
         if (!messages.hasErrors()) {
             soundness.unsound().ifPresent(place -> messages.add(FormMessages.WRONG_SHAPE.at(place,

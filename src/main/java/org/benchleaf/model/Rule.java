@@ -15,6 +15,7 @@ import org.benchleaf.message.Place;
  * @param weight what follows when it speaks
  * @param forTrainees whether trainees must read the reason that answers it
  * @param speaksOf what it is asked of, one by one
+ * @param answersFor ids of actions of the matrix whose verdict it settles wherever it is asked
  * @param where of which of these it is asked at all
  * @param needs what must hold; where empty, it speaks wherever it is asked
  * @param heldBy the stage that keeps it, where it can only be seen in what is produced; empty if it is asked of the case
@@ -27,7 +28,7 @@ import org.benchleaf.message.Place;
  * @param place where it is written
  */
 public record Rule(String id, String theme, String statement, Weight weight, boolean forTrainees, Subject speaksOf,
-        Condition where, Optional<Condition> needs, Optional<HeldBy> heldBy, String what, String why, String fix,
+        List<String> answersFor, Condition where, Optional<Condition> needs, Optional<HeldBy> heldBy, String what, String why, String fix,
         Backing backing, boolean ofStudio, Optional<Change> change, Place place) {
 
     /** What follows when a rule speaks. */
@@ -155,9 +156,14 @@ public record Rule(String id, String theme, String statement, Weight weight, boo
         }
     }
 
+    public Rule {
+        answersFor = List.copyOf(answersFor);
+    }
+
     /** The same rule as a studio changed it. */
-    public Rule changed(Change by, Weight newWeight, Condition newWhere, Optional<Condition> newNeeds) {
-        return new Rule(id, theme, statement, newWeight, forTrainees, speaksOf, newWhere, newNeeds, heldBy, what, why,
-                fix, backing, ofStudio, Optional.of(by), place);
+    public Rule changed(Change by, String newStatement, Weight newWeight, Condition newWhere,
+            Optional<Condition> newNeeds) {
+        return new Rule(id, theme, newStatement, newWeight, forTrainees, speaksOf, answersFor, newWhere, newNeeds,
+                heldBy, what, why, fix, backing, ofStudio, Optional.of(by), place);
     }
 }

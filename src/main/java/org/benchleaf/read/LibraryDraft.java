@@ -14,13 +14,14 @@ import org.benchleaf.model.Formulary;
  * @param glossary glossary.yaml
  * @param sources sources.yaml
  * @param formulary the methods and sources that come with the program
+ * @param ruleBook the rules of the trade and the matrix
  * @param classes the files of classes/, by name
  * @param caseIds the names of the case folders
  * @param messages what was said while reading
  */
 public record LibraryDraft(Optional<YamlPart> studio, List<YamlPart> materials, Optional<YamlPart> glossary,
-        Optional<YamlPart> sources, Formulary formulary, List<YamlPart> classes, List<String> caseIds,
-        Messages messages) {
+        Optional<YamlPart> sources, Formulary formulary, RuleBook ruleBook, List<YamlPart> classes,
+        List<String> caseIds, Messages messages) {
 
     public LibraryDraft {
         materials = List.copyOf(materials);

@@ -2,11 +2,15 @@ package org.benchleaf.read;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.benchleaf.message.Messages;
 import org.benchleaf.message.Place;
 import org.benchleaf.message.ReadingMessages;
+import org.benchleaf.model.Formulary;
+import org.benchleaf.model.Matrix;
 
 /** Reads what all cases of a content folder share. */
 public final class LibraryReader {
@@ -33,14 +37,19 @@ public final class LibraryReader {
         if (!Files.isDirectory(contentRoot)) {
             messages.add(ReadingMessages.NO_CONTENT.at(Place.file(content.name(contentRoot))));
             return new LibraryDraft(Optional.empty(), List.of(), Optional.empty(), Optional.empty(),
-                    MethodReader.read(), List.of(), List.of(), messages);
+                    MethodReader.read(), new RuleBook(List.of(), Matrix.EMPTY, List.of()), List.of(), List.of(), messages);
         }
         Optional<LibraryDraft.YamlPart> studio = one("studio.yaml");
         if (!content.holds("studio.yaml")) {
             messages.add(ReadingMessages.NO_STUDIO.at(Place.file(content.name(contentRoot.resolve("studio.yaml")))));
         }
-        return new LibraryDraft(studio, all("materials"), one("glossary.yaml"), one("sources.yaml"),
-                MethodReader.read(), all("classes"),
+        Optional<LibraryDraft.YamlPart> sources = one("sources.yaml");
+        Formulary formulary = MethodReader.read();
+        Set<String> cited = new HashSet<>();
+        formulary.sources().forEach(source -> cited.add(source.key()));
+        sources.ifPresent(part -> cited.addAll(part.root().entries().keySet()));
+        return new LibraryDraft(studio, all("materials"), one("glossary.yaml"), sources, formulary,
+                RuleReader.read(contentRoot, cited, messages), all("classes"),
                 CaseReader.folders(contentRoot).stream().map(folder -> folder.getFileName().toString()).toList(),
                 messages);
     }

@@ -1,0 +1,80 @@
+package org.benchleaf.message;
+
+/** What is said about recorded reasons, and about the rules that a studio changes or adds. */
+public enum RuleMessages implements MessageId {
+    REASON_NOT_NEEDED("REASON-001", Severity.ADVICE,
+            "The reason for '{rule}' is not needed: that rule does not speak here.",
+            "A reason that answers nothing makes readers look for what is wrong.",
+            "Take it out, or put its 'step:' right."),
+    REASON_FOR_UNKNOWN_RULE("REASON-002", Severity.ERROR,
+            "There is no rule '{rule}'.",
+            "A reason counts only for the rule that it names.",
+            "Copy the rule's id from the message it answers, or from the page of rules."),
+    REASON_FOR_STOP("REASON-003", Severity.ADVICE,
+            "The reason for '{rule}' does not count, because that rule is a stop.",
+            "A stop is not lifted by a reason in the case.",
+            "Change the treatment; if your studio sees the rule otherwise, change it in rules.yaml and say why."),
+    RULE_ROW_INCOMPLETE("RULES-001", Severity.ERROR,
+            "This row has no readable '{key}'.",
+            "A rule that is read only in part would be passed over in silence.",
+            "Write '{key}' as the page 'Writing a case file' shows it."),
+    RULE_WORD_UNKNOWN("RULES-002", Severity.ERROR,
+            "'{word}' is not {what}.",
+            "A word that the program does not know would never hold, and the rule would say nothing.",
+            "Use one of: {known}."),
+    RULE_ID_TWICE("RULES-003", Severity.ERROR,
+            "There is another rule '{rule}'.",
+            "A reason names its rule by the id, and each id means one rule.",
+            "Give this rule another id; to alter a rule of the program, write it under 'changes:'."),
+    RULE_CHANGE_UNKNOWN("RULES-004", Severity.ERROR,
+            "There is no '{rule}' to change.",
+            "The change would have no effect.",
+            "Copy the id from the page of rules."),
+    RULE_CHANGE_WITHOUT_REASON("RULES-005", Severity.ERROR,
+            "The change of '{rule}' gives no reason.",
+            "Readers of the page of rules see every change, and have a right to its reason.",
+            "Add 'reason:' to the change."),
+    RULE_SOURCE_UNKNOWN("RULES-006", Severity.ERROR,
+            "There is no source '{source}'.",
+            "Each rule names its source, or says that it has none.",
+            "Add it to sources.yaml, or write 'common practice, no source'.");
+
+    private final String code;
+    private final Severity severity;
+    private final String what;
+    private final String why;
+    private final String fix;
+
+    RuleMessages(String code, Severity severity, String what, String why, String fix) {
+        this.code = code;
+        this.severity = severity;
+        this.what = what;
+        this.why = why;
+        this.fix = fix;
+    }
+
+    @Override
+    public String code() {
+        return code;
+    }
+
+    @Override
+    public Severity severity() {
+        return severity;
+    }
+
+    @Override
+    public String what() {
+        return what;
+    }
+
+    @Override
+    public String why() {
+        return why;
+    }
+
+    @Override
+    public String fix() {
+        return fix;
+    }
+}

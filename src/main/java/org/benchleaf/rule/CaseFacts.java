@@ -1,0 +1,126 @@
+package org.benchleaf.rule;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.benchleaf.model.Library;
+import org.benchleaf.model.Part;
+import org.benchleaf.model.Rule;
+import org.benchleaf.model.SpotTest;
+import org.benchleaf.model.Step;
+import org.benchleaf.model.StepKind;
+import org.benchleaf.model.TreatmentCase;
+
+/** A case as rules look at it: what comes before what, what touches what, what was tested. */
+final class CaseFacts {
+
+    private static final List<StepKind> TOUCHING_NOTHING = List.of(StepKind.EXAMINATION, StepKind.TESTING,
+            StepKind.PHOTOGRAPHY, StepKind.MEASURING);
+    private static final String STABLE = "stable";
+
+    final TreatmentCase treatment;
+    final Library library;
+    final LocalDate today;
+    final Liquids liquids;
+    final StepOrder order;
+    private final List<Layer> media;
+    private final Layer support;
+
+    CaseFacts(TreatmentCase treatment, Library library, LocalDate today) {
+        this.treatment = treatment;
+        this.library = library;
+        this.today = today;
+        this.liquids = new Liquids(treatment.solutions(), library.materials());
+        this.order = new StepOrder(treatment.steps());
+        this.media = treatment.object().media().stream().map(medium -> Layer.of(medium, library.matrix())).toList();
+        this.support = Layer.support(treatment.object(), library.matrix());
+    }
+
+    /** Everything that a rule of this kind is asked of. */
+    List<Asked> asked(Rule.Subject subject) {
+        return switch (subject) {
+            case CASE -> List.of(Asked.ofCase(treatment.place()));
+            case STEP -> order.all().stream().map(Asked::of).toList();
+            case MEDIUM -> media.stream().map(Asked::of).toList();
+            case TOUCH -> order.all().stream().flatMap(this::touches).toList();
+            case CONTACT -> order.all().stream().flatMap(this::contacts).toList();
+            case RESULT -> treatment.results().stream().map(Asked::of).toList();
+            case PICTURE -> treatment.pictures().stream().map(Asked::of).toList();
+        };
+    }
+
+    /** The media and the support that a step touches. */
+    Stream<Asked> touches(Step step) {
+        if (TOUCHING_NOTHING.contains(step.kind())) {
+            return Stream.empty();
+        }
+        return Stream.concat(media.stream().filter(layer -> !step.avoids().contains(layer.name())), Stream.of(support))
+                .filter(layer -> !onlyFixesAnother(step, layer)).map(layer -> Asked.of(step).on(layer));
+    }
+
+    /** The media that a step touches, each with every liquid that reaches it. */
+    private Stream<Asked> contacts(Step step) {
+        return touches(step).filter(touch -> touch.layer().flatMap(Layer::medium).isPresent())
+                .flatMap(touch -> liquidsOf(step).map(touch::with));
+    }
+
+    /** The liquids of a step, by id. */
+    Stream<String> liquidsOf(Step step) {
+        return Stream.of(step.part(Part.Bath.class).map(Part.Bath::of).stream(),
+                step.part(Part.Mist.class).map(Part.Mist::of).stream(),
+                step.part(Part.Mend.class).map(Part.Mend::with).stream(),
+                step.part(Part.Fixing.class).map(Part.Fixing::with).stream(),
+                step.uses().stream()).flatMap(ids -> ids).filter(liquids::isLiquid).distinct();
+    }
+
+    /** The tools and materials of a step, by id. */
+    Stream<String> toolsOf(Step step) {
+        return Stream.of(step.part(Part.Cleaning.class).stream().flatMap(cleaning -> cleaning.tools().stream()),
+                step.part(Part.Mist.class).flatMap(Part.Mist::tool).stream(),
+                step.part(Part.Heat.class).map(Part.Heat::tool).stream(),
+                step.uses().stream()).flatMap(ids -> ids);
+    }
+
+    /** The tests of a medium, or of the support, with a liquid of the same composition. */
+    Stream<SpotTest> tests(Layer layer, String liquid) {
+        return tests(layer).filter(test -> liquids.alike(test.with(), liquid));
+    }
+
+    Stream<SpotTest> tests(Layer layer) {
+        return treatment.tests().stream().filter(test -> test.medium().equals(layer.name()));
+    }
+
+    Layer support() {
+        return support;
+    }
+
+    /** Whether an earlier step fixed the medium. */
+    boolean fixedBefore(Step step, Layer layer) {
+        return fixings(step, layer).findAny().isPresent();
+    }
+
+    /** Whether an earlier step fixed the medium and a test after it, with this liquid, was stable. */
+    boolean protectedAt(Step step, Layer layer, String liquid) {
+        return fixings(step, layer).anyMatch(fixing -> tests(layer, liquid)
+                .anyMatch(test -> test.after().filter(fixing.id()::equals).isPresent()
+                        && test.result().equalsIgnoreCase(STABLE)));
+    }
+
+    /** The step that fixed the medium, if every liquid of this step was tested on it afterwards and left it alone. */
+    Optional<Step> protection(Step step, Layer layer) {
+        boolean held = liquidsOf(step).findAny().isPresent()
+                && liquidsOf(step).allMatch(liquid -> protectedAt(step, layer, liquid));
+        return held ? fixings(step, layer).findFirst() : Optional.empty();
+    }
+
+    private Stream<Step> fixings(Step step, Layer layer) {
+        return order.before(step).stream().filter(earlier -> earlier.part(Part.Fixing.class)
+                .filter(fixing -> fixing.medium().equals(layer.name())).isPresent());
+    }
+
+    private static boolean onlyFixesAnother(Step step, Layer layer) {
+        return step.part(Part.Fixing.class)
+                .filter(fixing -> layer.medium().isPresent() && !fixing.medium().equals(layer.name())).isPresent();
+    }
+}

@@ -1,0 +1,289 @@
+package org.benchleaf.rule;
+
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.benchleaf.model.CaseField;
+import org.benchleaf.model.Damage;
+import org.benchleaf.model.Material;
+import org.benchleaf.model.Medium;
+import org.benchleaf.model.Part;
+import org.benchleaf.model.Picture;
+import org.benchleaf.model.PrintObject;
+import org.benchleaf.model.Proposal;
+import org.benchleaf.model.Result;
+import org.benchleaf.model.Solution;
+import org.benchleaf.model.Step;
+import org.benchleaf.model.StepKind;
+import org.benchleaf.quantity.Quantity;
+import org.benchleaf.quantity.Unit;
+
+/** Reads what a field of the case says about what a rule is asked of. */
+final class Fields {
+
+    /** Conventional value of standard gravity, 9.806 65 m/s²: 3rd General Conference on Weights and Measures, 1901. */
+    private static final double GRAVITY = 9.80665;
+
+    private final CaseFacts facts;
+
+    Fields(CaseFacts facts) {
+        this.facts = facts;
+    }
+
+    Optional<Fact> value(CaseField field, Asked asked) {
+        PrintObject object = facts.treatment.object();
+        Proposal proposal = facts.treatment.proposal();
+        return switch (field) {
+            case MADE -> Fact.text(object.made());
+            case MADE_EVIDENCE -> Fact.text(object.madeEvidence());
+            case MADE_OPINION -> Fact.flag(object.opinion());
+            case OBJECT_KIND -> Fact.text(object.kind());
+            case OBJECT_TECHNIQUE -> Fact.text(object.technique());
+            case OBJECT_FEATURES -> Fact.words(object.features());
+            case OBJECT_GRAMMAGE -> Fact.amount(object.support().grammage());
+            case LONG_SIDE -> Fact.amount(Optional.of(side(object, Comparator.naturalOrder())));
+            case SHORT_SIDE -> Fact.amount(Optional.of(side(object, Comparator.reverseOrder())));
+            case SIZING -> Fact.text(object.support().sizing());
+            case CONSULTATION_OPEN -> Fact.words(object.consultation().stream()
+                    .filter(matter -> matter.outcome().filter(Words::known).isEmpty())
+                    .map(PrintObject.Consultation::matter).toList());
+            case PRIVATE -> Fact.words(facts.treatment.privateFields());
+            case DAMAGE_ACTIVE -> Fact.flag(facts.treatment.condition().stream().anyMatch(Fields::isLiveMould));
+            case PROPOSAL_AIMS -> Fact.words(proposal.aims());
+            case PROPOSAL_OPTIONS -> Fact.words(proposal.options().stream().map(Proposal.Option::option).toList());
+            case LAYER_STATE -> asked.layer().flatMap(layer -> Fact.words(layer.states()));
+            case LAYER_GRADE -> Fact.text(asked.layer().flatMap(Layer::medium).flatMap(Medium::grade));
+            case LAYER_COLOUR -> Fact.text(asked.layer().flatMap(Layer::medium).flatMap(Medium::colour));
+            case HOUSING_DAY -> Fact.day(days(StepKind.HOUSING).min(Comparator.naturalOrder()));
+            case MEASURING_DAY -> Fact.day(days(StepKind.MEASURING).max(Comparator.naturalOrder()));
+            case LIQUID_PH -> Fact.amount(span(liquids(asked).flatMap(liquid -> ph(asked, liquid))));
+            case LIQUID_AGE -> Fact.amount(asked.step().flatMap(Step::on).flatMap(day -> oldest(asked, day)));
+            case LIQUID_KEEPS -> Fact.amount(batches(asked).map(Solution::keeps).flatMap(Optional::stream)
+                    .min(Comparator.comparingDouble(keeps -> keeps.in(Unit.DAY))));
+            case MEASURE, RESULT_KIND, METHOD, COLOUR_FORMULA, COLOUR_ILLUMINANT, COLOUR_OBSERVER, COLOUR_GEOMETRY,
+                    COLOUR_READINGS, COLOUR_SPOTS, RESERVE_TITRATION, RESERVE_STEP, RESERVE_CARBONATE,
+                    RESERVE_AMOUNT -> asked.result().flatMap(result -> result.ask(new ResultFields(field)));
+            case PICTURE_CREDIT, PICTURE_LICENCE, PICTURE_PAIR, PICTURE_LIGHT, PICTURE_SIDE, PICTURE_SCALE,
+                    PICTURE_TARGET, PICTURE_CAUTION -> asked.picture().flatMap(picture -> ofPicture(field, picture));
+            default -> asked.step().flatMap(step -> ofStep(field, step, asked));
+        };
+    }
+
+    private Optional<Fact> ofStep(CaseField field, Step step, Asked asked) {
+        return switch (field) {
+            case STEP_ON -> Fact.day(step.on());
+            case STEP_UNTIL -> Fact.text(step.until());
+            case STEP_WATCH -> Fact.text(step.watch());
+            case STEP_HOLD -> Fact.text(step.hold().map(Step.Hold::before));
+            case STEP_RELEASED_BY -> Fact.text(step.hold().map(Step.Hold::releasedBy));
+            case STEP_AT_MOST -> Fact.amount(step.atMost());
+            case STEP_BY -> Fact.text(step.by());
+            case STEP_PEOPLE -> Fact.count(Optional.of(step.people()));
+            case STEP_AREA -> Fact.text(step.area());
+            case STEP_EDGE -> Fact.text(step.edge());
+            case STEP_AIM -> Fact.text(step.aim());
+            case STEP_INSTEAD -> Fact.text(step.instead());
+            case STEP_CHECKS -> Fact.words(step.checks());
+            case STEP_PRACTISED -> Fact.flag(step.practised());
+            case STEP_EMERGENCY -> Fact.text(step.emergency().map(Step.Emergency::averted));
+            case EMERGENCY_REPORT -> Fact.day(step.emergency().flatMap(Step.Emergency::reportBy));
+            case STEP_RESIZE -> step.resize().flatMap(decision -> Fact.text(decision.yes() ? "yes" : "no"));
+            default -> ofPart(field, step, asked);
+        };
+    }
+
+    private Optional<Fact> ofPart(CaseField field, Step step, Asked asked) {
+        Optional<Part.Bath> bath = step.part(Part.Bath.class);
+        Optional<Part.Water> water = bath.flatMap(Part.Bath::water);
+        Optional<Part.Mist> mist = step.part(Part.Mist.class);
+        Optional<Part.Chamber> chamber = step.part(Part.Chamber.class);
+        Optional<Part.Fixing> fixing = step.part(Part.Fixing.class);
+        Optional<Part.Mend> mend = step.part(Part.Mend.class);
+        Optional<Part.Weighing> weighing = step.part(Part.Weighing.class);
+        Optional<Part.Housing> housing = step.part(Part.Housing.class);
+        return switch (field) {
+            case BATH_TEMPERATURE -> Fact.amount(bath.flatMap(Part.Bath::temperature));
+            case BATH_PH_READ -> Fact.amount(span(bath.stream().flatMap(part -> ph(asked, part.of()))));
+            case WATER_SOURCE -> Fact.text(water.map(Part.Water::source));
+            case WATER_PH -> Fact.amount(water.flatMap(Part.Water::ph));
+            case WATER_CONDUCTIVITY -> Fact.amount(water.flatMap(Part.Water::conductivity));
+            case WATER_ANALYSIS -> Fact.text(water.flatMap(Part.Water::analysis));
+            case WATER_PIPES -> Fact.text(water.flatMap(Part.Water::pipes));
+            case MIST_ULTRASONIC -> Fact.flag(mist.filter(Part.Mist::ultrasonic).isPresent());
+            case MIST_WATER -> Fact.text(mist.flatMap(Part.Mist::water));
+            case MIST_CLEANED -> Fact.text(mist.flatMap(Part.Mist::cleaned));
+            case CHAMBER_PACK -> Fact.text(chamber.map(Part.Chamber::pack));
+            case CHAMBER_HUMIDITY -> Fact.amount(chamber.flatMap(Part.Chamber::humidity));
+            case CHAMBER_LOOK_EVERY -> Fact.amount(chamber.flatMap(Part.Chamber::lookEvery));
+            case SUPPORT_RIGID -> Fact.flag(step.part(Part.Support.class).filter(Part.Support::rigid).isPresent());
+            case CLEANING_EXTRACTION ->
+                    Fact.flag(step.part(Part.Cleaning.class).filter(Part.Cleaning::extraction).isPresent());
+            case CLEANING_OPEN ->
+                    Fact.flag(step.part(Part.Cleaning.class).filter(Part.Cleaning::openBrushing).isPresent());
+            case FIXING_METHOD -> Fact.text(fixing.map(Part.Fixing::method));
+            case FIXING_RINSE -> Fact.amount(fixing.flatMap(Part.Fixing::rinse));
+            case FIXING_RINSES -> Fact.count(fixing.flatMap(Part.Fixing::rinses));
+            case FIXING_CLEAR_BY -> Fact.day(fixing.flatMap(Part.Fixing::clearBy));
+            case HEAT_TEMPERATURE -> Fact.amount(step.part(Part.Heat.class).map(Part.Heat::temperature));
+            case PRESSURE -> Fact.amount(step.part(Part.Press.class).map(this::pressure));
+            case PRESS_BETWEEN -> Fact.words(step.part(Part.Press.class).map(Part.Press::between).orElse(List.of()));
+            case TISSUE_GRAMMAGE -> Fact.amount(mend.map(Part.Mend::tissue).flatMap(facts.liquids::material)
+                    .flatMap(Material::grammage));
+            case MEND_GRAIN -> Fact.text(mend.flatMap(Part.Mend::grain));
+            case MEND_PATCH -> Fact.flag(mend.filter(Part.Mend::ofPatch).isPresent());
+            case FIRST_CHANGE -> Fact.amount(step.part(Part.Blotters.class).map(Part.Blotters::changes)
+                    .filter(changes -> !changes.isEmpty()).flatMap(changes -> changes.get(0)));
+            case SOLIDS -> Fact.amount(weighing.flatMap(Fields::solids));
+            case BLOTTED_FOR -> Fact.amount(weighing.flatMap(Part.Weighing::blottedFor));
+            case HOUSING_BUFFERED -> Fact.flag(housing.filter(this::isBuffered).isPresent());
+            case HOUSING_PH -> Fact.amount(span(housing.stream().flatMap(this::housingPh)));
+            default -> throw new IllegalArgumentException("no step has the field " + field.word());
+        };
+    }
+
+    private static Optional<Fact> ofPicture(CaseField field, Picture picture) {
+        return switch (field) {
+            case PICTURE_CREDIT -> Fact.text(picture.credit());
+            case PICTURE_LICENCE -> Fact.text(picture.licence());
+            case PICTURE_PAIR -> Fact.text(picture.pair());
+            case PICTURE_LIGHT -> Fact.text(picture.light());
+            case PICTURE_SIDE -> Fact.text(picture.side());
+            case PICTURE_SCALE -> Fact.text(picture.scale());
+            case PICTURE_TARGET -> Fact.text(picture.target());
+            case PICTURE_CAUTION -> Fact.text(picture.caution());
+            default -> throw new IllegalArgumentException("no picture has the field " + field.word());
+        };
+    }
+
+    private static boolean isLiveMould(Damage damage) {
+        boolean mould = Words.holds(damage.what(), "mould") || Words.holds(damage.what(), "mold");
+        return mould && damage.active().filter(active -> List.of("no", "inactive").contains(active.toLowerCase(Locale.ROOT)))
+                .isEmpty();
+    }
+
+    private static Quantity side(PrintObject object, Comparator<Double> order) {
+        return Stream.of(object.height(), object.width())
+                .max(Comparator.comparing(side -> side.in(Unit.MILLIMETRE), order)).orElseThrow();
+    }
+
+    private Stream<LocalDate> days(StepKind kind) {
+        return facts.order.all().stream().filter(step -> step.kind() == kind).map(Step::on).flatMap(Optional::stream);
+    }
+
+    /** The liquids a rule is asked of: the one that it names, else all of the step that reach what it names. */
+    private Stream<String> liquids(Asked asked) {
+        return asked.liquid().map(Stream::of).orElseGet(() -> asked.step().stream().flatMap(facts::liquidsOf));
+    }
+
+    /** The pH of a liquid at a step: what was read in its baths, and what its recipe aims at. */
+    private Stream<Quantity> ph(Asked asked, String liquid) {
+        Stream<Quantity> read = asked.step().flatMap(step -> step.part(Part.Bath.class))
+                .filter(bath -> bath.of().equals(liquid)).stream().flatMap(bath -> bath.readings().stream())
+                .map(Part.BathReading::phFresh).flatMap(Optional::stream);
+        return Stream.concat(read, facts.liquids.ph(liquid).stream());
+    }
+
+    private Stream<Solution> batches(Asked asked) {
+        return liquids(asked).map(facts.liquids::solution).flatMap(Optional::stream)
+                .filter(solution -> solution.madeOn().isPresent());
+    }
+
+    private Optional<Quantity> oldest(Asked asked, LocalDate day) {
+        return batches(asked).map(Solution::madeOn).flatMap(Optional::stream).min(Comparator.naturalOrder())
+                .map(made -> Quantity.of(ChronoUnit.DAYS.between(made, day), Unit.DAY));
+    }
+
+    private Quantity pressure(Part.Press press) {
+        PrintObject object = facts.treatment.object();
+        double area = press.height().orElse(object.height()).in(Unit.METRE) * press.width().orElse(object.width()).in(Unit.METRE);
+        return Quantity.of(press.mass().to(Unit.KILOGRAM).high() * GRAVITY / area, Unit.PASCAL);
+    }
+
+    private static Optional<Quantity> solids(Part.Weighing weighing) {
+        return weighing.restrained().map(restrained -> Quantity.of(
+                100 * weighing.dry().in(Unit.GRAM) / restrained.in(Unit.GRAM), Unit.PERCENT_BY_MASS));
+    }
+
+    private boolean isBuffered(Part.Housing housing) {
+        return housing.buffered().equalsIgnoreCase("yes") || housing.materials().stream()
+                .map(facts.liquids::material).flatMap(Optional::stream)
+                .anyMatch(material -> material.traits().contains("buffered"));
+    }
+
+    private Stream<Quantity> housingPh(Part.Housing housing) {
+        return Stream.concat(housing.ph().stream(), housing.materials().stream().map(facts.liquids::material)
+                .flatMap(Optional::stream).map(Material::ph).flatMap(Optional::stream));
+    }
+
+    private static Optional<Quantity> span(Stream<Quantity> several) {
+        Collection<Quantity> all = several.toList();
+        if (all.isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(Quantity.range(all.stream().mapToDouble(Quantity::low).min().getAsDouble(),
+                all.stream().mapToDouble(Quantity::high).max().getAsDouble(), all.iterator().next().unit()));
+    }
+
+    /** Reads one field of a result, whatever kind it is; what that kind does not have stays empty. */
+    private record ResultFields(CaseField field) implements Result.Kinds<Optional<Fact>> {
+
+        private Optional<Fact> common(String kind, String measure, Optional<String> method) {
+            return switch (field) {
+                case MEASURE -> Fact.text(measure);
+                case RESULT_KIND -> Fact.text(kind);
+                case METHOD -> Fact.text(method);
+                default -> Fact.NONE;
+            };
+        }
+
+        @Override
+        public Optional<Fact> readings(Result.Readings result) {
+            return common("readings", result.measure(), Optional.of(result.method()));
+        }
+
+        @Override
+        public Optional<Fact> colour(Result.Colour result) {
+            return switch (field) {
+                case COLOUR_FORMULA -> Fact.text(result.formula());
+                case COLOUR_ILLUMINANT -> Fact.text(result.illuminant());
+                case COLOUR_OBSERVER -> Fact.text(result.observer());
+                case COLOUR_GEOMETRY -> Fact.text(result.geometry());
+                case COLOUR_READINGS -> Fact.count(result.readingsEach());
+                case COLOUR_SPOTS -> result.spots().stream().allMatch(spot -> Words.known(spot.at()))
+                        ? Fact.words(result.spots().stream().map(Result.ColourSpot::at).toList()) : Fact.NONE;
+                default -> common("colour", result.measure(), Optional.empty());
+            };
+        }
+
+        @Override
+        public Optional<Fact> size(Result.Size result) {
+            return common("size", result.measure(), Optional.of(result.method()));
+        }
+
+        @Override
+        public Optional<Fact> reserve(Result.Reserve result) {
+            return switch (field) {
+                case RESERVE_TITRATION -> Fact.flag(result.measured().isPresent());
+                case RESERVE_STEP -> Fact.text(result.step());
+                case RESERVE_CARBONATE -> Fact.amount(result.carbonate());
+                case RESERVE_AMOUNT -> Fact.amount(result.amount());
+                default -> common("reserve", result.measure(), result.method());
+            };
+        }
+
+        @Override
+        public Optional<Fact> words(Result.Words result) {
+            return common("words", result.measure(), Optional.of(result.method()));
+        }
+
+        @Override
+        public Optional<Fact> notMeasured(Result.NotMeasured result) {
+            return common("not measured", result.measure(), Optional.empty());
+        }
+    }
+}

@@ -1,0 +1,255 @@
+package org.benchleaf.rule;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.benchleaf.model.Material;
+import org.benchleaf.model.Recipe;
+import org.benchleaf.model.Solution;
+import org.benchleaf.quantity.Quantity;
+import org.benchleaf.quantity.Unit;
+
+/** What is in the liquids of a case: solutions are followed down to the materials they are made of. */
+final class Liquids {
+
+    private static final Set<String> LIQUID_KINDS = Set.of("liquid", "adhesive");
+    private static final String WATER = "water";
+    private static final double HALF = 0.5;
+
+    private final Map<String, Solution> solutions;
+    private final Map<String, Material> materials;
+
+    Liquids(List<Solution> solutions, Map<String, Material> materials) {
+        this.solutions = solutions.stream()
+                .collect(Collectors.toMap(Solution::id, Function.identity(), (first, second) -> first));
+        this.materials = materials;
+    }
+
+    Optional<Solution> solution(String id) {
+        return Optional.ofNullable(solutions.get(id));
+    }
+
+    Optional<Material> material(String id) {
+        return Optional.ofNullable(materials.get(id));
+    }
+
+    /** Whether the id names something wet: a solution of the case, or a material of a liquid kind. */
+    boolean isLiquid(String id) {
+        return solutions.containsKey(id)
+                || material(id).map(Material::kind).filter(LIQUID_KINDS::contains).isPresent();
+    }
+
+    /** Whether something in the liquid answers to one of the words. */
+    boolean answers(String id, List<String> words) {
+        return words.stream().anyMatch(word -> isBase(word) ? base(id).equals(word)
+                : matter(id, new HashSet<>()).anyMatch(leaf -> nameFits(leaf, word)));
+    }
+
+    /** Whether a material answers to a word by its id, substance, kind or traits; an unknown one by its id alone. */
+    boolean nameFits(String id, String word) {
+        return Words.holds(id, word) || material(id).stream()
+                .flatMap(material -> Stream.of(material.substance().stream(), Stream.of(material.kind()),
+                        material.traits().stream()).flatMap(words -> words))
+                .anyMatch(text -> Words.holds(text, word));
+    }
+
+    /** Whether two ids name the same composition, whatever they are called. */
+    boolean alike(String one, String other) {
+        return one.equals(other) || composition(one, new HashSet<>()).equals(composition(other, new HashSet<>()));
+    }
+
+    /** The pH that a recipe aims at, or that a material is bought with. */
+    Optional<Quantity> ph(String id) {
+        return solution(id).map(Solution::recipe).map(recipe -> recipe.ask(new Ph()))
+                .orElseGet(() -> material(id).flatMap(Material::ph));
+    }
+
+    private static boolean isBase(String word) {
+        return word.endsWith("-based");
+    }
+
+    /** What carries it: {@code water-based} or {@code other-based}. */
+    private String base(String id) {
+        return carrier(id, new HashSet<>()) ? "water-based" : "other-based";
+    }
+
+    private boolean carrier(String id, Set<String> seen) {
+        if (!seen.add(id)) {
+            return false;
+        }
+        return solution(id).map(solution -> solution.recipe().ask(new Carrier(seen)))
+                .orElseGet(() -> nameFits(id, WATER) || nameFits(id, "water-based"));
+    }
+
+    private Stream<String> matter(String id, Set<String> seen) {
+        if (!seen.add(id)) {
+            return Stream.empty();
+        }
+        return solution(id).map(solution -> ingredients(solution.recipe()).stream()
+                .flatMap(ingredient -> matter(ingredient, seen))).orElseGet(() -> Stream.of(id));
+    }
+
+    private String composition(String id, Set<String> seen) {
+        if (!seen.add(id)) {
+            return id;
+        }
+        String text = solution(id).map(solution -> amounts(solution.recipe()) + ingredients(solution.recipe()).stream()
+                .map(ingredient -> composition(ingredient, seen)).collect(Collectors.joining(", ", "(", ")")))
+                .orElse(id);
+        seen.remove(id);
+        return text;
+    }
+
+    private static List<String> ingredients(Recipe recipe) {
+        return recipe.ask(new Ingredients());
+    }
+
+    private static String amounts(Recipe recipe) {
+        return recipe.ask(new Amounts());
+    }
+
+    private static String number(Quantity quantity) {
+        return String.format(Locale.ROOT, "%.6g..%.6g %s", quantity.low() * quantity.unit().factor(),
+                quantity.high() * quantity.unit().factor(), quantity.dimension());
+    }
+
+    private static final class Ingredients implements Recipe.Kinds<List<String>> {
+        @Override
+        public List<String> mix(Recipe.Mix recipe) {
+            return List.of(recipe.from(), recipe.rest());
+        }
+
+        @Override
+        public List<String> dissolve(Recipe.Dissolve recipe) {
+            return List.of(recipe.solid(), recipe.in());
+        }
+
+        @Override
+        public List<String> dilute(Recipe.Dilute recipe) {
+            return List.of(recipe.stock(), recipe.with());
+        }
+
+        @Override
+        public List<String> saturate(Recipe.Saturate recipe) {
+            return List.of(recipe.solid(), recipe.in());
+        }
+
+        @Override
+        public List<String> adjust(Recipe.Adjust recipe) {
+            return List.of(recipe.liquid(), recipe.with());
+        }
+
+        @Override
+        public List<String> parts(Recipe.Parts recipe) {
+            return List.of(recipe.first(), recipe.second());
+        }
+    }
+
+    private static final class Amounts implements Recipe.Kinds<String> {
+        @Override
+        public String mix(Recipe.Mix recipe) {
+            return "mix " + number(recipe.strength());
+        }
+
+        @Override
+        public String dissolve(Recipe.Dissolve recipe) {
+            return "dissolve " + number(recipe.strength());
+        }
+
+        @Override
+        public String dilute(Recipe.Dilute recipe) {
+            return "dilute " + recipe.strength().or(recipe::oneIn).map(Liquids::number).orElse("");
+        }
+
+        @Override
+        public String saturate(Recipe.Saturate recipe) {
+            return "saturate " + number(recipe.at());
+        }
+
+        @Override
+        public String adjust(Recipe.Adjust recipe) {
+            return "adjust " + number(recipe.to());
+        }
+
+        @Override
+        public String parts(Recipe.Parts recipe) {
+            return "parts " + recipe.firstParts() / recipe.secondParts() + (recipe.byMass() ? " mass" : " volume");
+        }
+    }
+
+    private final class Carrier implements Recipe.Kinds<Boolean> {
+        private final Set<String> seen;
+
+        Carrier(Set<String> seen) {
+            this.seen = seen;
+        }
+
+        @Override
+        public Boolean mix(Recipe.Mix recipe) {
+            return carrier(recipe.strength().in(Unit.PERCENT_BY_VOLUME) / 100 >= HALF ? recipe.from() : recipe.rest(), seen);
+        }
+
+        @Override
+        public Boolean dissolve(Recipe.Dissolve recipe) {
+            return carrier(recipe.in(), seen);
+        }
+
+        @Override
+        public Boolean dilute(Recipe.Dilute recipe) {
+            return carrier(recipe.with(), seen) || carrier(recipe.stock(), seen);
+        }
+
+        @Override
+        public Boolean saturate(Recipe.Saturate recipe) {
+            return carrier(recipe.in(), seen);
+        }
+
+        @Override
+        public Boolean adjust(Recipe.Adjust recipe) {
+            return carrier(recipe.liquid(), seen);
+        }
+
+        @Override
+        public Boolean parts(Recipe.Parts recipe) {
+            return carrier(recipe.first(), seen) || carrier(recipe.second(), seen);
+        }
+    }
+
+    private final class Ph implements Recipe.Kinds<Optional<Quantity>> {
+        @Override
+        public Optional<Quantity> mix(Recipe.Mix recipe) {
+            return Optional.empty();
+        }
+
+        @Override
+        public Optional<Quantity> dissolve(Recipe.Dissolve recipe) {
+            return Optional.empty();
+        }
+
+        @Override
+        public Optional<Quantity> dilute(Recipe.Dilute recipe) {
+            return Optional.empty();
+        }
+
+        @Override
+        public Optional<Quantity> saturate(Recipe.Saturate recipe) {
+            return Optional.empty();
+        }
+
+        @Override
+        public Optional<Quantity> adjust(Recipe.Adjust recipe) {
+            return Optional.of(recipe.to());
+        }
+
+        @Override
+        public Optional<Quantity> parts(Recipe.Parts recipe) {
+            return Optional.empty();
+        }
+    }
+}

@@ -1,0 +1,57 @@
+package org.benchleaf.rule;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.benchleaf.model.Matrix;
+import org.benchleaf.model.Rule;
+
+/** Asks the matrix of every medium, and of the support, at every step that touches it. */
+final class MatrixBench {
+
+    private final CaseFacts facts;
+    private final Answers answers;
+    private final RuleBench rules;
+
+    MatrixBench(CaseFacts facts, Answers answers, RuleBench rules) {
+        this.facts = facts;
+        this.answers = answers;
+        this.rules = rules;
+    }
+
+    Stream<Speaking> cells() {
+        return facts.asked(Rule.Subject.TOUCH).stream().flatMap(touch -> facts.library.matrix().actions().stream()
+                .filter(action -> answers.holds(action.is(), touch)).flatMap(action -> cells(action, touch)));
+    }
+
+    private Stream<Speaking> cells(Matrix.Action action, Asked touch) {
+        Layer layer = touch.layer().orElseThrow();
+        Optional<String> settled = action.wet() ? facts.protection(touch.step().orElseThrow(), layer).map(fixing ->
+                "'" + layer.name() + "' was protected at step '" + fixing.id()
+                        + "' and was stable when it was tested again.") : Optional.empty();
+        List<Matrix.Row> rows = layer.rows().stream().filter(row -> row.on(action.id()) == Matrix.Verdict.STOP
+                || row.on(action.id()) == Matrix.Verdict.REASON).toList();
+        // A rule may answer for a cell, but a protection is always shown: trainees must know what it rests on.
+        boolean silent = !rows.isEmpty() && settled.isEmpty() && rules.answersFor(action.id(), touch);
+        return silent ? Stream.empty() : rows.stream().map(row -> cell(row, action, touch, settled));
+    }
+
+    private static Speaking cell(Matrix.Row row, Matrix.Action action, Asked touch, Optional<String> settled) {
+        boolean stop = row.on(action.id()) == Matrix.Verdict.STOP && settled.isEmpty();
+        String step = touch.step().orElseThrow().id();
+        String what = "Step '" + step + "' means " + inSentence(action.name()) + " for '"
+                + touch.layer().orElseThrow().name() + "'; in the row \"" + row.name() + "\" the matrix "
+                + (row.on(action.id()) == Matrix.Verdict.STOP ? "forbids it." : "allows it only after a passed test.");
+        String why = "The matrix keeps what the trade has learned of each pair"
+                + row.note().map(note -> "; its note on this row: " + note).orElse("") + ".";
+        String fix = stop ? "Keep it out of the step with 'avoid:', protect it and test it again, or choose another treatment."
+                : "Choose a gentler way, or keep it out of the step with 'avoid:'.";
+        return new Speaking(Matrix.cellId(row, action), stop ? Rule.Weight.STOP : Rule.Weight.REASON, true,
+                Optional.of(step), settled, touch.place(), what, why, fix);
+    }
+
+    /** A name that begins a heading, as it stands within a sentence. */
+    private static String inSentence(String name) {
+        return Character.toLowerCase(name.charAt(0)) + name.substring(1);
+    }
+}

@@ -1,0 +1,78 @@
+package org.benchleaf.rule;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.benchleaf.message.Messages;
+import org.benchleaf.message.RuleMessages;
+import org.benchleaf.model.Finding;
+import org.benchleaf.model.Library;
+import org.benchleaf.model.Matrix;
+import org.benchleaf.model.Reason;
+import org.benchleaf.model.Rule;
+import org.benchleaf.model.TreatmentCase;
+
+/** Pairs what spoke with the reasons recorded in the case file. Nothing that spoke is passed over in silence. */
+final class Reasons {
+
+    private final TreatmentCase treatment;
+    private final Library library;
+    private final Messages messages = new Messages();
+    private final List<Finding> findings = new ArrayList<>();
+    private final Set<Reason> used = new HashSet<>();
+
+    Reasons(TreatmentCase treatment, Library library) {
+        this.treatment = treatment;
+        this.library = library;
+    }
+
+    Review answer(List<Speaking> spoken) {
+        spoken.forEach(this::answer);
+        treatment.reasons().stream().filter(reason -> !used.contains(reason)).forEach(reason -> unused(reason, spoken));
+        return new Review(findings, messages);
+    }
+
+    private void answer(Speaking speaking) {
+        Optional<String> reason = speaking.settled().or(() -> reasonFor(speaking));
+        if (speaking.weight() == Rule.Weight.REASON && reason.isPresent()) {
+            findings.add(new Finding(speaking.rule(), speaking.step(), speaking.what(), reason, speaking.forTrainees()));
+            return;
+        }
+        messages.add(speaking.message());
+        if (speaking.weight() == Rule.Weight.ADVICE) {
+            findings.add(new Finding(speaking.rule(), speaking.step(), speaking.what(), Optional.empty(), false));
+        }
+    }
+
+    private Optional<String> reasonFor(Speaking speaking) {
+        if (speaking.weight() != Rule.Weight.REASON) {
+            return Optional.empty();
+        }
+        Optional<Reason> found = treatment.reasons().stream().filter(reason -> fits(reason, speaking)).findFirst();
+        found.ifPresent(used::add);
+        return found.map(Reason::why);
+    }
+
+    private static boolean fits(Reason reason, Speaking speaking) {
+        return reason.rule().equals(speaking.rule())
+                && (reason.step().isEmpty() || reason.step().equals(speaking.step()));
+    }
+
+    private void unused(Reason reason, List<Speaking> spoken) {
+        if (known().noneMatch(reason.rule()::equals)) {
+            messages.add(RuleMessages.REASON_FOR_UNKNOWN_RULE.at(reason.place(), "rule", reason.rule()));
+        } else if (spoken.stream().anyMatch(speaking -> speaking.weight() == Rule.Weight.STOP && fits(reason, speaking))) {
+            messages.add(RuleMessages.REASON_FOR_STOP.at(reason.place(), "rule", reason.rule()));
+        } else {
+            messages.add(RuleMessages.REASON_NOT_NEEDED.at(reason.place(), "rule", reason.rule()));
+        }
+    }
+
+    private Stream<String> known() {
+        return Stream.concat(library.rules().stream().map(Rule::id), library.matrix().rows().stream()
+                .flatMap(row -> library.matrix().actions().stream().map(action -> Matrix.cellId(row, action))));
+    }
+}

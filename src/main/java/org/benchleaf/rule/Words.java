@@ -1,0 +1,27 @@
+package org.benchleaf.rule;
+
+import java.util.List;
+import java.util.Locale;
+
+/** Compares words as people write them: letter case, hyphens and what stands around them do not matter. */
+final class Words {
+
+    private static final List<String> NOT_KNOWN = List.of("", "?", "-", "unknown", "not known", "none given");
+
+    private Words() {
+    }
+
+    /** Whether the text holds the wanted word, or words in a row, as whole words. */
+    static boolean holds(String text, String wanted) {
+        return (" " + plain(text) + " ").contains(" " + plain(wanted) + " ");
+    }
+
+    /** Whether a text says anything at all. */
+    static boolean known(String text) {
+        return !NOT_KNOWN.contains(text.strip().toLowerCase(Locale.ROOT));
+    }
+
+    private static String plain(String text) {
+        return text.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}()]+", " ").strip();
+    }
+}
