@@ -10,6 +10,8 @@ import org.benchleaf.model.Library;
 import org.benchleaf.model.TreatmentCase;
 import org.benchleaf.read.Draft;
 import org.benchleaf.read.Node;
+import org.benchleaf.rule.Review;
+import org.benchleaf.rule.TradeRules;
 
 /** Checks the draft of one case and turns it into a sound case, or says what is wrong with it. */
 public final class CaseChecker {
@@ -44,7 +46,12 @@ public final class CaseChecker {
             soundness.unsound().ifPresent(place -> messages.add(FormMessages.WRONG_SHAPE.at(place,
                     "found", "something", "wanted", "another value", "example", "see 'Writing a case file'")));
         }
-        return new Checked(messages.hasErrors() ? Optional.empty() : Optional.of(read), List.of(), messages);
+        if (messages.hasErrors()) {
+            return new Checked(Optional.empty(), List.of(), messages);
+        }
+        Review review = TradeRules.review(read, library, today);
+        messages.addAll(review.messages());
+        return new Checked(Optional.of(read), review.findings(), messages);
     }
 
     private static void know(References references, Library library) {
