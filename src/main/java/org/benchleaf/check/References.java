@@ -21,7 +21,7 @@ final class References {
     /** What an id can stand for. */
     enum Kind {
         MEDIUM("medium", true), DAMAGE("damage", false), STEP("step", false), SOLUTION("solution", true),
-        MATERIAL("material", false), INSTRUMENT("instrument", true), PICTURE("picture", false),
+        MATERIAL("material", false), INSTRUMENT("instrument", false), PICTURE("picture", false),
         SOURCE("source", false), INDICATOR("indicator", false), SUBSTANCE("substance", false);
 
         private final String word;

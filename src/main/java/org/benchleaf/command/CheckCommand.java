@@ -1,0 +1,140 @@
+package org.benchleaf.command;
+
+import java.io.PrintWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.concurrent.Callable;
+import java.util.function.Predicate;
+import org.benchleaf.check.CaseChecker;
+import org.benchleaf.check.Checked;
+import org.benchleaf.check.CheckedLibrary;
+import org.benchleaf.check.LibraryChecker;
+import org.benchleaf.derive.Deriver;
+import org.benchleaf.message.Message;
+import org.benchleaf.message.MessageText;
+import org.benchleaf.message.Messages;
+import org.benchleaf.message.Severity;
+import org.benchleaf.read.CaseReader;
+import org.benchleaf.read.LibraryReader;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Reads cases as a careful colleague would and says everything there is to say; publishes nothing. */
+@Command(name = "check", mixinStandardHelpOptions = true,
+        description = "Checks cases and what they share, and says everything there is to say in one run.",
+        footer = {"", "Example: check content/cases/tide-table"})
+public final class CheckCommand implements Callable<Integer> {
+
+    private static final int DONE = 0;
+    private static final int CONTENT_HAS_ERRORS = 1;
+
+    /** How messages are told. */
+    enum Format { text, json, sarif }
+
+    @Parameters(arity = "0..*", paramLabel = "PATH", description = "Folders or files of cases; all cases if none is given.")
+    private List<Path> paths = List.of();
+
+    @Option(names = "--content", paramLabel = "DIR", description = "The content folder (content).")
+    private Path content = Path.of("content");
+
+    @Option(names = "--format", paramLabel = "text|json|sarif",
+            description = "Text tells messages on the error stream; the others print them as data (text).")
+    private Format format = Format.text;
+
+    @Spec
+    private CommandSpec spec;
+
+    private final Clock clock;
+
+    /** Checks against today. */
+    public CheckCommand() {
+        this(Clock.systemDefaultZone());
+    }
+
+    CheckCommand(Clock clock) {
+        this.clock = clock;
+    }
+
+    @Override
+    public Integer call() {
+        List<Path> folders = CaseReader.folders(content).stream().filter(asked()).toList();
+        CheckedLibrary library = LibraryChecker.check(LibraryReader.read(content));
+        Messages messages = new Messages();
+        messages.addAll(library.messages());
+        // Gathered in the order of the folders, whichever is done first.
+        folders.parallelStream().map(folder -> check(folder, library)).toList().forEach(messages::addAll);
+        tell(messages.all(), folders.size());
+        return messages.hasErrors() ? CONTENT_HAS_ERRORS : DONE;
+    }
+
+    private Messages check(Path folder, CheckedLibrary library) {
+        Checked checked = CaseChecker.check(CaseReader.read(content, folder), library.library(), LocalDate.now(clock));
+        Messages messages = new Messages();
+        messages.addAll(checked.messages());
+        // A library with errors holds stand-ins; nothing is worked out from those.
+        if (!library.messages().hasErrors()) {
+            checked.treatment().ifPresent(treatment -> messages.addAll(
+                    Deriver.derive(treatment, checked.findings(), library.library()).messages()));
+        }
+        return messages;
+    }
+
+    /** Whether a case is one of those named on the command line, by its folder or a file in it. */
+    private Predicate<Path> asked() {
+        if (paths.isEmpty()) {
+            return folder -> true;
+        }
+        Set<Path> named = new TreeSet<>();
+        List<Path> cases = CaseReader.folders(content);
+        Path root = content.toAbsolutePath().normalize();
+        for (Path path : paths) {
+            Path whole = path.toAbsolutePath().normalize();
+            if (!Files.exists(whole)) {
+                throw new ParameterException(spec.commandLine(), "there is no file or folder '" + path + "'");
+            }
+            if (!whole.startsWith(root)) {
+                throw new ParameterException(spec.commandLine(), "'" + path + "' does not lie in '" + content
+                        + "'; name another content folder with --content");
+            }
+            cases.stream().filter(folder -> touches(folder.toAbsolutePath().normalize(), whole)).forEach(named::add);
+        }
+        return named::contains;
+    }
+
+    private static boolean touches(Path folder, Path path) {
+        return path.startsWith(folder) || folder.startsWith(path);
+    }
+
+    private void tell(List<Message> messages, int cases) {
+        PrintWriter out = spec.commandLine().getOut();
+        switch (format) {
+            case json -> out.println(Json.of(messages.stream().map(MessageData::of).toList()));
+            case sarif -> out.println(Json.of(Sarif.log(messages)));
+            default -> {
+                PrintWriter err = spec.commandLine().getErr();
+                messages.forEach(message -> err.println(MessageText.of(message) + "\n"));
+                out.println(summary(messages, cases));
+            }
+        }
+    }
+
+    private static String summary(List<Message> messages, int cases) {
+        List<String> counts = new ArrayList<>();
+        for (Severity severity : Severity.values()) {
+            long count = messages.stream().filter(message -> message.severity() == severity).count();
+            boolean plural = count != 1 && severity != Severity.ADVICE;
+            counts.add((count == 0 ? "no" : count) + " " + severity.word() + (plural ? "s" : ""));
+        }
+        return cases + (cases == 1 ? " case" : " cases") + " checked: " + String.join(", ", counts) + ".";
+    }
+}
