@@ -43,8 +43,10 @@ final class WaterFormulas {
         LimeWater.Diluted diluted = LimeWater.diluted(args.one("one-in"), args.one("made-at"),
                 args.one("temperature"));
         Answers answers = new Answers().number("ph", diluted.ph()).number("calcium", diluted.calcium());
-        double most = LimeWater.saturated(args.one("temperature")).calcium().value();
-        return diluted.calcium().value() > most * (1 + 1e-9) ? answers.note("More calcium than stays dissolved at this"
+        // Solubility falls as the temperature rises, so only warming can bring lime out.
+        boolean warmed = args.one("temperature").in(Unit.CELSIUS) > args.one("made-at").in(Unit.CELSIUS);
+        return warmed && diluted.calcium().value() > LimeWater.saturated(args.one("temperature")).calcium().value()
+                ? answers.note("More calcium than stays dissolved at this"
                 + " temperature: some lime will settle out, and the pH will be lower.") : answers;
     }
 

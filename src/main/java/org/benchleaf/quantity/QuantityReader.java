@@ -101,7 +101,8 @@ public final class QuantityReader {
             return Reading.slipped(Slip.EMPTY, 0, "");
         }
         Matcher ph = PH.matcher(trimmed);
-        String body = ph.matches() ? ph.group(1) : trimmed;
+        // "pH 8 to pH 9" says its kind twice.
+        String body = ph.matches() ? ph.group(1).replaceFirst("(\\bto\\b|–)(\\s*)pH\\s+", "$1$2") : trimmed;
         int shift = lead + (ph.matches() ? ph.start(1) : 0);
         Optional<Dimension> dimension = ph.matches() ? Optional.of(Dimension.ACIDITY) : wanted;
         if (COMMA.matcher(body).matches()) {

@@ -10,10 +10,18 @@ package org.benchleaf.science;
  */
 record Carbonate(double bicarbonate, double acid, double pairedWithBicarbonate, double pairedWithCarbonate) {
 
-    static Carbonate at(double kelvin, double hydrogen) {
-        double bicarbonate = Equilibrium.BICARBONATE.at(kelvin) * hydrogen;
-        return new Carbonate(bicarbonate, Equilibrium.CARBONIC_ACID.at(kelvin) * hydrogen * hydrogen,
-                Equilibrium.CALCIUM_BICARBONATE.at(kelvin) * bicarbonate, Equilibrium.CALCIUM_CARBONATE.at(kelvin));
+    /** The four constants at one temperature, worked out once for the many pH that a solver tries. */
+    record Constants(double bicarbonate, double acid, double pairedWithBicarbonate, double pairedWithCarbonate) {
+
+        static Constants at(double kelvin) {
+            return new Constants(Equilibrium.BICARBONATE.at(kelvin), Equilibrium.CARBONIC_ACID.at(kelvin),
+                    Equilibrium.CALCIUM_BICARBONATE.at(kelvin), Equilibrium.CALCIUM_CARBONATE.at(kelvin));
+        }
+
+        Carbonate species(double hydrogen) {
+            return new Carbonate(bicarbonate * hydrogen, acid * hydrogen * hydrogen,
+                    pairedWithBicarbonate * bicarbonate * hydrogen, pairedWithCarbonate);
+        }
     }
 
     /** The activity of carbonate in a solution that holds this much carbon in all. */

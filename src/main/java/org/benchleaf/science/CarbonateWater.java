@@ -79,13 +79,16 @@ public final class CarbonateWater {
     /**
      * What stays the same while the pH is sought.
      *
+     * @param carbonate the constants of the carbonate species
      * @param dissolvedGas activity of dissolved CO₂, 0 where no gas is present
      * @param calcite solubility product of calcite, 0 where there is none
+     * @param water ion product of water
+     * @param hydroxo constant of CaOH⁺
      */
-    private record Constants(double kelvin, double dissolvedGas, double calcite, double water, double hydroxo) {
+    private record Constants(Carbonate.Constants carbonate, double dissolvedGas, double calcite, double water, double hydroxo) {
 
         static Constants at(double kelvin, double pressure, boolean calcite) {
-            return new Constants(kelvin, Equilibrium.CARBON_DIOXIDE.at(kelvin) * pressure,
+            return new Constants(Carbonate.Constants.at(kelvin), Equilibrium.CARBON_DIOXIDE.at(kelvin) * pressure,
                     calcite ? Equilibrium.CALCITE.at(kelvin) : 0, Equilibrium.WATER_WITH_CARBONATE.at(kelvin),
                     Equilibrium.HYDROXO.at(kelvin));
         }
@@ -102,7 +105,7 @@ public final class CarbonateWater {
 
         static Species at(double ph, Constants constants, Davies ions) {
             double h = StrictMath.pow(10, -ph);
-            Carbonate ratios = Carbonate.at(constants.kelvin(), h);
+            Carbonate ratios = constants.carbonate().species(h);
             double hydroxo = constants.hydroxo() / h;
             double carbonate = carbonateActivity(constants, ratios, hydroxo, ions);
             double calcium = constants.calcite() == 0 ? 0 : constants.calcite() / carbonate;

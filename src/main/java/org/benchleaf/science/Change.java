@@ -16,6 +16,8 @@ public record Change(Quantity mean, Optional<Quantity> sd, Optional<Test> test) 
 
     private static final int FEWEST = 3;
     private static final double TAIL = 0.025;
+    /** Scatter below this share of the readings is only the last binary place of their differences. */
+    private static final double NO_SCATTER = 1e-12;
 
     /**
      * Student's or Welch's test.
@@ -54,7 +56,7 @@ public record Change(Quantity mean, Optional<Quantity> sd, Optional<Test> test) 
         }
         double mean = mean(differences);
         double variance = variance(differences, mean);
-        return of(mean, Math.sqrt(variance), variance / differences.length, differences.length - 1,
+        return of(mean, scatter(variance, before, unit), variance / differences.length, differences.length - 1,
                 differences.length, unit);
     }
 
@@ -83,12 +85,12 @@ public record Change(Quantity mean, Optional<Quantity> sd, Optional<Test> test) 
         double v2 = s2 / second.length;
         double freedom = (v1 + v2) * (v1 + v2) / (v1 * v1 / (first.length - 1) + v2 * v2 / (second.length - 1));
         double pooled = (s1 * (first.length - 1) + s2 * (second.length - 1)) / (first.length + second.length - 2);
-        return of(m2 - m1, Math.sqrt(pooled), v1 + v2, freedom, Math.min(first.length, second.length), unit);
+        return of(m2 - m1, scatter(pooled, before, unit), v1 + v2, freedom, Math.min(first.length, second.length), unit);
     }
 
     private static Change of(double mean, double sd, double varianceOfMean, double freedom, int fewest, Unit unit) {
         Optional<Quantity> scatter = Double.isNaN(sd) ? Optional.empty() : Optional.of(Quantity.of(sd, unit));
-        if (fewest < FEWEST || !(varianceOfMean > 0)) {
+        if (fewest < FEWEST || !(sd > 0)) {
             return new Change(Quantity.of(mean, unit), scatter, Optional.empty());
         }
         double error = Math.sqrt(varianceOfMean);
@@ -97,6 +99,15 @@ public record Change(Quantity mean, Optional<Quantity> sd, Optional<Test> test) 
         return new Change(Quantity.of(mean, unit), scatter, Optional.of(new Test(Quantity.number(t),
                 Quantity.number(freedom), Quantity.number(StudentT.twoSidedAt(t, freedom)),
                 Quantity.of(mean - reach, unit), Quantity.of(mean + reach, unit))));
+    }
+
+    private static double scatter(double variance, List<Quantity> readings, Unit unit) {
+        double largest = 0;
+        for (Quantity reading : readings) {
+            largest = Math.max(largest, Math.abs(reading.in(unit)));
+        }
+        double sd = Math.sqrt(variance);
+        return sd <= NO_SCATTER * largest ? 0 : sd;
     }
 
     private static Unit commonUnit(List<Quantity> before, List<Quantity> after) {

@@ -147,13 +147,14 @@ public final class LimeWater {
         double whole = Require.aboveZero("volume", volume, Unit.MILLILITRE);
         Solution full = Solution.saturated(t);
         double carbon = ppm == 0 ? 0 : CarbonateWater.carbonFromAir(ppm * 1e-6, t);
-        double least = Solution.ph(0, carbon, t);
         double wanted = ph.in(Unit.PH);
-        if (!(least <= wanted && wanted <= full.ph())) {
-            throw new OutsideRange("ph", "pH " + wanted, "pH " + hundredths(least) + " (the water itself) to pH "
-                    + hundredths(full.ph()) + " (saturated limewater)", "limewater can only raise the pH of water");
+        // Below the pH of the water itself the charges would balance with less than no calcium.
+        double calcium = wanted > LOWEST_PH && wanted <= full.ph() ? Solution.calciumFor(wanted, carbon, t) : -1;
+        if (calcium < 0) {
+            throw new OutsideRange("ph", "pH " + wanted, "pH " + hundredths(Solution.ph(0, carbon, t))
+                    + " (the water itself) to pH " + hundredths(full.ph()) + " (saturated limewater)",
+                    "limewater can only raise the pH of water");
         }
-        double calcium = Solution.calciumFor(wanted, carbon, t);
         return new Dose(Quantity.of(calcium, Unit.MOLE_PER_KILOGRAM),
                 Quantity.of(whole * calcium / full.calcium(), Unit.MILLILITRE));
     }
@@ -235,7 +236,7 @@ public final class LimeWater {
             double h = StrictMath.pow(10, -ph);
             double water = Equilibrium.WATER.at(kelvin);
             double hydroxo = Equilibrium.HYDROXO.at(kelvin);
-            Carbonate carbonate = Carbonate.at(kelvin, h);
+            Carbonate carbonate = Carbonate.Constants.at(kelvin).species(h);
             double[] total = new double[1];
             Davies.settled("the dose for pH " + ph, celsius, ions -> {
                 double one = ions.single();

@@ -30,6 +30,8 @@ class QuantityReaderTest {
         "-5 to 5 °C, TEMPERATURE, CELSIUS, 0, -5, 5, RANGE",
         "7.4 ± 0.1, ACIDITY, PH, 7.4, 7.3, 7.5, TOLERANCE",
         "pH 8.5, ACIDITY, PH, 8.5, 8.5, 8.5, NONE",
+        "pH 8 to 9, ACIDITY, PH, 8.5, 8, 9, RANGE",
+        "pH 8 to pH 9, ACIDITY, PH, 8.5, 8, 9, RANGE",
         "8.5, ACIDITY, PH, 8.5, 8.5, 8.5, NONE",
         "100 mL ± 0.5 mL, VOLUME, MILLILITRE, 100, 99.5, 100.5, TOLERANCE",
         "1e-10 m²/s, DIFFUSIVITY, SQUARE_METRE_PER_SECOND, 1e-10, 1e-10, 1e-10, NONE",

@@ -271,6 +271,7 @@ class LawsTest {
         assertThat(Change.paired(quantities(4.4), quantities(7.9)).sd()).isEmpty();
         assertThat(Change.unpaired(quantities(1, 2, 3), quantities(1)).test()).isEmpty();
         assertThat(Change.paired(quantities(1, 2, 3), quantities(2, 3, 4)).test()).isEmpty();
+        assertThat(Change.paired(quantities(4.6, 4.8, 4.5), quantities(7.9, 8.1, 7.8)).test()).isEmpty();
     }
 
     @Test
