@@ -98,7 +98,7 @@ final class CaseStudyPage implements CasePageMaker {
         return Optional.empty();
     }
 
-    private static Photo photo(Sheet sheet, CaseDesk desk, Picture picture, Optional<String> tag, boolean first) {
+    static Photo photo(Sheet sheet, CaseDesk desk, Picture picture, Optional<String> tag, boolean first) {
         Words words = sheet.words();
         return new Photo(desk.treatment().id(), picture.id(), picture.alt(), picture.caption(),
                 words.say("photo.light", "side", words.term("side", picture.side()),
@@ -153,7 +153,7 @@ final class CaseStudyPage implements CasePageMaker {
     }
 
     /** Aims are written as fragments in a case file; on a page each begins with a capital and ends. */
-    private static String sentence(String fragment) {
+    static String sentence(String fragment) {
         String text = fragment.strip();
         String capital = text.isEmpty() ? text
                 : text.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + text.substring(1);

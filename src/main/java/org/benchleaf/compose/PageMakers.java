@@ -6,7 +6,9 @@ import java.util.List;
 final class PageMakers {
 
     static final List<CasePageMaker> CASE = List.of(
-            new CaseStudyPage());
+            new CaseStudyPage(),
+            new StepSheetPage(),
+            new PreparationPage());
 
     static final List<SitePageMaker> SITE = List.of(
             new LibraryPage(),

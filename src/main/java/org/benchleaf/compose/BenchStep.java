@@ -1,0 +1,47 @@
+package org.benchleaf.compose;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * One step of the strip.
+ *
+ * @param anchor of the step
+ * @param number from 1
+ * @param kind the trade's verb
+ * @param clock when it can begin, counted from the start of the first step
+ * @param takes how long it takes
+ * @param hold where the work stops until someone lets it go on; shown before the action
+ * @param cautions what can happen at this step
+ * @param wear what to wear, in words
+ * @param instruction what to do
+ * @param amounts worked-out amounts, each opening to its working
+ * @param facts amounts and settings as the case states them
+ * @param told what to see, to watch, to do if not, when to stop
+ * @param reasons why a rule was departed from, where a trainee needs to know
+ * @param timers what to time
+ * @param checks what to tick off
+ * @param behind the figures behind the amounts
+ * @param photo what it looks like
+ */
+public record BenchStep(String anchor, int number, String kind, String clock, String takes, Optional<Hold> hold,
+        List<Caution> cautions, List<String> wear, Html instruction, List<Working> amounts, List<Fact> facts,
+        List<Fact> told, List<Html> reasons, List<BenchTimer> timers, List<String> checks, List<Working> behind,
+        Optional<Photo> photo) {
+
+    public BenchStep {
+        cautions = List.copyOf(cautions);
+        wear = List.copyOf(wear);
+        amounts = List.copyOf(amounts);
+        facts = List.copyOf(facts);
+        told = List.copyOf(told);
+        reasons = List.copyOf(reasons);
+        timers = List.copyOf(timers);
+        checks = List.copyOf(checks);
+        behind = List.copyOf(behind);
+    }
+
+    /** A hold point: what must not begin, who may let it go on, what they look at. */
+    public record Hold(String stop, String released, Optional<String> look) {
+    }
+}

@@ -1,0 +1,162 @@
+package org.benchleaf.compose;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.benchleaf.derive.Figure;
+import org.benchleaf.derive.StepCare;
+import org.benchleaf.derive.Timeline;
+import org.benchleaf.model.Finding;
+import org.benchleaf.model.Picture;
+import org.benchleaf.model.Step;
+import org.benchleaf.quantity.Quantity;
+import org.benchleaf.quantity.Unit;
+
+/** Makes one step of the strip: what to know first, what to do, with how much, and when it is done. */
+final class BenchStepMaker {
+
+    /** What the hand needs; the other figures of a step stand behind these. */
+    private static final List<String> AT_HAND = List.of("tray-volume", "volume", "tray-total", "total", "amount",
+            "water", "per-change", "pieces", "area", "paste-mass", "pressure", "carrier-height", "carrier-width",
+            "restraint-mass");
+
+    private final Sheet sheet;
+    private final CaseDesk desk;
+    private final BriefingMaker briefing;
+    private final Map<String, Timeline.TimedStep> timed = new LinkedHashMap<>();
+
+    BenchStepMaker(Sheet sheet, CaseDesk desk) {
+        this.sheet = sheet;
+        this.desk = desk;
+        this.briefing = new BriefingMaker(sheet, desk);
+        desk.worked().timeline().steps().forEach(step -> timed.put(step.step(), step));
+    }
+
+    /** The steps of the case, in order. */
+    List<BenchStep> all() {
+        List<BenchStep> steps = new ArrayList<>();
+        for (Step step : desk.treatment().steps()) {
+            steps.add(make(step, steps.size() + 1));
+        }
+        return steps;
+    }
+
+    private BenchStep make(Step step, int number) {
+        Timeline.TimedStep time = timed.get(step.id());
+        Optional<StepCare> care = Optional.ofNullable(desk.worked().care().get(step.id()));
+        List<Working> amounts = workings(step, true);
+        return new BenchStep(Paths.step(step.id()), number, sheet.words().term("step-kind", step.kind().word()),
+                clock(time), takes(step, time), hold(step), care.map(briefing::cautions).orElse(List.of()),
+                care.map(this::wear).orElse(List.of()), sheet.linked(step.instruction()), amounts,
+                facts(step), told(step), reasons(step), new BenchTimers(sheet).of(step, time), checks(step),
+                workings(step, false), photo(step));
+    }
+
+    private String clock(Timeline.TimedStep time) {
+        Quantity start = time.start();
+        return start.high() == 0 ? sheet.words().say("bench.at-start")
+                : sheet.words().say("bench.after", "time", sheet.numbers().duration(roughly(start)).text());
+    }
+
+    /** A clock to the minute below three hours, to the quarter of an hour beyond; nobody plans finer. */
+    private static Quantity roughly(Quantity time) {
+        double step = time.highIn(Unit.MINUTE) <= 180 ? 1 : 15;
+        double low = StrictMath.rint(time.lowIn(Unit.MINUTE) / step) * step;
+        double high = StrictMath.rint(time.highIn(Unit.MINUTE) / step) * step;
+        return Quantity.range(low, high, Unit.MINUTE);
+    }
+
+    private String takes(Step step, Timeline.TimedStep time) {
+        String takes = sheet.numbers().duration(roughly(time.takes())).text();
+        return time.handsOn().highIn(Unit.MINUTE) + 0.5 < time.takes().highIn(Unit.MINUTE)
+                ? sheet.words().say("bench.takes-hands", "time", takes,
+                        "hands", sheet.numbers().duration(roughly(time.handsOn())).text())
+                : takes;
+    }
+
+    private Optional<BenchStep.Hold> hold(Step step) {
+        return step.hold().map(hold -> new BenchStep.Hold(
+                sheet.words().say("bench.hold-before", "what", hold.before()),
+                sheet.words().say("bench.hold-by", "who", hold.releasedBy()), hold.look()));
+    }
+
+    private List<String> wear(StepCare care) {
+        return care.wear().stream().map(desk.library().reference().equipment()::get)
+                .filter(java.util.Objects::nonNull).map(equipment -> equipment.words()).toList();
+    }
+
+    private List<Working> workings(Step step, boolean atHand) {
+        List<Figure> figures = desk.worked().figures().values().stream()
+                .filter(figure -> figure.id().startsWith(step.id() + ".") && atHand(figure.id()) == atHand).toList();
+        List<Figure> exposure = atHand ? List.of() : Optional.ofNullable(desk.worked().care().get(step.id()))
+                .map(StepCare::exposure).orElse(List.of()).stream()
+                .map(sheet::figure).flatMap(Optional::stream).filter(figure -> !figures.contains(figure)).toList();
+        return java.util.stream.Stream.concat(figures.stream(), exposure.stream())
+                .filter(figure -> !sheet.shows(figure.id())).map(sheet::working).toList();
+    }
+
+    private static boolean atHand(String id) {
+        String name = id.substring(id.lastIndexOf('.') + 1);
+        return AT_HAND.stream().anyMatch(known -> name.equals(known) || name.endsWith("-" + known)
+                && !AT_HAND.contains(name));
+    }
+
+    private List<Fact> facts(Step step) {
+        List<Fact> facts = new ArrayList<>();
+        step.parts().forEach(part -> facts.addAll(part.ask(new PartFacts(sheet, desk))));
+        if (!step.uses().isEmpty()) {
+            facts.add(new Fact(sheet.words().say("bench-fact.uses"), new Html(String.join(", ", step.uses().stream()
+                    .map(id -> PartFacts.thing(sheet, desk, id).markup()).toList()))));
+        }
+        if (step.people() > 1) {
+            facts.add(Fact.of(sheet.words().say("bench-fact.people"), String.valueOf(step.people())));
+        }
+        if (!step.avoids().isEmpty()) {
+            facts.add(Fact.of(sheet.words().say("bench-fact.avoid"), String.join(", ", step.avoids().stream()
+                    .map(id -> desk.treatment().medium(id).map(medium -> medium.is()
+                            + medium.where().map(where -> ", " + where).orElse("")).orElse(id)).toList())));
+        }
+        if (!step.by().isBlank()) {
+            facts.add(Fact.of(sheet.words().say("bench-fact.by"), sheet.words().term("role", step.by())));
+        }
+        return facts;
+    }
+
+    private List<Fact> told(Step step) {
+        List<Fact> told = new ArrayList<>();
+        tell(told, "see", step.see());
+        tell(told, "watch", step.watch());
+        tell(told, "if-not", step.ifNot());
+        tell(told, "until", step.until());
+        step.atMost().ifPresent(most -> tell(told, "at-most",
+                Optional.of(sheet.numbers().duration(most).text())));
+        tell(told, "edge", step.edge());
+        step.resize().ifPresent(decision -> tell(told, decision.yes() ? "resize-yes" : "resize-no", decision.why()));
+        return told;
+    }
+
+    private void tell(List<Fact> told, String key, Optional<String> text) {
+        text.ifPresent(words -> told.add(new Fact(sheet.words().say("bench.told-" + key),
+                sheet.linked(CaseStudyPage.sentence(words)))));
+    }
+
+    private List<Html> reasons(Step step) {
+        return desk.worked().findings().stream()
+                .filter(finding -> finding.forTrainees() && finding.step().filter(step.id()::equals).isPresent())
+                .map(Finding::reason).flatMap(Optional::stream).distinct().map(sheet::linked).toList();
+    }
+
+    private List<String> checks(Step step) {
+        List<String> checks = new ArrayList<>();
+        step.checks().forEach(look -> checks.add(sheet.words().say("bench.check-looked", "what", look)));
+        checks.add(sheet.words().say("bench.check-done"));
+        return checks;
+    }
+
+    private Optional<Photo> photo(Step step) {
+        return desk.pictures().stream().filter(picture -> picture.step().filter(step.id()::equals).isPresent())
+                .findFirst().map((Picture picture) -> CaseStudyPage.photo(sheet, desk, picture, Optional.empty(), false));
+    }
+}

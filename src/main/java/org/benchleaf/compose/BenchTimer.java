@@ -1,0 +1,16 @@
+package org.benchleaf.compose;
+
+import java.util.Optional;
+
+/**
+ * Something to time: readable and writable on paper, running where scripts run.
+ *
+ * @param id unique on the page
+ * @param label what is timed
+ * @param length how long, in words
+ * @param seconds how long, for the timer; the low end of a range
+ * @param iso the same time for a program
+ * @param at when it ends, counted from the start of the step; empty if it starts with the step
+ */
+public record BenchTimer(String id, String label, String length, long seconds, String iso, Optional<String> at) {
+}

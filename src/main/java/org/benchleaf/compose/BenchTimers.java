@@ -1,0 +1,79 @@
+package org.benchleaf.compose;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.benchleaf.derive.Timeline;
+import org.benchleaf.model.Part;
+import org.benchleaf.model.Step;
+import org.benchleaf.quantity.Quantity;
+import org.benchleaf.quantity.Unit;
+
+/** Finds what is timed in a step: each bath, each change of blotters, the looks, or the whole step. */
+final class BenchTimers {
+
+    /** Longer than a working day nobody waits beside a timer. */
+    private static final double LONGEST_HOURS = 10;
+
+    private final Sheet sheet;
+
+    BenchTimers(Sheet sheet) {
+        this.sheet = sheet;
+    }
+
+    /** The timers of a step, in the order in which they are started. */
+    List<BenchTimer> of(Step step, Timeline.TimedStep timed) {
+        List<BenchTimer> timers = new ArrayList<>();
+        step.part(Part.Bath.class).ifPresent(bath -> timers.addAll(baths(step, bath)));
+        step.part(Part.Blotters.class).ifPresent(blotters -> timers.addAll(changes(step, blotters, timed)));
+        step.part(Part.Chamber.class).flatMap(Part.Chamber::lookEvery).ifPresent(every -> timers.add(
+                timer(step, "look", sheet.words().say("bench.timer-look"), every, Optional.empty())));
+        step.part(Part.Press.class).flatMap(Part.Press::time).filter(BenchTimers::isShort).ifPresent(time ->
+                timers.add(timer(step, "weight", sheet.words().say("bench.timer-weight"), time, Optional.empty())));
+        if (timers.isEmpty() && isShort(timed.takes())) {
+            timers.add(timer(step, "whole", sheet.words().say("bench.timer-whole"), timed.takes(), Optional.empty()));
+        }
+        return timers;
+    }
+
+    private static boolean isShort(Quantity time) {
+        return time.highIn(Unit.HOUR) <= LONGEST_HOURS;
+    }
+
+    private List<BenchTimer> baths(Step step, Part.Bath bath) {
+        List<BenchTimer> timers = new ArrayList<>();
+        bath.each().ifPresent(each -> {
+            for (int number = 1; number <= bath.baths(); number++) {
+                timers.add(timer(step, "bath-" + number, sheet.words().say("bench.timer-bath", "n", number), each,
+                        number == 1 ? Optional.empty() : Optional.of(Quantity.of(
+                                each.in(Unit.MINUTE) * (number - 1), Unit.MINUTE))));
+            }
+        });
+        return timers;
+    }
+
+    private List<BenchTimer> changes(Step step, Part.Blotters blotters, Timeline.TimedStep timed) {
+        List<BenchTimer> timers = new ArrayList<>();
+        List<Timeline.Moment> moments = timed.moments().stream()
+                .filter(moment -> moment.kind().equals("blotter change")).toList();
+        for (int i = 0; i < blotters.changes().size() && i < moments.size(); i++) {
+            Timeline.Moment moment = moments.get(i);
+            String label = sheet.words().say("bench.timer-change", "n", moment.number());
+            timers.add(blotters.changes().get(i)
+                    .map(after -> timer(step, "change-" + moment.number(), label, after, Optional.of(moment.at())))
+                    .orElseGet(() -> new BenchTimer(id(step, "change-" + moment.number()), label,
+                            sheet.words().say("bench.overnight"), 0, "", Optional.empty())));
+        }
+        return timers;
+    }
+
+    private BenchTimer timer(Step step, String name, String label, Quantity time, Optional<Quantity> at) {
+        return new BenchTimer(id(step, name), label, sheet.numbers().duration(time).text(),
+                Math.round(time.lowIn(Unit.SECOND)), sheet.numbers().iso(time.exact()),
+                at.map(when -> sheet.numbers().duration(when).text()));
+    }
+
+    private static String id(Step step, String name) {
+        return "timer-" + Paths.slug(step.id()) + "-" + name;
+    }
+}

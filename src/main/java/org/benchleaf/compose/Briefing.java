@@ -1,0 +1,31 @@
+package org.benchleaf.compose;
+
+import java.util.List;
+import java.util.Map;
+
+/**
+ * What everybody must know before the first step: what is dangerous, what to wear, what to do if it happens.
+ *
+ * @param id anchor
+ * @param heading of the briefing
+ * @param lead one line below it
+ * @param cautions the gravest first
+ * @param wear what to wear, in words
+ * @param hazards what the solutions and materials in use can do
+ * @param aid first aid in the usual words, then the studio's own
+ * @param waste where what is left goes
+ * @param defer what stands above this sheet
+ * @param words fixed labels
+ */
+public record Briefing(String id, String heading, String lead, List<Caution> cautions, List<Fact> wear,
+        List<Hazard> hazards, List<Fact> aid, List<Fact> waste, String defer, Map<String, String> words)
+        implements Block {
+
+    public Briefing {
+        cautions = List.copyOf(cautions);
+        wear = List.copyOf(wear);
+        hazards = List.copyOf(hazards);
+        aid = List.copyOf(aid);
+        waste = List.copyOf(waste);
+    }
+}

@@ -1,0 +1,12 @@
+package org.benchleaf.compose;
+
+/**
+ * Something that can happen, and what to do before it can.
+ *
+ * @param level {@code danger} or {@code care}
+ * @param word the level in words
+ * @param text what can happen
+ * @param first what to do first; may be empty
+ */
+public record Caution(String level, String word, Html text, Html first) {
+}

@@ -1,0 +1,34 @@
+package org.benchleaf.compose;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What one solution or material can do, as a sheet or a label tells it.
+ *
+ * @param anchor where links to it arrive on its page
+ * @param name of the solution or material
+ * @param signal {@code Danger} or {@code Warning}; empty if none
+ * @param pictograms with their names in words
+ * @param says hazard statements
+ * @param does precautionary statements
+ * @param grounds how each class came about
+ */
+public record Hazard(String anchor, String name, Optional<String> signal, List<Pictogram> pictograms,
+        List<Statement> says, List<Statement> does, List<Fact> grounds) {
+
+    public Hazard {
+        pictograms = List.copyOf(pictograms);
+        says = List.copyOf(says);
+        does = List.copyOf(does);
+        grounds = List.copyOf(grounds);
+    }
+
+    /** A pictogram: its code, its symbol in words and the drawing. */
+    public record Pictogram(String code, String name, Html drawing) {
+    }
+
+    /** An official statement with its code. */
+    public record Statement(String code, String text) {
+    }
+}

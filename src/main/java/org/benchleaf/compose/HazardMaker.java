@@ -1,0 +1,73 @@
+package org.benchleaf.compose;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.benchleaf.derive.Hazards;
+import org.benchleaf.model.Material;
+import org.benchleaf.model.Reference;
+import org.benchleaf.model.Solution;
+
+/** Words what solutions and materials can do, from their classes and the tables of the library. */
+final class HazardMaker {
+
+    private final Sheet sheet;
+    private final CaseDesk desk;
+    private final Reference reference;
+
+    HazardMaker(Sheet sheet, CaseDesk desk) {
+        this.sheet = sheet;
+        this.desk = desk;
+        this.reference = desk.library().reference();
+    }
+
+    /** The hazard of a solution or material; empty if nothing about it has to be told. */
+    Optional<Hazard> of(String id) {
+        return Optional.ofNullable(desk.worked().hazards().get(id))
+                .filter(hazards -> hazards.signal().isPresent() || !hazards.hazardStatements().isEmpty()
+                        || !hazards.grounds().isEmpty())
+                .map(this::hazard);
+    }
+
+    private Hazard hazard(Hazards hazards) {
+        return new Hazard("hazard-" + Paths.slug(hazards.of()), name(hazards.of()), hazards.signal(),
+                pictograms(hazards.pictograms()), statements(hazards.hazardStatements()),
+                statements(hazards.precautions()), grounds(hazards));
+    }
+
+    /** What the label of a solution or material says; the id where neither is known. */
+    String name(String id) {
+        return desk.treatment().solution(id).map(Solution::name)
+                .or(() -> Optional.ofNullable(desk.library().materials().get(id)).map(Material::name)).orElse(id);
+    }
+
+    private List<Hazard.Pictogram> pictograms(List<String> codes) {
+        List<Hazard.Pictogram> pictograms = new ArrayList<>();
+        for (String code : codes) {
+            Optional.ofNullable(reference.pictograms().get(code)).ifPresent(pictogram ->
+                    pictograms.add(new Hazard.Pictogram(code, pictogram.name(), drawing(pictogram))));
+        }
+        return pictograms;
+    }
+
+    /** The drawing, named by its symbol and code for readers who do not see it. */
+    private static Html drawing(Reference.Pictogram pictogram) {
+        return new Html(pictogram.svg().strip().replaceFirst("aria-label=\"[^\"]*\"",
+                "aria-label=\"" + Html.escape(pictogram.name() + ", " + pictogram.code()) + "\""));
+    }
+
+    private List<Hazard.Statement> statements(List<String> codes) {
+        List<Hazard.Statement> statements = new ArrayList<>();
+        for (String code : codes) {
+            Optional.ofNullable(reference.statements().get(code)).ifPresent(statement ->
+                    statements.add(new Hazard.Statement(code, statement.text())));
+        }
+        return statements;
+    }
+
+    private List<Fact> grounds(Hazards hazards) {
+        return hazards.grounds().stream().map(ground -> new Fact(ground.classification(), new Html(
+                Html.escape(ground.because()) + sheet.cite(ground.source()).map(citation -> " <a href=\""
+                        + Html.escape(citation.href()) + "\">[" + citation.number() + "]</a>").orElse("")))).toList();
+    }
+}

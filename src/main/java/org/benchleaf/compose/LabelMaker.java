@@ -1,0 +1,51 @@
+package org.benchleaf.compose;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.benchleaf.derive.Preparation;
+import org.benchleaf.model.Reference;
+import org.benchleaf.model.Solution;
+import org.benchleaf.quantity.Quantity;
+import org.benchleaf.quantity.Unit;
+
+/** Makes a label for each prepared solution, as large as its bottle asks. */
+final class LabelMaker {
+
+    private final Sheet sheet;
+    private final CaseDesk desk;
+
+    LabelMaker(Sheet sheet, CaseDesk desk) {
+        this.sheet = sheet;
+        this.desk = desk;
+    }
+
+    /** The labels of all preparations, in their order. */
+    LabelSheet make() {
+        List<LabelSheet.Label> labels = new ArrayList<>();
+        for (Preparation preparation : desk.worked().preparations()) {
+            labels.add(label(preparation));
+        }
+        return new LabelSheet(labels, sheet.words().group("label-sheet"));
+    }
+
+    private LabelSheet.Label label(Preparation preparation) {
+        Solution solution = desk.treatment().solution(preparation.solution()).orElseThrow();
+        return new LabelSheet.Label(size(preparation.batch()), solution.name(),
+                new RecipeMaker(sheet, desk).strength(solution),
+                solution.keeps().map(keeps -> sheet.numbers().duration(keeps).text()),
+                new HazardMaker(sheet, desk).of(solution.id()));
+    }
+
+    /** The first size whose largest bottle holds the batch; a batch by mass is taken to be as dense as water. */
+    private int size(Quantity batch) {
+        double litres = batch.unit().dimension() == org.benchleaf.quantity.Dimension.MASS
+                ? batch.in(Unit.KILOGRAM) : batch.in(Unit.LITRE);
+        List<Reference.LabelSize> sizes = desk.library().reference().labels();
+        for (int i = 0; i < sizes.size(); i++) {
+            if (litres <= sizes.get(i).upTo().in(Unit.LITRE)) {
+                return i + 1;
+            }
+        }
+        return Math.max(1, sizes.size());
+    }
+}

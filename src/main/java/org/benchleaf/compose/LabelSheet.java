@@ -1,0 +1,31 @@
+package org.benchleaf.compose;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Labels at true size, with a ruler to check the printer by.
+ *
+ * @param labels in the order of preparing
+ * @param words fixed labels
+ */
+public record LabelSheet(List<Label> labels, Map<String, String> words) implements Block {
+
+    public LabelSheet {
+        labels = List.copyOf(labels);
+    }
+
+    /**
+     * One label.
+     *
+     * @param size which of the sizes for growing bottles, from 1
+     * @param name what is in it
+     * @param strength with its kind; empty if there is none
+     * @param keeps how long it keeps
+     * @param hazard what it can do
+     */
+    public record Label(int size, String name, Optional<String> strength, Optional<String> keeps,
+            Optional<Hazard> hazard) {
+    }
+}

@@ -1,0 +1,181 @@
+package org.benchleaf.compose;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.benchleaf.model.Part;
+import org.benchleaf.quantity.Quantity;
+
+/** Tells what the parts of a step use and how they are set, as the case states it. */
+final class PartFacts implements Part.Kinds<List<Fact>> {
+
+    private final Sheet sheet;
+    private final CaseDesk desk;
+
+    PartFacts(Sheet sheet, CaseDesk desk) {
+        this.sheet = sheet;
+        this.desk = desk;
+    }
+
+    @Override
+    public List<Fact> bath(Part.Bath part) {
+        Facts facts = new Facts();
+        facts.thing("of", part.of());
+        String baths = sheet.words().count("bench.baths", part.baths());
+        facts.text("baths", part.each().map(each -> sheet.words().say("bench.baths-each", "baths", baths,
+                "time", sheet.numbers().duration(each).text())).orElse(baths));
+        part.atMost().ifPresent(most -> facts.text("most-baths", String.valueOf(most)));
+        facts.amount("depth", Optional.of(part.depth()));
+        facts.amount("temperature", part.temperature());
+        return facts.list;
+    }
+
+    @Override
+    public List<Fact> mist(Part.Mist part) {
+        Facts facts = new Facts();
+        facts.thing("of", part.of());
+        part.tool().ifPresent(tool -> facts.thing("tool", tool));
+        part.water().ifPresent(water -> facts.text("water", water));
+        part.cleaned().ifPresent(cleaned -> facts.text("cleaned", cleaned));
+        return facts.list;
+    }
+
+    @Override
+    public List<Fact> chamber(Part.Chamber part) {
+        Facts facts = new Facts();
+        facts.text("pack", part.pack());
+        facts.thing("of", part.of());
+        facts.amount("humidity", part.humidity());
+        facts.amount("temperature", part.temperature());
+        part.lookEvery().ifPresent(every -> facts.text("look-every", sheet.numbers().duration(every).text()));
+        return facts.list;
+    }
+
+    @Override
+    public List<Fact> blotters(Part.Blotters part) {
+        Facts facts = new Facts();
+        part.blotter().ifPresent(blotter -> facts.thing("blotter", blotter));
+        facts.text("layers", String.valueOf(part.layers()));
+        return facts.list;
+    }
+
+    @Override
+    public List<Fact> press(Part.Press part) {
+        Facts facts = new Facts();
+        facts.amount("weight", Optional.of(part.mass()));
+        facts.things("between", part.between());
+        part.time().ifPresent(time -> facts.text("under-weight", sheet.numbers().duration(time).text()));
+        return facts.list;
+    }
+
+    @Override
+    public List<Fact> mend(Part.Mend part) {
+        Facts facts = new Facts();
+        facts.thing("tissue", part.tissue());
+        facts.thing("adhesive", part.with());
+        facts.amount("strip", Optional.of(part.strip()));
+        facts.amount("lap", Optional.of(part.lap()));
+        part.piece().ifPresent(piece -> facts.amount("piece", Optional.of(piece)));
+        part.grain().ifPresent(grain -> facts.text("grain", grain));
+        return facts.list;
+    }
+
+    @Override
+    public List<Fact> heat(Part.Heat part) {
+        Facts facts = new Facts();
+        facts.thing("tool", part.tool());
+        facts.amount("temperature", Optional.of(part.temperature()));
+        part.time().ifPresent(time -> facts.text("rest", sheet.numbers().duration(time).text()));
+        return facts.list;
+    }
+
+    @Override
+    public List<Fact> support(Part.Support part) {
+        Facts facts = new Facts();
+        facts.thing("under", part.under());
+        part.between().ifPresent(between -> facts.thing("next-to-sheet", between));
+        if (part.rigid()) {
+            facts.text("rigid", sheet.words().say("bench.rigid-yes"));
+        }
+        return facts.list;
+    }
+
+    @Override
+    public List<Fact> cleaning(Part.Cleaning part) {
+        Facts facts = new Facts();
+        facts.things("tools", part.tools());
+        if (part.extraction()) {
+            facts.text("extraction", sheet.words().say("bench.extraction-yes"));
+        }
+        return facts.list;
+    }
+
+    @Override
+    public List<Fact> fixing(Part.Fixing part) {
+        Facts facts = new Facts();
+        facts.text("protects", desk.treatment().medium(part.medium()).map(medium -> medium.is()
+                + medium.where().map(where -> ", " + where).orElse("")).orElse(part.medium()));
+        facts.thing("fixative", part.with());
+        facts.text("method", part.method());
+        part.rinse().ifPresent(time -> facts.text("rinse", sheet.numbers().duration(time).text()));
+        part.rinses().ifPresent(count -> facts.text("rinses", String.valueOf(count)));
+        part.clearBy().ifPresent(day -> facts.text("clear-by", sheet.numbers().date(day)));
+        return facts.list;
+    }
+
+    @Override
+    public List<Fact> weighing(Part.Weighing part) {
+        Facts facts = new Facts();
+        facts.amount("dry", Optional.of(part.dry()));
+        facts.amount("wet", part.wet());
+        facts.amount("restrained", part.restrained());
+        return facts.list;
+    }
+
+    @Override
+    public List<Fact> housing(Part.Housing part) {
+        Facts facts = new Facts();
+        facts.things("housed-in", part.materials());
+        facts.text("buffered", sheet.words().say("bench.buffered-" + part.buffered()));
+        return facts.list;
+    }
+
+    /** The name of a solution, linked to its preparation, or of a material, linked to its page. */
+    static Html thing(Sheet sheet, CaseDesk desk, String id) {
+        String name = new HazardMaker(sheet, desk).name(id);
+        Optional<String> to = desk.treatment().solution(id).isPresent()
+                ? Optional.of(Paths.preparation(desk.treatment().id()) + "#" + prepared(id))
+                        .filter(any -> desk.has("preparation"))
+                : Optional.of(Paths.material(id)).filter(any -> desk.library().materials().containsKey(id));
+        return to.map(path -> new Html("<a href=\"" + Html.escape(sheet.way(path)) + "\">" + Html.escape(name) + "</a>"))
+                .orElse(Html.ofText(name));
+    }
+
+    /** The anchor of a solution on the preparation sheet. */
+    static String prepared(String solution) {
+        return "prepare-" + Paths.slug(solution);
+    }
+
+    private final class Facts {
+        private final List<Fact> list = new ArrayList<>();
+
+        void text(String key, String value) {
+            list.add(Fact.of(sheet.words().say("bench-fact." + key), value));
+        }
+
+        void amount(String key, Optional<Quantity> amount) {
+            amount.ifPresent(value -> text(key, sheet.numbers().written(value).text()));
+        }
+
+        void thing(String key, String id) {
+            list.add(new Fact(sheet.words().say("bench-fact." + key), PartFacts.thing(sheet, desk, id)));
+        }
+
+        void things(String key, List<String> ids) {
+            if (!ids.isEmpty()) {
+                list.add(new Fact(sheet.words().say("bench-fact." + key), new Html(String.join(", ",
+                        ids.stream().map(id -> PartFacts.thing(sheet, desk, id).markup()).toList()))));
+            }
+        }
+    }
+}

@@ -1,0 +1,81 @@
+package org.benchleaf.compose;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.benchleaf.derive.Preparation;
+import org.benchleaf.model.Material;
+
+/** The sheet for the technician: what to make, in the order of beginning, what to lay out, and the labels. */
+final class PreparationPage implements CasePageMaker {
+
+    @Override
+    public String kind() {
+        return "preparation";
+    }
+
+    @Override
+    public String file() {
+        return "preparation.html";
+    }
+
+    @Override
+    public boolean applies(CaseDesk desk) {
+        return desk.clearance().allows(Clearance.Output.PREPARATION_SHEET);
+    }
+
+    @Override
+    public Page make(CaseDesk desk) {
+        Sheet sheet = desk.sheet(this);
+        Words words = sheet.words();
+        sheet.add(new Opening(Optional.of(words.say("case-page.preparation")), desk.treatment().title(),
+                Optional.of(words.say("prepare.lead")), List.of(),
+                Optional.of(new Opening.Notice(words.say("notice.word"), words.say("bench.notice")))));
+        sheet.add(new BriefingMaker(sheet, desk).make());
+        new ClassSections(sheet, desk).all().forEach(sheet::add);
+        recipes(sheet, desk).ifPresent(sheet::add);
+        layOut(sheet, desk).ifPresent(sheet::add);
+        totals(sheet, desk).ifPresent(sheet::add);
+        if (!desk.worked().preparations().isEmpty()) {
+            sheet.add(new Section("labels", words.say("prepare.labels"), Optional.of(words.say("prepare.labels-lead")),
+                    List.of(new LabelMaker(sheet, desk).make())));
+        }
+        return desk.finish(sheet, this, words.say("prepare.description", "case", desk.treatment().title()));
+    }
+
+    private static Optional<Section> recipes(Sheet sheet, CaseDesk desk) {
+        List<Block> cards = new ArrayList<>();
+        RecipeMaker maker = new RecipeMaker(sheet, desk);
+        for (Preparation preparation : desk.worked().preparations()) {
+            cards.add(maker.make(preparation, cards.size() + 1));
+        }
+        Words words = sheet.words();
+        return cards.isEmpty() ? Optional.empty() : Optional.of(new Section("prepare", words.say("prepare.heading"),
+                Optional.of(words.say("prepare.heading-lead")), cards));
+    }
+
+    /** Everything that lies ready: materials and tools, each once, by kind. */
+    private static Optional<Section> layOut(Sheet sheet, CaseDesk desk) {
+        Set<String> ids = new LinkedHashSet<>();
+        desk.treatment().steps().forEach(step -> ids.addAll(Materials.of(step)));
+        List<LinkList.Entry> entries = ids.stream().map(desk.library().materials()::get)
+                .filter(java.util.Objects::nonNull)
+                .sorted(java.util.Comparator.comparing(Material::kind).thenComparing(Material::name))
+                .map(material -> new LinkList.Entry(sheet.link(material.name(), Paths.material(material.id())),
+                        material.plain())).toList();
+        Words words = sheet.words();
+        return entries.isEmpty() ? Optional.empty() : Optional.of(new Section("lay-out", words.say("prepare.lay-out"),
+                Optional.empty(), List.of(new LinkList(entries))));
+    }
+
+    private static Optional<Section> totals(Sheet sheet, CaseDesk desk) {
+        List<KeyNumbers.Item> items = desk.worked().figures().values().stream()
+                .filter(figure -> figure.id().startsWith("total.")).map(sheet::working)
+                .map(working -> new KeyNumbers.Item(working, working.label(), List.of())).toList();
+        Words words = sheet.words();
+        return items.isEmpty() ? Optional.empty() : Optional.of(new Section("totals", words.say("prepare.totals"),
+                Optional.of(words.say("prepare.totals-lead")), List.of(new KeyNumbers(items))));
+    }
+}

@@ -1,0 +1,131 @@
+package org.benchleaf.compose;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.benchleaf.derive.Figure;
+import org.benchleaf.derive.Preparation;
+import org.benchleaf.model.Recipe;
+import org.benchleaf.model.Solution;
+import org.benchleaf.model.Step;
+
+/** Puts one preparation into the order of making it: when to begin, what to measure, what to do, how it keeps. */
+final class RecipeMaker {
+
+    private final Sheet sheet;
+    private final CaseDesk desk;
+    private final HazardMaker hazards;
+
+    RecipeMaker(Sheet sheet, CaseDesk desk) {
+        this.sheet = sheet;
+        this.desk = desk;
+        this.hazards = new HazardMaker(sheet, desk);
+    }
+
+    /** The card of a preparation for the one sheet of the case. */
+    RecipeCard make(Preparation preparation, int number) {
+        Words words = sheet.words();
+        Solution solution = desk.treatment().solution(preparation.solution()).orElseThrow();
+        Optional<Working> batch = sheet.working(solution.id() + ".batch");
+        return new RecipeCard(PartFacts.prepared(solution.id()), number, solution.name(), batch,
+                preparation.batches() > 1 ? Optional.of(words.say("prepare.times", "n", preparation.batches()))
+                        : Optional.empty(),
+                begin(preparation), preparation.measures().stream().map(this::measure).toList(),
+                solution.how().stream().map(sheet::linked).toList(), facts(solution, preparation), cautions(solution),
+                hazards.of(solution.id()), workings(preparation), words.group("recipe"));
+    }
+
+    private Optional<String> begin(Preparation preparation) {
+        Words words = sheet.words();
+        return preparation.beginBefore().map(before -> {
+            String time = sheet.numbers().duration(before).text();
+            return preparation.handsOn().map(hands -> words.say("prepare.begin-hands", "time", time,
+                    "hands", sheet.numbers().duration(hands).text())).orElseGet(() ->
+                    words.say("prepare.begin", "time", time));
+        });
+    }
+
+    private RecipeCard.Measure measure(Preparation.Measure measure) {
+        Words words = sheet.words();
+        String amount = measure.with().isPresent() ? sheet.numbers().written(measure.measured()).text()
+                : sheet.numbers().amount(measure.exact()).text();
+        String with = measure.with().map(vessel -> measure.within().map(within -> words.say("prepare.with-within",
+                "vessel", vessel, "within", sheet.numbers().amount(within).text())).orElseGet(() ->
+                words.say("prepare.with", "vessel", vessel))).orElseGet(() -> words.say("prepare.by-meter"));
+        return new RecipeCard.Measure(amount, PartFacts.thing(sheet, desk, measure.of()), with,
+                sheet.figure(measure.figure()).map(figure -> Link.to(words.say("prepare.working", "what",
+                        figure.label()), "#" + Paths.working(figure.id()))));
+    }
+
+    private List<Fact> facts(Solution solution, Preparation preparation) {
+        Words words = sheet.words();
+        List<Fact> facts = new ArrayList<>();
+        solution.keeps().ifPresent(keeps -> facts.add(Fact.of(words.say("prepare.keeps"),
+                sheet.numbers().duration(keeps).text())));
+        solution.kept().ifPresent(kept -> facts.add(Fact.of(words.say("prepare.kept"), kept)));
+        if (!preparation.usedIn().isEmpty()) {
+            facts.add(Fact.of(words.say("prepare.used-in"), String.join(", ", preparation.usedIn().stream()
+                    .map(desk.treatment()::step).flatMap(Optional::stream).map((Step step) ->
+                            words.term("step-kind", step.kind().word())).distinct().toList())));
+        }
+        solution.source().flatMap(sheet::cite).ifPresent(citation -> facts.add(new Fact(words.say("prepare.source"),
+                new Html("<a href=\"" + Html.escape(citation.href()) + "\">[" + citation.number() + "] "
+                        + Html.escape(citation.text()) + "</a>"))));
+        return facts;
+    }
+
+    /** A bath brought to a pH is measured, never trusted to its sum. */
+    private List<Caution> cautions(Solution solution) {
+        return solution.recipe() instanceof Recipe.Adjust adjust
+                ? List.of(new Caution("care", sheet.words().say("caution-level.care"), Html.ofText(
+                        sheet.words().say("prepare.measure-ph", "ph", sheet.numbers().written(adjust.to()).text())),
+                        Html.ofText("")))
+                : List.of();
+    }
+
+    private List<Working> workings(Preparation preparation) {
+        return preparation.figures().stream().map(sheet::figure).flatMap(Optional::stream)
+                .filter(figure -> !sheet.shows(figure.id())).map((Figure figure) -> sheet.working(figure)).toList();
+    }
+
+    /** The strength of a solution as a label tells it, with its kind. */
+    Optional<String> strength(Solution solution) {
+        NumberText numbers = sheet.numbers();
+        Words words = sheet.words();
+        return solution.recipe().ask(new Recipe.Kinds<Optional<String>>() {
+            @Override
+            public Optional<String> mix(Recipe.Mix recipe) {
+                return Optional.of(words.say("label.mix", "strength", numbers.written(recipe.strength()).text(),
+                        "liquid", recipe.liquid()));
+            }
+
+            @Override
+            public Optional<String> dissolve(Recipe.Dissolve recipe) {
+                return Optional.of(numbers.written(recipe.strength()).text());
+            }
+
+            @Override
+            public Optional<String> dilute(Recipe.Dilute recipe) {
+                return recipe.strength().map(strength -> numbers.written(strength).text())
+                        .or(() -> recipe.oneIn().map(parts -> words.say("label.one-in",
+                                "n", numbers.written(parts).text())));
+            }
+
+            @Override
+            public Optional<String> saturate(Recipe.Saturate recipe) {
+                return Optional.of(words.say("label.saturated", "at", numbers.written(recipe.at()).text()));
+            }
+
+            @Override
+            public Optional<String> adjust(Recipe.Adjust recipe) {
+                return Optional.of(words.say("label.ph", "ph", numbers.written(recipe.to()).text()));
+            }
+
+            @Override
+            public Optional<String> parts(Recipe.Parts recipe) {
+                return Optional.of(words.say(recipe.byMass() ? "label.parts-mass" : "label.parts-volume",
+                        "first", numbers.number(recipe.firstParts()), "second", numbers.number(recipe.secondParts())));
+            }
+        });
+    }
+}

@@ -1,0 +1,139 @@
+package org.benchleaf.compose;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.benchleaf.derive.Preparation;
+import org.benchleaf.model.SpotTest;
+import org.benchleaf.model.Step;
+import org.benchleaf.model.TreatmentCase;
+
+/** The sheet for the bench: the briefing first, then what must stand ready, then step by step. */
+final class StepSheetPage implements CasePageMaker {
+
+    @Override
+    public String kind() {
+        return "step-sheet";
+    }
+
+    @Override
+    public String file() {
+        return "steps.html";
+    }
+
+    @Override
+    public boolean applies(CaseDesk desk) {
+        return desk.clearance().allows(Clearance.Output.STEP_SHEET) && !desk.treatment().steps().isEmpty();
+    }
+
+    @Override
+    public Page make(CaseDesk desk) {
+        Sheet sheet = desk.sheet(this).script("bench.js");
+        Words words = sheet.words();
+        TreatmentCase treatment = desk.treatment();
+        sheet.add(opening(sheet, desk));
+        sheet.add(new BenchDesk("benchleaf." + Paths.slug(desk.library().studio().name()) + "." + treatment.id() + ".1",
+                words.group("desk")));
+        sheet.add(new BriefingMaker(sheet, desk).make());
+        tests(sheet, desk).ifPresent(sheet::add);
+        ready(sheet, desk).ifPresent(sheet::add);
+        List<BenchStep> steps = new BenchStepMaker(sheet, desk).all();
+        sheet.add(new Section("steps", words.say("bench.steps"), Optional.of(words.say("bench.steps-lead")),
+                List.of(new BenchStrip(steps, words.group("strip")))));
+        signOff(sheet, desk).ifPresent(sheet::add);
+        sheet.linkedData(linkedData(sheet, desk, steps));
+        return desk.finish(sheet, this, words.say("bench.description", "case", treatment.title()));
+    }
+
+    private static Opening opening(Sheet sheet, CaseDesk desk) {
+        Words words = sheet.words();
+        List<Fact> facts = new ArrayList<>();
+        facts.add(Fact.of(words.say("fact.level"), words.term("level", desk.treatment().level().word())));
+        facts.add(Fact.of(words.say("bench.whole-time"),
+                sheet.numbers().duration(desk.worked().timeline().total()).text()));
+        facts.add(Fact.of(words.say("bench.hands-on"),
+                sheet.numbers().duration(desk.worked().timeline().handsOn()).text()));
+        facts.add(Fact.of(words.say("bench-fact.people"), String.valueOf(
+                desk.treatment().steps().stream().mapToInt(Step::people).max().orElse(1))));
+        return new Opening(Optional.of(words.say("case-page.step-sheet")), desk.treatment().title(),
+                Optional.of(words.say("bench.lead")), facts,
+                Optional.of(new Opening.Notice(words.say("notice.word"), words.say("bench.notice"))));
+    }
+
+    private static Optional<Section> tests(Sheet sheet, CaseDesk desk) {
+        if (desk.treatment().tests().isEmpty()) {
+            return Optional.empty();
+        }
+        Words words = sheet.words();
+        List<List<Html>> rows = desk.treatment().tests().stream().map(test -> row(sheet, desk, test)).toList();
+        return Optional.of(new Section("tests", words.say("bench.tests"), Optional.of(words.say("bench.tests-lead")),
+                List.of(new Table("spot-tests", words.say("bench.tests-caption"), List.of(
+                        new Table.Column(words.say("bench.tests-of"), false),
+                        new Table.Column(words.say("bench.tests-with"), false),
+                        new Table.Column(words.say("bench.tests-dwell"), false),
+                        new Table.Column(words.say("bench.tests-result"), false)), rows, Optional.empty()))));
+    }
+
+    private static List<Html> row(Sheet sheet, CaseDesk desk, SpotTest test) {
+        Words words = sheet.words();
+        String of = desk.treatment().medium(test.medium()).map(medium -> medium.colour().map(colour -> colour + " ")
+                .orElse("") + medium.is()).orElse(words.term("test-of", test.medium()));
+        String with = new HazardMaker(sheet, desk).name(test.with())
+                + test.after().flatMap(desk.treatment()::step).map(step -> words.say("bench.tests-after",
+                        "step", words.term("step-kind", step.kind().word()).toLowerCase(java.util.Locale.ROOT))).orElse("");
+        return List.of(sheet.linked(of), sheet.linked(with),
+                Html.ofText(test.dwell().map(dwell -> sheet.numbers().duration(dwell).text())
+                        .orElse(words.say("bench.tests-no-dwell"))),
+                sheet.linked(test.result() + test.note().map(note -> ": " + note).orElse("")));
+    }
+
+    private static Optional<Section> ready(Sheet sheet, CaseDesk desk) {
+        if (desk.worked().preparations().isEmpty()) {
+            return Optional.empty();
+        }
+        Words words = sheet.words();
+        List<Fact> facts = new ArrayList<>();
+        for (Preparation preparation : desk.worked().preparations()) {
+            String amount = sheet.numbers().amount(preparation.batch()).text()
+                    + (preparation.batches() > 1 ? words.say("bench.ready-times", "n", preparation.batches()) : "");
+            facts.add(new Fact(new HazardMaker(sheet, desk).name(preparation.solution()), new Html(Html.escape(amount)
+                    + (desk.has("preparation") ? " <a href=\"" + Html.escape(sheet.way(
+                            Paths.preparation(desk.treatment().id()) + "#" + PartFacts.prepared(preparation.solution())))
+                            + "\">" + Html.escape(words.say("bench.ready-how", "what",
+                            new HazardMaker(sheet, desk).name(preparation.solution()))) + "</a>" : ""))));
+        }
+        return Optional.of(new Section("ready", words.say("bench.ready"), Optional.of(words.say("bench.ready-lead")),
+                List.of(new Facts(facts))));
+    }
+
+    private static Optional<Section> signOff(Sheet sheet, CaseDesk desk) {
+        Words words = sheet.words();
+        List<SignOff.Row> rows = new ArrayList<>();
+        List<Step> steps = desk.treatment().steps();
+        for (int i = 0; i < steps.size(); i++) {
+            Step step = steps.get(i);
+            String title = words.say("bench.sign-step", "n", i + 1,
+                    "kind", words.term("step-kind", step.kind().word()));
+            step.hold().ifPresent(hold -> rows.add(new SignOff.Row(Link.to(title, "#" + Paths.step(step.id())),
+                    hold.before(), hold.look().orElse(""), words.term("role", hold.releasedBy()))));
+        }
+        return rows.isEmpty() ? Optional.empty() : Optional.of(new Section("holds", words.say("bench.holds"),
+                Optional.of(words.say("bench.holds-lead")),
+                List.of(new SignOff(words.say("bench.holds-caption"), rows, words.group("sign")))));
+    }
+
+    private static String linkedData(Sheet sheet, CaseDesk desk, List<BenchStep> steps) {
+        TreatmentCase treatment = desk.treatment();
+        List<Object> list = new ArrayList<>();
+        for (BenchStep step : steps) {
+            list.add(Json.object("@type", "HowToStep", "position", step.number(), "name", step.kind(),
+                    "text", treatment.steps().get(step.number() - 1).instruction(), "url", "#" + step.anchor()));
+        }
+        return Json.text(Json.object("@context", "https://schema.org", "@type", "HowTo", "name", treatment.title(),
+                "inLanguage", treatment.language(), "license", treatment.publication().licence(),
+                "totalTime", sheet.numbers().iso(desk.worked().timeline().total()),
+                "supply", treatment.solutions().stream().map(solution ->
+                        Json.object("@type", "HowToSupply", "name", solution.name())).toList(),
+                "step", list));
+    }
+}

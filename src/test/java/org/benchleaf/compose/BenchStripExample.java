@@ -1,0 +1,25 @@
+package org.benchleaf.compose;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+
+/** A BenchStrip as it stands on a page. */
+final class BenchStripExample implements Supplier<Block> {
+
+    @Override
+    public Block get() {
+        Working volume = (Working) new WorkingExample().get();
+        return new BenchStrip(List.of(new BenchStep("step-wash", 6, "Washing", "after 2 h", "60 min",
+                Optional.of(new BenchStep.Hold("Stop before: lowering", "Only the supervisor may let the work go on.",
+                        Optional.of("the re-test of the stamp"))),
+                List.of(BriefingExample.caution()), List.of("Splash goggles, not spectacles."),
+                Html.ofText("Lower the sheet into the bath."), List.of(volume), List.of(Fact.of("Depth", "25 mm")),
+                List.of(Fact.of("You should see", "The water turns straw yellow.")),
+                List.of(Html.ofText("The stamp is covered and was tested again.")),
+                List.of(new BenchTimer("timer-wash-bath-1", "Bath 1", "20 min", 1200, "PT20M", Optional.empty()),
+                        new BenchTimer("timer-dry-change-5", "Blotter change 5", "overnight", 0, "", Optional.of("5 h"))),
+                List.of("Looked for: colour at 1 min", "Done"), List.of(), Optional.of((Photo) new PhotoExample().get()))),
+                Words.in("en").group("strip"));
+    }
+}

@@ -1,0 +1,34 @@
+package org.benchleaf.compose;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+
+/** A Briefing as it stands on a page. */
+final class BriefingExample implements Supplier<Block> {
+
+    static final String FLAME = "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 200 200\" role=\"img\" "
+            + "aria-label=\"flame, GHS02\"><path d=\"M100 6 194 100 100 194 6 100Z\" fill=\"#fff\" stroke=\"#d7141a\" "
+            + "stroke-width=\"8\"/></svg>";
+
+    @Override
+    public Block get() {
+        return new Briefing("briefing", "Before the first step", "Read this together and ask.", List.of(caution()),
+                List.of(Fact.of("Splash goggles, not spectacles.", "step 6")), List.of(hazard()),
+                List.of(Fact.of("In the eyes", "Rinse at once for 15 min and call for help.")),
+                List.of(Fact.of("Ethanol and water", "Collect in the closed can for solvents.")),
+                "Check the safety data sheet and local rules.", Words.in("en").group("briefing"));
+    }
+
+    static Caution caution() {
+        return new Caution("danger", "Danger", Html.ofText("The vapour burns."), Html.ofText("Put out every flame."));
+    }
+
+    static Hazard hazard() {
+        return new Hazard("hazard-mist", "Ethanol and water for misting", Optional.of("Warning"),
+                List.of(new Hazard.Pictogram("GHS02", "flame", new Html(FLAME))),
+                List.of(new Hazard.Statement("H226", "Flammable liquid and vapour.")),
+                List.of(new Hazard.Statement("P210", "Keep away from heat.")),
+                List.of(Fact.of("Flam. Liq. 3", "flash point 26 °C")));
+    }
+}

@@ -1,0 +1,17 @@
+package org.benchleaf.compose;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+
+/** A LabelSheet as it stands on a page. */
+final class LabelSheetExample implements Supplier<Block> {
+
+    @Override
+    public Block get() {
+        return new LabelSheet(List.of(new LabelSheet.Label(1, "Ethanol and water for misting",
+                Optional.of("40 % v/v ethanol in water"), Optional.of("28 d"), Optional.of(BriefingExample.hazard())),
+                new LabelSheet.Label(2, "Wheat starch paste", Optional.of("1 + 5 parts by mass"), Optional.empty(),
+                        Optional.empty())), Words.in("en").group("label-sheet"));
+    }
+}

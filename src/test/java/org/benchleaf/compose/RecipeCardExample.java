@@ -1,0 +1,22 @@
+package org.benchleaf.compose;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+
+/** A RecipeCard as it stands on a page. */
+final class RecipeCardExample implements Supplier<Block> {
+
+    @Override
+    public Block get() {
+        return new RecipeCard("prepare-mist", 1, "Ethanol and water for misting",
+                Optional.of((Working) new WorkingExample().get()), Optional.of("Make this fresh 3 times."),
+                Optional.of("Begin 3 h before it is needed."),
+                List.of(new RecipeCard.Measure("21 mL", Html.ofText("Ethanol, 96 % v/v"),
+                        "25 mL measuring cylinder, within ± 0.3 mL",
+                        Optional.of(Link.to("Working: ethanol", "#working-wash-volume")))),
+                List.of(Html.ofText("Measure the ethanol under extraction.")), List.of(Fact.of("Keeps", "28 d")),
+                List.of(BriefingExample.caution()), Optional.of(BriefingExample.hazard()), List.of(),
+                Words.in("en").group("recipe"));
+    }
+}

@@ -1,0 +1,40 @@
+<#-- What everybody must know before the first step.
+     id, heading, lead  its head
+     cautions           what can happen
+     wear               what to wear and at which steps
+     hazards            what the liquids and powders can do
+     aid, waste         what to do if it happens; what is left over
+     defer              what stands above this sheet
+     words              fixed labels -->
+<#macro briefing id heading lead cautions wear hazards aid waste defer words>
+<#import "/parts/hazard.ftl" as part>
+<section class="section briefing" id="${id}" aria-labelledby="${id}-heading">
+  <h2 class="section__heading" id="${id}-heading">${heading}</h2>
+  <div class="section__body">
+    <p class="section__lead">${lead}</p>
+    <#if cautions?has_content>
+    <h3>${words.cautions}</h3>
+    <@part.cautionLines cautions words.first />
+    <#else>
+    <p>${words.nothing}</p>
+    </#if>
+    <#if wear?has_content>
+    <h3>${words.wear}</h3>
+    <dl class="facts"><#list wear as fact><div class="facts__row"><dt>${fact.name}</dt><dd>${fact.value}</dd></div></#list></dl>
+    </#if>
+    <#if hazards?has_content>
+    <h3>${words.hazards}</h3>
+    <div class="briefing__hazards"><#list hazards as hazard><@part.hazardLines hazard words /></#list></div>
+    </#if>
+    <#if aid?has_content>
+    <h3>${words.aid}</h3>
+    <dl class="facts"><#list aid as fact><div class="facts__row"><dt>${fact.name}</dt><dd>${fact.value}</dd></div></#list></dl>
+    </#if>
+    <#if waste?has_content>
+    <h3>${words.waste}</h3>
+    <dl class="facts"><#list waste as fact><div class="facts__row"><dt>${fact.name}</dt><dd>${fact.value}</dd></div></#list></dl>
+    </#if>
+    <p class="briefing__defer">${defer}</p>
+  </div>
+</section>
+</#macro>

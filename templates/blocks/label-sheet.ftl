@@ -1,0 +1,30 @@
+<#-- Labels at true size, with a ruler to check the printer by.
+     labels  size, name, strength, keeps, hazard
+     words   fixed labels -->
+<#macro labelSheet labels words>
+<div class="labels">
+  <div class="labels__ruler"><svg width="50mm" height="6mm" viewBox="0 0 500 60" role="img" aria-label="${words.ruler}"><path d="M2 8V52M2 30H498M498 8V52M102 18V42M202 18V42M302 18V42M402 18V42" fill="none" stroke="currentColor" stroke-width="4"/></svg><p>${words.ruler}</p></div>
+  <ul class="labels__list">
+    <#list labels as label>
+    <li class="label label--${label.size}">
+      <p class="label__name">${label.name}</p>
+      <#if label.strength?has_content><p class="label__strength">${label.strength}</p></#if>
+      <#if label.hazard?has_content>
+      <div class="label__hazard">
+        <#list label.hazard.pictograms as pictogram><span class="label__pictogram label__pictogram--${label.size}">${pictogram.drawing}</span></#list>
+        <div>
+          <#if label.hazard.signal?has_content><p class="label__signal">${label.hazard.signal}</p></#if>
+          <p class="label__says"><#list label.hazard.says as line>${line.text}<#sep> </#list></p>
+          <p class="label__does"><#list label.hazard.does as line><#if line?index lt 4>${line.text}<#sep> </#sep></#if></#list></p>
+        </div>
+      </div>
+      <#else>
+      <p class="label__says">${words.none}</p>
+      </#if>
+      <p class="label__write">${words.made} <span class="write"></span> ${words["use-by"]}<#if label.keeps?has_content> (${words.keeps} ${label.keeps})</#if> <span class="write"></span> ${words.by} <span class="write"></span></p>
+      <p class="label__aid">${words.aid}</p>
+    </li>
+    </#list>
+  </ul>
+</div>
+</#macro>
