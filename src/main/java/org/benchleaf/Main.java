@@ -8,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import org.benchleaf.command.CalculateCommand;
 import org.benchleaf.command.CheckCommand;
 import org.benchleaf.command.PublishCommand;
+import org.benchleaf.command.TypedWords;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -29,7 +30,7 @@ public final class Main implements Runnable {
     public static void main(String[] words) {
         PrintWriter out = writer(FileDescriptor.out);
         PrintWriter err = writer(FileDescriptor.err);
-        int code = run(out, err, words);
+        int code = run(out, err, TypedWords.of(words));
         out.flush();
         err.flush();
         System.exit(code);
