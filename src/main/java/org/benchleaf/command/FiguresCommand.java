@@ -7,6 +7,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.concurrent.CompletableFuture;
 import org.benchleaf.check.CaseChecker;
 import org.benchleaf.check.Checked;
 import org.benchleaf.check.CheckedLibrary;
@@ -17,6 +18,7 @@ import org.benchleaf.derive.FigureTable;
 import org.benchleaf.message.MessageText;
 import org.benchleaf.message.Messages;
 import org.benchleaf.read.CaseReader;
+import org.benchleaf.read.Draft;
 import org.benchleaf.read.LibraryReader;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -71,8 +73,10 @@ public final class FiguresCommand implements Callable<Integer> {
     }
 
     private int print(Path folder) {
+        // The case and the library are read at once: someone waits at a terminal, and neither needs the other.
+        CompletableFuture<Draft> draft = CompletableFuture.supplyAsync(() -> CaseReader.read(content, folder));
         CheckedLibrary library = LibraryChecker.check(LibraryReader.read(content));
-        Checked checked = CaseChecker.check(CaseReader.read(content, folder), library.library(), LocalDate.now());
+        Checked checked = CaseChecker.check(draft.join(), library.library(), LocalDate.now());
         Messages messages = new Messages();
         messages.addAll(library.messages());
         messages.addAll(checked.messages());
