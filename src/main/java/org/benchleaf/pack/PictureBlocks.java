@@ -10,9 +10,10 @@ import java.util.regex.Pattern;
 /** The named blocks of a JPEG, PNG or WebP file, and which of them must not be in the site. */
 final class PictureBlocks {
 
-    private static final Pattern ELEMENT = Pattern.compile("<([a-zA-Z]+:[a-zA-Z]+)");
-    private static final Pattern ALLOWED = Pattern.compile(
-            "x:xmpmeta|rdf:(RDF|Description|Alt|li)|dc:rights|photoshop:Credit");
+    /** An element or an attribute of the XMP data: both can hold facts. */
+    private static final Pattern NAME = Pattern.compile("<([\\w.-]+(?::[\\w.-]+)?)|\\s([\\w.-]+(?::[\\w.-]+)?)\\s*=\\s*[\"']");
+    private static final Pattern ALLOWED = Pattern.compile("x:xmpmeta|rdf:(RDF|Description|Alt|li|about)|dc:rights|"
+            + "photoshop:Credit|xmlns:(x|rdf|dc|photoshop)|xml:lang");
 
     /** One block: its name, and where its body begins and ends. */
     record Block(String name, int from, int to) {
@@ -53,11 +54,11 @@ final class PictureBlocks {
     }
 
     private static Optional<String> foreignXmp(byte[] bytes, Block block) {
-        Matcher element = ELEMENT.matcher(text(bytes, block.from(), block.to() - block.from()));
+        Matcher name = NAME.matcher(text(bytes, block.from(), block.to() - block.from()));
         boolean any = false;
-        while (element.find()) {
+        while (name.find()) {
             any = true;
-            if (!ALLOWED.matcher(element.group(1)).matches()) {
+            if (!ALLOWED.matcher(name.group(1) == null ? name.group(2) : name.group(1)).matches()) {
                 return Optional.of("XMP data other than credit and rights");
             }
         }

@@ -1,0 +1,104 @@
+package org.benchleaf.message;
+
+/** What is said about pictures: their files, their words, and the pairs that are compared. */
+public enum PictureMessages implements MessageId {
+    FILE_MISSING("PICT-001", Severity.ERROR,
+            "The picture '{picture}' names the file '{file}', which is not in the folder 'pictures' of the case.",
+            "A page without its picture tells half the story.",
+            "Put the file there, or correct 'file:'; small and capital letters count."),
+    FILE_ELSEWHERE("PICT-002", Severity.ERROR,
+            "The picture '{picture}' names '{file}', which is no plain file of the folder 'pictures'.",
+            "Links and paths could bring files into the site that nobody meant to publish.",
+            "Copy the file into the folder 'pictures' of the case and write its name alone."),
+    NOT_A_PICTURE("PICT-003", Severity.ERROR,
+            "The file '{file}' of the picture '{picture}' holds {found}.",
+            "Only photographs and drawings made of dots can be cleaned of hidden data and made smaller.",
+            "Save it as JPEG, PNG, WebP or TIFF; its name does not matter, only what it holds."),
+    TOO_LARGE("PICT-004", Severity.ERROR,
+            "The file '{file}' of the picture '{picture}' has {size}.",
+            "Up to 100 million dots and 200 MB can be worked on; a larger claim may also be meant to stop the program.",
+            "Make it smaller first; pages show it at most {widest} dots wide."),
+    BROKEN("PICT-005", Severity.ERROR,
+            "The file '{file}' of the picture '{picture}' is broken or cut short: {problem}.",
+            "What cannot be read to its end cannot be shown.",
+            "Copy it again from the camera or open it in an image program and save it anew."),
+    OVER_BUDGET("PICT-006", Severity.WARNING,
+            "The picture '{picture}' still has {size} kB at {width} dots, more than {budget} kB.",
+            "The site is read on phones and from folders; so large a picture is slow.",
+            "Crop it to what the caption speaks of, or reduce noise and grain."),
+    COLOURS_UNKNOWN("PICT-007", Severity.ERROR,
+            "The colours of the file '{file}' of the picture '{picture}' cannot be turned into those of a screen.",
+            "Files for the printing press hold four inks, which screens would show wrong.",
+            "Save it as an RGB picture with its profile."),
+    ALT_MISSING("PICT-010", Severity.ERROR,
+            "The picture '{picture}' has no alternative text.",
+            "Who cannot see the picture would not learn what it shows.",
+            "Write in 'alt:' what is seen and why it matters, in one sentence of up to 150 characters."),
+    ALT_IS_FILE_NAME("PICT-011", Severity.ERROR,
+            "The alternative text of the picture '{picture}' is a file name: '{alt}'.",
+            "Read aloud, a file name tells nothing.",
+            "Write in 'alt:' what is seen and why it matters."),
+    ALT_TWICE("PICT-012", Severity.ERROR,
+            "The pictures '{picture}' and '{other}' of a pair have the same alternative text.",
+            "A pair is shown for its difference; the same words twice hide it.",
+            "Let the second text say what has changed."),
+    ALT_TOO_LONG("PICT-013", Severity.ERROR,
+            "The alternative text of the picture '{picture}' has {length} characters, more than 150.",
+            "It is read aloud in one breath and cannot be skimmed.",
+            "Keep the one thing that matters and move the rest into the caption."),
+    PAIR_LIGHT("PICT-014", Severity.WARNING,
+            "The pictures '{picture}' and '{other}' of a pair are lit differently: '{light}' and '{otherLight}'.",
+            "What looks like an effect of the treatment may be one of the lamp.",
+            "Take a pair in the same light, or say in the caption that the light differs."),
+    PAIR_SIDE("PICT-015", Severity.WARNING,
+            "The pictures '{picture}' and '{other}' of a pair show different sides: {side} and {otherSide}.",
+            "Two sides cannot be compared.",
+            "Pair pictures of the same side, or show them singly."),
+    PAIR_MOMENT("PICT-016", Severity.WARNING,
+            "The pictures '{picture}' and '{other}' of a pair are both of the moment '{moment}'.",
+            "A comparison needs a before and an after.",
+            "Correct 'moment:', or show them singly."),
+    PAIR_UNKNOWN("PICT-017", Severity.ERROR,
+            "The picture '{picture}' is paired with '{other}', which the case does not have.",
+            "The comparison would be half empty.",
+            "Correct 'pair:', or add the picture.");
+
+    private final String code;
+    private final Severity severity;
+    private final String what;
+    private final String why;
+    private final String fix;
+
+    PictureMessages(String code, Severity severity, String what, String why, String fix) {
+        this.code = code;
+        this.severity = severity;
+        this.what = what;
+        this.why = why;
+        this.fix = fix;
+    }
+
+    @Override
+    public String code() {
+        return code;
+    }
+
+    @Override
+    public Severity severity() {
+        return severity;
+    }
+
+    @Override
+    public String what() {
+        return what;
+    }
+
+    @Override
+    public String why() {
+        return why;
+    }
+
+    @Override
+    public String fix() {
+        return fix;
+    }
+}
