@@ -309,7 +309,7 @@ class PictureMakerTest {
     private static byte[] tiffWithProfile(BufferedImage image, byte[] profile) throws IOException {
         ImageWriter writer = ImageIO.getImageWritersByFormatName("tiff").next();
         TIFFDirectory directory = TIFFDirectory.createFromMetadata(
-                writer.getDefaultImageMetadata(ImageTypeSpecifier.createFromRenderedImage(image), null));
+                writer.getDefaultImageMetadata(ImageTypeSpecifier.createFromRenderedImage(image), writer.getDefaultWriteParam()));
         directory.addTIFFField(new TIFFField(new TIFFTag("ICC Profile", 34675, 1 << TIFFTag.TIFF_UNDEFINED),
                 TIFFTag.TIFF_UNDEFINED, profile.length, profile));
         ByteArrayOutputStream out = new ByteArrayOutputStream();
