@@ -36,7 +36,6 @@ import org.benchleaf.model.CourseClass;
 import org.benchleaf.model.Library;
 import org.benchleaf.model.Material;
 import org.benchleaf.model.Method;
-import org.benchleaf.model.Reference;
 import org.benchleaf.model.Source;
 import org.benchleaf.model.Studio;
 import org.benchleaf.model.Term;
@@ -44,6 +43,7 @@ import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
 import org.benchleaf.read.LibraryDraft;
 import org.benchleaf.read.Node;
+import org.benchleaf.read.ReferenceReader;
 
 /** Checks what all cases share and turns it into the library. */
 public final class LibraryChecker {
@@ -75,6 +75,7 @@ public final class LibraryChecker {
         Map<String, Source> sources = new LinkedHashMap<>();
         draft.formulary().sources().forEach(source -> sources.put(source.key(), source));
         draft.ruleBook().sources().forEach(source -> sources.put(source.key(), source));
+        ReferenceReader.sources().forEach(source -> sources.putIfAbsent(source.key(), source));
         draft.sources().ifPresent(part -> sources.putAll(sources(fields(part))));
         references.know(References.Kind.SOURCE, sources.keySet());
         Map<String, Material> materials = new LinkedHashMap<>();
@@ -88,7 +89,7 @@ public final class LibraryChecker {
         draft.formulary().methods().forEach(method -> methods.put(method.name(), method));
         draft.formulary().plainMethods().forEach(method -> methods.put(method.name(), method));
         Library library = new Library(studio, materials, terms(), sources, methods, classes,
-                Reference.empty(), draft.ruleBook().rules(), draft.ruleBook().matrix(), draft.formulary());
+                draft.reference(), draft.ruleBook().rules(), draft.ruleBook().matrix(), draft.formulary());
         references.compare();
         if (!messages.hasErrors()) {
             soundness.unsound().ifPresent(place -> messages.add(FormMessages.WRONG_SHAPE.at(place,

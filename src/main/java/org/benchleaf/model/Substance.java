@@ -50,18 +50,10 @@ public record Substance(String key, String name, Optional<String> cas, String fo
      * @param boilingPoint of the pure liquid
      * @param lowerLimit of flammability in air; a range where published values differ
      * @param upperLimit of flammability in air
-     * @param mixtures flash points of its mixtures with water; empty if none is known
      * @param source where they come from
      */
     public record Fire(Quantity flashPoint, Quantity boilingPoint, Quantity lowerLimit, Quantity upperLimit,
-            List<FlashRow> mixtures, String source) {
-        public Fire {
-            mixtures = List.copyOf(mixtures);
-        }
-    }
-
-    /** The flash point at one strength by volume; its low end is the lowest that any version of the table gives. */
-    public record FlashRow(Quantity strength, Quantity flashPoint) {
+            String source) {
     }
 
     /**

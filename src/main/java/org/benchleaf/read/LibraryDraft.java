@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.benchleaf.message.Messages;
 import org.benchleaf.message.Place;
 import org.benchleaf.model.Formulary;
+import org.benchleaf.model.Reference;
 
 /**
  * What all cases share, as it was read.
@@ -15,13 +16,14 @@ import org.benchleaf.model.Formulary;
  * @param sources sources.yaml
  * @param formulary the methods and sources that come with the program
  * @param ruleBook the rules of the trade and the matrix
+ * @param reference the tables of hazards and care
  * @param classes the files of classes/, by name
  * @param caseIds the names of the case folders
  * @param messages what was said while reading
  */
 public record LibraryDraft(Optional<YamlPart> studio, List<YamlPart> materials, Optional<YamlPart> glossary,
-        Optional<YamlPart> sources, Formulary formulary, RuleBook ruleBook, List<YamlPart> classes,
-        List<String> caseIds, Messages messages) {
+        Optional<YamlPart> sources, Formulary formulary, RuleBook ruleBook, Reference reference,
+        List<YamlPart> classes, List<String> caseIds, Messages messages) {
 
     public LibraryDraft {
         materials = List.copyOf(materials);

@@ -11,6 +11,7 @@ import org.benchleaf.message.Place;
 import org.benchleaf.message.ReadingMessages;
 import org.benchleaf.model.Formulary;
 import org.benchleaf.model.Matrix;
+import org.benchleaf.model.Reference;
 
 /** Reads what all cases of a content folder share. */
 public final class LibraryReader {
@@ -37,7 +38,8 @@ public final class LibraryReader {
         if (!Files.isDirectory(contentRoot)) {
             messages.add(ReadingMessages.NO_CONTENT.at(Place.file(content.name(contentRoot))));
             return new LibraryDraft(Optional.empty(), List.of(), Optional.empty(), Optional.empty(),
-                    MethodReader.read(), new RuleBook(List.of(), Matrix.EMPTY, List.of()), List.of(), List.of(), messages);
+                    MethodReader.read(), new RuleBook(List.of(), Matrix.EMPTY, List.of()), Reference.empty(),
+                    List.of(), List.of(), messages);
         }
         Optional<LibraryDraft.YamlPart> studio = one("studio.yaml");
         if (!content.holds("studio.yaml")) {
@@ -47,9 +49,10 @@ public final class LibraryReader {
         Formulary formulary = MethodReader.read();
         Set<String> cited = new HashSet<>();
         formulary.sources().forEach(source -> cited.add(source.key()));
+        ReferenceReader.sources().forEach(source -> cited.add(source.key()));
         sources.ifPresent(part -> cited.addAll(part.root().entries().keySet()));
         return new LibraryDraft(studio, all("materials"), one("glossary.yaml"), sources, formulary,
-                RuleReader.read(contentRoot, cited, messages), all("classes"),
+                RuleReader.read(contentRoot, cited, messages), ReferenceReader.read(contentRoot, messages), all("classes"),
                 CaseReader.folders(contentRoot).stream().map(folder -> folder.getFileName().toString()).toList(),
                 messages);
     }

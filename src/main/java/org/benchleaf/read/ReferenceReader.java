@@ -1,0 +1,172 @@
+package org.benchleaf.read;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import org.benchleaf.message.Messages;
+import org.benchleaf.message.ReferenceMessages;
+import org.benchleaf.model.Reference;
+import org.benchleaf.model.Source;
+import org.benchleaf.model.Substance;
+import org.benchleaf.quantity.Dimension;
+
+/**
+ * Reads the tables of hazards, care, labels and claims: those shipped with the program, then the rows that a studio
+ * adds or puts in their place in {@code content/reference/}. What the law words or numbers is not theirs to change.
+ */
+public final class ReferenceReader {
+
+    private static final String SHIPPED = "/reference/";
+    private static final String STUDIO = "reference/";
+    private static final Set<String> OPEN_TO_STUDIOS = Set.of("substances", "cautions", "equipment", "waste",
+            "first-aid", "claims");
+
+    private final Optional<ContentFolder> content;
+    private final Messages messages;
+
+    private ReferenceReader(Optional<ContentFolder> content, Messages messages) {
+        this.content = content;
+        this.messages = messages;
+    }
+
+    /**
+     * The tables that hold for a content folder.
+     *
+     * @throws IllegalStateException if one of our own files is missing or wrong
+     */
+    public static Reference read(Path contentRoot, Messages messages) {
+        return new ReferenceReader(Optional.of(new ContentFolder(contentRoot)), messages).reference();
+    }
+
+    /** The shipped tables alone. */
+    public static Reference shipped() {
+        return new ReferenceReader(Optional.empty(), new Messages()).reference();
+    }
+
+    /** The sources that the shipped tables cite. */
+    public static List<Source> sources() {
+        return OwnYaml.list(SHIPPED + "sources-hazards.yaml").stream().map(row -> new Source(row.text("key"),
+                row.text("author"), row.text("year"), row.text("title"), row.text("where"), row.text("status"))).toList();
+    }
+
+    private Reference reference() {
+        Map<String, Reference.Statement> statements = table("statements", ReferenceReader::statement);
+        Map<String, Reference.Equipment> equipment = table("equipment", row -> new Reference.Equipment(row.key(),
+                row.text("name"), row.text("words"), row.text("source")));
+        return new Reference(table("substances", row -> substance(row, statements.keySet())), statements,
+                table("pictograms", ReferenceReader::pictogram), equipment,
+                list("mixture-limits", row -> new Reference.MixtureLimit(row.counts("sum"),
+                        row.quantity("from", Dimension.MASS_FRACTION),
+                        row.optionalQuantity("below", Dimension.MASS_FRACTION), row.text("gives"),
+                        row.oneOf("statement", statements.keySet()), row.text("source"))),
+                table("cautions", row -> caution(row, statements.keySet(), equipment.keySet())),
+                table("waste", row -> new Reference.WasteKind(row.key(), row.text("name"),
+                        Set.copyOf(row.textsOf("statements", statements.keySet())), row.set("substances"),
+                        row.text("words"), row.text("source"))),
+                list("first-aid", row -> new Reference.FirstAid(row.key(),
+                        Set.copyOf(row.textsOf("statements", statements.keySet())), row.text("words"),
+                        row.text("source"))),
+                list("labels", row -> new Reference.LabelSize(row.quantity("up to", Dimension.VOLUME),
+                        row.quantity("height", Dimension.LENGTH), row.quantity("width", Dimension.LENGTH),
+                        row.quantity("pictogram", Dimension.LENGTH), row.quantity("x-height", Dimension.LENGTH),
+                        row.text("source"))),
+                list("claims", row -> new Reference.ClaimWord(row.text("language"), row.texts("words"),
+                        row.oneOf("kind", Set.of("promise", "safety", "age", "authenticity")), row.texts("unless"),
+                        row.text("instead"), row.text("source"))));
+    }
+
+    private static Reference.Statement statement(ReferenceRow row) {
+        return new Reference.Statement(row.key(), row.text("text"), Integer.parseInt(row.text("rank")),
+                row.optionalText("pictogram"), row.optionalText("signal"), row.texts("precautions"),
+                row.text("source"), row.text("edition"));
+    }
+
+    private static Reference.Pictogram pictogram(ReferenceRow row) {
+        return new Reference.Pictogram(row.key(), row.text("name"), row.text("meaning"),
+                OwnFile.text(SHIPPED + "pictograms/" + row.key() + ".svg"), row.text("source"));
+    }
+
+    private static Substance substance(ReferenceRow row, Set<String> statements) {
+        List<Substance.HazardClass> classes = row.rows("classes").stream().map(inner -> new Substance.HazardClass(
+                inner.text("class"), inner.oneOf("statement", statements),
+                inner.optionalQuantity("from", Dimension.MASS_FRACTION),
+                inner.optionalQuantity("below", Dimension.MASS_FRACTION), inner.text("source"))).toList();
+        Optional<Substance.Fire> fire = row.row("fire").map(inner -> new Substance.Fire(
+                inner.quantity("flash point", Dimension.TEMPERATURE),
+                inner.quantity("boiling point", Dimension.TEMPERATURE),
+                inner.quantity("lower limit", Dimension.VOLUME_FRACTION),
+                inner.quantity("upper limit", Dimension.VOLUME_FRACTION), inner.text("source")));
+        List<Substance.ExposureLimit> exposure = row.rows("exposure").stream().map(inner ->
+                new Substance.ExposureLimit(inner.text("kind"),
+                        inner.quantity("limit", Dimension.PARTS_PER_MILLION, Dimension.MASS_PER_VOLUME),
+                        inner.text("where"), inner.text("source"))).toList();
+        Optional<Substance.Saturated> saturated = row.row("saturated").map(inner -> new Substance.Saturated(
+                inner.quantity("share", Dimension.MASS_FRACTION), inner.quantity("ph", Dimension.ACIDITY),
+                inner.text("source")));
+        return new Substance(row.key(), row.text("name"), row.optionalText("cas"),
+                row.oneOf("form", Set.of("liquid", "solid", "solution")),
+                row.optionalQuantity("molar mass", Dimension.MASS_PER_AMOUNT),
+                row.optionalQuantity("density", Dimension.MASS_PER_VOLUME), classes, fire, exposure, saturated,
+                row.optionalText("note"), row.text("source"), row.text("edition"));
+    }
+
+    private static Reference.Caution caution(ReferenceRow row, Set<String> statements, Set<String> equipment) {
+        Reference.When when = row.row("when").map(inner -> new Reference.When(inner.set("steps"), inner.set("parts"),
+                Set.copyOf(inner.textsOf("statements", statements)), inner.set("substances"), inner.set("traits"),
+                inner.set("words"), inner.optionalQuantity("at least", Dimension.VOLUME)))
+                .orElseGet(() -> {
+                    row.text("when");
+                    return new Reference.When(Set.of(), Set.of(), Set.of(), Set.of(), Set.of(), Set.of(),
+                            Optional.empty());
+                });
+        return new Reference.Caution(row.key(), row.oneOf("level", Set.of("danger", "care")), row.text("words"),
+                row.text("do"), row.textsOf("wear", equipment), when, row.text("source"));
+    }
+
+    private <T> List<T> list(String name, Function<ReferenceRow, T> read) {
+        return new ArrayList<>(table(name, read).values());
+    }
+
+    /** The rows of a table by their key: the studio's own rows first where the order counts, shipped ones after. */
+    private <T> Map<String, T> table(String name, Function<ReferenceRow, T> read) {
+        Map<String, T> shipped = new LinkedHashMap<>();
+        Messages own = new Messages();
+        String path = SHIPPED + name + ".yaml";
+        take(new TextFile(path, OwnFile.text(path)), read, own, shipped);
+        if (!own.isEmpty()) {
+            throw new IllegalStateException(path + " cannot be read: " + own.all());
+        }
+        Map<String, T> rows = new LinkedHashMap<>();
+        String file = STUDIO + name + ".yaml";
+        if (OPEN_TO_STUDIOS.contains(name)) {
+            content.filter(folder -> folder.holds(file))
+                    .flatMap(folder -> folder.read(folder.resolve(file), FrontMatter.MOST_BYTES, messages))
+                    .ifPresent(text -> take(text, read, messages, rows));
+        }
+        shipped.forEach(rows::putIfAbsent);
+        return Collections.unmodifiableMap(rows);
+    }
+
+    private static <T> void take(TextFile file, Function<ReferenceRow, T> read, Messages messages,
+            Map<String, T> rows) {
+        YamlFile.read(file, 0, file.text().length(), messages).root().ifPresent(root ->
+                root.entries().forEach((key, entry) -> {
+                    if (!(entry.value() instanceof Node.Mapping mapping)) {
+                        messages.add(ReferenceMessages.TABLE_UNREADABLE.at(entry.keyPlace(), "problem",
+                                "'" + key + "' has no keys of its own"));
+                        return;
+                    }
+                    ReferenceRow row = new ReferenceRow(key, mapping, messages);
+                    T made = read.apply(row);
+                    if (row.isSound()) {
+                        rows.put(key, made);
+                    }
+                }));
+    }
+}

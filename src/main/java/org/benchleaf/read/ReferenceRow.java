@@ -1,0 +1,180 @@
+package org.benchleaf.read;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.benchleaf.message.Messages;
+import org.benchleaf.message.Place;
+import org.benchleaf.message.ReferenceMessages;
+import org.benchleaf.quantity.Dimension;
+import org.benchleaf.quantity.Quantity;
+import org.benchleaf.quantity.QuantityReader;
+import org.benchleaf.quantity.Unit;
+
+/** One row of a table of hazards or care while it is read: whatever is wrong with it is said, and the row then left out. */
+final class ReferenceRow {
+
+    private final String key;
+    private final Node.Mapping node;
+    private final Messages messages;
+    private final Set<String> asked = new LinkedHashSet<>();
+    private final List<ReferenceRow> inner = new ArrayList<>();
+    private boolean sound = true;
+
+    ReferenceRow(String key, Node.Mapping node, Messages messages) {
+        this.key = key;
+        this.node = node;
+        this.messages = messages;
+    }
+
+    String key() {
+        return key;
+    }
+
+    /** Whether everything that was asked for could be read and nothing else stands in the row. */
+    boolean isSound() {
+        Set<String> unknown = new LinkedHashSet<>(node.entries().keySet());
+        unknown.removeAll(asked);
+        for (String one : unknown) {
+            messages.add(ReferenceMessages.ROW_KEY_UNKNOWN.at(node.entries().get(one).keyPlace(), "row", key,
+                    "key", one, "known", String.join(", ", asked)));
+            sound = false;
+        }
+        return sound & inner.stream().map(ReferenceRow::isSound).reduce(true, Boolean::logicalAnd);
+    }
+
+    String text(String name) {
+        return optionalText(name).orElseGet(() -> {
+            messages.add(ReferenceMessages.ROW_INCOMPLETE.at(node.place(), "row", key, "key", name));
+            sound = false;
+            return "";
+        });
+    }
+
+    Optional<String> optionalText(String name) {
+        return value(name).flatMap(value -> {
+            if (value instanceof Node.Scalar scalar && !scalar.text().isBlank()) {
+                return Optional.of(scalar.text().strip());
+            }
+            refuse(value.place(), name, "a list or nothing", "a text");
+            return Optional.empty();
+        });
+    }
+
+    /** The text, if it is one of the words allowed. */
+    String oneOf(String name, Set<String> allowed) {
+        String text = text(name);
+        if (!text.isEmpty() && !allowed.contains(text)) {
+            refuse(value(name).orElseThrow().place(), name, text,
+                    allowed.stream().sorted().collect(Collectors.joining(", ", "one of: ", "")));
+        }
+        return text;
+    }
+
+    List<String> texts(String name) {
+        return value(name).map(value -> texts(name, value)).orElse(List.of());
+    }
+
+    private List<String> texts(String name, Node value) {
+        List<String> texts = new ArrayList<>();
+        if (value instanceof Node.Sequence list && list.items().stream().allMatch(Node.Scalar.class::isInstance)) {
+            list.items().forEach(item -> texts.add(((Node.Scalar) item).text().strip()));
+        } else {
+            refuse(value.place(), name, "something else", "a list in square brackets");
+        }
+        return texts;
+    }
+
+    /** The texts, each of which must be known. */
+    List<String> textsOf(String name, Set<String> known) {
+        List<String> texts = texts(name);
+        texts.stream().filter(text -> !known.contains(text)).findFirst().ifPresent(text ->
+                refuse(value(name).orElseThrow().place(), name, text, "codes that the tables have"));
+        return texts;
+    }
+
+    Map<String, Integer> counts(String name) {
+        Map<String, Integer> counts = new HashMap<>();
+        if (value(name).orElse(node) instanceof Node.Mapping mapping && mapping != node) {
+            mapping.entries().forEach((word, entry) -> counts.put(word,
+                    entry.value() instanceof Node.Scalar scalar && scalar.text().matches("\\d+")
+                            ? Integer.parseInt(scalar.text()) : 0));
+        }
+        if (counts.isEmpty() || counts.containsValue(0)) {
+            refuse(node.place(), name, "no whole numbers", "classes with whole numbers");
+        }
+        return counts;
+    }
+
+    Quantity quantity(String name, Dimension... dimensions) {
+        Optional<Quantity> quantity = optionalQuantity(name, dimensions);
+        if (quantity.isEmpty() && sound) {
+            text(name);
+        }
+        // A stand-in: an unsound row is never used.
+        return quantity.orElseGet(() -> Quantity.of(0, Unit.NONE));
+    }
+
+    Optional<Quantity> optionalQuantity(String name, Dimension... dimensions) {
+        return optionalText(name).flatMap(text -> {
+            for (Dimension dimension : dimensions) {
+                Optional<Quantity> read = QuantityReader.read(text, dimension).quantity();
+                if (read.isPresent()) {
+                    return read;
+                }
+            }
+            refuse(value(name).orElseThrow().place(), name, text, "a quantity with its unit, as in '"
+                    + dimensions[0].usual().symbol() + "'");
+            return Optional.empty();
+        });
+    }
+
+    Optional<ReferenceRow> row(String name) {
+        return value(name).flatMap(value -> {
+            if (value instanceof Node.Mapping mapping) {
+                return Optional.of(inner(mapping));
+            }
+            refuse(value.place(), name, "something else", "keys with values");
+            return Optional.empty();
+        });
+    }
+
+    List<ReferenceRow> rows(String name) {
+        List<ReferenceRow> rows = new ArrayList<>();
+        value(name).ifPresent(value -> {
+            if (value instanceof Node.Sequence list && list.items().stream().allMatch(Node.Mapping.class::isInstance)) {
+                list.items().forEach(item -> rows.add(inner((Node.Mapping) item)));
+            } else {
+                refuse(value.place(), name, "something else", "a list of keys with values");
+            }
+        });
+        return rows;
+    }
+
+    Set<String> set(String name) {
+        return new HashSet<>(texts(name));
+    }
+
+    private ReferenceRow inner(Node.Mapping mapping) {
+        ReferenceRow row = new ReferenceRow(key, mapping, messages);
+        inner.add(row);
+        return row;
+    }
+
+    private Optional<Node> value(String name) {
+        asked.add(name);
+        return node.get(name);
+    }
+
+    private void refuse(Place place, String name, String found, String wanted) {
+        messages.add(ReferenceMessages.ROW_UNREADABLE.at(place, "row", key, "key", name, "found", found,
+                "wanted", wanted));
+        sound = false;
+    }
+}

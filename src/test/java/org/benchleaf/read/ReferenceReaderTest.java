@@ -1,0 +1,184 @@
+package org.benchleaf.read;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.benchleaf.message.Message;
+import org.benchleaf.message.Messages;
+import org.benchleaf.model.Reference;
+import org.benchleaf.model.Source;
+import org.benchleaf.model.StepKind;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class ReferenceReaderTest {
+
+    private static final Reference SHIPPED = ReferenceReader.shipped();
+
+    @TempDir
+    private Path content;
+
+    @Test
+    void hazard_statements_are_worded_as_the_published_list_has_them() throws IOException {
+        Map<String, String> published = list("ghs-statements.csv");
+
+        assertThat(SHIPPED.statements()).hasSizeGreaterThan(40);
+        SHIPPED.statements().forEach((code, statement) -> {
+            if (!code.startsWith("P")) {
+                assertThat(statement.text()).as(code).isEqualTo(published.get(code));
+            }
+        });
+    }
+
+    @Test
+    void precautionary_statements_are_worded_as_the_first_edition_or_as_the_later_one_reworded_them()
+            throws IOException {
+        Map<String, String> published = list("ghs-statements.csv");
+        Map<String, String> reworded = list("ghs-reworded.csv");
+
+        SHIPPED.statements().forEach((code, statement) -> {
+            if (code.startsWith("P")) {
+                assertThat(statement.text()).as(code).isEqualTo(reworded.getOrDefault(code, published.get(code)));
+            }
+        });
+        assertThat(reworded.keySet()).allSatisfy(code ->
+                assertThat(published.get(code)).as(code + " is listed as reworded").isNotEqualTo(reworded.get(code)));
+    }
+
+    @Test
+    void every_row_names_a_source_that_is_listed_or_says_that_there_is_none() {
+        Set<String> keys = new HashSet<>(ReferenceReader.sources().stream().map(Source::key).toList());
+        MethodReader.read().sources().forEach(source -> keys.add(source.key()));
+        keys.add("common practice, no source");
+
+        assertThat(sources().filter(source -> !keys.contains(source))).isEmpty();
+        assertThat(ReferenceReader.sources()).allSatisfy(source -> assertThat(source.status())
+                .isIn("read", "read in part", "secondary", "from memory"));
+    }
+
+    @Test
+    void nothing_in_the_tables_points_to_a_row_that_is_not_there() {
+        Set<String> codes = SHIPPED.statements().keySet();
+        Set<String> steps = Stream.of(StepKind.values()).map(StepKind::word).collect(Collectors.toSet());
+        Set<String> parts = Set.of("preparation", "bath", "mist", "chamber", "blotters", "press", "mend", "heat",
+                "support", "cleaning", "fixing", "weighing", "housing");
+
+        assertThat(SHIPPED.statements().values()).allSatisfy(statement -> {
+            assertThat(codes).containsAll(statement.precautions());
+            statement.pictogram().ifPresent(code -> assertThat(SHIPPED.pictograms()).containsKey(code));
+        });
+        assertThat(SHIPPED.cautions().values()).allSatisfy(caution -> {
+            assertThat(steps).containsAll(caution.when().steps());
+            assertThat(parts).containsAll(caution.when().parts());
+            assertThat(SHIPPED.substances().keySet()).containsAll(caution.when().substances());
+        });
+        assertThat(SHIPPED.waste().values()).allSatisfy(kind ->
+                assertThat(SHIPPED.substances().keySet()).containsAll(kind.substances()));
+    }
+
+    @Test
+    void the_table_has_the_substances_of_the_trade_with_their_registry_numbers() {
+        assertThat(SHIPPED.substances().values()).hasSizeGreaterThan(18).allSatisfy(substance ->
+                assertThat(checkDigitHolds(substance.cas().orElseThrow())).as(substance.name()).isTrue());
+        assertThat(SHIPPED.pictograms().keySet()).containsExactly("GHS01", "GHS02", "GHS03", "GHS04", "GHS05",
+                "GHS06", "GHS07", "GHS08", "GHS09");
+    }
+
+    @Test
+    void no_word_of_the_tables_promises_safety() {
+        Stream<String> words = Stream.of(SHIPPED.cautions().values().stream().map(row -> row.words() + row.doFirst()),
+                SHIPPED.equipment().values().stream().map(Reference.Equipment::words),
+                SHIPPED.waste().values().stream().map(Reference.WasteKind::words),
+                SHIPPED.firstAid().stream().map(Reference.FirstAid::words)).flatMap(Function.identity());
+
+        assertThat(words.filter(text -> text.matches("(?i).*\\bsafe(ly)?\\b.*"))).isEmpty();
+    }
+
+    @Test
+    void a_studio_adds_rows_and_replaces_shipped_ones() throws IOException {
+        Files.createDirectories(content.resolve("reference"));
+        Files.writeString(content.resolve("reference/equipment.yaml"), """
+                GLV: {name: gloves, words: The blue gloves from the drawer., source: house rule}
+                HAT: {name: hair net, words: Hair tied back., source: house rule}
+                """);
+        Messages messages = new Messages();
+
+        Reference reference = ReferenceReader.read(content, messages);
+
+        assertThat(messages.all()).isEmpty();
+        assertThat(reference.equipment().get("GLV").words()).contains("blue");
+        assertThat(reference.equipment()).containsKeys("HAT", "EYE").hasSize(SHIPPED.equipment().size() + 1);
+    }
+
+    @Test
+    void what_is_wrong_with_a_studios_row_is_said_at_its_place_and_the_shipped_row_stays() throws IOException {
+        Files.createDirectories(content.resolve("reference"));
+        Files.writeString(content.resolve("reference/equipment.yaml"), """
+                GLV: {name: gloves, source: house rule}
+                EYE: {name: goggles, words: Goggles., source: house rule, colour: red}
+                COAT: coat
+                """);
+        Files.writeString(content.resolve("reference/waste.yaml"), """
+                odd: {name: odd, statements: [H999], words: Ask., source: house rule}
+                """);
+        Messages messages = new Messages();
+
+        Reference reference = ReferenceReader.read(content, messages);
+
+        assertThat(messages.all()).extracting(Message::code)
+                .containsExactlyInAnyOrder("REF-001", "REF-003", "REF-004", "REF-002");
+        assertThat(messages.all()).allMatch(said -> said.place().line() > 0);
+        assertThat(reference.equipment()).isEqualTo(SHIPPED.equipment());
+        assertThat(reference.waste()).doesNotContainKey("odd");
+    }
+
+    @Test
+    void what_the_law_words_is_not_a_studios_to_change() throws IOException {
+        Files.createDirectories(content.resolve("reference"));
+        Files.writeString(content.resolve("reference/statements.yaml"),
+                "H225: {text: Fine., rank: 1, source: us, edition: ours}\n");
+
+        assertThat(ReferenceReader.read(content, new Messages()).statements()).isEqualTo(SHIPPED.statements());
+    }
+
+    private static Stream<String> sources() {
+        return Stream.of(
+                SHIPPED.substances().values().stream().flatMap(row -> Stream.concat(Stream.of(row.source()),
+                        Stream.concat(row.classes().stream().map(one -> one.source()),
+                                row.exposure().stream().map(one -> one.source())))),
+                SHIPPED.statements().values().stream().map(Reference.Statement::source),
+                SHIPPED.pictograms().values().stream().map(Reference.Pictogram::source),
+                SHIPPED.equipment().values().stream().map(Reference.Equipment::source),
+                SHIPPED.limits().stream().map(Reference.MixtureLimit::source),
+                SHIPPED.cautions().values().stream().map(Reference.Caution::source),
+                SHIPPED.waste().values().stream().map(Reference.WasteKind::source),
+                SHIPPED.firstAid().stream().map(Reference.FirstAid::source),
+                SHIPPED.labels().stream().map(Reference.LabelSize::source),
+                SHIPPED.claims().stream().map(Reference.ClaimWord::source)).flatMap(Function.identity());
+    }
+
+    /** The last digit of a registry number is the sum of the others, each times its place from the right, modulo 10. */
+    private static boolean checkDigitHolds(String cas) {
+        String digits = cas.replace("-", "");
+        int sum = 0;
+        for (int place = 1; place < digits.length(); place++) {
+            sum += place * (digits.charAt(digits.length() - 1 - place) - '0');
+        }
+        return cas.matches("\\d{2,7}-\\d\\d-\\d") && sum % 10 == digits.charAt(digits.length() - 1) - '0';
+    }
+
+    private static Map<String, String> list(String name) throws IOException {
+        List<String> lines = Files.readAllLines(Path.of("src/test/resources/check-values", name));
+        return lines.stream().skip(2).map(line -> line.split("\\|")).collect(Collectors.toMap(cells -> cells[0],
+                cells -> cells[1]));
+    }
+}
