@@ -67,7 +67,8 @@ public record DemoSite(Library library, List<CasePages> cases, SitePages site, L
                 cases.add(compose(derived, library));
             }
         }
-        SitePages site = SiteComposer.compose(library, cases.stream().map(CasePages::card).toList());
+        SitePages site = SiteComposer.compose(library, cases.stream().map(CasePages::card).toList(),
+                org.benchleaf.read.CheckValueReader.read(library.formulary()));
         List<SiteFile> files = new ArrayList<>(publisher.assets());
         pages(cases, site).forEach(page -> files.add(publisher.publish(page)));
         dataFiles(cases, site).forEach(file -> files.add(publisher.publish(file)));

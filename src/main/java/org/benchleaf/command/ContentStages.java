@@ -30,6 +30,7 @@ import org.benchleaf.publish.Pictures;
 import org.benchleaf.publish.SiteFile;
 import org.benchleaf.publish.SitePublisher;
 import org.benchleaf.read.CaseReader;
+import org.benchleaf.read.CheckValueReader;
 import org.benchleaf.read.Draft;
 import org.benchleaf.read.LibraryReader;
 
@@ -177,7 +178,8 @@ final class ContentStages implements Stages {
 
     @Override
     public SharedFiles shared(List<CaseCard> cards) {
-        SitePages pages = SiteComposer.compose(library.library(), cards);
+        SitePages pages = SiteComposer.compose(library.library(), cards,
+                CheckValueReader.read(library.library().formulary()));
         List<SiteFile> files = new ArrayList<>(files(pages.pages(), pages.files()));
         files.addAll(publisher.assets());
         return new SharedFiles(files, new Messages());

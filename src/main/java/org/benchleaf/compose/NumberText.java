@@ -91,6 +91,11 @@ final class NumberText {
         return plain(exact(number).setScale(decimals, RoundingMode.HALF_UP));
     }
 
+    /** A bare number to three significant digits. */
+    String rough(double number) {
+        return plain(significant(number));
+    }
+
     /** A bare number as written. */
     String number(double number) {
         return plain(exact(number));

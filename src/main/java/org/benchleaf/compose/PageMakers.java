@@ -16,6 +16,7 @@ final class PageMakers {
             new MaterialPages(),
             new GlossaryPage(),
             new SourcesPage(),
+            new MethodsPage(),
             new SearchPage());
 
     private PageMakers() {

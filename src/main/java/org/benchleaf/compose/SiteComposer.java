@@ -2,6 +2,7 @@ package org.benchleaf.compose;
 
 import java.util.Comparator;
 import java.util.List;
+import org.benchleaf.model.CheckValues;
 import org.benchleaf.model.Library;
 
 /** Makes the pages of the whole site from the cards of its cases. */
@@ -10,11 +11,15 @@ public final class SiteComposer {
     private SiteComposer() {
     }
 
-    /** The library, the ways to browse it, the search, and the pages of what all cases share. */
-    public static SitePages compose(Library library, List<CaseCard> cards) {
+    /**
+     * The library, the ways to browse it, the search, and the pages of what all cases share.
+     *
+     * @param checks the values from outside that the page of methods holds each calculation against
+     */
+    public static SitePages compose(Library library, List<CaseCard> cards, List<CheckValues> checks) {
         List<CaseCard> ordered = cards.stream().sorted(Comparator.comparing(CaseCard::title)
                 .thenComparing(CaseCard::id)).toList();
-        SiteDesk desk = new SiteDesk(library, ordered);
+        SiteDesk desk = new SiteDesk(library, ordered, checks);
         List<Page> pages = PageMakers.SITE.stream().flatMap(maker -> maker.make(desk).stream()).toList();
         return new SitePages(pages, List.of(SearchIndex.file(desk)));
     }

@@ -2,6 +2,7 @@ package org.benchleaf.compose;
 
 import java.util.List;
 import java.util.Map;
+import org.benchleaf.model.CheckValues;
 import org.benchleaf.model.Library;
 
 /**
@@ -9,11 +10,13 @@ import org.benchleaf.model.Library;
  *
  * @param library what all cases share
  * @param cards the cases that are published, in the order in which they are listed
+ * @param checks the values from outside that calculations are held against
  */
-record SiteDesk(Library library, List<CaseCard> cards) {
+record SiteDesk(Library library, List<CaseCard> cards, List<CheckValues> checks) {
 
     SiteDesk {
         cards = List.copyOf(cards);
+        checks = List.copyOf(checks);
     }
 
     /** The site's own language. */

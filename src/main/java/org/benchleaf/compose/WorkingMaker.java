@@ -16,7 +16,7 @@ final class WorkingMaker {
     }
 
     Working make(Figure figure) {
-        Optional<Method> method = Optional.ofNullable(sheet.library().methods().get(figure.method()));
+        Optional<Method> method = sheet.library().formulary().method(figure.method());
         return new Working(Paths.working(figure.id()), figure.label(), sheet.amount(figure),
                 method.map(Method::title).orElse(figure.method()),
                 sheet.way(Paths.METHODS + "#" + methodAnchor(figure.method())),

@@ -1,0 +1,154 @@
+package org.benchleaf.compose;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.benchleaf.derive.Calculations;
+import org.benchleaf.derive.CheckedValues;
+import org.benchleaf.model.CheckValues;
+import org.benchleaf.model.Method;
+import org.benchleaf.quantity.Unit;
+
+/** How each figure is worked out, where that holds, and how near it comes to what others published. */
+final class MethodsPage implements SitePageMaker {
+
+    @Override
+    public String kind() {
+        return "methods";
+    }
+
+    @Override
+    public String path() {
+        return Paths.METHODS;
+    }
+
+    @Override
+    public boolean inMenu() {
+        return false;
+    }
+
+    @Override
+    public List<Page> make(SiteDesk desk) {
+        Sheet sheet = desk.sheet(this);
+        Words words = sheet.words();
+        Map<String, CheckValues> checks = desk.checks().stream()
+                .collect(Collectors.toMap(CheckValues::calculation, values -> values));
+        Calculations calculations = new Calculations(desk.library().formulary());
+        sheet.add(Opening.plain(words.say("way.methods"), words.say("methods.lead")));
+        for (Method method : desk.library().formulary().methods()) {
+            sheet.add(section(sheet, method, Optional.ofNullable(checks.get(method.name()))
+                    .map(values -> CheckedValues.of(calculations, values)).orElse(List.of())));
+        }
+        for (Method method : desk.library().formulary().plainMethods()) {
+            sheet.add(section(sheet, method, List.of()));
+        }
+        return List.of(sheet.page(words.say("way.methods"), words.say("methods.lead")));
+    }
+
+    private static Section section(Sheet sheet, Method method, List<CheckedValues.Compared> compared) {
+        String id = WorkingMaker.methodAnchor(method.name());
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(new Prose(List.of(new Prose.Passage(formula(method), List.of()))));
+        blocks.add(new Facts(facts(sheet, method)));
+        if (!method.inputs().isEmpty()) {
+            blocks.add(inputs(sheet, method, id));
+        }
+        if (!compared.isEmpty()) {
+            blocks.add(checked(sheet, method, id, compared));
+        }
+        return new Section(id, method.title(), Optional.of(method.answers()).filter(text -> !text.isBlank()), blocks);
+    }
+
+    private static Html formula(Method method) {
+        String plain = "<p><code>" + Html.escape(method.formula()) + "</code></p>";
+        return new Html(method.mathml().isBlank() ? plain
+                : "<math display=\"block\">" + method.mathml() + "</math>" + plain);
+    }
+
+    private static List<Fact> facts(Sheet sheet, Method method) {
+        Words words = sheet.words();
+        List<Fact> facts = new ArrayList<>();
+        if (!method.range().isBlank()) {
+            facts.add(Fact.of(words.say("methods.range"), method.range()));
+        }
+        if (!method.outputs().isEmpty()) {
+            facts.add(Fact.of(words.say("methods.gives"), method.outputs().stream()
+                    .map(output -> output.unit() == Unit.NONE || output.unit() == Unit.COUNT ? output.label()
+                            : words.say("methods.in-unit", "what", output.label(), "unit", output.unit().symbol()))
+                    .collect(Collectors.joining("; "))));
+        }
+        method.caveats().forEach(caveat -> facts.add(Fact.of(words.say("working.caveats"), caveat)));
+        List<String> sources = method.sources().stream().map(sheet::cite).flatMap(Optional::stream)
+                .map(source -> "<a href=\"" + Html.escape(source.href()) + "\">[" + source.number() + "] "
+                        + Html.escape(source.text()) + "</a>").toList();
+        if (!sources.isEmpty()) {
+            facts.add(new Fact(words.say("working.sources"), new Html(String.join("; ", sources))));
+        }
+        return facts;
+    }
+
+    private static Table inputs(Sheet sheet, Method method, String id) {
+        Words words = sheet.words();
+        List<List<Html>> rows = new ArrayList<>();
+        for (Method.Input input : method.inputs()) {
+            rows.add(List.of(Html.ofText(input.label()), new Html("<code>" + Html.escape(input.key()) + "</code>"),
+                    Html.ofText(allowed(sheet, input)),
+                    Html.ofText(input.usual().orElse(words.say(input.required() ? "methods.must" : "methods.may")))));
+        }
+        return new Table(id + "-inputs", words.say("methods.inputs-caption", "method", method.title()), List.of(
+                new Table.Column(words.say("working.given"), false), new Table.Column(words.say("methods.key"), false),
+                new Table.Column(words.say("methods.allowed"), false),
+                new Table.Column(words.say("methods.usual"), false)), rows, Optional.empty());
+    }
+
+    private static String allowed(Sheet sheet, Method.Input input) {
+        Words words = sheet.words();
+        if (!input.words().isEmpty()) {
+            return String.join(", ", input.words());
+        }
+        String unit = input.unit().map(Unit::symbol).orElse("");
+        Optional<String> low = input.low().map(sheet.numbers()::number);
+        Optional<String> high = input.high().map(sheet.numbers()::number);
+        String range = low.isPresent() && high.isPresent()
+                ? words.say("methods.from-to", "low", low.get(), "high", high.get(), "unit", unit)
+                : low.map(end -> words.say("methods.from", "low", end, "unit", unit))
+                        .or(() -> high.map(end -> words.say("methods.up-to", "high", end, "unit", unit))).orElse(unit);
+        return input.rangeSource().isBlank() ? range : range + " (" + input.rangeSource() + ")";
+    }
+
+    private static Table checked(Sheet sheet, Method method, String id, List<CheckedValues.Compared> compared) {
+        Words words = sheet.words();
+        List<List<Html>> rows = new ArrayList<>();
+        for (CheckedValues.Compared one : compared) {
+            String inputs = one.value().inputs().entrySet().stream()
+                    .map(entry -> entry.getKey() + " " + entry.getValue()).collect(Collectors.joining("; "));
+            rows.add(List.of(Html.ofText(inputs), Html.ofText(one.value().output()),
+                    Html.ofText(one.value().expected()), Html.ofText(obtained(sheet, one)),
+                    Html.ofText(Double.isInfinite(one.difference()) ? words.say("methods.differs")
+                            : sheet.numbers().rough(one.difference())),
+                    Html.ofText(sheet.numbers().number(one.value().tolerance())),
+                    Html.ofText(words.say("methods.source", "source", one.value().source(), "status",
+                            words.term("source-status", one.value().status())))));
+        }
+        return new Table(id + "-checked", words.say("methods.checked-caption", "method", method.title()), List.of(
+                new Table.Column(words.say("methods.put-in"), false), new Table.Column(words.say("methods.output"), false),
+                new Table.Column(words.say("methods.expected"), true), new Table.Column(words.say("methods.obtained"), true),
+                new Table.Column(words.say("methods.difference"), true), new Table.Column(words.say("methods.tolerance"), true),
+                new Table.Column(words.say("methods.where"), false)), rows, Optional.empty());
+    }
+
+    /** As many digits as the published value has, and two more, so that the difference can be seen. */
+    private static String obtained(Sheet sheet, CheckedValues.Compared one) {
+        try {
+            int point = one.value().expected().indexOf('.');
+            int decimals = point < 0 || one.value().expected().contains("e") ? -1
+                    : one.value().expected().length() - point - 1;
+            double number = Double.parseDouble(one.obtained());
+            return decimals < 0 ? sheet.numbers().rough(number) : sheet.numbers().fixed(number, decimals + 2);
+        } catch (NumberFormatException words) {
+            return one.obtained();
+        }
+    }
+}
