@@ -88,11 +88,14 @@ public final class FiguresCommand implements Callable<Integer> {
                 .derive(checked.treatment().get(), checked.findings(), sheets);
         messages.addAll(derived.messages());
         tell(messages);
+        if (messages.hasErrors()) {
+            return CONTENT_HAS_ERRORS;
+        }
         FigureTable table = new FigureTable(library.library());
         spec.commandLine().getOut().print(format == Format.json
                 ? new String(table.json(derived.worked()), StandardCharsets.UTF_8) : table.text(derived.worked()));
         spec.commandLine().getOut().flush();
-        return messages.hasErrors() ? CONTENT_HAS_ERRORS : DONE;
+        return DONE;
     }
 
     private void tell(Messages messages) {
