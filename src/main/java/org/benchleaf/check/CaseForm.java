@@ -195,7 +195,12 @@ final class CaseForm {
                 fields.needText("light"), fields.text("alt").orElse(""), fields.text("caption").orElse(""),
                 fields.text("credit").orElse(""), fields.text("licence").orElse(""), fields.text("step"),
                 fields.text("pair"), fields.text("scale"), fields.text("target"), fields.text("caution"),
-                fields.place("id"));
+                fields.group("sheet in picture").map(CaseForm::extent), fields.place("id"));
+    }
+
+    private static Picture.Extent extent(Fields fields) {
+        return new Picture.Extent(fields.needQuantity("left", SHARE), fields.needQuantity("top", SHARE),
+                fields.needQuantity("width", SHARE), fields.needQuantity("height", SHARE));
     }
 
     private Reason reason(Fields fields) {

@@ -1,6 +1,7 @@
 package org.benchleaf.model;
 
 import java.util.Optional;
+import org.benchleaf.quantity.Quantity;
 import org.benchleaf.message.Place;
 
 /**
@@ -20,8 +21,14 @@ import org.benchleaf.message.Place;
  * @param scale the scale or rule laid beside the sheet, in words
  * @param target the colour target laid beside the sheet, in words
  * @param caution what makes a comparison with the pair unfair, in words
+ * @param sheet where in the picture the sheet lies, so that marks can be laid over it
  */
 public record Picture(String id, String file, String moment, String side, String light, String alt, String caption,
         String credit, String licence, Optional<String> step, Optional<String> pair,
-        Optional<String> scale, Optional<String> target, Optional<String> caution, Place place) {
+        Optional<String> scale, Optional<String> target, Optional<String> caution, Optional<Extent> sheet,
+        Place place) {
+
+    /** A part of a picture, in shares of the picture's width and height. */
+    public record Extent(Quantity left, Quantity top, Quantity width, Quantity height) {
+    }
 }
