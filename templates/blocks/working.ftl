@@ -3,7 +3,7 @@
      label       what the number is
      amount      the number, rounded: number, unit
      method      name of the calculation
-     methodHref  its own page
+     methodHref  its own page; may be empty
      formula     MathML; may be empty
      formulaText the formula as plain text; may be empty
      given       what was put in: label, text, from, href
@@ -16,7 +16,7 @@
 <details class="working">
   <summary class="working__summary"><span class="working__label">${label}</span> <bdi class="working__number"><span class="working__digits">${amount.number}</span><#if amount.unit?has_content> <span class="working__unit">${amount.unit}</span></#if></bdi></summary>
   <div class="working__body" id="${anchor}">
-    <p class="working__title">${words.title}: <a href="${methodHref}">${method}</a></p>
+    <p class="working__title">${words.title}: <#if methodHref?has_content><a href="${methodHref}">${method}</a><#else>${method}</#if></p>
     <#if formula?has_content>
     <div class="working__formula"><math display="block">${formula}</math></div>
     </#if>

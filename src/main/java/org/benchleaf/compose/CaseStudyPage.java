@@ -6,6 +6,8 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
+import org.benchleaf.model.Medium;
 import org.benchleaf.model.Picture;
 import org.benchleaf.model.PrintObject;
 import org.benchleaf.model.Proposal;
@@ -118,10 +120,16 @@ final class CaseStudyPage implements CasePageMaker {
         }
         facts.add(new Fact(words.say("fact.support"), sheet.linked(support(sheet, object))));
         facts.add(Fact.of(words.say("fact.size"), size(sheet, object)));
-        object.media().forEach(medium -> facts.add(new Fact(words.say("fact.medium"), sheet.linked(
-                String.join(", ", java.util.stream.Stream.of(Optional.of(medium.is()), medium.colour(),
-                        medium.where()).flatMap(Optional::stream).toList())))));
+        if (!object.media().isEmpty()) {
+            facts.add(new Fact(words.say("fact.media"), sheet.linked(String.join("; ", object.media().stream()
+                    .map(CaseStudyPage::mediumWords).toList()))));
+        }
         return new Section("object", words.say("study.object"), Optional.empty(), List.of(new Facts(facts)));
+    }
+
+    private static String mediumWords(Medium medium) {
+        return String.join(", ", Stream.of(Optional.of(medium.is()), medium.colour(), medium.where())
+                .flatMap(Optional::stream).toList());
     }
 
     private static String support(Sheet sheet, PrintObject object) {
@@ -212,7 +220,8 @@ final class CaseStudyPage implements CasePageMaker {
                     desk.treatment().solutions().stream().map(Solution::name).map(sheet::linked).map(Html::markup)
                             .toList()))))));
         }
-        return new Section("done", words.say("study.done"), Optional.of(words.say("study.done-lead")), blocks);
+        return new Section("done", words.say("study.done"), 
+                desk.has(STEP_SHEET) ? Optional.of(words.say("study.done-lead")) : Optional.empty(), blocks);
     }
 
     private static Optional<Section> timeline(Sheet sheet, CaseDesk desk) {

@@ -7,7 +7,7 @@ import java.util.Optional;
 /**
  * Numbered marks over the sheet, and the list that tells what each number means.
  *
- * @param picture the picture under the marks; without one the marks stand on an outline of the sheet
+ * @param under the picture under the marks; without one the marks stand on an outline of the sheet
  * @param title of the drawing, for readers who do not see it
  * @param description of the drawing
  * @param width of the sheet in tenths of a millimetre, the drawing's own unit
@@ -16,12 +16,16 @@ import java.util.Optional;
  * @param entries what was found, numbered; those without a place come last
  * @param words fixed labels
  */
-public record ConditionMap(Optional<Photo> picture, String title, String description, int width, int height,
+public record ConditionMap(Optional<Underlay> under, String title, String description, int width, int height,
         List<Mark> marks, List<Entry> entries, Map<String, String> words) implements Block {
 
     public ConditionMap {
         marks = List.copyOf(marks);
         entries = List.copyOf(entries);
+    }
+
+    /** A picture of the case, and where its corner and its far edges lie in the drawing's units. */
+    public record Underlay(String caseId, String id, int x, int y, int width, int height) {
     }
 
     /** A number and where it stands from the upper left corner. */

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.benchleaf.model.Damage;
+import org.benchleaf.model.Picture;
 import org.benchleaf.model.PrintObject;
 import org.benchleaf.quantity.Unit;
 
@@ -39,9 +40,26 @@ final class ConditionMapMaker {
         }
         PrintObject object = desk.treatment().object();
         Words words = sheet.words();
-        return Optional.of(new ConditionMap(Optional.empty(), words.say("condition-map.title"),
+        return Optional.of(new ConditionMap(marks.isEmpty() ? Optional.empty() : underlay(), words.say("condition-map.title"),
                 description(damages), units(object.width().in(Unit.MILLIMETRE)),
                 units(object.height().in(Unit.MILLIMETRE)), marks, entries, words.group("condition-map")));
+    }
+
+    /** The first picture of the whole face before treatment that tells where the sheet lies in it. */
+    private Optional<ConditionMap.Underlay> underlay() {
+        return desk.pictures().stream()
+                .filter(picture -> picture.moment().equals("before") && picture.side().equals("recto")
+                        && picture.sheet().isPresent())
+                .findFirst().map(picture -> underlay(picture.id(), picture.sheet().get()));
+    }
+
+    private ConditionMap.Underlay underlay(String id, Picture.Extent sheetInPicture) {
+        PrintObject object = desk.treatment().object();
+        double width = object.width().in(Unit.MILLIMETRE) / (sheetInPicture.width().in(Unit.PERCENT) / 100);
+        double height = object.height().in(Unit.MILLIMETRE) / (sheetInPicture.height().in(Unit.PERCENT) / 100);
+        return new ConditionMap.Underlay(desk.treatment().id(), id,
+                units(-width * sheetInPicture.left().in(Unit.PERCENT) / 100),
+                units(-height * sheetInPicture.top().in(Unit.PERCENT) / 100), units(width), units(height));
     }
 
     private static int units(double millimetres) {

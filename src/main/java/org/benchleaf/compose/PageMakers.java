@@ -19,6 +19,11 @@ final class PageMakers {
             new MethodsPage(),
             new SearchPage());
 
+    /** Whether the site has a page of that kind. */
+    static boolean hasSite(String kind) {
+        return SITE.stream().anyMatch(page -> page.kind().equals(kind));
+    }
+
     private PageMakers() {
     }
 }

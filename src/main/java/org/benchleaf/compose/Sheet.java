@@ -1,11 +1,10 @@
 package org.benchleaf.compose;
 
 import java.util.ArrayList;
-import java.util.HashSet;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import org.benchleaf.derive.Figure;
 import org.benchleaf.model.Library;
 
@@ -24,7 +23,7 @@ final class Sheet {
     private final NumberText numbers;
     private final Map<String, Figure> figures;
     private final GlossaryLinks glossary;
-    private final Set<String> worked = new HashSet<>();
+    private final Map<String, Integer> worked = new HashMap<>();
     private final List<Block> blocks = new ArrayList<>();
     private final List<String> scripts = new ArrayList<>();
     private final List<Html> linkedData = new ArrayList<>();
@@ -114,13 +113,14 @@ final class Sheet {
 
     /** Whether this page has already shown the working of a figure; it does so once. */
     boolean shows(String figure) {
-        return worked.contains(figure);
+        return worked.containsKey(figure);
     }
 
     /** The working of a figure, which this page then has shown. */
     Working working(Figure figure) {
-        worked.add(figure.id());
-        return new WorkingMaker(this).make(figure);
+        int times = worked.merge(figure.id(), 1, Integer::sum);
+        String anchor = Paths.working(figure.id());
+        return new WorkingMaker(this).make(figure, times == 1 ? anchor : anchor + "-" + times);
     }
 
     /** The working of a figure by id, if the case has it and this page has not shown it yet. */

@@ -11,7 +11,7 @@ import java.util.Optional;
  * @param label what the number is
  * @param amount the number, rounded
  * @param method name of the calculation, in words
- * @param methodHref the calculation's own page
+ * @param methodHref the calculation's own page; empty if it has none
  * @param formula the formula as MathML; empty if the method has none
  * @param formulaText the formula as plain text
  * @param given what was put in

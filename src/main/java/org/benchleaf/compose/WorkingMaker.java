@@ -15,11 +15,12 @@ final class WorkingMaker {
         this.sheet = sheet;
     }
 
-    Working make(Figure figure) {
+    Working make(Figure figure, String anchor) {
         Optional<Method> method = sheet.library().formulary().method(figure.method());
-        return new Working(Paths.working(figure.id()), figure.label(), sheet.amount(figure),
+        return new Working(anchor, figure.label(), sheet.amount(figure),
                 method.map(Method::title).orElse(figure.method()),
-                sheet.way(Paths.METHODS + "#" + methodAnchor(figure.method())),
+                PageMakers.hasSite("methods")
+                        ? sheet.way(Paths.METHODS + "#" + methodAnchor(figure.method())) : "",
                 method.map(Method::mathml).filter(mathml -> !mathml.isBlank()).map(Html::new),
                 method.map(Method::formula).orElse(""),
                 figure.inputs().stream().map(this::given).toList(),
