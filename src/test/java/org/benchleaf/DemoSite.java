@@ -78,10 +78,15 @@ public record DemoSite(Library library, List<CasePages> cases, SitePages site, L
     private static CasePages compose(Derived derived, Library library) {
         TreatmentCase treatment = derived.worked().source();
         treatment.pictures().forEach(DemoSite::remember);
+        if (treatment.publication().strengthsForPublic()) {
+            STRENGTHS_TOLD.add(treatment.id());
+        }
         return PageComposer.compose(derived.worked(), library, Clearance.on(DAY, treatment));
     }
 
     private static final java.util.Map<String, Path> PICTURES = new java.util.concurrent.ConcurrentHashMap<>();
+
+    private static final java.util.Set<String> STRENGTHS_TOLD = java.util.concurrent.ConcurrentHashMap.newKeySet();
 
     private static void remember(Picture picture) {
         Path folder = Path.of(picture.place().file()).getParent();
@@ -97,6 +102,11 @@ public record DemoSite(Library library, List<CasePages> cases, SitePages site, L
         } catch (IOException broken) {
             throw new UncheckedIOException(broken);
         }
+    }
+
+    /** Whether a case keeps the strengths of its solutions off the public page. */
+    public boolean withholdsStrengths(String caseId) {
+        return !STRENGTHS_TOLD.contains(caseId);
     }
 
     /** Every page. */
