@@ -266,7 +266,8 @@ class PictureMakerTest {
 
     private static Picture picture(String file) {
         return new Picture("before", file, "before", "recto", "normal", "A sheet.", "Before.",
-                "Drawn by \"A & B\" <demo>", "CC0-1.0", Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Place.file("case.md"));
+                "Drawn by \"A & B\" <demo>", "CC0-1.0", Optional.empty(), Optional.empty(),
+                Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Place.file("case.md"));
     }
 
     private static String opposite(String side) {
