@@ -27,11 +27,10 @@ public final class CaseChecker {
      * @param today the day of the run, against which days are compared
      */
     public static Checked check(Draft draft, Library library, LocalDate today) {
-        Messages messages = new Messages();
-        messages.addAll(draft.messages());
         if (draft.root().isEmpty()) {
-            return new Checked(Optional.empty(), List.of(), messages);
+            return new Checked(Optional.empty(), List.of(), draft.messages());
         }
+        Messages messages = new Messages();
         Node.Mapping root = draft.root().get();
         Form.CASE.check(root, messages);
         References references = new References(messages);
@@ -46,9 +45,12 @@ public final class CaseChecker {
             soundness.unsound().ifPresent(place -> messages.add(FormMessages.WRONG_SHAPE.at(place,
                     "found", "something", "wanted", "another value", "example", "see 'Writing a case file'")));
         }
-        if (messages.hasErrors()) {
+        boolean understood = !messages.hasErrors();
+        messages.addAll(draft.messages());
+        if (!understood) {
             return new Checked(Optional.empty(), List.of(), messages);
         }
+        // A slip in the story alone does not keep the rules from being asked.
         Review review = TradeRules.review(read, library, today);
         messages.addAll(review.messages());
         return new Checked(Optional.of(read), review.findings(), messages);

@@ -39,6 +39,7 @@ import org.benchleaf.model.Solution;
 import org.benchleaf.model.SpotTest;
 import org.benchleaf.model.Step;
 import org.benchleaf.model.StepKind;
+import org.benchleaf.model.Translation;
 import org.benchleaf.model.TreatmentCase;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.read.Draft;
@@ -69,12 +70,14 @@ final class CaseForm {
         List<Picture> pictures = pictures();
         List<Reason> reasons = root.groups("reasons").stream().map(this::reason).toList();
         String language = language();
+        List<Translation> translations = new TranslationForm(root.messages(), root.text("title").orElse(""),
+                root.text("summary").orElse(""), steps, pictures).read(draft.translations());
         return new TreatmentCase(draft.id(), root.needText("title"), root.needText("summary"),
                 root.need(root.word("level", CaseForm::level), "level", Level.FOUNDATION), language,
                 publication(root.needGroup("publication")), treated, condition, tests,
                 proposal(root.group("proposal").orElse(new Fields(new org.benchleaf.read.Node.Mapping(Map.of(),
                         root.place()), root.soundness()))),
-                instruments, solutions, steps, results, pictures, reasons, draft.story(), List.of(),
+                instruments, solutions, steps, results, pictures, reasons, draft.story(), translations,
                 new ObjectForm(context).privateFields(object), root.place());
     }
 

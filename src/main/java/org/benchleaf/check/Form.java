@@ -134,9 +134,18 @@ enum Form {
             String key = error.getProperty();
             List<String> known = new ArrayList<>();
             part.path("properties").fieldNames().forEachRemaining(known::add);
+            if (node instanceof Node.Mapping mapping && mapping.get(key).filter(Slip::isNothing).isPresent()) {
+                messages.add(FormMessages.UNKNOWN_KEY.at(keyPlace(key), "key", key, "remedy",
+                        "A comma ends a value inside braces: put the whole text before it and this into double quotes."));
+                return;
+            }
             messages.add(FormMessages.UNKNOWN_KEY.at(keyPlace(key), "key", key,
                     "remedy", Nearest.to(key, known).map(near -> "Did you mean '" + near + "'?")
                             .orElse("Keys here are: " + String.join(", ", known) + ".")));
+        }
+
+        private static boolean isNothing(Node value) {
+            return value instanceof Node.Scalar scalar && scalar.isNothing();
         }
 
         private Place keyPlace(String key) {

@@ -15,6 +15,7 @@ import org.benchleaf.check.CaseChecker;
 import org.benchleaf.check.Checked;
 import org.benchleaf.check.CheckedLibrary;
 import org.benchleaf.check.LibraryChecker;
+import org.benchleaf.compose.Clearance;
 import org.benchleaf.derive.Deriver;
 import org.benchleaf.message.Message;
 import org.benchleaf.message.MessageText;
@@ -78,9 +79,11 @@ public final class CheckCommand implements Callable<Integer> {
     }
 
     private Messages check(Path folder, CheckedLibrary library) {
-        Checked checked = CaseChecker.check(CaseReader.read(content, folder), library.library(), LocalDate.now(clock));
+        LocalDate today = LocalDate.now(clock);
+        Checked checked = CaseChecker.check(CaseReader.read(content, folder), library.library(), today);
         Messages messages = new Messages();
         messages.addAll(checked.messages());
+        checked.treatment().ifPresent(treatment -> Clearance.on(today, treatment).told().forEach(messages::add));
         // A library with errors holds stand-ins; nothing is worked out from those.
         if (!library.messages().hasErrors()) {
             checked.treatment().ifPresent(treatment -> messages.addAll(

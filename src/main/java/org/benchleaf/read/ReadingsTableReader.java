@@ -28,7 +28,7 @@ final class ReadingsTableReader {
             messages.add(ReadingMessages.TABLE_EMPTY.at(Place.file(file.name())));
             return Optional.empty();
         }
-        return new ReadingsTableReader(file, delimiter(first), messages).table(name);
+        return Optional.of(new ReadingsTableReader(file, delimiter(first), messages).table(name));
     }
 
     /** The sign that cuts the header into the most cells. */
@@ -44,18 +44,19 @@ final class ReadingsTableReader {
         return line.chars().filter(c -> c == sign).count();
     }
 
-    private Optional<ReadingsTable> table(String name) {
+    private ReadingsTable table(String name) {
         List<List<ReadingsTable.Cell>> rows = rows();
         List<ReadingsTable.Cell> header = rows.remove(0);
-        boolean sound = true;
+        List<List<ReadingsTable.Cell>> whole = new ArrayList<>();
         for (List<ReadingsTable.Cell> row : rows) {
-            if (row.size() != header.size()) {
+            if (row.size() == header.size()) {
+                whole.add(row);
+            } else {
                 messages.add(ReadingMessages.TABLE_ROW_LENGTH.at(row.get(0).place(),
                         "cells", row.size(), "header", header.size()));
-                sound = false;
             }
         }
-        return sound ? Optional.of(new ReadingsTable(name, header, rows, Place.file(file.name()))) : Optional.empty();
+        return new ReadingsTable(name, header, whole, Place.file(file.name()));
     }
 
     private List<List<ReadingsTable.Cell>> rows() {

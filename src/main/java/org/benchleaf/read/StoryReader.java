@@ -80,7 +80,7 @@ final class StoryReader {
             return new Story(List.of());
         }
         return DeepStack.run(() -> new StoryReader(lines, text, bodyStart, messages).read()).orElseGet(() -> {
-            messages.add(ReadingMessages.STORY_UNREADABLE.at(Place.file(lines.file())));
+            messages.add(ReadingMessages.STORY_TOO_DEEP.at(Place.file(lines.file()), "most", MarkdownGuard.DEEPEST));
             return new Story(List.of());
         });
     }

@@ -1,0 +1,20 @@
+package org.benchleaf.message;
+
+import java.util.List;
+import java.util.stream.Stream;
+
+/** Everything that can be said to an author; the page of messages and the tests are made from it. */
+public final class Catalogue {
+
+    private static final List<MessageId[]> ENTRIES = List.of(ReadingMessages.values(), FormMessages.values(),
+            RuleMessages.values(), ReferenceMessages.values(), FigureMessages.values(), ConsentMessages.values(),
+            LeakMessages.values(), EditionMessages.values());
+
+    private Catalogue() {
+    }
+
+    /** Every entry, in the order of the stages; the rules of the trade bring their own beside these. */
+    public static List<MessageId> all() {
+        return ENTRIES.stream().flatMap(Stream::of).toList();
+    }
+}

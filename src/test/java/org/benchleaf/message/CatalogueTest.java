@@ -1,0 +1,38 @@
+package org.benchleaf.message;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.HashMap;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+class CatalogueTest {
+
+    @ParameterizedTest
+    @MethodSource("org.benchleaf.message.Catalogue#all")
+    void a_message_has_a_code_and_says_what_why_and_what_to_do(MessageId id) {
+        assertThat(id.code()).matches("[A-Z]+-\\d{3}");
+        assertThat(id.what()).isNotBlank();
+        assertThat(id.why()).isNotBlank();
+        assertThat(id.fix()).isNotBlank();
+        assertThat(id.severity()).isNotNull();
+    }
+
+    @ParameterizedTest
+    @MethodSource("org.benchleaf.message.Catalogue#all")
+    void a_message_never_promises_that_something_is_safe(MessageId id) {
+        assertThat(id.what() + " " + id.why() + " " + id.fix()).doesNotContainPattern("(?i)\\bsafe\\b");
+    }
+
+    @Test
+    void no_two_messages_share_a_code_or_say_the_same() {
+        Map<String, MessageId> codes = new HashMap<>();
+        Map<String, MessageId> words = new HashMap<>();
+        for (MessageId id : Catalogue.all()) {
+            assertThat(codes.put(id.code(), id)).as(id.code()).isNull();
+            assertThat(words.put(id.what() + id.fix(), id)).as(id.what()).isNull();
+        }
+    }
+}
