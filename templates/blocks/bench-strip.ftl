@@ -52,12 +52,12 @@
       <#if step.photo?has_content><@show step.photo /></#if>
     </div>
     <div class="strip__amounts">
-      <#if step.amounts?has_content || step.facts?has_content>
+      <#if step.amounts?has_content>
       <p class="strip__small">${words.amounts}</p>
+      </#if>
       <#list step.amounts as amount><@show amount /></#list>
       <#if step.facts?has_content>
       <dl class="strip__facts"><#list step.facts as fact><div><dt>${fact.name}</dt><dd>${fact.value}</dd></div></#list></dl>
-      </#if>
       </#if>
       <#if step.behind?has_content>
       <details class="strip__behind"><summary>${words.behind}</summary>
