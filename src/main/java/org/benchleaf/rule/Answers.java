@@ -1,5 +1,6 @@
 package org.benchleaf.rule;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -16,6 +17,7 @@ import org.benchleaf.model.Permission;
 import org.benchleaf.model.Proposal;
 import org.benchleaf.model.SpotTest;
 import org.benchleaf.model.Step;
+import org.benchleaf.quantity.Dimension;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.QuantityReader;
 import org.benchleaf.quantity.Unit;
@@ -143,11 +145,12 @@ final class Answers {
             return false;
         }
         double wanted = to.get() * given.numbers().get("is").value();
-        return Math.abs(of.get() - wanted) <= given.numbers().get("within").in(Unit.PERCENT) / 100 * Math.abs(wanted);
+        Quantity within = given.numbers().get("within");
+        return Math.abs(of.get() - wanted) <= within.value() * within.unit().factor() * Math.abs(wanted);
     }
 
     private static boolean isOnlyATime(String text) {
-        return QuantityReader.read(text, org.benchleaf.quantity.Dimension.TIME).quantity().isPresent();
+        return QuantityReader.read(text, Dimension.TIME).quantity().isPresent();
     }
 
     private Stream<String> liquids(Asked asked) {
@@ -191,7 +194,7 @@ final class Answers {
 
     private boolean agreed(Step step) {
         Proposal proposal = facts.treatment.proposal();
-        Predicate<java.time.LocalDate> inTime = day -> step.on().map(done -> !done.isBefore(day)).orElse(true);
+        Predicate<LocalDate> inTime = day -> step.on().map(done -> !done.isBefore(day)).orElse(true);
         boolean proposed = proposal.approved().filter(inTime).isPresent() && proposal.steps().contains(step.kind());
         return proposed || proposal.amendments().stream()
                 .anyMatch(amendment -> amendment.adds().contains(step.kind()) && inTime.test(amendment.on()));
