@@ -58,10 +58,11 @@ public final class Deriver {
         List<WorkedResult> results = results(work.bench());
         new ShelfLife(source, hours, messages).check(work.preparations(), timeline);
         surfaceAndExtract(source, messages);
+        HazardAssessor.Assessment assessment = new HazardAssessor(work.bench()).assess(findings);
         Map<String, Figure> figures = work.bench().ledger().figures();
         Citations.check(source, figures.keySet(), messages);
-        return new Derived(new WorkedCase(source, figures, timeline, inOrder(work, timeline), results, Map.of(),
-                Map.of(), findings, classes(source)), messages);
+        return new Derived(new WorkedCase(source, figures, timeline, inOrder(work, timeline), results,
+                assessment.hazards(), assessment.care(), assessment.findings(), classes(source)), messages);
     }
 
     private List<ClassPlan> classes(TreatmentCase source) {

@@ -15,8 +15,9 @@ final class FigureNames {
 
     private static final Map<String, List<String>> NAMES = Map.of(
             "bath", List.of("volume", "total", "tray-volume", "tray-total", "sheet-mass", "liquor", "left"),
-            "mist", List.of("amount"),
-            "chamber", List.of("amount", "water"),
+            "mist", List.of("amount", "vapour", "vapour-ppm", "vapour-lower-limit", "vapour-exposure-limit"),
+            "chamber", List.of("amount", "water", "vapour", "vapour-ppm", "vapour-lower-limit",
+                    "vapour-exposure-limit"),
             "blotters", List.of("sheet-mass", "dry-mass", "wet-mass", "blotter-mass", "for-water", "per-change", "total"),
             "press", List.of("pressure"),
             "mend", List.of("area", "pieces", "tissue-mass", "paste-mass"),

@@ -23,8 +23,8 @@ import org.benchleaf.model.Part;
 import org.benchleaf.model.PrintObject;
 import org.benchleaf.model.Proposal;
 import org.benchleaf.model.Publication;
+import org.benchleaf.model.Reason;
 import org.benchleaf.model.Recipe;
-import org.benchleaf.model.Reference;
 import org.benchleaf.model.Result;
 import org.benchleaf.model.Solution;
 import org.benchleaf.model.Source;
@@ -36,6 +36,7 @@ import org.benchleaf.model.TreatmentCase;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.QuantityReader;
 import org.benchleaf.read.MethodReader;
+import org.benchleaf.read.ReferenceReader;
 
 /** Small invented cases and studios for tests, written as they would stand in a file. */
 final class Invented {
@@ -51,6 +52,7 @@ final class Invented {
     final List<Solution> solutions = new ArrayList<>();
     final List<Step> steps = new ArrayList<>();
     final List<Result> results = new ArrayList<>();
+    final List<Reason> reasons = new ArrayList<>();
     final List<Story.Section> sections = new ArrayList<>();
     final List<Studio.Tray> trays = new ArrayList<>();
     final List<Studio.Vessel> glassware = new ArrayList<>(List.of(
@@ -159,7 +161,7 @@ final class Invented {
         FORMULARY.plainMethods().forEach(method -> methods.put(method.name(), method));
         Map<String, Source> sources = new LinkedHashMap<>();
         FORMULARY.sources().forEach(source -> sources.put(source.key(), source));
-        return new Library(studio, materials, List.of(), sources, methods, List.of(), Reference.empty(), List.of(),
+        return new Library(studio, materials, List.of(), sources, methods, List.of(), ReferenceReader.shipped(), List.of(),
                 Matrix.EMPTY, FORMULARY);
     }
 
@@ -169,7 +171,7 @@ final class Invented {
         PrintObject object = new PrintObject("sheet", "letterpress", Optional.empty(), Optional.empty(), false, paper,
                 q(height), q(width), List.of(), List.of(), List.of(), PLACE);
         return new TreatmentCase("invented", "An invented case", "", Level.FOUNDATION, "en", publication(), object,
-                damages, List.of(), proposal(), List.of(), solutions, steps, results, List.of(), List.of(),
+                damages, List.of(), proposal(), List.of(), solutions, steps, results, List.of(), reasons,
                 new Story(sections), List.of(), Set.of(), PLACE);
     }
 

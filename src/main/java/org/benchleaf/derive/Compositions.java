@@ -1,0 +1,173 @@
+package org.benchleaf.derive;
+
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import org.benchleaf.model.Material;
+import org.benchleaf.model.Recipe;
+import org.benchleaf.model.Solution;
+import org.benchleaf.model.Substance;
+import org.benchleaf.quantity.Dimension;
+import org.benchleaf.quantity.Quantity;
+import org.benchleaf.quantity.Unit;
+import org.benchleaf.science.EthanolWater;
+import org.benchleaf.science.OutsideRange;
+
+/** Works out what each prepared solution is made of, ingredient by ingredient. */
+final class Compositions implements Recipe.Kinds<Composition> {
+
+    /** A stock that is added drop by drop leaves so little that only its presence counts. */
+    private static final double TRACE = 1e-4;
+    /** The lightest liquid that the trade dissolves things in: a share by mass worked out with it is on the large side. */
+    private static final double LIGHTEST = 0.785;
+
+    private final Bench bench;
+    private final Map<String, Composition> known = new HashMap<>();
+
+    Compositions(Bench bench) {
+        this.bench = bench;
+    }
+
+    /** What a solution or material is made of. */
+    Composition of(String id) {
+        Composition done = known.get(id);
+        if (done != null) {
+            return done;
+        }
+        // Against circles, which are told elsewhere.
+        known.put(id, Composition.unknown());
+        Composition made = bench.source().solution(id).map(Solution::recipe).map(recipe -> recipe.ask(this))
+                .orElseGet(() -> bench.material(id).map(this::bought).orElseGet(Composition::unknown));
+        known.put(id, made);
+        return made;
+    }
+
+    private Optional<Substance> substance(String key) {
+        return Optional.ofNullable(bench.library().reference().substances().get(key));
+    }
+
+    /** The row of an ingredient, which is named as a substance or as a material. */
+    private Optional<Substance> substanceOf(String id) {
+        return substance(id).or(() -> bench.material(id).flatMap(Material::substance).flatMap(this::substance));
+    }
+
+    private Composition bought(Material material) {
+        Optional<Substance> row = material.substance().flatMap(this::substance);
+        if (row.isEmpty()) {
+            return new Composition(Map.of(), material.ph(), Optional.empty());
+        }
+        // A solution sold without its strength is taken as the table has it, which is the strongest.
+        double share = material.strength().map(strength -> share(row.get(), strength)).orElse(1.0);
+        Map<String, Double> shares = new LinkedHashMap<>();
+        shares.put(row.get().key(), share);
+        if (share < 1) {
+            shares.put("water", 1 - share);
+        }
+        Optional<Composition.Spirit> spirit = row.get().fire().map(fire -> new Composition.Spirit(row.get().key(),
+                material.strength().filter(strength -> strength.dimension() == Dimension.VOLUME_FRACTION)
+                        .orElse(Quantity.of(100, Unit.PERCENT_BY_VOLUME))));
+        return new Composition(shares, material.ph(), spirit);
+    }
+
+    /** The share by mass that a strength means, the larger one where it is not exact. */
+    private static double share(Substance substance, Quantity strength) {
+        double share = switch (strength.dimension()) {
+            case MASS_FRACTION -> strength.highIn(Unit.PERCENT_BY_MASS) / 100;
+            case MASS_PER_VOLUME -> strength.highIn(Unit.GRAM_PER_LITRE) / 1000 / LIGHTEST;
+            case AMOUNT_PER_VOLUME -> substance.molarMass().map(mass -> strength.highIn(Unit.MOLE_PER_LITRE)
+                    * mass.in(Unit.GRAM_PER_MOLE) / 1000 / LIGHTEST).orElse(1.0);
+            case VOLUME_FRACTION -> byVolume(substance, strength);
+            default -> 1;
+        };
+        return Math.max(0, Math.min(1, share));
+    }
+
+    private static double byVolume(Substance substance, Quantity strength) {
+        if (substance.key().equals("ethanol")) {
+            try {
+                return EthanolWater.massFraction(Quantity.of(strength.highIn(Unit.PERCENT_BY_VOLUME),
+                        Unit.PERCENT_BY_VOLUME)).in(Unit.PERCENT_BY_MASS) / 100;
+            } catch (OutsideRange impossible) {
+                return 1;
+            }
+        }
+        return strength.highIn(Unit.PERCENT_BY_VOLUME) / 100;
+    }
+
+    @Override
+    public Composition mix(Recipe.Mix recipe) {
+        Composition rest = of(recipe.rest());
+        Optional<Substance> liquid = substanceOf(recipe.liquid()).or(() -> substanceOf(recipe.from()));
+        if (liquid.isEmpty()) {
+            return new Composition(rest.shares(), Optional.empty(), rest.spirit());
+        }
+        Composition pure = new Composition(Map.of(liquid.get().key(), 1.0), Optional.empty(), Optional.empty());
+        Optional<Composition.Spirit> spirit = liquid.get().fire()
+                .map(fire -> new Composition.Spirit(liquid.get().key(), recipe.strength())).or(rest::spirit);
+        return new Composition(pure.sharesWith(rest, share(liquid.get(), recipe.strength())), Optional.empty(), spirit);
+    }
+
+    @Override
+    public Composition dissolve(Recipe.Dissolve recipe) {
+        Composition solvent = of(recipe.in());
+        Composition solid = of(recipe.solid());
+        double share = substanceOf(recipe.solid()).map(row -> share(row, recipe.strength())).orElse(0.0);
+        return new Composition(solid.sharesWith(solvent, share), solid.ph(), solvent.spirit().or(solid::spirit));
+    }
+
+    @Override
+    public Composition dilute(Recipe.Dilute recipe) {
+        Composition stock = of(recipe.stock());
+        Composition with = of(recipe.with());
+        double part = recipe.oneIn().map(parts -> 1 / parts.lowIn(parts.unit()))
+                .or(() -> recipe.strength().flatMap(wanted -> part(recipe.stock(), wanted))).orElse(1.0);
+        Optional<Composition.Spirit> spirit = stock.spirit().map(one -> recipe.strength()
+                .filter(wanted -> wanted.dimension() == Dimension.VOLUME_FRACTION)
+                .map(wanted -> new Composition.Spirit(one.substance(), wanted))
+                .orElseGet(() -> new Composition.Spirit(one.substance(), Amounts.times(one.strength(), part))))
+                .or(with::spirit);
+        return new Composition(stock.sharesWith(with, Math.min(1, part)), diluted(recipe, stock.ph()), spirit);
+    }
+
+    private Optional<Double> part(String stock, Quantity wanted) {
+        return new Strengths(bench).of(stock).filter(own -> own.dimension() == wanted.dimension() && own.value() > 0)
+                .map(own -> wanted.in(own.unit()) / own.value());
+    }
+
+    /** Limewater made weaker has a pH that is worked out; any other stock keeps its own, which is the careful side. */
+    private Optional<Quantity> diluted(Recipe.Dilute recipe, Optional<Quantity> ofStock) {
+        boolean lime = bench.source().solution(recipe.stock()).map(Solution::recipe)
+                .filter(Recipe.Saturate.class::isInstance).isPresent();
+        if (!lime || recipe.oneIn().isEmpty()) {
+            return ofStock;
+        }
+        Outcome outcome = bench.ledger().outcome("lime-dilution", Inputs.none().with("one-in",
+                Quantity.number(recipe.oneIn().get().value()), Job.CASE_FILE));
+        return outcome instanceof Outcome.Worked worked
+                ? Optional.ofNullable(worked.numbers().get("ph")).or(() -> ofStock) : ofStock;
+    }
+
+    @Override
+    public Composition saturate(Recipe.Saturate recipe) {
+        Composition solvent = of(recipe.in());
+        Optional<Substance.Saturated> saturated = substanceOf(recipe.solid()).flatMap(Substance::saturated);
+        double share = saturated.map(one -> one.share().highIn(Unit.PERCENT_BY_MASS) / 100).orElse(0.01);
+        return new Composition(of(recipe.solid()).sharesWith(solvent, share),
+                saturated.map(Substance.Saturated::ph), solvent.spirit());
+    }
+
+    @Override
+    public Composition adjust(Recipe.Adjust recipe) {
+        Composition liquid = of(recipe.liquid());
+        return new Composition(of(recipe.with()).sharesWith(liquid, TRACE), Optional.of(recipe.to()), liquid.spirit());
+    }
+
+    @Override
+    public Composition parts(Recipe.Parts recipe) {
+        Composition first = of(recipe.first());
+        Composition second = of(recipe.second());
+        double share = recipe.firstParts() / (recipe.firstParts() + recipe.secondParts());
+        return new Composition(first.sharesWith(second, share), Optional.empty(), first.spirit().or(second::spirit));
+    }
+}

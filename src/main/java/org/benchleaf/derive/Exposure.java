@@ -1,0 +1,120 @@
+package org.benchleaf.derive;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.benchleaf.message.HazardMessages;
+import org.benchleaf.model.Finding;
+import org.benchleaf.model.Part;
+import org.benchleaf.model.Reason;
+import org.benchleaf.model.Step;
+import org.benchleaf.quantity.Quantity;
+import org.benchleaf.quantity.Unit;
+
+/** Works out how much vapour a step may bring into the room or into a closed space, and says where that is too much. */
+final class Exposure {
+
+    static final String RULE = "chamber-vapour-limit";
+    private static final double TENTH = 10;
+    private static final double WHOLE = 100;
+
+    private final Bench bench;
+    private final Compositions compositions;
+    private final List<Finding> findings = new ArrayList<>();
+
+    Exposure(Bench bench, Compositions compositions) {
+        this.bench = bench;
+        this.compositions = compositions;
+    }
+
+    /** What reasons answered, for the trainees to read. */
+    List<Finding> findings() {
+        return findings;
+    }
+
+    /** The ids of a step's figures of vapour. */
+    List<String> of(Step step) {
+        List<String> ids = new ArrayList<>();
+        step.part(Part.Mist.class).ifPresent(mist -> spirit(mist.of()).ifPresent(spirit ->
+                ids.addAll(inRoom(step, mist, spirit))));
+        step.part(Part.Chamber.class).ifPresent(chamber -> spirit(chamber.of()).ifPresent(spirit ->
+                ids.addAll(inChamber(step, chamber, spirit))));
+        return ids;
+    }
+
+    private Optional<Composition.Spirit> spirit(String id) {
+        return compositions.of(id).spirit();
+    }
+
+    private List<String> inRoom(Step step, Part.Mist mist, Composition.Spirit spirit) {
+        if (!spirit.substance().equals("ethanol")) {
+            return List.of();
+        }
+        Job job = job(step, mist, spirit, mist.amount(), bench.library().studio().roomVolume(), Job.STUDIO)
+                .note("All the liquid is taken to evaporate while the step lasts, or at once if its time is not stated.");
+        step.takes().ifPresent(time -> job
+                .given("air-changes", bench.library().studio().airChanges(), Job.STUDIO)
+                .given("over", Quantity.of(time.low(), time.unit()), Job.CASE_FILE));
+        Map<String, Figure> made = bench.ledger().work(job);
+        share(step, mist, made, "vapour-lower-limit").filter(percent -> percent > TENTH).ifPresent(percent ->
+                bench.messages().add(HazardMessages.ROOM_CAN_EXPLODE.at(step.place(), "step", step.id(),
+                        "share", Math.round(percent))));
+        share(step, mist, made, "vapour-exposure-limit").filter(percent -> percent > WHOLE).ifPresent(percent ->
+                bench.messages().add(HazardMessages.ROOM_ABOVE_HEALTH_LIMIT.at(step.place(), "step", step.id(),
+                        "share", Math.round(percent))));
+        return List.copyOf(made.keySet());
+    }
+
+    private List<String> inChamber(Step step, Part.Chamber chamber, Composition.Spirit spirit) {
+        Optional<String> missing = chamber.amount().isEmpty() ? Optional.of("its amount is not stated")
+                : chamber.volume().isEmpty() ? Optional.of("the volume of the space is not stated")
+                : !spirit.substance().equals("ethanol") ? Optional.of("vapour is worked out for ethanol alone")
+                : Optional.empty();
+        if (missing.isPresent()) {
+            stop(step, chamber, "The vapour in the closed space is not known: " + missing.get() + ".",
+                    HazardMessages.CHAMBER_UNKNOWN.at(step.place(), "step", step.id(), "liquid", chamber.of(),
+                            "missing", missing.get(), "rule", RULE));
+            return List.of();
+        }
+        Map<String, Figure> made = bench.ledger().work(job(step, chamber, spirit, chamber.amount().get(),
+                chamber.volume().get(), Job.CASE_FILE).note("The space is taken to be closed, without any airing."));
+        share(step, chamber, made, "vapour-lower-limit").filter(percent -> percent > TENTH).ifPresent(percent ->
+                stop(step, chamber, "The vapour may reach " + Math.round(percent)
+                                + " % of the lower limit of flammability; every source of ignition is kept away.",
+                        HazardMessages.CHAMBER_CAN_EXPLODE.at(step.place(), "step", step.id(),
+                                "amount", Reading.of(chamber.amount().get()), "liquid", chamber.of(),
+                                "volume", Reading.of(chamber.volume().get()), "share", Math.round(percent),
+                                "rule", RULE)));
+        return List.copyOf(made.keySet());
+    }
+
+    private Job job(Step step, Part part, Composition.Spirit spirit, Quantity amount, Quantity space, String from) {
+        return new Job("vapour", step.place()).word("liquid", "ethanol", Job.CASE_FILE)
+                .given("strength", Quantity.of(spirit.strength().highIn(Unit.PERCENT_BY_VOLUME),
+                        Unit.PERCENT_BY_VOLUME), Job.CASE_FILE)
+                .given("volume", Quantity.of(amount.high(), amount.unit()), Job.CASE_FILE)
+                .given("room", Quantity.of(space.low(), space.unit()), from)
+                .given("temperature", bench.library().studio().temperature(), Job.STUDIO)
+                .gives("concentration", FigureNames.of(step, part, "vapour"), "vapour in the air, at the most")
+                .gives("parts-per-million", FigureNames.of(step, part, "vapour-ppm"))
+                .gives("share-of-lower-limit", FigureNames.of(step, part, "vapour-lower-limit"))
+                .gives("share-of-exposure-limit", FigureNames.of(step, part, "vapour-exposure-limit"));
+    }
+
+    private static Optional<Double> share(Step step, Part part, Map<String, Figure> made, String name) {
+        return Optional.ofNullable(made.get(FigureNames.of(step, part, name)))
+                .map(figure -> figure.value().highIn(Unit.PERCENT));
+    }
+
+    /** A stop, unless no source of ignition is near and a reason is recorded. */
+    private void stop(Step step, Part.Chamber chamber, String what, org.benchleaf.message.Message message) {
+        Optional<Reason> reason = bench.source().reasons().stream().filter(one -> one.rule().equals(RULE))
+                .filter(one -> one.step().map(step.id()::equals).orElse(true)).findFirst();
+        if (chamber.noIgnition() && reason.isPresent()) {
+            findings.add(new Finding(RULE, Optional.of(step.id()), what, Optional.of(reason.get().why()), true));
+        } else {
+            bench.messages().add(message);
+        }
+    }
+}

@@ -1,0 +1,181 @@
+package org.benchleaf.derive;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.benchleaf.message.HazardMessages;
+import org.benchleaf.model.Finding;
+import org.benchleaf.model.Material;
+import org.benchleaf.model.Part;
+import org.benchleaf.model.Reference;
+import org.benchleaf.model.Solution;
+import org.benchleaf.model.Step;
+import org.benchleaf.quantity.Dimension;
+import org.benchleaf.quantity.Unit;
+
+/** Tells what everything that is prepared and used can do, and what each step needs for the protection of the person. */
+final class HazardAssessor {
+
+    private static final Set<String> CHEMICALS = Set.of("liquid", "solid", "adhesive", "solution", "reagent");
+
+    private final Bench bench;
+    private final Reference reference;
+    private final Compositions compositions;
+    private final Exposure exposure;
+    private final Map<String, Classification> classes = new LinkedHashMap<>();
+
+    /**
+     * What came of it.
+     *
+     * @param hazards by id of the solution or material; what has no class is there too if it is prepared
+     * @param care by step id
+     * @param findings those handed in and those that vapour added
+     */
+    record Assessment(Map<String, Hazards> hazards, Map<String, StepCare> care, List<Finding> findings) {
+    }
+
+    HazardAssessor(Bench bench) {
+        this.bench = bench;
+        this.reference = bench.library().reference();
+        this.compositions = new Compositions(bench);
+        this.exposure = new Exposure(bench, compositions);
+    }
+
+    Assessment assess(List<Finding> findings) {
+        Map<String, Hazards> hazards = new LinkedHashMap<>();
+        Set<String> ids = new LinkedHashSet<>();
+        bench.source().solutions().forEach(solution -> {
+            ids.addAll(Ingredients.of(solution.recipe()));
+            ids.add(solution.id());
+        });
+        bench.source().steps().forEach(step -> ids.addAll(UsedThings.of(step)));
+        for (String id : ids) {
+            boolean prepared = bench.source().solution(id).isPresent();
+            if (prepared || !classified(id).statements().isEmpty()) {
+                hazards.put(id, hazards(id));
+            }
+        }
+        tellUnknown();
+        Map<String, StepCare> care = new LinkedHashMap<>();
+        bench.source().steps().forEach(step -> care.put(step.id(), care(step)));
+        List<Finding> all = new ArrayList<>(findings);
+        all.addAll(exposure.findings());
+        return new Assessment(hazards, care, all);
+    }
+
+    private Classification classified(String id) {
+        Classification done = classes.get(id);
+        if (done == null) {
+            done = new Classification(bench, compositions.of(id));
+            classes.put(id, done);
+        }
+        return done;
+    }
+
+    private Hazards hazards(String id) {
+        Classification found = classified(id);
+        List<String> statements = found.statements();
+        List<Reference.Caution> cautions = bench.source().solution(id)
+                .map(solution -> preparing(solution).due(reference)).orElse(List.of());
+        List<String> firstAid = reference.firstAid().stream()
+                .filter(row -> row.statements().stream().anyMatch(statements::contains))
+                .map(Reference.FirstAid::where).toList();
+        return new Hazards(id, found.signal(), found.pictograms(), statements, found.precautions(), found.grounds(),
+                waste(id, statements), firstAid, Situation.wear(cautions, reference),
+                cautions.stream().map(Reference.Caution::key).toList());
+    }
+
+    /** The first kind of waste that fits; the last row of the table fits everything. */
+    private Optional<String> waste(String id, List<String> statements) {
+        Set<String> substances = compositions.of(id).shares().keySet();
+        return reference.waste().values().stream()
+                .filter(kind -> kind.statements().isEmpty() && kind.substances().isEmpty()
+                        || kind.statements().stream().anyMatch(statements::contains)
+                        || kind.substances().stream().anyMatch(substances::contains))
+                .map(Reference.WasteKind::key).findFirst();
+    }
+
+    /** Whoever prepares a solution handles its ingredients at full strength. */
+    private Situation preparing(Solution solution) {
+        List<String> ids = new ArrayList<>(Ingredients.of(solution.recipe()));
+        ids.add(solution.id());
+        String words = String.join(" ", solution.how()) + " " + solution.name();
+        double most = bench.uses().of(solution.id()).stream().mapToDouble(HazardAssessor::millilitres).max().orElse(0);
+        return situation(Optional.empty(), Set.of("preparation"), ids, words,
+                Math.max(most, solution.least().filter(least -> least.dimension() == Dimension.VOLUME)
+                        .map(least -> least.in(Unit.MILLILITRE)).orElse(0.0)));
+    }
+
+    private Situation situation(Optional<String> step, Set<String> parts, List<String> ids, String words,
+            double millilitres) {
+        Set<String> statements = new LinkedHashSet<>();
+        Set<String> substances = new LinkedHashSet<>();
+        Set<String> traits = new LinkedHashSet<>();
+        StringBuilder written = new StringBuilder(words);
+        for (String id : ids) {
+            statements.addAll(classified(id).statements());
+            substances.addAll(compositions.of(id).shares().keySet());
+            bench.material(id).ifPresent(material -> {
+                traits.addAll(material.traits());
+                written.append(' ').append(material.name());
+            });
+        }
+        return new Situation(step, parts, statements, substances, traits, written.toString().toLowerCase(Locale.ROOT),
+                millilitres);
+    }
+
+    private StepCare care(Step step) {
+        List<String> ids = UsedThings.of(step);
+        Set<String> parts = new LinkedHashSet<>();
+        step.parts().forEach(part -> parts.add(part.word()));
+        double most = ids.stream().filter(id -> compositions.of(id).spirit().isPresent())
+                .flatMap(id -> bench.uses().of(id).stream()).filter(use -> use.by().equals(step.id()))
+                .mapToDouble(HazardAssessor::millilitres).max().orElse(0);
+        Situation situation = situation(Optional.of(step.kind().word()), parts, ids, words(step), most);
+        List<Reference.Caution> due = situation.due(reference);
+        List<String> hazardous = ids.stream().filter(id -> !classified(id).statements().isEmpty()).toList();
+        boolean chemical = !hazardous.isEmpty() || due.stream().anyMatch(caution ->
+                !caution.when().statements().isEmpty() || !caution.when().substances().isEmpty());
+        return new StepCare(step.id(), Situation.wear(due, reference), due.stream().map(Reference.Caution::key).toList(),
+                hazardous, exposure.of(step), chemical);
+    }
+
+    private static double millilitres(Uses.Use use) {
+        return use.figure().value().dimension() == Dimension.VOLUME ? use.figure().value().highIn(Unit.MILLILITRE) : 0;
+    }
+
+    /** What is written about the step, the media that it meets and the damages of the sheet. */
+    private String words(Step step) {
+        StringBuilder words = new StringBuilder(step.instruction());
+        step.see().ifPresent(text -> words.append(' ').append(text));
+        step.watch().ifPresent(text -> words.append(' ').append(text));
+        step.uses().forEach(id -> words.append(' ').append(id));
+        boolean ultrasonic = step.part(Part.Mist.class).filter(Part.Mist::ultrasonic).isPresent()
+                || step.part(Part.Chamber.class).filter(chamber -> chamber.pack().contains("ultrasonic")).isPresent();
+        words.append(ultrasonic ? " ultrasonic" : "");
+        bench.source().object().media().forEach(medium -> words.append(' ').append(medium.is()).append(' ')
+                .append(medium.colour().orElse("")));
+        bench.source().condition().forEach(damage -> words.append(' ').append(damage.what()));
+        return words.toString();
+    }
+
+    private void tellUnknown() {
+        bench.source().solutions().forEach(solution -> Ingredients.of(solution.recipe()).forEach(id ->
+                bench.material(id).ifPresent(material -> tellUnknown(material, solution.id(), solution.place()))));
+        bench.source().steps().forEach(step -> UsedThings.of(step).forEach(id ->
+                bench.material(id).ifPresent(material -> tellUnknown(material, step.id(), step.place()))));
+    }
+
+    private void tellUnknown(Material material, String where, org.benchleaf.message.Place place) {
+        boolean known = material.substance().filter(reference.substances()::containsKey).isPresent();
+        if (!known && CHEMICALS.contains(material.kind())) {
+            bench.messages().add(HazardMessages.SUBSTANCE_UNKNOWN.at(place, "material", material.id(), "where", where,
+                    "substance", material.substance().map(name -> "'" + name + "'").orElse("anything for it")));
+        }
+    }
+}

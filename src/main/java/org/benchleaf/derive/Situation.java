@@ -1,0 +1,54 @@
+package org.benchleaf.derive;
+
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Pattern;
+import org.benchleaf.model.Reference;
+import org.benchleaf.quantity.Unit;
+
+/**
+ * What a person meets at a step or while preparing a solution, as cautions ask for it.
+ *
+ * @param step the kind of step, in words; empty while preparing
+ * @param parts words of the parts
+ * @param statements H codes of what is handled
+ * @param substances keys of the substances in it
+ * @param traits traits of the materials
+ * @param words everything written about it, in lower case
+ * @param millilitres the most of one flammable liquid that is handled
+ */
+record Situation(Optional<String> step, Set<String> parts, Set<String> statements, Set<String> substances,
+        Set<String> traits, String words, double millilitres) {
+
+    /** The cautions that are due, in the order of the table. */
+    List<Reference.Caution> due(Reference reference) {
+        return reference.cautions().values().stream().filter(caution -> isDue(caution.when())).toList();
+    }
+
+    private boolean isDue(Reference.When when) {
+        return (when.steps().isEmpty() || step.filter(when.steps()::contains).isPresent())
+                && meets(when.parts(), parts) && meets(when.statements(), statements)
+                && meets(when.substances(), substances) && meets(when.traits(), traits)
+                && (when.words().isEmpty() || when.words().stream().anyMatch(this::isWritten))
+                && when.atLeast().map(least -> millilitres >= least.in(Unit.MILLILITRE)).orElse(true);
+    }
+
+    private static boolean meets(Set<String> wanted, Set<String> there) {
+        return wanted.isEmpty() || wanted.stream().anyMatch(there::contains);
+    }
+
+    /** A word counts at its beginning, so that "warm" also finds "warmed". */
+    private boolean isWritten(String word) {
+        return Pattern.compile("\\b" + Pattern.quote(word.toLowerCase(Locale.ROOT))).matcher(words).find();
+    }
+
+    /** Codes of the equipment that cautions ask for, in the order of the table of equipment. */
+    static List<String> wear(List<Reference.Caution> cautions, Reference reference) {
+        Set<String> codes = new LinkedHashSet<>();
+        cautions.forEach(caution -> codes.addAll(caution.wear()));
+        return reference.equipment().keySet().stream().filter(codes::contains).toList();
+    }
+}

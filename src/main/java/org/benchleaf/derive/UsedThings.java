@@ -1,0 +1,85 @@
+package org.benchleaf.derive;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import org.benchleaf.model.Part;
+import org.benchleaf.model.Step;
+
+/** The ids of solutions, materials and tools that a part of a step names. */
+final class UsedThings implements Part.Kinds<List<String>> {
+
+    static List<String> of(Step step) {
+        LinkedHashSet<String> ids = new LinkedHashSet<>();
+        step.parts().forEach(part -> ids.addAll(part.ask(new UsedThings())));
+        ids.addAll(step.uses());
+        return List.copyOf(ids);
+    }
+
+    @Override
+    public List<String> bath(Part.Bath part) {
+        return List.of(part.of());
+    }
+
+    @Override
+    public List<String> mist(Part.Mist part) {
+        return with(part.of(), part.tool());
+    }
+
+    @Override
+    public List<String> chamber(Part.Chamber part) {
+        return List.of(part.of());
+    }
+
+    @Override
+    public List<String> blotters(Part.Blotters part) {
+        return part.blotter().stream().toList();
+    }
+
+    @Override
+    public List<String> press(Part.Press part) {
+        return part.between();
+    }
+
+    @Override
+    public List<String> mend(Part.Mend part) {
+        return List.of(part.with(), part.tissue());
+    }
+
+    @Override
+    public List<String> heat(Part.Heat part) {
+        return List.of(part.tool());
+    }
+
+    @Override
+    public List<String> support(Part.Support part) {
+        return with(part.under(), part.between());
+    }
+
+    @Override
+    public List<String> cleaning(Part.Cleaning part) {
+        return part.tools();
+    }
+
+    @Override
+    public List<String> fixing(Part.Fixing part) {
+        return List.of(part.with());
+    }
+
+    @Override
+    public List<String> weighing(Part.Weighing part) {
+        return List.of();
+    }
+
+    @Override
+    public List<String> housing(Part.Housing part) {
+        return part.materials();
+    }
+
+    private static List<String> with(String one, Optional<String> other) {
+        List<String> ids = new ArrayList<>(List.of(one));
+        other.ifPresent(ids::add);
+        return ids;
+    }
+}

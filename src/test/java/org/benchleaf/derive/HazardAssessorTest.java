@@ -1,0 +1,237 @@
+package org.benchleaf.derive;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.benchleaf.derive.Invented.mist;
+import static org.benchleaf.derive.Invented.q;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.benchleaf.model.Part;
+import org.benchleaf.model.Reason;
+import org.benchleaf.model.Recipe;
+import org.benchleaf.quantity.Quantity;
+import org.benchleaf.quantity.Unit;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class HazardAssessorTest {
+
+    private static final Recipe MIST = new Recipe.Mix("ethanol", q("40 % v/v"), "deionised-water", "ethanol-96");
+    private static final Recipe LIMEWATER = new Recipe.Saturate("calcium-hydroxide", "deionised-water", q("20 °C"));
+    private static final Recipe BATH = new Recipe.Adjust("deionised-water", "lime-water", q("pH 8.5"), Optional.empty());
+
+    static Stream<Arguments> mixtures() throws IOException {
+        return Files.readAllLines(Path.of("src/test/resources/check-values/mixture-classes.csv")).stream()
+                .filter(line -> !line.startsWith("#")).map(line -> line.split(",", -1))
+                .map(cells -> Arguments.of((Object[]) Stream.of(cells).map(String::strip).toArray()));
+    }
+
+    @ParameterizedTest
+    @MethodSource("mixtures")
+    void a_mixture_has_the_class_that_the_rules_give_it(String substance, String strength, String statements,
+            String signal, String pictograms) {
+        Invented invented = new Invented();
+        invented.material("stock", "liquid", substance, Optional.empty(), Optional.empty());
+        invented.solution("made", new Recipe.Mix(substance, q(strength), "deionised-water", "stock"));
+
+        Hazards hazards = hazards(invented, "made");
+
+        assertThat(hazards.hazardStatements()).isEqualTo(words(statements));
+        assertThat(hazards.signal().orElse("")).isEqualTo(signal);
+        assertThat(hazards.pictograms()).isEqualTo(words(pictograms));
+        assertThat(hazards.precautions()).hasSizeLessThanOrEqualTo(6);
+        assertThat(hazards.precautions().isEmpty()).isEqualTo(statements.isEmpty());
+    }
+
+    /** Saturated limewater: 0.15 % by mass, so nothing by addition; pH 12.4, so corrosive unless tests say otherwise. */
+    @Test
+    void limewater_shows_both_results_and_is_labelled_as_caustic() {
+        Hazards hazards = hazards(new Invented().solution("lime-water", LIMEWATER), "lime-water");
+
+        assertThat(hazards.hazardStatements()).containsExactly("H314", "H318");
+        assertThat(hazards.signal()).contains("Danger");
+        assertThat(hazards.pictograms()).containsExactly("GHS05");
+        assertThat(hazards.grounds()).anySatisfy(ground -> {
+            assertThat(ground.classification()).isEqualTo("not Eye Dam. 1");
+            assertThat(ground.because()).contains("below 1 %");
+        }).anySatisfy(ground -> {
+            assertThat(ground.classification()).isEqualTo("Skin Corr. 1, H314");
+            assertThat(ground.because()).contains("11.5");
+        });
+        assertThat(hazards.precautions()).contains("P280", "P305+P351+P338", "P310");
+        assertThat(hazards.waste()).contains("caustic");
+        assertThat(hazards.firstAid()).contains("eyes", "skin");
+        assertThat(hazards.wear()).contains("EYE", "GLV", "RSP", "COAT");
+        assertThat(hazards.cautions()).contains("lime-dust", "caustic-splash");
+    }
+
+    /** Calcium hydroxide is 0.0203 mol/kg at saturation; one part in ten has pH 11.5 or less only further down. */
+    @ParameterizedTest
+    @ValueSource(ints = {2, 5})
+    void limewater_only_a_little_diluted_is_still_caustic(int oneIn) {
+        assertThat(diluted(oneIn).hazardStatements()).contains("H314");
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {20, 100})
+    void limewater_much_diluted_has_no_class(int oneIn) {
+        assertThat(diluted(oneIn).hazardStatements()).isEmpty();
+    }
+
+    @Test
+    void a_bath_at_ph_8_5_has_no_class_but_whoever_prepares_it_is_warned_of_the_stock() {
+        Hazards hazards = hazards(new Invented().solution("lime-water", LIMEWATER).solution("bath", BATH), "bath");
+
+        assertThat(hazards.hazardStatements()).isEmpty();
+        assertThat(hazards.cautions()).contains("caustic-splash", "limewater-in-use");
+        assertThat(hazards.waste()).contains("alkaline bath");
+    }
+
+    @Test
+    void cellulose_in_spirit_catches_fire_like_the_spirit() {
+        Invented invented = new Invented();
+        invented.material("hpc", "solid", "hydroxypropyl cellulose", Optional.empty(), Optional.empty());
+        invented.solution("film", new Recipe.Dissolve("hpc", q("4 % m/v"), "ethanol-96"));
+
+        assertThat(hazards(invented, "film").hazardStatements()).containsExactly("H225");
+    }
+
+    @Test
+    void paste_has_no_class_and_says_where_its_rest_goes() {
+        Hazards hazards = hazards(new Invented().solution("paste",
+                new Recipe.Parts("wheat-starch", 1, "deionised-water", 5, true, true)), "paste");
+
+        assertThat(hazards.hazardStatements()).isEmpty();
+        assertThat(hazards.signal()).isEmpty();
+        assertThat(hazards.waste()).contains("adhesive");
+    }
+
+    /** 50 mL of 96 % in 60 m³ without airing: 631 mg/m³, 334 ppm (worked example of the trade, NIOSH factor 1.89 at 25 °C). */
+    @Test
+    void vapour_in_the_room_agrees_with_the_worked_example() {
+        Invented invented = spirit().step("relax", Map.of(), List.of(), mist("spirit", "50 mL"));
+
+        assertThat(invented.figure("relax.vapour").value().in(Unit.MILLIGRAM_PER_CUBIC_METRE))
+                .isCloseTo(631, within(631 * 0.01));
+        assertThat(invented.figure("relax.vapour-ppm").value().value()).isCloseTo(334, within(334 * 0.02));
+        assertThat(invented.codes()).doesNotContain("HAZ-002", "HAZ-005");
+    }
+
+    /** 10 % of the lower limit is 3300 ppm, more than three times the limit for a working day (NIOSH). */
+    @Test
+    void too_much_vapour_in_the_room_is_told_and_far_too_much_stops() {
+        assertThat(spirit().step("relax", Map.of(), List.of(), mist("spirit", "200 mL")).codes()).contains("HAZ-002")
+                .doesNotContain("HAZ-005");
+        assertThat(spirit().step("relax", Map.of(), List.of(), mist("spirit", "600 mL")).codes()).contains("HAZ-005");
+    }
+
+    /** 0.82 mL of 96 % in 0.10 m³ reaches 10 % of the lower limit of 3.3 %, 8.2 mL the limit itself (worked example). */
+    @Test
+    void vapour_in_a_closed_chamber_agrees_with_the_worked_example() {
+        Invented invented = spirit().step("damp", chamber("0.82 mL", "0.1 m³", false));
+
+        Quantity share = invented.figure("damp.vapour-lower-limit").value();
+        assertThat(share.in(Unit.PERCENT)).isCloseTo(10, within(0.2));
+        assertThat(spirit().step("damp", chamber("8.2 mL", "0.1 m³", false)).figure("damp.vapour-lower-limit").value()
+                .in(Unit.PERCENT)).isCloseTo(100, within(2.0));
+        // The lower of the two published limits counts: 3.1 %.
+        assertThat(share.highIn(Unit.PERCENT)).isCloseTo(10 * 3.3 / 3.1, within(0.2));
+        assertThat(invented.codes()).contains("HAZ-001");
+        assertThat(spirit().step("damp", chamber("0.7 mL", "0.1 m³", false)).codes()).doesNotContain("HAZ-001");
+    }
+
+    @Test
+    void a_chamber_near_the_limit_needs_both_no_ignition_and_a_reason() {
+        Invented without = spirit().step("damp", chamber("5 mL", "0.1 m³", true));
+        assertThat(without.codes()).contains("HAZ-001");
+
+        Derived answered = withReason(spirit().step("damp", chamber("5 mL", "0.1 m³", true)));
+        assertThat(answered.messages().all()).noneMatch(said -> said.code().startsWith("HAZ-"));
+        assertThat(answered.worked().findings()).singleElement().satisfies(finding -> {
+            assertThat(finding.reason()).contains("The box is of glass.");
+            assertThat(finding.forTrainees()).isTrue();
+        });
+
+        Derived sparks = withReason(spirit().step("damp", chamber("5 mL", "0.1 m³", false)));
+        assertThat(sparks.messages().all()).anyMatch(said -> said.code().equals("HAZ-001"));
+    }
+
+    @Test
+    void a_chamber_of_unknown_size_stops_and_one_with_water_does_not() {
+        Part.Chamber unknown = new Part.Chamber("chamber", "spirit", Optional.of(q("5 mL")), Optional.empty(),
+                Optional.empty(), Optional.empty(), Optional.empty(), false);
+        Part.Chamber water = new Part.Chamber("chamber", "deionised-water", Optional.of(q("50 mL")), Optional.empty(),
+                Optional.empty(), Optional.empty(), Optional.empty(), false);
+
+        assertThat(spirit().step("damp", unknown).codes()).contains("HAZ-003");
+        assertThat(new Invented().step("damp", water).codes()).noneMatch(code -> code.startsWith("HAZ"));
+    }
+
+    @Test
+    void a_step_with_spirit_is_chemical_and_names_what_to_wear() {
+        Invented invented = new Invented().solution("mist", MIST).step("relax", mist("mist", "60 mL"))
+                .step("dry", new Part.Press(q("4 kg"), Optional.empty(), Optional.empty(), List.of(), Optional.empty()));
+        Map<String, StepCare> care = invented.derived().worked().care();
+
+        assertThat(care.get("relax").chemical()).isTrue();
+        assertThat(care.get("relax").materials()).containsExactly("mist");
+        assertThat(care.get("relax").wear()).contains("EXT", "GLV", "COAT", "EYE");
+        assertThat(care.get("relax").cautions()).contains("vapour-catches-fire", "solvent-poured");
+        assertThat(care.get("relax").exposure()).contains("relax.vapour", "relax.vapour-exposure-limit");
+        assertThat(care.get("dry").chemical()).isFalse();
+        assertThat(care.get("dry").cautions()).containsExactly("weights");
+    }
+
+    @Test
+    void less_than_fifty_millilitres_need_no_goggles() {
+        Invented invented = new Invented().solution("mist", MIST).step("relax", mist("mist", "15 mL"));
+
+        assertThat(invented.derived().worked().care().get("relax").wear()).doesNotContain("EYE");
+    }
+
+    @Test
+    void a_liquid_that_the_table_does_not_have_is_told() {
+        Invented invented = new Invented();
+        invented.material("mystery", "liquid", "", Optional.empty(), Optional.empty());
+
+        assertThat(invented.step("relax", mist("mystery", "15 mL")).codes()).contains("HAZ-004");
+    }
+
+    private static Hazards diluted(int oneIn) {
+        return hazards(new Invented().solution("lime-water", LIMEWATER).solution("weak", new Recipe.Dilute("lime-water",
+                Optional.empty(), Optional.of(Quantity.number(oneIn)), "deionised-water")), "weak");
+    }
+
+    private static Invented spirit() {
+        return new Invented().solution("spirit",
+                new Recipe.Mix("ethanol", q("96 % v/v"), "deionised-water", "ethanol-96"));
+    }
+
+    private static Part.Chamber chamber(String amount, String volume, boolean noIgnition) {
+        return new Part.Chamber("chamber", "spirit", Optional.of(q(amount)), Optional.of(q(volume)), Optional.empty(),
+                Optional.empty(), Optional.empty(), noIgnition);
+    }
+
+    private static Derived withReason(Invented invented) {
+        invented.reasons.add(new Reason("chamber-vapour-limit", Optional.of("damp"), "The box is of glass.",
+                Invented.PLACE));
+        return invented.derived();
+    }
+
+    private static Hazards hazards(Invented invented, String id) {
+        return invented.derived().worked().hazards().get(id);
+    }
+
+    private static List<String> words(String text) {
+        return text.isEmpty() ? List.of() : List.of(text.split(" "));
+    }
+}
