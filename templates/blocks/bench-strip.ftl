@@ -26,6 +26,22 @@
       <p class="strip__wear"><b>${words.wear}:</b> <#list step.wear as line>${line}<#sep> </#list></p>
       </#if>
       <p class="strip__do">${step.instruction}</p>
+    </div>
+    <div class="strip__amounts">
+      <#if step.amounts?has_content>
+      <p class="strip__small">${words.amounts}</p>
+      </#if>
+      <#list step.amounts as amount><@show amount /></#list>
+      <#if step.facts?has_content>
+      <dl class="strip__facts"><#list step.facts as fact><div><dt>${fact.name}</dt><dd>${fact.value}</dd></div></#list></dl>
+      </#if>
+      <#if step.behind?has_content>
+      <details class="strip__behind"><summary>${words.behind}</summary>
+        <#list step.behind as figure><@show figure /></#list>
+      </details>
+      </#if>
+    </div>
+    <div class="strip__rest">
       <#if step.told?has_content>
       <dl class="strip__told"><#list step.told as fact><div><dt>${fact.name}</dt><dd>${fact.value}</dd></div></#list></dl>
       </#if>
@@ -50,20 +66,6 @@
         </#list>
       </fieldset>
       <#if step.photo?has_content><@show step.photo /></#if>
-    </div>
-    <div class="strip__amounts">
-      <#if step.amounts?has_content>
-      <p class="strip__small">${words.amounts}</p>
-      </#if>
-      <#list step.amounts as amount><@show amount /></#list>
-      <#if step.facts?has_content>
-      <dl class="strip__facts"><#list step.facts as fact><div><dt>${fact.name}</dt><dd>${fact.value}</dd></div></#list></dl>
-      </#if>
-      <#if step.behind?has_content>
-      <details class="strip__behind"><summary>${words.behind}</summary>
-        <#list step.behind as figure><@show figure /></#list>
-      </details>
-      </#if>
     </div>
   </li>
   </#list>

@@ -81,6 +81,11 @@ final class NumberText {
                 symbol(quantity.unit()));
     }
 
+    /** An uncertainty by itself: two digits if it begins with 1 or 2, else one. */
+    Amount uncertainty(Quantity halfWidth) {
+        return new Amount(plain(rounded(halfWidth.value(), decimals(halfWidth.value()))), symbol(halfWidth.unit()));
+    }
+
     /** A quantity with the uncertainty of what measured it. */
     Amount within(Quantity quantity, Quantity halfWidth) {
         return amount(Quantity.plusMinus(quantity.value(), halfWidth.in(quantity.unit()), quantity.unit()));

@@ -50,7 +50,7 @@ final class RecipeMaker {
         String amount = measure.with().isPresent() ? sheet.numbers().written(measure.measured()).text()
                 : sheet.numbers().amount(measure.exact()).text();
         String with = measure.with().map(vessel -> measure.within().map(within -> words.say("prepare.with-within",
-                "vessel", vessel, "within", sheet.numbers().amount(within).text())).orElseGet(() ->
+                "vessel", vessel, "within", sheet.numbers().uncertainty(within).text())).orElseGet(() ->
                 words.say("prepare.with", "vessel", vessel))).orElseGet(() -> words.say("prepare.by-meter"));
         return new RecipeCard.Measure(amount, PartFacts.thing(sheet, desk, measure.of()), with,
                 sheet.figure(measure.figure()).map(figure -> Link.to(words.say("prepare.working", "what",
