@@ -1,9 +1,15 @@
 <#-- Names and what belongs to them.
-     facts  each with name and value -->
+     facts  each with name and value; neighbours of one name share it -->
 <#macro facts facts>
 <dl class="facts">
   <#list facts as fact>
-  <div class="facts__row"><dt>${fact.name}</dt><dd>${fact.value}</dd></div>
+  <#if fact?is_first || facts[fact?index - 1].name != fact.name>
+  <div class="facts__row"><dt>${fact.name}</dt>
+  </#if>
+  <dd>${fact.value}</dd>
+  <#if fact?is_last || facts[fact?index + 1].name != fact.name>
+  </div>
+  </#if>
   </#list>
 </dl>
 </#macro>

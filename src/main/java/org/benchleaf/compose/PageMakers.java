@@ -17,6 +17,7 @@ final class PageMakers {
             new GlossaryPage(),
             new SourcesPage(),
             new MethodsPage(),
+            new WritingPage(),
             new SearchPage());
 
     /** Whether the site has a page of that kind. */

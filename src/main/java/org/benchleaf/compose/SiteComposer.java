@@ -2,6 +2,7 @@ package org.benchleaf.compose;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 import org.benchleaf.model.CheckValues;
 import org.benchleaf.model.Library;
 
@@ -21,6 +22,7 @@ public final class SiteComposer {
                 .thenComparing(CaseCard::id)).toList();
         SiteDesk desk = new SiteDesk(library, ordered, checks);
         List<Page> pages = PageMakers.SITE.stream().flatMap(maker -> maker.make(desk).stream()).toList();
-        return new SitePages(pages, List.of(SearchIndex.file(desk)));
+        return new SitePages(pages, Stream.concat(Stream.of(SearchIndex.file(desk)), WritingPage.files().stream())
+                .toList());
     }
 }

@@ -1,0 +1,75 @@
+package org.benchleaf.compose;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** How to write the files, made from the schemas that check them, so that it cannot fall behind. */
+final class WritingPage implements SitePageMaker {
+
+    @Override
+    public String kind() {
+        return "writing";
+    }
+
+    @Override
+    public String path() {
+        return Paths.WRITING;
+    }
+
+    @Override
+    public boolean inMenu() {
+        return false;
+    }
+
+    @Override
+    public List<Page> make(SiteDesk desk) {
+        List<FormatSchema> schemas = FormatSchema.NAMES.stream().map(FormatSchema::named).toList();
+        List<Page> pages = new ArrayList<>();
+        pages.add(index(desk, schemas));
+        schemas.forEach(schema -> pages.add(page(desk, schema)));
+        return pages;
+    }
+
+    /** The schemas themselves, for editors that complete keys. */
+    static List<DataFile> files() {
+        return FormatSchema.NAMES.stream().map(FormatSchema::named).map(FormatSchema::file).toList();
+    }
+
+    private Page index(SiteDesk desk, List<FormatSchema> schemas) {
+        Sheet sheet = desk.sheet(this);
+        Words words = sheet.words();
+        String title = words.say("way.writing");
+        sheet.add(Opening.plain(title, words.say("writing.lead")));
+        sheet.add(new Section("how", words.say("writing.how"), Optional.empty(), List.of(new Prose(
+                words.group("writing-rule").values().stream().map(rule -> new Prose.Passage(
+                        new Html("<p>" + Html.escape(rule) + "</p>"), List.of())).toList()))));
+        sheet.add(new Section("files", words.say("writing.files"), Optional.empty(), List.of(new LinkList(
+                schemas.stream().map(schema -> new LinkList.Entry(sheet.link(schema.title(), pathOf(schema)),
+                        schema.description())).toList()))));
+        return sheet.page(title, words.say("writing.lead"));
+    }
+
+    private static Page page(SiteDesk desk, FormatSchema schema) {
+        Sheet sheet = desk.sheet(pathOf(schema), "writing-file");
+        Words words = sheet.words();
+        sheet.add(new Opening(Optional.of(words.say("way.writing")), schema.title(),
+                Optional.of(schema.description()), List.of(), Optional.empty()));
+        if (!schema.plainKeys().isEmpty()) {
+            sheet.add(section(words, words.say("writing.head"), schema.plainKeys()));
+        }
+        schema.groups().forEach((title, entries) -> sheet.add(section(words, title, entries)));
+        sheet.add(new LinkList(List.of(new LinkList.Entry(sheet.link(
+                words.say("writing.schema", "file", schema.title()), schema.path()), words.say("writing.schema-about")))));
+        return sheet.page(words.say("writing.title", "file", schema.title()), schema.description());
+    }
+
+    private static Section section(Words words, String title, List<KeyList.Entry> entries) {
+        return new Section("key-" + Paths.slug(title), title, Optional.empty(),
+                List.of(new KeyList(entries, words.group("key-list"))));
+    }
+
+    private static String pathOf(FormatSchema schema) {
+        return "writing-" + Paths.slug(schema.title()) + ".html";
+    }
+}

@@ -1,0 +1,17 @@
+<#-- The keys of a file.
+     entries  each with path, needed, about, allowed (words), example (may be empty)
+     words    fixed labels -->
+<#macro keyList entries words>
+<dl class="key-list">
+  <#list entries as entry>
+  <div class="key-list__entry">
+    <dt><code>${entry.path}</code><#if entry.needed> <span class="key-list__needed">${words.needed}</span></#if></dt>
+    <dd>
+      <p>${entry.about}</p>
+      <#if entry.allowed?has_content><p class="key-list__small">${words.allowed} <#list entry.allowed as word><code>${word}</code><#sep>, </#list></p></#if>
+      <#if entry.example?has_content><p class="key-list__small">${words.example} <code>${entry.example}</code></p></#if>
+    </dd>
+  </div>
+  </#list>
+</dl>
+</#macro>
