@@ -37,7 +37,15 @@ public enum RuleMessages implements MessageId {
     RULE_SOURCE_UNKNOWN("RULES-006", Severity.ERROR,
             "There is no source '{source}'.",
             "Each rule names its source, or says that it has none.",
-            "Add it to sources.yaml, or write 'common practice, no source'.");
+            "Add it to sources.yaml, or write 'common practice, no source'."),
+    RULE_KEY_UNKNOWN("RULES-007", Severity.ERROR,
+            "The key '{key}' means nothing here.",
+            "A slip in a key would leave out what it was meant to say, and the rule would be another one.",
+            "Use one of: {known}."),
+    RULE_HELD_ELSEWHERE("RULES-008", Severity.ERROR,
+            "The rule '{rule}' cannot be changed here.",
+            "It is not asked of the case file: the program keeps it while it makes the site.",
+            "Take the change out.");
 
     private final String code;
     private final Severity severity;

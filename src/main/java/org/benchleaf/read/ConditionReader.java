@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.benchleaf.message.Messages;
+import org.benchleaf.message.Place;
 import org.benchleaf.message.RuleMessages;
 import org.benchleaf.model.BuildingBlock;
 import org.benchleaf.model.CaseField;
@@ -172,6 +173,11 @@ final class ConditionReader {
         words.stream().filter(word -> !known.contains(word)).forEach(word -> unknown(at.place(), word, what, known.stream()));
     }
 
+    /** Says every word of a list that is not an action of the matrix. */
+    void checkActions(Node node) {
+        check(RowFields.words(node), node, "an action of the matrix", List.copyOf(actions));
+    }
+
     private void checkVerdict(String action, String sign, Node at) {
         check(List.of(action), at, "an action of the matrix", List.copyOf(actions));
         check(List.of(sign), at, "a verdict of the matrix", Stream.of(Matrix.Verdict.values())
@@ -228,7 +234,7 @@ final class ConditionReader {
         return quantity;
     }
 
-    private void unknown(org.benchleaf.message.Place place, String word, String what, Stream<String> known) {
+    private void unknown(Place place, String word, String what, Stream<String> known) {
         messages.add(RuleMessages.RULE_WORD_UNKNOWN.at(place, "word", word, "what", what, "known", RowFields.list(known)));
     }
 }

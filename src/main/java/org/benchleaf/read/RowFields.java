@@ -1,5 +1,6 @@
 package org.benchleaf.read;
 
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -16,6 +17,15 @@ final class RowFields {
     RowFields(Node.Mapping row, Messages messages) {
         this.row = row;
         this.messages = messages;
+    }
+
+    /** Says every key that is not one of these. */
+    void only(Collection<String> known) {
+        row.entries().forEach((key, entry) -> {
+            if (!known.contains(key)) {
+                messages.add(RuleMessages.RULE_KEY_UNKNOWN.at(entry.keyPlace(), "key", key, "known", list(known.stream())));
+            }
+        });
     }
 
     Node.Mapping row() {

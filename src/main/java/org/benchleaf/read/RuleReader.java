@@ -21,6 +21,8 @@ public final class RuleReader {
 
     private static final String SHIPPED = "/reference/";
     private static final String STUDIO_FILE = "rules.yaml";
+    private static final List<String> OWN_KEYS = List.of("terms", "actions", "rules", "rows");
+    private static final List<String> STUDIO_KEYS = List.of("terms", "rules", "changes", "rows", "cells");
 
     private final Map<String, Rule> rules = new LinkedHashMap<>();
     private final Map<String, Matrix.Action> actions = new LinkedHashMap<>();
@@ -73,12 +75,16 @@ public final class RuleReader {
     private void take(Node.Mapping root, boolean ofStudio, Messages messages) {
         ConditionReader conditions = new ConditionReader(terms, actions.keySet(), messages);
         RuleRows read = new RuleRows(conditions, sources, ofStudio, messages);
-        root.get("terms").ifPresent(node -> conditions.terms(node));
-        items(root, "actions").forEach(node -> read.action(node).ifPresent(action -> actions.put(action.id(), action)));
-        items(root, "rules").forEach(node -> read.rule(node).ifPresent(rule -> add(rule, messages)));
-        items(root, "rows").forEach(node -> read.row(node, actions.keySet()).ifPresent(row -> add(row, messages)));
-        items(root, "changes").forEach(node -> read.change(node, rules).ifPresent(rule -> rules.put(rule.id(), rule)));
-        items(root, "cells").forEach(node -> read.cell(node, rows, actions.keySet())
+        new RowFields(root, messages).only(ofStudio ? STUDIO_KEYS : OWN_KEYS);
+        root.get("terms").ifPresent(conditions::terms);
+        items(root, "actions", messages).forEach(node ->
+                read.action(node).ifPresent(action -> actions.put(action.id(), action)));
+        items(root, "rules", messages).forEach(node -> read.rule(node).ifPresent(rule -> add(rule, messages)));
+        items(root, "rows", messages).forEach(node ->
+                read.row(node, actions.keySet()).ifPresent(row -> add(row, messages)));
+        items(root, "changes", messages).forEach(node ->
+                read.change(node, rules).ifPresent(rule -> rules.put(rule.id(), rule)));
+        items(root, "cells", messages).forEach(node -> read.cell(node, rows, actions.keySet())
                 .ifPresent(row -> rows.put(row.id(), row)));
     }
 
@@ -94,12 +100,19 @@ public final class RuleReader {
         }
     }
 
-    private static List<Node.Mapping> items(Node.Mapping root, String key) {
-        List<Node.Mapping> mappings = new ArrayList<>();
+    private static List<Node.Mapping> items(Node.Mapping root, String key, Messages messages) {
         Optional<Node> list = root.get(key);
-        if (list.isPresent() && list.get() instanceof Node.Sequence sequence) {
-            sequence.items().stream().filter(Node.Mapping.class::isInstance)
-                    .forEach(item -> mappings.add((Node.Mapping) item));
+        if (list.isEmpty()) {
+            return List.of();
+        }
+        List<Node.Mapping> mappings = new ArrayList<>();
+        List<Node> items = list.get() instanceof Node.Sequence sequence ? sequence.items() : List.of(list.get());
+        for (Node item : items) {
+            if (item instanceof Node.Mapping mapping) {
+                mappings.add(mapping);
+            } else {
+                messages.add(RuleMessages.RULE_ROW_INCOMPLETE.at(item.place(), "key", key));
+            }
         }
         return mappings;
     }

@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.benchleaf.message.Messages;
 import org.benchleaf.message.RuleMessages;
@@ -19,6 +20,15 @@ import org.benchleaf.model.Rule;
 final class RuleRows {
 
     private static final String REASON = "reason";
+    private static final Pattern HOLE = Pattern.compile("\\{([a-z][a-zA-Z]*)}");
+    private static final List<String> HOLES = List.of("step", "kind", "medium", "liquid", "measure", "picture");
+    private static final List<String> RULE_KEYS = List.of("id", "theme", "rule", "severity", "trainees", "for each",
+            "answers for", "where", "needs", "what", "why", "fix", "source", "status", "note");
+    private static final List<String> HELD_KEYS = List.of("id", "theme", "rule", "severity", "held by", "why", "source",
+            "status", "note");
+    private static final List<String> ROW_KEYS = List.of("id", "name", "also", "verdicts", "note", "source", "status");
+    private static final List<String> CHANGE_KEYS = List.of("rule", "severity", "says", "where", "needs", REASON);
+    private static final List<String> CELL_KEYS = List.of("row", "action", "verdict", REASON);
 
     private final ConditionReader conditions;
     private final Set<String> sources;
@@ -34,6 +44,8 @@ final class RuleRows {
 
     Optional<Rule> rule(Node.Mapping node) {
         RowFields row = new RowFields(node, messages);
+        // A studio can only add rules that are asked of the case: nothing would hold any other.
+        row.only(!ofStudio && node.get("held by").isPresent() ? HELD_KEYS : RULE_KEYS);
         Optional<Rule.HeldBy> heldBy = row.mapping("held by").flatMap(held -> heldBy(new RowFields(held, messages)));
         Optional<String> id = row.needed("id");
         Optional<String> theme = row.needed("theme");
@@ -44,6 +56,8 @@ final class RuleRows {
         Optional<Rule.Subject> subject = heldBy.isPresent() ? Optional.of(Rule.Subject.CASE) : subject(row);
         Optional<String> what = heldBy.isPresent() ? Optional.of("") : row.needed("what");
         Optional<String> fix = heldBy.isPresent() ? Optional.of("") : row.needed("fix");
+        Stream.of(what, why, fix).flatMap(Optional::stream).forEach(text -> checkHoles(row, text));
+        node.get("answers for").ifPresent(conditions::checkActions);
         Condition where = node.get("where").map(conditions::condition).orElse(Condition.ALWAYS);
         Optional<Condition> needs = node.get("needs").map(conditions::condition);
         boolean whole = Stream.of(id, theme, statement, weight, why, backing, subject, what, fix)
@@ -64,6 +78,7 @@ final class RuleRows {
 
     Optional<Matrix.Row> row(Node.Mapping node, Collection<String> actions) {
         RowFields row = new RowFields(node, messages);
+        row.only(ROW_KEYS);
         Optional<String> id = row.needed("id");
         Optional<String> name = row.needed("name");
         Optional<Rule.Backing> backing = backing(row);
@@ -79,9 +94,14 @@ final class RuleRows {
     /** A rule of the program as the studio changes it. */
     Optional<Rule> change(Node.Mapping node, Map<String, Rule> rules) {
         RowFields row = new RowFields(node, messages);
+        row.only(CHANGE_KEYS);
         Optional<Rule> old = row.needed("rule").flatMap(id -> known(row, id, rules));
         Optional<String> reason = reason(row, row.text("rule").orElse(""));
         if (old.isEmpty() || reason.isEmpty()) {
+            return Optional.empty();
+        }
+        if (old.get().heldBy().isPresent()) {
+            messages.add(RuleMessages.RULE_HELD_ELSEWHERE.at(node.place(), "rule", old.get().id()));
             return Optional.empty();
         }
         List<String> changed = new ArrayList<>(node.entries().keySet());
@@ -97,6 +117,7 @@ final class RuleRows {
     /** A row of the matrix with one verdict as the studio changes it. */
     Optional<Matrix.Row> cell(Node.Mapping node, Map<String, Matrix.Row> rows, Collection<String> actions) {
         RowFields row = new RowFields(node, messages);
+        row.only(CELL_KEYS);
         Optional<Matrix.Row> old = row.needed("row").flatMap(id -> known(row, id, rows));
         Optional<String> action = row.needed("action").filter(id -> {
             if (!actions.contains(id)) {
@@ -116,6 +137,13 @@ final class RuleRows {
         Matrix.Row was = old.get();
         return Optional.of(new Matrix.Row(was.id(), was.name(), was.also(), verdicts, was.note(), was.backing(),
                 was.ofStudio(), changes, was.place()));
+    }
+
+    /** A hole that nothing fills would stop the program when the rule speaks. */
+    private void checkHoles(RowFields row, String text) {
+        HOLE.matcher(text).results().map(hole -> hole.group(1)).filter(name -> !HOLES.contains(name)).forEach(name ->
+                unknown(row, "{" + name + "}", "a hole that a rule's words can have",
+                        HOLES.stream().map(known -> "{" + known + "}")));
     }
 
     private Optional<Rule.HeldBy> heldBy(RowFields held) {
