@@ -7,6 +7,7 @@ import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import org.benchleaf.command.CalculateCommand;
 import org.benchleaf.command.CheckCommand;
+import org.benchleaf.command.FiguresCommand;
 import org.benchleaf.command.PublishCommand;
 import org.benchleaf.command.TypedWords;
 import picocli.CommandLine;
@@ -17,7 +18,8 @@ import picocli.CommandLine.Spec;
 /** Runs Benchleaf from the command line. */
 @Command(name = "benchleaf", mixinStandardHelpOptions = true, version = "benchleaf 0.1.0",
         description = "One case file per paper-conservation treatment: checked, worked out, published.",
-        subcommands = {PublishCommand.class, CheckCommand.class, CalculateCommand.class})
+        subcommands = {PublishCommand.class, CheckCommand.class, FiguresCommand.class,
+                CalculateCommand.class})
 public final class Main implements Runnable {
 
     private static final int COMMAND_IS_WRONG = 2;

@@ -18,6 +18,8 @@ import org.benchleaf.quantity.Unit;
 final class MeasureChoice {
 
     private static final double COVERAGE = 2;
+    /** A step wider than a fifth of the amount does not measure it, since one reads to half a step; common practice. */
+    private static final double COARSEST = 0.2;
 
     private final Studio studio;
     private final VesselTolerances standard;
@@ -60,7 +62,7 @@ final class MeasureChoice {
                 .sorted(Comparator.comparingDouble(vessel -> vessel.volume().in(Unit.MILLILITRE))).toList();
         Optional<Studio.Vessel> fitting = vessels.stream().filter(vessel -> capacity(vessel) >= wanted).findFirst();
         if (fitting.isPresent()) {
-            return fitting.filter(vessel -> wanted >= division(capacity(vessel)) / 2).map(vessel ->
+            return fitting.filter(vessel -> division(capacity(vessel)) <= COARSEST * wanted).map(vessel ->
                     choice(wanted, vessel, 1, 0));
         }
         if (vessels.isEmpty()) {
@@ -100,7 +102,7 @@ final class MeasureChoice {
     private Optional<Choice> forMass(Quantity amount) {
         double wanted = amount.in(Unit.GRAM);
         return studio.balances().stream().filter(balance -> balance.most().in(Unit.GRAM) >= wanted)
-                .filter(balance -> wanted >= balance.step().in(Unit.GRAM) / 2)
+                .filter(balance -> balance.step().in(Unit.GRAM) <= COARSEST * wanted)
                 .min(Comparator.comparingDouble(balance -> balance.step().in(Unit.GRAM))).map(balance -> {
                     double step = balance.step().in(Unit.GRAM);
                     return new Choice(Quantity.of(clean(Math.rint(wanted / step) * step), Unit.GRAM), balance.id(),

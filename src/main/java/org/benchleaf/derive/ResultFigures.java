@@ -144,10 +144,6 @@ final class ResultFigures implements Result.Kinds<WorkedResult> {
     private void change(Result.Readings result) {
         int places = result.places().size();
         boolean paired = places > 0 && places == result.before().size() && places == result.after().size();
-        if (places > 0 && !paired) {
-            bench.messages().add(FigureMessages.PLACES_DO_NOT_MATCH.at(result.place(), "measure", result.measure(),
-                    "places", places, "before", result.before().size(), "after", result.after().size()));
-        }
         if (!paired) {
             cautions.add("not-paired");
         }

@@ -62,10 +62,10 @@ public enum FigureMessages implements MessageId {
             "Nothing says how much of solution '{solution}' is needed.",
             "Without an amount the preparation sheet can only name it.",
             "Write 'make:' or 'least:' for the solution, or the amount in the part that uses it."),
-    PLACES_DO_NOT_MATCH("FIG-016", Severity.WARNING,
-            "The result '{measure}' names {places} places, but has {before} readings before and {after} after.",
-            "Readings are compared place by place only where each has its place.",
-            "Name as many places as there are readings, or leave 'places' out."),
+    SURFACE_AND_EXTRACT("FIG-016", Severity.ADVICE,
+            "pH was measured by '{one}' and by '{other}'.",
+            "A surface electrode and an extract of the pulp answer different questions, so the two are not compared.",
+            "Give before and after by one method, and do not subtract one from the other in the text."),
     OTHER_HUMIDITY("FIG-017", Severity.WARNING,
             "The size was measured at {before} before and {after} after treatment.",
             "Paper grows with the humidity of the room, so that the change is not the treatment's alone.",
@@ -93,11 +93,7 @@ public enum FigureMessages implements MessageId {
     UNLIKE_KINDS("FIG-023", Severity.ERROR,
             "Solution '{solution}' is to have {wanted}, but its stock '{stock}' is stated as {found}.",
             "Shares by volume, by mass and mass per volume cannot be turned into one another without more knowledge.",
-            "State both strengths in the same way."),
-    SURFACE_AND_EXTRACT("FIG-024", Severity.ADVICE,
-            "pH was measured by '{one}' and by '{other}'.",
-            "A surface electrode and an extract of the pulp answer different questions, so the two are not compared.",
-            "Give before and after by one method, and do not subtract one from the other in the text.");
+            "State both strengths in the same way.");
 
     private final String code;
     private final Severity severity;

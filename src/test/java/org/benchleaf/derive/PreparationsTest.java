@@ -77,7 +77,7 @@ class PreparationsTest {
     void what_nothing_measures_is_told() {
         Invented invented = new Invented().solution("salt", new Recipe.Dissolve("wheat-starch", q("1 mg/L"),
                 "deionised-water"), Map.of("make", "100 mL"), Optional.empty());
-        // By hand: 0.1 mg, less than half a step of 0.01 g.
+        // By hand: 0.1 mg, far less than a step of 0.01 g.
         assertThat(invented.codes()).containsExactly("FIG-022");
     }
 

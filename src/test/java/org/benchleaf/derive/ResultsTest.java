@@ -119,7 +119,7 @@ class ResultsTest {
         assertThat(derived.worked().figures()).doesNotContainKeys("results.pH.change", "results.pH-2.change");
         assertThat(derived.worked().results()).allSatisfy(result ->
                 assertThat(result.cautions()).contains("surface-and-extract-not-compared"));
-        assertThat(invented.codes()).containsExactly("FIG-024");
+        assertThat(invented.codes()).containsExactly("FIG-016");
     }
 
     @Test
