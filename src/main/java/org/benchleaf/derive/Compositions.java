@@ -65,9 +65,14 @@ final class Compositions implements Recipe.Kinds<Composition> {
             shares.put("water", 1 - share);
         }
         Optional<Composition.Spirit> spirit = row.get().fire().map(fire -> new Composition.Spirit(row.get().key(),
-                material.strength().filter(strength -> strength.dimension() == Dimension.VOLUME_FRACTION)
-                        .orElse(Quantity.of(100, Unit.PERCENT_BY_VOLUME))));
+                byVolumeOrPure(material.strength())));
         return new Composition(shares, material.ph(), spirit);
+    }
+
+    /** A strength stated in another way counts as the pure liquid, which is the careful side. */
+    private static Quantity byVolumeOrPure(Optional<Quantity> strength) {
+        return strength.filter(one -> one.dimension() == Dimension.VOLUME_FRACTION)
+                .orElse(Quantity.of(100, Unit.PERCENT_BY_VOLUME));
     }
 
     /** The share by mass that a strength means, the larger one where it is not exact. */
@@ -104,7 +109,8 @@ final class Compositions implements Recipe.Kinds<Composition> {
         }
         Composition pure = new Composition(Map.of(liquid.get().key(), 1.0), Optional.empty(), Optional.empty());
         Optional<Composition.Spirit> spirit = liquid.get().fire()
-                .map(fire -> new Composition.Spirit(liquid.get().key(), recipe.strength())).or(rest::spirit);
+                .map(fire -> new Composition.Spirit(liquid.get().key(), byVolumeOrPure(Optional.of(recipe.strength()))))
+                .or(rest::spirit);
         return new Composition(pure.sharesWith(rest, share(liquid.get(), recipe.strength())), Optional.empty(), spirit);
     }
 

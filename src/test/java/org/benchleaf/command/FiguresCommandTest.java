@@ -16,6 +16,8 @@ import picocli.CommandLine;
 /** Checks what the figures command prints and with which code it ends. */
 class FiguresCommandTest {
 
+    private static final String CONTENT = "src/test/resources/sound/base";
+
     private final StringWriter out = new StringWriter();
     private final StringWriter err = new StringWriter();
 
@@ -26,44 +28,44 @@ class FiguresCommandTest {
 
     @Test
     void a_case_is_printed_with_its_working() {
-        assertThat(run("tide-table")).isZero();
+        assertThat(run("tide", "--content", CONTENT)).isZero();
         assertThat(out.toString()).contains("wash.volume = 5.094 L", "formula: V = (h + 2 m)(w + 2 m) d");
     }
 
     @Test
     void the_same_figures_come_as_json_and_only_they_go_to_the_output() throws IOException {
-        assertThat(run("tide-table", "--format", "json")).isZero();
+        assertThat(run("tide", "--format", "json", "--content", CONTENT)).isZero();
         assertThat(new ObjectMapper().readTree(out.toString()).get("figures").get(0).fieldNames()).toIterable()
                 .contains("id", "label", "value", "low", "high", "unit", "formula", "inputs", "sources");
     }
 
     @Test
     void several_sheets_need_more() {
-        assertThat(run("tide-table", "--sheets", "6")).isZero();
+        assertThat(run("tide", "--sheets", "6", "--content", CONTENT)).isZero();
         // By hand: 512 × 398 × 25 mm × 3 baths × 6 sheets, each in a tray of its own = 91.70 L.
         assertThat(out.toString()).contains("wash.total = 91.7 L");
     }
 
     @Test
     void an_unknown_case_is_a_wrong_command_and_names_the_cases() {
-        assertThat(run("tide-tabel")).isEqualTo(2);
-        assertThat(err.toString()).contains("tide-table");
+        assertThat(run("tidde", "--content", CONTENT)).isEqualTo(2);
+        assertThat(err.toString()).contains("tide");
         assertThat(out.toString()).isEmpty();
     }
 
     @Test
     void no_sheets_at_all_is_a_wrong_command() {
-        assertThat(run("tide-table", "--sheets", "0")).isEqualTo(2);
-        assertThat(run("tide-table", "--sheets", "many")).isEqualTo(2);
-        assertThat(run("tide-table", "--content", "nowhere")).isEqualTo(2);
+        assertThat(run("tide", "--sheets", "0", "--content", CONTENT)).isEqualTo(2);
+        assertThat(run("tide", "--sheets", "many", "--content", CONTENT)).isEqualTo(2);
+        assertThat(run("tide", "--content", "nowhere")).isEqualTo(2);
     }
 
     @Test
     void a_case_with_errors_prints_messages_and_no_figures(@TempDir Path folder) throws IOException {
-        copy(Path.of("content"), folder);
-        Path file = folder.resolve("cases/tide-table/case.md");
+        copy(Path.of(CONTENT), folder);
+        Path file = folder.resolve("cases/tide/case.md");
         Files.writeString(file, Files.readString(file).replace("{wash.volume}", "{wash.volme}"));
-        assertThat(run("tide-table", "--content", folder.toString())).isEqualTo(1);
+        assertThat(run("tide", "--content", folder.toString())).isEqualTo(1);
         assertThat(err.toString()).contains("error FIG-001", "wash.volume");
         assertThat(out.toString()).isEmpty();
     }
