@@ -156,9 +156,15 @@ final class ContentStages implements Stages {
                 return new Made(List.of(), Optional.empty(), said);
             }
             CasePages pages = PageComposer.compose(derived.worked(), library.library(), clearance);
-            List<SiteFile> files = files(pages.pages(), pages.files());
-            scan(treatment.id(), files, pages.card(), said);
-            return new Made(files, Optional.of(pages.card()), said);
+            CasePictures pictures = CasePictures.make(content, treatment, clearance, said);
+            if (said.hasErrors()) {
+                return new Made(List.of(), Optional.empty(), said);
+            }
+            List<SiteFile> files = files(publisher.with(pictures), pages.pages(), pages.files());
+            files.addAll(pictures.files());
+            CaseCard card = pages.card().withPictureFiles(pictures.noted(pages.card().picture()));
+            scan(treatment.id(), files, card, said);
+            return new Made(files, Optional.of(card), said);
         }
 
         /** No page of the case may hold its private values, and what goes to the site's own pages neither. */
@@ -169,7 +175,7 @@ final class ContentStages implements Stages {
         }
     }
 
-    private List<SiteFile> files(List<Page> pages, List<DataFile> data) {
+    private static List<SiteFile> files(SitePublisher publisher, List<Page> pages, List<DataFile> data) {
         List<SiteFile> files = new ArrayList<>();
         pages.forEach(page -> files.add(publisher.publish(page)));
         data.forEach(file -> files.add(publisher.publish(file)));
@@ -180,7 +186,8 @@ final class ContentStages implements Stages {
     public SharedFiles shared(List<CaseCard> cards) {
         SitePages pages = SiteComposer.compose(library.library(), cards,
                 CheckValueReader.read(library.library().formulary()));
-        List<SiteFile> files = new ArrayList<>(files(pages.pages(), pages.files()));
+        List<SiteFile> files = new ArrayList<>(files(
+                publisher.with(CasePictures.noted(cards)), pages.pages(), pages.files()));
         files.addAll(publisher.assets());
         return new SharedFiles(files, new Messages());
     }

@@ -26,7 +26,7 @@ final class CardMaker {
                 List.copyOf(Materials.used(desk.treatment(), desk.library())),
                 treatment.steps().stream().map(step -> step.kind().word()).distinct().toList(),
                 picture.map(Picture::id).orElse(""), picture.map(Picture::alt).orElse(""), sources(desk),
-                texts(treatment), pages.stream().map(Page::path).toList());
+                texts(treatment), pages.stream().map(Page::path).toList(), List.of());
     }
 
     /** The sheet as it is now, for a library shows what was saved, not what was lost. */

@@ -21,10 +21,12 @@ import java.util.List;
  * @param sources keys of the sources its pages cite
  * @param texts further words by which it should be found
  * @param pages paths of its pages that exist
+ * @param pictureFiles the published sizes of its picture, narrowest first: path, width and height with spaces between
  */
 public record CaseCard(String id, String title, String summary, String language, String level, String kind,
         String technique, List<String> damages, List<String> materials, List<String> steps, String picture,
-        String pictureAlt, List<String> sources, List<String> texts, List<String> pages) {
+        String pictureAlt, List<String> sources, List<String> texts, List<String> pages,
+        List<String> pictureFiles) {
 
     public CaseCard {
         damages = List.copyOf(damages);
@@ -33,6 +35,13 @@ public record CaseCard(String id, String title, String summary, String language,
         sources = List.copyOf(sources);
         texts = List.copyOf(texts);
         pages = List.copyOf(pages);
+        pictureFiles = List.copyOf(pictureFiles);
+    }
+
+    /** The same card with the sizes of its picture, which are known only once they are made. */
+    public CaseCard withPictureFiles(List<String> files) {
+        return new CaseCard(id, title, summary, language, level, kind, technique, damages, materials, steps, picture,
+                pictureAlt, sources, texts, pages, files);
     }
 
     /** The path of the case study. */

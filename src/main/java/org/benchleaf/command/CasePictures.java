@@ -1,0 +1,71 @@
+package org.benchleaf.command;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.benchleaf.compose.CaseCard;
+import org.benchleaf.compose.Clearance;
+import org.benchleaf.message.Messages;
+import org.benchleaf.model.Picture;
+import org.benchleaf.model.TreatmentCase;
+import org.benchleaf.publish.PictureFile;
+import org.benchleaf.publish.PictureMaker;
+import org.benchleaf.publish.Pictures;
+import org.benchleaf.publish.Rendition;
+import org.benchleaf.publish.SiteFile;
+
+/** The published pictures of one case: their files, and the sizes that its pages name. */
+final class CasePictures implements Pictures {
+
+    private final Map<String, List<Rendition>> sizes = new LinkedHashMap<>();
+    private final List<SiteFile> files = new ArrayList<>();
+
+    private CasePictures() {
+    }
+
+    /** Makes every picture that may be shown; what cannot be made is told. */
+    static CasePictures make(Path content, TreatmentCase treatment, Clearance clearance, Messages messages) {
+        CasePictures made = new CasePictures();
+        if (clearance.allows(Clearance.Output.PICTURES)) {
+            Path folder = content.resolve("cases").resolve(treatment.id()).resolve("pictures");
+            for (Picture picture : treatment.pictures()) {
+                made.add(picture.id(), PictureMaker.make(treatment.id(), folder, picture, messages));
+            }
+        }
+        return made;
+    }
+
+    private void add(String id, List<PictureFile> made) {
+        sizes.put(id, made.stream().map(one -> new Rendition(one.file().path(), one.width(), one.height())).toList());
+        made.forEach(one -> files.add(one.file()));
+    }
+
+    List<SiteFile> files() {
+        return files;
+    }
+
+    @Override
+    public List<Rendition> of(String caseId, String pictureId) {
+        return sizes.getOrDefault(pictureId, List.of());
+    }
+
+    /** The sizes of one picture as a card keeps them. */
+    List<String> noted(String pictureId) {
+        return of("", pictureId).stream().map(size -> size.path() + " " + size.width() + " " + size.height()).toList();
+    }
+
+    /** The pictures that the cards of the cases keep, for the pages of the whole site. */
+    static Pictures noted(List<CaseCard> cards) {
+        Map<String, List<Rendition>> sizes = new LinkedHashMap<>();
+        cards.forEach(card -> sizes.put(card.id() + "/" + card.picture(),
+                card.pictureFiles().stream().map(CasePictures::size).toList()));
+        return (caseId, pictureId) -> sizes.getOrDefault(caseId + "/" + pictureId, List.of());
+    }
+
+    private static Rendition size(String noted) {
+        String[] parts = noted.split(" ");
+        return new Rendition(parts[0], Integer.parseInt(parts[1]), Integer.parseInt(parts[2]));
+    }
+}
