@@ -1,7 +1,9 @@
 package org.benchleaf.rule;
 
 import java.time.LocalDate;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.benchleaf.model.Library;
@@ -26,6 +28,7 @@ final class CaseFacts {
     final StepOrder order;
     private final List<Layer> media;
     private final Layer support;
+    private final Map<Rule.Subject, List<Asked>> asked = new EnumMap<>(Rule.Subject.class);
 
     CaseFacts(TreatmentCase treatment, Library library, LocalDate today) {
         this.treatment = treatment;
@@ -39,6 +42,10 @@ final class CaseFacts {
 
     /** Everything that a rule of this kind is asked of. */
     List<Asked> asked(Rule.Subject subject) {
+        return asked.computeIfAbsent(subject, this::all);
+    }
+
+    private List<Asked> all(Rule.Subject subject) {
         return switch (subject) {
             case CASE -> List.of(Asked.ofCase(treatment.place()));
             case STEP -> order.all().stream().map(Asked::of).toList();

@@ -1,5 +1,6 @@
 package org.benchleaf.rule;
 
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
@@ -24,6 +25,8 @@ final class Liquids {
 
     private final Map<String, Solution> solutions;
     private final Map<String, Material> materials;
+    private final Map<String, String> compositions = new HashMap<>();
+    private final Map<String, Boolean> answered = new HashMap<>();
 
     Liquids(List<Solution> solutions, Map<String, Material> materials) {
         this.solutions = solutions.stream()
@@ -47,8 +50,8 @@ final class Liquids {
 
     /** Whether something in the liquid answers to one of the words. */
     boolean answers(String id, List<String> words) {
-        return words.stream().anyMatch(word -> isBase(word) ? base(id).equals(word)
-                : matter(id, new HashSet<>()).anyMatch(leaf -> nameFits(leaf, word)));
+        return words.stream().anyMatch(word -> answered.computeIfAbsent(id + "\n" + word, unknown -> isBase(word)
+                ? base(id).equals(word) : matter(id, new HashSet<>()).anyMatch(leaf -> nameFits(leaf, word))));
     }
 
     /** Whether a material answers to a word by its id, substance, kind or traits; an unknown one by its id alone. */
@@ -61,7 +64,7 @@ final class Liquids {
 
     /** Whether two ids name the same composition, whatever they are called. */
     boolean alike(String one, String other) {
-        return one.equals(other) || composition(one, new HashSet<>()).equals(composition(other, new HashSet<>()));
+        return one.equals(other) || composition(one).equals(composition(other));
     }
 
     /** The pH that a recipe aims at, or that a material is bought with. */
@@ -93,6 +96,10 @@ final class Liquids {
         }
         return solution(id).map(solution -> ingredients(solution.recipe()).stream()
                 .flatMap(ingredient -> matter(ingredient, seen))).orElseGet(() -> Stream.of(id));
+    }
+
+    private String composition(String id) {
+        return compositions.computeIfAbsent(id, unknown -> composition(unknown, new HashSet<>()));
     }
 
     private String composition(String id, Set<String> seen) {

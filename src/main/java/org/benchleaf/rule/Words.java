@@ -2,11 +2,14 @@ package org.benchleaf.rule;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Pattern;
 
 /** Compares words as people write them: letter case, hyphens and what stands around them do not matter. */
 final class Words {
 
     private static final List<String> NOT_KNOWN = List.of("", "?", "-", "unknown", "not known", "none given");
+
+    private static final Pattern BETWEEN_WORDS = Pattern.compile("[^\\p{L}\\p{N}()]+");
 
     private Words() {
     }
@@ -22,6 +25,6 @@ final class Words {
     }
 
     private static String plain(String text) {
-        return text.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}()]+", " ").strip();
+        return BETWEEN_WORDS.matcher(text.toLowerCase(Locale.ROOT)).replaceAll(" ").strip();
     }
 }
