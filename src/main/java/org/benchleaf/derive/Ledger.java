@@ -64,6 +64,7 @@ final class Ledger {
             Optional.ofNullable(worked.words().get(output.key()))
                     .ifPresent(word -> notes.add(output.label() + ": " + word + "."));
             Optional.ofNullable(worked.withheld().get(output.key()))
+                    .filter(why -> job.outputs().stream().anyMatch(asked -> asked.key().equals(output.key())))
                     .ifPresent(why -> notes.add(output.label() + ": no value, " + why + "."));
         });
         notes.addAll(worked.method().caveats());

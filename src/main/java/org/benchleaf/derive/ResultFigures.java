@@ -13,6 +13,8 @@ import org.benchleaf.model.Result;
 import org.benchleaf.model.Step;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
+import org.benchleaf.science.Colour;
+import org.benchleaf.science.WhitePoint;
 
 /** Works out the statistics of one result, and what must be said beside it. */
 final class ResultFigures implements Result.Kinds<WorkedResult> {
@@ -221,7 +223,31 @@ final class ResultFigures implements Result.Kinds<WorkedResult> {
         if (result.spots().size() < FEWEST_FOR_CHANCE) {
             cautions.add("fewer-than-three");
         }
+        white(result).ifPresent(white -> result.spots().forEach(spot -> {
+            yellowness("yellowness-before", spot.before(), spot.at(), white, result);
+            yellowness("yellowness-after", spot.after(), spot.at(), white, result);
+        }));
         return worked(result);
+    }
+
+    /** The white that L*, a*, b* were worked out with, if light and observer are stated and yellowness has its factors. */
+    private static Optional<WhitePoint> white(Result.Colour result) {
+        return result.illuminant().flatMap(light -> result.observer().flatMap(observer ->
+                WhitePoint.named(light + "/" + observer.replace("°", "").strip()))).filter(WhitePoint::forPaper);
+    }
+
+    /** From L*, a*, b*, since instruments hand out those: with the white known, X, Y, Z follow without loss. */
+    private void yellowness(String name, List<Double> lab, String at, WhitePoint white, Result.Colour result) {
+        if (lab.size() != 3) {
+            return;
+        }
+        List<Quantity> numbers = quantities(lab, Unit.NONE);
+        Colour.Tristimulus xyz = new Colour(numbers.get(0), numbers.get(1), numbers.get(2)).tristimulus(white.white());
+        keepAll(bench.ledger().work(new Job("colour-values", result.place())
+                .given("xyz", List.of(xyz.x(), xyz.y(), xyz.z()), "L*, a*, b* of the case file")
+                .word("white", white.written(), Job.CASE_FILE)
+                .gives("yellowness", prefix + name + "." + name(at), "yellowness "
+                        + name.substring(name.indexOf('-') + 1) + ", " + at + " (ASTM E313, " + white.written() + ")")));
     }
 
     private Optional<String> said(String caution) {

@@ -86,6 +86,33 @@ public record Colour(Quantity lightness, Quantity red, Quantity yellow) {
     }
 
     /**
+     * Works out the tristimulus values of this colour.
+     *
+     * <p>Formula: Y = Yn g((L* + 16) / 116), X = Xn g(f + a* / 500), Z = Zn g(f − b* / 200), f = (L* + 16) / 116, g the
+     * cube above 6/29 and a straight line below.
+     *
+     * <p>Units: plain numbers.
+     *
+     * <p>Range: any colour whose tristimulus values are not negative.
+     *
+     * <p>Source: CIE 15:2004, Colorimetry, 8.2.1 turned round.
+     *
+     * @param white the white that the colour was worked out with
+     */
+    public Tristimulus tristimulus(Tristimulus white) {
+        double fy = (l() + 16) / 116;
+        return new Tristimulus(Quantity.number(white.xValue() * expanded(fy + red.value() / 500)),
+                Quantity.number(white.yValue() * expanded(fy)),
+                Quantity.number(white.zValue() * expanded(fy - yellow.value() / 200)));
+    }
+
+    /** The share of the white of which {@link #compressed} is given. */
+    private static double expanded(double compressed) {
+        return compressed > EDGE ? compressed * compressed * compressed
+                : Math.max(0, 3 * EDGE * EDGE * (compressed - 4.0 / 29));
+    }
+
+    /**
      * Works out how another colour differs from this one.
      *
      * <p>Formula: ΔE*ab the distance; ΔE*94 with SL = 1, SC = 1 + 0.045 C₁, SH = 1 + 0.015 C₁; ΔE00 with kL = kC =

@@ -51,6 +51,11 @@ public enum WhitePoint {
         return Optional.empty();
     }
 
+    /** How it is written, as light and observer. */
+    public String written() {
+        return written;
+    }
+
     /** All white points as they are written. */
     public static List<String> names() {
         List<String> names = new ArrayList<>();

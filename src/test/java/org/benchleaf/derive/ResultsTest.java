@@ -139,6 +139,19 @@ class ResultsTest {
     }
 
     @Test
+    void yellowness_follows_from_lab_where_light_and_observer_are_stated() {
+        Invented invented = new Invented();
+        invented.results.add(colour(Optional.of("CIEDE2000"), List.of(new Result.ColourSpot("white",
+                List.of(100.0, 0.0, 0.0), List.of(96.0, -0.5, 8.0)))));
+        // ASTM E313: the perfect white has a yellowness of 0, by its coefficients to 0.001 times a hundred.
+        assertThat(invented.figure("results.colour.yellowness-before.white").value().value()).isCloseTo(0, within(0.1));
+        // By hand: f = 112 / 116; Y = 100 f³ = 90.008; X = 94.811 (f − 0.001)³ = 85.072; Z = 107.304 (f − 0.04)³
+        // = 85.069; 100 (1.3013 × 85.072 − 1.1498 × 85.069) / 90.008 = 14.324.
+        assertThat(invented.figure("results.colour.yellowness-after.white").value().value())
+                .isCloseTo(14.324, within(0.002));
+    }
+
+    @Test
     void conditions_of_colour_that_are_not_stated_are_said_to_be_missing() {
         Invented invented = new Invented();
         invented.results.add(new Result.Colour("colour", Optional.empty(), Optional.empty(), Optional.empty(),

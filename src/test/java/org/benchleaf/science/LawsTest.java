@@ -224,6 +224,19 @@ class LawsTest {
     }
 
     @Test
+    void tristimulus_values_lead_to_lab_and_back() {
+        for (int k = 0; k < DRAWS; k++) {
+            Colour.Tristimulus white = WhitePoint.values()[k % WhitePoint.values().length].white();
+            Colour.Tristimulus measured = new Colour.Tristimulus(Quantity.number(100 * random.nextDouble()),
+                    Quantity.number(100 * random.nextDouble()), Quantity.number(100 * random.nextDouble()));
+            Colour.Tristimulus back = Colour.of(measured, white).tristimulus(white);
+            assertThat(back.x().value()).isCloseTo(measured.x().value(), within(1e-9));
+            assertThat(back.y().value()).isCloseTo(measured.y().value(), within(1e-9));
+            assertThat(back.z().value()).isCloseTo(measured.z().value(), within(1e-9));
+        }
+    }
+
+    @Test
     void the_white_itself_has_lightness_100_and_no_colour() {
         for (WhitePoint white : WhitePoint.values()) {
             Colour colour = Colour.of(white.white(), white.white());
