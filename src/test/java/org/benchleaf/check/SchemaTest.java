@@ -1,0 +1,67 @@
+package org.benchleaf.check;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.networknt.schema.Schema;
+import com.networknt.schema.SchemaLocation;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import org.benchleaf.model.StepKind;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class SchemaTest {
+
+    private static final SchemaRegistry REGISTRY = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12);
+
+    @ParameterizedTest
+    @ValueSource(strings = {"case", "translation", "studio", "materials", "glossary", "sources", "class"})
+    void a_schema_is_one_by_the_standard_s_own_schema(String name) throws IOException {
+        Schema meta = REGISTRY.getSchema(SchemaLocation.of("https://json-schema.org/draft/2020-12/schema"));
+        assertThat(meta.validate(schema(name))).isEmpty();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"case", "translation", "studio", "materials", "glossary", "sources", "class"})
+    void every_property_has_a_title_a_description_and_an_example(String name) throws IOException {
+        List<String> poor = new ArrayList<>();
+        walk("", schema(name), poor);
+        assertThat(poor).isEmpty();
+    }
+
+    @Test
+    void every_verb_of_the_trade_can_be_written() throws IOException {
+        List<String> kinds = new ArrayList<>();
+        schema("case").at("/properties/steps/items/properties/kind/enum").forEach(word -> kinds.add(word.asText()));
+        assertThat(kinds).containsExactlyInAnyOrderElementsOf(
+                List.of(StepKind.values()).stream().map(StepKind::word).toList());
+    }
+
+    private static void walk(String where, JsonNode schema, List<String> poor) {
+        schema.path("properties").fields().forEachRemaining(property -> {
+            String place = where + "/" + property.getKey();
+            JsonNode part = property.getValue();
+            if (part.path("title").asText().isBlank() || part.path("description").asText().isBlank()
+                    || part.path("examples").isEmpty()) {
+                poor.add(place);
+            }
+            walk(place, part, poor);
+        });
+        if (schema.path("items").isObject()) {
+            walk(where + "/…", schema.path("items"), poor);
+        }
+        if (schema.path("additionalProperties").isObject()) {
+            walk(where + "/*", schema.path("additionalProperties"), poor);
+        }
+    }
+
+    private static JsonNode schema(String name) throws IOException {
+        return new ObjectMapper().readTree(SchemaTest.class.getResourceAsStream("/schema/" + name + ".schema.json"));
+    }
+}

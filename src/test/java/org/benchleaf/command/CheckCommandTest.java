@@ -1,0 +1,100 @@
+package org.benchleaf.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import picocli.CommandLine;
+
+class CheckCommandTest {
+
+    private static final Clock DAY = Clock.fixed(Instant.parse("2026-06-01T10:00:00Z"), ZoneOffset.UTC);
+    private static final String SOUND = "src/test/resources/sound/base";
+
+    @TempDir
+    private Path folder;
+    private Path content;
+    private final StringWriter out = new StringWriter();
+    private final StringWriter err = new StringWriter();
+
+    @BeforeEach
+    void a_folder_with_two_faults() throws IOException {
+        content = folder.resolve("content here");
+        Files.createDirectories(content.resolve("cases/torn"));
+        Files.copy(Path.of(SOUND, "studio.yaml"), content.resolve("studio.yaml"));
+        Files.writeString(content.resolve("cases/torn/case.md"), "---\ntitle: A \"torn\" sheet\nsummary: 1 < 2\n---\n");
+        Files.writeString(content.resolve("glossary.yaml"), "tear:\n  term: tear\n  plain: A break.\n  see: [cut]\n");
+    }
+
+    @Test
+    void sound_content_ends_with_0_and_a_summary() {
+        assertThat(run("--content", SOUND)).isZero();
+        assertThat(out).hasToString("1 case checked: no errors, no warnings, no advice." + System.lineSeparator());
+        assertThat(err.toString()).isEmpty();
+    }
+
+    @Test
+    void faulty_content_ends_with_1_and_tells_place_code_excerpt_why_and_what_to_do() {
+        assertThat(run("--content", content.toString())).isOne();
+        assertThat(err.toString()).contains(content + "/glossary.yaml:4:9: error FORM-030: There is no term 'cut'.",
+                "  4 |   see: [cut]\n    |         ^^^", "\n    why: ", "\n    do:  ");
+    }
+
+    @Test
+    void a_path_that_does_not_exist_is_a_wrong_command() {
+        assertThat(run("--content", SOUND, SOUND + "/cases/tied")).isEqualTo(2);
+        assertThat(err.toString()).contains("there is no file or folder");
+    }
+
+    @Test
+    void only_the_cases_asked_for_are_checked() {
+        assertThat(run("--content", content.toString(), content + "/studio.yaml")).isOne();
+        assertThat(err.toString()).contains("FORM-030").doesNotContain("case.md");
+    }
+
+    @Test
+    void data_names_every_message_with_its_place() throws IOException {
+        assertThat(run("--content", content.toString(), "--format", "json")).isOne();
+        JsonNode data = new ObjectMapper().readTree(out.toString());
+        assertThat(data.isArray()).isTrue();
+        data.forEach(message -> assertThat(message.fieldNames()).toIterable().containsExactly("code", "severity",
+                "file", "line", "column", "pointer", "what", "why", "fix"));
+        assertThat(data).anySatisfy(message -> {
+            assertThat(message.path("code").asText()).isEqualTo("FORM-030");
+            assertThat(message.path("pointer").asText()).isEqualTo("/tear/see/0");
+            assertThat(message.path("line").asInt()).isEqualTo(4);
+        });
+    }
+
+    /** Schema: OASIS, SARIF Version 2.1.0, as it is published with the standard. */
+    @Test
+    void the_log_for_editors_is_sarif_by_the_standard_s_own_schema() throws IOException {
+        assertThat(run("--content", content.toString(), "--format", "sarif")).isOne();
+        JsonNode schema = new ObjectMapper().readTree(
+                CheckCommandTest.class.getResourceAsStream("/sarif/sarif-schema-2.1.0.json"));
+        JsonNode log = new ObjectMapper().readTree(out.toString());
+        assertThat(SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_7).getSchema(schema).validate(log))
+                .isEmpty();
+        assertThat(log.at("/runs/0/results")).isNotEmpty();
+        assertThat(log.at("/runs/0/results/0/locations/0/physicalLocation/artifactLocation/uri").asText())
+                .contains("content%20here");
+    }
+
+    private int run(String... words) {
+        return new CommandLine(new CheckCommand(DAY)).setOut(new PrintWriter(out, true))
+                .setErr(new PrintWriter(err, true)).execute(words);
+    }
+}
