@@ -1,7 +1,11 @@
 package org.benchleaf.read;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
+import org.jsoup.nodes.Element;
+import org.jsoup.nodes.Node;
 import org.jsoup.safety.Cleaner;
 import org.jsoup.safety.Safelist;
 
@@ -9,7 +13,7 @@ import org.jsoup.safety.Safelist;
 final class CleanHtml {
 
     private static final Safelist ALLOWED = Safelist.none()
-            .addTags("p", "ul", "ol", "li", "em", "strong", "code", "pre", "blockquote", "hr", "br", "h3", "h4", "h5",
+            .addTags("p", "ul", "ol", "li", "em", "strong", "code", "pre", "blockquote", "hr", "br", "h1", "h2", "h3", "h4", "h5",
                     "h6", "table", "thead", "tbody", "tr", "th", "td", "a")
             .addAttributes("a", "href", "title")
             .addAttributes("ol", "start")
@@ -19,11 +23,30 @@ final class CleanHtml {
     private CleanHtml() {
     }
 
-    static String of(String html) {
+    /** The clean HTML before the first heading of a section and below each one, the headings left out. */
+    static List<String> sections(String html) {
         // A base is needed to tell relative links from others; it does not appear in the result.
         Document dirty = Jsoup.parseBodyFragment(html, "https://relative.invalid/");
         Document clean = new Cleaner(ALLOWED).clean(dirty);
         clean.outputSettings().prettyPrint(false);
-        return clean.body().html().strip();
+        clean.select("a").stream().filter(link -> !LinkAddress.isAllowed(link.attr("href"))).forEach(Node::unwrap);
+        // A heading inside a quote or a list begins no section.
+        clean.body().select("> * h1, > * h2").tagName("p");
+        List<String> sections = new ArrayList<>();
+        StringBuilder section = new StringBuilder();
+        for (Node node : clean.body().childNodes()) {
+            if (node instanceof Element element && isSectionHeading(element)) {
+                sections.add(section.toString().strip());
+                section.setLength(0);
+            } else {
+                section.append(node.outerHtml());
+            }
+        }
+        sections.add(section.toString().strip());
+        return sections;
+    }
+
+    private static boolean isSectionHeading(Element element) {
+        return element.normalName().equals("h1") || element.normalName().equals("h2");
     }
 }

@@ -19,6 +19,12 @@ final class MarkdownGuard {
     private static final int MOST_DEFINITIONS = 256;
     private static final int MOST_CELLS = 128;
 
+    /**
+     * The parser copies a whole block for nearly every sign in it, so that its work grows with signs times length.
+     * A table of 500 long rows stays below a fifth of this; this much takes about a second.
+     */
+    private static final long MOST_WORK = 1_000_000_000L;
+
     private final Lines lines;
     private final String text;
     private final int bodyStart;
@@ -29,6 +35,9 @@ final class MarkdownGuard {
     private int emphasis;
     private int ticks;
     private int definitions;
+    private long work;
+    private long blockSigns;
+    private long blockLength;
     private final BitSet tickLengths = new BitSet();
 
     private MarkdownGuard(Lines lines, String text, int bodyStart) {
@@ -97,6 +106,9 @@ final class MarkdownGuard {
     }
 
     private void startParagraph() {
+        work += blockSigns * blockLength;
+        blockSigns = 0;
+        blockLength = 0;
         square = 0;
         round = 0;
         angle = 0;
@@ -109,6 +121,14 @@ final class MarkdownGuard {
         int cells = 0;
         if (text.charAt(from) == '[' && text.substring(from, end).contains("]:") && ++definitions > MOST_DEFINITIONS) {
             return tooMany(from, end, "definitions of links");
+        }
+        for (int at = from; at < end; at++) {
+            blockSigns += Character.isLetterOrDigit(text.charAt(at)) || text.charAt(at) == ' ' ? 0 : 1;
+        }
+        blockSigns++;
+        blockLength += end - from + 1L;
+        if (work + blockSigns * blockLength > MOST_WORK) {
+            return tooMany(from, end, "signs and lines without a blank line between");
         }
         for (int at = from; at < end; at++) {
             switch (text.charAt(at)) {

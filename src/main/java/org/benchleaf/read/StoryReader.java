@@ -23,6 +23,7 @@ import com.vladsch.flexmark.util.data.MutableDataSet;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -40,6 +41,7 @@ final class StoryReader {
     private static final MutableDataSet OPTIONS = new MutableDataSet()
             .set(Parser.EXTENSIONS, List.of(TablesExtension.create()))
             .set(HtmlRenderer.ESCAPE_HTML, true)
+            .set(HtmlRenderer.GENERATE_HEADER_ID, false)
             .set(HtmlRenderer.SUPPRESSED_LINKS, "");
     private static final Parser PARSER = Parser.builder(OPTIONS).build();
     private static final HtmlRenderer RENDERER = HtmlRenderer.builder(OPTIONS).build();
@@ -57,8 +59,9 @@ final class StoryReader {
 
     private String id = "";
     private String heading = "";
-    private int sectionStart;
-    private StringBuilder html = new StringBuilder();
+    private String html = "";
+    private final List<Integer> starts = new ArrayList<>();
+    private int cited;
 
     private StoryReader(Lines lines, String text, int bodyStart, Messages messages) {
         this.lines = lines;
@@ -89,16 +92,18 @@ final class StoryReader {
         List<Story.Citation> citations = new ArrayList<>();
         Document document = PARSER.parse(marked(citations));
         checkLinksAndCode(document);
+        // One rendering of the whole: the renderer looks through the document anew each time it is asked.
+        Iterator<String> bodies = CleanHtml.sections(RENDERER.render(document)).iterator();
+        html = bodies.next();
         int level = 1;
         for (Node block = document.getFirstChild(); block != null; block = block.getNext()) {
             if (block instanceof Heading title) {
                 level = checkLevel(title, level);
-            }
-            if (block instanceof Heading title && title.getLevel() <= SECTION_LEVEL) {
-                endSection(citations, title.getStartOffset());
-                startSection(title);
-            } else if (!(block instanceof Reference)) {
-                html.append(RENDERER.render(block));
+                if (title.getLevel() <= SECTION_LEVEL) {
+                    endSection(citations, title.getStartOffset());
+                    startSection(title);
+                    html = bodies.next();
+                }
             }
         }
         endSection(citations, text.length() - bodyStart);
@@ -112,6 +117,7 @@ final class StoryReader {
         while (citation.find()) {
             marked.setCharAt(citation.start() - bodyStart, Story.FIGURE_START);
             marked.setCharAt(citation.end() - 1 - bodyStart, Story.FIGURE_END);
+            starts.add(citation.start());
             citations.add(new Story.Citation(citation.group(1),
                     lines.place(citation.start(), citation.end(), "")));
         }
@@ -158,26 +164,15 @@ final class StoryReader {
 
     private void endSection(List<Story.Citation> citations, int end) {
         if (!heading.isEmpty() || !html.isEmpty()) {
-            int from = bodyStart + sectionStart;
-            int to = bodyStart + end;
-            List<Story.Citation> own = citations.stream()
-                    .filter(citation -> within(citation.place(), from, to)).toList();
-            sections.add(new Story.Section(id, heading, CleanHtml.of(html.toString()), own));
+            List<Story.Citation> own = new ArrayList<>();
+            while (cited < citations.size() && starts.get(cited) < bodyStart + end) {
+                own.add(citations.get(cited++));
+            }
+            sections.add(new Story.Section(id, heading, html, own));
         }
         id = "";
         heading = "";
-        html = new StringBuilder();
-        sectionStart = end;
-    }
-
-    private boolean within(Place citation, int from, int to) {
-        Place first = lines.place(from, from + 1, "");
-        Place last = lines.place(to, to + 1, "");
-        return !before(citation, first) && (before(citation, last) || to >= text.length());
-    }
-
-    private static boolean before(Place one, Place other) {
-        return one.line() < other.line() || one.line() == other.line() && one.column() < other.column();
+        html = "";
     }
 
     private void checkLinksAndCode(Node parent) {
