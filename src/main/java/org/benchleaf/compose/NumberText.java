@@ -8,6 +8,8 @@ import java.time.LocalTime;
 import java.time.format.DateTimeFormatter;
 import java.util.Comparator;
 import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -34,6 +36,7 @@ final class NumberText {
             .map(Unit::symbol).filter(symbol -> !symbol.isEmpty() && !symbol.equals("pH"))
             .sorted(Comparator.comparingInt(String::length).reversed()).map(Pattern::quote)
             .collect(Collectors.joining("|")) + ")(?![\\p{L}\\p{N}]))");
+    private static final Pattern LONG_NUMBER = Pattern.compile("\\d+\\.\\d{6,}(?:[eE]-?\\d+)?");
     private static final double MINUTE = 60;
     private static final double HOUR = 3600;
     private static final double DAY = 86400;
@@ -94,6 +97,26 @@ final class NumberText {
     /** A bare number with a fixed count of decimals, for a column that lines up. */
     String fixed(double number, int decimals) {
         return plain(exact(number).setScale(decimals, RoundingMode.HALF_UP));
+    }
+
+    /** A text with every number of more than six digits cut to six; what else it says stays. */
+    String shortened(String text) {
+        Matcher number = LONG_NUMBER.matcher(text);
+        StringBuilder shown = new StringBuilder();
+        while (number.find()) {
+            number.appendReplacement(shown, plain(sixDigits(Double.parseDouble(number.group()))));
+        }
+        return number.appendTail(shown).toString();
+    }
+
+    /** A worked-out quantity before it is rounded for the page: six digits, which no bench needs. */
+    Amount unrounded(Quantity quantity) {
+        return new Amount(plain(sixDigits(quantity.value())), symbol(quantity.unit()));
+    }
+
+    private static BigDecimal sixDigits(double number) {
+        BigDecimal digits = exact(number).round(new java.math.MathContext(6, RoundingMode.HALF_UP));
+        return digits.signum() == 0 ? BigDecimal.ZERO : exact(digits.doubleValue());
     }
 
     /** A bare number to three significant digits. */

@@ -42,7 +42,7 @@ final class WorkingMaker {
 
     private String full(Figure figure) {
         return hidden(figure) ? sheet.amount(figure).text()
-                : sheet.numbers().written(figure.value().exact()).text();
+                : sheet.numbers().unrounded(figure.value()).text();
     }
 
     private boolean hidden(Figure figure) {
@@ -50,7 +50,7 @@ final class WorkingMaker {
     }
 
     private String told(Figure.Given given) {
-        return sheet.tellsStrengths() || !Strengths.isOne(given) ? sheet.numbers().spaced(given.text())
+        return sheet.tellsStrengths() || !Strengths.isOne(given) ? sheet.numbers().spaced(sheet.numbers().shortened(given.text()))
                 : sheet.words().say("strength.withheld");
     }
 
