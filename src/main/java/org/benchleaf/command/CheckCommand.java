@@ -72,13 +72,14 @@ public final class CheckCommand implements Callable<Integer> {
         CheckedLibrary library = LibraryChecker.check(LibraryReader.read(content));
         Messages messages = new Messages();
         messages.addAll(library.messages());
+        Deriver deriver = new Deriver(library.library());
         // Gathered in the order of the folders, whichever is done first.
-        folders.parallelStream().map(folder -> check(folder, library)).toList().forEach(messages::addAll);
+        folders.parallelStream().map(folder -> check(folder, library, deriver)).toList().forEach(messages::addAll);
         tell(messages.all(), folders.size());
         return messages.hasErrors() ? CONTENT_HAS_ERRORS : DONE;
     }
 
-    private Messages check(Path folder, CheckedLibrary library) {
+    private Messages check(Path folder, CheckedLibrary library, Deriver deriver) {
         LocalDate today = LocalDate.now(clock);
         Checked checked = CaseChecker.check(CaseReader.read(content, folder), library.library(), today);
         Messages messages = new Messages();
@@ -87,7 +88,7 @@ public final class CheckCommand implements Callable<Integer> {
         // A library with errors holds stand-ins; nothing is worked out from those.
         if (!library.messages().hasErrors()) {
             checked.treatment().ifPresent(treatment -> messages.addAll(
-                    Deriver.derive(treatment, checked.findings(), library.library()).messages()));
+                    deriver.derive(treatment, checked.findings()).messages()));
         }
         return messages;
     }

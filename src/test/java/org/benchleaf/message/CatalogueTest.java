@@ -2,7 +2,11 @@ package org.benchleaf.message;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -24,6 +28,15 @@ class CatalogueTest {
     @MethodSource("org.benchleaf.message.Catalogue#all")
     void a_message_never_promises_that_something_is_safe(MessageId id) {
         assertThat(id.what() + " " + id.why() + " " + id.fix()).doesNotContainPattern("(?i)\\bsafe\\b");
+    }
+
+    @Test
+    void every_list_of_messages_is_in_the_catalogue() {
+        List<String> lists = new ClassFileImporter().withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
+                .importPackages("org.benchleaf").stream()
+                .filter(type -> type.isEnum() && type.isAssignableTo(MessageId.class)).map(JavaClass::getName).toList();
+        assertThat(Catalogue.all().stream().map(id -> id.getClass().getName()).distinct())
+                .containsExactlyInAnyOrderElementsOf(lists);
     }
 
     @Test
