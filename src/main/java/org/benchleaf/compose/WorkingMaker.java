@@ -50,7 +50,8 @@ final class WorkingMaker {
     }
 
     private String told(Figure.Given given) {
-        return sheet.tellsStrengths() || !Strengths.isOne(given) ? sheet.numbers().spaced(sheet.numbers().shortened(given.text()))
+        return sheet.tellsStrengths() || !Strengths.isOne(given)
+                ? sheet.numbers().spaced(sheet.numbers().shortened(given.text()))
                 : sheet.words().say("strength.withheld");
     }
 
