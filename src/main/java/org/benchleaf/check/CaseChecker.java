@@ -53,6 +53,8 @@ public final class CaseChecker {
         // A slip in the story alone does not keep the rules from being asked.
         Review review = TradeRules.review(read, library, today);
         messages.addAll(review.messages());
+        PictureChecks.review(read, messages);
+        ClaimChecks.review(read, library.reference(), messages);
         return new Checked(Optional.of(read), review.findings(), messages);
     }
 

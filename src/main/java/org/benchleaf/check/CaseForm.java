@@ -107,7 +107,8 @@ final class CaseForm {
         fields.texts("for").forEach(word -> Stream.of(Permission.Use.values())
                 .filter(use -> use.name().toLowerCase(Locale.ROOT).equals(word)).findFirst()
                 .ifPresentOrElse(uses::add, () -> fields.soundness().spoil(fields.place("for"))));
-        LocalDate on = fields.need(fields.past("on", context.today()), "on", LocalDate.EPOCH);
+        // A permission that is still to come is told by what it does not yet allow.
+        LocalDate on = fields.need(fields.date("on"), "on", LocalDate.EPOCH);
         Optional<LocalDate> withdrawn = fields.date("withdrawn");
         if (withdrawn.filter(on::isAfter).isPresent()) {
             fields.messages().add(FormMessages.PERMISSION_ENDS_FIRST.at(fields.place("withdrawn"),

@@ -8,7 +8,8 @@ public final class Catalogue {
 
     private static final List<MessageId[]> ENTRIES = List.of(ReadingMessages.values(), FormMessages.values(),
             RuleMessages.values(), ReferenceMessages.values(), FigureMessages.values(), HazardMessages.values(),
-            ConsentMessages.values(), PictureMessages.values(), LeakMessages.values(), EditionMessages.values());
+            ClaimMessages.values(), PictureMessages.values(), ConsentMessages.values(),
+            LeakMessages.values(), EditionMessages.values());
 
     private Catalogue() {
     }

@@ -46,22 +46,10 @@ public enum PictureMessages implements MessageId {
             "The alternative text of the picture '{picture}' has {length} characters, more than 150.",
             "It is read aloud in one breath and cannot be skimmed.",
             "Keep the one thing that matters and move the rest into the caption."),
-    PAIR_LIGHT("PICT-014", Severity.WARNING,
-            "The pictures '{picture}' and '{other}' of a pair are lit differently: '{light}' and '{otherLight}'.",
-            "What looks like an effect of the treatment may be one of the lamp.",
-            "Take a pair in the same light, or say in the caption that the light differs."),
-    PAIR_SIDE("PICT-015", Severity.WARNING,
-            "The pictures '{picture}' and '{other}' of a pair show different sides: {side} and {otherSide}.",
-            "Two sides cannot be compared.",
-            "Pair pictures of the same side, or show them singly."),
     PAIR_MOMENT("PICT-016", Severity.WARNING,
             "The pictures '{picture}' and '{other}' of a pair are both of the moment '{moment}'.",
             "A comparison needs a before and an after.",
-            "Correct 'moment:', or show them singly."),
-    PAIR_UNKNOWN("PICT-017", Severity.ERROR,
-            "The picture '{picture}' is paired with '{other}', which the case does not have.",
-            "The comparison would be half empty.",
-            "Correct 'pair:', or add the picture.");
+            "Correct 'moment:', or show them singly.");
 
     private final String code;
     private final Severity severity;

@@ -165,14 +165,16 @@ public record Reference(Map<String, Substance> substances, Map<String, Statement
      * @param words as they are looked for; letter case does not matter
      * @param kind {@code promise}, {@code safety}, {@code age} or {@code authenticity}
      * @param unless words which, standing directly before, turn it round, such as {@code not}
+     * @param answered words which, anywhere in the same sentence, answer it, such as {@code in our opinion}
      * @param instead what to write
      * @param source where the advice was read
      */
-    public record ClaimWord(String language, List<String> words, String kind, List<String> unless, String instead,
-            String source) {
+    public record ClaimWord(String language, List<String> words, String kind, List<String> unless,
+            List<String> answered, String instead, String source) {
         public ClaimWord {
             words = List.copyOf(words);
             unless = List.copyOf(unless);
+            answered = List.copyOf(answered);
         }
     }
 }

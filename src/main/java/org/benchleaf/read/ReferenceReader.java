@@ -78,7 +78,7 @@ public final class ReferenceReader {
                         row.text("source"))),
                 list("claims", row -> new Reference.ClaimWord(row.text("language"), row.texts("words"),
                         row.oneOf("kind", Set.of("promise", "safety", "age", "authenticity")), row.texts("unless"),
-                        row.text("instead"), row.text("source"))));
+                        row.texts("answered by"), row.text("instead"), row.text("source"))));
     }
 
     private static Reference.Statement statement(ReferenceRow row) {
