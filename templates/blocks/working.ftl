@@ -7,7 +7,7 @@
      formula     MathML; may be empty
      formulaText the formula as plain text; may be empty
      given       what was put in: label, text, from, href
-     full        the result before rounding
+     full        the result with more digits
      spread      how far it may lie off
      sources     citations: number, text, href
      caveats     what it must not be taken for
@@ -18,7 +18,7 @@
   <div class="working__body" id="${anchor}">
     <p class="working__title">${words.title}: <#if methodHref?has_content><a href="${methodHref}">${method}</a><#else>${method}</#if></p>
     <#if formula?has_content>
-    <div class="working__formula"><math display="block">${formula}</math></div>
+    <div class="formula working__formula" role="region" tabindex="0" aria-label="${words.formula}: ${label}"><math display="block">${formula}</math></div>
     </#if>
     <#if formulaText?has_content><p class="working__plain"><code>${formulaText}</code></p></#if>
     <#if given?has_content>

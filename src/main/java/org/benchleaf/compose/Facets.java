@@ -2,6 +2,7 @@ package org.benchleaf.compose;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -31,12 +32,18 @@ enum Facets {
         return word;
     }
 
-    /** The cases under each value, values in order of their words. */
+    /**
+     * The cases under each value, values in order of their words.
+     *
+     * <p>Values that differ only in capitals or signs share a page, so they count as the one that comes first.
+     */
     Map<String, List<CaseCard>> sorted(SiteDesk desk) {
         Map<String, List<CaseCard>> sorted = new TreeMap<>();
+        Map<String, String> spelled = new HashMap<>();
         for (CaseCard card : desk.cards()) {
             values.apply(card, desk).forEach(value ->
-                    sorted.computeIfAbsent(value, any -> new ArrayList<>()).add(card));
+                    sorted.computeIfAbsent(spelled.computeIfAbsent(Paths.slug(value), slug -> value),
+                            any -> new ArrayList<>()).add(card));
         }
         return sorted;
     }

@@ -50,7 +50,7 @@ final class MethodsPage implements SitePageMaker {
     private static Section section(Sheet sheet, Method method, List<CheckedValues.Compared> compared) {
         String id = WorkingMaker.methodAnchor(method.name());
         List<Block> blocks = new ArrayList<>();
-        blocks.add(new Prose(List.of(new Prose.Passage(formula(method), List.of()))));
+        blocks.add(new Prose(List.of(new Prose.Passage(formula(sheet, method), List.of()))));
         blocks.add(new Facts(facts(sheet, method)));
         if (!method.inputs().isEmpty()) {
             blocks.add(inputs(sheet, method, id));
@@ -61,10 +61,12 @@ final class MethodsPage implements SitePageMaker {
         return new Section(id, method.title(), Optional.of(method.answers()).filter(text -> !text.isBlank()), blocks);
     }
 
-    private static Html formula(Method method) {
+    private static Html formula(Sheet sheet, Method method) {
         String plain = "<p><code>" + Html.escape(method.formula()) + "</code></p>";
         return new Html(method.mathml().isBlank() ? plain
-                : "<math display=\"block\">" + method.mathml() + "</math>" + plain);
+                : "<div class=\"formula\" role=\"region\" tabindex=\"0\" aria-label=\""
+                        + Html.escape(sheet.words().say("formula.label", "name", method.title()))
+                        + "\"><math display=\"block\">" + method.mathml() + "</math></div>" + plain);
     }
 
     private static List<Fact> facts(Sheet sheet, Method method) {

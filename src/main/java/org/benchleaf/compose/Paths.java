@@ -1,5 +1,6 @@
 package org.benchleaf.compose;
 
+import java.text.Normalizer;
 import java.util.Locale;
 
 /** Where pages lie, and the way from one to another: always relative, so that the site opens from a folder. */
@@ -77,12 +78,24 @@ final class Paths {
         return up(from.substring(shared)) + path.substring(shared) + fragment;
     }
 
-    /** The text in lower-case letters, digits and hyphens, fit for a file's name or an anchor. */
+    /**
+     * The text in the letters a to z, digits and hyphens, fit for a file's name on every disk or for an anchor.
+     *
+     * <p>A letter without such a spelling is written by its number, so that words of any script stay apart.
+     */
     static String slug(String text) {
-        String plain = java.text.Normalizer.normalize(text, java.text.Normalizer.Form.NFD).replaceAll("\\p{M}", "")
-                .toLowerCase(Locale.ROOT);
-        String slug = plain.replaceAll("[^\\p{L}\\p{N}]+", "-").replaceAll("^-|-$", "");
-        return slug.isEmpty() ? "x" : slug;
+        StringBuilder slug = new StringBuilder();
+        Normalizer.normalize(text, Normalizer.Form.NFD).toLowerCase(Locale.ROOT).codePoints().forEach(c -> {
+            if (c >= 'a' && c <= 'z' || c >= '0' && c <= '9') {
+                slug.append((char) c);
+            } else if (Character.isLetter(c)) {
+                slug.append(Integer.toHexString(c));
+            } else if (Character.getType(c) != Character.NON_SPACING_MARK) {
+                slug.append('-');
+            }
+        });
+        String joined = slug.toString().replaceAll("-+", "-").replaceAll("^-|-$", "");
+        return joined.isEmpty() ? "x" : joined;
     }
 
     /** The anchor of a step on the step sheet. */

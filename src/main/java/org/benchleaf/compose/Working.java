@@ -15,7 +15,7 @@ import java.util.Optional;
  * @param formula the formula as MathML; empty if the method has none
  * @param formulaText the formula as plain text
  * @param given what was put in
- * @param full the result before rounding
+ * @param full the result with more digits, to follow the sum by hand
  * @param spread how far it may lie off, in words
  * @param sources where the method and its inputs come from
  * @param caveats what it must not be taken for

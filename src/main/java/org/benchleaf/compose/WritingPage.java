@@ -43,7 +43,7 @@ final class WritingPage implements SitePageMaker {
         sheet.add(Opening.plain(title, words.say("writing.lead")));
         sheet.add(new Section("how", words.say("writing.how"), Optional.empty(), List.of(new Prose(
                 words.group("writing-rule").values().stream().map(rule -> new Prose.Passage(
-                        new Html("<p>" + Html.escape(rule) + "</p>"), List.of())).toList()))));
+                        new Html("<p>" + Html.escape(sheet.numbers().spaced(rule)) + "</p>"), List.of())).toList()))));
         sheet.add(new Section("files", words.say("writing.files"), Optional.empty(), List.of(new LinkList(
                 schemas.stream().map(schema -> new LinkList.Entry(sheet.link(schema.title(), pathOf(schema)),
                         schema.description())).toList()))));
@@ -55,6 +55,11 @@ final class WritingPage implements SitePageMaker {
         Words words = sheet.words();
         sheet.add(new Opening(Optional.of(words.say("way.writing")), schema.title(),
                 Optional.of(schema.description()), List.of(), Optional.empty()));
+        if (schema.groups().size() > 1) {
+            sheet.add(new LinkGroups(List.of(new LinkGroups.Group("on-this-page", "", schema.groups().entrySet()
+                    .stream().map(group -> new LinkGroups.Entry(Link.to(group.getKey(), "#" + anchor(group.getKey())),
+                            words.count("writing.keys", group.getValue().size()))).toList()))));
+        }
         if (!schema.plainKeys().isEmpty()) {
             sheet.add(section(words, words.say("writing.head"), schema.plainKeys()));
         }
@@ -65,8 +70,12 @@ final class WritingPage implements SitePageMaker {
     }
 
     private static Section section(Words words, String title, List<KeyList.Entry> entries) {
-        return new Section("key-" + Paths.slug(title), title, Optional.empty(),
+        return new Section(anchor(title), title, Optional.empty(),
                 List.of(new KeyList(entries, words.group("key-list"))));
+    }
+
+    private static String anchor(String title) {
+        return "key-" + Paths.slug(title);
     }
 
     private static String pathOf(FormatSchema schema) {
