@@ -1,5 +1,7 @@
 package org.benchleaf.compose;
 
+import java.util.List;
+
 /**
  * Makes one kind of page of a case. A new kind is one class that implements this and one line in {@link PageMakers}.
  */
@@ -16,4 +18,9 @@ interface CasePageMaker {
 
     /** The page. */
     Page make(CaseDesk desk);
+
+    /** The data files beside the page; most pages have none. */
+    default List<DataFile> files(CaseDesk desk) {
+        return List.of();
+    }
 }

@@ -231,8 +231,12 @@ final class CaseStudyPage implements CasePageMaker {
             sheet.working("timeline." + name).ifPresent(working -> numbers.add(
                     new KeyNumbers.Item(working, words.say("study.time-" + name), List.of())));
         }
-        return numbers.isEmpty() ? Optional.empty() : Optional.of(new Section("time", words.say("study.time"),
-                Optional.empty(), List.of(new KeyNumbers(numbers))));
+        if (numbers.isEmpty()) {
+            return Optional.empty();
+        }
+        TimelineChart times = new TimelineChart(sheet, desk);
+        return Optional.of(new Section("time", words.say("study.time"), Optional.empty(),
+                List.of(new KeyNumbers(numbers), times.chart(times.data().table(Optional.empty())))));
     }
 
     private static Optional<Section> gave(Sheet sheet, CaseDesk desk) {

@@ -8,6 +8,7 @@ import java.time.LocalTime;
 import java.time.format.DateTimeFormatter;
 import java.util.Comparator;
 import java.util.Locale;
+import java.util.OptionalInt;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.regex.Pattern;
@@ -65,6 +66,13 @@ final class NumberText {
         return new Amount(digits(scaled), symbol(scaled.unit()));
     }
 
+    /** A worked-out quantity with no more decimals than what it was read with; its spread decides where it has one. */
+    Amount amount(Quantity quantity, OptionalInt most) {
+        return most.isPresent() && quantity.spread() == Quantity.Spread.NONE
+                ? new Amount(plain(rounded(quantity.value(), most.getAsInt())), symbol(quantity.unit()))
+                : amount(quantity);
+    }
+
     /** A quantity as its author wrote it: own unit, every digit. */
     Amount written(Quantity quantity) {
         String number = switch (quantity.spread()) {
@@ -117,6 +125,11 @@ final class NumberText {
     private static BigDecimal sixDigits(double number) {
         BigDecimal digits = exact(number).round(new java.math.MathContext(6, RoundingMode.HALF_UP));
         return digits.signum() == 0 ? BigDecimal.ZERO : exact(digits.doubleValue());
+    }
+
+    /** With how many decimals a number was written, as far as a double tells. */
+    static int decimalsOf(double number) {
+        return Math.max(0, exact(number).stripTrailingZeros().scale());
     }
 
     /** A bare number to three significant digits. */

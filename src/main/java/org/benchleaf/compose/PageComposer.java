@@ -20,6 +20,7 @@ public final class PageComposer {
         List<CasePageMaker> makers = PageMakers.CASE.stream().filter(maker -> maker.applies(before)).toList();
         CaseDesk desk = new CaseDesk(worked, library, clearance, makers);
         List<Page> pages = makers.stream().map(maker -> maker.make(desk)).toList();
-        return new CasePages(pages, List.of(), CardMaker.card(desk, pages));
+        List<DataFile> files = makers.stream().flatMap(maker -> maker.files(desk).stream()).toList();
+        return new CasePages(pages, files, CardMaker.card(desk, pages));
     }
 }

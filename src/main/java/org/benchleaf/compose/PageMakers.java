@@ -8,7 +8,8 @@ final class PageMakers {
     static final List<CasePageMaker> CASE = List.of(
             new CaseStudyPage(),
             new StepSheetPage(),
-            new PreparationPage());
+            new PreparationPage(),
+            new ResultsPage());
 
     static final List<SitePageMaker> SITE = List.of(
             new LibraryPage(),
@@ -17,6 +18,7 @@ final class PageMakers {
             new GlossaryPage(),
             new SourcesPage(),
             new MethodsPage(),
+            new RulesPage(),
             new WritingPage(),
             new SearchPage());
 

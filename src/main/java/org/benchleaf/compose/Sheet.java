@@ -107,8 +107,10 @@ final class Sheet {
 
     /** The rounded number of a figure; words instead where it is a strength that this page must not tell. */
     Amount amount(Figure figure) {
-        return strengths || !Strengths.isOne(figure.value()) ? numbers.amount(figure.value())
-                : new Amount(words.say("strength.withheld"), "");
+        if (!strengths && Strengths.isOne(figure.value())) {
+            return new Amount(words.say("strength.withheld"), "");
+        }
+        return numbers.amount(figure.value(), Resolution.of(figure));
     }
 
     /** Whether this page has already shown the working of a figure; it does so once. */

@@ -1,0 +1,35 @@
+package org.benchleaf.compose;
+
+import java.util.List;
+
+/** A straight scale from numbers to places on a drawing, with round numbers to mark it at. */
+record Scale(double from, double to, double start, double end) {
+
+    /** A scale that holds all numbers with a little room at both ends. */
+    static Scale holding(List<Double> numbers, double start, double end) {
+        double least = numbers.stream().mapToDouble(Double::doubleValue).min().orElse(0);
+        double most = numbers.stream().mapToDouble(Double::doubleValue).max().orElse(1);
+        double step = step(least == most ? Math.max(1, Math.abs(most)) : most - least);
+        return new Scale(StrictMath.floor(least / step) * step, StrictMath.ceil((most + step / 1e6) / step) * step,
+                start, end);
+    }
+
+    /** Where a number lies. */
+    double at(double number) {
+        return start + (number - from) / (to - from) * (end - start);
+    }
+
+    /** Round numbers across the scale, about five of them. */
+    List<Double> marks() {
+        double step = step(to - from);
+        return java.util.stream.IntStream.rangeClosed(0, (int) StrictMath.rint((to - from) / step))
+                .mapToObj(n -> from + n * step).toList();
+    }
+
+    /** One, two or five times a power of ten, about a fifth of the span. */
+    private static double step(double span) {
+        double power = StrictMath.pow(10, StrictMath.floor(StrictMath.log10(span / 5)));
+        double lead = span / 5 / power;
+        return power * (lead < 1.5 ? 1 : lead < 3.5 ? 2 : lead < 7.5 ? 5 : 10);
+    }
+}
