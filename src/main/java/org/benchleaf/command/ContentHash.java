@@ -23,7 +23,7 @@ final class ContentHash {
     }
 
     /**
-     * The hash of a folder.
+     * The hash of a folder, or of a single file.
      *
      * @param seed what else decides over what is made from it
      * @param wanted which paths below the folder count
@@ -74,7 +74,7 @@ final class ContentHash {
     static void stand(Path folder, Predicate<Path> wanted, Map<Path, String> seen) {
         Map<Path, String> found = new TreeMap<>();
         try {
-            if (!Files.isDirectory(folder)) {
+            if (!Files.exists(folder)) {
                 return;
             }
             Files.walkFileTree(folder, new SimpleFileVisitor<>() {

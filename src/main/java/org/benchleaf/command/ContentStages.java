@@ -71,7 +71,7 @@ final class ContentStages implements Stages {
     }
 
     private static String seed(Path content, Path templates) {
-        String program = ContentHash.of("", programFolder(), path -> true, new TreeMap<>());
+        String program = ContentHash.of(Runtime.version().toString(), programFolder(), path -> true, new TreeMap<>());
         String shared = ContentHash.of(program, content, path -> !path.startsWith("cases"), new TreeMap<>());
         return ContentHash.of(shared, templates, path -> true, new TreeMap<>());
     }
