@@ -21,6 +21,7 @@ import org.benchleaf.message.Message;
 import org.benchleaf.message.MessageText;
 import org.benchleaf.message.Messages;
 import org.benchleaf.message.Severity;
+import org.benchleaf.publish.PictureMaker;
 import org.benchleaf.read.CaseReader;
 import org.benchleaf.read.LibraryReader;
 import picocli.CommandLine.Command;
@@ -85,6 +86,9 @@ public final class CheckCommand implements Callable<Integer> {
         Messages messages = new Messages();
         messages.addAll(checked.messages());
         checked.treatment().ifPresent(treatment -> Clearance.on(today, treatment).told().forEach(messages::add));
+        // Their heads alone, so that a check stays quick; the dots are read when the pictures are made.
+        checked.treatment().ifPresent(treatment -> treatment.pictures().forEach(picture ->
+                PictureMaker.look(folder.resolve("pictures"), picture, messages)));
         // A library with errors holds stand-ins; nothing is worked out from those.
         if (!library.messages().hasErrors()) {
             checked.treatment().ifPresent(treatment -> messages.addAll(

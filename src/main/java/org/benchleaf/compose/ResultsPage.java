@@ -193,7 +193,7 @@ final class ResultsPage implements CasePageMaker {
             blocks.removeIf(block -> block instanceof Facts facts && facts.facts().isEmpty());
             worked.figures().values().stream().filter(figure -> !sheet.shows(figure.id())).map(sheet::working)
                     .forEach(blocks::add);
-            worked.cautions().forEach(caution -> blocks.add(new Note("care", sheet.words().say("caution-level.care"),
+            worked.cautions().forEach(caution -> blocks.add(new Note("plain", sheet.words().say("notice.word"),
                     Html.ofText(sheet.words().say("caution." + caution)))));
             return blocks;
         }
