@@ -62,21 +62,14 @@ public final class Deriver {
         Map<String, Figure> figures = work.bench().ledger().figures();
         Citations.check(source, figures.keySet(), messages);
         return new Derived(new WorkedCase(source, figures, timeline, inOrder(work, timeline), results,
-                assessment.hazards(), assessment.care(), assessment.findings(), classes(source, messages)), messages);
+                assessment.hazards(), assessment.care(), assessment.findings(), classes(source)), messages);
     }
 
-    private List<ClassPlan> classes(TreatmentCase source, Messages messages) {
-        List<ClassPlan> plans = new ArrayList<>();
+    private List<ClassPlan> classes(TreatmentCase source) {
         ClassDeriver classes = new ClassDeriver(this);
-        library.classes().stream().filter(course -> course.caseId().equals(source.id())).forEach(course -> {
-            if (course.firstStep().filter(first -> source.step(first).isEmpty()).isPresent()) {
-                messages.add(FigureMessages.CLASS_STEP_UNKNOWN.at(course.place(), "step", course.firstStep().get(),
-                        "id", source.id(), "steps", String.join(", ", source.steps().stream().map(Step::id).toList())));
-            } else {
-                plans.add(classes.plan(course, source));
-            }
-        });
-        return plans;
+        return library.classes().stream().filter(course -> course.caseId().equals(source.id()))
+                .filter(course -> course.firstStep().isEmpty() || source.step(course.firstStep().get()).isPresent())
+                .map(course -> classes.plan(course, source)).toList();
     }
 
     /**

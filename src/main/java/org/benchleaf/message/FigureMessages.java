@@ -93,11 +93,7 @@ public enum FigureMessages implements MessageId {
     UNLIKE_KINDS("FIG-023", Severity.ERROR,
             "Solution '{solution}' is to have {wanted}, but its stock '{stock}' is stated as {found}.",
             "Shares by volume, by mass and mass per volume cannot be turned into one another without more knowledge.",
-            "State both strengths in the same way."),
-    CLASS_STEP_UNKNOWN("FIG-024", Severity.ERROR,
-            "The class begins with step '{step}', which the case '{id}' does not have.",
-            "Amounts and start times of the class are worked out from that step on.",
-            "Correct 'first step:'. The steps of the case are {steps}.");
+            "State both strengths in the same way.");
 
     private final String code;
     private final Severity severity;
