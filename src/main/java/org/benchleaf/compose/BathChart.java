@@ -3,90 +3,142 @@ package org.benchleaf.compose;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.benchleaf.model.Part;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
 
-/** Draws what was read bath by bath: the pH of the fresh and of the used bath. */
+/** Draws what was read bath by bath: pH of the fresh and of the used bath, below it the conductivity, then the colour. */
 final class BathChart {
 
-    private static final int WIDTH = 560;
-    private static final int HEIGHT = 220;
-    private static final int LEFT = 60;
+    private static final int LEFT = 44;
+    private static final int TOP = 62;
+    private static final int PH = 190;
+    private static final int BARS = 70;
+    /** About the width of a letter in the units of the drawing. */
+    private static final double LETTER = 8.6;
 
     private final Sheet sheet;
-    private final String id;
-    private final String step;
     private final Part.Bath bath;
+    private final BathTable table;
+    private final List<Chart.Mark> marks = new ArrayList<>();
+    private final double gap;
 
-    BathChart(Sheet sheet, String id, String step, Part.Bath bath) {
+    BathChart(Sheet sheet, Part.Bath bath, BathTable table) {
         this.sheet = sheet;
-        this.id = id;
-        this.step = step;
         this.bath = bath;
-    }
-
-    /** The readings as a table and a file. */
-    DataTable data() {
-        Words words = sheet.words();
-        List<List<String>> rows = new ArrayList<>();
-        for (Part.BathReading reading : bath.readings()) {
-            rows.add(List.of(String.valueOf(reading.bath()), number(reading.phFresh(), Unit.PH),
-                    number(reading.phUsed(), Unit.PH), number(reading.conductivity(), Unit.MICROSIEMENS_PER_CENTIMETRE),
-                    number(reading.added(), Unit.MILLILITRE), reading.colour().orElse(words.say("results.not-read"))));
-        }
-        return new DataTable(id, words.say("baths.caption", "step", step), List.of(
-                new DataTable.Column(words.say("baths.bath"), "bath", "", true),
-                new DataTable.Column(words.say("baths.fresh"), "pH fresh", "", true),
-                new DataTable.Column(words.say("baths.used"), "pH used", "", true),
-                new DataTable.Column(words.say("baths.conductivity"), "conductivity", "µS/cm", true),
-                new DataTable.Column(words.say("baths.added"), "stock added", "mL", true),
-                new DataTable.Column(words.say("baths.colour"), "colour", "", false)), rows);
-    }
-
-    private String number(Optional<Quantity> value, Unit unit) {
-        int decimals = unit == Unit.MICROSIEMENS_PER_CENTIMETRE ? 0 : 1;
-        return value.map(one -> sheet.numbers().fixed(one.in(unit), Math.max(decimals,
-                NumberText.decimalsOf(one.in(unit)))))
-                .orElse(sheet.words().say("results.not-read"));
+        this.table = table;
+        this.gap = (Chart.WIDTH - LEFT) / (double) Math.max(1, bath.readings().size());
     }
 
     /** The drawing, if there are two baths with a pH to compare. */
-    Optional<Chart> chart(Table table) {
-        List<Double> all = new ArrayList<>();
-        bath.readings().forEach(reading -> {
-            reading.phFresh().ifPresent(value -> all.add(value.in(Unit.PH)));
-            reading.phUsed().ifPresent(value -> all.add(value.in(Unit.PH)));
-        });
+    Optional<Chart> chart(List<Table> beside) {
+        List<Double> all = bath.readings().stream().flatMap(reading -> Stream.of(reading.phFresh(), reading.phUsed()))
+                .flatMap(Optional::stream).map(value -> value.in(Unit.PH)).toList();
         if (bath.readings().size() < 2 || all.size() < 2) {
             return Optional.empty();
         }
         Words words = sheet.words();
-        Scale up = Scale.holding(all, HEIGHT, 20);
-        double gap = (WIDTH - LEFT - 40.0) / bath.readings().size();
-        List<Chart.Mark> marks = new ArrayList<>();
-        for (double mark : up.marks()) {
-            marks.add(Chart.Mark.line("grid", LEFT, up.at(mark), WIDTH - 20, up.at(mark)));
-            marks.add(Chart.Mark.text(LEFT - 10, up.at(mark) + 5, "end", sheet.numbers().rough(mark)));
+        Scale up = Scale.holding(all, TOP + PH, TOP + 8);
+        legend();
+        axis(up);
+        for (int i = 0; i < bath.readings().size(); i++) {
+            ph(up, bath.readings().get(i), middle(i));
         }
+        double y = colours(conductivities(TOP + PH + 34));
+        return Optional.of(new Chart(List.of(Chart.Drawing.of(table.id() + "-chart", words.say("baths.title"),
+                words.say("baths.description"), y, marks, words.say("baths.note"))), table.id() + "-numbers", beside, false));
+    }
+
+    private double middle(int i) {
+        return LEFT + gap * (i + 0.5);
+    }
+
+    private void legend() {
+        Words words = sheet.words();
+        marks.add(Chart.Mark.at("dot", "before", 8, 10, ""));
+        marks.add(Chart.Mark.text(22, 16, "start", words.say("baths.fresh")));
+        marks.add(Chart.Mark.at("square", "after", 8, 34, ""));
+        marks.add(Chart.Mark.text(22, 40, "start", words.say("baths.used")));
+    }
+
+    private void axis(Scale up) {
+        for (double mark : up.marks()) {
+            marks.add(Chart.Mark.line("grid", LEFT, up.at(mark), Chart.WIDTH, up.at(mark)));
+            marks.add(Chart.Mark.text(LEFT - 8, up.at(mark) + 5, "end", sheet.numbers().fixed(mark, up.decimals())));
+        }
+    }
+
+    private void ph(Scale up, Part.BathReading reading, double x) {
+        Optional<Double> fresh = reading.phFresh().map(value -> up.at(value.in(Unit.PH)));
+        Optional<Double> used = reading.phUsed().map(value -> up.at(value.in(Unit.PH)));
+        marks.add(Chart.Mark.text(x, TOP + PH + 24, "middle", sheet.words().say("baths.number", "n", reading.bath())));
+        fresh.ifPresent(from -> used.ifPresent(to -> marks.add(Chart.Mark.line("pair", x, from, x, to))));
+        boolean crowded = fresh.isPresent() && used.isPresent() && Math.abs(fresh.get() - used.get()) < 20;
+        point("dot", "before", x, fresh, reading.phFresh(), crowded ? -4 : 5);
+        point("square", "after", x, used, reading.phUsed(), crowded ? 14 : 5);
+    }
+
+    private void point(String shape, String tone, double x, Optional<Double> y, Optional<Quantity> value, int drop) {
+        y.ifPresent(at -> {
+            String number = table.ph(value).orElseThrow();
+            marks.add(Chart.Mark.at(shape, tone, x, at, number));
+            marks.add(Chart.Mark.text(x + 13, at + drop, "start", number));
+        });
+    }
+
+    private double conductivities(double top) {
+        List<Double> all = bath.readings().stream().flatMap(reading -> reading.conductivity().stream())
+                .map(value -> value.in(Unit.MICROSIEMENS_PER_CENTIMETRE)).toList();
+        if (all.isEmpty()) {
+            return top;
+        }
+        double most = all.stream().mapToDouble(Double::doubleValue).max().orElseThrow();
+        double foot = top + 50 + BARS;
+        marks.add(Chart.Mark.text(0, top + 20, "start", sheet.words().say("baths.conductivity-axis")));
+        marks.add(Chart.Mark.line("rule", LEFT, foot, Chart.WIDTH, foot));
         for (int i = 0; i < bath.readings().size(); i++) {
             Part.BathReading reading = bath.readings().get(i);
-            double x = LEFT + gap * (i + 0.5);
-            marks.add(Chart.Mark.text(x, HEIGHT + 22, "middle", words.say("baths.number", "n", reading.bath())));
-            if (reading.phFresh().isPresent() && reading.phUsed().isPresent()) {
-                marks.add(Chart.Mark.line("pair", x, up.at(reading.phFresh().get().in(Unit.PH)), x,
-                        up.at(reading.phUsed().get().in(Unit.PH))));
-            }
-            reading.phFresh().ifPresent(value -> marks.add(Chart.Mark.at("dot", "before", x,
-                    up.at(value.in(Unit.PH)), number(reading.phFresh(), Unit.PH))));
-            reading.phUsed().ifPresent(value -> marks.add(Chart.Mark.at("square", "after", x,
-                    up.at(value.in(Unit.PH)), number(reading.phUsed(), Unit.PH))));
+            double height = most <= 0 ? 0 : BARS * reading.conductivity().map(value ->
+                    value.in(Unit.MICROSIEMENS_PER_CENTIMETRE)).orElse(0.0) / most;
+            double x = middle(i);
+            table.conductivity(reading).ifPresent(number -> {
+                marks.add(Chart.Mark.box("bar", "hands", x - 16, foot - height, 32, height, number));
+                marks.add(Chart.Mark.text(x, foot - height - 6, "middle", number));
+            });
         }
-        marks.add(Chart.Mark.at("dot", "before", LEFT + 6, HEIGHT + 46, ""));
-        marks.add(Chart.Mark.text(LEFT + 18, HEIGHT + 51, "start", words.say("baths.fresh")));
-        marks.add(Chart.Mark.at("square", "after", LEFT + 186, HEIGHT + 46, ""));
-        marks.add(Chart.Mark.text(LEFT + 198, HEIGHT + 51, "start", words.say("baths.used")));
-        return Optional.of(new Chart(id + "-chart", words.say("baths.title"), words.say("baths.description"), WIDTH,
-                HEIGHT + 66, marks, words.say("baths.note"), table));
+        return foot + 12;
+    }
+
+    /** The colour in words under each bath, as far as the words fit. */
+    private double colours(double top) {
+        int most = (int) (gap / LETTER);
+        List<List<String>> said = bath.readings().stream().map(reading ->
+                reading.colour().map(colour -> lines(colour, most)).orElse(List.of())).toList();
+        boolean fits = said.stream().flatMap(List::stream).allMatch(line -> line.length() <= most);
+        int lines = said.stream().mapToInt(List::size).max().orElse(0);
+        if (!fits || lines == 0) {
+            return top;
+        }
+        marks.add(Chart.Mark.text(0, top + 20, "start", sheet.words().say("baths.colour")));
+        for (int i = 0; i < said.size(); i++) {
+            for (int line = 0; line < said.get(i).size(); line++) {
+                marks.add(Chart.Mark.text(middle(i), top + 44 + 20 * line, "middle", said.get(i).get(line)));
+            }
+        }
+        return top + 36 + 20 * lines;
+    }
+
+    private static List<String> lines(String text, int most) {
+        List<String> lines = new ArrayList<>();
+        for (String word : text.split(" ")) {
+            String last = lines.isEmpty() ? "" : lines.get(lines.size() - 1) + " " + word;
+            if (!lines.isEmpty() && last.length() <= most) {
+                lines.set(lines.size() - 1, last);
+            } else {
+                lines.add(word);
+            }
+        }
+        return lines;
     }
 }

@@ -236,7 +236,7 @@ final class CaseStudyPage implements CasePageMaker {
         }
         TimelineChart times = new TimelineChart(sheet, desk);
         return Optional.of(new Section("time", words.say("study.time"), Optional.empty(),
-                List.of(new KeyNumbers(numbers), times.chart(times.data().table(Optional.empty())))));
+                List.of(new KeyNumbers(numbers), times.chart(List.of(times.data().table(Optional.empty()))))));
     }
 
     private static Optional<Section> gave(Sheet sheet, CaseDesk desk) {

@@ -2,158 +2,137 @@ package org.benchleaf.compose;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import org.benchleaf.derive.Figure;
-import org.benchleaf.derive.WorkedResult;
+import java.util.stream.Stream;
 import org.benchleaf.model.Result;
 
-/** Draws colours before and after: swatches, and each spot's way in the plane of yellowness (b*) and lightness (L*). */
+/** Draws colours before and after: patches side by side, and each spot's way in the plane of b* and L*. */
 final class ColourChart {
 
-    private static final int WIDTH = 640;
-    private static final int ROW = 46;
-    private static final int LABELS = 190;
+    private static final int ROW = 96;
+    private static final int TOP = 26;
     private static final int PLOT = 300;
+    private static final int LEFT = 44;
+    private static final int HALF = Chart.WIDTH / 2;
 
     private final Sheet sheet;
     private final String id;
-    private final Result.Colour result;
-    private final WorkedResult worked;
+    private final List<Result.ColourSpot> spots;
+    private final ColourTable table;
+    private final List<Chart.Mark> marks = new ArrayList<>();
 
-    ColourChart(Sheet sheet, String id, Result.Colour result, WorkedResult worked) {
+    ColourChart(Sheet sheet, String id, Result.Colour result, ColourTable table) {
         this.sheet = sheet;
         this.id = id;
-        this.result = result;
-        this.worked = worked;
+        this.spots = result.spots().stream().filter(spot -> known(spot.before()) || known(spot.after())).toList();
+        this.table = table;
     }
 
-    /** The coordinates and differences as a table and a file. */
-    DataTable data() {
+    /** The two drawings, patches first; empty if no spot has a colour. */
+    Optional<Chart> chart(List<Table> below) {
+        return spots.isEmpty() ? Optional.empty()
+                : Optional.of(new Chart(List.of(patches(), plane()), id + "-numbers", below, true));
+    }
+
+    private Chart.Drawing patches() {
         Words words = sheet.words();
-        List<DataTable.Column> columns = new ArrayList<>(List.of(
-                new DataTable.Column(words.say("results.spot"), "spot", "", false)));
-        for (String when : List.of("before", "after")) {
-            for (String axis : List.of("L*", "a*", "b*")) {
-                columns.add(new DataTable.Column(axis + " " + words.say("results." + when + "-word"),
-                        axis.replace("*", "") + " " + when, "", true));
-            }
-        }
-        columns.add(new DataTable.Column("ΔE, " + result.formula().orElse("CIEDE2000"),
-                "colour difference " + result.formula().orElse("CIEDE2000"), "", true));
-        List<List<String>> rows = new ArrayList<>();
-        for (Result.ColourSpot spot : result.spots()) {
-            List<String> row = new ArrayList<>(List.of(spot.at()));
-            row.addAll(cells(spot.before()));
-            row.addAll(cells(spot.after()));
-            row.add(difference(spot).map(figure -> sheet.numbers().fixed(figure.value().value(), 1))
-                    .orElse(words.say("results.not-read")));
-            rows.add(row);
-        }
-        return new DataTable(id, words.say("results.colour-caption"), columns, rows);
-    }
-
-    private List<String> cells(List<Double> lab) {
-        return lab.size() == 3 ? lab.stream().map(value -> sheet.numbers().fixed(value, decimals())).toList()
-                : List.of(none(), none(), none());
-    }
-
-    private int decimals() {
-        return result.spots().stream().flatMap(spot -> java.util.stream.Stream.concat(spot.before().stream(),
-                spot.after().stream())).mapToInt(NumberText::decimalsOf).max().orElse(0);
-    }
-
-    private String none() {
-        return sheet.words().say("results.not-read");
-    }
-
-    private Optional<Figure> difference(Result.ColourSpot spot) {
-        String end = "." + spot.at().strip().replaceAll("[^\\p{L}\\p{N}]+", "-").replaceAll("^-|-$", "");
-        return worked.figures().entrySet().stream().filter(entry -> entry.getKey().startsWith("de")
-                && entry.getKey().endsWith(end)).map(Map.Entry::getValue).findFirst();
-    }
-
-    /** The drawing; empty if no spot has a colour. */
-    Optional<Chart> chart(Table table) {
-        List<Result.ColourSpot> spots = result.spots().stream()
-                .filter(spot -> spot.before().size() == 3 || spot.after().size() == 3).toList();
-        if (spots.isEmpty()) {
-            return Optional.empty();
-        }
-        Words words = sheet.words();
-        List<Chart.Mark> marks = new ArrayList<>();
-        marks.add(Chart.Mark.text(LABELS, 16, "start", words.say("results.before")));
-        marks.add(Chart.Mark.text(LABELS + 160, 16, "start", words.say("results.after")));
+        List<Chart.Mark> drawn = new ArrayList<>();
+        drawn.add(Chart.Mark.text(0, 16, "start", words.say("results.before-lab")));
+        drawn.add(Chart.Mark.text(HALF, 16, "start", words.say("results.after-lab")));
         for (int i = 0; i < spots.size(); i++) {
-            double y = 26 + ROW * i;
-            marks.add(Chart.Mark.text(0, y + 24, "start", (i + 1) + ". " + spots.get(i).at()));
-            swatch(marks, LABELS, y, spots.get(i).before());
-            swatch(marks, LABELS + 160, y, spots.get(i).after());
+            Result.ColourSpot spot = spots.get(i);
+            double y = TOP + ROW * i;
+            drawn.add(Chart.Mark.text(0, y + 20, "start", numbered(i)));
+            table.difference(spot).ifPresent(number ->
+                    drawn.add(Chart.Mark.text(Chart.WIDTH, y + 20, "end", "ΔE\u202F" + number)));
+            patch(drawn, 0, y + 28, spot.before());
+            patch(drawn, HALF, y + 28, spot.after());
         }
-        double top = 26 + ROW * spots.size() + 40;
-        plane(marks, spots, top);
-        return Optional.of(new Chart(id + "-chart", words.say("results.colour-title"),
-                words.say("results.colour-description"), WIDTH, (int) top + PLOT + 60, marks,
-                words.say("results.colour-note"), table));
+        return Chart.Drawing.of(id + "-patches", words.say("results.colour-title"),
+                words.say("results.colour-description"), TOP + ROW * spots.size(), drawn, words.say("results.colour-note"));
     }
 
-    private static void swatch(List<Chart.Mark> marks, double x, double y, List<Double> lab) {
-        if (lab.size() == 3) {
-            marks.add(Chart.Mark.swatch(x, y, 140, ROW - 10, ScreenColour.of(lab.get(0), lab.get(1), lab.get(2)), ""));
+    private void patch(List<Chart.Mark> drawn, double x, double y, List<Double> lab) {
+        if (known(lab)) {
+            drawn.add(Chart.Mark.swatch(x, y, HALF, 36, ScreenColour.of(lab.get(0), lab.get(1), lab.get(2)),
+                    coordinates(lab, " ")));
+            drawn.add(Chart.Mark.text(x, y + 54, "start", coordinates(lab, ", ")));
+        } else {
+            drawn.add(Chart.Mark.text(x, y + 24, "start", sheet.words().say("results.not-read")));
         }
     }
 
-    private void plane(List<Chart.Mark> marks, List<Result.ColourSpot> spots, double top) {
-        List<Double> lightness = new ArrayList<>();
-        List<Double> yellowness = new ArrayList<>();
-        for (Result.ColourSpot spot : spots) {
-            for (List<Double> lab : List.of(spot.before(), spot.after())) {
-                if (lab.size() == 3) {
-                    lightness.add(lab.get(0));
-                    yellowness.add(lab.get(2));
-                }
-            }
-        }
-        Scale across = Scale.holding(yellowness, 70, WIDTH - 40);
-        Scale up = Scale.holding(lightness, top + PLOT, top);
+    private String coordinates(List<Double> lab, String between) {
+        return String.join(between, lab.stream().map(table::number).toList());
+    }
+
+    private Chart.Drawing plane() {
+        Words words = sheet.words();
+        Scale across = Scale.holding(values(2), LEFT + 8, Chart.WIDTH - 14);
+        Scale up = Scale.holding(values(0), TOP + PLOT, TOP + 8);
         for (double mark : across.marks()) {
-            marks.add(Chart.Mark.line("grid", across.at(mark), top, across.at(mark), top + PLOT));
-            marks.add(Chart.Mark.text(across.at(mark), top + PLOT + 20, "middle", sheet.numbers().rough(mark)));
+            marks.add(Chart.Mark.line("grid", across.at(mark), TOP, across.at(mark), TOP + PLOT));
+            marks.add(Chart.Mark.text(across.at(mark), TOP + PLOT + 20, "middle",
+                    sheet.numbers().fixed(mark, across.decimals())));
         }
         for (double mark : up.marks()) {
-            marks.add(Chart.Mark.line("grid", 70, up.at(mark), WIDTH - 40, up.at(mark)));
-            marks.add(Chart.Mark.text(60, up.at(mark) + 5, "end", sheet.numbers().rough(mark)));
+            marks.add(Chart.Mark.line("grid", LEFT, up.at(mark), Chart.WIDTH, up.at(mark)));
+            marks.add(Chart.Mark.text(LEFT - 8, up.at(mark) + 5, "end", sheet.numbers().fixed(mark, up.decimals())));
         }
-        marks.add(Chart.Mark.text(WIDTH - 40, top + PLOT + 44, "end", sheet.words().say("results.axis-b")));
-        marks.add(Chart.Mark.text(0, top - 12, "start", sheet.words().say("results.axis-l")));
+        marks.add(Chart.Mark.text(0, 16, "start", words.say("results.axis-l")));
+        marks.add(Chart.Mark.text(Chart.WIDTH, TOP + PLOT + 42, "end", words.say("results.axis-b")));
         for (int i = 0; i < spots.size(); i++) {
-            way(marks, spots.get(i), across, up, i + 1);
+            way(spots.get(i), across, up, i);
         }
+        double legend = legend(TOP + PLOT + 68);
+        return Chart.Drawing.of(id + "-plane", words.say("results.plane-title"), words.say("results.plane-description"),
+                legend, marks, words.say("results.plane-note"));
     }
 
-    private void way(List<Chart.Mark> marks, Result.ColourSpot spot, Scale across, Scale up, int number) {
-        boolean before = spot.before().size() == 3;
-        boolean after = spot.after().size() == 3;
-        if (before && after) {
-            marks.add(Chart.Mark.line("pair", across.at(spot.before().get(2)), up.at(spot.before().get(0)),
-                    across.at(spot.after().get(2)), up.at(spot.after().get(0))));
+    /** Which number is which spot, one line each, so that no name stands in the way of an arrow. */
+    private double legend(double top) {
+        for (int i = 0; i < spots.size(); i++) {
+            marks.add(Chart.Mark.text(0, top + 22 * i, "start", numbered(i)));
         }
-        if (before) {
-            point(marks, "dot", "before", across, up, spot.before(), number);
-        }
-        if (after) {
-            point(marks, "square", "after", across, up, spot.after(), before ? 0 : number);
-        }
+        return top + 22 * spots.size() - 12;
     }
 
-    private void point(List<Chart.Mark> marks, String shape, String tone, Scale across, Scale up, List<Double> lab,
-            int number) {
-        double x = across.at(lab.get(2));
-        double y = up.at(lab.get(0));
-        marks.add(Chart.Mark.at(shape, tone, x, y, sheet.numbers().fixed(lab.get(0), decimals()) + " "
-                + sheet.numbers().fixed(lab.get(2), decimals())));
-        if (number > 0) {
-            marks.add(Chart.Mark.text(x + 10, y - 8, "start", String.valueOf(number)));
+    private String numbered(int i) {
+        return (i + 1) + ". " + spots.get(i).at();
+    }
+
+    private List<Double> values(int axis) {
+        return spots.stream().flatMap(spot -> Stream.of(spot.before(), spot.after())).filter(ColourChart::known)
+                .map(lab -> lab.get(axis)).toList();
+    }
+
+    private void way(Result.ColourSpot spot, Scale across, Scale up, int i) {
+        Optional<double[]> before = point(spot.before(), across, up);
+        Optional<double[]> after = point(spot.after(), across, up);
+        if (before.isPresent() && after.isPresent()) {
+            double[] from = before.get();
+            double[] to = after.get();
+            marks.add(Chart.Mark.line("way", from[0], from[1], to[0], to[1]));
+            if (StrictMath.hypot(to[0] - from[0], to[1] - from[1]) > 28) {
+                marks.add(Chart.Mark.head("way", from[0], from[1], to[0], to[1]));
+            }
         }
+        before.ifPresent(at -> mark("dot", "before", at, spot.before()));
+        after.ifPresent(at -> mark("square", "after", at, spot.after()));
+        boolean rightward = before.isPresent() && after.isPresent() && after.get()[0] > before.get()[0];
+        before.or(() -> after).ifPresent(at -> marks.add(Chart.Mark.text(at[0] + (rightward ? -10 : 10), at[1] - 8,
+                rightward ? "end" : "start", String.valueOf(i + 1))));
+    }
+
+    private static Optional<double[]> point(List<Double> lab, Scale across, Scale up) {
+        return known(lab) ? Optional.of(new double[] {across.at(lab.get(2)), up.at(lab.get(0))}) : Optional.empty();
+    }
+
+    private void mark(String shape, String tone, double[] at, List<Double> lab) {
+        marks.add(Chart.Mark.at(shape, tone, at[0], at[1], table.number(lab.get(0)) + " " + table.number(lab.get(2))));
+    }
+
+    private static boolean known(List<Double> lab) {
+        return lab.size() == 3;
     }
 }

@@ -2,6 +2,8 @@ package org.benchleaf.compose;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /**
  * Numbers that stand on a page as a table and beside it as a file, the same in both.
@@ -9,58 +11,104 @@ import java.util.Optional;
  * @param id anchor of the table and name of the file
  * @param caption what the table tells
  * @param columns in order
- * @param rows cells as text, a missing one with the reason in words
+ * @param rows each with as many cells as there are columns
  */
-record DataTable(String id, String caption, List<Column> columns, List<List<String>> rows) {
+record DataTable(String id, String caption, List<Column> columns, List<List<Cell>> rows) {
+
+    DataTable {
+        columns = List.copyOf(columns);
+        rows = List.copyOf(rows);
+    }
 
     /** A column: its header on the page, its name in the file, its unit and whether it holds numbers. */
     record Column(String header, String name, String unit, boolean numbers) {
+
+        /** A column of words. */
+        static Column words(String header, String name) {
+            return new Column(header, name, "", false);
+        }
+
+        /** A column of numbers without a unit. */
+        static Column numbers(String header, String name) {
+            return new Column(header, name, "", true);
+        }
+
+        /** A column of times: in words on the page, in minutes in the file. */
+        static Column times(String header, String name) {
+            return new Column(header, name, "min", true);
+        }
+
+        /** The header with the unit, unless the cells tell it themselves. */
+        private String headed() {
+            return unit.isEmpty() || unit.equals("min") ? header : header + " (" + unit + ")";
+        }
+    }
+
+    /**
+     * One cell.
+     *
+     * @param shown on the page
+     * @param plain in the file: a number with a decimal point and a plain minus sign, or words; empty if there is none
+     */
+    record Cell(String shown, String plain) {
+
+        /** Words, the same in both. */
+        static Cell words(String text) {
+            return new Cell(text, text);
+        }
+
+        /** A rounded number as the page shows it. */
+        static Cell number(String shown) {
+            return new Cell(shown, shown.replace('−', '-').replace(',', '.').replace("\u202F", ""));
+        }
+
+        /** No number, and why. */
+        static Cell missing(String why) {
+            return new Cell(why, "");
+        }
     }
 
     /** The table for the page. */
     Table table(Optional<Link> file) {
-        return new Table(id, caption, columns.stream().map(column -> new Table.Column(column.unit().isEmpty()
-                ? column.header() : column.header() + " (" + column.unit() + ")", column.numbers())).toList(),
-                rows.stream().map(row -> row.stream().map(Html::ofText).toList()).toList(), file);
+        return new Table(id, caption, columns.stream().map(column -> new Table.Column(column.headed(),
+                column.numbers())).toList(), rows.stream().map(row -> row.stream().map(cell ->
+                Html.ofText(cell.shown())).toList()).toList(), file);
     }
 
-    /** The same rows as comma-separated values (RFC 4180), decimal points, a plain minus sign. */
+    /** Name of the file beside the page. */
+    String file() {
+        return id + ".csv";
+    }
+
+    /** The same rows as comma-separated values (RFC 4180). */
     String csv() {
         StringBuilder csv = new StringBuilder(line(columns.stream().map(Column::name).toList()));
-        rows.forEach(row -> {
-            List<String> cells = new java.util.ArrayList<>();
-            for (int i = 0; i < row.size(); i++) {
-                cells.add(columns.get(i).numbers() ? number(row.get(i)) : guarded(row.get(i)));
-            }
-            csv.append(line(cells));
-        });
+        rows.forEach(row -> csv.append(line(IntStream.range(0, row.size()).mapToObj(i -> columns.get(i).numbers()
+                ? row.get(i).plain() : guarded(row.get(i).plain())).toList())));
         return csv.toString();
     }
 
     /** What the file holds, for programs (CSV on the Web). */
     String metadata(String language, String licence) {
         return Json.text(Json.object("@context", List.of("http://www.w3.org/ns/csvw", Json.object("@language", language)),
-                "url", id + ".csv", "dc:title", caption, "dc:license", licence,
-                "tableSchema", Json.object("columns", columns.stream().map(column -> Json.object(
-                        "name", column.name().replaceAll("[^A-Za-z0-9]+", "_"), "titles", column.name(),
-                        "datatype", column.numbers() ? "number" : "string",
-                        "null", column.numbers() ? List.of("") : List.of(),
-                        "dc:description", column.unit().isEmpty() ? column.header()
-                                : column.header() + ", in " + column.unit())).toList()))) + "\n";
+                "url", file(), "dc:title", caption, "dc:license", Json.object("@id", Licences.address(licence)),
+                "tableSchema", Json.object("columns", columns.stream().map(DataTable::described).toList()))) + "\n";
     }
 
-    private static String number(String shown) {
-        String plain = shown.replace('−', '-').replace(',', '.').replace(" ", "").replace("\u202F", "");
-        return plain.matches("-?\\d+(\\.\\d+)?([eE]-?\\d+)?") ? plain : "";
+    private static Object described(Column column) {
+        return Json.object("name", column.name().replaceAll("[^A-Za-z0-9]+", "_"), "titles", column.name(),
+                "datatype", column.numbers() ? "number" : "string",
+                "dc:description", column.unit().isEmpty() ? column.header() : column.header() + ", in " + column.unit());
     }
 
-    /** A spreadsheet would take these first characters for the start of a formula. */
+    /** A spreadsheet would take these first characters for the start of a formula; a number it may take for one. */
     private static String guarded(String text) {
-        return !text.isEmpty() && "=+-@\t\r".indexOf(text.charAt(0)) >= 0 ? "'" + text : text;
+        return !text.isEmpty() && "=+-@\t\r".indexOf(text.charAt(0)) >= 0 && !text.matches("[-+]?\\d+(\\.\\d+)?")
+                ? "'" + text : text;
     }
 
     private static String line(List<String> cells) {
         return cells.stream().map(cell -> cell.matches("(?s).*[\",\r\n].*") ? "\"" + cell.replace("\"", "\"\"") + "\""
-                : cell).collect(java.util.stream.Collectors.joining(",")) + "\r\n";
+                : cell).collect(Collectors.joining(",")) + "\r\n";
     }
 }

@@ -73,6 +73,13 @@ final class NumberText {
                 : amount(quantity);
     }
 
+    /** The two ends of a quantity with a fixed count of decimals. */
+    Amount between(Quantity quantity, int decimals) {
+        String low = fixed(quantity.low(), decimals);
+        String high = fixed(quantity.high(), decimals);
+        return new Amount(low.equals(high) ? low : low + rangeDash(low, high) + high, symbol(quantity.unit()));
+    }
+
     /** A quantity as its author wrote it: own unit, every digit. */
     Amount written(Quantity quantity) {
         String number = switch (quantity.spread()) {

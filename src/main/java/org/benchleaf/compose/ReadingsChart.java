@@ -5,120 +5,114 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.benchleaf.model.Result;
-import org.benchleaf.quantity.Unit;
+import org.benchleaf.quantity.Quantity;
 
-/** Draws readings before and after, one line a place, and the two means with their smallest and largest reading. */
+/** Draws readings before and after, one line a place, then the means with the 95 % interval of the change. */
 final class ReadingsChart {
 
-    private static final int LABELS = 170;
-    private static final int WIDTH = 640;
-    private static final int ROW = 34;
-    private static final int TOP = 20;
+    private static final int START = 14;
+    private static final int ROW = 46;
+    private static final int TOP = 30;
 
     private final Sheet sheet;
     private final String id;
     private final Result.Readings result;
+    private final ReadingsTables tables;
+    private final List<Chart.Mark> marks = new ArrayList<>();
 
-    ReadingsChart(Sheet sheet, String id, Result.Readings result) {
+    ReadingsChart(Sheet sheet, String id, Result.Readings result, ReadingsTables tables) {
         this.sheet = sheet;
         this.id = id;
         this.result = result;
-    }
-
-    /** The readings as a table and a file. */
-    DataTable data() {
-        Words words = sheet.words();
-        String unit = result.unit() == Unit.PH || result.unit() == Unit.COUNT ? "" : result.unit().symbol();
-        List<List<String>> rows = new ArrayList<>();
-        for (int i = 0; i < rows(); i++) {
-            rows.add(List.of(place(i), cell(result.before(), i), cell(result.after(), i)));
-        }
-        return new DataTable(id, words.say("results.readings-caption", "measure", words.term("measure", result.measure()),
-                "method", result.method()), List.of(
-                new DataTable.Column(words.say("results.place"), "place", "", false),
-                new DataTable.Column(words.say("results.before"), "before", unit, true),
-                new DataTable.Column(words.say("results.after"), "after", unit, true)), rows);
+        this.tables = tables;
     }
 
     /** The drawing, if there is more than one reading to draw. */
-    Optional<Chart> chart(Table table) {
+    Optional<Chart> chart(List<Table> beside) {
         List<Double> all = Stream.concat(result.before().stream(), result.after().stream()).toList();
         if (all.size() < 2) {
             return Optional.empty();
         }
         Words words = sheet.words();
-        Scale scale = Scale.holding(all, LABELS, WIDTH - 20);
-        int means = result.before().size() > 1 || result.after().size() > 1 ? 1 : 0;
-        int bottom = TOP + ROW * (rows() + means);
-        List<Chart.Mark> marks = new ArrayList<>();
+        Scale scale = Scale.holding(all, START, Chart.WIDTH - START);
+        boolean means = tables.count() > 1;
+        int bottom = TOP + ROW * (tables.count() + (means ? 1 : 0)) + 8;
+        legend();
+        String measure = words.term("measure", result.measure());
+        axis(scale, TOP, bottom, tables.unit().isEmpty() ? measure : measure + " (" + tables.unit() + ")");
+        for (int i = 0; i < tables.count(); i++) {
+            place(scale, TOP + ROW * i, i);
+        }
+        if (means) {
+            means(scale, TOP + ROW * tables.count());
+        }
+        int height = tables.interval().map(change -> change(change, bottom + 52)).orElse(bottom + 46);
+        return Optional.of(new Chart(List.of(Chart.Drawing.of(id + "-chart",
+                words.say("results.chart-title", "measure", measure), words.say("results.chart-description"),
+                height, marks, words.say(tables.interval().isPresent() ? "results.chart-interval"
+                        : "results.chart-caption"))), id + "-numbers", beside, false));
+    }
+
+    private void legend() {
+        Words words = sheet.words();
+        marks.add(Chart.Mark.at("dot", "before", START, 10, ""));
+        marks.add(Chart.Mark.text(START + 14, 16, "start", words.say("results.before")));
+        marks.add(Chart.Mark.at("square", "after", START + 110, 10, ""));
+        marks.add(Chart.Mark.text(START + 124, 16, "start", words.say("results.after")));
+    }
+
+    private void axis(Scale scale, int top, int bottom, String name) {
         for (double mark : scale.marks()) {
-            marks.add(Chart.Mark.line("grid", scale.at(mark), TOP, scale.at(mark), bottom));
-            marks.add(Chart.Mark.text(scale.at(mark), bottom + 20, "middle", sheet.numbers().rough(mark)));
+            marks.add(Chart.Mark.line("grid", scale.at(mark), top, scale.at(mark), bottom));
+            marks.add(Chart.Mark.text(scale.at(mark), bottom + 18, "middle", sheet.numbers().fixed(mark, scale.decimals())));
         }
-        for (int i = 0; i < rows(); i++) {
-            double y = TOP + ROW * (i + 0.5);
-            marks.add(Chart.Mark.text(0, y + 5, "start", place(i)));
-            pair(marks, scale, y, reading(result.before(), i), reading(result.after(), i), i);
-        }
-        if (means == 1) {
-            means(marks, scale, TOP + ROW * (rows() + 0.5));
-        }
-        marks.add(Chart.Mark.at("dot", "before", LABELS + 8, bottom + 42, ""));
-        marks.add(Chart.Mark.text(LABELS + 20, bottom + 47, "start", words.say("results.before")));
-        marks.add(Chart.Mark.at("square", "after", LABELS + 128, bottom + 42, ""));
-        marks.add(Chart.Mark.text(LABELS + 140, bottom + 47, "start", words.say("results.after")));
-        return Optional.of(new Chart(id + "-chart", words.say("results.chart-title",
-                "measure", words.term("measure", result.measure())), words.say("results.chart-description"), WIDTH,
-                bottom + 60, marks, words.say("results.chart-caption"), table));
+        marks.add(Chart.Mark.text(Chart.WIDTH - START, bottom + 40, "end", name));
     }
 
-    private void pair(List<Chart.Mark> marks, Scale scale, double y, Optional<Double> before, Optional<Double> after,
-            int i) {
-        if (before.isPresent() && after.isPresent()) {
-            marks.add(Chart.Mark.line("pair", scale.at(before.get()), y, scale.at(after.get()), y));
+    private void place(Scale scale, double top, int i) {
+        double y = top + 34;
+        boolean before = i < result.before().size();
+        boolean after = i < result.after().size();
+        marks.add(Chart.Mark.text(0, top + 18, "start", tables.place(i)));
+        if (before && after && tables.paired()) {
+            marks.add(Chart.Mark.line("pair", scale.at(result.before().get(i)), y, scale.at(result.after().get(i)), y));
         }
-        before.ifPresent(value -> marks.add(Chart.Mark.at("dot", "before", scale.at(value), y, cell(result.before(), i))));
-        after.ifPresent(value -> marks.add(Chart.Mark.at("square", "after", scale.at(value), y, cell(result.after(), i))));
-    }
-
-    private void means(List<Chart.Mark> marks, Scale scale, double y) {
-        marks.add(Chart.Mark.text(0, y + 5, "start", sheet.words().say("results.mean")));
-        mean(marks, scale, y - 5, result.before(), "dot", "before");
-        mean(marks, scale, y + 5, result.after(), "square", "after");
-    }
-
-    private static void mean(List<Chart.Mark> marks, Scale scale, double y, List<Double> readings, String shape,
-            String tone) {
-        if (!readings.isEmpty()) {
-            double mean = readings.stream().mapToDouble(Double::doubleValue).average().orElseThrow();
-            double least = readings.stream().mapToDouble(Double::doubleValue).min().orElseThrow();
-            double most = readings.stream().mapToDouble(Double::doubleValue).max().orElseThrow();
-            marks.add(Chart.Mark.line("span", scale.at(least), y, scale.at(most), y));
-            marks.add(Chart.Mark.at(shape, tone, scale.at(mean), y, ""));
+        if (before) {
+            marks.add(Chart.Mark.at("dot", "before", scale.at(result.before().get(i)), y,
+                    tables.cell(result.before(), i).shown()));
+        }
+        if (after) {
+            marks.add(Chart.Mark.at("square", "after", scale.at(result.after().get(i)), y,
+                    tables.cell(result.after(), i).shown()));
         }
     }
 
-    /** As many decimals as the finest reading was written with, so that the column lines up. */
-    private int decimals() {
-        return Stream.concat(result.before().stream(), result.after().stream()).mapToInt(NumberText::decimalsOf).max()
-                .orElse(0);
+    private void means(Scale scale, double top) {
+        double y = top + 34;
+        marks.add(Chart.Mark.line("rule", 0, top + 1, Chart.WIDTH, top + 1));
+        marks.add(Chart.Mark.text(0, top + 18, "start", sheet.words().say("results.mean")));
+        Optional<Double> before = tables.mean("before").filter(any -> result.before().size() > 1);
+        Optional<Double> after = tables.mean("after").filter(any -> result.after().size() > 1);
+        before.ifPresent(mean -> after.ifPresent(other ->
+                marks.add(Chart.Mark.line("pair", scale.at(mean), y, scale.at(other), y))));
+        before.ifPresent(mean -> marks.add(Chart.Mark.at("dot", "before", scale.at(mean), y, tables.told(mean))));
+        after.ifPresent(mean -> marks.add(Chart.Mark.at("square", "after", scale.at(mean), y, tables.told(mean))));
     }
 
-    private int rows() {
-        return Math.max(result.before().size(), result.after().size());
-    }
-
-    private String place(int i) {
-        return i < result.places().size() ? result.places().get(i)
-                : sheet.words().say("results.reading-number", "n", i + 1);
-    }
-
-    private static Optional<Double> reading(List<Double> readings, int i) {
-        return i < readings.size() ? Optional.of(readings.get(i)) : Optional.empty();
-    }
-
-    private String cell(List<Double> readings, int i) {
-        return reading(readings, i).map(value -> sheet.numbers().fixed(value, decimals()))
-                .orElse(sheet.words().say("results.not-read"));
+    /**
+     * The change of the mean with its interval, on a scale of its own that has the zero: laid off from the mean before
+     * it would reach where no reading can lie, such as below no spots at all.
+     */
+    private int change(Quantity change, int top) {
+        Scale scale = Scale.holding(List.of(0.0, change.low(), change.high()), START, Chart.WIDTH - START);
+        double y = top + 36;
+        int bottom = top + 52;
+        marks.add(Chart.Mark.text(0, top + 18, "start", sheet.words().say("results.change-axis")));
+        axis(scale, top + 24, bottom, tables.unit());
+        marks.add(Chart.Mark.line("zero", scale.at(0), top + 24, scale.at(0), bottom));
+        marks.add(Chart.Mark.reach("span", scale.at(change.low()), scale.at(change.high()), y,
+                tables.told(change.low()) + " " + tables.told(change.high())));
+        marks.add(Chart.Mark.diamond("change", scale.at(change.value()), y, tables.told(change.value())));
+        return bottom + (tables.unit().isEmpty() ? 26 : 46);
     }
 }

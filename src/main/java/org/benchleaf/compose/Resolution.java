@@ -2,25 +2,62 @@ package org.benchleaf.compose;
 
 import java.util.Map;
 import java.util.OptionalInt;
+import java.util.Set;
+import java.util.regex.Pattern;
 import org.benchleaf.derive.Figure;
+import org.benchleaf.quantity.Unit;
 
 /**
  * The decimals that a measured result can carry where no spread is known: a colour difference to 0.1, a change of size
- * to 0.1 % with a steel rule, a mean or a standard deviation to one decimal beyond the reading (common practice, no
- * source).
+ * to 0.1 % with a steel rule, a mean, a standard deviation or a change to one decimal beyond the readings that it was
+ * worked out from (common practice, no source).
  */
 final class Resolution {
 
     private static final Map<String, Integer> DECIMALS = Map.of("colour-difference", 1, "colour-values", 1,
-            "size-change", 1, "summary", 2, "activity-mean", 2);
+            "size-change", 1, "summary", 2);
+    private static final Set<String> OF_READINGS = Set.of("summary", "activity-mean", "change");
+    private static final Pattern NUMBER = Pattern.compile("\\d+(?:\\.(\\d+))?");
 
     private Resolution() {
     }
 
     /** The most decimals of a figure; empty where three significant digits are right. */
     static OptionalInt of(Figure figure) {
-        boolean counted = figure.value().unit() == org.benchleaf.quantity.Unit.COUNT;
-        Integer decimals = counted ? null : DECIMALS.get(figure.method());
+        if (figure.value().unit() == Unit.COUNT || isChance(figure)) {
+            return OptionalInt.empty();
+        }
+        OptionalInt readings = OF_READINGS.contains(figure.method()) ? ofReadings(figure) : OptionalInt.empty();
+        if (readings.isPresent()) {
+            return OptionalInt.of(readings.getAsInt() + (isReach(figure) ? 0 : 1));
+        }
+        Integer decimals = DECIMALS.get(figure.method());
         return decimals == null ? OptionalInt.empty() : OptionalInt.of(decimals);
+    }
+
+    /** Whether a figure tells the smallest and the largest of several readings, which keep the readings' own digits. */
+    static boolean isReach(Figure figure) {
+        return name(figure).startsWith("range-");
+    }
+
+    /** Whether a figure is the mean of several spots with the smallest and the largest of them. */
+    static boolean isMeanOfSpots(Figure figure) {
+        return name(figure).equals("mean") && figure.id().contains(".de");
+    }
+
+    /** Whether a figure tells how often chance alone would give as much. */
+    static boolean isChance(Figure figure) {
+        return name(figure).equals("change-p");
+    }
+
+    private static String name(Figure figure) {
+        return figure.id().substring(figure.id().lastIndexOf('.') + 1);
+    }
+
+    /** The decimals of the finest reading that was put in; empty if no reading of the case file was. */
+    private static OptionalInt ofReadings(Figure figure) {
+        return figure.inputs().stream().filter(given -> given.key().equals("before") || given.key().equals("after"))
+                .flatMap(given -> NUMBER.matcher(given.text()).results())
+                .mapToInt(number -> number.group(1) == null ? 0 : number.group(1).length()).max();
     }
 }

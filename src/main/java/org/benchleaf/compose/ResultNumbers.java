@@ -29,7 +29,7 @@ final class ResultNumbers {
         List<KeyNumbers.Item> items = new ArrayList<>();
         for (WorkedResult result : desk.worked().results()) {
             for (Figure figure : headlines(result)) {
-                items.add(new KeyNumbers.Item(sheet.working(figure), measured(result.source()), cautions(result)));
+                items.add(new KeyNumbers.Item(sheet.working(figure), measured(sheet, result.source()), cautions(result)));
             }
         }
         return items;
@@ -49,7 +49,8 @@ final class ResultNumbers {
                 .max(Comparator.comparingDouble(figure -> Math.abs(figure.value().value())));
     }
 
-    private String measured(Result result) {
+    /** What was measured, and how. */
+    static String measured(Sheet sheet, Result result) {
         String measure = sheet.words().term("measure", result.measure());
         return result instanceof Result.Readings readings ? measure + ", " + readings.method() : measure;
     }

@@ -1,6 +1,7 @@
 package org.benchleaf.compose;
 
 import java.util.List;
+import java.util.stream.IntStream;
 
 /** A straight scale from numbers to places on a drawing, with round numbers to mark it at. */
 record Scale(double from, double to, double start, double end) {
@@ -10,8 +11,9 @@ record Scale(double from, double to, double start, double end) {
         double least = numbers.stream().mapToDouble(Double::doubleValue).min().orElse(0);
         double most = numbers.stream().mapToDouble(Double::doubleValue).max().orElse(1);
         double step = step(least == most ? Math.max(1, Math.abs(most)) : most - least);
-        return new Scale(StrictMath.floor(least / step) * step, StrictMath.ceil((most + step / 1e6) / step) * step,
-                start, end);
+        double low = StrictMath.floor(least / step) * step;
+        double high = StrictMath.ceil((most + step / 1e6) / step) * step;
+        return new Scale(low, high > low ? high : low + step, start, end);
     }
 
     /** Where a number lies. */
@@ -22,8 +24,13 @@ record Scale(double from, double to, double start, double end) {
     /** Round numbers across the scale, about five of them. */
     List<Double> marks() {
         double step = step(to - from);
-        return java.util.stream.IntStream.rangeClosed(0, (int) StrictMath.rint((to - from) / step))
+        return IntStream.rangeClosed(0, (int) StrictMath.rint((to - from) / step))
                 .mapToObj(n -> from + n * step).toList();
+    }
+
+    /** As many decimals as tell one mark from the next. */
+    int decimals() {
+        return Math.max(0, (int) -StrictMath.floor(StrictMath.log10(step(to - from)) + 1e-9));
     }
 
     /** One, two or five times a power of ten, about a fifth of the span. */

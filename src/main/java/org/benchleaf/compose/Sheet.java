@@ -15,6 +15,9 @@ import org.benchleaf.model.Library;
  */
 final class Sheet {
 
+    /** Below it the digits of a p-value tell nothing more; common practice, no source. */
+    private static final double SMALL_CHANCE = 0.001;
+
     private final String path;
     private final String kind;
     private final String language;
@@ -110,7 +113,19 @@ final class Sheet {
         if (!strengths && Strengths.isOne(figure.value())) {
             return new Amount(words.say("strength.withheld"), "");
         }
-        return numbers.amount(figure.value(), Resolution.of(figure));
+        if (Resolution.isReach(figure)) {
+            return numbers.between(figure.value(), Resolution.of(figure).orElse(2));
+        }
+        if (Resolution.isMeanOfSpots(figure)) {
+            return new Amount(numbers.fixed(figure.value().value(), 1) + " ("
+                    + numbers.between(figure.value(), 1).number() + ")", "");
+        }
+        return Resolution.isChance(figure) ? chance(figure.value().value())
+                : numbers.amount(figure.value(), Resolution.of(figure));
+    }
+
+    private Amount chance(double p) {
+        return new Amount(p < SMALL_CHANCE ? words.say("statistics.p-small") : numbers.fixed(p, 3), "");
     }
 
     /** Whether this page has already shown the working of a figure; it does so once. */

@@ -2,26 +2,30 @@ package org.benchleaf.compose;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.benchleaf.derive.Timeline;
 import org.benchleaf.model.Step;
+import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
 
 /**
- * Lays the bench strip on its side: one line a step, hands-on time full, waiting time hollow, changes of blotters as
+ * Lays the bench strip on its side: one line a step, hands-on time full, waiting time hatched, changes of blotters as
  * ticks, hold points as double bars. The time narrows to the right, since minutes and days must stand on one strip.
  */
 final class TimelineChart {
 
-    private static final int WIDTH = 760;
-    private static final int LABELS = 190;
-    private static final int ROW = 28;
-    private static final int TOP = 24;
-    private static final double[] HOURS = {0, 1, 3, 8, 24, 72, 168, 336, 672, 1344};
+    private static final int START = 10;
+    private static final int ROW = 46;
+    private static final int BAR = 14;
+    private static final int TOP = 4;
+    private static final int BETWEEN_MARKS = 30;
+    private static final double[] HOURS = {0, 0.25, 0.5, 1, 2, 4, 8, 24, 48, 96, 168, 336, 672, 1344};
 
     private final Sheet sheet;
     private final CaseDesk desk;
     private final Timeline timeline;
     private final double total;
+    private final List<Chart.Mark> marks = new ArrayList<>();
 
     TimelineChart(Sheet sheet, CaseDesk desk) {
         this.sheet = sheet;
@@ -33,81 +37,116 @@ final class TimelineChart {
     /** The times as a table and a file. */
     DataTable data() {
         Words words = sheet.words();
-        List<List<String>> rows = new ArrayList<>();
-        for (Timeline.TimedStep timed : timeline.steps()) {
-            rows.add(List.of(label(timed), minutes(timed.start().low()), minutes(timed.takes().low()),
-                    minutes(timed.takes().high()), minutes(timed.handsOn().high()),
-                    String.valueOf(timed.moments().stream().filter(TimelineChart::isChange).count())));
-        }
         return new DataTable("times", words.say("times.caption"), List.of(
-                new DataTable.Column(words.say("times.step"), "step", "", false),
-                new DataTable.Column(words.say("times.start"), "earliest start", "min", true),
-                new DataTable.Column(words.say("times.least"), "takes at least", "min", true),
-                new DataTable.Column(words.say("times.most"), "takes at most", "min", true),
-                new DataTable.Column(words.say("times.hands"), "hands-on at most", "min", true),
-                new DataTable.Column(words.say("times.changes"), "blotter changes", "", true)), rows);
+                DataTable.Column.words(words.say("times.step"), "step"),
+                DataTable.Column.times(words.say("times.start"), "starts after"),
+                DataTable.Column.times(words.say("times.takes"), "takes"),
+                DataTable.Column.times(words.say("times.least"), "takes at least"),
+                DataTable.Column.times(words.say("times.most"), "takes at most"),
+                DataTable.Column.times(words.say("times.hands"), "hands-on"),
+                DataTable.Column.numbers(words.say("times.changes"), "blotter changes"),
+                DataTable.Column.words(words.say("times.hold"), "hold point")),
+                timeline.steps().stream().map(this::row).toList());
     }
 
-    /** The drawing with its table. */
-    Chart chart(Table table) {
+    private List<DataTable.Cell> row(Timeline.TimedStep timed) {
+        Quantity takes = timed.takes();
+        return List.of(DataTable.Cell.words(label(timed)), cell(timed.start().in(Unit.MINUTE)), cell(takes.in(Unit.MINUTE)),
+                cell(takes.lowIn(Unit.MINUTE)), cell(takes.highIn(Unit.MINUTE)), cell(hands(timed)),
+                DataTable.Cell.number(String.valueOf(timed.moments().stream().filter(TimelineChart::isChange).count())),
+                DataTable.Cell.words(sheet.words().say(isHold(timed) ? "times.yes" : "times.no")));
+    }
+
+    private DataTable.Cell cell(double minutes) {
+        return new DataTable.Cell(words(minutes), DataTable.Cell.number(sheet.numbers().fixed(minutes, 0)).plain());
+    }
+
+    /** The drawing. */
+    Chart chart(List<Table> below) {
         Words words = sheet.words();
-        int bottom = TOP + ROW * timeline.steps().size();
-        List<Chart.Mark> marks = new ArrayList<>();
+        int bottom = TOP + ROW * timeline.steps().size() + 6;
+        axis(bottom);
+        for (int i = 0; i < timeline.steps().size(); i++) {
+            row(timeline.steps().get(i), TOP + ROW * i);
+        }
+        double end = legend(bottom + 52);
+        return new Chart(List.of(Chart.Drawing.of("times-chart", words.say("times.title"), words.say("times.description"),
+                end, marks, words.say("times.note"))), "times-numbers", below, true);
+    }
+
+    private void axis(int bottom) {
+        double last = -BETWEEN_MARKS;
         for (double hours : HOURS) {
-            if (hours * 60 <= total) {
-                double x = at(hours * 60);
+            double x = at(hours * 60);
+            if (hours * 60 <= total && x - last >= BETWEEN_MARKS && x < Chart.WIDTH - START) {
                 marks.add(Chart.Mark.line("grid", x, TOP, x, bottom));
-                marks.add(Chart.Mark.text(x, bottom + 20, "middle", hours == 0 ? "0" : hours < 24
-                        ? sheet.numbers().number(hours) + Amount.UNIT_SPACE + "h"
-                        : sheet.numbers().number(hours / 24) + Amount.UNIT_SPACE + "d"));
+                marks.add(Chart.Mark.text(x, bottom + 18, "middle", hours == 0 ? "0" : words(hours * 60)));
+                last = x;
             }
         }
-        for (int i = 0; i < timeline.steps().size(); i++) {
-            row(marks, timeline.steps().get(i), TOP + ROW * i);
-        }
-        legend(marks, bottom + 44);
-        return new Chart("times-chart", words.say("times.title"), words.say("times.description"), WIDTH, bottom + 60,
-                marks, words.say("times.note"), table);
     }
 
-    private void row(List<Chart.Mark> marks, Timeline.TimedStep timed, double y) {
-        double start = timed.start().value();
-        double takes = timed.takes().value();
-        double hands = Math.min(takes, timed.handsOn().value());
-        marks.add(Chart.Mark.text(0, y + 19, "start", label(timed)));
+    private void row(Timeline.TimedStep timed, double top) {
+        double start = timed.start().in(Unit.MINUTE);
+        double takes = timed.takes().in(Unit.MINUTE);
+        double y = top + 26;
         double x = at(start);
         double width = Math.max(4, at(start + takes) - x);
-        marks.add(Chart.Mark.box("bar", "waiting", x, y + 6, width, ROW - 12, minutes(timed.takes().high())));
-        marks.add(Chart.Mark.box("bar", "hands", x, y + 6, Math.max(3, width * (takes == 0 ? 1 : hands / takes)),
-                ROW - 12, minutes(timed.handsOn().high())));
-        timed.moments().stream().filter(TimelineChart::isChange).forEach(moment ->
-                marks.add(Chart.Mark.at("tick", "change", at(start + moment.at().value()), y + 6, "")));
-        if (step(timed).flatMap(Step::hold).isPresent()) {
-            marks.add(Chart.Mark.at("hold", "hold", x - 6, y + 3, ""));
+        double hands = Math.min(width, Math.max(3, at(start + hands(timed)) - x));
+        marks.add(Chart.Mark.text(0, top + 18, "start", label(timed)));
+        marks.add(Chart.Mark.text(Chart.WIDTH, top + 18, "end", words(takes)));
+        marks.add(Chart.Mark.box("bar", "waiting", x, y, width, BAR, words(takes)));
+        if (width > hands) {
+            marks.add(Chart.Mark.hatch("hatch", x + hands, y, width - hands, BAR));
+        }
+        marks.add(Chart.Mark.box("bar", "hands", x, y, hands, BAR, words(hands(timed))));
+        timed.moments().stream().filter(TimelineChart::isChange).forEach(moment -> marks.add(
+                Chart.Mark.at("tick", "change", at(start + moment.at().in(Unit.MINUTE)), y - 4, "")));
+        if (isHold(timed)) {
+            marks.add(Chart.Mark.at("hold", "hold", Math.max(2, x - 9), y - 3, ""));
         }
     }
 
-    private void legend(List<Chart.Mark> marks, double y) {
+    private double legend(double y) {
         Words words = sheet.words();
-        marks.add(Chart.Mark.box("bar", "hands", 0, y - 10, 26, 12, ""));
-        marks.add(Chart.Mark.text(32, y, "start", words.say("times.legend-hands")));
-        marks.add(Chart.Mark.box("bar", "waiting", 170, y - 10, 26, 12, ""));
-        marks.add(Chart.Mark.text(202, y, "start", words.say("times.legend-waiting")));
-        marks.add(Chart.Mark.at("tick", "change", 330, y - 12, ""));
-        marks.add(Chart.Mark.text(342, y, "start", words.say("times.legend-change")));
-        marks.add(Chart.Mark.at("hold", "hold", 500, y - 14, ""));
-        marks.add(Chart.Mark.text(514, y, "start", words.say("times.legend-hold")));
+        int second = Chart.WIDTH / 2;
+        marks.add(Chart.Mark.box("bar", "hands", 0, y - 12, 28, BAR, ""));
+        marks.add(Chart.Mark.text(38, y, "start", words.say("times.legend-hands")));
+        marks.add(Chart.Mark.box("bar", "waiting", second, y - 12, 28, BAR, ""));
+        marks.add(Chart.Mark.hatch("hatch", second, y - 12, 28, BAR));
+        marks.add(Chart.Mark.text(second + 38, y, "start", words.say("times.legend-waiting")));
+        boolean changes = timeline.steps().stream().anyMatch(timed -> timed.moments().stream()
+                .anyMatch(TimelineChart::isChange));
+        boolean holds = timeline.steps().stream().anyMatch(this::isHold);
+        if (changes) {
+            marks.add(Chart.Mark.at("tick", "change", 14, y + 16, ""));
+            marks.add(Chart.Mark.text(38, y + 26, "start", words.say("times.legend-change")));
+        }
+        if (holds) {
+            int x = changes ? second : 0;
+            marks.add(Chart.Mark.at("hold", "hold", x + 10, y + 11, ""));
+            marks.add(Chart.Mark.text(x + 38, y + 26, "start", words.say("times.legend-hold")));
+        }
+        return y + (changes || holds ? 36 : 10);
     }
 
     private double at(double minutes) {
-        return LABELS + StrictMath.sqrt(minutes / total) * (WIDTH - LABELS - 20);
+        return START + StrictMath.sqrt(minutes / total) * (Chart.WIDTH - 2 * START);
+    }
+
+    private static double hands(Timeline.TimedStep timed) {
+        return Math.min(timed.takes().in(Unit.MINUTE), timed.handsOn().in(Unit.MINUTE));
     }
 
     private static boolean isChange(Timeline.Moment moment) {
         return moment.kind().equals("blotter change");
     }
 
-    private java.util.Optional<Step> step(Timeline.TimedStep timed) {
+    private boolean isHold(Timeline.TimedStep timed) {
+        return step(timed).flatMap(Step::hold).isPresent();
+    }
+
+    private Optional<Step> step(Timeline.TimedStep timed) {
         return desk.treatment().step(timed.step());
     }
 
@@ -117,7 +156,7 @@ final class TimelineChart {
                 .orElse(timed.step());
     }
 
-    private String minutes(double minutes) {
-        return sheet.numbers().fixed(minutes, 0);
+    private String words(double minutes) {
+        return sheet.numbers().duration(Quantity.of(minutes, Unit.MINUTE)).text();
     }
 }

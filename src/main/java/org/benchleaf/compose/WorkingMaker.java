@@ -24,7 +24,7 @@ final class WorkingMaker {
                 method.map(Method::mathml).filter(mathml -> !mathml.isBlank()).map(Html::new),
                 method.map(Method::formula).orElse(""),
                 figure.inputs().stream().map(this::given).toList(),
-                full(figure), hidden(figure) ? sheet.amount(figure).text() : spread(figure.value()),
+                full(figure), hidden(figure) ? sheet.amount(figure).text() : spread(figure),
                 figure.sources().stream().map(sheet::cite).flatMap(Optional::stream).toList(),
                 caveats(figure, method), sheet.words().group("working"));
     }
@@ -55,7 +55,12 @@ final class WorkingMaker {
                 : sheet.words().say("strength.withheld");
     }
 
-    private String spread(Quantity value) {
+    private String spread(Figure figure) {
+        Quantity value = figure.value();
+        if (figure.method().equals("change") && value.spread() != Quantity.Spread.NONE) {
+            return sheet.words().say("spread.interval",
+                    "ends", sheet.numbers().between(value, Resolution.of(figure).orElse(2)).text());
+        }
         NumberText numbers = sheet.numbers();
         Words words = sheet.words();
         return switch (value.spread()) {

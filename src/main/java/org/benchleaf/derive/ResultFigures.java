@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 import org.benchleaf.message.FigureMessages;
 import org.benchleaf.model.Part;
 import org.benchleaf.model.Result;
@@ -159,10 +161,10 @@ final class ResultFigures implements Result.Kinds<WorkedResult> {
                 .gives("mean-change", prefix + "change", "change of the mean")
                 .gives("low", prefix + "change-low").gives("high", prefix + "change-high");
         if (paired && result.before().size() > 1) {
-            job.gives("sd", prefix + "change-sd");
+            job.gives("sd", prefix + "change-sd", "standard deviation of the change");
         }
         if (Math.min(result.before().size(), result.after().size()) >= FEWEST_FOR_CHANCE) {
-            job.gives("p", prefix + "change-p", "share of chance (p)");
+            job.gives("p", prefix + "change-p", "p-value of the change");
         }
         Map<String, Figure> made = bench.ledger().work(job);
         Optional.ofNullable(made.get(prefix + "change")).ifPresent(change -> {
@@ -173,6 +175,19 @@ final class ResultFigures implements Result.Kinds<WorkedResult> {
                 keep(bench.ledger().keep(inUnit(figure, difference(result.unit())))));
         bench.ledger().drop(prefix + "change-low");
         bench.ledger().drop(prefix + "change-high");
+        if (paired && places > 1) {
+            extremes(result, unit);
+        }
+    }
+
+    private void extremes(Result.Readings result, Unit unit) {
+        double[] changes = IntStream.range(0, result.places().size())
+                .mapToDouble(i -> result.after().get(i) - result.before().get(i)).toArray();
+        put("range-change", "smallest and largest change at one place", Quantity.between(
+                DoubleStream.of(changes).min().orElseThrow(), DoubleStream.of(changes).average().orElseThrow(),
+                DoubleStream.of(changes).max().orElseThrow(), difference(unit)), "summary", List.of(
+                new Figure.Given("before", "readings before", texts(result.before(), result.unit()), Job.CASE_FILE),
+                new Figure.Given("after", "readings after", texts(result.after(), result.unit()), Job.CASE_FILE)));
     }
 
     private static List<Quantity> quantities(List<Double> readings, Unit unit) {
@@ -238,7 +253,7 @@ final class ResultFigures implements Result.Kinds<WorkedResult> {
 
     /** From L*, a*, b*, since instruments hand out those: with the white known, X, Y, Z follow without loss. */
     private void yellowness(String name, List<Double> lab, String at, WhitePoint white, Result.Colour result) {
-        if (lab.size() != 3) {
+        if (lab.size() != 3 || !isNearWhite(lab)) {
             return;
         }
         List<Quantity> numbers = quantities(lab, Unit.NONE);
@@ -248,6 +263,16 @@ final class ResultFigures implements Result.Kinds<WorkedResult> {
                 .word("white", white.written(), Job.CASE_FILE)
                 .gives("yellowness", prefix + name + "." + name(at), "yellowness "
                         + name.substring(name.indexOf('-') + 1) + ", " + at + " (ASTM E313, " + white.written() + ")")));
+    }
+
+    /**
+     * Yellowness is an index of whites that have turned yellow or brown; of a blue ground or a red letter it says
+     * nothing (ASTM E313 keeps it to near whites; the ends here are common practice, no source).
+     */
+    private static boolean isNearWhite(List<Double> lab) {
+        double chroma = Math.hypot(lab.get(1), lab.get(2));
+        double hue = Math.toDegrees(StrictMath.atan2(lab.get(2), lab.get(1)));
+        return chroma < 6 || hue > 65 && hue < 110;
     }
 
     private Optional<String> said(String caution) {

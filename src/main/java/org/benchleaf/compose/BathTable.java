@@ -1,0 +1,70 @@
+package org.benchleaf.compose;
+
+import java.util.List;
+import java.util.Optional;
+import org.benchleaf.model.Part;
+import org.benchleaf.model.Step;
+import org.benchleaf.quantity.Quantity;
+import org.benchleaf.quantity.Unit;
+
+/** What was read in the baths of one step, a table and a file. */
+final class BathTable {
+
+    private final Sheet sheet;
+    private final Step step;
+    private final Part.Bath bath;
+
+    BathTable(Sheet sheet, Step step, Part.Bath bath) {
+        this.sheet = sheet;
+        this.step = step;
+        this.bath = bath;
+    }
+
+    String id() {
+        return "baths-" + Paths.slug(step.id());
+    }
+
+    DataTable data() {
+        Words words = sheet.words();
+        return new DataTable(id(), words.say("baths.caption", "step", words.term("step-kind", step.kind().word())),
+                List.of(DataTable.Column.numbers(words.say("baths.bath"), "bath"),
+                        DataTable.Column.numbers(words.say("baths.fresh"), "pH fresh"),
+                        DataTable.Column.numbers(words.say("baths.used"), "pH used"),
+                        new DataTable.Column(words.say("baths.conductivity"), "conductivity", "µS/cm", true),
+                        new DataTable.Column(words.say("baths.added"), "stock added", "mL", true),
+                        DataTable.Column.words(words.say("baths.colour"), "colour")),
+                bath.readings().stream().map(this::row).toList());
+    }
+
+    /** The drawing beside its table, if there are two baths with a pH to compare. */
+    Optional<Chart> chart(List<Table> beside) {
+        return new BathChart(sheet, bath, this).chart(beside);
+    }
+
+    private List<DataTable.Cell> row(Part.BathReading reading) {
+        return List.of(DataTable.Cell.number(String.valueOf(reading.bath())), cell(ph(reading.phFresh())),
+                cell(ph(reading.phUsed())), cell(conductivity(reading)),
+                cell(reading.added().map(added -> number(added, Unit.MILLILITRE, 1))),
+                reading.colour().map(DataTable.Cell::words).orElse(cell(Optional.empty())));
+    }
+
+    private DataTable.Cell cell(Optional<String> number) {
+        return number.map(DataTable.Cell::number)
+                .orElse(DataTable.Cell.missing(sheet.words().say("results.not-read")));
+    }
+
+    /** A pH as the table shows it. */
+    Optional<String> ph(Optional<Quantity> value) {
+        return value.map(one -> number(one, Unit.PH, 1));
+    }
+
+    /** A conductivity as the table shows it. */
+    Optional<String> conductivity(Part.BathReading reading) {
+        return reading.conductivity().map(one -> number(one, Unit.MICROSIEMENS_PER_CENTIMETRE, 0));
+    }
+
+    private String number(Quantity value, Unit unit, int decimals) {
+        return sheet.numbers().fixed(value.in(unit), Math.max(decimals,
+                Math.min(3, NumberText.decimalsOf(value.in(unit)))));
+    }
+}

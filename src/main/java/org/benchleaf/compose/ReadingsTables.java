@@ -1,0 +1,150 @@
+package org.benchleaf.compose;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.benchleaf.derive.Figure;
+import org.benchleaf.derive.WorkedResult;
+import org.benchleaf.model.Result;
+import org.benchleaf.quantity.Quantity;
+import org.benchleaf.quantity.Unit;
+
+/** The readings of one result place by place, and their statistics, each a table and a file. */
+final class ReadingsTables {
+
+    private final Sheet sheet;
+    private final String id;
+    private final Result.Readings result;
+    private final Map<String, Figure> figures;
+
+    ReadingsTables(Sheet sheet, String id, Result.Readings result, WorkedResult worked) {
+        this.sheet = sheet;
+        this.id = id;
+        this.result = result;
+        this.figures = worked.figures();
+    }
+
+    /** The readings, one row a place. */
+    DataTable readings() {
+        Words words = sheet.words();
+        List<DataTable.Column> columns = List.of(DataTable.Column.words(words.say("results.place"), "place"),
+                new DataTable.Column(words.say("results.before"), "before", unit(), true),
+                new DataTable.Column(words.say("results.after"), "after", unit(), true));
+        return new DataTable(id, words.say("results.readings-caption", "measure",
+                words.term("measure", result.measure()), "method", result.method()), columns,
+                IntStream.range(0, count()).mapToObj(i -> List.of(DataTable.Cell.words(place(i)),
+                        cell(result.before(), i), cell(result.after(), i))).toList());
+    }
+
+    /** Count, mean, spread and interval before, after and of the change; of a single reading there are none. */
+    Optional<DataTable> statistics() {
+        List<String> times = Stream.of("before", "after", "change").filter(this::isTold).toList();
+        if (times.isEmpty() || count() < 2) {
+            return Optional.empty();
+        }
+        Words words = sheet.words();
+        List<DataTable.Column> columns = new ArrayList<>(List.of(
+                DataTable.Column.words(words.say("statistics.what"), "statistic")));
+        times.forEach(when -> columns.add(new DataTable.Column(words.say("statistics." + when), when, unit(), true)));
+        List<List<DataTable.Cell>> rows = new ArrayList<>();
+        rows.add(row("count", times, this::number));
+        rows.add(row("mean", times, when -> end(when.equals("change") ? when : "mean-" + when, 1, Quantity::value)));
+        rows.add(row("sd", times, when -> end(when.equals("change") ? "change-sd" : "sd-" + when, 1, Quantity::value)));
+        rows.add(row("least", times, when -> end("range-" + when, 0, Quantity::low)));
+        rows.add(row("most", times, when -> end("range-" + when, 0, Quantity::high)));
+        if (times.contains("change")) {
+            rows.add(row("low", times, when -> interval(when, Quantity::low)));
+            rows.add(row("high", times, when -> interval(when, Quantity::high)));
+        }
+        return Optional.of(new DataTable(id + "-statistics", words.say("statistics.caption", "measure",
+                words.term("measure", result.measure())), columns, rows));
+    }
+
+    private boolean isTold(String when) {
+        return figures.containsKey("sd-" + when) || when.equals("change") && figures.containsKey(when);
+    }
+
+    private List<DataTable.Cell> row(String statistic, List<String> times, Function<String, DataTable.Cell> cell) {
+        List<DataTable.Cell> row = new ArrayList<>(List.of(
+                DataTable.Cell.words(sheet.words().say("statistics." + statistic))));
+        times.forEach(when -> row.add(cell.apply(when)));
+        return row;
+    }
+
+    private DataTable.Cell number(String when) {
+        if (when.equals("change")) {
+            return paired() ? DataTable.Cell.number(String.valueOf(result.places().size())) : notPaired();
+        }
+        return DataTable.Cell.number(String.valueOf((when.equals("before") ? result.before() : result.after()).size()));
+    }
+
+    private DataTable.Cell end(String figure, int more, ToDoubleFunction<Quantity> end) {
+        return Optional.ofNullable(figures.get(figure)).map(one -> DataTable.Cell.number(
+                sheet.numbers().fixed(end.applyAsDouble(one.value()), decimals() + more))).orElseGet(this::notPaired);
+    }
+
+    private DataTable.Cell notPaired() {
+        return DataTable.Cell.missing(sheet.words().say("statistics.not-paired"));
+    }
+
+    private DataTable.Cell interval(String when, ToDoubleFunction<Quantity> end) {
+        if (!when.equals("change")) {
+            return DataTable.Cell.missing(sheet.words().say("statistics.change-only"));
+        }
+        return interval().map(change -> DataTable.Cell.number(told(end.applyAsDouble(change))))
+                .orElseGet(() -> DataTable.Cell.missing(sheet.words().say("statistics.no-interval")));
+    }
+
+    /** The change with the ends of its 95 % interval, where there are readings enough for one. */
+    Optional<Quantity> interval() {
+        return Optional.ofNullable(figures.get("change")).map(Figure::value)
+                .filter(change -> change.spread() != Quantity.Spread.NONE);
+    }
+
+    /** A mean, where there is one. */
+    Optional<Double> mean(String when) {
+        return Optional.ofNullable(figures.get("mean-" + when)).map(figure -> figure.value().value());
+    }
+
+    /** A number as the statistics show it: one decimal beyond the readings. */
+    String told(double number) {
+        return sheet.numbers().fixed(number, decimals() + 1);
+    }
+
+    /** Whether every place was read both before and after. */
+    boolean paired() {
+        return !result.places().isEmpty() && result.places().size() == result.before().size()
+                && result.places().size() == result.after().size();
+    }
+
+    /** As many decimals as the finest reading was written with, so that the column lines up. */
+    private int decimals() {
+        return Stream.concat(result.before().stream(), result.after().stream()).mapToInt(NumberText::decimalsOf).max()
+                .orElse(0);
+    }
+
+    int count() {
+        return Math.max(result.before().size(), result.after().size());
+    }
+
+    String place(int i) {
+        return i < result.places().size() ? result.places().get(i)
+                : sheet.words().say("results.reading-number", "n", i + 1);
+    }
+
+    /** A reading as the table shows it. */
+    DataTable.Cell cell(List<Double> readings, int i) {
+        return i < readings.size() ? DataTable.Cell.number(sheet.numbers().fixed(readings.get(i), decimals()))
+                : DataTable.Cell.missing(sheet.words().say("results.not-read"));
+    }
+
+    /** The unit as a header tells it; none for a pH and for counts. */
+    String unit() {
+        return result.unit() == Unit.PH || result.unit() == Unit.COUNT ? "" : result.unit().symbol();
+    }
+}

@@ -1,0 +1,121 @@
+package org.benchleaf.compose;
+
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.benchleaf.derive.Figure;
+import org.benchleaf.derive.FigureTable;
+import org.benchleaf.derive.WorkedResult;
+import org.benchleaf.model.Part;
+import org.benchleaf.model.Step;
+
+/** The tables and files of a case's results. */
+final class ResultData {
+
+    private final Sheet sheet;
+    private final CaseDesk desk;
+
+    ResultData(Sheet sheet, CaseDesk desk) {
+        this.sheet = sheet;
+        this.desk = desk;
+    }
+
+    /** The link from the results page to the file of a table. */
+    static Link link(Sheet sheet, CaseDesk desk, DataTable table) {
+        return sheet.link(sheet.words().say("results.file", "what", table.caption()), desk.path(table.file()));
+    }
+
+    /** One for each result, in the order of the case. */
+    List<ResultSections> results() {
+        List<ResultSections> sections = new ArrayList<>();
+        List<WorkedResult> results = desk.worked().results();
+        for (int i = 0; i < results.size(); i++) {
+            sections.add(new ResultSections(sheet, desk, results.get(i),
+                    "result-" + (i + 1) + "-" + Paths.slug(results.get(i).source().measure())));
+        }
+        return sections;
+    }
+
+    /** Each step's baths with readings. */
+    List<BathTable> baths() {
+        List<BathTable> tables = new ArrayList<>();
+        for (Step step : desk.treatment().steps()) {
+            step.part(Part.Bath.class).filter(bath -> !bath.readings().isEmpty())
+                    .ifPresent(bath -> tables.add(new BathTable(sheet, step, bath)));
+        }
+        return tables;
+    }
+
+    /** Every table of the case. */
+    List<DataTable> tables() {
+        return Stream.of(results().stream().flatMap(result -> result.tables().stream()),
+                baths().stream().map(BathTable::data), Stream.of(new TimelineChart(sheet, desk).data()))
+                .flatMap(tables -> tables).toList();
+    }
+
+    /** The files beside the page: each table with its description, and every worked-out figure. */
+    List<DataFile> files() {
+        List<DataFile> files = new ArrayList<>();
+        for (DataTable table : tables()) {
+            files.add(new DataFile(desk.path(table.file()), table.csv()));
+            files.add(new DataFile(desk.path(table.file() + "-metadata.json"), table.metadata(
+                    desk.treatment().language(), desk.treatment().publication().licence())));
+        }
+        if (hasFigures()) {
+            files.add(new DataFile(desk.path("figures.json"), new String(
+                    new FigureTable(desk.library()).json(desk.worked()), StandardCharsets.UTF_8)));
+        }
+        return files;
+    }
+
+    /** The figures tell strengths, so they are public only where strengths are, or where the sheets tell them anyway. */
+    boolean hasFigures() {
+        return desk.clearance().allows(Clearance.Output.FIGURES) && (desk.clearance().strengthsForPublic()
+                || desk.clearance().allows(Clearance.Output.STEP_SHEET));
+    }
+
+    /** The results as a data set, in words that the page tells too. */
+    Map<String, Object> linkedData() {
+        Words words = sheet.words();
+        List<Object> files = new ArrayList<>();
+        tables().forEach(table -> files.add(download("text/csv", table.file())));
+        if (hasFigures()) {
+            files.add(download("application/json", "figures.json"));
+        }
+        return Json.object("@context", "https://schema.org", "@type", "Dataset", "name", desk.treatment().title(),
+                "description", words.say("results.lead"),
+                "license", Licences.address(desk.treatment().publication().licence()),
+                "inLanguage", desk.treatment().language(),
+                "creator", Json.object("@type", "Organization", "name", sheet.library().studio().name()),
+                "variableMeasured", desk.worked().results().stream().flatMap(this::variables).toList(),
+                "distribution", files);
+    }
+
+    private Stream<Object> variables(WorkedResult result) {
+        return result.figures().values().stream().map(figure -> variable(result, figure));
+    }
+
+    private Object variable(WorkedResult result, Figure figure) {
+        Amount amount = sheet.amount(figure);
+        return Json.object("@type", "PropertyValue", "name", sheet.words().term("measure", result.source().measure())
+                + ": " + figure.label(), "value", amount.number(), "unitText", amount.unit().isEmpty() ? null : amount.unit(),
+                "measurementTechnique", technique(result));
+    }
+
+    private String technique(WorkedResult result) {
+        if (result.source() instanceof org.benchleaf.model.Result.Readings readings) {
+            return readings.method();
+        }
+        if (result.source() instanceof org.benchleaf.model.Result.Size size) {
+            return size.method();
+        }
+        return result.source() instanceof org.benchleaf.model.Result.Colour colour
+                ? new ColourTable(sheet, "", colour, result).conditions() : null;
+    }
+
+    private static Object download(String format, String file) {
+        return Json.object("@type", "DataDownload", "encodingFormat", format, "contentUrl", file);
+    }
+}
