@@ -19,6 +19,11 @@ public final class CaseChecker {
     private CaseChecker() {
     }
 
+    /** Loads what the first check would wait for, while something else goes on; never needed. */
+    public static void prepare() {
+        Form.CASE.load();
+    }
+
     /**
      * The case, and everything there is to say about it; all problems in one run.
      *

@@ -33,6 +33,9 @@ enum Form {
 
     private static final Pattern NUMBER = Pattern.compile("-?(0|[1-9]\\d{0,15})(\\.\\d{1,15})?");
     private static final int MOST_WORDS_LISTED = 12;
+    /** One for all forms, so that what JSON Schema is made of is read once. */
+    private static final SchemaRegistry REGISTRY =
+            SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12);
 
     private JsonNode description;
     private Schema schema;
@@ -45,7 +48,8 @@ enum Form {
         }
     }
 
-    private synchronized void load() {
+    /** Loads the form, which takes longer than all the rest of a check, before it is needed. */
+    synchronized void load() {
         if (schema != null) {
             return;
         }
@@ -55,7 +59,7 @@ enum Form {
         } catch (IOException broken) {
             throw new UncheckedIOException(resource + " cannot be read", broken);
         }
-        schema = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12).getSchema(description);
+        schema = REGISTRY.getSchema(description);
     }
 
     /** The tree as an editor's validator would see it: plain numbers are numbers, everything else is text. */

@@ -74,7 +74,11 @@ public final class FiguresCommand implements Callable<Integer> {
 
     private int print(Path folder) {
         // The case and the library are read at once: someone waits at a terminal, and neither needs the other.
-        CompletableFuture<Draft> draft = CompletableFuture.supplyAsync(() -> CaseReader.read(content, folder));
+        CompletableFuture<Draft> draft = CompletableFuture.supplyAsync(() -> {
+            Draft read = CaseReader.read(content, folder);
+            CaseChecker.prepare();
+            return read;
+        });
         CheckedLibrary library = LibraryChecker.check(LibraryReader.read(content));
         Checked checked = CaseChecker.check(draft.join(), library.library(), LocalDate.now());
         Messages messages = new Messages();

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
-import java.util.regex.Pattern;
 import org.benchleaf.model.Reference;
 import org.benchleaf.quantity.Unit;
 
@@ -42,7 +41,13 @@ record Situation(Optional<String> step, Set<String> parts, Set<String> statement
 
     /** A word counts at its beginning, so that "warm" also finds "warmed". */
     private boolean isWritten(String word) {
-        return Pattern.compile("\\b" + Pattern.quote(word.toLowerCase(Locale.ROOT))).matcher(words).find();
+        String wanted = word.toLowerCase(Locale.ROOT);
+        for (int at = words.indexOf(wanted); at >= 0; at = words.indexOf(wanted, at + 1)) {
+            if (at == 0 || !Character.isLetterOrDigit(words.charAt(at - 1))) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Codes of the equipment that cautions ask for, in the order of the table of equipment. */
