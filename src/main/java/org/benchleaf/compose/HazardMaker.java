@@ -31,8 +31,8 @@ final class HazardMaker {
 
     private Hazard hazard(Hazards hazards) {
         return new Hazard("hazard-" + Paths.slug(hazards.of()), name(hazards.of()), hazards.signal(),
-                pictograms(hazards.pictograms()), statements(hazards.hazardStatements()),
-                statements(hazards.precautions()), grounds(hazards));
+                pictograms(reference, hazards.pictograms()), statements(reference, hazards.hazardStatements()),
+                statements(reference, hazards.precautions()), grounds(hazards));
     }
 
     /** What the label of a solution or material says; the id where neither is known. */
@@ -41,7 +41,7 @@ final class HazardMaker {
                 .or(() -> Optional.ofNullable(desk.library().materials().get(id)).map(Material::name)).orElse(id);
     }
 
-    private List<Hazard.Pictogram> pictograms(List<String> codes) {
+    static List<Hazard.Pictogram> pictograms(Reference reference, List<String> codes) {
         List<Hazard.Pictogram> pictograms = new ArrayList<>();
         for (String code : codes) {
             Optional.ofNullable(reference.pictograms().get(code)).ifPresent(pictogram ->
@@ -56,7 +56,7 @@ final class HazardMaker {
                 "aria-label=\"" + Html.escape(pictogram.name() + ", " + pictogram.code()) + "\""));
     }
 
-    private List<Hazard.Statement> statements(List<String> codes) {
+    static List<Hazard.Statement> statements(Reference reference, List<String> codes) {
         List<Hazard.Statement> statements = new ArrayList<>();
         for (String code : codes) {
             Optional.ofNullable(reference.statements().get(code)).ifPresent(statement ->

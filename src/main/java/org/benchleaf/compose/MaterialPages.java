@@ -59,6 +59,7 @@ final class MaterialPages implements SitePageMaker {
             sheet.add(new Section("properties", words.say("materials.properties"), Optional.empty(),
                     List.of(new Facts(facts))));
         }
+        new SubstanceMaker(sheet).section(material).ifPresent(sheet::add);
         sheet.add(new Section("cases", words.count("materials.used-in", cards.size()), Optional.empty(),
                 cards.isEmpty() ? List.of() : List.of(CaseEntries.of(sheet, cards))));
         return sheet.page(material.name(), material.plain());

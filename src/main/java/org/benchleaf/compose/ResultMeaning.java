@@ -109,7 +109,7 @@ final class ResultMeaning implements Result.Kinds<Meaning> {
     @Override
     public Meaning size(Result.Size result) {
         figure("change").ifPresent(along -> figure("across-change").ifPresent(across -> found("size",
-                "along", along.label(), "alongAmount", sheet.amount(along).text(),
+                "along", ResultSections.capital(along.label()), "alongAmount", sheet.amount(along).text(),
                 "across", across.label(), "acrossAmount", sheet.amount(across).text())));
         double most = Math.max(Math.abs(result.heightAfter().in(Unit.MILLIMETRE) - result.heightBefore().in(Unit.MILLIMETRE)),
                 Math.abs(result.widthAfter().in(Unit.MILLIMETRE) - result.widthBefore().in(Unit.MILLIMETRE)));

@@ -37,7 +37,7 @@ final class ResultSections implements Result.Kinds<List<Block>> {
     }
 
     /** Measures are written in small letters in a case file, except pH, which keeps its own. */
-    private static String capital(String measure) {
+    static String capital(String measure) {
         return measure.startsWith("pH") ? measure
                 : measure.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + measure.substring(1);
     }

@@ -3,6 +3,7 @@ package org.benchleaf.compose;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.benchleaf.model.Matrix;
@@ -38,35 +39,75 @@ final class RulesPage implements SitePageMaker {
         sheet.add(Opening.plain(words.say("way.rules"), words.say("rules.lead")));
         Map<String, List<Rule>> themes = new LinkedHashMap<>();
         desk.library().rules().forEach(rule -> themes.computeIfAbsent(rule.theme(), any -> new ArrayList<>()).add(rule));
+        sheet.add(contents(sheet, desk.library().rules(), themes));
+        sheet.add(changes(sheet, desk.library().rules(), desk.library().matrix()));
         themes.forEach((theme, rules) -> sheet.add(new Section("theme-" + Paths.slug(theme), theme, Optional.empty(),
                 rules.stream().map(rule -> entry(sheet, rule)).toList())));
         matrix(sheet, desk.library().matrix()).ifPresent(sheet::add);
         return List.of(sheet.page(words.say("way.rules"), words.say("rules.lead")));
     }
 
+    /** How many rules there are, and the ways to their themes and to the table. */
+    private static Section contents(Sheet sheet, List<Rule> rules, Map<String, List<Rule>> themes) {
+        Words words = sheet.words();
+        List<LinkGroups.Entry> entries = new ArrayList<>();
+        themes.forEach((theme, ofTheme) -> entries.add(new LinkGroups.Entry(Link.to(theme, "#theme-" + Paths.slug(theme)),
+                words.count("rules.in-theme", ofTheme.size()))));
+        entries.add(new LinkGroups.Entry(Link.to(words.say("rules.matrix"), "#matrix"),
+                words.say("rules.matrix-size")));
+        return new Section("contents", words.say("rules.contents"), Optional.of(words.say("rules.count",
+                "n", rules.size(), "stop", weighing(rules, Rule.Weight.STOP), "reason", weighing(rules, Rule.Weight.REASON),
+                "advice", weighing(rules, Rule.Weight.ADVICE))), List.of(new LinkGroups(List.of(new LinkGroups.Group("themes", "", entries)))));
+    }
+
+    private static long weighing(List<Rule> rules, Rule.Weight weight) {
+        return rules.stream().filter(rule -> rule.weight() == weight).count();
+    }
+
+    /** What the studio asks differently, each with its reason. */
+    private static Section changes(Sheet sheet, List<Rule> rules, Matrix matrix) {
+        Words words = sheet.words();
+        List<Fact> facts = new ArrayList<>();
+        rules.forEach(rule -> rule.change().ifPresent(change -> facts.add(new Fact(rule.statement(), new Html(
+                Html.escape(change.reason()) + " <a href=\"#" + anchor(rule.id()) + "\">"
+                + Html.escape(words.say("findings.rule", "rule", rule.id())) + "</a>")))));
+        rules.stream().filter(Rule::ofStudio).forEach(rule -> facts.add(Fact.of(rule.statement(),
+                words.say("rules.of-studio"))));
+        matrix.rows().forEach(row -> matrix.actions().forEach(action -> Optional.ofNullable(row.changes().get(action.id()))
+                .ifPresent(change -> facts.add(Fact.of(words.say("rules.cell", "medium", row.name(),
+                        "action", action.name()), change.reason())))));
+        return new Section("changes", words.say("rules.changed-heading"), facts.isEmpty()
+                ? Optional.of(words.say("rules.changed-none")) : Optional.empty(),
+                facts.isEmpty() ? List.of() : List.of(new Facts(facts)));
+    }
+
     private static Block entry(Sheet sheet, Rule rule) {
         Words words = sheet.words();
         List<Fact> facts = new ArrayList<>();
         facts.add(Fact.of(words.say("rules.weight"), words.say("rules.weight-" + rule.weight().word())));
+        facts.add(Fact.of(words.say("rules.asked-of"), rule.speaksOf().words()));
         facts.add(new Fact(words.say("rules.why"), sheet.linked(rule.why())));
-        facts.add(new Fact(words.say("rules.backing"), backing(sheet, rule.backing())));
+        facts.add(new Fact(words.say("rules.backing"), backing(sheet, rule.backing(), rule.backing().note())));
         rule.heldBy().ifPresent(held -> facts.add(Fact.of(words.say("rules.held-by"), held.how())));
         if (rule.ofStudio()) {
             facts.add(Fact.of(words.say("rules.studio"), words.say("rules.of-studio")));
         }
-        rule.change().ifPresent(change -> facts.add(Fact.of(words.say("rules.changed"), change.reason())));
+        rule.change().ifPresent(change -> facts.add(Fact.of(words.say("rules.changed"), words.say("rules.changed-what",
+                "reason", change.reason(), "keys", String.join(", ", change.changed())))));
         return new RuleEntry(anchor(rule.id()), rule.statement(), rule.id(), facts);
     }
 
-    private static Html backing(Sheet sheet, Rule.Backing backing) {
+    private static Html backing(Sheet sheet, Rule.Backing backing, Optional<String> beside) {
         List<String> parts = new ArrayList<>();
         backing.sources().forEach(key -> sheet.cite(key).ifPresent(citation -> parts.add("<a href=\""
                 + Html.escape(citation.href()) + "\">[" + citation.number() + "] " + Html.escape(citation.text()) + "</a>")));
         if (parts.isEmpty()) {
             parts.add(Html.escape(sheet.words().say("rules.common-practice")));
         }
-        parts.add(Html.escape(backing.status().words()));
-        backing.note().filter(note -> !note.isBlank()).ifPresent(note -> parts.add(Html.escape(note)));
+        if (!backing.sources().isEmpty() || backing.status() != Rule.Backing.Status.PRACTICE) {
+            parts.add(Html.escape(backing.status().words()));
+        }
+        beside.filter(note -> !note.isBlank()).ifPresent(note -> parts.add(Html.escape(note)));
         return new Html(String.join("; ", parts));
     }
 
@@ -75,6 +116,24 @@ final class RulesPage implements SitePageMaker {
             return Optional.empty();
         }
         Words words = sheet.words();
+        List<Fact> legend = new ArrayList<>();
+        for (Matrix.Verdict verdict : Matrix.Verdict.values()) {
+            legend.add(Fact.of(verdict(sheet, verdict), words.say("rules.legend-" + key(verdict))));
+        }
+        return Optional.of(new Section("matrix", words.say("rules.matrix"), Optional.of(words.say("rules.matrix-lead")),
+                List.of(new Facts(legend), table(sheet, matrix), new Facts(notes(sheet, matrix)))));
+    }
+
+    private static String key(Matrix.Verdict verdict) {
+        return verdict.name().toLowerCase(Locale.ROOT);
+    }
+
+    private static String verdict(Sheet sheet, Matrix.Verdict verdict) {
+        return sheet.words().say("rules.verdict-" + key(verdict));
+    }
+
+    private static Table table(Sheet sheet, Matrix matrix) {
+        Words words = sheet.words();
         List<Table.Column> columns = new ArrayList<>(List.of(new Table.Column(words.say("rules.medium"), false)));
         matrix.actions().forEach(action -> columns.add(new Table.Column(action.name(), false)));
         List<List<Html>> rows = new ArrayList<>();
@@ -82,19 +141,17 @@ final class RulesPage implements SitePageMaker {
             List<Html> cells = new ArrayList<>(List.of(sheet.linked(row.name())));
             for (Matrix.Action action : matrix.actions()) {
                 cells.add(new Html("<span id=\"" + anchor(Matrix.cellId(row, action)) + "\">"
-                        + Html.escape(row.on(action.id()).words()) + "</span>"));
+                        + Html.escape(verdict(sheet, row.on(action.id()))) + "</span>"));
             }
             rows.add(cells);
         }
-        List<Block> blocks = new ArrayList<>(List.of(new Table("matrix-table", words.say("rules.matrix-caption"), columns,
-                rows, Optional.empty())));
-        List<Fact> changes = new ArrayList<>();
-        matrix.rows().forEach(row -> row.changes().forEach((action, change) ->
-                changes.add(Fact.of(row.name() + ", " + action, change.reason()))));
-        if (!changes.isEmpty()) {
-            blocks.add(new Facts(changes));
-        }
-        return Optional.of(new Section("matrix", words.say("rules.matrix"), Optional.of(words.say("rules.matrix-lead")),
-                blocks));
+        return new Table("matrix-table", words.say("rules.matrix-caption"), columns, rows, Optional.empty());
+    }
+
+    /** What each pair is about, and where that was read. */
+    private static List<Fact> notes(Sheet sheet, Matrix matrix) {
+        return matrix.rows().stream().map(row -> new Fact(row.name(), new Html(
+                row.note().or(row.backing()::note).map(note -> Html.escape(CaseStudyPage.sentence(note)) + " ").orElse("")
+                + "(" + backing(sheet, row.backing(), Optional.empty()).markup() + ")"))).toList();
     }
 }

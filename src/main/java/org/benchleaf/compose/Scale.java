@@ -21,11 +21,11 @@ record Scale(double from, double to, double start, double end) {
         return start + (number - from) / (to - from) * (end - start);
     }
 
-    /** Round numbers across the scale, about five of them. */
+    /** Round numbers across the scale, about five of them, whole multiples of their distance. */
     List<Double> marks() {
         double step = step(to - from);
-        return IntStream.rangeClosed(0, (int) StrictMath.rint((to - from) / step))
-                .mapToObj(n -> from + n * step).toList();
+        return IntStream.rangeClosed((int) StrictMath.ceil(from / step - 1e-9), (int) StrictMath.floor(to / step + 1e-9))
+                .mapToObj(n -> n * step).toList();
     }
 
     /** As many decimals as tell one mark from the next. */

@@ -18,7 +18,7 @@ final class TimelineChart {
     private static final int ROW = 46;
     private static final int BAR = 14;
     private static final int TOP = 4;
-    private static final int BETWEEN_MARKS = 30;
+    private static final int BETWEEN_MARKS = 46;
     private static final double[] HOURS = {0, 0.25, 0.5, 1, 2, 4, 8, 24, 48, 96, 168, 336, 672, 1344};
 
     private final Sheet sheet;

@@ -1,0 +1,142 @@
+package org.benchleaf.compose;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.benchleaf.model.Material;
+import org.benchleaf.model.Reference;
+import org.benchleaf.model.Substance;
+import org.benchleaf.quantity.Quantity;
+
+/** Tells what a material can do by itself, from the table of substances: hazards, limits in the air, waste, sources. */
+final class SubstanceMaker {
+
+    private static final int MOST_PRECAUTIONS = 6;
+
+    private final Sheet sheet;
+    private final Words words;
+    private final Reference reference;
+
+    SubstanceMaker(Sheet sheet) {
+        this.sheet = sheet;
+        this.words = sheet.words();
+        this.reference = sheet.library().reference();
+    }
+
+    /** The section of a material; empty for things that are no substance, such as a brush. */
+    Optional<Section> section(Material material) {
+        return material.substance().map(reference.substances()::get).map(this::section);
+    }
+
+    private Section section(Substance substance) {
+        List<Block> blocks = new ArrayList<>();
+        if (substance.classes().isEmpty()) {
+            blocks.add(new Note("plain", words.say("notice.word"), Html.ofText(words.say("substance.none"))));
+        } else {
+            blocks.add(new HazardCard(hazard(substance), words.group("substance")));
+        }
+        blocks.add(new Facts(facts(substance)));
+        return new Section("hazards", words.say("substance.heading"),
+                Optional.of(words.say("substance.lead")), blocks);
+    }
+
+    private Hazard hazard(Substance substance) {
+        List<Reference.Statement> pure = pure(substance);
+        List<String> signals = pure.stream().flatMap(statement -> statement.signal().stream()).toList();
+        List<String> pictograms = new ArrayList<>(pure.stream().flatMap(statement -> statement.pictogram().stream())
+                .distinct().sorted().toList());
+        if (pictograms.contains("GHS06")) {
+            pictograms.remove("GHS07");
+        }
+        List<String> precautions = pure.stream().flatMap(statement -> statement.precautions().stream()).distinct()
+                .filter(reference.statements()::containsKey)
+                .sorted(Comparator.comparingInt((String code) -> reference.statements().get(code).rank())
+                        .thenComparing(Comparator.naturalOrder())).limit(MOST_PRECAUTIONS).toList();
+        return new Hazard("hazard-" + Paths.slug(substance.key()), substance.name(),
+                signals.contains("Danger") ? Optional.of("Danger") : signals.stream().findFirst(),
+                HazardMaker.pictograms(reference, pictograms),
+                pure.stream().map(statement -> new Hazard.Statement(statement.code(), statement.text())).toList(),
+                HazardMaker.statements(reference, precautions), grounds(substance));
+    }
+
+    /**
+     * The statements of the pure substance: a class that ends at some share does not reach so far, and a stronger
+     * statement on skin or eyes stands for the weaker one (Regulation (EC) No 1272/2008, articles 26 and 27).
+     */
+    private List<Reference.Statement> pure(Substance substance) {
+        Set<String> codes = substance.classes().stream().filter(one -> one.below().isEmpty())
+                .map(Substance.HazardClass::statement).collect(Collectors.toSet());
+        if (codes.contains("H314")) {
+            codes.removeAll(Set.of("H315", "H318", "H319"));
+        }
+        if (codes.contains("H318")) {
+            codes.remove("H319");
+        }
+        return codes.stream().map(reference.statements()::get).filter(Objects::nonNull)
+                .sorted(Comparator.comparingInt(Reference.Statement::rank).thenComparing(Reference.Statement::code))
+                .toList();
+    }
+
+    private List<Fact> grounds(Substance substance) {
+        return substance.classes().stream().map(one -> new Fact(one.name() + ", " + one.statement(), cited(
+                Stream.of(one.from().map(share -> words.say("substance.from", "share", written(share))),
+                        one.below().map(share -> words.say("substance.below", "share", written(share))))
+                        .flatMap(Optional::stream).collect(Collectors.joining(", ")), one.source()))).toList();
+    }
+
+    private List<Fact> facts(Substance substance) {
+        List<Fact> facts = new ArrayList<>();
+        substance.cas().ifPresent(cas -> facts.add(fact("cas", cas)));
+        substance.exposure().forEach(limit -> facts.add(new Fact(words.say("substance.exposure"), cited(
+                words.say("substance.exposure-words", "limit", written(limit.limit()), "kind", limit.kind(),
+                        "where", limit.where()), limit.source()))));
+        substance.fire().ifPresent(fire -> {
+            facts.add(new Fact(words.say("substance.flash"), cited(written(fire.flashPoint()), fire.source())));
+            facts.add(fact("boiling", written(fire.boilingPoint())));
+            facts.add(fact("burns", words.say("substance.burns-between", "low", written(fire.lowerLimit()),
+                    "high", written(fire.upperLimit()))));
+        });
+        substance.saturated().ifPresent(full -> facts.add(new Fact(words.say("substance.saturated"), cited(
+                words.say("substance.saturated-words", "share", written(full.share()), "ph", written(full.ph())),
+                full.source()))));
+        substance.density().ifPresent(density -> facts.add(fact("density", written(density))));
+        substance.note().ifPresent(note -> facts.add(fact("note", note)));
+        waste(substance).ifPresent(kind -> facts.add(new Fact(words.say("substance.waste"),
+                cited(kind.words(), kind.source()))));
+        facts.add(fact("waste-here", sheet.library().studio().waste()));
+        facts.add(fact("emergency", sheet.library().studio().emergency()));
+        facts.add(new Fact(words.say("substance.source"), cited(substance.edition(), substance.source())));
+        facts.removeIf(fact -> fact.value().markup().isBlank());
+        return facts;
+    }
+
+    /** The first kind that fits; the last row of the table fits everything. */
+    private Optional<Reference.WasteKind> waste(Substance substance) {
+        Set<String> statements = pure(substance).stream().map(Reference.Statement::code).collect(Collectors.toSet());
+        return reference.waste().values().stream().filter(kind ->
+                kind.statements().isEmpty() && kind.substances().isEmpty()
+                        || kind.statements().stream().anyMatch(statements::contains)
+                        || kind.substances().contains(substance.key())).findFirst();
+    }
+
+    private String written(Quantity quantity) {
+        return sheet.numbers().written(quantity).text();
+    }
+
+    private Fact fact(String key, String value) {
+        return Fact.of(words.say("substance." + key), value);
+    }
+
+    /** Words with their source by number; a source that is words itself, such as common practice, in brackets. */
+    private Html cited(String text, String source) {
+        String from = sheet.cite(source).map(citation -> "<a href=\"" + Html.escape(citation.href()) + "\">["
+                + citation.number() + "] " + Html.escape(citation.text()) + "</a>")
+                .orElse(source.isBlank() ? "" : "(" + Html.escape(source) + ")");
+        return new Html((Html.escape(text) + " " + from).strip());
+    }
+}

@@ -1,0 +1,19 @@
+package org.benchleaf.compose;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Supplier;
+
+/** A HazardCard as it stands on a page. */
+final class HazardCardExample implements Supplier<Block> {
+
+    @Override
+    public Block get() {
+        return new HazardCard(new Hazard("hazard-ethanol", "Ethanol", Optional.of("Danger"), List.of(),
+                List.of(new Hazard.Statement("H225", "Highly flammable liquid and vapour.")),
+                List.of(new Hazard.Statement("P210", "Keep away from heat.")),
+                List.of(Fact.of("Flam. Liq. 2, H225", "harmonised"))),
+                Map.of("does", "What to do", "grounds", "Why it is classified so"));
+    }
+}
