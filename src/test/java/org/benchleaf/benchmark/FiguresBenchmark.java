@@ -55,7 +55,7 @@ public class FiguresBenchmark {
 
     /** Runs the benchmark in this same program: a class path of Maven's cannot be handed to another one. */
     public static void main(String[] arguments) throws RunnerException {
-        new Runner(new OptionsBuilder().include(FiguresBenchmark.class.getName()).forks(0).warmupIterations(3)
+        new Runner(new OptionsBuilder().include(FiguresBenchmark.class.getName()).forks(0).warmupIterations(10)
                 .warmupTime(org.openjdk.jmh.runner.options.TimeValue.seconds(2)).measurementIterations(5)
                 .measurementTime(org.openjdk.jmh.runner.options.TimeValue.seconds(1)).build()).run();
     }
