@@ -49,6 +49,15 @@ public record DemoSite(Library library, List<CasePages> cases, SitePages site, L
     public static final LocalDate DAY = LocalDate.of(2026, 11, 25);
     private static final Path CONTENT = Path.of("content");
 
+    /** The demo's pages, made once for all tests that only look at them. */
+    public static DemoSite made() {
+        return Made.SITE;
+    }
+
+    private static final class Made {
+        private static final DemoSite SITE = make();
+    }
+
     /** Makes the demo's pages from {@code content/}. */
     public static DemoSite make() {
         Library library = LibraryChecker.check(LibraryReader.read(CONTENT)).library();

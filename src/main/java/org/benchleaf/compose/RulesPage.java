@@ -140,8 +140,10 @@ final class RulesPage implements SitePageMaker {
         for (Matrix.Row row : matrix.rows()) {
             List<Html> cells = new ArrayList<>(List.of(sheet.linked(row.name())));
             for (Matrix.Action action : matrix.actions()) {
+                boolean stop = row.on(action.id()) == Matrix.Verdict.STOP;
+                String word = Html.escape(verdict(sheet, row.on(action.id())));
                 cells.add(new Html("<span id=\"" + anchor(Matrix.cellId(row, action)) + "\">"
-                        + Html.escape(verdict(sheet, row.on(action.id()))) + "</span>"));
+                        + (stop ? "<strong>" + word + "</strong>" : word) + "</span>"));
             }
             rows.add(cells);
         }

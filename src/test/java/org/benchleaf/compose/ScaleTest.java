@@ -24,4 +24,25 @@ class ScaleTest {
         assertThat(SCALE.at(7.5)).isEqualTo(450, within(1e-9));
         assertThat(SCALE.at(5.75)).isEqualTo(275, within(1e-9));
     }
+
+    @Test
+    void a_scale_across_the_zero_marks_it() {
+        Scale scale = Scale.holding(List.of(-68.8, -11.7, 0.0), 0, 100);
+        assertThat(scale.marks()).contains(0.0);
+        assertThat(scale.at(0)).isBetween(0.0, 100.0);
+    }
+
+    @Test
+    void readings_that_are_all_alike_still_have_a_scale() {
+        Scale scale = Scale.holding(List.of(7.0, 7.0), 0, 100);
+        assertThat(scale.at(7.0)).isBetween(0.0, 100.0);
+        assertThat(scale.marks()).hasSizeGreaterThan(1);
+    }
+
+    @Test
+    void marks_are_told_with_the_decimals_that_keep_them_apart() {
+        assertThat(SCALE.decimals()).isEqualTo(1);
+        assertThat(Scale.holding(List.of(0.0, 60.0), 0, 1).decimals()).isZero();
+        assertThat(Scale.holding(List.of(7.01, 7.06), 0, 1).decimals()).isEqualTo(2);
+    }
 }

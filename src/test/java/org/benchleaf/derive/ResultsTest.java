@@ -152,6 +152,27 @@ class ResultsTest {
     }
 
     @Test
+    void yellowness_is_not_told_of_a_blue_ground_or_a_red_letter() {
+        Invented invented = new Invented();
+        invented.results.add(colour(Optional.of("CIEDE2000"), List.of(
+                new Result.ColourSpot("blue", List.of(34.2, -2.8, -26.4), List.of(34.4, -2.9, -26.7)),
+                new Result.ColourSpot("red", List.of(44.1, 38.7, 22.0), List.of(46.2, 39.9, 22.9)),
+                new Result.ColourSpot("margin", List.of(78.4, 3.1, 19.6), List.of(83.2, 1.7, 14.1)))));
+        assertThat(invented.derived().worked().figures().keySet()).filteredOn(id -> id.contains("yellowness"))
+                .containsExactly("results.colour.yellowness-before.margin", "results.colour.yellowness-after.margin");
+    }
+
+    @Test
+    void the_smallest_and_the_largest_change_are_those_of_places_not_of_means() {
+        Invented invented = readings("pH", "surface", Unit.PH, List.of("a", "b", "c"), List.of(4.4, 4.5, 4.3),
+                List.of(7.3, 7.1, 7.2));
+        // By hand: 2.9, 2.6, 2.9.
+        Quantity changes = invented.figure("results.pH.range-change").value();
+        assertThat(changes.low()).isCloseTo(2.6, within(1e-9));
+        assertThat(changes.high()).isCloseTo(2.9, within(1e-9));
+    }
+
+    @Test
     void conditions_of_colour_that_are_not_stated_are_said_to_be_missing() {
         Invented invented = new Invented();
         invented.results.add(new Result.Colour("colour", Optional.empty(), Optional.empty(), Optional.empty(),

@@ -25,7 +25,7 @@ class DemoPagesTest {
 
     @BeforeAll
     static void make() {
-        demo = DemoSite.make();
+        demo = DemoSite.made();
         demo.files().stream().filter(SiteFile::isPage).forEach(file ->
                 PAGES.put(file.path(), Jsoup.parse(new String(file.bytes(), StandardCharsets.UTF_8))));
     }
