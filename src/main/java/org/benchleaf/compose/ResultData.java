@@ -70,10 +70,14 @@ final class ResultData {
         return files;
     }
 
-    /** The figures tell strengths, so they are public only where strengths are, or where the sheets tell them anyway. */
+    /** The figures tell strengths, so they are given out only where strengths are. */
     boolean hasFigures() {
-        return desk.clearance().allows(Clearance.Output.FIGURES) && (desk.clearance().strengthsForPublic()
-                || desk.clearance().allows(Clearance.Output.STEP_SHEET));
+        return desk.clearance().allows(Clearance.Output.FIGURES) && tellsStrengths(desk);
+    }
+
+    /** Whether strengths may stand beside the results: where the case lets the public have them, or the sheets do. */
+    static boolean tellsStrengths(CaseDesk desk) {
+        return desk.clearance().strengthsForPublic() || desk.clearance().allows(Clearance.Output.STEP_SHEET);
     }
 
     /** The results as a data set, in words that the page tells too. */

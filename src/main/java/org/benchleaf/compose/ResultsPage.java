@@ -32,6 +32,9 @@ final class ResultsPage implements CasePageMaker {
     public Page make(CaseDesk desk) {
         Sheet sheet = desk.sheet(this);
         Words words = sheet.words();
+        if (!ResultData.tellsStrengths(desk)) {
+            sheet.withholdStrengths();
+        }
         ResultData data = new ResultData(sheet, desk);
         sheet.add(new Opening(Optional.of(words.say("case-page.results")), desk.treatment().title(),
                 Optional.of(words.say("results.lead")), List.of(), Optional.empty()));
