@@ -13,6 +13,7 @@ final class ReadingsChart {
     private static final int START = 14;
     private static final int ROW = 46;
     private static final int TOP = 30;
+    private static final int FEWEST_STEPS = 4;
 
     private final Sheet sheet;
     private final String id;
@@ -34,7 +35,7 @@ final class ReadingsChart {
             return Optional.empty();
         }
         Words words = sheet.words();
-        Scale scale = Scale.holding(all, START, Chart.WIDTH - START);
+        Scale scale = Scale.holding(widened(all), START, Chart.WIDTH - START);
         boolean means = tables.count() > 1;
         int bottom = TOP + ROW * (tables.count() + (means ? 1 : 0)) + 8;
         legend();
@@ -53,12 +54,24 @@ final class ReadingsChart {
                         : "results.chart-caption"))), id + "-numbers", beside, false));
     }
 
+    /** A scale drawn finer than the readings would promise digits that nobody read. */
+    private List<Double> widened(List<Double> all) {
+        double least = all.stream().mapToDouble(Double::doubleValue).min().orElseThrow();
+        double most = all.stream().mapToDouble(Double::doubleValue).max().orElseThrow();
+        double room = Math.max(0, FEWEST_STEPS * tables.finest() - (most - least)) / 2;
+        return List.of(least - room, most + room);
+    }
+
     private void legend() {
         Words words = sheet.words();
-        marks.add(Chart.Mark.at("dot", "before", START, 10, ""));
-        marks.add(Chart.Mark.text(START + 14, 16, "start", words.say("results.before")));
-        marks.add(Chart.Mark.at("square", "after", START + 110, 10, ""));
-        marks.add(Chart.Mark.text(START + 124, 16, "start", words.say("results.after")));
+        if (!result.before().isEmpty()) {
+            marks.add(Chart.Mark.at("dot", "before", START, 10, ""));
+            marks.add(Chart.Mark.text(START + 14, 16, "start", words.say("results.before")));
+        }
+        if (!result.after().isEmpty()) {
+            marks.add(Chart.Mark.at("square", "after", START + 110, 10, ""));
+            marks.add(Chart.Mark.text(START + 124, 16, "start", words.say("results.after")));
+        }
     }
 
     private void axis(Scale scale, int top, int bottom, String name) {

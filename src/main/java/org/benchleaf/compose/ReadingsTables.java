@@ -128,6 +128,11 @@ final class ReadingsTables {
                 .orElse(0);
     }
 
+    /** The smallest step that the readings tell. */
+    double finest() {
+        return StrictMath.pow(10, -decimals());
+    }
+
     int count() {
         return Math.max(result.before().size(), result.after().size());
     }

@@ -72,7 +72,7 @@ final class ResultsPage implements CasePageMaker {
     /** How the rules of the trade were answered, for colleagues. */
     private static Optional<Section> findings(Sheet sheet, CaseDesk desk) {
         Words words = sheet.words();
-        Map<String, String> statements = statements(desk);
+        Map<String, String> statements = statements(words, desk);
         Map<String, List<Fact>> byRule = new LinkedHashMap<>();
         for (Finding finding : desk.worked().findings()) {
             String rule = statements.getOrDefault(finding.rule(), finding.what());
@@ -84,12 +84,12 @@ final class ResultsPage implements CasePageMaker {
                 Optional.of(words.say("findings.lead")), List.of(new Facts(facts))));
     }
 
-    private static Map<String, String> statements(CaseDesk desk) {
+    private static Map<String, String> statements(Words words, CaseDesk desk) {
         Map<String, String> statements = desk.library().rules().stream()
                 .collect(Collectors.toMap(Rule::id, Rule::statement, (one, other) -> one));
         Matrix matrix = desk.library().matrix();
         matrix.rows().forEach(row -> matrix.actions().forEach(action -> statements.putIfAbsent(Matrix.cellId(row, action),
-                row.name() + ", " + action.name() + ": " + row.on(action.id()).words())));
+                RulesPage.cell(words, row, action) + ": " + row.on(action.id()).words())));
         return statements;
     }
 

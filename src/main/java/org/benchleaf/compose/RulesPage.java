@@ -74,11 +74,17 @@ final class RulesPage implements SitePageMaker {
         rules.stream().filter(Rule::ofStudio).forEach(rule -> facts.add(Fact.of(rule.statement(),
                 words.say("rules.of-studio"))));
         matrix.rows().forEach(row -> matrix.actions().forEach(action -> Optional.ofNullable(row.changes().get(action.id()))
-                .ifPresent(change -> facts.add(Fact.of(words.say("rules.cell", "medium", row.name(),
-                        "action", action.name()), change.reason())))));
+                .ifPresent(change -> facts.add(Fact.of(cell(words, row, action), change.reason())))));
         return new Section("changes", words.say("rules.changed-heading"), facts.isEmpty()
                 ? Optional.of(words.say("rules.changed-none")) : Optional.empty(),
                 facts.isEmpty() ? List.of() : List.of(new Facts(facts)));
+    }
+
+    /** What a cell of the table of media and actions is about, such as "iron-gall ink, pressure". */
+    static String cell(Words words, Matrix.Row row, Matrix.Action action) {
+        String name = action.name();
+        return words.say("rules.cell", "medium", row.name(), "action",
+                name.substring(0, 1).toLowerCase(Locale.ROOT) + name.substring(1));
     }
 
     private static Block entry(Sheet sheet, Rule rule) {
@@ -88,7 +94,8 @@ final class RulesPage implements SitePageMaker {
         facts.add(Fact.of(words.say("rules.asked-of"), rule.speaksOf().words()));
         facts.add(new Fact(words.say("rules.why"), sheet.linked(rule.why())));
         facts.add(new Fact(words.say("rules.backing"), backing(sheet, rule.backing(), rule.backing().note())));
-        rule.heldBy().ifPresent(held -> facts.add(Fact.of(words.say("rules.held-by"), held.how())));
+        rule.heldBy().ifPresent(held -> facts.add(Fact.of(words.say("rules.held-by"), words.say("rules.held-how",
+                "how", held.how(), "stage", held.stage()))));
         if (rule.ofStudio()) {
             facts.add(Fact.of(words.say("rules.studio"), words.say("rules.of-studio")));
         }

@@ -101,6 +101,16 @@ class ResultWordsTest {
     }
 
     @Test
+    void a_scale_is_never_finer_than_the_readings() {
+        Result.Readings result = readings(Unit.PH, List.of("head", "foot"), List.of(4.9, 5.1), List.of());
+        ReadingsTables tables = new ReadingsTables(sheet(), "ph", result, worked(result));
+        Chart chart = new ReadingsChart(sheet(), "ph", result, tables).chart(List.of()).orElseThrow();
+        assertThat(chart.drawings().get(0).marks()).filteredOn(mark -> mark.kind().equals("text")
+                && mark.anchor().equals("middle")).isNotEmpty().allMatch(mark -> mark.text().matches("\\d\\.\\d"));
+        assertThat(chart.drawings().get(0).marks()).noneMatch(mark -> mark.text().equals("After"));
+    }
+
+    @Test
     void an_interval_that_holds_zero_is_not_called_a_change() {
         Result.Readings result = readings(Unit.MILLIMETRE, List.of("a", "b", "c"), List.of(4.0, 6.0, 5.0),
                 List.of(3.0, 6.5, 4.0));
