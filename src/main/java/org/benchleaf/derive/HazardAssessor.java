@@ -15,6 +15,7 @@ import org.benchleaf.model.Part;
 import org.benchleaf.model.Reference;
 import org.benchleaf.model.Solution;
 import org.benchleaf.model.Step;
+import org.benchleaf.model.StepKind;
 import org.benchleaf.quantity.Dimension;
 import org.benchleaf.quantity.Unit;
 
@@ -129,8 +130,18 @@ final class HazardAssessor {
                 millilitres);
     }
 
+    /** What a step names, and at the tests every liquid that is tried, since it is handled there first. */
+    private List<String> handled(Step step) {
+        Set<String> ids = new LinkedHashSet<>(UsedThings.of(step));
+        if (step.kind() == StepKind.TESTING) {
+            bench.source().tests().forEach(test -> ids.add(test.with()));
+            ids.removeIf(id -> bench.source().solution(id).isEmpty() && bench.material(id).isEmpty());
+        }
+        return List.copyOf(ids);
+    }
+
     private StepCare care(Step step) {
-        List<String> ids = UsedThings.of(step);
+        List<String> ids = handled(step);
         Set<String> parts = new LinkedHashSet<>();
         step.parts().forEach(part -> parts.add(part.word()));
         double most = ids.stream().filter(id -> compositions.of(id).spirit().isPresent())

@@ -8,15 +8,22 @@ import static org.benchleaf.derive.Invented.q;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.benchleaf.check.CaseChecker;
+import org.benchleaf.check.Checked;
+import org.benchleaf.check.LibraryChecker;
+import org.benchleaf.model.Library;
 import org.benchleaf.model.Part;
 import org.benchleaf.model.Reason;
 import org.benchleaf.model.Recipe;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
+import org.benchleaf.read.CaseReader;
+import org.benchleaf.read.LibraryReader;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
@@ -204,6 +211,23 @@ class HazardAssessorTest {
         invented.material("mystery", "liquid", "", Optional.empty(), Optional.empty());
 
         assertThat(invented.step("relax", mist("mystery", "15 mL")).codes()).contains("HAZ-004");
+    }
+
+    /** At the spot tests every liquid of the treatment is handled for the first time: common practice, no source. */
+    @Test
+    void the_spot_tests_are_chemical_where_a_liquid_that_is_tried_is() {
+        Path content = Path.of("content");
+        Library library = LibraryChecker.check(LibraryReader.read(content)).library();
+        Checked checked = CaseChecker.check(CaseReader.read(content, content.resolve("cases/tide-table")), library,
+                LocalDate.of(2026, 6, 1));
+
+        StepCare care = Deriver.derive(checked.treatment().orElseThrow(), checked.findings(), library).worked().care()
+                .get("tests");
+
+        assertThat(care.chemical()).isTrue();
+        assertThat(care.materials()).contains("mist");
+        assertThat(care.cautions()).contains("vapour-catches-fire", "limewater-in-use");
+        assertThat(care.wear()).contains("EXT", "EYE", "GLV");
     }
 
     private static Hazards diluted(int oneIn) {
