@@ -1,0 +1,75 @@
+package org.benchleaf.browser;
+
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.benchleaf.browser.StyleText.StyleRule;
+
+/** What the style sheets and scripts of a page must and must not do. */
+final class AssetRules {
+
+    private static final Pattern SHOWS = Pattern.compile("(^|[;{\\s])(display|visibility|opacity|clip|clip-path|content|height|"
+            + "max-height|block-size|max-block-size|transform|inset[a-z-]*|left|right|top|bottom)\\s*:");
+    private static final Pattern FORBIDDEN_IN_SCRIPTS = Pattern.compile("\\bfetch\\s*\\(|XMLHttpRequest|\\bimport\\s*\\(|"
+            + "serviceWorker|new Worker|document\\.cookie|WebSocket|EventSource|sendBeacon|\\beval\\s*\\(|new Function|"
+            + "setAttribute\\(\\s*[\"']style|\\.innerHTML\\s*=|document\\.write");
+    private static final Pattern STORED = Pattern.compile("localStorage\\.(?:get|set|remove)Item\\(\\s*([\"'][^\"']*[\"']|[^,)]+)");
+
+    private AssetRules() {
+    }
+
+    static List<PageRule> of(SiteUnderTest site) {
+        return List.of(
+                new PageRule("what a hover shows, the focus shows", "1.4.13, 2.1.1", page -> sheets(site, page)
+                        .flatMap(AssetRules::hoverOnly)),
+                new PageRule("no style takes the focus away", "2.4.7", page -> sheets(site, page)
+                        .flatMap(sheet -> StyleText.rules(sheet).stream())
+                        .filter(rule -> rule.body().matches("(?s).*\\boutline(-style|-width)?\\s*:\\s*(none|0)\\b.*"))
+                        .map(rule -> rule.selector() + " { " + rule.body() + " }")),
+                new PageRule("styles load nothing from elsewhere", "house: works offline", page -> sheets(site, page)
+                        .flatMap(sheet -> found(Pattern.compile("url\\(\\s*[\"']?(?:[a-z]+:)?//[^)]*\\)|@import[^;]*;"), sheet))),
+                new PageRule("styles honour the reader's settings", "house, CSS Media Queries 5", page -> {
+                    String all = String.join("\n", sheets(site, page).toList());
+                    return Stream.of("prefers-color-scheme", "prefers-contrast", "forced-colors", "prefers-reduced-motion", "print")
+                            .filter(setting -> !all.contains(setting)).map(setting -> "no style asks for " + setting);
+                }),
+                new PageRule("scripts ask nothing of the network", "house: works offline", page -> scripts(site, page)
+                        .flatMap(script -> found(FORBIDDEN_IN_SCRIPTS, script))));
+    }
+
+    private static Stream<String> sheets(SiteUnderTest site, WrittenPage page) {
+        return page.find("link[rel=stylesheet]").stream().map(link -> text(site, page, link.attr("href")));
+    }
+
+    /** Our own scripts; the search's library is judged by what it does in the browser. */
+    private static Stream<String> scripts(SiteUnderTest site, WrittenPage page) {
+        return page.find("script[src]").stream().map(script -> script.attr("src"))
+                .filter(source -> !source.contains("fuse") && !source.contains("search-index"))
+                .map(source -> text(site, page, source));
+    }
+
+    private static String text(SiteUnderTest site, WrittenPage page, String address) {
+        return new String(site.bytes(Addresses.resolved(page.path(), address)), StandardCharsets.UTF_8);
+    }
+
+    private static Stream<String> hoverOnly(String sheet) {
+        List<StyleRule> rules = StyleText.rules(sheet);
+        return rules.stream().filter(rule -> rule.selector().contains(":hover") && SHOWS.matcher(rule.body()).find())
+                .filter(rule -> rules.stream().noneMatch(other -> other.body().equals(rule.body())
+                        && other.selector().contains(":focus")))
+                .filter(rule -> !rule.selector().contains(":focus"))
+                .map(rule -> rule.selector() + " { " + rule.body() + " }");
+    }
+
+    private static Stream<String> found(Pattern pattern, String text) {
+        Matcher matcher = pattern.matcher(text);
+        return matcher.results().map(result -> result.group());
+    }
+
+    /** The keys under which a page's scripts keep something on the device, as they are written in them. */
+    static Stream<String> keysKept(SiteUnderTest site, WrittenPage page) {
+        return scripts(site, page).flatMap(script -> STORED.matcher(script).results().map(result -> result.group(1)));
+    }
+}

@@ -1,0 +1,108 @@
+package org.benchleaf.browser;
+
+import java.io.File;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.TimeUnit;
+import java.util.logging.Level;
+import java.util.stream.Stream;
+import org.openqa.selenium.chrome.ChromeDriver;
+import org.openqa.selenium.chrome.ChromeDriverService;
+import org.openqa.selenium.chrome.ChromeOptions;
+import org.openqa.selenium.logging.LogType;
+import org.openqa.selenium.logging.LoggingPreferences;
+
+/**
+ * The browser of this machine with the program that drives it.
+ *
+ * <p>Both are looked for where {@code BENCHLEAF_CHROMIUM} and {@code BENCHLEAF_CHROMEDRIVER} say, then on the path, then
+ * where Debian puts them. On a Debian machine that lets us, missing ones are installed. Elsewhere the checks fail and
+ * say what to install: they are never left out.
+ */
+final class Chromium {
+
+    private static final String WHAT_TO_INSTALL = "The checks in a browser need Chromium and its driver: "
+            + "install them (Debian: apt-get install chromium chromium-driver) or name them in "
+            + "BENCHLEAF_CHROMIUM and BENCHLEAF_CHROMEDRIVER.";
+    private static final List<String> BROWSER_NAMES = List.of("chromium", "chromium-browser", "google-chrome");
+    private static final List<String> DRIVER_NAMES = List.of("chromedriver", "chromium.chromedriver");
+    private static final List<Path> USUAL_PLACES = List.of(Path.of("/usr/bin"), Path.of("/usr/lib/chromium"),
+            Path.of("/usr/local/bin"), Path.of("/snap/bin"));
+    private static final long MINUTES_TO_INSTALL = 8;
+
+    private final Path browser;
+    private final Path driver;
+
+    private Chromium(Path browser, Path driver) {
+        this.browser = browser;
+        this.driver = driver;
+    }
+
+    /** The browser of this machine; installs it where that is possible. */
+    static Chromium ofThisMachine() {
+        return found().or(() -> {
+            installOnDebian();
+            return found();
+        }).orElseThrow(() -> new IllegalStateException(WHAT_TO_INSTALL));
+    }
+
+    private static Optional<Chromium> found() {
+        return program("BENCHLEAF_CHROMIUM", BROWSER_NAMES).flatMap(browser ->
+                program("BENCHLEAF_CHROMEDRIVER", DRIVER_NAMES).map(driver -> new Chromium(browser, driver)));
+    }
+
+    private static Optional<Path> program(String variable, List<String> names) {
+        String said = System.getenv(variable);
+        if (said != null && !said.isBlank()) {
+            return Optional.of(Path.of(said)).filter(Files::isExecutable);
+        }
+        Stream<Path> path = Stream.of(Optional.ofNullable(System.getenv("PATH")).orElse("").split(File.pathSeparator))
+                .filter(folder -> !folder.isEmpty()).map(Path::of);
+        return Stream.concat(path, USUAL_PLACES.stream())
+                .flatMap(folder -> names.stream().map(folder::resolve)).filter(Files::isExecutable).findFirst();
+    }
+
+    private static void installOnDebian() {
+        if (!Files.isExecutable(Path.of("/usr/bin/apt-get")) || !"root".equals(System.getProperty("user.name"))) {
+            return;
+        }
+        run("apt-get", "-qq", "update");
+        run("apt-get", "-qq", "-y", "--no-install-recommends", "install", "chromium", "chromium-driver");
+    }
+
+    private static void run(String... command) {
+        try {
+            ProcessBuilder builder = new ProcessBuilder(command).inheritIO();
+            builder.environment().put("DEBIAN_FRONTEND", "noninteractive");
+            Process process = builder.start();
+            if (!process.waitFor(MINUTES_TO_INSTALL, TimeUnit.MINUTES) || process.exitValue() != 0) {
+                process.destroy();
+                throw new IllegalStateException(WHAT_TO_INSTALL + " '" + String.join(" ", command) + "' did not succeed.");
+            }
+        } catch (IOException broken) {
+            throw new IllegalStateException(WHAT_TO_INSTALL, broken);
+        } catch (InterruptedException stopped) {
+            Thread.currentThread().interrupt();
+            throw new IllegalStateException("stopped while installing the browser", stopped);
+        }
+    }
+
+    /** A fresh browser with an empty profile, which asks nothing of the network by itself. */
+    ChromeDriver start() {
+        ChromeOptions options = new ChromeOptions();
+        options.setBinary(browser.toFile());
+        options.addArguments("--headless", "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run",
+                "--disable-background-networking", "--disable-component-update", "--disable-sync", "--hide-scrollbars",
+                "--force-device-scale-factor=1", "--lang=en");
+        LoggingPreferences logs = new LoggingPreferences();
+        logs.enable(LogType.BROWSER, Level.ALL);
+        logs.enable(LogType.PERFORMANCE, Level.ALL);
+        options.setCapability("goog:loggingPrefs", logs);
+        ChromeDriverService service = new ChromeDriverService.Builder()
+                .usingDriverExecutable(driver.toFile()).usingAnyFreePort().build();
+        return new ChromeDriver(service, options);
+    }
+}

@@ -1,0 +1,119 @@
+package org.benchleaf.browser;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.BiConsumer;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.TestFactory;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
+
+/** Opens every page of the published demo in a browser, from its file: each once, one of each kind in every setting. */
+@Execution(ExecutionMode.CONCURRENT)
+class PagesInTheBrowserIT {
+
+    private static final SiteUnderTest SITE = SiteUnderTest.demo();
+    private static final List<Setting> WALKS = List.of(Setting.DESK, new Setting(320, Setting.Look.DARK),
+            new Setting(768, Setting.Look.FORCED));
+
+    @TestFactory
+    Stream<DynamicTest> every_page_is_sound_on_a_phone() {
+        List<LiveRule> rules = Stream.of(LiveRules.onOpening(), LiveRules.ofEveryLayout(), LiveRules.inEverySetting(),
+                LiveRules.onScreen()).flatMap(List::stream).toList();
+        return SITE.pages().stream().map(page -> DynamicTest.dynamicTest(page.path(), () -> Windows.lend(window -> {
+            window.show(Setting.PHONE);
+            window.open(page.path());
+            Fault.none(broken(window, rules));
+        })));
+    }
+
+    @TestFactory
+    Stream<DynamicTest> one_page_of_each_kind_is_sound_in_every_setting() {
+        return kinds((window, page) -> {
+            window.open(page.path());
+            Fault.none(Setting.all().stream().flatMap(setting -> {
+                window.show(setting);
+                return Stream.concat(broken(window, LiveRules.inEverySetting()), broken(window, rulesOf(setting.look())));
+            }).toList().stream());
+        });
+    }
+
+    /** The page is laid out alike in the looks of a screen, so that in the dark only its colours are new. */
+    private static List<LiveRule> rulesOf(Setting.Look look) {
+        List<LiveRule> rules = new ArrayList<>(look == Setting.Look.LIGHT || look == Setting.Look.PRINT
+                ? LiveRules.ofEveryLayout() : LiveRules.ofOtherColours());
+        rules.addAll(look == Setting.Look.PRINT ? List.of(LiveRules.CLOSED_PARTS_PRINT) : LiveRules.onScreen());
+        return rules;
+    }
+
+    @TestFactory
+    Stream<DynamicTest> one_page_of_each_kind_keeps_the_rules_of_its_text_after_its_scripts_ran() {
+        return kinds((window, page) -> {
+            window.open(page.path());
+            WrittenPage now = window.asItStands();
+            Fault.none(RuleBook.ofPages(SITE).stream().flatMap(rule -> rule.faults(now).stream()));
+        });
+    }
+
+    @TestFactory
+    Stream<DynamicTest> one_page_of_each_kind_has_room_for_the_readers_own_text() {
+        return kinds((window, page) -> {
+            window.open(page.path());
+            List<Fault> faults = new ArrayList<>(broken(window, List.of(LiveRules.ROOM_FOR_LARGE_TEXT)).toList());
+            window.show(Setting.PHONE);
+            faults.addAll(broken(window, List.of(LiveRules.ROOM_FOR_WIDE_SPACING)).toList());
+            Fault.none(faults.stream());
+        });
+    }
+
+    @TestFactory
+    Stream<DynamicTest> one_page_of_each_kind_stays_when_a_control_is_set() {
+        return kinds((window, page) -> {
+            window.open(page.path());
+            Fault.none(broken(window, List.of(LiveRules.NO_LEAVING_ON_CHANGE)));
+        });
+    }
+
+    @TestFactory
+    Stream<DynamicTest> one_page_of_each_kind_can_be_walked_by_keyboard() {
+        return kinds((window, page) -> Fault.none(WALKS.stream().flatMap(setting -> {
+            window.show(setting);
+            window.open(page.path());
+            KeyboardTour tour = KeyboardTour.of(window);
+            return Stream.of(tour.badOutlines(), tour.obscured(), tour.missed()).flatMap(List::stream)
+                    .map(fault -> new Fault("keyboard", window.place(), fault));
+        }).toList().stream()));
+    }
+
+    @TestFactory
+    Stream<DynamicTest> one_page_of_each_kind_tells_the_same_numbers_without_scripts() {
+        String numbers = Scripts.named("numbers");
+        return kinds((window, page) -> {
+            window.open(page.path());
+            List<String> with = new ArrayList<>(window.texts(numbers));
+            window.letScriptsRun(false);
+            try {
+                window.open(page.path());
+                List<String> without = window.texts(numbers);
+                assertThat(without).allSatisfy(number -> assertThat(with.remove(number)).as(number).isTrue());
+                window.show(new Setting(768, Setting.Look.PRINT));
+                Fault.none(broken(window, List.of(LiveRules.CLOSED_PARTS_PRINT)));
+            } finally {
+                window.letScriptsRun(true);
+            }
+        });
+    }
+
+    private static Stream<DynamicTest> kinds(BiConsumer<Window, WrittenPage> look) {
+        return SITE.onePageOfEachKind().entrySet().stream().map(one -> DynamicTest.dynamicTest(
+                one.getKey() + ": " + one.getValue().path(),
+                () -> Windows.lend(window -> look.accept(window, one.getValue()))));
+    }
+
+    private static Stream<Fault> broken(Window window, List<LiveRule> rules) {
+        return rules.stream().flatMap(rule -> rule.faults(window).stream());
+    }
+}

@@ -1,0 +1,168 @@
+package org.benchleaf.browser;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import java.util.stream.StreamSupport;
+import org.jsoup.Jsoup;
+import org.openqa.selenium.chrome.ChromeDriver;
+import org.openqa.selenium.logging.LogEntry;
+import org.openqa.selenium.logging.LogType;
+
+/** One window of the browser, showing one page in one setting. */
+final class Window implements AutoCloseable {
+
+    private static final int HEIGHT = 900;
+    private static final ObjectMapper JSON = new ObjectMapper();
+
+    private final ChromeDriver driver;
+    private final Path root;
+    private Setting setting = Setting.DESK;
+    private String path = "";
+
+    private Window(ChromeDriver driver, Path root) {
+        this.driver = driver;
+        this.root = root;
+    }
+
+    /** A window of a fresh browser on the site in that folder. */
+    static Window on(Path root) {
+        Window window = new Window(Chromium.ofThisMachine().start(), root);
+        window.tell("Page.addScriptToEvaluateOnNewDocument", Map.of("source", Scripts.witness()));
+        window.show(Setting.DESK);
+        return window;
+    }
+
+    /** Opens a page from its file. */
+    void open(String page) {
+        path = page;
+        forget();
+        driver.get(root.resolve(page).toUri().toString());
+    }
+
+    /** Opens a page with what follows its name, such as a question. */
+    void open(String page, String rest) {
+        path = page;
+        forget();
+        driver.get(root.resolve(page).toUri() + rest);
+    }
+
+    /** Loads the same page again. */
+    void again() {
+        driver.navigate().refresh();
+    }
+
+    private void forget() {
+        driver.manage().logs().get(LogType.BROWSER);
+        driver.manage().logs().get(LogType.PERFORMANCE);
+    }
+
+    /** Shows what is open as another reader sees it. */
+    void show(Setting wanted) {
+        setting = wanted;
+        tell("Emulation.setDeviceMetricsOverride",
+                Map.of("width", wanted.width(), "height", HEIGHT, "deviceScaleFactor", 1, "mobile", false));
+        tell("Emulation.setEmulatedMedia", wanted.look().emulation());
+    }
+
+    /** Lets pages run their scripts, or not, from the next opening on. */
+    void letScriptsRun(boolean allowed) {
+        tell("Emulation.setScriptExecutionDisabled", Map.of("value", !allowed));
+    }
+
+    /** The page with the setting, for a report. */
+    String place() {
+        return path + " (" + setting + ")";
+    }
+
+    /** What a script gives back. */
+    Object run(String script, Object... arguments) {
+        return driver.executeScript(script, arguments);
+    }
+
+    /** The texts that a script gives back. */
+    List<String> texts(String script, Object... arguments) {
+        return ((List<?>) driver.executeScript(script, arguments)).stream().map(String::valueOf).toList();
+    }
+
+    /** The texts that a script hands to its last argument, which is a function, when it is done. */
+    List<String> textsLater(String script, Object... arguments) {
+        return ((List<?>) driver.executeAsyncScript(script, arguments)).stream().map(String::valueOf).toList();
+    }
+
+    /** The value of an expression that gives JSON; quicker to ask than a script. */
+    JsonNode value(String expression) {
+        Map<?, ?> answer = (Map<?, ?>) driver.executeCdpCommand("Runtime.evaluate",
+                Map.of("expression", expression, "returnByValue", true)).get("result");
+        try {
+            return JSON.readTree(String.valueOf(answer.get("value")));
+        } catch (JsonProcessingException broken) {
+            throw new IllegalStateException(expression + " gave " + answer, broken);
+        }
+    }
+
+    /** Presses and lets go a key that has a name, such as Tab or Enter. */
+    void press(String key, int code) {
+        Map<String, Object> stroke = Map.of("type", "rawKeyDown", "key", key, "code", key,
+                "windowsVirtualKeyCode", code, "nativeVirtualKeyCode", code);
+        tell("Input.dispatchKeyEvent", stroke);
+        if (key.equals("Enter")) {
+            tell("Input.dispatchKeyEvent", Map.of("type", "char", "key", key, "text", "\r"));
+        }
+        tell("Input.dispatchKeyEvent", Map.of("type", "keyUp", "key", key, "code", key,
+                "windowsVirtualKeyCode", code, "nativeVirtualKeyCode", code));
+    }
+
+    /** Types text where the focus is. */
+    void type(String text) {
+        tell("Input.insertText", Map.of("text", text));
+    }
+
+    /** What the browser's console said since the page was opened. */
+    List<String> console() {
+        return StreamSupport.stream(driver.manage().logs().get(LogType.BROWSER).spliterator(), false)
+                .map(LogEntry::getMessage).toList();
+    }
+
+    /** The addresses that were asked for since the page was opened and that are not files of this machine. */
+    List<String> requestsElsewhere() {
+        return StreamSupport.stream(driver.manage().logs().get(LogType.PERFORMANCE).spliterator(), false)
+                .flatMap(entry -> address(entry.getMessage()))
+                .filter(address -> !address.startsWith("file:") && !address.startsWith("data:")).distinct().toList();
+    }
+
+    private static Stream<String> address(String event) {
+        if (!event.contains("Network.requestWillBeSent\"") && !event.contains("Network.webSocketCreated")) {
+            return Stream.of();
+        }
+        try {
+            JsonNode told = JSON.readTree(event).at("/message/params");
+            return Stream.of(told.at("/request/url").asText(told.path("url").asText()));
+        } catch (JsonProcessingException broken) {
+            throw new IllegalStateException("the browser's log cannot be read", broken);
+        }
+    }
+
+    /** The page as it stands now, after its scripts ran. */
+    WrittenPage asItStands() {
+        return new WrittenPage(path, Jsoup.parse((String) run("return document.documentElement.outerHTML;")), true);
+    }
+
+    private void tell(String command, Map<String, Object> how) {
+        driver.executeCdpCommand(command, how);
+    }
+
+    /** Asks something else of the browser by its protocol. */
+    Map<String, Object> ask(String command, Map<String, Object> how) {
+        return driver.executeCdpCommand(command, how);
+    }
+
+    @Override
+    public void close() {
+        driver.quit();
+    }
+}

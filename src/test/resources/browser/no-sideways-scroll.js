@@ -1,0 +1,16 @@
+// Nothing reaches past the window's edge, but for what scrolls in a frame of its own.
+const width = document.documentElement.clientWidth;
+const frames = element => {
+  for (let at = element.parentElement; at && at !== document.body; at = at.parentElement) {
+    if (["auto", "scroll"].includes(getComputedStyle(at).overflowX)) { return true; }
+  }
+  return false;
+};
+const past = all("body *").filter(element => element.getBoundingClientRect().right > width + 1 && !frames(element));
+const found = past.filter(element => !past.some(other => other !== element && element.contains(other)))
+  .map(element => told(element) + " ends at " + Math.round(element.getBoundingClientRect().right) + " px of " + width);
+if (found.length > 4) { found.splice(4, found.length, "and " + (found.length - 4) + " parts more"); }
+if (found.length === 0 && document.documentElement.scrollWidth > width) {
+  found.push("the page is " + document.documentElement.scrollWidth + " px wide in a window of " + width + " px");
+}
+return found;

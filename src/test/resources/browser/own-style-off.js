@@ -1,0 +1,2 @@
+document.adoptedStyleSheets = [];
+return [];

@@ -1,0 +1,1 @@
+return window.__witness.violations.concat(window.__witness.errors);
