@@ -9,7 +9,7 @@
   window.addEventListener("unhandledrejection", event => seen.errors.push(String(event.reason)));
   const every = window.setInterval;
   window.setInterval = function (work, pause) {
-    seen.intervals.push(pause + " ms");
+    seen.intervals.push({ work: work, pause: pause });
     return every.apply(window, arguments);
   };
   const listen = EventTarget.prototype.addEventListener;

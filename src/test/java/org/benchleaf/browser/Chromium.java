@@ -4,10 +4,12 @@ import java.io.File;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import java.util.logging.Level;
+import java.util.logging.Logger;
 import java.util.stream.Stream;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
@@ -32,6 +34,15 @@ final class Chromium {
     private static final List<Path> USUAL_PLACES = List.of(Path.of("/usr/bin"), Path.of("/usr/lib/chromium"),
             Path.of("/usr/local/bin"), Path.of("/snap/bin"));
     private static final long MINUTES_TO_INSTALL = 8;
+    /** The accessibility library takes ten seconds on the longest page of a busy machine. */
+    private static final long MINUTES_FOR_A_SCRIPT = 3;
+
+    /** The driver's developer commands are sent as they are, so that no match for the browser's version is needed. */
+    private static final Logger LOG = Logger.getLogger("org.openqa.selenium.devtools");
+
+    static {
+        LOG.setLevel(Level.SEVERE);
+    }
 
     private final Path browser;
     private final Path driver;
@@ -103,6 +114,8 @@ final class Chromium {
         options.setCapability("goog:loggingPrefs", logs);
         ChromeDriverService service = new ChromeDriverService.Builder()
                 .usingDriverExecutable(driver.toFile()).usingAnyFreePort().build();
-        return new ChromeDriver(service, options);
+        ChromeDriver started = new ChromeDriver(service, options);
+        started.manage().timeouts().scriptTimeout(Duration.ofMinutes(MINUTES_FOR_A_SCRIPT));
+        return started;
     }
 }

@@ -40,6 +40,11 @@ final class LiveRules {
     static final LiveRule ROOM_FOR_LARGE_TEXT = new LiveRule("room for large text", "1.4.4",
             window -> changedBy("large-text", window));
 
+    static final LiveRule SEARCH_SPEAKS_ONCE = new LiveRule("search speaks once", "4.1.3, house",
+            window -> window.textsLater(Scripts.named("search-speaks-once")));
+    static final LiveRule TIMERS_SPEAK_LITTLE = new LiveRule("timers speak little", "2.2.1, 4.1.3, house: at most 6 messages",
+            window -> window.textsLater(Scripts.named("timers-speak-little")));
+
     private LiveRules() {
     }
 
@@ -79,7 +84,7 @@ final class LiveRules {
 
     /** Every rule, for the list of what is asked. */
     static List<LiveRule> all() {
-        return Stream.of(onOpening(), ofEveryLayout(), ofOtherColours(), inEverySetting(), onScreen(), List.of(CLOSED_PARTS_PRINT, NO_LEAVING_ON_CHANGE,
+        return Stream.of(onOpening(), ofEveryLayout(), ofOtherColours(), inEverySetting(), onScreen(), List.of(CLOSED_PARTS_PRINT, NO_LEAVING_ON_CHANGE, SEARCH_SPEAKS_ONCE, TIMERS_SPEAK_LITTLE,
                 FOCUS_IS_SEEN, FOCUS_IS_NOT_OBSCURED, KEYBOARD_REACHES_ALL, ROOM_FOR_WIDE_SPACING, ROOM_FOR_LARGE_TEXT))
                 .flatMap(List::stream).toList();
     }

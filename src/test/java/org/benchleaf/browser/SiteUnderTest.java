@@ -126,9 +126,8 @@ final class SiteUnderTest {
         }
     }
 
-    /** The same site with one page taken for another. */
-    SiteUnderTest with(WrittenPage changed) {
-        return new SiteUnderTest(root, pages.stream()
-                .map(page -> page.path().equals(changed.path()) ? changed : page).toList());
+    /** The same site with one page more, unless it has that page. */
+    SiteUnderTest and(WrittenPage more) {
+        return pages.contains(more) ? this : new SiteUnderTest(root, Stream.concat(pages.stream(), Stream.of(more)).toList());
     }
 }

@@ -1,5 +1,6 @@
 package org.benchleaf.browser;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -20,10 +21,10 @@ final class TextRules {
             "(?i)(more|read more|here|click here|this|this page|link|details|see|open|download|next|previous|continue)");
     private static final Pattern UNIT_AFTER_A_PLAIN_SPACE = Pattern.compile(
             "\\d[ \u00a0](?:mL|L|µL|g|kg|mg|mol/L|mmol/L|°C|%|min|h|s|cm|mm|µm|nm|Pa|kPa|m³|m²)(?![\\p{L}\\p{N}])");
-    private static final Pattern VESSEL = Pattern.compile("(\\d+(?:[.,]\\d+)?)\\s?(mL|L)\\s(?:glass |plastic |polypropylene )?"
+    private static final Pattern VESSEL = Pattern.compile("(\\d+(?:[.,]\\d+)?)[\\s\u00a0\u202f]?(mL|L)\\s(?:glass |plastic |polypropylene )?"
             + "(beaker|measuring cylinder|cylinder|jar|bottle|flask|tray|bowl|spray bottle)\\b");
-    private static final Pattern HOLDS = Pattern.compile("\\bholds (?:up to |at most |about )?(\\d+(?:[.,]\\d+)?)\\s?(mL|L)\\b");
-    private static final Pattern VOLUME = Pattern.compile("(\\d+(?:[.,]\\d+)?)\\s?(mL|L)\\b");
+    private static final Pattern HOLDS = Pattern.compile("\\bholds (?:up to |at most |about )?(\\d+(?:[.,]\\d+)?)[\\s\u00a0\u202f]?(mL|L)\\b");
+    private static final Pattern VOLUME = Pattern.compile("(\\d+(?:[.,]\\d+)?)[\\s\u00a0\u202f]?(mL|L)\\b");
     /** Words that are frequent in a language and rare in the others; from memory. */
     private static final Map<String, Set<String>> FREQUENT = Map.of(
             "en", Set.of("the", "of", "and", "to", "in", "is", "was", "with", "for", "that", "it", "on", "are", "by", "from"),
@@ -200,24 +201,26 @@ final class TextRules {
                 .map(WrittenPage::shown);
     }
 
+    /** A block of a tone begins with the word of that tone. */
     private static Stream<String> tonesWithoutWords(WrittenPage page) {
         return page.all("[class~=--(danger|care|caution|warning|hold|stop|over|failed|missing)\\b]")
-                .filter(block -> block.select("strong, b, [class*=word], [class*=level], [class*=label], h2, h3, h4, dt").stream()
-                        .noneMatch(Element::hasText) && !block.is("strong, b"))
-                .map(WrittenPage::shown);
+                .filter(block -> !block.is("strong, b")).filter(block -> {
+                    Element first = block;
+                    while (first.ownText().isBlank() && first.firstElementChild() != null) {
+                        first = first.firstElementChild();
+                    }
+                    return !first.is("strong, b, [class*=word], [class*=level], [class*=label], [class*=name], h2, h3, h4, dt");
+                }).map(WrittenPage::shown);
     }
 
     private static Stream<String> looseUnits(WrittenPage page) {
-        Stream.Builder<String> found = Stream.builder();
+        List<String> found = new ArrayList<>();
         NodeTraversor.traverse((node, depth) -> {
-            if (node instanceof TextNode text && isProse(text.parent())) {
-                Element holder = text.parent();
-                Matcher loose = UNIT_AFTER_A_PLAIN_SPACE.matcher(text.getWholeText());
-                while (loose.find()) {
-                    found.add("\"" + loose.group() + "\" in " + WrittenPage.shown(holder));
-                }
+            if (node instanceof TextNode text && isProse(text.parent())
+                    && UNIT_AFTER_A_PLAIN_SPACE.matcher(text.getWholeText()).find()) {
+                found.add(WrittenPage.shown(text.parent()));
             }
         }, page.html().body());
-        return found.build();
+        return found.isEmpty() ? Stream.of() : Stream.of(found.size() + " places, such as " + found.get(0));
     }
 }

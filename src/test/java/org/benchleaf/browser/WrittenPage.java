@@ -37,6 +37,11 @@ record WrittenPage(String path, Document html, boolean live) {
         return html.select(selector);
     }
 
+    /** The same page under another name, free to be changed. */
+    WrittenPage copy(String otherPath) {
+        return new WrittenPage(otherPath, html.clone(), live);
+    }
+
     /** An element for a report: its start tag and the start of its text. */
     static String shown(Element element) {
         String tag = "<" + element.tagName() + (element.id().isEmpty() ? "" : " id=" + element.id())
