@@ -3,7 +3,7 @@
      words   fixed labels -->
 <#macro labelSheet labels words>
 <div class="labels">
-  <div class="labels__ruler"><svg width="50mm" height="6mm" viewBox="0 0 500 60" role="img" aria-label="${words.ruler}"><path d="M2 8V52M2 30H498M498 8V52M102 18V42M202 18V42M302 18V42M402 18V42" fill="none" stroke="currentColor" stroke-width="4"/></svg><p>${words.ruler}</p></div>
+  <div class="labels__ruler"><svg width="50mm" height="6mm" viewBox="0 0 500 60" aria-hidden="true"><path d="M2 8V52M2 30H498M498 8V52M102 18V42M202 18V42M302 18V42M402 18V42" fill="none" stroke="currentColor" stroke-width="4"/></svg><p>${words.ruler}</p></div>
   <ul class="labels__list">
     <#list labels as label>
     <li class="label label--${label.size}">

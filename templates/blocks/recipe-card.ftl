@@ -1,5 +1,5 @@
 <#-- One thing to prepare.
-     anchor, number, title which
+     anchor, title         which
      batch                 how much to make at a time; may be empty
      times, begin          how often, and when to begin; may be empty
      measures              amount, of, with, working
@@ -8,10 +8,10 @@
      cautions, hazard      what must not be forgotten; what it can do
      working               the figures behind it
      words                 fixed labels -->
-<#macro recipeCard anchor number title batch times begin measures how facts cautions hazard working words>
+<#macro recipeCard anchor title batch times begin measures how facts cautions hazard working words>
 <#import "/parts/hazard.ftl" as part>
 <article class="recipe" id="${anchor}" aria-labelledby="${anchor}-name">
-  <h3 class="recipe__name" id="${anchor}-name">${number}. ${title}</h3>
+  <h3 class="recipe__name" id="${anchor}-name">${title}</h3>
   <#if begin?has_content><p class="recipe__begin">${begin}</p></#if>
   <#if batch?has_content><div class="recipe__batch"><@show batch /></div></#if>
   <#if times?has_content><p>${times}</p></#if>

@@ -16,7 +16,7 @@
 <details class="working">
   <summary class="working__summary"><span class="working__label">${label}</span> <bdi class="working__number"><span class="working__digits">${amount.number}</span><#if amount.unit?has_content> <span class="working__unit">${amount.unit}</span></#if></bdi></summary>
   <div class="working__body" id="${anchor}">
-    <p class="working__title">${words.title}: <#if methodHref?has_content><a href="${methodHref}">${method}</a><#else>${method}</#if></p>
+    <p class="working__title">${words.title}: <#if methodHref?has_content><a href="${methodHref}">${words.method}: ${method}</a><#else>${method}</#if></p>
     <#if formula?has_content>
     <div class="formula working__formula" role="region" tabindex="0" aria-label="${words.formula}: ${label}"><math display="block">${formula}</math></div>
     </#if>

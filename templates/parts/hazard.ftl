@@ -15,9 +15,8 @@
   </#if>
   <#if deep>
   <#if hazard.does?has_content>
-  <details class="hazard__more"><summary>${words.does}: ${hazard.name}</summary>
-    <ul class="hazard__says"><#list hazard.does as line><li><b>${line.code}</b> ${line.text}</li></#list></ul>
-  </details>
+  <p class="hazard__does">${words.does}</p>
+  <ul class="hazard__says"><#list hazard.does as line><li><b>${line.code}</b> ${line.text}</li></#list></ul>
   </#if>
   <#if hazard.grounds?has_content>
   <details class="hazard__more"><summary>${words.grounds}: ${hazard.name}</summary>

@@ -117,6 +117,9 @@ final class MethodsPage implements SitePageMaker {
                 ? words.say("methods.from-to", "low", low.get(), "high", high.get(), "unit", unit)
                 : low.map(end -> words.say("methods.from", "low", end, "unit", unit))
                         .or(() -> high.map(end -> words.say("methods.up-to", "high", end, "unit", unit))).orElse(unit);
+        if (range.isBlank()) {
+            return words.say("methods.any");
+        }
         return input.rangeSource().isBlank() ? range : range + " (" + input.rangeSource() + ")";
     }
 

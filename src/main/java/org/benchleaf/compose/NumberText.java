@@ -6,14 +6,11 @@ import java.text.DecimalFormatSymbols;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.format.DateTimeFormatter;
-import java.util.Comparator;
 import java.util.Locale;
 import java.util.OptionalInt;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.benchleaf.quantity.Dimension;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
@@ -33,10 +30,6 @@ final class NumberText {
     private static final String EN_DASH = "–";
     private static final int DIGITS_WITHOUT_UNCERTAINTY = 3;
     /** Longest spellings first, so that "% v/v" is not taken for "%". */
-    private static final Pattern BEFORE_UNIT = Pattern.compile("(?<=\\d) (?=(?:" + Stream.of(Unit.values())
-            .map(Unit::symbol).filter(symbol -> !symbol.isEmpty() && !symbol.equals("pH"))
-            .sorted(Comparator.comparingInt(String::length).reversed()).map(Pattern::quote)
-            .collect(Collectors.joining("|")) + ")(?![\\p{L}\\p{N}]))");
     private static final Pattern LONG_NUMBER = Pattern.compile("\\d+\\.\\d{6,}(?:[eE]-?\\d+)?");
     private static final double MINUTE = 60;
     private static final double HOUR = 3600;
@@ -172,7 +165,7 @@ final class NumberText {
 
     /** A written text with the space before each unit made narrow and unbreakable. */
     String spaced(String text) {
-        return BEFORE_UNIT.matcher(text).replaceAll(String.valueOf(Amount.UNIT_SPACE));
+        return UnitSpaces.in(text);
     }
 
     /** The same time for a program: {@code PT20M}; the high end of a range. */

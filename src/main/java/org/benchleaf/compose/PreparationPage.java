@@ -49,7 +49,7 @@ final class PreparationPage implements CasePageMaker {
         List<Block> cards = new ArrayList<>();
         RecipeMaker maker = new RecipeMaker(sheet, desk);
         for (Preparation preparation : desk.worked().preparations()) {
-            cards.add(maker.make(preparation, cards.size() + 1));
+            cards.add(maker.make(preparation));
         }
         Words words = sheet.words();
         return cards.isEmpty() ? Optional.empty() : Optional.of(new Section("prepare", words.say("prepare.heading"),

@@ -8,7 +8,6 @@ import java.util.Optional;
  * One thing to prepare: how much, from what, how, and what it can do.
  *
  * @param anchor of the preparation
- * @param number from 1, in the order of beginning
  * @param title what the label says
  * @param batch how much to make at a time
  * @param times how often it is made, in words; empty if once
@@ -21,7 +20,7 @@ import java.util.Optional;
  * @param working the figures behind it
  * @param words fixed labels
  */
-public record RecipeCard(String anchor, int number, String title, Optional<Working> batch, Optional<String> times,
+public record RecipeCard(String anchor, String title, Optional<Working> batch, Optional<String> times,
         Optional<String> begin, List<Measure> measures, List<Html> how, List<Fact> facts, List<Caution> cautions,
         Optional<Hazard> hazard, List<Working> working, Map<String, String> words) implements Block {
 

@@ -23,11 +23,11 @@ final class RecipeMaker {
     }
 
     /** The card of a preparation for the one sheet of the case. */
-    RecipeCard make(Preparation preparation, int number) {
+    RecipeCard make(Preparation preparation) {
         Words words = sheet.words();
         Solution solution = desk.treatment().solution(preparation.solution()).orElseThrow();
         Optional<Working> batch = sheet.working(solution.id() + ".batch");
-        return new RecipeCard(PartFacts.prepared(solution.id()), number, solution.name(), batch,
+        return new RecipeCard(PartFacts.prepared(solution.id()), solution.name(), batch,
                 preparation.batches() > 1 ? Optional.of(words.say("prepare.times", "n", preparation.batches()))
                         : Optional.empty(),
                 begin(preparation), preparation.measures().stream().map(this::measure).toList(),

@@ -103,8 +103,7 @@ final class ResultData {
 
     private Object variable(WorkedResult result, Figure figure) {
         Amount amount = sheet.amount(figure);
-        return Json.object("@type", "PropertyValue", "name", sheet.words().term("measure", result.source().measure())
-                + ": " + figure.label(), "value", amount.number(), "unitText", amount.unit().isEmpty() ? null : amount.unit(),
+        return Json.object("@type", "PropertyValue", "name", figure.label(), "value", amount.number(), "unitText", amount.unit().isEmpty() ? null : amount.unit(),
                 "measurementTechnique", technique(result));
     }
 

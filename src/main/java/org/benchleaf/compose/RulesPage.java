@@ -51,7 +51,7 @@ final class RulesPage implements SitePageMaker {
     private static Section contents(Sheet sheet, List<Rule> rules, Map<String, List<Rule>> themes) {
         Words words = sheet.words();
         List<LinkGroups.Entry> entries = new ArrayList<>();
-        themes.forEach((theme, ofTheme) -> entries.add(new LinkGroups.Entry(Link.to(theme, "#theme-" + Paths.slug(theme)),
+        themes.forEach((theme, ofTheme) -> entries.add(new LinkGroups.Entry(Link.to(sheet.words().say("rules.on", "theme", theme), "#theme-" + Paths.slug(theme)),
                 words.count("rules.in-theme", ofTheme.size()))));
         entries.add(new LinkGroups.Entry(Link.to(words.say("rules.matrix"), "#matrix"),
                 words.say("rules.matrix-size")));

@@ -31,6 +31,10 @@ final class SearchPage implements SitePageMaker {
                 sheet.link(words.say("way.browse"), Paths.BROWSE),
                 sheet.link(words.say("way.materials"), Paths.MATERIALS),
                 sheet.link(words.say("way.glossary"), Paths.GLOSSARY))));
+        List<LinkGroups.Group> groups = new java.util.ArrayList<>(Facets.groups(sheet, desk, Integer.MAX_VALUE));
+        groups.add(WritingPage.group(sheet));
+        sheet.add(new Section("all-pages", words.say("search.all-pages"), java.util.Optional.empty(),
+                List.of(new LinkGroups(groups))));
         return List.of(sheet.page(title, words.say("search.lead")));
     }
 }

@@ -81,7 +81,7 @@ final class StepSheetPage implements CasePageMaker {
         String with = new HazardMaker(sheet, desk).name(test.with())
                 + test.after().flatMap(desk.treatment()::step).map(step -> words.say("bench.tests-after",
                         "step", words.term("step-kind", step.kind().word()).toLowerCase(java.util.Locale.ROOT))).orElse("");
-        return List.of(sheet.linked(of), sheet.linked(with),
+        return List.of(sheet.linked(of), Html.ofText(with),
                 Html.ofText(test.dwell().map(dwell -> sheet.numbers().duration(dwell).text())
                         .orElse(words.say("bench.tests-no-dwell"))),
                 sheet.linked(test.result() + test.note().map(note -> ": " + note).orElse("")));

@@ -29,6 +29,12 @@ final class WorkingMaker {
                 caveats(figure, method), sheet.words().group("working"));
     }
 
+    /** Two solutions have a figure of the same label; the first word of its id tells them apart. */
+    private static String named(Figure figure) {
+        int dot = figure.id().indexOf('.');
+        return dot < 0 ? figure.label() : figure.label() + " (" + figure.id().substring(0, dot) + ")";
+    }
+
     static String methodAnchor(String method) {
         return "method-" + Paths.slug(method);
     }
@@ -36,7 +42,7 @@ final class WorkingMaker {
     private Working.Given given(Figure.Given given) {
         Optional<Figure> other = sheet.figure(given.from());
         return new Working.Given(given.label(), told(given),
-                other.map(Figure::label).orElseGet(() -> sheet.words().term("given", given.from())),
+                other.map(WorkingMaker::named).orElseGet(() -> sheet.words().term("given", given.from())),
                 other.filter(figure -> sheet.shows(figure.id())).map(figure -> "#" + Paths.working(figure.id())));
     }
 

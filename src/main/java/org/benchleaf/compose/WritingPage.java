@@ -45,7 +45,7 @@ final class WritingPage implements SitePageMaker {
                 words.group("writing-rule").values().stream().map(rule -> new Prose.Passage(
                         new Html("<p>" + Html.escape(sheet.numbers().spaced(rule)) + "</p>"), List.of())).toList()))));
         sheet.add(new Section("files", words.say("writing.files"), Optional.empty(), List.of(new LinkList(
-                schemas.stream().map(schema -> new LinkList.Entry(sheet.link(schema.title(), pathOf(schema)),
+                schemas.stream().map(schema -> new LinkList.Entry(sheet.link(words.say("writing.link", "file", schema.title()), pathOf(schema)),
                         schema.description())).toList()))));
         return sheet.page(title, words.say("writing.lead"));
     }
@@ -76,6 +76,13 @@ final class WritingPage implements SitePageMaker {
 
     private static String anchor(String title) {
         return "key-" + Paths.slug(title);
+    }
+
+    /** The ways to the pages about each kind of file. */
+    static LinkGroups.Group group(Sheet sheet) {
+        return new LinkGroups.Group("writing", sheet.words().say("way.writing"), FormatSchema.NAMES.stream()
+                .map(FormatSchema::named).map(schema -> new LinkGroups.Entry(
+                        sheet.link(sheet.words().say("writing.link", "file", schema.title()), pathOf(schema)), "")).toList());
     }
 
     private static String pathOf(FormatSchema schema) {

@@ -34,6 +34,8 @@ public final class PictureMaker {
 
     private static final List<Integer> WIDTHS = List.of(480, 960, 1600);
     private static final int BUDGET = 250_000;
+    private static final int PHONE_WIDTH = 1300;
+    private static final int PHONE_BUDGET = 150_000;
     private static final float[] QUALITIES = {0.85f, 0.78f, 0.7f, 0.6f, 0.5f};
     /** One picture in work takes up to so much. */
     private static final long MEMORY_EACH = 200L << 20;
@@ -143,13 +145,21 @@ public final class PictureMaker {
         byte[] jpeg = {};
         for (float quality : QUALITIES) {
             jpeg = RightsBlock.into(jpeg(image, quality), picture.credit(), picture.licence());
-            if (jpeg.length <= BUDGET) {
+            if (jpeg.length <= budget(image.getWidth())) {
                 return jpeg;
             }
+        }
+        if (jpeg.length <= BUDGET) {
+            return jpeg;
         }
         messages.add(PictureMessages.OVER_BUDGET.at(picture.place(), "picture", picture.id(), "size",
                 jpeg.length / 1000, "width", image.getWidth(), "budget", BUDGET / 1000));
         return jpeg;
+    }
+
+    /** A copy made for a phone is to be light; only the widest may weigh the whole budget. */
+    private static int budget(int width) {
+        return width <= PHONE_WIDTH ? PHONE_BUDGET : BUDGET;
     }
 
     private static byte[] jpeg(BufferedImage image, float quality) {

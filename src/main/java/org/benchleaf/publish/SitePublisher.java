@@ -21,6 +21,7 @@ import java.util.Map;
 import org.benchleaf.compose.Block;
 import org.benchleaf.compose.DataFile;
 import org.benchleaf.compose.Page;
+import org.benchleaf.compose.UnitSpaces;
 
 /**
  * Turns pages into HTML files and makes the files that all pages share.
@@ -103,7 +104,7 @@ public final class SitePublisher {
             Template template = configuration.getTemplate("page.ftl");
             StringWriter html = new StringWriter();
             template.process(model, html);
-            return SiteFile.text(page.path(), trimmed(html.toString()));
+            return SiteFile.text(page.path(), UnitSpaces.inPage(trimmed(html.toString())));
         } catch (TemplateException | IOException broken) {
             throw new IllegalStateException("the page " + page.path() + " cannot be rendered", broken);
         }

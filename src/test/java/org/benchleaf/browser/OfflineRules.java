@@ -26,7 +26,8 @@ final class OfflineRules {
                 new PageRule("scripts work from a file", "house, measured in three engines", OfflineRules::badScripts),
                 new PageRule("no style or script in an element", "CSP level 3", OfflineRules::inline),
                 new PageRule("drawings stand on their page", "house, measured in three engines", page -> page.find("use, image")
-                        .stream().filter(use -> !use.attr("href").startsWith("#") || use.hasAttr("xlink:href"))
+                        .stream().filter(use -> !use.attr("href").matches(use.normalName().equals("image")
+                                ? "(?!.*:).*\\.(jpg|png)" : "#.*") || use.hasAttr("xlink:href"))
                         .map(Element::outerHtml)));
     }
 

@@ -181,7 +181,8 @@ final class TextRules {
         }
         Matcher volume = VOLUME.matcher(sentence);
         while (volume.find()) {
-            boolean sum = sentence.substring(volume.end()).matches("(?s) (in all|in total|altogether|all told).*");
+            boolean sum = sentence.substring(volume.end()).matches("(?s) (in all|in total|altogether|all told).*")
+                    || sentence.matches("(?s).*\\bfilled \\d+ times\\b.*");
             if (!sum && litres(volume.group(1), volume.group(2)) > room * 1.0001) {
                 return Stream.of(volume.group() + " does not fit: " + sentence);
             }
@@ -204,13 +205,18 @@ final class TextRules {
     /** A block of a tone begins with the word of that tone. */
     private static Stream<String> tonesWithoutWords(WrittenPage page) {
         return page.all("[class~=--(danger|care|caution|warning|hold|stop|over|failed|missing)\\b]")
-                .filter(block -> !block.is("strong, b")).filter(block -> {
+                .filter(block -> !block.is("strong, b")).filter(block -> !beginsWithItsWord(block)).filter(block -> {
                     Element first = block;
                     while (first.ownText().isBlank() && first.firstElementChild() != null) {
                         first = first.firstElementChild();
                     }
                     return !first.is("strong, b, [class*=word], [class*=level], [class*=label], [class*=name], h2, h3, h4, dt");
                 }).map(WrittenPage::shown);
+    }
+
+    private static boolean beginsWithItsWord(Element block) {
+        Element word = block.selectFirst("strong, b");
+        return word != null && word.hasText() && block.text().startsWith(word.text());
     }
 
     private static Stream<String> looseUnits(WrittenPage page) {

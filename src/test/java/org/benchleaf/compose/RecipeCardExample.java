@@ -9,7 +9,7 @@ final class RecipeCardExample implements Supplier<Block> {
 
     @Override
     public Block get() {
-        return new RecipeCard("prepare-mist", 1, "Ethanol and water for misting",
+        return new RecipeCard("prepare-mist", "Ethanol and water for misting",
                 Optional.of((Working) new WorkingExample().get()), Optional.of("Make this fresh 3 times."),
                 Optional.of("Begin 3 h before it is needed."),
                 List.of(new RecipeCard.Measure("21 mL", Html.ofText("Ethanol, 96 % v/v"),
