@@ -242,7 +242,10 @@ final class Publishing {
     }
 
     private void tell(Told message) {
-        errors |= message.isError();
+        if (message.isError()) {
+            // Set and never put back: "errors |= false" by one thread could undo what another has just said.
+            errors = true;
+        }
         told.add(message);
     }
 }
