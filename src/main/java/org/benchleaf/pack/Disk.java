@@ -116,12 +116,20 @@ final class Disk {
         }
     }
 
-    /** Removes a folder with all that is in it. */
+    /** Removes a folder with all that is in it; a refusal stops the edition. */
     static void removeTree(Path folder) {
+        writing(folder, () -> {
+            deleteTree(folder);
+            return true;
+        });
+    }
+
+    /** Removes a folder with all that is in it. */
+    static void deleteTree(Path folder) throws IOException {
         if (look(folder).isEmpty()) {
             return;
         }
-        writing(folder, () -> Files.walkFileTree(folder, new SimpleFileVisitor<>() {
+        Files.walkFileTree(folder, new SimpleFileVisitor<>() {
             @Override
             public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) throws IOException {
                 Files.delete(file);
@@ -133,7 +141,7 @@ final class Disk {
                 Files.delete(visited);
                 return FileVisitResult.CONTINUE;
             }
-        }));
+        });
     }
 
     static EditionStopped stop(Message message) {

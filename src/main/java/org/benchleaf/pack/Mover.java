@@ -3,7 +3,6 @@ package org.benchleaf.pack;
 import java.io.IOException;
 import java.nio.file.DirectoryNotEmptyException;
 import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -87,13 +86,22 @@ final class Mover {
             Files.deleteIfExists(file);
         }
         for (Path folder = file.getParent(); !folder.equals(workshop.site()); folder = folder.getParent()) {
-            try {
-                Files.delete(folder);
-            } catch (DirectoryNotEmptyException stillUsed) {
+            if (!isEmptied(folder)) {
                 return;
-            } catch (NoSuchFileException goneAlready) {
-                // its own parent may still be empty
             }
+        }
+    }
+
+    /** Takes a folder away if nothing is in it; what is no folder may be a file of the new edition and stays. */
+    private static boolean isEmptied(Path folder) throws IOException {
+        var there = Disk.look(folder);
+        if (there.isEmpty()) {
+            return true;
+        }
+        try {
+            return there.get().isDirectory() && Files.deleteIfExists(folder);
+        } catch (DirectoryNotEmptyException stillUsed) {
+            return false;
         }
     }
 
@@ -107,6 +115,10 @@ final class Mover {
             Disk.move(workshop.nextMemory(), workshop.memory(), workshop.beside());
         }
         Files.deleteIfExists(workshop.plan());
-        Disk.removeTree(workshop.staged());
+        try {
+            Disk.deleteTree(workshop.staged());
+        } catch (IOException stays) {
+            // The edition is in; the next run throws away what is left of its folder.
+        }
     }
 }

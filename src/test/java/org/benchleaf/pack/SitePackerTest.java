@@ -2,6 +2,11 @@ package org.benchleaf.pack;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.benchleaf.pack.Editions.cases;
+import static org.benchleaf.pack.Editions.contents;
+import static org.benchleaf.pack.Editions.page;
+import static org.benchleaf.pack.Editions.publish;
+import static org.benchleaf.pack.Editions.stage;
 
 import com.google.common.jimfs.Configuration;
 import com.google.common.jimfs.Jimfs;
@@ -10,11 +15,9 @@ import java.nio.file.FileSystem;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
-import java.util.TreeMap;
 import org.benchleaf.message.Message;
 import org.benchleaf.message.Messages;
 import org.benchleaf.publish.SiteFile;
@@ -137,7 +140,7 @@ class SitePackerTest {
         publish(site, cases("one", "two", "three", "four"));
         Map<String, List<SiteFile>> next = cases("two", "three", "four", "five", "six");
         next.get("two").set(0, SiteFile.text("cases/two/index.html", page("../../index.html") + "new"));
-        assertThatThrownBy(() -> publish(site, next, cutAfter)).isInstanceOf(CutOff.class);
+        assertThatThrownBy(() -> publish(site, next, cutAfter)).isInstanceOf(Editions.CutOff.class);
         try (SitePacker packer = SitePacker.open(site)) {
             assertThat(packer.told().all()).extracting(Message::code).containsExactly("SITE-017");
         }
@@ -267,7 +270,7 @@ class SitePackerTest {
             edition = someCases(random);
             try {
                 publish(site, edition, random.nextBoolean() ? random.nextInt(8) : Integer.MAX_VALUE);
-            } catch (CutOff cutOff) {
+            } catch (Editions.CutOff cutOff) {
                 assertThat(folder.resolve(".site.edition/plan.json")).exists();
             }
         }
@@ -293,69 +296,11 @@ class SitePackerTest {
         return made;
     }
 
-    private static Map<String, List<SiteFile>> cases(String... names) {
-        Map<String, List<SiteFile>> made = new LinkedHashMap<>();
-        List<String> links = new ArrayList<>();
-        for (String name : names) {
-            String path = "cases/" + name + "/index.html";
-            links.add(path);
-            made.put(name, new ArrayList<>(List.of(SiteFile.text(path, page("../../index.html") + name + "'s text"))));
-        }
-        made.put("", new ArrayList<>(List.of(SiteFile.text("index.html", page(links.toArray(String[]::new))))));
-        return made;
-    }
-
-    private static String page(String... links) {
-        StringBuilder page = new StringBuilder("<!doctype html><title>x</title><h1 id=\"head\">x</h1>");
-        for (String link : links) {
-            page.append("<a href=\"").append(link).append("\">x</a>");
-        }
-        return page.toString();
-    }
-
     private List<String> faults(Map<String, List<SiteFile>> edition) {
         try (SitePacker packer = SitePacker.open(site)) {
             Messages messages = stage(packer, edition);
             messages.addAll(packer.verify());
             return messages.all().stream().map(Message::code).toList();
         }
-    }
-
-    private static Messages stage(SitePacker packer, Map<String, List<SiteFile>> edition) {
-        Messages messages = new Messages();
-        edition.forEach((name, files) -> messages.addAll(name.isEmpty() ? packer.stageShared(files)
-                : packer.stage(name, "key of " + name, "note of " + name, files)));
-        return messages;
-    }
-
-    private static Edition publish(Path site, Map<String, List<SiteFile>> edition) {
-        return publish(site, edition, Integer.MAX_VALUE);
-    }
-
-    private static Edition publish(Path site, Map<String, List<SiteFile>> edition, int cutAfter) {
-        try (SitePacker packer = SitePacker.open(site)) {
-            assertThat(stage(packer, edition).all()).isEmpty();
-            assertThat(packer.verify().all()).isEmpty();
-            return packer.apply(count -> {
-                if (count >= cutAfter) {
-                    throw new CutOff();
-                }
-            });
-        }
-    }
-
-    /** Stands for the end of the program at that moment. */
-    private static final class CutOff extends RuntimeException {
-        private static final long serialVersionUID = 1L;
-    }
-
-    private static Map<String, String> contents(Path site) throws IOException {
-        Map<String, String> contents = new TreeMap<>();
-        try (var all = Files.walk(site)) {
-            for (Path file : all.filter(Files::isRegularFile).toList()) {
-                contents.put(site.relativize(file).toString().replace('\\', '/'), Files.readString(file));
-            }
-        }
-        return contents;
     }
 }
