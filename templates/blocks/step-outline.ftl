@@ -4,7 +4,7 @@
 <ol class="step-outline">
   <#list steps as step>
   <li class="step-outline__step">
-    <p class="step-outline__kind"><#if step.more?has_content><a href="${step.more.href}">${step?counter}. ${step.kind}</a><#else>${step.kind}</#if></p>
+    <p class="step-outline__kind"><#local named = step?counter + ". " + step.kind><#if step.more?has_content><a href="${step.more.href}">${named}</a><#else>${named}</#if></p>
     <p class="step-outline__instruction">${step.instruction}</p>
     <#if step.takes?has_content><p class="step-outline__takes"><bdi>${step.takes}</bdi></p></#if>
   </li>
