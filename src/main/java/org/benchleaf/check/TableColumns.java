@@ -19,7 +19,8 @@ import org.benchleaf.read.Node;
  */
 final class TableColumns {
 
-    private static final String NUMBER = "[+-]?\\d+(\\.\\d+)?";
+    private static final String WITH_POINT = "[+-]?\\d+(\\.\\d+)?";
+    private static final String WITH_COMMA = "[+-]?\\d+(,\\d+)?";
 
     private final ReadingsTable table;
     private final Fields columns;
@@ -106,6 +107,11 @@ final class TableColumns {
                             .orElse("Its columns are: " + String.join(", ", header) + ".")));
             return Optional.empty();
         }
+        int last = header.lastIndexOf(name.get().text().strip());
+        if (last > index) {
+            columns.messages().add(FormMessages.COLUMN_TWICE.at(table.header().get(last).place(),
+                    "file", table.file(), "column", header.get(last)));
+        }
         return Optional.of(index);
     }
 
@@ -122,13 +128,14 @@ final class TableColumns {
     }
 
     private Optional<Double> number(ReadingsTable.Cell cell, String column) {
-        String text = commas ? cell.text().replace(',', '.') : cell.text();
-        if (text.matches(NUMBER)) {
-            return Optional.of(Double.valueOf(text));
+        if (cell.text().matches(commas ? WITH_COMMA : WITH_POINT)) {
+            return Optional.of(Double.valueOf(cell.text().replace(',', '.')));
         }
         columns.messages().add(FormMessages.TABLE_NUMBER.at(cell.place(), "found", cell.text(), "column", column,
-                "remedy", cell.text().matches("[+-]?\\d+,\\d+")
+                "remedy", !commas && cell.text().matches(WITH_COMMA)
                         ? "If the instrument writes a decimal comma, add 'decimal mark: comma' under 'columns:'."
+                        : commas && cell.text().matches(WITH_POINT)
+                        ? "The case says 'decimal mark: comma'; take that out if the instrument writes a point."
                         : "Correct the cell, or delete the line."));
         return Optional.empty();
     }

@@ -101,12 +101,7 @@ public enum EditionMessages implements MessageId {
     PROGRAM_FAILED("SITE-019", ERROR,
             "Benchleaf itself failed here ({failure}).",
             "This is a fault of the program, not of the case; nothing was published.",
-            "Report it with this line and, if it may be shared, the case file."),
-    /** A case is too large to be one. */
-    FILE_TOO_LARGE("SITE-020", ERROR,
-            "This file has {size}; at most {most} are read.",
-            "A case file is text that people write; one so large is most likely another file by mistake.",
-            "Put the right file here, or split it.");
+            "Report it with this line and, if it may be shared, the case file.");
 
     private final String code;
     private final Severity severity;

@@ -74,6 +74,10 @@ public enum ReadingMessages implements MessageId {
             "The folder's name '{name}' cannot be part of an address.",
             "The name becomes the address of the case's pages, on every kind of computer.",
             "Name the folder with small letters a to z, digits and single hyphens, such as 'tide-table'."),
+    NOT_A_FOLDER("READ-019",
+            "A file stands where the folder '{name}' is expected.",
+            "What belongs into that folder would be taken for missing.",
+            "Rename the file, or make a folder of that name and put its contents there."),
     STORY_TOO_LARGE("READ-020",
             "The story is longer than {most} KiB.",
             "That is more than a book; nobody reads it on one page.",
@@ -121,7 +125,11 @@ public enum ReadingMessages implements MessageId {
     TABLE_ROW_LENGTH("READ-041",
             "This line has {cells} cells, the header has {header}.",
             "It cannot be told which reading is which.",
-            "Give every line as many cells as the header; put text that holds the separating sign into double quotes.");
+            "Give every line as many cells as the header; put text that holds the separating sign into double quotes."),
+    TABLE_WITHOUT_ROWS("READ-042",
+            "The table has no line below its header.",
+            "A result without a reading would look as if it had been forgotten.",
+            "Export the readings again, or delete the file.");
 
     private final String code;
     private final String what;

@@ -64,11 +64,11 @@ final class PictureReader {
 
     /** The head of a picture's file; empty, with a message, if it cannot be used. */
     static Optional<Head> head(Path folder, Picture picture, int widest, Messages messages) {
-        Optional<Path> file = file(folder, picture, messages);
-        if (file.isEmpty()) {
-            return Optional.empty();
-        }
         try {
+            Optional<Path> file = file(folder, picture, messages);
+            if (file.isEmpty()) {
+                return Optional.empty();
+            }
             long bytes = Files.size(file.get());
             if (bytes > MOST_BYTES) {
                 messages.add(PictureMessages.TOO_LARGE.at(picture.place(), "file", picture.file(), "picture",
@@ -83,7 +83,7 @@ final class PictureReader {
             }
             return measured(file.get(), kind, picture, widest, messages);
         } catch (IOException broken) {
-            throw new UncheckedIOException("the picture " + file.get() + " cannot be read", broken);
+            throw new UncheckedIOException("the picture " + folder.resolve(picture.file()) + " cannot be read", broken);
         }
     }
 
@@ -102,15 +102,13 @@ final class PictureReader {
                 if (warnings.stream().anyMatch(PictureReader::isLoss)) {
                     return broken(picture, "its end is missing or damaged", messages);
                 }
-                return Optional.of(inScreenColours(image, head));
+                return isOfInks(image) ? colours(picture, messages) : Optional.of(inScreenColours(image, head));
             } finally {
                 reader.dispose();
             }
         } catch (IIOException unreadable) {
             if (String.valueOf(unreadable.getMessage()).contains("Unsupported Image Type")) {
-                messages.add(PictureMessages.COLOURS_UNKNOWN.at(picture.place(), "file", picture.file(), "picture",
-                        picture.id()));
-                return Optional.empty();
+                return colours(picture, messages);
             }
             return broken(picture, "its dots cannot be decoded", messages);
         } catch (IOException | RuntimeException unreadable) {
@@ -119,7 +117,7 @@ final class PictureReader {
         }
     }
 
-    private static Optional<Path> file(Path folder, Picture picture, Messages messages) {
+    private static Optional<Path> file(Path folder, Picture picture, Messages messages) throws IOException {
         String name = picture.file();
         if (name.isBlank() || name.startsWith(".") || name.matches("(?s).*[/\\\\:\\x00].*")) {
             messages.add(PictureMessages.FILE_ELSEWHERE.at(picture.place(), "picture", picture.id(), "file", name));
@@ -130,11 +128,17 @@ final class PictureReader {
             messages.add(PictureMessages.FILE_MISSING.at(picture.place(), "picture", picture.id(), "file", name));
             return Optional.empty();
         }
-        if (!Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)) {
+        if (!Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS) || leadsOut(folder)) {
             messages.add(PictureMessages.FILE_ELSEWHERE.at(picture.place(), "picture", picture.id(), "file", name));
             return Optional.empty();
         }
         return Optional.of(file);
+    }
+
+    /** Whether the folder of pictures is a link to a place outside the folder of its case. */
+    private static boolean leadsOut(Path folder) throws IOException {
+        Path real = folder.toRealPath();
+        return !real.startsWith(folder.toAbsolutePath().getParent().toRealPath());
     }
 
     private static PictureKind kind(Path file) throws IOException {
@@ -174,6 +178,18 @@ final class PictureReader {
         messages.add(PictureMessages.BROKEN.at(picture.place(), "file", picture.file(), "picture", picture.id(),
                 "problem", problem));
         return Optional.empty();
+    }
+
+    private static Optional<BufferedImage> colours(Picture picture, Messages messages) {
+        messages.add(PictureMessages.COLOURS_UNKNOWN.at(picture.place(), "file", picture.file(), "picture",
+                picture.id()));
+        return Optional.empty();
+    }
+
+    /** Whether the dots are four inks without a profile: Java would guess at their colours, and often invert them. */
+    private static boolean isOfInks(BufferedImage image) {
+        ColorSpace colours = image.getColorModel().getColorSpace();
+        return colours.getNumComponents() == 4 && !(colours instanceof ICC_ColorSpace);
     }
 
     private static ImageReader reader(PictureKind kind) {

@@ -11,6 +11,7 @@ import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.stream.Stream;
 import org.benchleaf.message.Messages;
 import org.benchleaf.message.Place;
@@ -92,15 +93,35 @@ final class ContentFolder {
             return Optional.empty();
         }
         String body = text.startsWith("\uFEFF") ? text.substring(1) : text;
-        for (int at = 0; at < body.length(); at++) {
-            if (!mayStand(body.charAt(at))) {
-                messages.add(ReadingMessages.CONTROL_CHARACTER.at(
-                        new Lines(new SourceText(name, body), body).place(at, at + 1, ""),
-                        "character", String.format("U+%04X", (int) body.charAt(at))));
-                return Optional.empty();
-            }
+        OptionalInt wrong = forbidden(body);
+        if (wrong.isPresent()) {
+            int at = wrong.getAsInt();
+            messages.add(ReadingMessages.CONTROL_CHARACTER.at(
+                    new Lines(new SourceText(name, body), body).place(at, at + 1, ""), "character", number(body, at)));
+            return Optional.empty();
         }
         return Optional.of(new TextFile(name, body));
+    }
+
+    /** Where the first character stands that no text should hold, half a pair of surrogates included. */
+    static OptionalInt forbidden(String text) {
+        for (int at = 0; at < text.length(); at++) {
+            if (!mayStand(text.charAt(at))) {
+                return OptionalInt.of(at);
+            }
+            if (Character.isSurrogate(text.charAt(at))) {
+                if (!Character.isSupplementaryCodePoint(text.codePointAt(at))) {
+                    return OptionalInt.of(at);
+                }
+                at++;
+            }
+        }
+        return OptionalInt.empty();
+    }
+
+    /** The character's number, as it is looked up in tables. */
+    static String number(String text, int at) {
+        return String.format("U+%04X", (int) text.charAt(at));
     }
 
     /** Letters, signs, tabs and line ends; private-use characters are out because they mark figures in the story. */

@@ -16,6 +16,7 @@ import org.benchleaf.model.Reference;
 /** Reads what all cases of a content folder share. */
 public final class LibraryReader {
 
+    private static final List<String> FOLDERS = List.of("cases", "classes", "materials", "reference");
     private static final String YAML = "[^.].*\\.yaml";
 
     private final ContentFolder content;
@@ -45,6 +46,9 @@ public final class LibraryReader {
         if (!content.holds("studio.yaml")) {
             messages.add(ReadingMessages.NO_STUDIO.at(Place.file(content.name(contentRoot.resolve("studio.yaml")))));
         }
+        FOLDERS.stream().filter(content::holds).map(content::resolve).filter(path -> !Files.isDirectory(path))
+                .forEach(path -> messages.add(ReadingMessages.NOT_A_FOLDER.at(Place.file(content.name(path)),
+                        "name", path.getFileName())));
         Optional<LibraryDraft.YamlPart> sources = one("sources.yaml");
         Formulary formulary = MethodReader.read();
         Set<String> cited = new HashSet<>();

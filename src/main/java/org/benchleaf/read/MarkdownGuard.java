@@ -2,6 +2,7 @@ package org.benchleaf.read;
 
 import java.util.BitSet;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.benchleaf.message.Message;
 import org.benchleaf.message.ReadingMessages;
 
@@ -12,6 +13,7 @@ import org.benchleaf.message.ReadingMessages;
 final class MarkdownGuard {
 
     static final int MOST_BYTES = 256 * 1024;
+    private static final Pattern RULE = Pattern.compile(" {0,3}([-*])(?:\\s*\\1){2,}+\\s*");
     static final int DEEPEST = 32;
 
     /** More openers of one kind than anybody leaves open in one paragraph, and few enough to cost nothing. */
@@ -83,7 +85,7 @@ final class MarkdownGuard {
                 break;
             }
         }
-        if (depth + indent / 2 > DEEPEST && content < end) {
+        if (depth + indent / 2 > DEEPEST && content < end || depth > DEEPEST && !isRule(from, end)) {
             return Optional.of(ReadingMessages.STORY_TOO_DEEP.at(lines.place(from, end, ""), "most", DEEPEST));
         }
         if (content == end || text.substring(content, end).isBlank()) {
@@ -91,6 +93,11 @@ final class MarkdownGuard {
             return Optional.empty();
         }
         return signs(content, end);
+    }
+
+    /** Whether a line of marks alone is drawn as a rule, which nests nothing (CommonMark 0.31.2, section 4.1). */
+    private boolean isRule(int from, int end) {
+        return RULE.matcher(text).region(from, end).matches();
     }
 
     private boolean blankAt(int at, int end) {

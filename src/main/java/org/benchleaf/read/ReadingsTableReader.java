@@ -47,6 +47,9 @@ final class ReadingsTableReader {
     private ReadingsTable table(String name) {
         List<List<ReadingsTable.Cell>> rows = rows();
         List<ReadingsTable.Cell> header = rows.remove(0);
+        if (rows.isEmpty()) {
+            messages.add(ReadingMessages.TABLE_WITHOUT_ROWS.at(header.get(0).place()));
+        }
         List<List<ReadingsTable.Cell>> whole = new ArrayList<>();
         for (List<ReadingsTable.Cell> row : rows) {
             if (row.size() == header.size()) {

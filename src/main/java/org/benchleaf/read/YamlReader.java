@@ -113,6 +113,7 @@ final class YamlReader {
             return sequence(event, pointer);
         }
         if (event instanceof ScalarEvent scalar) {
+            refuseHidden(scalar, pointer);
             return new Node.Scalar(scalar.getValue(), scalar.isPlain(), place(event, pointer));
         }
         return new Node.Scalar("", false, place(event, pointer));
@@ -137,6 +138,7 @@ final class YamlReader {
             }
             String inner = pointer + "/" + escaped(key.getValue());
             refuseExtras(event, inner);
+            refuseHidden(key, inner);
             Place keyPlace = place(event, inner);
             Node.Entry entry = new Node.Entry(keyPlace, node(events.next(), inner));
             if (entries.putIfAbsent(key.getValue(), entry) != null) {
@@ -155,6 +157,12 @@ final class YamlReader {
         if (tag != null) {
             messages.add(ReadingMessages.TAG.at(place(event, pointer), "tag", tag));
         }
+    }
+
+    /** An escape in double quotes can write what the file itself may not hold. */
+    private void refuseHidden(ScalarEvent scalar, String pointer) {
+        ContentFolder.forbidden(scalar.getValue()).ifPresent(at -> messages.add(ReadingMessages.CONTROL_CHARACTER.at(
+                place(scalar, pointer), "character", ContentFolder.number(scalar.getValue(), at))));
     }
 
     static String escaped(String key) {
