@@ -2,13 +2,17 @@ package org.benchleaf;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Stream;
 
 /**
@@ -16,10 +20,13 @@ import java.util.stream.Stream;
  *
  * <p>A change is a line: {@code in FILE} followed by lines to take out ({@code - …}) and lines to put there instead
  * ({@code + …}); {@code append FILE} or {@code write FILE} followed by lines ({@code + …}); {@code delete PATH};
- * {@code rename PATH PATH}; {@code link PATH TARGET}; {@code bytes FILE HEX}; {@code repeat FILE TIMES TEXT}, which
- * adds the text to the end of the file so many times.
+ * {@code rename PATH PATH}; {@code copy PATH PATH}; {@code folder PATH}; {@code link PATH TARGET}; {@code pipe PATH},
+ * which gives a file that has no end; {@code bytes FILE HEX}; {@code add FILE HEX}; {@code cut FILE BYTES};
+ * {@code encode FILE CHARSET}; {@code repeat FILE TIMES TEXT}, which adds the text and a blank to the end of the file so
+ * many times; {@code fill FILE TIMES TEXT}, which adds it without a blank, {@code \\n} being a line end and {@code %d}
+ * the number of the turn; {@code picture FILE KIND}, one of {@link OddPicture}.
  */
-final class ChangedContent {
+public final class ChangedContent {
 
     private final Path root;
 
@@ -28,7 +35,7 @@ final class ChangedContent {
     }
 
     /** Copies a sound folder and applies the changes of a file. */
-    static Path of(Path sound, Path changes, Path into) {
+    public static Path of(Path sound, Path changes, Path into) {
         try {
             copy(sound, into);
             new ChangedContent(into).apply(Files.readAllLines(changes));
@@ -77,7 +84,15 @@ final class ChangedContent {
                 Files.deleteIfExists(file);
                 Files.createSymbolicLink(file, Path.of(words[1]));
             }
+            case "copy" -> Files.copy(file, root.resolve(words[1]));
+            case "folder" -> Files.createDirectories(file);
+            case "pipe" -> pipe(file);
             case "bytes" -> Files.write(file, HexFormat.of().parseHex(words[1]));
+            case "add" -> Files.write(file, HexFormat.of().parseHex(words[1]), StandardOpenOption.APPEND);
+            case "cut" -> Files.write(file, Arrays.copyOf(Files.readAllBytes(file), Integer.parseInt(words[1])));
+            case "encode" -> Files.write(file, Files.readString(file).getBytes(Charset.forName(words[1])));
+            case "fill" -> fill(file, Integer.parseInt(words[1]), words[2].replace("\\n", "\n"));
+            case "picture" -> Files.write(file, OddPicture.valueOf(words[1].toUpperCase(Locale.ROOT)).bytes());
             case "repeat" -> Files.writeString(file, Files.readString(file)
                     + (words[2] + " ").repeat(Integer.parseInt(words[1])));
             default -> throw new IllegalArgumentException("no such change: " + verb);
@@ -91,6 +106,27 @@ final class ChangedContent {
         }
         int from = text.indexOf(out);
         Files.writeString(file, text.substring(0, from) + lines(in) + text.substring(from + out.length()));
+    }
+
+    private static void fill(Path file, int times, String text) throws IOException {
+        StringBuilder more = new StringBuilder();
+        for (int turn = 1; turn <= times; turn++) {
+            more.append(text.replace("%d", String.valueOf(turn)));
+        }
+        Files.writeString(file, more, StandardOpenOption.CREATE, StandardOpenOption.APPEND);
+    }
+
+    private static void pipe(Path file) throws IOException {
+        Files.deleteIfExists(file);
+        try {
+            int code = new ProcessBuilder("mkfifo", file.toString()).start().waitFor();
+            if (code != 0) {
+                throw new IOException("mkfifo ended with " + code);
+            }
+        } catch (InterruptedException interrupted) {
+            Thread.currentThread().interrupt();
+            throw new IOException("interrupted", interrupted);
+        }
     }
 
     private static String lines(List<String> lines) {

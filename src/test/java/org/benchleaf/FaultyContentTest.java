@@ -3,12 +3,15 @@ package org.benchleaf;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.benchleaf.check.CaseChecker;
 import org.benchleaf.check.Checked;
@@ -24,19 +27,50 @@ import org.benchleaf.message.Messages;
 import org.benchleaf.read.CaseReader;
 import org.benchleaf.read.LibraryReader;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** Every message about the content has a faulty folder that brings it out and nothing else. */
+/**
+ * Every message has a faulty folder that brings it out and nothing else. That the commands say what {@code told.txt}
+ * lists is the matter of {@code ContentCorpusTest}; here it is seen that the lists are complete.
+ */
 class FaultyContentTest {
 
     private static final Path SOUND = Path.of("src/test/resources/sound/base");
     private static final Path FAULTY = Path.of("src/test/resources/faulty");
     private static final LocalDate TODAY = LocalDate.of(2026, 6, 1);
 
-    @TempDir
-    private Path folder;
+    /**
+     * So much spirit that the room could explode is always far above the limit for a working day as well; and a reason
+     * that does not lift a stop is told beside the stop.
+     */
+    private static final Map<String, Set<String>> TOLD_WITH = Map.of("HAZ-005", Set.of("HAZ-002"),
+            "REASON-003", Set.of("RULE-BATH-ABOVE-60"));
+
+    /**
+     * Messages that no content can bring out, since they speak of the disk, of the site's folder, of other runs, of
+     * templates or of the program itself; each with the test that does.
+     */
+    private static final Map<String, String> NOT_BY_CONTENT = Map.ofEntries(
+            // Pictures are made anew without anything hidden; only a fault of the program could leave some in.
+            Map.entry("LEAK-002", "pack/LeakScanTest"),
+            Map.entry("SITE-001", "pack/SitePackerTest"),
+            Map.entry("SITE-002", "pack/SitePackerTest"),
+            Map.entry("SITE-003", "pack/SiteFolderTest"),
+            Map.entry("SITE-004", "pack/SitePackerTest"),
+            Map.entry("SITE-005", "pack/SitePackerTest"),
+            Map.entry("SITE-006", "command/PublishingTest"),
+            Map.entry("SITE-007", "command/PublishingTest"),
+            // Every page of a case is linked by the program.
+            Map.entry("SITE-010", "pack/SitePackerTest"),
+            // Two ids of one file are refused before; names of files are made from them.
+            Map.entry("SITE-013", "pack/SitePackerTest"),
+            Map.entry("SITE-014", "pack/SitePackerTest"),
+            // Stories hold no picture, style or script; only a template could load one.
+            Map.entry("SITE-015", "pack/SitePackerTest"),
+            Map.entry("SITE-017", "pack/SitePackerTest"),
+            Map.entry("SITE-018", "pack/CutOffTest"),
+            Map.entry("SITE-019", "command/PublishingTest"));
 
     @Test
     void the_sound_content_brings_out_no_message() {
@@ -45,20 +79,30 @@ class FaultyContentTest {
 
     @ParameterizedTest
     @MethodSource("codes")
-    void a_fault_brings_out_its_own_message_alone(String code) {
-        Path content = ChangedContent.of(SOUND, FAULTY.resolve(code).resolve("change.txt"), folder.resolve("content"));
-        List<Message> told = told(content);
-        assertThat(told.stream().map(Message::code).distinct())
-                .as(() -> String.join("\n", told.stream().map(MessageText::of).toList())).containsExactly(code);
+    void a_fault_brings_out_its_own_message_alone(String code) throws IOException {
+        Set<String> told = new TreeSet<>();
+        for (String list : List.of("told.txt", "told-when-published.txt")) {
+            Path file = FAULTY.resolve(code).resolve(list);
+            if (Files.exists(file)) {
+                Files.readAllLines(file).forEach(line -> told.add(line.substring(line.lastIndexOf(' ') + 1)));
+            }
+        }
+        assertThat(told).contains(code);
+        told.removeAll(TOLD_WITH.getOrDefault(code, Set.of()));
+        assertThat(told).containsExactly(code);
     }
 
     @Test
-    void every_message_about_content_has_a_fault() {
-        Set<String> without = new TreeSet<>();
-        Catalogue.all().stream().map(MessageId::code).filter(code -> code.matches("(READ|FORM|RULES|FIG|CLAIM|CONS|PICT-01)-?.*"))
-                .forEach(without::add);
+    void every_message_has_a_fault_or_a_reason_why_not() {
+        Set<String> without = Catalogue.all().stream().map(MessageId::code).collect(Collectors.toCollection(TreeSet::new));
         codes().forEach(without::remove);
-        assertThat(without).isEmpty();
+        assertThat(without).isEqualTo(new TreeSet<>(NOT_BY_CONTENT.keySet()));
+    }
+
+    @Test
+    void what_content_cannot_bring_out_is_brought_out_by_the_test_named() {
+        assertThat(NOT_BY_CONTENT).allSatisfy((code, test) -> assertThat(
+                Path.of("src/test/java/org/benchleaf", test + ".java")).content().contains(code));
     }
 
     @Test
@@ -71,7 +115,7 @@ class FaultyContentTest {
         try (Stream<Path> folders = Files.list(FAULTY)) {
             return folders.map(path -> path.getFileName().toString()).sorted().toList().stream();
         } catch (IOException broken) {
-            throw new java.io.UncheckedIOException(broken);
+            throw new UncheckedIOException(broken);
         }
     }
 
