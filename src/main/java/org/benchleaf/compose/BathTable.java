@@ -21,7 +21,7 @@ final class BathTable {
     }
 
     String id() {
-        return "baths-" + Paths.slug(step.id());
+        return "baths-" + Paths.fileName(step.id());
     }
 
     DataTable data() {

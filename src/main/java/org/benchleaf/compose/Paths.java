@@ -17,6 +17,9 @@ final class Paths {
     static final String WRITING = "writing.html";
     static final String SEARCH_INDEX = "assets/search-index.js";
 
+    /** Longer names make paths that some systems cannot copy. */
+    private static final int LONGEST_NAME = 48;
+
     private Paths() {
     }
 
@@ -41,11 +44,11 @@ final class Paths {
     }
 
     static String material(String id) {
-        return "materials/" + slug(id) + ".html";
+        return "materials/" + fileName(id) + ".html";
     }
 
     static String browse(String facet, String value) {
-        return "browse/" + facet + "-" + slug(value) + ".html";
+        return "browse/" + facet + "-" + fileName(value) + ".html";
     }
 
     /** The way up from a page to the site's root: empty, {@code ../} or {@code ../../}. */
@@ -96,6 +99,13 @@ final class Paths {
         });
         String joined = slug.toString().replaceAll("-+", "-").replaceAll("^-|-$", "");
         return joined.isEmpty() ? "x" : joined;
+    }
+
+    /** A slug short enough for the name of a file; what is cut off still tells names apart. */
+    static String fileName(String text) {
+        String slug = slug(text);
+        return slug.length() <= LONGEST_NAME ? slug
+                : slug.substring(0, LONGEST_NAME - 9) + '-' + String.format("%08x", slug.hashCode());
     }
 
     /** The anchor of a step on the step sheet. */

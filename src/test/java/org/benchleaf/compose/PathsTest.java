@@ -33,4 +33,12 @@ class PathsTest {
         assertThat(Paths.slug("紙")).matches("[a-z0-9]+").isNotEqualTo(Paths.slug("水"));
         assertThat(Paths.slug("!")).isEqualTo("x");
     }
+
+    @Test
+    void a_file_named_after_many_words_has_a_short_name_of_its_own() {
+        String words = "the height of the waves along the left edge after a night under blotters and boards, ";
+        assertThat(Paths.fileName(words + "first")).hasSizeLessThanOrEqualTo(48).matches("[a-z0-9-]+")
+                .isNotEqualTo(Paths.fileName(words + "second"));
+        assertThat(Paths.fileName("Wave height")).isEqualTo("wave-height");
+    }
 }
