@@ -45,7 +45,8 @@ public final class ChangedContent {
         }
     }
 
-    static void copy(Path from, Path to) throws IOException {
+    /** Copies a folder with everything in it. */
+    public static void copy(Path from, Path to) throws IOException {
         try (Stream<Path> all = Files.walk(from)) {
             for (Path path : all.toList()) {
                 Path target = to.resolve(from.relativize(path).toString());

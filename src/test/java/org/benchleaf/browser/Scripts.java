@@ -19,6 +19,11 @@ final class Scripts {
         return SIGHT + "\n" + text("/browser/" + name + ".js");
     }
 
+    /** A script of our own that needs nothing else. */
+    static String plain(String name) {
+        return text("/browser/" + name + ".js");
+    }
+
     /** Watches a page from its first moment. */
     static String witness() {
         return text("/browser/witness.js");
