@@ -9,7 +9,7 @@
     <li class="label label--${label.size}">
       <p class="label__name">${label.name}</p>
       <#if label.strength?has_content><p class="label__strength">${label.strength}</p></#if>
-      <#if label.hazard?has_content>
+      <#if label.hazard?has_content && label.hazard.says?has_content>
       <div class="label__hazard">
         <#list label.hazard.pictograms as pictogram><span class="label__pictogram label__pictogram--${label.size}">${pictogram.drawing}</span></#list>
         <div>

@@ -5,10 +5,11 @@
      measures              amount, of, with, working
      how                   what to do, in order
      facts                 keeps, storage, used in
-     cautions, hazard      what must not be forgotten; what it can do
+     cautions, wear        what must not be forgotten; what to wear while making it
+     hazard                what it can do
      working               the figures behind it
      words                 fixed labels -->
-<#macro recipeCard anchor title batch times begin measures how facts cautions hazard working words>
+<#macro recipeCard anchor title batch times begin measures how facts cautions wear hazard working words>
 <#import "/parts/hazard.ftl" as part>
 <article class="recipe" id="${anchor}" aria-labelledby="${anchor}-name">
   <h3 class="recipe__name" id="${anchor}-name">${title}</h3>
@@ -16,6 +17,9 @@
   <#if batch?has_content><div class="recipe__batch"><@show batch /></div></#if>
   <#if times?has_content><p>${times}</p></#if>
   <@part.cautionLines cautions words.first />
+  <#if wear?has_content>
+  <p class="recipe__wear"><b>${words.wear}:</b> <#list wear as line>${line}<#sep> </#list></p>
+  </#if>
   <#if measures?has_content>
   <div class="scroll" role="region" tabindex="0" aria-labelledby="${anchor}-measures">
   <table class="recipe__measures">

@@ -48,8 +48,9 @@ final class BenchStepMaker {
         Optional<StepCare> care = Optional.ofNullable(desk.worked().care().get(step.id()));
         List<Working> amounts = workings(step, true);
         return new BenchStep(Paths.step(step.id()), number, sheet.words().term("step-kind", step.kind().word()),
-                clock(time), takes(step, time), hold(step), care.map(briefing::cautions).orElse(List.of()),
-                care.map(this::wear).orElse(List.of()), sheet.linked(step.instruction()), amounts,
+                clock(time), takes(step, time), hold(step),
+                briefing.cautions(care.map(StepCare::cautions).orElse(List.of())),
+                briefing.equipment(care.map(StepCare::wear).orElse(List.of())), sheet.linked(step.instruction()), amounts,
                 facts(step), told(step), reasons(step), new BenchTimers(sheet).of(step, time), checks(step),
                 workings(step, false), photo(step));
     }
@@ -80,11 +81,6 @@ final class BenchStepMaker {
         return step.hold().map(hold -> new BenchStep.Hold(
                 sheet.words().say("bench.hold-before", "what", hold.before()),
                 sheet.words().say("bench.hold-by", "who", hold.releasedBy()), hold.look()));
-    }
-
-    private List<String> wear(StepCare care) {
-        return care.wear().stream().map(desk.library().reference().equipment()::get)
-                .filter(java.util.Objects::nonNull).map(equipment -> equipment.words()).toList();
     }
 
     private List<Working> workings(Step step, boolean atHand) {

@@ -1,18 +1,23 @@
 package org.benchleaf.compose;
 
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import org.benchleaf.derive.Hazards;
 import org.benchleaf.derive.StepCare;
 import org.benchleaf.model.Reference;
 import org.benchleaf.model.Step;
 
-/** Gathers from all steps what everybody must know before the first of them. */
+/** Gathers from all steps, or from all preparations, what everybody must know before the first of them. */
 final class BriefingMaker {
 
     private final Sheet sheet;
@@ -27,26 +32,58 @@ final class BriefingMaker {
         this.hazards = new HazardMaker(sheet, desk);
     }
 
-    /** The briefing of the whole case. */
-    Briefing make() {
-        Words words = sheet.words();
-        return new Briefing("briefing", words.say("briefing.heading"), words.say("briefing.lead"), cautions(), wear(),
-                usedHazards(), aid(), waste(), words.say("briefing.defer"), words.group("briefing"));
+    /** What trainees must know before the first step of the case. */
+    Briefing beforeSteps() {
+        Set<String> ids = new LinkedHashSet<>();
+        desk.treatment().solutions().forEach(solution -> ids.add(solution.id()));
+        desk.worked().care().values().forEach(care -> ids.addAll(care.materials()));
+        List<Handled> steps = new ArrayList<>();
+        List<Step> all = desk.treatment().steps();
+        for (int i = 0; i < all.size(); i++) {
+            Optional<StepCare> care = Optional.ofNullable(desk.worked().care().get(all.get(i).id()));
+            steps.add(new Handled(String.valueOf(i + 1), care.map(StepCare::cautions).orElse(List.of()),
+                    care.map(StepCare::wear).orElse(List.of())));
+        }
+        return briefing(steps, ids, names -> sheet.words().count("briefing.steps", names.size(), "steps",
+                String.join(", ", names)));
     }
 
-    /** What can happen at one step, the gravest first. */
-    List<Caution> cautions(StepCare care) {
-        return care.cautions().stream().map(reference.cautions()::get).filter(java.util.Objects::nonNull)
-                .sorted(java.util.Comparator.comparing(caution -> !caution.level().equals("danger")))
+    /** What the technician must know, who handles every ingredient at full strength. */
+    Briefing beforePreparing() {
+        Map<String, Hazards> all = desk.worked().hazards();
+        List<Handled> preparations = new ArrayList<>();
+        desk.worked().preparations().forEach(preparation -> {
+            Optional<Hazards> found = Optional.ofNullable(all.get(preparation.solution()));
+            preparations.add(new Handled(hazards.name(preparation.solution()),
+                    found.map(Hazards::cautions).orElse(List.of()), found.map(Hazards::wear).orElse(List.of())));
+        });
+        return briefing(preparations, all.keySet(), names -> String.join("; ", names));
+    }
+
+    /** Something that is handled, by the name under which the sheet tells it. */
+    private record Handled(String name, List<String> cautions, List<String> wear) {
+    }
+
+    private Briefing briefing(List<Handled> handled, Set<String> ids, Function<List<String>, String> where) {
+        Words words = sheet.words();
+        Set<String> due = new LinkedHashSet<>();
+        handled.forEach(one -> due.addAll(one.cautions()));
+        return new Briefing("briefing", words.say("briefing.heading"), words.say("briefing.lead"), cautions(due),
+                wear(handled, where), usedHazards(ids), aid(due), waste(due), words.say("briefing.defer"),
+                words.group("briefing"));
+    }
+
+    /** Cautions by their keys, the gravest first. */
+    List<Caution> cautions(Collection<String> keys) {
+        return keys.stream().map(reference.cautions()::get).filter(Objects::nonNull)
+                .sorted(Comparator.comparing(caution -> !caution.level().equals("danger")))
                 .map(this::caution).toList();
     }
 
-    private List<Caution> cautions() {
-        Map<String, Caution> told = new LinkedHashMap<>();
-        desk.worked().care().values().stream().flatMap(care -> cautions(care).stream())
-                .forEach(caution -> told.putIfAbsent(caution.text().markup().replaceAll("<[^>]*>", ""), caution));
-        return told.values().stream()
-                .sorted(java.util.Comparator.comparing(caution -> !caution.level().equals("danger"))).toList();
+    /** The words of the equipment with these codes. */
+    List<String> equipment(List<String> codes) {
+        return codes.stream().map(reference.equipment()::get).filter(Objects::nonNull)
+                .map(Reference.Equipment::words).toList();
     }
 
     private Caution caution(Reference.Caution caution) {
@@ -54,39 +91,25 @@ final class BriefingMaker {
                 sheet.linked(caution.words()), sheet.linked(caution.doFirst()));
     }
 
-    /** What to wear, and at which steps. */
-    private List<Fact> wear() {
-        Map<String, List<Integer>> steps = new LinkedHashMap<>();
-        List<Step> all = desk.treatment().steps();
-        for (int i = 0; i < all.size(); i++) {
-            StepCare care = desk.worked().care().get(all.get(i).id());
-            if (care != null) {
-                for (String code : care.wear()) {
-                    steps.computeIfAbsent(code, any -> new ArrayList<>()).add(i + 1);
-                }
-            }
-        }
-        List<Fact> facts = new ArrayList<>();
-        steps.forEach((code, numbers) -> Optional.ofNullable(reference.equipment().get(code)).ifPresent(equipment ->
-                facts.add(Fact.of(equipment.words(), sheet.words().count("briefing.steps", numbers.size(), "steps",
-                        String.join(", ", numbers.stream().map(String::valueOf).toList()))))));
-        return facts;
+    private List<Fact> wear(List<Handled> handled, Function<List<String>, String> where) {
+        Map<String, List<String>> names = new LinkedHashMap<>();
+        handled.forEach(one -> one.wear().forEach(code ->
+                names.computeIfAbsent(code, any -> new ArrayList<>()).add(one.name())));
+        return reference.equipment().values().stream().filter(equipment -> names.containsKey(equipment.code()))
+                .map(equipment -> Fact.of(equipment.words(), where.apply(names.get(equipment.code())))).toList();
     }
 
-    private List<Hazard> usedHazards() {
-        Set<String> ids = new LinkedHashSet<>();
-        desk.treatment().solutions().forEach(solution -> ids.add(solution.id()));
-        desk.worked().care().values().forEach(care -> ids.addAll(care.materials()));
+    private List<Hazard> usedHazards(Set<String> ids) {
         return ids.stream().map(hazards::of).flatMap(Optional::stream)
                 .filter(hazard -> hazard.signal().isPresent() || !hazard.says().isEmpty()).toList();
     }
 
-    private List<Fact> aid() {
+    private List<Fact> aid(Set<String> due) {
         Set<String> codes = new LinkedHashSet<>();
         desk.worked().hazards().values().forEach(one -> codes.addAll(one.hazardStatements()));
         List<Fact> aid = new ArrayList<>();
         for (Reference.FirstAid row : reference.firstAid()) {
-            if (row.statements().stream().anyMatch(codes::contains)) {
+            if (!Collections.disjoint(row.statements(), codes) || !Collections.disjoint(row.cautions(), due)) {
                 aid.add(Fact.of(sheet.words().term("first-aid", row.where()), row.words()));
             }
         }
@@ -94,7 +117,7 @@ final class BriefingMaker {
         return aid;
     }
 
-    private List<Fact> waste() {
+    private List<Fact> waste(Set<String> due) {
         Map<String, List<String>> of = new LinkedHashMap<>();
         for (Hazards one : desk.worked().hazards().values()) {
             one.waste().ifPresent(key -> of.computeIfAbsent(key, any -> new ArrayList<>())
@@ -103,6 +126,8 @@ final class BriefingMaker {
         List<Fact> facts = new ArrayList<>();
         of.forEach((key, names) -> Optional.ofNullable(reference.waste().get(key)).ifPresent(kind ->
                 facts.add(Fact.of(String.join("; ", names), kind.words()))));
+        reference.waste().values().stream().filter(kind -> !Collections.disjoint(kind.cautions(), due))
+                .forEach(kind -> facts.add(Fact.of(kind.name(), kind.words())));
         facts.add(Fact.of(sheet.words().say("briefing.here"), desk.library().studio().waste()));
         return facts;
     }

@@ -33,7 +33,7 @@ final class PreparationPage implements CasePageMaker {
         sheet.add(new Opening(Optional.of(words.say("case-page.preparation")), desk.treatment().title(),
                 Optional.of(words.say("prepare.lead")), List.of(),
                 Optional.of(new Opening.Notice(words.say("notice.word"), words.say("bench.notice")))));
-        sheet.add(new BriefingMaker(sheet, desk).make());
+        sheet.add(new BriefingMaker(sheet, desk).beforePreparing());
         new ClassSections(sheet, desk).all().forEach(sheet::add);
         recipes(sheet, desk).ifPresent(sheet::add);
         layOut(sheet, desk).ifPresent(sheet::add);

@@ -16,19 +16,21 @@ import java.util.Optional;
  * @param how what to do, in order
  * @param facts keeps, storage, used in
  * @param cautions what must not be claimed or forgotten
+ * @param wear what to wear while it is made, in words
  * @param hazard what it can do
  * @param working the figures behind it
  * @param words fixed labels
  */
 public record RecipeCard(String anchor, String title, Optional<Working> batch, Optional<String> times,
         Optional<String> begin, List<Measure> measures, List<Html> how, List<Fact> facts, List<Caution> cautions,
-        Optional<Hazard> hazard, List<Working> working, Map<String, String> words) implements Block {
+        List<String> wear, Optional<Hazard> hazard, List<Working> working, Map<String, String> words) implements Block {
 
     public RecipeCard {
         measures = List.copyOf(measures);
         how = List.copyOf(how);
         facts = List.copyOf(facts);
         cautions = List.copyOf(cautions);
+        wear = List.copyOf(wear);
         working = List.copyOf(working);
     }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.benchleaf.derive.Figure;
+import org.benchleaf.derive.Hazards;
 import org.benchleaf.derive.Preparation;
 import org.benchleaf.model.Recipe;
 import org.benchleaf.model.Solution;
@@ -15,11 +16,13 @@ final class RecipeMaker {
     private final Sheet sheet;
     private final CaseDesk desk;
     private final HazardMaker hazards;
+    private final BriefingMaker briefing;
 
     RecipeMaker(Sheet sheet, CaseDesk desk) {
         this.sheet = sheet;
         this.desk = desk;
         this.hazards = new HazardMaker(sheet, desk);
+        this.briefing = new BriefingMaker(sheet, desk);
     }
 
     /** The card of a preparation for the one sheet of the case. */
@@ -32,7 +35,7 @@ final class RecipeMaker {
                         : Optional.empty(),
                 begin(preparation), preparation.measures().stream().map(this::measure).toList(),
                 solution.how().stream().map(sheet::linked).toList(), facts(solution, preparation), cautions(solution),
-                hazards.of(solution.id()), workings(preparation), words.group("recipe"));
+                briefing.equipment(handling(solution).map(Hazards::wear).orElse(List.of())), hazards.of(solution.id()), workings(preparation), words.group("recipe"));
     }
 
     private Optional<String> begin(Preparation preparation) {
@@ -74,13 +77,23 @@ final class RecipeMaker {
         return facts;
     }
 
-    /** A bath brought to a pH is measured, never trusted to its sum. */
+    private Optional<Hazards> handling(Solution solution) {
+        return Optional.ofNullable(desk.worked().hazards().get(solution.id()));
+    }
+
     private List<Caution> cautions(Solution solution) {
-        return solution.recipe() instanceof Recipe.Adjust adjust
-                ? List.of(new Caution("care", sheet.words().say("caution-level.care"), Html.ofText(
-                        sheet.words().say("prepare.measure-ph", "ph", sheet.numbers().written(adjust.to()).text())),
-                        Html.ofText("")))
-                : List.of();
+        List<Caution> cautions = new ArrayList<>(briefing.cautions(
+                handling(solution).map(Hazards::cautions).orElse(List.of())));
+        if (solution.recipe() instanceof Recipe.Adjust adjust) {
+            cautions.add(byTheMeter(adjust));
+        }
+        return cautions;
+    }
+
+    /** A bath brought to a pH is measured, never trusted to its sum. */
+    private Caution byTheMeter(Recipe.Adjust adjust) {
+        return new Caution("care", sheet.words().say("caution-level.care"), Html.ofText(sheet.words().say(
+                "prepare.measure-ph", "ph", sheet.numbers().written(adjust.to()).text())), Html.ofText(""));
     }
 
     private List<Working> workings(Preparation preparation) {

@@ -34,7 +34,7 @@ final class StepSheetPage implements CasePageMaker {
         sheet.add(opening(sheet, desk));
         sheet.add(new BenchDesk("benchleaf." + Paths.slug(desk.library().studio().name()) + "." + treatment.id() + ".1",
                 words.group("desk")));
-        sheet.add(new BriefingMaker(sheet, desk).make());
+        sheet.add(new BriefingMaker(sheet, desk).beforeSteps());
         tests(sheet, desk).ifPresent(sheet::add);
         ready(sheet, desk).ifPresent(sheet::add);
         List<BenchStep> steps = new BenchStepMaker(sheet, desk).all();

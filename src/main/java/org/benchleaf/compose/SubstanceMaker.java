@@ -118,10 +118,8 @@ final class SubstanceMaker {
     /** The first kind that fits; the last row of the table fits everything. */
     private Optional<Reference.WasteKind> waste(Substance substance) {
         Set<String> statements = pure(substance).stream().map(Reference.Statement::code).collect(Collectors.toSet());
-        return reference.waste().values().stream().filter(kind ->
-                kind.statements().isEmpty() && kind.substances().isEmpty()
-                        || kind.statements().stream().anyMatch(statements::contains)
-                        || kind.substances().contains(substance.key())).findFirst();
+        return reference.waste().values().stream().filter(kind -> kind.takes(statements, List.of(substance.key())))
+                .findFirst();
     }
 
     private String written(Quantity quantity) {

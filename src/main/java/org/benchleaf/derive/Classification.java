@@ -29,6 +29,8 @@ final class Classification {
     private static final double ACID = 2;
     private static final double COUNTS_FROM = 0.01;
     private static final int MOST_PRECAUTIONS = 6;
+    private static final Map<String, List<String>> COVERED_BY = Map.of("H315", List.of("H314"),
+            "H319", List.of("H314", "H318"));
 
     private final Bench bench;
     private final Reference reference;
@@ -48,14 +50,12 @@ final class Classification {
 
     /** H codes, most severe first, without those that a stronger one covers. */
     List<String> statements() {
-        Set<String> left = new LinkedHashSet<>(statements);
-        if (left.contains("H314")) {
-            left.remove("H315");
-        }
-        if (left.contains("H314") || left.contains("H318")) {
-            left.remove("H319");
-        }
-        return left.stream().sorted(Comparator.comparingInt(code -> reference.statements().get(code).rank())).toList();
+        return statements.stream().filter(code -> !covered(code))
+                .sorted(Comparator.comparingInt(code -> reference.statements().get(code).rank())).toList();
+    }
+
+    private boolean covered(String statement) {
+        return COVERED_BY.getOrDefault(statement, List.of()).stream().anyMatch(statements::contains);
     }
 
     List<Hazards.Ground> grounds() {
@@ -171,6 +171,9 @@ final class Classification {
             }
         }
         String of = String.join(", ", names);
+        if (sum >= fraction(limit.from()) && covered(limit.statement())) {
+            return;
+        }
         if (sum >= fraction(limit.from()) && limit.below().map(below -> belowOf(limit, below)).orElse(true)) {
             give(limit.gives(), limit.statement(), "The shares that count (" + of + ") add up to " + percent(sum)
                     + ", the limit is " + Reading.of(limit.from()) + ".", limit.source());

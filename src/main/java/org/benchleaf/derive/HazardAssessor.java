@@ -95,10 +95,7 @@ final class HazardAssessor {
     private Optional<String> waste(String id, List<String> statements) {
         Set<String> substances = compositions.of(id).shares().keySet();
         return reference.waste().values().stream()
-                .filter(kind -> kind.statements().isEmpty() && kind.substances().isEmpty()
-                        || kind.statements().stream().anyMatch(statements::contains)
-                        || kind.substances().stream().anyMatch(substances::contains))
-                .map(Reference.WasteKind::key).findFirst();
+                .filter(kind -> kind.takes(statements, substances)).map(Reference.WasteKind::key).findFirst();
     }
 
     /** Whoever prepares a solution handles its ingredients at full strength. */

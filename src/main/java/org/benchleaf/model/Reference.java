@@ -1,5 +1,6 @@
 package org.benchleaf.model;
 
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -128,19 +129,45 @@ public record Reference(Map<String, Substance> substances, Map<String, Statement
         }
     }
 
-    /** A kind of waste: the H codes or substances that make it so, and the usual words about it. */
-    public record WasteKind(String key, String name, Set<String> statements, Set<String> substances, String words,
-            String source) {
+    /**
+     * A kind of waste. One that names nothing fits everything.
+     *
+     * @param key the kind's own key
+     * @param name of the kind, in words
+     * @param statements H codes that make it so
+     * @param substances keys of substances that make it so
+     * @param cautions keys of cautions that bring it, whatever is prepared
+     * @param words the usual words about it
+     * @param source where they were read
+     */
+    public record WasteKind(String key, String name, Set<String> statements, Set<String> substances,
+            Set<String> cautions, String words, String source) {
         public WasteKind {
             statements = Set.copyOf(statements);
             substances = Set.copyOf(substances);
+            cautions = Set.copyOf(cautions);
+        }
+
+        /** Whether what has these H codes and holds these substances becomes such waste. */
+        public boolean takes(Collection<String> codes, Collection<String> held) {
+            return statements.isEmpty() && substances.isEmpty() && cautions.isEmpty()
+                    || codes.stream().anyMatch(statements::contains) || held.stream().anyMatch(substances::contains);
         }
     }
 
-    /** First aid in the usual words, for the H codes that it belongs to. */
-    public record FirstAid(String where, Set<String> statements, String words, String source) {
+    /**
+     * First aid in the usual words.
+     *
+     * @param where in the eyes, on the skin and so on, as a key of the interface words
+     * @param statements H codes that it belongs to
+     * @param cautions keys of cautions that it belongs to
+     * @param words what to do
+     * @param source where they were read
+     */
+    public record FirstAid(String where, Set<String> statements, Set<String> cautions, String words, String source) {
         public FirstAid {
             statements = Set.copyOf(statements);
+            cautions = Set.copyOf(cautions);
         }
     }
 

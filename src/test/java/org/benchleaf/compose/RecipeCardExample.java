@@ -16,7 +16,8 @@ final class RecipeCardExample implements Supplier<Block> {
                         "25 mL measuring cylinder, within ± 0.3 mL",
                         Optional.of(Link.to("Working: ethanol", "#working-wash-volume")))),
                 List.of(Html.ofText("Measure the ethanol under extraction.")), List.of(Fact.of("Keeps", "28 d")),
-                List.of(BriefingExample.caution()), Optional.of(BriefingExample.hazard()), List.of(),
+                List.of(BriefingExample.caution()), List.of("Splash goggles, not spectacles."),
+                Optional.of(BriefingExample.hazard()), List.of(),
                 Words.in("en").group("recipe"));
     }
 }

@@ -81,6 +81,25 @@ class HazardAssessorTest {
         assertThat(hazards.cautions()).contains("lime-dust", "caustic-splash");
     }
 
+    /** Eye Dam. 1 covers Eye Irrit. 2 (CLP Annex I, table 3.3.3), so that a tenfold sum of more than the whole is not told. */
+    @Test
+    void a_class_that_a_stronger_one_covers_is_not_reasoned_about() {
+        Hazards powder = hazards(new Invented().solution("lime-water", LIMEWATER), "calcium-hydroxide");
+
+        assertThat(powder.hazardStatements()).containsExactly("H318", "H315", "H335");
+        assertThat(powder.grounds()).extracting(Hazards.Ground::classification).doesNotContain("Eye Irrit. 2, H319");
+        assertThat(powder.grounds()).extracting(Hazards.Ground::because).noneMatch(because -> because.contains("1000 %"));
+    }
+
+    @Test
+    void only_the_powder_of_lime_makes_dust() {
+        Invented invented = new Invented().solution("lime-water", LIMEWATER).solution("bath", BATH);
+
+        assertThat(hazards(invented, "lime-water").cautions()).contains("lime-dust");
+        assertThat(hazards(invented, "bath").cautions()).doesNotContain("lime-dust");
+        assertThat(hazards(invented, "bath").wear()).contains("EYE").doesNotContain("RSP");
+    }
+
     /** Calcium hydroxide is 0.0203 mol/kg at saturation; one part in ten has pH 11.5 or less only further down. */
     @ParameterizedTest
     @ValueSource(ints = {2, 5})
@@ -198,11 +217,15 @@ class HazardAssessorTest {
         assertThat(care.get("dry").cautions()).containsExactly("weights");
     }
 
+    /** Goggles for solvents poured from 50 mL on, and for spraying at all: common practice, no source. */
     @Test
-    void less_than_fifty_millilitres_need_no_goggles() {
+    void a_little_spirit_is_poured_without_goggles_and_sprayed_with_them() {
         Invented invented = new Invented().solution("mist", MIST).step("relax", mist("mist", "15 mL"));
 
-        assertThat(invented.derived().worked().care().get("relax").wear()).doesNotContain("EYE");
+        assertThat(hazards(invented, "mist").wear()).contains("EXT", "GLV").doesNotContain("EYE");
+        assertThat(invented.derived().worked().care().get("relax").wear()).contains("EXT", "EYE");
+        assertThat(invented.derived().worked().care().get("relax").cautions()).contains("solvent-sprayed")
+                .doesNotContain("solvent-poured");
     }
 
     @Test

@@ -130,6 +130,45 @@ class DemoPagesTest {
         }
     }
 
+    /** Powdered lime irritates eyes and airways (its suppliers' sheets), which the clear stock made of it does not tell. */
+    @Test
+    void who_prepares_a_solution_is_told_what_its_ingredients_can_do_and_what_to_wear() {
+        Document sheet = PAGES.get("cases/tide-table/preparation.html");
+
+        assertThat(sheet.select("#briefing").text()).contains("Calcium hydroxide, powder", "H335", "H318",
+                "Ethanol, 96", "H225", "The dust of lime burns eyes and airways", "A fitted respirator");
+        assertThat(sheet.select("#prepare-lime-water").text()).contains("The dust of lime burns eyes and airways",
+                "A fitted respirator", "Splash goggles");
+        assertThat(sheet.select("#prepare-bath").text()).contains("Splash goggles").doesNotContain("respirator");
+        assertThat(sheet.select("#prepare-paste").text()).contains("steam scalds").doesNotContain("respirator");
+    }
+
+    @Test
+    void a_mouldy_sheet_is_never_handled_bare_and_what_touched_it_is_bagged() {
+        Document sheet = PAGES.get("cases/flood-poster/steps.html");
+
+        assertThat(sheet.select("#briefing").text()).contains("Ill from mould", "What mould has touched",
+                "Work under extraction or in a fume hood");
+        assertThat(sheet.select(".strip__step").not(":has(.strip__wear)").eachText()).isEmpty();
+        assertThat(sheet.select("#step-air-dry").text()).contains("handling it stirs up spores", "A fitted respirator");
+    }
+
+    @Test
+    void burns_and_cuts_have_their_first_aid_where_wax_is_melted_and_blades_are_used() {
+        assertThat(PAGES.get("cases/tide-table/steps.html").select("#briefing").text()).contains("Cool the burn at once",
+                "Press something clean on the cut", "Into the sharps box");
+        assertThat(PAGES.get("cases/flood-poster/steps.html").select("#briefing").text()).doesNotContain("Cool the burn");
+    }
+
+    @Test
+    void every_label_names_its_kind_of_strength_and_either_its_hazards_or_that_none_follows() {
+        Document sheet = PAGES.get("cases/tide-table/preparation.html");
+
+        assertThat(sheet.select(".label").eachText()).hasSize(4).allMatch(label ->
+                label.contains("Causes") || label.contains("Flammable") || label.contains("No hazard class follows"));
+        assertThat(sheet.select(".label__strength").eachText()).anyMatch(strength -> strength.matches("brought to pH\\h8.5"));
+    }
+
     @Test
     void each_term_is_linked_once_on_a_page_and_never_in_a_heading() {
         PAGES.forEach((path, page) -> {
