@@ -17,6 +17,8 @@ record Bench(TreatmentCase source, Library library, Scale scale, Ledger ledger, 
 
     /** Solids of a fully wet sheet. Source: trade literature, 43 ± 9 %. */
     static final Quantity WET_SOLIDS = Quantity.of(43, Unit.PERCENT);
+    /** Solids of a sheet that took up vapour alone. Source: trade literature, 81 ± 5 %. */
+    static final Quantity DAMP_SOLIDS = Quantity.of(81, Unit.PERCENT);
 
     Optional<Material> material(String id) {
         return Optional.ofNullable(library.materials().get(id));

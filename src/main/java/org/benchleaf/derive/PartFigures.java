@@ -24,6 +24,7 @@ final class PartFigures implements Part.Kinds<Map<String, Figure>> {
     private static final Quantity USUAL_UPTAKE = Quantity.of(0.5, Unit.GRAM_PER_GRAM);
     private static final Quantity USUAL_ROOM = Quantity.of(50, Unit.PERCENT_HUMIDITY);
     private static final Quantity NO_MARGIN = Quantity.of(0, Unit.MILLIMETRE);
+    private static final Quantity ALL_SOLIDS = Quantity.of(100, Unit.PERCENT);
     private static final Quantity NO_WASTE = Quantity.of(0, Unit.PERCENT);
     /** Solids between which a sheet goes under restraint: distortion begins at 63 ± 3 %. */
     private static final Quantity RESTRAINT = Quantity.plusMinus(63, 3, Unit.PERCENT);
@@ -176,9 +177,8 @@ final class PartFigures implements Part.Kinds<Map<String, Figure>> {
         if (blotter.flatMap(Material::grammage).isEmpty()) {
             return Map.of();
         }
-        Optional<Figure> dry = mass(part, "dry-mass", "mass of the dry sheet", part.dry(), 1);
-        Optional<Figure> wet = mass(part, "wet-mass", "mass of the wet sheet", part.wet(),
-                100 / Bench.WET_SOLIDS.value());
+        Optional<Figure> dry = mass(part, "dry-mass", "mass of the dry sheet", part.dry(), ALL_SOLIDS);
+        Optional<Figure> wet = mass(part, "wet-mass", "mass of the wet sheet", part.wet(), solids());
         if (dry.isEmpty() || wet.isEmpty()) {
             bench.missing(id(part, "per-change"), "the sheet's mass per area",
                     "'grammage:' under 'support:', or 'wet:' and 'dry:' under 'blotters:'", step.place());
@@ -197,13 +197,25 @@ final class PartFigures implements Part.Kinds<Map<String, Figure>> {
         return made;
     }
 
+    /** A sheet out of a bath or a mist is fully wet; one out of a chamber holds far less. */
+    private Quantity solids() {
+        List<Step> before = bench.source().steps().stream().takeWhile(one -> !one.id().equals(step.id())).toList();
+        boolean wetted = before.stream().anyMatch(one -> one.part(Part.Bath.class).isPresent()
+                || one.part(Part.Mist.class).isPresent());
+        boolean damped = before.stream().anyMatch(one -> one.part(Part.Chamber.class).isPresent());
+        return damped && !wetted ? Bench.DAMP_SOLIDS : Bench.WET_SOLIDS;
+    }
+
     /** Both faces must be covered, however little water there is. */
     private Map<String, Figure> laidOut(Part.Blotters part, Figure filled, Material blotter) {
-        int faces = 2 * Math.max(1, part.layers());
-        double each = Math.max(faces, filled.value().value());
+        int layers = 2 * Math.max(1, part.layers());
+        int beside = sideBySide(blotter);
+        Figure cover = put(part, "cover", "blotters to cover both faces", Quantity.count((long) layers * beside), "product",
+                List.of(Ledger.given("layers", "layers on both faces", Quantity.count(layers), Job.CASE_FILE),
+                        Ledger.given("beside", "side by side to cover the sheet", Quantity.count(beside), Job.MATERIAL)));
+        double each = Math.max(cover.value().value(), filled.value().value());
         Figure per = put(part, "per-change", "blotters for each change", Quantity.count(Math.round(each)), "largest",
-                List.of(Ledger.given(filled),
-                        Ledger.given("layers", "blotters to cover both faces", Quantity.count(faces), Job.CASE_FILE)));
+                List.of(Ledger.given(filled), Ledger.given(cover)));
         // The sheet lies between fresh blotters from the start, so that there is one set more than changes.
         int sets = part.changes().size() + 1;
         Figure total = put(part, "total", "blotters in all for one sheet", Quantity.count(Math.round(each * sets)),
@@ -211,19 +223,30 @@ final class PartFigures implements Part.Kinds<Map<String, Figure>> {
                         Quantity.count(sets), Job.CASE_FILE)), "Dried blotters can be used again.");
         bench.uses().add(new Uses.Use(blotter.id(), step.id(), true, total,
                 bench.scale().sheetCount() * bench.scale().withSpare(), 1));
-        return Map.of(per.id(), per, total.id(), total);
+        return Map.of(cover.id(), cover, per.id(), per, total.id(), total);
     }
 
-    private Optional<Figure> mass(Part part, String name, String label, Optional<Quantity> weighed, double perDry) {
+    /** How many blotters lie side by side on one face, turned whichever way takes fewer. */
+    private int sideBySide(Material blotter) {
+        if (blotter.height().isEmpty() || blotter.width().isEmpty()) {
+            return 1;
+        }
+        double high = side(blotter.height().get());
+        double wide = side(blotter.width().get());
+        return (int) Math.min(StrictMath.ceil(side(bench.height()) / high) * StrictMath.ceil(side(bench.width()) / wide),
+                StrictMath.ceil(side(bench.height()) / wide) * StrictMath.ceil(side(bench.width()) / high));
+    }
+
+    private Optional<Figure> mass(Part part, String name, String label, Optional<Quantity> weighed, Quantity solids) {
         if (weighed.isPresent()) {
             return Optional.of(put(part, name, label, weighed.get().to(Unit.GRAM), "as-given",
                     List.of(Ledger.given("mass", label, weighed.get(), Job.CASE_FILE))));
         }
         return bench.paper().grammage().map(grammage -> {
             Figure sheet = sheetMass(part);
-            return put(part, name, label, Amounts.times(sheet.value(), perDry), "mass-at-solids",
-                    List.of(Ledger.given(sheet), Ledger.given("solids", "share of paper in the wet sheet",
-                            perDry == 1 ? Quantity.of(100, Unit.PERCENT) : Bench.WET_SOLIDS, Job.USUAL)));
+            return put(part, name, label, Amounts.times(sheet.value(), 100 / solids.value()), "mass-at-solids",
+                    List.of(Ledger.given(sheet), Ledger.given("solids", "share of paper in the wet sheet", solids,
+                            Job.USUAL)));
         });
     }
 
