@@ -110,9 +110,8 @@ final class BenchStepMaker {
             facts.add(Fact.of(sheet.words().say("bench-fact.people"), String.valueOf(step.people())));
         }
         if (!step.avoids().isEmpty()) {
-            facts.add(Fact.of(sheet.words().say("bench-fact.avoid"), String.join(", ", step.avoids().stream()
-                    .map(id -> desk.treatment().medium(id).map(medium -> medium.is()
-                            + medium.where().map(where -> ", " + where).orElse("")).orElse(id)).toList())));
+            facts.add(Fact.of(sheet.words().say("bench-fact.avoid"), String.join("; ",
+                    step.avoids().stream().map(id -> PartFacts.medium(desk, id)).toList())));
         }
         if (!step.by().isBlank()) {
             facts.add(Fact.of(sheet.words().say("bench-fact.by"), sheet.words().term("role", step.by())));

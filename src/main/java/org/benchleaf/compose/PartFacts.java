@@ -113,8 +113,7 @@ final class PartFacts implements Part.Kinds<List<Fact>> {
     @Override
     public List<Fact> fixing(Part.Fixing part) {
         Facts facts = new Facts();
-        facts.text("protects", desk.treatment().medium(part.medium()).map(medium -> medium.is()
-                + medium.where().map(where -> ", " + where).orElse("")).orElse(part.medium()));
+        facts.text("protects", medium(desk, part.medium()));
         facts.thing("fixative", part.with());
         facts.text("method", part.method());
         part.rinse().ifPresent(time -> facts.text("rinse", sheet.numbers().duration(time).text()));
@@ -149,6 +148,12 @@ final class PartFacts implements Part.Kinds<List<Fact>> {
                 : Optional.of(Paths.material(id)).filter(any -> desk.library().materials().containsKey(id));
         return to.map(path -> new Html("<a href=\"" + Html.escape(sheet.way(path)) + "\">" + Html.escape(name) + "</a>"))
                 .orElse(Html.ofText(name));
+    }
+
+    /** A medium as one points at it: its colour, what it is, where it stands; the word itself where none has it. */
+    static String medium(CaseDesk desk, String id) {
+        return desk.treatment().medium(id).map(medium -> medium.colour().map(colour -> colour + " ").orElse("")
+                + medium.is() + medium.where().map(where -> ", " + where).orElse("")).orElse(id);
     }
 
     /** The anchor of a solution on the preparation sheet. */

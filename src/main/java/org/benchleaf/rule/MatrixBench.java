@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.benchleaf.model.Matrix;
+import org.benchleaf.model.Medium;
 import org.benchleaf.model.Rule;
 
 /** Asks the matrix of every medium, and of the support, at every step that touches it. */
@@ -27,8 +28,8 @@ final class MatrixBench {
     private Stream<Speaking> cells(Matrix.Action action, Asked touch) {
         Layer layer = touch.layer().orElseThrow();
         Optional<String> settled = action.wet() ? facts.protection(touch.step().orElseThrow(), layer).map(fixing ->
-                "'" + layer.name() + "' was protected at step '" + fixing.id()
-                        + "' and was stable when it was tested again.") : Optional.empty();
+                "The " + layer.medium().map(Medium::is).orElse(layer.name()) + " was protected beforehand, by "
+                        + fixing.kind().word() + ", and was stable when it was tested again.") : Optional.empty();
         List<Matrix.Row> rows = layer.rows().stream().filter(row -> row.on(action.id()) == Matrix.Verdict.STOP
                 || row.on(action.id()) == Matrix.Verdict.REASON).toList();
         // A rule may answer for a cell, but a protection is always shown: trainees must know what it rests on.

@@ -95,7 +95,7 @@ class MatrixTest {
         assertThat(checked.findings()).extracting(Finding::rule).contains("dye-ink-immersion", "dye-ink-alkali");
         assertThat(checked.findings()).filteredOn(finding -> finding.rule().equals("dye-ink-immersion"))
                 .allMatch(Finding::forTrainees).extracting(Finding::reason).containsExactly(Optional.of(
-                        "'text' was protected at step 'fix' and was stable when it was tested again."));
+                        "The stamp-pad ink was protected beforehand, by fixing, and was stable when it was tested again."));
     }
 
     @Test
