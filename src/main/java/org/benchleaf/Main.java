@@ -7,6 +7,7 @@ import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import org.benchleaf.command.CalculateCommand;
 import org.benchleaf.command.CheckCommand;
+import org.benchleaf.command.Failure;
 import org.benchleaf.command.FiguresCommand;
 import org.benchleaf.command.PublishCommand;
 import org.benchleaf.command.TypedWords;
@@ -32,7 +33,7 @@ public final class Main implements Runnable {
     public static void main(String[] words) {
         PrintWriter out = writer(FileDescriptor.out);
         PrintWriter err = writer(FileDescriptor.err);
-        int code = run(out, err, TypedWords.of(words));
+        int code = run(line(out, err), TypedWords.of(words));
         out.flush();
         err.flush();
         System.exit(code);
@@ -47,6 +48,19 @@ public final class Main implements Runnable {
      * @return 0 done, 1 the content has errors, 2 the command line is wrong, 3 the disk or the program failed
      */
     static int run(PrintWriter out, PrintWriter err, String... words) {
+        return run(line(out, err), words);
+    }
+
+    /** Runs a command; whatever is thrown, errors of the machine included, ends in one message. */
+    static int run(CommandLine line, String... words) {
+        try {
+            return line.execute(words);
+        } catch (Throwable failure) {
+            return failed(line, failure);
+        }
+    }
+
+    static CommandLine line(PrintWriter out, PrintWriter err) {
         CommandLine line = new CommandLine(new Main()).setOut(out).setErr(err).setExpandAtFiles(false)
                 .setCaseInsensitiveEnumValuesAllowed(true);
         line.setParameterExceptionHandler((slip, typed) -> {
@@ -54,11 +68,13 @@ public final class Main implements Runnable {
             slip.getCommandLine().usage(err);
             return COMMAND_IS_WRONG;
         });
-        line.setExecutionExceptionHandler((failure, command, parsed) -> {
-            err.println("benchleaf: failed: " + failure.getMessage());
-            return PROGRAM_FAILED;
-        });
-        return line.execute(words);
+        line.setExecutionExceptionHandler((failure, command, parsed) -> failed(line, failure));
+        return line;
+    }
+
+    private static int failed(CommandLine line, Throwable failure) {
+        line.getErr().println(Failure.told(failure));
+        return PROGRAM_FAILED;
     }
 
     /** Without a command, says which there are. */
