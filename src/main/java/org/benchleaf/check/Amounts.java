@@ -20,6 +20,9 @@ import org.benchleaf.read.Node;
 /** Reads quantities and answers each slip with a question. */
 final class Amounts {
 
+    /** A hundred years. */
+    private static final int LONGEST_WEEKS = 5200;
+
     private Amounts() {
     }
 
@@ -29,6 +32,7 @@ final class Amounts {
         for (Dimension dimension : wanted) {
             Reading reading = QuantityReader.read(written.text(), dimension);
             if (reading.quantity().isPresent()) {
+                reading.quantity().ifPresent(quantity -> reviewTime(quantity, written, messages));
                 return reading.quantity();
             }
             slipped.add(reading);
@@ -38,6 +42,14 @@ final class Amounts {
                 .orElse(slipped.get(0));
         messages.add(message(telling, written, wanted));
         return Optional.empty();
+    }
+
+    /** A time longer than any studio lasts would be laid out day by day until the calendar ends. */
+    private static void reviewTime(Quantity quantity, Node.Scalar written, Messages messages) {
+        if (quantity.unit().dimension() == Dimension.TIME && quantity.highIn(Unit.WEEK) > LONGEST_WEEKS) {
+            messages.add(FormMessages.OUT_OF_RANGE.at(written.place(), "found", written.text(), "low", 0,
+                    "high", LONGEST_WEEKS + " wk"));
+        }
     }
 
     /** The quantity written, whatever it measures. */

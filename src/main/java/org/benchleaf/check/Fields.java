@@ -24,7 +24,7 @@ import org.benchleaf.read.Node;
  */
 final class Fields {
 
-    private static final String WHOLE = "\\d{1,9}";
+    private static final String WHOLE = "\\d{1,4}";
 
     private final Node.Mapping mapping;
     private final Soundness soundness;

@@ -72,8 +72,10 @@ record WorkHours(Set<DayOfWeek> days, LocalTime opens, LocalTime closes) {
 
     /** When work of that length ends that goes on in working hours only. */
     LocalDateTime workedThrough(LocalDateTime begin, double minutes) {
-        LocalDateTime time = atWork(begin);
-        double left = minutes;
+        // Whole weeks are all alike; only what is left goes day by day.
+        long weeks = Math.max(0, (long) (minutes / (days.size() * dayLength())) - 1);
+        LocalDateTime time = atWork(begin).plusWeeks(weeks);
+        double left = minutes - weeks * days.size() * dayLength();
         while (plus(time, left).isAfter(time.toLocalDate().atTime(closes))) {
             LocalDateTime evening = time.toLocalDate().atTime(closes);
             left -= Duration.between(time, evening).toSeconds() / 60.0;

@@ -63,7 +63,7 @@ public enum FormMessages implements MessageId {
             "Here {wanted} is needed, to work with.",
             "Write a number and its unit, such as '{usual}'; put words into 'note'."),
     NOT_WHOLE("FORM-019", Severity.ERROR,
-            "'{found}' is not a whole number above nothing.",
+            "'{found}' is not a whole number from 1 to 9999.",
             "Things are counted here.",
             "Write digits only, such as 3."),
     NOT_POSITIVE("FORM-020", Severity.ERROR,
