@@ -91,6 +91,8 @@ final class StoryReader {
     private Story read() {
         List<Story.Citation> citations = new ArrayList<>();
         Document document = PARSER.parse(marked(citations));
+        StoryComments.remove(document).forEach(node ->
+                messages.add(ReadingMessages.COMMENT_OPEN.at(place(node))));
         checkLinksAndCode(document);
         // One rendering of the whole: the renderer looks through the document anew each time it is asked.
         Iterator<String> bodies = CleanHtml.sections(RENDERER.render(document)).iterator();

@@ -81,6 +81,29 @@ class StoryReaderTest {
         }
     }
 
+    /** Where a comment ends is told by CommonMark 0.31.2, sections 4.6 and 6.6. */
+    @ParameterizedTest
+    @ValueSource(strings = {"<!-- secret -->", "Before <!-- secret --> after.", "<!-- secret\n\nsecret -->", "> <!-- secret -->",
+        "- one\n  <!-- secret -->", "<!-- secret --> shown on the same line", "<div><!-- secret --></div>",
+        "<!-- a --> b <!-- secret --> c"})
+    void a_comment_stays_with_the_author(String written) {
+        Story story = read(written + "\n\nText.");
+        assertThat(messages.isEmpty()).isTrue();
+        assertThat(story.sections().get(0).html()).doesNotContain("secret", "--").contains("<p>Text.</p>");
+    }
+
+    @Test
+    void what_stands_beside_a_comment_is_kept() {
+        assertThat(read("<!-- x --> shown & kept\n\nBefore <!-- y -->after.").sections().get(0).html())
+                .contains("<p>shown &amp; kept</p>", "Before after.");
+    }
+
+    @Test
+    void a_comment_that_is_never_closed_is_an_error() {
+        read("Text.\n\n<!-- secret\n\nMore text.");
+        assertThat(messages.all()).extracting(Message::code).containsExactly("READ-031");
+    }
+
     @ParameterizedTest
     @MethodSource("hostile")
     void hostile_input_ends_in_a_message_or_a_story(String name, String body, boolean refused) {
