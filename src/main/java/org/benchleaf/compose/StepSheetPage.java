@@ -36,6 +36,7 @@ final class StepSheetPage implements CasePageMaker {
                 words.group("desk")));
         sheet.add(new BriefingMaker(sheet, desk).beforeSteps());
         tests(sheet, desk).ifPresent(sheet::add);
+        reasons(sheet, desk).ifPresent(sheet::add);
         ready(sheet, desk).ifPresent(sheet::add);
         List<BenchStep> steps = new BenchStepMaker(sheet, desk).all();
         sheet.add(new Section("steps", words.say("bench.steps"), Optional.of(words.say("bench.steps-lead")),
@@ -85,6 +86,17 @@ final class StepSheetPage implements CasePageMaker {
                 Html.ofText(test.dwell().map(dwell -> sheet.numbers().duration(dwell).text())
                         .orElse(words.say("bench.tests-no-dwell"))),
                 sheet.linked(test.result() + test.note().map(note -> ": " + note).orElse("")));
+    }
+
+    /** Reasons that belong to no single step, so that no step can tell them. */
+    private static Optional<Section> reasons(Sheet sheet, CaseDesk desk) {
+        List<Fact> reasons = new ArrayList<>();
+        desk.worked().findings().stream().filter(finding -> finding.forTrainees() && finding.step().isEmpty())
+                .forEach(finding -> desk.library().rules().stream().filter(rule -> rule.id().equals(finding.rule()))
+                        .forEach(rule -> finding.reason().ifPresent(reason ->
+                                reasons.add(new Fact(rule.statement(), sheet.linked(reason))))));
+        return reasons.isEmpty() ? Optional.empty() : Optional.of(new Section("reasons", sheet.words().say("strip.why"),
+                Optional.empty(), List.of(new Facts(reasons.stream().distinct().toList()))));
     }
 
     private static Optional<Section> ready(Sheet sheet, CaseDesk desk) {

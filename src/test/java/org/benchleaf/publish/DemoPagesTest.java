@@ -144,6 +144,24 @@ class DemoPagesTest {
     }
 
     @Test
+    void on_every_step_sheet_the_briefing_comes_before_the_steps_and_a_hold_point_before_what_it_holds() {
+        List<String> sheets = PAGES.keySet().stream().filter(path -> path.endsWith("/steps.html")).toList();
+        assertThat(sheets).hasSize(5);
+        for (String path : sheets) {
+            List<Element> all = PAGES.get(path).getAllElements();
+            int briefing = all.indexOf(PAGES.get(path).getElementById("briefing"));
+            assertThat(briefing).as(path).isPositive();
+            assertThat(PAGES.get(path).select("#briefing .briefing__defer").text()).contains("safety data sheet", "local rules");
+            PAGES.get(path).select(".strip__step").forEach(step ->
+                    assertThat(all.indexOf(step)).as(path).isGreaterThan(briefing));
+            PAGES.get(path).select(".strip__hold").forEach(hold -> {
+                assertThat(hold.elementSiblingIndex()).as(path).isZero();
+                assertThat(hold.text()).containsPattern("Only the (supervisor|conservator) may let the work go on");
+            });
+        }
+    }
+
+    @Test
     void a_mouldy_sheet_is_never_handled_bare_and_what_touched_it_is_bagged() {
         Document sheet = PAGES.get("cases/flood-poster/steps.html");
 
