@@ -21,7 +21,7 @@
       <#else>
       <p class="label__says">${words.none}</p>
       </#if>
-      <p class="label__write">${words.made} <span class="write"></span> ${words["use-by"]}<#if label.keeps?has_content> (${words.keeps} ${label.keeps})</#if> <span class="write"></span> ${words.by} <span class="write"></span></p>
+      <p class="label__write"><span class="label__line">${words.made} <span class="write"></span></span> <span class="label__line">${words["use-by"]}<#if label.keeps?has_content> (${words.keeps} ${label.keeps})</#if> <span class="write"></span></span> <span class="label__line">${words.by} <span class="write"></span></span></p>
       <p class="label__aid">${words.aid}</p>
     </li>
     </#list>
