@@ -25,8 +25,8 @@ import org.junit.jupiter.params.provider.MethodSource;
  */
 class MutationTest {
 
-    private static final int FEW_SEEDS = 6;
-    private static final int MUTATIONS_EACH = 50;
+    private static final int FEW_SEEDS = 4;
+    private static final int MUTATIONS_EACH = 40;
     /** Where files that all cases share are changed, every case is made anew, which takes longer: of few cases only. */
     private static final int ONE_SHARED_IN = 4;
 

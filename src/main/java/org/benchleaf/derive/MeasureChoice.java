@@ -21,6 +21,9 @@ final class MeasureChoice {
     /** A step wider than a fifth of the amount does not measure it, since one reads to half a step; common practice. */
     private static final double COARSEST = 0.2;
 
+    /** Nobody fills a vessel more often than that. */
+    private static final int MOST_FILLINGS = 1000;
+
     private final Studio studio;
     private final VesselTolerances standard;
 
@@ -69,6 +72,9 @@ final class MeasureChoice {
             return Optional.empty();
         }
         Studio.Vessel largest = vessels.get(vessels.size() - 1);
+        if (wanted > MOST_FILLINGS * capacity(largest)) {
+            return Optional.empty();
+        }
         int whole = (int) Math.floor(wanted / capacity(largest) + 1e-9);
         return Optional.of(choice(wanted, largest, whole + (wanted > whole * capacity(largest) + 1e-9 ? 1 : 0), whole));
     }
