@@ -1,5 +1,5 @@
 <#-- Cases to choose from.
-     entries  each with title (a link), language, summary, facts, picture (may be empty), sheets (links)
+     entries  each with title (a link), language, summary (may be empty), facts, picture (may be empty), sheets (links)
      words    fixed labels -->
 <#macro caseList entries words>
 <ul class="case-list">
@@ -8,7 +8,9 @@
     <#if entry.picture?has_content><div class="case-list__picture"><@show entry.picture /></div></#if>
     <div class="case-list__text">
       <h3 class="case-list__title"<#if entry.language != page.language> lang="${entry.language}"</#if>><a href="${entry.title.href}">${entry.title.text}</a></h3>
+      <#if entry.summary?has_content>
       <p<#if entry.language != page.language> lang="${entry.language}"</#if>>${entry.summary}</p>
+      </#if>
       <dl class="case-list__facts">
         <#list entry.facts as fact><div><dt>${fact.name}</dt><dd>${fact.value}</dd></div></#list>
       </dl>

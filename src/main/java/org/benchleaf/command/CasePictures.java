@@ -28,11 +28,9 @@ final class CasePictures implements Pictures {
     /** Makes every picture that may be shown; what cannot be made is told. */
     static CasePictures make(Path content, TreatmentCase treatment, Clearance clearance, Messages messages) {
         CasePictures made = new CasePictures();
-        if (clearance.allows(Clearance.Output.PICTURES)) {
-            Path folder = content.resolve("cases").resolve(treatment.id()).resolve("pictures");
-            for (Picture picture : treatment.pictures()) {
-                made.add(picture.id(), PictureMaker.make(treatment.id(), folder, picture, messages));
-            }
+        Path folder = content.resolve("cases").resolve(treatment.id()).resolve("pictures");
+        for (Picture picture : clearance.pictures(treatment)) {
+            made.add(picture.id(), PictureMaker.make(treatment.id(), folder, picture, messages));
         }
         return made;
     }

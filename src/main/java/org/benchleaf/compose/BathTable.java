@@ -1,5 +1,6 @@
 package org.benchleaf.compose;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.benchleaf.model.Part;
@@ -26,14 +27,17 @@ final class BathTable {
 
     DataTable data() {
         Words words = sheet.words();
+        List<DataTable.Column> columns = new ArrayList<>(List.of(
+                DataTable.Column.numbers(words.say("baths.bath"), "bath"),
+                DataTable.Column.numbers(words.say("baths.fresh"), "pH fresh"),
+                DataTable.Column.numbers(words.say("baths.used"), "pH used"),
+                new DataTable.Column(words.say("baths.conductivity"), "conductivity", "µS/cm", true)));
+        if (sheet.tellsStrengths()) {
+            columns.add(new DataTable.Column(words.say("baths.added"), "stock added", "mL", true));
+        }
+        columns.add(DataTable.Column.words(words.say("baths.colour"), "colour"));
         return new DataTable(id(), words.say("baths.caption", "step", words.term("step-kind", step.kind().word())),
-                List.of(DataTable.Column.numbers(words.say("baths.bath"), "bath"),
-                        DataTable.Column.numbers(words.say("baths.fresh"), "pH fresh"),
-                        DataTable.Column.numbers(words.say("baths.used"), "pH used"),
-                        new DataTable.Column(words.say("baths.conductivity"), "conductivity", "µS/cm", true),
-                        new DataTable.Column(words.say("baths.added"), "stock added", "mL", true),
-                        DataTable.Column.words(words.say("baths.colour"), "colour")),
-                bath.readings().stream().map(this::row).toList());
+                columns, bath.readings().stream().map(this::row).toList());
     }
 
     /** The drawing beside its table, if there are two baths with a pH to compare. */
@@ -42,10 +46,13 @@ final class BathTable {
     }
 
     private List<DataTable.Cell> row(Part.BathReading reading) {
-        return List.of(DataTable.Cell.number(String.valueOf(reading.bath())), cell(ph(reading.phFresh())),
-                cell(ph(reading.phUsed())), cell(conductivity(reading)),
-                cell(reading.added().map(added -> number(added, Unit.MILLILITRE, 1))),
-                reading.colour().map(DataTable.Cell::words).orElse(cell(Optional.empty())));
+        List<DataTable.Cell> cells = new ArrayList<>(List.of(DataTable.Cell.number(String.valueOf(reading.bath())),
+                cell(ph(reading.phFresh())), cell(ph(reading.phUsed())), cell(conductivity(reading))));
+        if (sheet.tellsStrengths()) {
+            cells.add(cell(reading.added().map(added -> number(added, Unit.MILLILITRE, 1))));
+        }
+        cells.add(reading.colour().map(DataTable.Cell::words).orElse(cell(Optional.empty())));
+        return cells;
     }
 
     private DataTable.Cell cell(Optional<String> number) {

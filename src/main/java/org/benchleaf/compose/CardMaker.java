@@ -19,14 +19,15 @@ final class CardMaker {
 
     static CaseCard card(CaseDesk desk, List<Page> pages) {
         TreatmentCase treatment = desk.treatment();
-        Optional<Picture> picture = standsForIt(desk.pictures());
-        return new CaseCard(treatment.id(), treatment.title(), treatment.summary(), treatment.language(),
+        boolean publicText = desk.clearance().allows(Clearance.Output.CASE_STUDY);
+        Optional<Picture> picture = publicText ? standsForIt(desk.pictures()) : Optional.empty();
+        return new CaseCard(treatment.id(), treatment.title(), publicText ? treatment.summary() : "", treatment.language(),
                 treatment.level().word(), treatment.object().kind(), treatment.object().technique(),
                 treatment.condition().stream().map(Damage::what).distinct().toList(),
                 List.copyOf(Materials.used(desk.treatment(), desk.library())),
                 treatment.steps().stream().map(step -> step.kind().word()).distinct().toList(),
                 picture.map(Picture::id).orElse(""), picture.map(Picture::alt).orElse(""), sources(desk),
-                texts(treatment), pages.stream().map(Page::path).toList(), List.of());
+                texts(treatment, publicText), pages.stream().map(Page::path).toList(), List.of());
     }
 
     /** The sheet as it is now, for a library shows what was saved, not what was lost. */
@@ -43,13 +44,15 @@ final class CardMaker {
         return new ArrayList<>(keys);
     }
 
-    private static List<String> texts(TreatmentCase treatment) {
+    private static List<String> texts(TreatmentCase treatment, boolean publicText) {
         Set<String> texts = new LinkedHashSet<>();
         treatment.object().media().forEach(medium -> texts.add(medium.is()));
         texts.add(treatment.object().support().paper());
         treatment.solutions().stream().map(Solution::name).forEach(texts::add);
         treatment.steps().stream().map(Step::instruction).forEach(texts::add);
-        treatment.story().sections().forEach(section -> texts.add(section.heading()));
+        if (publicText) {
+            treatment.story().sections().forEach(section -> texts.add(section.heading()));
+        }
         texts.remove("");
         return new ArrayList<>(texts);
     }

@@ -8,7 +8,7 @@ import java.util.List;
  *
  * @param id the case
  * @param title one line
- * @param summary one or two sentences
+ * @param summary one or two sentences; empty if the public text is not permitted
  * @param language BCP 47 tag of title and summary
  * @param level the level's word in the case file, such as {@code foundation}
  * @param kind of object
@@ -47,5 +47,10 @@ public record CaseCard(String id, String title, String summary, String language,
     /** The path of the case study. */
     public String path() {
         return "cases/" + id + "/index.html";
+    }
+
+    /** The path of the first page that the case has. */
+    String start() {
+        return pages.isEmpty() ? path() : pages.get(0);
     }
 }

@@ -45,6 +45,6 @@ record CaseDesk(WorkedCase worked, Library library, Clearance clearance, List<Ca
 
     /** The pictures that may be shown. */
     List<Picture> pictures() {
-        return clearance.allows(Clearance.Output.PICTURES) ? treatment().pictures() : List.of();
+        return clearance.pictures(treatment());
     }
 }

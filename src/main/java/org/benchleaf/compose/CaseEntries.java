@@ -40,8 +40,7 @@ final class CaseEntries {
                         words.say("case-page." + maker.kind()), "title", card.title()), path));
             }
         });
-        String start = card.pages().isEmpty() ? card.path() : card.pages().get(0);
-        return new CaseList.Entry(sheet.link(card.title(), start), card.language(), card.summary(), facts, picture,
+        return new CaseList.Entry(sheet.link(card.title(), card.start()), card.language(), card.summary(), facts, picture,
                 sheets);
     }
 }

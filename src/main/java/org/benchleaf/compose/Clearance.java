@@ -11,6 +11,7 @@ import org.benchleaf.message.ConsentMessages;
 import org.benchleaf.message.Message;
 import org.benchleaf.model.Permission;
 import org.benchleaf.model.Permission.Use;
+import org.benchleaf.model.Picture;
 import org.benchleaf.model.Publication;
 import org.benchleaf.model.TreatmentCase;
 
@@ -85,6 +86,15 @@ public record Clearance(LocalDate day, Set<Output> outputs, boolean strengthsFor
     /** Whether an output may be produced. */
     public boolean allows(Output output) {
         return outputs.contains(output);
+    }
+
+    /** The pictures that may be shown: beside the public text all, beside the sheets alone those of a step. */
+    public List<Picture> pictures(TreatmentCase source) {
+        if (!allows(Output.PICTURES)) {
+            return List.of();
+        }
+        return source.pictures().stream().filter(picture -> allows(Output.CASE_STUDY) || picture.step().isPresent())
+                .toList();
     }
 
     /** Whether nothing at all may be produced. */

@@ -30,11 +30,8 @@ final class ResultsPage implements CasePageMaker {
 
     @Override
     public Page make(CaseDesk desk) {
-        Sheet sheet = desk.sheet(this);
+        Sheet sheet = sheet(desk);
         Words words = sheet.words();
-        if (!ResultData.tellsStrengths(desk)) {
-            sheet.withholdStrengths();
-        }
         ResultData data = new ResultData(sheet, desk);
         sheet.add(new Opening(Optional.of(words.say("case-page.results")), desk.treatment().title(),
                 Optional.of(words.say("results.lead")), List.of(), Optional.empty()));
@@ -49,7 +46,12 @@ final class ResultsPage implements CasePageMaker {
 
     @Override
     public List<DataFile> files(CaseDesk desk) {
-        return new ResultData(desk.sheet(this), desk).files();
+        return new ResultData(sheet(desk), desk).files();
+    }
+
+    private Sheet sheet(CaseDesk desk) {
+        Sheet sheet = desk.sheet(this);
+        return ResultData.tellsStrengths(desk) ? sheet : sheet.withholdStrengths();
     }
 
     private static Optional<Section> baths(Sheet sheet, CaseDesk desk, ResultData data) {

@@ -30,7 +30,7 @@ final class SearchIndex {
         String terms = Stream.of(card.damages().stream(), card.steps().stream(),
                 Stream.of(card.kind(), card.technique(), card.level())).flatMap(s -> s).distinct()
                 .collect(Collectors.joining(", "));
-        return Json.object("t", card.title(), "k", words.say("search.kind-case"), "h", card.path(),
+        return Json.object("t", card.title(), "k", words.say("search.kind-case"), "h", card.start(),
                 "s", card.summary(), "w", terms, "x", shortened(String.join(" · ", card.texts())));
     }
 

@@ -45,7 +45,7 @@ final class SourcesPage implements SitePageMaker {
     private static Map<String, List<Link>> citing(Sheet sheet, SiteDesk desk) {
         Map<String, List<Link>> citing = new TreeMap<>();
         desk.cards().forEach(card -> card.sources().forEach(key ->
-                add(citing, key, sheet.link(card.title(), card.pages().isEmpty() ? card.path() : card.pages().get(0)))));
+                add(citing, key, sheet.link(card.title(), card.start()))));
         desk.library().glossary().forEach(term -> term.source().ifPresent(key ->
                 add(citing, key, sheet.link(term.term(), Paths.GLOSSARY + "#" + GlossaryTerms.anchor(term.id())))));
         desk.library().materials().values().forEach(material -> material.source().ifPresent(key ->

@@ -1,0 +1,75 @@
+package org.benchleaf.compose;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Set;
+import org.benchleaf.DemoSite;
+import org.benchleaf.check.CaseChecker;
+import org.benchleaf.compose.Clearance.Output;
+import org.benchleaf.derive.Deriver;
+import org.benchleaf.derive.WorkedCase;
+import org.benchleaf.model.Library;
+import org.benchleaf.model.Picture;
+import org.benchleaf.read.CaseReader;
+import org.benchleaf.read.CheckValueReader;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+
+/** What the library tells of a case whose public text is not permitted. */
+class CardPermissionsTest {
+
+    private static final Path CONTENT = Path.of("content");
+    private static final Clearance SHEETS = new Clearance(DemoSite.DAY, Set.of(Output.STEP_SHEET,
+            Output.PREPARATION_SHEET, Output.RESULTS, Output.FIGURES, Output.PICTURES), false, List.of());
+    private static Library library;
+    private static WorkedCase worked;
+
+    @BeforeAll
+    static void work() {
+        library = DemoSite.made().library();
+        var checked = CaseChecker.check(CaseReader.read(CONTENT, CONTENT.resolve("cases/tide-table")), library,
+                DemoSite.DAY);
+        worked = Deriver.derive(checked.treatment().orElseThrow(), checked.findings(), library).worked();
+    }
+
+    @Test
+    void the_card_leads_to_the_sheets_and_tells_nothing_of_the_story() {
+        CaseCard card = PageComposer.compose(worked, library, SHEETS).card();
+
+        assertThat(card.title()).isEqualTo(worked.source().title());
+        assertThat(card.summary()).isEmpty();
+        assertThat(card.picture()).isEmpty();
+        assertThat(card.texts()).doesNotContain("Why this sheet was brown").contains("Saturated limewater");
+    }
+
+    @Test
+    void the_search_leads_to_a_page_that_exists() {
+        CaseCard card = PageComposer.compose(worked, library, SHEETS).card();
+        String index = SiteComposer.compose(library, List.of(card), CheckValueReader.read(library.formulary())).files()
+                .stream().filter(file -> file.path().equals(Paths.SEARCH_INDEX)).findFirst().orElseThrow().text();
+
+        assertThat(index).contains("cases/tide-table/steps.html").doesNotContain("cases/tide-table/index.html");
+    }
+
+    @Test
+    void only_pictures_of_a_step_are_shown_beside_the_sheets() {
+        assertThat(SHEETS.pictures(worked.source())).extracting(Picture::id).containsExactly("in-bath", "bridges");
+        assertThat(Clearance.on(DemoSite.DAY, worked.source()).pictures(worked.source()))
+                .isEqualTo(worked.source().pictures());
+        assertThat(new Clearance(DemoSite.DAY, Set.of(Output.STEP_SHEET), false, List.of()).pictures(worked.source()))
+                .isEmpty();
+    }
+
+    @Test
+    void how_much_stock_went_into_a_bath_is_told_only_where_strengths_are() {
+        assertThat(baths(Set.of(Output.CASE_STUDY, Output.RESULTS))).doesNotContain("stock");
+        assertThat(baths(Set.of(Output.STEP_SHEET, Output.RESULTS))).contains("stock added");
+    }
+
+    private static String baths(Set<Output> outputs) {
+        return PageComposer.compose(worked, library, new Clearance(DemoSite.DAY, outputs, false, List.of())).files()
+                .stream().filter(file -> file.path().endsWith("baths-wash.csv")).findFirst().orElseThrow().text();
+    }
+}
