@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.benchleaf.message.FormMessages;
 import org.benchleaf.message.Messages;
 import org.benchleaf.model.CourseClass;
+import org.benchleaf.model.Finding;
 import org.benchleaf.model.Library;
 import org.benchleaf.model.TreatmentCase;
 import org.benchleaf.read.Draft;
@@ -56,10 +57,10 @@ public final class CaseChecker {
             return new Checked(Optional.empty(), List.of(), messages);
         }
         // A slip in the story alone does not keep the rules from being asked.
-        Review review = TradeRules.review(read, library, today);
+        List<Finding> claims = ClaimChecks.review(read, library.reference(), messages);
+        Review review = TradeRules.review(read, library, today, claims);
         messages.addAll(review.messages());
         PictureChecks.review(read, messages);
-        ClaimChecks.review(read, library.reference(), messages);
         return new Checked(Optional.of(read), review.findings(), messages);
     }
 

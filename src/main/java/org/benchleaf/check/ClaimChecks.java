@@ -10,9 +10,11 @@ import java.util.stream.Collectors;
 import org.benchleaf.message.ClaimMessages;
 import org.benchleaf.message.Messages;
 import org.benchleaf.message.Place;
+import org.benchleaf.model.Finding;
+import org.benchleaf.model.Permission;
+import org.benchleaf.model.Reason;
 import org.benchleaf.model.Reference;
 import org.benchleaf.model.Result;
-import org.benchleaf.model.Story;
 import org.benchleaf.model.TreatmentCase;
 
 /** Looks in the words of a case for claims that nobody can keep or prove, and says what to write instead. */
@@ -20,15 +22,14 @@ final class ClaimChecks {
 
     private static final Pattern YEAR = Pattern.compile(
             "^.{0,25}?(\\b1\\d{3}\\b|\\b20\\d\\d\\b|century|centuries|siglo)", Pattern.DOTALL);
+    private static final Pattern STRENGTH = Pattern.compile(
+            "\\d[\\d.,]*\\h*(?:%\\h*(?:[vmw]/[vmw])|m?mol/(?:L|kg)|[mµ]?g/m?L)(?![\\p{L}\\p{N}])", Pattern.CASE_INSENSITIVE);
     private static final Pattern STRIP = Pattern.compile("(?i)\\bstrips?\\b|\\btest paper|\\bindicator paper|\\btira");
 
     private final TreatmentCase source;
     private final List<Reference.ClaimWord> claims;
     private final Messages messages;
-
-    /** Words of the case, with where they stand. */
-    private record Wording(String where, String text, String language, Place place) {
-    }
+    private final List<Finding> answered = new ArrayList<>();
 
     private ClaimChecks(TreatmentCase source, Reference reference, Messages messages) {
         this.source = source;
@@ -36,42 +37,30 @@ final class ClaimChecks {
         this.messages = messages;
     }
 
-    static void review(TreatmentCase source, Reference reference, Messages messages) {
+    /** Tells what claims too much, and returns what a recorded reason answers. */
+    static List<Finding> review(TreatmentCase source, Reference reference, Messages messages) {
         ClaimChecks checks = new ClaimChecks(source, reference, messages);
-        checks.wordings().forEach(checks::check);
+        List<Wording> wordings = Wordings.of(source);
+        wordings.forEach(checks::check);
+        if (checks.keepsStrengthsIn()) {
+            wordings.stream().filter(Wording::onPublicPage).forEach(checks::strength);
+        }
         source.results().forEach(checks::strip);
+        return checks.answered.stream().distinct().toList();
     }
 
-    private List<Wording> wordings() {
-        List<Wording> all = new ArrayList<>();
-        String language = source.language();
-        all.add(new Wording("The title", source.title(), language, source.place()));
-        all.add(new Wording("The summary", source.summary(), language, source.place()));
-        source.steps().forEach(step -> {
-            String words = step.instruction() + ". " + step.see().orElse("") + ". " + step.until().orElse("") + ". "
-                    + step.aim().orElse("");
-            all.add(new Wording("Step '" + step.id() + "'", words, language, step.place()));
-        });
-        source.pictures().forEach(picture -> all.add(new Wording("Picture '" + picture.id() + "'",
-                picture.alt() + ". " + picture.caption(), language, picture.place())));
-        story(source.story(), language, source.place(), all);
-        source.translations().forEach(translation -> {
-            String tongue = translation.language();
-            all.add(new Wording("The title", translation.title(), tongue, translation.place()));
-            all.add(new Wording("The summary", translation.summary(), tongue, translation.place()));
-            translation.steps().forEach((id, words) -> all.add(new Wording("Step '" + id + "'", words.instruction()
-                    + ". " + words.see().orElse("") + ". " + words.until().orElse(""), tongue, translation.place())));
-            translation.pictures().forEach((id, words) -> all.add(new Wording("Picture '" + id + "'",
-                    words.alt() + ". " + words.caption(), tongue, translation.place())));
-            story(translation.story(), tongue, translation.place(), all);
-        });
-        return all;
+    /** Whether there is, or will be, a public page that leaves strengths out. */
+    private boolean keepsStrengthsIn() {
+        return !source.publication().strengthsForPublic() && source.publication().permissions().stream()
+                .anyMatch(permission -> permission.uses().contains(Permission.Use.TEXT)
+                        && permission.withdrawnOn().isEmpty());
     }
 
-    private static void story(Story story, String language, Place place, List<Wording> all) {
-        story.sections().forEach(section -> all.add(new Wording("The story", section.heading() + ". "
-                + section.html().replaceAll("<[^>]*>", " ").replace("&amp;", "&").replace("&quot;", "\"")
-                .replace("&#39;", "'"), language, place)));
+    private void strength(Wording wording) {
+        Matcher found = STRENGTH.matcher(wording.text());
+        while (found.find()) {
+            tell("strengths-for-public", ClaimMessages.STRENGTH, found.group(), "strength", wording, "");
+        }
     }
 
     private void check(Wording wording) {
@@ -132,10 +121,18 @@ final class ClaimChecks {
         };
         String rule = message == ClaimMessages.PROMISE || message == ClaimMessages.SAFETY ? "no-promises"
                 : "dating-has-evidence";
-        if (source.reasons().stream().noneMatch(reason -> reason.rule().equals(rule))) {
-            String shown = words.replaceAll("\\s+", " ");
-            messages.add(message.at(written(words, wording.place()), "where", wording.where(), "claim", shown,
-                    "instead", claim.instead()));
+        tell(rule, message, words, "claim", wording, claim.instead());
+    }
+
+    private void tell(String rule, ClaimMessages message, String words, String hole, Wording wording, String instead) {
+        String shown = words.replaceAll("[\\s\\h]+", " ");
+        Optional<Reason> reason = source.reasons().stream().filter(one -> one.rule().equals(rule)).findFirst();
+        if (reason.isPresent()) {
+            answered.add(new Finding(rule, Optional.empty(), wording.where() + " says '" + shown + "'.",
+                    Optional.of(reason.get().why()), false));
+        } else {
+            messages.add(message.at(written(words, wording.place()), "where", wording.where(), hole, shown,
+                    "instead", instead));
         }
     }
 

@@ -18,6 +18,11 @@ public enum ClaimMessages implements MessageId {
             "{where} says '{claim}' without evidence in the same sentence.",
             "A statement on origin or authenticity must rest on physical evidence or be labelled an opinion.",
             "{instead} Or record the reason for the rule 'dating-has-evidence' under 'reasons'."),
+    STRENGTH("CLAIM-006", Severity.ERROR,
+            "{where} names the strength '{strength}', and the case keeps strengths from the public.",
+            "The public page prints these words, and lay readers copy recipes onto family papers.",
+            "Leave the number out, for the sheets tell it with the solution; write 'strengths for the public: yes'; or record"
+                    + " the reason for the rule 'strengths-for-public' under 'reasons'."),
     STRIP_TOO_FINE("CLAIM-005", Severity.WARNING,
             "The result '{measure}' was read with a test strip and is written as {value}.",
             "A strip is compared by eye with colours half a unit or a whole unit apart; more decimals claim what nobody saw.",

@@ -21,12 +21,15 @@ final class Reasons {
     private final TreatmentCase treatment;
     private final Library library;
     private final Messages messages = new Messages();
-    private final List<Finding> findings = new ArrayList<>();
+    private final List<Finding> findings;
     private final Set<Reason> used = new HashSet<>();
 
-    Reasons(TreatmentCase treatment, Library library) {
+    Reasons(TreatmentCase treatment, Library library, List<Finding> answered) {
         this.treatment = treatment;
         this.library = library;
+        this.findings = new ArrayList<>(answered);
+        treatment.reasons().stream().filter(reason -> answered.stream().map(Finding::rule)
+                .anyMatch(reason.rule()::equals)).forEach(used::add);
     }
 
     Review answer(List<Speaking> spoken) {
@@ -62,6 +65,9 @@ final class Reasons {
     }
 
     private void unused(Reason reason, List<Speaking> spoken) {
+        if (isHeldElsewhere(reason.rule())) {
+            return;
+        }
         if (known().noneMatch(reason.rule()::equals)) {
             messages.add(RuleMessages.REASON_FOR_UNKNOWN_RULE.at(reason.place(), "rule", reason.rule()));
         } else if (spoken.stream().anyMatch(speaking -> speaking.weight() == Rule.Weight.STOP && fits(reason, speaking))) {
@@ -69,6 +75,12 @@ final class Reasons {
         } else {
             messages.add(RuleMessages.REASON_NOT_NEEDED.at(reason.place(), "rule", reason.rule()));
         }
+    }
+
+    /** Whether a later stage keeps the rule, so that it is seen only there whether the reason is needed. */
+    private boolean isHeldElsewhere(String id) {
+        return library.rules().stream().anyMatch(rule -> rule.id().equals(id) && rule.heldBy().isPresent()
+                && !rule.heldBy().get().stage().equals("check"));
     }
 
     private Stream<String> known() {

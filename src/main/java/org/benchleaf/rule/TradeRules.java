@@ -3,6 +3,7 @@ package org.benchleaf.rule;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.stream.Stream;
+import org.benchleaf.model.Finding;
 import org.benchleaf.model.Library;
 import org.benchleaf.model.TreatmentCase;
 
@@ -17,12 +18,13 @@ public final class TradeRules {
      * case from being published.
      *
      * @param today the day of publishing, for steps without a day of their own
+     * @param answered what recorded reasons have answered already, of rules that are not asked here
      */
-    public static Review review(TreatmentCase treatment, Library library, LocalDate today) {
+    public static Review review(TreatmentCase treatment, Library library, LocalDate today, List<Finding> answered) {
         CaseFacts facts = new CaseFacts(treatment, library, today);
         Answers answers = new Answers(facts);
         RuleBench bench = new RuleBench(facts, answers);
         List<Speaking> spoken = Stream.concat(bench.rules(), new MatrixBench(facts, answers, bench).cells()).toList();
-        return new Reasons(treatment, library).answer(spoken);
+        return new Reasons(treatment, library, answered).answer(spoken);
     }
 }

@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.List;
 import org.benchleaf.check.Checked;
 import org.benchleaf.message.Message;
+import org.benchleaf.model.Finding;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -51,6 +52,31 @@ class ReasonsTest {
         assertThat(message.fix()).contains("{rule: tap-water-analysed, step: wash, why: …}");
         assertThat(message.place().file()).endsWith("case.md");
         assertThat(message.place().line()).isGreaterThan(1);
+    }
+
+    private static final String STRENGTH = "steps: [{id: wash, do: \"Wash in limewater of 0.1 g/L.\"}]\n";
+    private static final String PUBLIC = "publication: {permissions: [{for: [treatment, text], from: owner, on: 2026-03-01}]}\n";
+
+    @Test
+    void a_strength_in_words_for_the_public_needs_a_reason_which_is_kept() {
+        assertThat(codes(STRENGTH + PUBLIC)).containsExactly("CLAIM-006");
+        Checked checked = bench.check(Variation.of(List.of(), STRENGTH + PUBLIC
+                + "reasons: [{rule: strengths-for-public, why: Every schoolbook has it.}]"));
+        assertThat(checked.messages().all()).isEmpty();
+        assertThat(checked.findings()).extracting(Finding::rule).containsExactly("strengths-for-public");
+        assertThat(checked.findings().get(0).reason()).contains("Every schoolbook has it.");
+    }
+
+    @Test
+    void strengths_may_be_named_where_no_public_page_is_permitted_or_the_case_lets_them_out() {
+        assertThat(codes(STRENGTH)).isEmpty();
+        assertThat(codes(STRENGTH + PUBLIC.replace("{permissions", "{strengths for the public: yes, permissions"))).isEmpty();
+    }
+
+    @Test
+    void a_reason_for_a_rule_that_a_later_stage_keeps_is_left_to_that_stage() {
+        assertThat(codes("reasons: [{rule: chamber-vapour-limit, step: wash, why: There is no flame.}]")).isEmpty();
+        assertThat(codes("reasons: [{rule: no-promises, why: It is a quotation.}]")).containsExactly("REASON-001");
     }
 
     private static List<String> codes(String change) {

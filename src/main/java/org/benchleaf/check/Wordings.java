@@ -1,0 +1,100 @@
+package org.benchleaf.check;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.benchleaf.message.Place;
+import org.benchleaf.model.Step;
+import org.benchleaf.model.Story;
+import org.benchleaf.model.Translation;
+import org.benchleaf.model.TreatmentCase;
+
+/** Gathers the words of a case that its pages print, in each of its languages. */
+final class Wordings {
+
+    private final List<Wording> all = new ArrayList<>();
+    private final String language;
+    private final Place place;
+
+    private Wordings(String language, Place place) {
+        this.language = language;
+        this.place = place;
+    }
+
+    /** The words of a case and of its translations. */
+    static List<Wording> of(TreatmentCase source) {
+        Wordings own = new Wordings(source.language(), source.place());
+        own.head(source.title(), source.summary());
+        own.object(source);
+        source.solutions().forEach(solution -> {
+            own.open("Solution '" + solution.id() + "'", solution.place(), solution.name());
+            own.sheet("Solution '" + solution.id() + "'", solution.place(), String.join(". ", solution.how()));
+        });
+        source.steps().forEach(own::step);
+        source.pictures().forEach(picture -> own.open("Picture '" + picture.id() + "'", picture.place(), picture.alt(),
+                picture.caption()));
+        source.reasons().forEach(reason -> own.sheet("The reason for '" + reason.rule() + "'", reason.place(),
+                reason.why()));
+        own.story(source.story());
+        return Stream.concat(own.all.stream(), source.translations().stream().flatMap(Wordings::of)).toList();
+    }
+
+    private static Stream<Wording> of(Translation translation) {
+        Wordings own = new Wordings(translation.language(), translation.place());
+        own.head(translation.title(), translation.summary());
+        translation.steps().forEach((id, words) -> {
+            own.open("Step '" + id + "'", own.place, words.instruction());
+            own.sheet("Step '" + id + "'", own.place, joined(words.see(), words.watch(), words.ifNot(), words.until()));
+        });
+        translation.pictures().forEach((id, words) -> own.open("Picture '" + id + "'", own.place, words.alt(),
+                words.caption()));
+        own.story(translation.story());
+        return own.all.stream();
+    }
+
+    private void head(String title, String summary) {
+        open("The title", place, title);
+        open("The summary", place, summary);
+    }
+
+    private void object(TreatmentCase source) {
+        source.condition().forEach(damage -> open("The damage '" + damage.what() + "'", damage.place(),
+                joined(damage.where(), damage.note())));
+        Place proposal = source.proposal().place();
+        source.proposal().aims().forEach(aim -> open("An aim", proposal, aim));
+        source.proposal().options().forEach(option -> open("An option", proposal, option.option(), option.whyNot()));
+    }
+
+    private void step(Step step) {
+        String where = "Step '" + step.id() + "'";
+        open(where, step.place(), step.instruction());
+        sheet(where, step.place(), joined(step.see(), step.watch(), step.ifNot(), step.until(), step.edge(), step.aim(),
+                step.instead(), step.hold().flatMap(Step.Hold::look), step.resize().flatMap(Step.Decision::why)));
+    }
+
+    private void story(Story story) {
+        story.sections().forEach(section -> open("The story", place, section.heading(), section.html()
+                .replaceAll("<[^>]*>", " ").replace("&amp;", "&").replace("&quot;", "\"").replace("&#39;", "'")));
+    }
+
+    @SafeVarargs
+    private static String joined(Optional<String>... texts) {
+        return Stream.of(texts).flatMap(Optional::stream).collect(Collectors.joining(". "));
+    }
+
+    private void open(String where, Place at, String... texts) {
+        add(where, String.join(". ", texts), true, at);
+    }
+
+    private void sheet(String where, Place at, String text) {
+        add(where, text, false, at);
+    }
+
+    private void add(String where, String text, boolean onPublicPage, Place at) {
+        if (!text.isBlank()) {
+            all.add(new Wording(where, text, language, onPublicPage, at));
+        }
+    }
+}
