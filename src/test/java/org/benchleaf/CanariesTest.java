@@ -35,16 +35,7 @@ class CanariesTest {
     @BeforeEach
     void copy() throws IOException {
         content = folder.resolve("content");
-        try (Stream<Path> files = Files.walk(SOUND)) {
-            for (Path file : files.sorted().toList()) {
-                Path to = content.resolve(SOUND.relativize(file).toString());
-                if (Files.isDirectory(file)) {
-                    Files.createDirectories(to);
-                } else {
-                    Files.copy(file, to);
-                }
-            }
-        }
+        ChangedContent.copy(SOUND, content);
     }
 
     @Test

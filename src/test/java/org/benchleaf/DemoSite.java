@@ -23,6 +23,7 @@ import org.benchleaf.compose.SiteComposer;
 import org.benchleaf.compose.SitePages;
 import org.benchleaf.derive.Derived;
 import org.benchleaf.derive.Deriver;
+import org.benchleaf.derive.WorkedCase;
 import org.benchleaf.message.MessageText;
 import org.benchleaf.model.Library;
 import org.benchleaf.model.Picture;
@@ -82,6 +83,12 @@ public record DemoSite(Library library, List<CasePages> cases, SitePages site, L
         pages(cases, site).forEach(page -> files.add(publisher.publish(page)));
         dataFiles(cases, site).forEach(file -> files.add(publisher.publish(file)));
         return new DemoSite(library, cases, site, files, leftOut);
+    }
+
+    /** One case of the demo, worked out. */
+    public static WorkedCase worked(String caseId, Library library) {
+        Checked checked = CaseChecker.check(CaseReader.read(CONTENT, CONTENT.resolve("cases").resolve(caseId)), library, DAY);
+        return Deriver.derive(checked.treatment().orElseThrow(), checked.findings(), library).worked();
     }
 
     private static CasePages compose(Derived derived, Library library) {

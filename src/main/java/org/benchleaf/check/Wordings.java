@@ -75,19 +75,8 @@ final class Wordings {
     }
 
     private void story(Story story) {
-        Place start = storyStart();
-        story.sections().forEach(section -> open("The story", start, section.heading(), section.html()
+        story.sections().forEach(section -> open("The story", section.place(), section.heading(), section.html()
                 .replaceAll("<[^>]*>", " ").replace("&amp;", "&").replace("&quot;", "\"").replace("&#39;", "'")));
-    }
-
-    /** The line below the front matter, so that the same words further up are not taken for the story's. */
-    private Place storyStart() {
-        for (int line = 2; line <= place.text().lineCount(); line++) {
-            if (place.text().line(line).stripTrailing().equals("---")) {
-                return new Place(place.text(), line, 1, 1, "");
-            }
-        }
-        return place;
     }
 
     @SafeVarargs

@@ -23,8 +23,9 @@ public record Story(List<Section> sections) {
      * @param heading the heading's text; empty before the first heading
      * @param html the text below it as clean HTML, figures between {@link #FIGURE_START} and {@link #FIGURE_END}
      * @param citations the figures cited, with their places
+     * @param place where it begins
      */
-    public record Section(String id, String heading, String html, List<Citation> citations) {
+    public record Section(String id, String heading, String html, List<Citation> citations, Place place) {
         public Section {
             citations = List.copyOf(citations);
         }

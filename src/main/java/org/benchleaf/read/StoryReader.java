@@ -60,6 +60,7 @@ final class StoryReader {
     private String id = "";
     private String heading = "";
     private String html = "";
+    private int begin;
     private final List<Integer> starts = new ArrayList<>();
     private int cited;
 
@@ -147,6 +148,7 @@ final class StoryReader {
         boolean named = own.find();
         heading = named ? words.substring(0, own.start()) : words;
         id = named ? own.group(1) : "story-" + slug(heading);
+        begin = title.getStartOffset();
         int uses = ids.merge(id, 1, Integer::sum);
         if (uses > 1 && named) {
             messages.add(ReadingMessages.HEADING_ID_TWICE.at(place(title), "id", id));
@@ -170,7 +172,8 @@ final class StoryReader {
             while (cited < citations.size() && starts.get(cited) < bodyStart + end) {
                 own.add(citations.get(cited++));
             }
-            sections.add(new Story.Section(id, heading, html, own));
+            sections.add(new Story.Section(id, heading, html, own,
+                    lines.place(bodyStart + begin, bodyStart + begin + 1, "")));
         }
         id = "";
         heading = "";

@@ -2,17 +2,13 @@ package org.benchleaf.compose;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
 import org.benchleaf.DemoSite;
-import org.benchleaf.check.CaseChecker;
 import org.benchleaf.compose.Clearance.Output;
-import org.benchleaf.derive.Deriver;
 import org.benchleaf.derive.WorkedCase;
 import org.benchleaf.model.Library;
 import org.benchleaf.model.Picture;
-import org.benchleaf.read.CaseReader;
 import org.benchleaf.read.CheckValueReader;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -20,7 +16,6 @@ import org.junit.jupiter.api.Test;
 /** What the library tells of a case whose public text is not permitted. */
 class CardPermissionsTest {
 
-    private static final Path CONTENT = Path.of("content");
     private static final Clearance SHEETS = new Clearance(DemoSite.DAY, Set.of(Output.STEP_SHEET,
             Output.PREPARATION_SHEET, Output.RESULTS, Output.FIGURES, Output.PICTURES), false, List.of());
     private static Library library;
@@ -29,9 +24,7 @@ class CardPermissionsTest {
     @BeforeAll
     static void work() {
         library = DemoSite.made().library();
-        var checked = CaseChecker.check(CaseReader.read(CONTENT, CONTENT.resolve("cases/tide-table")), library,
-                DemoSite.DAY);
-        worked = Deriver.derive(checked.treatment().orElseThrow(), checked.findings(), library).worked();
+        worked = DemoSite.worked("tide-table", library);
     }
 
     @Test

@@ -2,32 +2,25 @@ package org.benchleaf.compose;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
 import org.benchleaf.DemoSite;
-import org.benchleaf.check.CaseChecker;
 import org.benchleaf.compose.Clearance.Output;
-import org.benchleaf.derive.Deriver;
 import org.benchleaf.derive.WorkedCase;
 import org.benchleaf.model.Library;
-import org.benchleaf.read.CaseReader;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
 /** What of the results is given out follows the permissions of the case. */
 class ResultPermissionsTest {
 
-    private static final Path CONTENT = Path.of("content");
     private static Library library;
     private static WorkedCase worked;
 
     @BeforeAll
     static void work() {
         library = DemoSite.made().library();
-        var checked = CaseChecker.check(CaseReader.read(CONTENT, CONTENT.resolve("cases/tide-table")), library,
-                DemoSite.DAY);
-        worked = Deriver.derive(checked.treatment().orElseThrow(), checked.findings(), library).worked();
+        worked = DemoSite.worked("tide-table", library);
     }
 
     private static List<String> files(boolean strengths, Output... outputs) {
