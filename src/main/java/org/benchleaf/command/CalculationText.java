@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.benchleaf.derive.Figure;
 import org.benchleaf.derive.Outcome;
@@ -14,6 +15,10 @@ import org.benchleaf.quantity.Unit;
 
 /** Puts a finished calculation, or the list of all calculations, into lines for a terminal or into JSON. */
 final class CalculationText {
+
+    /** The unit of an answer in JSON, where every value is a number. */
+    private static final String YES_OR_NO = "yes/no";
+    private static final Map<String, Double> ANSWERS = Map.of("yes", 1.0, "no", 0.0);
 
     private final Formulary formulary;
 
@@ -73,32 +78,53 @@ final class CalculationText {
         return text.toString().stripTrailing();
     }
 
-    /** One result as JSON, its numbers at full precision. */
+    /** One result as JSON: every figure is a number at full precision, and what has no number is told apart. */
     String resultAsJson(Outcome.Worked worked) {
+        List<Object> figures = new ArrayList<>();
+        List<Object> withheld = new ArrayList<>();
+        for (Method.Output output : worked.method().outputs()) {
+            Optional<Quantity> number = Optional.ofNullable(worked.numbers().get(output.key()))
+                    .or(() -> yesOrNo(worked, output.key()));
+            if (number.isPresent()) {
+                figures.add(figure(worked, output, number.get()));
+            } else {
+                withheld.add(withheld(worked, output));
+            }
+        }
         Map<String, Object> whole = new LinkedHashMap<>();
         whole.put("calculation", worked.method().name());
         whole.put("title", worked.method().title());
-        whole.put("figures", worked.method().outputs().stream().map(output -> figure(worked, output)).toList());
+        whole.put("figures", figures);
+        whole.put("withheld", withheld);
         whole.put("notes", joined(worked.notes(), worked.method().caveats()));
         return Json.of(whole);
     }
 
-    private Map<String, Object> figure(Outcome.Worked worked, Method.Output output) {
+    /** Yes as 1 and no as 0; neither where the spread of what was put in reaches both. */
+    private static Optional<Quantity> yesOrNo(Outcome.Worked worked, String key) {
+        return Optional.ofNullable(worked.words().get(key)).map(ANSWERS::get).map(Quantity::number);
+    }
+
+    private Map<String, Object> figure(Outcome.Worked worked, Method.Output output, Quantity number) {
         Map<String, Object> figure = new LinkedHashMap<>();
         figure.put("id", output.key());
         figure.put("label", output.label());
-        Quantity number = worked.numbers().get(output.key());
-        figure.put("value", number == null ? worked.words().get(output.key()) : number.value());
-        figure.put("low", number == null ? null : number.low());
-        figure.put("high", number == null ? null : number.high());
-        figure.put("unit", unit(number == null ? output.unit() : number.unit()));
+        figure.put("value", number.value());
+        figure.put("low", number.low());
+        figure.put("high", number.high());
+        figure.put("unit", output.yesOrNo() ? YES_OR_NO : unit(number.unit()));
         figure.put("formula", worked.method().formula());
         figure.put("inputs", worked.givens().stream().map(CalculationText::given).toList());
         figure.put("sources", worked.method().sources().stream().map(this::citation).toList());
-        if (worked.withheld().containsKey(output.key())) {
-            figure.put("why not", worked.withheld().get(output.key()));
-        }
         return figure;
+    }
+
+    private static Map<String, Object> withheld(Outcome.Worked worked, Method.Output output) {
+        Map<String, Object> entry = new LinkedHashMap<>();
+        entry.put("id", output.key());
+        entry.put("label", output.label());
+        entry.put("why", worked.withheld().getOrDefault(output.key(), "what was put in allows both yes and no"));
+        return entry;
     }
 
     private static Map<String, Object> given(Figure.Given given) {
@@ -154,7 +180,7 @@ final class CalculationText {
         entry.put("low", input.low().orElse(null));
         entry.put("high", input.high().orElse(null));
         entry.put("unit", input.unit().map(CalculationText::unit).orElse(""));
-        entry.put("range source", input.rangeSource());
+        entry.put("source", input.rangeSource());
         entry.put("example", input.example());
         return entry;
     }
@@ -163,7 +189,7 @@ final class CalculationText {
         Map<String, Object> entry = new LinkedHashMap<>();
         entry.put("key", output.key());
         entry.put("label", output.label());
-        entry.put("unit", unit(output.unit()));
+        entry.put("unit", output.yesOrNo() ? YES_OR_NO : unit(output.unit()));
         return entry;
     }
 

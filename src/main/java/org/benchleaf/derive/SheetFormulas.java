@@ -67,7 +67,7 @@ final class SheetFormulas {
         Optional<Quantity> after = args.optional("across-after");
         if (before.isPresent() != after.isPresent()) {
             throw new NotAllowed(Refusal.missing(before.isPresent() ? "across-after" : "across-before",
-                    "both lengths across, or neither", ""));
+                    "both lengths across, or neither", "definition of relative change"));
         }
         if (before.isEmpty()) {
             String why = "the lengths across were not given";

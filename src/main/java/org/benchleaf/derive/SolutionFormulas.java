@@ -64,7 +64,8 @@ final class SolutionFormulas {
         Optional<Quantity> strength = args.optional("strength");
         Optional<Quantity> byMass = args.optional("mass-fraction");
         if (strength.isPresent() == byMass.isPresent()) {
-            throw new NotAllowed(Refusal.missing("strength", "either a strength or a mass-fraction, not both", ""));
+            throw new NotAllowed(Refusal.missing("strength", "either a strength or a mass-fraction, not both",
+                    "OIML R 22 (1975), general formula"));
         }
         Quantity share = byMass.orElseGet(() -> EthanolWater.massFraction(strength.orElseThrow()));
         Answers answers = new Answers().number("density", EthanolWater.density(share, args.one("temperature")))
@@ -84,7 +85,8 @@ final class SolutionFormulas {
         Optional<Quantity> over = args.optional("over");
         if (changes.isPresent() != over.isPresent()) {
             throw new NotAllowed(Refusal.missing(changes.isPresent() ? "over" : "air-changes",
-                    "air changes and the time over which the liquid evaporates, both or neither", ""));
+                    "air changes and the time over which the liquid evaporates, both or neither",
+                    "balance of well-mixed air"));
         }
         Vapour.InRoom vapour = Vapour.ofEthanol(args.one("strength"), args.one("volume"), args.one("room"),
                 changes.map(rate -> new Vapour.Airing(rate, over.orElseThrow())), args.one("temperature"), ethanol);
@@ -113,7 +115,8 @@ final class SolutionFormulas {
             case MASS_FRACTION -> Solutions.byMass(args.one("strength"), asked(args, "mass", "volume", kind));
             case AMOUNT_PER_VOLUME -> Solutions.byAmount(args.one("strength"), asked(args, "volume", "mass", kind),
                     args.optional("molar-mass").orElseThrow(() -> new NotAllowed(Refusal.missing("molar-mass",
-                            "a molar mass, such as 74.09 g/mol, for a strength in mol/L", ""))));
+                            "a molar mass, such as 74.09 g/mol, for a strength in mol/L",
+                            "definition of the amount of substance"))));
             default -> Solutions.byVolume(args.one("strength"), asked(args, "volume", "mass", kind));
         };
         return new Answers().number("mass", dissolving.mass()).number("solvent-mass", dissolving.solventMass(),
@@ -126,7 +129,8 @@ final class SolutionFormulas {
             throw new NotAllowed(Refusal.notAllowed(other, Written.of(args.one(other)), need,
                     "without the density a " + other + " says nothing about the solid"));
         }
-        return args.optional(needed).orElseThrow(() -> new NotAllowed(Refusal.missing(needed, need, "")));
+        return args.optional(needed).orElseThrow(() -> new NotAllowed(Refusal.missing(needed, need,
+                "definition of the strength")));
     }
 
     private static Answers dilution(Args args) {

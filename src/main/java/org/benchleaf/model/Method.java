@@ -61,7 +61,8 @@ public record Method(String name, String title, String answers, String formula, 
      * @param key the key as printed
      * @param label the name in words
      * @param unit the unit in which the full-precision number is printed
+     * @param yesOrNo whether it is an answer and no measure
      */
-    public record Output(String key, String label, Unit unit) {
+    public record Output(String key, String label, Unit unit, boolean yesOrNo) {
     }
 }

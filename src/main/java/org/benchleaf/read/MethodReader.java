@@ -66,21 +66,20 @@ public final class MethodReader {
         Method.Input input = new Method.Input(entry.text("key"), entry.text("label"), dimensions, entry.texts("words"),
                 entry.flag("many"), usual, entry.flag("required"), entry.optionalNumber("low"),
                 entry.optionalNumber("high"), entry.optionalText("unit").map(text -> unit(entry, text)),
-                entry.optionalText("range source").orElse(""), entry.text("example"));
+                entry.text("range source"), entry.text("example"));
         entry.allRead();
         if (input.required() && usual.isPresent()) {
             throw new IllegalStateException(entry.where() + " is required and has a usual value");
         }
-        if ((input.low().isPresent() || input.high().isPresent())
-                && (input.unit().isEmpty() || input.rangeSource().isEmpty())) {
-            throw new IllegalStateException(entry.where() + " has a range without unit or source");
+        if ((input.low().isPresent() || input.high().isPresent()) && input.unit().isEmpty()) {
+            throw new IllegalStateException(entry.where() + " has a range without unit");
         }
         return input;
     }
 
     private static Method.Output output(OwnYaml entry) {
         Method.Output output = new Method.Output(entry.text("key"), entry.text("label"),
-                unit(entry, entry.text("unit")));
+                unit(entry, entry.text("unit")), entry.flag("yes or no"));
         entry.allRead();
         return output;
     }
