@@ -43,7 +43,8 @@ public record Reference(Map<String, Substance> substances, Map<String, Statement
      * An official statement.
      *
      * @param code such as {@code H225} or {@code P305+P351+P338}
-     * @param text the official wording
+     * @param official the wording of the law, with … and brackets where it leaves words to whoever labels the bottle
+     * @param text the wording to print, with these words filled in
      * @param rank the order of importance on a label, 1 first
      * @param pictogram shown with a hazard statement; empty if none is
      * @param signal word that goes with a hazard statement; empty if none does
@@ -51,10 +52,15 @@ public record Reference(Map<String, Substance> substances, Map<String, Statement
      * @param source where the wording was read
      * @param edition of the law that the wording belongs to
      */
-    public record Statement(String code, String text, int rank, Optional<String> pictogram, Optional<String> signal,
-            List<String> precautions, String source, String edition) {
+    public record Statement(String code, String official, String text, int rank, Optional<String> pictogram,
+            Optional<String> signal, List<String> precautions, String source, String edition) {
         public Statement {
             precautions = List.copyOf(precautions);
+        }
+
+        /** The same statement with other words to print. */
+        public Statement worded(String words) {
+            return new Statement(code, official, words, rank, pictogram, signal, precautions, source, edition);
         }
     }
 

@@ -25,7 +25,7 @@ public final class ReferenceReader {
     private static final String SHIPPED = "/reference/";
     private static final String STUDIO = "reference/";
     private static final Set<String> OPEN_TO_STUDIOS = Set.of("substances", "cautions", "equipment", "waste",
-            "first-aid", "claims");
+            "first-aid", "claims", "blanks");
 
     private final Optional<ContentFolder> content;
     private final Messages messages;
@@ -56,7 +56,7 @@ public final class ReferenceReader {
     }
 
     private Reference reference() {
-        Map<String, Reference.Statement> statements = table("statements", ReferenceReader::statement);
+        Map<String, Reference.Statement> statements = worded(table("statements", ReferenceReader::statement));
         Map<String, Reference.Equipment> equipment = table("equipment", row -> new Reference.Equipment(row.key(),
                 row.text("name"), row.text("words"), row.text("source")));
         Map<String, Reference.Caution> cautions = table("cautions",
@@ -85,10 +85,19 @@ public final class ReferenceReader {
                         row.texts("answered by"), row.text("instead"), row.text("source"))));
     }
 
+    /** The statements with every place filled that the law leaves to whoever labels the bottle. */
+    private Map<String, Reference.Statement> worded(Map<String, Reference.Statement> official) {
+        Map<String, Blanks> blanks = table("blanks", row -> Blanks.of(row, official));
+        Map<String, Reference.Statement> worded = new LinkedHashMap<>();
+        official.forEach((code, statement) -> worded.put(code, blanks.containsKey(code)
+                ? statement.worded(blanks.get(code).filledInto(statement.official())) : statement));
+        return worded;
+    }
+
     private static Reference.Statement statement(ReferenceRow row) {
-        return new Reference.Statement(row.key(), row.text("text"), Integer.parseInt(row.text("rank")),
-                row.optionalText("pictogram"), row.optionalText("signal"), row.texts("precautions"),
-                row.text("source"), row.text("edition"));
+        return new Reference.Statement(row.key(), row.text("text"), row.text("text"),
+                Integer.parseInt(row.text("rank")), row.optionalText("pictogram"), row.optionalText("signal"),
+                row.texts("precautions"), row.text("source"), row.text("edition"));
     }
 
     private static Reference.Pictogram pictogram(ReferenceRow row) {

@@ -99,6 +99,17 @@ final class ReferenceRow {
         return texts;
     }
 
+    /** The texts, one for each place that has to be filled. */
+    List<String> texts(String name, int places) {
+        List<String> texts = texts(name);
+        if (sound && texts.size() != places) {
+            refuse(value(name).map(Node::place).orElse(node.place()), name, texts.size() + " texts",
+                    places == 0 ? "nothing: this wording leaves no place open" : "a list of " + places
+                            + ", one text for each open place of the wording; \"\" leaves the place out");
+        }
+        return texts;
+    }
+
     Map<String, Integer> counts(String name) {
         Map<String, Integer> counts = new HashMap<>();
         if (value(name).orElse(node) instanceof Node.Mapping mapping && mapping != node) {

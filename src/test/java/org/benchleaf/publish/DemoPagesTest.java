@@ -144,6 +144,14 @@ class DemoPagesTest {
     }
 
     @Test
+    void no_hazard_statement_is_printed_with_places_left_open() {
+        PAGES.forEach((path, page) -> assertThat(page.select(".hazard, .hazard-card, .label, .briefing").text()).as(path)
+                .doesNotContain("…", "...", "[or", "doctor/."));
+        assertThat(PAGES.get("cases/tide-table/preparation.html").select(".label").text())
+                .contains("Immediately call a POISON CENTER/doctor.");
+    }
+
+    @Test
     void on_every_step_sheet_the_briefing_comes_before_the_steps_and_a_hold_point_before_what_it_holds() {
         List<String> sheets = PAGES.keySet().stream().filter(path -> path.endsWith("/steps.html")).toList();
         assertThat(sheets).hasSize(5);

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.benchleaf.message.Message;
@@ -34,7 +35,7 @@ class ReferenceReaderTest {
         assertThat(SHIPPED.statements()).hasSizeGreaterThan(40);
         SHIPPED.statements().forEach((code, statement) -> {
             if (!code.startsWith("P")) {
-                assertThat(statement.text()).as(code).isEqualTo(published.get(code));
+                assertThat(statement.official()).as(code).isEqualTo(published.get(code));
             }
         });
     }
@@ -47,11 +48,74 @@ class ReferenceReaderTest {
 
         SHIPPED.statements().forEach((code, statement) -> {
             if (code.startsWith("P")) {
-                assertThat(statement.text()).as(code).isEqualTo(reworded.getOrDefault(code, published.get(code)));
+                assertThat(statement.official()).as(code).isEqualTo(reworded.getOrDefault(code, published.get(code)));
             }
         });
         assertThat(reworded.keySet()).allSatisfy(code ->
                 assertThat(published.get(code)).as(code + " is listed as reworded").isNotEqualTo(reworded.get(code)));
+    }
+
+    @Test
+    void what_the_law_leaves_open_is_filled_in_and_the_rest_is_printed_as_it_stands() {
+        assertThat(SHIPPED.statements().values()).allSatisfy(statement -> {
+            assertThat(statement.text()).doesNotContain("…", "[", "]", "/.", "/ ").endsWith(".");
+            String asItStands = Stream.of(statement.official().split("/?…|\\[[^\\]]*\\]")).map(Pattern::quote)
+                    .collect(Collectors.joining(".*"));
+            assertThat(statement.text()).as(statement.code()).matches(asItStands + ".*");
+        });
+        // The words are examples that the regulation itself or the suppliers' sheets give; see reference/blanks.yaml.
+        assertThat(SHIPPED.statements().get("P310").text()).isEqualTo("Immediately call a POISON CENTER/doctor.");
+        assertThat(SHIPPED.statements().get("P370+P378").text())
+                .isEqualTo("In case of fire: Use alcohol-resistant foam, dry powder or carbon dioxide to extinguish.");
+    }
+
+    @Test
+    void a_studio_fills_in_its_own_words_where_the_law_leaves_them_open_and_nowhere_else() throws IOException {
+        Files.createDirectories(content.resolve("reference"));
+        Files.writeString(content.resolve("reference/blanks.yaml"), """
+                P310: {words: [the number on the wall], source: house rule}
+                P264: {words: [hands, arms], source: house rule}
+                P280: {words: [nothing], source: house rule}
+                """);
+        Messages messages = new Messages();
+
+        Map<String, Reference.Statement> statements = ReferenceReader.read(content, messages).statements();
+
+        assertThat(statements.get("P310").text())
+                .isEqualTo("Immediately call a POISON CENTER/doctor/the number on the wall.");
+        assertThat(messages.all()).extracting(said -> said.code() + " " + said.place().line())
+                .containsExactlyInAnyOrder("REF-002 2", "REF-002 3");
+        assertThat(statements.get("P264")).isEqualTo(SHIPPED.statements().get("P264"));
+        assertThat(statements.get("P280")).isEqualTo(SHIPPED.statements().get("P280"));
+    }
+
+    @Test
+    void pictograms_and_signal_words_go_with_the_statements_as_in_the_published_list() throws IOException {
+        Map<String, String> published = labels(1);
+
+        SHIPPED.statements().values().stream().filter(statement -> statement.code().startsWith("H"))
+                .forEach(statement -> assertThat(statement.pictogram().orElse("none") + " "
+                        + statement.signal().orElse("none")).as(statement.code()).isEqualTo(published.get(statement.code())));
+    }
+
+    @Test
+    void precautions_go_with_the_statements_as_in_the_published_list() throws IOException {
+        Map<String, String> published = labels(2);
+
+        SHIPPED.statements().values().stream().filter(statement -> statement.code().startsWith("H"))
+                .forEach(statement -> assertThat(List.of(published.get(statement.code()).split(" ")))
+                        .as(statement.code()).containsAll(statement.precautions()));
+    }
+
+    @Test
+    void classes_go_with_the_statements_as_in_the_published_list() throws IOException {
+        Map<String, String> published = labels(3);
+
+        SHIPPED.substances().values().stream().flatMap(substance -> substance.classes().stream())
+                .filter(one -> one.statement().startsWith("H")).forEach(one ->
+                        assertThat(List.of(published.get(one.statement()).split(", ")))
+                                .as(one.name() + " " + one.statement())
+                                .contains(one.name().replaceFirst(" \\(.*", "")));
     }
 
     @Test
@@ -174,6 +238,12 @@ class ReferenceReaderTest {
             sum += place * (digits.charAt(digits.length() - 1 - place) - '0');
         }
         return cas.matches("\\d{2,7}-\\d\\d-\\d") && sum % 10 == digits.charAt(digits.length() - 1) - '0';
+    }
+
+    private static Map<String, String> labels(int cell) throws IOException {
+        List<String> lines = Files.readAllLines(Path.of("src/test/resources/check-values/ghs-labels.csv"));
+        return lines.stream().skip(2).map(line -> line.split("\\|")).collect(Collectors.toMap(cells -> cells[0],
+                cells -> cells[cell].strip()));
     }
 
     private static Map<String, String> list(String name) throws IOException {
