@@ -15,6 +15,7 @@ import java.util.ArrayList;
 import java.util.Base64;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -98,6 +99,69 @@ class CanariesTest {
         assertThat(publish(told)).as(told::toString).isEqualTo(1);
         assertThat(told.toString()).contains("LEAK-001");
         assertThat(folder.resolve("site/index.html")).doesNotExist();
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "glossary.yaml, plain: A brown edge, plain: Halcyon Brandreth-Voss says it is a brown edge",
+        "sources.yaml, 'title: ', 'title: Papers of Brandreth-Voss, Halcyon. '",
+        "materials/papers.yaml, 'plain: ', 'plain: As in Bay 7, shelf C3. '",
+    })
+    void a_private_value_in_what_all_cases_share_stops_the_edition(String file, String sound, String leaking)
+            throws IOException {
+        Path shared = content.resolve(file);
+        String text = Files.readString(shared);
+        assertThat(text).contains(sound);
+        Files.writeString(shared, text.replaceFirst(Pattern.quote(sound), leaking));
+
+        StringWriter told = new StringWriter();
+        assertThat(publish(told)).as(told::toString).isEqualTo(1);
+        assertThat(told.toString()).contains("LEAK-001");
+        assertThat(folder.resolve("site/index.html")).doesNotExist();
+    }
+
+    @Test
+    void the_owner_of_one_case_in_the_words_of_another_stops_the_edition() throws IOException {
+        addCase("other", "Corwen Assheton-Pryce");
+        assertPublished();
+        change("The sheet was printed on paper", "Corwen Assheton-Pryce has another. The sheet was printed on paper");
+        assertStoppedByCase("other");
+    }
+
+    @Test
+    void a_new_private_value_that_an_unchanged_case_already_names_stops_the_edition() throws IOException {
+        change("The sheet was printed on paper", "Corwen Assheton-Pryce has another. The sheet was printed on paper");
+        addCase("other", "Somebody Else-Again");
+        assertPublished();
+        addCase("third", "Corwen Assheton-Pryce");
+        assertStoppedByCase("third");
+        assertStoppedByCase("third");
+    }
+
+    /** Days, and the conservator's own name, stand in many cases by right. */
+    @Test
+    void what_one_case_keeps_private_and_is_nobody_s_secret_may_stand_in_another() throws IOException {
+        change("The sheet was printed on paper", "On 2026-02-03 it came in. The sheet was printed on paper");
+        addCase("other", "Corwen Assheton-Pryce\n    received: 2026-02-03");
+        assertPublished();
+    }
+
+    private void addCase(String id, String owner) throws IOException {
+        ChangedContent.copy(SOUND.resolve("cases/tide"), content.resolve("cases").resolve(id));
+        Path file = content.resolve("cases").resolve(id).resolve("case.md");
+        Files.writeString(file, Files.readString(file).replace("owner: Halcyon Brandreth-Voss", "owner: " + owner)
+                .replace("    kept at: Bay 7, shelf C3\n", ""));
+    }
+
+    private void assertPublished() {
+        StringWriter told = new StringWriter();
+        assertThat(publish(told)).as(told::toString).isZero();
+    }
+
+    private void assertStoppedByCase(String id) {
+        StringWriter told = new StringWriter();
+        assertThat(publish(told)).as(told::toString).isEqualTo(1);
+        assertThat(told.toString()).contains("LEAK-001", "of the case '" + id + "'");
     }
 
     private static String canary(List<String> canaries, String kind) {

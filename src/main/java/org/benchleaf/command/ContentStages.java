@@ -8,6 +8,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Stream;
 import org.benchleaf.check.CaseChecker;
 import org.benchleaf.check.CheckedLibrary;
 import org.benchleaf.check.LibraryChecker;
@@ -21,11 +23,13 @@ import org.benchleaf.compose.SiteComposer;
 import org.benchleaf.compose.SitePages;
 import org.benchleaf.derive.Derived;
 import org.benchleaf.derive.Deriver;
+import org.benchleaf.message.Message;
 import org.benchleaf.message.MessageText;
 import org.benchleaf.message.Messages;
 import org.benchleaf.model.Confidential;
 import org.benchleaf.model.TreatmentCase;
 import org.benchleaf.pack.LeakScan;
+import org.benchleaf.pack.OthersScan;
 import org.benchleaf.publish.Pictures;
 import org.benchleaf.publish.SiteFile;
 import org.benchleaf.publish.SitePublisher;
@@ -44,6 +48,7 @@ final class ContentStages implements Stages {
     private final SitePublisher publisher;
     private final String seed;
     private final List<Path> cases;
+    private volatile OthersScan others;
 
     private ContentStages(Path content, Path templates, LocalDate day) {
         this.content = content;
@@ -167,12 +172,35 @@ final class ContentStages implements Stages {
             return new Made(files, Optional.of(card), said);
         }
 
-        /** No page of the case may hold its private values, and what goes to the site's own pages neither. */
+        /** No page of the case may hold private values, its own or another's; what goes to the site's own pages neither. */
         private void scan(String id, List<SiteFile> files, CaseCard card, Messages said) {
             LeakScan scan = new LeakScan(Map.of(id, confidential));
-            files.forEach(file -> scan.scan(file).forEach(said::add));
-            scan.scan(SiteFile.text(card.path(), card.toString())).forEach(said::add);
+            Stream.concat(files.stream(), Stream.of(SiteFile.text(card.path(), card.toString()))).forEach(file -> {
+                scan.scan(file).forEach(said::add);
+                leaks(id, file).forEach(said::add);
+            });
         }
+    }
+
+    /** Made when the first case is, so that a run in which nothing has changed reads no case. */
+    private synchronized OthersScan others() {
+        if (others == null) {
+            Map<String, Confidential> all = new ConcurrentHashMap<>();
+            cases.parallelStream().forEach(folder -> all.put(folder.getFileName().toString(),
+                    CaseReader.confidential(content, folder)));
+            others = new OthersScan(all);
+        }
+        return others;
+    }
+
+    @Override
+    public Optional<String> privateValues() {
+        return Optional.ofNullable(others).map(OthersScan::mark);
+    }
+
+    @Override
+    public List<Message> leaks(String caseId, SiteFile file) {
+        return others().scan(file, caseId);
     }
 
     private static List<SiteFile> files(SitePublisher publisher, List<Page> pages, List<DataFile> data) {
@@ -189,6 +217,10 @@ final class ContentStages implements Stages {
         List<SiteFile> files = new ArrayList<>(files(
                 publisher.with(CasePictures.noted(cards)), pages.pages(), pages.files()));
         files.addAll(publisher.assets());
-        return new SharedFiles(files, new Messages());
+        Messages said = new Messages();
+        if (others != null) {
+            files.parallelStream().map(file -> leaks("", file)).toList().forEach(leaks -> leaks.forEach(said::add));
+        }
+        return new SharedFiles(files, said);
     }
 }

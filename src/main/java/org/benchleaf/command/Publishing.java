@@ -86,15 +86,30 @@ final class Publishing {
             List<Path> cases = stages.cases();
             all(cases, packer);
             if (!errors) {
+                String privateValues = searchKept(packer);
                 Stages.SharedFiles shared = stages.shared(List.copyOf(cards.values()));
                 tell(shared.messages());
-                tell(packer.stageShared(shared.files()));
+                tell(packer.stageShared(shared.files(), privateValues));
                 tell(packer.verify());
             }
             Optional<Edition> edition = errors ? Optional.empty() : Optional.of(apply(packer));
             return new Outcome(told.stream().sorted(Told.READING_ORDER).distinct().toList(), edition, cases.size(),
                     cards.size(), kept.get());
         }
+    }
+
+    /**
+     * Looks through the pages of unchanged cases if private values have changed since they were made.
+     *
+     * @return the mark of the private values of this edition
+     */
+    private String searchKept(SitePacker packer) {
+        String before = packer.sharedNote();
+        String now = stages.privateValues().orElse(before);
+        if (!now.equals(before)) {
+            packer.kept().parallelStream().forEach(kept -> stages.leaks(kept.caseId(), kept.read()).forEach(this::tell));
+        }
+        return now;
     }
 
     private Edition apply(SitePacker packer) {

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import org.benchleaf.compose.CaseCard;
+import org.benchleaf.message.Message;
 import org.benchleaf.message.Messages;
 import org.benchleaf.publish.SiteFile;
 
@@ -15,6 +16,15 @@ interface Stages {
 
     /** Reads and checks one case. */
     Checked check(Path caseFolder);
+
+    /**
+     * A mark of the private values of all cases, which tells whether they are the same and not what they are; empty if
+     * no case was made, since then none of them can be new.
+     */
+    Optional<String> privateValues();
+
+    /** The private values of other cases that stand in a file of one case. */
+    List<Message> leaks(String caseId, SiteFile file);
 
     /** Makes the files of the whole site. */
     SharedFiles shared(List<CaseCard> cards);

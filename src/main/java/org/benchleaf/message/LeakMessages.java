@@ -5,7 +5,7 @@ public enum LeakMessages implements MessageId {
     PRIVATE_VALUE("LEAK-001", Severity.ERROR,
             "The private field '{field}' of the case '{case}' stands in a file of the site ({where}).",
             "Owner, value, keeping place and the like must never leave the case file.",
-            "Take it out of the words, file name or picture of the case; the value itself is not repeated here on purpose."),
+            "Take it out of the words, file name or picture that this file is made from; the value itself is not repeated here on purpose."),
     PICTURE_METADATA("LEAK-002", Severity.ERROR,
             "A picture of the site carries {block}.",
             "Cameras and programs write places, serial numbers and names there.",

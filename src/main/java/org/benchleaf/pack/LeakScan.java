@@ -151,7 +151,7 @@ public final class LeakScan {
 
     private static final Pattern BINARY = Pattern.compile("[\\x00-\\x08\\x0E-\\x1A]");
 
-    private static boolean isText(byte[] bytes) {
+    static boolean isText(byte[] bytes) {
         Matcher binary = BINARY.matcher(new String(bytes, 0, Math.min(bytes.length, 4096), StandardCharsets.ISO_8859_1));
         return !binary.find();
     }

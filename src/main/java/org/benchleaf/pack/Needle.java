@@ -31,7 +31,11 @@ record Needle(String letters, String caseId, String field, How how) {
     }
 
     /** Shorter values turn up inside other words by chance. */
-    private static final int LONG_ENOUGH = 8;
+    static final int LONG_ENOUGH = 8;
+    /** Many cases have the same days. */
+    private static final Pattern DAY = Pattern.compile("\\d{4}-\\d{2}-\\d{2}");
+    private static final String WORKERS = "people";
+    private static final int BOTH_ORDERS = 2;
     private static final Pattern NAME_PART = Pattern.compile("\\p{Lu}[\\p{L}\\p{M}'’.-]*");
     private static final Pattern NUMBER = Pattern.compile("\\d(?:[\\d ,.'’\\u00A0\\u2009\\u202F]*\\d)?");
     private static final Set<String> FORMS_OF_ADDRESS = Set.of("mr", "mrs", "ms", "miss", "mx", "dr", "prof",
@@ -49,6 +53,23 @@ record Needle(String letters, String caseId, String field, How how) {
         numbers(value).forEach(number ->
                 needles.add(new Needle(number, caseId, secret.field(), How.NEAR_MONEY)));
         return List.copyOf(needles);
+    }
+
+    /**
+     * The spellings that belong to nobody else: a person's name in either order, a value with a number in it, and one of
+     * several words. Who worked on an object is left out, since the same people work on many and are named elsewhere.
+     */
+    static List<Needle> whole(String caseId, Confidential.Secret secret) {
+        String value = secret.value().strip();
+        List<String> names = names(value).stream().limit(BOTH_ORDERS).toList();
+        boolean telling = !names.isEmpty() || value.matches(".*\\d.*") || value.split("\\s+").length > 2;
+        if (secret.field().equals(WORKERS) || !telling || DAY.matcher(value).matches()) {
+            return List.of();
+        }
+        Set<Needle> needles = new LinkedHashSet<>();
+        add(needles, caseId, secret.field(), value, true);
+        names.forEach(spelling -> add(needles, caseId, secret.field(), spelling, true));
+        return needles.stream().filter(needle -> needle.letters().length() >= LONG_ENOUGH).toList();
     }
 
     private static void add(Set<Needle> needles, String caseId, String field, String spelling, boolean whole) {

@@ -181,9 +181,27 @@ public final class SitePacker implements AutoCloseable {
         return messages;
     }
 
-    /** Makes the files ready that belong to no case. */
-    public Messages stageShared(List<SiteFile> files) {
-        return stage(SHARED, "", "", files);
+    /**
+     * Makes the files ready that belong to no case.
+     *
+     * @param note to leave with them for the next run
+     */
+    public Messages stageShared(List<SiteFile> files, String note) {
+        return stage(SHARED, "", note, files);
+    }
+
+    /** The note that the last edition left with the files that belong to no case; empty if there is none. */
+    public String sharedNote() {
+        return Optional.ofNullable(memory.cases().get(SHARED)).map(Remembered::note).orElse("");
+    }
+
+    /** The files that were taken over from the last edition so far. */
+    public List<KeptFile> kept() {
+        return now.entrySet().stream().filter(each -> memory.cases().containsKey(each.getKey()))
+                .filter(each -> memory.cases().get(each.getKey()).batch() == each.getValue().batch())
+                .flatMap(each -> each.getValue().batch().files().keySet().stream()
+                        .map(path -> new KeptFile(each.getKey(), path, workshop.site().resolve(path))))
+                .toList();
     }
 
     private String oneCopy(String path) {

@@ -63,6 +63,19 @@ public final class CaseReader {
                 sheet.confidential(), messages, Place.file(content.name(file)));
     }
 
+    /**
+     * The private values of one case, without the rest of it; what cannot be read is told when the case is.
+     *
+     * @throws java.io.UncheckedIOException if the disk fails
+     */
+    public static Confidential confidential(Path contentRoot, Path caseFolder) {
+        Messages told = new Messages();
+        return new ContentFolder(contentRoot).read(caseFolder.resolve(CASE_FILE), MOST_BYTES, told)
+                .flatMap(text -> FrontMatter.find(text, told).map(front ->
+                        YamlFile.read(text, front.start(), front.end(), told).confidential()))
+                .orElse(Confidential.none());
+    }
+
     private record Sheet(Optional<Node.Mapping> root, Story story, Confidential confidential) {
         static final Sheet EMPTY = new Sheet(Optional.empty(), new Story(List.of()), Confidential.none());
     }

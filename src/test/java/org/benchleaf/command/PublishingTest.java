@@ -21,6 +21,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
 import org.benchleaf.compose.CaseCard;
 import org.benchleaf.message.EditionMessages;
+import org.benchleaf.message.Message;
 import org.benchleaf.message.Messages;
 import org.benchleaf.message.Place;
 import org.benchleaf.pack.EditionStopped;
@@ -281,6 +282,16 @@ class PublishingTest {
             } catch (IOException broken) {
                 throw new UncheckedIOException(broken);
             }
+        }
+
+        @Override
+        public Optional<String> privateValues() {
+            return Optional.empty();
+        }
+
+        @Override
+        public List<Message> leaks(String caseId, SiteFile file) {
+            return List.of();
         }
 
         @Override
