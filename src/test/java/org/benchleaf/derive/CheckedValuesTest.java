@@ -17,6 +17,9 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** Runs every row of every check-value file; the page of methods shows the same rows. */
 class CheckedValuesTest {
 
+    private static final String BY_HAND = "worked by hand";
+    private static final List<String> STATUSES = List.of("read", "read (weak)", "secondary", "from memory",
+            "worked from the published formula", "worked with PHREEQC from the published constants", BY_HAND);
     private static final Calculations CALCULATIONS = new Calculations(MethodReader.read());
 
     private static List<CheckValues> files() {
@@ -39,11 +42,22 @@ class CheckedValuesTest {
     }
 
     @Test
-    void every_calculation_has_three_outside_checks_and_a_first_line_that_says_how_near() {
+    void every_calculation_is_held_against_three_values_from_outside_and_says_how_near() {
         assertThat(files()).allSatisfy(file -> {
-            assertThat(file.rows()).as(file.calculation()).hasSizeGreaterThanOrEqualTo(3);
+            assertThat(file.rows().stream().filter(CheckedValuesTest::isFromOutside).map(CheckValue::source))
+                    .as(file.calculation()).hasSizeGreaterThanOrEqualTo(3).allMatch(source -> source.length() > 7);
             assertThat(file.about()).as(file.calculation()).matches(".*(Within|Exact).*");
         });
+    }
+
+    @Test
+    void every_row_says_how_its_source_was_consulted() {
+        assertThat(files()).flatExtracting(CheckValues::rows).extracting(CheckValue::status).isSubsetOf(STATUSES);
+    }
+
+    /** A sum that someone here worked out by hand is a check, but not one from outside. */
+    private static boolean isFromOutside(CheckValue value) {
+        return !value.status().equals(BY_HAND) && !value.source().startsWith(BY_HAND);
     }
 
     @Test
