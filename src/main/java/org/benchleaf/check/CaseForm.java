@@ -71,7 +71,8 @@ final class CaseForm {
         List<Reason> reasons = root.groups("reasons").stream().map(this::reason).toList();
         String language = language();
         List<Translation> translations = new TranslationForm(root.messages(), root.text("title").orElse(""),
-                root.text("summary").orElse(""), steps, pictures).read(draft.translations());
+                root.text("summary").orElse(""), steps, pictures)
+                .read(draft.translations(), language, context.library().studio().languages());
         return new TreatmentCase(draft.id(), root.needText("title"), root.needText("summary"),
                 root.need(root.word("level", CaseForm::level), "level", Level.FOUNDATION), language,
                 publication(root.needGroup("publication")), treated, condition, tests,

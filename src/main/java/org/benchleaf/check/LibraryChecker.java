@@ -149,7 +149,7 @@ public final class LibraryChecker {
         fields.scalars("languages").stream().filter(tag -> !LanguageTags.isWellFormed(tag.text())).forEach(tag ->
                 messages.add(FormMessages.LANGUAGE_TAG.at(tag.place(), "found", tag.text())));
         return new Studio(fields.needText("name"), fields.needText("about"), fields.yes("demo", false),
-                languages.isEmpty() ? List.of("en") : languages, days(hours),
+                languages, days(hours),
                 time(hours, "opens", LocalTime.of(9, 0)), time(hours, "closes", LocalTime.of(17, 0)),
                 room.needPositive("volume", VOLUME), room.needPositive("air changes", RATE),
                 room.needQuantity("temperature", TEMPERATURE),

@@ -37,17 +37,36 @@ final class TranslationForm {
         pictures.forEach(picture -> this.pictures.putIfAbsent(picture.id(), picture));
     }
 
-    List<Translation> read(List<Draft.Translated> drafts) {
+    /**
+     * The words in every language.
+     *
+     * @param own the language of the case itself
+     * @param listed the languages of the studio; empty if it cannot be read, which is told elsewhere
+     */
+    List<Translation> read(List<Draft.Translated> drafts, String own, List<String> listed) {
         List<Translation> translations = new ArrayList<>();
-        drafts.forEach(draft -> draft.root().ifPresent(root -> translations.add(translation(draft, root))));
+        drafts.forEach(draft -> {
+            language(draft, own, listed);
+            draft.root().ifPresent(root -> translations.add(translation(draft, root)));
+        });
         return translations;
+    }
+
+    private void language(Draft.Translated draft, String own, List<String> listed) {
+        String tag = draft.language();
+        if (!LanguageTags.isWellFormed(tag)) {
+            messages.add(FormMessages.LANGUAGE_TAG.at(draft.place(), "found", tag));
+        } else if (tag.equalsIgnoreCase(own)) {
+            messages.add(FormMessages.TRANSLATED_INTO_ITSELF.at(draft.place(), "language", tag));
+        } else if (!listed.isEmpty() && listed.stream().noneMatch(tag::equalsIgnoreCase)) {
+            messages.add(FormMessages.LANGUAGE_NOT_LISTED.at(draft.place(), "language", tag,
+                    "remedy", Nearest.to(tag, listed).map(near -> "Did you mean '" + near + "'? If not, add it")
+                            .orElse("Add it") + " under 'languages' in studio.yaml, or delete the file."));
+        }
     }
 
     private Translation translation(Draft.Translated draft, Node.Mapping root) {
         Form.TRANSLATION.check(root, messages);
-        if (!LanguageTags.isWellFormed(draft.language())) {
-            messages.add(FormMessages.LANGUAGE_TAG.at(draft.place(), "found", draft.language()));
-        }
         // The schema speaks of what is missing; nothing here is worked with, so a stand-in does no harm.
         Fields fields = new Fields(root, new Fields.Soundness(messages));
         compare(fields, "title", title);

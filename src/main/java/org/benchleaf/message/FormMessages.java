@@ -189,7 +189,15 @@ public enum FormMessages implements MessageId {
     PERMISSION_ENDS_FIRST("FORM-064", Severity.ERROR,
             "The permission was taken back on {withdrawn}, before it was given on {on}.",
             "What may be shown follows from the two days.",
-            "Correct one of the days.");
+            "Correct one of the days."),
+    TRANSLATED_INTO_ITSELF("FORM-065", Severity.ERROR,
+            "The translation is into '{language}', the language in which the case is written.",
+            "It cannot be told which of the two files holds the words.",
+            "Keep the better words in case.md and delete this file, or give it the tag of its language."),
+    LANGUAGE_NOT_LISTED("FORM-066", Severity.ERROR,
+            "The studio does not list the language '{language}'.",
+            "A studio stands for its words in every language in which it has them.",
+            "{remedy}");
 
     private final String code;
     private final Severity severity;

@@ -18,8 +18,7 @@ import org.benchleaf.model.Story;
 public final class CaseReader {
 
     private static final String CASE_FILE = "case.md";
-    private static final Pattern TRANSLATION =
-            Pattern.compile("case\\.([A-Za-z]{2,3}(?:-[A-Za-z0-9]{2,8})*)\\.md");
+    private static final Pattern TRANSLATION = Pattern.compile("case\\.(.+)\\.md");
     private static final Pattern CASE_NAME = Pattern.compile("[a-z0-9]+(-[a-z0-9]+)*");
     private static final long MOST_BYTES = FrontMatter.MOST_BYTES + MarkdownGuard.MOST_BYTES + 64L;
     private static final long MOST_TABLE_BYTES = 1024 * 1024L;
