@@ -32,7 +32,8 @@ public final class PublishingBenchmark {
         Path folder = Files.createTempDirectory(Path.of(arguments[0]), "benchleaf-benchmark");
         PublishingBenchmark benchmark = new PublishingBenchmark(folder);
         try {
-            benchmark.print(Stream.of(arguments).skip(1).map(Integer::parseInt).toList());
+            benchmark.print(Stream.of(arguments).skip(1).flatMap(counts -> Stream.of(counts.split(" ")))
+                    .map(Integer::parseInt).toList());
         } finally {
             remove(folder);
         }
@@ -45,7 +46,7 @@ public final class PublishingBenchmark {
     private void print(List<Integer> counts) throws IOException, InterruptedException {
         System.out.println("Java " + System.getProperty("java.version") + ", " + threads + " processors, " + HEAP
                 + ", " + System.getProperty("os.name") + ", " + processor());
-        System.out.printf("%-8s %-9s %-28s %9s %9s %8s %8s%n", "cases", "pictures", "what", "wall s", "cpu s", "peak MB",
+        System.out.printf("%-8s %-9s %-40s %9s %9s %8s %8s%n", "cases", "pictures", "what", "wall s", "cpu s", "peak MB",
                 "threads");
         List<Double> fulls = new ArrayList<>();
         for (int count : counts) {
@@ -114,7 +115,7 @@ public final class PublishingBenchmark {
         List<Double> check = new ArrayList<>();
         for (int start = 0; start < STARTS; start++) {
             help.add(run(HelpOnly.class.getName()).seconds());
-            check.add(run(MAIN, "check", content.toString()).seconds());
+            check.add(run(MAIN, "check", "--content", content.toString()).seconds());
         }
         double helped = median(help);
         double checked = median(check);
