@@ -15,9 +15,9 @@ import org.benchleaf.quantity.Unit;
 record Bench(TreatmentCase source, Library library, Scale scale, Ledger ledger, Uses uses,
         VesselTolerances tolerances, Messages messages) {
 
-    /** Solids of a fully wet sheet. Source: trade literature, 43 ± 9 %. */
+    /** Solids of a fully wet sheet. Source: Sugarman and Vitale (1992), JAIC 31(2): 43 ± 9 %. */
     static final Quantity WET_SOLIDS = Quantity.of(43, Unit.PERCENT);
-    /** Solids of a sheet that took up vapour alone. Source: trade literature, 81 ± 5 %. */
+    /** Solids of a sheet that took up vapour alone. Source: Sugarman and Vitale (1992), JAIC 31(2): 81 ± 5 %. */
     static final Quantity DAMP_SOLIDS = Quantity.of(81, Unit.PERCENT);
 
     Optional<Material> material(String id) {

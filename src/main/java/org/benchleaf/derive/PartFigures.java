@@ -21,6 +21,8 @@ final class PartFigures implements Part.Kinds<Map<String, Figure>> {
 
     private static final Quantity USUAL_PIECE = Quantity.of(40, Unit.MILLIMETRE);
     private static final Quantity USUAL_PASTE = Quantity.of(0.03, Unit.GRAM_PER_SQUARE_CENTIMETRE);
+    private static final String[] BESIDE =
+            {"Laid side by side, since one is too small for the sheet (common practice, no source)."};
     private static final Quantity USUAL_UPTAKE = Quantity.of(0.5, Unit.GRAM_PER_GRAM);
     private static final Quantity USUAL_ROOM = Quantity.of(50, Unit.PERCENT_HUMIDITY);
     private static final Quantity NO_MARGIN = Quantity.of(0, Unit.MILLIMETRE);
@@ -212,7 +214,8 @@ final class PartFigures implements Part.Kinds<Map<String, Figure>> {
         int beside = sideBySide(blotter);
         Figure cover = put(part, "cover", "blotters to cover both faces", Quantity.count((long) layers * beside), "product",
                 List.of(Ledger.given("layers", "layers on both faces", Quantity.count(layers), Job.CASE_FILE),
-                        Ledger.given("beside", "side by side to cover the sheet", Quantity.count(beside), Job.MATERIAL)));
+                        Ledger.given("beside", "side by side to cover the sheet", Quantity.count(beside), Job.MATERIAL)),
+                beside > 1 ? BESIDE : new String[0]);
         double each = Math.max(cover.value().value(), filled.value().value());
         Figure per = put(part, "per-change", "blotters for each change", Quantity.count(Math.round(each)), "largest",
                 List.of(Ledger.given(filled), Ledger.given(cover)));

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.benchleaf.check.CaseChecker;
 import org.benchleaf.check.Checked;
@@ -20,6 +21,9 @@ import org.benchleaf.read.LibraryReader;
 final class Bench {
 
     static final LocalDate TODAY = LocalDate.of(2026, 6, 1);
+
+    /** Sources that rules share with the methods of calculation. */
+    static final Set<String> SHARED = Set.of("niosh-ethanol", "sugarman-vitale-1992");
 
     private static final Path CONTENT = Variation.FOLDER.resolve("content");
 

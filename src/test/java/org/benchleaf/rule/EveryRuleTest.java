@@ -136,7 +136,7 @@ class EveryRuleTest {
 
     private static List<Rule> shipped() {
         Messages messages = new Messages();
-        List<Rule> rules = RuleReader.read(Path.of("src/test/resources/rules/content"), Set.of("niosh-ethanol"), messages)
+        List<Rule> rules = RuleReader.read(Path.of("src/test/resources/rules/content"), Bench.SHARED, messages)
                 .rules();
         assertThat(messages.all()).isEmpty();
         return rules;

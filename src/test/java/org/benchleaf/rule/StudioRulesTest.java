@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import org.benchleaf.check.CaseChecker;
 import org.benchleaf.check.LibraryChecker;
 import org.benchleaf.message.Message;
@@ -73,7 +72,7 @@ class StudioRulesTest {
                     status: practice
                 """);
         assertThat(spokenOfTheSoundCase()).containsExactly("RULE-HEAVY-SHEETS-BY-TWO");
-        assertThat(rule(RuleReader.read(content, Set.of("niosh-ethanol"), new Messages()), "heavy-sheets-by-two").ofStudio())
+        assertThat(rule(RuleReader.read(content, Bench.SHARED, new Messages()), "heavy-sheets-by-two").ofStudio())
                 .isTrue();
     }
 
@@ -107,7 +106,7 @@ class StudioRulesTest {
                   - {id: our-own-rule, theme: Ours, rule: A rule., severity: advice, for each: step,
                      what: "Step '{stp}' is odd.", why: It is., fix: Do., source: "common practice, no source", status: practice}
                 """);
-        RuleReader.read(content, Set.of("niosh-ethanol"), messages);
+        RuleReader.read(content, Bench.SHARED, messages);
         assertThat(messages.all()).extracting(Message::code).containsExactly("RULES-002");
     }
 
@@ -119,7 +118,7 @@ class StudioRulesTest {
                   - {id: our-own-rule, theme: Ours, rule: A rule., severity: stop, held by: {stage: pack, how: Somehow.},
                      why: It is., source: "common practice, no source", status: practice}
                 """);
-        RuleReader.read(content, Set.of("niosh-ethanol"), messages);
+        RuleReader.read(content, Bench.SHARED, messages);
         assertThat(messages.all()).extracting(Message::code).contains("RULES-007");
     }
 
@@ -135,7 +134,7 @@ class StudioRulesTest {
     private RuleBook book(String rules) {
         Messages messages = new Messages();
         Bench.write(content.resolve("rules.yaml"), rules);
-        RuleBook book = RuleReader.read(content, Set.of("niosh-ethanol"), messages);
+        RuleBook book = RuleReader.read(content, Bench.SHARED, messages);
         assertThat(messages.all()).isEmpty();
         return book;
     }
