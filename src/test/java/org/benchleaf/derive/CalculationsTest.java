@@ -159,6 +159,19 @@ class CalculationsTest {
                 .isInstanceOf(Outcome.Refused.class);
     }
 
+    /** TAPPI T 553, summary: quantitative from about 2 % calcium carbonate on. */
+    @Test
+    void a_reserve_below_two_per_cent_is_told_to_be_indicative_only() {
+        assertThat(worked("alkaline-reserve", titration("20.98 mL")).notes()).isEmpty();
+        assertThat(worked("alkaline-reserve", titration("21.02 mL")).notes())
+                .singleElement().asString().contains("2 %", "indicative only", "TAPPI T 553");
+    }
+
+    private static Map<String, String> titration(String base) {
+        return Map.of("sample", "1 g", "acid-volume", "25 mL", "acid", "0.1 mol/L", "base-volume", base, "base",
+                "0.1 mol/L");
+    }
+
     @Test
     void readings_keep_their_own_unit() {
         Outcome.Worked change = worked("change", Map.of("before", "pH 4.6, pH 4.8, pH 4.5", "after",
