@@ -30,6 +30,7 @@ import org.benchleaf.model.Confidential;
 import org.benchleaf.model.TreatmentCase;
 import org.benchleaf.pack.LeakScan;
 import org.benchleaf.pack.OthersScan;
+import org.benchleaf.pack.Searchable;
 import org.benchleaf.publish.Pictures;
 import org.benchleaf.publish.SiteFile;
 import org.benchleaf.publish.SitePublisher;
@@ -176,8 +177,9 @@ final class ContentStages implements Stages {
         private void scan(String id, List<SiteFile> files, CaseCard card, Messages said) {
             LeakScan scan = new LeakScan(Map.of(id, confidential));
             Stream.concat(files.stream(), Stream.of(SiteFile.text(card.path(), card.toString()))).forEach(file -> {
-                scan.scan(file).forEach(said::add);
-                leaks(id, file).forEach(said::add);
+                Searchable searched = Searchable.of(file);
+                scan.scan(searched).forEach(said::add);
+                others().scan(searched, id).forEach(said::add);
             });
         }
     }
@@ -200,7 +202,7 @@ final class ContentStages implements Stages {
 
     @Override
     public List<Message> leaks(String caseId, SiteFile file) {
-        return others().scan(file, caseId);
+        return others().scan(Searchable.of(file), caseId);
     }
 
     private static List<SiteFile> files(SitePublisher publisher, List<Page> pages, List<DataFile> data) {

@@ -9,7 +9,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.ahocorasick.trie.Emit;
 import org.ahocorasick.trie.Trie;
@@ -56,26 +55,27 @@ public final class LeakScan {
     }
 
     /** Every leak in one file, each private field once, at the first place found; empty if there is none. */
-    public List<Message> scan(SiteFile file) {
+    public List<Message> scan(Searchable searched) {
+        SiteFile file = searched.file();
         Map<String, Message> found = new LinkedHashMap<>();
-        search(file.path(), file.path(), "in the file's name", false, found);
-        searchBytes(file.path(), file.bytes(), "", found);
+        search(file.path(), file.path(), Folded.of(file.path()), "in the file's name", false, found);
+        searchAll(file.path(), file.bytes(), searched.isText(), searched.readings(), "", found);
         for (Unpacked.Inner inner : Unpacked.of(file.bytes())) {
-            search(file.path(), inner.name(), "in the name of a file packed inside", false, found);
-            searchBytes(file.path(), inner.bytes(), "packed inside, ", found);
+            search(file.path(), inner.name(), Folded.of(inner.name()), "in the name of a file packed inside", false, found);
+            boolean text = Searchable.isText(inner.bytes());
+            searchAll(file.path(), inner.bytes(), text, Searchable.readings(inner.bytes(), text), "packed inside, ", found);
         }
         PictureBlocks.forbidden(file.bytes()).ifPresent(block ->
                 found.put("", LeakMessages.PICTURE_METADATA.at(Place.file(file.path()), "block", block)));
         return List.copyOf(found.values());
     }
 
-    private void searchBytes(String path, byte[] bytes, String prefix, Map<String, Message> found) {
-        boolean text = isText(bytes);
-        List<Spellings.Reading> readings = text
-                ? Spellings.ofText(new String(bytes, StandardCharsets.UTF_8)) : Spellings.ofBytes(bytes);
-        for (Spellings.Reading reading : readings) {
+    private void searchAll(String path, byte[] bytes, boolean text, List<Searchable.Read> readings, String prefix,
+            Map<String, Message> found) {
+        for (Searchable.Read reading : readings) {
             String where = prefix + (reading.how().isEmpty() ? "in its text" : reading.how());
-            search(path, reading.text(), where, text && reading.how().isEmpty() && prefix.isEmpty(), found);
+            search(path, reading.text(), reading.letters(), where, text && reading.how().isEmpty() && prefix.isEmpty(),
+                    found);
         }
         String single = text ? readings.get(0).text() : new String(bytes, StandardCharsets.ISO_8859_1);
         for (Emit emit : exact.parseText(single)) {
@@ -84,8 +84,8 @@ public final class LeakScan {
         }
     }
 
-    private void search(String path, String text, String where, boolean placed, Map<String, Message> found) {
-        Folded letters = Folded.of(text);
+    private void search(String path, String text, Folded letters, String where, boolean placed,
+            Map<String, Message> found) {
         for (Emit emit : folded.parseText(letters.letters())) {
             int end = emit.getEnd() + 1;
             for (Needle needle : needles.get(emit.getKeyword())) {
@@ -147,12 +147,5 @@ public final class LeakScan {
         forms.add(new String(value.getBytes(StandardCharsets.UTF_16LE), StandardCharsets.ISO_8859_1));
         forms.add(new String(value.getBytes(StandardCharsets.UTF_16BE), StandardCharsets.ISO_8859_1));
         return forms;
-    }
-
-    private static final Pattern BINARY = Pattern.compile("[\\x00-\\x08\\x0E-\\x1A]");
-
-    static boolean isText(byte[] bytes) {
-        Matcher binary = BINARY.matcher(new String(bytes, 0, Math.min(bytes.length, 4096), StandardCharsets.ISO_8859_1));
-        return !binary.find();
     }
 }

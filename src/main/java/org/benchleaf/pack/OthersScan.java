@@ -2,6 +2,7 @@ package org.benchleaf.pack;
 
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -11,7 +12,6 @@ import org.benchleaf.message.LeakMessages;
 import org.benchleaf.message.Message;
 import org.benchleaf.message.Place;
 import org.benchleaf.model.Confidential;
-import org.benchleaf.publish.SiteFile;
 
 /**
  * Finds the private values of every case in texts that belong to another case, or to none, such as the glossary.
@@ -24,8 +24,11 @@ public final class OthersScan {
 
     private static final int HEAD = Needle.LONG_ENOUGH;
     private static final int BASE = 31;
+    private static final int MARKS = 1 << 20;
 
     private final Map<Integer, List<Needle>> byHead = new HashMap<>();
+    /** Marks the heads that there are, so that the others, nearly all, are passed over without a look into the map. */
+    private final BitSet heads = new BitSet(MARKS);
     private final int highest;
     private final String mark;
 
@@ -38,6 +41,7 @@ public final class OthersScan {
         byCase.forEach((caseId, confidential) -> confidential.secrets().forEach(secret ->
                 Needle.whole(caseId, secret).forEach(needle -> byHead.computeIfAbsent(
                         needle.letters().substring(0, HEAD).hashCode(), head -> new ArrayList<>(1)).add(needle))));
+        byHead.keySet().forEach(head -> heads.set(bit(head)));
         int power = 1;
         for (int i = 1; i < HEAD; i++) {
             power *= BASE;
@@ -63,31 +67,42 @@ public final class OthersScan {
      *
      * @param own the case that the file belongs to, whose values {@link LeakScan} looks for; empty for the whole site
      */
-    public List<Message> scan(SiteFile file, String own) {
+    public List<Message> scan(Searchable searched, String own) {
+        String path = searched.file().path();
         Map<String, Message> found = new LinkedHashMap<>();
-        search(file.path(), file.path(), own, "in the file's name", found);
-        if (LeakScan.isText(file.bytes())) {
-            Spellings.ofText(new String(file.bytes(), StandardCharsets.UTF_8)).forEach(reading -> search(file.path(),
-                    reading.text(), own, reading.how().isEmpty() ? "in its text" : reading.how(), found));
+        search(path, Folded.of(path), own, "in the file's name", found);
+        if (searched.isText()) {
+            searched.readings().forEach(reading -> search(path, reading.letters(), own,
+                    reading.how().isEmpty() ? "in its text" : reading.how(), found));
         }
         return List.copyOf(found.values());
     }
 
-    private void search(String path, String text, String own, String where, Map<String, Message> found) {
-        Folded folded = Folded.of(text);
+    private void search(String path, Folded folded, String own, String where, Map<String, Message> found) {
         CharSequence letters = folded.letters();
         int head = 0;
         for (int at = 0; at < letters.length(); at++) {
             head = head * BASE + letters.charAt(at);
             int start = at - HEAD + 1;
             if (start >= 0) {
-                for (Needle needle : byHead.getOrDefault(head, List.of())) {
-                    if (!needle.caseId().equals(own) && stands(needle, folded, letters, start)) {
-                        found.putIfAbsent(needle.caseId() + '/' + needle.field(), LeakMessages.PRIVATE_VALUE.at(
-                                Place.file(path), "field", needle.field(), "case", needle.caseId(), "where", where));
-                    }
+                if (heads.get(bit(head))) {
+                    compare(head, path, folded, start, own, where, found);
                 }
                 head -= letters.charAt(start) * highest;
+            }
+        }
+    }
+
+    private static int bit(int head) {
+        return (head ^ head >>> 12) & MARKS - 1;
+    }
+
+    private void compare(int head, String path, Folded folded, int start, String own, String where,
+            Map<String, Message> found) {
+        for (Needle needle : byHead.getOrDefault(head, List.of())) {
+            if (!needle.caseId().equals(own) && stands(needle, folded, folded.letters(), start)) {
+                found.putIfAbsent(needle.caseId() + '/' + needle.field(), LeakMessages.PRIVATE_VALUE.at(
+                        Place.file(path), "field", needle.field(), "case", needle.caseId(), "where", where));
             }
         }
     }

@@ -15,7 +15,8 @@ final class Spellings {
     private static final Pattern ESCAPE = Pattern.compile(
             "&#(\\d{1,7});?|&#[xX]([0-9a-fA-F]{1,6});?|&([a-zA-Z]{2,8});|((?:%[0-9a-fA-F]{2})+)"
                     + "|\\\\u\\{([0-9a-fA-F]{1,6})}|\\\\u([0-9a-fA-F]{4})|\\\\x([0-9a-fA-F]{2})|\\\\([nrtbf\"'/\\\\])");
-    private static final Pattern TAG = Pattern.compile("<[^<>]{0,2000}>");
+    private static final String BEGINS_ESCAPE = "&%\\";
+    private static final int LONGEST_TAG = 2000;
     /** The named signs that letters of European names come as; every other name counts as a sign between words. */
     private static final Map<String, String> NAMED = Map.ofEntries(
             Map.entry("amp", "&"), Map.entry("szlig", "ß"), Map.entry("aelig", "æ"), Map.entry("AElig", "Æ"),
@@ -45,7 +46,7 @@ final class Spellings {
             now = undone;
         }
         if (now.indexOf('<') >= 0) {
-            readings.add(new Reading("with marks between its letters", TAG.matcher(now).replaceAll("")));
+            readings.add(new Reading("with marks between its letters", withoutTags(now)));
         }
         return readings;
     }
@@ -63,16 +64,40 @@ final class Spellings {
     }
 
     private static boolean hasEscapes(String text) {
-        return text.indexOf('&') >= 0 || text.indexOf('%') >= 0 || text.indexOf('\\') >= 0;
+        return BEGINS_ESCAPE.chars().anyMatch(sign -> text.indexOf(sign) >= 0);
     }
 
+    /** Looks for an escape only where a sign stands that begins one: texts are long, and escapes few. */
     private static String undone(String text) {
         Matcher escape = ESCAPE.matcher(text);
         StringBuilder undone = new StringBuilder(text.length());
-        while (escape.find()) {
-            escape.appendReplacement(undone, Matcher.quoteReplacement(character(escape)));
+        int from = 0;
+        for (int at = 0; at < text.length(); at++) {
+            if (BEGINS_ESCAPE.indexOf(text.charAt(at)) >= 0 && escape.region(at, text.length()).lookingAt()) {
+                undone.append(text, from, at).append(character(escape));
+                from = escape.end();
+                at = from - 1;
+            }
         }
-        return escape.appendTail(undone).toString();
+        return undone.append(text, from, text.length()).toString();
+    }
+
+    /** The text without its tags; what begins like one and does not end soon is none. */
+    private static String withoutTags(String text) {
+        StringBuilder kept = new StringBuilder(text.length());
+        int from = 0;
+        for (int at = text.indexOf('<'); at >= 0; at = text.indexOf('<', at)) {
+            int end = at + 1;
+            while (end < text.length() && text.charAt(end) != '<' && text.charAt(end) != '>') {
+                end++;
+            }
+            if (end < text.length() && text.charAt(end) == '>' && end - at - 1 <= LONGEST_TAG) {
+                kept.append(text, from, at);
+                from = end + 1;
+            }
+            at = end;
+        }
+        return kept.append(text, from, text.length()).toString();
     }
 
     private static String character(Matcher escape) {
