@@ -3,7 +3,9 @@ package org.benchleaf.check;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -25,6 +27,9 @@ final class ClaimChecks {
     private static final Pattern STRENGTH = Pattern.compile(
             "\\d[\\d.,]*\\h*(?:%\\h*(?:[vmw]/[vmw])|m?mol/(?:L|kg)|[mµ]?g/m?L)(?![\\p{L}\\p{N}])", Pattern.CASE_INSENSITIVE);
     private static final Pattern STRIP = Pattern.compile("(?i)\\bstrips?\\b|\\btest paper|\\bindicator paper|\\btira");
+
+    /** Made once for all cases: each case is looked through for the same words, and making a pattern takes longer. */
+    private static final Map<List<String>, Pattern> PATTERNS = new ConcurrentHashMap<>();
 
     private final TreatmentCase source;
     private final List<Reference.ClaimWord> claims;
@@ -65,7 +70,7 @@ final class ClaimChecks {
 
     private void check(Wording wording) {
         claims.stream().filter(claim -> speaks(wording.language(), claim.language())).forEach(claim -> {
-            Matcher found = pattern(claim).matcher(wording.text());
+            Matcher found = PATTERNS.computeIfAbsent(claim.words(), ClaimChecks::pattern).matcher(wording.text());
             while (found.find()) {
                 if (!isTurnedRound(claim, wording.text(), found.start()) && !isAnswered(claim, wording.text(), found)) {
                     tell(claim, found.group(), wording);
@@ -78,8 +83,8 @@ final class ClaimChecks {
         return language.equals(claimLanguage) || language.startsWith(claimLanguage + "-");
     }
 
-    private static Pattern pattern(Reference.ClaimWord claim) {
-        return Pattern.compile(claim.words().stream().map(words -> Pattern.quote(words).replace(" ", "\\E[\\s\\u00A0-]+\\Q"))
+    private static Pattern pattern(List<String> claims) {
+        return Pattern.compile(claims.stream().map(words -> Pattern.quote(words).replace(" ", "\\E[\\s\\u00A0-]+\\Q"))
                 .collect(Collectors.joining("|", "(?<![\\p{L}\\p{N}-])(?:", ")(?![\\p{L}\\p{N}])")),
                 Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
     }

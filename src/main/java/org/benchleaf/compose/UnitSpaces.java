@@ -23,7 +23,16 @@ public final class UnitSpaces {
 
     /** A text with each unit set to its number. */
     static String in(String text) {
-        return BEFORE_UNIT.matcher(text).replaceAll(String.valueOf(Amount.UNIT_SPACE));
+        return !hasSpacedNumber(text) ? text : BEFORE_UNIT.matcher(text).replaceAll(String.valueOf(Amount.UNIT_SPACE));
+    }
+
+    private static boolean hasSpacedNumber(String text) {
+        for (int space = text.indexOf(' ', 1); space >= 0; space = text.indexOf(' ', space + 1)) {
+            if (text.charAt(space - 1) >= '0' && text.charAt(space - 1) <= '9') {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** A page with each unit set to its number in its running text. */
