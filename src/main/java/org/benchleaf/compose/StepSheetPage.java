@@ -3,6 +3,7 @@ package org.benchleaf.compose;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.benchleaf.derive.Figure;
 import org.benchleaf.derive.Preparation;
 import org.benchleaf.model.SpotTest;
 import org.benchleaf.model.Step;
@@ -115,7 +116,15 @@ final class StepSheetPage implements CasePageMaker {
                             new HazardMaker(sheet, desk).name(preparation.solution()))) + "</a>" : ""))));
         }
         return Optional.of(new Section("ready", words.say("bench.ready"), Optional.of(words.say("bench.ready-lead")),
-                List.of(new Facts(facts))));
+                List.of(new Facts(facts), new WorkingList(words.say("bench.ready-workings"), batches(sheet, desk)))));
+    }
+
+    /** How much of each is made at a time; two solutions have a figure of the same label, so each bears its name. */
+    private static List<Working> batches(Sheet sheet, CaseDesk desk) {
+        return desk.worked().preparations().stream().flatMap(preparation ->
+                sheet.figure(preparation.solution() + ".batch").stream().map(batch -> new Figure(batch.id(),
+                        new HazardMaker(sheet, desk).name(preparation.solution()) + ", " + batch.label(), batch.value(),
+                        batch.method(), batch.inputs(), batch.sources(), batch.notes()))).map(sheet::working).toList();
     }
 
     private static Optional<Section> signOff(Sheet sheet, CaseDesk desk) {

@@ -1,0 +1,146 @@
+package org.benchleaf.publish;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.benchleaf.DemoSite;
+import org.benchleaf.model.Method;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Document;
+import org.jsoup.nodes.Element;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+
+/** No figure of the demo stands on a page without the way in which it was worked out. */
+class WorkingsTest {
+
+    /** A number, a range or a number with its tolerance, and the word behind it, which may be a unit. */
+    private static final Pattern AMOUNT = Pattern.compile("[−-]?\\d[\\d.]*(?: ?[–±] ?\\d[\\d.]*)? [^ ,;:)(]+");
+
+    private static final Map<String, Document> PAGES = new TreeMap<>();
+    private static final Map<String, Method> METHODS = new HashMap<>();
+
+    @BeforeAll
+    static void make() {
+        DemoSite demo = DemoSite.made();
+        demo.files().stream().filter(SiteFile::isPage).forEach(file ->
+                PAGES.put(file.path(), Jsoup.parse(new String(file.bytes(), StandardCharsets.UTF_8))));
+        demo.library().methods().values().forEach(method -> METHODS.put("method-" + method.name(), method));
+    }
+
+    @Test
+    void every_working_tells_formula_numbers_result_uncertainty_source_and_caveat() {
+        List<String> lacking = new ArrayList<>();
+        PAGES.forEach((path, page) -> page.select(".working").forEach(working -> {
+            Method method = METHODS.get(working.select(".working__title a").attr("href").replaceFirst(".*#", ""));
+            require(lacking, path, working, "method", method != null);
+            require(lacking, path, working, "formula as MathML", !working.select(".working__formula math *").isEmpty());
+            require(lacking, path, working, "formula as text", working.select(".working__plain").text().length() > 2);
+            require(lacking, path, working, "numbers put in", !working.select(".working__given tbody tr").isEmpty()
+                    && working.select(".working__given tbody td").eachText().stream().noneMatch(String::isBlank));
+            List<String> told = working.select(".working__result dt").eachText();
+            require(lacking, path, working, "result, uncertainty and source",
+                    told.containsAll(List.of("Result with more digits", "How far it may lie off", "Sources")));
+            require(lacking, path, working, "anything in a line", working.select(".working__result dd").eachText()
+                    .stream().noneMatch(String::isBlank));
+            String result = plain(working.select(".working__result").text());
+            require(lacking, path, working, "caveats of the method", method == null
+                    || method.caveats().stream().map(WorkingsTest::plain).allMatch(result::contains));
+        }));
+        assertThat(lacking).isEmpty();
+    }
+
+    private static void require(List<String> lacking, String path, Element working, String what, boolean there) {
+        if (!there) {
+            lacking.add(path + ": " + working.select(".working__label").text() + " lacks " + what);
+        }
+    }
+
+    @Test
+    void every_case_shows_workings_on_each_of_its_pages() {
+        Stream.of("index", "steps", "preparation", "results").forEach(page -> assertThat(PAGES.keySet().stream()
+                .filter(path -> path.matches("cases/[^/]+/" + page + ".html"))).hasSize(5)
+                .allSatisfy(path -> assertThat(PAGES.get(path).select(".working")).as(path).isNotEmpty()));
+    }
+
+    @Test
+    void a_figure_told_outside_of_its_working_has_its_working_on_the_same_page() throws IOException {
+        List<String> bare = new ArrayList<>();
+        for (Map.Entry<String, Document> page : PAGES.entrySet()) {
+            Matcher folder = Pattern.compile("cases/[^/]+/").matcher(page.getKey());
+            if (folder.lookingAt()) {
+                Set<String> workedOut = workedOut(folder.group());
+                workedOut.removeAll(written(folder.group()));
+                Set<String> shown = numbers(page.getValue());
+                for (String amount : told(page.getValue())) {
+                    if (workedOut.contains(amount) && !shown.contains(amount)) {
+                        bare.add(page.getKey() + ": " + amount);
+                    }
+                }
+            }
+        }
+        assertThat(bare).isEmpty();
+    }
+
+    /** Every amount that has a working on some page of the case. */
+    private static Set<String> workedOut(String folder) {
+        Set<String> amounts = new HashSet<>();
+        PAGES.forEach((path, page) -> {
+            if (path.startsWith(folder)) {
+                amounts.addAll(numbers(page));
+            }
+        });
+        return amounts;
+    }
+
+    private static Set<String> numbers(Document page) {
+        return page.select(".working__number").eachText().stream().map(WorkingsTest::plain).collect(Collectors.toSet());
+    }
+
+    /** Any space as a plain one. */
+    private static String plain(String text) {
+        return text.replaceAll("\\h+", " ");
+    }
+
+    /** The amounts that an author wrote, in the case or for the whole studio: they need no working. */
+    private static Set<String> written(String folder) throws IOException {
+        Set<String> amounts = new HashSet<>();
+        try (Stream<Path> files = Files.walk(Path.of("content"))) {
+            for (Path file : files.filter(path -> path.toString().matches(".*\\.(yaml|md)")).toList()) {
+                if (file.startsWith("content/" + folder) || !file.startsWith("content/cases")) {
+                    Matcher amount = Pattern.compile("(\\d[\\d.]*) (\\S+?)(?=[,;:)}\\]]|\\s|$)")
+                            .matcher(Files.readString(file));
+                    while (amount.find()) {
+                        amounts.add(amount.group());
+                    }
+                }
+            }
+        }
+        return amounts;
+    }
+
+    private static List<String> told(Document page) {
+        Document rest = page.clone();
+        rest.select(".working").remove();
+        List<String> amounts = new ArrayList<>();
+        Matcher amount = AMOUNT.matcher(plain(rest.select("main").text()));
+        while (amount.find()) {
+            amounts.add(amount.group());
+        }
+        return amounts;
+    }
+}
