@@ -69,8 +69,13 @@ final class BenchTimers {
 
     private BenchTimer timer(Step step, String name, String label, Quantity time, Optional<Quantity> at) {
         return new BenchTimer(id(step, name), label, sheet.numbers().duration(time).text(),
-                Math.round(time.lowIn(Unit.SECOND)), sheet.numbers().iso(time.exact()),
+                Math.round(time.lowIn(Unit.SECOND)), iso(time),
                 at.map(when -> sheet.numbers().duration(when).text()));
+    }
+
+    /** A range has no one length that a program could be told. */
+    private String iso(Quantity time) {
+        return time.lowIn(Unit.SECOND) == time.highIn(Unit.SECOND) ? sheet.numbers().iso(time.exact()) : "";
     }
 
     private static String id(Step step, String name) {
