@@ -4,7 +4,7 @@
 <#macro caseList entries words>
 <ul class="case-list">
   <#list entries as entry>
-  <li class="case-list__case<#if !entry.picture?has_content> case-list__case--bare</#if>">
+  <li class="case-list__case">
     <#if entry.picture?has_content><div class="case-list__picture"><@show entry.picture /></div></#if>
     <div class="case-list__text">
       <h3 class="case-list__title"<#if entry.language != page.language> lang="${entry.language}"</#if>><a href="${entry.title.href}">${entry.title.text}</a></h3>

@@ -4,12 +4,12 @@
 <#import "/parts/hazard.ftl" as part>
 <#macro hazardCard hazard words>
 <div class="hazard-card" id="${hazard.anchor}">
-  <@part.hazardLines hazard words false />
+  <@part.hazardLines hazard words false 3 />
   <#if hazard.does?has_content>
-  <h3 class="hazard-card__heading">${words.does}</h3>
+  <h4 class="hazard-card__heading">${words.does}</h4>
   <ul class="hazard__says"><#list hazard.does as line><li><b>${line.code}</b> ${line.text}</li></#list></ul>
   </#if>
-  <h3 class="hazard-card__heading">${words.grounds}</h3>
+  <h4 class="hazard-card__heading">${words.grounds}</h4>
   <dl class="hazard-card__grounds"><#list hazard.grounds as ground><div><dt>${ground.name}</dt> <dd>${ground.value}</dd></div></#list></dl>
 </div>
 </#macro>

@@ -1,10 +1,11 @@
 <#-- What one solution or material can do; no block of its own, but part of several.
      hazard  anchor, name, signal, pictograms (code, name, drawing), says, does (code, text), grounds
      words   labels: grounds, does
-     deep    whether precautions and grounds are told as well -->
-<#macro hazardLines hazard words deep=true>
+     deep    whether precautions and grounds are told as well
+     level   of the heading that names it: one below the heading it stands under -->
+<#macro hazardLines hazard words deep=true level=4>
 <div class="hazard">
-  <p class="hazard__name">${hazard.name}<#if hazard.signal?has_content> <strong class="hazard__signal">${hazard.signal}</strong></#if></p>
+  <h${level} class="hazard__name">${hazard.name}<#if hazard.signal?has_content> <strong class="hazard__signal">${hazard.signal}</strong></#if></h${level}>
   <#if hazard.pictograms?has_content>
   <ul class="hazard__pictograms">
     <#list hazard.pictograms as pictogram><li>${pictogram.drawing}<span>${pictogram.name}</span></li></#list>
