@@ -1,5 +1,7 @@
 // Nothing reaches past the window's edge, but for what scrolls in a frame of its own.
+// It is asked of screens (WCAG 2.2, 1.4.10) and of paper from A5 on (559 px): wide tables have no frame to scroll in on paper.
 const width = document.documentElement.clientWidth;
+if (matchMedia("print").matches && width < 559) { return []; }
 const frames = element => {
   for (let at = element.parentElement; at && at !== document.body; at = at.parentElement) {
     if (["auto", "scroll"].includes(getComputedStyle(at).overflowX)) { return true; }

@@ -31,7 +31,7 @@ final class Scripts {
 
     /** The library that judges a page by the accessibility guidelines, then runs it. */
     static String axe() {
-        return text("/axe.min.js") + "\n" + text("/browser/axe-run.js");
+        return text("/axe.min.js") + "\n" + named("axe-run");
     }
 
     private static String text(String resource) {
