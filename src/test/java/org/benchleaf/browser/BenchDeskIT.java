@@ -1,0 +1,215 @@
+package org.benchleaf.browser;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.function.BiConsumer;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
+
+/**
+ * What the step sheet of the tide table does for a trainee with wet hands. What is expected comes from the timer rules of
+ * WCAG 2.2 (2.2.1, 4.1.3) as the house reads them: an end time and not ticks, several at once, pause, extend to ten times
+ * the length, survive a reload, at zero count on, six spoken messages at most. Times are those that the case file writes:
+ * baths of 20 min each, blotter changes after 15 min and 30 min more.
+ */
+@Execution(ExecutionMode.CONCURRENT)
+class BenchDeskIT {
+
+    private static final String SHEET = "cases/tide-table/steps.html";
+    private static final String BATH = "timer-wash-bath-1";
+    private static final String CHANGE = "timer-dry-change-1";
+
+    @Test
+    void a_timer_goes_by_its_end_time_even_where_nothing_ticked_between() {
+        atTheBench((window, clock) -> {
+            assertThat(digits(window, BATH)).isEqualTo("20:00");
+            pressed(window, BATH, "Start");
+            clock.set(61);
+            assertThat(digits(window, BATH)).isEqualTo("18:59");
+            clock.set(20 * 60 - 1);
+            assertThat(digits(window, BATH)).isEqualTo("00:01");
+            clock.set(20 * 60 + 90);
+            assertThat(digits(window, BATH)).isEqualTo("+01:30");
+        });
+    }
+
+    @Test
+    void several_timers_run_at_once() {
+        atTheBench((window, clock) -> {
+            pressed(window, BATH, "Start");
+            clock.set(60);
+            pressed(window, CHANGE, "Start");
+            clock.set(180);
+            assertThat(digits(window, BATH)).isEqualTo("17:00");
+            assertThat(digits(window, CHANGE)).isEqualTo("13:00");
+        });
+    }
+
+    @Test
+    void a_paused_timer_waits_and_goes_on_from_where_it_was() {
+        atTheBench((window, clock) -> {
+            pressed(window, BATH, "Start");
+            clock.set(300);
+            pressed(window, BATH, "Pause");
+            clock.set(4000);
+            assertThat(digits(window, BATH)).isEqualTo("15:00");
+            pressed(window, BATH, "Go on");
+            clock.set(4060);
+            assertThat(digits(window, BATH)).isEqualTo("14:00");
+        });
+    }
+
+    @Test
+    void a_running_timer_can_be_made_longer_up_to_ten_times_its_length() {
+        atTheBench((window, clock) -> {
+            pressed(window, BATH, "Start");
+            pressed(window, BATH, "1 min longer");
+            assertThat(digits(window, BATH)).isEqualTo("21:00");
+            pressed(window, BATH, "Reset");
+            setMinutes(window, BATH, "199");
+            pressed(window, BATH, "Start");
+            pressed(window, BATH, "1 min longer");
+            pressed(window, BATH, "1 min longer");
+            assertThat(digits(window, BATH)).isEqualTo("3:20:00");
+        });
+    }
+
+    @Test
+    void a_timer_can_be_set_to_another_length_and_back() {
+        atTheBench((window, clock) -> {
+            setMinutes(window, BATH, "25");
+            assertThat(digits(window, BATH)).isEqualTo("25:00");
+            pressed(window, BATH, "Start");
+            clock.set(60);
+            assertThat(digits(window, BATH)).isEqualTo("24:00");
+            pressed(window, BATH, "Reset");
+            assertThat(digits(window, BATH)).isEqualTo("20:00");
+        });
+    }
+
+    @Test
+    void running_and_paused_timers_survive_a_reload() {
+        atTheBench((window, clock) -> {
+            pressed(window, BATH, "Start");
+            pressed(window, CHANGE, "Start");
+            clock.set(120);
+            pressed(window, CHANGE, "Pause");
+            clock.set(600);
+            window.again();
+            assertThat(digits(window, BATH)).isEqualTo("10:00");
+            assertThat(digits(window, CHANGE)).isEqualTo("13:00");
+            clock.set(660);
+            assertThat(digits(window, BATH)).isEqualTo("09:00");
+            assertThat(digits(window, CHANGE)).isEqualTo("13:00");
+        });
+    }
+
+    @Test
+    void a_timer_speaks_at_its_start_half_five_minutes_one_minute_and_end_and_then_is_silent() {
+        atTheBench((window, clock) -> {
+            pressed(window, BATH, "Start");
+            assertThat(said(window, BATH)).isEqualTo("Bath 1: started, 20:00.");
+            clock.set(10 * 60);
+            assertThat(said(window, BATH)).isEqualTo("Bath 1: half the time has passed.");
+            clock.set(15 * 60);
+            assertThat(said(window, BATH)).isEqualTo("Bath 1: 5 minutes left.");
+            clock.set(19 * 60);
+            assertThat(said(window, BATH)).isEqualTo("Bath 1: 1 minute left.");
+            clock.set(20 * 60);
+            assertThat(said(window, BATH)).isEqualTo("Bath 1: time is up.");
+            Fault.none(LiveRules.TIMERS_SPEAK_LITTLE.faults(window).stream());
+        });
+    }
+
+    @Test
+    void ticks_and_timers_stay_on_the_device_until_they_are_cleared() {
+        atTheBench((window, clock) -> {
+            String ticks = "return [...document.querySelectorAll('.tick input:checked')].map(box => box.id);";
+            window.run("document.querySelectorAll('.tick input')[0].click(); document.querySelectorAll('.tick input')[3].click();");
+            List<String> ticked = window.texts(ticks);
+            pressed(window, BATH, "Start");
+            window.again();
+            assertThat(window.texts(ticks)).hasSize(2).isEqualTo(ticked);
+            window.run("document.querySelector('[data-desk=clear]').click();");
+            assertThat(window.texts(ticks)).isEmpty();
+            assertThat(digits(window, BATH)).isEqualTo("20:00");
+            window.again();
+            assertThat(window.texts(ticks)).isEmpty();
+            assertThat(digits(window, BATH)).isEqualTo("20:00");
+            assertThat(window.texts("return Object.keys(localStorage);")).isEmpty();
+        });
+    }
+
+    @Test
+    void one_step_is_shown_at_a_time_and_taken_up_again_where_it_was_left() {
+        atTheBench((window, clock) -> {
+            window.run("document.querySelector('[data-desk=one]').click();");
+            assertThat(shown(window)).hasSize(1).first().asString().startsWith("1.");
+            forward(window);
+            forward(window);
+            assertThat(shown(window)).hasSize(1).first().asString().startsWith("3.");
+            assertThat(window.run("return document.activeElement.matches('.strip__step--now');")).isEqualTo(true);
+            window.again();
+            assertThat(shown(window)).hasSizeGreaterThan(3);
+            assertThat(window.run("const resume = document.querySelector('[data-desk=resume]'); const words = resume.textContent;"
+                    + "resume.click(); return words;")).isEqualTo("Resume at step 3");
+            assertThat(shown(window)).hasSize(1).first().asString().startsWith("3.");
+        });
+    }
+
+    @Test
+    void on_paper_every_step_is_there_even_if_one_is_shown_on_the_screen() {
+        atTheBench((window, clock) -> {
+            int all = shown(window).size();
+            window.run("document.querySelector('[data-desk=one]').click();");
+            window.show(new Setting(768, Setting.Look.PRINT));
+            assertThat(shown(window)).hasSize(all);
+        });
+    }
+
+    private static void atTheBench(BiConsumer<Window, PageClock> work) {
+        Windows.lend(window -> {
+            try (PageClock clock = PageClock.in(window)) {
+                window.open(SHEET);
+                window.run("localStorage.clear();");
+                window.again();
+                work.accept(window, clock);
+            } finally {
+                window.run("localStorage.clear();");
+            }
+        });
+    }
+
+    private static String timer(String name) {
+        return "[data-timer=" + name + "]";
+    }
+
+    private static String digits(Window window, String name) {
+        return (String) window.run("return document.querySelector(arguments[0] + ' [role=timer]').textContent;", timer(name));
+    }
+
+    private static String said(Window window, String name) {
+        return (String) window.run("return document.querySelector(arguments[0] + ' [role=status]').textContent;", timer(name));
+    }
+
+    private static void pressed(Window window, String name, String words) {
+        window.run("[...document.querySelectorAll(arguments[0] + ' button')].find(button => "
+                + "button.textContent.replace(/\\s/g, ' ') === arguments[1])"
+                + ".click();", timer(name), words);
+    }
+
+    private static void setMinutes(Window window, String name, String minutes) {
+        window.run("const field = document.querySelector(arguments[0] + ' input');"
+                + "field.value = arguments[1]; field.dispatchEvent(new Event('change'));", timer(name), minutes);
+    }
+
+    private static void forward(Window window) {
+        window.run("[...document.querySelectorAll('.strip-ways button')].pop().click();");
+    }
+
+    private static List<String> shown(Window window) {
+        return window.texts(Scripts.named("steps-shown"));
+    }
+}

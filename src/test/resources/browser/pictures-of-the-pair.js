@@ -1,0 +1,1 @@
+return all("[data-compare] .comparison__pair img").map(picture => picture.getAttribute("src"));

@@ -1,0 +1,1 @@
+return all(".strip__step").map(step => step.querySelector(".strip__kind").textContent);
