@@ -239,18 +239,33 @@ class HazardAssessorTest {
     /** At the spot tests every liquid of the treatment is handled for the first time: common practice, no source. */
     @Test
     void the_spot_tests_are_chemical_where_a_liquid_that_is_tried_is() {
-        Path content = Path.of("content");
-        Library library = LibraryChecker.check(LibraryReader.read(content)).library();
-        Checked checked = CaseChecker.check(CaseReader.read(content, content.resolve("cases/tide-table")), library,
-                LocalDate.of(2026, 6, 1));
-
-        StepCare care = Deriver.derive(checked.treatment().orElseThrow(), checked.findings(), library).worked().care()
-                .get("tests");
+        StepCare care = demo("tide-table").care().get("tests");
 
         assertThat(care.chemical()).isTrue();
         assertThat(care.materials()).contains("mist");
         assertThat(care.cautions()).contains("vapour-catches-fire", "limewater-in-use");
         assertThat(care.wear()).contains("EXT", "EYE", "GLV");
+    }
+
+    /** What the cautions of trade and of suppliers' sheets ask for (common practice, no source), found missing by a reader. */
+    @Test
+    void a_reader_finds_the_light_pad_beside_spirit_the_wet_sheet_and_the_hot_water_of_size_told() {
+        WorkedCase map = demo("parish-map");
+        assertThat(map.care().get("fill").cautions()).contains("switched-on-near-solvent", "sharp-blades");
+        assertThat(map.care().get("join").cautions()).doesNotContain("switched-on-near-solvent");
+        assertThat(map.care().get("relax").cautions()).containsExactly("wet-paper");
+        assertThat(map.hazards().get("film").firstAid()).contains("eyes", "breath", "swallowed", "fire");
+
+        WorkedCase plan = demo("lock-plan");
+        assertThat(plan.hazards().get("cellulose").cautions()).contains("hot-cooking", "fine-powder");
+    }
+
+    private static WorkedCase demo(String name) {
+        Path content = Path.of("content");
+        Library library = LibraryChecker.check(LibraryReader.read(content)).library();
+        Checked checked = CaseChecker.check(CaseReader.read(content, content.resolve("cases/" + name)), library,
+                LocalDate.of(2026, 6, 1));
+        return Deriver.derive(checked.treatment().orElseThrow(), checked.findings(), library).worked();
     }
 
     private static Hazards diluted(int oneIn) {
