@@ -143,6 +143,30 @@ class PictureMakerTest {
         }
     }
 
+    /** Chunks of text and of a camera's data: Portable Network Graphics, third edition (W3C 2025), 11.3. */
+    @Test
+    void a_png_of_sixteen_bits_a_colour_is_read_and_its_texts_stay_behind() throws Exception {
+        BufferedImage deep = new BufferedImage(300, 200, BufferedImage.TYPE_USHORT_GRAY);
+        for (int i = 0; i < 300 * 200; i++) {
+            deep.getRaster().setSample(i % 300, i / 300, 0, 0x8080);
+        }
+        byte[] png = encoded(deep, "png");
+        assertThat(png[24]).as("bits a sample").isEqualTo((byte) 16);
+        byte[] exif = HiddenData.exif(jpeg(plain(9, 9, Color.RED)), 1, "An Artist", "SN-4711", "Bay 7");
+        byte[] full = HiddenData.chunk(HiddenData.chunk(HiddenData.chunk(png, "tEXt", "Author\0An Artist".getBytes(
+                StandardCharsets.ISO_8859_1)), "iTXt", "XML:com.adobe.xmp\0\0\0\0\0SN-4711".getBytes(
+                StandardCharsets.ISO_8859_1)), "eXIf", Arrays.copyOfRange(exif, 12, 200));
+
+        for (PictureFile file : made(full)) {
+            assertThat(ImageMetadataReader.readMetadata(new ByteArrayInputStream(file.file().bytes())).getDirectories())
+                    .extracting(Directory::getName).containsExactlyInAnyOrder("JPEG", "JFIF", "XMP", "Huffman", "File Type");
+            assertThat(new String(file.file().bytes(), StandardCharsets.ISO_8859_1))
+                    .doesNotContain("Artist", "4711", "Bay");
+        }
+        // 0x8080 of 65535 is 128 of 255: without a profile the samples are those of a screen.
+        assertThat(only(made(full)).getRGB(150, 100) & 0xFF).isCloseTo(128, within(2));
+    }
+
     @Test
     void the_same_picture_gives_the_same_bytes() throws IOException {
         byte[] noisy = jpeg(noise(900, 700, 3));
