@@ -23,10 +23,12 @@ import org.benchleaf.model.TreatmentCase;
 final class ClaimChecks {
 
     private static final Pattern YEAR = Pattern.compile(
-            "^.{0,25}?(\\b1\\d{3}\\b|\\b20\\d\\d\\b|century|centuries|siglo)", Pattern.DOTALL);
+            "^.{0,25}?(\\b(?:1\\d{3}|20\\d\\d)\\b(?!\\h*(?:[cm]?m|m?[Lgl]|kg|%|°|ppm)(?!\\p{L}))|century|centuries|siglo)",
+            Pattern.DOTALL);
     private static final Pattern STRENGTH = Pattern.compile(
             "\\d[\\d.,]*\\h*(?:%\\h*(?:[vmw]/[vmw])|m?mol/(?:L|kg)|[mµ]?g/m?L)(?![\\p{L}\\p{N}])", Pattern.CASE_INSENSITIVE);
     private static final Pattern STRIP = Pattern.compile("(?i)\\bstrips?\\b|\\btest paper|\\bindicator paper|\\btira");
+    private static final Pattern FINE_PH = Pattern.compile("(?i)\\bpH\\h*(?:of\\h*|was\\h*|is\\h*|read\\h*)?(\\d+[.,]\\d{2,})");
 
     /** Made once for all cases: each case is looked through for the same words, and making a pattern takes longer. */
     private static final Map<List<String>, Pattern> PATTERNS = new ConcurrentHashMap<>();
@@ -47,6 +49,7 @@ final class ClaimChecks {
         ClaimChecks checks = new ClaimChecks(source, reference, messages);
         List<Wording> wordings = Wordings.of(source);
         wordings.forEach(checks::check);
+        wordings.forEach(checks::stripInWords);
         if (checks.keepsStrengthsIn()) {
             wordings.stream().filter(Wording::onPublicPage).forEach(checks::strength);
         }
@@ -85,7 +88,7 @@ final class ClaimChecks {
 
     private static Pattern pattern(List<String> claims) {
         return Pattern.compile(claims.stream().map(words -> Pattern.quote(words).replace(" ", "\\E[\\s\\u00A0-]+\\Q"))
-                .collect(Collectors.joining("|", "(?<![\\p{L}\\p{N}-])(?:", ")(?![\\p{L}\\p{N}])")),
+                .collect(Collectors.joining("|", "(?<![\\p{L}\\p{N}-])(?:", ")(?![\\p{L}\\p{N}]|-\\p{L})")),
                 Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
     }
 
@@ -107,14 +110,20 @@ final class ClaimChecks {
 
     private static String sentence(String text, int at) {
         int from = at;
-        while (from > 0 && ".!?".indexOf(text.charAt(from - 1)) < 0) {
+        while (from > 0 && !endsAt(text, from - 1)) {
             from--;
         }
         int to = at;
-        while (to < text.length() && ".!?".indexOf(text.charAt(to)) < 0) {
+        while (to < text.length() && !endsAt(text, to)) {
             to++;
         }
         return text.substring(from, to);
+    }
+
+    /** A stop ends a sentence where a space follows; within a number it does not. */
+    private static boolean endsAt(String text, int at) {
+        return ".!?".indexOf(text.charAt(at)) >= 0
+                && (at + 1 == text.length() || Character.isWhitespace(text.charAt(at + 1)));
     }
 
     private void tell(Reference.ClaimWord claim, String words, Wording wording) {
@@ -152,6 +161,16 @@ final class ClaimChecks {
             }
         }
         return place;
+    }
+
+    private void stripInWords(Wording wording) {
+        Matcher fine = FINE_PH.matcher(wording.text());
+        while (fine.find()) {
+            if (STRIP.matcher(sentence(wording.text(), fine.start())).find()) {
+                messages.add(ClaimMessages.STRIP_WORDS_TOO_FINE.at(written(fine.group(), wording.place()),
+                        "where", wording.where(), "value", fine.group(1)));
+            }
+        }
     }
 
     private void strip(Result result) {

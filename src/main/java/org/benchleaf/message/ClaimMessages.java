@@ -26,7 +26,11 @@ public enum ClaimMessages implements MessageId {
     STRIP_TOO_FINE("CLAIM-005", Severity.WARNING,
             "The result '{measure}' was read with a test strip and is written as {value}.",
             "A strip is compared by eye with colours half a unit or a whole unit apart; more decimals claim what nobody saw.",
-            "Write what the strip showed, such as 5.5, or the two colours that it lay between.");
+            "Write what the strip showed, such as 5.5, or the two colours that it lay between."),
+    STRIP_WORDS_TOO_FINE("CLAIM-007", Severity.WARNING,
+            "{where} tells of a test strip and writes {value}.",
+            "A strip is compared by eye with colours half a unit or a whole unit apart; more decimals claim what nobody saw.",
+            "Write what the strip showed, such as 5.5, or name the meter that read the rest.");
 
     private final String code;
     private final Severity severity;
