@@ -78,7 +78,6 @@ class ArrowsTest {
         "com.networknt, check",
         "freemarker, publish",
         "net.coobird, publish",
-        "org.ahocorasick, pack",
         "javax.imageio, publish",
         "picocli, command",
         "me.tongfei, command",

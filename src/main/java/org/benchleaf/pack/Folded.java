@@ -17,13 +17,15 @@ final class Folded {
             'đ', "d", 'ð', "d", 'þ', "th", 'ı', "i");
 
     private final String source;
-    private final StringBuilder letters;
+    private char[] found;
     private int[] origins;
+    private int count;
+    private String letters = "";
 
     private Folded(String source) {
         this.source = source;
-        this.letters = new StringBuilder(source.length());
-        this.origins = new int[Math.max(16, source.length())];
+        this.found = new char[Math.max(16, source.length())];
+        this.origins = new int[found.length];
     }
 
     /** The folded form of a text. */
@@ -37,16 +39,24 @@ final class Folded {
                 folded.other(c, at);
             }
         }
+        folded.close();
         return folded;
     }
 
     /** The folded letters of a value, for use as a needle. */
     static String letters(String value) {
-        return of(value).letters.toString();
+        return of(value).letters;
     }
 
-    CharSequence letters() {
+    String letters() {
         return letters;
+    }
+
+    /** Whole files are folded: what was set aside for more letters than there are is given back. */
+    private void close() {
+        letters = new String(found, 0, count);
+        found = new char[0];
+        origins = Arrays.copyOf(origins, count);
     }
 
     /** Where in the source the letter stood. */
@@ -91,11 +101,12 @@ final class Folded {
     }
 
     private void add(char letter, int at) {
-        if (letters.length() == origins.length) {
-            origins = Arrays.copyOf(origins, origins.length * 2);
+        if (count == found.length) {
+            found = Arrays.copyOf(found, count * 2);
+            origins = Arrays.copyOf(origins, count * 2);
         }
-        origins[letters.length()] = at;
-        letters.append(letter);
+        origins[count] = at;
+        found[count++] = letter;
     }
 
     /** Whether a word ends between two neighbours: at a sign, or where small letter meets capital or letter meets digit. */

@@ -10,8 +10,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.regex.Pattern;
-import org.ahocorasick.trie.Emit;
-import org.ahocorasick.trie.Trie;
 import org.benchleaf.message.LeakMessages;
 import org.benchleaf.message.Message;
 import org.benchleaf.message.Place;
@@ -22,7 +20,7 @@ import org.benchleaf.publish.SiteFile;
 /**
  * Finds private values in the finished files of a site: in text, attributes, data, file names and inside pictures.
  *
- * <p>All spellings of all values are put into one matcher, which reads each file once in each of its readings. The
+ * <p>All spellings of all values are looked for at once by one {@link WordFinder}, which reads each file once in each of its readings. The
  * values never appear in a message. Safe to use from several threads.
  */
 public final class LeakScan {
@@ -35,8 +33,8 @@ public final class LeakScan {
 
     private final Map<String, List<Needle>> needles = new HashMap<>();
     private final Map<String, Needle> encoded = new HashMap<>();
-    private final Trie folded;
-    private final Trie exact;
+    private final WordFinder folded;
+    private final WordFinder exact;
 
     /**
      * Makes ready for a search.
@@ -50,8 +48,8 @@ public final class LeakScan {
             encodings(secret.value().strip()).forEach(text -> encoded.putIfAbsent(text,
                     new Needle(text, caseId, secret.field(), Needle.How.ANYWHERE)));
         }));
-        this.folded = Trie.builder().addKeywords(needles.keySet()).build();
-        this.exact = Trie.builder().addKeywords(encoded.keySet()).build();
+        this.folded = new WordFinder(needles.keySet());
+        this.exact = new WordFinder(encoded.keySet());
     }
 
     /** Every leak in one file, each private field once, at the first place found; empty if there is none. */
@@ -78,23 +76,19 @@ public final class LeakScan {
                     found);
         }
         String single = text ? readings.get(0).text() : new String(bytes, StandardCharsets.ISO_8859_1);
-        for (Emit emit : exact.parseText(single)) {
-            Needle needle = encoded.get(emit.getKeyword());
-            note(needle, Place.file(path), prefix + "encoded", found);
-        }
+        exact.find(single, (start, word) -> note(encoded.get(word), Place.file(path), prefix + "encoded", found));
     }
 
     private void search(String path, String text, Folded letters, String where, boolean placed,
             Map<String, Message> found) {
-        for (Emit emit : folded.parseText(letters.letters())) {
-            int end = emit.getEnd() + 1;
-            for (Needle needle : needles.get(emit.getKeyword())) {
-                if (counts(needle, letters, emit.getStart(), end)) {
-                    Place place = placed ? place(path, text, letters.origin(emit.getStart())) : Place.file(path);
+        folded.find(letters.letters(), (start, word) -> {
+            for (Needle needle : needles.get(word)) {
+                if (counts(needle, letters, start, start + word.length())) {
+                    Place place = placed ? place(path, text, letters.origin(start)) : Place.file(path);
                     note(needle, place, where, found);
                 }
             }
-        }
+        });
     }
 
     private static boolean counts(Needle needle, Folded letters, int start, int end) {
