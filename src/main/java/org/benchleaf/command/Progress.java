@@ -2,6 +2,8 @@ package org.benchleaf.command;
 
 import java.io.PrintStream;
 import java.time.Duration;
+import java.util.Timer;
+import java.util.TimerTask;
 import me.tongfei.progressbar.ConsoleProgressBarConsumer;
 import me.tongfei.progressbar.ProgressBar;
 import me.tongfei.progressbar.ProgressBarBuilder;
@@ -12,6 +14,7 @@ final class Progress implements AutoCloseable {
 
     private static final long QUIET_NANOS = 1_000_000_000L;
     private static final int LINES = 10;
+    private static final int MOST_SECONDS = 100;
 
     private final PrintStream out;
     private final boolean terminal;
@@ -20,8 +23,10 @@ final class Progress implements AutoCloseable {
     private final int total;
     private final long started = System.nanoTime();
     private ProgressBar bar;
+    private Timer waiting;
     private int done;
     private int lines;
+    private boolean closed;
 
     private Progress(PrintStream out, boolean terminal, int width, String what, int total) {
         this.out = out;
@@ -29,6 +34,16 @@ final class Progress implements AutoCloseable {
         this.width = width;
         this.what = what;
         this.total = total;
+        if (terminal) {
+            // Also where the first case takes long, something is to be seen.
+            waiting = new Timer("progress", true);
+            waiting.schedule(new TimerTask() {
+                @Override
+                public void run() {
+                    showBar();
+                }
+            }, QUIET_NANOS / 1_000_000);
+        }
     }
 
     /** Where progress is shown. */
@@ -64,14 +79,27 @@ final class Progress implements AutoCloseable {
         }
     }
 
-    private void showBar() {
+    private synchronized void showBar() {
+        if (closed) {
+            return;
+        }
         if (bar == null) {
             bar = new ProgressBarBuilder().setTaskName(what).setInitialMax(total).setStyle(ProgressBarStyle.ASCII)
-                    .setUpdateIntervalMillis(200).showSpeed().setUnit("", 1).setMaxRenderedLength(width - 1)
+                    .setUpdateIntervalMillis(200).hideEta().showSpeed().setUnit("", 1).setMaxRenderedLength(width - 1)
                     .setConsumer(new ConsoleProgressBarConsumer(out, width - 1)).clearDisplayOnFinish()
                     .startsFrom(done, Duration.ofNanos(System.nanoTime() - started)).build();
         }
         bar.stepTo(done);
+        bar.setExtraMessage(left());
+    }
+
+    /** How long the rest takes if it goes on as it went so far; in minutes once there are several. */
+    private String left() {
+        if (done == 0) {
+            return "";
+        }
+        double seconds = (System.nanoTime() - started) / 1e9 / done * (total - done);
+        return seconds < MOST_SECONDS ? Math.round(seconds) + " s left" : Math.round(seconds / 60) + " min left";
     }
 
     private void showLine() {
@@ -85,6 +113,10 @@ final class Progress implements AutoCloseable {
     /** Takes the bar away. */
     @Override
     public synchronized void close() {
+        closed = true;
+        if (waiting != null) {
+            waiting.cancel();
+        }
         if (bar != null) {
             bar.close();
         }
