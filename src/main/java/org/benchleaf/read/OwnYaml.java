@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import org.yaml.snakeyaml.LoaderOptions;
 import org.yaml.snakeyaml.Yaml;
 import org.yaml.snakeyaml.constructor.SafeConstructor;
@@ -15,6 +16,9 @@ import org.yaml.snakeyaml.constructor.SafeConstructor;
  * entry it stands in.
  */
 final class OwnYaml {
+
+    /** Read once in the life of the program, and never changed. */
+    private static final Map<String, Object> LOADED = new ConcurrentHashMap<>();
 
     private final String where;
     private final Map<?, ?> entries;
@@ -26,10 +30,13 @@ final class OwnYaml {
     }
 
     static List<OwnYaml> list(String path) {
+        return entries(path, LOADED.computeIfAbsent(path, OwnYaml::load));
+    }
+
+    private static Object load(String path) {
         LoaderOptions options = new LoaderOptions();
         options.setAllowDuplicateKeys(false);
-        Object loaded = new Yaml(new SafeConstructor(options)).load(OwnFile.text(path));
-        return entries(path, loaded);
+        return new Yaml(new SafeConstructor(options)).load(OwnFile.text(path));
     }
 
     String text(String key) {

@@ -151,7 +151,7 @@ public final class ReferenceReader {
         Map<String, T> shipped = new LinkedHashMap<>();
         Messages own = new Messages();
         String path = SHIPPED + name + ".yaml";
-        take(new TextFile(path, OwnFile.text(path)), read, own, shipped);
+        take(OwnFile.tree(path), read, own, shipped);
         if (!own.isEmpty()) {
             throw new IllegalStateException(path + " cannot be read: " + own.all());
         }
@@ -160,26 +160,26 @@ public final class ReferenceReader {
         if (OPEN_TO_STUDIOS.contains(name)) {
             content.filter(folder -> folder.holds(file))
                     .flatMap(folder -> folder.read(folder.resolve(file), FrontMatter.MOST_BYTES, messages))
-                    .ifPresent(text -> take(text, read, messages, rows));
+                    .flatMap(text -> YamlFile.read(text, 0, text.text().length(), messages).root())
+                    .ifPresent(root -> take(root, read, messages, rows));
         }
         shipped.forEach(rows::putIfAbsent);
         return Collections.unmodifiableMap(rows);
     }
 
-    private static <T> void take(TextFile file, Function<ReferenceRow, T> read, Messages messages,
+    private static <T> void take(Node.Mapping root, Function<ReferenceRow, T> read, Messages messages,
             Map<String, T> rows) {
-        YamlFile.read(file, 0, file.text().length(), messages).root().ifPresent(root ->
-                root.entries().forEach((key, entry) -> {
-                    if (!(entry.value() instanceof Node.Mapping mapping)) {
-                        messages.add(ReferenceMessages.TABLE_UNREADABLE.at(entry.keyPlace(), "problem",
-                                "'" + key + "' has no keys of its own"));
-                        return;
-                    }
-                    ReferenceRow row = new ReferenceRow(key, mapping, messages);
-                    T made = read.apply(row);
-                    if (row.isSound()) {
-                        rows.put(key, made);
-                    }
-                }));
+        root.entries().forEach((key, entry) -> {
+            if (!(entry.value() instanceof Node.Mapping mapping)) {
+                messages.add(ReferenceMessages.TABLE_UNREADABLE.at(entry.keyPlace(), "problem",
+                        "'" + key + "' has no keys of its own"));
+                return;
+            }
+            ReferenceRow row = new ReferenceRow(key, mapping, messages);
+            T made = read.apply(row);
+            if (row.isSound()) {
+                rows.put(key, made);
+            }
+        });
     }
 }

@@ -65,8 +65,7 @@ public final class RuleReader {
 
     private void shipped(String name) {
         Messages messages = new Messages();
-        TextFile file = new TextFile(SHIPPED + name, OwnFile.text(SHIPPED + name));
-        YamlFile.read(file, 0, file.text().length(), messages).root().ifPresent(root -> take(root, false, messages));
+        take(OwnFile.tree(SHIPPED + name), false, messages);
         if (!messages.isEmpty()) {
             throw new IllegalStateException(SHIPPED + name + " cannot be read: " + messages.all());
         }
