@@ -18,19 +18,23 @@ public final class PublishingBenchmark {
 
     private static final String HEAP = "-Xmx512m";
     private static final String MAIN = "org.benchleaf.Main";
+    private static final String JAVA = Path.of(System.getProperty("java.home"), "bin", "java").toString();
     private static final int STARTS = 7;
 
+    private final Path target;
     private final Path folder;
     private final int threads = Runtime.getRuntime().availableProcessors();
 
-    private PublishingBenchmark(Path folder) {
+    private PublishingBenchmark(Path target, Path folder) {
+        this.target = target;
         this.folder = folder;
     }
 
-    /** Takes the numbers of cases, and where to work; makes and removes several GB. */
+    /** Takes the folder of the jar, in which it works too, and the numbers of cases; makes and removes several GB. */
     public static void main(String[] arguments) throws IOException, InterruptedException {
-        Path folder = Files.createTempDirectory(Path.of(arguments[0]), "benchleaf-benchmark");
-        PublishingBenchmark benchmark = new PublishingBenchmark(folder);
+        Path target = Path.of(arguments[0]);
+        Path folder = Files.createTempDirectory(target, "benchleaf-benchmark");
+        PublishingBenchmark benchmark = new PublishingBenchmark(target, folder);
         try {
             benchmark.print(Stream.of(arguments).skip(1).flatMap(counts -> Stream.of(counts.split(" ")))
                     .map(Integer::parseInt).toList());
@@ -108,19 +112,37 @@ public final class PublishingBenchmark {
         }
     }
 
+    /** How long a check of one case takes from the start of the program, beside a program that only prints its help. */
     private void starts() throws IOException, InterruptedException {
         Path content = folder.resolve("content-one");
         SyntheticContent.write(Path.of("content"), content, 1, 0);
+        String[] check = {"-jar", target.resolve("benchleaf.jar").toString(), "check", "--content", content.toString()};
         List<Double> help = new ArrayList<>();
-        List<Double> check = new ArrayList<>();
+        List<Double> plain = new ArrayList<>();
+        List<Double> archive = new ArrayList<>();
         for (int start = 0; start < STARTS; start++) {
-            help.add(run(HelpOnly.class.getName()).seconds());
-            check.add(run(MAIN, "check", "--content", content.toString()).seconds());
+            help.add(started("-cp", System.getProperty("java.class.path"), HelpOnly.class.getName()));
+            plain.add(started(check));
+            archive.add(started(Stream.concat(Stream.of("-XX:SharedArchiveFile=" + target.resolve("benchleaf.jsa"),
+                    "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC"), Stream.of(check)).toArray(String[]::new)));
         }
-        double helped = median(help);
-        double checked = median(check);
-        System.out.printf(Locale.ROOT, "cold start, median of %d: help %.2f s, check of one case %.2f s, ratio %.2f%n", STARTS,
-                helped, checked, checked / helped);
+        double floor = median(help);
+        System.out.printf(Locale.ROOT, "cold start, median of %d: help %.2f s; check of one case %.2f s, ratio %.2f; "
+                + "with the class archive %.2f s, ratio %.2f%n", STARTS, floor, median(plain), median(plain) / floor,
+                median(archive), median(archive) / floor);
+    }
+
+    private double started(String... command) throws IOException, InterruptedException {
+        List<String> whole = new ArrayList<>(List.of(JAVA));
+        whole.addAll(List.of(command));
+        Path output = folder.resolve("output.txt");
+        long started = System.nanoTime();
+        int code = new ProcessBuilder(whole).redirectErrorStream(true).redirectOutput(output.toFile()).start().waitFor();
+        double seconds = (System.nanoTime() - started) / 1e9;
+        if (code != 0) {
+            throw new IllegalStateException(Files.readString(output));
+        }
+        return seconds;
     }
 
     private static double median(List<Double> values) {
@@ -133,7 +155,7 @@ public final class PublishingBenchmark {
     }
 
     private Run run(String... command) throws IOException, InterruptedException {
-        List<String> whole = new ArrayList<>(List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+        List<String> whole = new ArrayList<>(List.of(JAVA,
                 HEAP, "-cp", System.getProperty("java.class.path"), Measured.class.getName()));
         whole.addAll(List.of(command));
         Path output = folder.resolve("output.txt");
