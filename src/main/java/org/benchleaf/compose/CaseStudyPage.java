@@ -92,9 +92,7 @@ final class CaseStudyPage implements CasePageMaker {
                 return Optional.of(new Comparison(
                         photo(sheet, desk, before, Optional.of(words.say("comparison.before")), true),
                         photo(sheet, desk, after.get(), Optional.of(words.say("comparison.after")), true),
-                        words.say("comparison.alike", "side", words.term("side", before.side()),
-                                "light", words.term("light", before.light())),
-                        words.group("comparison")));
+                        PairWords.of(words, before, after.get()), words.group("comparison")));
             }
         }
         return Optional.empty();
