@@ -29,6 +29,7 @@ public final class KilledRuns {
 
     private final Path folder;
     private final Random random;
+    private final Path templates;
     private final Path site;
     private final Path plan;
     private final List<Edition> editions = new ArrayList<>();
@@ -40,6 +41,7 @@ public final class KilledRuns {
     private KilledRuns(Path folder, long seed) {
         this.folder = folder;
         this.random = new Random(seed);
+        this.templates = folder.resolve("templates");
         this.site = folder.resolve("site");
         this.plan = folder.resolve(".site.edition/plan.json");
     }
@@ -73,6 +75,8 @@ public final class KilledRuns {
 
     /** Two editions of which each has cases that the other has not, and no page in common. */
     private void prepare() throws IOException, InterruptedException {
+        // A copy: whoever works on the templates meanwhile must not change what is compared.
+        ChangedContent.copy(Path.of("templates"), templates);
         for (String name : List.of("ebb", "neap")) {
             Path content = folder.resolve("content-" + name);
             ChangedContent.copy(SOUND, content);
@@ -179,8 +183,8 @@ public final class KilledRuns {
     private Process start(Path content, Path into) throws IOException {
         return new ProcessBuilder(Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                 "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-cp", System.getProperty("java.class.path"),
-                "org.benchleaf.Main", "publish", "--content", content.toString(), "--site", into.toString(),
-                "--on", "2026-06-01").redirectErrorStream(true).redirectOutput(folder.resolve("output.txt").toFile()).start();
+                "org.benchleaf.Main", "publish", "--content", content.toString(), "--templates", templates.toString(),
+                "--site", into.toString(), "--on", "2026-06-01").redirectErrorStream(true).redirectOutput(folder.resolve("output.txt").toFile()).start();
     }
 
     private static void remove(Path folder) throws IOException {
