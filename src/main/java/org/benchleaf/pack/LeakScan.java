@@ -34,6 +34,8 @@ public final class LeakScan {
     private final Map<String, List<Needle>> needles = new HashMap<>();
     private final Map<String, Needle> encoded = new HashMap<>();
     private final WordFinder folded;
+    /** Without the short ones: among the bytes of a picture, "Bay 3" turns up by chance in one of two hundred. */
+    private final WordFinder inBytes;
     private final WordFinder exact;
 
     /**
@@ -49,6 +51,8 @@ public final class LeakScan {
                     new Needle(text, caseId, secret.field(), Needle.How.ANYWHERE)));
         }));
         this.folded = new WordFinder(needles.keySet());
+        this.inBytes = new WordFinder(needles.keySet().stream()
+                .filter(letters -> letters.length() >= Needle.LONG_ENOUGH).toList());
         this.exact = new WordFinder(encoded.keySet());
     }
 
@@ -56,10 +60,11 @@ public final class LeakScan {
     public List<Message> scan(Searchable searched) {
         SiteFile file = searched.file();
         Map<String, Message> found = new LinkedHashMap<>();
-        search(file.path(), file.path(), Folded.of(file.path()), "in the file's name", false, found);
+        search(folded, file.path(), Searchable.Read.of(file.path()), "in the file's name", false, found);
         searchAll(file.path(), file.bytes(), searched.isText(), searched.readings(), "", found);
         for (Unpacked.Inner inner : Unpacked.of(file.bytes())) {
-            search(file.path(), inner.name(), Folded.of(inner.name()), "in the name of a file packed inside", false, found);
+            search(folded, file.path(), Searchable.Read.of(inner.name()), "in the name of a file packed inside", false,
+                    found);
             boolean text = Searchable.isText(inner.bytes());
             searchAll(file.path(), inner.bytes(), text, Searchable.readings(inner.bytes(), text), "packed inside, ", found);
         }
@@ -72,19 +77,20 @@ public final class LeakScan {
             Map<String, Message> found) {
         for (Searchable.Read reading : readings) {
             String where = prefix + (reading.how().isEmpty() ? "in its text" : reading.how());
-            search(path, reading.text(), reading.letters(), where, text && reading.how().isEmpty() && prefix.isEmpty(),
-                    found);
+            boolean placed = text && reading.how().isEmpty() && prefix.isEmpty();
+            search(text ? folded : inBytes, path, reading, where, placed, found);
         }
         String single = text ? readings.get(0).text() : new String(bytes, StandardCharsets.ISO_8859_1);
         exact.find(single, (start, word) -> note(encoded.get(word), Place.file(path), prefix + "encoded", found));
     }
 
-    private void search(String path, String text, Folded letters, String where, boolean placed,
+    private void search(WordFinder finder, String path, Searchable.Read reading, String where, boolean placed,
             Map<String, Message> found) {
-        folded.find(letters.letters(), (start, word) -> {
+        Folded letters = reading.letters();
+        finder.find(letters.letters(), (start, word) -> {
             for (Needle needle : needles.get(word)) {
                 if (counts(needle, letters, start, start + word.length())) {
-                    Place place = placed ? place(path, text, letters.origin(start)) : Place.file(path);
+                    Place place = placed ? place(path, reading.text(), letters.origin(start)) : Place.file(path);
                     note(needle, place, where, found);
                 }
             }

@@ -28,6 +28,10 @@ public final class Searchable {
     /** One reading, and its letters. */
     record Read(String how, String text, Folded letters) {
 
+        static Read of(String text) {
+            return of(new Spellings.Reading("", text));
+        }
+
         private static Read of(Spellings.Reading reading) {
             return new Read(reading.how(), reading.text(), Folded.of(reading.text()));
         }

@@ -127,6 +127,17 @@ class LeakScanTest {
     }
 
     @Test
+    void a_short_value_among_the_bytes_of_a_picture_is_chance() {
+        Random random = new Random(3);
+        for (int picture = 0; picture < 100; picture++) {
+            byte[] bytes = new byte[100_000];
+            random.nextBytes(bytes);
+
+            assertThat(scan(new SiteFile("a.bin", bytes))).isEmpty();
+        }
+    }
+
+    @Test
     void a_value_is_found_in_an_archive_and_in_a_compressed_file() throws IOException {
         ByteArrayOutputStream archive = new ByteArrayOutputStream();
         try (ZipOutputStream zip = new ZipOutputStream(archive)) {
