@@ -28,6 +28,7 @@ class FormulasTest {
             case "slope" -> Davies.slope(celsius(a[0])).value();
             case "lime-ph" -> limePh(number(a[0]), number(a[1]));
             case "lime-ph-slope" -> limePh(number(a[0]), number(a[1]) + 0.5) - limePh(number(a[0]), number(a[1]) - 0.5);
+            case "lime-ph-halved" -> limePh(number(a[0]) / 2, number(a[1])) - limePh(number(a[0]), number(a[1]));
             case "ethanol-pressure" -> Vapour.ethanolPressure(celsius(a[0])).in(Unit.PASCAL);
             case "ethanol-saturation" -> Vapour.ethanolSaturation(celsius(a[0])).in(Unit.PPM);
             case "by-mass" -> Vapour.byMass(of(a[0], Unit.PPM), of(a[1], Unit.GRAM_PER_MOLE), celsius(a[2]))
