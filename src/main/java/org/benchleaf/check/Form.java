@@ -33,6 +33,7 @@ enum Form {
 
     private static final Pattern NUMBER = Pattern.compile("-?(0|[1-9]\\d{0,15})(\\.\\d{1,15})?");
     private static final int MOST_WORDS_LISTED = 12;
+    private static final ObjectMapper JSON = new ObjectMapper();
     /** One for all forms, so that what JSON Schema is made of is read once. */
     private static final SchemaRegistry REGISTRY =
             SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12);
@@ -55,7 +56,7 @@ enum Form {
         }
         String resource = "/schema/" + name().toLowerCase(Locale.ROOT) + ".schema.json";
         try (InputStream in = Form.class.getResourceAsStream(resource)) {
-            description = new ObjectMapper().readTree(in);
+            description = JSON.readTree(in);
         } catch (IOException broken) {
             throw new UncheckedIOException(resource + " cannot be read", broken);
         }

@@ -23,11 +23,12 @@ public final class QuantityReader {
             "(" + NUMBER + ")\\s*(" + UNIT_TEXT + ")??\\s*(?:\\bto\\b|–)\\s*(" + NUMBER + ")\\s*(" + UNIT_TEXT + ")?");
     private static final Pattern TOLERANCE = Pattern.compile(
             "(" + NUMBER + ")\\s*(" + UNIT_TEXT + ")??\\s*±\\s*(" + NUMBER + ")\\s*(" + UNIT_TEXT + ")?");
+    private static final Pattern SPACES = Pattern.compile("\\s+");
     private static final Pattern PH = Pattern.compile("pH\\s+(.+)");
-    private static final Pattern COMMA = Pattern.compile(".*\\d,\\d.*");
+    private static final Pattern COMMA = Pattern.compile("\\d,\\d");
     private static final Pattern COLON = Pattern.compile("\\d+(?:\\.\\d+)?\\s*:\\s*\\d+(?:\\.\\d+)?.*");
     private static final Pattern DROPS = Pattern.compile(
-            "(?i).*\\b(drops?|teaspoons?|tsp|tablespoons?|tbsp|cups?|pints?|pinch|pinches|spoons?|spoonfuls?)\\b.*");
+            "(?i)\\b(drops?|teaspoons?|tsp|tablespoons?|tbsp|cups?|pints?|pinch|pinches|spoons?|spoonfuls?)\\b");
 
     /** Why a text could not be read as a quantity. */
     public enum Slip {
@@ -105,13 +106,13 @@ public final class QuantityReader {
         String body = ph.matches() ? ph.group(1).replaceFirst("(\\bto\\b|–)(\\s*)pH\\s+", "$1$2") : trimmed;
         int shift = lead + (ph.matches() ? ph.start(1) : 0);
         Optional<Dimension> dimension = ph.matches() ? Optional.of(Dimension.ACIDITY) : wanted;
-        if (COMMA.matcher(body).matches()) {
+        if (COMMA.matcher(body).find()) {
             return Reading.slipped(Slip.DECIMAL_COMMA, shift + body.indexOf(','), body);
         }
         if (COLON.matcher(body).matches()) {
             return Reading.slipped(Slip.COLON_RATIO, shift, body);
         }
-        if (DROPS.matcher(body).matches()) {
+        if (DROPS.matcher(body).find()) {
             return Reading.slipped(Slip.HOUSEHOLD_MEASURE, shift, body);
         }
         Matcher tolerance = TOLERANCE.matcher(body);
@@ -163,7 +164,7 @@ public final class QuantityReader {
         if (written == null) {
             return bare(wanted).map(then).orElseGet(() -> Reading.slipped(Slip.NO_UNIT, offset, whole));
         }
-        String spelling = written.strip().replaceAll("\\s+", " ");
+        String spelling = SPACES.matcher(written.strip()).replaceAll(" ");
         if (spelling.equals("%")) {
             if (wanted.filter(Dimension.SHARE::equals).isPresent()) {
                 return then.apply(Unit.PERCENT);
@@ -173,7 +174,10 @@ public final class QuantityReader {
             }
             return Reading.slipped(Slip.BARE_PERCENT, offset, whole);
         }
-        return Unit.spelled(spelling.replaceFirst("^%(\\S)", "% $1")).or(() -> Unit.spelled(spelling)).map(then)
+        // "%v/v" is written by some; a percentage has more than its sign here, or it would be bare.
+        Optional<Unit> apart = spelling.startsWith("%") && spelling.charAt(1) != ' '
+                ? Unit.spelled("% " + spelling.substring(1)) : Optional.empty();
+        return apart.or(() -> Unit.spelled(spelling)).map(then)
                 .orElseGet(() -> Reading.slipped(Slip.UNKNOWN_UNIT, offset, spelling));
     }
 
