@@ -146,6 +146,16 @@ class CanariesTest {
         assertPublished();
     }
 
+    @Test
+    void a_studio_may_bear_the_name_of_who_worked_on_the_object() throws IOException {
+        Path studio = content.resolve("studio.yaml");
+        Files.writeString(studio, Files.readString(studio).replace("name: Tarn Quay Paper Studio",
+                "name: Ines Okonkwo-Hale Paper Studio"));
+        assertPublished();
+        change("The sheet was printed on paper", "Tam Lindqvist helped. The sheet was printed on paper");
+        assertStoppedByCase("tide");
+    }
+
     private void addCase(String id, String owner) throws IOException {
         ChangedContent.copy(SOUND.resolve("cases/tide"), content.resolve("cases").resolve(id));
         Path file = content.resolve("cases").resolve(id).resolve("case.md");

@@ -107,7 +107,8 @@ final class ContentStages implements Stages {
         }
         Clearance clearance = Clearance.on(day, checked.treatment().get());
         clearance.told().forEach(messages::add);
-        return new Sound(checked, clearance, draft.confidential(), messages);
+        return new Sound(checked, clearance,
+                draft.confidential().withoutPeopleIn(library.library().studio().name()), messages);
     }
 
     /** A case that cannot be understood. */

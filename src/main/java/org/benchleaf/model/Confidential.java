@@ -1,6 +1,7 @@
 package org.benchleaf.model;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
 
@@ -10,6 +11,9 @@ import java.util.TreeSet;
  * <p>Nothing prints it: neither it nor a secret shows its value in {@code toString}.
  */
 public final class Confidential {
+
+    /** The field of those who worked on the object. */
+    public static final String PEOPLE = "people";
 
     private final List<Secret> secrets;
 
@@ -26,6 +30,15 @@ public final class Confidential {
     /** The values with the fields that they stand in, in the order written. */
     public List<Secret> secrets() {
         return secrets;
+    }
+
+    /**
+     * These values without the people whose name the studio bears itself: it stands on every page, by the studio's own
+     * will.
+     */
+    public Confidential withoutPeopleIn(String studioName) {
+        return new Confidential(secrets.stream().filter(secret -> !secret.field().equals(PEOPLE)
+                || !studioName.toLowerCase(Locale.ROOT).contains(secret.value().toLowerCase(Locale.ROOT))).toList());
     }
 
     /** The names of the fields that are filled in, in alphabetical order. */

@@ -34,7 +34,6 @@ record Needle(String letters, String caseId, String field, How how) {
     static final int LONG_ENOUGH = 8;
     /** Many cases have the same days. */
     private static final Pattern DAY = Pattern.compile("\\d{4}-\\d{2}-\\d{2}");
-    private static final String WORKERS = "people";
     private static final int BOTH_ORDERS = 2;
     private static final Pattern NAME_PART = Pattern.compile("\\p{Lu}[\\p{L}\\p{M}'’.-]*");
     private static final Pattern NUMBER = Pattern.compile("\\d(?:[\\d ,.'’\\u00A0\\u2009\\u202F]*\\d)?");
@@ -63,7 +62,7 @@ record Needle(String letters, String caseId, String field, How how) {
         String value = secret.value().strip();
         List<String> names = names(value).stream().limit(BOTH_ORDERS).toList();
         boolean telling = !names.isEmpty() || value.matches(".*\\d.*") || value.split("\\s+").length > 2;
-        if (secret.field().equals(WORKERS) || !telling || DAY.matcher(value).matches()) {
+        if (secret.field().equals(Confidential.PEOPLE) || !telling || DAY.matcher(value).matches()) {
             return List.of();
         }
         Set<Needle> needles = new LinkedHashSet<>();
