@@ -53,7 +53,19 @@
 </nav>
 </#if>
 <main class="content" id="content" tabindex="-1">
-<@showAll page.blocks />
+<@show page.blocks[0] />
+<#assign sections = page.blocks?filter(block -> ["section", "briefing"]?seq_contains(block.name()))>
+<#-- Sheets are for looking things up at the bench; other pages are read from the start. -->
+<#if ["step-sheet", "preparation"]?seq_contains(page.kind)>
+<nav class="contents" aria-label="${frame.words.contents}">
+  <ul>
+    <#list sections as section>
+    <li><a href="#${section.id}">${section.heading}</a></li>
+    </#list>
+  </ul>
+</nav>
+</#if>
+<@showAll page.blocks[1..] />
 </main>
 <footer class="foot">
   <p class="foot__notice">${frame.notice}</p>
