@@ -6,12 +6,12 @@ import java.util.stream.Stream;
 /** The rules that a browser must show, in the groups in which they are asked. */
 final class LiveRules {
 
-    private static final String AXE = Scripts.axe();
+    private static final String AXE_RUN = Scripts.named("axe-run");
 
     static final LiveRule ACCESSIBILITY_LIBRARY = new LiveRule("accessibility library", "WCAG 2.2 A and AA, good practice",
-            window -> window.textsLater(AXE, "all"));
+            window -> window.textsLater(AXE_RUN, "all"));
     static final LiveRule COLOURS_BY_THE_LIBRARY = new LiveRule("accessibility library, colours", "1.4.3, 1.4.1",
-            window -> window.textsLater(AXE, "colours"));
+            window -> window.textsLater(AXE_RUN, "colours"));
     static final LiveRule QUIET_CONSOLE = new LiveRule("quiet console", "house", Window::console);
     static final LiveRule NO_REQUEST_ELSEWHERE = new LiveRule("no request elsewhere", "house: works offline",
             Window::requestsElsewhere);

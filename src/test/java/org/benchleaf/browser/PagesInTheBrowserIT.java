@@ -28,7 +28,7 @@ class PagesInTheBrowserIT {
      * The accessibility library takes 5 to 10 s for each setting of the longest pages. From this size on, one setting of each
      * look stands for all, so that the build stays short; together they have every width.
      */
-    private static final long LONG_PAGE = 150_000;
+    private static final long LONG_PAGE = 140_000;
     private static final List<Setting> SETTINGS_OF_A_LONG_PAGE = List.of(Setting.PHONE, new Setting(1280, Setting.Look.DARK),
             new Setting(768, Setting.Look.FORCED), new Setting(768, Setting.Look.PRINT));
 

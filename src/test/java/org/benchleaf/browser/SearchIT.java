@@ -2,6 +2,7 @@ package org.benchleaf.browser;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.parallel.Execution;
@@ -59,7 +60,7 @@ class SearchIT {
     }
 
     private static List<String> found(String question) {
-        List<String> links = new java.util.ArrayList<>();
+        List<String> links = new ArrayList<>();
         Windows.lend(window -> {
             window.open("search.html", "?q=" + question.replace(" ", "%20"));
             links.addAll(links(window).stream().limit(FIRST_SCREEN).toList());

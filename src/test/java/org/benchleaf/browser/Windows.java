@@ -1,6 +1,7 @@
 package org.benchleaf.browser;
 
 import java.nio.file.Path;
+import java.util.Map;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.atomic.AtomicInteger;
@@ -45,6 +46,8 @@ final class Windows {
 
     private static Window start(Path root) {
         Window window = Window.on(root);
+        // Read with each page, because by a script that takes longer than running it on most pages.
+        window.ask("Page.addScriptToEvaluateOnNewDocument", Map.of("source", Scripts.axe()));
         Runtime.getRuntime().addShutdownHook(new Thread(window::close));
         return window;
     }
