@@ -2,16 +2,14 @@ package org.benchleaf.compose;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
-import org.benchleaf.derive.Calculations;
-import org.benchleaf.derive.CheckedValues;
 import org.benchleaf.model.CheckValues;
 import org.benchleaf.model.Method;
 import org.benchleaf.quantity.Unit;
 
-/** How each figure is worked out, where that holds, and how near it comes to what others published. */
+/** How each figure is worked out, and where that holds. */
 final class MethodsPage implements SitePageMaker {
 
     @Override
@@ -33,30 +31,24 @@ final class MethodsPage implements SitePageMaker {
     public List<Page> make(SiteDesk desk) {
         Sheet sheet = desk.sheet(this);
         Words words = sheet.words();
-        Map<String, CheckValues> checks = desk.checks().stream()
-                .collect(Collectors.toMap(CheckValues::calculation, values -> values));
-        Calculations calculations = new Calculations(desk.library().formulary());
+        Set<String> checked = desk.checks().stream().map(CheckValues::calculation).collect(Collectors.toSet());
         sheet.add(Opening.plain(words.say("way.methods"), words.say("methods.lead")));
         for (Method method : desk.library().formulary().methods()) {
-            sheet.add(section(sheet, method, Optional.ofNullable(checks.get(method.name()))
-                    .map(values -> CheckedValues.of(calculations, values)).orElse(List.of())));
+            sheet.add(section(sheet, method, checked.contains(method.name())));
         }
         for (Method method : desk.library().formulary().plainMethods()) {
-            sheet.add(section(sheet, method, List.of()));
+            sheet.add(section(sheet, method, false));
         }
         return List.of(sheet.page(words.say("way.methods"), words.say("methods.lead")));
     }
 
-    private static Section section(Sheet sheet, Method method, List<CheckedValues.Compared> compared) {
+    private static Section section(Sheet sheet, Method method, boolean checked) {
         String id = WorkingMaker.methodAnchor(method.name());
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Prose(List.of(new Prose.Passage(formula(sheet, method), List.of()))));
-        blocks.add(new Facts(facts(sheet, method)));
+        blocks.add(new Facts(facts(sheet, method, checked)));
         if (!method.inputs().isEmpty()) {
             blocks.add(inputs(sheet, method, id));
-        }
-        if (!compared.isEmpty()) {
-            blocks.add(checked(sheet, method, id, compared));
         }
         return new Section(id, method.title(), Optional.of(method.answers()).filter(text -> !text.isBlank()), blocks);
     }
@@ -69,7 +61,7 @@ final class MethodsPage implements SitePageMaker {
                         + "\"><math display=\"block\">" + method.mathml() + "</math></div>" + plain);
     }
 
-    private static List<Fact> facts(Sheet sheet, Method method) {
+    private static List<Fact> facts(Sheet sheet, Method method, boolean checked) {
         Words words = sheet.words();
         List<Fact> facts = new ArrayList<>();
         if (!method.range().isBlank()) {
@@ -87,6 +79,10 @@ final class MethodsPage implements SitePageMaker {
                         + Html.escape(source.text()) + "</a>").toList();
         if (!sources.isEmpty()) {
             facts.add(new Fact(words.say("working.sources"), new Html(String.join("; ", sources))));
+        }
+        if (checked) {
+            facts.add(new Fact(words.say("methods.checked"), new Html("<a href=\"" + CheckedPage.href(method) + "\">"
+                    + Html.escape(words.say("methods.checked-caption", "method", method.title())) + "</a>")));
         }
         return facts;
     }
@@ -121,39 +117,5 @@ final class MethodsPage implements SitePageMaker {
             return words.say("methods.any");
         }
         return input.rangeSource().isBlank() ? range : range + " (" + input.rangeSource() + ")";
-    }
-
-    private static Table checked(Sheet sheet, Method method, String id, List<CheckedValues.Compared> compared) {
-        Words words = sheet.words();
-        List<List<Html>> rows = new ArrayList<>();
-        for (CheckedValues.Compared one : compared) {
-            String inputs = one.value().inputs().entrySet().stream()
-                    .map(entry -> entry.getKey() + " " + entry.getValue()).collect(Collectors.joining("; "));
-            rows.add(List.of(Html.ofText(inputs), Html.ofText(one.value().output()),
-                    Html.ofText(one.value().expected()), Html.ofText(obtained(sheet, one)),
-                    Html.ofText(Double.isInfinite(one.difference()) ? words.say("methods.differs")
-                            : sheet.numbers().rough(one.difference())),
-                    Html.ofText(sheet.numbers().number(one.value().tolerance())),
-                    Html.ofText(words.say("methods.source", "source", one.value().source(), "status",
-                            words.term("source-status", one.value().status())))));
-        }
-        return new Table(id + "-checked", words.say("methods.checked-caption", "method", method.title()), List.of(
-                new Table.Column(words.say("methods.put-in"), false), new Table.Column(words.say("methods.output"), false),
-                new Table.Column(words.say("methods.expected"), true), new Table.Column(words.say("methods.obtained"), true),
-                new Table.Column(words.say("methods.difference"), true), new Table.Column(words.say("methods.tolerance"), true),
-                new Table.Column(words.say("methods.where"), false)), rows, Optional.empty());
-    }
-
-    /** As many digits as the published value has, and two more, so that the difference can be seen. */
-    private static String obtained(Sheet sheet, CheckedValues.Compared one) {
-        try {
-            int point = one.value().expected().indexOf('.');
-            int decimals = point < 0 || one.value().expected().contains("e") ? -1
-                    : one.value().expected().length() - point - 1;
-            double number = Double.parseDouble(one.obtained());
-            return decimals < 0 ? sheet.numbers().rough(number) : sheet.numbers().fixed(number, decimals + 2);
-        } catch (NumberFormatException words) {
-            return one.obtained();
-        }
     }
 }

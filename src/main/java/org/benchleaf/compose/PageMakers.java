@@ -18,6 +18,7 @@ final class PageMakers {
             new GlossaryPage(),
             new SourcesPage(),
             new MethodsPage(),
+            new CheckedPage(),
             new RulesPage(),
             new WritingPage(),
             new SearchPage());

@@ -13,6 +13,7 @@ final class Paths {
     static final String SOURCES = "sources.html";
     static final String MATERIALS = "materials/index.html";
     static final String METHODS = "methods.html";
+    static final String CHECKED = "checked.html";
     static final String RULES = "rules.html";
     static final String WRITING = "writing.html";
     static final String SEARCH_INDEX = "assets/search-index.js";
