@@ -1,7 +1,10 @@
 package org.benchleaf.command;
 
 import java.io.PrintStream;
+import java.text.DecimalFormat;
+import java.text.DecimalFormatSymbols;
 import java.time.Duration;
+import java.util.Locale;
 import java.util.Timer;
 import java.util.TimerTask;
 import me.tongfei.progressbar.ConsoleProgressBarConsumer;
@@ -15,6 +18,7 @@ final class Progress implements AutoCloseable {
     private static final long QUIET_NANOS = 1_000_000_000L;
     private static final int LINES = 10;
     private static final int MOST_SECONDS = 100;
+    private static final DecimalFormat RATE = new DecimalFormat("0.0", DecimalFormatSymbols.getInstance(Locale.ROOT));
 
     private final PrintStream out;
     private final boolean terminal;
@@ -85,7 +89,7 @@ final class Progress implements AutoCloseable {
         }
         if (bar == null) {
             bar = new ProgressBarBuilder().setTaskName(what).setInitialMax(total).setStyle(ProgressBarStyle.ASCII)
-                    .setUpdateIntervalMillis(200).hideEta().showSpeed().setUnit("", 1).setMaxRenderedLength(width - 1)
+                    .setUpdateIntervalMillis(200).hideEta().showSpeed(RATE).setUnit("", 1).setMaxRenderedLength(width - 1)
                     .setConsumer(new ConsoleProgressBarConsumer(out, width - 1)).clearDisplayOnFinish()
                     .startsFrom(done, Duration.ofNanos(System.nanoTime() - started)).build();
         }
@@ -99,7 +103,7 @@ final class Progress implements AutoCloseable {
             return "";
         }
         double seconds = (System.nanoTime() - started) / 1e9 / done * (total - done);
-        return seconds < MOST_SECONDS ? Math.round(seconds) + " s left" : Math.round(seconds / 60) + " min left";
+        return ", " + (seconds < MOST_SECONDS ? Math.round(seconds) + " s left" : Math.round(seconds / 60) + " min left");
     }
 
     private void showLine() {
