@@ -32,6 +32,16 @@ final class Ledger {
         return Collections.unmodifiableMap(new LinkedHashMap<>(figures));
     }
 
+    /** One figure, if it has been worked out. */
+    Optional<Figure> figure(String id) {
+        return Optional.ofNullable(figures.get(id));
+    }
+
+    /** The ids of all figures so far, in the order in which they were worked out. */
+    Set<String> ids() {
+        return new LinkedHashSet<>(figures.keySet());
+    }
+
     /** Does a calculation; gives its figures by id, none if an input lies outside its range, which is then told. */
     Map<String, Figure> work(Job job) {
         Outcome outcome = calculations.run(job.calculation(), job.inputs());

@@ -72,14 +72,14 @@ final class Preparations {
             bench.messages().add(FigureMessages.NOTHING_TO_MAKE.at(solution.place(), "solution", solution.id()));
             return Optional.empty();
         }
-        Set<String> before = bench.ledger().figures().keySet();
+        Set<String> before = bench.ledger().ids();
         List<Preparation.Measure> measures = new ArrayList<>();
         for (RecipeFigures.Ingredient ingredient : solution.recipe()
                 .ask(new RecipeFigures(bench, solution, batch.get()))) {
             bench.uses().add(new Uses.Use(ingredient.of(), solution.id(), false, ingredient.figure(), batches, 1));
             measures.add(measure(solution, ingredient));
         }
-        Set<String> figures = new LinkedHashSet<>(bench.ledger().figures().keySet());
+        Set<String> figures = bench.ledger().ids();
         figures.removeAll(before);
         needed.ifPresent(figure -> figures.add(figure.id()));
         figures.add(batch.get().id());

@@ -403,7 +403,7 @@ final class ResultFigures implements Result.Kinds<WorkedResult> {
     }
 
     private Optional<Figure> calcium(String solution) {
-        return Optional.ofNullable(bench.ledger().figures().get(solution + ".calcium"));
+        return bench.ledger().figure(solution + ".calcium");
     }
 
     @Override
