@@ -20,8 +20,8 @@ import org.benchleaf.publish.SiteFile;
 /**
  * Finds private values in the finished files of a site: in text, attributes, data, file names and inside pictures.
  *
- * <p>All spellings of all values are looked for at once by one {@link WordFinder}, which reads each file once in each of its readings. The
- * values never appear in a message. Safe to use from several threads.
+ * <p>All spellings of all values are looked for at once by a {@link WordFinder}, in each of the readings of a file. The
+ * values never appear in a message. May be used from several threads.
  */
 public final class LeakScan {
 
@@ -112,7 +112,8 @@ public final class LeakScan {
                 && !around.matches("(?s)\\d[.,]" + Pattern.quote(written) + ".*");
     }
 
-    private static void note(Needle needle, Place place, String where, Map<String, Message> found) {
+    /** Tells a find, once for each private field. */
+    static void note(Needle needle, Place place, String where, Map<String, Message> found) {
         found.putIfAbsent(needle.caseId() + '/' + needle.field(), LeakMessages.PRIVATE_VALUE.at(place,
                 "field", needle.field(), "case", needle.caseId(), "where", where));
     }

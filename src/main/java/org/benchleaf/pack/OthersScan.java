@@ -7,7 +7,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import org.benchleaf.message.LeakMessages;
 import org.benchleaf.message.Message;
 import org.benchleaf.message.Place;
 import org.benchleaf.model.Confidential;
@@ -67,9 +66,8 @@ public final class OthersScan {
     private void search(String path, Folded letters, String own, String where, Map<String, Message> found) {
         finder.find(letters.letters(), (start, word) -> {
             if (letters.isWhole(start, start + word.length())) {
-                needles.get(word).stream().filter(needle -> !needle.caseId().equals(own)).forEach(needle ->
-                        found.putIfAbsent(needle.caseId() + '/' + needle.field(), LeakMessages.PRIVATE_VALUE.at(
-                                Place.file(path), "field", needle.field(), "case", needle.caseId(), "where", where)));
+                needles.get(word).stream().filter(needle -> !needle.caseId().equals(own))
+                        .forEach(needle -> LeakScan.note(needle, Place.file(path), where, found));
             }
         });
     }
