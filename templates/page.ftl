@@ -23,6 +23,7 @@
 <meta property="og:type" content="article">
 <meta property="og:description" content="${page.description}">
 <meta property="og:locale" content="${page.language}">
+<link rel="icon" href="${frame.up}assets/icon.svg" type="image/svg+xml">
 <link rel="stylesheet" href="${frame.up}assets/site.css">
 <#list page.scripts as script>
 <script defer src="${frame.up}assets/${script}"></script>

@@ -6,7 +6,7 @@ import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 
-/** The styles in one file, the scripts one by one, and the search's library. */
+/** The styles in one file, the scripts and drawings one by one, and the search's library. */
 final class Assets {
 
     /** The layers' order, then these files first and last; those of the components stand between, by name. */
@@ -22,8 +22,8 @@ final class Assets {
         List<SiteFile> files = new ArrayList<>();
         files.add(SiteFile.text("assets/site.css", styles(templates)));
         templates.texts().forEach((name, text) -> {
-            if (name.startsWith("script/")) {
-                files.add(SiteFile.text("assets/" + name.substring("script/".length()), text));
+            if (name.startsWith("script/") || name.startsWith("drawing/")) {
+                files.add(SiteFile.text("assets/" + name.substring(name.indexOf('/') + 1), text));
             }
         });
         files.add(new SiteFile("assets/fuse.js", fuse()));

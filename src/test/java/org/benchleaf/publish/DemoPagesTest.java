@@ -64,6 +64,15 @@ class DemoPagesTest {
     }
 
     @Test
+    void every_page_shows_the_icon_of_the_site_which_is_a_file_beside_it() {
+        Set<String> files = new HashSet<>();
+        demo.files().forEach(file -> files.add(file.path()));
+        assertThat(PAGES).allSatisfy((path, page) -> assertThat(page.select("link[rel=icon]").eachAttr("href")).singleElement()
+                .satisfies(href -> assertThat(files).contains(
+                        java.net.URI.create("site:///" + path).resolve(href).getPath().substring(1))));
+    }
+
+    @Test
     void every_page_can_be_reached_from_the_library() {
         Set<String> reached = new HashSet<>();
         List<String> next = new ArrayList<>(List.of("index.html"));
