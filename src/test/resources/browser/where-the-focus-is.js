@@ -20,7 +20,7 @@ window.__where = function () {
   } else {
     const x = share => box.left + box.width * share, y = share => box.top + box.height * share;
     const points = [[0.5, 0.5], [0.1, 0.2], [0.9, 0.2], [0.1, 0.8], [0.9, 0.8]].map(p => [x(p[0]), y(p[1])])
-      .filter(p => p[0] > 0 && p[1] > 0 && p[0] < innerWidth && p[1] < innerHeight);
+      .filter(p => p[0] > 0 && p[1] > 0 && p[0] < innerWidth - 1 && p[1] < innerHeight - 1);
     const free = points.filter(p => {
       const top = document.elementFromPoint(p[0], p[1]);
       return top && (element.contains(top) || top.contains(element) || (element.labels && Array.from(element.labels).some(l => l.contains(top))));

@@ -106,7 +106,7 @@ final class Seeds {
                         "main { inline-size: 40rem }").seen(Setting.PHONE),
                 inText("reflow", "a wide table without its frame", "wide tables scroll in a named frame", "table",
                         page -> page.selectFirst("table").parent().unwrap()),
-                inScript("text spacing", "paragraphs of a fixed height", "room for wide spacing", "main p", """
+                inScript("text spacing", "paragraphs of a fixed height", "room for wide spacing", ".prose p", """
                         document.querySelectorAll("main p").forEach(p => {
                           p.style.blockSize = p.getBoundingClientRect().height + "px"; p.style.overflow = "hidden"; });
                         """).seen(Setting.PHONE),

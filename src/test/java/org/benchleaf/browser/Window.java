@@ -33,6 +33,8 @@ final class Window implements AutoCloseable {
     static Window on(Path root) {
         Window window = new Window(Chromium.ofThisMachine().start(), root);
         window.tell("Page.addScriptToEvaluateOnNewDocument", Map.of("source", Scripts.witness()));
+        // As if it were always the one in front: beside another window its focus would not show.
+        window.tell("Emulation.setFocusEmulationEnabled", Map.of("enabled", true));
         window.show(Setting.DESK);
         return window;
     }
@@ -107,13 +109,20 @@ final class Window implements AutoCloseable {
 
     /** Presses and lets go a key that has a name, such as Tab or Enter. */
     void press(String key, int code) {
-        Map<String, Object> stroke = Map.of("type", "rawKeyDown", "key", key, "code", key,
-                "windowsVirtualKeyCode", code, "nativeVirtualKeyCode", code);
-        tell("Input.dispatchKeyEvent", stroke);
+        hold(key, code);
         if (key.equals("Enter")) {
             tell("Input.dispatchKeyEvent", Map.of("type", "char", "key", key, "text", "\r"));
         }
-        tell("Input.dispatchKeyEvent", Map.of("type", "keyUp", "key", key, "code", key,
+        stroke("keyUp", key, code);
+    }
+
+    /** Presses a key and keeps it down; pressed again, it repeats as a held key does. */
+    void hold(String key, int code) {
+        stroke("rawKeyDown", key, code);
+    }
+
+    private void stroke(String type, String key, int code) {
+        tell("Input.dispatchKeyEvent", Map.of("type", type, "key", key, "code", key,
                 "windowsVirtualKeyCode", code, "nativeVirtualKeyCode", code));
     }
 
