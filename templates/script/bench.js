@@ -72,23 +72,31 @@
     var start = button(words.start, label, toggle);
     var reset = button(words.reset, label, function () { clear(); paint(); });
     var longer = button(words.longer, label, function () { extend(60); });
-    var set = make("label", "timer__set", words.length);
-    var minutes = make("input");
-    minutes.type = "number"; minutes.min = "0.5"; minutes.step = "0.5"; minutes.max = String(usual / 6);
-    minutes.setAttribute("aria-label", words.length + ": " + label);
-    set.appendChild(minutes);
-    [shown, start, reset, longer, set].forEach(function (part) { run.appendChild(part); });
+    var other = button(words.other, label, ask);
+    var minutes = null;
+    [shown, start, reset, longer, other].forEach(function (part) { run.appendChild(part); });
     var stamp = make("p", "timer__stamp");
     var status = make("p", "timer__status");
     status.setAttribute("role", "status");
     [run, stamp, status].forEach(function (part) { item.insertBefore(part, item.querySelector(".timer__write")); });
-    minutes.addEventListener("change", function () {
-      var wanted = Math.min(Number(minutes.value) * 60, usual * 10);
-      if (!(wanted > 0) || mine().end || mine().left) { minutes.value = String(length() / 60); return; }
-      save({ length: wanted });
-      paint();
-    });
 
+    /* The field is made when it is wanted: browsers look at every field there is, and lay out the whole sheet for it. */
+    function ask() {
+      var set = make("label", "timer__set", words.length);
+      minutes = make("input");
+      minutes.type = "number"; minutes.min = "0.5"; minutes.step = "0.5"; minutes.max = String(usual / 6);
+      minutes.setAttribute("aria-label", words.length + ": " + label);
+      minutes.addEventListener("change", function () {
+        var wanted = Math.min(Number(minutes.value) * 60, usual * 10);
+        if (!(wanted > 0) || mine().end || mine().left) { minutes.value = String(length() / 60); return; }
+        save({ length: wanted });
+        paint();
+      });
+      set.appendChild(minutes);
+      run.replaceChild(set, other);
+      paint();
+      minutes.focus();
+    }
     function mine() { return state.timers[id] || {}; }
     function save(next) { state.timers[id] = next; keep(); }
     function clear() { delete state.timers[id]; keep(); }
@@ -148,7 +156,7 @@
       }
       stamp.textContent = now.began && now.end
         ? fill(words["started-at"], { t: clock(now.began), u: clock(now.end) }) : "";
-      if (document.activeElement !== minutes) { minutes.value = String(Math.round(length() / 6) / 10); }
+      if (minutes && document.activeElement !== minutes) { minutes.value = String(Math.round(length() / 6) / 10); }
       if (!now.began) { status.textContent = ""; }
     }
     paint();
@@ -224,21 +232,35 @@
     resume.hidden = true;
     told.textContent = words.cleared;
   });
+  /* A browser lets go of the screen when its page is left, so it is asked again when the reader comes back. */
   var awake = desk.querySelector("[data-desk=awake]");
   var lock = null;
-  awake.addEventListener("click", function () {
-    if (lock) { lock.release(); return; }
-    if (!navigator.wakeLock) { told.textContent = words["awake-no"]; return; }
+  var wanted = false;
+  function tellAwake(on, text) {
+    awake.setAttribute("aria-pressed", String(on));
+    told.textContent = text;
+  }
+  function stayOn() {
     navigator.wakeLock.request("screen").then(function (granted) {
+      if (!wanted) { granted.release(); return; }
       lock = granted;
-      awake.setAttribute("aria-pressed", "true");
-      told.textContent = words["awake-on"];
+      tellAwake(true, words["awake-on"]);
       lock.addEventListener("release", function () {
         lock = null;
-        awake.setAttribute("aria-pressed", "false");
-        told.textContent = words["awake-off"];
+        tellAwake(false, words["awake-off"]);
       });
-    }, function () { told.textContent = words["awake-no"]; });
+    }, function () {
+      wanted = false;
+      tellAwake(false, words["awake-no"]);
+    });
+  }
+  awake.hidden = !navigator.wakeLock;
+  awake.addEventListener("click", function () {
+    wanted = !wanted;
+    if (wanted) { stayOn(); } else if (lock) { lock.release(); }
+  });
+  document.addEventListener("visibilitychange", function () {
+    if (!document.hidden && wanted && !lock) { stayOn(); }
   });
   desk.hidden = false;
 }());

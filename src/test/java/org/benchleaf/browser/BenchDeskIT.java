@@ -90,6 +90,16 @@ class BenchDeskIT {
     }
 
     @Test
+    void the_field_for_another_length_comes_when_it_is_asked_for_and_takes_the_focus() {
+        atTheBench((window, clock) -> {
+            assertThat(window.run("return document.querySelectorAll('.timer input').length;")).isEqualTo(0L);
+            pressed(window, BATH, "Other length");
+            assertThat(window.texts("const field = document.activeElement; return [field.closest('.timer').dataset.timer,"
+                    + "field.value, field.getAttribute('aria-label')];")).containsExactly(BATH, "20", "Minutes: Bath 1");
+        });
+    }
+
+    @Test
     void running_and_paused_timers_survive_a_reload() {
         atTheBench((window, clock) -> {
             pressed(window, BATH, "Start");
@@ -201,6 +211,7 @@ class BenchDeskIT {
     }
 
     private static void setMinutes(Window window, String name, String minutes) {
+        pressed(window, name, "Other length");
         window.run("const field = document.querySelector(arguments[0] + ' input');"
                 + "field.value = arguments[1]; field.dispatchEvent(new Event('change'));", timer(name), minutes);
     }
