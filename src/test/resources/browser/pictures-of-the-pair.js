@@ -1,1 +1,1 @@
-return all("[data-compare] .comparison__pair img").map(picture => picture.getAttribute("src"));
+return all(".comparison__pair img").map(picture => picture.getAttribute("src"));

@@ -3,6 +3,7 @@ package org.benchleaf.browser;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.parallel.Execution;
 import org.junit.jupiter.api.parallel.ExecutionMode;
@@ -53,8 +54,30 @@ class ComparisonIT {
                 window.show(Setting.DESK);
                 window.open(CASE);
                 assertThat(pictures(window)).isEqualTo(printed);
+                assertThat(desk(window)).isEqualTo(0.0);
             } finally {
                 window.letScriptsRun(true);
+            }
+        });
+    }
+
+    @Test
+    void the_desk_has_its_room_before_its_script_comes() {
+        Windows.lend(window -> {
+            for (int width : new int[] {320, 412, 1280}) {
+                window.show(new Setting(width, Setting.Look.LIGHT));
+                window.ask("Network.enable", Map.of());
+                window.ask("Network.setBlockedURLs", Map.of("urls", List.of("*/compare.js")));
+                try {
+                    window.open(CASE);
+                    List<String> waiting = places(window);
+                    window.ask("Network.setBlockedURLs", Map.of("urls", List.of()));
+                    window.open(CASE);
+                    assertThat(waiting).as("at " + width + " px").isEqualTo(places(window));
+                    assertThat(desk(window)).isPositive();
+                } finally {
+                    window.ask("Network.setBlockedURLs", Map.of("urls", List.of()));
+                }
             }
         });
     }
@@ -69,6 +92,16 @@ class ComparisonIT {
     /** How much of the later picture can be seen, from 0 to 1, by the edge that cuts it. */
     private static double after(Window window) {
         return ((Number) window.run(Scripts.named("later-picture-seen"))).doubleValue();
+    }
+
+    private static double desk(Window window) {
+        return ((Number) window.run("return document.querySelector('.comparison__desk').getBoundingClientRect().height;"))
+                .doubleValue();
+    }
+
+    private static List<String> places(Window window) {
+        return window.texts("return [...document.querySelectorAll('.comparison, .comparison__pair img, .section')]"
+                + ".map(one => { const box = one.getBoundingClientRect(); return [box.x, box.y, box.width, box.height].join(' '); });");
     }
 
     private static List<String> pictures(Window window) {

@@ -1,0 +1,35 @@
+package org.benchleaf.browser;
+
+import java.util.Map;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.parallel.Execution;
+import org.junit.jupiter.api.parallel.ExecutionMode;
+
+/** While a page comes in on a slow phone, nothing of it jumps: the layout shift of 0 that the house asks for. */
+@Execution(ExecutionMode.CONCURRENT)
+class LoadingIT {
+
+    private static final int SLOWER = 4;
+
+    @Test
+    void nothing_jumps_while_a_page_comes_in() {
+        Windows.lend(window -> {
+            Object planted = window.ask("Page.addScriptToEvaluateOnNewDocument",
+                    Map.of("source", Scripts.plain("what-jumps"))).get("identifier");
+            window.ask("Emulation.setCPUThrottlingRate", Map.of("rate", SLOWER));
+            try {
+                Fault.none(Stream.of(412, 1280).map(width -> new Setting(width, Setting.Look.LIGHT)).flatMap(setting ->
+                        SiteUnderTest.demo().onePageOfEachKind().values().stream().flatMap(page -> {
+                            window.show(setting);
+                            window.open(page.path());
+                            return window.textsLater(Scripts.plain("after-two-frames")).stream()
+                                    .map(jump -> new Fault("nothing jumps", window.place(), jump));
+                        })));
+            } finally {
+                window.ask("Emulation.setCPUThrottlingRate", Map.of("rate", 1));
+                window.ask("Page.removeScriptToEvaluateOnNewDocument", Map.of("identifier", planted));
+            }
+        });
+    }
+}
