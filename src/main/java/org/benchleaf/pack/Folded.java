@@ -1,123 +1,117 @@
 package org.benchleaf.pack;
 
 import java.text.Normalizer;
-import java.util.Arrays;
 import java.util.Locale;
 import java.util.Map;
 
 /**
  * A text brought down to what makes a word the same word: small letters without accents, and digits; nothing else.
  *
- * <p>Every spelling of a name ("Brändreth-Voss", "BRANDRETH VOSS", "brandreth_voss") becomes the same letters, and
- * each letter remembers where it stood, so that whole words can be told from parts of words.
+ * <p>Every spelling of a name ("Brändreth-Voss", "BRANDRETH VOSS", "brandreth_voss") becomes the same letters, and the
+ * place of each in the text can be told, so that whole words can be told from parts of words.
  */
 final class Folded {
 
     private static final Map<Character, String> SPECIAL = Map.of('ß', "ss", 'æ', "ae", 'œ', "oe", 'ø', "o", 'ł', "l",
             'đ', "d", 'ð', "d", 'þ', "th", 'ı', "i");
 
-    private final String source;
-    private char[] found;
-    private int[] origins;
-    private int count;
-    private String letters = "";
+    private static final int ASCII = 0x80;
+    /** The letters of each sign beyond ASCII, found once: many pages are full of dashes and narrow spaces. */
+    private static final String[] OTHERS = new String[Character.MAX_VALUE + 1];
 
-    private Folded(String source) {
+    private final String source;
+    private final String letters;
+
+    private Folded(String source, String letters) {
         this.source = source;
-        this.found = new char[Math.max(16, source.length())];
-        this.origins = new int[found.length];
+        this.letters = letters;
     }
 
     /** The folded form of a text. */
     static Folded of(String source) {
-        Folded folded = new Folded(source);
-        for (int at = 0; at < source.length(); at++) {
-            char c = source.charAt(at);
-            if (c < 0x80) {
-                folded.ascii(c, at);
-            } else {
-                folded.other(c, at);
-            }
-        }
-        folded.close();
-        return folded;
+        return new Folded(source, letters(source));
     }
 
-    /** The folded letters of a value, for use as a needle. */
+    /** The folded letters of a value, for use as a needle; they take the place of signs already read. */
     static String letters(String value) {
-        return of(value).letters;
+        char[] signs = value.toCharArray();
+        int count = 0;
+        for (int at = 0; at < signs.length; at++) {
+            char c = signs[at];
+            if (c >= 'a' && c <= 'z' || c >= '0' && c <= '9') {
+                signs[count++] = c;
+            } else if (c >= 'A' && c <= 'Z') {
+                signs[count++] = (char) (c + 32);
+            } else if (c >= ASCII) {
+                String others = others(c);
+                if (count + others.length() > at + 1) {
+                    return grown(signs, count, at);
+                }
+                others.getChars(0, others.length(), signs, count);
+                count += others.length();
+            }
+        }
+        return new String(signs, 0, count);
+    }
+
+    /** Goes on where the letters need more room than the signs they come from, as those of "ß" may. */
+    private static String grown(char[] signs, int count, int from) {
+        StringBuilder letters = new StringBuilder(signs.length + 16).append(signs, 0, count);
+        for (int at = from; at < signs.length; at++) {
+            char c = signs[at];
+            if (c >= ASCII) {
+                letters.append(others(c));
+            } else if (count(c) > 0) {
+                letters.append(Character.toLowerCase(c));
+            }
+        }
+        return letters.toString();
     }
 
     String letters() {
         return letters;
     }
 
-    /** Whole files are folded: what was set aside for more letters than there are is given back. */
-    private void close() {
-        letters = new String(found, 0, count);
-        found = new char[0];
-        origins = Arrays.copyOf(origins, count);
-    }
-
-    /** Where in the source the letter stood. */
-    int origin(int index) {
-        return origins[index];
-    }
-
-    /** Whether the letters from start to end (exclusive) stand alone: no letter goes on before or after them. */
-    boolean isWhole(int start, int end) {
-        return isEdge(origins[start] - 1, origins[start]) && isEdge(origins[end - 1], origins[end - 1] + 1);
-    }
-
-    /** The part of the source around the letters, for looking at what stands near. */
-    String around(int start, int end, int reach) {
-        return source.substring(Math.max(0, origins[start] - reach),
-                Math.min(source.length(), origins[end - 1] + 1 + reach));
-    }
-
-    /** What the source has from the first letter to the last. */
-    String written(int start, int end) {
-        return source.substring(origins[start], origins[end - 1] + 1);
-    }
-
-    private void ascii(char c, int at) {
-        if (c >= 'a' && c <= 'z' || c >= '0' && c <= '9') {
-            add(c, at);
-        } else if (c >= 'A' && c <= 'Z') {
-            add((char) (c + 32), at);
-        }
-    }
-
-    private void other(char c, int at) {
-        char small = Character.toLowerCase(c);
-        String plain = SPECIAL.getOrDefault(small, String.valueOf(small));
-        String decomposed = plain.equals(String.valueOf(small))
-                ? Normalizer.normalize(plain, Normalizer.Form.NFKD).toLowerCase(Locale.ROOT) : plain;
-        for (int i = 0; i < decomposed.length(); i++) {
-            if (Character.isLetterOrDigit(decomposed.charAt(i))) {
-                add(decomposed.charAt(i), at);
+    /** Where in the text the letters from start to end (exclusive) stand; counted anew, since few are ever asked for. */
+    Spot spot(int start, int end) {
+        int first = 0;
+        int count = 0;
+        for (int at = 0; at < source.length(); at++) {
+            int before = count;
+            count += count(source.charAt(at));
+            first = before <= start && start < count ? at : first;
+            if (count >= end) {
+                return new Spot(source, first, at + 1);
             }
         }
+        throw new IndexOutOfBoundsException("there is no letter " + (end - 1));
     }
 
-    private void add(char letter, int at) {
-        if (count == found.length) {
-            found = Arrays.copyOf(found, count * 2);
-            origins = Arrays.copyOf(origins, count * 2);
-        }
-        origins[count] = at;
-        found[count++] = letter;
+    private static int count(char c) {
+        return c >= ASCII ? others(c).length()
+                : c >= 'a' && c <= 'z' || c >= '0' && c <= '9' || c >= 'A' && c <= 'Z' ? 1 : 0;
     }
 
-    /** Whether a word ends between two neighbours: at a sign, or where small letter meets capital or letter meets digit. */
-    private boolean isEdge(int left, int right) {
-        if (left < 0 || right >= source.length()) {
-            return true;
+    private static String others(char c) {
+        String known = OTHERS[c];
+        if (known == null) {
+            known = decomposed(c);
+            OTHERS[c] = known;
         }
-        char a = source.charAt(left);
-        char b = source.charAt(right);
-        return !Character.isLetterOrDigit(a) || !Character.isLetterOrDigit(b)
-                || Character.isLowerCase(a) && Character.isUpperCase(b)
-                || Character.isDigit(a) != Character.isDigit(b);
+        return known;
+    }
+
+    private static String decomposed(char c) {
+        char small = Character.toLowerCase(c);
+        String special = SPECIAL.get(small);
+        String plain = special != null ? special
+                : Normalizer.normalize(String.valueOf(small), Normalizer.Form.NFKD).toLowerCase(Locale.ROOT);
+        StringBuilder letters = new StringBuilder(2);
+        for (int i = 0; i < plain.length(); i++) {
+            if (Character.isLetterOrDigit(plain.charAt(i))) {
+                letters.append(plain.charAt(i));
+            }
+        }
+        return letters.toString();
     }
 }

@@ -88,21 +88,22 @@ public final class LeakScan {
             Map<String, Message> found) {
         Folded letters = reading.letters();
         finder.find(letters.letters(), (start, word) -> {
+            Spot spot = letters.spot(start, start + word.length());
             for (Needle needle : needles.get(word)) {
-                if (counts(needle, letters, start, start + word.length())) {
-                    Place place = placed ? place(path, reading.text(), letters.origin(start)) : Place.file(path);
+                if (counts(needle, spot)) {
+                    Place place = placed ? place(path, reading.text(), spot.start()) : Place.file(path);
                     note(needle, place, where, found);
                 }
             }
         });
     }
 
-    private static boolean counts(Needle needle, Folded letters, int start, int end) {
+    private static boolean counts(Needle needle, Spot spot) {
         return switch (needle.how()) {
             case ANYWHERE -> true;
-            case WHOLE_WORDS -> letters.isWhole(start, end);
-            case NEAR_MONEY -> letters.isWhole(start, end) && isOneNumber(letters.around(start, end, 2),
-                    letters.written(start, end)) && MONEY.matcher(letters.around(start, end, MONEY_REACH)).find();
+            case WHOLE_WORDS -> spot.isWhole();
+            case NEAR_MONEY -> spot.isWhole() && isOneNumber(spot.around(2), spot.written())
+                    && MONEY.matcher(spot.around(MONEY_REACH)).find();
         };
     }
 

@@ -65,7 +65,7 @@ public final class OthersScan {
 
     private void search(String path, Folded letters, String own, String where, Map<String, Message> found) {
         finder.find(letters.letters(), (start, word) -> {
-            if (letters.isWhole(start, start + word.length())) {
+            if (letters.spot(start, start + word.length()).isWhole()) {
                 needles.get(word).stream().filter(needle -> !needle.caseId().equals(own))
                         .forEach(needle -> LeakScan.note(needle, Place.file(path), where, found));
             }

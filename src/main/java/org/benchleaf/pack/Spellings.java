@@ -72,14 +72,27 @@ final class Spellings {
         Matcher escape = ESCAPE.matcher(text);
         StringBuilder undone = new StringBuilder(text.length());
         int from = 0;
-        for (int at = 0; at < text.length(); at++) {
-            if (BEGINS_ESCAPE.indexOf(text.charAt(at)) >= 0 && escape.region(at, text.length()).lookingAt()) {
+        int[] next = new int[BEGINS_ESCAPE.length()];
+        for (int at = next(text, 0, next); at < text.length(); at = next(text, Math.max(at + 1, from), next)) {
+            if (escape.region(at, text.length()).lookingAt()) {
                 undone.append(text, from, at).append(character(escape));
                 from = escape.end();
-                at = from - 1;
             }
         }
         return undone.append(text, from, text.length()).toString();
+    }
+
+    /** Where the next sign stands that begins an escape, from a place on; each kind of sign is looked for once. */
+    private static int next(String text, int from, int[] next) {
+        int nearest = text.length();
+        for (int kind = 0; kind < next.length; kind++) {
+            if (next[kind] < from || from == 0) {
+                int found = text.indexOf(BEGINS_ESCAPE.charAt(kind), from);
+                next[kind] = found < 0 ? text.length() : found;
+            }
+            nearest = Math.min(nearest, next[kind]);
+        }
+        return nearest;
     }
 
     /** The text without its tags; what begins like one and does not end soon is none. */
