@@ -10,7 +10,6 @@ public interface Block {
 
     /** The name shared by record, template, style and example: {@code StepStrip} becomes {@code step-strip}. */
     default String name() {
-        return getClass().getSimpleName().replaceAll("(?<=[a-z0-9])(?=[A-Z])", "-")
-                .toLowerCase(java.util.Locale.ROOT);
+        return BlockNames.of(getClass());
     }
 }

@@ -6,6 +6,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.benchleaf.model.Library;
@@ -20,10 +22,17 @@ import org.benchleaf.model.Term;
 record GlossaryTerms(Pattern pattern, Map<String, String> ids) {
 
     private static final Pattern NOTHING = Pattern.compile("(?!)");
+    /** Made once for all pages: making the pattern takes longer than looking through a page for it. */
+    private static final Map<List<Term>, GlossaryTerms> MADE = new ConcurrentHashMap<>();
 
+    /** The terms of a library's glossary. */
     static GlossaryTerms of(Library library) {
+        return MADE.computeIfAbsent(library.glossary(), GlossaryTerms::made);
+    }
+
+    private static GlossaryTerms made(List<Term> glossary) {
         Map<String, String> ids = new HashMap<>();
-        for (Term term : library.glossary()) {
+        for (Term term : glossary) {
             ids.putIfAbsent(term.term().toLowerCase(Locale.ROOT), term.id());
             term.also().forEach(form -> ids.putIfAbsent(form.toLowerCase(Locale.ROOT), term.id()));
         }
@@ -32,7 +41,12 @@ record GlossaryTerms(Pattern pattern, Map<String, String> ids) {
         if (forms.isEmpty()) {
             return new GlossaryTerms(NOTHING, ids);
         }
-        String any = forms.stream().map(Pattern::quote).collect(Collectors.joining("|"));
+        // By their first letters, so that at most words only one of hundreds of forms is tried.
+        Map<String, List<String>> byLetter = forms.stream().collect(Collectors.groupingBy(
+                form -> form.substring(0, form.offsetByCodePoints(0, 1)), TreeMap::new, Collectors.toList()));
+        String any = byLetter.entrySet().stream().map(letter -> Pattern.quote(letter.getKey()) + letter.getValue().stream()
+                .map(form -> Pattern.quote(form.substring(letter.getKey().length()))).collect(Collectors.joining("|", "(?:", ")")))
+                .collect(Collectors.joining("|"));
         return new GlossaryTerms(Pattern.compile("(?<![\\p{L}\\p{N}-])(?:" + any + ")(?![\\p{L}\\p{N}-])",
                 Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE), ids);
     }

@@ -88,18 +88,21 @@ final class Paths {
      * <p>A letter without such a spelling is written by its number, so that words of any script stay apart.
      */
     static String slug(String text) {
-        StringBuilder slug = new StringBuilder();
+        StringBuilder slug = new StringBuilder(text.length());
         Normalizer.normalize(text, Normalizer.Form.NFD).toLowerCase(Locale.ROOT).codePoints().forEach(c -> {
             if (c >= 'a' && c <= 'z' || c >= '0' && c <= '9') {
                 slug.append((char) c);
             } else if (Character.isLetter(c)) {
                 slug.append(Integer.toHexString(c));
-            } else if (Character.getType(c) != Character.NON_SPACING_MARK) {
+            } else if (Character.getType(c) != Character.NON_SPACING_MARK && !slug.isEmpty()
+                    && slug.charAt(slug.length() - 1) != '-') {
                 slug.append('-');
             }
         });
-        String joined = slug.toString().replaceAll("-+", "-").replaceAll("^-|-$", "");
-        return joined.isEmpty() ? "x" : joined;
+        if (!slug.isEmpty() && slug.charAt(slug.length() - 1) == '-') {
+            slug.setLength(slug.length() - 1);
+        }
+        return slug.isEmpty() ? "x" : slug.toString();
     }
 
     /** A slug short enough for the name of a file; what is cut off still tells names apart. */

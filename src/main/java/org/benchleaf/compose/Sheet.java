@@ -26,6 +26,7 @@ final class Sheet {
     private final NumberText numbers;
     private final Map<String, Figure> figures;
     private final GlossaryLinks glossary;
+    private final Sources sources;
     private final Map<String, Integer> worked = new HashMap<>();
     private final List<Block> blocks = new ArrayList<>();
     private final List<String> scripts = new ArrayList<>();
@@ -41,6 +42,7 @@ final class Sheet {
         this.numbers = NumberText.in(words);
         this.figures = figures;
         this.glossary = new GlossaryLinks(GlossaryTerms.of(library), way(Paths.GLOSSARY));
+        this.sources = Sources.of(library);
         scripts.add("disclosure.js");
     }
 
@@ -147,7 +149,7 @@ final class Sheet {
 
     /** A source by its number in the list of sources, if the library has it. */
     Optional<Citation> cite(String key) {
-        return Sources.of(library).cite(key, way(Paths.SOURCES));
+        return sources.cite(key, way(Paths.SOURCES));
     }
 
     /** Keeps the strengths of solutions off this page. */

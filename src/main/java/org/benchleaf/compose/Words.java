@@ -5,6 +5,7 @@ import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.Collections;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Properties;
@@ -27,6 +28,8 @@ final class Words {
 
     private final String language;
     private final Map<String, String> texts;
+    /** Asked for again on every page. */
+    private final Map<String, Map<String, String>> groups = new ConcurrentHashMap<>();
 
     private Words(String language, Map<String, String> texts) {
         this.language = language;
@@ -81,6 +84,9 @@ final class Words {
         if (text == null) {
             throw new IllegalArgumentException("no words for '" + key + "' in " + language);
         }
+        if (text.indexOf('{') < 0) {
+            return text;
+        }
         Matcher hole = HOLE.matcher(text);
         StringBuilder said = new StringBuilder();
         while (hole.find()) {
@@ -105,6 +111,10 @@ final class Words {
 
     /** Every text whose key begins with the group, by the rest of its key: the fixed labels of a block. */
     Map<String, String> group(String group) {
+        return groups.computeIfAbsent(group, this::collected);
+    }
+
+    private Map<String, String> collected(String group) {
         Map<String, String> labels = new TreeMap<>();
         String start = group + ".";
         texts.forEach((key, text) -> {
@@ -115,7 +125,7 @@ final class Words {
         if (labels.isEmpty()) {
             throw new IllegalArgumentException("no words for the group '" + group + "' in " + language);
         }
-        return labels;
+        return Collections.unmodifiableMap(labels);
     }
 
     private static String value(String name, String key, Object... pairs) {
