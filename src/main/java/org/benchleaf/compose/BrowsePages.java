@@ -3,6 +3,7 @@ package org.benchleaf.compose;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /** The index of every way to sort the cases, and a list of cases for each value. */
 final class BrowsePages implements SitePageMaker {
@@ -35,21 +36,24 @@ final class BrowsePages implements SitePageMaker {
         pages.add(index.page(title, words.say("browse.lead")));
         for (Facets facet : Facets.values()) {
             if (facet != Facets.MATERIAL) {
-                facet.sorted(desk).forEach((value, cards) -> pages.add(page(desk, facet, value, cards)));
+                facet.sorted(desk).forEach((value, cards) -> pages.addAll(pages(desk, facet, value, cards)));
             }
         }
         return pages;
     }
 
-    private Page page(SiteDesk desk, Facets facet, String value, List<CaseCard> cards) {
-        Sheet sheet = desk.sheet(facet.path(value), kind());
-        Words words = sheet.words();
-        String label = facet.label(value, desk, words);
-        String title = words.say("browse.title-" + facet.word(), "value", label);
-        sheet.add(new Opening(Optional.of(words.say("browse.by-" + facet.word())), title, Optional.empty(), List.of(),
-                Optional.empty()));
-        sheet.add(new Section("cases", words.count("browse.cases", cards.size()), Optional.empty(),
-                List.of(CaseEntries.of(sheet, cards))));
-        return sheet.page(title, words.count("browse.description", cards.size(), "value", title));
+    private List<Page> pages(SiteDesk desk, Facets facet, String value, List<CaseCard> cards) {
+        List<List<CaseCard>> parts = CaseEntries.pages(cards);
+        return IntStream.rangeClosed(1, parts.size()).mapToObj(number -> {
+            Sheet sheet = desk.sheet(Paths.numbered(facet.path(value), number), kind());
+            Words words = sheet.words();
+            String title = words.say("browse.title-" + facet.word(), "value", facet.label(value, desk, words));
+            String heading = CaseEntries.numbered(sheet, title, number, parts.size());
+            sheet.add(new Opening(Optional.of(words.say("browse.by-" + facet.word())), heading, Optional.empty(), List.of(),
+                    Optional.empty()));
+            sheet.add(new Section("cases", words.count("browse.cases", cards.size()), Optional.empty(),
+                    CaseEntries.page(sheet, parts, number, page -> Paths.numbered(facet.path(value), page))));
+            return sheet.page(heading, words.count("browse.description", cards.size(), "value", heading));
+        }).toList();
     }
 }

@@ -3,13 +3,70 @@ package org.benchleaf.compose;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.IntFunction;
+import java.util.stream.IntStream;
 
-/** Lists cases on a page. */
+/** Lists cases: so many as a page shows at ease with all that tells them apart, more by a line each, very many on several pages. */
 final class CaseEntries {
 
+    /** Each with its picture and facts, on one page. */
+    static final int IN_FULL = 60;
+    private static final int LINES_A_PAGE = 400;
     private static final int IN_FIRST_VIEW = 2;
 
     private CaseEntries() {
+    }
+
+    /** The cases of each page on which so many are listed; one page without any if there are none. */
+    static List<List<CaseCard>> pages(List<CaseCard> cards, int most) {
+        List<List<CaseCard>> pages = new ArrayList<>();
+        for (int from = 0; from < Math.max(1, cards.size()); from += most) {
+            pages.add(cards.subList(from, Math.min(cards.size(), from + most)));
+        }
+        return pages;
+    }
+
+    /** The cases of each page of a list that may be of any length. */
+    static List<List<CaseCard>> pages(List<CaseCard> cards) {
+        return pages(cards, cards.size() <= IN_FULL ? IN_FULL : LINES_A_PAGE);
+    }
+
+    /**
+     * One page of such a list, with the ways to the others.
+     *
+     * @param number of the page, from 1
+     * @param pathOf the path of a page by its number
+     */
+    static List<Block> page(Sheet sheet, List<List<CaseCard>> pages, int number, IntFunction<String> pathOf) {
+        List<CaseCard> cards = pages.get(number - 1);
+        List<Block> blocks = new ArrayList<>();
+        if (!cards.isEmpty()) {
+            blocks.add(pages.size() == 1 && cards.size() <= IN_FULL ? of(sheet, cards) : lines(sheet, cards));
+        }
+        others(sheet, pages.size(), number, pathOf).ifPresent(blocks::add);
+        return blocks;
+    }
+
+    private static LinkList lines(Sheet sheet, List<CaseCard> cards) {
+        return new LinkList(cards.stream().map(card -> new LinkList.Entry(sheet.link(card.title(), card.start()),
+                object(card) + " · " + sheet.words().term("level", card.level()))).toList());
+    }
+
+    /** Links to the other pages of a list, if there are any. */
+    static Optional<LinkList> others(Sheet sheet, int count, int number, IntFunction<String> pathOf) {
+        return count == 1 ? Optional.empty() : Optional.of(new LinkList(IntStream.rangeClosed(1, count)
+                .filter(page -> page != number).mapToObj(page -> new LinkList.Entry(sheet.link(
+                        sheet.words().say("library.page-heading", "page", page, "pages", count), pathOf.apply(page)), ""))
+                .toList()));
+    }
+
+    /** The heading of one page of a list, which tells its number if there are several. */
+    static String numbered(Sheet sheet, String heading, int number, int count) {
+        return count == 1 ? heading : sheet.words().say("case-list.part", "heading", heading, "page", number, "pages", count);
+    }
+
+    private static String object(CaseCard card) {
+        return card.technique().isEmpty() ? card.kind() : card.kind() + ", " + card.technique();
     }
 
     static CaseList of(Sheet sheet, List<CaseCard> cards) {
@@ -23,8 +80,7 @@ final class CaseEntries {
     private static CaseList.Entry entry(Sheet sheet, CaseCard card, boolean first) {
         Words words = sheet.words();
         List<Fact> facts = new ArrayList<>();
-        facts.add(Fact.of(words.say("fact.object"), card.technique().isEmpty() ? card.kind()
-                : card.kind() + ", " + card.technique()));
+        facts.add(Fact.of(words.say("fact.object"), object(card)));
         if (!card.damages().isEmpty()) {
             facts.add(Fact.of(words.say("fact.damage"), String.join(", ", card.damages())));
         }

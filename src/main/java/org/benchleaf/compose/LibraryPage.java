@@ -7,7 +7,6 @@ import java.util.Optional;
 /** The library: every case, and the ways to find one. Long libraries are cut into several pages. */
 final class LibraryPage implements SitePageMaker {
 
-    private static final int CASES_A_PAGE = 60;
     private static final int VALUES_SHOWN = 8;
 
     @Override
@@ -28,18 +27,16 @@ final class LibraryPage implements SitePageMaker {
     @Override
     public List<Page> make(SiteDesk desk) {
         List<Page> pages = new ArrayList<>();
-        int count = Math.max(1, (desk.cards().size() + CASES_A_PAGE - 1) / CASES_A_PAGE);
-        for (int page = 1; page <= count; page++) {
-            pages.add(page(desk, page, count));
+        List<List<CaseCard>> parts = CaseEntries.pages(desk.cards(), CaseEntries.IN_FULL);
+        for (int page = 1; page <= parts.size(); page++) {
+            pages.add(page(desk, parts.get(page - 1), page, parts.size()));
         }
         return pages;
     }
 
-    private Page page(SiteDesk desk, int number, int count) {
+    private Page page(SiteDesk desk, List<CaseCard> cards, int number, int count) {
         Sheet sheet = desk.sheet(pathOf(number), kind());
         Words words = sheet.words();
-        List<CaseCard> cards = desk.cards().subList((number - 1) * CASES_A_PAGE,
-                Math.min(desk.cards().size(), number * CASES_A_PAGE));
         String site = desk.library().studio().name();
         sheet.add(number == 1
                 ? new Opening(Optional.empty(), site, Optional.of(desk.library().studio().about()), List.of(),
@@ -63,16 +60,7 @@ final class LibraryPage implements SitePageMaker {
             return blocks;
         }
         blocks.add(CaseEntries.of(sheet, cards));
-        if (count > 1) {
-            List<LinkList.Entry> others = new ArrayList<>();
-            for (int page = 1; page <= count; page++) {
-                if (page != number) {
-                    others.add(new LinkList.Entry(sheet.link(
-                            sheet.words().say("library.page-heading", "page", page, "pages", count), pathOf(page)), ""));
-                }
-            }
-            blocks.add(new LinkList(others));
-        }
+        CaseEntries.others(sheet, count, number, LibraryPage::pathOf).ifPresent(blocks::add);
         return blocks;
     }
 

@@ -30,8 +30,13 @@ final class MaterialPages implements SitePageMaker {
         List<Page> pages = new ArrayList<>();
         pages.add(index(desk));
         Map<String, List<CaseCard>> uses = Facets.MATERIAL.sorted(desk);
-        desk.library().materials().values().forEach(material ->
-                pages.add(page(desk, material, uses.getOrDefault(material.id(), List.of()))));
+        desk.library().materials().values().forEach(material -> {
+            List<List<CaseCard>> parts = CaseEntries.pages(uses.getOrDefault(material.id(), List.of()));
+            pages.add(page(desk, material, parts));
+            for (int number = 2; number <= parts.size(); number++) {
+                pages.add(further(desk, material, parts, number));
+            }
+        });
         return pages;
     }
 
@@ -49,7 +54,7 @@ final class MaterialPages implements SitePageMaker {
         return sheet.page(title, words.say("materials.lead"));
     }
 
-    private static Page page(SiteDesk desk, Material material, List<CaseCard> cards) {
+    private static Page page(SiteDesk desk, Material material, List<List<CaseCard>> parts) {
         Sheet sheet = desk.sheet(Paths.material(material.id()), "material");
         Words words = sheet.words();
         sheet.add(new Opening(Optional.of(words.term("material-kind", material.kind())), material.name(),
@@ -60,9 +65,23 @@ final class MaterialPages implements SitePageMaker {
                     List.of(new Facts(facts))));
         }
         new SubstanceMaker(sheet).section(material).ifPresent(sheet::add);
-        sheet.add(new Section("cases", words.count("materials.used-in", cards.size()), Optional.empty(),
-                cards.isEmpty() ? List.of() : List.of(CaseEntries.of(sheet, cards))));
+        sheet.add(cases(sheet, material, parts, 1));
         return sheet.page(material.name(), material.plain());
+    }
+
+    /** Where the list of cases goes on. */
+    private static Page further(SiteDesk desk, Material material, List<List<CaseCard>> parts, int number) {
+        Sheet sheet = desk.sheet(Paths.numbered(Paths.material(material.id()), number), "material");
+        String heading = CaseEntries.numbered(sheet, material.name(), number, parts.size());
+        sheet.add(Opening.plain(heading, material.plain()));
+        sheet.add(cases(sheet, material, parts, number));
+        return sheet.page(heading, material.plain());
+    }
+
+    private static Section cases(Sheet sheet, Material material, List<List<CaseCard>> parts, int number) {
+        int uses = parts.stream().mapToInt(List::size).sum();
+        return new Section("cases", sheet.words().count("materials.used-in", uses), Optional.empty(), CaseEntries.page(sheet, parts, number,
+                page -> Paths.numbered(Paths.material(material.id()), page)));
     }
 
     private static List<Fact> facts(Sheet sheet, Material material) {

@@ -52,6 +52,11 @@ final class Paths {
         return "browse/" + facet + "-" + fileName(value) + ".html";
     }
 
+    /** The path of a further page of a long list; no slug has two hyphens in a row, so it is never another's. */
+    static String numbered(String path, int number) {
+        return number == 1 ? path : path.substring(0, path.length() - ".html".length()) + "--" + number + ".html";
+    }
+
     /** The way up from a page to the site's root: empty, {@code ../} or {@code ../../}. */
     static String up(String path) {
         return "../".repeat((int) path.chars().filter(c -> c == '/').count());
