@@ -1,12 +1,12 @@
 <#-- Published sources by number.
-     entries  each with id, author, year, title, where, status, citedBy (links)
+     entries  each with id, author, year, title, where, status, citedBy (links), more (may be empty)
      words    fixed labels -->
 <#macro bibliography entries words>
 <ol class="bibliography">
   <#list entries as entry>
   <li class="bibliography__entry" id="${entry.id}">
     <p>${entry.author}<#if entry.year?has_content> (${entry.year})</#if>: <cite>${entry.title}</cite>. ${entry.where} <span class="bibliography__status">[${entry.status}]</span></p>
-    <p class="bibliography__cited"><#if entry.citedBy?has_content>${words["cited-by"]} <#list entry.citedBy as link><a href="${link.href}">${link.text}</a><#sep>, </#list><#else>${words["not-cited"]}</#if></p>
+    <p class="bibliography__cited"><#if entry.citedBy?has_content>${words["cited-by"]} <#list entry.citedBy as link><a href="${link.href}">${link.text}</a><#sep>, </#list><#if entry.more?has_content> ${entry.more}</#if><#else>${words["not-cited"]}</#if></p>
   </li>
   </#list>
 </ol>

@@ -15,9 +15,12 @@ public record Bibliography(List<Entry> entries, Map<String, String> words) imple
         entries = List.copyOf(entries);
     }
 
-    /** One source: anchor, author, year, title, where it is found, how it was consulted, and who cites it. */
+    /**
+     * One source: anchor, author, year, title, where it is found, how it was consulted, who cites it, and in words how
+     * many more do (may be empty).
+     */
     public record Entry(String id, String author, String year, String title, String where, String status,
-            List<Link> citedBy) {
+            List<Link> citedBy, String more) {
         public Entry {
             citedBy = List.copyOf(citedBy);
         }

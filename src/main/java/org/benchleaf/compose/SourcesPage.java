@@ -4,10 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import org.benchleaf.model.Source;
 
 /** The list of sources by number, each with the pages that cite it. */
 final class SourcesPage implements SitePageMaker {
+
+    /** How many cases a source names; the rest is counted, because every case names its own sources. */
+    private static final int MOST_CASES = 12;
 
     @Override
     public String kind() {
@@ -29,23 +33,33 @@ final class SourcesPage implements SitePageMaker {
         Sheet sheet = desk.sheet(this);
         Words words = sheet.words();
         String title = words.say("way.sources");
-        Map<String, List<Link>> citing = citing(sheet, desk);
+        Map<String, List<Link>> cases = cases(sheet, desk);
+        Map<String, List<Link>> others = others(sheet, desk);
         sheet.add(Opening.plain(title, words.say("sources.lead")));
         sheet.add(new Bibliography(Sources.of(desk.library()).all().stream()
-                .map(source -> entry(words, source, citing)).toList(), words.group("sources")));
+                .map(source -> entry(words, source,
+                        cases.getOrDefault(source.key(), List.of()), others.getOrDefault(source.key(), List.of())))
+                .toList(), words.group("sources")));
         return List.of(sheet.page(title, words.say("sources.lead")));
     }
 
-    private static Bibliography.Entry entry(Words words, Source source, Map<String, List<Link>> citing) {
+    private static Bibliography.Entry entry(Words words, Source source, List<Link> cases, List<Link> others) {
+        List<Link> named = Stream.concat(others.stream(), cases.stream().limit(MOST_CASES)).toList();
+        int more = cases.size() - Math.min(cases.size(), MOST_CASES);
         return new Bibliography.Entry(Sources.anchor(source.key()), source.author(), source.year(), source.title(),
-                source.where(), words.term("source-status", source.status()),
-                citing.getOrDefault(source.key(), List.of()));
+                source.where(), words.term("source-status", source.status()), named,
+                more == 0 ? "" : words.count("sources.more", more));
     }
 
-    private static Map<String, List<Link>> citing(Sheet sheet, SiteDesk desk) {
+    private static Map<String, List<Link>> cases(Sheet sheet, SiteDesk desk) {
         Map<String, List<Link>> citing = new TreeMap<>();
         desk.cards().forEach(card -> card.sources().forEach(key ->
                 add(citing, key, sheet.link(card.title(), card.start()))));
+        return citing;
+    }
+
+    private static Map<String, List<Link>> others(Sheet sheet, SiteDesk desk) {
+        Map<String, List<Link>> citing = new TreeMap<>();
         desk.library().glossary().forEach(term -> term.source().ifPresent(key ->
                 add(citing, key, sheet.link(term.term(), Paths.GLOSSARY + "#" + GlossaryTerms.anchor(term.id())))));
         desk.library().materials().values().forEach(material -> material.source().ifPresent(key ->
