@@ -47,9 +47,9 @@ final class CaseEntries {
         return blocks;
     }
 
-    private static LinkList lines(Sheet sheet, List<CaseCard> cards) {
-        return new LinkList(cards.stream().map(card -> new LinkList.Entry(sheet.link(card.title(), card.start()),
-                object(card) + " · " + sheet.words().term("level", card.level()))).toList());
+    private static CaseLines lines(Sheet sheet, List<CaseCard> cards) {
+        return new CaseLines(cards.stream().map(card -> new CaseLines.Entry(sheet.link(card.title(), card.start()),
+                card.language(), object(card) + " · " + sheet.words().term("level", card.level()))).toList());
     }
 
     /** Links to the other pages of a list, if there are any. */

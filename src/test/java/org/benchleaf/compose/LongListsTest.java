@@ -26,7 +26,8 @@ class LongListsTest {
 
         assertThat(pages).hasSize(1);
         assertThat(lines(pages.get(0))).hasSize(61).first().satisfies(line -> {
-            assertThat(line.link().href()).isEqualTo("../cases/case-0/index.html");
+            assertThat(line.title().href()).isEqualTo("../cases/case-0/index.html");
+            assertThat(line.language()).isEqualTo("en");
             assertThat(line.about()).isEqualTo("poster, lithography · Foundation");
         });
     }
@@ -37,7 +38,7 @@ class LongListsTest {
             List<Page> pages = pages(850, list);
 
             assertThat(pages).extracting(Page::path).containsExactly(list + ".html", list + "--2.html", list + "--3.html");
-            assertThat(pages.stream().flatMap(page -> lines(page).stream()).map(line -> line.link().text()))
+            assertThat(pages.stream().flatMap(page -> lines(page).stream()).map(line -> line.title().text()))
                     .hasSize(850).doesNotHaveDuplicates();
             assertThat(pages).extracting(Page::title).doesNotHaveDuplicates();
             assertThat(ways(pages.get(1))).containsExactlyInAnyOrder(file(list) + ".html", file(list) + "--3.html");
@@ -75,8 +76,8 @@ class LongListsTest {
                 ? section.blocks().stream() : Stream.of()).toList();
     }
 
-    private static List<LinkList.Entry> lines(Page page) {
-        return ((LinkList) blocks(page).get(0)).entries();
+    private static List<CaseLines.Entry> lines(Page page) {
+        return ((CaseLines) blocks(page).get(0)).entries();
     }
 
     private static List<String> ways(Page page) {
