@@ -33,6 +33,8 @@ final class NumberText {
     private static final Pattern LONG_NUMBER = Pattern.compile("\\d+\\.\\d{6,}(?:[eE]-?\\d+)?");
     private static final double MINUTE = 60;
     private static final double HOUR = 3600;
+    /** What is longer is told in hours, as a person would. */
+    private static final double LONGEST_IN_MINUTES = 90;
     private static final double DAY = 86400;
 
     private final char decimalMark;
@@ -147,17 +149,19 @@ final class NumberText {
         double low = time.lowIn(Unit.SECOND);
         double high = time.highIn(Unit.SECOND);
         if (time.spread() == Quantity.Spread.NONE) {
-            return span(time.in(Unit.SECOND));
+            return span(time.in(Unit.SECOND), LONGEST_IN_MINUTES);
         }
-        Amount from = span(low);
-        Amount to = span(high);
+        // Both ends of a range are told in one way: not "90 min" to "2 h 45 min".
+        double inMinutes = high < (LONGEST_IN_MINUTES + 1) * MINUTE ? LONGEST_IN_MINUTES : HOUR / MINUTE;
+        Amount from = span(low, inMinutes);
+        Amount to = span(high, inMinutes);
         if (from.text().equals(to.text())) {
             return from;
         }
         if (from.unit().equals(to.unit()) && !from.unit().isEmpty()) {
             return new Amount(from.number() + EN_DASH + to.number(), to.unit());
         }
-        if (high < 3 * HOUR && low % MINUTE == 0 && high % MINUTE == 0) {
+        if (high <= LONGEST_IN_MINUTES * MINUTE && low % MINUTE == 0 && high % MINUTE == 0) {
             return new Amount(plain(exact(low / MINUTE)) + EN_DASH + plain(exact(high / MINUTE)), "min");
         }
         return new Amount(from.text() + " " + EN_DASH + " " + to.text(), "");
@@ -188,13 +192,13 @@ final class NumberText {
         return String.format(Locale.ROOT, "%02d:%02d", time.getHour(), time.getMinute());
     }
 
-    private Amount span(double seconds) {
+    private Amount span(double seconds, double mostInMinutes) {
         double size = Math.abs(seconds);
         if (size < 120 && size % MINUTE != 0) {
             return new Amount(plain(significant(seconds)), "s");
         }
         long minutes = Math.round(size / MINUTE);
-        if (minutes < 120 && minutes != 60) {
+        if (minutes <= mostInMinutes && minutes != 60) {
             return new Amount(plain(BigDecimal.valueOf(minutes)), "min");
         }
         if (size < 2 * DAY) {
