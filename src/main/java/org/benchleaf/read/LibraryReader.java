@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.CompletableFuture;
 import org.benchleaf.message.Messages;
 import org.benchleaf.message.Place;
 import org.benchleaf.message.ReadingMessages;
@@ -42,6 +43,8 @@ public final class LibraryReader {
                     MethodReader.read(), new RuleBook(List.of(), Matrix.EMPTY, List.of()), Reference.empty(),
                     List.of(), List.of(), messages);
         }
+        // Beside the studio's files: a short command spends more time on reading than on anything else.
+        CompletableFuture<Formulary> ours = CompletableFuture.supplyAsync(MethodReader::read);
         Optional<LibraryDraft.YamlPart> studio = one("studio.yaml");
         if (!content.holds("studio.yaml")) {
             messages.add(ReadingMessages.NO_STUDIO.at(Place.file(content.name(contentRoot.resolve("studio.yaml")))));
@@ -50,12 +53,14 @@ public final class LibraryReader {
                 .forEach(path -> messages.add(ReadingMessages.NOT_A_FOLDER.at(Place.file(content.name(path)),
                         "name", path.getFileName())));
         Optional<LibraryDraft.YamlPart> sources = one("sources.yaml");
-        Formulary formulary = MethodReader.read();
+        List<LibraryDraft.YamlPart> materials = all("materials");
+        Optional<LibraryDraft.YamlPart> glossary = one("glossary.yaml");
+        Formulary formulary = ours.join();
         Set<String> cited = new HashSet<>();
         formulary.sources().forEach(source -> cited.add(source.key()));
         ReferenceReader.sources().forEach(source -> cited.add(source.key()));
         sources.ifPresent(part -> cited.addAll(part.root().entries().keySet()));
-        return new LibraryDraft(studio, all("materials"), one("glossary.yaml"), sources, formulary,
+        return new LibraryDraft(studio, materials, glossary, sources, formulary,
                 RuleReader.read(contentRoot, cited, messages), ReferenceReader.read(contentRoot, messages), all("classes"),
                 CaseReader.folders(contentRoot).stream().map(folder -> folder.getFileName().toString()).toList(),
                 messages);
