@@ -167,7 +167,7 @@ final class ContentStages implements Stages {
             if (said.hasErrors()) {
                 return new Made(List.of(), Optional.empty(), said);
             }
-            List<SiteFile> files = files(publisher.with(pictures), pages.pages(), pages.files());
+            List<SiteFile> files = files(publisher.with(pictures), pages.pages().stream(), pages.files());
             files.addAll(pictures.files());
             CaseCard card = pages.card().withPictureFiles(pictures.noted(pages.card().picture()));
             scan(treatment.id(), files, card, said);
@@ -206,9 +206,8 @@ final class ContentStages implements Stages {
         return others().scan(Searchable.of(file), caseId);
     }
 
-    private static List<SiteFile> files(SitePublisher publisher, List<Page> pages, List<DataFile> data) {
-        List<SiteFile> files = new ArrayList<>();
-        pages.forEach(page -> files.add(publisher.publish(page)));
+    private static List<SiteFile> files(SitePublisher publisher, Stream<Page> pages, List<DataFile> data) {
+        List<SiteFile> files = new ArrayList<>(pages.map(publisher::publish).toList());
         data.forEach(file -> files.add(publisher.publish(file)));
         return files;
     }
@@ -218,7 +217,7 @@ final class ContentStages implements Stages {
         SitePages pages = SiteComposer.compose(library.library(), cards,
                 CheckValueReader.read(library.library().formulary()));
         List<SiteFile> files = new ArrayList<>(files(
-                publisher.with(CasePictures.noted(cards)), pages.pages(), pages.files()));
+                publisher.with(CasePictures.noted(cards)), pages.pages().parallelStream(), pages.files()));
         files.addAll(publisher.assets());
         Messages said = new Messages();
         if (others != null) {

@@ -21,7 +21,7 @@ public final class SiteComposer {
         List<CaseCard> ordered = cards.stream().sorted(Comparator.comparing(CaseCard::title)
                 .thenComparing(CaseCard::id)).toList();
         SiteDesk desk = new SiteDesk(library, ordered, checks);
-        List<Page> pages = PageMakers.SITE.stream().flatMap(maker -> maker.make(desk).stream()).toList();
+        List<Page> pages = PageMakers.SITE.parallelStream().flatMap(maker -> maker.make(desk).stream()).toList();
         return new SitePages(pages, Stream.concat(Stream.of(SearchIndex.file(desk)), WritingPage.files().stream())
                 .toList());
     }
