@@ -16,8 +16,6 @@ import org.benchleaf.check.LibraryChecker;
 import org.benchleaf.compose.CaseCard;
 import org.benchleaf.compose.CasePages;
 import org.benchleaf.compose.Clearance;
-import org.benchleaf.compose.DataFile;
-import org.benchleaf.compose.Page;
 import org.benchleaf.compose.PageComposer;
 import org.benchleaf.compose.SiteComposer;
 import org.benchleaf.compose.SitePages;
@@ -167,7 +165,10 @@ final class ContentStages implements Stages {
             if (said.hasErrors()) {
                 return new Made(List.of(), Optional.empty(), said);
             }
-            List<SiteFile> files = files(publisher.with(pictures), pages.pages().stream(), pages.files());
+            List<SiteFile> files = new ArrayList<>();
+            SitePublisher withPictures = publisher.with(pictures);
+            pages.pages().forEach(page -> files.add(withPictures.publish(page)));
+            pages.files().forEach(file -> files.add(publisher.publish(file)));
             files.addAll(pictures.files());
             CaseCard card = pages.card().withPictureFiles(pictures.noted(pages.card().picture()));
             scan(treatment.id(), files, card, said);
@@ -206,18 +207,20 @@ final class ContentStages implements Stages {
         return others().scan(Searchable.of(file), caseId);
     }
 
-    private static List<SiteFile> files(SitePublisher publisher, Stream<Page> pages, List<DataFile> data) {
-        List<SiteFile> files = new ArrayList<>(pages.map(publisher::publish).toList());
-        data.forEach(file -> files.add(publisher.publish(file)));
-        return files;
-    }
-
     @Override
-    public SharedFiles shared(List<CaseCard> cards) {
+    public SharedFiles shared(List<CaseCard> cards, Progress.Shown shown) {
         SitePages pages = SiteComposer.compose(library.library(), cards,
                 CheckValueReader.read(library.library().formulary()));
-        List<SiteFile> files = new ArrayList<>(files(
-                publisher.with(CasePictures.noted(cards)), pages.pages().parallelStream(), pages.files()));
+        List<SiteFile> files = new ArrayList<>();
+        try (Progress progress = shown.of("Pages of the whole site", pages.pages().size())) {
+            SitePublisher withPictures = publisher.with(CasePictures.noted(cards));
+            files.addAll(pages.pages().parallelStream().map(page -> {
+                SiteFile file = withPictures.publish(page);
+                progress.step();
+                return file;
+            }).toList());
+        }
+        pages.files().forEach(file -> files.add(publisher.publish(file)));
         files.addAll(publisher.assets());
         Messages said = new Messages();
         if (others != null) {

@@ -7,6 +7,7 @@ import java.time.Duration;
 import java.util.Locale;
 import java.util.Timer;
 import java.util.TimerTask;
+import java.util.function.LongSupplier;
 import me.tongfei.progressbar.ConsoleProgressBarConsumer;
 import me.tongfei.progressbar.ProgressBar;
 import me.tongfei.progressbar.ProgressBarBuilder;
@@ -25,19 +26,22 @@ final class Progress implements AutoCloseable {
     private final int width;
     private final String what;
     private final int total;
-    private final long started = System.nanoTime();
+    private final LongSupplier nanos;
+    private final long started;
     private ProgressBar bar;
     private Timer waiting;
     private int done;
     private int lines;
     private boolean closed;
 
-    private Progress(PrintStream out, boolean terminal, int width, String what, int total) {
-        this.out = out;
-        this.terminal = terminal;
-        this.width = width;
+    private Progress(Shown shown, String what, int total) {
+        this.out = shown.out();
+        this.terminal = shown.terminal();
+        this.width = shown.width();
         this.what = what;
         this.total = total;
+        this.nanos = shown.nanos();
+        this.started = nanos.getAsLong();
         if (terminal) {
             // Also where the first case takes long, something is to be seen.
             waiting = new Timer("progress", true);
@@ -50,14 +54,19 @@ final class Progress implements AutoCloseable {
         }
     }
 
-    /** Where progress is shown. */
-    record Shown(PrintStream out, boolean terminal, int width) {
+    /**
+     * Where progress is shown.
+     *
+     * @param width of the terminal in letters
+     * @param nanos the clock, in nanoseconds from any moment
+     */
+    record Shown(PrintStream out, boolean terminal, int width, LongSupplier nanos) {
 
         /** On the terminal if there is one and nobody collects the output. */
         static Shown here(PrintStream out) {
             boolean terminal = System.console() != null && System.getenv("CI") == null
                     && !"dumb".equals(System.getenv("TERM"));
-            return new Shown(out, terminal, columns());
+            return new Shown(out, terminal, columns(), System::nanoTime);
         }
 
         private static int columns() {
@@ -66,14 +75,14 @@ final class Progress implements AutoCloseable {
         }
 
         Progress of(String what, int total) {
-            return new Progress(out, terminal, width, what, total);
+            return new Progress(this, what, total);
         }
     }
 
     /** Counts one more as done; may be called by several threads. */
     synchronized void step() {
         done++;
-        if (System.nanoTime() - started < QUIET_NANOS) {
+        if (taken() < QUIET_NANOS) {
             return;
         }
         if (terminal) {
@@ -81,6 +90,10 @@ final class Progress implements AutoCloseable {
         } else {
             showLine();
         }
+    }
+
+    private long taken() {
+        return nanos.getAsLong() - started;
     }
 
     private synchronized void showBar() {
@@ -91,7 +104,7 @@ final class Progress implements AutoCloseable {
             bar = new ProgressBarBuilder().setTaskName(what).setInitialMax(total).setStyle(ProgressBarStyle.ASCII)
                     .setUpdateIntervalMillis(200).hideEta().showSpeed(RATE).setUnit("", 1).setMaxRenderedLength(width - 1)
                     .setConsumer(new ConsoleProgressBarConsumer(out, width - 1)).clearDisplayOnFinish()
-                    .startsFrom(done, Duration.ofNanos(System.nanoTime() - started)).build();
+                    .startsFrom(done, Duration.ofNanos(taken())).build();
         }
         bar.stepTo(done);
         bar.setExtraMessage(left());
@@ -102,7 +115,7 @@ final class Progress implements AutoCloseable {
         if (done == 0) {
             return "";
         }
-        double seconds = (System.nanoTime() - started) / 1e9 / done * (total - done);
+        double seconds = taken() / 1e9 / done * (total - done);
         return ", " + (seconds < MOST_SECONDS ? Math.round(seconds) + " s left" : Math.round(seconds / 60) + " min left");
     }
 

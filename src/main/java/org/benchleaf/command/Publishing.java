@@ -87,7 +87,7 @@ final class Publishing {
             all(cases, packer);
             if (!errors) {
                 String privateValues = searchKept(packer);
-                Stages.SharedFiles shared = stages.shared(List.copyOf(cards.values()));
+                Stages.SharedFiles shared = stages.shared(List.copyOf(cards.values()), shown);
                 tell(shared.messages());
                 tell(packer.stageShared(shared.files(), privateValues));
                 tell(packer.verify());
@@ -114,7 +114,9 @@ final class Publishing {
 
     private Edition apply(SitePacker packer) {
         tell(packer.changedByHand());
-        return packer.apply(count -> { });
+        try (Progress progress = shown.of("Files", packer.ready())) {
+            return packer.apply(count -> progress.step());
+        }
     }
 
     /** Each thread takes the next case when it is done with one, so that only as many are in memory as there are threads. */

@@ -26,8 +26,12 @@ interface Stages {
     /** The private values of other cases that stand in a file of one case. */
     List<Message> leaks(String caseId, SiteFile file);
 
-    /** Makes the files of the whole site. */
-    SharedFiles shared(List<CaseCard> cards);
+    /**
+     * Makes the files of the whole site.
+     *
+     * @param shown where it is shown how far they are
+     */
+    SharedFiles shared(List<CaseCard> cards, Progress.Shown shown);
 
     /** One case, read and checked. */
     interface Checked {

@@ -15,6 +15,7 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.IntConsumer;
 import org.benchleaf.message.EditionMessages;
 import org.benchleaf.message.Message;
@@ -42,6 +43,7 @@ public final class SitePacker implements AutoCloseable {
     private final Map<String, String> owners = new ConcurrentHashMap<>();
     private final Map<String, String> names = new ConcurrentHashMap<>();
     private final Set<Path> folders = ConcurrentHashMap.newKeySet();
+    private final AtomicInteger ready = new AtomicInteger();
     private boolean applied;
 
     private SitePacker(Workshop workshop, RunLock lock) {
@@ -234,6 +236,7 @@ public final class SitePacker implements AutoCloseable {
             Disk.writing(staged, () -> Files.createDirectories(staged.getParent()));
         }
         Disk.write(staged, file.bytes());
+        ready.incrementAndGet();
         return new Batch.Written(hash, file.bytes().length, time(staged));
     }
 
@@ -312,6 +315,11 @@ public final class SitePacker implements AutoCloseable {
             }
         });
         return messages;
+    }
+
+    /** How many files {@link #apply} will move in. */
+    public int ready() {
+        return ready.get();
     }
 
     /**

@@ -107,7 +107,7 @@ class IncrementalTest {
         Watched stages = new Watched(ContentStages.open(content, templates, day));
         PrintStream nowhere = new PrintStream(OutputStream.nullOutputStream());
         Publishing.Outcome outcome = new Publishing(stages, stages.real.seed(), day, 2,
-                new Progress.Shown(nowhere, false, 80)).run(into, stages.real.messages());
+                new Progress.Shown(nowhere, false, 80, System::nanoTime)).run(into, stages.real.messages());
         return new Run(outcome, stages.touched);
     }
 
@@ -180,8 +180,8 @@ class IncrementalTest {
         }
 
         @Override
-        public SharedFiles shared(List<CaseCard> cards) {
-            return real.shared(cards);
+        public SharedFiles shared(List<CaseCard> cards, Progress.Shown shown) {
+            return real.shared(cards, shown);
         }
     }
 }

@@ -190,7 +190,7 @@ class PublishingTest {
     private Publishing.Outcome publish(SmallStages stages, LocalDate day, int threads) {
         stages.day = day;
         PrintStream nowhere = new PrintStream(new ByteArrayOutputStream(), true, StandardCharsets.UTF_8);
-        return new Publishing(stages, "seed", day, threads, new Progress.Shown(nowhere, false, 80))
+        return new Publishing(stages, "seed", day, threads, new Progress.Shown(nowhere, false, 80, System::nanoTime))
                 .run(site, new Messages());
     }
 
@@ -295,7 +295,7 @@ class PublishingTest {
         }
 
         @Override
-        public SharedFiles shared(List<CaseCard> cards) {
+        public SharedFiles shared(List<CaseCard> cards, Progress.Shown shown) {
             StringBuilder page = new StringBuilder("<h1>all</h1>");
             cards.forEach(card -> page.append("<a href=\"").append(card.path()).append("\">").append(card.id())
                     .append("</a>"));
