@@ -6,7 +6,8 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ForkJoinPool;
+import java.util.concurrent.ForkJoinTask;
 import org.benchleaf.message.Messages;
 import org.benchleaf.message.Place;
 import org.benchleaf.message.ReadingMessages;
@@ -44,7 +45,7 @@ public final class LibraryReader {
                     List.of(), List.of(), messages);
         }
         // Beside the studio's files: a short command spends more time on reading than on anything else.
-        CompletableFuture<Formulary> ours = CompletableFuture.supplyAsync(MethodReader::read);
+        ForkJoinTask<Formulary> ours = ForkJoinPool.commonPool().submit(MethodReader::read);
         Optional<LibraryDraft.YamlPart> studio = one("studio.yaml");
         if (!content.holds("studio.yaml")) {
             messages.add(ReadingMessages.NO_STUDIO.at(Place.file(content.name(contentRoot.resolve("studio.yaml")))));
