@@ -8,7 +8,7 @@ import java.util.Map;
  * A text brought down to what makes a word the same word: small letters without accents, and digits; nothing else.
  *
  * <p>Every spelling of a name ("Brändreth-Voss", "BRANDRETH VOSS", "brandreth_voss") becomes the same letters, and the
- * place of each in the text can be told, so that whole words can be told from parts of words.
+ * place of each in the text can be told, so that whole words can be told from parts of words. For one thread at a time.
  */
 final class Folded {
 
@@ -21,6 +21,9 @@ final class Folded {
 
     private final String source;
     private final String letters;
+    /** The place asked for last, and how many letters stand before it. */
+    private int at;
+    private int lettersBefore;
 
     private Folded(String source, String letters) {
         this.source = source;
@@ -72,19 +75,23 @@ final class Folded {
         return letters;
     }
 
-    /** Where in the text the letters from start to end (exclusive) stand; counted anew, since few are ever asked for. */
+    /**
+     * Where in the text the letters from start to end (exclusive) stand. Counted when asked for, since few are, and from the
+     * place asked for before, since they are asked for in order.
+     */
     Spot spot(int start, int end) {
-        int first = 0;
-        int count = 0;
-        for (int at = 0; at < source.length(); at++) {
-            int before = count;
-            count += count(source.charAt(at));
-            first = before <= start && start < count ? at : first;
-            if (count >= end) {
-                return new Spot(source, first, at + 1);
-            }
+        if (start < lettersBefore) {
+            at = 0;
+            lettersBefore = 0;
         }
-        throw new IndexOutOfBoundsException("there is no letter " + (end - 1));
+        while (lettersBefore + count(source.charAt(at)) <= start) {
+            lettersBefore += count(source.charAt(at++));
+        }
+        int last = at;
+        for (int letters = lettersBefore + count(source.charAt(at)); letters < end; letters += count(source.charAt(last))) {
+            last++;
+        }
+        return new Spot(source, at, last + 1);
     }
 
     private static int count(char c) {

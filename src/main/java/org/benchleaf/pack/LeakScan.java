@@ -29,6 +29,7 @@ public final class LeakScan {
             "(?i)[£$€¥]|\\b(?:GBP|USD|EUR|CHF|JPY|AUD|CAD)|\\b(?:valued|valuation|worth|pric|paid|pay|insur|estimat|apprais|cost|sold|sale|"
                     + "invoice|valor|precio|seguro|tasaci|wert|preis|prix|assur)");
     private static final int MONEY_REACH = 40;
+    private static final Pattern SUM = Pattern.compile("\\d+([ ,.'’\\u00A0\\u2009\\u202F]\\d{3})*([.,]\\d{2})?");
     private static final int SHORTEST_ENCODED = 6;
 
     private final Map<String, List<Needle>> needles = new HashMap<>();
@@ -102,15 +103,15 @@ public final class LeakScan {
         return switch (needle.how()) {
             case ANYWHERE -> true;
             case WHOLE_WORDS -> spot.isWhole();
-            case NEAR_MONEY -> spot.isWhole() && isOneNumber(spot.around(2), spot.written())
-                    && MONEY.matcher(spot.around(MONEY_REACH)).find();
+            case NEAR_MONEY -> spot.isWhole() && isOneNumber(spot) && MONEY.matcher(spot.around(MONEY_REACH)).find();
         };
     }
 
     /** Whether it is a number as people write sums of money, and not the decimals of a longer one. */
-    private static boolean isOneNumber(String around, String written) {
-        return written.matches("\\d+([ ,.'’\\u00A0\\u2009\\u202F]\\d{3})*([.,]\\d{2})?")
-                && !around.matches("(?s)\\d[.,]" + Pattern.quote(written) + ".*");
+    private static boolean isOneNumber(Spot spot) {
+        boolean decimals = spot.start() > 1 && ".,".indexOf(spot.text().charAt(spot.start() - 1)) >= 0
+                && Character.isDigit(spot.text().charAt(spot.start() - 2));
+        return !decimals && SUM.matcher(spot.written()).matches();
     }
 
     /** Tells a find, once for each private field. */
