@@ -91,7 +91,7 @@ class NothingRunsIT {
         window.console();
         int shown = 0;
         for (WrittenPage page : SiteUnderTest.at(site).pages()) {
-            go(page.path());
+            window.go(page.path(), "");
             intruders().forEach(one -> found.add(page.path() + ": " + one));
             shown += page.html().text().contains("alert(") ? 1 : 0;
         }
@@ -108,18 +108,13 @@ class NothingRunsIT {
         List<String> words = NaughtyStrings.all();
         for (int at = 0; at < words.size(); at += words.size() / QUESTIONS) {
             String asked = URLEncoder.encode(words.get(at), StandardCharsets.UTF_8).replace("+", "%20");
-            go("search.html?q=" + asked + "#" + asked);
+            window.go("search.html", "?q=" + asked + "#" + asked);
             String question = words.get(at);
             intruders().forEach(one -> found.add(question + ": " + one));
         }
         found.addAll(window.console());
         found.addAll(window.requestsElsewhere());
         assertThat(found).isEmpty();
-    }
-
-    /** Opens a page; the browser's logs, slow to read, are read once for all of them. */
-    private static void go(String page) {
-        window.ask("Page.navigate", Map.of("url", site.toUri() + page));
     }
 
     private static List<String> intruders() {

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -17,6 +18,7 @@ import org.openqa.selenium.logging.LogType;
 final class Window implements AutoCloseable {
 
     private static final int HEIGHT = 900;
+    private static final Duration LONGEST_TO_OPEN = Duration.ofMinutes(1);
     private static final ObjectMapper JSON = new ObjectMapper();
 
     private final ChromeDriver driver;
@@ -41,21 +43,36 @@ final class Window implements AutoCloseable {
 
     /** Opens a page from its file. */
     void open(String page) {
-        path = page;
-        forget();
-        driver.get(root.resolve(page).toUri().toString());
+        open(page, "");
     }
 
     /** Opens a page with what follows its name, such as a question. */
     void open(String page, String rest) {
-        path = page;
         forget();
-        driver.get(root.resolve(page).toUri() + rest);
+        go(page, rest);
+    }
+
+    /** Opens a page without clearing the browser's logs, which are slow to read. */
+    void go(String page, String rest) {
+        path = page;
+        leave(() -> driver.get(root.resolve(page).toUri() + rest));
     }
 
     /** Loads the same page again. */
     void again() {
-        driver.navigate().refresh();
+        leave(() -> driver.navigate().refresh());
+    }
+
+    /** Waits until another page stands there: the driver now and then comes back while the one before still does. */
+    private void leave(Runnable move) {
+        run("window.__left = true;");
+        move.run();
+        long latest = System.nanoTime() + LONGEST_TO_OPEN.toNanos();
+        while (!Boolean.TRUE.equals(run("return !window.__left && document.readyState === 'complete';"))) {
+            if (System.nanoTime() > latest) {
+                throw new IllegalStateException(path + " did not open in " + LONGEST_TO_OPEN.toSeconds() + " s");
+            }
+        }
     }
 
     private void forget() {
