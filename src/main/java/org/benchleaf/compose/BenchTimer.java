@@ -10,7 +10,7 @@ import java.util.Optional;
  * @param length how long, in words
  * @param seconds how long, for the timer; the low end of a range
  * @param iso the same time for a program; empty for a range
- * @param at when it ends, counted from the start of the step; empty if it starts with the step
+ * @param at when it ends in the step, in words; empty if it starts with the step
  */
 public record BenchTimer(String id, String label, String length, long seconds, String iso, Optional<String> at) {
 }

@@ -46,7 +46,7 @@ final class BenchTimers {
             for (int number = 1; number <= bath.baths(); number++) {
                 timers.add(timer(step, "bath-" + number, sheet.words().say("bench.timer-bath", "n", number), each,
                         number == 1 ? Optional.empty() : Optional.of(Quantity.of(
-                                each.in(Unit.MINUTE) * (number - 1), Unit.MINUTE))));
+                                each.in(Unit.MINUTE) * number, Unit.MINUTE))));
             }
         });
         return timers;
@@ -60,17 +60,19 @@ final class BenchTimers {
             Timeline.Moment moment = moments.get(i);
             String label = sheet.words().say("bench.timer-change", "n", moment.number());
             timers.add(blotters.changes().get(i)
-                    .map(after -> timer(step, "change-" + moment.number(), label, after, Optional.of(moment.at())))
+                    .map(after -> timer(step, "change-" + moment.number(), label, after,
+                            moment.number() == 1 ? Optional.empty() : Optional.of(moment.at())))
                     .orElseGet(() -> new BenchTimer(id(step, "change-" + moment.number()), label,
                             sheet.words().say("bench.overnight"), 0, "", Optional.empty())));
         }
         return timers;
     }
 
+    /** A timer that is over when so much of the step has passed. */
     private BenchTimer timer(Step step, String name, String label, Quantity time, Optional<Quantity> at) {
         return new BenchTimer(id(step, name), label, sheet.numbers().duration(time).text(),
                 Math.round(time.lowIn(Unit.SECOND)), iso(time),
-                at.map(when -> sheet.numbers().duration(when).text()));
+                at.map(when -> sheet.words().say("bench.timer-due", "time", sheet.numbers().duration(when).text())));
     }
 
     /** A range has no one length that a program could be told. */

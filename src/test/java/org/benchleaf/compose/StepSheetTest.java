@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.benchleaf.DemoSite;
 import org.benchleaf.check.CaseChecker;
 import org.benchleaf.derive.Deriver;
@@ -32,6 +33,28 @@ class StepSheetTest {
     void a_reason_that_only_colleagues_need_is_not() {
         assertThat(reasons(new Finding("people-on-record", Optional.empty(), "not named",
                 Optional.of("Nobody remembers."), false))).isEmpty();
+    }
+
+    /** The tide table is bathed three times for 20 min, and its blotters are changed after 15 min, 30 min and 1 h more. */
+    @Test
+    void each_timer_tells_when_in_its_step_it_is_over() {
+        Library library = DemoSite.made().library();
+        var worked = DemoSite.worked("tide-table", library);
+        List<BenchTimer> timers = PageComposer.compose(worked, library, Clearance.on(DemoSite.DAY, worked.source())).pages()
+                .stream().filter(page -> page.kind().equals("step-sheet")).flatMap(page -> page.blocks().stream())
+                .flatMap(StepSheetTest::timers).toList();
+
+        assertThat(timers).filteredOn(timer -> timer.id().matches("timer-(wash-bath|dry-change)-[123]"))
+                .extracting(timer -> (timer.length() + ": " + timer.at().orElse("with the step")).replaceAll("\\h", " "))
+                .containsExactly("20 min: with the step", "20 min: due 40 min into the step",
+                        "20 min: due 1 h into the step", "15 min: with the step", "30 min: due 45 min into the step",
+                        "1 h: due 1 h 45 min into the step");
+    }
+
+    private static Stream<BenchTimer> timers(Block block) {
+        return block instanceof Section section ? section.blocks().stream().flatMap(StepSheetTest::timers)
+                : block instanceof BenchStrip strip ? strip.steps().stream().flatMap(step -> step.timers().stream())
+                : Stream.of();
     }
 
     private static List<Fact> reasons(Finding finding) {
