@@ -23,14 +23,6 @@ class PagesInTheBrowserIT {
     private static final List<Setting> OTHER_LOOKS_OF_THE_FOCUS = List.of(Setting.PHONE, new Setting(320, Setting.Look.DARK),
             new Setting(768, Setting.Look.FORCED));
 
-    /**
-     * The accessibility library takes 5 to 10 s for each setting of the longest pages. From this size on, one setting of each
-     * look stands for all, so that the build stays short; together they have every width.
-     */
-    private static final long LONG_PAGE = 140_000;
-    private static final List<Setting> SETTINGS_OF_A_LONG_PAGE = List.of(Setting.PHONE, new Setting(1280, Setting.Look.DARK),
-            new Setting(768, Setting.Look.FORCED), new Setting(768, Setting.Look.PRINT));
-
     @TestFactory
     Stream<DynamicTest> every_page_is_sound_on_a_phone() {
         List<LiveRule> rules = Stream.of(LiveRules.onOpening(), LiveRules.inEverySetting(), LiveRules.onScreen(),
@@ -47,8 +39,7 @@ class PagesInTheBrowserIT {
     Stream<DynamicTest> one_page_of_each_kind_is_sound_in_every_setting() {
         return kinds((window, page) -> {
             window.open(page.path());
-            List<Setting> settings = SITE.size(page.path()) < LONG_PAGE ? Setting.all() : SETTINGS_OF_A_LONG_PAGE;
-            Fault.none(settings.stream().flatMap(setting -> {
+            Fault.none(Setting.all().stream().flatMap(setting -> {
                 window.show(setting);
                 return Stream.concat(broken(window, LiveRules.inEverySetting()), broken(window, rulesOf(setting.look())));
             }).toList().stream());
