@@ -9,6 +9,7 @@ import org.benchleaf.derive.Preparation;
 import org.benchleaf.model.Recipe;
 import org.benchleaf.model.Solution;
 import org.benchleaf.model.Step;
+import org.benchleaf.quantity.Quantity;
 
 /** Puts one preparation into the order of making it: when to begin, what to measure, what to do, how it keeps. */
 final class RecipeMaker {
@@ -48,10 +49,18 @@ final class RecipeMaker {
         });
     }
 
+    /** What a meter decides is told by its bounds alone. */
+    private String bounds(Quantity least, Quantity most) {
+        String from = sheet.numbers().amount(least).text();
+        String to = sheet.numbers().amount(most).text();
+        return from.equals(to) ? to : sheet.words().say("prepare.bounds", "from", from, "to", to);
+    }
+
     private RecipeCard.Measure measure(Preparation.Measure measure) {
         Words words = sheet.words();
         String amount = measure.with().isPresent() ? sheet.numbers().written(measure.measured()).text()
-                : sheet.numbers().amount(measure.exact()).text();
+                : measure.from().map(from -> bounds(from, measure.exact())).orElseGet(() ->
+                        sheet.numbers().amount(measure.exact()).text());
         String with = measure.with().map(vessel -> measure.within().map(within -> words.say("prepare.with-within",
                 "vessel", vessel, "within", sheet.numbers().uncertainty(within).text())).orElseGet(() ->
                 words.say("prepare.with", "vessel", vessel))).orElseGet(() -> words.say("prepare.by-meter"));

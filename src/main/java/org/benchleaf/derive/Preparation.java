@@ -36,9 +36,10 @@ public record Preparation(String solution, Quantity needed, Quantity batch, int 
      * @param measured the amount as the vessel or balance can show it
      * @param with the vessel or balance, in words; empty if the studio owns none that fits
      * @param within expanded uncertainty (k = 2) of the measured amount
+     * @param from where it is added by a meter's reading, the least that it may take; the amount is then the most
      * @param figure id of the figure behind it
      */
     public record Measure(String of, Quantity exact, Quantity measured, Optional<String> with,
-            Optional<Quantity> within, String figure) {
+            Optional<Quantity> within, Optional<Quantity> from, String figure) {
     }
 }

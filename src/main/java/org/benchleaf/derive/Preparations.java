@@ -185,14 +185,15 @@ final class Preparations {
 
     private Preparation.Measure measure(Solution solution, RecipeFigures.Ingredient ingredient) {
         Quantity exact = Amounts.readable(ingredient.figure().value());
-        Optional<MeasureChoice.Choice> choice = ingredient.byMeter() ? Optional.empty() : measuring.forAmount(exact);
-        if (choice.isEmpty() && !ingredient.byMeter()) {
+        Optional<MeasureChoice.Choice> choice = ingredient.from().isPresent() ? Optional.empty() : measuring.forAmount(exact);
+        if (choice.isEmpty() && ingredient.from().isEmpty()) {
             bench.messages().add(FigureMessages.CANNOT_BE_MEASURED.at(solution.place(), "amount", Reading.of(exact),
                     "of", ingredient.of(), "solution", solution.id()));
         }
         return new Preparation.Measure(ingredient.of(), exact,
                 choice.map(MeasureChoice.Choice::measured).orElse(exact), choice.map(MeasureChoice.Choice::with),
-                choice.map(MeasureChoice.Choice::within), ingredient.figure().id());
+                choice.map(MeasureChoice.Choice::within),
+                ingredient.from().map(from -> Amounts.readable(from.value())), ingredient.figure().id());
     }
 
     /**

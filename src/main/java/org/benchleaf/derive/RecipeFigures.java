@@ -28,9 +28,10 @@ final class RecipeFigures implements Recipe.Kinds<List<RecipeFigures.Ingredient>
      *
      * @param of id of the material or solution
      * @param figure the amount for one batch
-     * @param byMeter whether it is added by a meter's reading rather than measured out
+     * @param from where it is added by a meter's reading rather than measured out, the least that it may take; the amount
+     *     is then the most
      */
-    record Ingredient(String of, Figure figure, boolean byMeter) {
+    record Ingredient(String of, Figure figure, Optional<Figure> from) {
     }
 
     private final Bench bench;
@@ -64,8 +65,8 @@ final class RecipeFigures implements Recipe.Kinds<List<RecipeFigures.Ingredient>
     private List<Ingredient> named(Map<String, Figure> made, String first, String firstName, String second,
             String secondName) {
         List<Ingredient> list = new ArrayList<>();
-        Optional.ofNullable(made.get(id(firstName))).ifPresent(one -> list.add(new Ingredient(first, one, false)));
-        Optional.ofNullable(made.get(id(secondName))).ifPresent(one -> list.add(new Ingredient(second, one, false)));
+        Optional.ofNullable(made.get(id(firstName))).ifPresent(one -> list.add(new Ingredient(first, one, Optional.empty())));
+        Optional.ofNullable(made.get(id(secondName))).ifPresent(one -> list.add(new Ingredient(second, one, Optional.empty())));
         return list;
     }
 
@@ -130,7 +131,7 @@ final class RecipeFigures implements Recipe.Kinds<List<RecipeFigures.Ingredient>
         Figure liquid = bench.ledger().put(id("liquid-volume"), "liquid to make up to", volume(), "as-given",
                 List.of(Ledger.given(batch)), "Dissolve in less, then make up to this volume.");
         List<Ingredient> list = new ArrayList<>(named(made, recipe.solid(), "mass", "", "-"));
-        list.add(new Ingredient(recipe.in(), liquid, false));
+        list.add(new Ingredient(recipe.in(), liquid, Optional.empty()));
         return list;
     }
 
@@ -156,7 +157,7 @@ final class RecipeFigures implements Recipe.Kinds<List<RecipeFigures.Ingredient>
                     .gives("ph", id("ph-ceiling"), "pH without carbon dioxide")
                     .gives("calcium", id("calcium"), "dissolved calcium"));
         }
-        return ingredients(new Ingredient(recipe.stock(), stock, false), new Ingredient(recipe.with(), diluent, false));
+        return ingredients(new Ingredient(recipe.stock(), stock, Optional.empty()), new Ingredient(recipe.with(), diluent, Optional.empty()));
     }
 
     private boolean isLimeWater(String id) {
@@ -175,7 +176,7 @@ final class RecipeFigures implements Recipe.Kinds<List<RecipeFigures.Ingredient>
         Figure liquid = bench.ledger().put(id("liquid-volume"), "liquid to shake with the solid", volume(), "as-given",
                 List.of(Ledger.given(batch)));
         if (!isLime(recipe.solid())) {
-            return ingredients(new Ingredient(recipe.in(), liquid, false));
+            return ingredients(new Ingredient(recipe.in(), liquid, Optional.empty()));
         }
         Map<String, Figure> made = bench.ledger().work(job("lime-water")
                 .given("temperature", recipe.at(), Job.CASE_FILE)
@@ -186,24 +187,25 @@ final class RecipeFigures implements Recipe.Kinds<List<RecipeFigures.Ingredient>
                 .work(job("dissolving").given("strength", one).given("volume", volume(), batch.id())
                         .gives("mass", id("dissolves"), "solid that dissolves")).get(id("dissolves"))));
         if (dissolved.isEmpty()) {
-            return ingredients(new Ingredient(recipe.in(), liquid, false));
+            return ingredients(new Ingredient(recipe.in(), liquid, Optional.empty()));
         }
         Figure solid = bench.ledger().put(id("mass"), "solid to weigh out",
                 Amounts.times(dissolved.get().value(), EXCESS), "product",
                 List.of(Ledger.given(dissolved.get()), Ledger.given("excess", "so that some stays undissolved",
                         Quantity.number(EXCESS), Job.USUAL)), "Some must stay undissolved; draw off only the clear part.");
-        return ingredients(new Ingredient(recipe.solid(), solid, false), new Ingredient(recipe.in(), liquid, false));
+        return ingredients(new Ingredient(recipe.solid(), solid, Optional.empty()), new Ingredient(recipe.in(), liquid, Optional.empty()));
     }
 
     @Override
     public List<Ingredient> adjust(Recipe.Adjust recipe) {
         Figure liquid = bench.ledger().put(id("liquid-volume"), "liquid to bring to the pH", volume(), "as-given",
                 List.of(Ledger.given(batch)));
-        List<Ingredient> list = new ArrayList<>(ingredients(new Ingredient(recipe.liquid(), liquid, false)));
+        List<Ingredient> list = new ArrayList<>(ingredients(new Ingredient(recipe.liquid(), liquid, Optional.empty())));
         if (isLimeWater(recipe.with())) {
-            dose(recipe, Quantity.of(0, Unit.PPM), "dose", "stock to begin with, in water free of carbon dioxide");
+            Optional<Figure> least = dose(recipe, Quantity.of(0, Unit.PPM), "dose",
+                    "stock to begin with, in water free of carbon dioxide");
             dose(recipe, AIR, "dose-ceiling", "stock at most, in water in balance with the air of a busy room").ifPresent(ceiling -> {
-                list.add(new Ingredient(recipe.with(), ceiling, true));
+                list.add(new Ingredient(recipe.with(), ceiling, least.or(() -> Optional.of(ceiling))));
                 compareWithReadings(recipe, ceiling);
             });
         }
@@ -257,6 +259,6 @@ final class RecipeFigures implements Recipe.Kinds<List<RecipeFigures.Ingredient>
         return new Ingredient(of, bench.ledger().put(id(name), label, Amounts.times(volume(), share), "share-of",
                 List.of(Ledger.given(batch), Ledger.given("share", "share of all parts",
                         Quantity.of(100 * share, Unit.PERCENT), Job.CASE_FILE)),
-                "The mixture may come to less than the sum of its parts."), false);
+                "The mixture may come to less than the sum of its parts."), Optional.empty());
     }
 }

@@ -1,0 +1,49 @@
+package org.benchleaf.compose;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.stream.Stream;
+import org.benchleaf.DemoSite;
+import org.benchleaf.model.Library;
+import org.junit.jupiter.api.Test;
+
+/** What the preparation sheet tells to measure out. */
+class PreparationSheetTest {
+
+    /** Litres in the demo's tray of 25 mm depth, as the case file's bath asks. */
+    private static final double BATH = 5.8;
+
+    @Test
+    void limewater_for_a_bath_is_told_by_its_bounds_the_least_first() {
+        RecipeCard.Measure measure = cards("tide-table").filter(card -> card.anchor().equals("prepare-bath"))
+                .flatMap(card -> card.measures().stream()).filter(each -> each.of().markup().contains("limewater"))
+                .findFirst().orElseThrow();
+
+        String[] bounds = measure.amount().split(" to ");
+        assertThat(bounds).hasSize(2);
+        // Pure water asks 0.117 mg of calcium hydroxide a litre for pH 8.5 (charge balance with pKw 14.00 at 25 °C), which is
+        // 0.078 mL of a stock of 1.5 g/L; water in balance with air about six times as much and more in a busy room.
+        assertThat(millilitres(bounds[0]) / BATH).isCloseTo(0.078, within(0.008));
+        assertThat(millilitres(bounds[1]) / BATH).isBetween(6 * 0.078, 20 * 0.078);
+        assertThat(measure.with()).startsWith("by the meter");
+    }
+
+    private static double millilitres(String amount) {
+        return Double.parseDouble(amount.replaceAll("\\h*mL", ""));
+    }
+
+    private static Stream<RecipeCard> cards(String caseId) {
+        Library library = DemoSite.made().library();
+        var worked = DemoSite.worked(caseId, library);
+        return PageComposer.compose(worked, library, Clearance.on(DemoSite.DAY, worked.source())).pages().stream()
+                .filter(page -> page.kind().equals("preparation")).flatMap(page -> page.blocks().stream())
+                .flatMap(PreparationSheetTest::blocks).filter(RecipeCard.class::isInstance).map(RecipeCard.class::cast);
+    }
+
+    private static Stream<Block> blocks(Block block) {
+        return block instanceof Section section ? section.blocks().stream().flatMap(PreparationSheetTest::blocks)
+                : List.of(block).stream();
+    }
+}
