@@ -1,16 +1,12 @@
 package org.benchleaf.browser;
 
-import java.io.File;
-import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.TimeUnit;
 import java.util.logging.Level;
 import java.util.logging.Logger;
-import java.util.stream.Stream;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
 import org.openqa.selenium.chrome.ChromeOptions;
@@ -31,9 +27,6 @@ final class Chromium {
             + "BENCHLEAF_CHROMIUM and BENCHLEAF_CHROMEDRIVER.";
     private static final List<String> BROWSER_NAMES = List.of("chromium", "chromium-browser", "google-chrome");
     private static final List<String> DRIVER_NAMES = List.of("chromedriver", "chromium.chromedriver");
-    private static final List<Path> USUAL_PLACES = List.of(Path.of("/usr/bin"), Path.of("/usr/lib/chromium"),
-            Path.of("/usr/local/bin"), Path.of("/snap/bin"));
-    private static final long MINUTES_TO_INSTALL = 8;
     /** The accessibility library takes ten seconds on the longest page of a busy machine. */
     private static final long MINUTES_FOR_A_SCRIPT = 3;
 
@@ -52,10 +45,10 @@ final class Chromium {
         this.driver = driver;
     }
 
-    /** The browser of this machine; installs it where that is possible. */
-    static Chromium ofThisMachine() {
+    /** The browser of this machine; installs it where that is possible, before anyone else looks for it. */
+    static synchronized Chromium ofThisMachine() {
         return found().or(() -> {
-            installOnDebian();
+            Programs.installOnDebian("chromium", "chromium-driver");
             return found();
         }).orElseThrow(() -> new IllegalStateException(WHAT_TO_INSTALL));
     }
@@ -67,38 +60,7 @@ final class Chromium {
 
     private static Optional<Path> program(String variable, List<String> names) {
         String said = System.getenv(variable);
-        if (said != null && !said.isBlank()) {
-            return Optional.of(Path.of(said)).filter(Files::isExecutable);
-        }
-        Stream<Path> path = Stream.of(Optional.ofNullable(System.getenv("PATH")).orElse("").split(File.pathSeparator))
-                .filter(folder -> !folder.isEmpty()).map(Path::of);
-        return Stream.concat(path, USUAL_PLACES.stream())
-                .flatMap(folder -> names.stream().map(folder::resolve)).filter(Files::isExecutable).findFirst();
-    }
-
-    private static void installOnDebian() {
-        if (!Files.isExecutable(Path.of("/usr/bin/apt-get")) || !"root".equals(System.getProperty("user.name"))) {
-            return;
-        }
-        run("apt-get", "-qq", "update");
-        run("apt-get", "-qq", "-y", "--no-install-recommends", "install", "chromium", "chromium-driver");
-    }
-
-    private static void run(String... command) {
-        try {
-            ProcessBuilder builder = new ProcessBuilder(command).inheritIO();
-            builder.environment().put("DEBIAN_FRONTEND", "noninteractive");
-            Process process = builder.start();
-            if (!process.waitFor(MINUTES_TO_INSTALL, TimeUnit.MINUTES) || process.exitValue() != 0) {
-                process.destroy();
-                throw new IllegalStateException(WHAT_TO_INSTALL + " '" + String.join(" ", command) + "' did not succeed.");
-            }
-        } catch (IOException broken) {
-            throw new IllegalStateException(WHAT_TO_INSTALL, broken);
-        } catch (InterruptedException stopped) {
-            Thread.currentThread().interrupt();
-            throw new IllegalStateException("stopped while installing the browser", stopped);
-        }
+        return said != null && !said.isBlank() ? Optional.of(Path.of(said)).filter(Files::isExecutable) : Programs.found(names);
     }
 
     /** A fresh browser with an empty profile, which asks nothing of the network by itself. */

@@ -1,0 +1,179 @@
+package org.benchleaf.browser;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.WebSocket;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Queue;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionStage;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.ConcurrentLinkedQueue;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.StreamSupport;
+
+/**
+ * A window of Firefox without a screen, spoken to by WebDriver BiDi (W3C, working draft), which needs no program between. It
+ * stands beside Chromium as a second opinion.
+ */
+final class Firefox implements AutoCloseable {
+
+    private static final List<String> NAMES = List.of("firefox-esr", "firefox");
+    private static final Pattern LISTENS = Pattern.compile("WebDriver BiDi listening on (ws://\\S+)");
+    private static final long SECONDS_FOR_AN_ANSWER = 120;
+    private static final int HEIGHT = 900;
+    private static final ObjectMapper JSON = new ObjectMapper();
+
+    private final Process process;
+    private final Path root;
+    private final WebSocket socket;
+    private final Map<Integer, CompletableFuture<JsonNode>> asked = new ConcurrentHashMap<>();
+    private final Queue<String> console = new ConcurrentLinkedQueue<>();
+    private final AtomicInteger last = new AtomicInteger();
+    private final String context;
+
+    private Firefox(Process process, Path root) {
+        this.process = process;
+        this.root = root;
+        this.socket = HttpClient.newHttpClient().newWebSocketBuilder()
+                .buildAsync(URI.create(address(process) + "/session"), new Ear()).join();
+        ask("session.new", Map.of("capabilities", Map.of()));
+        ask("session.subscribe", Map.of("events", List.of("log.entryAdded")));
+        this.context = ask("browsingContext.getTree", Map.of()).at("/contexts/0/context").asText();
+    }
+
+    /** A window on the site in that folder, where Firefox is on this machine or may be installed. */
+    static Optional<Firefox> on(Path root) {
+        return ofThisMachine().map(program -> {
+            try {
+                Path profile = Files.createTempDirectory(Files.createDirectories(Path.of("target", "browser")), "firefox");
+                Process process = new ProcessBuilder(program.toString(), "--headless", "--no-remote", "--profile",
+                        profile.toAbsolutePath().toString(), "--remote-debugging-port=0").redirectErrorStream(true).start();
+                return new Firefox(process, root);
+            } catch (IOException broken) {
+                throw new UncheckedIOException("Firefox does not start", broken);
+            }
+        });
+    }
+
+    private static synchronized Optional<Path> ofThisMachine() {
+        return Programs.found(NAMES).or(() -> {
+            Programs.installOnDebian("firefox-esr");
+            return Programs.found(NAMES);
+        });
+    }
+
+    /** Reads what the browser says until it tells where it listens, and goes on reading, since it would stop otherwise. */
+    private static String address(Process process) {
+        BufferedReader said = process.inputReader();
+        String address = said.lines().map(LISTENS::matcher).filter(Matcher::find).findFirst().orElseThrow(() ->
+                new IllegalStateException("Firefox ended without telling where it listens")).group(1);
+        Thread reader = new Thread(() -> said.lines().forEach(line -> { }), "firefox");
+        reader.setDaemon(true);
+        reader.start();
+        return address;
+    }
+
+    /** Has a script run in every page before its own. */
+    void beforeEachPage(String script) {
+        ask("script.addPreloadScript", Map.of("functionDeclaration", "() => {" + script + "}"));
+    }
+
+    /** Opens a page from its file in a window of that width. */
+    void open(String page, int width) {
+        console.clear();
+        ask("browsingContext.setViewport", Map.of("context", context, "viewport", Map.of("width", width, "height", HEIGHT)));
+        ask("browsingContext.navigate", Map.of("context", context, "url", root.toUri() + page, "wait", "complete"));
+    }
+
+    /** The texts that the body of a function gives back, or hands to its last argument. */
+    List<String> texts(String body, boolean later, Object... arguments) {
+        String call = later ? "new Promise(done => (function () {" + body + "}).call(null, ..." + json(arguments) + ", done))"
+                : "(function () {" + body + "}).apply(null, " + json(arguments) + ")";
+        JsonNode answer = ask("script.evaluate", Map.of("expression", "Promise.resolve(" + call + ").then(JSON.stringify)",
+                "target", Map.of("context", context), "awaitPromise", true));
+        if (!answer.path("type").asText().equals("success")) {
+            throw new IllegalStateException("a script failed: " + answer);
+        }
+        return StreamSupport.stream(read(answer.at("/result/value").asText()).spliterator(), false).map(JsonNode::asText).toList();
+    }
+
+    /** What the console said since the page was opened, warnings and errors alone. */
+    List<String> console() {
+        return List.copyOf(console);
+    }
+
+    private JsonNode ask(String method, Map<String, ?> parameters) {
+        int id = last.incrementAndGet();
+        CompletableFuture<JsonNode> answer = new CompletableFuture<>();
+        asked.put(id, answer);
+        socket.sendText(json(Map.of("id", id, "method", method, "params", parameters)), true).join();
+        return answer.orTimeout(SECONDS_FOR_AN_ANSWER, TimeUnit.SECONDS).join();
+    }
+
+    private void hear(JsonNode said) {
+        if (said.has("id") && !said.path("id").isNull()) {
+            CompletableFuture<JsonNode> answer = asked.remove(said.path("id").asInt());
+            if (said.path("type").asText().equals("success")) {
+                answer.complete(said.path("result"));
+            } else {
+                answer.completeExceptionally(new IllegalStateException(said.toString()));
+            }
+        } else if (said.path("method").asText().equals("log.entryAdded")
+                && List.of("error", "warn").contains(said.at("/params/level").asText())) {
+            console.add(said.at("/params/text").asText());
+        }
+    }
+
+    private static String json(Object value) {
+        try {
+            return JSON.writeValueAsString(value);
+        } catch (JsonProcessingException impossible) {
+            throw new IllegalStateException(impossible);
+        }
+    }
+
+    private static JsonNode read(String text) {
+        try {
+            return JSON.readTree(text);
+        } catch (JsonProcessingException broken) {
+            throw new IllegalStateException("Firefox said what is no JSON", broken);
+        }
+    }
+
+    @Override
+    public void close() {
+        socket.abort();
+        process.destroy();
+    }
+
+    /** Puts the pieces of a message together. */
+    private final class Ear implements WebSocket.Listener {
+
+        private final StringBuilder heard = new StringBuilder();
+
+        @Override
+        public CompletionStage<?> onText(WebSocket from, CharSequence piece, boolean whole) {
+            heard.append(piece);
+            if (whole) {
+                hear(read(heard.toString()));
+                heard.setLength(0);
+            }
+            from.request(1);
+            return null;
+        }
+    }
+}
