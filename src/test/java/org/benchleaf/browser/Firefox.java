@@ -3,7 +3,6 @@ package org.benchleaf.browser;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.net.URI;
@@ -34,6 +33,7 @@ final class Firefox implements AutoCloseable {
     private static final List<String> NAMES = List.of("firefox-esr", "firefox");
     private static final Pattern LISTENS = Pattern.compile("WebDriver BiDi listening on (ws://\\S+)");
     private static final long SECONDS_FOR_AN_ANSWER = 120;
+    private static final long LOOK_EVERY_MILLISECONDS = 50;
     private static final int HEIGHT = 900;
     private static final ObjectMapper JSON = new ObjectMapper();
 
@@ -45,11 +45,11 @@ final class Firefox implements AutoCloseable {
     private final AtomicInteger last = new AtomicInteger();
     private final String context;
 
-    private Firefox(Process process, Path root) {
+    private Firefox(Process process, String address, Path root) {
         this.process = process;
         this.root = root;
         this.socket = HttpClient.newHttpClient().newWebSocketBuilder()
-                .buildAsync(URI.create(address(process) + "/session"), new Ear()).join();
+                .buildAsync(URI.create(address + "/session"), new Ear()).join();
         ask("session.new", Map.of("capabilities", Map.of()));
         ask("session.subscribe", Map.of("events", List.of("log.entryAdded")));
         this.context = ask("browsingContext.getTree", Map.of()).at("/contexts/0/context").asText();
@@ -60,11 +60,15 @@ final class Firefox implements AutoCloseable {
         return ofThisMachine().map(program -> {
             try {
                 Path profile = Files.createTempDirectory(Files.createDirectories(Path.of("target", "browser")), "firefox");
+                Path said = Files.createFile(profile.resolve("said.txt"));
                 Process process = new ProcessBuilder(program.toString(), "--headless", "--no-remote", "--profile",
-                        profile.toAbsolutePath().toString(), "--remote-debugging-port=0").redirectErrorStream(true).start();
-                return new Firefox(process, root);
+                        profile.toAbsolutePath().toString(), "--remote-debugging-port=0").redirectErrorStream(true).redirectOutput(said.toFile()).start();
+                return new Firefox(process, address(process, said), root);
             } catch (IOException broken) {
                 throw new UncheckedIOException("Firefox does not start", broken);
+            } catch (InterruptedException stopped) {
+                Thread.currentThread().interrupt();
+                throw new IllegalStateException("stopped while Firefox started", stopped);
             }
         });
     }
@@ -76,15 +80,15 @@ final class Firefox implements AutoCloseable {
         });
     }
 
-    /** Reads what the browser says until it tells where it listens, and goes on reading, since it would stop otherwise. */
-    private static String address(Process process) {
-        BufferedReader said = process.inputReader();
-        String address = said.lines().map(LISTENS::matcher).filter(Matcher::find).findFirst().orElseThrow(() ->
-                new IllegalStateException("Firefox ended without telling where it listens")).group(1);
-        Thread reader = new Thread(() -> said.lines().forEach(line -> { }), "firefox");
-        reader.setDaemon(true);
-        reader.start();
-        return address;
+    /** Where the browser listens, which it tells in its first lines. */
+    private static String address(Process process, Path said) throws IOException, InterruptedException {
+        while (!process.waitFor(LOOK_EVERY_MILLISECONDS, TimeUnit.MILLISECONDS)) {
+            Matcher listens = LISTENS.matcher(Files.readString(said));
+            if (listens.find()) {
+                return listens.group(1);
+            }
+        }
+        throw new IllegalStateException("Firefox ended without telling where it listens; " + said + " says why");
     }
 
     /** Has a script run in every page before its own. */
