@@ -15,7 +15,6 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.IntConsumer;
 import org.benchleaf.message.EditionMessages;
 import org.benchleaf.message.Message;
@@ -43,7 +42,8 @@ public final class SitePacker implements AutoCloseable {
     private final Map<String, String> owners = new ConcurrentHashMap<>();
     private final Map<String, String> names = new ConcurrentHashMap<>();
     private final Set<Path> folders = ConcurrentHashMap.newKeySet();
-    private final AtomicInteger ready = new AtomicInteger();
+    /** The paths of the files that lie ready beside the site. */
+    private final Set<String> staged = ConcurrentHashMap.newKeySet();
     private boolean applied;
 
     private SitePacker(Workshop workshop, RunLock lock) {
@@ -231,13 +231,13 @@ public final class SitePacker implements AutoCloseable {
         if (same.isPresent()) {
             return same.get();
         }
-        Path staged = workshop.staged().resolve(file.path());
-        if (folders.add(staged.getParent())) {
-            Disk.writing(staged, () -> Files.createDirectories(staged.getParent()));
+        Path to = workshop.staged().resolve(file.path());
+        if (folders.add(to.getParent())) {
+            Disk.writing(to, () -> Files.createDirectories(to.getParent()));
         }
-        Disk.write(staged, file.bytes());
-        ready.incrementAndGet();
-        return new Batch.Written(hash, file.bytes().length, time(staged));
+        Disk.write(to, file.bytes());
+        staged.add(file.path());
+        return new Batch.Written(hash, file.bytes().length, time(to));
     }
 
     /** The file as it stands in the site, if it is one of the last edition's and holds the very same bytes. */
@@ -303,7 +303,7 @@ public final class SitePacker implements AutoCloseable {
             Path file = workshop.site().resolve(path);
             Optional<BasicFileAttributes> there = Disk.look(file).filter(BasicFileAttributes::isRegularFile);
             boolean goes = !owners.containsKey(path);
-            if (there.isEmpty() || !goes && Disk.look(workshop.staged().resolve(path)).isEmpty()) {
+            if (there.isEmpty() || !goes && !staged.contains(path)) {
                 return;
             }
             Batch.Written written = known.get(path);
@@ -319,7 +319,7 @@ public final class SitePacker implements AutoCloseable {
 
     /** How many files {@link #apply} will move in. */
     public int ready() {
-        return ready.get();
+        return staged.size();
     }
 
     /**
@@ -332,8 +332,7 @@ public final class SitePacker implements AutoCloseable {
         SortedMap<String, String> files = new TreeMap<>();
         SortedMap<String, Remembered> all = new TreeMap<>(now);
         all.values().forEach(each -> each.batch().files().forEach((path, written) -> files.put(path, written.hash())));
-        List<String> moves = files.keySet().stream()
-                .filter(path -> Disk.look(workshop.staged().resolve(path)).isPresent()).toList();
+        List<String> moves = List.copyOf(new TreeSet<>(staged));
         List<String> removals = new ArrayList<>(new TreeSet<>(last.files().keySet()));
         removals.removeAll(files.keySet());
 
