@@ -32,12 +32,29 @@ final class ClaimChecks {
     private static final Pattern FINE_PH = Pattern.compile("(?i)\\bpH\\h*(?:of\\h*|was\\h*|is\\h*|read\\h*)?(\\d+[.,]\\d{2,})");
 
     /** Made once for all cases: each case is looked through for the same words, and making a pattern takes longer. */
-    private static final Map<List<String>, Pattern> PATTERNS = new ConcurrentHashMap<>();
+    private static final Map<List<String>, Sought> SOUGHT = new ConcurrentHashMap<>();
 
     private final TreatmentCase source;
     private final List<Reference.ClaimWord> claims;
     private final Messages messages;
     private final List<Finding> answered = new ArrayList<>();
+
+    /**
+     * The ways to word a claim, made ready to be looked for.
+     *
+     * @param words of each way, in small letters
+     */
+    private record Sought(Pattern pattern, List<List<String>> words) {
+
+        static Sought of(List<String> ways) {
+            return new Sought(ClaimChecks.pattern(ways), ways.stream().map(way -> List.of(small(way).split(" "))).toList());
+        }
+
+        /** Whether all words of one way stand somewhere: only then need the pattern, a hundred times slower, look for it. */
+        boolean mayStandIn(String smallText) {
+            return words.stream().anyMatch(way -> way.stream().allMatch(smallText::contains));
+        }
+    }
 
     private ClaimChecks(TreatmentCase source, Reference reference, Messages messages) {
         this.source = source;
@@ -75,21 +92,17 @@ final class ClaimChecks {
     private void check(Wording wording) {
         String small = small(wording.text());
         claims.stream().filter(claim -> speaks(wording.language(), claim.language())).forEach(claim -> {
-            if (claim.words().stream().noneMatch(words -> mayHold(small, words))) {
+            Sought sought = SOUGHT.computeIfAbsent(claim.words(), Sought::of);
+            if (!sought.mayStandIn(small)) {
                 return;
             }
-            Matcher found = PATTERNS.computeIfAbsent(claim.words(), ClaimChecks::pattern).matcher(wording.text());
+            Matcher found = sought.pattern().matcher(wording.text());
             while (found.find()) {
                 if (!isTurnedRound(claim, wording.text(), found.start()) && !isAnswered(claim, wording.text(), found)) {
                     tell(claim, found.group(), wording);
                 }
             }
         });
-    }
-
-    /** Whether all words of a claim stand somewhere: only then need the pattern, a hundred times slower, look for it. */
-    private static boolean mayHold(String small, String words) {
-        return Stream.of(small(words).split(" ")).allMatch(small::contains);
     }
 
     /** In small letters by way of capitals, so that letters which differ in either alone are the same. */
