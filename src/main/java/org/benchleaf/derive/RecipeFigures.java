@@ -32,6 +32,11 @@ final class RecipeFigures implements Recipe.Kinds<List<RecipeFigures.Ingredient>
      *     is then the most
      */
     record Ingredient(String of, Figure figure, Optional<Figure> from) {
+
+        /** What is measured out. */
+        Ingredient(String of, Figure figure) {
+            this(of, figure, Optional.empty());
+        }
     }
 
     private final Bench bench;
@@ -65,8 +70,8 @@ final class RecipeFigures implements Recipe.Kinds<List<RecipeFigures.Ingredient>
     private List<Ingredient> named(Map<String, Figure> made, String first, String firstName, String second,
             String secondName) {
         List<Ingredient> list = new ArrayList<>();
-        Optional.ofNullable(made.get(id(firstName))).ifPresent(one -> list.add(new Ingredient(first, one, Optional.empty())));
-        Optional.ofNullable(made.get(id(secondName))).ifPresent(one -> list.add(new Ingredient(second, one, Optional.empty())));
+        Optional.ofNullable(made.get(id(firstName))).ifPresent(one -> list.add(new Ingredient(first, one)));
+        Optional.ofNullable(made.get(id(secondName))).ifPresent(one -> list.add(new Ingredient(second, one)));
         return list;
     }
 
@@ -131,7 +136,7 @@ final class RecipeFigures implements Recipe.Kinds<List<RecipeFigures.Ingredient>
         Figure liquid = bench.ledger().put(id("liquid-volume"), "liquid to make up to", volume(), "as-given",
                 List.of(Ledger.given(batch)), "Dissolve in less, then make up to this volume.");
         List<Ingredient> list = new ArrayList<>(named(made, recipe.solid(), "mass", "", "-"));
-        list.add(new Ingredient(recipe.in(), liquid, Optional.empty()));
+        list.add(new Ingredient(recipe.in(), liquid));
         return list;
     }
 
@@ -157,7 +162,7 @@ final class RecipeFigures implements Recipe.Kinds<List<RecipeFigures.Ingredient>
                     .gives("ph", id("ph-ceiling"), "pH without carbon dioxide")
                     .gives("calcium", id("calcium"), "dissolved calcium"));
         }
-        return ingredients(new Ingredient(recipe.stock(), stock, Optional.empty()), new Ingredient(recipe.with(), diluent, Optional.empty()));
+        return ingredients(new Ingredient(recipe.stock(), stock), new Ingredient(recipe.with(), diluent));
     }
 
     private boolean isLimeWater(String id) {
@@ -176,7 +181,7 @@ final class RecipeFigures implements Recipe.Kinds<List<RecipeFigures.Ingredient>
         Figure liquid = bench.ledger().put(id("liquid-volume"), "liquid to shake with the solid", volume(), "as-given",
                 List.of(Ledger.given(batch)));
         if (!isLime(recipe.solid())) {
-            return ingredients(new Ingredient(recipe.in(), liquid, Optional.empty()));
+            return ingredients(new Ingredient(recipe.in(), liquid));
         }
         Map<String, Figure> made = bench.ledger().work(job("lime-water")
                 .given("temperature", recipe.at(), Job.CASE_FILE)
@@ -187,20 +192,20 @@ final class RecipeFigures implements Recipe.Kinds<List<RecipeFigures.Ingredient>
                 .work(job("dissolving").given("strength", one).given("volume", volume(), batch.id())
                         .gives("mass", id("dissolves"), "solid that dissolves")).get(id("dissolves"))));
         if (dissolved.isEmpty()) {
-            return ingredients(new Ingredient(recipe.in(), liquid, Optional.empty()));
+            return ingredients(new Ingredient(recipe.in(), liquid));
         }
         Figure solid = bench.ledger().put(id("mass"), "solid to weigh out",
                 Amounts.times(dissolved.get().value(), EXCESS), "product",
                 List.of(Ledger.given(dissolved.get()), Ledger.given("excess", "so that some stays undissolved",
                         Quantity.number(EXCESS), Job.USUAL)), "Some must stay undissolved; draw off only the clear part.");
-        return ingredients(new Ingredient(recipe.solid(), solid, Optional.empty()), new Ingredient(recipe.in(), liquid, Optional.empty()));
+        return ingredients(new Ingredient(recipe.solid(), solid), new Ingredient(recipe.in(), liquid));
     }
 
     @Override
     public List<Ingredient> adjust(Recipe.Adjust recipe) {
         Figure liquid = bench.ledger().put(id("liquid-volume"), "liquid to bring to the pH", volume(), "as-given",
                 List.of(Ledger.given(batch)));
-        List<Ingredient> list = new ArrayList<>(ingredients(new Ingredient(recipe.liquid(), liquid, Optional.empty())));
+        List<Ingredient> list = new ArrayList<>(ingredients(new Ingredient(recipe.liquid(), liquid)));
         if (isLimeWater(recipe.with())) {
             Optional<Figure> least = dose(recipe, Quantity.of(0, Unit.PPM), "dose",
                     "stock to begin with, in water free of carbon dioxide");
@@ -259,6 +264,6 @@ final class RecipeFigures implements Recipe.Kinds<List<RecipeFigures.Ingredient>
         return new Ingredient(of, bench.ledger().put(id(name), label, Amounts.times(volume(), share), "share-of",
                 List.of(Ledger.given(batch), Ledger.given("share", "share of all parts",
                         Quantity.of(100 * share, Unit.PERCENT), Job.CASE_FILE)),
-                "The mixture may come to less than the sum of its parts."), Optional.empty());
+                "The mixture may come to less than the sum of its parts."));
     }
 }

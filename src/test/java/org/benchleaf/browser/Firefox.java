@@ -34,7 +34,6 @@ final class Firefox implements AutoCloseable {
     private static final Pattern LISTENS = Pattern.compile("WebDriver BiDi listening on (ws://\\S+)");
     private static final long SECONDS_FOR_AN_ANSWER = 120;
     private static final long LOOK_EVERY_MILLISECONDS = 50;
-    private static final int HEIGHT = 900;
     private static final ObjectMapper JSON = new ObjectMapper();
 
     private final Process process;
@@ -62,7 +61,8 @@ final class Firefox implements AutoCloseable {
                 Path profile = Files.createTempDirectory(Files.createDirectories(Path.of("target", "browser")), "firefox");
                 Path said = Files.createFile(profile.resolve("said.txt"));
                 Process process = new ProcessBuilder(program.toString(), "--headless", "--no-remote", "--profile",
-                        profile.toAbsolutePath().toString(), "--remote-debugging-port=0").redirectErrorStream(true).redirectOutput(said.toFile()).start();
+                        profile.toAbsolutePath().toString(), "--remote-debugging-port=0")
+                        .redirectErrorStream(true).redirectOutput(said.toFile()).start();
                 return new Firefox(process, address(process, said), root);
             } catch (IOException broken) {
                 throw new UncheckedIOException("Firefox does not start", broken);
@@ -99,7 +99,7 @@ final class Firefox implements AutoCloseable {
     /** Opens a page from its file in a window of that width. */
     void open(String page, int width) {
         console.clear();
-        ask("browsingContext.setViewport", Map.of("context", context, "viewport", Map.of("width", width, "height", HEIGHT)));
+        ask("browsingContext.setViewport", Map.of("context", context, "viewport", Map.of("width", width, "height", Window.HEIGHT)));
         ask("browsingContext.navigate", Map.of("context", context, "url", root.toUri() + page, "wait", "complete"));
     }
 

@@ -17,7 +17,8 @@ import org.openqa.selenium.logging.LogType;
 /** One window of the browser, showing one page in one setting. */
 final class Window implements AutoCloseable {
 
-    private static final int HEIGHT = 900;
+    /** Of every window, in CSS pixels. */
+    static final int HEIGHT = 900;
     private static final Duration LONGEST_TO_OPEN = Duration.ofMinutes(1);
     private static final ObjectMapper JSON = new ObjectMapper();
 

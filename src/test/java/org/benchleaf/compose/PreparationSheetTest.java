@@ -3,7 +3,6 @@ package org.benchleaf.compose;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.List;
 import java.util.stream.Stream;
 import org.benchleaf.DemoSite;
 import org.benchleaf.model.Library;
@@ -38,12 +37,7 @@ class PreparationSheetTest {
         Library library = DemoSite.made().library();
         var worked = DemoSite.worked(caseId, library);
         return PageComposer.compose(worked, library, Clearance.on(DemoSite.DAY, worked.source())).pages().stream()
-                .filter(page -> page.kind().equals("preparation")).flatMap(page -> page.blocks().stream())
-                .flatMap(PreparationSheetTest::blocks).filter(RecipeCard.class::isInstance).map(RecipeCard.class::cast);
-    }
-
-    private static Stream<Block> blocks(Block block) {
-        return block instanceof Section section ? section.blocks().stream().flatMap(PreparationSheetTest::blocks)
-                : List.of(block).stream();
+                .filter(page -> page.kind().equals("preparation")).flatMap(AllBlocks::of)
+                .filter(RecipeCard.class::isInstance).map(RecipeCard.class::cast);
     }
 }

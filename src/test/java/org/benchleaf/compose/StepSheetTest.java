@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.benchleaf.DemoSite;
 import org.benchleaf.check.CaseChecker;
 import org.benchleaf.derive.Deriver;
@@ -41,20 +40,15 @@ class StepSheetTest {
         Library library = DemoSite.made().library();
         var worked = DemoSite.worked("tide-table", library);
         List<BenchTimer> timers = PageComposer.compose(worked, library, Clearance.on(DemoSite.DAY, worked.source())).pages()
-                .stream().filter(page -> page.kind().equals("step-sheet")).flatMap(page -> page.blocks().stream())
-                .flatMap(StepSheetTest::timers).toList();
+                .stream().filter(page -> page.kind().equals("step-sheet")).flatMap(AllBlocks::of)
+                .filter(BenchStrip.class::isInstance).map(BenchStrip.class::cast)
+                .flatMap(strip -> strip.steps().stream()).flatMap(step -> step.timers().stream()).toList();
 
         assertThat(timers).filteredOn(timer -> timer.id().matches("timer-(wash-bath|dry-change)-[123]"))
                 .extracting(timer -> (timer.length() + ": " + timer.at().orElse("with the step")).replaceAll("\\h", " "))
                 .containsExactly("20 min: with the step", "20 min: due 40 min into the step",
                         "20 min: due 1 h into the step", "15 min: with the step", "30 min: due 45 min into the step",
                         "1 h: due 1 h 45 min into the step");
-    }
-
-    private static Stream<BenchTimer> timers(Block block) {
-        return block instanceof Section section ? section.blocks().stream().flatMap(StepSheetTest::timers)
-                : block instanceof BenchStrip strip ? strip.steps().stream().flatMap(step -> step.timers().stream())
-                : Stream.of();
     }
 
     private static List<Fact> reasons(Finding finding) {
