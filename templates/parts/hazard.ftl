@@ -1,5 +1,5 @@
 <#-- What one solution or material can do; no block of its own, but part of several.
-     hazard  anchor, name, signal, pictograms (code, name, drawing), says, does (code, text), grounds
+     hazard  anchor, name, signal, pictograms (code, name, drawing), says, does (code, text), grounds, unknown
      words   labels: grounds, does
      deep    whether precautions and grounds are told as well
      level   of the heading that names it: one below the heading it stands under -->
@@ -10,6 +10,10 @@
   <ul class="hazard__pictograms">
     <#list hazard.pictograms as pictogram><li>${pictogram.drawing}<span>${pictogram.name}</span></li></#list>
   </ul>
+  </#if>
+  <#if hazard.unknown?has_content>
+  <p class="hazard__unknown"><strong>${words.unknown}</strong></p>
+  <ul class="hazard__says"><#list hazard.unknown as line><li>${line}</li></#list></ul>
   </#if>
   <#if hazard.says?has_content>
   <ul class="hazard__says"><#list hazard.says as line><li><b>${line.code}</b> ${line.text}</li></#list></ul>

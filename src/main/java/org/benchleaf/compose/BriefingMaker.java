@@ -101,7 +101,8 @@ final class BriefingMaker {
 
     private List<Hazard> usedHazards(Set<String> ids) {
         return ids.stream().map(hazards::of).flatMap(Optional::stream)
-                .filter(hazard -> hazard.signal().isPresent() || !hazard.says().isEmpty()).toList();
+                .filter(hazard -> hazard.signal().isPresent() || !hazard.says().isEmpty() || !hazard.unknown().isEmpty())
+                .toList();
     }
 
     private List<Fact> aid(Set<String> due) {
@@ -117,15 +118,19 @@ final class BriefingMaker {
         return aid;
     }
 
+    /** The usual words about the kind of waste, and those about the drain where it is shown that they fit. */
+    private String wasteWords(Hazards one) {
+        return one.waste().group().map(reference.waste()::get).map(kind -> one.waste().drain()
+                ? kind.words() + " " + kind.drain().orElse("") : kind.words()).orElse(one.waste().why());
+    }
+
     private List<Fact> waste(Set<String> due) {
         Map<String, List<String>> of = new LinkedHashMap<>();
         for (Hazards one : desk.worked().hazards().values()) {
-            one.waste().ifPresent(key -> of.computeIfAbsent(key, any -> new ArrayList<>())
-                    .add(hazards.name(one.of())));
+            of.computeIfAbsent(wasteWords(one), any -> new ArrayList<>()).add(hazards.name(one.of()));
         }
         List<Fact> facts = new ArrayList<>();
-        of.forEach((key, names) -> Optional.ofNullable(reference.waste().get(key)).ifPresent(kind ->
-                facts.add(Fact.of(String.join("; ", names), kind.words()))));
+        of.forEach((words, names) -> facts.add(Fact.of(String.join("; ", names), words)));
         reference.waste().values().stream().filter(kind -> !Collections.disjoint(kind.cautions(), due))
                 .forEach(kind -> facts.add(Fact.of(kind.name(), kind.words())));
         facts.add(Fact.of(sheet.words().say("briefing.here"), desk.library().studio().waste()));

@@ -13,15 +13,17 @@ import java.util.Optional;
  * @param says hazard statements
  * @param does precautionary statements
  * @param grounds how each class came about
+ * @param unknown what is not known and what to do about it, sentences; empty if everything is known
  */
 public record Hazard(String anchor, String name, Optional<String> signal, List<Pictogram> pictograms,
-        List<Statement> says, List<Statement> does, List<Fact> grounds) {
+        List<Statement> says, List<Statement> does, List<Fact> grounds, List<String> unknown) {
 
     public Hazard {
         pictograms = List.copyOf(pictograms);
         says = List.copyOf(says);
         does = List.copyOf(does);
         grounds = List.copyOf(grounds);
+        unknown = List.copyOf(unknown);
     }
 
     /** A pictogram: its code, its symbol in words and the drawing. */

@@ -25,14 +25,15 @@ final class HazardMaker {
     Optional<Hazard> of(String id) {
         return Optional.ofNullable(desk.worked().hazards().get(id))
                 .filter(hazards -> hazards.signal().isPresent() || !hazards.hazardStatements().isEmpty()
-                        || !hazards.grounds().isEmpty())
+                        || !hazards.grounds().isEmpty() || !hazards.known())
                 .map(this::hazard);
     }
 
     private Hazard hazard(Hazards hazards) {
         return new Hazard("hazard-" + Paths.slug(hazards.of()), name(hazards.of()), hazards.signal(),
                 pictograms(reference, hazards.pictograms()), statements(reference, hazards.hazardStatements()),
-                statements(reference, hazards.precautions()), grounds(hazards));
+                statements(reference, hazards.precautions()), grounds(hazards),
+                hazards.unknown().stream().map(one -> (one.why() + " " + one.remedy()).strip()).toList());
     }
 
     /** What the label of a solution or material says; the id where neither is known. */

@@ -35,8 +35,9 @@ final class SubstanceMaker {
 
     private Section section(Substance substance) {
         List<Block> blocks = new ArrayList<>();
-        if (substance.classes().isEmpty()) {
-            blocks.add(new Note("plain", words.say("notice.word"), Html.ofText(words.say("substance.none"))));
+        if (substance.hazards() != Substance.Answer.KNOWN) {
+            blocks.add(new Note("plain", words.say("notice.word"), Html.ofText(words.say(
+                    substance.hazards() == Substance.Answer.NONE ? "substance.none" : "substance.not-known", "because", substance.because().orElse("")))));
         } else {
             blocks.add(new HazardCard(hazard(substance), words.group("substance")));
         }
@@ -61,7 +62,7 @@ final class SubstanceMaker {
                 signals.contains("Danger") ? Optional.of("Danger") : signals.stream().findFirst(),
                 HazardMaker.pictograms(reference, pictograms),
                 pure.stream().map(statement -> new Hazard.Statement(statement.code(), statement.text())).toList(),
-                HazardMaker.statements(reference, precautions), grounds(substance));
+                HazardMaker.statements(reference, precautions), grounds(substance), List.of());
     }
 
     /**
@@ -95,16 +96,11 @@ final class SubstanceMaker {
         substance.exposure().forEach(limit -> facts.add(new Fact(words.say("substance.exposure"), cited(
                 words.say("substance.exposure-words", "limit", written(limit.limit()), "kind", limit.kind(),
                         "where", limit.where()), limit.source()))));
-        substance.fire().ifPresent(fire -> {
-            facts.add(new Fact(words.say("substance.flash"), cited(written(fire.flashPoint()), fire.source())));
-            facts.add(fact("boiling", written(fire.boilingPoint())));
-            facts.add(fact("burns", words.say("substance.burns-between", "low", written(fire.lowerLimit()),
-                    "high", written(fire.upperLimit()))));
-        });
+        substance.fire().ifPresent(fire -> facts.addAll(fire(fire)));
         substance.saturated().ifPresent(full -> facts.add(new Fact(words.say("substance.saturated"), cited(
                 words.say("substance.saturated-words", "share", written(full.share()), "ph", written(full.ph())),
                 full.source()))));
-        substance.density().ifPresent(density -> facts.add(fact("density", written(density))));
+        substance.density().ifPresent(density -> facts.add(fact("density", written(density.value()))));
         substance.note().ifPresent(note -> facts.add(fact("note", note)));
         waste(substance).ifPresent(kind -> facts.add(new Fact(words.say("substance.waste"),
                 cited(kind.words(), kind.source()))));
@@ -115,11 +111,18 @@ final class SubstanceMaker {
         return facts;
     }
 
-    /** The first kind that fits; the last row of the table fits everything. */
+    private List<Fact> fire(Substance.Fire fire) {
+        List<Fact> facts = new ArrayList<>();
+        fire.flashPoint().ifPresent(flash ->
+                facts.add(new Fact(words.say("substance.flash"), cited(written(flash), fire.source()))));
+        fire.boilingPoint().ifPresent(boiling -> facts.add(fact("boiling", written(boiling))));
+        fire.lowerLimit().ifPresent(low -> fire.upperLimit().ifPresent(high -> facts.add(fact("burns",
+                words.say("substance.burns-between", "low", written(low), "high", written(high))))));
+        return facts;
+    }
+
     private Optional<Reference.WasteKind> waste(Substance substance) {
-        Set<String> statements = pure(substance).stream().map(Reference.Statement::code).collect(Collectors.toSet());
-        return reference.waste().values().stream().filter(kind -> kind.takes(statements, List.of(substance.key())))
-                .findFirst();
+        return substance.waste().map(reference.waste()::get);
     }
 
     private String written(Quantity quantity) {

@@ -92,27 +92,36 @@ final class Classification {
 
     private void fire(Composition.Spirit spirit) {
         Substance substance = reference.substances().get(spirit.substance());
-        Substance.Fire fire = substance.fire().orElseThrow();
+        Optional<Substance.Fire> fire = substance.fire();
         Optional<Quantity> read = spirit.substance().equals("ethanol") ? flashPoint(spirit.strength()) : Optional.empty();
         boolean weak = spirit.substance().equals("ethanol") && read.isEmpty();
         if (weak) {
-            ground("none", "Below 5 % v/v no flash point is published; the weakest mixture of the table has 62 °C, and the"
+            ground("none", Optional.empty(), "Below 5 % v/v no flash point is published; the weakest mixture of the table has 62 °C, and the"
                     + " limit is 60 °C.", "flash-point-table");
             return;
         }
+        Optional<Quantity> flashPoint = read.or(() -> fire.flatMap(Substance.Fire::flashPoint));
+        if (flashPoint.isEmpty()) {
+            // What is classified keeps its class where nobody says its flash point.
+            substance.classes().stream().filter(one -> one.name().startsWith("Flam. Liq.")).forEach(one ->
+                    give(one.name(), one.statement(), "As the substance itself; its flash point is not in the table.",
+                            one.source()));
+            return;
+        }
         // Rounded down: the table's own basis of strength is uncertain.
-        double flash = Math.floor(read.orElse(fire.flashPoint()).low());
+        double flash = Math.floor(flashPoint.get().low());
         String because = "Flash point " + (int) flash + " °C at the lowest" + (read.isPresent()
                 ? " for " + Reading.of(spirit.strength()) + " " + substance.name().toLowerCase(Locale.ROOT)
                 : ", that of the pure liquid, since none is known for mixtures") + ".";
-        String source = read.isPresent() ? "flash-point-table" : fire.source();
+        String source = read.isPresent() ? "flash-point-table" : fire.orElseThrow().source();
         if (flash < HIGHLY_FLAMMABLE) {
-            boolean extremely = fire.boilingPoint().low() <= LOWEST_BOILING;
+            boolean extremely = fire.flatMap(Substance.Fire::boilingPoint).map(Quantity::low).orElse(0.0)
+                    <= LOWEST_BOILING;
             give(extremely ? "Flam. Liq. 1" : "Flam. Liq. 2", extremely ? "H224" : "H225", because, source);
         } else if (flash <= FLAMMABLE) {
             give("Flam. Liq. 3", "H226", because, source);
         } else {
-            ground("none", because + " The limit is 60 °C.", source);
+            ground("none", Optional.empty(), because + " The limit is 60 °C.", source);
         }
     }
 
@@ -133,7 +142,7 @@ final class Classification {
             give("Skin Corr. 1", "H314", because, "clp-i-32");
             give("Eye Dam. 1", "H318", because, "clp-i-33");
         } else {
-            ground("none", "pH between 2 and 11.5: the pH by itself gives no class.", "clp-i-32");
+            ground("none", Optional.empty(), "pH between 2 and 11.5: the pH by itself gives no class.", "clp-i-32");
         }
     }
 
@@ -178,10 +187,10 @@ final class Classification {
             give(limit.gives(), limit.statement(), "The shares that count (" + of + ") add up to " + percent(sum)
                     + ", the limit is " + Reading.of(limit.from()) + ".", limit.source());
         } else if (sum > 0 && sum < fraction(limit.from())) {
-            ground("not " + limit.gives(), "The shares that count (" + of + ") add up to " + percent(sum)
+            ground("not " + limit.gives(), Optional.empty(), "The shares that count (" + of + ") add up to " + percent(sum)
                     + ", below the limit of " + Reading.of(limit.from()) + ".", limit.source());
         } else if (passedOver > 0) {
-            ground("not " + limit.gives(), "By addition not classified: " + percent(passedOver) + " of " + of
+            ground("not " + limit.gives(), Optional.empty(), "By addition not classified: " + percent(passedOver) + " of " + of
                     + " is below 1 %, from which a substance counts.", limit.source());
         }
     }
@@ -201,11 +210,11 @@ final class Classification {
 
     private void give(String name, String statement, String because, String source) {
         statements.add(statement);
-        ground(name + ", " + statement, because, source);
+        ground(name + ", " + statement, Optional.of(statement), because, source);
     }
 
-    private void ground(String name, String because, String source) {
-        Hazards.Ground ground = new Hazards.Ground(name, because, source);
+    private void ground(String name, Optional<String> statement, String because, String source) {
+        Hazards.Ground ground = new Hazards.Ground(name, statement, because, source);
         if (!grounds.contains(ground)) {
             grounds.add(ground);
         }

@@ -2,6 +2,7 @@ package org.benchleaf.derive;
 
 import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.benchleaf.model.Material;
@@ -23,10 +24,12 @@ final class Compositions implements Recipe.Kinds<Composition> {
     private static final double LIGHTEST = 0.785;
 
     private final Bench bench;
+    private final UnknownWords unknown;
     private final Map<String, Composition> known = new HashMap<>();
 
     Compositions(Bench bench) {
         this.bench = bench;
+        this.unknown = new UnknownWords(bench.library().reference());
     }
 
     /** What a solution or material is made of. */
@@ -36,9 +39,10 @@ final class Compositions implements Recipe.Kinds<Composition> {
             return done;
         }
         // Against circles, which are told elsewhere.
-        known.put(id, Composition.unknown());
+        known.put(id, Composition.unknown(unknown.part(id)));
         Composition made = bench.source().solution(id).map(Solution::recipe).map(recipe -> recipe.ask(this))
-                .orElseGet(() -> bench.material(id).map(this::bought).orElseGet(Composition::unknown));
+                .orElseGet(() -> bench.material(id).map(this::bought)
+                        .orElseGet(() -> Composition.unknown(unknown.part(id))));
         known.put(id, made);
         return made;
     }
@@ -55,7 +59,8 @@ final class Compositions implements Recipe.Kinds<Composition> {
     private Composition bought(Material material) {
         Optional<Substance> row = material.substance().flatMap(this::substance);
         if (row.isEmpty()) {
-            return new Composition(Map.of(), material.ph(), Optional.empty());
+            return Composition.unknown(material.substance().map(key -> unknown.substance(material.name(), key))
+                    .orElseGet(() -> unknown.part(material.name()))).with(material.ph(), Optional.empty());
         }
         // A solution sold without its strength is taken as the table has it, which is the strongest.
         double share = material.strength().map(strength -> share(row.get(), strength)).orElse(1.0);
@@ -64,9 +69,15 @@ final class Compositions implements Recipe.Kinds<Composition> {
         if (share < 1) {
             shares.put("water", 1 - share);
         }
-        Optional<Composition.Spirit> spirit = row.get().fire().map(fire -> new Composition.Spirit(row.get().key(),
-                byVolumeOrPure(material.strength())));
-        return new Composition(shares, material.ph(), spirit);
+        Optional<Composition.Spirit> spirit = spirit(row.get(), byVolumeOrPure(material.strength()));
+        return new Composition(shares, material.ph(), spirit, List.of());
+    }
+
+    /** Vapour that burns comes from what has a flash point or is classified by one. */
+    private static Optional<Composition.Spirit> spirit(Substance substance, Quantity strength) {
+        boolean burns = substance.fire().isPresent()
+                || substance.classes().stream().anyMatch(one -> one.name().startsWith("Flam. Liq."));
+        return burns ? Optional.of(new Composition.Spirit(substance.key(), strength)) : Optional.empty();
     }
 
     /** A strength stated in another way counts as the pure liquid, which is the careful side. */
@@ -105,13 +116,11 @@ final class Compositions implements Recipe.Kinds<Composition> {
         Composition rest = of(recipe.rest());
         Optional<Substance> liquid = substanceOf(recipe.liquid()).or(() -> substanceOf(recipe.from()));
         if (liquid.isEmpty()) {
-            return new Composition(rest.shares(), Optional.empty(), rest.spirit());
+            return rest.lacking(unknown.part(recipe.liquid()));
         }
-        Composition pure = new Composition(Map.of(liquid.get().key(), 1.0), Optional.empty(), Optional.empty());
-        Optional<Composition.Spirit> spirit = liquid.get().fire()
-                .map(fire -> new Composition.Spirit(liquid.get().key(), byVolumeOrPure(Optional.of(recipe.strength()))))
-                .or(rest::spirit);
-        return new Composition(pure.sharesWith(rest, share(liquid.get(), recipe.strength())), Optional.empty(), spirit);
+        Composition pure = new Composition(Map.of(liquid.get().key(), 1.0), Optional.empty(), Optional.empty(), List.of());
+        return pure.joined(rest, share(liquid.get(), recipe.strength())).with(Optional.empty(),
+                spirit(liquid.get(), byVolumeOrPure(Optional.of(recipe.strength()))).or(rest::spirit));
     }
 
     @Override
@@ -119,7 +128,7 @@ final class Compositions implements Recipe.Kinds<Composition> {
         Composition solvent = of(recipe.in());
         Composition solid = of(recipe.solid());
         double share = substanceOf(recipe.solid()).map(row -> share(row, recipe.strength())).orElse(0.0);
-        return new Composition(solid.sharesWith(solvent, share), solid.ph(), solvent.spirit().or(solid::spirit));
+        return solid.joined(solvent, share).with(solid.ph(), solvent.spirit().or(solid::spirit));
     }
 
     @Override
@@ -133,7 +142,7 @@ final class Compositions implements Recipe.Kinds<Composition> {
                 .map(wanted -> new Composition.Spirit(one.substance(), wanted))
                 .orElseGet(() -> new Composition.Spirit(one.substance(), Amounts.times(one.strength(), part))))
                 .or(with::spirit);
-        return new Composition(stock.sharesWith(with, Math.min(1, part)), diluted(recipe, stock.ph()), spirit);
+        return stock.joined(with, Math.min(1, part)).with(diluted(recipe, stock.ph()), spirit);
     }
 
     private Optional<Double> part(String stock, Quantity wanted) {
@@ -159,14 +168,15 @@ final class Compositions implements Recipe.Kinds<Composition> {
         Composition solvent = of(recipe.in());
         Optional<Substance.Saturated> saturated = substanceOf(recipe.solid()).flatMap(Substance::saturated);
         double share = saturated.map(one -> one.share().highIn(Unit.PERCENT_BY_MASS) / 100).orElse(0.01);
-        return new Composition(of(recipe.solid()).sharesWith(solvent, share),
-                saturated.map(Substance.Saturated::ph), solvent.spirit());
+        Composition made = of(recipe.solid()).joined(solvent, share)
+                .with(saturated.map(Substance.Saturated::ph), solvent.spirit());
+        return saturated.isPresent() ? made : made.lacking(unknown.saturated(recipe.solid()));
     }
 
     @Override
     public Composition adjust(Recipe.Adjust recipe) {
         Composition liquid = of(recipe.liquid());
-        return new Composition(of(recipe.with()).sharesWith(liquid, TRACE), Optional.of(recipe.to()), liquid.spirit());
+        return of(recipe.with()).joined(liquid, TRACE).with(Optional.of(recipe.to()), liquid.spirit());
     }
 
     @Override
@@ -174,6 +184,6 @@ final class Compositions implements Recipe.Kinds<Composition> {
         Composition first = of(recipe.first());
         Composition second = of(recipe.second());
         double share = recipe.firstParts() / (recipe.firstParts() + recipe.secondParts());
-        return new Composition(first.sharesWith(second, share), Optional.empty(), first.spirit().or(second::spirit));
+        return first.joined(second, share).with(Optional.empty(), first.spirit().or(second::spirit));
     }
 }

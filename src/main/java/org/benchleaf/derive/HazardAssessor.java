@@ -1,6 +1,7 @@
 package org.benchleaf.derive;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -16,7 +17,9 @@ import org.benchleaf.model.Reference;
 import org.benchleaf.model.Solution;
 import org.benchleaf.model.Step;
 import org.benchleaf.model.StepKind;
+import org.benchleaf.model.Substance;
 import org.benchleaf.quantity.Dimension;
+import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
 
 /** Tells what everything that is prepared and used can do, and what each step needs for the protection of the person. */
@@ -28,6 +31,10 @@ final class HazardAssessor {
     private final Reference reference;
     private final Compositions compositions;
     private final Exposure exposure;
+    private final WasteChoice waste;
+    private final Meetings meetings;
+    private final AccessTable access;
+    private final UnknownWords words;
     private final Map<String, Classification> classes = new LinkedHashMap<>();
 
     /**
@@ -45,6 +52,10 @@ final class HazardAssessor {
         this.reference = bench.library().reference();
         this.compositions = new Compositions(bench);
         this.exposure = new Exposure(bench, compositions);
+        this.waste = new WasteChoice(reference);
+        this.meetings = new Meetings(reference);
+        this.access = new AccessTable(reference);
+        this.words = new UnknownWords(reference);
     }
 
     Assessment assess(List<Finding> findings) {
@@ -57,7 +68,9 @@ final class HazardAssessor {
         bench.source().steps().forEach(step -> ids.addAll(UsedThings.of(step)));
         for (String id : ids) {
             boolean prepared = bench.source().solution(id).isPresent();
-            if (prepared || !classified(id).statements().isEmpty()) {
+            boolean chemical = bench.material(id).filter(material -> CHEMICALS.contains(material.kind())).isPresent();
+            if (prepared || !classified(id).statements().isEmpty()
+                    || chemical && !unknown(compositions.of(id)).isEmpty()) {
                 hazards.put(id, hazards(id));
             }
         }
@@ -86,16 +99,28 @@ final class HazardAssessor {
         List<String> firstAid = reference.firstAid().stream()
                 .filter(row -> row.statements().stream().anyMatch(statements::contains))
                 .map(Reference.FirstAid::where).toList();
-        return new Hazards(id, found.signal(), found.pictograms(), statements, found.precautions(), found.grounds(),
-                waste(id, statements), firstAid, Situation.wear(cautions, reference),
-                cautions.stream().map(Reference.Caution::key).toList());
+        Composition composition = compositions.of(id);
+        List<Hazards.Unknown> unknown = unknown(composition);
+        return new Hazards(id, composition.shares(), unknown, found.signal(), found.pictograms(), statements,
+                found.precautions(), found.grounds(), waste.of(composition, statements, unknown.isEmpty()),
+                meetings.among(composition.substances(reference)),
+                access.of(composition, statements, most(id), Set.of(), unknown.isEmpty()), firstAid,
+                Situation.wear(cautions, reference), cautions.stream().map(Reference.Caution::key).toList());
     }
 
-    /** The first kind of waste that fits; the last row of the table fits everything. */
-    private Optional<String> waste(String id, List<String> statements) {
-        Set<String> substances = compositions.of(id).shares().keySet();
-        return reference.waste().values().stream()
-                .filter(kind -> kind.takes(statements, substances)).map(Reference.WasteKind::key).findFirst();
+    /** What is not known of the parts, and of the hazards of each. */
+    private List<Hazards.Unknown> unknown(Composition composition) {
+        List<Hazards.Unknown> unknown = new ArrayList<>(composition.unknown());
+        composition.substances(reference).stream().filter(part -> part.hazards() == Substance.Answer.UNKNOWN)
+                .forEach(part -> unknown.add(words.of("hazards", "hazards-unknown",
+                        "substance", part.name().toLowerCase(Locale.ROOT), "because", part.because().orElse(""))));
+        return unknown;
+    }
+
+    /** The most of it that one use takes; empty if that is not known. */
+    private Optional<Quantity> most(String id) {
+        return bench.uses().of(id).stream().map(use -> use.figure().value())
+                .max(Comparator.comparingDouble(amount -> amount.high() * amount.unit().factor()));
     }
 
     /** Whoever prepares a solution handles its ingredients at full strength. */

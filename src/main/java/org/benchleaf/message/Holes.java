@@ -4,14 +4,20 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** Fills the named holes of a sentence. */
-final class Holes {
+public final class Holes {
 
     private static final Pattern HOLE = Pattern.compile("\\{([a-z][a-zA-Z]*)}");
 
     private Holes() {
     }
 
-    static String fill(String sentence, Object... pairs) {
+    /**
+     * The sentence with every hole {@code {name}} filled.
+     *
+     * @param pairs name and value by turns
+     * @throws IllegalArgumentException if a hole has no value
+     */
+    public static String fill(String sentence, Object... pairs) {
         Matcher hole = HOLE.matcher(sentence);
         StringBuilder filled = new StringBuilder();
         while (hole.find()) {

@@ -20,23 +20,35 @@ import org.benchleaf.quantity.Quantity;
  * @param firstAid what to do, by statement
  * @param labels sizes of labels, by growing bottle
  * @param claims words that promise too much
+ * @param incompatible what must not meet
+ * @param access who may do what with it
+ * @param wordings sentences about hazards with holes, by key
  */
 public record Reference(Map<String, Substance> substances, Map<String, Statement> statements,
         Map<String, Pictogram> pictograms, Map<String, Equipment> equipment, List<MixtureLimit> limits,
         Map<String, Caution> cautions, Map<String, WasteKind> waste, List<FirstAid> firstAid, List<LabelSize> labels,
-        List<ClaimWord> claims) {
+        List<ClaimWord> claims, List<Incompatible> incompatible, List<Access> access,
+        Map<String, Wording> wordings) {
 
     public Reference {
         limits = List.copyOf(limits);
         firstAid = List.copyOf(firstAid);
         labels = List.copyOf(labels);
         claims = List.copyOf(claims);
+        incompatible = List.copyOf(incompatible);
+        access = List.copyOf(access);
+    }
+
+    /** The row that someone means who writes a key, a name, a synonym or a CAS number. */
+    public Optional<Substance> substanceCalled(String words) {
+        return Optional.ofNullable(substances.get(words))
+                .or(() -> substances.values().stream().filter(row -> row.isCalled(words)).findFirst());
     }
 
     /** Nothing at all, for tests of other parts. */
     public static Reference empty() {
         return new Reference(Map.of(), Map.of(), Map.of(), Map.of(), List.of(), Map.of(), Map.of(), List.of(),
-                List.of(), List.of());
+                List.of(), List.of(), List.of(), List.of(), Map.of());
     }
 
     /**
@@ -136,28 +148,110 @@ public record Reference(Map<String, Substance> substances, Map<String, Statement
     }
 
     /**
-     * A kind of waste. One that names nothing fits everything.
+     * A kind of waste. Of those that fit, the first of the table counts.
      *
-     * @param key the kind's own key
+     * @param key the kind's own key, which substances name
      * @param name of the kind, in words
      * @param statements H codes that make it so
-     * @param substances keys of substances that make it so
      * @param cautions keys of cautions that bring it, whatever is prepared
+     * @param phBelow the pH below which it is so; empty if the pH does not decide
+     * @param phAbove the pH above which it is so; empty if the pH does not decide
+     * @param neverWith keys of the kinds that must not come into the same bottle
+     * @param bottle what it is collected in, in words
      * @param words the usual words about it
+     * @param drain the words about the drain, for what has every part known and a pH inside the window; empty where
+     *     it never goes there
      * @param source where they were read
      */
-    public record WasteKind(String key, String name, Set<String> statements, Set<String> substances,
-            Set<String> cautions, String words, String source) {
+    public record WasteKind(String key, String name, Set<String> statements, Set<String> cautions,
+            Optional<Quantity> phBelow, Optional<Quantity> phAbove, Set<String> neverWith, Optional<String> bottle,
+            String words, Optional<String> drain, String source) {
         public WasteKind {
             statements = Set.copyOf(statements);
-            substances = Set.copyOf(substances);
             cautions = Set.copyOf(cautions);
+            neverWith = Set.copyOf(neverWith);
         }
 
-        /** Whether what has these H codes and holds these substances becomes such waste. */
-        public boolean takes(Collection<String> codes, Collection<String> held) {
-            return statements.isEmpty() && substances.isEmpty() && cautions.isEmpty()
-                    || codes.stream().anyMatch(statements::contains) || held.stream().anyMatch(substances::contains);
+        /** Whether what has these H codes, whose parts become these kinds and which has this pH, becomes such waste. */
+        public boolean takes(Collection<String> codes, Collection<String> kinds, Optional<Quantity> ph) {
+            boolean byPh = phBelow.isPresent() || phAbove.isPresent();
+            if (byPh && ph.isPresent()) {
+                return phBelow.filter(limit -> ph.get().low() < limit.value()).isPresent()
+                        || phAbove.filter(limit -> ph.get().high() > limit.value()).isPresent();
+            }
+            return kinds.contains(key) || codes.stream().anyMatch(statements::contains);
+        }
+    }
+
+    /**
+     * A sentence about hazards.
+     *
+     * @param key the sentence's own key
+     * @param words the sentence, with holes such as {@code {substance}}
+     * @param remedy what to do about it; empty where nothing is to be done
+     */
+    public record Wording(String key, String words, Optional<String> remedy) {
+    }
+
+    /**
+     * Two groups of substances that must not meet.
+     *
+     * @param key the row's own key
+     * @param between the two groups, as {@code reacts as} names them, or keys of substances
+     * @param gives what comes of it, in a few words
+     * @param words what happens and what to do, for whoever has both before them
+     * @param source where it was read
+     */
+    public record Incompatible(String key, List<String> between, String gives, String words, String source) {
+        public Incompatible {
+            between = List.copyOf(between);
+        }
+
+        /** Whether this stands between two substances, whichever comes first. */
+        public boolean parts(Substance one, Substance other) {
+            return isOf(between.get(0), one) && isOf(between.get(1), other)
+                    || isOf(between.get(1), one) && isOf(between.get(0), other);
+        }
+
+        private static boolean isOf(String group, Substance substance) {
+            return substance.key().equals(group) || substance.reactsAs().contains(group);
+        }
+    }
+
+    /** How far a trainee may go. */
+    public enum Trainee {
+        ALLOWED, SUPERVISED, REFUSED;
+
+        /** As a row writes it. */
+        public String word() {
+            return name().toLowerCase(java.util.Locale.ROOT);
+        }
+    }
+
+    /**
+     * Who may do what. Every kind of condition that is named must hold; of each, one is enough.
+     *
+     * @param key the row's own key
+     * @param substances keys of substances
+     * @param statements H codes of the mixture
+     * @param groups groups of substances, as {@code reacts as} names them
+     * @param from the least share by mass of such a substance; empty if any counts
+     * @param moreThan the amount of the mixture from which on it counts
+     * @param usedBy kinds of step or parts of a step
+     * @param trainee how far a trainee may go
+     * @param withheld whether the recipe stays off public pages
+     * @param instead what the trade uses instead
+     * @param why the reason, in words
+     * @param source where it was read
+     */
+    public record Access(String key, Set<String> substances, Set<String> statements, Set<String> groups,
+            Optional<Quantity> from, Optional<Quantity> moreThan, Set<String> usedBy, Trainee trainee,
+            boolean withheld, Optional<String> instead, String why, String source) {
+        public Access {
+            substances = Set.copyOf(substances);
+            statements = Set.copyOf(statements);
+            groups = Set.copyOf(groups);
+            usedBy = Set.copyOf(usedBy);
         }
     }
 

@@ -1,50 +1,101 @@
 package org.benchleaf.model;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
 import org.benchleaf.quantity.Quantity;
 
 /**
  * One row of the table of substances: what it is, how it is classified and what limits apply to it.
  *
- * @param key how materials refer to it, such as {@code calcium-hydroxide}
+ * @param key how materials refer to it, such as {@code calcium hydroxide}
  * @param name in words
+ * @param synonyms other names that people write
  * @param cas registry number; empty for things that are no single substance
- * @param form {@code liquid}, {@code solid} or {@code solution}
+ * @param form {@code liquid}, {@code solid}, {@code solution}, {@code gas} or {@code dust}
  * @param molarMass mass of one mole
- * @param density of the liquid at 20 °C
- * @param classes how the substance is classified
- * @param fire what is known of its fire; empty if it does not burn as a liquid or vapour
+ * @param density of the liquid, at 20 °C unless it says otherwise
+ * @param vapourPressure at 20 °C unless it says otherwise
+ * @param viscosity kinematic, at 40 °C, for the danger of swallowing
+ * @param hazards whether its hazards are known, shown to be none, or not known
+ * @param because what shows that there are none, or why they are not known
+ * @param classes how the substance is classified; empty unless its hazards are known
+ * @param notes of the law beside its entry, such as {@code P} or {@code 11}
+ * @param benzene what of it the supplier states, for note P
+ * @param suppliedInWater whether it is only known dissolved in water
+ * @param fire what is known of its fire
  * @param exposure limits for the air of a workplace
  * @param saturated its saturated solution in water
+ * @param acidity what it does to the pH of water
+ * @param waste the kind of waste it becomes, a key of the table of waste
+ * @param reactsAs groups of the table of what must not meet
+ * @param gloves what gloves hold it off
  * @param note what the reader must know beside it
  * @param source where the row comes from
  * @param edition of that source
  */
-public record Substance(String key, String name, Optional<String> cas, String form, Optional<Quantity> molarMass,
-        Optional<Quantity> density, List<HazardClass> classes, Optional<Fire> fire, List<ExposureLimit> exposure,
-        Optional<Saturated> saturated, Optional<String> note, String source, String edition) {
+public record Substance(String key, String name, List<String> synonyms, Optional<String> cas, String form,
+        Optional<Quantity> molarMass, Optional<Measured> density, Optional<Measured> vapourPressure,
+        Optional<Measured> viscosity, Answer hazards, Optional<String> because, List<HazardClass> classes,
+        Set<String> notes, Optional<Quantity> benzene, boolean suppliedInWater, Optional<Fire> fire,
+        List<ExposureLimit> exposure, Optional<Saturated> saturated, Optional<Acidity> acidity, Optional<String> waste,
+        Set<String> reactsAs, Optional<Gloves> gloves, Optional<String> note, String source, String edition) {
 
     public Substance {
+        synonyms = List.copyOf(synonyms);
         classes = List.copyOf(classes);
+        notes = Set.copyOf(notes);
         exposure = List.copyOf(exposure);
+        reactsAs = Set.copyOf(reactsAs);
+    }
+
+    /** Whether someone who writes this means the row: its key, name, a synonym or its CAS number, in any letter case. */
+    public boolean isCalled(String words) {
+        String wanted = words.strip().toLowerCase(Locale.ROOT);
+        return Stream.of(Stream.of(key, name), synonyms.stream(), cas.stream()).flatMap(one -> one)
+                .anyMatch(one -> one.toLowerCase(Locale.ROOT).equals(wanted));
+    }
+
+    /** What is known of something: it is there, it was shown not to be there, or nobody has said. */
+    public enum Answer {
+        KNOWN, NONE, UNKNOWN;
+
+        /** As a row writes it. */
+        public String word() {
+            return name().toLowerCase(Locale.ROOT);
+        }
+    }
+
+    /**
+     * A measured property.
+     *
+     * @param value with its unit
+     * @param at the temperature; empty where the usual one is meant
+     * @param source where it was read
+     */
+    public record Measured(Quantity value, Optional<Quantity> at, String source) {
     }
 
     /**
      * One class of hazard.
      *
-     * @param name such as {@code Skin Irrit. 2}
+     * @param name such as {@code Skin Irrit. 2}; the way in or the organ in brackets
      * @param statement its H code
      * @param from the share by mass from which a mixture is in the class; empty if the general limits apply
      * @param below the share by mass from which another class takes over
+     * @param estimate the acute toxicity estimate; empty if the one of the category is taken
+     * @param factor how often it counts for life in water (M factor); empty if once
+     * @param minimum whether the law gives it as the least class, so that a supplier may be stricter
      * @param source where the class comes from
      */
     public record HazardClass(String name, String statement, Optional<Quantity> from, Optional<Quantity> below,
-            String source) {
+            Optional<Quantity> estimate, Optional<Double> factor, boolean minimum, String source) {
     }
 
     /**
-     * Fire.
+     * Fire; each of it may be missing.
      *
      * @param flashPoint of the pure liquid, the lowest published
      * @param boilingPoint of the pure liquid
@@ -52,8 +103,8 @@ public record Substance(String key, String name, Optional<String> cas, String fo
      * @param upperLimit of flammability in air
      * @param source where they come from
      */
-    public record Fire(Quantity flashPoint, Quantity boilingPoint, Quantity lowerLimit, Quantity upperLimit,
-            String source) {
+    public record Fire(Optional<Quantity> flashPoint, Optional<Quantity> boilingPoint, Optional<Quantity> lowerLimit,
+            Optional<Quantity> upperLimit, String source) {
     }
 
     /**
@@ -69,5 +120,23 @@ public record Substance(String key, String name, Optional<String> cas, String fo
 
     /** The saturated solution in water: how much is dissolved by mass, and its pH. */
     public record Saturated(Quantity share, Quantity ph, String source) {
+    }
+
+    /**
+     * What the substance does to the pH of water, as far as an equilibrium needs it.
+     *
+     * @param is {@code strong base}, {@code strong acid}, {@code weak base}, {@code weak acid} or {@code neutral}
+     * @param per how many protons or hydroxide ions one mole gives at most
+     * @param constants pK of each proton of the acid, or of the acids that belong to the base, the strongest first
+     * @param source where they were read
+     */
+    public record Acidity(String is, int per, List<Double> constants, String source) {
+        public Acidity {
+            constants = List.copyOf(constants);
+        }
+    }
+
+    /** What gloves hold it off, in words, and where that was read. */
+    public record Gloves(String words, String source) {
     }
 }

@@ -55,6 +55,7 @@ public enum Unit {
     PERCENT_BY_VOLUME("% v/v", "VOLUME_FRACTION", 0.01),
     PERCENT_BY_MASS("% m/m", "MASS_FRACTION", 0.01, "% w/w"),
     GRAM_PER_KILOGRAM("g/kg", "MASS_FRACTION", 1e-3),
+    MILLIGRAM_PER_KILOGRAM("mg/kg", "MASS_FRACTION", 1e-6),
     PERCENT("%", "SHARE", 0.01),
     PERCENT_HUMIDITY("% RH", "HUMIDITY", 0.01, "%RH"),
     GRAM_PER_GRAM("g/g", "MASS_PER_MASS", 1.0),
@@ -69,6 +70,7 @@ public enum Unit {
     PER_MINUTE("1/min", "RATE", 1.0 / 60.0, "/min"),
     PER_HOUR("1/h", "RATE", 1.0 / 3600.0, "/h"),
     SQUARE_METRE_PER_SECOND("m²/s", "DIFFUSIVITY", 1.0, "m2/s"),
+    SQUARE_MILLIMETRE_PER_SECOND("mm²/s", "DIFFUSIVITY", 1e-6, "mm2/s"),
     PH("pH", "ACIDITY", 1.0),
     COUNT("×", "COUNT", 1.0),
     NONE("", "NUMBER", 1.0);

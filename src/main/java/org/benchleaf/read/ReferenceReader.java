@@ -13,7 +13,6 @@ import org.benchleaf.message.Messages;
 import org.benchleaf.message.ReferenceMessages;
 import org.benchleaf.model.Reference;
 import org.benchleaf.model.Source;
-import org.benchleaf.model.Substance;
 import org.benchleaf.quantity.Dimension;
 
 /**
@@ -25,7 +24,10 @@ public final class ReferenceReader {
     private static final String SHIPPED = "/reference/";
     private static final String STUDIO = "reference/";
     private static final Set<String> OPEN_TO_STUDIOS = Set.of("substances", "cautions", "equipment", "waste",
-            "first-aid", "claims", "blanks");
+            "first-aid", "claims", "blanks", "incompatible", "access");
+
+    /** Two groups must not meet: no more, no fewer. */
+    private static final int PAIR = 2;
 
     private final Optional<ContentFolder> content;
     private final Messages messages;
@@ -61,17 +63,14 @@ public final class ReferenceReader {
                 row.text("name"), row.text("words"), row.text("source")));
         Map<String, Reference.Caution> cautions = table("cautions",
                 row -> caution(row, statements.keySet(), equipment.keySet()));
-        return new Reference(table("substances", row -> substance(row, statements.keySet())), statements,
-                table("pictograms", ReferenceReader::pictogram), equipment,
+        Map<String, Reference.WasteKind> waste = table("waste", row -> waste(row, statements.keySet(), cautions.keySet()));
+        return new Reference(table("substances", row -> SubstanceRow.read(row, statements.keySet(), waste.keySet())),
+                statements, table("pictograms", ReferenceReader::pictogram), equipment,
                 list("mixture-limits", row -> new Reference.MixtureLimit(row.counts("sum"),
                         row.quantity("from", Dimension.MASS_FRACTION),
                         row.optionalQuantity("below", Dimension.MASS_FRACTION), row.text("gives"),
                         row.oneOf("statement", statements.keySet()), row.text("source"))),
-                cautions,
-                table("waste", row -> new Reference.WasteKind(row.key(), row.text("name"),
-                        Set.copyOf(row.textsOf("statements", statements.keySet())), row.set("substances"),
-                        Set.copyOf(row.textsOf("cautions", cautions.keySet())), row.text("words"),
-                        row.text("source"))),
+                cautions, waste,
                 list("first-aid", row -> new Reference.FirstAid(row.key(),
                         Set.copyOf(row.textsOf("statements", statements.keySet())),
                         Set.copyOf(row.textsOf("cautions", cautions.keySet())), row.text("words"),
@@ -82,7 +81,34 @@ public final class ReferenceReader {
                         row.text("source"))),
                 list("claims", row -> new Reference.ClaimWord(row.text("language"), row.texts("words"),
                         row.oneOf("kind", Set.of("promise", "safety", "age", "authenticity")), row.texts("unless"),
-                        row.texts("answered by"), row.text("instead"), row.text("source"))));
+                        row.texts("answered by"), row.text("instead"), row.text("source"))),
+                list("incompatible", ReferenceReader::incompatible),
+                list("access", row -> access(row, statements.keySet())),
+                table("hazard-words", row -> new Reference.Wording(row.key(), row.text("words"),
+                        row.optionalText("do"))));
+    }
+
+    private static Reference.WasteKind waste(ReferenceRow row, Set<String> statements, Set<String> cautions) {
+        return new Reference.WasteKind(row.key(), row.text("name"), Set.copyOf(row.textsOf("statements", statements)),
+                Set.copyOf(row.textsOf("cautions", cautions)), row.optionalQuantity("ph below", Dimension.ACIDITY),
+                row.optionalQuantity("ph above", Dimension.ACIDITY), row.set("never with"), row.optionalText("bottle"),
+                row.text("words"), row.optionalText("drain"), row.text("source"));
+    }
+
+    private static Reference.Incompatible incompatible(ReferenceRow row) {
+        return new Reference.Incompatible(row.key(), row.texts("between", PAIR), row.text("gives"), row.text("words"),
+                row.text("source"));
+    }
+
+    private static Reference.Access access(ReferenceRow row, Set<String> statements) {
+        return new Reference.Access(row.key(), row.set("substances"),
+                Set.copyOf(row.textsOf("statements", statements)), row.set("groups"),
+                row.optionalQuantity("from", Dimension.MASS_FRACTION),
+                row.optionalQuantity("more than", Dimension.VOLUME, Dimension.MASS), row.set("used by"),
+                row.optionalWord("trainee", Reference.Trainee.values(), Reference.Trainee::word)
+                        .orElse(Reference.Trainee.ALLOWED),
+                row.optionalText("public").isPresent() && row.oneOf("public", Set.of("withheld")).equals("withheld"),
+                row.optionalText("instead"), row.text("why"), row.text("source"));
     }
 
     /** The statements with every place filled that the law leaves to whoever labels the bottle. */
@@ -103,30 +129,6 @@ public final class ReferenceReader {
     private static Reference.Pictogram pictogram(ReferenceRow row) {
         return new Reference.Pictogram(row.key(), row.text("name"), row.text("meaning"),
                 OwnFile.text(SHIPPED + "pictograms/" + row.key() + ".svg"), row.text("source"));
-    }
-
-    private static Substance substance(ReferenceRow row, Set<String> statements) {
-        List<Substance.HazardClass> classes = row.rows("classes").stream().map(inner -> new Substance.HazardClass(
-                inner.text("class"), inner.oneOf("statement", statements),
-                inner.optionalQuantity("from", Dimension.MASS_FRACTION),
-                inner.optionalQuantity("below", Dimension.MASS_FRACTION), inner.text("source"))).toList();
-        Optional<Substance.Fire> fire = row.row("fire").map(inner -> new Substance.Fire(
-                inner.quantity("flash point", Dimension.TEMPERATURE),
-                inner.quantity("boiling point", Dimension.TEMPERATURE),
-                inner.quantity("lower limit", Dimension.VOLUME_FRACTION),
-                inner.quantity("upper limit", Dimension.VOLUME_FRACTION), inner.text("source")));
-        List<Substance.ExposureLimit> exposure = row.rows("exposure").stream().map(inner ->
-                new Substance.ExposureLimit(inner.text("kind"),
-                        inner.quantity("limit", Dimension.PARTS_PER_MILLION, Dimension.MASS_PER_VOLUME),
-                        inner.text("where"), inner.text("source"))).toList();
-        Optional<Substance.Saturated> saturated = row.row("saturated").map(inner -> new Substance.Saturated(
-                inner.quantity("share", Dimension.MASS_FRACTION), inner.quantity("ph", Dimension.ACIDITY),
-                inner.text("source")));
-        return new Substance(row.key(), row.text("name"), row.optionalText("cas"),
-                row.oneOf("form", Set.of("liquid", "solid", "solution")),
-                row.optionalQuantity("molar mass", Dimension.MASS_PER_AMOUNT),
-                row.optionalQuantity("density", Dimension.MASS_PER_VOLUME), classes, fire, exposure, saturated,
-                row.optionalText("note"), row.text("source"), row.text("edition"));
     }
 
     private static Reference.Caution caution(ReferenceRow row, Set<String> statements, Set<String> equipment) {

@@ -8,10 +8,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.benchleaf.message.Messages;
 import org.benchleaf.message.Place;
 import org.benchleaf.message.ReferenceMessages;
+import org.benchleaf.model.Substance;
 import org.benchleaf.quantity.Dimension;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.QuantityReader;
@@ -144,6 +147,53 @@ final class ReferenceRow {
                     + dimensions[0].usual().symbol() + "'");
             return Optional.empty();
         });
+    }
+
+    /** One of a closed list of words. */
+    <T> Optional<T> optionalWord(String name, T[] all, Function<T, String> word) {
+        if (optionalText(name).isEmpty()) {
+            return Optional.empty();
+        }
+        String found = oneOf(name, Stream.of(all).map(word).collect(Collectors.toSet()));
+        return Stream.of(all).filter(one -> word.apply(one).equals(found)).findFirst();
+    }
+
+    /** A measured value: bare, then with the source of the row, or with keys of its own. */
+    Optional<Substance.Measured> measured(String name, Dimension... dimensions) {
+        if (value(name).filter(Node.Mapping.class::isInstance).isEmpty()) {
+            return optionalQuantity(name, dimensions).map(value ->
+                    new Substance.Measured(value, Optional.empty(), text("source")));
+        }
+        return row(name).map(inner -> new Substance.Measured(inner.quantity("value", dimensions),
+                inner.optionalQuantity("at", Dimension.TEMPERATURE), inner.text("source")));
+    }
+
+    /** A plain number from a least to a greatest one. */
+    Optional<Double> optionalNumber(String name, double least, double greatest) {
+        return optionalText(name).flatMap(text -> {
+            if (text.matches("\\d+(\\.\\d+)?")) {
+                double number = Double.parseDouble(text);
+                if (number >= least && number <= greatest) {
+                    return Optional.of(number);
+                }
+            }
+            refuse(value(name).orElseThrow().place(), name, text, "a number from " + least + " to " + greatest);
+            return Optional.empty();
+        });
+    }
+
+    boolean yes(String name) {
+        return optionalText(name).isPresent() && oneOf(name, Set.of("yes", "no")).equals("yes");
+    }
+
+    /** Says that a key does not go with what else the row says. */
+    void refuse(String name, String wanted) {
+        refuse(value(name).map(Node::place).orElse(node.place()), name,
+                optionalText(name).orElse("a list"), wanted);
+    }
+
+    boolean has(String name) {
+        return value(name).isPresent();
     }
 
     Optional<ReferenceRow> row(String name) {

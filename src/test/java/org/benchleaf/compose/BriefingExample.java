@@ -29,6 +29,6 @@ final class BriefingExample implements Supplier<Block> {
                 List.of(new Hazard.Pictogram("GHS02", "flame", new Html(FLAME))),
                 List.of(new Hazard.Statement("H226", "Flammable liquid and vapour.")),
                 List.of(new Hazard.Statement("P210", "Keep away from heat.")),
-                List.of(Fact.of("Flam. Liq. 3", "flash point 26 °C")));
+                List.of(Fact.of("Flam. Liq. 3", "flash point 26 °C")), List.of("What is in the thickener is not known."));
     }
 }

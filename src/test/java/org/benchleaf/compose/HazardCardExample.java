@@ -13,7 +13,8 @@ final class HazardCardExample implements Supplier<Block> {
         return new HazardCard(new Hazard("hazard-ethanol", "Ethanol", Optional.of("Danger"), List.of(),
                 List.of(new Hazard.Statement("H225", "Highly flammable liquid and vapour.")),
                 List.of(new Hazard.Statement("P210", "Keep away from heat.")),
-                List.of(Fact.of("Flam. Liq. 2, H225", "harmonised"))),
-                Map.of("does", "What to do", "grounds", "Why it is classified so"));
+                List.of(Fact.of("Flam. Liq. 2, H225", "harmonised")),
+                List.of("The hazards of the thickener are not known: no sheet came with it.")),
+                Map.of("does", "What to do", "grounds", "Why it is classified so", "unknown", "Hazards not known."));
     }
 }

@@ -20,6 +20,7 @@ import org.benchleaf.model.Library;
 import org.benchleaf.model.Part;
 import org.benchleaf.model.Reason;
 import org.benchleaf.model.Recipe;
+import org.benchleaf.model.Reference;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
 import org.benchleaf.read.CaseReader;
@@ -75,7 +76,8 @@ class HazardAssessorTest {
             assertThat(ground.because()).contains("11.5");
         });
         assertThat(hazards.precautions()).contains("P280", "P305+P351+P338", "P310");
-        assertThat(hazards.waste()).contains("caustic");
+        assertThat(hazards.waste().group()).contains("alkaline water");
+        assertThat(hazards.waste().drain()).isFalse();
         assertThat(hazards.firstAid()).contains("eyes", "skin");
         assertThat(hazards.wear()).contains("EYE", "GLV", "RSP", "COAT");
         assertThat(hazards.cautions()).contains("lime-dust", "caustic-splash");
@@ -119,7 +121,8 @@ class HazardAssessorTest {
 
         assertThat(hazards.hazardStatements()).isEmpty();
         assertThat(hazards.cautions()).contains("caustic-splash", "limewater-in-use");
-        assertThat(hazards.waste()).contains("alkaline bath");
+        assertThat(hazards.waste().group()).contains("neutral water");
+        assertThat(hazards.waste().drain()).isTrue();
     }
 
     @Test
@@ -138,7 +141,8 @@ class HazardAssessorTest {
 
         assertThat(hazards.hazardStatements()).isEmpty();
         assertThat(hazards.signal()).isEmpty();
-        assertThat(hazards.waste()).contains("adhesive");
+        assertThat(hazards.waste().group()).contains("adhesives");
+        assertThat(hazards.waste().drain()).isFalse();
     }
 
     /** 50 mL of 96 % in 60 m³ without airing: 631 mg/m³, 334 ppm (worked example of the trade, NIOSH factor 1.89 at 25 °C). */
@@ -234,6 +238,39 @@ class HazardAssessorTest {
         invented.material("mystery", "liquid", "", Optional.empty(), Optional.empty());
 
         assertThat(invented.step("relax", mist("mystery", "15 mL")).codes()).contains("HAZ-004");
+    }
+
+    /** What nobody knows is told as such, has no kind of waste and is for nobody in training: common practice, no source. */
+    @Test
+    void a_mixture_with_an_unknown_part_is_unknown_and_shows_what_its_known_part_does() {
+        Invented invented = new Invented();
+        invented.material("mystery", "liquid", "", Optional.empty(), Optional.empty());
+        Hazards hazards = hazards(invented.solution("made", new Recipe.Mix("ethanol", q("70 % v/v"), "mystery",
+                "ethanol-96")), "made");
+
+        assertThat(hazards.known()).isFalse();
+        assertThat(hazards.unknown()).singleElement().satisfies(unknown -> {
+            assertThat(unknown.about()).isEqualTo("composition");
+            assertThat(unknown.why()).contains("mystery");
+            assertThat(unknown.remedy()).contains("safety data sheet");
+        });
+        assertThat(hazards.hazardStatements()).contains("H225");
+        assertThat(hazards.waste().group()).isEmpty();
+        assertThat(hazards.waste().drain()).isFalse();
+        assertThat(hazards.access().trainee()).isEqualTo(Reference.Trainee.REFUSED);
+        assertThat(hazards.access().withheld()).isTrue();
+    }
+
+    /** Acetone and peroxide give explosive peroxides: common practice, no source. */
+    @Test
+    void what_must_not_meet_is_found_in_one_bottle() {
+        Invented invented = new Invented();
+        invented.material("acetone", "liquid", "acetone", Optional.empty(), Optional.empty());
+        invented.material("peroxide", "liquid", "hydrogen peroxide", Optional.of("30 % m/m"), Optional.empty());
+        Hazards hazards = hazards(invented.solution("made", new Recipe.Parts("acetone", 1, "peroxide", 1, true, false)),
+                "made");
+
+        assertThat(hazards.incompatible()).extracting(Hazards.Clash::with).contains("hydrogen peroxide");
     }
 
     /** At the spot tests every liquid of the treatment is handled for the first time: common practice, no source. */

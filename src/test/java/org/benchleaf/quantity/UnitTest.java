@@ -78,6 +78,7 @@ class UnitTest {
         REFERENCE.put(Unit.PERCENT_BY_MASS, PERCENT);
         REFERENCE.put(Unit.PERCENT, PERCENT);
         REFERENCE.put(Unit.PERCENT_HUMIDITY, PERCENT);
+        REFERENCE.put(Unit.MILLIGRAM_PER_KILOGRAM, GRAM.prefix(MetricPrefix.MILLI).divide(KILOGRAM));
         REFERENCE.put(Unit.GRAM_PER_KILOGRAM, GRAM.divide(KILOGRAM));
         REFERENCE.put(Unit.GRAM_PER_GRAM, GRAM.divide(GRAM));
         REFERENCE.put(Unit.PPM, AbstractUnit.ONE.prefix(MetricPrefix.MICRO));
@@ -91,6 +92,7 @@ class UnitTest {
         REFERENCE.put(Unit.PER_SECOND, AbstractUnit.ONE.divide(SECOND));
         REFERENCE.put(Unit.PER_MINUTE, AbstractUnit.ONE.divide(MINUTE));
         REFERENCE.put(Unit.PER_HOUR, AbstractUnit.ONE.divide(HOUR));
+        REFERENCE.put(Unit.SQUARE_MILLIMETRE_PER_SECOND, METRE.prefix(MetricPrefix.MILLI).pow(2).divide(SECOND));
         REFERENCE.put(Unit.SQUARE_METRE_PER_SECOND, SQUARE_METRE.divide(SECOND));
         REFERENCE.put(Unit.CELSIUS, CELSIUS);
         REFERENCE.put(Unit.PH, AbstractUnit.ONE);

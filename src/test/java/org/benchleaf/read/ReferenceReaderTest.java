@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.regex.Pattern;
@@ -18,6 +19,7 @@ import org.benchleaf.message.Messages;
 import org.benchleaf.model.Reference;
 import org.benchleaf.model.Source;
 import org.benchleaf.model.StepKind;
+import org.benchleaf.model.Substance;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -146,7 +148,12 @@ class ReferenceReaderTest {
             assertThat(SHIPPED.substances().keySet()).containsAll(caution.when().substances());
         });
         assertThat(SHIPPED.waste().values()).allSatisfy(kind ->
-                assertThat(SHIPPED.substances().keySet()).containsAll(kind.substances()));
+                assertThat(SHIPPED.waste().keySet()).containsAll(kind.neverWith()));
+        assertThat(SHIPPED.access()).allSatisfy(row -> {
+            assertThat(SHIPPED.substances().keySet()).containsAll(row.substances());
+            assertThat(row.substances().size() + row.statements().size() + row.groups().size()).isPositive();
+            assertThat(row.withheld() || row.trainee() != Reference.Trainee.ALLOWED).as(row.key()).isTrue();
+        });
     }
 
     @Test
@@ -206,6 +213,34 @@ class ReferenceReaderTest {
     }
 
     @Test
+    void a_substance_answers_known_none_or_unknown_and_never_leaves_it_open() throws IOException {
+        Files.createDirectories(content.resolve("reference"));
+        Files.writeString(content.resolve("reference/substances.yaml"), """
+                silent: {name: Silent, form: liquid, source: sheet, edition: 2026}
+                empty: {name: Empty, form: liquid, hazards: known, source: sheet, edition: 2026}
+                bare: {name: Bare, form: liquid, hazards: none, source: sheet, edition: 2026}
+                wrong: {name: Wrong, form: liquid, hazards: harmless, source: sheet, edition: 2026}
+                open: {name: Open, form: liquid, hazards: unknown, because: No sheet came with it., source: sheet, edition: 2026}
+                """);
+        Messages messages = new Messages();
+
+        Reference reference = ReferenceReader.read(content, messages);
+
+        assertThat(messages.all()).extracting(said -> said.code() + " " + said.place().line())
+                .containsExactlyInAnyOrder("REF-001 1", "REF-002 2", "REF-001 3", "REF-002 4");
+        assertThat(reference.substances()).containsKey("open").doesNotContainKeys("silent", "empty", "bare", "wrong");
+        assertThat(reference.substances().get("open").hazards()).isEqualTo(Substance.Answer.UNKNOWN);
+    }
+
+    @Test
+    void a_substance_is_found_by_key_name_synonym_and_number_in_any_letter_case() {
+        for (String words : List.of("isopropanol", "ISOPROPANOL", "Propan-2-ol", "67-63-0")) {
+            assertThat(SHIPPED.substanceCalled(words)).as(words).map(Substance::key).contains("isopropanol");
+        }
+        assertThat(SHIPPED.substanceCalled("isopropano")).isEmpty();
+    }
+
+    @Test
     void what_the_law_words_is_not_a_studios_to_change() throws IOException {
         Files.createDirectories(content.resolve("reference"));
         Files.writeString(content.resolve("reference/statements.yaml"),
@@ -218,13 +253,21 @@ class ReferenceReaderTest {
         return Stream.of(
                 SHIPPED.substances().values().stream().flatMap(row -> Stream.concat(Stream.of(row.source()),
                         Stream.concat(row.classes().stream().map(one -> one.source()),
-                                row.exposure().stream().map(one -> one.source())))),
+                                Stream.of(row.exposure().stream().map(Substance.ExposureLimit::source),
+                                        Stream.of(row.density(), row.vapourPressure(), row.viscosity())
+                                                .flatMap(Optional::stream).map(Substance.Measured::source),
+                                        row.fire().stream().map(Substance.Fire::source),
+                                        row.acidity().stream().map(Substance.Acidity::source),
+                                        row.gloves().stream().map(Substance.Gloves::source))
+                                        .flatMap(Function.identity())))),
                 SHIPPED.statements().values().stream().map(Reference.Statement::source),
                 SHIPPED.pictograms().values().stream().map(Reference.Pictogram::source),
                 SHIPPED.equipment().values().stream().map(Reference.Equipment::source),
                 SHIPPED.limits().stream().map(Reference.MixtureLimit::source),
                 SHIPPED.cautions().values().stream().map(Reference.Caution::source),
                 SHIPPED.waste().values().stream().map(Reference.WasteKind::source),
+                SHIPPED.incompatible().stream().map(Reference.Incompatible::source),
+                SHIPPED.access().stream().map(Reference.Access::source),
                 SHIPPED.firstAid().stream().map(Reference.FirstAid::source),
                 SHIPPED.labels().stream().map(Reference.LabelSize::source),
                 SHIPPED.claims().stream().map(Reference.ClaimWord::source)).flatMap(Function.identity());

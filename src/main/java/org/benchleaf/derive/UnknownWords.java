@@ -1,0 +1,40 @@
+package org.benchleaf.derive;
+
+import org.benchleaf.message.Holes;
+import org.benchleaf.model.Reference;
+
+/** Says what is not known about a mixture, in the words of the table of sentences. */
+final class UnknownWords {
+
+    private final Reference reference;
+
+    UnknownWords(Reference reference) {
+        this.reference = reference;
+    }
+
+    /** A part of which nothing is known. */
+    Hazards.Unknown part(String name) {
+        return of("composition", "part-unknown", "part", name);
+    }
+
+    /** A part that names a substance which the table does not have. */
+    Hazards.Unknown substance(String name, String substance) {
+        return of("composition", "substance-missing", "part", name, "substance", substance);
+    }
+
+    /** A saturated solution of which nobody has said how strong it is. */
+    Hazards.Unknown saturated(String name) {
+        return of("composition", "saturated-unknown", "part", name);
+    }
+
+    /** The sentence of this key about this, with its holes filled. */
+    Hazards.Unknown of(String about, String key, Object... pairs) {
+        Reference.Wording wording = reference.wordings().get(key);
+        if (wording == null) {
+            // Only tables that tests make by hand lack the sentences.
+            return new Hazards.Unknown(about, key, "");
+        }
+        return new Hazards.Unknown(about, Holes.fill(wording.words(), pairs),
+                wording.remedy().map(remedy -> Holes.fill(remedy, pairs)).orElse(""));
+    }
+}

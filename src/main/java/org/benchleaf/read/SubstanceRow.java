@@ -1,0 +1,107 @@
+package org.benchleaf.read;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.benchleaf.model.Substance;
+import org.benchleaf.quantity.Dimension;
+
+/** Reads one row of the table of substances, and holds it to its three answers: hazards known, none, or unknown. */
+final class SubstanceRow {
+
+    private static final Set<String> FORMS = Set.of("liquid", "solid", "solution", "gas", "dust");
+    private static final Set<String> ACIDITIES = Set.of("strong base", "strong acid", "weak base", "weak acid", "neutral");
+    private static final double MOST_FACTOR = 1e6;
+    private static final int MOST_PROTONS = 12;
+
+    private final ReferenceRow row;
+
+    private SubstanceRow(ReferenceRow row) {
+        this.row = row;
+    }
+
+    static Substance read(ReferenceRow row, Set<String> statements, Set<String> waste) {
+        return new SubstanceRow(row).substance(statements, waste);
+    }
+
+    private Substance substance(Set<String> statements, Set<String> waste) {
+        List<Substance.HazardClass> classes = row.rows("classes").stream()
+                .map(inner -> hazardClass(inner, statements)).toList();
+        Optional<String> because = row.optionalText("because");
+        return new Substance(row.key(), row.text("name"), row.texts("synonyms"), row.optionalText("cas"),
+                row.oneOf("form", FORMS), row.optionalQuantity("molar mass", Dimension.MASS_PER_AMOUNT),
+                row.measured("density", Dimension.MASS_PER_VOLUME),
+                row.measured("vapour pressure", Dimension.PRESSURE), row.measured("viscosity", Dimension.DIFFUSIVITY),
+                answer(classes, because), because, classes, new HashSet<>(row.texts("notes in the law")),
+                row.optionalQuantity("benzene", Dimension.MASS_FRACTION), row.yes("supplied in water"), fire(),
+                exposure(), saturated(), acidity(),
+                row.has("waste") ? Optional.of(row.oneOf("waste", waste)) : Optional.empty(), row.set("reacts as"),
+                row.row("gloves").map(inner -> new Substance.Gloves(inner.text("words"), inner.text("source"))),
+                row.optionalText("note"), row.text("source"), row.text("edition"));
+    }
+
+    /** Known means classes, none means none with the reason that shows it, unknown means a reason too. */
+    private Substance.Answer answer(List<Substance.HazardClass> classes, Optional<String> because) {
+        row.text("hazards");
+        Optional<Substance.Answer> answer =
+                row.optionalWord("hazards", Substance.Answer.values(), Substance.Answer::word);
+        boolean known = answer.filter(Substance.Answer.KNOWN::equals).isPresent();
+        if (known && classes.isEmpty()) {
+            row.refuse("hazards", "'known' with a list 'classes:', or 'none' or 'unknown' with 'because:'");
+        }
+        if (answer.filter(Substance.Answer.NONE::equals).isPresent() && !classes.isEmpty()) {
+            row.refuse("hazards", "'known' where classes follow, or take the classes out");
+        }
+        if (answer.isPresent() && !known && because.isEmpty()) {
+            row.text("because");
+        }
+        return answer.orElse(Substance.Answer.UNKNOWN);
+    }
+
+    private static Substance.HazardClass hazardClass(ReferenceRow inner, Set<String> statements) {
+        return new Substance.HazardClass(inner.text("class"), inner.oneOf("statement", statements),
+                inner.optionalQuantity("from", Dimension.MASS_FRACTION),
+                inner.optionalQuantity("below", Dimension.MASS_FRACTION),
+                inner.optionalQuantity("ate", Dimension.MASS_FRACTION, Dimension.MASS_PER_VOLUME,
+                        Dimension.PARTS_PER_MILLION),
+                inner.optionalNumber("factor", 1, MOST_FACTOR), inner.yes("minimum"), inner.text("source"));
+    }
+
+    private Optional<Substance.Fire> fire() {
+        return row.row("fire").map(inner -> new Substance.Fire(
+                inner.optionalQuantity("flash point", Dimension.TEMPERATURE),
+                inner.optionalQuantity("boiling point", Dimension.TEMPERATURE),
+                inner.optionalQuantity("lower limit", Dimension.VOLUME_FRACTION),
+                inner.optionalQuantity("upper limit", Dimension.VOLUME_FRACTION), inner.text("source")));
+    }
+
+    private List<Substance.ExposureLimit> exposure() {
+        return row.rows("exposure").stream().map(inner -> new Substance.ExposureLimit(inner.text("kind"),
+                inner.quantity("limit", Dimension.PARTS_PER_MILLION, Dimension.MASS_PER_VOLUME),
+                inner.text("where"), inner.text("source"))).toList();
+    }
+
+    private Optional<Substance.Saturated> saturated() {
+        return row.row("saturated").map(inner -> new Substance.Saturated(
+                inner.quantity("share", Dimension.MASS_FRACTION), inner.quantity("ph", Dimension.ACIDITY),
+                inner.text("source")));
+    }
+
+    private Optional<Substance.Acidity> acidity() {
+        return row.row("acidity").map(inner -> {
+            List<Double> constants = new ArrayList<>();
+            inner.texts("pK").forEach(text -> {
+                if (text.matches("-?\\d+(\\.\\d+)?")) {
+                    constants.add(Double.parseDouble(text));
+                } else {
+                    inner.refuse("pK", "numbers in square brackets, as in [9.24]");
+                }
+            });
+            return new Substance.Acidity(inner.oneOf("is", ACIDITIES),
+                    inner.optionalNumber("per", 1, MOST_PROTONS).orElse(1.0).intValue(), constants,
+                    inner.text("source"));
+        });
+    }
+}
