@@ -70,7 +70,12 @@ class FaultyContentTest {
             Map.entry("SITE-015", "pack/SitePackerTest"),
             Map.entry("SITE-017", "pack/SitePackerTest"),
             Map.entry("SITE-018", "pack/CutOffTest"),
-            Map.entry("SITE-019", "command/PublishingTest"));
+            Map.entry("SITE-019", "command/PublishingTest"),
+            // These need an edition that is there already.
+            Map.entry("SITE-020", "command/WithdrawalTest"),
+            Map.entry("SITE-021", "command/WithdrawalTest"),
+            Map.entry("SITE-022", "command/WithdrawalTest"),
+            Map.entry("SITE-023", "command/WithdrawalTest"));
 
     @Test
     void the_sound_content_brings_out_no_message() {

@@ -28,11 +28,9 @@ import org.benchleaf.message.FormMessages;
 import org.benchleaf.model.Damage;
 import org.benchleaf.model.Instrument;
 import org.benchleaf.model.Level;
-import org.benchleaf.model.Permission;
 import org.benchleaf.model.Picture;
 import org.benchleaf.model.PrintObject;
 import org.benchleaf.model.Proposal;
-import org.benchleaf.model.Publication;
 import org.benchleaf.model.Reason;
 import org.benchleaf.model.Result;
 import org.benchleaf.model.Solution;
@@ -75,7 +73,7 @@ final class CaseForm {
                 .read(draft.translations(), language, context.library().studio().languages());
         return new TreatmentCase(draft.id(), root.needText("title"), root.needText("summary"),
                 root.need(root.word("level", CaseForm::level), "level", Level.FOUNDATION), language,
-                publication(root.needGroup("publication")), treated, condition, tests,
+                new PublicationForm(root.soundness()).read(root.needGroup("publication")), treated, condition, tests,
                 proposal(root.group("proposal").orElse(new Fields(new org.benchleaf.read.Node.Mapping(Map.of(),
                         root.place()), root.soundness()))),
                 instruments, solutions, steps, results, pictures, reasons, draft.story(), translations,
@@ -92,31 +90,6 @@ final class CaseForm {
 
     private static Optional<Level> level(String word) {
         return Stream.of(Level.values()).filter(level -> level.word().equals(word)).findFirst();
-    }
-
-    private Publication publication(Fields fields) {
-        Publication.State state = fields.need(fields.word("state", word -> Stream.of(Publication.State.values())
-                .filter(known -> known.name().toLowerCase(Locale.ROOT).equals(word)).findFirst()),
-                "state", Publication.State.DRAFT);
-        return new Publication(state, fields.needText("licence"), fields.date("withhold until"),
-                fields.yes("strengths for the public", false),
-                fields.groups("permissions").stream().map(this::permission).toList(), fields.place());
-    }
-
-    private Permission permission(Fields fields) {
-        Set<Permission.Use> uses = EnumSet.noneOf(Permission.Use.class);
-        fields.texts("for").forEach(word -> Stream.of(Permission.Use.values())
-                .filter(use -> use.name().toLowerCase(Locale.ROOT).equals(word)).findFirst()
-                .ifPresentOrElse(uses::add, () -> fields.soundness().spoil(fields.place("for"))));
-        // A permission that is still to come is told by what it does not yet allow.
-        LocalDate on = fields.need(fields.date("on"), "on", LocalDate.EPOCH);
-        Optional<LocalDate> withdrawn = fields.date("withdrawn");
-        if (withdrawn.filter(on::isAfter).isPresent()) {
-            fields.messages().add(FormMessages.PERMISSION_ENDS_FIRST.at(fields.place("withdrawn"),
-                    "withdrawn", withdrawn.get(), "on", on));
-        }
-        return new Permission(uses, fields.needText("from"), on, fields.text("covers").orElse(""), withdrawn,
-                fields.place());
     }
 
     private Damage damage(Fields fields) {

@@ -34,6 +34,11 @@ final class Fields {
         this.soundness = soundness;
     }
 
+    /** The same keys, with another note of what is unsound. */
+    Fields noting(Soundness other) {
+        return new Fields(mapping, other);
+    }
+
     /** The messages of the file, and the first place where the model had to be filled with a stand-in. */
     static final class Soundness {
         private final Messages messages;

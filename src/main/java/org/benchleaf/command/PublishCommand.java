@@ -6,11 +6,14 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.benchleaf.message.EditionMessages;
+import org.benchleaf.message.Message;
 import org.benchleaf.message.MessageText;
 import org.benchleaf.message.Place;
+import org.benchleaf.message.Severity;
 import org.benchleaf.pack.EditionStopped;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -22,7 +25,7 @@ import picocli.CommandLine.Spec;
 @Command(name = "publish", mixinStandardHelpOptions = true, sortOptions = false,
         description = "Checks the content, works out its figures and publishes it as a site.",
         exitCodeListHeading = "%nExit codes:%n",
-        exitCodeList = {"0:the site is published", "1:the content has errors; nothing was published",
+        exitCodeList = {"0:the site is published", "1:the content has errors; nothing was published but withdrawals",
             "2:the command line is wrong", "3:the disk or the program failed"})
 public final class PublishCommand implements Callable<Integer> {
 
@@ -46,6 +49,10 @@ public final class PublishCommand implements Callable<Integer> {
             description = "The day of publishing, by which permissions are judged, as 2026-03-02 (default: today).")
     private Optional<LocalDate> on = Optional.empty();
 
+    @Option(names = "--only-withdrawals",
+            description = "Only takes down what may not be public any more; makes nothing anew and needs no sound content.")
+    private boolean onlyWithdrawals;
+
     @Option(names = "--threads", paramLabel = "N", hidden = true,
             description = "How many cases are worked on at once (default: one a processor).")
     private int threads = Runtime.getRuntime().availableProcessors();
@@ -67,15 +74,9 @@ public final class PublishCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         refuseWrongFolders();
-        PrintWriter out = spec.commandLine().getOut();
         PrintWriter err = spec.commandLine().getErr();
-        long started = System.nanoTime();
         try {
-            Publishing.Outcome outcome = publish(on.orElseGet(() -> LocalDate.now(clock)));
-            outcome.told().forEach(told -> err.println(told.text()));
-            err.flush();
-            Summary.of(outcome, site, System.nanoTime() - started).forEach(out::println);
-            return code(outcome);
+            return run(on.orElseGet(() -> LocalDate.now(clock)), err);
         } catch (EditionStopped stopped) {
             err.println(MessageText.of(stopped.told()));
             return stopped.told().id() == EditionMessages.NO_CASE ? CONTENT_HAS_ERRORS : FAILED;
@@ -86,6 +87,24 @@ public final class PublishCommand implements Callable<Integer> {
             err.println(MessageText.of(Publishing.fault(content, fault)));
             return FAILED;
         }
+    }
+
+    /** What must go goes before anything is read that could stop the run. */
+    private int run(LocalDate day, PrintWriter err) {
+        PrintWriter out = spec.commandLine().getOut();
+        long started = System.nanoTime();
+        List<Message> takenDown = Withdrawals.carryOut(content, day, site);
+        takenDown.forEach(told -> err.println(MessageText.of(told)));
+        err.flush();
+        if (onlyWithdrawals) {
+            Summary.ofWithdrawals(takenDown).forEach(out::println);
+            return takenDown.stream().anyMatch(told -> told.severity() == Severity.ERROR) ? CONTENT_HAS_ERRORS : DONE;
+        }
+        Publishing.Outcome outcome = publish(day);
+        outcome.told().forEach(told -> err.println(told.text()));
+        err.flush();
+        Summary.of(outcome, site, System.nanoTime() - started).forEach(out::println);
+        return code(outcome);
     }
 
     private static int code(Publishing.Outcome outcome) {

@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
+import org.benchleaf.message.EditionMessages;
+import org.benchleaf.message.Message;
 import org.benchleaf.message.Severity;
 import org.benchleaf.pack.Edition;
 
@@ -27,6 +29,15 @@ final class Summary {
         }
         kinds(outcome.told(), lines);
         lines.add(row("time", String.format(Locale.ROOT, "%.1f s", nanos / 1e9)));
+        return lines;
+    }
+
+    /** What was taken down, where nothing else was done. */
+    static List<String> ofWithdrawals(List<Message> told) {
+        long cases = told.stream().filter(each -> each.id() == EditionMessages.TAKEN_DOWN).count();
+        List<String> lines = new ArrayList<>(List.of(cases == 0 ? "Nothing had to be taken down."
+                : "Taken down: files of " + count(cases, "case") + ".", "Nothing was made anew."));
+        kinds(told.stream().map(Told::of).toList(), lines);
         return lines;
     }
 

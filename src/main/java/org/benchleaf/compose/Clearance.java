@@ -66,7 +66,11 @@ public record Clearance(LocalDate day, Set<Output> outputs, boolean strengthsFor
      * alone make no page, so they also need one of the others.
      */
     public static Clearance on(LocalDate day, TreatmentCase source) {
-        Publication publication = source.publication();
+        return on(day, source.publication());
+    }
+
+    /** Tells the same from the publication of a case alone. */
+    public static Clearance on(LocalDate day, Publication publication) {
         Optional<Message> closed = closed(day, publication);
         if (closed.isPresent()) {
             return new Clearance(day, Set.of(), false, List.of(closed.get()));
@@ -86,6 +90,21 @@ public record Clearance(LocalDate day, Set<Output> outputs, boolean strengthsFor
     /** Whether an output may be produced. */
     public boolean allows(Output output) {
         return outputs.contains(output);
+    }
+
+    /**
+     * Whether a file of the case may stand in a site.
+     *
+     * @param file its path in the case's folder
+     */
+    public boolean allowsFile(String file) {
+        return switch (file) {
+            case "index.html" -> allows(Output.CASE_STUDY);
+            case "steps.html" -> allows(Output.STEP_SHEET);
+            case "preparation.html" -> allows(Output.PREPARATION_SHEET);
+            case "figures.json" -> allows(Output.FIGURES);
+            default -> allows(file.startsWith("pictures/") ? Output.PICTURES : Output.RESULTS);
+        };
     }
 
     /** The pictures that may be shown: beside the public text all, beside the sheets alone those of a step. */

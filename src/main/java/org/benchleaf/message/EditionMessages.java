@@ -30,7 +30,7 @@ public enum EditionMessages implements MessageId {
     /** The disk refused to take something. */
     CANNOT_WRITE("SITE-005", ERROR,
             "This cannot be written: {reason}.",
-            "Nothing in the site was changed: the edition is made whole before it is moved in.",
+            "No page was made anew: the edition is made whole before it is moved in.",
             "Look whether the disk is full or the folder may be written to, then publish again."),
     /** The disk refused to give something. */
     CANNOT_READ("SITE-006", ERROR,
@@ -101,7 +101,28 @@ public enum EditionMessages implements MessageId {
     PROGRAM_FAILED("SITE-019", ERROR,
             "Benchleaf itself failed here ({failure}).",
             "This is a fault of the program, not of the case; nothing was published.",
-            "Report it with this line and, if it may be shared, the case file.");
+            "Report it with this line and, if it may be shared, the case file."),
+    /** Files have left the site because they may not be public any more. */
+    TAKEN_DOWN("SITE-020", WARNING,
+            "Taken down: {number} of the files of the case '{case}' have left the site.",
+            "What may not be public any more leaves before anything else is done.",
+            "Bring the site as it is now to wherever it is copied to, and call back by hand what was handed out."),
+    /** Files that should have left the site are still there. */
+    NOT_TAKEN_DOWN("SITE-021", ERROR,
+            "This file may not be public any more and could not be taken out of the site: {reason}.",
+            "It stays in public until it is removed.",
+            "Remove it by hand now, or make it removable and run 'publish --only-withdrawals' again."),
+    /** Another file named a case that was taken down and could not be rewritten. */
+    LEFT_TOO("SITE-022", WARNING,
+            "'{path}' told of a case that was taken down and was taken out with it: {reason}.",
+            "A page that still tells of the case would undo the withdrawal.",
+            "Mend what else is told and publish: the page is then made anew, without the case."),
+    /** The publication of a case cannot be read. */
+    STANDING_UNKNOWN("SITE-023", ERROR,
+            "It cannot be told from this file whether the case may still be public; its pages stay as they are.",
+            "Its state or its permissions cannot be read, and what is not withdrawn is not taken down.",
+            "Mend the lines under 'publication:'. To take its pages down at once, write 'state: withdrawn' there and run"
+                    + " 'publish --only-withdrawals'.");
 
     private final String code;
     private final Severity severity;

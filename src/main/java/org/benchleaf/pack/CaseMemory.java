@@ -27,7 +27,7 @@ import java.util.TreeMap;
 record CaseMemory(String edition, SortedMap<String, Remembered> cases) {
 
     private static final JsonFactory JSON = new JsonFactory();
-    private static final String FORM = "1";
+    private static final String FORM = "2";
 
     static CaseMemory none() {
         return new CaseMemory("", new TreeMap<>());

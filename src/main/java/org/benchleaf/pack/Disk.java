@@ -16,6 +16,8 @@ import java.nio.file.SimpleFileVisitor;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.BasicFileAttributes;
+import java.nio.file.attribute.PosixFileAttributeView;
+import java.nio.file.attribute.PosixFilePermissions;
 import java.util.Optional;
 import org.benchleaf.message.EditionMessages;
 import org.benchleaf.message.Message;
@@ -104,6 +106,19 @@ final class Disk {
             Files.copy(from, incoming, StandardCopyOption.REPLACE_EXISTING);
             Files.move(incoming, to, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
             Files.delete(from);
+        }
+    }
+
+    /** Lets only its owner read and change a file or folder, where the file system knows owners. */
+    static void ownerOnly(Path path) {
+        PosixFileAttributeView rights = Files.getFileAttributeView(path, PosixFileAttributeView.class);
+        if (rights == null) {
+            return;
+        }
+        try {
+            rights.setPermissions(PosixFilePermissions.fromString(Files.isDirectory(path) ? "rwx------" : "rw-------"));
+        } catch (IOException another) {
+            // Only its owner may set the rights of a file; another's folder has the rights that they chose.
         }
     }
 

@@ -4,14 +4,12 @@ import java.io.IOException;
 import java.nio.file.DirectoryNotEmptyException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.HashSet;
-import java.util.List;
 import java.util.Set;
 import java.util.function.IntConsumer;
 import org.benchleaf.message.EditionMessages;
 
-/** Carries out a plan: moves staged files in, takes stale ones away, each step so that it can be done again. */
+/** Carries out a plan: takes stale files away, moves staged ones in, each step so that it can be done again. */
 final class Mover {
 
     private final Workshop workshop;
@@ -29,43 +27,19 @@ final class Mover {
      */
     void carryOut(Plan plan, IntConsumer moved) {
         try {
-            Set<String> wanted = new HashSet<>(plan.moves());
-            Set<String> wantedFolders = new HashSet<>();
-            plan.moves().forEach(path -> wantedFolders.addAll(foldersOf(path)));
-            List<String> later = new ArrayList<>();
             for (String path : plan.removals()) {
-                if (inTheWay(path, wanted, wantedFolders)) {
-                    remove(path);
-                } else {
-                    later.add(path);
-                }
+                remove(workshop.site(), path);
             }
             int count = 0;
             for (String path : plan.moves()) {
                 moveIn(path);
                 moved.accept(++count);
             }
-            for (String path : later) {
-                remove(path);
-            }
             finish();
         } catch (IOException refused) {
             throw new EditionStopped(EditionMessages.HALF_MOVED.at(Disk.place(workshop.shown()), "reason",
                     Disk.reason(refused)), refused);
         }
-    }
-
-    /** A stale file that stands where a folder is needed, or within a folder where a file is needed. */
-    private static boolean inTheWay(String stale, Set<String> wanted, Set<String> wantedFolders) {
-        return wantedFolders.contains(stale) || foldersOf(stale).stream().anyMatch(wanted::contains);
-    }
-
-    private static List<String> foldersOf(String path) {
-        List<String> above = new ArrayList<>();
-        for (int slash = path.indexOf('/'); slash >= 0; slash = path.indexOf('/', slash + 1)) {
-            above.add(path.substring(0, slash));
-        }
-        return above;
     }
 
     private void moveIn(String path) throws IOException {
@@ -80,12 +54,13 @@ final class Mover {
         Disk.move(from, to, workshop.site());
     }
 
-    private void remove(String path) throws IOException {
-        Path file = workshop.site().resolve(path);
+    /** Takes a file away, and the folders that are empty then. */
+    static void remove(Path root, String path) throws IOException {
+        Path file = root.resolve(path);
         if (Disk.look(file).filter(there -> !there.isDirectory()).isPresent()) {
             Files.deleteIfExists(file);
         }
-        for (Path folder = file.getParent(); !folder.equals(workshop.site()); folder = folder.getParent()) {
+        for (Path folder = file.getParent(); !folder.equals(root); folder = folder.getParent()) {
             if (!isEmptied(folder)) {
                 return;
             }

@@ -16,7 +16,8 @@ import java.util.Set;
 record PageScan(Set<String> ids, List<Link> links) {
 
     private static final Set<String> RAW = Set.of("script", "style", "textarea", "title");
-    private static final Set<String> ADDRESSES = Set.of("href", "src", "poster", "data", "action", "formaction",
+    /** Attributes that hold an address. */
+    static final Set<String> ADDRESSES = Set.of("href", "src", "poster", "data", "action", "formaction",
             "xlink:href", "background", "cite");
 
     /**

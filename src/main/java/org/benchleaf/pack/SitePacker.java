@@ -80,15 +80,17 @@ public final class SitePacker implements AutoCloseable {
         if (Files.exists(whole) && !Files.isDirectory(whole)) {
             throw Disk.stop(EditionMessages.NOT_A_FOLDER.at(Disk.place(site), "reason", "it is a file"));
         }
-        Path real = Files.exists(whole) ? Disk.reading(site, whole::toRealPath) : whole;
-        Path beside = real.resolveSibling("." + real.getFileName() + ".edition");
-        Disk.writing(site, () -> Files.createDirectories(beside));
-        return new Workshop(site, real, beside);
+        Workshop workshop = Workshop.of(site);
+        Disk.writing(site, () -> Files.createDirectories(workshop.beside()));
+        Disk.ownerOnly(workshop.beside());
+        return workshop;
     }
 
-    private static boolean completeInterrupted(Workshop workshop) {
+    /** Completes the run before if it was cut off while it moved its files; tells whether it was. */
+    static boolean completeInterrupted(Workshop workshop) {
         if (Disk.look(workshop.plan()).isEmpty()) {
             Disk.removeTree(workshop.staged());
+            Disk.removeTree(workshop.nextMemory());
             return false;
         }
         Plan plan = Disk.reading(workshop.plan(), () -> Plan.read(Files.readAllBytes(workshop.plan())));
@@ -108,13 +110,13 @@ public final class SitePacker implements AutoCloseable {
         return true;
     }
 
-    private static Optional<byte[]> listBytes(Workshop workshop) {
+    static Optional<byte[]> listBytes(Workshop workshop) {
         return Disk.look(workshop.list()).isEmpty() ? Optional.empty()
                 : Optional.of(Disk.reading(workshop.shown(EditionList.PATH),
                         () -> Files.readAllBytes(workshop.list())));
     }
 
-    private static EditionList readList(Workshop workshop, Optional<byte[]> bytes) {
+    static EditionList readList(Workshop workshop, Optional<byte[]> bytes) {
         try {
             return bytes.isPresent() ? EditionList.read(bytes.get()) : EditionList.none();
         } catch (IOException damaged) {
@@ -179,7 +181,10 @@ public final class SitePacker implements AutoCloseable {
         }
         Batch.Scanned scanned = Batch.scan(written, pages, styles, this::oneCopy);
         scanned.faults().forEach(fault -> messages.add(told(fault)));
-        now.put(caseId, new Remembered(key, note, scanned.batch()));
+        if (!written.isEmpty()) {
+            // Of a case that has nothing in the site, nothing may stay beside it.
+            now.put(caseId, new Remembered(key, note, scanned.batch()));
+        }
         return messages;
     }
 
@@ -341,6 +346,7 @@ public final class SitePacker implements AutoCloseable {
         Disk.writeFirmly(workshop.staged().resolve(EditionList.PATH), list);
         Disk.writing(workshop.nextMemory(), () -> {
             new CaseMemory(Hash.of(list), all).write(workshop.nextMemory());
+            Disk.ownerOnly(workshop.nextMemory());
             return true;
         });
         Plan plan = new Plan(moves, removals);

@@ -1,5 +1,6 @@
 package org.benchleaf.pack;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 
 /**
@@ -10,6 +11,13 @@ import java.nio.file.Path;
  * @param beside the folder beside it, where an edition is made ready and what was learnt is kept
  */
 record Workshop(Path shown, Path site, Path beside) {
+
+    /** The places of a site, which need not be there yet. */
+    static Workshop of(Path site) {
+        Path whole = site.toAbsolutePath().normalize();
+        Path real = Files.exists(whole) ? Disk.reading(site, whole::toRealPath) : whole;
+        return new Workshop(site, real, real.resolveSibling("." + real.getFileName() + ".edition"));
+    }
 
     Path staged() {
         return beside.resolve("staged");

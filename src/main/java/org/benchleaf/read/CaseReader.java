@@ -17,7 +17,7 @@ import org.benchleaf.model.Story;
 /** Reads the folder of one case into a draft. */
 public final class CaseReader {
 
-    private static final String CASE_FILE = "case.md";
+    static final String CASE_FILE = "case.md";
     private static final Pattern TRANSLATION = Pattern.compile("case\\.(.+)\\.md");
     private static final Pattern CASE_NAME = Pattern.compile("[a-z0-9]+(-[a-z0-9]+)*");
     private static final long MOST_BYTES = FrontMatter.MOST_BYTES + MarkdownGuard.MOST_BYTES + 64L;

@@ -1,6 +1,7 @@
 package org.benchleaf.read;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
@@ -80,6 +81,27 @@ final class ContentFolder {
             return text(name, Files.readAllBytes(file), messages);
         } catch (IOException broken) {
             throw new UncheckedIOException("the file " + name + " cannot be read", broken);
+        }
+    }
+
+    /**
+     * The beginning of a file as far as it is text: what no text should hold is left out. Empty if there is no such
+     * file in the content folder.
+     */
+    Optional<String> head(Path file, int mostBytes) {
+        if (!Files.isRegularFile(file)) {
+            return Optional.empty();
+        }
+        try (InputStream in = Files.newInputStream(file)) {
+            if (!file.toRealPath().startsWith(realRoot)) {
+                return Optional.empty();
+            }
+            StringBuilder text = new StringBuilder();
+            new String(in.readNBytes(mostBytes), StandardCharsets.UTF_8).codePoints()
+                    .filter(c -> Character.isSupplementaryCodePoint(c) || mayStand((char) c)).forEach(text::appendCodePoint);
+            return Optional.of(text.toString());
+        } catch (IOException broken) {
+            throw new UncheckedIOException("the file " + name(file) + " cannot be read", broken);
         }
     }
 

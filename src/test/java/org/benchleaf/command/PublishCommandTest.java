@@ -64,7 +64,7 @@ class PublishCommandTest {
         });
         Said said = publish();
         assertThat(said.code()).isEqualTo(3);
-        assertThat(said.messages()).containsOnlyOnce("error SITE-").contains("SITE-006", file, "it is not permitted");
+        assertThat(said.messages()).containsOnlyOnce("error SITE-006").contains(file, "it is not permitted");
         assertThat(contents()).isEqualTo(before);
     }
 

@@ -1,0 +1,51 @@
+package org.benchleaf.check;
+
+import java.time.LocalDate;
+import java.util.EnumSet;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.benchleaf.message.FormMessages;
+import org.benchleaf.model.Permission;
+import org.benchleaf.model.Publication;
+
+/** Reads who may see what of a case. */
+final class PublicationForm {
+
+    private final Fields.Soundness words;
+
+    /**
+     * Prepares reading.
+     *
+     * @param words where it is noted if a word is missing that decides nothing, such as the licence
+     */
+    PublicationForm(Fields.Soundness words) {
+        this.words = words;
+    }
+
+    Publication read(Fields fields) {
+        Publication.State state = fields.need(fields.word("state", word -> Stream.of(Publication.State.values())
+                .filter(known -> known.name().toLowerCase(Locale.ROOT).equals(word)).findFirst()),
+                "state", Publication.State.DRAFT);
+        return new Publication(state, fields.noting(words).needText("licence"), fields.date("withhold until"),
+                fields.noting(words).yes("strengths for the public", false),
+                fields.groups("permissions").stream().map(this::permission).toList(), fields.place());
+    }
+
+    private Permission permission(Fields fields) {
+        Set<Permission.Use> uses = EnumSet.noneOf(Permission.Use.class);
+        fields.texts("for").forEach(word -> Stream.of(Permission.Use.values())
+                .filter(use -> use.name().toLowerCase(Locale.ROOT).equals(word)).findFirst()
+                .ifPresentOrElse(uses::add, () -> fields.soundness().spoil(fields.place("for"))));
+        // A permission that is still to come is told by what it does not yet allow.
+        LocalDate on = fields.need(fields.date("on"), "on", LocalDate.EPOCH);
+        Optional<LocalDate> withdrawn = fields.date("withdrawn");
+        if (withdrawn.filter(on::isAfter).isPresent()) {
+            fields.messages().add(FormMessages.PERMISSION_ENDS_FIRST.at(fields.place("withdrawn"),
+                    "withdrawn", withdrawn.get(), "on", on));
+        }
+        return new Permission(uses, fields.noting(words).needText("from"), on, fields.text("covers").orElse(""),
+                withdrawn, fields.place());
+    }
+}

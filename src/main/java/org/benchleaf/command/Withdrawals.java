@@ -1,0 +1,75 @@
+package org.benchleaf.command;
+
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.Queue;
+import java.util.concurrent.ConcurrentLinkedQueue;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
+import org.benchleaf.check.PublicationChecker;
+import org.benchleaf.compose.Clearance;
+import org.benchleaf.message.EditionMessages;
+import org.benchleaf.message.Message;
+import org.benchleaf.message.Place;
+import org.benchleaf.model.Publication;
+import org.benchleaf.pack.EditionStopped;
+import org.benchleaf.pack.TakeDown;
+import org.benchleaf.read.PublicationReader;
+
+/**
+ * The first part of every publishing: what may not be public any more leaves the site. It reads nothing of the content
+ * but the few lines of each case's publication, so that no other slip can hold it up.
+ */
+final class Withdrawals implements TakeDown.Judge {
+
+    private final Path content;
+    private final LocalDate day;
+    private final Queue<Message> unknown = new ConcurrentLinkedQueue<>();
+
+    private Withdrawals(Path content, LocalDate day) {
+        this.content = content;
+        this.day = day;
+    }
+
+    /**
+     * Takes down what may not be public on a day.
+     *
+     * @return what has left the site, what could not be taken out, and of which cases it could not be told
+     * @throws EditionStopped if another run has hold of the site, or its list of files cannot be read
+     */
+    static List<Message> carryOut(Path content, LocalDate day, Path site) {
+        Withdrawals withdrawals = new Withdrawals(content, day);
+        List<Message> told = TakeDown.carryOut(site, withdrawals).all();
+        return Stream.concat(told.stream(), withdrawals.unknown.stream().sorted(
+                java.util.Comparator.comparing((Message message) -> message.place().file()))).distinct().toList();
+    }
+
+    @Override
+    public Predicate<String> goes(String caseId) {
+        Path folder = content.resolve("cases").resolve(caseId);
+        if (!Files.isDirectory(folder)) {
+            // A case that is no longer there was not withdrawn: whether it goes, the whole edition decides.
+            return file -> false;
+        }
+        Optional<Publication> publication = publication(folder);
+        if (publication.isEmpty()) {
+            unknown.add(EditionMessages.STANDING_UNKNOWN.at(
+                    Place.file(folder.resolve("case.md").toString().replace('\\', '/'))));
+            return file -> false;
+        }
+        Clearance clearance = Clearance.on(day, publication.get());
+        return file -> !clearance.allowsFile(file);
+    }
+
+    private Optional<Publication> publication(Path folder) {
+        try {
+            return PublicationReader.find(content, folder).flatMap(PublicationChecker::check);
+        } catch (UncheckedIOException unreadable) {
+            return Optional.empty();
+        }
+    }
+}

@@ -1,0 +1,358 @@
+package org.benchleaf.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
+import java.nio.file.FileSystems;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.attribute.PosixFilePermissions;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
+import org.benchleaf.ChangedContent;
+import org.benchleaf.FailingDisk;
+import org.benchleaf.FailingDisk.Operation;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import picocli.CommandLine;
+
+/**
+ * A case that is taken back leaves the site whatever else is the matter: its files, what leads to them, its words in
+ * the search and beside the site. Consent can be taken back at any time (American Institute for Conservation, commentaries
+ * 6 and 7 on its code of ethics, from memory).
+ */
+class WithdrawalTest {
+
+    private static final Path SOUND = Path.of("src/test/resources/sound/base");
+    private static final String TITLE = "A sheet that met the ebb";
+    private static final String WORD = "marigolds";
+
+    /** Two cases, published once and then copied for each test: to publish them again each time would take minutes. */
+    @TempDir
+    private static Path published;
+    private static Map<String, String> withoutEbb;
+
+    @TempDir
+    private Path folder;
+    private final FailingDisk disk = new FailingDisk(FileSystems.getDefault());
+    private Path content;
+    private Path templates;
+    private Path site;
+
+    /** What may stand in the way of a withdrawal. */
+    enum Obstacle {
+        OTHER_CASE_SYNTAX, OWN_SYNTAX, OWN_RULE, FULL_DISK, TEMPLATE, GLOSSARY, OTHER_FOLDER_READ_ONLY, FOREIGN_FILE,
+        PICTURE_MISSING, KILLED_RUN
+    }
+
+    @BeforeAll
+    static void publish_two_cases() throws IOException {
+        WithdrawalTest first = new WithdrawalTest();
+        first.in(published);
+        ChangedContent.copy(SOUND, first.content);
+        ChangedContent.copy(Path.of("templates"), first.templates);
+        ChangedContent.copy(SOUND.resolve("cases/tide"), first.content.resolve("cases/ebb"));
+        first.change("cases/ebb/case.md", text -> text.replaceFirst("title: [^\n]*", "title: " + TITLE)
+                + "\nThe margin had been painted with " + WORD + ".\n");
+        assertThat(first.publish().code()).isZero();
+        assertThat(telling(first.site)).isNotEmpty();
+        first.change("cases/ebb/case.md", text -> text.replace("state: cleared", "state: withdrawn"));
+        Path alone = published.resolve("alone/site");
+        assertThat(first.run("--site", alone.toString()).code()).isZero();
+        withoutEbb = contents(alone);
+        first.change("cases/ebb/case.md", text -> text.replace("state: withdrawn", "state: cleared"));
+    }
+
+    @BeforeEach
+    void copy_them() throws IOException {
+        in(folder);
+        for (String name : List.of("content", "templates", "site", ".site.edition")) {
+            try (Stream<Path> all = Files.walk(published.resolve(name))) {
+                for (Path path : all.toList()) {
+                    Files.copy(path, folder.resolve(published.relativize(path).toString()),
+                            StandardCopyOption.COPY_ATTRIBUTES);
+                }
+            }
+        }
+    }
+
+    private void in(Path where) {
+        content = where.resolve("content");
+        templates = where.resolve("templates");
+        site = where.resolve("site");
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void a_case_taken_back_leaves_whatever_stands_in_the_way(Obstacle obstacle) throws IOException {
+        Map<Path, byte[]> sound = snapshot(obstacle);
+        change("cases/ebb/case.md", text -> text.replace("state: cleared", "state: withdrawn"));
+        putInTheWay(obstacle);
+
+        Said said = publish();
+
+        assertThat(said.messages()).as(said.messages()).contains("SITE-020").contains("'ebb'");
+        assertThat(said.code() == 0).isEqualTo(obstacle == Obstacle.KILLED_RUN);
+        nothingIsLeft(obstacle == Obstacle.FULL_DISK);
+        if (obstacle == Obstacle.FULL_DISK) {
+            assertThat(said.messages()).contains("SITE-022", "index.html");
+        } else {
+            assertThat(said.messages()).doesNotContain("SITE-022");
+        }
+        assertThat(site.resolve("cases/tide/index.html")).exists();
+
+        clear(obstacle, sound);
+        assertThat(publish().code()).isZero();
+        assertThat(contents(site)).isEqualTo(withoutEbb);
+    }
+
+    @Test
+    void only_withdrawals_takes_down_and_makes_nothing() throws IOException {
+        change("cases/ebb/case.md", text -> text.replace("state: cleared", "state: draft"));
+        change("cases/tide/case.md", text -> text.replaceFirst("title: [^\n]*", "title: Another title"));
+        Said said = run("--site", site.toString(), "--only-withdrawals");
+        assertThat(said.code()).isZero();
+        assertThat(said.messages()).contains("SITE-020");
+        nothingIsLeft(false);
+        assertThat(site.resolve("index.html")).content().contains("cases/tide/index.html").doesNotContain("Another title");
+        assertThat(run("--site", site.toString(), "--only-withdrawals").messages()).isEmpty();
+    }
+
+    @Test
+    void the_pages_that_stay_keep_everything_else() throws IOException {
+        Map<String, String> before = contents(site);
+        change("cases/ebb/case.md", text -> text.replace("state: cleared", "state: withdrawn"));
+        assertThat(run("--site", site.toString(), "--only-withdrawals").code()).isZero();
+        Map<String, String> after = contents(site);
+        assertThat(before.keySet().stream().filter(path -> !path.startsWith("cases/ebb/"))).allMatch(after::containsKey);
+        assertThat(after.get("index.html")).contains("cases/tide/index.html", "cases/tide/steps.html");
+        assertThat(after.get("assets/search-index.js")).contains("cases/tide/index.html");
+        assertThat(after.keySet().stream().filter(path -> path.startsWith("cases/tide/")))
+                .allSatisfy(path -> assertThat(after.get(path)).isEqualTo(before.get(path)));
+    }
+
+    @Test
+    void a_permission_for_pictures_taken_back_takes_the_pictures_and_leaves_the_words() throws IOException {
+        change("cases/ebb/case.md", text -> text.replace("{for: [teaching, text, pictures], from: owner, on: 2026-03-09",
+                "{for: [pictures], from: owner, on: 2026-03-09, withdrawn: 2026-05-01}\n"
+                + "    - {for: [teaching, text], from: owner, on: 2026-03-09").replace("steps:\n", "steps: [\n"));
+        Said said = publish();
+        assertThat(said.code()).isEqualTo(1);
+        assertThat(said.messages()).contains("SITE-020");
+        assertThat(site.resolve("cases/ebb/pictures")).doesNotExist();
+        assertThat(site.resolve("cases/ebb/index.html")).content().contains(WORD).doesNotContain("<img", "<image", "photo__credit");
+        assertThat(site.resolve("cases/ebb/steps.html")).content().doesNotContain("<img");
+        assertThat(site.resolve("cases/ebb/results.html")).exists();
+        assertThat(contents(site).get("index.html")).contains(TITLE).doesNotContain("ebb/pictures");
+    }
+
+    @Test
+    void a_case_study_taken_back_leaves_the_sheets_and_the_pictures_of_their_steps() throws IOException {
+        change("cases/ebb/case.md", text -> text.replace("{for: [teaching, text, pictures], from: owner, on: 2026-03-09",
+                "{for: [text], from: owner, on: 2026-03-09, withdrawn: 2026-05-01}\n"
+                + "    - {for: [teaching, pictures], from: owner, on: 2026-03-09"));
+        assertThat(run("--site", site.toString(), "--only-withdrawals").code()).isZero();
+        Map<String, String> left = contents(site);
+        assertThat(left).containsKeys("cases/ebb/steps.html", "cases/ebb/preparation.html")
+                .doesNotContainKey("cases/ebb/index.html");
+        assertThat(left.keySet().stream().filter(path -> path.startsWith("cases/ebb/pictures/"))).isNotEmpty()
+                .allMatch(path -> left.get("cases/ebb/steps.html").contains(path.substring("cases/ebb/".length())));
+        assertThat(String.join("", left.values())).doesNotContain(WORD);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"  state: withdrawn\n  licence: [", "  state: 'withdrawn' # asked for\n  permissions: {",
+        "  state: withdrawn\n\tlicence: x"})
+    void a_state_is_read_even_where_its_own_group_is_broken(String lines) throws IOException {
+        change("cases/ebb/case.md", text -> text.replaceFirst("  state: cleared\n  licence: CC-BY-4.0", lines));
+        assertThat(publish().messages()).contains("SITE-020");
+        nothingIsLeft(false);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"  state: [cleared", "  stat: cleared", "  state: clered\n  licence: x"})
+    void a_state_that_cannot_be_read_takes_nothing_down_and_is_told(String lines) throws IOException {
+        Map<String, String> before = contents(site);
+        change("cases/ebb/case.md", text -> text.replaceFirst("  state: cleared", lines));
+        Said said = run("--site", site.toString(), "--only-withdrawals");
+        assertThat(said.code()).isEqualTo(1);
+        assertThat(said.messages()).contains("SITE-023", "cases/ebb/case.md");
+        assertThat(contents(site)).isEqualTo(before);
+    }
+
+    @Test
+    void a_slip_elsewhere_takes_nothing_down() throws IOException {
+        Map<String, String> before = contents(site);
+        change("cases/ebb/case.md", text -> text.replace("title: ", "title ").replace("\nobject:", "\nobject: ["));
+        change("cases/tide/case.md", text -> "no front matter\n" + text);
+        assertThat(run("--site", site.toString(), "--only-withdrawals").messages()).isEmpty();
+        assertThat(publish().code()).isEqualTo(1);
+        assertThat(contents(site)).isEqualTo(before);
+    }
+
+    @Test
+    void a_file_that_cannot_be_removed_is_named_and_the_others_leave() throws IOException {
+        change("cases/ebb/case.md", text -> text.replace("state: cleared", "state: withdrawn"));
+        disk.meets((kind, path) -> {
+            if (kind == Operation.DELETE && path.toString().endsWith("ebb/steps.html")) {
+                throw new AccessDeniedException(path.toString());
+            }
+        });
+        Said said = run("--site", site.toString(), "--only-withdrawals");
+        assertThat(said.code()).isEqualTo(1);
+        assertThat(said.messages()).contains("SITE-021", "ebb/steps.html", "it is not permitted");
+        assertThat(site.resolve("cases/ebb/index.html")).doesNotExist();
+        disk.meets((kind, path) -> { });
+        assertThat(run("--site", site.toString(), "--only-withdrawals").code()).isZero();
+        nothingIsLeft(false);
+    }
+
+    @Test
+    void what_stands_beside_the_site_is_its_owners_alone() throws IOException {
+        Path beside = folder.resolve(".site.edition");
+        assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(beside))).isEqualTo("rwx------");
+        assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(beside.resolve("memory.json"))))
+                .isEqualTo("rw-------");
+        assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(site.resolve("index.html"))))
+                .startsWith("rw-r");
+    }
+
+    @Test
+    void a_draft_leaves_no_word_beside_the_site() throws IOException {
+        change("cases/ebb/case.md", text -> text.replace("state: cleared", "state: draft"));
+        assertThat(publish().code()).isZero();
+        assertThat(publish().code()).isZero();
+        assertThat(telling(folder.resolve(".site.edition"))).isEmpty();
+    }
+
+    /** Everything of the case is out of the site, and no word of it beside it. */
+    private void nothingIsLeft(boolean listStays) throws IOException {
+        assertThat(site.resolve("cases/ebb")).doesNotExist();
+        assertThat(telling(site)).isEmpty();
+        assertThat(telling(folder.resolve(".site.edition"))).isEmpty();
+        if (!listStays) {
+            assertThat(contents(site).entrySet().stream().filter(file -> file.getValue().contains("cases/ebb/"))
+                    .map(Map.Entry::getKey)).isEmpty();
+        }
+    }
+
+    private void putInTheWay(Obstacle obstacle) throws IOException {
+        switch (obstacle) {
+            case OTHER_CASE_SYNTAX -> change("cases/tide/case.md", text -> text.replaceFirst("steps:\n", "steps: [\n"));
+            case OWN_SYNTAX -> change("cases/ebb/case.md", text -> text.replaceFirst("steps:\n", "steps: [\n"));
+            case OWN_RULE -> change("cases/ebb/case.md", text -> text.replaceFirst("level: foundation", "level: easy"));
+            case GLOSSARY -> change("glossary.yaml", text -> text + "\n- [\n");
+            case TEMPLATE -> Files.writeString(templates.resolve("page.ftl"), "<#if");
+            case PICTURE_MISSING -> Files.delete(content.resolve("cases/tide/pictures/before-recto.jpg"));
+            case FOREIGN_FILE -> {
+                change("cases/tide/case.md", text -> text.replaceFirst("title: [^\n]*", "title: Another title"));
+                ChangedContent.copy(content.resolve("cases/tide"), content.resolve("cases/spring"));
+                Files.createDirectories(site.resolve("cases/spring"));
+                Files.writeString(site.resolve("cases/spring/index.html"), "mine");
+            }
+            case OTHER_FOLDER_READ_ONLY -> {
+                change("cases/tide/case.md", text -> text.replaceFirst("title: [^\n]*", "title: Another title"));
+                disk.meets(trouble(obstacle));
+            }
+            case KILLED_RUN -> killWhileFilesMove();
+            default -> disk.meets(trouble(obstacle));
+        }
+    }
+
+    private FailingDisk.Trouble trouble(Obstacle obstacle) {
+        return obstacle == Obstacle.FULL_DISK ? (kind, path) -> {
+            if (kind.fills()) {
+                throw new FileSystemException(path.toString(), null, "No space left on device");
+            }
+        } : (kind, path) -> {
+            if (kind != Operation.READ && path.toString().contains("site/cases/tide")) {
+                throw new AccessDeniedException(path.toString());
+            }
+        };
+    }
+
+    /** An edition with a new title of the case is cut off while it moves in; only then is the case taken back. */
+    private void killWhileFilesMove() throws IOException {
+        change("cases/ebb/case.md", text -> text.replace("state: withdrawn", "state: cleared")
+                .replace("The margin", "The lower margin"));
+        int[] moves = {0};
+        disk.meets((kind, path) -> {
+            if (kind == Operation.MOVE && ++moves[0] > 3) {
+                throw new Killed();
+            }
+        });
+        assertThatThrownBy(this::publish).isInstanceOf(Killed.class);
+        assertThat(folder.resolve(".site.edition/plan.json")).exists();
+        disk.meets((kind, path) -> { });
+        change("cases/ebb/case.md", text -> text.replace("state: cleared", "state: withdrawn"));
+    }
+
+    private static final class Killed extends Error {
+        private static final long serialVersionUID = 1L;
+    }
+
+    private Map<Path, byte[]> snapshot(Obstacle obstacle) throws IOException {
+        return Edits.snapshot(obstacle == Obstacle.TEMPLATE ? templates : content);
+    }
+
+    private void clear(Obstacle obstacle, Map<Path, byte[]> sound) throws IOException {
+        disk.meets((kind, path) -> { });
+        Files.deleteIfExists(site.resolve("cases/spring/index.html"));
+        Edits.restore(obstacle == Obstacle.TEMPLATE ? templates : content, sound);
+        change("cases/ebb/case.md", text -> text.replace("state: cleared", "state: withdrawn"));
+    }
+
+    /** Files below a folder that hold words of the case. */
+    private static Stream<String> telling(Path folder) throws IOException {
+        return contents(folder).entrySet().stream()
+                .filter(file -> file.getValue().contains(TITLE) || file.getValue().contains(WORD)).map(Map.Entry::getKey);
+    }
+
+    private void change(String file, UnaryOperator<String> change) throws IOException {
+        Path path = content.resolve(file);
+        Files.writeString(path, change.apply(Files.readString(path)));
+    }
+
+    /** What a run said, and its exit code. */
+    private record Said(int code, String messages) {
+    }
+
+    private Said publish() {
+        return run("--site", site.toString());
+    }
+
+    private Said run(String... options) {
+        StringWriter messages = new StringWriter();
+        int code = new CommandLine(new PublishCommand()).registerConverter(Path.class, disk::path)
+                .setErr(new PrintWriter(messages, true)).setOut(new PrintWriter(new StringWriter()))
+                .execute(Stream.concat(Stream.of("--content", content.toString(), "--templates", templates.toString(),
+                        "--on", "2026-06-01"), Stream.of(options)).toArray(String[]::new));
+        return new Said(code, messages.toString());
+    }
+
+    private static Map<String, String> contents(Path folder) throws IOException {
+        Map<String, String> contents = new TreeMap<>();
+        try (Stream<Path> all = Files.walk(folder)) {
+            for (Path file : all.filter(Files::isRegularFile).toList()) {
+                contents.put(folder.relativize(file).toString().replace('\\', '/'),
+                        Files.readString(file, StandardCharsets.ISO_8859_1));
+            }
+        }
+        return contents;
+    }
+}
