@@ -26,6 +26,10 @@ public final class ReferenceReader {
     private static final Set<String> OPEN_TO_STUDIOS = Set.of("substances", "cautions", "equipment", "waste",
             "first-aid", "claims", "blanks", "incompatible", "access");
 
+    /** A table that comes in several files, one a theme. */
+    private static final Map<String, List<String>> THEMES = Map.of("substances", List.of("substances",
+            "substances-water", "substances-solvents", "substances-adhesives", "substances-residues"));
+
     /** Two groups must not meet: no more, no fewer. */
     private static final int PAIR = 2;
 
@@ -152,10 +156,10 @@ public final class ReferenceReader {
     private <T> Map<String, T> table(String name, Function<ReferenceRow, T> read) {
         Map<String, T> shipped = new LinkedHashMap<>();
         Messages own = new Messages();
-        String path = SHIPPED + name + ".yaml";
-        take(OwnFile.tree(path), read, own, shipped);
+        THEMES.getOrDefault(name, List.of(name)).forEach(part ->
+                take(OwnFile.tree(SHIPPED + part + ".yaml"), read, own, shipped));
         if (!own.isEmpty()) {
-            throw new IllegalStateException(path + " cannot be read: " + own.all());
+            throw new IllegalStateException("The table of " + name + " cannot be read: " + own.all());
         }
         Map<String, T> rows = new LinkedHashMap<>();
         String file = STUDIO + name + ".yaml";
