@@ -29,12 +29,13 @@ class ArrowsTest {
     static {
         MAY_SEE.put("quantity", List.of());
         MAY_SEE.put("message", List.of());
+        MAY_SEE.put("plan", List.of());
         MAY_SEE.put("model", List.of("quantity", "message"));
         MAY_SEE.put("science", List.of("quantity"));
         MAY_SEE.put("rule", List.of("model", "quantity", "message"));
         MAY_SEE.put("read", List.of("model", "quantity", "message"));
         MAY_SEE.put("check", List.of("read", "rule", "model", "quantity", "message"));
-        MAY_SEE.put("derive", List.of("check", "science", "model", "quantity", "message"));
+        MAY_SEE.put("derive", List.of("check", "science", "plan", "model", "quantity", "message"));
         MAY_SEE.put("compose", List.of("derive", "model", "quantity", "message"));
         MAY_SEE.put("publish", List.of("compose", "model", "quantity", "message"));
         MAY_SEE.put("pack", List.of("publish", "model", "quantity", "message"));
