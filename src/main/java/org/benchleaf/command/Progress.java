@@ -8,7 +8,6 @@ import java.util.Locale;
 import java.util.Timer;
 import java.util.TimerTask;
 import java.util.function.LongSupplier;
-import me.tongfei.progressbar.ConsoleProgressBarConsumer;
 import me.tongfei.progressbar.ProgressBar;
 import me.tongfei.progressbar.ProgressBarBuilder;
 import me.tongfei.progressbar.ProgressBarStyle;
@@ -29,6 +28,7 @@ final class Progress implements AutoCloseable {
     private final LongSupplier nanos;
     private final long started;
     private ProgressBar bar;
+    private TerminalLine line;
     private Timer waiting;
     private int done;
     private int lines;
@@ -101,9 +101,10 @@ final class Progress implements AutoCloseable {
             return;
         }
         if (bar == null) {
+            line = new TerminalLine(out, width - 1);
             bar = new ProgressBarBuilder().setTaskName(what).setInitialMax(total).setStyle(ProgressBarStyle.ASCII)
                     .setUpdateIntervalMillis(200).hideEta().showSpeed(RATE).setUnit("", 1).setMaxRenderedLength(width - 1)
-                    .setConsumer(new ConsoleProgressBarConsumer(out, width - 1)).clearDisplayOnFinish()
+                    .setConsumer(line)
                     .startsFrom(done, Duration.ofNanos(taken())).build();
         }
         bar.stepTo(done);
@@ -136,6 +137,7 @@ final class Progress implements AutoCloseable {
         }
         if (bar != null) {
             bar.close();
+            line.remove();
         }
     }
 }

@@ -47,6 +47,29 @@ class ProgressTest {
         assertThat(said().substring(said().lastIndexOf('\r'))).as("taken away").isBlank();
     }
 
+    @Test
+    void a_bar_that_was_never_drawn_before_it_is_taken_away_leaves_nothing_either() {
+        for (int run = 0; run < 50; run++) {
+            said.reset();
+            try (Progress progress = shown(true).of("Files", 4)) {
+                seconds += 5;
+                progress.step();
+            }
+            assertThat(said().substring(said().lastIndexOf('\r') + 1)).as("run " + run).isEmpty();
+        }
+    }
+
+    @Test
+    void what_is_drawn_after_the_bar_was_taken_away_is_dropped() {
+        TerminalLine line = new TerminalLine(new PrintStream(said, true, StandardCharsets.UTF_8), 20);
+        line.accept("Files 1/4");
+        line.remove();
+        String before = said();
+        line.accept("Files 2/4");
+        line.close();
+        assertThat(said()).isEqualTo(before).endsWith("\r");
+    }
+
     private Progress.Shown shown(boolean terminal) {
         return new Progress.Shown(new PrintStream(said, true, StandardCharsets.UTF_8), terminal, 80, () -> seconds * 1_000_000_000L);
     }
