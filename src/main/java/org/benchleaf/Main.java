@@ -4,6 +4,7 @@ import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
+import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import org.benchleaf.command.CalculateCommand;
 import org.benchleaf.command.CheckCommand;
@@ -31,8 +32,9 @@ public final class Main implements Runnable {
 
     /** Runs a command and ends the program with its exit code. */
     public static void main(String[] words) {
-        PrintWriter out = writer(FileDescriptor.out);
-        PrintWriter err = writer(FileDescriptor.err);
+        OrderedWriter.Pair writers = OrderedWriter.of(writer(FileDescriptor.out), writer(FileDescriptor.err));
+        PrintWriter out = new PrintWriter(writers.first());
+        PrintWriter err = new PrintWriter(writers.second());
         int code = run(line(out, err), TypedWords.of(words));
         out.flush();
         err.flush();
@@ -84,7 +86,7 @@ public final class Main implements Runnable {
     }
 
     /** Results hold °, µ and ³ and JSON is UTF-8 by its standard, whatever the terminal's locale. */
-    private static PrintWriter writer(FileDescriptor descriptor) {
-        return new PrintWriter(new OutputStreamWriter(new FileOutputStream(descriptor), StandardCharsets.UTF_8), false);
+    private static Writer writer(FileDescriptor descriptor) {
+        return new OutputStreamWriter(new FileOutputStream(descriptor), StandardCharsets.UTF_8);
     }
 }
