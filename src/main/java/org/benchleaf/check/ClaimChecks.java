@@ -26,8 +26,9 @@ final class ClaimChecks {
     private static final Pattern YEAR = Pattern.compile(
             "^.{0,25}?(\\b(?:1\\d{3}|20\\d\\d)\\b(?!\\h*(?:[cm]?m|m?[Lgl]|kg|%|°|ppm)(?!\\p{L}))|century|centuries|siglo)",
             Pattern.DOTALL);
+    /** Bounded, so that a long row of digits is not gone through again from each of its digits. */
     private static final Pattern STRENGTH = Pattern.compile(
-            "\\d[\\d.,]*\\h*(?:%\\h*(?:[vmw]/[vmw])|m?mol/(?:L|kg)|[mµ]?g/m?L)(?![\\p{L}\\p{N}])", Pattern.CASE_INSENSITIVE);
+            "\\d[\\d.,]{0,20}+\\h{0,9}+(?:%\\h{0,9}+(?:[vmw]/[vmw])|m?mol/(?:L|kg)|[mµ]?g/m?L)(?![\\p{L}\\p{N}])", Pattern.CASE_INSENSITIVE);
     private static final Pattern STRIP = Pattern.compile("(?i)\\bstrips?\\b|\\btest paper|\\bindicator paper|\\btira");
     private static final Pattern FINE_PH = Pattern.compile("(?i)\\bpH\\h*(?:of\\h*|was\\h*|is\\h*|read\\h*)?(\\d+[.,]\\d{2,})");
 

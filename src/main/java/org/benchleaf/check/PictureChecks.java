@@ -13,7 +13,7 @@ final class PictureChecks {
 
     private static final int LONGEST_ALT = 150;
     private static final Pattern FILE_NAME = Pattern.compile(
-            "(?i)\\S+\\.(jpe?g|png|webp|tiff?|gif|bmp|heic|svg)|(img|dsc|dscn|dscf|pict?|p|scan|photo|image)[-_ ]?\\d+");
+            "(?i)^(?:\\S+\\.(jpe?g|png|webp|tiff?|gif|bmp|heic|svg)|(img|dsc|dscn|dscf|pict?|p|scan|photo|image)[-_ ]?\\d+)");
 
     private PictureChecks() {
     }

@@ -33,7 +33,7 @@ final class SolutionForm {
 
     static final List<String> WAYS = List.of("mix", "dissolve", "dilute", "saturate", "adjust", "parts");
 
-    private static final Pattern PARTS = Pattern.compile("(\\d+(?:\\.\\d+)?)\\s*\\+\\s*(\\d+(?:\\.\\d+)?)");
+    private static final Pattern PARTS = Pattern.compile("^(\\d+(?:\\.\\d+)?)\\s*\\+\\s*(\\d+(?:\\.\\d+)?)");
     private static final Recipe STAND_IN = new Recipe.Parts("", 1, "", 1, false, false);
 
     private final Context context;

@@ -1,5 +1,6 @@
 package org.benchleaf.derive;
 
+import java.util.Arrays;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -16,7 +17,6 @@ import org.benchleaf.quantity.Unit;
 /** Reads one input from the text an author wrote, and holds it against the range that the method allows. */
 final class InputReading {
 
-    private static final Pattern BETWEEN_ITEMS = Pattern.compile("\\s*,\\s*");
     /** "1 + 5", but not the sign of "+3" nor the exponent of "1e+5". */
     private static final Pattern BETWEEN_PARTS = Pattern.compile("(?<=[0-9])\\s*\\+\\s*");
     private static final Pattern COMMA_IN_NUMBER = Pattern.compile("\\d,\\d");
@@ -118,7 +118,7 @@ final class InputReading {
         if (text.contains(", ") && COMMA_IN_NUMBER.matcher(text).find()) {
             throw unreadable(text, Slip.DECIMAL_COMMA);
         }
-        return List.of(BETWEEN_ITEMS.split(text.strip(), -1));
+        return Arrays.stream(text.split(",", -1)).map(String::strip).toList();
     }
 
     private Quantity quantity(String text) {

@@ -16,7 +16,7 @@ import java.util.regex.Pattern;
  */
 record Target(Kind kind, String path, String anchor) {
 
-    private static final Pattern SCHEME = Pattern.compile("([a-zA-Z][a-zA-Z0-9+.-]*):.*", Pattern.DOTALL);
+    private static final Pattern SCHEME = Pattern.compile("^([a-zA-Z][a-zA-Z0-9+.-]*):.*", Pattern.DOTALL);
 
     /** Sorts of places. */
     enum Kind {

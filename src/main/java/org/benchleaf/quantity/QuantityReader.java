@@ -18,6 +18,8 @@ public final class QuantityReader {
     private static final String UNIT_TEXT = "(?:1/|[^\\d\\s±–])(?:.*?[^\\s])?";
     /** Far beyond any amount; a number that no double can hold would break every formula. */
     private static final double LARGEST = 1e100;
+    /** No quantity takes more letters; the patterns below are quick only where a text is short. */
+    static final int LONGEST = 200;
     private static final Pattern ONE = Pattern.compile("(" + NUMBER + ")\\s*(" + UNIT_TEXT + ")?");
     private static final Pattern RANGE = Pattern.compile(
             "(" + NUMBER + ")\\s*(" + UNIT_TEXT + ")??\\s*(?:\\bto\\b|–)\\s*(" + NUMBER + ")\\s*(" + UNIT_TEXT + ")?");
@@ -26,7 +28,7 @@ public final class QuantityReader {
     private static final Pattern SPACES = Pattern.compile("\\s+");
     private static final Pattern PH = Pattern.compile("pH\\s+(.+)");
     private static final Pattern COMMA = Pattern.compile("\\d,\\d");
-    private static final Pattern COLON = Pattern.compile("\\d+(?:\\.\\d+)?\\s*:\\s*\\d+(?:\\.\\d+)?.*");
+    private static final Pattern COLON = Pattern.compile("^\\d+(?:\\.\\d+)?\\s*:\\s*\\d+(?:\\.\\d+)?.*");
     private static final Pattern DROPS = Pattern.compile(
             "(?i)\\b(drops?|teaspoons?|tsp|tablespoons?|tbsp|cups?|pints?|pinch|pinches|spoons?|spoonfuls?)\\b");
 
@@ -100,6 +102,9 @@ public final class QuantityReader {
         int lead = text.indexOf(trimmed);
         if (trimmed.isEmpty()) {
             return Reading.slipped(Slip.EMPTY, 0, "");
+        }
+        if (trimmed.length() > LONGEST) {
+            return Reading.slipped(Slip.NOT_A_NUMBER, lead, trimmed.substring(0, LONGEST) + "…");
         }
         Matcher ph = PH.matcher(trimmed);
         // "pH 8 to pH 9" says its kind twice.

@@ -17,7 +17,7 @@ import org.benchleaf.model.Reference;
  */
 record Blanks(List<String> words, String source) {
 
-    private static final Pattern PLACE = Pattern.compile("/?…|\\[[^\\]]*\\]");
+    private static final Pattern PLACE = Pattern.compile("/?…|\\[[^\\[\\]]*+\\]");
 
     Blanks {
         words = List.copyOf(words);

@@ -8,13 +8,12 @@ import com.vladsch.flexmark.util.ast.Node;
 import com.vladsch.flexmark.util.sequence.BasedSequence;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.regex.Pattern;
 
 /** Takes the author's comments out of a story: what stands in them was not meant for readers. */
 final class StoryComments {
 
     private static final String OPEN = "<!--";
-    private static final Pattern COMMENT = Pattern.compile("<!--.*?-->", Pattern.DOTALL);
+    private static final String CLOSE = "-->";
 
     private StoryComments() {
     }
@@ -24,7 +23,7 @@ final class StoryComments {
         List<Node> open = new ArrayList<>();
         for (Node node : document.getDescendants()) {
             if (node instanceof HtmlBlockBase || node instanceof HtmlInlineBase) {
-                String left = COMMENT.matcher(node.getChars()).replaceAll("");
+                String left = withoutComments(node.getChars().toString());
                 if (left.contains(OPEN)) {
                     open.add(node);
                 } else if (left.length() < node.getChars().length()) {
@@ -33,6 +32,21 @@ final class StoryComments {
             }
         }
         return open;
+    }
+
+    /** What stands outside comments; a comment that is never closed stays. */
+    private static String withoutComments(String text) {
+        StringBuilder left = new StringBuilder();
+        int from = 0;
+        for (int open = text.indexOf(OPEN); open >= 0; open = text.indexOf(OPEN, from)) {
+            int close = text.indexOf(CLOSE, open + OPEN.length());
+            if (close < 0) {
+                break;
+            }
+            left.append(text, from, open);
+            from = close + CLOSE.length();
+        }
+        return left.append(text.substring(from)).toString();
     }
 
     private static void replace(Node node, String left) {

@@ -47,7 +47,7 @@ final class StoryReader {
     private static final HtmlRenderer RENDERER = HtmlRenderer.builder(OPTIONS).build();
 
     private static final Pattern CITATION = Pattern.compile("(?<!\\\\)\\{([A-Za-z][A-Za-z0-9.-]*)}");
-    private static final Pattern HEADING_ID = Pattern.compile("\\s*\\{#([A-Za-z][A-Za-z0-9-]*)}\\s*$");
+    private static final Pattern HEADING_ID = Pattern.compile("\\{#([A-Za-z][A-Za-z0-9-]*)}\\s*+$");
     private static final int SECTION_LEVEL = 2;
 
     private final Lines lines;
@@ -146,7 +146,7 @@ final class StoryReader {
         String words = new TextCollectingVisitor().collectAndGetText(title).strip();
         Matcher own = HEADING_ID.matcher(words);
         boolean named = own.find();
-        heading = named ? words.substring(0, own.start()) : words;
+        heading = named ? words.substring(0, own.start()).stripTrailing() : words;
         id = named ? own.group(1) : "story-" + slug(heading);
         begin = title.getStartOffset();
         int uses = ids.merge(id, 1, Integer::sum);
