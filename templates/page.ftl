@@ -32,7 +32,7 @@
 <script type="application/ld+json">${json}</script>
 </#list>
 </head>
-<body class="page page--${page.kind}">
+<body class="page page--${page.kind}<#list frame.onScreenOnly as part> on-screen-only--${part}</#list>">
 <a class="skip" href="#content">${frame.words.skip}</a>
 <header class="masthead">
   <p class="masthead__name"><a href="${frame.up}index.html">${frame.siteName}</a></p>
@@ -44,6 +44,8 @@
     </ul>
   </nav>
 </header>
+<#if frame.audience?has_content><p class="audience">${frame.audience}</p></#if>
+<#if frame.onScreenOnly?has_content><p class="not-printed">${frame.words["not-printed-" + frame.onScreenOnly[0]]}</p></#if>
 <#if frame.casePages?size gt 1>
 <nav class="tabs" aria-label="${frame.words['case-pages']}">
   <ul>

@@ -13,6 +13,7 @@ import javax.imageio.ImageIO;
 import org.benchleaf.check.CaseChecker;
 import org.benchleaf.check.Checked;
 import org.benchleaf.check.LibraryChecker;
+import org.benchleaf.compose.Audience;
 import org.benchleaf.compose.CaseCard;
 import org.benchleaf.compose.CasePages;
 import org.benchleaf.compose.Clearance;
@@ -78,7 +79,7 @@ public record DemoSite(Library library, List<CasePages> cases, SitePages site, L
             }
         }
         SitePages site = SiteComposer.compose(library, cases.stream().map(CasePages::card).toList(),
-                org.benchleaf.read.CheckValueReader.read(library.formulary()));
+                org.benchleaf.read.CheckValueReader.read(library.formulary()), Audience.EVERYBODY);
         List<SiteFile> files = new ArrayList<>(publisher.assets());
         pages(cases, site).forEach(page -> files.add(publisher.publish(page)));
         dataFiles(cases, site).forEach(file -> files.add(publisher.publish(file)));
@@ -94,15 +95,10 @@ public record DemoSite(Library library, List<CasePages> cases, SitePages site, L
     private static CasePages compose(Derived derived, Library library) {
         TreatmentCase treatment = derived.worked().source();
         treatment.pictures().forEach(DemoSite::remember);
-        if (treatment.publication().strengthsForPublic()) {
-            STRENGTHS_TOLD.add(treatment.id());
-        }
-        return PageComposer.compose(derived.worked(), library, Clearance.on(DAY, treatment));
+        return PageComposer.compose(derived.worked(), library, Clearance.on(DAY, treatment.publication(), Audience.EVERYBODY));
     }
 
     private static final java.util.Map<String, Path> PICTURES = new java.util.concurrent.ConcurrentHashMap<>();
-
-    private static final java.util.Set<String> STRENGTHS_TOLD = java.util.concurrent.ConcurrentHashMap.newKeySet();
 
     private static void remember(Picture picture) {
         Path folder = Path.of(picture.place().file()).getParent();
@@ -118,11 +114,6 @@ public record DemoSite(Library library, List<CasePages> cases, SitePages site, L
         } catch (IOException broken) {
             throw new UncheckedIOException(broken);
         }
-    }
-
-    /** Whether a case keeps the strengths of its solutions off the public page. */
-    public boolean withholdsStrengths(String caseId) {
-        return !STRENGTHS_TOLD.contains(caseId);
     }
 
     /** Every page. */

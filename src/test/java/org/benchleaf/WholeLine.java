@@ -8,6 +8,7 @@ import org.benchleaf.check.CaseChecker;
 import org.benchleaf.check.Checked;
 import org.benchleaf.check.CheckedLibrary;
 import org.benchleaf.check.LibraryChecker;
+import org.benchleaf.compose.Audience;
 import org.benchleaf.compose.CasePages;
 import org.benchleaf.compose.Clearance;
 import org.benchleaf.compose.PageComposer;
@@ -56,7 +57,7 @@ final class WholeLine {
         if (checked.treatment().isEmpty() || library.messages().hasErrors() || checked.messages().hasErrors()) {
             return faults;
         }
-        Clearance clearance = Clearance.on(DAY, checked.treatment().get());
+        Clearance clearance = Clearance.on(DAY, checked.treatment().get().publication(), Audience.EVERYBODY);
         Derived derived = Deriver.derive(checked.treatment().get(), checked.findings(), library.library());
         faults.addAll(misplaced(derived.messages()));
         if (!derived.messages().hasErrors()) {
@@ -83,7 +84,7 @@ final class WholeLine {
 
     private static void site(Library library, List<CasePages> pages) {
         SitePages site = SiteComposer.compose(library, pages.stream().map(CasePages::card).toList(),
-                CheckValueReader.read(library.formulary()));
+                CheckValueReader.read(library.formulary()), Audience.EVERYBODY);
         site.pages().forEach(PUBLISHER::publish);
     }
 

@@ -156,6 +156,8 @@ public final class LibraryChecker {
                 fields.groups("trays").stream().map(LibraryChecker::tray).toList(),
                 fields.groups("glassware").stream().map(LibraryChecker::vessel).toList(),
                 fields.groups("balances").stream().map(LibraryChecker::balance).toList(),
+                fields.word("publishing", word -> Stream.of(Studio.Publishing.values())
+                        .filter(known -> known.words().equals(word)).findFirst()).orElse(Studio.Publishing.ONE_SITE),
                 fields.needText("emergency"), fields.needText("waste"), fields.place());
     }
 

@@ -45,7 +45,15 @@ final class PublicationForm {
             fields.messages().add(FormMessages.PERMISSION_ENDS_FIRST.at(fields.place("withdrawn"),
                     "withdrawn", withdrawn.get(), "on", on));
         }
-        return new Permission(uses, fields.noting(words).needText("from"), on, fields.text("covers").orElse(""),
-                withdrawn, fields.place());
+        Optional<LocalDate> until = fields.date("until");
+        if (until.filter(on::isAfter).isPresent()) {
+            fields.messages().add(FormMessages.PERMISSION_ENDS_FIRST.at(fields.place("until"),
+                    "withdrawn", until.get(), "on", on));
+        }
+        Set<Permission.Covered> covers = EnumSet.noneOf(Permission.Covered.class);
+        fields.texts("covers").forEach(word -> Permission.Covered.of(word)
+                .ifPresentOrElse(covers::add, () -> fields.soundness().spoil(fields.place("covers"))));
+        return new Permission(uses, fields.noting(words).needText("from"), on, covers,
+                fields.noting(words).text("note").orElse(""), until, withdrawn, fields.place());
     }
 }

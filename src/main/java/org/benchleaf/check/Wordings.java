@@ -35,7 +35,7 @@ final class Wordings {
         source.steps().forEach(own::step);
         source.pictures().forEach(picture -> own.open("Picture '" + picture.id() + "'", picture.place(), picture.alt(),
                 picture.caption(), picture.caution().orElse("")));
-        source.reasons().forEach(reason -> own.sheet("The reason for '" + reason.rule() + "'", reason.place(),
+        source.reasons().forEach(reason -> own.open("The reason for '" + reason.rule() + "'", reason.place(),
                 reason.why()));
         own.story(source.story());
         return Stream.concat(own.all.stream(), source.translations().stream().flatMap(Wordings::of)).toList();

@@ -18,6 +18,7 @@ import org.benchleaf.check.CaseChecker;
 import org.benchleaf.check.Checked;
 import org.benchleaf.check.CheckedLibrary;
 import org.benchleaf.check.LibraryChecker;
+import org.benchleaf.compose.Audience;
 import org.benchleaf.compose.Clearance;
 import org.benchleaf.derive.Deriver;
 import org.benchleaf.message.Message;
@@ -101,7 +102,9 @@ public final class CheckCommand implements Callable<Integer> {
         Checked checked = CaseChecker.check(draft, library.library(), today);
         Messages messages = new Messages();
         messages.addAll(checked.messages());
-        checked.treatment().ifPresent(treatment -> Clearance.on(today, treatment).told().forEach(messages::add));
+        checked.treatment().ifPresent(treatment -> Audience.of(library.library().studio()).stream()
+                .flatMap(audience -> Clearance.on(today, treatment.publication(), audience).told().stream())
+                .distinct().forEach(messages::add));
         // Their heads alone, so that a check stays quick; the dots are read when the pictures are made.
         checked.treatment().ifPresent(treatment -> treatment.pictures().forEach(picture ->
                 PictureMaker.look(folder.resolve("pictures"), picture, messages)));

@@ -4,6 +4,7 @@ import java.net.URISyntaxException;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -13,6 +14,7 @@ import java.util.stream.Stream;
 import org.benchleaf.check.CaseChecker;
 import org.benchleaf.check.CheckedLibrary;
 import org.benchleaf.check.LibraryChecker;
+import org.benchleaf.compose.Audience;
 import org.benchleaf.compose.CaseCard;
 import org.benchleaf.compose.CasePages;
 import org.benchleaf.compose.Clearance;
@@ -21,6 +23,7 @@ import org.benchleaf.compose.SiteComposer;
 import org.benchleaf.compose.SitePages;
 import org.benchleaf.derive.Derived;
 import org.benchleaf.derive.Deriver;
+import org.benchleaf.derive.WorkedCase;
 import org.benchleaf.message.Message;
 import org.benchleaf.message.MessageText;
 import org.benchleaf.message.Messages;
@@ -46,6 +49,7 @@ final class ContentStages implements Stages {
     private final Deriver deriver;
     private final SitePublisher publisher;
     private final String seed;
+    private final List<Audience> audiences;
     private final List<Path> cases;
     private volatile OthersScan others;
 
@@ -56,6 +60,7 @@ final class ContentStages implements Stages {
         this.deriver = new Deriver(library.library());
         this.publisher = SitePublisher.with(templates, Pictures.none());
         this.seed = seed(content, templates);
+        this.audiences = Audience.of(library.library().studio());
         this.cases = CaseReader.folders(content);
     }
 
@@ -90,6 +95,11 @@ final class ContentStages implements Stages {
     }
 
     @Override
+    public List<Audience> audiences() {
+        return audiences;
+    }
+
+    @Override
     public List<Path> cases() {
         return cases;
     }
@@ -103,9 +113,11 @@ final class ContentStages implements Stages {
         if (checked.treatment().isEmpty()) {
             return new Unsound(messages);
         }
-        Clearance clearance = Clearance.on(day, checked.treatment().get());
-        clearance.told().forEach(messages::add);
-        return new Sound(checked, clearance,
+        Map<Audience, Clearance> clearances = new EnumMap<>(Audience.class);
+        audiences.forEach(audience -> clearances.put(audience,
+                Clearance.on(day, checked.treatment().get().publication(), audience)));
+        clearances.values().stream().flatMap(clearance -> clearance.told().stream()).distinct().forEach(messages::add);
+        return new Sound(checked, clearances,
                 draft.confidential().withoutPeopleIn(library.library().studio().name()), messages);
     }
 
@@ -127,13 +139,14 @@ final class ContentStages implements Stages {
     private final class Sound implements Checked {
 
         private final org.benchleaf.check.Checked checked;
-        private final Clearance clearance;
+        private final Map<Audience, Clearance> clearances;
         private final Confidential confidential;
         private final Messages messages;
 
-        Sound(org.benchleaf.check.Checked checked, Clearance clearance, Confidential confidential, Messages messages) {
+        Sound(org.benchleaf.check.Checked checked, Map<Audience, Clearance> clearances, Confidential confidential,
+                Messages messages) {
             this.checked = checked;
-            this.clearance = clearance;
+            this.clearances = clearances;
             this.confidential = confidential;
             this.messages = messages;
         }
@@ -145,8 +158,9 @@ final class ContentStages implements Stages {
 
         @Override
         public String standing() {
-            StringBuilder standing = new StringBuilder().append(clearance.outputs())
-                    .append(clearance.strengthsForPublic()).append(checked.findings());
+            StringBuilder standing = new StringBuilder().append(checked.findings());
+            clearances.forEach((audience, clearance) -> standing.append(audience).append(clearance.outputs())
+                    .append(clearance.printed()).append(clearance.strengths()));
             messages.all().stream().map(MessageText::of).forEach(standing::append);
             return standing.toString();
         }
@@ -157,13 +171,18 @@ final class ContentStages implements Stages {
             Derived derived = deriver.derive(treatment, checked.findings());
             Messages said = new Messages();
             said.addAll(derived.messages());
-            if (said.hasErrors()) {
-                return new Made(List.of(), Optional.empty(), said);
+            Map<Audience, Part> parts = new EnumMap<>(Audience.class);
+            for (Clearance clearance : said.hasErrors() ? List.<Clearance>of() : clearances.values()) {
+                part(treatment, derived.worked(), clearance, said).ifPresent(part -> parts.put(clearance.audience(), part));
             }
-            CasePages pages = PageComposer.compose(derived.worked(), library.library(), clearance);
+            return new Made(said.hasErrors() ? Map.of() : parts, said);
+        }
+
+        private Optional<Part> part(TreatmentCase treatment, WorkedCase worked, Clearance clearance, Messages said) {
+            CasePages pages = PageComposer.compose(worked, library.library(), clearance);
             CasePictures pictures = CasePictures.make(content, treatment, clearance, said);
             if (said.hasErrors()) {
-                return new Made(List.of(), Optional.empty(), said);
+                return Optional.empty();
             }
             List<SiteFile> files = new ArrayList<>();
             SitePublisher withPictures = publisher.with(pictures);
@@ -172,7 +191,7 @@ final class ContentStages implements Stages {
             files.addAll(pictures.files());
             CaseCard card = pages.card().withPictureFiles(pictures.noted(pages.card().picture()));
             scan(treatment.id(), files, card, said);
-            return new Made(files, Optional.of(card), said);
+            return Optional.of(new Part(files, card));
         }
 
         /** No page of the case may hold private values, its own or another's; what goes to the site's own pages neither. */
@@ -208,9 +227,9 @@ final class ContentStages implements Stages {
     }
 
     @Override
-    public SharedFiles shared(List<CaseCard> cards, Progress.Shown shown) {
+    public SharedFiles shared(Audience audience, List<CaseCard> cards, Progress.Shown shown) {
         SitePages pages = SiteComposer.compose(library.library(), cards,
-                CheckValueReader.read(library.library().formulary()));
+                CheckValueReader.read(library.library().formulary()), audience);
         List<SiteFile> files = new ArrayList<>();
         try (Progress progress = shown.of("Pages of the whole site", pages.pages().size())) {
             SitePublisher withPictures = publisher.with(CasePictures.noted(cards));

@@ -6,15 +6,20 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.benchleaf.compose.Audience;
 import org.benchleaf.message.EditionMessages;
 import org.benchleaf.message.Message;
 import org.benchleaf.message.MessageText;
 import org.benchleaf.message.Place;
 import org.benchleaf.message.Severity;
 import org.benchleaf.pack.EditionStopped;
+import org.benchleaf.pack.SitePacker;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -42,8 +47,13 @@ public final class PublishCommand implements Callable<Integer> {
     private Optional<Path> templates = Optional.empty();
 
     @Option(names = "--site", paramLabel = "DIR", defaultValue = "site",
-            description = "Where the site goes (default: ${DEFAULT-VALUE}).")
+            description = "Where the site for the public goes (default: ${DEFAULT-VALUE}).")
     private Path site;
+
+    @Option(names = "--training-site", paramLabel = "DIR",
+            description = "Where the training site of a studio goes that publishes apart"
+                    + " (default: beside the site, its name and '-training').")
+    private Optional<Path> trainingSite = Optional.empty();
 
     @Option(names = "--on", paramLabel = "DATE",
             description = "The day of publishing, by which permissions are judged, as 2026-03-02 (default: today).")
@@ -93,22 +103,28 @@ public final class PublishCommand implements Callable<Integer> {
     private int run(LocalDate day, PrintWriter err) {
         PrintWriter out = spec.commandLine().getOut();
         long started = System.nanoTime();
-        List<Message> takenDown = Withdrawals.carryOut(content, day, site);
+        List<Message> takenDown = new ArrayList<>(Withdrawals.carryOut(content, day, site, Audience.EVERYBODY));
+        takenDown.addAll(Withdrawals.carryOut(content, day, training(), Audience.TRAINEES));
         takenDown.forEach(told -> err.println(MessageText.of(told)));
         err.flush();
         if (onlyWithdrawals) {
             Summary.ofWithdrawals(takenDown).forEach(out::println);
             return takenDown.stream().anyMatch(told -> told.severity() == Severity.ERROR) ? CONTENT_HAS_ERRORS : DONE;
         }
-        Publishing.Outcome outcome = publish(day);
+        ContentStages stages = stages(day);
+        List<Path> folders = stages.audiences().stream().map(this::folder).toList();
+        Publishing.Outcome outcome = publish(stages, day);
         outcome.told().forEach(told -> err.println(told.text()));
         err.flush();
-        Summary.of(outcome, site, System.nanoTime() - started).forEach(out::println);
+        if (outcome.isNew() && !folders.contains(training()) && SitePacker.clear(training())) {
+            err.println(MessageText.of(EditionMessages.TRAINING_SITE_ENDED.at(Place.file(name(training())))));
+        }
+        Summary.of(outcome, folders, System.nanoTime() - started).forEach(out::println);
         return code(outcome);
     }
 
     private static int code(Publishing.Outcome outcome) {
-        if (outcome.edition().isPresent()) {
+        if (outcome.isNew()) {
             return DONE;
         }
         boolean program = outcome.told().stream()
@@ -127,20 +143,46 @@ public final class PublishCommand implements Callable<Integer> {
         if (threads < 1) {
             throw new ParameterException(spec.commandLine(), "--threads: at least 1.");
         }
-        Path from = content.toAbsolutePath().normalize();
-        Path to = site.toAbsolutePath().normalize();
-        if (to.startsWith(from) || from.startsWith(to)) {
+        refuseNested("--site", site, content, "the content");
+        refuseNested("--training-site", training(), content, "the content");
+        refuseNested("--training-site", training(), site, "the site for the public");
+    }
+
+    private void refuseNested(String option, Path folder, Path other, String what) {
+        Path one = folder.toAbsolutePath().normalize();
+        Path two = other.toAbsolutePath().normalize();
+        if (one.startsWith(two) || two.startsWith(one)) {
             throw new ParameterException(spec.commandLine(),
-                    "--site: '" + site + "' and the content '" + content + "' lie in each other.");
+                    option + ": '" + folder + "' and " + what + " '" + other + "' lie in each other.");
         }
     }
 
-    private Publishing.Outcome publish(LocalDate day) {
+    private Path folder(Audience audience) {
+        return audience.isPublic() ? site : training();
+    }
+
+    private Path training() {
+        Path whole = site.toAbsolutePath().normalize();
+        Path named = site.endsWith(String.valueOf(whole.getFileName())) ? site : whole;
+        return trainingSite.orElseGet(() -> named.resolveSibling(whole.getFileName() + "-training"));
+    }
+
+    private static String name(Path path) {
+        return path.toString().replace('\\', '/');
+    }
+
+    private ContentStages stages(LocalDate day) {
         ContentStages stages = ContentStages.open(content, templates.orElse(Path.of("templates")), day);
         if (stages.cases().isEmpty()) {
-            throw new EditionStopped(EditionMessages.NO_CASE.at(Place.file(content.toString().replace('\\', '/'))));
+            throw new EditionStopped(EditionMessages.NO_CASE.at(Place.file(name(content))));
         }
+        return stages;
+    }
+
+    private Publishing.Outcome publish(ContentStages stages, LocalDate day) {
+        Map<Audience, Path> folders = new EnumMap<>(Audience.class);
+        stages.audiences().forEach(audience -> folders.put(audience, folder(audience)));
         return new Publishing(stages, stages.seed(), day, threads, Progress.Shown.here(System.err))
-                .run(site, stages.messages());
+                .run(folders, stages.messages());
     }
 }

@@ -7,6 +7,7 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -19,6 +20,7 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicReference;
+import org.benchleaf.compose.Audience;
 import org.benchleaf.compose.CaseCard;
 import org.benchleaf.message.EditionMessages;
 import org.benchleaf.message.Message;
@@ -30,7 +32,7 @@ import org.benchleaf.pack.SitePacker;
 
 /**
  * One run of publishing: sends every case through the stages, several at once and each only if something about it has
- * changed, and brings the edition into the site if nothing is the matter with any of them.
+ * changed, and brings the edition into its sites if nothing is the matter with any of them.
  */
 final class Publishing {
 
@@ -41,7 +43,7 @@ final class Publishing {
     private final Progress.Shown shown;
 
     private final Queue<Told> told = new ConcurrentLinkedQueue<>();
-    private final Map<String, CaseCard> cards = new ConcurrentSkipListMap<>();
+    private final Map<Audience, Map<String, CaseCard>> cards = new EnumMap<>(Audience.class);
     private final AtomicInteger kept = new AtomicInteger();
     private final AtomicReference<RuntimeException> stopped = new AtomicReference<>();
     private volatile boolean errors;
@@ -59,43 +61,60 @@ final class Publishing {
         this.on = on;
         this.threads = threads;
         this.shown = shown;
+        stages.audiences().forEach(audience -> cards.put(audience, new ConcurrentSkipListMap<>()));
     }
 
     /**
      * What a run came to.
      *
      * @param told everything said, in reading order
-     * @param edition the edition, if there is a new one
+     * @param editions the edition in each site, that for the public first; none if there is no new one
      * @param cases how many cases there are
      * @param published how many of them have pages
      * @param kept how many were unchanged
      */
-    record Outcome(List<Told> told, Optional<Edition> edition, int cases, int published, int kept) {
+    record Outcome(List<Told> told, List<Edition> editions, int cases, int published, int kept) {
+
+        Outcome {
+            told = List.copyOf(told);
+            editions = List.copyOf(editions);
+        }
+
+        boolean isNew() {
+            return !editions.isEmpty();
+        }
     }
 
     /**
      * Runs.
      *
+     * @param folders of the sites
      * @param library what was said about what all cases share
      * @throws EditionStopped if the disk, another run or a file in the way stops it
      */
-    Outcome run(Path site, Messages library) {
+    Outcome run(Map<Audience, Path> folders, Messages library) {
         tell(library);
-        try (SitePacker packer = SitePacker.open(site)) {
-            tell(packer.told());
+        try (Sites sites = Sites.open(folders)) {
+            sites.packers().forEach(packer -> tell(packer.told()));
             List<Path> cases = stages.cases();
-            all(cases, packer);
+            all(cases, sites);
             if (!errors) {
-                String privateValues = searchKept(packer);
-                Stages.SharedFiles shared = stages.shared(List.copyOf(cards.values()), shown);
-                tell(shared.messages());
-                tell(packer.stageShared(shared.files(), privateValues));
-                tell(packer.verify());
+                sites.byAudience().forEach(this::complete);
             }
-            Optional<Edition> edition = errors ? Optional.empty() : Optional.of(apply(packer));
-            return new Outcome(told.stream().sorted(Told.READING_ORDER).distinct().toList(), edition, cases.size(),
-                    cards.size(), kept.get());
+            List<Edition> editions = errors ? List.of() : apply(sites);
+            long published = cards.values().stream().flatMap(site -> site.keySet().stream()).distinct().count();
+            return new Outcome(told.stream().sorted(Told.READING_ORDER).distinct().toList(), editions, cases.size(),
+                    (int) published, kept.get());
         }
+    }
+
+    /** Makes the pages of a whole site and verifies it. */
+    private void complete(Audience audience, SitePacker packer) {
+        String privateValues = searchKept(packer);
+        Stages.SharedFiles shared = stages.shared(audience, List.copyOf(cards.get(audience).values()), shown);
+        tell(shared.messages());
+        tell(packer.stageShared(shared.files(), privateValues));
+        tell(packer.verify());
     }
 
     /**
@@ -112,15 +131,15 @@ final class Publishing {
         return now;
     }
 
-    private Edition apply(SitePacker packer) {
-        tell(packer.changedByHand());
-        try (Progress progress = shown.of("Files", packer.ready())) {
-            return packer.apply(count -> progress.step());
+    private List<Edition> apply(Sites sites) {
+        sites.packers().forEach(packer -> tell(packer.changedByHand()));
+        try (Progress progress = shown.of("Files", sites.ready())) {
+            return sites.apply(progress);
         }
     }
 
     /** Each thread takes the next case when it is done with one, so that only as many are in memory as there are threads. */
-    private void all(List<Path> cases, SitePacker packer) {
+    private void all(List<Path> cases, Sites sites) {
         AtomicInteger next = new AtomicInteger();
         ExecutorService pool = Executors.newFixedThreadPool(Math.max(1, Math.min(threads, cases.size())));
         try (Progress progress = shown.of("Cases", cases.size())) {
@@ -129,7 +148,7 @@ final class Publishing {
                 workers.add(pool.submit(() -> {
                     for (int at = next.getAndIncrement(); at < cases.size() && stopped.get() == null;
                             at = next.getAndIncrement()) {
-                        guarded(cases.get(at), packer);
+                        guarded(cases.get(at), sites);
                         progress.step();
                     }
                 }));
@@ -150,9 +169,9 @@ final class Publishing {
         }
     }
 
-    private void guarded(Path folder, SitePacker packer) {
+    private void guarded(Path folder, Sites sites) {
         try {
-            one(folder, packer);
+            one(folder, sites);
         } catch (EditionStopped stop) {
             stopped.compareAndSet(null, stop);
         } catch (UncheckedIOException broken) {
@@ -194,18 +213,18 @@ final class Publishing {
                 broken);
     }
 
-    private void one(Path folder, SitePacker packer) {
+    private void one(Path folder, Sites sites) {
         String id = folder.getFileName().toString();
         Map<Path, String> before = new TreeMap<>();
         String key = ContentHash.of(seed, folder, path -> true, before);
-        Optional<CaseNote> note = packer.remembered(id, key).flatMap(CaseNote::read);
+        Optional<CaseNote> note = sites.remembered(id, key);
         if (note.filter(same -> same.on().equals(on.toString())).isPresent()) {
-            keep(id, note.get(), packer);
+            keep(id, note.get(), sites);
             return;
         }
         Stages.Checked checked = stages.check(folder);
         if (note.filter(same -> same.standing().equals(checked.standing())).isPresent()) {
-            keep(id, new CaseNote(on.toString(), checked.standing(), note.get().card(), note.get().told()), packer);
+            keep(id, new CaseNote(on.toString(), checked.standing(), note.get().cards(), note.get().told()), sites);
             return;
         }
         tell(checked.messages());
@@ -215,29 +234,29 @@ final class Publishing {
         Stages.Made made = checked.make();
         tell(made.messages());
         unchanged(folder, before);
-        if (errors || made.card().isEmpty()) {
+        if (errors || made.messages().hasErrors()) {
             return;
         }
         Messages all = new Messages();
         all.addAll(checked.messages());
         all.addAll(made.messages());
-        CaseNote left = new CaseNote(on.toString(), checked.standing(), made.card().get(),
+        Map<Audience, CaseCard> madeCards = new EnumMap<>(Audience.class);
+        made.parts().forEach((audience, part) -> madeCards.put(audience, part.card()));
+        CaseNote left = new CaseNote(on.toString(), checked.standing(), madeCards,
                 all.all().stream().map(Told::of).toList());
-        card(id, left.card());
-        tell(packer.stage(id, key, left.text(), made.files()));
+        shelve(id, left);
+        tell(sites.stage(id, key, left, made.parts()));
     }
 
-    private void keep(String id, CaseNote note, SitePacker packer) {
+    private void keep(String id, CaseNote note, Sites sites) {
         note.told().forEach(this::tell);
-        card(id, note.card());
+        shelve(id, note);
         kept.incrementAndGet();
-        tell(packer.keep(id, note.text()));
+        tell(sites.keep(id, note));
     }
 
-    private void card(String id, CaseCard card) {
-        if (!card.pages().isEmpty()) {
-            cards.put(id, card);
-        }
+    private void shelve(String id, CaseNote note) {
+        note.sites().forEach(audience -> cards.get(audience).put(id, note.cards().get(audience)));
     }
 
     private void unchanged(Path folder, Map<Path, String> before) {

@@ -2,7 +2,9 @@ package org.benchleaf.command;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import org.benchleaf.compose.Audience;
 import org.benchleaf.compose.CaseCard;
 import org.benchleaf.message.Message;
 import org.benchleaf.message.Messages;
@@ -13,6 +15,9 @@ interface Stages {
 
     /** The folders of all cases, in the order of their names. */
     List<Path> cases();
+
+    /** For whom there is a site, that for the public first. */
+    List<Audience> audiences();
 
     /** Reads and checks one case. */
     Checked check(Path caseFolder);
@@ -27,11 +32,12 @@ interface Stages {
     List<Message> leaks(String caseId, SiteFile file);
 
     /**
-     * Makes the files of the whole site.
+     * Makes the files of a whole site.
      *
+     * @param cards of the cases that have pages in it
      * @param shown where it is shown how far they are
      */
-    SharedFiles shared(List<CaseCard> cards, Progress.Shown shown);
+    SharedFiles shared(Audience audience, List<CaseCard> cards, Progress.Shown shown);
 
     /** One case, read and checked. */
     interface Checked {
@@ -49,10 +55,14 @@ interface Stages {
     /**
      * One case, made.
      *
-     * @param card empty if the messages have errors
+     * @param parts what of it stands in each site; empty if the messages have errors
      * @param messages what was said while making it
      */
-    record Made(List<SiteFile> files, Optional<CaseCard> card, Messages messages) {
+    record Made(Map<Audience, Part> parts, Messages messages) {
+    }
+
+    /** What of a case stands in one site. */
+    record Part(List<SiteFile> files, CaseCard card) {
     }
 
     /** The files of the whole site, and what was said while making them. */

@@ -19,13 +19,15 @@ final class Summary {
     private Summary() {
     }
 
-    static List<String> of(Publishing.Outcome outcome, Path site, long nanos) {
+    static List<String> of(Publishing.Outcome outcome, List<Path> sites, long nanos) {
         List<String> lines = new ArrayList<>();
-        if (outcome.edition().isEmpty()) {
+        if (!outcome.isNew()) {
             long errors = outcome.told().stream().filter(Told::isError).count();
             lines.add("Nothing was published: " + count(errors, "error") + " in " + count(outcome.cases(), "case") + ".");
         } else {
-            published(outcome, outcome.edition().get(), site, lines);
+            for (int site = 0; site < sites.size(); site++) {
+                published(outcome, outcome.editions().get(site), sites.get(site), lines);
+            }
         }
         kinds(outcome.told(), lines);
         lines.add(row("time", String.format(Locale.ROOT, "%.1f s", nanos / 1e9)));

@@ -11,6 +11,7 @@ import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.benchleaf.check.PublicationChecker;
+import org.benchleaf.compose.Audience;
 import org.benchleaf.compose.Clearance;
 import org.benchleaf.message.EditionMessages;
 import org.benchleaf.message.Message;
@@ -28,21 +29,24 @@ final class Withdrawals implements TakeDown.Judge {
 
     private final Path content;
     private final LocalDate day;
+    private final Audience audience;
     private final Queue<Message> unknown = new ConcurrentLinkedQueue<>();
 
-    private Withdrawals(Path content, LocalDate day) {
+    private Withdrawals(Path content, LocalDate day, Audience audience) {
         this.content = content;
         this.day = day;
+        this.audience = audience;
     }
 
     /**
-     * Takes down what may not be public on a day.
+     * Takes down what may not stand in a site on a day.
      *
+     * @param audience for whom the site is; whether the studio has another one, its files need not tell
      * @return what has left the site, what could not be taken out, and of which cases it could not be told
      * @throws EditionStopped if another run has hold of the site, or its list of files cannot be read
      */
-    static List<Message> carryOut(Path content, LocalDate day, Path site) {
-        Withdrawals withdrawals = new Withdrawals(content, day);
+    static List<Message> carryOut(Path content, LocalDate day, Path site, Audience audience) {
+        Withdrawals withdrawals = new Withdrawals(content, day, audience);
         List<Message> told = TakeDown.carryOut(site, withdrawals).all();
         return Stream.concat(told.stream(), withdrawals.unknown.stream().sorted(
                 java.util.Comparator.comparing((Message message) -> message.place().file()))).distinct().toList();
@@ -61,7 +65,7 @@ final class Withdrawals implements TakeDown.Judge {
                     Place.file(folder.resolve("case.md").toString().replace('\\', '/'))));
             return file -> false;
         }
-        Clearance clearance = Clearance.on(day, publication.get());
+        Clearance clearance = Clearance.on(day, publication.get(), audience);
         return file -> !clearance.allowsFile(file);
     }
 

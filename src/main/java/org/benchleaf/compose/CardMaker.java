@@ -27,7 +27,7 @@ final class CardMaker {
                 List.copyOf(Materials.used(desk.treatment(), desk.library())),
                 treatment.steps().stream().map(step -> step.kind().word()).distinct().toList(),
                 picture.map(Picture::id).orElse(""), picture.map(Picture::alt).orElse(""), sources(desk),
-                texts(treatment, publicText), pages.stream().map(Page::path).toList(), List.of());
+                texts(treatment, publicText, publicText || desk.clearance().strengths()), pages.stream().map(Page::path).toList(), List.of());
     }
 
     /** The sheet as it is now, for a library shows what was saved, not what was lost. */
@@ -44,12 +44,15 @@ final class CardMaker {
         return new ArrayList<>(keys);
     }
 
-    private static List<String> texts(TreatmentCase treatment, boolean publicText) {
+    /** The words of steps and solutions are held against strengths where there is a public text; elsewhere they may tell them. */
+    private static List<String> texts(TreatmentCase treatment, boolean publicText, boolean recipes) {
         Set<String> texts = new LinkedHashSet<>();
         treatment.object().media().forEach(medium -> texts.add(medium.is()));
         texts.add(treatment.object().support().paper());
-        treatment.solutions().stream().map(Solution::name).forEach(texts::add);
-        treatment.steps().stream().map(Step::instruction).forEach(texts::add);
+        if (recipes) {
+            treatment.solutions().stream().map(Solution::name).forEach(texts::add);
+            treatment.steps().stream().map(Step::instruction).forEach(texts::add);
+        }
         if (publicText) {
             treatment.story().sections().forEach(section -> texts.add(section.heading()));
         }

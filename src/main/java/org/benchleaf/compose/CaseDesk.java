@@ -40,7 +40,15 @@ record CaseDesk(WorkedCase worked, Library library, Clearance clearance, List<Ca
     Page finish(Sheet sheet, CasePageMaker maker, String description) {
         String what = sheet.words().say("case-page." + maker.kind());
         return sheet.page(what, description, Optional.of(treatment().id()),
-                new Frames(library, sheet.words()).ofCase(sheet.path(), what, treatment(), pages));
+                new Frames(library, sheet.words(), clearance.audience()).ofCase(sheet.path(), what, treatment(), pages,
+                        onScreenOnly(maker)));
+    }
+
+    /** What of a page no permission lets anybody print. */
+    private List<String> onScreenOnly(CasePageMaker maker) {
+        return !clearance.prints(maker.output()) ? List.of("page")
+                : clearance.allows(Clearance.Output.PICTURES) && !clearance.prints(Clearance.Output.PICTURES)
+                ? List.of("pictures") : List.of();
     }
 
     /** The pictures that may be shown. */

@@ -14,7 +14,12 @@ interface CasePageMaker {
     String file();
 
     /** Whether the page may and can be made. */
-    boolean applies(CaseDesk desk);
+    default boolean applies(CaseDesk desk) {
+        return desk.clearance().allows(output());
+    }
+
+    /** What of a case the page is, for the permissions. */
+    Clearance.Output output();
 
     /** The page. */
     Page make(CaseDesk desk);

@@ -32,14 +32,14 @@ final class CaseStudyPage implements CasePageMaker {
     }
 
     @Override
-    public boolean applies(CaseDesk desk) {
-        return desk.clearance().allows(Clearance.Output.CASE_STUDY);
+    public Clearance.Output output() {
+        return Clearance.Output.CASE_STUDY;
     }
 
     @Override
     public Page make(CaseDesk desk) {
         Sheet sheet = desk.sheet(this).script("compare.js");
-        if (!desk.clearance().strengthsForPublic()) {
+        if (!desk.clearance().strengths()) {
             sheet.withholdStrengths();
         }
         TreatmentCase treatment = desk.treatment();

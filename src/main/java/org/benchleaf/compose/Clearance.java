@@ -2,49 +2,65 @@ package org.benchleaf.compose;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.benchleaf.message.ConsentMessages;
 import org.benchleaf.message.Message;
+import org.benchleaf.message.Place;
 import org.benchleaf.model.Permission;
+import org.benchleaf.model.Permission.Covered;
 import org.benchleaf.model.Permission.Use;
 import org.benchleaf.model.Picture;
 import org.benchleaf.model.Publication;
 import org.benchleaf.model.TreatmentCase;
 
 /**
- * What of a case may be produced on one day, and what is said about the rest.
+ * What of a case may be produced in one site on one day, and what is said about the rest.
  *
  * @param day the day of publishing, handed in from outside
+ * @param audience for whom the site is
  * @param outputs what may be produced
- * @param strengthsForPublic whether the case study may print the strengths of solutions
- * @param told why the rest is not produced; never silent
+ * @param printed what of it may be printed
+ * @param strengths whether the site may tell the strengths of solutions, in whatever file
+ * @param told why the rest is not produced, never silent, and what the permissions say in free words
  */
-public record Clearance(LocalDate day, Set<Output> outputs, boolean strengthsForPublic, List<Message> told) {
+public record Clearance(LocalDate day, Audience audience, Set<Output> outputs, Set<Output> printed, boolean strengths,
+        List<Message> told) {
 
     /** What is cut from a case, with the permissions that each needs. */
     public enum Output {
         /** The page for the public. */
-        CASE_STUDY("The case study", Use.TEXT),
+        CASE_STUDY("The case study", Covered.CASE_STUDY, Use.TEXT),
         /** The sheet for the bench. */
-        STEP_SHEET("The step sheet", Use.TEACHING),
+        STEP_SHEET("The step sheet", Covered.STEP_SHEET, Use.TEACHING),
         /** The sheet for the technician, with its labels. */
-        PREPARATION_SHEET("The preparation sheet", Use.TEACHING),
+        PREPARATION_SHEET("The preparation sheet", Covered.PREPARATION_SHEET, Use.TEACHING),
         /** The page of measured results; trainees and the public both see it. */
-        RESULTS("The results page", Use.TEXT, Use.TEACHING),
+        RESULTS("The results page", Covered.RESULTS, Use.TEXT, Use.TEACHING),
+        /** The readings and times as files beside the results. */
+        DATA("The set of data files", Covered.DATA, Use.TEXT, Use.TEACHING),
         /** Every worked-out number with its working; it belongs to the sheets and to the results. */
-        FIGURES("The file of figures", Use.TEXT, Use.TEACHING),
+        FIGURES("The file of figures", Covered.DATA, Use.TEXT, Use.TEACHING),
         /** The pictures, wherever they stand. */
-        PICTURES("The set of pictures", Use.PICTURES);
+        PICTURES("The set of pictures", Covered.PICTURES, Use.PICTURES);
+
+        /** What tells how much of what to take. */
+        private static final Set<Output> RECIPES = EnumSet.of(STEP_SHEET, PREPARATION_SHEET, FIGURES);
 
         private final String words;
+        private final Covered covered;
         private final List<Use> anyOf;
 
-        Output(String words, Use... anyOf) {
+        Output(String words, Covered covered, Use... anyOf) {
             this.words = words;
+            this.covered = covered;
             this.anyOf = List.of(anyOf);
         }
 
@@ -52,39 +68,83 @@ public record Clearance(LocalDate day, Set<Output> outputs, boolean strengthsFor
         public List<Use> anyOf() {
             return anyOf;
         }
+
+        /** The permissions of which one is enough in a site: what only teaching allows is not for a public whose sheets stand apart. */
+        private List<Use> anyOf(Audience audience) {
+            return audience != Audience.PUBLIC ? anyOf : anyOf.stream().filter(use -> use != Use.TEACHING).toList();
+        }
     }
 
     public Clearance {
-        outputs = outputs.isEmpty() ? Set.of() : java.util.Collections.unmodifiableSet(EnumSet.copyOf(outputs));
+        outputs = Collections.unmodifiableSet(copy(outputs));
+        printed = Collections.unmodifiableSet(copy(printed));
         told = List.copyOf(told);
     }
 
-    /**
-     * Tells what may be produced on a day.
-     *
-     * <p>Nothing without a permission for the treatment; of the rest, each output by its own permission. Pictures
-     * alone make no page, so they also need one of the others.
-     */
-    public static Clearance on(LocalDate day, TreatmentCase source) {
-        return on(day, source.publication());
+    private static Set<Output> copy(Set<Output> outputs) {
+        return outputs.isEmpty() ? EnumSet.noneOf(Output.class) : EnumSet.copyOf(outputs);
     }
 
-    /** Tells the same from the publication of a case alone. */
-    public static Clearance on(LocalDate day, Publication publication) {
+    /**
+     * Tells what may be produced in a site on a day.
+     *
+     * <p>Nothing without a permission for the treatment; of the rest, each output by its own permission, if that covers
+     * it and a way in which the site is read. Pictures or data alone make no page, so they also need one of the others.
+     * Where the strengths of solutions are not for the public, nothing that tells them stands in a site that anybody can
+     * read.
+     */
+    public static Clearance on(LocalDate day, Publication publication, Audience audience) {
         Optional<Message> closed = closed(day, publication);
         if (closed.isPresent()) {
-            return new Clearance(day, Set.of(), false, List.of(closed.get()));
+            return new Clearance(day, audience, Set.of(), Set.of(), false, List.of(closed.get()));
         }
         Set<Output> outputs = EnumSet.noneOf(Output.class);
         List<Message> told = new ArrayList<>();
         for (Output output : Output.values()) {
-            Optional<Message> refused = refused(output, day, publication);
-            refused.ifPresentOrElse(told::add, () -> outputs.add(output));
+            if (!output.anyOf(audience).isEmpty()) {
+                refused(output, day, publication, audience).ifPresentOrElse(told::add, () -> outputs.add(output));
+            }
         }
-        if (outputs.equals(EnumSet.of(Output.PICTURES))) {
-            outputs.clear();
+        publication.permissions().stream().filter(permission -> !permission.note().isEmpty()
+                        && permission.uses().stream().anyMatch(use -> permission.inForce(use, day)))
+                .forEach(permission -> told.add(ConsentMessages.PERMISSION_NOTE.at(permission.place(),
+                        "on", permission.on(), "note", permission.note())));
+        Set<Output> printed = EnumSet.copyOf(outputs.isEmpty() ? EnumSet.noneOf(Output.class) : outputs);
+        printed.removeIf(output -> permitting(output, day, publication, audience).noneMatch(
+                permission -> permission.covers(Covered.PRINT)));
+        Clearance whole = new Clearance(day, audience, outputs, printed, true, told);
+        return (publication.strengthsForPublic() ? whole : whole.withoutStrengths(publication.place())).withoutLoneParts();
+    }
+
+    private Clearance withoutStrengths(Place place) {
+        return withoutRecipes(ConsentMessages.STRENGTHS_HELD_BACK.at(place));
+    }
+
+    /**
+     * The same where recipes of the case are not for the public, whatever its author and owner agreed to: here it is
+     * decided which site shows them.
+     *
+     * @param why a sentence that names what is withheld and for which reason
+     * @param place where it is written
+     */
+    public Clearance withRecipesWithheld(String why, Place place) {
+        return withoutRecipes(ConsentMessages.RECIPE_WITHHELD.at(place, "why", why)).withoutLoneParts();
+    }
+
+    private Clearance withoutRecipes(Message message) {
+        if (!audience.isPublic()) {
+            return this;
         }
-        return new Clearance(day, outputs, publication.strengthsForPublic(), told);
+        Set<Output> left = copy(outputs);
+        left.removeAll(Output.RECIPES);
+        boolean sheets = allows(Output.STEP_SHEET) || allows(Output.PREPARATION_SHEET);
+        return new Clearance(day, audience, left, printed, false,
+                sheets ? Stream.concat(told.stream(), Stream.of(message)).toList() : told);
+    }
+
+    private Clearance withoutLoneParts() {
+        return outputs.stream().allMatch(output -> output == Output.PICTURES || output == Output.DATA
+                || output == Output.FIGURES) ? new Clearance(day, audience, Set.of(), Set.of(), strengths, told) : this;
     }
 
     /** Whether an output may be produced. */
@@ -92,8 +152,13 @@ public record Clearance(LocalDate day, Set<Output> outputs, boolean strengthsFor
         return outputs.contains(output);
     }
 
+    /** Whether an output may be printed. */
+    public boolean prints(Output output) {
+        return printed.contains(output);
+    }
+
     /**
-     * Whether a file of the case may stand in a site.
+     * Whether a file of the case may stand in the site.
      *
      * @param file its path in the case's folder
      */
@@ -102,8 +167,9 @@ public record Clearance(LocalDate day, Set<Output> outputs, boolean strengthsFor
             case "index.html" -> allows(Output.CASE_STUDY);
             case "steps.html" -> allows(Output.STEP_SHEET);
             case "preparation.html" -> allows(Output.PREPARATION_SHEET);
+            case "results.html" -> allows(Output.RESULTS);
             case "figures.json" -> allows(Output.FIGURES);
-            default -> allows(file.startsWith("pictures/") ? Output.PICTURES : Output.RESULTS);
+            default -> allows(file.startsWith("pictures/") ? Output.PICTURES : Output.DATA);
         };
     }
 
@@ -112,8 +178,8 @@ public record Clearance(LocalDate day, Set<Output> outputs, boolean strengthsFor
         if (!allows(Output.PICTURES)) {
             return List.of();
         }
-        return source.pictures().stream().filter(picture -> allows(Output.CASE_STUDY) || picture.step().isPresent())
-                .toList();
+        return source.pictures().stream().filter(picture -> allows(Output.CASE_STUDY)
+                || picture.step().isPresent() && allows(Output.STEP_SHEET)).toList();
     }
 
     /** Whether nothing at all may be produced. */
@@ -130,27 +196,51 @@ public record Clearance(LocalDate day, Set<Output> outputs, boolean strengthsFor
         };
     }
 
-    private static Optional<Message> refused(Output output, LocalDate day, Publication publication) {
+    private static Optional<Message> refused(Output output, LocalDate day, Publication publication, Audience audience) {
+        List<Use> wanted = output.anyOf(audience);
         if (!publication.permits(Use.TREATMENT, day)) {
             return Optional.of(message(output, List.of(Use.TREATMENT), day, publication));
         }
-        if (output.anyOf.stream().noneMatch(use -> publication.permits(use, day))) {
-            return Optional.of(message(output, output.anyOf, day, publication));
+        if (wanted.stream().noneMatch(use -> publication.permits(use, day))) {
+            return Optional.of(message(output, wanted, day, publication));
+        }
+        if (permitting(output, day, publication, audience).findAny().isEmpty()) {
+            return Optional.of(notCovered(output, wanted, day, publication));
         }
         return Optional.empty();
     }
 
-    /** Says why: taken back, not yet given, or never given. */
+    /** The permissions on which an output rests. */
+    private static Stream<Permission> permitting(Output output, LocalDate day, Publication publication,
+            Audience audience) {
+        return publication.permissions().stream()
+                .filter(permission -> output.anyOf(audience).stream().anyMatch(use -> permission.inForce(use, day)))
+                .filter(permission -> permission.covers(output.covered)
+                        && audience.ways().stream().anyMatch(permission::covers));
+    }
+
+    private static Message notCovered(Output output, List<Use> wanted, LocalDate day, Publication publication) {
+        Permission named = publication.permissions().stream()
+                .filter(permission -> wanted.stream().anyMatch(use -> permission.inForce(use, day))).findFirst().orElseThrow();
+        return ConsentMessages.NOT_COVERED.at(named.place(), "output", output.words, "missing", words(wanted), "covers",
+                named.covers().stream().sorted().map(Covered::words).collect(Collectors.joining(", ")));
+    }
+
+    /** Says why: taken back, run out, not yet given, or never given. */
     private static Message message(Output output, List<Use> missing, LocalDate day, Publication publication) {
-        String uses = missing.stream().map(Clearance::word).collect(Collectors.joining(" or "));
-        List<Permission> named = publication.permissions().stream()
-                .filter(permission -> missing.stream().anyMatch(permission.uses()::contains)).toList();
-        Optional<Permission> ended = named.stream()
-                .filter(permission -> permission.withdrawnOn().filter(on -> !day.isBefore(on)).isPresent()).findFirst();
-        Optional<Permission> later = named.stream().filter(permission -> day.isBefore(permission.on())).findFirst();
+        String uses = words(missing);
+        Optional<Permission> ended = named(publication, missing, permission ->
+                permission.withdrawnOn().filter(on -> !day.isBefore(on)).isPresent());
+        Optional<Permission> over = named(publication, missing, permission ->
+                permission.until().filter(day::isAfter).isPresent());
+        Optional<Permission> later = named(publication, missing, permission -> day.isBefore(permission.on()));
         if (ended.isPresent()) {
             return ConsentMessages.PERMISSION_TAKEN_BACK.at(ended.get().place(), "output", output.words,
                     "missing", uses, "withdrawn", ended.get().withdrawnOn().orElseThrow());
+        }
+        if (over.isPresent()) {
+            return ConsentMessages.PERMISSION_RUN_OUT.at(over.get().place(), "output", output.words,
+                    "missing", uses, "until", over.get().until().orElseThrow());
         }
         if (later.isPresent()) {
             return ConsentMessages.PERMISSION_IN_FUTURE.at(later.get().place(), "output", output.words,
@@ -160,7 +250,12 @@ public record Clearance(LocalDate day, Set<Output> outputs, boolean strengthsFor
                 "day", day);
     }
 
-    private static String word(Use use) {
-        return use.name().toLowerCase(java.util.Locale.ROOT);
+    private static Optional<Permission> named(Publication publication, List<Use> missing, Predicate<Permission> standing) {
+        return publication.permissions().stream()
+                .filter(permission -> missing.stream().anyMatch(permission.uses()::contains)).filter(standing).findFirst();
+    }
+
+    private static String words(List<Use> uses) {
+        return uses.stream().map(use -> use.name().toLowerCase(Locale.ROOT)).collect(Collectors.joining(" or "));
     }
 }

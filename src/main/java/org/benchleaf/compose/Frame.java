@@ -15,20 +15,23 @@ import java.util.Optional;
  * @param casePages the pages of the same case; empty on other pages
  * @param allWays every way, for the foot of the page
  * @param otherLanguages the same page in other languages
+ * @param audience for whom the site is, if it is not for everybody
+ * @param onScreenOnly what no permission lets anybody print: {@code page} or {@code pictures}
  * @param notice the standing notice that nothing here replaces a conservator
  * @param demo says that everything is invented, if it is
  * @param licence of text and data, in words
  * @param words the frame's own words
  */
 public record Frame(String siteName, String headTitle, String direction, String up, List<Link> ways,
-        List<Link> casePages, List<Link> allWays, List<LanguageLink> otherLanguages, String notice,
-        Optional<String> demo, Optional<String> licence, Map<String, String> words) {
+        List<Link> casePages, List<Link> allWays, List<LanguageLink> otherLanguages, Optional<String> audience,
+        List<String> onScreenOnly, String notice, Optional<String> demo, Optional<String> licence, Map<String, String> words) {
 
     public Frame {
         ways = List.copyOf(ways);
         casePages = List.copyOf(casePages);
         allWays = List.copyOf(allWays);
         otherLanguages = List.copyOf(otherLanguages);
+        onScreenOnly = List.copyOf(onScreenOnly);
         words = Map.copyOf(words);
     }
 

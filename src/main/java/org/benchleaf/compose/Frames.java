@@ -11,33 +11,40 @@ final class Frames {
 
     private final Library library;
     private final Words words;
+    private final Audience audience;
 
-    Frames(Library library, Words words) {
+    Frames(Library library, Words words, Audience audience) {
         this.library = library;
         this.words = words;
+        this.audience = audience;
     }
 
     /** The frame of a page of the whole site. */
     Frame ofSite(String path, String title) {
         String site = library.studio().name();
-        return frame(path, title.equals(site) ? site : title + " - " + site, List.of(), Optional.empty());
+        return frame(path, title.equals(site) ? site : title + " - " + site, List.of(), Optional.empty(), List.of());
     }
 
     /**
      * The frame of a case's page.
      *
      * @param what the kind of page in words, such as "Step sheet"
+     * @param onScreenOnly what of it may not be printed
      */
-    Frame ofCase(String path, String what, TreatmentCase treatment, List<CasePageMaker> pages) {
+    Frame ofCase(String path, String what, TreatmentCase treatment, List<CasePageMaker> pages,
+            List<String> onScreenOnly) {
         List<Link> casePages = pages.stream().map(page -> way(path,
                 words.say("case-page." + page.kind()), Paths.inCase(treatment.id(), page.file()))).toList();
         return frame(path, what + " - " + treatment.title() + " - " + library.studio().name(), casePages,
-                Optional.of(words.say("frame.licence", "licence", treatment.publication().licence())));
+                Optional.of(words.say("frame.licence", "licence", treatment.publication().licence())), onScreenOnly);
     }
 
-    private Frame frame(String path, String headTitle, List<Link> casePages, Optional<String> licence) {
+    private Frame frame(String path, String headTitle, List<Link> casePages, Optional<String> licence,
+            List<String> onScreenOnly) {
         return new Frame(library.studio().name(), headTitle, direction(words.language()), Paths.up(path),
-                ways(path, true), casePages, ways(path, false), List.of(), words.say("frame.notice"),
+                ways(path, true), casePages, ways(path, false), List.of(), audience.isPublic() ? Optional.empty()
+                        : Optional.of(words.say("frame.trainees", "studio", library.studio().name())), onScreenOnly,
+                words.say("frame.notice"),
                 library.studio().demo() ? Optional.of(words.say("frame.demo")) : Optional.empty(), licence,
                 words.group("frame"));
     }

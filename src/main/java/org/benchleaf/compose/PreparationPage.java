@@ -22,8 +22,8 @@ final class PreparationPage implements CasePageMaker {
     }
 
     @Override
-    public boolean applies(CaseDesk desk) {
-        return desk.clearance().allows(Clearance.Output.PREPARATION_SHEET);
+    public Clearance.Output output() {
+        return Clearance.Output.PREPARATION_SHEET;
     }
 
     @Override

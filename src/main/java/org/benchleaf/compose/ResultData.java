@@ -4,6 +4,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.benchleaf.derive.Figure;
 import org.benchleaf.derive.FigureTable;
@@ -22,9 +23,10 @@ final class ResultData {
         this.desk = desk;
     }
 
-    /** The link from the results page to the file of a table. */
-    static Link link(Sheet sheet, CaseDesk desk, DataTable table) {
-        return sheet.link(sheet.words().say("results.file", "what", table.caption()), desk.path(table.file()));
+    /** The link from the results page to the file of a table, if there is one. */
+    static Optional<Link> link(Sheet sheet, CaseDesk desk, DataTable table) {
+        return desk.clearance().allows(Clearance.Output.DATA) ? Optional.of(sheet.link(
+                sheet.words().say("results.file", "what", table.caption()), desk.path(table.file()))) : Optional.empty();
     }
 
     /** One for each result, in the order of the case. */
@@ -58,7 +60,7 @@ final class ResultData {
     /** The files beside the page: each table with its description, and every worked-out figure. */
     List<DataFile> files() {
         List<DataFile> files = new ArrayList<>();
-        for (DataTable table : tables()) {
+        for (DataTable table : hasTables() ? tables() : List.<DataTable>of()) {
             files.add(new DataFile(desk.path(table.file()), table.csv()));
             files.add(new DataFile(desk.path(table.file() + "-metadata.json"), table.metadata(
                     desk.treatment().language(), desk.treatment().publication().licence())));
@@ -70,21 +72,21 @@ final class ResultData {
         return files;
     }
 
-    /** The figures tell strengths, so they are given out only where strengths are. */
     boolean hasFigures() {
-        return desk.clearance().allows(Clearance.Output.FIGURES) && tellsStrengths(desk);
+        return desk.clearance().allows(Clearance.Output.FIGURES);
     }
 
-    /** Whether strengths may stand beside the results: where the case lets the public have them, or the sheets do. */
-    static boolean tellsStrengths(CaseDesk desk) {
-        return desk.clearance().strengthsForPublic() || desk.clearance().allows(Clearance.Output.STEP_SHEET);
+    private boolean hasTables() {
+        return desk.clearance().allows(Clearance.Output.DATA);
     }
 
     /** The results as a data set, in words that the page tells too. */
     Map<String, Object> linkedData() {
         Words words = sheet.words();
         List<Object> files = new ArrayList<>();
-        tables().forEach(table -> files.add(download("text/csv", table.file())));
+        if (hasTables()) {
+            tables().forEach(table -> files.add(download("text/csv", table.file())));
+        }
         if (hasFigures()) {
             files.add(download("application/json", "figures.json"));
         }

@@ -169,7 +169,7 @@ final class ResultSections implements Result.Kinds<List<Block>> {
     }
 
     private List<Table> shown() {
-        return tables().stream().map(table -> table.table(Optional.of(ResultData.link(sheet, desk, table)))).toList();
+        return tables().stream().map(table -> table.table(ResultData.link(sheet, desk, table))).toList();
     }
 
     private Optional<Fact> instrument(Optional<String> wanted) {

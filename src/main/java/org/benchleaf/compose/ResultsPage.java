@@ -24,8 +24,13 @@ final class ResultsPage implements CasePageMaker {
     }
 
     @Override
+    public Clearance.Output output() {
+        return Clearance.Output.RESULTS;
+    }
+
+    @Override
     public boolean applies(CaseDesk desk) {
-        return desk.clearance().allows(Clearance.Output.RESULTS) && !desk.treatment().results().isEmpty();
+        return CasePageMaker.super.applies(desk) && !desk.treatment().results().isEmpty();
     }
 
     @Override
@@ -39,7 +44,7 @@ final class ResultsPage implements CasePageMaker {
         baths(sheet, desk, data).ifPresent(sheet::add);
         sheet.add(times(sheet, desk));
         findings(sheet, desk).ifPresent(sheet::add);
-        sheet.add(files(sheet, desk, data));
+        files(sheet, desk, data).ifPresent(sheet::add);
         sheet.linkedData(Json.text(data.linkedData()));
         return desk.finish(sheet, this, words.say("results.page-description", "case", desk.treatment().title()));
     }
@@ -51,13 +56,13 @@ final class ResultsPage implements CasePageMaker {
 
     private Sheet sheet(CaseDesk desk) {
         Sheet sheet = desk.sheet(this);
-        return ResultData.tellsStrengths(desk) ? sheet : sheet.withholdStrengths();
+        return desk.clearance().strengths() ? sheet : sheet.withholdStrengths();
     }
 
     private static Optional<Section> baths(Sheet sheet, CaseDesk desk, ResultData data) {
         List<Block> blocks = new ArrayList<>();
         for (BathTable baths : data.baths()) {
-            List<Table> shown = List.of(baths.data().table(Optional.of(ResultData.link(sheet, desk, baths.data()))));
+            List<Table> shown = List.of(baths.data().table(ResultData.link(sheet, desk, baths.data())));
             baths.chart(shown).ifPresentOrElse(blocks::add, () -> blocks.addAll(shown));
         }
         Words words = sheet.words();
@@ -68,7 +73,7 @@ final class ResultsPage implements CasePageMaker {
     private static Section times(Sheet sheet, CaseDesk desk) {
         TimelineChart times = new TimelineChart(sheet, desk);
         return new Section("times-section", sheet.words().say("times.heading"), Optional.empty(), List.of(
-                times.chart(List.of(times.data().table(Optional.of(ResultData.link(sheet, desk, times.data())))))));
+                times.chart(List.of(times.data().table(ResultData.link(sheet, desk, times.data()))))));
     }
 
     /** How the rules of the trade were answered, for colleagues. */
@@ -107,17 +112,19 @@ final class ResultsPage implements CasePageMaker {
         return new Html(Html.escape(step + told) + " (" + rule + ")");
     }
 
-    private static Section files(Sheet sheet, CaseDesk desk, ResultData data) {
+    private static Optional<Section> files(Sheet sheet, CaseDesk desk, ResultData data) {
         Words words = sheet.words();
         List<LinkList.Entry> links = new ArrayList<>();
-        for (DataTable table : data.tables()) {
-            links.add(new LinkList.Entry(sheet.link(table.file(), desk.path(table.file())), table.caption()));
+        if (desk.clearance().allows(Clearance.Output.DATA)) {
+            data.tables().forEach(table -> links.add(new LinkList.Entry(sheet.link(table.file(),
+                    desk.path(table.file())), table.caption())));
         }
         if (data.hasFigures()) {
             links.add(new LinkList.Entry(sheet.link("figures.json", desk.path("figures.json")),
                     words.say("results.figures-about")));
         }
-        return new Section("data", words.say("results.data"), Optional.of(words.say("results.data-lead",
-                "licence", desk.treatment().publication().licence())), List.of(new LinkList(links)));
+        return links.isEmpty() ? Optional.empty() : Optional.of(new Section("data", words.say("results.data"),
+                Optional.of(words.say("results.data-lead", "licence", desk.treatment().publication().licence())),
+                List.of(new LinkList(links))));
     }
 }

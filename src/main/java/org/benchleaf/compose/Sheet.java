@@ -32,6 +32,7 @@ final class Sheet {
     private final List<String> scripts = new ArrayList<>();
     private final List<Html> linkedData = new ArrayList<>();
     private boolean strengths = true;
+    private Audience audience = Audience.EVERYBODY;
 
     Sheet(String path, String kind, String language, Library library, Map<String, Figure> figures) {
         this.path = path;
@@ -152,6 +153,12 @@ final class Sheet {
         return sources.cite(key, way(Paths.SOURCES));
     }
 
+    /** Makes it a page of the site for those people. */
+    Sheet madeFor(Audience people) {
+        audience = people;
+        return this;
+    }
+
     /** Keeps the strengths of solutions off this page. */
     Sheet withholdStrengths() {
         strengths = false;
@@ -165,7 +172,7 @@ final class Sheet {
 
     /** The finished page of the whole site. */
     Page page(String title, String description) {
-        return page(title, description, Optional.empty(), new Frames(library, words).ofSite(path, title));
+        return page(title, description, Optional.empty(), new Frames(library, words, audience).ofSite(path, title));
     }
 
     /** The finished page. */

@@ -16,11 +16,13 @@ public final class SiteComposer {
      * The library, the ways to browse it, the search, and the pages of what all cases share.
      *
      * @param checks the values from outside that the page of methods holds each calculation against
+     * @param audience for whom the site is; the cards are those of its own pages
      */
-    public static SitePages compose(Library library, List<CaseCard> cards, List<CheckValues> checks) {
+    public static SitePages compose(Library library, List<CaseCard> cards, List<CheckValues> checks,
+            Audience audience) {
         List<CaseCard> ordered = cards.stream().sorted(Comparator.comparing(CaseCard::title)
                 .thenComparing(CaseCard::id)).toList();
-        SiteDesk desk = new SiteDesk(library, ordered, checks);
+        SiteDesk desk = new SiteDesk(library, ordered, checks, audience);
         List<Page> pages = PageMakers.SITE.parallelStream().flatMap(maker -> maker.make(desk).stream()).toList();
         return new SitePages(pages, Stream.concat(Stream.of(SearchIndex.file(desk)), WritingPage.files().stream())
                 .toList());

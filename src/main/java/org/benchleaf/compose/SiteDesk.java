@@ -11,8 +11,9 @@ import org.benchleaf.model.Library;
  * @param library what all cases share
  * @param cards the cases that are published, in the order in which they are listed
  * @param checks the values from outside that calculations are held against
+ * @param audience for whom the site is
  */
-record SiteDesk(Library library, List<CaseCard> cards, List<CheckValues> checks) {
+record SiteDesk(Library library, List<CaseCard> cards, List<CheckValues> checks, Audience audience) {
 
     SiteDesk {
         cards = List.copyOf(cards);
@@ -31,6 +32,6 @@ record SiteDesk(Library library, List<CaseCard> cards, List<CheckValues> checks)
 
     /** An empty page at another path. */
     Sheet sheet(String path, String kind) {
-        return new Sheet(path, kind, language(), library, Map.of());
+        return new Sheet(path, kind, language(), library, Map.of()).madeFor(audience);
     }
 }

@@ -23,8 +23,13 @@ final class StepSheetPage implements CasePageMaker {
     }
 
     @Override
+    public Clearance.Output output() {
+        return Clearance.Output.STEP_SHEET;
+    }
+
+    @Override
     public boolean applies(CaseDesk desk) {
-        return desk.clearance().allows(Clearance.Output.STEP_SHEET) && !desk.treatment().steps().isEmpty();
+        return CasePageMaker.super.applies(desk) && !desk.treatment().steps().isEmpty();
     }
 
     @Override
@@ -86,7 +91,7 @@ final class StepSheetPage implements CasePageMaker {
         return List.of(sheet.linked(of), Html.ofText(with),
                 Html.ofText(test.dwell().map(dwell -> sheet.numbers().duration(dwell).text())
                         .orElse(words.say("bench.tests-no-dwell"))),
-                sheet.linked(test.result().written() + test.note().map(note -> ": " + note).orElse("")));
+                sheet.linked(test.result() + test.note().map(note -> ": " + note).orElse("")));
     }
 
     /** Reasons that belong to no single step, so that no step can tell them. */

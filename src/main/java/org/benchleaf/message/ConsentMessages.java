@@ -25,7 +25,29 @@ public enum ConsentMessages implements MessageId {
     PERMISSION_IN_FUTURE("CONS-006", Severity.WARNING,
             "{output} is not produced yet: the permission for {missing} is dated {from}, and this edition is of {day}.",
             "A permission counts from the day it was given.",
-            "Check the year, or publish again on that day.");
+            "Check the year, or publish again on that day."),
+    PERMISSION_RUN_OUT("CONS-007", Severity.WARNING,
+            "{output} is no longer produced: the permission for {missing} held until {until}.",
+            "A permission that has run out ends publication. 'publish' takes the files out first and tells which.",
+            "Nothing, if it is meant; else ask the owner for a new one and add it beside the old one."),
+    NOT_COVERED("CONS-008", Severity.ADVICE,
+            "{output} is not produced: the permission for {missing} covers {covers} alone.",
+            "A permission allows what it names, in the ways it names.",
+            "Leave it so, or add what the owner has agreed to in writing, in the words that 'Writing a case file' lists."),
+    PERMISSION_NOTE("CONS-009", Severity.ADVICE,
+            "The permission of {on} has a note: {note}",
+            "Free words cannot be kept by a program, so you are asked to.",
+            "Look whether what is published keeps to it."),
+    STRENGTHS_HELD_BACK("CONS-010", Severity.WARNING,
+            "The step sheet and the preparation sheet are held back: 'strengths for the public' is 'no', and this site"
+                    + " can be read by everybody.",
+            "Sheets tell strengths, and lay readers copy recipes.",
+            "Write 'publishing: apart' in studio.yaml: the sheets then stand in a training site of their own. Or write"
+                    + " 'strengths for the public: yes', if the owner and you agree to it."),
+    RECIPE_WITHHELD("CONS-011", Severity.WARNING,
+            "The step sheet and the preparation sheet are held back: {why}, and this site can be read by everybody.",
+            "Some recipes never go on a page for the public, whoever agrees to it.",
+            "Write 'publishing: apart' in studio.yaml: the sheets then stand in a training site of their own.");
 
     private final String code;
     private final Severity severity;

@@ -122,7 +122,12 @@ public enum EditionMessages implements MessageId {
             "It cannot be told from this file whether the case may still be public; its pages stay as they are.",
             "Its state or its permissions cannot be read, and what is not withdrawn is not taken down.",
             "Mend the lines under 'publication:'. To take its pages down at once, write 'state: withdrawn' there and run"
-                    + " 'publish --only-withdrawals'.");
+                    + " 'publish --only-withdrawals'."),
+    /** The training site of an earlier edition, of a studio that has one site now. */
+    TRAINING_SITE_ENDED("SITE-024", ADVICE,
+            "The training site of an earlier edition was taken away: everything stands in one site now.",
+            "What is not renewed would grow old beside the new edition.",
+            "If the sheets should stand apart, write 'publishing: apart' in studio.yaml.");
 
     private final String code;
     private final Severity severity;

@@ -11,7 +11,7 @@ import org.benchleaf.message.Place;
  * @param state how far the case has come
  * @param licence SPDX identifier of the licence of text and data
  * @param withholdUntil nothing is published before this day
- * @param strengthsForPublic whether the public page may print the strengths of solutions
+ * @param strengthsForPublic whether anybody may read the strengths of solutions, in whatever file
  * @param permissions written permissions
  */
 public record Publication(State state, String licence, Optional<LocalDate> withholdUntil,

@@ -24,13 +24,14 @@ import org.benchleaf.quantity.Quantity;
  * @param trays inner sizes
  * @param glassware what measures volumes
  * @param balances what measures masses
+ * @param publishing where its sheets stand
  * @param emergency what to do and whom to call, in the studio's own words
  * @param waste how waste is handled, in the studio's own words
  */
 public record Studio(String name, String about, boolean demo, List<String> languages, Set<DayOfWeek> days,
         LocalTime opens, LocalTime closes, Quantity roomVolume, Quantity airChanges, Quantity temperature,
-        List<Tray> trays, List<Vessel> glassware, List<Balance> balances, String emergency, String waste,
-        Place place) {
+        List<Tray> trays, List<Vessel> glassware, List<Balance> balances, Publishing publishing,
+        String emergency, String waste, Place place) {
 
     public Studio {
         languages = List.copyOf(languages);
@@ -38,6 +39,19 @@ public record Studio(String name, String about, boolean demo, List<String> langu
         trays = List.copyOf(trays);
         glassware = List.copyOf(glassware);
         balances = List.copyOf(balances);
+    }
+
+    /** Where step and preparation sheets stand. */
+    public enum Publishing {
+        /** With everything else, where anybody can read them. */
+        ONE_SITE,
+        /** In a training site of their own. */
+        APART;
+
+        /** The words in the studio's file. */
+        public String words() {
+            return name().toLowerCase(java.util.Locale.ROOT).replace('_', ' ');
+        }
     }
 
     /** A tray, measured inside. */

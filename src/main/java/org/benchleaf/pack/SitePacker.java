@@ -44,7 +44,7 @@ public final class SitePacker implements AutoCloseable {
     private final Set<Path> folders = ConcurrentHashMap.newKeySet();
     /** The paths of the files that lie ready beside the site. */
     private final Set<String> staged = ConcurrentHashMap.newKeySet();
-    private boolean applied;
+    private Optional<Plan> plan = Optional.empty();
 
     private SitePacker(Workshop workshop, RunLock lock) {
         this.workshop = workshop;
@@ -69,6 +69,26 @@ public final class SitePacker implements AutoCloseable {
         } catch (RuntimeException stopped) {
             lock.close();
             throw stopped;
+        }
+    }
+
+    /**
+     * Takes every file of the last edition out of a site that is published no more.
+     *
+     * @return whether there was one
+     * @throws EditionStopped if another run has hold of it, or the disk refuses
+     */
+    public static boolean clear(Path site) {
+        if (Disk.look(Workshop.of(site).list()).isEmpty()) {
+            return false;
+        }
+        try (SitePacker packer = open(site)) {
+            if (packer.last.files().isEmpty()) {
+                return false;
+            }
+            packer.settle();
+            packer.apply(count -> { });
+            return true;
         }
     }
 
@@ -328,16 +348,14 @@ public final class SitePacker implements AutoCloseable {
     }
 
     /**
-     * Moves the edition in.
+     * Writes down what is to be done, so that the next run does it if this one is cut off: for several sites of one
+     * edition before any of them is changed.
      *
-     * @param moved is told after each file how many are in
      * @throws EditionStopped if the disk refuses
      */
-    public Edition apply(IntConsumer moved) {
+    public void settle() {
         SortedMap<String, String> files = new TreeMap<>();
-        SortedMap<String, Remembered> all = new TreeMap<>(now);
-        all.values().forEach(each -> each.batch().files().forEach((path, written) -> files.put(path, written.hash())));
-        List<String> moves = List.copyOf(new TreeSet<>(staged));
+        now.values().forEach(each -> each.batch().files().forEach((path, written) -> files.put(path, written.hash())));
         List<String> removals = new ArrayList<>(new TreeSet<>(last.files().keySet()));
         removals.removeAll(files.keySet());
 
@@ -345,15 +363,25 @@ public final class SitePacker implements AutoCloseable {
         Disk.writing(workshop.staged(), () -> Files.createDirectories(workshop.staged()));
         Disk.writeFirmly(workshop.staged().resolve(EditionList.PATH), list);
         Disk.writing(workshop.nextMemory(), () -> {
-            new CaseMemory(Hash.of(list), all).write(workshop.nextMemory());
+            new CaseMemory(Hash.of(list), new TreeMap<>(now)).write(workshop.nextMemory());
             Disk.ownerOnly(workshop.nextMemory());
             return true;
         });
-        Plan plan = new Plan(moves, removals);
-        Disk.writeFirmly(workshop.plan(), plan.bytes());
-        applied = true;
-        new Mover(workshop).carryOut(plan, moved);
-        return summary(all, moves.size(), removals.size());
+        Plan next = new Plan(List.copyOf(new TreeSet<>(staged)), removals);
+        Disk.writeFirmly(workshop.plan(), next.bytes());
+        plan = Optional.of(next);
+    }
+
+    /**
+     * Moves the settled edition in.
+     *
+     * @param moved is told after each file how many are in
+     * @throws EditionStopped if the disk refuses
+     */
+    public Edition apply(IntConsumer moved) {
+        Plan settled = plan.orElseThrow();
+        new Mover(workshop).carryOut(settled, moved);
+        return summary(new TreeMap<>(now), settled.moves().size(), settled.removals().size());
     }
 
     private static Edition summary(SortedMap<String, Remembered> all, int written, int removed) {
@@ -379,7 +407,7 @@ public final class SitePacker implements AutoCloseable {
     @Override
     public void close() {
         try {
-            if (!applied) {
+            if (plan.isEmpty()) {
                 Disk.removeTree(workshop.staged());
                 Disk.writing(workshop.beside(), () -> Files.deleteIfExists(workshop.nextMemory()));
             }

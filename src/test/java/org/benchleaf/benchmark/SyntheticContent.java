@@ -79,9 +79,9 @@ final class SyntheticContent {
                 publication:
                   state: cleared
                   licence: CC-BY-4.0
-                  strengths for the public: no
+                  strengths for the public: yes
                   permissions:
-                    - {for: [treatment, teaching, text, pictures], from: owner, on: 2026-03-02, covers: everything}
+                    - {for: [treatment, teaching, text, pictures], from: owner, on: 2026-03-02}
                 object:
                   kind: broadside
                   technique: letterpress

@@ -18,6 +18,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.concurrent.ConcurrentSkipListSet;
+import org.benchleaf.compose.Audience;
 import org.benchleaf.compose.CaseCard;
 import org.benchleaf.message.Message;
 import org.benchleaf.message.Messages;
@@ -64,7 +65,7 @@ class IncrementalTest {
             Path fresh = Files.createTempDirectory(folder, "fresh").resolve("site");
             Run full = publish(fresh);
             assertThat(incremental.outcome.told()).as("after %s", made).isEqualTo(full.outcome.told());
-            if (full.outcome.edition().isPresent()) {
+            if (full.outcome.isNew()) {
                 published.addAll(made);
                 assertThat(differing(site, fresh)).as("after %s", made).isEmpty();
             } else {
@@ -107,7 +108,8 @@ class IncrementalTest {
         Watched stages = new Watched(ContentStages.open(content, templates, day));
         PrintStream nowhere = new PrintStream(OutputStream.nullOutputStream());
         Publishing.Outcome outcome = new Publishing(stages, stages.real.seed(), day, 2,
-                new Progress.Shown(nowhere, false, 80, System::nanoTime)).run(into, stages.real.messages());
+                new Progress.Shown(nowhere, false, 80, System::nanoTime))
+                .run(Map.of(Audience.EVERYBODY, into), stages.real.messages());
         return new Run(outcome, stages.touched);
     }
 
@@ -139,6 +141,11 @@ class IncrementalTest {
 
         Watched(ContentStages real) {
             this.real = real;
+        }
+
+        @Override
+        public List<Audience> audiences() {
+            return real.audiences();
         }
 
         @Override
@@ -180,8 +187,8 @@ class IncrementalTest {
         }
 
         @Override
-        public SharedFiles shared(List<CaseCard> cards, Progress.Shown shown) {
-            return real.shared(cards, shown);
+        public SharedFiles shared(Audience audience, List<CaseCard> cards, Progress.Shown shown) {
+            return real.shared(audience, cards, shown);
         }
     }
 }

@@ -19,6 +19,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
+import org.benchleaf.compose.Audience;
 import org.benchleaf.compose.CaseCard;
 import org.benchleaf.message.EditionMessages;
 import org.benchleaf.message.Message;
@@ -60,7 +61,7 @@ class PublishingTest {
         assertThat(stages.checked).containsExactly("two");
         assertThat(stages.made).containsExactly("two");
         assertThat(outcome.kept()).isEqualTo(2);
-        assertThat(outcome.edition().orElseThrow().written()).isEqualTo(1);
+        assertThat(outcome.editions().get(0).written()).isEqualTo(1);
     }
 
     @Test
@@ -70,7 +71,7 @@ class PublishingTest {
         write("one", "ERROR");
         write("two", "ERROR");
         Publishing.Outcome outcome = publish();
-        assertThat(outcome.edition()).isEmpty();
+        assertThat(outcome.editions()).isEmpty();
         assertThat(outcome.told()).extracting(Told::file).hasSize(2);
         assertThat(contents(site)).isEqualTo(before);
     }
@@ -101,7 +102,7 @@ class PublishingTest {
     void a_failure_of_the_program_is_told_with_the_case_and_never_with_its_text() throws IOException {
         write("one", "CRASH on a secret");
         Publishing.Outcome outcome = publish();
-        assertThat(outcome.edition()).isEmpty();
+        assertThat(outcome.editions()).isEmpty();
         assertThat(outcome.told()).singleElement().satisfies(told -> {
             assertThat(told.code()).isEqualTo("SITE-019");
             assertThat(told.file()).endsWith("cases/one/case.md");
@@ -144,7 +145,7 @@ class PublishingTest {
             Publishing.Outcome full = publish(new SmallStages(), day, 1 + random.nextInt(4));
             site = kept;
             assertThat(incremental.told()).isEqualTo(full.told());
-            if (full.edition().isPresent()) {
+            if (full.isNew()) {
                 assertThat(contents(site)).isEqualTo(contents(fresh));
             }
         }
@@ -191,7 +192,7 @@ class PublishingTest {
         stages.day = day;
         PrintStream nowhere = new PrintStream(new ByteArrayOutputStream(), true, StandardCharsets.UTF_8);
         return new Publishing(stages, "seed", day, threads, new Progress.Shown(nowhere, false, 80, System::nanoTime))
-                .run(site, new Messages());
+                .run(Map.of(Audience.EVERYBODY, site), new Messages());
     }
 
     private static Map<String, String> contents(Path site) throws IOException {
@@ -212,6 +213,11 @@ class PublishingTest {
         private final Set<String> checked = ConcurrentHashMap.newKeySet();
         private final Set<String> made = ConcurrentHashMap.newKeySet();
         private LocalDate day = DAY;
+
+        @Override
+        public List<Audience> audiences() {
+            return List.of(Audience.EVERYBODY);
+        }
 
         @Override
         public List<Path> cases() {
@@ -273,7 +279,8 @@ class PublishingTest {
             String page = "<a href=\"../../index.html\">up</a>" + text + (Files.exists(data) ? read(data) : "");
             CaseCard card = new CaseCard(id, text, "", "en", "", "", "", List.of(), List.of(), List.of(), "", "",
                     List.of(), List.of(), open ? List.of(path) : List.of(), List.of());
-            return new Made(open ? List.of(SiteFile.text(path, page)) : List.of(), Optional.of(card), new Messages());
+            return new Made(Map.of(Audience.EVERYBODY,
+                    new Part(open ? List.of(SiteFile.text(path, page)) : List.of(), card)), new Messages());
         }
 
         private String read(Path file) {
@@ -295,7 +302,7 @@ class PublishingTest {
         }
 
         @Override
-        public SharedFiles shared(List<CaseCard> cards, Progress.Shown shown) {
+        public SharedFiles shared(Audience audience, List<CaseCard> cards, Progress.Shown shown) {
             StringBuilder page = new StringBuilder("<h1>all</h1>");
             cards.forEach(card -> page.append("<a href=\"").append(card.path()).append("\">").append(card.id())
                     .append("</a>"));

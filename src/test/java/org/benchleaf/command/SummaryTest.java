@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.benchleaf.message.Severity;
@@ -22,7 +21,7 @@ class SummaryTest {
         List<Told> told = Stream.of(told(Severity.ADVICE, "RULE-GRAIN", 1), told(Severity.WARNING, "PICTURE-007", 2),
                 told(Severity.WARNING, "CLAIM-003", 5)).flatMap(List::stream).toList();
 
-        assertThat(Summary.of(new Publishing.Outcome(told, Optional.of(EDITION), 5, 4, 3), SITE, 2_540_000_000L)).containsExactly(
+        assertThat(Summary.of(new Publishing.Outcome(told, List.of(EDITION), 5, 4, 3), List.of(SITE), 2_540_000_000L)).containsExactly(
                 "Published in site/index.html",
                 "  cases     4 of 5, 3 unchanged",
                 "  pages     106, with all files 229 (9.6 MB)",
@@ -38,7 +37,7 @@ class SummaryTest {
         List<Told> told = IntStream.range(0, 40).mapToObj(kind -> told(Severity.ERROR, String.format("FORM-%03d", kind), 1))
                 .flatMap(List::stream).toList();
 
-        List<String> lines = Summary.of(new Publishing.Outcome(told, Optional.empty(), 5, 0, 0), SITE, 0);
+        List<String> lines = Summary.of(new Publishing.Outcome(told, List.of(), 5, 0, 0), List.of(SITE), 0);
 
         assertThat(lines).hasSize(3).first().isEqualTo("Nothing was published: 40 errors in 5 cases.");
         assertThat(lines.get(1)).startsWith("  error     40: FORM-000, FORM-001").endsWith("FORM-011 and 28 more kinds");

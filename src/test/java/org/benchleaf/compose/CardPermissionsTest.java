@@ -16,8 +16,8 @@ import org.junit.jupiter.api.Test;
 /** What the library tells of a case whose public text is not permitted. */
 class CardPermissionsTest {
 
-    private static final Clearance SHEETS = new Clearance(DemoSite.DAY, Set.of(Output.STEP_SHEET,
-            Output.PREPARATION_SHEET, Output.RESULTS, Output.FIGURES, Output.PICTURES), false, List.of());
+    private static final Clearance SHEETS = clearance(true, Set.of(Output.STEP_SHEET, Output.PREPARATION_SHEET,
+            Output.RESULTS, Output.FIGURES, Output.PICTURES));
     private static Library library;
     private static WorkedCase worked;
 
@@ -40,7 +40,8 @@ class CardPermissionsTest {
     @Test
     void the_search_leads_to_a_page_that_exists() {
         CaseCard card = PageComposer.compose(worked, library, SHEETS).card();
-        String index = SiteComposer.compose(library, List.of(card), CheckValueReader.read(library.formulary())).files()
+        String index = SiteComposer.compose(library, List.of(card), CheckValueReader.read(library.formulary()),
+                        Audience.EVERYBODY).files()
                 .stream().filter(file -> file.path().equals(Paths.SEARCH_INDEX)).findFirst().orElseThrow().text();
 
         assertThat(index).contains("cases/tide-table/steps.html").doesNotContain("cases/tide-table/index.html");
@@ -49,20 +50,24 @@ class CardPermissionsTest {
     @Test
     void only_pictures_of_a_step_are_shown_beside_the_sheets() {
         assertThat(SHEETS.pictures(worked.source())).extracting(Picture::id).containsExactly("in-bath", "bridges");
-        assertThat(Clearance.on(DemoSite.DAY, worked.source()).pictures(worked.source()))
+        assertThat(Clearance.on(DemoSite.DAY, worked.source().publication(), Audience.EVERYBODY).pictures(worked.source()))
                 .isEqualTo(worked.source().pictures());
-        assertThat(new Clearance(DemoSite.DAY, Set.of(Output.STEP_SHEET), false, List.of()).pictures(worked.source()))
+        assertThat(clearance(true, Set.of(Output.STEP_SHEET)).pictures(worked.source()))
                 .isEmpty();
     }
 
     @Test
     void how_much_stock_went_into_a_bath_is_told_only_where_strengths_are() {
-        assertThat(baths(Set.of(Output.CASE_STUDY, Output.RESULTS))).doesNotContain("stock");
-        assertThat(baths(Set.of(Output.STEP_SHEET, Output.RESULTS))).contains("stock added");
+        assertThat(baths(false)).doesNotContain("stock");
+        assertThat(baths(true)).contains("stock added");
     }
 
-    private static String baths(Set<Output> outputs) {
-        return PageComposer.compose(worked, library, new Clearance(DemoSite.DAY, outputs, false, List.of())).files()
+    private static String baths(boolean strengths) {
+        return PageComposer.compose(worked, library, clearance(strengths, Set.of(Output.RESULTS, Output.DATA))).files()
                 .stream().filter(file -> file.path().endsWith("baths-wash.csv")).findFirst().orElseThrow().text();
+    }
+
+    private static Clearance clearance(boolean strengths, Set<Output> outputs) {
+        return new Clearance(DemoSite.DAY, Audience.EVERYBODY, outputs, outputs, strengths, List.of());
     }
 }

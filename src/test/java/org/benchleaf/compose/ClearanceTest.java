@@ -17,6 +17,7 @@ import org.benchleaf.message.Severity;
 import org.benchleaf.model.Level;
 import org.benchleaf.model.PaperSupport;
 import org.benchleaf.model.Permission;
+import org.benchleaf.model.Permission.Covered;
 import org.benchleaf.model.Permission.Use;
 import org.benchleaf.model.PrintObject;
 import org.benchleaf.model.Proposal;
@@ -37,7 +38,7 @@ class ClearanceTest {
 
     @Test
     void every_permission_in_force_opens_every_output() {
-        Clearance clearance = Clearance.on(TODAY, cleared(given(Use.TREATMENT, Use.TEACHING, Use.TEXT, Use.PICTURES)));
+        Clearance clearance = clearance(TODAY, cleared(given(Use.TREATMENT, Use.TEACHING, Use.TEXT, Use.PICTURES)));
 
         assertThat(clearance.outputs()).containsExactlyInAnyOrder(Output.values());
         assertThat(clearance.told()).isEmpty();
@@ -45,7 +46,7 @@ class ClearanceTest {
 
     @Test
     void a_permission_to_treat_alone_opens_nothing_and_says_so_for_each_output() {
-        Clearance clearance = Clearance.on(TODAY, cleared(given(Use.TREATMENT)));
+        Clearance clearance = clearance(TODAY, cleared(given(Use.TREATMENT)));
 
         assertThat(clearance.isClosed()).isTrue();
         assertThat(clearance.told()).hasSize(Output.values().length).allMatch(said -> said.code().equals("CONS-004"));
@@ -53,36 +54,36 @@ class ClearanceTest {
 
     @Test
     void teaching_opens_the_sheets_and_not_the_case_study() {
-        Clearance clearance = Clearance.on(TODAY, cleared(given(Use.TREATMENT, Use.TEACHING)));
+        Clearance clearance = clearance(TODAY, cleared(given(Use.TREATMENT, Use.TEACHING)));
 
         assertThat(clearance.outputs()).containsExactlyInAnyOrder(Output.STEP_SHEET, Output.PREPARATION_SHEET,
-                Output.RESULTS, Output.FIGURES);
+                Output.RESULTS, Output.DATA, Output.FIGURES);
     }
 
     @Test
     void text_opens_the_case_study_and_not_the_sheets() {
-        Clearance clearance = Clearance.on(TODAY, cleared(given(Use.TREATMENT, Use.TEXT)));
+        Clearance clearance = clearance(TODAY, cleared(given(Use.TREATMENT, Use.TEXT)));
 
-        assertThat(clearance.outputs()).containsExactlyInAnyOrder(Output.CASE_STUDY, Output.RESULTS, Output.FIGURES);
+        assertThat(clearance.outputs()).containsExactlyInAnyOrder(Output.CASE_STUDY, Output.RESULTS, Output.DATA, Output.FIGURES);
     }
 
     @Test
     void nothing_is_opened_where_the_treatment_itself_was_not_permitted() {
-        assertThat(Clearance.on(TODAY, cleared(given(Use.TEXT, Use.TEACHING, Use.PICTURES))).outputs()).isEmpty();
+        assertThat(clearance(TODAY, cleared(given(Use.TEXT, Use.TEACHING, Use.PICTURES))).outputs()).isEmpty();
     }
 
     @Test
     void pictures_alone_make_no_page() {
-        assertThat(Clearance.on(TODAY, cleared(given(Use.TREATMENT, Use.PICTURES))).outputs()).isEmpty();
+        assertThat(clearance(TODAY, cleared(given(Use.TREATMENT, Use.PICTURES))).outputs()).isEmpty();
     }
 
     @Test
     void a_permission_ends_on_the_day_it_is_withdrawn_and_not_the_day_before() {
         TreatmentCase source = cleared(given(Use.TREATMENT, Use.TEXT),
-                new Permission(Set.of(Use.PICTURES), "owner", GIVEN, "", Optional.of(TODAY), PLACE));
+                new Permission(Set.of(Use.PICTURES), "owner", GIVEN, Set.of(), "", Optional.empty(), Optional.of(TODAY), PLACE));
 
-        assertThat(Clearance.on(TODAY.minusDays(1), source).allows(Output.PICTURES)).isTrue();
-        Clearance after = Clearance.on(TODAY, source);
+        assertThat(clearance(TODAY.minusDays(1), source).allows(Output.PICTURES)).isTrue();
+        Clearance after = clearance(TODAY, source);
         assertThat(after.allows(Output.PICTURES)).isFalse();
         assertThat(after.told()).extracting(Message::code).contains("CONS-005");
     }
@@ -90,10 +91,10 @@ class ClearanceTest {
     @Test
     void a_permission_counts_from_its_day_on() {
         TreatmentCase source = cleared(given(Use.TREATMENT, Use.TEXT, Use.TEACHING),
-                new Permission(Set.of(Use.PICTURES), "owner", TODAY, "", Optional.empty(), PLACE));
+                new Permission(Set.of(Use.PICTURES), "owner", TODAY, Set.of(), "", Optional.empty(), Optional.empty(), PLACE));
 
-        assertThat(Clearance.on(TODAY, source).allows(Output.PICTURES)).isTrue();
-        Clearance before = Clearance.on(TODAY.minusDays(1), source);
+        assertThat(clearance(TODAY, source).allows(Output.PICTURES)).isTrue();
+        Clearance before = clearance(TODAY.minusDays(1), source);
         assertThat(before.allows(Output.PICTURES)).isFalse();
         assertThat(before.told()).extracting(Message::code).containsExactly("CONS-006");
     }
@@ -101,18 +102,18 @@ class ClearanceTest {
     @Test
     void a_withdrawn_permission_is_replaced_by_a_later_one() {
         TreatmentCase source = cleared(given(Use.TREATMENT),
-                new Permission(Set.of(Use.TEXT), "owner", GIVEN, "", Optional.of(GIVEN.plusDays(3)), PLACE),
-                new Permission(Set.of(Use.TEXT), "owner", GIVEN.plusDays(9), "", Optional.empty(), PLACE));
+                new Permission(Set.of(Use.TEXT), "owner", GIVEN, Set.of(), "", Optional.empty(), Optional.of(GIVEN.plusDays(3)), PLACE),
+                new Permission(Set.of(Use.TEXT), "owner", GIVEN.plusDays(9), Set.of(), "", Optional.empty(), Optional.empty(), PLACE));
 
-        assertThat(Clearance.on(GIVEN.plusDays(5), source).allows(Output.CASE_STUDY)).isFalse();
-        assertThat(Clearance.on(TODAY, source).allows(Output.CASE_STUDY)).isTrue();
+        assertThat(clearance(GIVEN.plusDays(5), source).allows(Output.CASE_STUDY)).isFalse();
+        assertThat(clearance(TODAY, source).allows(Output.CASE_STUDY)).isTrue();
     }
 
     @Test
     void a_draft_and_a_withdrawn_case_open_nothing() {
-        assertThat(Clearance.on(TODAY, of(State.DRAFT, Optional.empty(), all())).told())
+        assertThat(clearance(TODAY, of(State.DRAFT, Optional.empty(), all())).told())
                 .extracting(Message::code).containsExactly("CONS-001");
-        Clearance withdrawn = Clearance.on(TODAY, of(State.WITHDRAWN, Optional.empty(), all()));
+        Clearance withdrawn = clearance(TODAY, of(State.WITHDRAWN, Optional.empty(), all()));
         assertThat(withdrawn.isClosed()).isTrue();
         assertThat(withdrawn.told()).extracting(Message::code).containsExactly("CONS-002");
     }
@@ -121,8 +122,8 @@ class ClearanceTest {
     void a_case_is_withheld_up_to_the_day_before_the_one_stated() {
         TreatmentCase source = of(State.CLEARED, Optional.of(TODAY), all());
 
-        assertThat(Clearance.on(TODAY.minusDays(1), source).told()).extracting(Message::code).containsExactly("CONS-003");
-        assertThat(Clearance.on(TODAY, source).outputs()).containsExactlyInAnyOrder(Output.values());
+        assertThat(clearance(TODAY.minusDays(1), source).told()).extracting(Message::code).containsExactly("CONS-003");
+        assertThat(clearance(TODAY, source).outputs()).containsExactlyInAnyOrder(Output.values());
     }
 
     @Test
@@ -134,10 +135,10 @@ class ClearanceTest {
                 LocalDate on = TODAY.plusDays(random.nextInt(60) - 40);
                 Set<Use> uses = EnumSet.noneOf(Use.class);
                 Set.of(Use.values()).stream().sorted().filter(use -> random.nextBoolean()).forEach(uses::add);
-                permissions.add(new Permission(uses, "owner", on, "",
+                permissions.add(new Permission(uses, "owner", on, Set.of(), "", Optional.empty(),
                         random.nextInt(3) == 0 ? Optional.of(on.plusDays(random.nextInt(40))) : Optional.empty(), PLACE));
             }
-            Clearance clearance = Clearance.on(TODAY, of(State.CLEARED, Optional.empty(), permissions));
+            Clearance clearance = clearance(TODAY, of(State.CLEARED, Optional.empty(), permissions));
 
             assertThat(clearance.told()).noneMatch(said -> said.severity() == Severity.ERROR);
             if (clearance.outputs().size() < Output.values().length) {
@@ -150,12 +151,111 @@ class ClearanceTest {
         }
     }
 
+    @Test
+    void a_permission_holds_up_to_its_last_day() {
+        TreatmentCase source = cleared(given(Use.TREATMENT, Use.TEXT), new Permission(Set.of(Use.PICTURES), "owner", GIVEN,
+                Set.of(), "", Optional.of(TODAY), Optional.empty(), PLACE));
+
+        assertThat(clearance(TODAY, source).allows(Output.PICTURES)).isTrue();
+        Clearance after = clearance(TODAY.plusDays(1), source);
+        assertThat(after.allows(Output.PICTURES)).isFalse();
+        assertThat(after.told()).extracting(Message::code).contains("CONS-007");
+    }
+
+    @Test
+    void a_permission_covers_what_it_names_and_nothing_else() {
+        Clearance clearance = clearance(TODAY, cleared(given(Use.TREATMENT), covering(Covered.STEP_SHEET, Covered.PICTURES)));
+
+        assertThat(clearance.outputs()).containsExactlyInAnyOrder(Output.STEP_SHEET, Output.PICTURES);
+        assertThat(clearance.told()).extracting(Message::code).containsOnly("CONS-008").hasSize(5);
+    }
+
+    @Test
+    void teaching_on_site_opens_the_training_site_and_no_other() {
+        TreatmentCase source = cleared(given(Use.TREATMENT), covering(Covered.TEACHING_ON_SITE));
+
+        assertThat(clearance(TODAY, source).isClosed()).isTrue();
+        assertThat(Clearance.on(TODAY, source.publication(), Audience.PUBLIC).isClosed()).isTrue();
+        assertThat(Clearance.on(TODAY, source.publication(), Audience.TRAINEES).outputs())
+                .containsExactlyInAnyOrder(Output.values());
+    }
+
+    @Test
+    void a_permission_for_the_web_alone_lets_nothing_be_printed() {
+        Clearance web = clearance(TODAY, cleared(given(Use.TREATMENT, Use.TEXT), covering(Covered.WEB)));
+
+        assertThat(web.allows(Output.STEP_SHEET)).isTrue();
+        assertThat(web.prints(Output.STEP_SHEET)).isFalse();
+        assertThat(web.prints(Output.CASE_STUDY)).isTrue();
+        assertThat(clearance(TODAY, cleared(given(Use.TREATMENT), covering(Covered.PRINT))).isClosed()).isTrue();
+    }
+
+    @Test
+    void what_only_teaching_allows_is_not_for_a_public_whose_sheets_stand_apart() {
+        TreatmentCase source = cleared(given(Use.TREATMENT, Use.TEACHING));
+
+        assertThat(Clearance.on(TODAY, source.publication(), Audience.PUBLIC).isClosed()).isTrue();
+        Publication all = cleared(given(Use.values())).publication();
+        assertThat(Clearance.on(TODAY, all, Audience.PUBLIC).outputs()).containsExactlyInAnyOrder(Output.CASE_STUDY,
+                Output.RESULTS, Output.DATA, Output.FIGURES, Output.PICTURES);
+    }
+
+    @Test
+    void strengths_that_are_not_for_the_public_hold_the_sheets_and_figures_back_where_everybody_reads() {
+        Publication quiet = new Publication(State.CLEARED, "CC-BY-4.0", Optional.empty(), false, all(), PLACE);
+
+        Clearance one = Clearance.on(TODAY, quiet, Audience.EVERYBODY);
+        assertThat(one.outputs()).containsExactlyInAnyOrder(Output.CASE_STUDY, Output.RESULTS, Output.DATA, Output.PICTURES);
+        assertThat(one.strengths()).isFalse();
+        assertThat(one.told()).extracting(Message::code).containsExactly("CONS-010");
+        Clearance trainees = Clearance.on(TODAY, quiet, Audience.TRAINEES);
+        assertThat(trainees.outputs()).containsExactlyInAnyOrder(Output.values());
+        assertThat(trainees.strengths()).isTrue();
+        assertThat(trainees.told()).isEmpty();
+        assertThat(Clearance.on(TODAY, quiet, Audience.PUBLIC).told()).isEmpty();
+    }
+
+    @Test
+    void a_recipe_that_is_never_for_the_public_stands_in_the_training_site_alone() {
+        Publication all = cleared(given(Use.values())).publication();
+        for (Audience audience : Audience.values()) {
+            Clearance clearance = Clearance.on(TODAY, all, audience)
+                    .withRecipesWithheld("the poultice holds a solvent that no public recipe may name", PLACE);
+            boolean shown = audience == Audience.TRAINEES;
+            assertThat(clearance.allows(Output.STEP_SHEET)).isEqualTo(shown);
+            assertThat(clearance.allows(Output.PREPARATION_SHEET)).isEqualTo(shown);
+            assertThat(clearance.allows(Output.FIGURES)).isEqualTo(shown);
+            assertThat(clearance.strengths()).isEqualTo(shown);
+            assertThat(clearance.told()).extracting(Message::code)
+                    .isEqualTo(audience == Audience.EVERYBODY ? List.of("CONS-011") : List.of());
+        }
+    }
+
+    @Test
+    void a_note_is_shown_while_its_permission_holds() {
+        Permission noted = new Permission(Set.of(Use.TEXT), "owner", GIVEN, Set.of(), "not the wording", Optional.empty(),
+                Optional.of(TODAY), PLACE);
+        TreatmentCase source = cleared(given(Use.TREATMENT, Use.TEXT, Use.TEACHING, Use.PICTURES), noted);
+
+        assertThat(clearance(TODAY.minusDays(1), source).told()).extracting(Message::code).containsExactly("CONS-009");
+        assertThat(clearance(TODAY, source).told()).isEmpty();
+    }
+
+    private static Permission covering(Covered... covered) {
+        return new Permission(Set.of(Use.TEXT, Use.TEACHING, Use.PICTURES), "owner", GIVEN, Set.of(covered), "",
+                Optional.empty(), Optional.empty(), PLACE);
+    }
+
+    private static Clearance clearance(LocalDate day, TreatmentCase source) {
+        return Clearance.on(day, source.publication(), Audience.EVERYBODY);
+    }
+
     private static List<Permission> all() {
         return List.of(given(Use.values()));
     }
 
     private static Permission given(Use... uses) {
-        return new Permission(Set.of(uses), "owner", GIVEN, "", Optional.empty(), PLACE);
+        return new Permission(Set.of(uses), "owner", GIVEN, Set.of(), "", Optional.empty(), Optional.empty(), PLACE);
     }
 
     private static TreatmentCase cleared(Permission... permissions) {
@@ -163,7 +263,7 @@ class ClearanceTest {
     }
 
     private static TreatmentCase of(State state, Optional<LocalDate> until, List<Permission> permissions) {
-        Publication publication = new Publication(state, "CC-BY-4.0", until, false, permissions, PLACE);
+        Publication publication = new Publication(state, "CC-BY-4.0", until, true, permissions, PLACE);
         PrintObject object = new PrintObject("broadside", "letterpress", Optional.empty(), Optional.empty(), false,
                 new PaperSupport("rag", List.of(), Optional.empty(), Optional.empty(), Optional.empty(),
                         Optional.empty(), List.of(), PLACE),

@@ -62,7 +62,7 @@ class LongListsTest {
 
     private static List<Page> composed(int cases) {
         return SiteComposer.compose(DemoSite.made().library(), IntStream.range(0, cases).mapToObj(LongListsTest::card).toList(),
-                List.of()).pages();
+                List.of(), Audience.EVERYBODY).pages();
     }
 
     private static CaseCard card(int number) {

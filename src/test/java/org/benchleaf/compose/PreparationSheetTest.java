@@ -36,7 +36,7 @@ class PreparationSheetTest {
     private static Stream<RecipeCard> cards(String caseId) {
         Library library = DemoSite.made().library();
         var worked = DemoSite.worked(caseId, library);
-        return PageComposer.compose(worked, library, Clearance.on(DemoSite.DAY, worked.source())).pages().stream()
+        return PageComposer.compose(worked, library, Clearance.on(DemoSite.DAY, worked.source().publication(), Audience.EVERYBODY)).pages().stream()
                 .filter(page -> page.kind().equals("preparation")).flatMap(AllBlocks::of)
                 .filter(RecipeCard.class::isInstance).map(RecipeCard.class::cast);
     }

@@ -23,26 +23,21 @@ class ResultPermissionsTest {
         worked = DemoSite.worked("tide-table", library);
     }
 
-    private static List<String> files(boolean strengths, Output... outputs) {
-        return PageComposer.compose(worked, library, new Clearance(DemoSite.DAY, Set.of(outputs), strengths, List.of()))
-                .files().stream().map(DataFile::path).map(path -> path.substring(path.lastIndexOf('/') + 1)).toList();
+    private static List<String> files(Output... outputs) {
+        return PageComposer.compose(worked, library, new Clearance(DemoSite.DAY, Audience.EVERYBODY, Set.of(outputs),
+                Set.of(outputs), true, List.of())).files().stream().map(DataFile::path)
+                .map(path -> path.substring(path.lastIndexOf('/') + 1)).toList();
     }
 
     @Test
-    void the_public_alone_gets_measured_results_but_no_file_that_tells_strengths() {
-        assertThat(files(false, Output.CASE_STUDY, Output.RESULTS, Output.FIGURES)).contains("result-1-ph.csv")
-                .doesNotContain("figures.json");
+    void data_and_figures_go_out_each_with_its_own_permission() {
+        assertThat(files(Output.RESULTS, Output.DATA)).contains("result-1-ph.csv").doesNotContain("figures.json");
+        assertThat(files(Output.RESULTS, Output.FIGURES)).containsExactly("figures.json");
+        assertThat(files(Output.RESULTS)).isEmpty();
     }
 
     @Test
-    void figures_go_out_where_the_case_or_the_sheets_tell_strengths_anyway() {
-        assertThat(files(true, Output.CASE_STUDY, Output.RESULTS, Output.FIGURES)).contains("figures.json");
-        assertThat(files(false, Output.STEP_SHEET, Output.RESULTS, Output.FIGURES)).contains("figures.json");
-    }
-
-    @Test
-    void without_permission_for_figures_or_for_results_there_are_none() {
-        assertThat(files(true, Output.CASE_STUDY, Output.RESULTS)).doesNotContain("figures.json");
-        assertThat(files(true, Output.CASE_STUDY, Output.FIGURES)).isEmpty();
+    void without_permission_for_results_there_are_none() {
+        assertThat(files(Output.CASE_STUDY, Output.FIGURES, Output.DATA)).isEmpty();
     }
 }

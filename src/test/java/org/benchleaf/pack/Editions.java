@@ -54,6 +54,7 @@ final class Editions {
         try (SitePacker packer = SitePacker.open(site)) {
             assertThat(stage(packer, edition).all()).isEmpty();
             assertThat(packer.verify().all()).isEmpty();
+            packer.settle();
             return packer.apply(count -> {
                 if (count >= cutAfter) {
                     throw new CutOff();

@@ -184,6 +184,7 @@ class SitePackerTest {
         try (SitePacker packer = SitePacker.open(site)) {
             stage(packer, cases("one"));
             assertThat(packer.changedByHand().all()).extracting(Message::code).containsExactly("SITE-014");
+            packer.settle();
             packer.apply(count -> { });
         }
         assertThat(contents(site).get("index.html")).doesNotContain("my own words");

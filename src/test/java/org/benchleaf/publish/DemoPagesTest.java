@@ -118,14 +118,6 @@ class DemoPagesTest {
     }
 
     @Test
-    void the_public_page_tells_no_strength_unless_the_case_allows_it() {
-        demo.cases().forEach(pages -> pages.pages().stream().filter(page -> page.kind().equals("case-study"))
-                .filter(page -> demo.withholdsStrengths(pages.card().id()))
-                .map(Page::path).forEach(path -> assertThat(PAGES.get(path).select("main").text())
-                        .doesNotContainPattern("\\d[\\s\u202F]?(% (v/v|m/v|m/m)|mol/L)")));
-    }
-
-    @Test
     void data_for_programs_is_told_on_the_page_too() throws Exception {
         for (Document page : PAGES.values()) {
             for (Element data : page.select("script[type=application/ld+json]")) {

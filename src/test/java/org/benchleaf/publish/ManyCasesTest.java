@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
 import org.benchleaf.DemoSite;
+import org.benchleaf.compose.Audience;
 import org.benchleaf.compose.CaseCard;
 import org.benchleaf.compose.Page;
 import org.benchleaf.compose.SiteComposer;
@@ -68,7 +69,7 @@ class ManyCasesTest {
         CaseCard card = demo.cases().stream().filter(one -> one.card().id().equals("tide-table")).findFirst()
                 .orElseThrow().card();
         return SiteComposer.compose(demo.library(), IntStream.rangeClosed(1, count).mapToObj(n -> copy(card, n)).toList(),
-                List.of()).pages();
+                List.of(), Audience.EVERYBODY).pages();
     }
 
     private static CaseCard copy(CaseCard card, int number) {
