@@ -13,8 +13,15 @@ final class Alike {
     private Alike() {
     }
 
-    static boolean all(Classroom classroom) {
-        return IntStream.range(1, classroom.stations().size()).allMatch(other -> alike(classroom, 0, other));
+    /** Whether all stations have the same parts and limits, whoever helps them. */
+    static boolean sameWork(Classroom classroom) {
+        Station first = classroom.stations().get(0);
+        return classroom.stations().stream().allMatch(other -> sameWork(first, other));
+    }
+
+    private static boolean sameWork(Station one, Station other) {
+        return one.earliest() == other.earliest() && one.parts().equals(other.parts())
+                && one.limits().equals(other.limits());
     }
 
     /** The starts with alike stations renumbered, so that the one with the lower number begins first. */
@@ -36,8 +43,7 @@ final class Alike {
     private static boolean alike(Classroom classroom, int one, int other) {
         Station first = classroom.stations().get(one);
         Station second = classroom.stations().get(other);
-        return one == other || first.earliest() == second.earliest() && first.parts().equals(second.parts())
-                && first.limits().equals(second.limits())
+        return one == other || sameWork(first, second)
                 && !lendsOrBorrows(classroom, one) && !lendsOrBorrows(classroom, other)
                 && claims(classroom, one).equals(claims(classroom, other));
     }

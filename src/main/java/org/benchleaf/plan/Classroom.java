@@ -28,14 +28,14 @@ public record Classroom(List<SharedThing> things, List<Station> stations, List<C
     }
 
     /** The same with one more of a thing. */
-    Classroom withOneMore(int thing) {
+    public Classroom withOneMore(int thing) {
         List<SharedThing> more = new ArrayList<>(things);
         more.set(thing, things.get(thing).withOneMore());
         return new Classroom(more, stations, closures, horizon);
     }
 
     /** The same with the first stations only. */
-    Classroom withFirst(int count) {
+    public Classroom withFirst(int count) {
         return new Classroom(things, stations.subList(0, count), closures, horizon);
     }
 }

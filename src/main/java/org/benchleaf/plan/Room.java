@@ -20,9 +20,13 @@ final class Room {
             }
         }
         for (Closure closure : classroom.closures()) {
-            Arrays.fill(free[closure.thing()], Math.max(0, closure.from()),
-                    Math.min(Math.max(0, closure.to()), classroom.horizon()), 0);
+            int from = within(closure.from(), classroom.horizon());
+            Arrays.fill(free[closure.thing()], from, Math.max(from, within(closure.to(), classroom.horizon())), 0);
         }
+    }
+
+    private static int within(int minute, int horizon) {
+        return Math.min(Math.max(0, minute), horizon);
     }
 
     private static boolean mayRunShort(Classroom classroom, int thing) {

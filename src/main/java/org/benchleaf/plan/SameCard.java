@@ -11,10 +11,10 @@ import java.util.Optional;
  */
 public record SameCard(int every, Timetable timetable) {
 
-    /** The quickest rhythm; empty if the stations are not alike or closing hours lie in the way of every one. */
+    /** The quickest rhythm; empty if the stations do not do the same or closing hours lie in the way of every one. */
     public static Optional<SameCard> of(Classroom classroom) {
         Arrangement alone = new Arrangement(classroom);
-        if (!Alike.all(classroom) || !alone.insert(0, 0, 0)) {
+        if (!Alike.sameWork(classroom) || !alone.insert(0, 0, 0)) {
             return Optional.empty();
         }
         int[] card = alone.starts(0);

@@ -66,4 +66,10 @@ class FloorTest {
                 List.of(wax, wax, wax), List.of(new Closure(0, 20, 40)), 100);
         assertThat(Floor.of(classroom).minutes()).isEqualTo(44);
     }
+
+    @Test
+    void hours_beyond_the_horizon_and_before_the_class_change_nothing() {
+        Classroom classroom = WashingClass.of(6, 1, 1, List.of(new Closure(4, -60, -10), new Closure(4, 2000, 3000)));
+        assertThat(Floor.of(classroom).minutes()).isEqualTo(264);
+    }
 }
