@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import org.benchleaf.message.FormMessages;
 import org.benchleaf.message.Messages;
-import org.benchleaf.model.CourseClass;
 import org.benchleaf.model.Finding;
 import org.benchleaf.model.Library;
 import org.benchleaf.model.TreatmentCase;
@@ -72,13 +71,13 @@ public final class CaseChecker {
 
     private static void checkClasses(Library library, TreatmentCase read, Messages messages) {
         List<String> steps = read.steps().stream().map(step -> step.id()).toList();
-        for (CourseClass course : library.classes()) {
-            if (course.caseId().equals(read.id()) && course.firstStep().filter(id -> !steps.contains(id)).isPresent()) {
-                String id = course.firstStep().get();
-                messages.add(FormMessages.UNKNOWN_REFERENCE.at(course.place(), "id", id, "kinds", "step",
-                        "remedy", Nearest.to(id, steps).map(near -> "Did you mean '" + near + "'?")
-                                .orElse("Write the id of a step of the case '" + read.id() + "'.")));
-            }
-        }
+        library.classes().stream().filter(course -> course.caseId().equals(read.id())).forEach(course ->
+                ClassForm.steps(course).forEach((id, place) -> {
+                    if (!steps.contains(id)) {
+                        messages.add(FormMessages.UNKNOWN_REFERENCE.at(place, "id", id, "kinds", "step",
+                                "remedy", Nearest.to(id, steps).map(near -> "Did you mean '" + near + "'?")
+                                        .orElse("Write the id of a step of the case '" + read.id() + "'.")));
+                    }
+                }));
     }
 }

@@ -8,7 +8,6 @@ import static org.benchleaf.quantity.Dimension.MASS_PER_AREA;
 import static org.benchleaf.quantity.Dimension.MASS_PER_MASS;
 import static org.benchleaf.quantity.Dimension.MASS_PER_VOLUME;
 import static org.benchleaf.quantity.Dimension.RATE;
-import static org.benchleaf.quantity.Dimension.SHARE;
 import static org.benchleaf.quantity.Dimension.TEMPERATURE;
 import static org.benchleaf.quantity.Dimension.TIME;
 import static org.benchleaf.quantity.Dimension.VOLUME;
@@ -16,7 +15,6 @@ import static org.benchleaf.quantity.Dimension.VOLUME_FRACTION;
 
 import java.time.DateTimeException;
 import java.time.DayOfWeek;
-import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.time.format.TextStyle;
 import java.util.ArrayList;
@@ -39,8 +37,6 @@ import org.benchleaf.model.Method;
 import org.benchleaf.model.Source;
 import org.benchleaf.model.Studio;
 import org.benchleaf.model.Term;
-import org.benchleaf.quantity.Quantity;
-import org.benchleaf.quantity.Unit;
 import org.benchleaf.read.LibraryDraft;
 import org.benchleaf.read.Node;
 import org.benchleaf.read.ReferenceReader;
@@ -84,7 +80,8 @@ public final class LibraryChecker {
             materials.putIfAbsent(id, material(id, fields, fields(part).keyPlace(id)));
         }));
         Studio studio = draft.studio().map(part -> studio(fields(part))).orElseGet(() -> studio(nothing()));
-        List<CourseClass> classes = draft.classes().stream().map(this::course).toList();
+        List<CourseClass> classes = draft.classes().stream()
+                .map(part -> new ClassForm(fields(part), draft.caseIds()).read(part.name())).toList();
         Map<String, Method> methods = new LinkedHashMap<>();
         draft.formulary().methods().forEach(method -> methods.put(method.name(), method));
         draft.formulary().plainMethods().forEach(method -> methods.put(method.name(), method));
@@ -169,7 +166,7 @@ public final class LibraryChecker {
         return days;
     }
 
-    private static LocalTime time(Fields fields, String key, LocalTime standIn) {
+    static LocalTime time(Fields fields, String key, LocalTime standIn) {
         Optional<String> text = fields.text(key);
         if (text.isEmpty()) {
             fields.soundness().spoil(fields.place(key));
@@ -196,29 +193,5 @@ public final class LibraryChecker {
     private static Studio.Balance balance(Fields fields) {
         return new Studio.Balance(fields.needText("id"), fields.needPositive("most", MASS),
                 fields.needPositive("step", MASS));
-    }
-
-    private CourseClass course(LibraryDraft.YamlPart part) {
-        Fields fields = fields(part);
-        String caseId = fields.needText("case");
-        if (!caseId.isEmpty() && !draft.caseIds().contains(caseId)) {
-            messages.add(FormMessages.UNKNOWN_CASE.at(fields.place("case"), "id", caseId,
-                    "remedy", Nearest.to(caseId, draft.caseIds()).map(near -> "Did you mean '" + near + "'?")
-                            .orElse("Write the name of a folder of 'cases'.")));
-        }
-        return new CourseClass(part.name(), fields.needText("title"), caseId, starts(fields),
-                fields.need(fields.whole("stations"), "stations", 1), fields.whole("sheets each").orElse(1),
-                fields.within("spare", 0, 1000, SHARE).orElse(Quantity.of(0, Unit.PERCENT)),
-                fields.text("first step"), fields.has("first step") ? fields.place("first step") : fields.place());
-    }
-
-    private static LocalDateTime starts(Fields fields) {
-        Optional<String> text = fields.text("starts");
-        try {
-            return LocalDateTime.parse(fields.need(text, "starts", "1970-01-01 09:00").replace(' ', 'T'));
-        } catch (DateTimeException wrong) {
-            fields.messages().add(FormMessages.NOT_A_DATE.at(fields.place("starts"), "found", text.orElse("")));
-            return LocalDateTime.of(1970, 1, 1, 9, 0);
-        }
     }
 }

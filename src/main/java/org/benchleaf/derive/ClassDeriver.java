@@ -1,7 +1,6 @@
 package org.benchleaf.derive;
 
 import java.time.LocalDateTime;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -47,20 +46,20 @@ public final class ClassDeriver {
                 preparations, ordered);
     }
 
-    private static List<Step> steps(CourseClass course, TreatmentCase source) {
-        if (course.firstStep().isEmpty()) {
-            return source.steps();
+    /**
+     * The steps of the case that the class works through.
+     *
+     * @throws IllegalArgumentException if the case has no step of a name with which the class begins or ends
+     */
+    static List<Step> steps(CourseClass course, TreatmentCase source) {
+        List<String> ids = source.steps().stream().map(Step::id).toList();
+        int first = course.firstStep().map(ids::indexOf).orElse(0);
+        int last = course.lastStep().map(ids::indexOf).orElse(ids.size() - 1);
+        if (first < 0 || last < 0) {
+            throw new IllegalArgumentException("the case " + source.id() + " has no step "
+                    + (first < 0 ? course.firstStep() : course.lastStep()).orElseThrow());
         }
-        List<Step> from = new ArrayList<>();
-        for (Step step : source.steps()) {
-            if (!from.isEmpty() || step.id().equals(course.firstStep().get())) {
-                from.add(step);
-            }
-        }
-        if (from.isEmpty()) {
-            throw new IllegalArgumentException("the case " + source.id() + " has no step " + course.firstStep().get());
-        }
-        return from;
+        return source.steps().subList(first, Math.max(first, last) + 1);
     }
 
     /** Worked backwards: what a solution is needed for is known before the solution itself. */

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.benchleaf.message.FigureMessages;
 import org.benchleaf.message.Messages;
 import org.benchleaf.model.Finding;
@@ -68,7 +69,8 @@ public final class Deriver {
     private List<ClassPlan> classes(TreatmentCase source) {
         ClassDeriver classes = new ClassDeriver(this);
         return library.classes().stream().filter(course -> course.caseId().equals(source.id()))
-                .filter(course -> course.firstStep().isEmpty() || source.step(course.firstStep().get()).isPresent())
+                .filter(course -> Stream.concat(course.firstStep().stream(), course.lastStep().stream())
+                        .allMatch(id -> source.step(id).isPresent()))
                 .map(course -> classes.plan(course, source)).toList();
     }
 

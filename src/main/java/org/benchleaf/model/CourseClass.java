@@ -16,7 +16,9 @@ import org.benchleaf.quantity.Quantity;
  * @param sheetsEach how many practice sheets at each station
  * @param spare share made over and above
  * @param firstStep id of the step with which the class begins
+ * @param lastStep id of the step with which it ends
+ * @param day how it is run
  */
 public record CourseClass(String id, String title, String caseId, LocalDateTime starts, int stations, int sheetsEach,
-        Quantity spare, Optional<String> firstStep, Place place) {
+        Quantity spare, Optional<String> firstStep, Optional<String> lastStep, ClassDay day, Place place) {
 }

@@ -10,6 +10,7 @@ import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.benchleaf.model.ClassDay;
 import org.benchleaf.model.CourseClass;
 import org.benchleaf.model.Part;
 import org.benchleaf.model.Recipe;
@@ -22,10 +23,14 @@ import org.junit.jupiter.api.Test;
 /** Holds amounts and start times of a class against sums done by hand. */
 class ClassPlanTest {
 
+    /** A day of which nothing is stated. */
+    private static final ClassDay PLAIN = new ClassDay(Optional.empty(), List.of(), ClassDay.Rhythm.SHORTEST,
+            Optional.empty(), 1, Optional.empty(), Optional.empty(), Map.of(), Map.of(), List.of(), Map.of());
+
     private static CourseClass course(String starts, int stations, int sheets, String spare, String first) {
         Quantity share = QuantityReader.read(spare, Dimension.SHARE).quantity().orElseThrow();
         return new CourseClass("spring", "Spring", "invented", LocalDateTime.parse(starts), stations, sheets, share,
-                Optional.of(first).filter(id -> !id.isEmpty()), Invented.PLACE);
+                Optional.of(first).filter(id -> !id.isEmpty()), Optional.empty(), PLAIN, Invented.PLACE);
     }
 
     private static ClassPlan plan(Invented invented, CourseClass course) {

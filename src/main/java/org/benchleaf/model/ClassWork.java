@@ -1,0 +1,33 @@
+package org.benchleaf.model;
+
+import java.util.List;
+import java.util.Optional;
+
+/** The bench work that a class's steps are cut into, where a step says only how long it takes in all. */
+public enum ClassWork {
+    HOLD("hold"),
+    MAKING_A_BATH("making a bath"),
+    LOWERING("lowering"),
+    BATH_CHANGE("bath change"),
+    READING_A_BATH("reading a bath"),
+    DRAINING("draining"),
+    LAYING_IN("laying in"),
+    BLOTTER_CHANGE("blotter change"),
+    TAKING_OUT("taking out");
+
+    private final String word;
+
+    ClassWork(String word) {
+        this.word = word;
+    }
+
+    /** The word as written in a class's file. */
+    public String word() {
+        return word;
+    }
+
+    /** The work written with that word. */
+    public static Optional<ClassWork> of(String word) {
+        return List.of(values()).stream().filter(work -> work.word.equals(word)).findFirst();
+    }
+}
