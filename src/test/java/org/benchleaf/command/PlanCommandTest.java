@@ -1,0 +1,156 @@
+package org.benchleaf.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import org.benchleaf.ChangedContent;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import picocli.CommandLine;
+
+/** Plans a sound class, and classes that cannot be planned. */
+class PlanCommandTest {
+
+    private static final Path PLANS = Path.of("src/test/resources/plans");
+    private static final Pattern CODE = Pattern.compile("\\b(?:error|warning|advice) ([A-Z]+-\\d{3})");
+
+    private final StringWriter out = new StringWriter();
+    private final StringWriter err = new StringWriter();
+
+    @TempDir
+    private Path folder;
+    private Path sound;
+
+    @BeforeEach
+    void content() throws IOException {
+        sound = folder.resolve("sound");
+        ChangedContent.copy(Path.of("src/test/resources/sound/base"), sound);
+        Files.copy(PLANS.resolve("spring.yaml"), sound.resolve("classes/spring.yaml"),
+                StandardCopyOption.REPLACE_EXISTING);
+    }
+
+    private int run(String... arguments) {
+        return new CommandLine(new PlanCommand()).setOut(new PrintWriter(out, true))
+                .setErr(new PrintWriter(err, true)).execute(arguments);
+    }
+
+    private JsonNode plan(Path content) throws IOException {
+        assertThat(run("spring", "--format", "json", "--content", content.toString())).as(err::toString).isZero();
+        return new ObjectMapper().readTree(out.toString());
+    }
+
+    private Path changed(String from, String to) throws IOException {
+        Path file = sound.resolve("classes/spring.yaml");
+        assertThat(file).content().contains(from);
+        Files.writeString(file, Files.readString(file).replace(from, to));
+        return sound;
+    }
+
+    /**
+     * Worked by hand: make the bath 6, mist 10, hold 4, lower 4, three baths of 20, two changes of 5 and readings of 3, drain
+     * 10 make 110 min.
+     */
+    @Test
+    void one_station_takes_as_long_as_its_work() throws IOException {
+        JsonNode plan = plan(changed("stations: 6", "stations: 1"));
+        assertThat(plan.get("floor").asInt()).isEqualTo(110);
+        assertThat(plan.get("end").asInt()).isEqualTo(110);
+        assertThat(plan.get("waits")).isEmpty();
+    }
+
+    /** Worked by hand: six baths are made one after another at one meter, 36 min, and the last of them goes on for 104: 140. */
+    @Test
+    void six_stations_wait_for_the_meter() throws IOException {
+        JsonNode plan = plan(sound);
+        assertThat(plan.fieldNames()).toIterable().containsExactly("floor", "end", "parts", "waits", "more");
+        assertThat(plan.get("floor").asInt()).isEqualTo(140);
+        assertThat(plan.get("end").asInt()).isGreaterThanOrEqualTo(140);
+        assertThat(plan.get("parts").findValuesAsText("takes")).hasSameSizeAs(plan.get("parts"));
+        assertThat(plan.get("parts").findValues("end").stream().mapToInt(JsonNode::asInt).max())
+                .hasValue(plan.get("end").asInt());
+        assertThat(plan.get("waits")).isNotEmpty().allSatisfy(wait -> assertThat(wait.fieldNames()).toIterable()
+                .containsExactly("station", "part", "minutes", "why"));
+        assertThat(plan.get("more")).isNotEmpty().allSatisfy(more -> {
+            assertThat(more.fieldNames()).toIterable().containsExactly("thing", "end");
+            assertThat(more.get("end").asInt()).isLessThanOrEqualTo(plan.get("end").asInt());
+        });
+    }
+
+    /** The limits of the file, looked for in what is printed: mist to lowering 15 min, the hold just before. */
+    @Test
+    void a_sheet_is_lowered_in_time_and_straight_after_its_release() throws IOException {
+        JsonNode parts = plan(sound).get("parts");
+        for (int station = 1; station <= 6; station++) {
+            int lowered = time(parts, station, "wash: lower", "start");
+            assertThat(lowered).isBetween(time(parts, station, "relax: prewetting", "end"),
+                    time(parts, station, "relax: prewetting", "end") + 15);
+            assertThat(time(parts, station, "wash: hold before lowering", "end")).isEqualTo(lowered);
+            assertThat(time(parts, station, "wash: bath 1", "start"))
+                    .isEqualTo(time(parts, station, "wash: lower", "end"));
+        }
+    }
+
+    private static int time(JsonNode parts, int station, String name, String key) {
+        for (JsonNode part : parts) {
+            if (part.get("station").asInt() == station && part.get("part").asText().equals(name)) {
+                return part.get(key).asInt();
+            }
+        }
+        throw new AssertionError("station " + station + " has no " + name);
+    }
+
+    @Test
+    void the_text_tells_when_the_plan_ends_and_that_nothing_is_shorter() throws IOException {
+        changed("stations: 6", "stations: 1");
+        assertThat(run("spring", "--content", sound.toString())).isZero();
+        assertThat(out.toString()).contains("This plan takes 110 min and ends at 11:50. No plan can be shorter.",
+                "10:00 to 10:06  wash: make the bath");
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "PLAN-001, 1, sink",
+        "PLAN-002, 1, 4 min",
+        "PLAN-003, 1, hood",
+        "PLAN-004, 1, 9 h",
+        "PLAN-005, 1, 'one supervisor cannot release 6 stations within 15 min'",
+        "PLAN-005, 1, 'groups of 3, 9 min after one another, or ask for another supervisor (6 at once)'",
+        "PLAN-006, 1, 'the pH meter alone needs 2 h 20 min (0 min before it, 36 min of work for it, 104 min after it)'",
+        "PLAN-007, 0, none can end before 2026-04-14 12:20",
+        "PLAN-008, 1, Saturday 2026-04-11 23:00",
+        "PLAN-009, 1, 6 trainees are too many for one supervisor",
+        "PLAN-010, 1, wash",
+        "PLAN-011, 1, rhythm",
+        "PLAN-012, 1, ends by",
+    })
+    void what_stands_in_the_way_of_a_plan_is_told_alone_and_by_name(String code, int exit, String told) {
+        Path content = ChangedContent.of(sound, PLANS.resolve(code + ".txt"), folder.resolve("faulty"));
+        assertThat(run("spring", "--content", content.toString())).as(err::toString).isEqualTo(exit);
+        assertThat(err.toString()).contains(told);
+        Set<String> codes = CODE.matcher(err.toString()).results().map((MatchResult found) -> found.group(1))
+                .collect(Collectors.toCollection(TreeSet::new));
+        assertThat(codes).containsExactly(code);
+    }
+
+    @Test
+    void an_unknown_class_is_a_wrong_command_and_names_the_classes() {
+        assertThat(run("sprung", "--content", sound.toString())).isEqualTo(2);
+        assertThat(err.toString()).contains("spring");
+        assertThat(run("spring", "--content", "nowhere")).isEqualTo(2);
+    }
+}
