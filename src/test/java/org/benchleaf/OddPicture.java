@@ -13,6 +13,7 @@ import java.util.Random;
 import java.util.zip.CRC32;
 import java.util.zip.DeflaterOutputStream;
 import javax.imageio.ImageIO;
+import javax.imageio.ImageWriteParam;
 import javax.imageio.ImageWriter;
 import javax.imageio.IIOImage;
 import javax.imageio.stream.MemoryCacheImageOutputStream;
@@ -67,6 +68,55 @@ enum OddPicture {
             int frame = at(jpeg, 0xC0);
             ByteBuffer.wrap(jpeg).putShort(frame + 5, (short) 65_500).putShort(frame + 7, (short) 65_500);
             return jpeg;
+        }
+    },
+    /** A progressive JPEG whose last pass is written 5,000 times. */
+    JPEG_MANY_SCANS {
+        @Override
+        byte[] bytes() throws IOException {
+            ImageWriter writer = ImageIO.getImageWritersByFormatName("jpeg").next();
+            ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+            try (MemoryCacheImageOutputStream out = new MemoryCacheImageOutputStream(bytes)) {
+                ImageWriteParam param = writer.getDefaultWriteParam();
+                param.setProgressiveMode(ImageWriteParam.MODE_DEFAULT);
+                writer.setOutput(out);
+                writer.write(null, new IIOImage(sheet(16, 16), null, null), param);
+            } finally {
+                writer.dispose();
+            }
+            byte[] jpeg = bytes.toByteArray();
+            int last = jpeg.length - 2;
+            while ((jpeg[last] & 0xFF) != 0xFF || (jpeg[last + 1] & 0xFF) != 0xDA) {
+                last--;
+            }
+            ByteArrayOutputStream many = new ByteArrayOutputStream();
+            many.write(jpeg, 0, last);
+            for (int scan = 0; scan < 5_000; scan++) {
+                many.write(jpeg, last, jpeg.length - 2 - last);
+            }
+            many.write(jpeg, jpeg.length - 2, 2);
+            return many.toByteArray();
+        }
+    },
+    /** A text chunk of 20 kB that unpacks to 20 MB. */
+    PNG_TEXT_BOMB {
+        @Override
+        byte[] bytes() throws IOException {
+            return withChunk(written("png", sheet(400, 300)), "zTXt", "Comment\0\0", deflated(20_000_000));
+        }
+    },
+    /** The same in the chunk of international text. */
+    PNG_WORLD_TEXT_BOMB {
+        @Override
+        byte[] bytes() throws IOException {
+            return withChunk(written("png", sheet(400, 300)), "iTXt", "Comment\0\1\0en\0Words\0", deflated(20_000_000));
+        }
+    },
+    /** The same in the chunk of the profile. */
+    PNG_PROFILE_BOMB {
+        @Override
+        byte[] bytes() throws IOException {
+            return withChunk(written("png", sheet(400, 300)), "iCCP", "Profile\0\0", deflated(20_000_000));
         }
     },
     /** A JPEG cut off in its dots. */
@@ -192,10 +242,25 @@ enum OddPicture {
                 .array();
     }
 
+    /** A chunk put behind the head, which is 33 bytes long with the signature (PNG specification, 11.2.1). */
+    private static byte[] withChunk(byte[] png, String name, String start, byte[] packed) throws IOException {
+        ByteArrayOutputStream body = new ByteArrayOutputStream();
+        body.write(start.getBytes(StandardCharsets.ISO_8859_1));
+        body.write(packed);
+        ByteArrayOutputStream whole = new ByteArrayOutputStream();
+        whole.write(png, 0, 33);
+        whole.write(chunk(name, body.toByteArray()));
+        whole.write(png, 33, png.length - 33);
+        return whole.toByteArray();
+    }
+
     private static byte[] deflated(int zeros) throws IOException {
         ByteArrayOutputStream packed = new ByteArrayOutputStream();
         try (DeflaterOutputStream out = new DeflaterOutputStream(packed)) {
-            out.write(new byte[zeros]);
+            byte[] part = new byte[1 << 16];
+            for (int left = zeros; left > 0; left -= part.length) {
+                out.write(part, 0, Math.min(left, part.length));
+            }
         }
         return packed.toByteArray();
     }

@@ -53,19 +53,25 @@ final class ContentStages implements Stages {
     private final List<Path> cases;
     private volatile OthersScan others;
 
-    private ContentStages(Path content, Path templates, LocalDate day) {
+    private ContentStages(Path content, Optional<Path> templates, LocalDate day) {
         this.content = content;
         this.day = day;
         this.library = LibraryChecker.check(LibraryReader.read(content));
         this.deriver = new Deriver(library.library());
-        this.publisher = SitePublisher.with(templates, Pictures.none());
+        this.publisher = templates.map(folder -> SitePublisher.with(folder, Pictures.none()))
+                .orElseGet(() -> SitePublisher.withOwnTemplates(Pictures.none()));
         this.seed = seed(content, templates);
         this.audiences = Audience.of(library.library().studio());
         this.cases = CaseReader.folders(content);
     }
 
-    /** Reads what all cases share. */
-    static ContentStages open(Path content, Path templates, LocalDate day) {
+    /**
+     * Reads what all cases share.
+     *
+     * @param templates the folder of templates; the program's own if empty
+     * @throws org.benchleaf.publish.TemplateStop if one of them cannot be used
+     */
+    static ContentStages open(Path content, Optional<Path> templates, LocalDate day) {
         return new ContentStages(content, templates, day);
     }
 
@@ -79,10 +85,10 @@ final class ContentStages implements Stages {
         return seed;
     }
 
-    private static String seed(Path content, Path templates) {
+    private static String seed(Path content, Optional<Path> templates) {
         String program = ContentHash.of(Runtime.version().toString(), programFolder(), path -> true, new TreeMap<>());
         String shared = ContentHash.of(program, content, path -> !path.startsWith("cases"), new TreeMap<>());
-        return ContentHash.of(shared, templates, path -> true, new TreeMap<>());
+        return templates.map(folder -> ContentHash.of(shared, folder, path -> true, new TreeMap<>())).orElse(shared);
     }
 
     /** The folder of the program's classes, or of its one file. */

@@ -20,6 +20,7 @@ import org.benchleaf.message.Place;
 import org.benchleaf.message.Severity;
 import org.benchleaf.pack.EditionStopped;
 import org.benchleaf.pack.SitePacker;
+import org.benchleaf.publish.TemplateStop;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -37,13 +38,15 @@ public final class PublishCommand implements Callable<Integer> {
     private static final int DONE = 0;
     private static final int CONTENT_HAS_ERRORS = 1;
     private static final int FAILED = 3;
+    private static final String TEMPLATES = "templates";
 
     @Option(names = "--content", paramLabel = "DIR", defaultValue = "content",
             description = "Where the cases are (default: ${DEFAULT-VALUE}).")
     private Path content;
 
     @Option(names = "--templates", paramLabel = "DIR",
-            description = "How pages look (default: templates, or the program's own if there is no such folder).")
+            description = "How pages look (default: the folder templates beside the content, or the program's own). "
+                    + "Templates make pages of what they are given; they cannot open files, reach a network or run Java.")
     private Optional<Path> templates = Optional.empty();
 
     @Option(names = "--site", paramLabel = "DIR", defaultValue = "site",
@@ -87,6 +90,9 @@ public final class PublishCommand implements Callable<Integer> {
         PrintWriter err = spec.commandLine().getErr();
         try {
             return run(on.orElseGet(() -> LocalDate.now(clock)), err);
+        } catch (TemplateStop wrong) {
+            err.println(MessageText.of(wrong.told()));
+            return CONTENT_HAS_ERRORS;
         } catch (EditionStopped stopped) {
             err.println(MessageText.of(stopped.told()));
             return stopped.told().id() == EditionMessages.NO_CASE ? CONTENT_HAS_ERRORS : FAILED;
@@ -119,7 +125,7 @@ public final class PublishCommand implements Callable<Integer> {
         if (outcome.isNew() && !folders.contains(training()) && SitePacker.clear(training())) {
             err.println(MessageText.of(EditionMessages.TRAINING_SITE_ENDED.at(Place.file(name(training())))));
         }
-        Summary.of(outcome, folders, System.nanoTime() - started).forEach(out::println);
+        Summary.of(outcome, folders, look(), System.nanoTime() - started).forEach(out::println);
         return code(outcome);
     }
 
@@ -136,7 +142,7 @@ public final class PublishCommand implements Callable<Integer> {
         if (!Files.isDirectory(content)) {
             throw new ParameterException(spec.commandLine(), "--content: there is no folder '" + content + "'.");
         }
-        if (templates.isPresent() && !Files.isRegularFile(templates.get().resolve("page.ftl"))) {
+        if (templates.isPresent() && !holdsTemplates(templates.get())) {
             throw new ParameterException(spec.commandLine(),
                     "--templates: '" + templates.get() + "' has no page.ftl, so it is no folder of templates.");
         }
@@ -157,6 +163,17 @@ public final class PublishCommand implements Callable<Integer> {
         }
     }
 
+    /** The templates that are used: those named, or those beside the content; the program's own if empty. */
+    private Optional<Path> look() {
+        boolean named = content.getFileName() != null && !content.getFileName().toString().matches("\\.{0,2}");
+        Path beside = (named ? content : content.toAbsolutePath().normalize()).resolveSibling(TEMPLATES);
+        return templates.or(() -> Optional.of(beside).filter(PublishCommand::holdsTemplates));
+    }
+
+    private static boolean holdsTemplates(Path folder) {
+        return Files.isRegularFile(folder.resolve("page.ftl"));
+    }
+
     private Path folder(Audience audience) {
         return audience.isPublic() ? site : training();
     }
@@ -172,7 +189,7 @@ public final class PublishCommand implements Callable<Integer> {
     }
 
     private ContentStages stages(LocalDate day) {
-        ContentStages stages = ContentStages.open(content, templates.orElse(Path.of("templates")), day);
+        ContentStages stages = ContentStages.open(content, look(), day);
         if (stages.cases().isEmpty()) {
             throw new EditionStopped(EditionMessages.NO_CASE.at(Place.file(name(content))));
         }

@@ -29,6 +29,7 @@ import org.benchleaf.message.Place;
 import org.benchleaf.pack.Edition;
 import org.benchleaf.pack.EditionStopped;
 import org.benchleaf.pack.SitePacker;
+import org.benchleaf.publish.TemplateStop;
 
 /**
  * One run of publishing: sends every case through the stages, several at once and each only if something about it has
@@ -172,7 +173,7 @@ final class Publishing {
     private void guarded(Path folder, Sites sites) {
         try {
             one(folder, sites);
-        } catch (EditionStopped stop) {
+        } catch (EditionStopped | TemplateStop stop) {
             stopped.compareAndSet(null, stop);
         } catch (UncheckedIOException broken) {
             stopped.compareAndSet(null, unreadable(folder, broken));

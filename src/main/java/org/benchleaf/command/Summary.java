@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import org.benchleaf.message.EditionMessages;
 import org.benchleaf.message.Message;
@@ -19,7 +20,7 @@ final class Summary {
     private Summary() {
     }
 
-    static List<String> of(Publishing.Outcome outcome, List<Path> sites, long nanos) {
+    static List<String> of(Publishing.Outcome outcome, List<Path> sites, Optional<Path> templates, long nanos) {
         List<String> lines = new ArrayList<>();
         if (!outcome.isNew()) {
             long errors = outcome.told().stream().filter(Told::isError).count();
@@ -29,6 +30,8 @@ final class Summary {
                 published(outcome, outcome.editions().get(site), sites.get(site), lines);
             }
         }
+        lines.add(row("templates", templates.map(folder -> folder.toString().replace('\\', '/'))
+                .orElse("the program's own")));
         kinds(outcome.told(), lines);
         lines.add(row("time", String.format(Locale.ROOT, "%.1f s", nanos / 1e9)));
         return lines;

@@ -127,7 +127,22 @@ public enum EditionMessages implements MessageId {
     TRAINING_SITE_ENDED("SITE-024", ADVICE,
             "The training site of an earlier edition was taken away: everything stands in one site now.",
             "What is not renewed would grow old beside the new edition.",
-            "If the sheets should stand apart, write 'publishing: apart' in studio.yaml.");
+            "If the sheets should stand apart, write 'publishing: apart' in studio.yaml."),
+    /** A template that the engine does not understand, or that fails while a page is made. */
+    TEMPLATE_SLIP("SITE-040", ERROR,
+            "The template failed here while the page '{page}' was made: {problem}.",
+            "Every page that uses the template would fail in the same way, so nothing was published.",
+            "Put the template right, or leave out --templates to publish with the program's own."),
+    /** A file of the templates that cannot be used at all. */
+    TEMPLATE_UNUSABLE("SITE-041", ERROR,
+            "This file of the templates cannot be used: {problem}.",
+            "Templates are text files inside their own folder; nothing outside it becomes part of a page.",
+            "Copy the file from the templates that came with the program, or take it out of the folder."),
+    /** A page that is too heavy to be read. */
+    PAGE_TOO_HEAVY("SITE-042", WARNING,
+            "The page '{page}' has {size} MB of text and marks, more than {most} MB.",
+            "A phone at the bench cannot show it, and so much comes from a slip or was meant to do harm.",
+            "Say less in the case, or say the same link, table or list fewer times.");
 
     private final String code;
     private final Severity severity;

@@ -8,6 +8,7 @@ import java.nio.file.attribute.BasicFileAttributes;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -32,6 +33,9 @@ public final class SitePacker implements AutoCloseable {
 
     /** The batch of the files that belong to no case. */
     private static final String SHARED = "";
+
+    /** What a phone can still show; the pages of the demo stay far below. */
+    private static final int MOST_PAGE_BYTES = 2_000_000;
 
     private final Workshop workshop;
     private final RunLock lock;
@@ -194,6 +198,7 @@ public final class SitePacker implements AutoCloseable {
             }
             written.put(file.path(), write(caseId, file));
             if (file.isPage()) {
+                weigh(file).ifPresent(messages::add);
                 pages.put(file.path(), PageScan.of(new String(file.bytes(), StandardCharsets.UTF_8)));
             } else if (file.path().endsWith(".css")) {
                 styles.put(file.path(), StyleScan.of(new String(file.bytes(), StandardCharsets.UTF_8)));
@@ -234,6 +239,13 @@ public final class SitePacker implements AutoCloseable {
     private String oneCopy(String path) {
         String before = names.putIfAbsent(path, path);
         return before == null ? path : before;
+    }
+
+    private Optional<Message> weigh(SiteFile page) {
+        return page.bytes().length <= MOST_PAGE_BYTES ? Optional.empty()
+                : Optional.of(EditionMessages.PAGE_TOO_HEAVY.at(place(page.path()), "page", page.path(),
+                        "size", String.format(Locale.ROOT, "%.1f", page.bytes().length / 1e6),
+                        "most", MOST_PAGE_BYTES / 1_000_000));
     }
 
     private boolean claim(String path, String caseId, Messages messages) {

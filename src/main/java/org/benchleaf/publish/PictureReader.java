@@ -81,6 +81,12 @@ final class PictureReader {
                         picture.id(), "found", kind.words()));
                 return Optional.empty();
             }
+            Optional<String> labour = PictureLabour.found(file.get(), kind);
+            if (labour.isPresent()) {
+                messages.add(PictureMessages.TOO_LABORIOUS.at(picture.place(), "file", picture.file(), "picture",
+                        picture.id(), "found", labour.get()));
+                return Optional.empty();
+            }
             return measured(file.get(), kind, picture, widest, messages);
         } catch (IOException broken) {
             throw new UncheckedIOException("the picture " + folder.resolve(picture.file()) + " cannot be read", broken);

@@ -2,17 +2,19 @@ package org.benchleaf.publish;
 
 import freemarker.cache.StringTemplateLoader;
 import freemarker.core.HTMLOutputFormat;
+import freemarker.core.ParseException;
+import freemarker.core.TemplateClassResolver;
 import freemarker.template.Configuration;
 import freemarker.template.Template;
 import freemarker.template.TemplateException;
 import freemarker.template.TemplateExceptionHandler;
 import freemarker.template.TemplateMethodModelEx;
+import freemarker.template.TemplateModelException;
+import freemarker.template.TemplateNotFoundException;
 import freemarker.template.Version;
 import freemarker.ext.util.WrapperTemplateModel;
 import java.io.IOException;
-import java.io.StringWriter;
 import java.lang.reflect.RecordComponent;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -22,6 +24,7 @@ import org.benchleaf.compose.Block;
 import org.benchleaf.compose.DataFile;
 import org.benchleaf.compose.Page;
 import org.benchleaf.compose.UnitSpaces;
+import org.benchleaf.message.EditionMessages;
 
 /**
  * Turns pages into HTML files and makes the files that all pages share.
@@ -36,6 +39,7 @@ public final class SitePublisher {
     }
 
     private static final Version BEHAVIOUR = Configuration.VERSION_2_3_34;
+    private static final int LONGEST_PROBLEM = 200;
 
     private final TemplateFolder templates;
     private final Configuration configuration;
@@ -48,13 +52,18 @@ public final class SitePublisher {
     }
 
     /**
-     * A publisher with the templates of a folder, or the program's own where there is no such folder.
+     * A publisher with the templates of a folder.
      *
      * @param pictures tells which files were made of each picture
+     * @throws TemplateStop if a file of the folder cannot be used
      */
     public static SitePublisher with(Path templateFolder, Pictures pictures) {
-        return new SitePublisher(Files.isRegularFile(templateFolder.resolve("page.ftl"))
-                ? TemplateFolder.at(templateFolder) : TemplateFolder.packed(), pictures);
+        return new SitePublisher(TemplateFolder.at(templateFolder), pictures);
+    }
+
+    /** A publisher with the program's own templates. */
+    public static SitePublisher withOwnTemplates(Pictures pictures) {
+        return new SitePublisher(TemplateFolder.packed(), pictures);
     }
 
     /** The same templates with other pictures, such as those of the next case. */
@@ -85,6 +94,11 @@ public final class SitePublisher {
         configuration.setTemplateExceptionHandler(TemplateExceptionHandler.RETHROW_HANDLER);
         configuration.setLogTemplateExceptions(false);
         configuration.setLocalizedLookup(false);
+        // Templates may come from others: they make text of what they are given, and reach nothing else.
+        configuration.setNewBuiltinClassResolver(TemplateClassResolver.ALLOWS_NOTHING_RESOLVER);
+        configuration.setAPIBuiltinEnabled(false);
+        // Columns are told as an editor counts them.
+        configuration.setTabSize(1);
         configuration.setTemplateUpdateDelayMilliseconds(Long.MAX_VALUE);
         configuration.setLocale(Locale.ROOT);
         // Numbers come finished; what is left are coordinates and sizes, which must not follow a locale.
@@ -92,22 +106,69 @@ public final class SitePublisher {
         return configuration;
     }
 
-    /** The HTML file of a page. */
+    /**
+     * The HTML file of a page.
+     *
+     * @throws TemplateStop if a template is wrong
+     */
     public SiteFile publish(Page page) {
         Map<String, Object> model = new LinkedHashMap<>();
         model.put("page", page);
-        model.put("parts", (TemplateMethodModelEx) arguments -> parts((Block) unwrapped(arguments.get(0))));
-        model.put("macroOf", (TemplateMethodModelEx) arguments -> macro((Block) unwrapped(arguments.get(0))));
-        model.put("renditions", (TemplateMethodModelEx) arguments ->
-                pictures.of(arguments.get(0).toString(), arguments.get(1).toString()));
+        model.put("parts", (TemplateMethodModelEx) arguments -> parts(block(arguments)));
+        model.put("macroOf", (TemplateMethodModelEx) arguments -> macro(block(arguments)));
+        model.put("renditions", (TemplateMethodModelEx) arguments -> renditions(arguments));
         try {
             Template template = configuration.getTemplate("page.ftl");
-            StringWriter html = new StringWriter();
+            PageText html = new PageText();
             template.process(model, html);
             return SiteFile.text(page.path(), UnitSpaces.inPage(trimmed(html.toString())));
-        } catch (TemplateException | IOException broken) {
-            throw new IllegalStateException("the page " + page.path() + " cannot be rendered", broken);
+        } catch (ParseException slip) {
+            throw slip(page, slip.getTemplateName(), slip.getLineNumber(), slip.getColumnNumber(), slip.getEditorMessage());
+        } catch (TemplateException slip) {
+            if (slip.getCause() instanceof ParseException inner) {
+                throw slip(page, inner.getTemplateName(), inner.getLineNumber(), inner.getColumnNumber(), inner.getEditorMessage());
+            }
+            throw slip(page, slip.getTemplateSourceName(), orZero(slip.getLineNumber()), orZero(slip.getColumnNumber()),
+                    slip.getMessageWithoutStackTop());
+        } catch (TemplateNotFoundException missing) {
+            throw slip(page, missing.getTemplateName(), 0, 0, "There is no such template.");
+        } catch (IOException tooMuch) {
+            throw slip(page, "page.ftl", 0, 0, String.valueOf(tooMuch.getMessage()));
+        } catch (StackOverflowError endless) {
+            throw slip(page, "page.ftl", 0, 0, "A macro calls itself without end.");
         }
+    }
+
+    private TemplateStop slip(Page page, String template, int line, int column, String problem) {
+        return new TemplateStop(EditionMessages.TEMPLATE_SLIP.at(
+                templates.place(template == null ? "page.ftl" : template, line, column),
+                "page", page.path(), "problem", firstSentence(String.valueOf(problem))));
+    }
+
+    private static int orZero(Integer number) {
+        return number == null ? 0 : number;
+    }
+
+    /** The engine explains at length; its first line says what is wrong. */
+    private static String firstSentence(String problem) {
+        String line = problem.lines().map(String::strip).filter(each -> !each.isEmpty()).findFirst().orElse("it failed");
+        String shown = line.length() > LONGEST_PROBLEM ? line.substring(0, LONGEST_PROBLEM) + "…" : line;
+        return shown.replaceAll("[.:]+$", "");
+    }
+
+    private static Block block(List<?> arguments) throws TemplateModelException {
+        if (arguments.size() == 1 && arguments.get(0) instanceof WrapperTemplateModel model
+                && model.getWrappedObject() instanceof Block block) {
+            return block;
+        }
+        throw new TemplateModelException("a block of the page is expected in the brackets");
+    }
+
+    private List<Rendition> renditions(List<?> arguments) throws TemplateModelException {
+        if (arguments.size() != 2) {
+            throw new TemplateModelException("renditions(case, picture) needs both");
+        }
+        return pictures.of(arguments.get(0).toString(), arguments.get(1).toString());
     }
 
     /** A data file as it is written. */
@@ -118,10 +179,6 @@ public final class SitePublisher {
     /** The files that all pages share: the style, the scripts, the search's library. */
     public List<SiteFile> assets() {
         return Assets.of(templates);
-    }
-
-    private static Object unwrapped(Object model) {
-        return ((WrapperTemplateModel) model).getWrappedObject();
     }
 
     /** The record's components by name, which are the arguments of its macro, one for one. */

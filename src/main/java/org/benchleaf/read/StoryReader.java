@@ -11,6 +11,7 @@ import com.vladsch.flexmark.ast.ImageRef;
 import com.vladsch.flexmark.ast.IndentedCodeBlock;
 import com.vladsch.flexmark.ast.Link;
 import com.vladsch.flexmark.ast.LinkNode;
+import com.vladsch.flexmark.ast.LinkRef;
 import com.vladsch.flexmark.ast.MailLink;
 import com.vladsch.flexmark.ast.Reference;
 import com.vladsch.flexmark.ext.tables.TablesExtension;
@@ -49,6 +50,9 @@ final class StoryReader {
     private static final Pattern CITATION = Pattern.compile("(?<!\\\\)\\{([A-Za-z][A-Za-z0-9.-]*)}");
     private static final Pattern HEADING_ID = Pattern.compile("\\{#([A-Za-z][A-Za-z0-9-]*)}\\s*+$");
     private static final int SECTION_LEVEL = 2;
+    /** So many letters of addresses may come out of links by name, which are short where they are used. */
+    private static final int MOST_REPEATED = 200_000;
+    private static final int MOST_CITATIONS = 1_000;
 
     private final Lines lines;
     private final String text;
@@ -63,6 +67,7 @@ final class StoryReader {
     private int begin;
     private final List<Integer> starts = new ArrayList<>();
     private int cited;
+    private long repeated;
 
     private StoryReader(Lines lines, String text, int bodyStart, Messages messages) {
         this.lines = lines;
@@ -91,10 +96,20 @@ final class StoryReader {
 
     private Story read() {
         List<Story.Citation> citations = new ArrayList<>();
-        Document document = PARSER.parse(marked(citations));
+        String marked = marked(citations);
+        if (citations.size() > MOST_CITATIONS) {
+            messages.add(ReadingMessages.STORY_TOO_MANY.at(citations.get(MOST_CITATIONS).place(), "what", "cited figures"));
+            return new Story(List.of());
+        }
+        Document document = PARSER.parse(marked);
         StoryComments.remove(document).forEach(node ->
                 messages.add(ReadingMessages.COMMENT_OPEN.at(place(node))));
         checkLinksAndCode(document);
+        if (repeated > MOST_REPEATED) {
+            messages.add(ReadingMessages.STORY_TOO_MANY.at(place(document.getLastChild()),
+                    "what", "uses of long link addresses that are defined once"));
+            return new Story(List.of());
+        }
         // One rendering of the whole: the renderer looks through the document anew each time it is asked.
         Iterator<String> bodies = CleanHtml.sections(RENDERER.render(document)).iterator();
         html = bodies.next();
@@ -194,9 +209,19 @@ final class StoryReader {
                         : node instanceof AutoLink auto ? auto.getUrl().unescape()
                         : node instanceof Link link ? link.getUrl().unescape() : "");
             }
+            repeated += length(node);
             checkLinksAndCode(node);
             node = next;
         }
+    }
+
+    /** What a link by name takes on the page: each use repeats the address and the title of its definition. */
+    private static long length(Node node) {
+        if (!(node instanceof LinkRef link)) {
+            return 0;
+        }
+        Reference definition = link.getReferenceNode(link.getDocument());
+        return definition == null ? 0 : definition.getUrl().length() + definition.getTitle().length();
     }
 
     private void checkAddress(Node node, String address) {

@@ -105,7 +105,7 @@ class IncrementalTest {
     }
 
     private Run publish(Path into) {
-        Watched stages = new Watched(ContentStages.open(content, templates, day));
+        Watched stages = new Watched(ContentStages.open(content, Optional.of(templates), day));
         PrintStream nowhere = new PrintStream(OutputStream.nullOutputStream());
         Publishing.Outcome outcome = new Publishing(stages, stages.real.seed(), day, 2,
                 new Progress.Shown(nowhere, false, 80, System::nanoTime))

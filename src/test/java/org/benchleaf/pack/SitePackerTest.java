@@ -49,6 +49,17 @@ class SitePackerTest {
     }
 
     @Test
+    void a_page_of_more_than_two_megabytes_is_told() {
+        try (SitePacker packer = SitePacker.open(site)) {
+            String body = "<p>" + "word ".repeat(400_000) + "</p>";
+            Messages told = packer.stage("one", "key", "note", List.of(SiteFile.text("cases/one/index.html",
+                    "<!DOCTYPE html><html lang=\"en\"><head><title>One</title></head><body>" + body + "</body></html>")));
+            assertThat(told.all()).extracting(Message::code).containsExactly("SITE-042");
+            assertThat(told.all().get(0).what()).contains("cases/one/index.html", "2.0 MB");
+        }
+    }
+
+    @Test
     void nothing_in_the_site_changes_before_it_is_applied() throws IOException {
         publish(site, cases("one"));
         Map<String, String> before = contents(site);
