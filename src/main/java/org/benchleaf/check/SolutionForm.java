@@ -2,7 +2,6 @@ package org.benchleaf.check;
 
 import static org.benchleaf.check.References.Kind.MATERIAL;
 import static org.benchleaf.check.References.Kind.SOLUTION;
-import static org.benchleaf.check.References.Kind.SUBSTANCE;
 import static org.benchleaf.quantity.Dimension.AMOUNT_PER_VOLUME;
 import static org.benchleaf.quantity.Dimension.COUNT;
 import static org.benchleaf.quantity.Dimension.MASS;
@@ -15,14 +14,14 @@ import static org.benchleaf.quantity.Dimension.VOLUME;
 import static org.benchleaf.quantity.Dimension.VOLUME_FRACTION;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import org.benchleaf.message.FormMessages;
 import org.benchleaf.message.Place;
-import org.benchleaf.model.Material;
 import org.benchleaf.model.Recipe;
 import org.benchleaf.model.Solution;
 import org.benchleaf.quantity.Quantity;
@@ -33,7 +32,7 @@ final class SolutionForm {
 
     static final List<String> WAYS = List.of("mix", "dissolve", "dilute", "saturate", "adjust", "parts");
 
-    private static final Pattern PARTS = Pattern.compile("^(\\d+(?:\\.\\d+)?)\\s*\\+\\s*(\\d+(?:\\.\\d+)?)");
+    private static final Pattern PARTS = Pattern.compile("^\\d+(?:\\.\\d+)?(?:\\s*\\+\\s*\\d+(?:\\.\\d+)?)+");
     private static final Recipe STAND_IN = new Recipe.Parts("", 1, "", 1, false, false);
 
     private final Context context;
@@ -90,21 +89,8 @@ final class SolutionForm {
         };
     }
 
-    /** The liquid whose strength is given stands as a key: {@code ethanol: 40 % v/v}. */
     private Recipe mix(Fields group) {
-        String rest = name(group, "rest");
-        String from = name(group, "from");
-        List<String> liquids = group.keys().stream().filter(key -> !key.equals("rest") && !key.equals("from")).toList();
-        if (liquids.size() != 1) {
-            group.soundness().spoil(group.place());
-            return STAND_IN;
-        }
-        String liquid = liquids.get(0);
-        Optional<String> substance = Optional.ofNullable(context.library().materials().get(from))
-                .flatMap(Material::substance);
-        context.references().know(SUBSTANCE, substance.map(List::of).orElse(List.of()));
-        context.references().use(liquid, group.keyPlace(liquid), SUBSTANCE, SOLUTION, MATERIAL);
-        return new Recipe.Mix(liquid, group.needPositive(liquid, VOLUME_FRACTION, MASS_FRACTION), rest, from);
+        return new MixForm(context, group).read().orElse(STAND_IN);
     }
 
     private Recipe dilute(Fields group) {
@@ -118,29 +104,72 @@ final class SolutionForm {
     }
 
     private Recipe parts(Fields group) {
-        String first = name(group, "first");
-        String second = name(group, "second");
+        List<String> things = things(group);
         boolean byMass = group.word("by", word -> word.equals("mass") ? Optional.of(true)
                 : word.equals("volume") ? Optional.of(false) : Optional.<Boolean>empty()).orElse(false);
+        boolean cooked = group.yes("cooked", false);
+        List<Double> numbers = numbers(group);
+        if (numbers.isEmpty() || things.isEmpty()) {
+            return STAND_IN;
+        }
+        if (numbers.size() != things.size()) {
+            group.messages().add(FormMessages.PARTS_COUNT.at(group.place("parts"), "parts", numbers.size(),
+                    "things", things.size()));
+            return STAND_IN;
+        }
+        return new Recipe.Parts(IntStream.range(0, things.size())
+                .mapToObj(i -> new Recipe.Portion(things.get(i), numbers.get(i))).toList(), byMass, cooked);
+    }
+
+    /** What is put together: 'first' and 'second', or any number under 'of'. */
+    private List<String> things(Fields group) {
+        boolean pair = group.has("first") && group.has("second");
+        if (group.has("of") ? group.has("first") || group.has("second") : !pair) {
+            group.messages().add(FormMessages.PARTS_OF.at(group.place()));
+            group.soundness().spoil(group.place());
+            return List.of();
+        }
+        if (pair) {
+            List<String> two = List.of(name(group, "first"), name(group, "second"));
+            tellTwice(two.get(0), two.get(1), group.place("second"), group);
+            return two;
+        }
+        List<Node.Scalar> listed = group.scalars("of");
+        List<String> ids = new ArrayList<>();
+        for (Node.Scalar one : listed) {
+            context.references().use(one, SOLUTION, MATERIAL);
+            String id = one.text().strip();
+            tellTwice(ids.contains(id) ? id : "", id, one.place(), group);
+            ids.add(id);
+        }
+        return ids;
+    }
+
+    private static void tellTwice(String earlier, String id, Place place, Fields group) {
+        if (earlier.equals(id)) {
+            group.messages().add(FormMessages.PART_TWICE.at(place, "part", id));
+        }
+    }
+
+    private static List<Double> numbers(Fields group) {
         Optional<Node.Scalar> written = group.scalar("parts");
         if (written.isEmpty()) {
             group.soundness().spoil(group.place());
-            return STAND_IN;
+            return List.of();
         }
-        Matcher parts = PARTS.matcher(written.get().text().strip());
-        if (!parts.matches()) {
-            group.messages().add(written.get().text().matches("\\s*\\d+(\\.\\d+)?\\s*:\\s*\\d+(\\.\\d+)?\\s*")
+        String text = written.get().text().strip();
+        if (!PARTS.matcher(text).matches()) {
+            group.messages().add(text.matches("\\d+(\\.\\d+)?\\s*:\\s*\\d+(\\.\\d+)?")
                     ? FormMessages.COLON_RATIO.at(written.get().place(), "found", written.get().text(),
-                            "question", Amounts.ratioQuestion(written.get().text().strip()))
+                            "question", Amounts.ratioQuestion(text))
                     : FormMessages.PARTS_FORM.at(written.get().place(), "found", written.get().text()));
-            return STAND_IN;
+            return List.of();
         }
-        double a = Double.parseDouble(parts.group(1));
-        double b = Double.parseDouble(parts.group(2));
-        if (a <= 0 || b <= 0) {
+        List<Double> numbers = Arrays.stream(text.split("\\s*\\+\\s*")).map(Double::valueOf).toList();
+        if (numbers.stream().anyMatch(one -> one <= 0)) {
             group.messages().add(FormMessages.NOT_POSITIVE.at(written.get().place(), "found", written.get().text()));
         }
-        return new Recipe.Parts(first, a, second, b, byMass, group.yes("cooked", false));
+        return numbers;
     }
 
     private String name(Fields group, String key) {

@@ -6,7 +6,6 @@ import java.util.Set;
 import java.util.stream.Stream;
 import org.benchleaf.model.Library;
 import org.benchleaf.model.Part;
-import org.benchleaf.model.Recipe;
 import org.benchleaf.model.Step;
 import org.benchleaf.model.TreatmentCase;
 
@@ -19,7 +18,7 @@ final class Materials {
     /** Ids of materials in the order in which the case first names them. */
     static Set<String> used(TreatmentCase treatment, Library library) {
         Set<String> ids = new LinkedHashSet<>();
-        treatment.solutions().forEach(solution -> ids.addAll(solution.recipe().ask(new InRecipe())));
+        treatment.solutions().forEach(solution -> ids.addAll(solution.recipe().ingredients()));
         treatment.steps().forEach(step -> ids.addAll(of(step)));
         ids.retainAll(library.materials().keySet());
         return ids;
@@ -30,38 +29,6 @@ final class Materials {
         Set<String> ids = new LinkedHashSet<>(step.uses());
         step.parts().forEach(part -> ids.addAll(part.ask(new InPart())));
         return List.copyOf(ids);
-    }
-
-    private static final class InRecipe implements Recipe.Kinds<List<String>> {
-        @Override
-        public List<String> mix(Recipe.Mix recipe) {
-            return List.of(recipe.from(), recipe.rest());
-        }
-
-        @Override
-        public List<String> dissolve(Recipe.Dissolve recipe) {
-            return List.of(recipe.solid(), recipe.in());
-        }
-
-        @Override
-        public List<String> dilute(Recipe.Dilute recipe) {
-            return List.of(recipe.stock(), recipe.with());
-        }
-
-        @Override
-        public List<String> saturate(Recipe.Saturate recipe) {
-            return List.of(recipe.solid(), recipe.in());
-        }
-
-        @Override
-        public List<String> adjust(Recipe.Adjust recipe) {
-            return List.of(recipe.liquid(), recipe.with());
-        }
-
-        @Override
-        public List<String> parts(Recipe.Parts recipe) {
-            return List.of(recipe.first(), recipe.second());
-        }
     }
 
     private static final class InPart implements Part.Kinds<List<String>> {

@@ -2,13 +2,17 @@ package org.benchleaf.compose;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.benchleaf.derive.Figure;
 import org.benchleaf.derive.Hazards;
 import org.benchleaf.derive.Preparation;
+import org.benchleaf.model.Material;
 import org.benchleaf.model.Recipe;
 import org.benchleaf.model.Solution;
 import org.benchleaf.model.Step;
+import org.benchleaf.quantity.Dimension;
 import org.benchleaf.quantity.Quantity;
 
 /** Puts one preparation into the order of making it: when to begin, what to measure, what to do, how it keeps. */
@@ -35,8 +39,16 @@ final class RecipeMaker {
                 preparation.batches() > 1 ? Optional.of(words.say("prepare.times", "n", preparation.batches()))
                         : Optional.empty(),
                 begin(preparation), preparation.measures().stream().map(this::measure).toList(),
-                solution.how().stream().map(sheet::linked).toList(), facts(solution, preparation), cautions(solution),
+                solution.how().stream().map(sheet::linked).toList(), facts(solution, preparation), cautions(solution, preparation),
                 briefing.equipment(handling(solution).map(Hazards::wear).orElse(List.of())), hazards.of(solution.id()), workings(preparation), words.group("recipe"));
+    }
+
+    /** What a material or solution is called; a substance by its own name. */
+    private String named(String id) {
+        return desk.treatment().solution(id).map(Solution::name)
+                .or(() -> Optional.ofNullable(desk.library().materials().get(id)).map(Material::name))
+                .or(() -> Optional.ofNullable(desk.library().reference().substances().get(id))
+                        .map(row -> row.name().toLowerCase(Locale.ROOT))).orElse(id);
     }
 
     private Optional<String> begin(Preparation preparation) {
@@ -90,13 +102,23 @@ final class RecipeMaker {
         return Optional.ofNullable(desk.worked().hazards().get(solution.id()));
     }
 
-    private List<Caution> cautions(Solution solution) {
+    private List<Caution> cautions(Solution solution, Preparation preparation) {
         List<Caution> cautions = new ArrayList<>(briefing.cautions(
                 handling(solution).map(Hazards::cautions).orElse(List.of())));
         if (solution.recipe() instanceof Recipe.Adjust adjust) {
             cautions.add(byTheMeter(adjust));
         }
+        if (preparation.measures().stream().anyMatch(this::isJoined)) {
+            cautions.add(new Caution("care", sheet.words().say("caution-level.care"),
+                    Html.ofText(sheet.words().say("prepare.may-shrink")), Html.ofText("")));
+        }
         return cautions;
+    }
+
+    /** Whether it is a volume that is measured apart and joined with others whose table nobody has. */
+    private boolean isJoined(Preparation.Measure measure) {
+        return measure.exact().dimension() == Dimension.VOLUME && sheet.figure(measure.figure())
+                .filter(figure -> figure.method().equals("mixture") || figure.method().equals("parts")).isPresent();
     }
 
     /** A bath brought to a pH is measured, never trusted to its sum. */
@@ -117,8 +139,10 @@ final class RecipeMaker {
         return solution.recipe().ask(new Recipe.Kinds<Optional<String>>() {
             @Override
             public Optional<String> mix(Recipe.Mix recipe) {
-                return Optional.of(words.say("label.mix", "strength", numbers.written(recipe.strength()).text(),
-                        "liquid", recipe.liquid()));
+                return Optional.of(words.say("label.mix", "parts", recipe.shares().stream()
+                        .map(share -> words.say("label.share", "strength", numbers.written(share.strength()).text(),
+                                "liquid", named(share.liquid()))).collect(Collectors.joining(", ")),
+                        "rest", named(recipe.rest())));
             }
 
             @Override
@@ -146,7 +170,9 @@ final class RecipeMaker {
             @Override
             public Optional<String> parts(Recipe.Parts recipe) {
                 return Optional.of(words.say(recipe.byMass() ? "label.parts-mass" : "label.parts-volume",
-                        "first", numbers.number(recipe.firstParts()), "second", numbers.number(recipe.secondParts())));
+                        "parts", recipe.portions().stream().map(one -> words.say("label.portion",
+                                "n", numbers.number(one.parts()), "what", named(one.of())))
+                                .collect(Collectors.joining(" + "))));
             }
         });
     }

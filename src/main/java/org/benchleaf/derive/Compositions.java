@@ -1,5 +1,7 @@
 package org.benchleaf.derive;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -23,12 +25,19 @@ final class Compositions implements Recipe.Kinds<Composition> {
     /** The lightest liquid that the trade dissolves things in: a share by mass worked out with it is on the large side. */
     private static final double LIGHTEST = 0.785;
 
+    /** What is sold at this share counts as the pure substance: the rest is no part on its own; common practice. */
+    private static final double PURE = 0.98;
+
     private final Bench bench;
+    private final Strengths strengths;
+    private final Densities densities;
     private final UnknownWords unknown;
     private final Map<String, Composition> known = new HashMap<>();
 
     Compositions(Bench bench) {
         this.bench = bench;
+        this.strengths = new Strengths(bench);
+        this.densities = new Densities(bench, strengths);
         this.unknown = new UnknownWords(bench.library().reference());
     }
 
@@ -66,11 +75,13 @@ final class Compositions implements Recipe.Kinds<Composition> {
         double share = material.strength().map(strength -> share(row.get(), strength)).orElse(1.0);
         Map<String, Double> shares = new LinkedHashMap<>();
         shares.put(row.get().key(), share);
-        if (share < 1) {
+        boolean inWater = row.get().suppliedInWater() || row.get().key().equals("ethanol");
+        if (share < 1 && inWater) {
             shares.put("water", 1 - share);
         }
         Optional<Composition.Spirit> spirit = spirit(row.get(), byVolumeOrPure(material.strength()));
-        return new Composition(shares, material.ph(), spirit, List.of());
+        Composition bought = new Composition(shares, material.ph(), spirit, List.of());
+        return share < PURE && !inWater ? bought.lacking(unknown.restOf(material.name(), row.get().name())) : bought;
     }
 
     /** Vapour that burns comes from what has a flash point or is classified by one. */
@@ -113,14 +124,101 @@ final class Compositions implements Recipe.Kinds<Composition> {
 
     @Override
     public Composition mix(Recipe.Mix recipe) {
-        Composition rest = of(recipe.rest());
-        Optional<Substance> liquid = substanceOf(recipe.liquid()).or(() -> substanceOf(recipe.from()));
-        if (liquid.isEmpty()) {
-            return rest.lacking(unknown.part(recipe.liquid()));
+        List<Weighed> parts = new ArrayList<>();
+        parts.add(weighed(of(recipe.rest()), recipe.rest(), 0, recipe.byMass()));
+        double poured = 0;
+        for (Recipe.Share share : recipe.shares()) {
+            Weighed part = strengths.isEthanolAndWater(recipe) ? ofEthanol(share) : part(share, recipe.byMass());
+            poured += part.amount();
+            parts.add(1, part);
         }
-        Composition pure = new Composition(Map.of(liquid.get().key(), 1.0), Optional.empty(), Optional.empty(), List.of());
-        return pure.joined(rest, share(liquid.get(), recipe.strength())).with(Optional.empty(),
-                spirit(liquid.get(), byVolumeOrPure(Optional.of(recipe.strength()))).or(rest::spirit));
+        parts.set(0, parts.get(0).with(Math.max(0, 1 - poured)));
+        return joined(parts).with(Optional.empty(), burning(recipe));
+    }
+
+    /**
+     * Something that is poured.
+     *
+     * @param what it is made of
+     * @param amount its share of the whole, as it is poured
+     * @param density by which that share becomes a mass; 1 where it is a mass
+     */
+    private record Weighed(Composition what, double amount, double density) {
+
+        Weighed with(double another) {
+            return new Weighed(what, another, density);
+        }
+
+        double mass() {
+            return amount * density;
+        }
+    }
+
+    private Weighed weighed(Composition what, String id, double amount, boolean byMass) {
+        if (byMass) {
+            return new Weighed(what, amount, 1);
+        }
+        Densities.Density density = densities.of(id);
+        return density.value().map(known -> new Weighed(what, amount, known.in(Unit.KILOGRAM_PER_CUBIC_METRE) / 1000))
+                .orElseGet(() -> new Weighed(what.lacking(unknown.shareByMass(id, density.why())), amount, 1));
+    }
+
+    /** Ethanol and water by their table: the share by mass of the ethanol itself, and the rest of it water. */
+    private Weighed ofEthanol(Recipe.Share share) {
+        Composition stock = of(share.from());
+        Optional<Substance> ethanol = substance("ethanol");
+        Composition pure = ethanol.isEmpty() ? stock : new Composition(Map.of("ethanol", 1.0), Optional.empty(),
+                Optional.empty(), stock.unknown());
+        return new Weighed(pure, ethanol.map(row -> share(row, share.strength())).orElse(1.0), 1);
+    }
+
+    private Weighed part(Recipe.Share share, boolean byMass) {
+        Composition stock = of(share.from());
+        Optional<Quantity> strength = strengths.of(share.from(), share.liquid())
+                .filter(one -> one.dimension() == share.strength().dimension() && one.value() > 0);
+        double wanted = share.strength().high() * share.strength().unit().factor();
+        if (share.asItIs() || strength.isPresent()) {
+            double pure = share.asItIs() ? 1 : strength.get().value() * strength.get().unit().factor();
+            return weighed(stock, share.from(), Math.min(1, wanted / pure), byMass);
+        }
+        Optional<Substance> liquid = substanceOf(share.liquid()).or(() -> substanceOf(share.from()));
+        Composition pure = liquid.map(row -> new Composition(Map.of(row.key(), 1.0), Optional.empty(),
+                Optional.empty(), stock.unknown())).orElseGet(() -> stock.lacking(unknown.part(share.liquid())));
+        return weighed(pure, share.from(), wanted, byMass);
+    }
+
+    private static Composition joined(List<Weighed> parts) {
+        Composition made = parts.get(0).what();
+        double mass = parts.get(0).mass();
+        for (Weighed next : parts.subList(1, parts.size())) {
+            mass += next.mass();
+            made = next.what().joined(made, mass == 0 ? 0 : next.mass() / mass);
+        }
+        return made;
+    }
+
+    /** The flammable liquid of a mixture. Several count as the one that burns first, undiluted, on the careful side. */
+    private Optional<Composition.Spirit> burning(Recipe.Mix recipe) {
+        List<Composition.Spirit> several = new ArrayList<>();
+        for (Recipe.Share share : recipe.shares()) {
+            (share.asItIs() ? Optional.<Substance>empty() : substanceOf(share.liquid()).or(() -> substanceOf(share.from())))
+                    .flatMap(row -> spirit(row, byVolumeOrPure(Optional.of(share.strength()))))
+                    .or(() -> of(share.from()).spirit()).ifPresent(several::add);
+        }
+        of(recipe.rest()).spirit().ifPresent(several::add);
+        return first(several);
+    }
+
+    private Optional<Composition.Spirit> first(List<Composition.Spirit> several) {
+        return several.size() < 2 ? several.stream().findFirst()
+                : several.stream().min(Comparator.comparingDouble(this::flashPoint)).map(one ->
+                        new Composition.Spirit(one.substance(), Quantity.of(100, Unit.PERCENT_BY_VOLUME)));
+    }
+
+    /** In °C; the lowest of all where none is known. */
+    private double flashPoint(Composition.Spirit one) {
+        return substance(one.substance()).flatMap(Substance::fire).flatMap(Substance.Fire::flashPoint)
+                .map(point -> point.lowIn(Unit.CELSIUS)).orElse(Double.NEGATIVE_INFINITY);
     }
 
     @Override
@@ -146,7 +244,7 @@ final class Compositions implements Recipe.Kinds<Composition> {
     }
 
     private Optional<Double> part(String stock, Quantity wanted) {
-        return new Strengths(bench).of(stock).filter(own -> own.dimension() == wanted.dimension() && own.value() > 0)
+        return strengths.of(stock).filter(own -> own.dimension() == wanted.dimension() && own.value() > 0)
                 .map(own -> wanted.in(own.unit()) / own.value());
     }
 
@@ -181,9 +279,13 @@ final class Compositions implements Recipe.Kinds<Composition> {
 
     @Override
     public Composition parts(Recipe.Parts recipe) {
-        Composition first = of(recipe.first());
-        Composition second = of(recipe.second());
-        double share = recipe.firstParts() / (recipe.firstParts() + recipe.secondParts());
-        return first.joined(second, share).with(Optional.empty(), first.spirit().or(second::spirit));
+        List<Weighed> parts = new ArrayList<>();
+        List<Composition.Spirit> burning = new ArrayList<>();
+        for (Recipe.Portion portion : recipe.portions()) {
+            Composition what = of(portion.of());
+            what.spirit().ifPresent(burning::add);
+            parts.add(0, weighed(what, portion.of(), portion.parts() / recipe.all(), recipe.byMass()));
+        }
+        return joined(parts).with(Optional.empty(), first(burning));
     }
 }

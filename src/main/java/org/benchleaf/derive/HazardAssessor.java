@@ -62,7 +62,7 @@ final class HazardAssessor {
         Map<String, Hazards> hazards = new LinkedHashMap<>();
         Set<String> ids = new LinkedHashSet<>();
         bench.source().solutions().forEach(solution -> {
-            ids.addAll(Ingredients.of(solution.recipe()));
+            ids.addAll(solution.recipe().ingredients());
             ids.add(solution.id());
         });
         bench.source().steps().forEach(step -> ids.addAll(UsedThings.of(step)));
@@ -125,7 +125,7 @@ final class HazardAssessor {
 
     /** Whoever prepares a solution handles its ingredients at full strength. */
     private Situation preparing(Solution solution) {
-        List<String> ids = new ArrayList<>(Ingredients.of(solution.recipe()));
+        List<String> ids = new ArrayList<>(solution.recipe().ingredients());
         ids.add(solution.id());
         String words = String.join(" ", solution.how()) + " " + solution.name();
         double most = bench.uses().of(solution.id()).stream().mapToDouble(HazardAssessor::millilitres).max().orElse(0);
@@ -198,7 +198,7 @@ final class HazardAssessor {
     }
 
     private void tellUnknown() {
-        bench.source().solutions().forEach(solution -> Ingredients.of(solution.recipe()).forEach(id ->
+        bench.source().solutions().forEach(solution -> solution.recipe().ingredients().forEach(id ->
                 bench.material(id).ifPresent(material -> tellUnknown(material, solution.id(), solution.place()))));
         bench.source().steps().forEach(step -> UsedThings.of(step).forEach(id ->
                 bench.material(id).ifPresent(material -> tellUnknown(material, step.id(), step.place()))));

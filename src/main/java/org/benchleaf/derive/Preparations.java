@@ -18,7 +18,16 @@ import org.benchleaf.quantity.Unit;
 /** Works out how much of each solution to make, from what uses it, and what to measure out for it. */
 final class Preparations {
 
+    /**
+     * Liquids may lose so much volume when they are joined; common practice, no source. Ethanol and water, which shrink
+     * more than most, lose 3.6 % (OIML R 22).
+     */
+    private static final double SHRINKING = 1.05;
+    private static final String HEAVIEST = "A volume is taken to weigh as much as the heaviest of the liquids, and 5 %"
+            + " more because the mixture may shrink.";
+
     private final Bench bench;
+    private final Strengths strengths;
     private final MeasureChoice measuring;
     private final Map<String, Minutes> stepTimes;
 
@@ -29,6 +38,7 @@ final class Preparations {
      */
     Preparations(Bench bench, Map<String, Minutes> stepTimes) {
         this.bench = bench;
+        this.strengths = new Strengths(bench);
         this.measuring = new MeasureChoice(bench.library().studio(), bench.tolerances());
         this.stepTimes = stepTimes;
     }
@@ -48,7 +58,7 @@ final class Preparations {
         Map<String, List<String>> usedBy = new LinkedHashMap<>();
         bench.source().solutions().forEach(solution -> usedBy.put(solution.id(), new ArrayList<>()));
         for (Solution user : bench.source().solutions()) {
-            for (String of : Ingredients.of(user.recipe())) {
+            for (String of : user.recipe().ingredients()) {
                 if (usedBy.containsKey(of)) {
                     usedBy.get(of).add(user.id());
                 }
@@ -69,7 +79,7 @@ final class Preparations {
         int batches = batches(solution);
         Optional<Figure> batch = batch(solution, needed, batches);
         if (batch.isEmpty()) {
-            bench.messages().add(FigureMessages.NOTHING_TO_MAKE.at(solution.place(), "solution", solution.id()));
+            tellNoBatch(solution);
             return Optional.empty();
         }
         Set<String> before = bench.ledger().ids();
@@ -86,6 +96,14 @@ final class Preparations {
         return Optional.of(new Preparation(solution.id(), needed.orElse(batch.get()).value(), batch.get().value(),
                 batches, measures, solution.readyIn(), solution.handsOn(), solution.keeps(), usedIn(solution.id(),
                         new LinkedHashSet<>()), List.copyOf(figures)));
+    }
+
+    private void tellNoBatch(Solution solution) {
+        Optional<String> why = Optional.of(heaviest(solution).why()).filter(text -> countsMass(solution)
+                && !text.isEmpty() && !(bench.uses().of(solution.id()).isEmpty() && solution.make().isEmpty()));
+        bench.messages().add(why.map(text -> FigureMessages.NO_DENSITY.at(solution.place(), "solution", solution.id(),
+                "why", text)).orElseGet(() -> FigureMessages.NOTHING_TO_MAKE.at(solution.place(),
+                        "solution", solution.id())));
     }
 
     /** The steps that use it, directly or through other solutions. */
@@ -111,10 +129,14 @@ final class Preparations {
         List<String> notes = new ArrayList<>();
         for (Uses.Use use : uses) {
             Quantity amount = use.figure().value();
-            if (amount.dimension() != kind) {
-                notes.add("One millilitre is taken to weigh one gram.");
+            Optional<Quantity> same = asKind(amount, kind, solution);
+            if (same.isEmpty()) {
+                return Optional.empty();
             }
-            amounts.add(Amounts.times(asKind(amount, kind), use.times()));
+            if (amount.dimension() != kind) {
+                notes.add(countsMass(solution) ? HEAVIEST : "One millilitre is taken to weigh one gram.");
+            }
+            amounts.add(Amounts.times(same.get(), use.times()));
             givens.add(given(use));
         }
         return Optional.of(bench.ledger().put(solution.id() + ".needed", "used in all", Amounts.readable(
@@ -127,8 +149,33 @@ final class Preparations {
                 plain.text() + " × " + Reading.number(use.times()), plain.from());
     }
 
+    /** A mixture by mass gives a volume only through densities. */
+    private static boolean countsMass(Solution solution) {
+        return solution.recipe() instanceof Recipe.Mix mix && mix.byMass();
+    }
+
+    /**
+     * An amount of a solution in its own kind. Liquids mixed by mass weigh at most what the heaviest of them does, and
+     * some more because they may shrink; empty where a density is not known.
+     */
+    private Optional<Quantity> asKind(Quantity amount, Dimension kind, Solution solution) {
+        if (amount.dimension() == kind || !countsMass(solution)) {
+            return Optional.of(asKind(amount, kind));
+        }
+        return heaviest(solution).value().map(density -> Amounts.times(amount.to(Unit.LITRE),
+                density.highIn(Unit.GRAM_PER_LITRE) * SHRINKING)).map(grams -> new Quantity(grams.value(),
+                        grams.low(), grams.high(), Unit.GRAM, grams.spread()));
+    }
+
+    private Densities.Density heaviest(Solution solution) {
+        return new Densities(bench, strengths).ofHeaviest(solution.recipe().ingredients());
+    }
+
     private static boolean byMass(Recipe recipe) {
         return recipe instanceof Recipe.Parts parts && parts.byMass()
+                || recipe instanceof Recipe.Mix mix && mix.byMass()
+                || recipe instanceof Recipe.Dilute dilute && dilute.strength()
+                        .filter(strength -> strength.dimension() == Dimension.MASS_FRACTION).isPresent()
                 || recipe instanceof Recipe.Dissolve dissolve
                         && dissolve.strength().dimension() == Dimension.MASS_FRACTION;
     }
@@ -160,9 +207,15 @@ final class Preparations {
         if (batches > 1) {
             givens.add(Ledger.given("batches", "made fresh so many times", Quantity.count(batches), Job.CASE_FILE));
         }
-        Optional<Quantity> once = needed.map(figure -> Amounts.times(asKind(figure.value(), kind), 1.0 / batches));
-        Optional<Quantity> make = solution.make().map(amount -> asKind(amount, kind));
-        Optional<Quantity> least = solution.least().map(amount -> asKind(amount, kind));
+        double shrinking = strengths.mayShrink(solution.recipe()) ? SHRINKING : 1;
+        Optional<Quantity> once = needed.map(figure -> Amounts.times(asKind(figure.value(), kind),
+                shrinking / batches));
+        Optional<Quantity> make = solution.make().flatMap(amount -> asKind(amount, kind, solution));
+        Optional<Quantity> least = solution.least().flatMap(amount -> asKind(amount, kind, solution));
+        if (shrinking > 1 && needed.isPresent() && solution.make().isEmpty()) {
+            givens.add(Ledger.given("shrinking", "so that enough is left when the volumes shrink",
+                    Quantity.number(SHRINKING), Job.USUAL));
+        }
         make.ifPresent(amount -> givens.add(Ledger.given("make", "amount to make", amount, Job.CASE_FILE)));
         least.ifPresent(amount -> givens.add(Ledger.given("least", "least that can be made well", amount, Job.CASE_FILE)));
         if (make.isPresent() && once.isPresent() && make.get().high() < once.get().low() * (1 - 1e-9)) {

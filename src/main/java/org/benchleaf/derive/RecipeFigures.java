@@ -43,12 +43,14 @@ final class RecipeFigures implements Recipe.Kinds<List<RecipeFigures.Ingredient>
     private final Solution solution;
     private final Figure batch;
     private final Strengths strengths;
+    private final MixtureFigures mixtures;
 
     RecipeFigures(Bench bench, Solution solution, Figure batch) {
         this.bench = bench;
         this.solution = solution;
         this.batch = batch;
         this.strengths = new Strengths(bench);
+        this.mixtures = new MixtureFigures(bench, solution, batch);
     }
 
     private String id(String name) {
@@ -77,33 +79,39 @@ final class RecipeFigures implements Recipe.Kinds<List<RecipeFigures.Ingredient>
 
     @Override
     public List<Ingredient> mix(Recipe.Mix recipe) {
-        return weakened(recipe.from(), recipe.strength(), recipe.rest());
+        if (strengths.isEthanolAndWater(recipe) && !recipe.byMass()) {
+            Recipe.Share share = recipe.shares().get(0);
+            return strengths.of(share.from()).filter(stock -> stock.dimension() == Dimension.VOLUME_FRACTION)
+                    .map(stock -> ofEthanol(share, recipe.rest(), stock))
+                    .orElseGet(() -> mixtures.work(recipe, List.of("stock"), "water"));
+        }
+        return mixtures.work(recipe, recipe.shares().size() == 1 ? List.of("stock")
+                : recipe.shares().stream().map(share -> share.liquid().replace(' ', '-')).toList(), "rest");
     }
 
+    private List<Ingredient> ofEthanol(Recipe.Share share, String rest, Quantity stock) {
+        Map<String, Figure> made = bench.ledger().work(job("ethanol-mixture")
+                .given("strength", share.strength(), Job.CASE_FILE).given("volume", volume(), batch.id())
+                .given("stock", stock, mixtures.origin(share.from()))
+                .gives("stock-volume", id("stock-volume")).gives("water-volume", id("water-volume"))
+                .gives("stock-mass", id("stock-mass")).gives("water-mass", id("water-mass"))
+                .gives("mass-fraction", id("mass-fraction")).gives("density", id("density"))
+                .gives("flash-point", id("flash-point")));
+        return named(made, share.from(), "stock-volume", rest, "water-volume");
+    }
+
+    /** A share of the whole is a mixture of two; a mass or an amount per volume is made up to its volume. */
     private List<Ingredient> weakened(String from, Quantity strength, String rest) {
-        Optional<Quantity> stock = strengths.of(from);
+        if (strength.dimension() == Dimension.VOLUME_FRACTION || strength.dimension() == Dimension.MASS_FRACTION) {
+            Recipe.Mix mix = new Recipe.Mix("what is in " + from, strength, rest, from);
+            return strengths.isEthanolAndWater(mix) && !mix.byMass() ? mix(mix)
+                    : mixtures.work(mix, List.of("stock"), "diluent");
+        }
+        Optional<Quantity> stock = mixtures.stock(from, strengths.of(from), strength);
         if (stock.isEmpty()) {
-            bench.missing(id("stock-volume"), "the strength of '" + from + "'", "'strength:' where it is described",
-                    solution.place());
             return List.of();
         }
-        if (stock.get().dimension() != strength.dimension()) {
-            bench.messages().add(FigureMessages.UNLIKE_KINDS.at(solution.place(), "solution", solution.id(),
-                    "wanted", Reading.of(strength), "stock", from, "found", Reading.of(stock.get())));
-            return List.of();
-        }
-        String origin = bench.source().solution(from).isPresent() ? Job.CASE_FILE : Job.MATERIAL;
-        if (strengths.isEthanol(from) && strength.dimension() == Dimension.VOLUME_FRACTION) {
-            Map<String, Figure> made = bench.ledger().work(job("ethanol-mixture")
-                    .given("strength", strength, Job.CASE_FILE).given("volume", volume(), batch.id())
-                    .given("stock", stock.get(), origin)
-                    .gives("stock-volume", id("stock-volume")).gives("water-volume", id("water-volume"))
-                    .gives("stock-mass", id("stock-mass")).gives("water-mass", id("water-mass"))
-                    .gives("mass-fraction", id("mass-fraction")).gives("density", id("density"))
-                    .gives("flash-point", id("flash-point")));
-            return named(made, from, "stock-volume", rest, "water-volume");
-        }
-        Map<String, Figure> made = bench.ledger().work(job("dilution").given("stock", stock.get(), origin)
+        Map<String, Figure> made = bench.ledger().work(job("dilution").given("stock", stock.get(), mixtures.origin(from))
                 .given("strength", strength, Job.CASE_FILE).given("volume", volume(), batch.id())
                 .note("Make up to the whole volume: volumes of two liquids need not add up.")
                 .gives("stock-volume", id("stock-volume")).gives("diluent-volume", id("diluent-volume")));
@@ -245,25 +253,28 @@ final class RecipeFigures implements Recipe.Kinds<List<RecipeFigures.Ingredient>
 
     @Override
     public List<Ingredient> parts(Recipe.Parts recipe) {
-        if (recipe.byMass()) {
-            return named(bench.ledger().work(job("parts")
-                    .given("parts", List.of(Quantity.number(recipe.firstParts()),
-                            Quantity.number(recipe.secondParts())), Job.CASE_FILE)
-                    .given("total", batch.value().to(Unit.GRAM), batch.id())
-                    .gives("first", id("first"), "first part").gives("second", id("second"), "second part")
-                    .gives("mass-fraction", id("mass-fraction"), recipe.cooked()
-                            ? "share of the first part before cooking" : "share of the first part")),
-                    recipe.first(), "first", recipe.second(), "second");
+        List<Recipe.Portion> portions = recipe.portions();
+        Quantity total = recipe.byMass() ? batch.value().to(Unit.GRAM) : volume();
+        Job job = parts(recipe, total).gives("first", id("first"), "first part")
+                .gives("second", id("second"), "second part");
+        if (recipe.byMass() && portions.size() == 2) {
+            job.gives("mass-fraction", id("mass-fraction"), recipe.cooked()
+                    ? "share of the first part before cooking" : "share of the first part");
         }
-        double all = recipe.firstParts() + recipe.secondParts();
-        return ingredients(byVolume(recipe.first(), "first", "first part", recipe.firstParts() / all),
-                byVolume(recipe.second(), "second", "second part", recipe.secondParts() / all));
+        List<Ingredient> list = new ArrayList<>(named(bench.ledger().work(job), portions.get(0).of(), "first",
+                portions.get(1).of(), "second"));
+        for (int i = 2; i < portions.size(); i++) {
+            String name = id("part-" + (i + 1));
+            String of = portions.get(i).of();
+            Optional.ofNullable(bench.ledger().work(parts(recipe, total)
+                    .given("part", Quantity.number(i + 1), Job.CASE_FILE).gives("part", name, "part " + (i + 1)))
+                    .get(name)).ifPresent(figure -> list.add(new Ingredient(of, figure)));
+        }
+        return list;
     }
 
-    private Ingredient byVolume(String of, String name, String label, double share) {
-        return new Ingredient(of, bench.ledger().put(id(name), label, Amounts.times(volume(), share), "share-of",
-                List.of(Ledger.given(batch), Ledger.given("share", "share of all parts",
-                        Quantity.of(100 * share, Unit.PERCENT), Job.CASE_FILE)),
-                "The mixture may come to less than the sum of its parts."));
+    private Job parts(Recipe.Parts recipe, Quantity total) {
+        return job("parts").given("parts", recipe.portions().stream().map(one -> Quantity.number(one.parts())).toList(),
+                Job.CASE_FILE).given("total", total, batch.id());
     }
 }

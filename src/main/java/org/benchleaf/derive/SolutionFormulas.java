@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import org.benchleaf.model.ReferenceTable;
 import org.benchleaf.quantity.Dimension;
 import org.benchleaf.quantity.Quantity;
@@ -17,6 +18,9 @@ import org.benchleaf.science.Vapour;
 
 /** Binds the names of the calculations about ethanol, solutions and vapour to their formulas. */
 final class SolutionFormulas {
+
+    private static final String SEPARATELY = "Each is measured separately, then they are joined; the mixture may come"
+            + " to less than the volumes together, and by how much is not known.";
 
     private final List<FlashPoint> flashPoints;
     private final Vapour.Limits ethanol;
@@ -36,6 +40,8 @@ final class SolutionFormulas {
         formulas.put("dissolving", SolutionFormulas::dissolving);
         formulas.put("dilution", SolutionFormulas::dilution);
         formulas.put("parts", SolutionFormulas::parts);
+        formulas.put("mixture", SolutionFormulas::shares);
+        formulas.put("mass-and-volume", SolutionFormulas::massAndVolume);
     }
 
     private Answers mixture(Args args) {
@@ -141,10 +147,51 @@ final class SolutionFormulas {
     }
 
     private static Answers parts(Args args) {
-        List<Quantity> parts = args.exactly(2, "parts");
-        Solutions.Parts mixture = Solutions.parts(parts.get(0), parts.get(1), args.one("total"));
-        return new Answers().number("first", mixture.first()).number("second", mixture.second())
-                .number("mass-fraction", mixture.massFraction());
+        List<Quantity> parts = args.list("parts");
+        Quantity total = args.one("total");
+        if (parts.size() < 2) {
+            throw new NotAllowed(Refusal.notAllowed("parts", parts.size() + " numbers: " + Written.of(parts),
+                    "at least 2 numbers", "what the formula asks for"));
+        }
+        Answers answers = new Answers().number("first", Solutions.part(parts, 0, total))
+                .number("second", Solutions.part(parts, 1, total))
+                .number("part", Solutions.part(parts, which(args, parts), total));
+        if (total.dimension() == Dimension.VOLUME) {
+            return answers.withhold("mass-fraction", "parts by volume say nothing of the mass").note(SEPARATELY);
+        }
+        return answers.number("mass-fraction", Solutions.part(parts, 0, Quantity.of(100, Unit.PERCENT_BY_MASS)));
+    }
+
+    /** The place of the part that is asked for, from 0. */
+    private static int which(Args args, List<Quantity> parts) {
+        double which = args.one("part").value();
+        if (which != Math.rint(which) || which < 1 || which > parts.size()) {
+            throw new NotAllowed(Refusal.notAllowed("part", Written.of(args.one("part")),
+                    "a whole number from 1 to " + parts.size() + ", the number of parts", "what the formula asks for"));
+        }
+        return (int) which - 1;
+    }
+
+    private static Answers shares(Args args) {
+        List<Quantity> shares = args.list("shares");
+        List<Quantity> stocks = args.exactly(shares.size(), "stocks");
+        Quantity total = args.one("total");
+        Dimension kind = total.dimension() == Dimension.MASS ? Dimension.MASS_FRACTION : Dimension.VOLUME_FRACTION;
+        for (Quantity share : Stream.concat(shares.stream(), stocks.stream()).toList()) {
+            if (share.dimension() != kind) {
+                throw new NotAllowed(Refusal.notAllowed("shares", Written.of(share), kind.words()
+                        + ", with a total that is " + total.dimension().words(), "definition of the share"));
+            }
+        }
+        Solutions.Mixture mixture = Solutions.mixture(shares, stocks, which(args, shares), total);
+        Answers answers = new Answers().number("part", mixture.part()).number("rest", mixture.rest())
+                .number("rest-share", mixture.restShare());
+        return kind == Dimension.VOLUME_FRACTION ? answers.note(SEPARATELY) : answers;
+    }
+
+    private static Answers massAndVolume(Args args) {
+        Solutions.MassAndVolume both = Solutions.byDensity(args.one("amount"), args.one("density"));
+        return new Answers().number("mass", both.mass()).number("volume", both.volume());
     }
 
     private static Answers belowFreezing(Quantity temperature, Answers answers) {

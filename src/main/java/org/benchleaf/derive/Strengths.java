@@ -3,6 +3,8 @@ package org.benchleaf.derive;
 import java.util.Optional;
 import org.benchleaf.model.Material;
 import org.benchleaf.model.Recipe;
+import org.benchleaf.model.Solution;
+import org.benchleaf.quantity.Dimension;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
 
@@ -20,16 +22,41 @@ final class Strengths implements Recipe.Kinds<Optional<Quantity>> {
                 .orElseGet(() -> bench.material(id).flatMap(Material::strength));
     }
 
+    /** How much of a liquid is in a stock; the strength of the stock where it has only one. */
+    Optional<Quantity> of(String id, String liquid) {
+        return bench.source().solution(id).map(Solution::recipe).filter(Recipe.Mix.class::isInstance)
+                .flatMap(mix -> ((Recipe.Mix) mix).shares().stream().filter(share -> share.liquid().equals(liquid))
+                        .findFirst().map(Recipe.Share::strength)).or(() -> of(id));
+    }
+
     /** Whether a stock is ethanol and water, for which volumes must be worked out by mass. */
     boolean isEthanol(String id) {
         boolean bought = bench.material(id).flatMap(Material::substance).filter("ethanol"::equals).isPresent();
-        return bought || bench.source().solution(id).filter(solution -> solution.recipe() instanceof Recipe.Mix)
-                .map(solution -> isEthanol(((Recipe.Mix) solution.recipe()).from())).orElse(false);
+        return bought || bench.source().solution(id).map(Solution::recipe).filter(Recipe.Mix.class::isInstance)
+                .map(mix -> isEthanolAndWater((Recipe.Mix) mix)).orElse(false);
+    }
+
+    /** Whether a mixture is of ethanol and water alone. */
+    boolean isEthanolAndWater(Recipe.Mix mix) {
+        return mix.shares().size() == 1 && !mix.shares().get(0).asItIs() && isWater(mix.rest())
+                && isEthanol(mix.shares().get(0).from());
+    }
+
+    boolean isWater(String id) {
+        return bench.material(id).flatMap(Material::substance).filter("water"::equals).isPresent();
+    }
+
+    /** Whether liquids are measured by volume one by one and joined, so that less than their sum may come out. */
+    boolean mayShrink(Recipe recipe) {
+        return recipe instanceof Recipe.Mix mix && !mix.byMass() && !isEthanolAndWater(mix)
+                || recipe instanceof Recipe.Parts parts && !parts.byMass()
+                || recipe instanceof Recipe.Dilute dilute && !(isWater(dilute.with()) && isEthanol(dilute.stock()))
+                        && dilute.strength().filter(one -> one.dimension() == Dimension.VOLUME_FRACTION).isPresent();
     }
 
     @Override
     public Optional<Quantity> mix(Recipe.Mix recipe) {
-        return Optional.of(recipe.strength());
+        return recipe.shares().size() == 1 ? Optional.of(recipe.shares().get(0).strength()) : Optional.empty();
     }
 
     @Override
@@ -55,7 +82,7 @@ final class Strengths implements Recipe.Kinds<Optional<Quantity>> {
 
     @Override
     public Optional<Quantity> parts(Recipe.Parts recipe) {
-        double share = 100 * recipe.firstParts() / (recipe.firstParts() + recipe.secondParts());
-        return recipe.byMass() ? Optional.of(Quantity.of(share, Unit.PERCENT_BY_MASS)) : Optional.empty();
+        double share = 100 * recipe.portions().get(0).parts() / recipe.all();
+        return recipe.byMass() && recipe.portions().size() == 2 ? Optional.of(Quantity.of(share, Unit.PERCENT_BY_MASS)) : Optional.empty();
     }
 }

@@ -27,6 +27,16 @@ final class UnknownWords {
         return of("composition", "saturated-unknown", "part", name);
     }
 
+    /** A part of a mixture by volume whose share by mass cannot be had. */
+    Hazards.Unknown shareByMass(String name, String why) {
+        return of("composition", "density-missing", "part", name, "why", why);
+    }
+
+    /** A stock that is not pure, and of which nobody has said what the rest is. */
+    Hazards.Unknown restOf(String name, String substance) {
+        return of("composition", "rest-missing", "part", name, "substance", substance);
+    }
+
     /** The sentence of this key about this, with its holes filled. */
     Hazards.Unknown of(String about, String key, Object... pairs) {
         Reference.Wording wording = reference.wordings().get(key);

@@ -93,7 +93,11 @@ public enum FigureMessages implements MessageId {
     UNLIKE_KINDS("FIG-023", Severity.ERROR,
             "Solution '{solution}' is to have {wanted}, but its stock '{stock}' is stated as {found}.",
             "Shares by volume, by mass and mass per volume cannot be turned into one another without more knowledge.",
-            "State both strengths in the same way.");
+            "State both strengths in the same way."),
+    NO_DENSITY("FIG-040", Severity.ERROR,
+            "How much of solution '{solution}' to make cannot be worked out, because {why}.",
+            "It is mixed by mass and used by volume; only a density turns one into the other, and none is guessed.",
+            "Write 'make:' in grams, or give the density in content/reference/substances.yaml with its source.");
 
     private final String code;
     private final Severity severity;

@@ -1,10 +1,17 @@
 package org.benchleaf.model;
 
+import java.util.List;
 import java.util.Optional;
+import org.benchleaf.quantity.Dimension;
 import org.benchleaf.quantity.Quantity;
 
 /** How a solution is made: one of six ways. Ids name materials of the studio or other solutions of the case. */
 public sealed interface Recipe {
+
+    /** The ids of what it is made from, in the order of making. */
+    default List<String> ingredients() {
+        return ask(new RecipeIngredients());
+    }
 
     /** Asks a question that differs by the way of making. */
     <R> R ask(Kinds<R> kinds);
@@ -25,17 +32,45 @@ public sealed interface Recipe {
     }
 
     /**
-     * A mixture of liquids to a strength by volume.
+     * A mixture of any number of liquids, each with its share of the whole, and the rest.
      *
-     * @param liquid the liquid whose strength is given
-     * @param strength its share
+     * @param shares the parts whose share is given, all by mass or all by volume; at least one
      * @param rest what makes up the rest
-     * @param from the stock the liquid is taken from
      */
-    record Mix(String liquid, Quantity strength, String rest, String from) implements Recipe {
+    record Mix(List<Share> shares, String rest) implements Recipe {
+
+        public Mix {
+            shares = List.copyOf(shares);
+        }
+
+        /** A mixture of one liquid and the rest. */
+        public Mix(String liquid, Quantity strength, String rest, String from) {
+            this(List.of(new Share(liquid, strength, from)), rest);
+        }
+
+        /** Whether the shares count mass; otherwise volume. */
+        public boolean byMass() {
+            return shares.get(0).strength().dimension() == Dimension.MASS_FRACTION;
+        }
+
         @Override
         public <R> R ask(Kinds<R> kinds) {
             return kinds.mix(this);
+        }
+    }
+
+    /**
+     * One part of a mixture.
+     *
+     * @param liquid what the share counts: a substance, or a material or solution as it is in its bottle
+     * @param strength its share of the mixture
+     * @param from the stock it is taken from; the liquid itself where the share counts the stock as it is
+     */
+    record Share(String liquid, Quantity strength, String from) {
+
+        /** Whether the share counts the stock as it is in its bottle, whatever that holds. */
+        public boolean asItIs() {
+            return liquid.equals(from);
         }
     }
 
@@ -80,16 +115,36 @@ public sealed interface Recipe {
     }
 
     /**
-     * So many parts of one and so many of another.
+     * So many parts of one thing and so many of each other.
      *
+     * @param portions at least two, in the order of making
      * @param byMass whether parts count mass; otherwise volume
      * @param cooked whether it is cooked, which drives off some water
      */
-    record Parts(String first, double firstParts, String second, double secondParts, boolean byMass, boolean cooked)
-            implements Recipe {
+    record Parts(List<Portion> portions, boolean byMass, boolean cooked) implements Recipe {
+
+        public Parts {
+            portions = List.copyOf(portions);
+        }
+
+        /** Two things. */
+        public Parts(String first, double firstParts, String second, double secondParts, boolean byMass,
+                boolean cooked) {
+            this(List.of(new Portion(first, firstParts), new Portion(second, secondParts)), byMass, cooked);
+        }
+
+        /** The number of all parts together. */
+        public double all() {
+            return portions.stream().mapToDouble(Portion::parts).sum();
+        }
+
         @Override
         public <R> R ask(Kinds<R> kinds) {
             return kinds.parts(this);
         }
+    }
+
+    /** So many parts of a material or solution. */
+    record Portion(String of, double parts) {
     }
 }

@@ -1,5 +1,6 @@
 package org.benchleaf.rule;
 
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -14,14 +15,12 @@ import org.benchleaf.model.Material;
 import org.benchleaf.model.Recipe;
 import org.benchleaf.model.Solution;
 import org.benchleaf.quantity.Quantity;
-import org.benchleaf.quantity.Unit;
 
 /** What is in the liquids of a case: solutions are followed down to the materials they are made of. */
 final class Liquids {
 
     private static final Set<String> LIQUID_KINDS = Set.of("liquid", "adhesive");
     private static final String WATER = "water";
-    private static final double HALF = 0.5;
 
     private final Map<String, Solution> solutions;
     private final Map<String, Material> materials;
@@ -94,7 +93,7 @@ final class Liquids {
         if (!seen.add(id)) {
             return Stream.empty();
         }
-        return solution(id).map(solution -> ingredients(solution.recipe()).stream()
+        return solution(id).map(solution -> solution.recipe().ingredients().stream()
                 .flatMap(ingredient -> matter(ingredient, seen))).orElseGet(() -> Stream.of(id));
     }
 
@@ -106,19 +105,19 @@ final class Liquids {
         if (!seen.add(id)) {
             return id;
         }
-        String text = solution(id).map(solution -> amounts(solution.recipe()) + ingredients(solution.recipe()).stream()
+        String text = solution(id).map(solution -> amounts(solution.recipe()) + solution.recipe().ingredients().stream()
                 .map(ingredient -> composition(ingredient, seen)).collect(Collectors.joining(", ", "(", ")")))
                 .orElse(id);
         seen.remove(id);
         return text;
     }
 
-    private static List<String> ingredients(Recipe recipe) {
-        return recipe.ask(new Ingredients());
-    }
-
     private static String amounts(Recipe recipe) {
         return recipe.ask(new Amounts());
+    }
+
+    private static double fraction(Quantity share) {
+        return share.value() * share.unit().factor();
     }
 
     private static String number(Quantity quantity) {
@@ -126,42 +125,11 @@ final class Liquids {
                 quantity.high() * quantity.unit().factor(), quantity.dimension());
     }
 
-    private static final class Ingredients implements Recipe.Kinds<List<String>> {
-        @Override
-        public List<String> mix(Recipe.Mix recipe) {
-            return List.of(recipe.from(), recipe.rest());
-        }
-
-        @Override
-        public List<String> dissolve(Recipe.Dissolve recipe) {
-            return List.of(recipe.solid(), recipe.in());
-        }
-
-        @Override
-        public List<String> dilute(Recipe.Dilute recipe) {
-            return List.of(recipe.stock(), recipe.with());
-        }
-
-        @Override
-        public List<String> saturate(Recipe.Saturate recipe) {
-            return List.of(recipe.solid(), recipe.in());
-        }
-
-        @Override
-        public List<String> adjust(Recipe.Adjust recipe) {
-            return List.of(recipe.liquid(), recipe.with());
-        }
-
-        @Override
-        public List<String> parts(Recipe.Parts recipe) {
-            return List.of(recipe.first(), recipe.second());
-        }
-    }
-
     private static final class Amounts implements Recipe.Kinds<String> {
         @Override
         public String mix(Recipe.Mix recipe) {
-            return "mix " + number(recipe.strength());
+            return "mix " + recipe.shares().stream().map(share -> share.liquid() + " " + number(share.strength()))
+                    .collect(Collectors.joining(" "));
         }
 
         @Override
@@ -186,7 +154,8 @@ final class Liquids {
 
         @Override
         public String parts(Recipe.Parts recipe) {
-            return "parts " + recipe.firstParts() / recipe.secondParts() + (recipe.byMass() ? " mass" : " volume");
+            return "parts " + recipe.portions().stream().map(one -> String.valueOf(one.parts() / recipe.all()))
+                    .collect(Collectors.joining(" + ")) + (recipe.byMass() ? " mass" : " volume");
         }
     }
 
@@ -199,7 +168,10 @@ final class Liquids {
 
         @Override
         public Boolean mix(Recipe.Mix recipe) {
-            return carrier(recipe.strength().in(Unit.PERCENT_BY_VOLUME) / 100 >= HALF ? recipe.from() : recipe.rest(), seen);
+            double rest = 1 - recipe.shares().stream().mapToDouble(share -> fraction(share.strength())).sum();
+            return carrier(recipe.shares().stream().filter(share -> fraction(share.strength()) >= rest)
+                    .max(Comparator.comparingDouble(share -> fraction(share.strength())))
+                    .map(Recipe.Share::from).orElse(recipe.rest()), seen);
         }
 
         @Override
@@ -224,7 +196,7 @@ final class Liquids {
 
         @Override
         public Boolean parts(Recipe.Parts recipe) {
-            return carrier(recipe.first(), seen) || carrier(recipe.second(), seen);
+            return recipe.portions().stream().anyMatch(one -> carrier(one.of(), seen));
         }
     }
 

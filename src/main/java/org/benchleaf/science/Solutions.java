@@ -1,5 +1,6 @@
 package org.benchleaf.science;
 
+import java.util.List;
 import java.util.Optional;
 import org.benchleaf.quantity.Dimension;
 import org.benchleaf.quantity.Quantity;
@@ -27,13 +28,22 @@ public final class Solutions {
     }
 
     /**
-     * Two parts of a mixture.
+     * One part of a mixture and what is left for the rest.
      *
-     * @param first the mass of the first
-     * @param second the mass of the second
-     * @param massFraction the share of the first in the whole
+     * @param part how much of its stock to measure out
+     * @param rest how much of the rest
+     * @param restShare the rest's share of the whole, in per cent
      */
-    public record Parts(Quantity first, Quantity second, Quantity massFraction) {
+    public record Mixture(Quantity part, Quantity rest, Quantity restShare) {
+    }
+
+    /**
+     * One amount as a mass and as a volume.
+     *
+     * @param mass the mass
+     * @param volume the volume
+     */
+    public record MassAndVolume(Quantity mass, Quantity volume) {
     }
 
     private Solutions() {
@@ -133,23 +143,96 @@ public final class Solutions {
     }
 
     /**
-     * Works out the two masses of a mixture given in parts.
+     * Works out one part of a mixture given in parts.
      *
-     * <p>Formula: first = M a / (a + b); second = M b / (a + b). "1 + 5" is one part and five parts, six in all.
+     * <p>Formula: amount = M n / Σ n. "1 + 5" is one part and five parts, six in all.
      *
-     * <p>Units: plain numbers and a mass; result in g and % m/m.
+     * <p>Units: plain numbers and a mass or a volume; result in the unit of the whole.
      *
-     * <p>Range: both parts above 0, mass above 0.
+     * <p>Range: every part and the whole above 0.
      *
-     * <p>Source: definition of parts by mass.
+     * <p>Source: definition of parts.
      *
-     * @throws OutsideRange if a part or the mass is not above 0
+     * @param parts the parts of each, at least two
+     * @param which which of them is asked for, counted from 0
+     * @param total the whole: a mass, or the volume of all before they are joined
+     * @throws OutsideRange if a part or the whole is not above 0
      */
-    public static Parts parts(Quantity firstPart, Quantity secondPart, Quantity total) {
-        double a = Require.aboveZero("parts", firstPart, Unit.NONE);
-        double b = Require.aboveZero("parts", secondPart, Unit.NONE);
-        double mass = Require.aboveZero("total", total, Unit.GRAM);
-        return new Parts(Quantity.of(mass * a / (a + b), Unit.GRAM), Quantity.of(mass * b / (a + b), Unit.GRAM),
-                Quantity.of(100 * a / (a + b), Unit.PERCENT_BY_MASS));
+    public static Quantity part(List<Quantity> parts, int which, Quantity total) {
+        double all = 0;
+        for (Quantity part : parts) {
+            all += Require.aboveZero("parts", part, Unit.NONE);
+        }
+        return Quantity.of(Require.aboveZero("total", total, total.unit()) * parts.get(which).value() / all,
+                total.unit());
+    }
+
+    /**
+     * Works out one part of a mixture whose parts have shares of the whole, and the rest.
+     *
+     * <p>Formula: part = M sₖ / cₖ; rest = M − Σ M s / c.
+     *
+     * <p>Units: shares and strengths of stocks of one kind, by mass with a mass or by volume with a volume; results in
+     * the unit of the whole. By volume the parts are measured separately, before they are joined.
+     *
+     * <p>Range: shares above 0 and not above the strength of their stock; Σ s / c ≤ 1.
+     *
+     * <p>Source: definition of mass fraction and of volume fraction.
+     *
+     * @param shares of each part in the mixture
+     * @param stocks how strong the stock of each part is
+     * @param which which part is asked for, counted from 0
+     * @param total the whole
+     * @throws OutsideRange if a stock is too weak, or the stocks together leave no room
+     */
+    public static Mixture mixture(List<Quantity> shares, List<Quantity> stocks, int which, Quantity total) {
+        double whole = Require.aboveZero("total", total, total.unit());
+        double poured = 0;
+        for (int i = 0; i < shares.size(); i++) {
+            poured += poured(shares.get(i), stocks.get(i));
+        }
+        if (poured > 1 + 1e-12) {
+            throw new OutsideRange("shares", "stocks that come to " + 100 * poured + " % of the whole",
+                    "shares and stocks that come to 100 % at most", "a part cannot be larger than the whole");
+        }
+        double rest = Math.max(0, 1 - poured);
+        return new Mixture(Quantity.of(whole * poured(shares.get(which), stocks.get(which)), total.unit()),
+                Quantity.of(whole * rest, total.unit()), Quantity.of(100 * rest, Unit.PERCENT));
+    }
+
+    private static double poured(Quantity share, Quantity stock) {
+        double wanted = Require.aboveZero("shares", share, stock.unit());
+        double from = Require.aboveZero("stocks", stock, stock.unit());
+        if (wanted > from * (1 + 1e-12)) {
+            throw new OutsideRange("shares", wanted + " " + stock.unit().symbol(),
+                    "at most " + from + " " + stock.unit().symbol() + ", the strength of its stock",
+                    "a mixture cannot be stronger than its stock");
+        }
+        return wanted / from;
+    }
+
+    /**
+     * Turns a mass into a volume or a volume into a mass.
+     *
+     * <p>Formula: V = m / ρ; m = V ρ.
+     *
+     * <p>Units: a mass or a volume, and a density of the same temperature; results in g and mL.
+     *
+     * <p>Range: amount 0 or more, density above 0.
+     *
+     * <p>Source: definition of density.
+     *
+     * @throws OutsideRange if the amount is below 0 or the density is not above 0
+     */
+    public static MassAndVolume byDensity(Quantity amount, Quantity density) {
+        double gramsPerMillilitre = Require.aboveZero("density", density, Unit.KILOGRAM_PER_CUBIC_METRE) / 1000;
+        if (amount.dimension() == Dimension.MASS) {
+            double mass = Require.atLeastZero("amount", amount, Unit.GRAM);
+            return new MassAndVolume(Quantity.of(mass, Unit.GRAM),
+                    Quantity.of(mass / gramsPerMillilitre, Unit.MILLILITRE));
+        }
+        double volume = Require.atLeastZero("amount", amount, Unit.MILLILITRE);
+        return new MassAndVolume(Quantity.of(volume * gramsPerMillilitre, Unit.GRAM),
+                Quantity.of(volume, Unit.MILLILITRE));
     }
 }

@@ -1,18 +1,14 @@
-package org.benchleaf.derive;
+package org.benchleaf.model;
 
 import java.util.List;
-import org.benchleaf.model.Recipe;
+import java.util.stream.Stream;
 
 /** The ids of what a recipe is made from, in the order of making. */
-final class Ingredients implements Recipe.Kinds<List<String>> {
-
-    static List<String> of(Recipe recipe) {
-        return recipe.ask(new Ingredients());
-    }
+final class RecipeIngredients implements Recipe.Kinds<List<String>> {
 
     @Override
     public List<String> mix(Recipe.Mix recipe) {
-        return List.of(recipe.from(), recipe.rest());
+        return Stream.concat(recipe.shares().stream().map(Recipe.Share::from), Stream.of(recipe.rest())).toList();
     }
 
     @Override
@@ -37,6 +33,6 @@ final class Ingredients implements Recipe.Kinds<List<String>> {
 
     @Override
     public List<String> parts(Recipe.Parts recipe) {
-        return List.of(recipe.first(), recipe.second());
+        return recipe.portions().stream().map(Recipe.Portion::of).toList();
     }
 }

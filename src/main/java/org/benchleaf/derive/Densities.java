@@ -1,0 +1,98 @@
+package org.benchleaf.derive;
+
+import java.util.List;
+import java.util.Optional;
+import org.benchleaf.model.Material;
+import org.benchleaf.model.Substance;
+import org.benchleaf.quantity.Dimension;
+import org.benchleaf.quantity.Quantity;
+import org.benchleaf.quantity.Unit;
+
+/** Densities of what is poured, at 20 °C: from the table of substances, and for ethanol with water from its formula. */
+final class Densities {
+
+    /** A liquid of this strength is as dense as the pure one, within 1 %; common practice, no source. */
+    private static final double PURE = 0.98;
+    private static final Quantity TEMPERATURE = Quantity.of(20, Unit.CELSIUS);
+
+    private final Bench bench;
+    private final Strengths strengths;
+
+    /**
+     * A density, or why there is none.
+     *
+     * @param value empty where it is not known
+     * @param source key of its source, or of that of the row it stands in
+     * @param why there is none, as the end of a sentence; empty where there is one
+     */
+    record Density(Optional<Quantity> value, Optional<String> source, String why) {
+
+        static Density none(String why) {
+            return new Density(Optional.empty(), Optional.empty(), why);
+        }
+    }
+
+    Densities(Bench bench, Strengths strengths) {
+        this.bench = bench;
+        this.strengths = strengths;
+    }
+
+    /** The density of a material or solution. */
+    Density of(String id) {
+        if (strengths.isEthanol(id)) {
+            return ofEthanol(id);
+        }
+        if (bench.source().solution(id).isPresent()) {
+            return Density.none("the density of a solution made here, '" + id + "', is in no table");
+        }
+        return bench.material(id).map(this::ofMaterial)
+                .orElseGet(() -> Density.none("nothing is known of '" + id + "'"));
+    }
+
+    private Density ofEthanol(String id) {
+        Optional<Quantity> strength = strengths.of(id);
+        if (strength.isEmpty()) {
+            return Density.none("the strength of '" + id + "' is not written");
+        }
+        String key = strength.get().dimension() == Dimension.MASS_FRACTION ? "mass-fraction" : "strength";
+        Outcome outcome = bench.ledger().outcome("ethanol-density", Inputs.none()
+                .with(key, strength.get(), Job.MATERIAL).with("temperature", TEMPERATURE, Job.USUAL));
+        return outcome instanceof Outcome.Worked worked
+                ? new Density(Optional.of(worked.numbers().get("density")), Optional.of("oiml-r22"), "")
+                : Density.none("the formula of ethanol and water does not reach the strength of '" + id + "'");
+    }
+
+    private Density ofMaterial(Material material) {
+        Optional<Substance> row = material.substance()
+                .map(bench.library().reference().substances()::get);
+        if (row.isEmpty()) {
+            return Density.none("'" + material.id() + "' names no row of the table of substances");
+        }
+        if (material.strength().filter(one -> !isPure(one)).isPresent()) {
+            return Density.none("the table of substances has the density of pure " + row.get().name()
+                    + ", and not of '" + material.id() + "'");
+        }
+        return row.get().density().map(density -> new Density(Optional.of(density.value()), Optional.of(density.source()), ""))
+                .orElseGet(() -> Density.none("the table of substances has no density of " + row.get().name()));
+    }
+
+    private static boolean isPure(Quantity strength) {
+        return (strength.dimension() == Dimension.MASS_FRACTION || strength.dimension() == Dimension.VOLUME_FRACTION)
+                && strength.low() * strength.unit().factor() >= PURE;
+    }
+
+    /** The density of the heaviest of several; with the reason why not where one is not known. */
+    Density ofHeaviest(List<String> ids) {
+        Density heaviest = Density.none("nothing is mixed");
+        for (String id : ids) {
+            Density next = of(id);
+            if (next.value().isEmpty()) {
+                return next;
+            }
+            boolean heavier = heaviest.value().map(one -> next.value().get().highIn(Unit.KILOGRAM_PER_CUBIC_METRE)
+                    > one.highIn(Unit.KILOGRAM_PER_CUBIC_METRE)).orElse(true);
+            heaviest = heavier ? next : heaviest;
+        }
+        return heaviest;
+    }
+}
