@@ -75,6 +75,9 @@ public enum Unit {
     COUNT("×", "COUNT", 1.0),
     NONE("", "NUMBER", 1.0);
 
+    /** The Greek letter and the sign for micro look alike; keyboards write either. */
+    private static final char GREEK_MU = 0x3BC;
+    private static final char MICRO_SIGN = 0xB5;
     private static final Map<String, Unit> BY_SPELLING = new HashMap<>();
 
     static {
@@ -119,7 +122,7 @@ public enum Unit {
 
     /** The unit written this way, if the table has it; letter case matters, since mL and ML differ. */
     public static Optional<Unit> spelled(String spelling) {
-        return Optional.ofNullable(BY_SPELLING.get(spelling));
+        return Optional.ofNullable(BY_SPELLING.get(spelling.replace(GREEK_MU, MICRO_SIGN)));
     }
 
     /** Every accepted spelling, in no order. */

@@ -111,6 +111,14 @@ class QuantityReaderTest {
         assertThat(QuantityReader.read("40 %").slip()).contains(Slip.BARE_PERCENT);
     }
 
+    /** Unicode: U+03BC is the Greek letter, U+00B5 the sign for micro. */
+    @Test
+    void micro_is_read_in_either_letter() {
+        Quantity five = Quantity.of(5, Unit.MICROLITRE);
+        assertThat(QuantityReader.read("5 \u03bcL").quantity()).contains(five);
+        assertThat(QuantityReader.read("5 \u00b5L").quantity()).contains(five);
+    }
+
     @Test
     void a_slip_points_at_the_words_it_stands_in() {
         Reading reading = QuantityReader.read("  12 furlongs", Dimension.LENGTH);
