@@ -44,7 +44,7 @@ class MixtureFiguresTest {
         assertThat(figures.get("solvent.isopropanol-volume").value().in(Unit.MILLILITRE)).isCloseTo(76.4, within(0.2));
         assertThat(figures.get("solvent.acetone-volume").value().in(Unit.MILLILITRE)).isCloseTo(50.6, within(0.2));
         assertThat(figures.get("solvent.rest-volume").value().in(Unit.MILLILITRE)).isCloseTo(495.4, within(0.5));
-        assertThat(figures.get("solvent.separate-volume").value().in(Unit.MILLILITRE)).isCloseTo(622.4, within(1));
+        assertThat(figures.get("solvent.separate-volume").value().in(Unit.MILLILITRE)).isCloseTo(622.4, within(1.0));
         assertThat(figures.get("solvent.separate-volume").notes()).anyMatch(note -> note.contains("not known"));
     }
 
