@@ -160,7 +160,8 @@ final class Compositions implements Recipe.Kinds<Composition> {
         }
         Densities.Density density = densities.of(id);
         return density.value().map(known -> new Weighed(what, amount, known.in(Unit.KILOGRAM_PER_CUBIC_METRE) / 1000))
-                .orElseGet(() -> new Weighed(what.lacking(unknown.shareByMass(id, density.why())), amount, 1));
+                .orElseGet(() -> new Weighed(what.unknown().isEmpty()
+                        ? what.lacking(unknown.shareByMass(id, density.why())) : what, amount, 1));
     }
 
     /** Ethanol and water by their table: the share by mass of the ethanol itself, and the rest of it water. */
