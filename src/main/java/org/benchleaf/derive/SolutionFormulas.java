@@ -164,9 +164,10 @@ final class SolutionFormulas {
 
     /** The place of the part that is asked for, from 0. */
     private static int which(Args args, List<Quantity> parts) {
-        double which = args.one("part").value();
+        Quantity part = args.optional("part").orElse(Quantity.number(1));
+        double which = part.value();
         if (which != Math.rint(which) || which < 1 || which > parts.size()) {
-            throw new NotAllowed(Refusal.notAllowed("part", Written.of(args.one("part")),
+            throw new NotAllowed(Refusal.notAllowed("part", Written.of(part),
                     "a whole number from 1 to " + parts.size() + ", the number of parts", "what the formula asks for"));
         }
         return (int) which - 1;
