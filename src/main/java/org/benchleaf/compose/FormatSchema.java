@@ -18,7 +18,7 @@ final class FormatSchema {
 
     /** The formats, in the order in which an author meets them. */
     static final List<String> NAMES = List.of("case", "translation", "studio", "materials", "glossary", "sources",
-            "class");
+            "class", "substances");
     private static final ObjectMapper JSON = new ObjectMapper();
 
     private final String name;

@@ -15,6 +15,7 @@ final class PageMakers {
             new LibraryPage(),
             new BrowsePages(),
             new MaterialPages(),
+            new SubstancesPage(),
             new GlossaryPage(),
             new SourcesPage(),
             new MethodsPage(),

@@ -12,6 +12,7 @@ final class Paths {
     static final String GLOSSARY = "glossary.html";
     static final String SOURCES = "sources.html";
     static final String MATERIALS = "materials/index.html";
+    static final String SUBSTANCES = "substances.html";
     static final String METHODS = "methods.html";
     static final String CHECKED = "checked.html";
     static final String RULES = "rules.html";

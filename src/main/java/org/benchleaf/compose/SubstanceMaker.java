@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.benchleaf.model.Material;
 import org.benchleaf.model.Reference;
+import org.benchleaf.model.Source;
 import org.benchleaf.model.Substance;
 import org.benchleaf.quantity.Quantity;
 
@@ -44,6 +45,19 @@ final class SubstanceMaker {
         blocks.add(new Facts(facts(substance)));
         return new Section("hazards", words.say("substance.heading"),
                 Optional.of(words.say("substance.lead")), blocks);
+    }
+
+    /** All that the table knows of a substance, each with its source. */
+    List<Fact> everything(Substance substance) {
+        List<Fact> facts = new ArrayList<>();
+        facts.add(new Fact(words.say("substance.hazards"), cited(switch (substance.hazards()) {
+            case KNOWN -> words.say("substance.known");
+            case NONE -> words.say("substance.none", "because", substance.because().orElse(""));
+            case UNKNOWN -> words.say("substance.not-known", "because", substance.because().orElse(""));
+        }, substance.source())));
+        facts.addAll(grounds(substance));
+        facts.addAll(facts(substance));
+        return facts;
     }
 
     private Hazard hazard(Substance substance) {
@@ -93,6 +107,9 @@ final class SubstanceMaker {
     private List<Fact> facts(Substance substance) {
         List<Fact> facts = new ArrayList<>();
         substance.cas().ifPresent(cas -> facts.add(fact("cas", cas)));
+        if (!substance.synonyms().isEmpty()) {
+            facts.add(fact("synonyms", String.join(", ", substance.synonyms())));
+        }
         substance.exposure().forEach(limit -> facts.add(new Fact(words.say("substance.exposure"), cited(
                 words.say("substance.exposure-words", "limit", written(limit.limit()), "kind", limit.kind(),
                         "where", limit.where()), limit.source()))));
@@ -100,7 +117,11 @@ final class SubstanceMaker {
         substance.saturated().ifPresent(full -> facts.add(new Fact(words.say("substance.saturated"), cited(
                 words.say("substance.saturated-words", "share", written(full.share()), "ph", written(full.ph())),
                 full.source()))));
-        substance.density().ifPresent(density -> facts.add(fact("density", written(density.value()))));
+        measured("density", substance.density()).ifPresent(facts::add);
+        measured("vapour-pressure", substance.vapourPressure()).ifPresent(facts::add);
+        measured("viscosity", substance.viscosity()).ifPresent(facts::add);
+        substance.gloves().ifPresent(gloves -> facts.add(new Fact(words.say("substance.gloves"),
+                cited(gloves.words(), gloves.source()))));
         substance.note().ifPresent(note -> facts.add(fact("note", note)));
         waste(substance).ifPresent(kind -> facts.add(new Fact(words.say("substance.waste"),
                 cited(kind.words(), kind.source()))));
@@ -121,6 +142,11 @@ final class SubstanceMaker {
         return facts;
     }
 
+    private Optional<Fact> measured(String key, Optional<Substance.Measured> value) {
+        return value.map(one -> new Fact(words.say("substance." + key), cited(written(one.value())
+                + one.at().map(at -> " (" + written(at) + ")").orElse(""), one.source())));
+    }
+
     private Optional<Reference.WasteKind> waste(Substance substance) {
         return substance.waste().map(reference.waste()::get);
     }
@@ -133,9 +159,14 @@ final class SubstanceMaker {
         return Fact.of(words.say("substance." + key), value);
     }
 
-    /** Words with their source by number; a source that is words itself, such as common practice, in brackets. */
+    /**
+     * Words with their source by number; a source that is words itself, such as common practice, in brackets. What was
+     * never compared with a published text says so.
+     */
     private Html cited(String text, String source) {
-        String from = sheet.cite(source).map(citation -> "<a href=\"" + Html.escape(citation.href()) + "\">["
+        Source listed = sheet.library().sources().get(source);
+        boolean remembered = listed != null && listed.status().equals("from memory");
+        String from = (remembered ? Html.escape(words.say("substance.remembered")) + " " : "") + sheet.cite(source).map(citation -> "<a href=\"" + Html.escape(citation.href()) + "\">["
                 + citation.number() + "] " + Html.escape(citation.text()) + "</a>")
                 .orElse(source.isBlank() ? "" : "(" + Html.escape(source) + ")");
         return new Html((Html.escape(text) + " " + from).strip());

@@ -1,0 +1,61 @@
+package org.benchleaf.compose;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import org.benchleaf.model.Material;
+import org.benchleaf.model.Substance;
+
+/** The substances that the site's materials are made of, each with what is known of it and where that was read. */
+final class SubstancesPage implements SitePageMaker {
+
+    @Override
+    public String kind() {
+        return "substances";
+    }
+
+    @Override
+    public String path() {
+        return Paths.SUBSTANCES;
+    }
+
+    @Override
+    public boolean inMenu() {
+        return false;
+    }
+
+    @Override
+    public List<Page> make(SiteDesk desk) {
+        Sheet sheet = desk.sheet(this);
+        Words words = sheet.words();
+        String title = words.say("way.substances");
+        SubstanceMaker maker = new SubstanceMaker(sheet);
+        sheet.add(Opening.plain(title, words.say("substances.lead")));
+        used(desk).forEach((key, materials) -> sheet.add(section(sheet, maker,
+                desk.library().reference().substances().get(key), materials)));
+        return List.of(sheet.page(title, words.say("substances.lead")));
+    }
+
+    /** Keys of the substances, by the alphabet, with the materials that are made of them. */
+    private static Map<String, List<Material>> used(SiteDesk desk) {
+        Map<String, List<Material>> used = new TreeMap<>();
+        desk.library().materials().values().forEach(material -> material.substance()
+                .filter(desk.library().reference().substances()::containsKey)
+                .ifPresent(key -> used.computeIfAbsent(key, any -> new ArrayList<>()).add(material)));
+        return used;
+    }
+
+    private static Section section(Sheet sheet, SubstanceMaker maker, Substance substance, List<Material> materials) {
+        String links = materials.stream().map(material -> sheet.link(material.name(), Paths.material(material.id())))
+                .map(link -> "<a href=\"" + Html.escape(link.href()) + "\">" + Html.escape(link.text()) + "</a>")
+                .collect(Collectors.joining(", "));
+        List<Fact> facts = new ArrayList<>();
+        facts.add(new Fact(sheet.words().say("substances.materials"), new Html(links)));
+        facts.addAll(maker.everything(substance));
+        return new Section("substance-" + Paths.slug(substance.key()), substance.name(), Optional.empty(),
+                List.of(new Facts(facts)));
+    }
+}
