@@ -50,10 +50,10 @@ record Situation(Optional<String> step, Set<String> parts, Set<String> statement
         return false;
     }
 
-    /** Codes of the equipment that cautions ask for, in the order of the table of equipment. */
+    /** Codes of the equipment that cautions ask for, of each kind the strictest, in the order of the table of equipment. */
     static List<String> wear(List<Reference.Caution> cautions, Reference reference) {
         Set<String> codes = new LinkedHashSet<>();
         cautions.forEach(caution -> codes.addAll(caution.wear()));
-        return reference.equipment().keySet().stream().filter(codes::contains).toList();
+        return reference.strictest(codes);
     }
 }

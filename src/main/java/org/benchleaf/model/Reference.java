@@ -1,6 +1,7 @@
 package org.benchleaf.model;
 
 import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -88,8 +89,25 @@ public record Reference(Map<String, Substance> substances, Map<String, Statement
     public record Pictogram(String code, String name, String meaning, String svg, String source) {
     }
 
-    /** Something to wear or to work under: code, name, the words for the sheet, source. */
-    public record Equipment(String code, String name, String words, String source) {
+    /**
+     * Something to wear or to work under.
+     *
+     * @param code such as {@code GLV}
+     * @param name in words
+     * @param kind what it protects: {@code hands}, {@code eyes}, {@code breath}, {@code body}, {@code air}, {@code light}
+     * @param strictness within its kind, 1 the least
+     * @param words for the sheet
+     * @param source where they were read
+     */
+    public record Equipment(String code, String name, String kind, int strictness, String words, String source) {
+    }
+
+    /** Of these codes the strictest of each kind, in the order of the table. */
+    public List<String> strictest(Collection<String> codes) {
+        Map<String, Equipment> worn = new LinkedHashMap<>();
+        equipment.values().stream().filter(one -> codes.contains(one.code())).forEach(one ->
+                worn.merge(one.kind(), one, (had, now) -> now.strictness() > had.strictness() ? now : had));
+        return equipment.keySet().stream().filter(code -> worn.containsValue(equipment.get(code))).toList();
     }
 
     /**

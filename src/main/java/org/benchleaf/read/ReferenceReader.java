@@ -30,6 +30,10 @@ public final class ReferenceReader {
     private static final Map<String, List<String>> THEMES = Map.of("substances", List.of("substances",
             "substances-water", "substances-solvents", "substances-adhesives", "substances-residues"));
 
+    /** What equipment protects; of one kind the strictest is worn. */
+    private static final Set<String> KINDS = Set.of("hands", "eyes", "breath", "body", "air", "light", "head");
+    private static final int STRICTEST = 9;
+
     /** Two groups must not meet: no more, no fewer. */
     private static final int PAIR = 2;
 
@@ -64,7 +68,8 @@ public final class ReferenceReader {
     private Reference reference() {
         Map<String, Reference.Statement> statements = worded(table("statements", ReferenceReader::statement));
         Map<String, Reference.Equipment> equipment = table("equipment", row -> new Reference.Equipment(row.key(),
-                row.text("name"), row.text("words"), row.text("source")));
+                row.text("name"), row.oneOf("kind", KINDS), row.optionalNumber("strictness", 1, STRICTEST).orElse(1.0).intValue(),
+                row.text("words"), row.text("source")));
         Map<String, Reference.Caution> cautions = table("cautions",
                 row -> caution(row, statements.keySet(), equipment.keySet()));
         Map<String, Reference.WasteKind> waste = table("waste", row -> waste(row, statements.keySet(), cautions.keySet()));

@@ -186,6 +186,23 @@ class ReferenceReaderTest {
                 .as(row.key()).containsAll(row.groups()));
     }
 
+    /** Common practice, no source: nobody wears two pairs of gloves or two masks of different strictness. */
+    @Test
+    void of_several_of_one_kind_the_strictest_is_worn_once() {
+        assertThat(SHIPPED.strictest(List.of("GLV", "GLL", "RSP", "EYE", "RSP3"))).containsExactly("EYE", "GLL", "RSP3");
+        assertThat(SHIPPED.strictest(List.of("UVG", "EYE"))).containsExactly("EYE", "UVG");
+    }
+
+    @Test
+    void every_hazard_statement_with_a_signal_word_brings_a_caution() {
+        Set<String> cautioned = SHIPPED.cautions().values().stream().flatMap(row -> row.when().statements().stream())
+                .collect(Collectors.toSet());
+
+        assertThat(SHIPPED.statements().values().stream().filter(statement -> statement.signal().isPresent())
+                .map(Reference.Statement::code).filter(code -> !code.contains("+"))).allSatisfy(code ->
+                assertThat(cautioned).contains(code));
+    }
+
     @Test
     void two_names_never_mean_two_substances() {
         Set<String> taken = new HashSet<>();
@@ -209,8 +226,8 @@ class ReferenceReaderTest {
     void a_studio_adds_rows_and_replaces_shipped_ones() throws IOException {
         Files.createDirectories(content.resolve("reference"));
         Files.writeString(content.resolve("reference/equipment.yaml"), """
-                GLV: {name: gloves, words: The blue gloves from the drawer., source: house rule}
-                HAT: {name: hair net, words: Hair tied back., source: house rule}
+                GLV: {name: gloves, kind: hands, words: The blue gloves from the drawer., source: house rule}
+                HAT: {name: hair net, kind: head, words: Hair tied back., source: house rule}
                 """);
         Messages messages = new Messages();
 
@@ -225,8 +242,8 @@ class ReferenceReaderTest {
     void what_is_wrong_with_a_studios_row_is_said_at_its_place_and_the_shipped_row_stays() throws IOException {
         Files.createDirectories(content.resolve("reference"));
         Files.writeString(content.resolve("reference/equipment.yaml"), """
-                GLV: {name: gloves, source: house rule}
-                EYE: {name: goggles, words: Goggles., source: house rule, colour: red}
+                GLV: {name: gloves, kind: hands, source: house rule}
+                EYE: {name: goggles, kind: eyes, words: Goggles., source: house rule, colour: red}
                 COAT: coat
                 """);
         Files.writeString(content.resolve("reference/waste.yaml"), """
