@@ -18,6 +18,9 @@ final class Search {
     private static final int MOST_OUT = 4;
     private static final int STALE = 2_000;
     private static final int LOOK_EVERY = 250;
+    /** A part is held back for an eighth of its station's time at most, or let begin some minutes sooner than it does. */
+    private static final int HELD_SHARE = 8;
+    private static final int BEFORE = 4;
 
     private final Arrangement arrangement;
     private final Random random;
@@ -201,7 +204,8 @@ final class Search {
         int chance = random.nextInt(10);
         if (chance < 3) {
             heldPart[station] = random.nextInt(arrangement.parts(station));
-            heldUntil[station] = arrangement.starts(station)[heldPart[station]] + random.nextInt(24) - 8;
+            heldUntil[station] = arrangement.starts(station)[heldPart[station]] - BEFORE
+                    + random.nextInt(2 + arrangement.end(station) / HELD_SHARE);
         } else if (chance < 6) {
             heldUntil[station] = 0;
         }
