@@ -10,6 +10,7 @@ import org.benchleaf.model.Library;
 import org.benchleaf.model.TreatmentCase;
 import org.benchleaf.read.Draft;
 import org.benchleaf.read.Node;
+import org.benchleaf.read.TestWordsReader;
 import org.benchleaf.rule.Review;
 import org.benchleaf.rule.TradeRules;
 
@@ -66,7 +67,7 @@ public final class CaseChecker {
     private static void know(References references, Library library) {
         references.know(References.Kind.MATERIAL, library.materials().keySet());
         references.know(References.Kind.SOURCE, library.sources().keySet());
-        references.know(References.Kind.INDICATOR, TestIndicators.all());
+        references.know(References.Kind.INDICATOR, TestWordsReader.read().indicators());
     }
 
     private static void checkClasses(Library library, TreatmentCase read, Messages messages) {

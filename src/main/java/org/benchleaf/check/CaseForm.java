@@ -28,6 +28,7 @@ import org.benchleaf.message.FormMessages;
 import org.benchleaf.model.Damage;
 import org.benchleaf.model.Instrument;
 import org.benchleaf.model.Level;
+import org.benchleaf.model.Material;
 import org.benchleaf.model.Picture;
 import org.benchleaf.model.PrintObject;
 import org.benchleaf.model.Proposal;
@@ -38,9 +39,12 @@ import org.benchleaf.model.SpotTest;
 import org.benchleaf.model.Step;
 import org.benchleaf.model.StepKind;
 import org.benchleaf.model.Translation;
+import org.benchleaf.model.TestResult;
+import org.benchleaf.model.TestWords;
 import org.benchleaf.model.TreatmentCase;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.read.Draft;
+import org.benchleaf.read.TestWordsReader;
 
 /** Reads the front matter of a case into the model. */
 final class CaseForm {
@@ -111,7 +115,24 @@ final class CaseForm {
         fields.scalar("with").ifPresent(id -> context.references().use(id, SOLUTION, MATERIAL, INDICATOR));
         fields.scalar("after").ifPresent(id -> context.references().use(id, STEP));
         return new SpotTest(fields.needText("of"), fields.needText("with"), fields.text("after"),
-                fields.positive("dwell", TIME), fields.needText("result"), fields.text("note"), fields.place());
+                fields.positive("dwell", TIME), result(fields), fields.text("note"), fields.place());
+    }
+
+    /** A result outside the list is said, and read as not known, so that no rule takes it for a pass. */
+    private TestResult result(Fields fields) {
+        String written = fields.needText("result");
+        TestWords.WordSet known = TestWordsReader.read().of(fields.needText("with"),
+                fields.text("with").map(context.library().materials()::get).map(Material::kind));
+        Optional<TestResult> read = known.read(written);
+        if (read.isEmpty() && !written.isEmpty()) {
+            List<String> words = known.words().stream().map(TestWords.Word::word).toList();
+            List<String> all = known.words().stream()
+                    .flatMap(word -> Stream.concat(Stream.of(word.word()), word.also().stream())).toList();
+            fields.messages().add(FormMessages.TEST_RESULT_UNKNOWN.at(fields.place("result"), "found", written,
+                    "near", Nearest.to(written, all).map(near -> "Did you mean '" + near + "'? ").orElse(""),
+                    "words", String.join(", ", words)));
+        }
+        return read.orElseGet(() -> new TestResult(written, "not known", TestResult.Group.NOT_KNOWN));
     }
 
     private Proposal proposal(Fields fields) {

@@ -49,10 +49,22 @@ final class BenchStepMaker {
         List<Working> amounts = workings(step, true);
         return new BenchStep(Paths.step(step.id()), number, sheet.words().term("step-kind", step.kind().word()),
                 clock(time), takes(step, time), hold(step),
-                briefing.cautions(care.map(StepCare::cautions).orElse(List.of())),
+                cautions(care),
                 briefing.equipment(care.map(StepCare::wear).orElse(List.of())), sheet.linked(step.instruction()), amounts,
                 facts(step), told(step), reasons(step), new BenchTimers(sheet).of(step, time), checks(step),
                 workings(step, false), photo(step));
+    }
+
+    /** Who must be there comes before what can happen. */
+    private List<Caution> cautions(Optional<StepCare> care) {
+        List<Caution> cautions = new ArrayList<>();
+        List<String> supervision = care.map(StepCare::supervision).orElse(List.of());
+        if (!supervision.isEmpty()) {
+            cautions.add(new Caution("danger", sheet.words().say("caution-level.danger"),
+                    sheet.linked(sheet.words().say("bench.supervised") + " " + String.join(" ", supervision)), Html.ofText("")));
+        }
+        cautions.addAll(briefing.cautions(care.map(StepCare::cautions).orElse(List.of())));
+        return cautions;
     }
 
     private String clock(Timeline.TimedStep time) {

@@ -91,7 +91,7 @@ final class StepSheetPage implements CasePageMaker {
         return List.of(sheet.linked(of), Html.ofText(with),
                 Html.ofText(test.dwell().map(dwell -> sheet.numbers().duration(dwell).text())
                         .orElse(words.say("bench.tests-no-dwell"))),
-                sheet.linked(test.result() + test.note().map(note -> ": " + note).orElse("")));
+                sheet.linked(test.result().written() + test.note().map(note -> ": " + note).orElse("")));
     }
 
     /** Reasons that belong to no single step, so that no step can tell them. */

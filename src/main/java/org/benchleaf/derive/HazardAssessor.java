@@ -9,7 +9,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import org.benchleaf.message.HazardMessages;
+import java.util.stream.Stream;
 import org.benchleaf.model.Finding;
 import org.benchleaf.model.Material;
 import org.benchleaf.model.Part;
@@ -74,9 +74,9 @@ final class HazardAssessor {
                 hazards.put(id, hazards(id));
             }
         }
-        tellUnknown();
         Map<String, StepCare> care = new LinkedHashMap<>();
         bench.source().steps().forEach(step -> care.put(step.id(), care(step)));
+        new HazardReview(bench, compositions, meetings, hazards).tell(care);
         List<Finding> all = new ArrayList<>(findings);
         all.addAll(exposure.findings());
         return new Assessment(hazards, care, all);
@@ -104,7 +104,7 @@ final class HazardAssessor {
         return new Hazards(id, composition.shares(), unknown, found.signal(), found.pictograms(), statements,
                 found.precautions(), found.grounds(), waste.of(composition, statements, unknown.isEmpty()),
                 meetings.among(composition.substances(reference)),
-                access.of(composition, statements, most(id), Set.of(), unknown.isEmpty()), firstAid,
+                access.of(composition, statements, most(bench.uses().of(id).stream()), Set.of(), unknown.isEmpty()), firstAid,
                 Situation.wear(cautions, reference), cautions.stream().map(Reference.Caution::key).toList());
     }
 
@@ -117,9 +117,9 @@ final class HazardAssessor {
         return unknown;
     }
 
-    /** The most of it that one use takes; empty if that is not known. */
-    private Optional<Quantity> most(String id) {
-        return bench.uses().of(id).stream().map(use -> use.figure().value())
+    /** The most that one use takes; empty if that is not known. */
+    private static Optional<Quantity> most(Stream<Uses.Use> uses) {
+        return uses.map(use -> use.figure().value())
                 .max(Comparator.comparingDouble(amount -> amount.high() * amount.unit().factor()));
     }
 
@@ -175,7 +175,22 @@ final class HazardAssessor {
         boolean chemical = !hazardous.isEmpty() || due.stream().anyMatch(caution ->
                 !caution.when().statements().isEmpty() || !caution.when().substances().isEmpty());
         return new StepCare(step.id(), Situation.wear(due, reference), due.stream().map(Reference.Caution::key).toList(),
-                hazardous, exposure.of(step), chemical);
+                hazardous, exposure.of(step), chemical, access(step, ids, parts));
+    }
+
+    /** Who may use what the step handles; of things without a substance, such as a brush, nothing is asked. */
+    private Map<String, Hazards.Access> access(Step step, List<String> ids, Set<String> parts) {
+        Set<String> uses = new LinkedHashSet<>(parts);
+        uses.add(step.kind().word());
+        Map<String, Hazards.Access> found = new LinkedHashMap<>();
+        ids.stream().filter(id -> !compositions.of(id).shares().isEmpty()).forEach(id -> found.put(id,
+                access.of(compositions.of(id), classified(id).statements(), mostInStep(id, step), uses, true)));
+        return found;
+    }
+
+    /** The most of it that one use in the step takes; empty if that is not known. */
+    private Optional<Quantity> mostInStep(String id, Step step) {
+        return most(bench.uses().of(id).stream().filter(use -> use.by().equals(step.id())));
     }
 
     private static double millilitres(Uses.Use use) {
@@ -195,20 +210,5 @@ final class HazardAssessor {
                 .append(medium.colour().orElse("")));
         bench.source().condition().forEach(damage -> words.append(' ').append(damage.what()));
         return words.toString();
-    }
-
-    private void tellUnknown() {
-        bench.source().solutions().forEach(solution -> solution.recipe().ingredients().forEach(id ->
-                bench.material(id).ifPresent(material -> tellUnknown(material, solution.id(), solution.place()))));
-        bench.source().steps().forEach(step -> UsedThings.of(step).forEach(id ->
-                bench.material(id).ifPresent(material -> tellUnknown(material, step.id(), step.place()))));
-    }
-
-    private void tellUnknown(Material material, String where, org.benchleaf.message.Place place) {
-        boolean known = material.substance().filter(reference.substances()::containsKey).isPresent();
-        if (!known && CHEMICALS.contains(material.kind())) {
-            bench.messages().add(HazardMessages.SUBSTANCE_UNKNOWN.at(place, "material", material.id(), "where", where,
-                    "substance", material.substance().map(name -> "'" + name + "'").orElse("anything for it")));
-        }
     }
 }

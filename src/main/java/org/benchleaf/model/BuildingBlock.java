@@ -37,7 +37,10 @@ public enum BuildingBlock {
     PAPER_INDICATED("indicator on the paper", Takes.INDICATORS,
             "a test of the paper with this indicator gave one of these results"),
     DWELL("dwell covers contact", Takes.LIMIT,
-            "the longest test lasted as long as the planned contact, or as this time where none is planned"),
+            "the longest test that passed lasted as long as the liquid touches the medium in all, with the baths planned; "
+                    + "or as this time where the case does not tell the contact"),
+    DWELL_MOST("dwell covers most baths", Takes.LIMIT,
+            "the same with as many baths as the step allows at most"),
     FIXED("fixed before", Takes.NOTHING, "an earlier step fixed the medium"),
     PROTECTED("protected and tested again", Takes.NOTHING,
             "an earlier step fixed the medium, and a test after it with the same liquid was stable"),

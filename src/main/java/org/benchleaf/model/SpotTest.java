@@ -11,9 +11,9 @@ import org.benchleaf.quantity.Quantity;
  * @param with the id of a solution or material, or an indicator such as {@code iron(II) strip}, {@code absorption drop}
  * @param after the step after which it was done, if not on the untouched sheet
  * @param dwell how long the liquid stayed
- * @param result such as {@code stable}, {@code bleeds}, {@code offsets}, {@code none}, {@code weak}, {@code strong}
+ * @param result a word of the closed list
  * @param note anything more
  */
-public record SpotTest(String medium, String with, Optional<String> after, Optional<Quantity> dwell, String result,
+public record SpotTest(String medium, String with, Optional<String> after, Optional<Quantity> dwell, TestResult result,
         Optional<String> note, Place place) {
 }

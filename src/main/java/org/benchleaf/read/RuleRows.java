@@ -21,7 +21,7 @@ final class RuleRows {
 
     private static final String REASON = "reason";
     private static final Pattern HOLE = Pattern.compile("\\{([a-z][a-zA-Z]*)}");
-    private static final List<String> HOLES = List.of("step", "kind", "medium", "liquid", "measure", "picture");
+    private static final List<String> HOLES = List.of("step", "kind", "medium", "liquid", "measure", "picture", "contact", "tested");
     private static final List<String> RULE_KEYS = List.of("id", "theme", "rule", "severity", "trainees", "for each",
             "answers for", "where", "needs", "what", "why", "fix", "source", "status", "note");
     private static final List<String> HELD_KEYS = List.of("id", "theme", "rule", "severity", "held by", "why", "source",

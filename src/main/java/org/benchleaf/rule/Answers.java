@@ -95,10 +95,11 @@ final class Answers {
             case KNOWN_LAYER -> asked.layer().filter(layer -> !layer.rows().isEmpty()).isPresent();
             case MATRIX -> asked.layer().filter(layer -> given.named().entrySet().stream()
                     .allMatch(cell -> verdict(layer, cell.getKey(), cell.getValue()))).isPresent();
-            case TESTED -> contactTests(asked).anyMatch(test -> given.words().isEmpty() || said(test, given.words()));
+            case TESTED -> contactTests(asked).anyMatch(test -> said(test, given.words()));
             case INDICATED -> asked.layer().filter(layer -> indicated(layer, given.named())).isPresent();
             case PAPER_INDICATED -> indicated(facts.support(), given.named());
-            case DWELL -> dwells(asked, given.numbers().get("limit"));
+            case DWELL -> dwells(asked, given.numbers().get("limit"), false);
+            case DWELL_MOST -> dwells(asked, given.numbers().get("limit"), true);
             case FIXED -> onStepAndLayer(asked, facts::fixedBefore);
             case PROTECTED -> onStepAndLayer(asked, (step, layer) -> asked.liquid()
                     .filter(liquid -> facts.protectedAt(step, layer, liquid)).isPresent());
@@ -171,21 +172,22 @@ final class Answers {
     }
 
     private static boolean said(SpotTest test, List<String> results) {
-        return results.stream().anyMatch(result -> Words.holds(test.result(), result));
+        return test.result().isKnown() && (results.isEmpty() || results.contains(test.result().word())
+                || results.contains(test.result().group().word()));
     }
 
     private boolean indicated(Layer layer, Map<String, List<String>> wanted) {
         return wanted.entrySet().stream().allMatch(entry -> facts.tests(layer)
-                .filter(test -> Words.holds(test.with(), entry.getKey()))
-                .anyMatch(test -> entry.getValue().isEmpty() || said(test, entry.getValue())));
+                .filter(test -> facts.liquids.nameFits(test.with(), entry.getKey()))
+                .anyMatch(test -> said(test, entry.getValue())));
     }
 
-    private boolean dwells(Asked asked, Quantity leastElse) {
-        double contact = asked.step().flatMap(step -> step.part(Part.Bath.class))
-                .filter(bath -> asked.liquid().filter(bath.of()::equals).isPresent())
-                .flatMap(Part.Bath::each).orElse(leastElse).highIn(Unit.SECOND);
-        return contactTests(asked).map(SpotTest::dwell).flatMap(Optional::stream)
-                .anyMatch(dwell -> dwell.highIn(Unit.SECOND) >= contact);
+    /** Whether the longest test that passed lasted as long as the whole contact, which is never taken as shorter. */
+    private boolean dwells(Asked asked, Quantity leastElse, boolean everyBathAllowed) {
+        double wanted = asked.step().flatMap(step -> asked.layer().flatMap(layer -> asked.liquid().map(liquid ->
+                Contact.of(facts, step, layer, liquid, everyBathAllowed)))).map(contact -> contact.minutes()
+                .orElseGet(() -> Math.max(contact.told(), leastElse.highIn(Unit.MINUTE)))).orElse(0.0);
+        return facts.longestTest(asked).filter(tested -> tested >= wanted).isPresent();
     }
 
     private static boolean onStepAndLayer(Asked asked, BiPredicate<Step, Layer> test) {

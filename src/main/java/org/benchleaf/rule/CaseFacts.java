@@ -1,6 +1,7 @@
 package org.benchleaf.rule;
 
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -12,14 +13,15 @@ import org.benchleaf.model.Rule;
 import org.benchleaf.model.SpotTest;
 import org.benchleaf.model.Step;
 import org.benchleaf.model.StepKind;
+import org.benchleaf.model.TestResult;
 import org.benchleaf.model.TreatmentCase;
+import org.benchleaf.quantity.Unit;
 
 /** A case as rules look at it: what comes before what, what touches what, what was tested. */
 final class CaseFacts {
 
     private static final List<StepKind> TOUCHING_NOTHING = List.of(StepKind.EXAMINATION, StepKind.TESTING,
             StepKind.PHOTOGRAPHY, StepKind.MEASURING);
-    private static final String STABLE = "stable";
 
     final TreatmentCase treatment;
     final Library library;
@@ -98,6 +100,13 @@ final class CaseFacts {
         return treatment.tests().stream().filter(test -> test.medium().equals(layer.name()));
     }
 
+    /** The longest passed test of what a contact is about, in minutes; empty where no test says how long it lasted. */
+    Optional<Double> longestTest(Asked contact) {
+        return contact.layer().stream().flatMap(layer -> contact.liquid().stream().flatMap(liquid -> tests(layer, liquid)))
+                .filter(test -> test.result().isPassed()).map(SpotTest::dwell).flatMap(Optional::stream)
+                .map(dwell -> dwell.highIn(Unit.MINUTE)).max(Comparator.naturalOrder());
+    }
+
     Layer support() {
         return support;
     }
@@ -110,8 +119,10 @@ final class CaseFacts {
     /** Whether an earlier step fixed the medium and a test after it, with this liquid, was stable. */
     boolean protectedAt(Step step, Layer layer, String liquid) {
         return fixings(step, layer).anyMatch(fixing -> tests(layer, liquid)
-                .anyMatch(test -> test.after().filter(fixing.id()::equals).isPresent()
-                        && test.result().equalsIgnoreCase(STABLE)));
+                .filter(test -> test.after().filter(fixing.id()::equals).isPresent())
+                .map(SpotTest::result).anyMatch(TestResult::isPassed) && tests(layer, liquid)
+                .filter(test -> test.after().filter(fixing.id()::equals).isPresent())
+                .map(SpotTest::result).noneMatch(TestResult::isChange));
     }
 
     /** The step that fixed the medium, if every liquid of this step was tested on it afterwards and left it alone. */

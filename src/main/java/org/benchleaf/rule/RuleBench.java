@@ -41,15 +41,27 @@ final class RuleBench {
                 && rule.needs().map(needs -> !answers.holds(needs, subject)).orElse(true);
     }
 
-    private static Speaking speaking(Rule rule, Asked subject) {
+    private Speaking speaking(Rule rule, Asked subject) {
         Message told = new RuleMessage(rule.id(), rule.weight(), rule.what(), rule.why(), rule.fix()).at(subject.place(),
                 "step", subject.step().map(Step::id).orElse(NOTHING),
                 "kind", subject.step().map(step -> step.kind().word()).orElse(NOTHING),
                 "medium", subject.layer().map(Layer::name).orElse(NOTHING),
                 "liquid", subject.liquid().orElse(NOTHING),
                 "measure", subject.result().map(Result::measure).orElse(NOTHING),
-                "picture", subject.picture().map(Picture::id).orElse(NOTHING));
+                "picture", subject.picture().map(Picture::id).orElse(NOTHING),
+                "contact", contact(subject), "tested", tested(subject));
         return new Speaking(rule.id(), rule.weight(), rule.forTrainees(), subject.step().map(Step::id), Optional.empty(),
                 subject.place(), told.what(), told.why(), told.fix());
+    }
+
+    /** The whole time that a liquid touches a medium, and how it was added up. */
+    private String contact(Asked subject) {
+        return subject.step().flatMap(step -> subject.layer().flatMap(layer -> subject.liquid().map(liquid ->
+                Contact.of(facts, step, layer, liquid, false)))).map(contact -> contact.minutes().map(Contact::time)
+                .orElse("a time that is not given in full") + ": " + contact.words()).orElse(NOTHING);
+    }
+
+    private String tested(Asked subject) {
+        return facts.longestTest(subject).map(Contact::time).orElse("a time that no test gives");
     }
 }

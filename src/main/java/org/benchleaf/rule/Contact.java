@@ -1,0 +1,129 @@
+package org.benchleaf.rule;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.benchleaf.model.Part;
+import org.benchleaf.model.Step;
+import org.benchleaf.model.StepKind;
+import org.benchleaf.quantity.Quantity;
+import org.benchleaf.quantity.Unit;
+
+/**
+ * How long a liquid, or another of the same composition, touches a medium from the first wetting until the sheet dries:
+ * misting, waiting and every bath are counted together, and the time under wet blotters until their first change.
+ *
+ * @param pieces what the time is made of, in order
+ */
+record Contact(List<Piece> pieces) {
+
+    /**
+     * One piece of the time.
+     *
+     * @param what in words
+     * @param minutes how long at the longest; empty if the case does not say
+     */
+    record Piece(String what, Optional<Double> minutes) {
+    }
+
+    Contact {
+        pieces = List.copyOf(pieces);
+    }
+
+    /** The contact that a step belongs to, with as many baths as planned or as many as are allowed. */
+    static Contact of(CaseFacts facts, Step step, Layer layer, String liquid, boolean everyBathAllowed) {
+        List<Step> run = run(facts, step);
+        List<Step> wet = run.stream().filter(each -> wets(facts, each, layer, liquid)).toList();
+        List<Piece> pieces = new ArrayList<>();
+        for (Step each : wet.isEmpty() ? List.<Step>of() : run.subList(run.indexOf(wet.get(0)),
+                run.indexOf(wet.get(wet.size() - 1)) + 1)) {
+            if (wet.contains(each)) {
+                pieces.add(wetting(facts, each, liquid, everyBathAllowed));
+            } else if (facts.liquidsOf(each).findAny().isEmpty()) {
+                each.takes().ifPresent(takes -> pieces.add(new Piece("waiting during '" + each.id() + "'",
+                        Optional.of(takes.highIn(Unit.MINUTE)))));
+            }
+        }
+        drying(facts, run, layer, liquid).ifPresent(pieces::add);
+        return new Contact(pieces);
+    }
+
+    /** The time in minutes; empty if a piece of it is not told. */
+    Optional<Double> minutes() {
+        boolean whole = !pieces.isEmpty() && pieces.stream().allMatch(piece -> piece.minutes().isPresent());
+        return whole ? Optional.of(told()) : Optional.empty();
+    }
+
+    /** The pieces that are told, added up, in minutes. */
+    double told() {
+        return pieces.stream().map(Piece::minutes).flatMap(Optional::stream).mapToDouble(Double::doubleValue).sum();
+    }
+
+    /** How the time was added up. */
+    String words() {
+        return pieces.stream().map(piece -> piece.what() + " "
+                + piece.minutes().map(Contact::time).orElse("for a time that is not given"))
+                .collect(Collectors.joining(" + "));
+    }
+
+    static String time(double minutes) {
+        double rounded = Math.round(minutes * 10) / 10.0;
+        return (rounded == Math.rint(rounded) ? String.valueOf((long) rounded) : String.valueOf(rounded)) + " min";
+    }
+
+    /** The steps around a step during which the sheet does not dry. */
+    private static List<Step> run(CaseFacts facts, Step step) {
+        List<Step> all = facts.order.all();
+        int from = all.indexOf(step);
+        int to = from + 1;
+        while (from > 0 && !dries(all.get(from - 1))) {
+            from--;
+        }
+        while (to < all.size() && !dries(all.get(to - 1)) && !dries(all.get(to))) {
+            to++;
+        }
+        return all.subList(from, to);
+    }
+
+    private static boolean dries(Step step) {
+        return List.of(StepKind.DRYING, StepKind.FLATTENING, StepKind.EQUILIBRATION).contains(step.kind())
+                || step.part(Part.Blotters.class).isPresent() || step.part(Part.Mend.class).isPresent();
+    }
+
+    private static boolean wets(CaseFacts facts, Step step, Layer layer, String liquid) {
+        return facts.touches(step).anyMatch(touch -> touch.layer().map(Layer::name).filter(layer.name()::equals).isPresent())
+                && facts.liquidsOf(step).anyMatch(other -> facts.liquids.alike(other, liquid));
+    }
+
+    private static Piece wetting(CaseFacts facts, Step step, String liquid, boolean everyBathAllowed) {
+        Optional<Part.Bath> bath = step.part(Part.Bath.class).filter(part -> facts.liquids.alike(part.of(), liquid));
+        if (bath.isPresent()) {
+            int baths = everyBathAllowed ? bath.get().atMost().orElse(bath.get().baths()) : bath.get().baths();
+            return new Piece("'" + step.id() + "', " + baths + " × " + bath.get().each()
+                    .map(each -> time(each.highIn(Unit.MINUTE)) + ",").orElse("a bath"),
+                    bath.get().each().map(each -> baths * each.highIn(Unit.MINUTE)));
+        }
+        Optional<Quantity> pressed = step.part(Part.Mend.class).filter(mend -> facts.liquids.alike(mend.with(), liquid))
+                .flatMap(mend -> step.part(Part.Press.class)).flatMap(Part.Press::time);
+        return new Piece("'" + step.id() + "',", pressed.or(step::takes).or(step::atMost)
+                .map(time -> time.highIn(Unit.MINUTE)));
+    }
+
+    /** Under wet blotters until they are first changed, where this was the last liquid before. */
+    private static Optional<Piece> drying(CaseFacts facts, List<Step> run, Layer layer, String liquid) {
+        List<Step> all = facts.order.all();
+        int next = all.indexOf(run.get(run.size() - 1)) + 1;
+        List<Step> wet = run.stream().filter(each -> facts.liquidsOf(each).findAny().isPresent()
+                && each.part(Part.Mend.class).isEmpty()).toList();
+        boolean last = !wet.isEmpty() && wets(facts, wet.get(wet.size() - 1), layer, liquid);
+        if (!last || next >= all.size() || all.get(next).kind() != StepKind.DRYING) {
+            return Optional.empty();
+        }
+        Step drying = all.get(next);
+        Optional<Double> first = drying.part(Part.Blotters.class).map(Part.Blotters::changes)
+                .filter(changes -> !changes.isEmpty()).flatMap(changes -> changes.get(0))
+                .map(change -> change.highIn(Unit.MINUTE));
+        return Optional.of(new Piece("under wet blotters in '" + drying.id() + "' until their first change,", first));
+    }
+}
