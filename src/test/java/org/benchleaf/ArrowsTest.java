@@ -38,6 +38,7 @@ class ArrowsTest {
         MAY_SEE.put("derive", List.of("check", "science", "plan", "model", "quantity", "message"));
         MAY_SEE.put("compose", List.of("derive", "model", "quantity", "message"));
         MAY_SEE.put("publish", List.of("compose", "model", "quantity", "message"));
+        MAY_SEE.put("privacy", List.of("publish", "model", "message"));
         MAY_SEE.put("pack", List.of("publish", "model", "quantity", "message"));
     }
 

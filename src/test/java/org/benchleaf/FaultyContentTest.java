@@ -56,7 +56,7 @@ class FaultyContentTest {
      */
     private static final Map<String, String> NOT_BY_CONTENT = Map.ofEntries(
             // Pictures are made anew without anything hidden; only a fault of the program could leave some in.
-            Map.entry("LEAK-002", "pack/LeakScanTest"),
+            Map.entry("LEAK-002", "privacy/PrivateScanTest"),
             // Told when a class is planned, by folders of their own.
             Map.entry("PLAN-001", "command/PlanCommandTest"),
             Map.entry("PLAN-002", "command/PlanCommandTest"),

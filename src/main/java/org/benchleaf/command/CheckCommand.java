@@ -14,6 +14,8 @@ import java.util.concurrent.ForkJoinPool;
 import java.util.concurrent.ForkJoinTask;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.benchleaf.check.CaseChecker;
 import org.benchleaf.check.Checked;
 import org.benchleaf.check.CheckedLibrary;
@@ -25,9 +27,12 @@ import org.benchleaf.message.Message;
 import org.benchleaf.message.MessageText;
 import org.benchleaf.message.Messages;
 import org.benchleaf.message.Severity;
+import org.benchleaf.message.SourceText;
+import org.benchleaf.privacy.PrivateScan;
 import org.benchleaf.publish.PictureMaker;
 import org.benchleaf.read.CaseReader;
 import org.benchleaf.read.Draft;
+import org.benchleaf.read.LibraryDraft;
 import org.benchleaf.read.LibraryReader;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -76,13 +81,18 @@ public final class CheckCommand implements Callable<Integer> {
     public Integer call() {
         List<Path> folders = CaseReader.folders(content).stream().filter(asked()).toList();
         Function<Path, Draft> drafts = drafts(folders);
-        CheckedLibrary library = LibraryChecker.check(LibraryReader.read(content));
+        LibraryDraft shared = LibraryReader.read(content);
+        CheckedLibrary library = LibraryChecker.check(shared);
         Messages messages = new Messages();
         messages.addAll(library.messages());
         Deriver deriver = new Deriver(library.library());
         // Gathered in the order of the folders, whichever is done first.
-        folders.parallelStream().map(folder -> check(folder, drafts.apply(folder), library, deriver)).toList()
-                .forEach(messages::addAll);
+        List<Draft> read = folders.parallelStream().map(drafts).toList();
+        PrivateScan others = PrivateScan.ofAll(read.stream().collect(
+                Collectors.toMap(Draft::id, Draft::confidential, (one, same) -> one)));
+        shared.texts().forEach(source -> others.scanSource(source, "").forEach(messages::add));
+        IntStream.range(0, folders.size()).parallel().mapToObj(at ->
+                check(folders.get(at), read.get(at), library, deriver, others)).toList().forEach(messages::addAll);
         tell(messages.all(), folders.size());
         return messages.hasErrors() ? CONTENT_HAS_ERRORS : DONE;
     }
@@ -97,11 +107,18 @@ public final class CheckCommand implements Callable<Integer> {
         return folder -> folder.equals(first) ? begun.join() : CaseReader.read(content, folder);
     }
 
-    private Messages check(Path folder, Draft draft, CheckedLibrary library, Deriver deriver) {
+    private Messages check(Path folder, Draft draft, CheckedLibrary library, Deriver deriver, PrivateScan others) {
         LocalDate today = LocalDate.now(clock);
         Checked checked = CaseChecker.check(draft, library.library(), today);
         Messages messages = new Messages();
         messages.addAll(checked.messages());
+        PrivateScan own = PrivateScan.ofCase(draft.id(),
+                draft.confidential().withoutPeopleIn(library.library().studio().name()));
+        messages.addAll(own.messages());
+        for (SourceText source : draft.sources()) {
+            own.scanSource(source, "").forEach(messages::add);
+            others.scanSource(source, draft.id()).forEach(messages::add);
+        }
         checked.treatment().ifPresent(treatment -> Audience.of(library.library().studio()).stream()
                 .flatMap(audience -> Clearance.on(today, treatment.publication(), audience).told().stream())
                 .distinct().forEach(messages::add));

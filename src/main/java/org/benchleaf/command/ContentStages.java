@@ -24,20 +24,20 @@ import org.benchleaf.compose.SitePages;
 import org.benchleaf.derive.Derived;
 import org.benchleaf.derive.Deriver;
 import org.benchleaf.derive.WorkedCase;
-import org.benchleaf.message.Message;
 import org.benchleaf.message.MessageText;
 import org.benchleaf.message.Messages;
 import org.benchleaf.model.Confidential;
 import org.benchleaf.model.TreatmentCase;
-import org.benchleaf.pack.LeakScan;
-import org.benchleaf.pack.OthersScan;
-import org.benchleaf.pack.Searchable;
+import org.benchleaf.privacy.PrivateMarks;
+import org.benchleaf.privacy.PrivateScan;
+import org.benchleaf.privacy.Searchable;
 import org.benchleaf.publish.Pictures;
 import org.benchleaf.publish.SiteFile;
 import org.benchleaf.publish.SitePublisher;
 import org.benchleaf.read.CaseReader;
 import org.benchleaf.read.CheckValueReader;
 import org.benchleaf.read.Draft;
+import org.benchleaf.read.LibraryDraft;
 import org.benchleaf.read.LibraryReader;
 
 /** The line of stages for one content folder and one day. */
@@ -51,12 +51,15 @@ final class ContentStages implements Stages {
     private final String seed;
     private final List<Audience> audiences;
     private final List<Path> cases;
-    private volatile OthersScan others;
+    private final LibraryDraft draft;
+    private Map<String, Confidential> values;
+    private volatile PrivateScan others;
 
     private ContentStages(Path content, Optional<Path> templates, LocalDate day) {
         this.content = content;
         this.day = day;
-        this.library = LibraryChecker.check(LibraryReader.read(content));
+        this.draft = LibraryReader.read(content);
+        this.library = LibraryChecker.check(draft);
         this.deriver = new Deriver(library.library());
         this.publisher = templates.map(folder -> SitePublisher.with(folder, Pictures.none()))
                 .orElseGet(() -> SitePublisher.withOwnTemplates(Pictures.none()));
@@ -123,8 +126,11 @@ final class ContentStages implements Stages {
         audiences.forEach(audience -> clearances.put(audience,
                 Clearance.on(day, checked.treatment().get().publication(), audience)));
         clearances.values().stream().flatMap(clearance -> clearance.told().stream()).distinct().forEach(messages::add);
-        return new Sound(checked, clearances,
-                draft.confidential().withoutPeopleIn(library.library().studio().name()), messages);
+        PrivateScan own = PrivateScan.ofCase(draft.id(),
+                draft.confidential().withoutPeopleIn(library.library().studio().name()));
+        messages.addAll(own.messages());
+        draft.sources().forEach(source -> own.scanSource(source, "").forEach(messages::add));
+        return new Sound(checked, clearances, own, messages);
     }
 
     /** A case that cannot be understood. */
@@ -146,14 +152,14 @@ final class ContentStages implements Stages {
 
         private final org.benchleaf.check.Checked checked;
         private final Map<Audience, Clearance> clearances;
-        private final Confidential confidential;
+        private final PrivateScan own;
         private final Messages messages;
 
-        Sound(org.benchleaf.check.Checked checked, Map<Audience, Clearance> clearances, Confidential confidential,
+        Sound(org.benchleaf.check.Checked checked, Map<Audience, Clearance> clearances, PrivateScan own,
                 Messages messages) {
             this.checked = checked;
             this.clearances = clearances;
-            this.confidential = confidential;
+            this.own = own;
             this.messages = messages;
         }
 
@@ -202,34 +208,35 @@ final class ContentStages implements Stages {
 
         /** No page of the case may hold private values, its own or another's; what goes to the site's own pages neither. */
         private void scan(String id, List<SiteFile> files, CaseCard card, Messages said) {
-            LeakScan scan = new LeakScan(Map.of(id, confidential));
             Stream.concat(files.stream(), Stream.of(SiteFile.text(card.path(), card.toString()))).forEach(file -> {
                 Searchable searched = Searchable.of(file);
-                scan.scan(searched).forEach(said::add);
+                own.scan(searched, "").forEach(said::add);
                 others().scan(searched, id).forEach(said::add);
             });
         }
     }
 
     /** Made when the first case is, so that a run in which nothing has changed reads no case. */
-    private synchronized OthersScan others() {
+    private synchronized PrivateScan others() {
         if (others == null) {
             Map<String, Confidential> all = new ConcurrentHashMap<>();
             cases.parallelStream().forEach(folder -> all.put(folder.getFileName().toString(),
                     CaseReader.confidential(content, folder)));
-            others = new OthersScan(all);
+            values = all;
+            others = PrivateScan.ofAll(all);
         }
         return others;
     }
 
     @Override
     public Optional<String> privateValues() {
-        return Optional.ofNullable(others).map(OthersScan::mark);
+        return others == null ? Optional.empty() : Optional.of(PrivateMarks.of(values));
     }
 
     @Override
-    public List<Message> leaks(String caseId, SiteFile file) {
-        return others().scan(Searchable.of(file), caseId);
+    public PrivateScan newValues(String before) {
+        others();
+        return PrivateScan.ofAll(PrivateMarks.newSince(before, values));
     }
 
     @Override
@@ -249,7 +256,9 @@ final class ContentStages implements Stages {
         files.addAll(publisher.assets());
         Messages said = new Messages();
         if (others != null) {
-            files.parallelStream().map(file -> leaks("", file)).toList().forEach(leaks -> leaks.forEach(said::add));
+            draft.texts().forEach(source -> others.scanSource(source, "").forEach(said::add));
+            files.parallelStream().map(file -> others.scan(Searchable.of(file), "")).toList()
+                    .forEach(leaks -> leaks.forEach(said::add));
         }
         return new SharedFiles(files, said);
     }

@@ -29,6 +29,8 @@ import org.benchleaf.message.Place;
 import org.benchleaf.pack.Edition;
 import org.benchleaf.pack.EditionStopped;
 import org.benchleaf.pack.SitePacker;
+import org.benchleaf.privacy.PrivateScan;
+import org.benchleaf.privacy.Searchable;
 import org.benchleaf.publish.TemplateStop;
 
 /**
@@ -119,7 +121,7 @@ final class Publishing {
     }
 
     /**
-     * Looks through the pages of unchanged cases if private values have changed since they were made.
+     * Looks through the pages of unchanged cases for the private values that are new since they were made.
      *
      * @return the mark of the private values of this edition
      */
@@ -127,7 +129,9 @@ final class Publishing {
         String before = packer.sharedNote();
         String now = stages.privateValues().orElse(before);
         if (!now.equals(before)) {
-            packer.kept().parallelStream().forEach(kept -> stages.leaks(kept.caseId(), kept.read()).forEach(this::tell));
+            PrivateScan fresh = stages.newValues(before);
+            packer.kept().parallelStream().forEach(kept ->
+                    fresh.scan(Searchable.of(kept.read()), kept.caseId()).forEach(this::tell));
         }
         return now;
     }

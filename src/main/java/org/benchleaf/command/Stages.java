@@ -6,8 +6,8 @@ import java.util.Map;
 import java.util.Optional;
 import org.benchleaf.compose.Audience;
 import org.benchleaf.compose.CaseCard;
-import org.benchleaf.message.Message;
 import org.benchleaf.message.Messages;
+import org.benchleaf.privacy.PrivateScan;
 import org.benchleaf.publish.SiteFile;
 
 /** The line of stages as one run of publishing sees it; several cases may be in it at once. */
@@ -28,8 +28,12 @@ interface Stages {
      */
     Optional<String> privateValues();
 
-    /** The private values of other cases that stand in a file of one case. */
-    List<Message> leaks(String caseId, SiteFile file);
+    /**
+     * Looks for the private values that have come since an earlier edition.
+     *
+     * @param before the mark that was left by it
+     */
+    PrivateScan newValues(String before);
 
     /**
      * Makes the files of a whole site.

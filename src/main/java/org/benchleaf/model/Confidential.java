@@ -1,9 +1,13 @@
 package org.benchleaf.model;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import org.benchleaf.message.Place;
 
 /**
  * The private values of one case, sealed: no page may hold them, and the finished site is searched for them.
@@ -54,12 +58,28 @@ public final class Confidential {
     }
 
     /**
-     * One private value.
+     * One private value: a plain text, or a person or thing told by keys such as {@code family} and {@code given}.
      *
      * @param field the key it stands under, such as {@code owner}
-     * @param value what must not be found in the site
+     * @param parts what must not be found in the site, by its keys; a plain text stands under the empty key
+     * @param place where it begins in the case file
      */
-    public record Secret(String field, String value) {
+    public record Secret(String field, Map<String, String> parts, Place place) {
+
+        public Secret {
+            parts = Collections.unmodifiableMap(new LinkedHashMap<>(parts));
+        }
+
+        /** A plain text. */
+        public static Secret plain(String field, String text, Place place) {
+            return new Secret(field, Map.of("", text), place);
+        }
+
+        /** All its texts, in the order written, with spaces between them. */
+        public String value() {
+            return String.join(" ", parts.values());
+        }
+
         @Override
         public String toString() {
             return "Secret[" + field + "]";

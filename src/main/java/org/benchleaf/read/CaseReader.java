@@ -11,6 +11,7 @@ import java.util.regex.Pattern;
 import org.benchleaf.message.Messages;
 import org.benchleaf.message.Place;
 import org.benchleaf.message.ReadingMessages;
+import org.benchleaf.message.SourceText;
 import org.benchleaf.model.Confidential;
 import org.benchleaf.model.Story;
 
@@ -50,16 +51,18 @@ public final class CaseReader {
         }
         Sheet sheet = sheet(content, file, messages);
         List<Draft.Translated> translations = new ArrayList<>();
+        List<SourceText> sources = new ArrayList<>(sheet.sources());
         for (Path other : content.list(caseFolder, TRANSLATION.pattern())) {
             Matcher name = TRANSLATION.matcher(other.getFileName().toString());
             if (name.matches()) {
                 Sheet words = sheet(content, other, messages);
+                sources.addAll(words.sources());
                 translations.add(new Draft.Translated(name.group(1), words.root(), words.story(),
                         Place.file(content.name(other))));
             }
         }
-        return new Draft(id, sheet.root(), sheet.story(), translations, tables(content, caseFolder, messages),
-                sheet.confidential(), messages, Place.file(content.name(file)));
+        return new Draft(id, sheet.root(), sheet.story(), translations, tables(content, caseFolder, sources, messages),
+                sheet.confidential(), sources, messages, Place.file(content.name(file)));
     }
 
     /**
@@ -75,8 +78,9 @@ public final class CaseReader {
                 .orElse(Confidential.none());
     }
 
-    private record Sheet(Optional<Node.Mapping> root, Story story, Confidential confidential) {
-        static final Sheet EMPTY = new Sheet(Optional.empty(), new Story(List.of()), Confidential.none());
+    private record Sheet(Optional<Node.Mapping> root, Story story, Confidential confidential, List<SourceText> sources) {
+        static final Sheet EMPTY = new Sheet(Optional.empty(), new Story(List.of()), Confidential.none(),
+                List.of());
     }
 
     private static Sheet sheet(ContentFolder content, Path file, Messages messages) {
@@ -91,16 +95,18 @@ public final class CaseReader {
         }
         YamlFile yaml = YamlFile.read(text, front.get().start(), front.get().end(), messages);
         Story story = StoryReader.read(yaml.lines(), text.text(), front.get().body(), messages);
-        return new Sheet(yaml.root(), story, yaml.confidential());
+        return new Sheet(yaml.root(), story, yaml.confidential(), List.of(yaml.lines().shown()));
     }
 
-    private static Map<String, ReadingsTable> tables(ContentFolder content, Path folder, Messages messages) {
+    private static Map<String, ReadingsTable> tables(ContentFolder content, Path folder,
+            List<SourceText> sources, Messages messages) {
         Map<String, ReadingsTable> tables = new LinkedHashMap<>();
         for (Path file : content.list(folder, ".*\\.csv")) {
             String name = file.getFileName().toString();
-            content.read(file, MOST_TABLE_BYTES, messages)
-                    .flatMap(text -> ReadingsTableReader.read(name, text, messages))
-                    .ifPresent(table -> tables.put(name, table));
+            content.read(file, MOST_TABLE_BYTES, messages).ifPresent(text -> {
+                sources.add(new SourceText(text.name(), text.text()));
+                ReadingsTableReader.read(name, text, messages).ifPresent(table -> tables.put(name, table));
+            });
         }
         return tables;
     }

@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.benchleaf.message.Messages;
 import org.benchleaf.message.Place;
+import org.benchleaf.message.SourceText;
 import org.benchleaf.model.Confidential;
 import org.benchleaf.model.Story;
 
@@ -17,15 +18,17 @@ import org.benchleaf.model.Story;
  * @param translations the same words in other languages
  * @param tables readings from instruments, by file name
  * @param confidential the private values
+ * @param sources its files as they may be shown, private values blotted out
  * @param messages what was said while reading
  * @param place the head of the file
  */
 public record Draft(String id, Optional<Node.Mapping> root, Story story, List<Translated> translations,
-        Map<String, ReadingsTable> tables, Confidential confidential, Messages messages, Place place) {
+        Map<String, ReadingsTable> tables, Confidential confidential, List<SourceText> sources, Messages messages, Place place) {
 
     public Draft {
         translations = List.copyOf(translations);
         tables = Map.copyOf(tables);
+        sources = List.copyOf(sources);
     }
 
     /**

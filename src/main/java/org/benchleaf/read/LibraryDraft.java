@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.benchleaf.message.Messages;
 import org.benchleaf.message.Place;
+import org.benchleaf.message.SourceText;
 import org.benchleaf.model.Formulary;
 import org.benchleaf.model.Reference;
 
@@ -19,16 +20,18 @@ import org.benchleaf.model.Reference;
  * @param reference the tables of hazards and care
  * @param classes the files of classes/, by name
  * @param caseIds the names of the case folders
+ * @param texts the studio's own files, as they may be shown
  * @param messages what was said while reading
  */
 public record LibraryDraft(Optional<YamlPart> studio, List<YamlPart> materials, Optional<YamlPart> glossary,
         Optional<YamlPart> sources, Formulary formulary, RuleBook ruleBook, Reference reference,
-        List<YamlPart> classes, List<String> caseIds, Messages messages) {
+        List<YamlPart> classes, List<String> caseIds, List<SourceText> texts, Messages messages) {
 
     public LibraryDraft {
         materials = List.copyOf(materials);
         classes = List.copyOf(classes);
         caseIds = List.copyOf(caseIds);
+        texts = List.copyOf(texts);
     }
 
     /**

@@ -2,6 +2,7 @@ package org.benchleaf.read;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -11,6 +12,7 @@ import java.util.concurrent.ForkJoinTask;
 import org.benchleaf.message.Messages;
 import org.benchleaf.message.Place;
 import org.benchleaf.message.ReadingMessages;
+import org.benchleaf.message.SourceText;
 import org.benchleaf.model.Formulary;
 import org.benchleaf.model.Matrix;
 import org.benchleaf.model.Reference;
@@ -23,6 +25,7 @@ public final class LibraryReader {
 
     private final ContentFolder content;
     private final Messages messages = new Messages();
+    private final List<SourceText> texts = new ArrayList<>();
 
     private LibraryReader(ContentFolder content) {
         this.content = content;
@@ -42,7 +45,7 @@ public final class LibraryReader {
             messages.add(ReadingMessages.NO_CONTENT.at(Place.file(content.name(contentRoot))));
             return new LibraryDraft(Optional.empty(), List.of(), Optional.empty(), Optional.empty(),
                     MethodReader.read(), new RuleBook(List.of(), Matrix.EMPTY, List.of()), Reference.empty(),
-                    List.of(), List.of(), messages);
+                    List.of(), List.of(), List.of(), messages);
         }
         // Beside the studio's files: a short command spends more time on reading than on anything else.
         ForkJoinTask<Formulary> ours = ForkJoinPool.commonPool().submit(MethodReader::read);
@@ -64,7 +67,7 @@ public final class LibraryReader {
         return new LibraryDraft(studio, materials, glossary, sources, formulary,
                 RuleReader.read(contentRoot, cited, messages), ReferenceReader.read(contentRoot, messages), all("classes"),
                 CaseReader.folders(contentRoot).stream().map(folder -> folder.getFileName().toString()).toList(),
-                messages);
+                texts, messages);
     }
 
     private Optional<LibraryDraft.YamlPart> one(String name) {
@@ -81,7 +84,9 @@ public final class LibraryReader {
     }
 
     private Optional<LibraryDraft.YamlPart> part(String name, TextFile text) {
-        return YamlFile.read(text, 0, text.text().length(), messages).root()
+        YamlFile file = YamlFile.read(text, 0, text.text().length(), messages);
+        texts.add(file.lines().shown());
+        return file.root()
                 .map(root -> new LibraryDraft.YamlPart(name, root, Place.file(text.name())));
     }
 }

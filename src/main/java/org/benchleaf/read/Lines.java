@@ -30,6 +30,11 @@ final class Lines {
         return new Lines(shown, text);
     }
 
+    /** The text as messages may show it. */
+    SourceText shown() {
+        return source;
+    }
+
     String file() {
         return source.file();
     }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.benchleaf.message.Messages;
+import org.benchleaf.message.Place;
 import org.benchleaf.message.ReadingMessages;
 import org.benchleaf.message.SourceText;
 import org.benchleaf.model.Confidential;
@@ -38,10 +39,11 @@ record YamlFile(Optional<Node.Mapping> root, Lines lines, Confidential confident
             return new YamlFile(mapping(root, lines, start, messages), lines, Confidential.none());
         }
         List<Confidential.Secret> secrets = new ArrayList<>();
-        gather("", secret.get(), secrets);
         // Read again, so that every place of the tree shows the text with the private values blotted out.
         Lines shown = lines.shownAs(new SourceText(file.name(), blotted(file.text(), secret.get())));
         Optional<Node> open = YamlReader.tree(events.get(), shown, messages);
+        open.flatMap(node -> in(node, PRIVATE_IN)).flatMap(node -> in(node, PRIVATE))
+                .ifPresent(shownSecret -> gather("", secret.get(), shownSecret.place().text(), secrets));
         Optional<Node.Mapping> top = mapping(open, shown, start, messages).map(YamlFile::withoutSecrets);
         return new YamlFile(top, shown, new Confidential(secrets));
     }
@@ -58,15 +60,34 @@ record YamlFile(Optional<Node.Mapping> root, Lines lines, Confidential confident
         return node instanceof Node.Mapping mapping ? mapping.get(key) : Optional.empty();
     }
 
-    private static void gather(String field, Node node, List<Confidential.Secret> secrets) {
+    /** Each text, each entry of a list, and each group of keys of single texts is a secret. */
+    private static void gather(String field, Node node, SourceText shown, List<Confidential.Secret> secrets) {
         if (node instanceof Node.Scalar scalar && !scalar.text().isBlank()) {
-            secrets.add(new Confidential.Secret(field, scalar.text().strip()));
+            secrets.add(Confidential.Secret.plain(field, scalar.text().strip(), shownAs(shown, scalar.place())));
         } else if (node instanceof Node.Sequence sequence) {
-            sequence.items().forEach(item -> gather(field, item, secrets));
+            sequence.items().forEach(item -> gather(field, item, shown, secrets));
         } else if (node instanceof Node.Mapping mapping) {
-            mapping.entries().forEach((key, entry) ->
-                    gather(field.isEmpty() ? key : field + "." + key, entry.value(), secrets));
+            group(field, mapping, shown, secrets);
         }
+    }
+
+    private static void group(String field, Node.Mapping mapping, SourceText shown, List<Confidential.Secret> secrets) {
+        Map<String, String> parts = new LinkedHashMap<>();
+        mapping.entries().forEach((key, entry) -> {
+            if (!field.isEmpty() && entry.value() instanceof Node.Scalar scalar) {
+                parts.put(key, scalar.text().strip());
+            } else {
+                gather(field.isEmpty() ? key : field, entry.value(), shown, secrets);
+            }
+        });
+        parts.values().removeIf(String::isEmpty);
+        if (!parts.isEmpty()) {
+            secrets.add(new Confidential.Secret(field, parts, shownAs(shown, mapping.place())));
+        }
+    }
+
+    private static Place shownAs(SourceText shown, Place place) {
+        return new Place(shown, place.line(), place.column(), place.length(), place.pointer());
     }
 
     private static String blotted(String text, Node secret) {

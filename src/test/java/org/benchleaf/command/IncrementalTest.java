@@ -22,6 +22,7 @@ import org.benchleaf.compose.Audience;
 import org.benchleaf.compose.CaseCard;
 import org.benchleaf.message.Message;
 import org.benchleaf.message.Messages;
+import org.benchleaf.privacy.PrivateScan;
 import org.benchleaf.publish.SiteFile;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -182,8 +183,8 @@ class IncrementalTest {
         }
 
         @Override
-        public List<Message> leaks(String caseId, SiteFile file) {
-            return real.leaks(caseId, file);
+        public PrivateScan newValues(String before) {
+            return real.newValues(before);
         }
 
         @Override

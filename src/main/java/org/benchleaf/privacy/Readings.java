@@ -1,4 +1,4 @@
-package org.benchleaf.pack;
+package org.benchleaf.privacy;
 
 import java.io.ByteArrayOutputStream;
 import java.nio.charset.StandardCharsets;
@@ -9,7 +9,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** The texts that a file can be read as: as it stands, without its marks, and with its escapes undone. */
-final class Spellings {
+final class Readings {
 
     private static final int ROUNDS = 3;
     private static final Pattern ESCAPE = Pattern.compile(
@@ -29,7 +29,7 @@ final class Spellings {
     record Reading(String how, String text) {
     }
 
-    private Spellings() {
+    private Readings() {
     }
 
     /** Every reading of a text, itself first. */

@@ -1,4 +1,4 @@
-package org.benchleaf.pack;
+package org.benchleaf.privacy;
 
 import java.nio.charset.StandardCharsets;
 import java.util.List;
@@ -29,10 +29,10 @@ public final class Searchable {
     record Read(String how, String text, Folded letters) {
 
         static Read of(String text) {
-            return of(new Spellings.Reading("", text));
+            return of(new Readings.Reading("", text));
         }
 
-        private static Read of(Spellings.Reading reading) {
+        private static Read of(Readings.Reading reading) {
             return new Read(reading.how(), reading.text(), Folded.of(reading.text()));
         }
     }
@@ -57,7 +57,7 @@ public final class Searchable {
     }
 
     static List<Read> readings(byte[] bytes, boolean text) {
-        return (text ? Spellings.ofText(new String(bytes, StandardCharsets.UTF_8)) : Spellings.ofBytes(bytes)).stream()
+        return (text ? Readings.ofText(new String(bytes, StandardCharsets.UTF_8)) : Readings.ofBytes(bytes)).stream()
                 .map(Read::of).toList();
     }
 

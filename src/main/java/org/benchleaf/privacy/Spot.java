@@ -1,4 +1,4 @@
-package org.benchleaf.pack;
+package org.benchleaf.privacy;
 
 /**
  * Where a word was found in a text.
@@ -12,6 +12,24 @@ record Spot(String text, int start, int end) {
     /** Whether the word stands alone: no letter goes on before or after it. */
     boolean isWhole() {
         return isEdge(start - 1, start) && isEdge(end - 1, end);
+    }
+
+    /** The part of the same word that stands before it; empty if the word begins here. */
+    String prefix() {
+        int from = start;
+        while (!isEdge(from - 1, from)) {
+            from--;
+        }
+        return text.substring(from, start);
+    }
+
+    /** The part of the same word that stands behind it; empty if the word ends here. */
+    String suffix() {
+        int to = end;
+        while (!isEdge(to - 1, to)) {
+            to++;
+        }
+        return text.substring(end, to);
     }
 
     /** What stands near the word, itself included. */
@@ -31,7 +49,7 @@ record Spot(String text, int start, int end) {
         }
         char a = text.charAt(left);
         char b = text.charAt(right);
-        return !Character.isLetterOrDigit(a) || !Character.isLetterOrDigit(b)
+        return !Folded.isOfWord(a) || !Folded.isOfWord(b)
                 || Character.isLowerCase(a) && Character.isUpperCase(b)
                 || Character.isDigit(a) != Character.isDigit(b);
     }

@@ -1,4 +1,4 @@
-package org.benchleaf.pack;
+package org.benchleaf.privacy;
 
 import java.io.ByteArrayInputStream;
 import java.io.IOException;

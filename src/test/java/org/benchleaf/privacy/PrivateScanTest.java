@@ -1,4 +1,4 @@
-package org.benchleaf.pack;
+package org.benchleaf.privacy;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -17,6 +17,7 @@ import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import org.benchleaf.message.Message;
 import org.benchleaf.message.MessageText;
+import org.benchleaf.message.Place;
 import org.benchleaf.message.Severity;
 import org.benchleaf.model.Confidential;
 import org.benchleaf.publish.SiteFile;
@@ -25,15 +26,15 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** The fields that must not leave are those of the deny-list usual in the trade: common practice, no source. */
-class LeakScanTest {
+class PrivateScanTest {
 
-    private static final LeakScan SCAN = new LeakScan(Map.of("tide", new Confidential(List.of(
-            new Confidential.Secret("owner", "Zoë Brändreth-Voß"),
-            new Confidential.Secret("kept at", "Bay 7, shelf C3"),
-            new Confidential.Secret("value", "1450 in insurance papers"),
-            new Confidential.Secret("people", "Tam Lind"),
-            new Confidential.Secret("contact", "+44 1632 960123"),
-            new Confidential.Secret("code", "Q7")))));
+    private static final PrivateScan SCAN = PrivateScan.ofCase("tide", new Confidential(List.of(
+            secret("owner", "Zoë Brändreth-Voß"),
+            secret("kept at", "Bay 7, shelf C3"),
+            secret("value", "1450 in insurance papers"),
+            secret("people", "Tam Lind"),
+            secret("contact", "+44 1632 960123"),
+            secret("code", "Q7"))));
 
     @ParameterizedTest
     @ValueSource(strings = {
@@ -208,7 +209,11 @@ class LeakScanTest {
 
     @Test
     void without_private_values_nothing_is_found() {
-        assertThat(new LeakScan(Map.of()).scan(Searchable.of(SiteFile.text("a.html", "Zoë Brändreth-Voß, £1450")))).isEmpty();
+        assertThat(PrivateScan.ofAll(Map.of()).scan(Searchable.of(SiteFile.text("a.html", "Zoë Brändreth-Voß, £1450")), "")).isEmpty();
+    }
+
+    private static Confidential.Secret secret(String field, String value) {
+        return Confidential.Secret.plain(field, value, Place.file("case.md"));
     }
 
     private static String spelled(String name, Random random) {
@@ -234,6 +239,6 @@ class LeakScanTest {
     }
 
     private static List<Message> scan(SiteFile file) {
-        return SCAN.scan(Searchable.of(file));
+        return SCAN.scan(Searchable.of(file), "");
     }
 }

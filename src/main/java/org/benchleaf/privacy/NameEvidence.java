@@ -1,0 +1,185 @@
+package org.benchleaf.privacy;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * Decides whether a family's name that was found stands for the person: by a title, a given name or initials beside it, a
+ * possessive, a word such as "collection" behind it, or by itself if it is no ordinary word.
+ */
+final class NameEvidence implements Needle.Evidence {
+
+    private static final int REACH = 60;
+    private static final int WORDS_BETWEEN = 3;
+    private static final Pattern TAG = Pattern.compile("<[^<>]{0,200}>|^[^<>]{0,60}>|<[^<>]{0,60}$");
+    private static final Pattern WORD = Pattern.compile("[\\p{L}\\p{M}]+|\\d+");
+    private static final Pattern CAMEL = Pattern.compile("(?<=\\p{Ll})(?=\\p{Lu})");
+    private static final Pattern POSSESSIVE = Pattern.compile("^['’`]s?\\b");
+    private static final Pattern INITIALS = Pattern.compile("\\p{Lu}{1,4}");
+    private static final Set<String> SEMITIC_PREFIXES = Set.of("ו", "ה", "ב", "ל", "מ", "ש", "כ", "ول", "وب", "ال", "وال", "بال",
+            "لل", "و", "ف", "ب", "ل", "ك");
+    private static final int LONGEST_ENDING = 3;
+
+    private final String given;
+    private final Set<String> names;
+    private final String initials;
+    private final boolean alone;
+    private final int words;
+
+    /**
+     * Prepares to judge.
+     *
+     * @param given given names and initials, folded
+     * @param alone whether the name by itself counts
+     * @param words of how many words the name is made
+     */
+    NameEvidence(List<String> given, boolean alone, int words) {
+        this.given = given.isEmpty() ? "" : given.get(0);
+        this.names = Set.copyOf(given.stream().filter(name -> name.length() > 1).toList());
+        StringBuilder first = new StringBuilder();
+        given.forEach(name -> first.appendCodePoint(name.codePointAt(0)));
+        this.initials = first.toString();
+        this.alone = alone;
+        this.words = words;
+    }
+
+    @Override
+    public boolean counts(Spot spot) {
+        if (!isOneName(spot) || !begins(spot) || !ends(spot)) {
+            return false;
+        }
+        if (alone || !names.isEmpty() && isJoined(spot)) {
+            return true;
+        }
+        List<String> before = before(spot);
+        List<String> after = after(spot);
+        return titled(spot, before) || named(before, after) || initialled(spot, before, after)
+                || isCapital(spot) && (possessive(spot) || plural(spot, before) || !after.isEmpty()
+                && NameWords.BEHIND_A_NAME.contains(Folded.letters(after.get(0))));
+    }
+
+    /** A find that runs over several words is chance, unless the name has as many or was broken at the end of a line. */
+    private boolean isOneName(Spot spot) {
+        String written = spot.written();
+        int gaps = 0;
+        for (int at = 0; at < written.length(); at++) {
+            boolean broken = at > 0 && "-‐‑\u00AD".indexOf(written.charAt(at - 1)) >= 0;
+            boolean gap = Character.isWhitespace(written.charAt(at)) || Character.isSpaceChar(written.charAt(at));
+            if (gap && !broken && !(at > 0 && Character.isWhitespace(written.charAt(at - 1)))) {
+                gaps++;
+            }
+        }
+        return gaps < words || isEastAsian(written);
+    }
+
+    private boolean begins(Spot spot) {
+        String prefix = Folded.letters(spot.prefix());
+        return prefix.isEmpty() || isEastAsian(spot.written()) || SEMITIC_PREFIXES.contains(prefix)
+                || isBeside(prefix) || NameWords.PARTICLES.contains(prefix);
+    }
+
+    private boolean ends(Spot spot) {
+        String suffix = spot.suffix();
+        String letters = Folded.letters(suffix);
+        if (letters.isEmpty() || isEastAsian(spot.written()) || isBeside(letters)) {
+            return true;
+        }
+        boolean inflected = isInflected(spot.written().charAt(0)) && letters.length() <= LONGEST_ENDING;
+        return inflected || (letters.equals("s") || letters.equals("es")) && isCapital(spot);
+    }
+
+    /** Whether letters that touch the name, as in "zbrandreth", are those of the given names. */
+    private boolean isBeside(String letters) {
+        return names.contains(letters) || !initials.isEmpty() && (letters.equals(initials) || initials.startsWith(letters));
+    }
+
+    private boolean isJoined(Spot spot) {
+        return names.contains(Folded.letters(spot.prefix())) || names.contains(Folded.letters(spot.suffix()));
+    }
+
+    private boolean titled(Spot spot, List<String> before) {
+        String behind = spot.text().substring(spot.end(), Math.min(spot.text().length(), spot.end() + REACH)).stripLeading();
+        return !before.isEmpty() && NameWords.TITLES.contains(Folded.letters(before.get(0))) && isCapital(spot)
+                || NameWords.HONORIFICS_AFTER.stream().anyMatch(behind::startsWith);
+    }
+
+    private boolean named(List<String> before, List<String> after) {
+        return before.stream().limit(WORDS_BETWEEN).anyMatch(this::isGiven)
+                || after.stream().limit(WORDS_BETWEEN).anyMatch(this::isGiven);
+    }
+
+    private boolean isGiven(String word) {
+        String letters = Folded.letters(word);
+        return names.contains(letters) || isInflected(word.charAt(0)) && given.length() > LONGEST_ENDING
+                && letters.startsWith(given.substring(0, given.length() - 1)) && letters.length() <= given.length() + 2;
+    }
+
+    /** "Z. Brandreth", "ZM Brandreth", "Brandreth, Z." and "Brandreth Z."; the capital and the stop tell it from a word. */
+    private boolean initialled(Spot spot, List<String> before, List<String> after) {
+        if (initials.isEmpty() || !isCapital(spot)) {
+            return false;
+        }
+        boolean stopped = spot.text().startsWith(",", spot.end()) || spot.around(REACH).contains(".");
+        return before.stream().limit(WORDS_BETWEEN).takeWhile(this::isInitial).count() > 0
+                || stopped && !after.isEmpty() && isInitial(after.get(0));
+    }
+
+    private boolean isInitial(String word) {
+        return INITIALS.matcher(word).matches() && (initials.startsWith(Folded.letters(word))
+                || initials.contains(Folded.letters(word)));
+    }
+
+    private static boolean possessive(Spot spot) {
+        return POSSESSIVE.matcher(spot.text().substring(spot.end(), Math.min(spot.text().length(), spot.end() + 3))).find();
+    }
+
+    private static boolean plural(Spot spot, List<String> before) {
+        return Folded.letters(spot.suffix()).endsWith("s") && !before.isEmpty() && before.get(0).equalsIgnoreCase("the");
+    }
+
+    private static boolean isCapital(Spot spot) {
+        return !Character.isLowerCase(spot.written().charAt(0));
+    }
+
+    private static boolean isEastAsian(String written) {
+        Character.UnicodeScript script = Character.UnicodeScript.of(written.codePointAt(0));
+        return script == Character.UnicodeScript.HAN || script == Character.UnicodeScript.HANGUL
+                || script == Character.UnicodeScript.KATAKANA || script == Character.UnicodeScript.HIRAGANA;
+    }
+
+    /** Whether names change their ending by case in the script of a letter. */
+    static boolean isInflected(char letter) {
+        Character.UnicodeScript script = Character.UnicodeScript.of(letter);
+        return script == Character.UnicodeScript.CYRILLIC || script == Character.UnicodeScript.GREEK
+                || script == Character.UnicodeScript.DEVANAGARI;
+    }
+
+    /** The words before it, the nearest first, particles left out. */
+    private static List<String> before(Spot spot) {
+        List<String> words = words(spot.text().substring(Math.max(0, spot.start() - REACH), spot.start()));
+        java.util.Collections.reverse(words);
+        return words;
+    }
+
+    private static List<String> after(Spot spot) {
+        return words(spot.text().substring(spot.end(), Math.min(spot.text().length(), spot.end() + REACH)));
+    }
+
+    private static List<String> words(String text) {
+        List<String> words = new ArrayList<>();
+        Matcher word = WORD.matcher(TAG.matcher(text).replaceAll(" "));
+        while (word.find()) {
+            for (String part : CAMEL.split(word.group())) {
+                String letters = Folded.letters(part);
+                if (!letters.isEmpty() && (!NameWords.PARTICLES.contains(letters) || part.length() == 1)
+                        && !(letters.equals("s") && part.length() == 1)) {
+                    words.add(part);
+                }
+            }
+        }
+        return words;
+    }
+}

@@ -1,0 +1,162 @@
+package org.benchleaf.privacy;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Pattern;
+
+/** Breaks the way people write owners into persons and organisations. */
+final class NameParser {
+
+    private static final int MOST_WORDS = 7;
+    private static final Pattern WORD = Pattern.compile("[\\p{L}\\p{M}.'’׳״\"-]+");
+    private static final Pattern EAST_ASIAN = Pattern.compile("[\\p{IsHan}\\p{IsHiragana}\\p{IsKatakana}\\p{IsHangul}ー]+");
+    private static final Pattern ATTACHED_PARTICLE = Pattern.compile("(?iu)(?:al|el|ad|ar|as|an|at)[-‐‑](?=\\p{L})");
+
+    private NameParser() {
+    }
+
+    /** Those named in a text; empty if it holds words that no name has. */
+    static Optional<List<Who>> parse(String text) {
+        String bare = bare(text);
+        if (isOrganisation(bare)) {
+            return Optional.of(List.of(new Who.Organisation(words(bare))));
+        }
+        List<String> parts = Arrays.stream(bare.split(",")).map(String::strip).filter(part -> !part.isEmpty()).toList();
+        if (parts.size() == 2 && isInverted(parts)) {
+            return person(words(parts.get(1) + " " + parts.get(0))).map(List::of);
+        }
+        List<Who> all = new ArrayList<>();
+        for (String part : parts) {
+            Optional<List<Who>> some = joined(words(part));
+            if (some.isEmpty() || parts.size() > 1 && some.get().stream().anyMatch(NameParser::isOneWord)) {
+                return Optional.empty();
+            }
+            all.addAll(some.get());
+        }
+        return all.isEmpty() ? Optional.empty() : Optional.of(all);
+    }
+
+    private static String bare(String text) {
+        String bare = text.strip();
+        for (String before = ""; !before.equals(bare);) {
+            before = bare;
+            bare = NameWords.OF_THE_ESTATE.matcher(bare).replaceFirst("").strip();
+        }
+        return bare;
+    }
+
+    /** "Surname, First": what stands before the comma is one name, what stands behind it is no second person. */
+    private static boolean isInverted(List<String> parts) {
+        List<String> before = words(parts.get(0));
+        before.removeIf(word -> NameWords.PARTICLES.contains(Folded.letters(word)));
+        return before.size() <= 2 && !before.isEmpty() && !NameWords.TITLES.contains(Folded.letters(before.get(0)))
+                && words(parts.get(1)).stream().noneMatch(NameWords.JOINS::contains);
+    }
+
+    private static boolean isOneWord(Who who) {
+        return who instanceof Who.Person person && person.given().isEmpty() && person.family().size() == 1;
+    }
+
+    static boolean isOrganisation(String text) {
+        return words(text).stream().map(Folded::letters).anyMatch(NameWords.COMPANIES::contains)
+                && Character.isUpperCase(text.strip().codePointAt(0)) || text.contains("会社") || text.endsWith("公司");
+    }
+
+    /** Persons with "and" between them; one without a family's name has that of the next. */
+    private static Optional<List<Who>> joined(List<String> words) {
+        List<List<String>> groups = new ArrayList<>(List.of(new ArrayList<>()));
+        for (String word : words) {
+            if (NameWords.JOINS.contains(word)) {
+                groups.add(new ArrayList<>());
+            } else {
+                groups.get(groups.size() - 1).add(word);
+            }
+        }
+        List<Who> all = new ArrayList<>();
+        List<String> family = List.of();
+        for (int at = groups.size() - 1; at >= 0; at--) {
+            List<String> group = new ArrayList<>(groups.get(at));
+            if (withoutTitles(group).size() <= 1 && !family.isEmpty()) {
+                group.addAll(family);
+            }
+            Optional<Who> one = person(group);
+            if (one.isEmpty()) {
+                return Optional.empty();
+            }
+            Who.Person person = (Who.Person) one.get();
+            family = new ArrayList<>(person.particles());
+            family.addAll(person.family());
+            all.add(0, person);
+        }
+        return Optional.of(all);
+    }
+
+    private static List<String> withoutTitles(List<String> words) {
+        List<String> left = new ArrayList<>(words);
+        while (!left.isEmpty() && NameWords.TITLES.contains(Folded.letters(left.get(0)))) {
+            left.remove(0);
+        }
+        while (left.size() > 1 && NameWords.HONOURS.contains(Folded.letters(left.get(left.size() - 1)))) {
+            left.remove(left.size() - 1);
+        }
+        return left;
+    }
+
+    private static Optional<Who> person(List<String> written) {
+        List<String> words = withoutTitles(written);
+        if (words.isEmpty() || words.size() > MOST_WORDS || !words.stream().allMatch(NameParser::isName)) {
+            return Optional.empty();
+        }
+        if (EAST_ASIAN.matcher(words.get(0)).matches()) {
+            return Optional.of(new Who.Person(words.subList(1, words.size()), words.subList(0, 1), List.of()));
+        }
+        int last = words.size() - 1;
+        int first = last;
+        while (first > 0 && isParticle(words.get(first - 1))) {
+            first--;
+        }
+        if (isParticle(words.get(last))) {
+            return Optional.empty();
+        }
+        return Optional.of(person(words.subList(0, first), words.subList(first, last + 1)));
+    }
+
+    /** A person whose names are known apart. */
+    static Who.Person person(List<String> given, List<String> family) {
+        List<String> particles = new ArrayList<>();
+        List<String> names = new ArrayList<>();
+        for (String word : family) {
+            String bare = ATTACHED_PARTICLE.matcher(word).replaceFirst("");
+            if (isParticle(word) && family.size() > 1) {
+                particles.add(word);
+            } else {
+                names.add(bare);
+            }
+        }
+        List<String> before = given.stream().filter(word -> !isParticle(word)
+                && !NameWords.TITLES.contains(Folded.letters(word)) && !NameWords.MAIDEN.contains(Folded.letters(word))).toList();
+        return new Who.Person(before, names.isEmpty() ? family : names, particles);
+    }
+
+    private static boolean isParticle(String word) {
+        return NameWords.PARTICLES.contains(Folded.letters(word)) && !isInitial(word);
+    }
+
+    private static boolean isInitial(String word) {
+        return Folded.letters(word).length() == 1 && Character.isUpperCase(word.charAt(0));
+    }
+
+    private static boolean isName(String word) {
+        return isParticle(word) || NameWords.MAIDEN.contains(Folded.letters(word)) || WORD.matcher(word).matches()
+                && !Folded.letters(word).isEmpty()
+                && (!Character.isLowerCase(word.codePointAt(0)) || ATTACHED_PARTICLE.matcher(word).lookingAt());
+    }
+
+    /** Words with initials that were written together ("J.R.") taken apart. */
+    static List<String> words(String text) {
+        return new ArrayList<>(Arrays.stream(text.replaceAll("(?<=\\b\\p{Lu}\\.)(?=\\p{L})", " ").replace(",", " ").strip()
+                .split("\\s+")).filter(word -> !word.isEmpty()).toList());
+    }
+}

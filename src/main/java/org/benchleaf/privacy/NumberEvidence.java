@@ -1,0 +1,72 @@
+package org.benchleaf.privacy;
+
+import java.util.regex.Pattern;
+
+/** Decides whether digits that were found are the private number, and not part of a measurement. */
+enum NumberEvidence implements Needle.Evidence {
+    /** A sum, near a sign or word of money. */
+    MONEY {
+        @Override
+        public boolean counts(Spot spot) {
+            return spot.isWhole() && isOneSum(spot) && MONEY_WORD.matcher(spot.around(MONEY_REACH)).find();
+        }
+    },
+    /** A telephone number, whatever of country and trunk stands before it. */
+    TELEPHONE {
+        @Override
+        public boolean counts(Spot spot) {
+            return followsOnlyCodes(spot) && !digitFollows(spot) && !Character.isLetter(signBefore(spot));
+        }
+    },
+    /** A number without letters, near a word that says that it numbers something. */
+    NUMBERED {
+        @Override
+        public boolean counts(Spot spot) {
+            return spot.isWhole() && NUMBER_WORD.matcher(spot.around(NUMBER_REACH)).find();
+        }
+    };
+
+    private static final Pattern MONEY_WORD = Pattern.compile(
+            "(?i)[£$€¥₤₽₹₩]|\\b(?:GBP|USD|EUR|CHF|JPY|AUD|CAD|pounds?|sterling|quid|guineas?|dollars?|euros?|francs?)\\b|"
+                    + "\\b(?:valued|valuation|worth|pric|paid|pay|insur|estimat|apprais|cost|sold|sale|"
+                    + "invoice|valor|precio|seguro|tasaci|wert|preis|prix|assur)");
+    private static final Pattern NUMBER_WORD = Pattern.compile(
+            "(?i)#|№|\\b(?:no|nr|num|number|inv|inventory|acc|accession|box|lot|shelf|item|ref|bay|drawer|cat)\\b");
+    private static final int MONEY_REACH = 40;
+    private static final int NUMBER_REACH = 16;
+    private static final Pattern SUM = Pattern.compile("\\d+([ ,.'’\\u00A0\\u2009\\u202F]\\d{3})*([.,]\\d{2})?");
+    private static final int MOST_CODES = 5;
+
+    /** Whether it is a number as people write sums of money, and not the decimals of a longer one. */
+    private static boolean isOneSum(Spot spot) {
+        boolean decimals = spot.start() > 1 && ".,".indexOf(spot.text().charAt(spot.start() - 1)) >= 0
+                && Character.isDigit(spot.text().charAt(spot.start() - 2));
+        String rest = spot.text().substring(spot.end(), Math.min(spot.text().length(), spot.end() + 4));
+        return !decimals && SUM.matcher(spot.written()).matches() && !rest.matches("(?s)[,.' \u00A0\u202F]\\d{3}.*");
+    }
+
+    /** The sign before all digits that belong to the same number. */
+    private static char signBefore(Spot spot) {
+        int at = startOfNumber(spot);
+        return at == 0 ? ' ' : spot.text().charAt(at - 1);
+    }
+
+    private static int startOfNumber(Spot spot) {
+        int at = spot.start();
+        for (int back = at - 1; back >= 0 && "0123456789 ()+-/.\u00A0\u2009\u202F\u2011".indexOf(spot.text().charAt(back)) >= 0; back--) {
+            if (!Character.isWhitespace(spot.text().charAt(back))) {
+                at = back;
+            }
+        }
+        return at;
+    }
+
+    private static boolean followsOnlyCodes(Spot spot) {
+        long digits = spot.text().substring(startOfNumber(spot), spot.start()).chars().filter(Character::isDigit).count();
+        return digits <= MOST_CODES;
+    }
+
+    private static boolean digitFollows(Spot spot) {
+        return spot.end() < spot.text().length() && Character.isLetterOrDigit(spot.text().charAt(spot.end()));
+    }
+}

@@ -1,0 +1,52 @@
+package org.benchleaf.privacy;
+
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.benchleaf.message.SourceText;
+
+/**
+ * What of a source can reach a page: its text without comments and without the permissions, which name by right who gave
+ * them and stand on no page; of the same shape, so that places stay true.
+ */
+final class OpenText {
+
+    private static final String FENCE = "---";
+    private static final Pattern COMMENT_LINE = Pattern.compile("^\\s*#.*");
+    private static final Pattern COMMENT_BEHIND = Pattern.compile("^[^'\"#]*\\s#.*");
+    private static final Pattern HTML_COMMENT = Pattern.compile("<!--.*?-->", Pattern.DOTALL);
+    /** The block of what may be published, up to the next key at the left edge. */
+    private static final Pattern PUBLICATION = Pattern.compile("(?m)^publication:.*(?:\\n(?:[ \\t}\\]-].*)?$)*+");
+    private static final Pattern NO_BREAK = Pattern.compile("[^\n]");
+
+    private OpenText() {
+    }
+
+    static String of(SourceText source) {
+        StringBuilder text = new StringBuilder();
+        boolean yaml = source.file().endsWith(".yaml");
+        for (int number = 1; number <= source.lineCount(); number++) {
+            String line = source.line(number);
+            if (line.equals(FENCE)) {
+                yaml = number == 1;
+            }
+            text.append(number == 1 ? "" : "\n").append(yaml ? withoutComment(line) : line);
+        }
+        return blank(HTML_COMMENT, withoutPermissions(text.toString()));
+    }
+
+    /** Only in the front matter: a story may begin a line with the same word. */
+    private static String withoutPermissions(String text) {
+        int end = text.indexOf("\n" + FENCE);
+        return end < 0 ? text : blank(PUBLICATION, text.substring(0, end)) + text.substring(end);
+    }
+
+    private static String blank(Pattern pattern, String text) {
+        return pattern.matcher(text).replaceAll(found ->
+                Matcher.quoteReplacement(NO_BREAK.matcher(found.group()).replaceAll(" ")));
+    }
+
+    private static String withoutComment(String line) {
+        return COMMENT_LINE.matcher(line).matches() ? ""
+                : COMMENT_BEHIND.matcher(line).matches() ? line.substring(0, line.indexOf('#')) : line;
+    }
+}

@@ -1,0 +1,205 @@
+package org.benchleaf.privacy;
+
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.Base64;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.benchleaf.message.LeakMessages;
+import org.benchleaf.message.Message;
+import org.benchleaf.message.Messages;
+import org.benchleaf.message.Place;
+import org.benchleaf.message.SourceText;
+import org.benchleaf.model.Confidential;
+import org.benchleaf.publish.SiteFile;
+
+/**
+ * Finds private values in the sources of a case and in the finished files of a site: in text, attributes, data, file names
+ * and inside pictures.
+ *
+ * <p>All spellings of all values are looked for at once by a {@link WordFinder}, in each of the readings of a file. The
+ * values never appear in a message. May be used from several threads.
+ */
+public final class PrivateScan {
+
+    private static final int SHORTEST_ENCODED = 6;
+
+    private final Map<String, List<Needle>> needles = new HashMap<>();
+    private final Map<String, Needle> encoded = new HashMap<>();
+    private final Messages messages = new Messages();
+    private final WordFinder folded;
+    /** Without the short ones: among the bytes of a picture, "Bay 3" turns up by chance in one of two hundred. */
+    private final WordFinder inBytes;
+    private final WordFinder exact;
+
+    private PrivateScan(Map<String, Confidential> byCase, boolean wholeOnly) {
+        byCase.forEach((caseId, confidential) -> take(caseId, FactReader.read(caseId, confidential), wholeOnly));
+        this.folded = new WordFinder(needles.keySet());
+        this.inBytes = new WordFinder(needles.keySet().stream()
+                .filter(letters -> letters.length() >= Needle.LONG_ENOUGH).toList());
+        this.exact = new WordFinder(encoded.keySet());
+    }
+
+    private void take(String caseId, FactReader.Facts facts, boolean wholeOnly) {
+        facts.needles().stream().filter(needle -> needle.isWhole() || !wholeOnly).forEach(needle ->
+                needles.computeIfAbsent(needle.letters(), letters -> new ArrayList<>(1)).add(needle));
+        if (!wholeOnly) {
+            messages.addAll(facts.messages());
+            facts.texts().forEach((text, field) -> encodings(text.strip()).forEach(form ->
+                    encoded.putIfAbsent(form, new Needle(form, caseId, field, true, spot -> true))));
+        }
+    }
+
+    /** Looks for every form of one case's values: in that case's own words and files. */
+    public static PrivateScan ofCase(String caseId, Confidential confidential) {
+        return new PrivateScan(Map.of(caseId, confidential), false);
+    }
+
+    /**
+     * Looks for whole names and whole values of many cases, in what belongs to another case or to none: a part of a name
+     * may be somebody else's by chance.
+     *
+     * @param byCase the private values, by the case's id
+     */
+    public static PrivateScan ofAll(Map<String, Confidential> byCase) {
+        return new PrivateScan(byCase, true);
+    }
+
+    /** Private values that cannot be looked for as they are written, and names that the author is asked about. */
+    public Messages messages() {
+        return messages;
+    }
+
+    /**
+     * Every leak in one finished file, each private field once, at the first place found; empty if there is none.
+     *
+     * @param except the case whose values are not looked for; empty to look for those of all
+     */
+    public List<Message> scan(Searchable searched, String except) {
+        return new Search(searched.file().path(), except, "a file of the site, ").file(searched);
+    }
+
+    /**
+     * Every leak in one source file, each private field once, with its line and column.
+     *
+     * @param source the text without its private values
+     * @param except the case whose values are not looked for; empty to look for those of all
+     */
+    public List<Message> scanSource(SourceText source, String except) {
+        String text = OpenText.of(source);
+        List<Message> found = new Search(source.file(), except, "the words of this file, ")
+                .text(Searchable.of(SiteFile.text(source.file(), text)));
+        return found.stream().map(message -> message.place().line() > 0 ? message : placed(message, source, text, except)).toList();
+    }
+
+    /** What shows only when escapes are undone, placed by the first line that shows it alone. */
+    private Message placed(Message message, SourceText source, String text, String except) {
+        String[] lines = text.split("\n", -1);
+        for (int line = 0; line < lines.length; line++) {
+            List<Message> here = new Search(source.file(), except, "the words of this file, ")
+                    .text(Searchable.of(SiteFile.text(source.file(), lines[line])));
+            if (here.stream().anyMatch(one -> one.what().equals(message.what()))) {
+                return new Message(message.id(), Place.at(new SourceText(source.file(), ""), line + 1, 1), message.what(),
+                        message.why(), message.fix());
+            }
+        }
+        return message;
+    }
+
+    /** One search through one file. */
+    private final class Search {
+
+        private final String path;
+        private final String except;
+        private final String kind;
+        private final Map<String, Message> found = new LinkedHashMap<>();
+
+        Search(String path, String except, String kind) {
+            this.path = path;
+            this.except = except;
+            this.kind = kind;
+        }
+
+        List<Message> file(Searchable searched) {
+            SiteFile file = searched.file();
+            search(folded, Searchable.Read.of(path), "in the file's name", false);
+            all(file.bytes(), searched.isText(), searched.readings(), "");
+            for (Unpacked.Inner inner : Unpacked.of(file.bytes())) {
+                search(folded, Searchable.Read.of(inner.name()), "in the name of a file packed inside", false);
+                boolean text = Searchable.isText(inner.bytes());
+                all(inner.bytes(), text, Searchable.readings(inner.bytes(), text), "packed inside, ");
+            }
+            PictureBlocks.forbidden(file.bytes()).ifPresent(block ->
+                    found.put("", LeakMessages.PICTURE_METADATA.at(Place.file(path), "block", block)));
+            return List.copyOf(found.values());
+        }
+
+        List<Message> text(Searchable searched) {
+            all(searched.file().bytes(), true, searched.readings(), "");
+            return List.copyOf(found.values());
+        }
+
+        private void all(byte[] bytes, boolean text, List<Searchable.Read> readings, String prefix) {
+            for (Searchable.Read reading : readings) {
+                String where = prefix + (reading.how().isEmpty() ? "in its text" : reading.how());
+                search(text ? folded : inBytes, reading, where, text && reading.how().isEmpty() && prefix.isEmpty());
+            }
+            String single = text ? readings.get(0).text() : new String(bytes, StandardCharsets.ISO_8859_1);
+            exact.find(single, (start, word) -> note(encoded.get(word), Place.file(path), prefix + "encoded"));
+        }
+
+        private void search(WordFinder finder, Searchable.Read reading, String where, boolean placed) {
+            Folded letters = reading.letters();
+            finder.find(letters.letters(), (start, word) -> {
+                Spot spot = letters.spot(start, start + word.length());
+                for (Needle needle : needles.get(word)) {
+                    if (!needle.caseId().equals(except) && needle.evidence().counts(spot)) {
+                        note(needle, placed ? place(path, reading.text(), spot.start()) : Place.file(path), where);
+                    }
+                }
+            });
+        }
+
+        /** Tells a find, once for each private field. */
+        private void note(Needle needle, Place place, String where) {
+            found.putIfAbsent(needle.caseId() + '/' + needle.field(), LeakMessages.PRIVATE_VALUE.at(place,
+                    "field", needle.field(), "case", needle.caseId(), "where", "in " + kind + where));
+        }
+    }
+
+    /** Line and column; the file's text is kept out of the message, since the excerpt would repeat the value. */
+    private static Place place(String path, String text, int offset) {
+        int line = 1;
+        int lineStart = 0;
+        for (int at = text.indexOf('\n'); at >= 0 && at < offset; at = text.indexOf('\n', at + 1)) {
+            line++;
+            lineStart = at + 1;
+        }
+        return Place.at(new SourceText(path, ""), line, offset - lineStart + 1);
+    }
+
+    /** The value as it looks in base64, whatever stands before it, and as UTF-16, seen as single bytes. */
+    private static Set<String> encodings(String value) {
+        Set<String> forms = new LinkedHashSet<>();
+        byte[] bytes = value.getBytes(StandardCharsets.UTF_8);
+        if (bytes.length < SHORTEST_ENCODED) {
+            return forms;
+        }
+        for (int shift = 0; shift < 3; shift++) {
+            byte[] shifted = new byte[bytes.length + shift];
+            System.arraycopy(bytes, 0, shifted, shift, bytes.length);
+            String whole = Base64.getEncoder().withoutPadding().encodeToString(shifted);
+            // The first and last signs also depend on what stands beside the value.
+            String sure = whole.substring(shift == 0 ? 0 : shift + 1, (shifted.length / 3) * 4);
+            forms.add(sure);
+            forms.add(sure.replace('+', '-').replace('/', '_'));
+        }
+        forms.add(new String(value.getBytes(StandardCharsets.UTF_16LE), StandardCharsets.ISO_8859_1));
+        forms.add(new String(value.getBytes(StandardCharsets.UTF_16BE), StandardCharsets.ISO_8859_1));
+        return forms;
+    }
+}
