@@ -197,9 +197,7 @@ final class FactReader {
     }
 
     private void family(Confidential.Secret secret, List<String> given, String letters, int words, boolean alone, boolean whole) {
-        if (!letters.isEmpty()) {
-            put(secret, letters, whole, new NameEvidence(given, alone, words));
-        }
+        put(secret, letters, whole, new NameEvidence(given, alone, words));
     }
 
     /** Whether a name by itself counts; asks the author if it is an ordinary word too and was not answered for. */
@@ -318,13 +316,13 @@ final class FactReader {
     }
 
     private void add(Confidential.Secret secret, String text, boolean whole, Needle.Evidence evidence) {
-        String letters = Folded.letters(text);
-        if (!letters.isEmpty()) {
-            put(secret, letters, whole, evidence);
-        }
+        put(secret, Folded.letters(text), whole, evidence);
     }
 
     private void put(Confidential.Secret secret, String letters, boolean whole, Needle.Evidence evidence) {
-        needles.add(new Needle(letters, caseId, secret.field(), whole, evidence));
+        // A value of signs alone, such as a dash for "none", has no letters to look for.
+        if (!letters.isEmpty()) {
+            needles.add(new Needle(letters, caseId, secret.field(), whole, evidence));
+        }
     }
 }
