@@ -3,10 +3,12 @@ package org.benchleaf.derive;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.benchleaf.model.Material;
 import org.benchleaf.model.Recipe;
 import org.benchleaf.model.Solution;
@@ -33,6 +35,8 @@ final class Compositions implements Recipe.Kinds<Composition> {
     private final Densities densities;
     private final UnknownWords unknown;
     private final Map<String, Composition> known = new HashMap<>();
+    /** What has its pH from the equilibrium: diluted, it is asked again. */
+    private final Set<String> worked = new HashSet<>();
 
     Compositions(Bench bench) {
         this.bench = bench;
@@ -52,8 +56,13 @@ final class Compositions implements Recipe.Kinds<Composition> {
         Composition made = bench.source().solution(id).map(Solution::recipe).map(recipe -> recipe.ask(this))
                 .orElseGet(() -> bench.material(id).map(this::bought)
                         .orElseGet(() -> Composition.unknown(unknown.part(id))));
-        known.put(id, made);
-        return made;
+        boolean stated = made.ph().isPresent();
+        Composition told = new MixturePh(bench.library().reference()).told(made);
+        if (!stated) {
+            worked.add(id);
+        }
+        known.put(id, told);
+        return told;
     }
 
     private Optional<Substance> substance(String key) {
@@ -241,7 +250,7 @@ final class Compositions implements Recipe.Kinds<Composition> {
                 .map(wanted -> new Composition.Spirit(one.substance(), wanted))
                 .orElseGet(() -> new Composition.Spirit(one.substance(), Amounts.times(one.strength(), part))))
                 .or(with::spirit);
-        return stock.joined(with, Math.min(1, part)).with(diluted(recipe, stock.ph()), spirit);
+        return stock.joined(with, Math.min(1, part)).with(diluted(recipe, stock.ph().filter(any -> !worked.contains(recipe.stock()))), spirit);
     }
 
     private Optional<Double> part(String stock, Quantity wanted) {

@@ -17,7 +17,6 @@ import org.benchleaf.model.Reference;
 import org.benchleaf.model.Solution;
 import org.benchleaf.model.Step;
 import org.benchleaf.model.StepKind;
-import org.benchleaf.model.Substance;
 import org.benchleaf.quantity.Dimension;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
@@ -31,10 +30,7 @@ final class HazardAssessor {
     private final Reference reference;
     private final Compositions compositions;
     private final Exposure exposure;
-    private final WasteChoice waste;
-    private final Meetings meetings;
-    private final AccessTable access;
-    private final UnknownWords words;
+    private final MixtureAssessor mixtures;
     private final Map<String, Classification> classes = new LinkedHashMap<>();
 
     /**
@@ -52,10 +48,7 @@ final class HazardAssessor {
         this.reference = bench.library().reference();
         this.compositions = new Compositions(bench);
         this.exposure = new Exposure(bench, compositions);
-        this.waste = new WasteChoice(reference);
-        this.meetings = new Meetings(reference);
-        this.access = new AccessTable(reference);
-        this.words = new UnknownWords(reference);
+        this.mixtures = new MixtureAssessor(reference, new EthanolFlash(bench.ledger()::outcome));
     }
 
     Assessment assess(List<Finding> findings) {
@@ -70,13 +63,13 @@ final class HazardAssessor {
             boolean prepared = bench.source().solution(id).isPresent();
             boolean chemical = bench.material(id).filter(material -> CHEMICALS.contains(material.kind())).isPresent();
             if (prepared || !classified(id).statements().isEmpty()
-                    || chemical && !unknown(compositions.of(id)).isEmpty()) {
+                    || chemical && !MixtureAssessor.unknown(compositions.of(id), classified(id)).isEmpty()) {
                 hazards.put(id, hazards(id));
             }
         }
         Map<String, StepCare> care = new LinkedHashMap<>();
         bench.source().steps().forEach(step -> care.put(step.id(), care(step)));
-        new HazardReview(bench, compositions, meetings, hazards).tell(care);
+        new HazardReview(bench, compositions, mixtures.meetings(), hazards).tell(care);
         List<Finding> all = new ArrayList<>(findings);
         all.addAll(exposure.findings());
         return new Assessment(hazards, care, all);
@@ -85,36 +78,16 @@ final class HazardAssessor {
     private Classification classified(String id) {
         Classification done = classes.get(id);
         if (done == null) {
-            done = new Classification(bench, compositions.of(id));
+            done = mixtures.classified(compositions.of(id));
             classes.put(id, done);
         }
         return done;
     }
 
     private Hazards hazards(String id) {
-        Classification found = classified(id);
-        List<String> statements = found.statements();
         List<Reference.Caution> cautions = bench.source().solution(id)
                 .map(solution -> preparing(solution).due(reference)).orElse(List.of());
-        List<String> firstAid = reference.firstAid().stream()
-                .filter(row -> row.statements().stream().anyMatch(statements::contains))
-                .map(Reference.FirstAid::where).toList();
-        Composition composition = compositions.of(id);
-        List<Hazards.Unknown> unknown = unknown(composition);
-        return new Hazards(id, composition.shares(), unknown, found.signal(), found.pictograms(), statements,
-                found.precautions(), found.grounds(), waste.of(composition, statements, unknown.isEmpty()),
-                meetings.among(composition.substances(reference)),
-                access.of(composition, statements, most(bench.uses().of(id).stream()), Set.of(), unknown.isEmpty()), firstAid,
-                Situation.wear(cautions, reference), cautions.stream().map(Reference.Caution::key).toList());
-    }
-
-    /** What is not known of the parts, and of the hazards of each. */
-    private List<Hazards.Unknown> unknown(Composition composition) {
-        List<Hazards.Unknown> unknown = new ArrayList<>(composition.unknown());
-        composition.substances(reference).stream().filter(part -> part.hazards() == Substance.Answer.UNKNOWN)
-                .forEach(part -> unknown.add(words.of("hazards", "hazards-unknown",
-                        "substance", part.name().toLowerCase(Locale.ROOT), "because", part.because().orElse(""))));
-        return unknown;
+        return mixtures.hazards(id, compositions.of(id), classified(id), most(bench.uses().of(id).stream()), Set.of(), cautions);
     }
 
     /** The most that one use takes; empty if that is not known. */
@@ -184,7 +157,8 @@ final class HazardAssessor {
         uses.add(step.kind().word());
         Map<String, Hazards.Access> found = new LinkedHashMap<>();
         ids.stream().filter(id -> !compositions.of(id).shares().isEmpty()).forEach(id -> found.put(id,
-                access.of(compositions.of(id), classified(id).statements(), mostInStep(id, step), uses, true)));
+                mixtures.access().of(compositions.of(id), classified(id).statements(),
+                        mostInStep(id, step), uses, true)));
         return found;
     }
 

@@ -15,7 +15,7 @@ import org.benchleaf.quantity.Quantity;
  * @param statements hazard and precautionary statements, by code
  * @param pictograms by code
  * @param equipment protective equipment, by code
- * @param limits from which shares on a mixture takes over a class, in the order of asking
+ * @param rules how a mixture takes over a class, in the order of asking
  * @param cautions what to say and wear at which step
  * @param waste kinds of waste, the first that fits counts
  * @param firstAid what to do, by statement
@@ -23,16 +23,19 @@ import org.benchleaf.quantity.Quantity;
  * @param claims words that promise too much
  * @param incompatible what must not meet
  * @param access who may do what with it
+ * @param acute ways in for acute toxicity
+ * @param precedence what a label leaves out, by H code
  * @param wordings sentences about hazards with holes, by key
  */
 public record Reference(Map<String, Substance> substances, Map<String, Statement> statements,
-        Map<String, Pictogram> pictograms, Map<String, Equipment> equipment, List<MixtureLimit> limits,
+        Map<String, Pictogram> pictograms, Map<String, Equipment> equipment, List<MixtureRule> rules,
         Map<String, Caution> cautions, Map<String, WasteKind> waste, List<FirstAid> firstAid, List<LabelSize> labels,
         List<ClaimWord> claims, List<Incompatible> incompatible, List<Access> access,
-        Map<String, Wording> wordings) {
+        List<AcuteRoute> acute, Map<String, Precedence> precedence, Map<String, Wording> wordings) {
 
     public Reference {
-        limits = List.copyOf(limits);
+        rules = List.copyOf(rules);
+        acute = List.copyOf(acute);
         firstAid = List.copyOf(firstAid);
         labels = List.copyOf(labels);
         claims = List.copyOf(claims);
@@ -49,7 +52,7 @@ public record Reference(Map<String, Substance> substances, Map<String, Statement
     /** Nothing at all, for tests of other parts. */
     public static Reference empty() {
         return new Reference(Map.of(), Map.of(), Map.of(), Map.of(), List.of(), Map.of(), Map.of(), List.of(),
-                List.of(), List.of(), List.of(), List.of(), Map.of());
+                List.of(), List.of(), List.of(), List.of(), List.of(), Map.of(), Map.of());
     }
 
     /**
@@ -108,20 +111,6 @@ public record Reference(Map<String, Substance> substances, Map<String, Statement
         equipment.values().stream().filter(one -> codes.contains(one.code())).forEach(one ->
                 worn.merge(one.kind(), one, (had, now) -> now.strictness() > had.strictness() ? now : had));
         return equipment.keySet().stream().filter(code -> worn.containsValue(equipment.get(code))).toList();
-    }
-
-    /**
-     * From which share by mass on a mixture takes over a class.
-     *
-     * @param sum classes whose shares are added, with the factor each counts
-     * @param from the least sum
-     * @param below the sum at which a stronger class takes over; empty if none does
-     * @param gives the class that results
-     * @param statement its H code
-     * @param source where the rule was read
-     */
-    public record MixtureLimit(Map<String, Integer> sum, Quantity from, Optional<Quantity> below, String gives,
-            String statement, String source) {
     }
 
     /**

@@ -24,6 +24,7 @@ import org.benchleaf.quantity.Quantity;
  * @param classes how the substance is classified; empty unless its hazards are known
  * @param notes of the law beside its entry, such as {@code P} or {@code 11}
  * @param benzene what of it the supplier states, for note P
+ * @param toxicityUnknown ways in of which no acute toxicity is known: {@code mouth}, {@code skin}, {@code breath}
  * @param suppliedInWater whether it is only known dissolved in water
  * @param fire what is known of its fire
  * @param exposure limits for the air of a workplace
@@ -39,7 +40,8 @@ import org.benchleaf.quantity.Quantity;
 public record Substance(String key, String name, List<String> synonyms, Optional<String> cas, String form,
         Optional<Quantity> molarMass, Optional<Measured> density, Optional<Measured> vapourPressure,
         Optional<Measured> viscosity, Answer hazards, Optional<String> because, List<HazardClass> classes,
-        Set<String> notes, Optional<Quantity> benzene, boolean suppliedInWater, Optional<Fire> fire,
+        Set<String> notes, Optional<Quantity> benzene, Set<String> toxicityUnknown, boolean suppliedInWater,
+        Optional<Fire> fire,
         List<ExposureLimit> exposure, Optional<Saturated> saturated, Optional<Acidity> acidity, Optional<String> waste,
         Set<String> reactsAs, Optional<Gloves> gloves, Optional<String> note, String source, String edition) {
 
@@ -47,6 +49,7 @@ public record Substance(String key, String name, List<String> synonyms, Optional
         synonyms = List.copyOf(synonyms);
         classes = List.copyOf(classes);
         notes = Set.copyOf(notes);
+        toxicityUnknown = Set.copyOf(toxicityUnknown);
         exposure = List.copyOf(exposure);
         reactsAs = Set.copyOf(reactsAs);
     }
@@ -125,9 +128,9 @@ public record Substance(String key, String name, List<String> synonyms, Optional
     /**
      * What the substance does to the pH of water, as far as an equilibrium needs it.
      *
-     * @param is {@code strong base}, {@code strong acid}, {@code weak base}, {@code weak acid} or {@code neutral}
-     * @param per how many protons or hydroxide ions one mole gives at most
-     * @param constants pK of each proton of the acid, or of the acids that belong to the base, the strongest first
+     * @param is {@code strong base}, {@code strong acid}, {@code weak base}, {@code weak acid}, {@code salt} or {@code neutral}
+     * @param per how many hydroxide ions or protons a strong one gives; how many sodium or like ions a salt holds
+     * @param constants pK of each proton of the acid, or of the acid that belongs to the base or salt, the first given off first
      * @param source where they were read
      */
     public record Acidity(String is, int per, List<Double> constants, String source) {

@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.function.Function;
 import org.benchleaf.message.Messages;
 import org.benchleaf.message.ReferenceMessages;
+import org.benchleaf.model.Precedence;
 import org.benchleaf.model.Reference;
 import org.benchleaf.model.Source;
 import org.benchleaf.quantity.Dimension;
@@ -75,11 +76,7 @@ public final class ReferenceReader {
         Map<String, Reference.WasteKind> waste = table("waste", row -> waste(row, statements.keySet(), cautions.keySet()));
         return new Reference(table("substances", row -> SubstanceRow.read(row, statements.keySet(), waste.keySet())),
                 statements, table("pictograms", ReferenceReader::pictogram), equipment,
-                list("mixture-limits", row -> new Reference.MixtureLimit(row.counts("sum"),
-                        row.quantity("from", Dimension.MASS_FRACTION),
-                        row.optionalQuantity("below", Dimension.MASS_FRACTION), row.text("gives"),
-                        row.oneOf("statement", statements.keySet()), row.text("source"))),
-                cautions, waste,
+                list("mixture-limits", row -> MixtureRuleRow.read(row, statements.keySet())), cautions, waste,
                 list("first-aid", row -> new Reference.FirstAid(row.key(),
                         Set.copyOf(row.textsOf("statements", statements.keySet())),
                         Set.copyOf(row.textsOf("cautions", cautions.keySet())), row.text("words"),
@@ -93,6 +90,10 @@ public final class ReferenceReader {
                         row.texts("answered by"), row.text("instead"), row.text("source"))),
                 list("incompatible", ReferenceReader::incompatible),
                 list("access", row -> access(row, statements.keySet())),
+                list("acute-toxicity", row -> MixtureRuleRow.acute(row, statements.keySet())),
+                table("precedence", row -> new Precedence(row.key(),
+                        Set.copyOf(row.textsOf("left out beside", statements.keySet())),
+                        Set.copyOf(row.textsOf("no pictogram beside", statements.keySet())), row.text("source"))),
                 table("hazard-words", row -> new Reference.Wording(row.key(), row.text("words"),
                         row.optionalText("do"))));
     }

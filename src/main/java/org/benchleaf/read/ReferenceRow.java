@@ -1,11 +1,9 @@
 package org.benchleaf.read;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
@@ -111,19 +109,6 @@ final class ReferenceRow {
                             + ", one text for each open place of the wording; \"\" leaves the place out");
         }
         return texts;
-    }
-
-    Map<String, Integer> counts(String name) {
-        Map<String, Integer> counts = new HashMap<>();
-        if (value(name).orElse(node) instanceof Node.Mapping mapping && mapping != node) {
-            mapping.entries().forEach((word, entry) -> counts.put(word,
-                    entry.value() instanceof Node.Scalar scalar && scalar.text().matches("\\d+")
-                            ? Integer.parseInt(scalar.text()) : 0));
-        }
-        if (counts.isEmpty() || counts.containsValue(0)) {
-            refuse(node.place(), name, "no whole numbers", "classes with whole numbers");
-        }
-        return counts;
     }
 
     Quantity quantity(String name, Dimension... dimensions) {

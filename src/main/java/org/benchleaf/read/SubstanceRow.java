@@ -12,7 +12,9 @@ import org.benchleaf.quantity.Dimension;
 final class SubstanceRow {
 
     private static final Set<String> FORMS = Set.of("liquid", "solid", "solution", "gas", "dust");
-    private static final Set<String> ACIDITIES = Set.of("strong base", "strong acid", "weak base", "weak acid", "neutral");
+    private static final Set<String> ACIDITIES = Set.of("strong base", "strong acid", "weak base", "weak acid", "salt",
+            "neutral");
+    private static final Set<String> WAYS = Set.of("mouth", "skin", "breath");
     private static final double MOST_FACTOR = 1e6;
     private static final int MOST_PROTONS = 12;
 
@@ -35,7 +37,7 @@ final class SubstanceRow {
                 row.measured("density", Dimension.MASS_PER_VOLUME),
                 row.measured("vapour pressure", Dimension.PRESSURE), row.measured("viscosity", Dimension.DIFFUSIVITY),
                 answer(classes, because), because, classes, new HashSet<>(row.texts("notes in the law")),
-                row.optionalQuantity("benzene", Dimension.MASS_FRACTION), row.yes("supplied in water"), fire(),
+                row.optionalQuantity("benzene", Dimension.MASS_FRACTION), toxicityUnknown(), row.yes("supplied in water"), fire(),
                 exposure(), saturated(), acidity(),
                 row.has("waste") ? Optional.of(row.oneOf("waste", waste)) : Optional.empty(), row.set("reacts as"),
                 row.row("gloves").map(inner -> new Substance.Gloves(inner.text("words"), inner.text("source"))),
@@ -67,6 +69,10 @@ final class SubstanceRow {
                 inner.optionalQuantity("ate", Dimension.MASS_FRACTION, Dimension.MASS_PER_VOLUME,
                         Dimension.PARTS_PER_MILLION),
                 inner.optionalNumber("factor", 1, MOST_FACTOR), inner.yes("minimum"), inner.text("source"));
+    }
+
+    private Set<String> toxicityUnknown() {
+        return Set.copyOf(row.textsOf("toxicity not known", WAYS));
     }
 
     private Optional<Substance.Fire> fire() {

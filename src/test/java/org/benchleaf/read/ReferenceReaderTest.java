@@ -17,6 +17,9 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.benchleaf.message.Message;
 import org.benchleaf.message.Messages;
+import org.benchleaf.model.AcuteRoute;
+import org.benchleaf.model.MixtureRule;
+import org.benchleaf.model.Precedence;
 import org.benchleaf.model.Reference;
 import org.benchleaf.model.Source;
 import org.benchleaf.model.StepKind;
@@ -311,7 +314,9 @@ class ReferenceReaderTest {
                 SHIPPED.statements().values().stream().map(Reference.Statement::source),
                 SHIPPED.pictograms().values().stream().map(Reference.Pictogram::source),
                 SHIPPED.equipment().values().stream().map(Reference.Equipment::source),
-                SHIPPED.limits().stream().map(Reference.MixtureLimit::source),
+                SHIPPED.rules().stream().map(MixtureRule::source),
+                SHIPPED.acute().stream().map(AcuteRoute::source),
+                SHIPPED.precedence().values().stream().map(Precedence::source),
                 SHIPPED.cautions().values().stream().map(Reference.Caution::source),
                 SHIPPED.waste().values().stream().map(Reference.WasteKind::source),
                 SHIPPED.incompatible().stream().map(Reference.Incompatible::source),

@@ -1,0 +1,124 @@
+package org.benchleaf.derive;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import org.benchleaf.model.Substance;
+import org.benchleaf.quantity.Quantity;
+import org.benchleaf.quantity.Unit;
+import org.benchleaf.science.EthanolWater;
+
+/**
+ * Classifies the vapour of a mixture that burns: ethanol in water by the published table, anything else as the gravest of
+ * its parts, which is the careful side; it is never taken to be none because a flash point is missing.
+ *
+ * <p>Source: Regulation (EC) No 1272/2008, Annex I, 2.6.
+ */
+final class FlammableLiquids {
+
+    private static final double LOWEST_BOILING = 35;
+    private static final double HIGHLY_FLAMMABLE = 23;
+    private static final double FLAMMABLE = 60;
+    /** The weakest and the strongest mixture of the table. */
+    private static final double TABLE_FROM = 5;
+    private static final double TABLE_TO = 96;
+    private static final String ETHANOL = "ethanol";
+    private static final String WATER = "water";
+    private static final String TABLE_SOURCE = "flash-point-table";
+    private static final String RULE_SOURCE = "clp-i-226";
+
+    private final Function<Quantity, Optional<Quantity>> table;
+    private final Verdict verdict;
+
+    FlammableLiquids(Function<Quantity, Optional<Quantity>> table, Verdict verdict) {
+        this.table = table;
+        this.verdict = verdict;
+    }
+
+    /** One of the three classes. */
+    private record Category(String name, String statement) {
+    }
+
+    void ask(List<MixturePart> parts, Optional<Quantity> strength) {
+        List<MixturePart> burning = parts.stream().filter(part -> part.share() > 0 && category(part).isPresent()).toList();
+        if (isSpirit(parts, burning)) {
+            spirit(strength.orElseGet(() -> strength(parts)));
+            return;
+        }
+        burning.stream().min(Comparator.comparing(part -> category(part).orElseThrow().statement())).ifPresent(gravest -> {
+            Category category = category(gravest).orElseThrow();
+            verdict.give(category.name(), category.statement(), source(gravest), key(gravest), "substance", gravest.name());
+        });
+        if (burning.isEmpty()) {
+            parts.stream().filter(part -> flash(part).isPresent()).forEach(part -> verdict.refuse("not Flam. Liq. 3",
+                    source(part), "flash-above", "substance", part.name(), "flash", Reading.of(flash(part).get())));
+        }
+    }
+
+    private static String key(MixturePart part) {
+        return part.share() >= 1 - MixturePart.ALMOST ? "flammable-alone"
+                : flash(part).isPresent() ? "flammable-part" : "flammable-part-without-flash";
+    }
+
+    private static String source(MixturePart part) {
+        return part.classes().stream().filter(one -> one.name().startsWith("Flam. Liq.")).findFirst()
+                .map(Substance.HazardClass::source)
+                .or(() -> part.substance().fire().map(Substance.Fire::source)).orElse(RULE_SOURCE);
+    }
+
+    private static Optional<Quantity> flash(MixturePart part) {
+        return part.substance().fire().flatMap(Substance.Fire::flashPoint);
+    }
+
+    /** The class that the row states, else the one that its flash point gives. */
+    private static Optional<Category> category(MixturePart part) {
+        return part.classes().stream().filter(one -> one.name().startsWith("Flam. Liq."))
+                .map(one -> new Category(one.name(), one.statement())).min(Comparator.comparing(Category::statement))
+                .or(() -> flash(part).flatMap(flash -> category(flash.low(), part.substance().fire()
+                        .flatMap(Substance.Fire::boilingPoint).map(Quantity::low))));
+    }
+
+    private static Optional<Category> category(double flash, Optional<Double> boiling) {
+        if (flash < HIGHLY_FLAMMABLE) {
+            return Optional.of(boiling.filter(one -> one > LOWEST_BOILING).isPresent()
+                    ? new Category("Flam. Liq. 2", "H225") : new Category("Flam. Liq. 1", "H224"));
+        }
+        return flash <= FLAMMABLE ? Optional.of(new Category("Flam. Liq. 3", "H226")) : Optional.empty();
+    }
+
+    /** Ethanol, water and what is dissolved in them, no other liquid. */
+    private static boolean isSpirit(List<MixturePart> parts, List<MixturePart> burning) {
+        return burning.size() == 1 && burning.get(0).substance().key().equals(ETHANOL)
+                && parts.stream().anyMatch(part -> part.substance().key().equals(WATER))
+                && parts.stream().map(MixturePart::substance).allMatch(one -> one.key().equals(ETHANOL)
+                        || one.key().equals(WATER) || !one.form().equals("liquid"));
+    }
+
+    private static Quantity strength(List<MixturePart> parts) {
+        double ethanol = share(parts, ETHANOL);
+        double mass = ethanol / (ethanol + share(parts, WATER));
+        return EthanolWater.strength(Quantity.of(Math.min(100, 100 * mass), Unit.PERCENT_BY_MASS));
+    }
+
+    private static double share(List<MixturePart> parts, String key) {
+        return parts.stream().filter(part -> part.substance().key().equals(key)).mapToDouble(MixturePart::share).sum();
+    }
+
+    private void spirit(Quantity strength) {
+        double percent = strength.highIn(Unit.PERCENT_BY_VOLUME);
+        if (percent <= TABLE_FROM) {
+            verdict.refuse("not Flam. Liq. 3", TABLE_SOURCE, "spirit-weak", "strength", Reading.number(percent));
+            return;
+        }
+        Optional<Quantity> read = table.apply(Quantity.of(Math.min(percent, TABLE_TO), Unit.PERCENT_BY_VOLUME));
+        // Rounded down: the table's own basis of strength is uncertain.
+        double flash = read.map(one -> Math.floor(one.low())).orElse(0.0);
+        List<Object> pairs = new ArrayList<>(List.of("flash", (int) flash, "strength", Reading.number(percent)));
+        category(flash, Optional.of(LOWEST_BOILING + 1)).ifPresentOrElse(
+                category -> verdict.give(category.name(), category.statement(), TABLE_SOURCE, "spirit-table",
+                        pairs.toArray()),
+                () -> verdict.refuse("not Flam. Liq. 3", TABLE_SOURCE, "spirit-above", pairs.toArray()));
+    }
+}
