@@ -10,6 +10,7 @@ import org.benchleaf.command.CalculateCommand;
 import org.benchleaf.command.CheckCommand;
 import org.benchleaf.command.Failure;
 import org.benchleaf.command.FiguresCommand;
+import org.benchleaf.command.HazardsCommand;
 import org.benchleaf.command.PlanCommand;
 import org.benchleaf.command.PublishCommand;
 import org.benchleaf.command.TypedWords;
@@ -22,7 +23,7 @@ import picocli.CommandLine.Spec;
 @Command(name = "benchleaf", mixinStandardHelpOptions = true, version = "benchleaf 0.1.0",
         description = "One case file per paper-conservation treatment: checked, worked out, published.",
         subcommands = {PublishCommand.class, CheckCommand.class, FiguresCommand.class,
-                CalculateCommand.class, PlanCommand.class})
+                CalculateCommand.class, HazardsCommand.class, PlanCommand.class})
 public final class Main implements Runnable {
 
     private static final int COMMAND_IS_WRONG = 2;

@@ -30,7 +30,7 @@ final class Assets {
         return files;
     }
 
-    private static String styles(TemplateFolder templates) {
+    static String styles(TemplateFolder templates) {
         StringBuilder css = new StringBuilder(LAYERS);
         FIRST.forEach(name -> css.append(templates.text("style/" + name + ".css")));
         templates.texts().forEach((file, text) -> {

@@ -23,6 +23,7 @@ import java.util.Map;
 import org.benchleaf.compose.Block;
 import org.benchleaf.compose.DataFile;
 import org.benchleaf.compose.Page;
+import org.benchleaf.compose.SingleSheet;
 import org.benchleaf.compose.UnitSpaces;
 import org.benchleaf.message.EditionMessages;
 
@@ -112,16 +113,38 @@ public final class SitePublisher {
      * @throws TemplateStop if a template is wrong
      */
     public SiteFile publish(Page page) {
-        Map<String, Object> model = new LinkedHashMap<>();
+        Map<String, Object> model = showing();
         model.put("page", page);
+        return SiteFile.text(page.path(), filled("page.ftl", model, page.path()));
+    }
+
+    /**
+     * The text of a page that needs no other file.
+     *
+     * @throws TemplateStop if a template is wrong
+     */
+    public String publish(SingleSheet sheet) {
+        Map<String, Object> model = showing();
+        model.put("sheet", sheet);
+        model.put("style", Assets.styles(templates));
+        return filled("single.ftl", model, sheet.title());
+    }
+
+    /** What every template may ask for: how a block is shown, and the files made of a picture. */
+    private Map<String, Object> showing() {
+        Map<String, Object> model = new LinkedHashMap<>();
         model.put("parts", (TemplateMethodModelEx) arguments -> parts(block(arguments)));
         model.put("macroOf", (TemplateMethodModelEx) arguments -> macro(block(arguments)));
         model.put("renditions", (TemplateMethodModelEx) arguments -> renditions(arguments));
+        return model;
+    }
+
+    private String filled(String name, Map<String, Object> model, String page) {
         try {
-            Template template = configuration.getTemplate("page.ftl");
+            Template template = configuration.getTemplate(name);
             PageText html = new PageText();
             template.process(model, html);
-            return SiteFile.text(page.path(), UnitSpaces.inPage(trimmed(html.toString())));
+            return UnitSpaces.inPage(trimmed(html.toString()));
         } catch (ParseException slip) {
             throw slip(page, slip.getTemplateName(), slip.getLineNumber(), slip.getColumnNumber(), slip.getEditorMessage());
         } catch (TemplateException slip) {
@@ -133,16 +156,16 @@ public final class SitePublisher {
         } catch (TemplateNotFoundException missing) {
             throw slip(page, missing.getTemplateName(), 0, 0, "There is no such template.");
         } catch (IOException tooMuch) {
-            throw slip(page, "page.ftl", 0, 0, String.valueOf(tooMuch.getMessage()));
+            throw slip(page, name, 0, 0, String.valueOf(tooMuch.getMessage()));
         } catch (StackOverflowError endless) {
-            throw slip(page, "page.ftl", 0, 0, "A macro calls itself without end.");
+            throw slip(page, name, 0, 0, "A macro calls itself without end.");
         }
     }
 
-    private TemplateStop slip(Page page, String template, int line, int column, String problem) {
+    private TemplateStop slip(String page, String template, int line, int column, String problem) {
         return new TemplateStop(EditionMessages.TEMPLATE_SLIP.at(
                 templates.place(template == null ? "page.ftl" : template, line, column),
-                "page", page.path(), "problem", firstSentence(String.valueOf(problem))));
+                "page", page, "problem", firstSentence(String.valueOf(problem))));
     }
 
     private static int orZero(Integer number) {

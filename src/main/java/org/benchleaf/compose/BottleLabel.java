@@ -1,0 +1,34 @@
+package org.benchleaf.compose;
+
+import java.util.List;
+import java.util.Optional;
+import org.benchleaf.derive.Hazards;
+import org.benchleaf.model.Reference;
+
+/** Makes the label of one bottle that belongs to no case, as a sheet of its own. */
+public final class BottleLabel {
+
+    private static final String LANGUAGE = "en";
+    /** The second of the sizes, for bottles of up to half a litre; nobody has said how large the bottle is. */
+    private static final int SIZE = 2;
+
+    private BottleLabel() {
+    }
+
+    /**
+     * The label.
+     *
+     * @param name what is in the bottle, as it was written
+     * @param hazards what it can do; where something is not known, the label says that it must not be used
+     */
+    public static SingleSheet of(String name, Hazards hazards, Reference reference) {
+        Words words = Words.in(LANGUAGE);
+        Hazard hazard = new Hazard("hazard", name, hazards.signal(),
+                HazardMaker.pictograms(reference, hazards.pictograms()),
+                HazardMaker.statements(reference, hazards.hazardStatements()),
+                HazardMaker.statements(reference, hazards.precautions()), List.of(),
+                hazards.unknown().stream().map(Hazards.Unknown::why).toList());
+        LabelSheet.Label label = new LabelSheet.Label(SIZE, name, Optional.empty(), Optional.empty(), Optional.of(hazard));
+        return new SingleSheet(name, words.language(), new LabelSheet(List.of(label), words.group("label-sheet")));
+    }
+}

@@ -1,0 +1,100 @@
+package org.benchleaf;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.yaml.snakeyaml.LoaderOptions;
+import org.yaml.snakeyaml.Yaml;
+import org.yaml.snakeyaml.constructor.SafeConstructor;
+
+/** The command line that answers for any bottle: what it prints where, and how it ends. */
+class HazardsTest {
+
+    /** What a run left behind. */
+    private record Ran(int code, String out, String err) {
+
+        static Ran of(String... words) {
+            StringWriter out = new StringWriter();
+            StringWriter err = new StringWriter();
+            int code = Main.run(new PrintWriter(out), new PrintWriter(err), words);
+            return new Ran(code, out.toString(), err.toString());
+        }
+
+        /** JSON is read as YAML, of which it is a part. */
+        @SuppressWarnings("unchecked")
+        Map<String, Object> json() {
+            return (Map<String, Object>) new Yaml(new SafeConstructor(new LoaderOptions())).load(out);
+        }
+    }
+
+    /** Isopropanol and acetone are narcotics, 12 + 8 reaches the 20 % of CLP Annex I, 3.8.3.4.5; ethanol burns. */
+    @Test
+    @SuppressWarnings("unchecked")
+    void three_solvents_are_answered_with_every_key_in_order() {
+        Ran ran = Ran.of("hazards", "isopropanol 12 % m/m; ACETONE 8 % m/m; rest 64-17-5", "--format", "json");
+
+        assertThat(ran.code()).isZero();
+        assertThat(ran.json().keySet()).containsExactly("parts", "known", "unknown", "classes", "signal", "pictograms",
+                "precautions", "protection", "waste", "incompatible", "public", "trainee", "why");
+        assertThat((List<Map<String, Object>>) ran.json().get("parts")).extracting(part -> part.get("id"))
+                .containsExactly("isopropanol", "acetone", "ethanol");
+        assertThat((List<Map<String, Object>>) ran.json().get("classes")).extracting(one -> one.get("statement"))
+                .contains("H225", "H319", "H336");
+        assertThat(ran.json()).containsEntry("signal", "Danger").containsEntry("known", true);
+    }
+
+    @Test
+    void an_unknown_part_gives_the_whole_answer_and_a_suggestion_and_ends_with_one() {
+        Ran ran = Ran.of("hazards", "isoproponol 12 % m/m; rest ethanol", "--format", "json");
+
+        assertThat(ran.code()).isEqualTo(1);
+        assertThat(ran.json()).containsEntry("known", false).containsEntry("trainee", "refused")
+                .containsEntry("public", "withheld").containsEntry("signal", "Danger");
+        assertThat(ran.json().get("unknown").toString()).contains("isopropanol");
+        assertThat(ran.json().get("waste").toString()).contains("group=null");
+    }
+
+    /** Acetone and peroxide give explosive peroxides: common practice, no source. */
+    @Test
+    void what_must_not_meet_ends_with_one() {
+        Ran ran = Ran.of("hazards", "hydrogen peroxide 5 % m/m; acetone 10 % m/m; rest water", "--format", "json");
+
+        assertThat(ran.code()).isEqualTo(1);
+        assertThat(ran.json().get("incompatible").toString()).contains("acetone");
+    }
+
+    /** 0.1 % by mass is 0.025 mol/kg sodium hydroxide, pH 12.3 by the handbook; pH 11.5 counts as corrosive (CLP 3.2.3.1.2). */
+    @Test
+    void a_dilute_hydroxide_is_asked_for_its_ph_and_a_stated_ph_stands_before_it() {
+        assertThat(Ran.of("hazards", "sodium hydroxide 0.1 % m/m; rest water").out()).contains("H314");
+        assertThat(Ran.of("hazards", "sodium hydroxide 0.1 % m/m; rest water", "--ph", "9").out()).doesNotContain("H314");
+    }
+
+    @Test
+    void a_malformed_line_is_refused_with_its_place() {
+        Ran bare = Ran.of("hazards", "acetone 8 %; rest ethanol");
+        Ran missing = Ran.of("hazards", "acetone; ethanol 5 % m/m");
+        Ran much = Ran.of("hazards", "acetone 60 % m/m; ethanol 50 % m/m");
+
+        assertThat(List.of(bare.code(), missing.code(), much.code())).containsOnly(2);
+        assertThat(bare.err()).contains("Column 9", "% m/m");
+        assertThat(missing.err()).contains("Column 1", "acetone");
+        assertThat(much.err()).contains("110 %");
+        assertThat(Ran.of("hazards", "acetone", "--ph", "blue").code()).isEqualTo(2);
+    }
+
+    @Test
+    void the_label_is_a_page_of_its_own_and_forbids_use_where_something_is_unknown() {
+        Ran known = Ran.of("hazards", "acetone 8 % m/m; rest ethanol", "--label");
+        Ran unknown = Ran.of("hazards", "mystery 8 % m/m; rest ethanol", "--label");
+
+        assertThat(known.out()).startsWith("<!DOCTYPE html>").contains("<svg", "label__signal", "Danger")
+                .doesNotContain("Hazards not known", "href=", "src=");
+        assertThat(unknown.code()).isEqualTo(1);
+        assertThat(unknown.out()).contains("Hazards not known. Do not use", "Highly flammable");
+    }
+}
