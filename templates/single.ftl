@@ -1,6 +1,6 @@
 <#-- One block on a page of its own, with its style in it, so that it can be saved and printed anywhere.
      sheet   title, language, block
-     style   the styles of the site
+     style   the element that holds the styles of the site
      parts(block), macroOf(block) as in page.ftl -->
 <#macro show block>
   <#import "/blocks/" + block.name() + ".ftl" as lib>
@@ -13,9 +13,7 @@
 <meta charset="utf-8">
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <title>${sheet.title}</title>
-<style>
-${style?no_esc}
-</style>
+${style}
 </head>
 <body>
 <main class="content">

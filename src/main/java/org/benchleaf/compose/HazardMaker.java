@@ -1,7 +1,9 @@
 package org.benchleaf.compose;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.benchleaf.derive.Hazards;
 import org.benchleaf.model.Material;
@@ -66,9 +68,13 @@ final class HazardMaker {
         return statements;
     }
 
+    /** Why each class was given or not; one that several rules speak of has their sentences after each other. */
     private List<Fact> grounds(Hazards hazards) {
-        return hazards.grounds().stream().map(ground -> new Fact(ground.classification(), new Html(
-                Html.escape(ground.because()) + sheet.cite(ground.source()).map(citation -> " <a href=\""
-                        + Html.escape(citation.href()) + "\">[" + citation.number() + "]</a>").orElse("")))).toList();
+        Map<String, List<String>> sentences = new LinkedHashMap<>();
+        hazards.grounds().forEach(ground -> sentences.computeIfAbsent(ground.classification(), any -> new ArrayList<>())
+                .add(Html.escape(ground.because()) + sheet.cite(ground.source()).map(citation -> " <a href=\""
+                        + Html.escape(citation.href()) + "\">[" + citation.number() + "]</a>").orElse("")));
+        return sentences.entrySet().stream()
+                .map(entry -> new Fact(entry.getKey(), new Html(String.join(" ", entry.getValue())))).toList();
     }
 }

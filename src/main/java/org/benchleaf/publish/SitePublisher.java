@@ -22,6 +22,7 @@ import java.util.Locale;
 import java.util.Map;
 import org.benchleaf.compose.Block;
 import org.benchleaf.compose.DataFile;
+import org.benchleaf.compose.Html;
 import org.benchleaf.compose.Page;
 import org.benchleaf.compose.SingleSheet;
 import org.benchleaf.compose.UnitSpaces;
@@ -126,7 +127,7 @@ public final class SitePublisher {
     public String publish(SingleSheet sheet) {
         Map<String, Object> model = showing();
         model.put("sheet", sheet);
-        model.put("style", Assets.styles(templates));
+        model.put("style", new Html("<style>\n" + Assets.styles(templates) + "</style>"));
         return filled("single.ftl", model, sheet.title());
     }
 
