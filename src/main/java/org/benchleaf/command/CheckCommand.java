@@ -7,6 +7,7 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.Callable;
@@ -22,6 +23,7 @@ import org.benchleaf.check.CheckedLibrary;
 import org.benchleaf.check.LibraryChecker;
 import org.benchleaf.compose.Audience;
 import org.benchleaf.compose.Clearance;
+import org.benchleaf.derive.Derived;
 import org.benchleaf.derive.Deriver;
 import org.benchleaf.message.Message;
 import org.benchleaf.message.MessageText;
@@ -119,17 +121,17 @@ public final class CheckCommand implements Callable<Integer> {
             own.scanSource(source, "").forEach(messages::add);
             others.scanSource(source, draft.id()).forEach(messages::add);
         }
-        checked.treatment().ifPresent(treatment -> Audience.of(library.library().studio()).stream()
-                .flatMap(audience -> Clearance.on(today, treatment.publication(), audience).told().stream())
-                .distinct().forEach(messages::add));
+        List<Clearance> clearances = checked.treatment().map(treatment -> Audience.of(library.library().studio()).stream()
+                .map(audience -> Clearance.on(today, treatment.publication(), audience)).toList()).orElse(List.of());
         // Their heads alone, so that a check stays quick; the dots are read when the pictures are made.
         checked.treatment().ifPresent(treatment -> treatment.pictures().forEach(picture ->
                 PictureMaker.look(folder.resolve("pictures"), picture, messages)));
         // A library with errors holds stand-ins; nothing is worked out from those.
-        if (!library.messages().hasErrors()) {
-            checked.treatment().ifPresent(treatment -> messages.addAll(
-                    deriver.derive(treatment, checked.findings()).messages()));
-        }
+        Optional<Derived> derived = library.messages().hasErrors() ? Optional.empty()
+                : checked.treatment().map(treatment -> deriver.derive(treatment, checked.findings()));
+        clearances.stream().map(clearance -> derived.map(Derived::worked).map(clearance::of).orElse(clearance))
+                .flatMap(clearance -> clearance.told().stream()).distinct().forEach(messages::add);
+        derived.ifPresent(one -> messages.addAll(one.messages()));
         return messages;
     }
 

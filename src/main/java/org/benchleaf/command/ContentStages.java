@@ -184,7 +184,9 @@ final class ContentStages implements Stages {
             Messages said = new Messages();
             said.addAll(derived.messages());
             Map<Audience, Part> parts = new EnumMap<>(Audience.class);
-            for (Clearance clearance : said.hasErrors() ? List.<Clearance>of() : clearances.values()) {
+            for (Clearance before : said.hasErrors() ? List.<Clearance>of() : clearances.values()) {
+                Clearance clearance = before.of(derived.worked());
+                clearance.told().stream().filter(message -> !before.told().contains(message)).forEach(said::add);
                 part(treatment, derived.worked(), clearance, said).ifPresent(part -> parts.put(clearance.audience(), part));
             }
             return new Made(said.hasErrors() ? Map.of() : parts, said);

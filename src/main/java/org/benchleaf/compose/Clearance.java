@@ -6,11 +6,13 @@ import java.util.Collections;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.benchleaf.derive.WorkedCase;
 import org.benchleaf.message.ConsentMessages;
 import org.benchleaf.message.Message;
 import org.benchleaf.message.Place;
@@ -129,6 +131,15 @@ public record Clearance(LocalDate day, Audience audience, Set<Output> outputs, S
      */
     public Clearance withRecipesWithheld(String why, Place place) {
         return withoutRecipes(ConsentMessages.RECIPE_WITHHELD.at(place, "why", why)).withoutLoneParts();
+    }
+
+    /** The same after what the case is made with has been worked out: recipes that are not for the public are held back. */
+    public Clearance of(WorkedCase worked) {
+        Map<String, List<String>> withheld = worked.withheld();
+        return withheld.isEmpty() ? this : withRecipesWithheld(withheld.entrySet().stream().map(one -> "'" + one.getKey()
+                + "' is not for the public" + (one.getValue().isEmpty() ? ", since its hazards are not known"
+                        : " (" + String.join(" ", one.getValue()) + ")")).collect(Collectors.joining("; ")),
+                worked.source().publication().place());
     }
 
     private Clearance withoutRecipes(Message message) {

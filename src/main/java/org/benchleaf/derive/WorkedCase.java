@@ -1,8 +1,10 @@
 package org.benchleaf.derive;
 
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.benchleaf.model.Finding;
+import org.benchleaf.model.Reference;
 import org.benchleaf.model.TreatmentCase;
 
 /**
@@ -28,5 +30,23 @@ public record WorkedCase(TreatmentCase source, Map<String, Figure> figures, Time
         results = List.copyOf(results);
         findings = List.copyOf(findings);
         classes = List.copyOf(classes);
+    }
+
+    /**
+     * What is in the case of which no recipe is for the public, by id of the solution or material, each with the reasons;
+     * empty if there is none. What is not known is not for the public either.
+     */
+    public Map<String, List<String>> withheld() {
+        Map<String, List<String>> withheld = new LinkedHashMap<>();
+        hazards.forEach((id, one) -> withhold(withheld, id, one.access()));
+        care.values().forEach(one -> one.access().forEach((id, access) -> withhold(withheld, id, access)));
+        return withheld;
+    }
+
+    private static void withhold(Map<String, List<String>> withheld, String id, Hazards.Access access) {
+        if (access.withheld()) {
+            withheld.putIfAbsent(id, access.why().stream().filter(Reference.Access::withheld)
+                    .map(Reference.Access::why).distinct().toList());
+        }
     }
 }
