@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Random;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.imageio.ImageIO;
 
@@ -90,7 +91,7 @@ final class SyntheticContent {
                   size: {height: %4$d mm, width: %5$d mm}
                   media:
                     - {id: text, is: printing ink, colour: black}
-                  private: {owner: Owner %6$s Quillfeather-%1$d, kept at: "Bay %1$d, shelf %6$s", people: [Ines Okonkwo-Hale]}
+                  private: {owner: Owner %6$s Quillfeather-%11$s, kept at: "Bay %1$d, shelf %6$s", people: [Ines Okonkwo-Hale]}
                 condition:
                   - {id: tide, what: tideline, where: lower third, side: recto, extent: %5$d mm, degree: marked}
                   - {id: t1, what: tear, where: right edge, side: recto, extent: %7$d mm, degree: moderate}
@@ -143,8 +144,14 @@ final class SyntheticContent {
                   - {rule: last-bath-carries-calcium, step: wash, why: The sheet holds chalk.}
                 """.formatted(number, 50 + random.nextInt(49), 60 + random.nextInt(60), height, width,
                 (char) ('A' + random.nextInt(26)), 20 + random.nextInt(60), 2 + random.nextInt(3),
-                2 + random.nextInt(5), random.nextInt(9));
+                2 + random.nextInt(5), random.nextInt(9), inLetters(number));
         return front + picturesText(pictures) + "---\n\n" + prose(random, number);
+    }
+
+    /** A number as a name could be: names hold no digits. */
+    private static String inLetters(int number) {
+        return Integer.toString(number).chars().mapToObj(digit -> String.valueOf((char) (digit - '0' + 'a')))
+                .collect(Collectors.joining());
     }
 
     private static String picturesText(int pictures) {
