@@ -13,11 +13,14 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.Map;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Predicate;
 
 /** Works out one hash of all files under a folder: their paths and every byte, in the order of their paths. */
 final class ContentHash {
+
+    private static final String LINK = "link";
 
     private ContentHash() {
     }
@@ -30,28 +33,48 @@ final class ContentHash {
      * @param seen how the files stood, to be filled in
      */
     static String of(String seed, Path folder, Predicate<Path> wanted, Map<Path, String> seen) {
+        return of(seed, folder, hashes(folder, wanted, seen));
+    }
+
+    /** One hash of the hashes of files under a folder. */
+    static String of(String seed, Path folder, SortedMap<Path, String> hashes) {
         MessageDigest digest = sha256();
         digest.update(seed.getBytes(StandardCharsets.UTF_8));
-        stand(folder, wanted, seen);
+        hashes.forEach((file, hash) -> {
+            String path = folder.relativize(file).toString().replace('\\', '/');
+            digest.update(("\0" + path + "\0" + hash).getBytes(StandardCharsets.UTF_8));
+            if (hash.equals(LINK)) {
+                // What is behind it is not followed, so nothing may be taken for unchanged.
+                digest.update(Long.toString(System.nanoTime()).getBytes(StandardCharsets.UTF_8));
+            }
+        });
+        return HexFormat.of().formatHex(digest.digest());
+    }
+
+    /**
+     * The hash of each file by itself; for a link to a folder, that it is one.
+     *
+     * @param seen how the files stood before they were read, to be filled in
+     */
+    static SortedMap<Path, String> hashes(Path folder, Predicate<Path> wanted, Map<Path, String> seen) {
+        Map<Path, String> found = new TreeMap<>();
+        stand(folder, wanted, found);
+        seen.putAll(found);
+        SortedMap<Path, String> hashes = new TreeMap<>();
         byte[] buffer = new byte[1 << 14];
         try {
-            for (Path file : seen.keySet()) {
-                digest.update((byte) 0);
-                digest.update(folder.relativize(file).toString().replace('\\', '/').getBytes(StandardCharsets.UTF_8));
-                digest.update((byte) 0);
-                if (Files.isRegularFile(file)) {
-                    long size = Files.size(file);
-                    digest.update(Long.toString(size).getBytes(StandardCharsets.UTF_8));
-                    digest.update((byte) 0);
-                    feed(digest, file, size, buffer);
-                } else {
-                    // A link to a folder: what is behind it is not followed, so nothing may be taken for unchanged.
-                    digest.update(Long.toString(System.nanoTime()).getBytes(StandardCharsets.UTF_8));
-                }
+            for (Path file : found.keySet()) {
+                hashes.put(file, Files.isRegularFile(file) ? hash(file, buffer) : LINK);
             }
         } catch (IOException broken) {
             throw new UncheckedIOException(broken);
         }
+        return hashes;
+    }
+
+    private static String hash(Path file, byte[] buffer) throws IOException {
+        MessageDigest digest = sha256();
+        feed(digest, file, Files.size(file), buffer);
         return HexFormat.of().formatHex(digest.digest());
     }
 

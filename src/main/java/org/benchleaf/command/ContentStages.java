@@ -1,6 +1,5 @@
 package org.benchleaf.command;
 
-import java.net.URISyntaxException;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -8,7 +7,6 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
 import org.benchleaf.check.CaseChecker;
@@ -44,11 +42,11 @@ import org.benchleaf.read.LibraryReader;
 final class ContentStages implements Stages {
 
     private final Path content;
+    private final SharedInput shared;
     private final LocalDate day;
     private final CheckedLibrary library;
     private final Deriver deriver;
     private final SitePublisher publisher;
-    private final String seed;
     private final List<Audience> audiences;
     private final List<Path> cases;
     private final LibraryDraft draft;
@@ -58,12 +56,13 @@ final class ContentStages implements Stages {
     private ContentStages(Path content, Optional<Path> templates, LocalDate day) {
         this.content = content;
         this.day = day;
+        // Before anything is read, so that what changes from here on is found at the end.
+        this.shared = SharedInput.of(content, templates);
         this.draft = LibraryReader.read(content);
         this.library = LibraryChecker.check(draft);
         this.deriver = new Deriver(library.library());
         this.publisher = templates.map(folder -> SitePublisher.with(folder, Pictures.none()))
                 .orElseGet(() -> SitePublisher.withOwnTemplates(Pictures.none()));
-        this.seed = seed(content, templates);
         this.audiences = Audience.of(library.library().studio());
         this.cases = CaseReader.folders(content);
     }
@@ -85,22 +84,12 @@ final class ContentStages implements Stages {
 
     /** Everything besides a case's own files that decides over its pages: the library, the templates, the program. */
     String seed() {
-        return seed;
+        return shared.seed();
     }
 
-    private static String seed(Path content, Optional<Path> templates) {
-        String program = ContentHash.of(Runtime.version().toString(), programFolder(), path -> true, new TreeMap<>());
-        String shared = ContentHash.of(program, content, path -> !path.startsWith("cases"), new TreeMap<>());
-        return templates.map(folder -> ContentHash.of(shared, folder, path -> true, new TreeMap<>())).orElse(shared);
-    }
-
-    /** The folder of the program's classes, or of its one file. */
-    private static Path programFolder() {
-        try {
-            return Path.of(ContentStages.class.getProtectionDomain().getCodeSource().getLocation().toURI());
-        } catch (URISyntaxException impossible) {
-            throw new IllegalStateException("the program does not know where it is", impossible);
-        }
+    @Override
+    public Optional<Path> changed() {
+        return shared.changed();
     }
 
     @Override

@@ -47,6 +47,7 @@ final class Publishing {
 
     private final Queue<Told> told = new ConcurrentLinkedQueue<>();
     private final Map<Audience, Map<String, CaseCard>> cards = new EnumMap<>(Audience.class);
+    private final Map<Path, Integer> stood = new ConcurrentSkipListMap<>();
     private final AtomicInteger kept = new AtomicInteger();
     private final AtomicReference<RuntimeException> stopped = new AtomicReference<>();
     private volatile boolean errors;
@@ -103,12 +104,29 @@ final class Publishing {
             all(cases, sites);
             if (!errors) {
                 sites.byAudience().forEach(this::complete);
+                stillTheSame();
             }
             List<Edition> editions = errors ? List.of() : apply(sites);
             long published = cards.values().stream().flatMap(site -> site.keySet().stream()).distinct().count();
             return new Outcome(told.stream().sorted(Told.READING_ORDER).distinct().toList(), editions, cases.size(),
                     (int) published, kept.get());
         }
+    }
+
+    /** An edition is of one moment: what changed since it was read, shared or of a case, is told, and nothing is applied. */
+    private void stillTheSame() {
+        stages.changed().ifPresent(this::tellChanged);
+        stood.forEach((folder, before) -> {
+            Map<Path, String> now = new TreeMap<>();
+            ContentHash.stand(folder, path -> true, now);
+            if (now.hashCode() != before) {
+                tellChanged(folder);
+            }
+        });
+    }
+
+    private void tellChanged(Path file) {
+        tell(EditionMessages.CHANGED_WHILE_READ.at(Place.file(name(file))));
     }
 
     /** Makes the pages of a whole site and verifies it. */
@@ -222,6 +240,7 @@ final class Publishing {
         String id = folder.getFileName().toString();
         Map<Path, String> before = new TreeMap<>();
         String key = ContentHash.of(seed, folder, path -> true, before);
+        stood.put(folder, before.hashCode());
         Optional<CaseNote> note = sites.remembered(id, key);
         if (note.filter(same -> same.on().equals(on.toString())).isPresent()) {
             keep(id, note.get(), sites);
@@ -270,7 +289,7 @@ final class Publishing {
         if (!after.equals(before)) {
             Path changed = after.keySet().stream().filter(file -> !after.get(file).equals(before.get(file))).findFirst()
                     .orElse(folder);
-            tell(EditionMessages.CHANGED_WHILE_READ.at(Place.file(changed.toString().replace('\\', '/'))));
+            tellChanged(changed);
         }
     }
 

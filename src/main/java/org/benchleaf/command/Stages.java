@@ -35,6 +35,9 @@ interface Stages {
      */
     PrivateScan newValues(String before);
 
+    /** A file shared by all cases that is another one than when the run began; empty if all are the same. */
+    Optional<Path> changed();
+
     /**
      * Makes the files of a whole site.
      *

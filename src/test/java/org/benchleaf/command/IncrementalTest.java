@@ -183,6 +183,11 @@ class IncrementalTest {
         }
 
         @Override
+        public Optional<Path> changed() {
+            return real.changed();
+        }
+
+        @Override
         public PrivateScan newValues(String before) {
             return real.newValues(before);
         }

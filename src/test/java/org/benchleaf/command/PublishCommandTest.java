@@ -96,6 +96,23 @@ class PublishCommandTest {
         assertThat(contents()).isEqualTo(before);
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"studio.yaml", "glossary.yaml", "sources.yaml", "materials/papers.yaml", "classes/spring.yaml"})
+    void a_shared_file_that_changes_while_a_case_is_read_is_named(String file) throws IOException {
+        int[] reads = {0};
+        disk.meets((kind, path) -> {
+            if (kind == Operation.READ && path.endsWith("cases/tide/case.md") && ++reads[0] == 3) {
+                Files.writeString(content.resolve(file), "\n# changed\n", StandardOpenOption.APPEND);
+            }
+        });
+        Said said = publish();
+        assertThat(said.code()).isEqualTo(1);
+        assertThat(said.messages()).containsOnlyOnce("error SITE-").contains("SITE-007", file);
+        assertThat(contents()).isEqualTo(before);
+        disk.meets((kind, path) -> { });
+        assertThat(publish().code()).isZero();
+    }
+
     @Test
     void a_second_run_in_another_program_says_so_and_leaves() throws IOException, InterruptedException {
         try (SitePacker first = SitePacker.open(site)) {

@@ -298,6 +298,11 @@ class PublishingTest {
         }
 
         @Override
+        public Optional<Path> changed() {
+            return Optional.empty();
+        }
+
+        @Override
         public PrivateScan newValues(String before) {
             return PrivateScan.ofAll(Map.of());
         }
