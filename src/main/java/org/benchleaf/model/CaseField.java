@@ -27,6 +27,7 @@ public enum CaseField {
     STEP_UNTIL("until"),
     STEP_WATCH("watch"),
     STEP_HOLD("hold"),
+    STEP_LOOK("hold.look"),
     STEP_RELEASED_BY("hold.released by"),
     STEP_AT_MOST("at most"),
     STEP_BY("by"),

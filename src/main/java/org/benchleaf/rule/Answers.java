@@ -88,6 +88,8 @@ final class Answers {
                     .anyMatch(step -> inner(given, asked.at(step)));
             case LATER_STEP -> asked.step().map(facts.order::after).orElse(List.of()).stream()
                     .anyMatch(step -> inner(given, asked.at(step)));
+            case FOLLOWING_STEP -> asked.step().map(facts.order::following).orElse(List.of()).stream()
+                    .anyMatch(step -> inner(given, asked.at(step)));
             case LIQUID -> liquids(asked).anyMatch(liquid -> facts.liquids.answers(liquid, given.words()));
             case TOOL -> given.words().stream().anyMatch(word -> hasTool(asked, word));
             case TOOLS -> given.words().stream().allMatch(word -> hasTool(asked, word));
@@ -100,6 +102,7 @@ final class Answers {
             case PAPER_INDICATED -> indicated(facts.support(), given.named());
             case DWELL -> dwells(asked, given.numbers().get("limit"), false);
             case DWELL_MOST -> dwells(asked, given.numbers().get("limit"), true);
+            case END_POINT -> asked.step().filter(EndPoint::isReached).isPresent();
             case FIXED -> onStepAndLayer(asked, facts::fixedBefore);
             case PROTECTED -> onStepAndLayer(asked, (step, layer) -> asked.liquid()
                     .filter(liquid -> facts.protectedAt(step, layer, liquid)).isPresent());

@@ -80,6 +80,7 @@ final class Fields {
             case STEP_UNTIL -> Fact.text(step.until());
             case STEP_WATCH -> Fact.text(step.watch());
             case STEP_HOLD -> Fact.text(step.hold().map(Step.Hold::before));
+            case STEP_LOOK -> Fact.text(step.hold().flatMap(Step.Hold::look));
             case STEP_RELEASED_BY -> Fact.text(step.hold().map(Step.Hold::releasedBy));
             case STEP_AT_MOST -> Fact.amount(step.atMost());
             case STEP_BY -> Fact.text(step.by());

@@ -38,6 +38,20 @@ final class StepOrder {
         return inOrder.subList(0, inOrder.indexOf(step));
     }
 
+    /** The steps that come after and wait for this one; one that names others alone stands beside it. */
+    List<Step> following(Step step) {
+        return after(step).stream().filter(later -> waits(later, step, new HashSet<>())).toList();
+    }
+
+    private boolean waits(Step later, Step step, Set<String> seen) {
+        if (!seen.add(later.id())) {
+            return false;
+        }
+        List<Step> named = inOrder.stream().filter(other -> later.after().contains(other.id())).toList();
+        return named.isEmpty() || named.contains(step) || named.stream().anyMatch(other -> inOrder.indexOf(other)
+                > inOrder.indexOf(step) && waits(other, step, seen));
+    }
+
     List<Step> after(Step step) {
         return inOrder.subList(inOrder.indexOf(step) + 1, inOrder.size());
     }

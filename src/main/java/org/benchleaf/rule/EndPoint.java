@@ -1,0 +1,39 @@
+package org.benchleaf.rule;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.benchleaf.model.Part;
+import org.benchleaf.model.Step;
+
+/** An end point such as "two baths in a row stay clear", held against what was read in the baths. */
+final class EndPoint {
+
+    private static final Pattern IN_A_ROW = Pattern.compile(
+            "\\b(two|three|four|[2-4])\\b[^.;]*?\\bbaths?\\b[^.;]*?\\b(?:clear|colourless|no colour|fresh)");
+    private static final Map<String, Integer> NUMBERS = Map.of("two", 2, "three", 3, "four", 4, "2", 2, "3", 3, "4", 4);
+    private static final List<String> CLEAR = List.of("clear", "colourless", "none", "no colour", "as fresh", "like fresh");
+
+    private EndPoint() {
+    }
+
+    /** Whether the last baths read were clear as often as the end point asks; so too where it asks for no such number. */
+    static boolean isReached(Step step) {
+        Matcher matcher = IN_A_ROW.matcher(step.until().orElse("").toLowerCase(Locale.ROOT));
+        List<Part.BathReading> read = step.part(Part.Bath.class).map(Part.Bath::readings).orElse(List.of()).stream()
+                .filter(reading -> reading.colour().isPresent())
+                .sorted(Comparator.comparingInt(Part.BathReading::bath).reversed()).toList();
+        if (read.isEmpty() || !matcher.find()) {
+            return true;
+        }
+        return read.stream().takeWhile(EndPoint::isClear).count() >= NUMBERS.get(matcher.group(1));
+    }
+
+    private static boolean isClear(Part.BathReading reading) {
+        return reading.colour().filter(colour -> CLEAR.stream().anyMatch(word -> Words.holds(colour, word))
+                && !Words.holds(colour, "not")).isPresent();
+    }
+}
