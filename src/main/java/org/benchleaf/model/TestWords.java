@@ -16,10 +16,10 @@ public record TestWords(List<WordSet> sets) {
 
     private static final Pattern BETWEEN_WORDS = Pattern.compile("[^\\p{L}\\p{N}?±/]+");
     private static final Pattern NEGATED = Pattern.compile(
-            "(?:does not|do not|did not|doesn t|didn t|is not|was not|not|no longer|no|without|nothing|never) (.+)");
+            "^(?:does not|do not|did not|doesn t|didn t|is not|was not|not|no longer|no|without|nothing|never) (.+)");
     private static final Pattern SOFTENED = Pattern.compile(
-            "(?:very |only )?(?:slightly|slight|faintly|faint|a little|weakly|weak|minimal|minimally) (.+)"
-            + "|(.+) (?:slightly|faintly|a little|weakly|minimally)");
+            "^(?:very |only )?(?:slightly|slight|faintly|faint|a little|weakly|weak|minimal|minimally) (.+)"
+            + "|^(.+) (?:slightly|faintly|a little|weakly|minimally)");
 
     public TestWords {
         sets = List.copyOf(sets);

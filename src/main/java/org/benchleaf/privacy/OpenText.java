@@ -13,7 +13,8 @@ final class OpenText {
     private static final String FENCE = "---";
     private static final Pattern COMMENT_LINE = Pattern.compile("^\\s*#.*");
     private static final Pattern COMMENT_BEHIND = Pattern.compile("^[^'\"#]*\\s#.*");
-    private static final Pattern HTML_COMMENT = Pattern.compile("<!--.*?-->", Pattern.DOTALL);
+    private static final String COMMENT_BEGINS = "<!--";
+    private static final String COMMENT_ENDS = "-->";
     /** The block of what may be published, up to the next key at the left edge. */
     private static final Pattern PUBLICATION = Pattern.compile("(?m)^publication:.*(?:\\n(?:[ \\t}\\]-].*)?$)*+");
     private static final Pattern NO_BREAK = Pattern.compile("[^\n]");
@@ -31,7 +32,23 @@ final class OpenText {
             }
             text.append(number == 1 ? "" : "\n").append(yaml ? withoutComment(line) : line);
         }
-        return blank(HTML_COMMENT, withoutPermissions(text.toString()));
+        return withoutHtmlComments(withoutPermissions(text.toString()));
+    }
+
+    /** Searched for by hand: a pattern would look for the end anew at each beginning. */
+    private static String withoutHtmlComments(String text) {
+        StringBuilder open = new StringBuilder();
+        int at = 0;
+        for (int from = text.indexOf(COMMENT_BEGINS); from >= 0; from = text.indexOf(COMMENT_BEGINS, at)) {
+            int to = text.indexOf(COMMENT_ENDS, from + COMMENT_BEGINS.length());
+            if (to < 0) {
+                break;
+            }
+            to += COMMENT_ENDS.length();
+            open.append(text, at, from).append(NO_BREAK.matcher(text.substring(from, to)).replaceAll(" "));
+            at = to;
+        }
+        return open.append(text, at, text.length()).toString();
     }
 
     /** Only in the front matter: a story may begin a line with the same word. */

@@ -13,7 +13,7 @@ import org.benchleaf.model.Step;
 final class EndPoint {
 
     private static final Pattern IN_A_ROW = Pattern.compile(
-            "\\b(two|three|four|[2-4])\\b[^.;]*?\\bbaths?\\b[^.;]*?\\b(?:clear|colourless|no colour|fresh)");
+            "\\b(two|three|four|[2-4])\\b[^.;]{0,60}?\\bbaths?\\b[^.;]{0,80}?\\b(?:clear|colourless|no colour|fresh)");
     private static final Map<String, Integer> NUMBERS = Map.of("two", 2, "three", 3, "four", 4, "2", 2, "3", 3, "4", 4);
     private static final List<String> CLEAR = List.of("clear", "colourless", "none", "no colour", "as fresh", "like fresh");
 
