@@ -156,8 +156,9 @@ class FaultyContentTest {
             messages.addAll(checked.messages());
             if (!library.messages().hasErrors() && checked.treatment().isPresent()) {
                 Derived derived = Deriver.derive(checked.treatment().get(), checked.findings(), library.library());
-                Audience.of(library.library().studio()).stream().flatMap(audience -> Clearance.on(TODAY,
-                        checked.treatment().get().publication(), audience).of(derived.worked()).told().stream()).distinct()
+                Audience.of(library.library().studio()).stream().map(audience -> Clearance.on(TODAY,
+                        checked.treatment().get().publication(), audience)).map(clearance -> derived.messages().hasErrors() ? clearance
+                        : clearance.of(derived.worked())).flatMap(clearance -> clearance.told().stream()).distinct()
                         .forEach(messages::add);
                 messages.addAll(derived.messages());
             }

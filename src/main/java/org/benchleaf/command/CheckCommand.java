@@ -129,7 +129,9 @@ public final class CheckCommand implements Callable<Integer> {
         // A library with errors holds stand-ins; nothing is worked out from those.
         Optional<Derived> derived = library.messages().hasErrors() ? Optional.empty()
                 : checked.treatment().map(treatment -> deriver.derive(treatment, checked.findings()));
-        clearances.stream().map(clearance -> derived.map(Derived::worked).map(clearance::of).orElse(clearance))
+        // What has errors gets no sheets anyway.
+        Optional<Derived> sound = derived.filter(one -> !one.messages().hasErrors());
+        clearances.stream().map(clearance -> sound.map(Derived::worked).map(clearance::of).orElse(clearance))
                 .flatMap(clearance -> clearance.told().stream()).distinct().forEach(messages::add);
         derived.ifPresent(one -> messages.addAll(one.messages()));
         return messages;

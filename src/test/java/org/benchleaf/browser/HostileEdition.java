@@ -4,7 +4,6 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -80,6 +79,16 @@ final class HostileEdition {
                     .flatMap(one -> PLACES.stream().map(place -> place.replace("%s", one))).toList());
             Files.writeString(file, before.get(file) + String.join("\n\n", lines.get(file)) + "\n");
         }
+        // What is taken out can leave the rest of a block behind, which is refused in its turn.
+        boolean refused = true;
+        while (refused) {
+            refused = leaveOutRefused(lines, before);
+        }
+        return lines.values().stream().flatMap(List::stream).toList();
+    }
+
+    /** Whether there was a line that is refused; it is taken out. */
+    private boolean leaveOutRefused(Map<Path, List<String>> lines, Map<Path, String> before) throws IOException {
         Map<String, Set<Integer>> refused = new HashMap<>();
         for (JsonNode message : texts.messages()) {
             if (message.path("severity").asText().equals("error")) {
@@ -87,15 +96,17 @@ final class HostileEdition {
                         .add(message.path("line").asInt());
             }
         }
-        List<String> kept = new ArrayList<>();
+        boolean any = false;
         for (Path file : lines.keySet()) {
             int first = (int) before.get(file).lines().count() + 1;
             Set<Integer> out = refused.getOrDefault(file.toString(), Set.of());
-            List<String> sound = IntStream.range(0, lines.get(file).size()).filter(line -> !out.contains(first + 2 * line))
-                    .mapToObj(lines.get(file)::get).toList();
-            kept.addAll(sound);
+            List<String> all = lines.get(file);
+            List<String> sound = IntStream.range(0, all.size()).filter(line -> !out.contains(first + 2 * line))
+                    .mapToObj(all::get).toList();
+            any |= sound.size() < all.size();
+            lines.put(file, sound);
             Files.writeString(file, before.get(file) + String.join("\n\n", sound) + "\n");
         }
-        return kept;
+        return any;
     }
 }
