@@ -14,7 +14,6 @@ import org.benchleaf.check.CaseChecker;
 import org.benchleaf.check.Checked;
 import org.benchleaf.check.LibraryChecker;
 import org.benchleaf.compose.Audience;
-import org.benchleaf.compose.CaseCard;
 import org.benchleaf.compose.CasePages;
 import org.benchleaf.compose.Clearance;
 import org.benchleaf.compose.DataFile;

@@ -14,12 +14,9 @@ import static org.benchleaf.quantity.Dimension.LENGTH;
 import static org.benchleaf.quantity.Dimension.SHARE;
 import static org.benchleaf.quantity.Dimension.TIME;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.benchleaf.derive.Figure;
 import org.benchleaf.derive.WorkedResult;
 import org.benchleaf.model.Instrument;
 import org.benchleaf.model.Result;

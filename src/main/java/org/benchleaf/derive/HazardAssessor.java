@@ -11,7 +11,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.benchleaf.model.Finding;
-import org.benchleaf.model.Material;
 import org.benchleaf.model.Part;
 import org.benchleaf.model.Reference;
 import org.benchleaf.model.Solution;

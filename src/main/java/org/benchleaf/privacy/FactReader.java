@@ -13,7 +13,6 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.benchleaf.message.LeakMessages;
 import org.benchleaf.message.Messages;
-import org.benchleaf.message.Place;
 import org.benchleaf.model.Confidential;
 
 /** Makes what is looked for from the private values of one case. */

@@ -22,7 +22,6 @@ import java.util.stream.Stream;
 import org.benchleaf.compose.Audience;
 import org.benchleaf.compose.CaseCard;
 import org.benchleaf.message.EditionMessages;
-import org.benchleaf.message.Message;
 import org.benchleaf.message.Messages;
 import org.benchleaf.message.Place;
 import org.benchleaf.pack.EditionStopped;
