@@ -100,9 +100,11 @@ class SeededFaultsIT {
         }
         LiveRule live = RuleBook.inTheBrowser().stream().filter(rule -> rule.name().equals(seed.rule())).findFirst()
                 .orElseThrow(() -> new IllegalStateException("no rule is called " + seed.rule()));
-        window.show(seed.setting());
-        window.open(page.path());
-        return live.faults(window).stream().map(Fault::what).toList();
+        return window.surviving(() -> {
+            window.show(seed.setting());
+            window.open(page.path());
+            return live.faults(window).stream().map(Fault::what).toList();
+        });
     }
 
     private static WrittenPage planted(Seed seed, WrittenPage before) throws IOException {

@@ -5,11 +5,15 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
 import org.jsoup.Jsoup;
+import org.openqa.selenium.NoSuchSessionException;
+import org.openqa.selenium.WebDriverException;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.logging.LogEntry;
 import org.openqa.selenium.logging.LogType;
@@ -22,24 +26,54 @@ final class Window implements AutoCloseable {
     private static final Duration LONGEST_TO_OPEN = Duration.ofMinutes(1);
     private static final ObjectMapper JSON = new ObjectMapper();
 
-    private final ChromeDriver driver;
     private final Path root;
+    /** Read with each page before its own. */
+    private final List<String> scripts = new ArrayList<>();
+    private ChromeDriver driver;
     private Setting setting = Setting.DESK;
     private String path = "";
 
-    private Window(ChromeDriver driver, Path root) {
-        this.driver = driver;
+    private Window(Path root) {
         this.root = root;
     }
 
-    /** A window of a fresh browser on the site in that folder. */
-    static Window on(Path root) {
-        Window window = new Window(Chromium.ofThisMachine().start(), root);
-        window.tell("Page.addScriptToEvaluateOnNewDocument", Map.of("source", Scripts.witness()));
-        // As if it were always the one in front: beside another window its focus would not show.
-        window.tell("Emulation.setFocusEmulationEnabled", Map.of("enabled", true));
-        window.show(Setting.DESK);
+    /** A window of a fresh browser on the site in that folder, which reads those scripts with each page before its own. */
+    static Window on(Path root, String... scripts) {
+        Window window = new Window(root);
+        window.scripts.add(Scripts.witness());
+        window.scripts.addAll(List.of(scripts));
+        window.start();
         return window;
+    }
+
+    private void start() {
+        driver = Chromium.ofThisMachine().start();
+        scripts.forEach(script -> tell("Page.addScriptToEvaluateOnNewDocument", Map.of("source", script)));
+        // As if it were always the one in front: beside another window its focus would not show.
+        tell("Emulation.setFocusEmulationEnabled", Map.of("enabled", true));
+        show(Setting.DESK);
+    }
+
+    /**
+     * What a check of this window gives; once more in a fresh browser if the browser itself fell, which says nothing of
+     * the page. A page that brings it down twice fails the check.
+     */
+    <T> T surviving(Supplier<T> check) {
+        try {
+            return check.get();
+        } catch (WebDriverException fell) {
+            if (!isOfTheBrowser(fell)) {
+                throw fell;
+            }
+            System.out.println("The browser fell at " + place() + " and was started again: " + fell.getRawMessage());
+            close();
+            start();
+            return check.get();
+        }
+    }
+
+    private static boolean isOfTheBrowser(WebDriverException failed) {
+        return failed instanceof NoSuchSessionException || failed.getRawMessage().contains("tab crashed");
     }
 
     /** Opens a page from its file. */

@@ -1,7 +1,6 @@
 package org.benchleaf.browser;
 
 import java.nio.file.Path;
-import java.util.Map;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.atomic.AtomicInteger;
@@ -21,8 +20,11 @@ final class Windows {
     static void lend(Consumer<Window> test) {
         Window window = free();
         try {
-            window.show(Setting.DESK);
-            test.accept(window);
+            window.surviving(() -> {
+                window.show(Setting.DESK);
+                test.accept(window);
+                return window;
+            });
         } finally {
             FREE.add(window);
         }
@@ -45,9 +47,8 @@ final class Windows {
     }
 
     private static Window start(Path root) {
-        Window window = Window.on(root);
         // Read with each page, because by a script that takes longer than running it on most pages.
-        window.ask("Page.addScriptToEvaluateOnNewDocument", Map.of("source", Scripts.axe()));
+        Window window = Window.on(root, Scripts.axe());
         Runtime.getRuntime().addShutdownHook(new Thread(window::close));
         return window;
     }
