@@ -41,7 +41,7 @@
     found.forEach(function (result) { list.appendChild(item(result.item)); });
     list.hidden = found.length === 0;
     var said = found.length === 0 ? words.nothing : found.length === 1 ? words.foundOne : words.found;
-    status.textContent = said.replace("[n]", String(found.length)).replace("[q]", question);
+    status.textContent = said.replace("[n]", String(found.length)).replace("[q]", function () { return question; });
     try { history.replaceState(null, "", "?q=" + encodeURIComponent(question)); } catch (refused) { return; }
   }
   input.addEventListener("input", function () {

@@ -2,6 +2,7 @@ package org.benchleaf.check;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -79,9 +80,26 @@ final class Amounts {
             case OTHER_DIMENSION -> FormMessages.OTHER_DIMENSION.at(place, "found", written.text(),
                     "wanted", dimensions, "usual", usual);
             case RANGE_BACKWARDS -> FormMessages.RANGE_BACKWARDS.at(place, "found", found);
+            case BEYOND_LIMITS -> beyondLimits(written, wanted);
             case NOT_A_NUMBER -> FormMessages.NOT_A_NUMBER.at(place, "found", written.text(), "wanted", dimensions,
                     "usual", usual);
         };
+    }
+
+    /** The limits of the kind that was written: of several allowed ones, and where any may be, its unit tells which. */
+    private static Message beyondLimits(Node.Scalar written, List<Dimension> wanted) {
+        Dimension dimension = Stream.concat(wanted.stream(), Stream.of(Dimension.values()))
+                .filter(one -> QuantityReader.read(written.text(), one).slip().filter(Slip.BEYOND_LIMITS::equals)
+                        .isPresent()).findFirst().orElseThrow();
+        String unit = Fields.unit(dimension);
+        return FormMessages.BEYOND_LIMITS.at(written.place(), "found", written.text(),
+                "low", limit(dimension.least()), "high", limit(dimension.most()) + unit,
+                "dimension", dimension.words(), "reason", dimension.reason());
+    }
+
+    private static String limit(double number) {
+        return number >= 0.1 && number < 1e6 ? Fields.plain(number) : String.format(Locale.ROOT, "%.0e", number)
+                .replaceFirst("e([+-])0?", "e$1").replace("+", "");
     }
 
     /** Inside a scalar on one line the slip itself is underlined; quotes and folded lines only the whole. */

@@ -21,7 +21,9 @@ import org.benchleaf.read.Node;
 /** Reads the words of a case in another language; a number that the case's own words do not have is refused. */
 final class TranslationForm {
 
-    private static final Pattern NUMBER = Pattern.compile("\\d+(?:[.,]\\d+)?");
+    /** A digit inside a word, as in H2O, B2 or No3.5, is no number; a pH written in one word is. */
+    private static final Pattern NUMBER = Pattern.compile(
+            "\\bpH(?=\\d)|\\p{L}[\\p{L}\\p{M}\\p{N}]*+(?:[.,]\\p{N}++)*+|(?<number>\\d++(?:[.,]\\d++)?)");
 
     private final Messages messages;
     private final Map<String, Step> steps = new LinkedHashMap<>();
@@ -120,11 +122,13 @@ final class TranslationForm {
     }
 
     /** The numbers of a text, whichever decimal mark its language uses. */
-    private static Set<String> numbers(String text) {
+    static Set<String> numbers(String text) {
         Set<String> numbers = new HashSet<>();
         Matcher number = NUMBER.matcher(text);
         while (number.find()) {
-            numbers.add(number.group().replace(',', '.'));
+            if (number.group("number") != null) {
+                numbers.add(number.group().replace(',', '.'));
+            }
         }
         return numbers;
     }

@@ -16,6 +16,7 @@ import org.benchleaf.compose.Audience;
 import org.benchleaf.message.EditionMessages;
 import org.benchleaf.message.Message;
 import org.benchleaf.message.MessageText;
+import org.benchleaf.message.Messages;
 import org.benchleaf.message.Place;
 import org.benchleaf.message.Severity;
 import org.benchleaf.pack.EditionStopped;
@@ -61,6 +62,11 @@ public final class PublishCommand implements Callable<Integer> {
     @Option(names = "--on", paramLabel = "DATE",
             description = "The day of publishing, by which permissions are judged, as 2026-03-02 (default: today).")
     private Optional<LocalDate> on = Optional.empty();
+
+    @Option(names = "--earlier-day",
+            description = "Publishes though the day lies before that of the last edition; without it, such a run only "
+                    + "takes down, by the later day, and asks.")
+    private boolean earlierDay;
 
     @Option(names = "--only-withdrawals",
             description = "Only takes down what may not be public any more; makes nothing anew and needs no sound content.")
@@ -109,8 +115,9 @@ public final class PublishCommand implements Callable<Integer> {
     private int run(LocalDate day, PrintWriter err) {
         PrintWriter out = spec.commandLine().getOut();
         long started = System.nanoTime();
-        List<Message> takenDown = new ArrayList<>(Withdrawals.carryOut(content, day, site, Audience.EVERYBODY));
-        takenDown.addAll(Withdrawals.carryOut(content, day, training(), Audience.TRAINEES));
+        List<Message> takenDown = new ArrayList<>(
+                Withdrawals.carryOut(content, judgedOn(day, site), site, Audience.EVERYBODY));
+        takenDown.addAll(Withdrawals.carryOut(content, judgedOn(day, training()), training(), Audience.TRAINEES));
         takenDown.forEach(told -> err.println(MessageText.of(told)));
         err.flush();
         if (onlyWithdrawals) {
@@ -122,11 +129,21 @@ public final class PublishCommand implements Callable<Integer> {
         Publishing.Outcome outcome = publish(stages, day);
         outcome.told().forEach(told -> err.println(told.text()));
         err.flush();
-        if (outcome.isNew() && !folders.contains(training()) && SitePacker.clear(training())) {
+        if (outcome.isNew() && !folders.contains(training()) && SitePacker.clear(training(), day)) {
             err.println(MessageText.of(EditionMessages.TRAINING_SITE_ENDED.at(Place.file(name(training())))));
         }
         Summary.of(outcome, folders, look(), System.nanoTime() - started).forEach(out::println);
         return code(outcome);
+    }
+
+    /** A clock that was set back must not let a permission count again that has run out. */
+    private LocalDate judgedOn(LocalDate day, Path folder) {
+        return setBack(day, folder).orElse(day);
+    }
+
+    /** The day of the last edition if it lies after that of this run, unless the author has said that it was wrong. */
+    private Optional<LocalDate> setBack(LocalDate day, Path folder) {
+        return earlierDay ? Optional.empty() : SitePacker.lastDay(folder).filter(day::isBefore);
     }
 
     private static int code(Publishing.Outcome outcome) {
@@ -199,7 +216,11 @@ public final class PublishCommand implements Callable<Integer> {
     private Publishing.Outcome publish(ContentStages stages, LocalDate day) {
         Map<Audience, Path> folders = new EnumMap<>(Audience.class);
         stages.audiences().forEach(audience -> folders.put(audience, folder(audience)));
+        Messages library = new Messages();
+        library.addAll(stages.messages());
+        folders.values().forEach(folder -> setBack(day, folder).ifPresent(last -> library.add(
+                EditionMessages.EARLIER_DAY.at(Place.file(name(folder)), "day", day, "last", last))));
         return new Publishing(stages, stages.seed(), day, threads, Progress.Shown.here(System.err))
-                .run(folders, stages.messages());
+                .run(folders, library);
     }
 }

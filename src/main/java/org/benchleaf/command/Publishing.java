@@ -157,7 +157,7 @@ final class Publishing {
     private List<Edition> apply(Sites sites) {
         sites.packers().forEach(packer -> tell(packer.changedByHand()));
         try (Progress progress = shown.of("Files", sites.ready())) {
-            return sites.apply(progress);
+            return sites.apply(on, progress);
         }
     }
 

@@ -1,6 +1,7 @@
 package org.benchleaf.command;
 
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.EnumMap;
@@ -74,8 +75,8 @@ final class Sites implements AutoCloseable {
     }
 
     /** Moves the edition in, site by site; a run that is cut off is completed by the next. */
-    List<Edition> apply(Progress progress) {
-        packers.values().forEach(SitePacker::settle);
+    List<Edition> apply(LocalDate on, Progress progress) {
+        packers.values().forEach(packer -> packer.settle(on));
         List<Edition> editions = new ArrayList<>();
         packers.values().forEach(packer -> editions.add(packer.apply(count -> progress.step())));
         return editions;

@@ -151,6 +151,7 @@ final class InputReading {
             case UNKNOWN_UNIT -> "whose unit is not in the table of units";
             case OTHER_DIMENSION -> "which is another kind of quantity";
             case RANGE_BACKWARDS -> "a range whose second end is the lower one";
+            case BEYOND_LIMITS -> "which is far smaller or larger than anything measured";
             case NOT_A_NUMBER -> "which is not a number with a unit";
         };
     }

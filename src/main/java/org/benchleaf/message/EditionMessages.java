@@ -128,6 +128,13 @@ public enum EditionMessages implements MessageId {
             "The training site of an earlier edition was taken away: everything stands in one site now.",
             "What is not renewed would grow old beside the new edition.",
             "If the sheets should stand apart, write 'publishing: apart' in studio.yaml."),
+    /** The day of this run lies before that of the last edition. */
+    EARLIER_DAY("SITE-025", ERROR,
+            "This run is of {day}, but the last edition in this folder is of {last}.",
+            "Pages that are permitted only since then would leave, and permissions that have run out since would count"
+                    + " again; nothing was published.",
+            "Set the clock right, or name the day with --on. If the day of the last edition was the wrong one, add"
+                    + " --earlier-day."),
     /** A template that the engine does not understand, or that fails while a page is made. */
     TEMPLATE_SLIP("SITE-040", ERROR,
             "The template failed here while the page '{page}' was made: {problem}.",

@@ -9,21 +9,26 @@ import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.Collections;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 
 /**
  * The list of an edition's files, {@code edition.json} in the site: by it the next run tells its own files from
- * others. It holds paths and hashes only, nothing of any case's text.
+ * others, and whether its day has gone back. It holds a day, paths and hashes only, nothing of any case's text.
  *
+ * @param on the day by which its permissions were judged; empty if the list does not tell
  * @param files SHA-256 in hexadecimal, by path
  */
-record EditionList(SortedMap<String, String> files) {
+record EditionList(Optional<LocalDate> on, SortedMap<String, String> files) {
 
     /** Where it stands in the site. */
     static final String PATH = "edition.json";
 
+    private static final String ON = "on";
     private static final JsonFactory JSON = new JsonFactory();
 
     EditionList {
@@ -31,7 +36,7 @@ record EditionList(SortedMap<String, String> files) {
     }
 
     static EditionList none() {
-        return new EditionList(new TreeMap<>());
+        return new EditionList(Optional.empty(), new TreeMap<>());
     }
 
     byte[] bytes() {
@@ -41,6 +46,9 @@ record EditionList(SortedMap<String, String> files) {
             json.setPrettyPrinter(new DefaultPrettyPrinter().withObjectIndenter(lines).withArrayIndenter(lines));
             json.writeStartObject();
             json.writeStringField("what", "files of this edition that Benchleaf wrote, with their SHA-256");
+            if (on.isPresent()) {
+                json.writeStringField(ON, on.get().toString());
+            }
             json.writeObjectFieldStart("files");
             for (var file : files.entrySet()) {
                 json.writeStringField(file.getKey(), file.getValue());
@@ -61,6 +69,7 @@ record EditionList(SortedMap<String, String> files) {
      */
     static EditionList read(byte[] bytes) throws IOException {
         SortedMap<String, String> files = new TreeMap<>();
+        Optional<LocalDate> on = Optional.empty();
         boolean found = false;
         try (JsonParser json = JSON.createParser(bytes)) {
             expect(json.nextToken() == JsonToken.START_OBJECT);
@@ -71,13 +80,24 @@ record EditionList(SortedMap<String, String> files) {
                     expect(value == JsonToken.START_OBJECT);
                     found = true;
                     readFiles(json, files);
+                } else if (field.equals(ON)) {
+                    on = Optional.of(day(json));
                 } else {
                     json.skipChildren();
                 }
             }
             expect(json.currentToken() == JsonToken.END_OBJECT && found);
         }
-        return new EditionList(files);
+        return new EditionList(on, files);
+    }
+
+    private static LocalDate day(JsonParser json) throws IOException {
+        expect(json.currentToken() == JsonToken.VALUE_STRING);
+        try {
+            return LocalDate.parse(json.getText());
+        } catch (DateTimeParseException noDay) {
+            throw new IOException("not the day of an edition", noDay);
+        }
     }
 
     private static void readFiles(JsonParser json, SortedMap<String, String> files) throws IOException {

@@ -5,7 +5,9 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.BasicFileAttributes;
+import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -17,6 +19,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.IntConsumer;
+import java.util.stream.Stream;
 import org.benchleaf.message.EditionMessages;
 import org.benchleaf.message.Message;
 import org.benchleaf.message.Messages;
@@ -79,10 +82,11 @@ public final class SitePacker implements AutoCloseable {
     /**
      * Takes every file of the last edition out of a site that is published no more.
      *
+     * @param on the day of publishing
      * @return whether there was one
      * @throws EditionStopped if another run has hold of it, or the disk refuses
      */
-    public static boolean clear(Path site) {
+    public static boolean clear(Path site, LocalDate on) {
         if (Disk.look(Workshop.of(site).list()).isEmpty()) {
             return false;
         }
@@ -90,10 +94,24 @@ public final class SitePacker implements AutoCloseable {
             if (packer.last.files().isEmpty()) {
                 return false;
             }
-            packer.settle();
+            packer.settle(on);
             packer.apply(count -> { });
             return true;
         }
+    }
+
+    /**
+     * The day of the last edition in a site, be it moved in whole or not; empty if there is none that tells.
+     *
+     * @throws EditionStopped if its list cannot be read
+     */
+    public static Optional<LocalDate> lastDay(Path site) {
+        Workshop workshop = Workshop.of(site);
+        Path staged = workshop.staged().resolve(EditionList.PATH);
+        Optional<byte[]> cutOff = Disk.look(workshop.plan()).isEmpty() || Disk.look(staged).isEmpty() ? Optional.empty()
+                : Optional.of(Disk.reading(staged, () -> Files.readAllBytes(staged)));
+        return Stream.of(listBytes(workshop), cutOff).flatMap(bytes -> readList(workshop, bytes).on().stream())
+                .max(Comparator.naturalOrder());
     }
 
     private static Workshop workshop(Path site) {
@@ -363,15 +381,16 @@ public final class SitePacker implements AutoCloseable {
      * Writes down what is to be done, so that the next run does it if this one is cut off: for several sites of one
      * edition before any of them is changed.
      *
+     * @param on the day of the edition
      * @throws EditionStopped if the disk refuses
      */
-    public void settle() {
+    public void settle(LocalDate on) {
         SortedMap<String, String> files = new TreeMap<>();
         now.values().forEach(each -> each.batch().files().forEach((path, written) -> files.put(path, written.hash())));
         List<String> removals = new ArrayList<>(new TreeSet<>(last.files().keySet()));
         removals.removeAll(files.keySet());
 
-        byte[] list = new EditionList(files).bytes();
+        byte[] list = new EditionList(Optional.of(on), files).bytes();
         Disk.writing(workshop.staged(), () -> Files.createDirectories(workshop.staged()));
         Disk.writeFirmly(workshop.staged().resolve(EditionList.PATH), list);
         Disk.writing(workshop.nextMemory(), () -> {

@@ -251,7 +251,7 @@ public final class TakeDown {
 
     /** Leaves of these cases nothing beside the site; the list of the edition comes last, so that a cut repeats all this. */
     private void remember(SortedSet<String> gone, SortedMap<String, String> files) {
-        byte[] list = new EditionList(files).bytes();
+        byte[] list = new EditionList(list().on(), files).bytes();
         CaseMemory memory = CaseMemory.read(workshop.memory());
         boolean current = memory.edition().equals(SitePacker.listBytes(workshop).map(Hash::of).orElse("none"));
         SortedMap<String, Remembered> left = new TreeMap<>(memory.cases());

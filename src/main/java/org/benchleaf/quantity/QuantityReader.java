@@ -3,6 +3,7 @@ package org.benchleaf.quantity;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.DoubleStream;
 
 /**
  * Reads quantities as people write them: {@code 1.5 L}, {@code 40 % v/v}, {@code 15 min to 30 min},
@@ -25,6 +26,8 @@ public final class QuantityReader {
             "(" + NUMBER + ")\\s*(" + UNIT_TEXT + ")??\\s*(?:\\bto\\b|–)\\s*(" + NUMBER + ")\\s*(" + UNIT_TEXT + ")?");
     private static final Pattern TOLERANCE = Pattern.compile(
             "(" + NUMBER + ")\\s*(" + UNIT_TEXT + ")??\\s*±\\s*(" + NUMBER + ")\\s*(" + UNIT_TEXT + ")?");
+    /** A digit above 0 before the exponent. */
+    private static final Pattern SOME = Pattern.compile("[^eE1-9]*+[1-9]");
     private static final Pattern SPACES = Pattern.compile("\\s+");
     private static final Pattern PH = Pattern.compile("pH\\s+(.+)");
     private static final Pattern COMMA = Pattern.compile("\\d,\\d");
@@ -52,6 +55,8 @@ public final class QuantityReader {
         OTHER_DIMENSION,
         /** The second end of a range lies below the first. */
         RANGE_BACKWARDS,
+        /** Above nothing, and less than {@link Dimension#least()} or more than {@link Dimension#most()}. */
+        BEYOND_LIMITS,
         /** No number where one is needed. */
         NOT_A_NUMBER
     }
@@ -98,6 +103,23 @@ public final class QuantityReader {
     }
 
     private static Reading read(String text, Optional<Dimension> wanted) {
+        Reading reading = written(text, wanted);
+        return reading.quantity().filter(quantity -> !withinLimits(quantity)).isPresent()
+                ? Reading.slipped(Slip.BEYOND_LIMITS, text.indexOf(text.strip()), text.strip()) : reading;
+    }
+
+    /** Of a tolerance the value and its half width are what was written, of a range both ends. */
+    private static boolean withinLimits(Quantity quantity) {
+        DoubleStream written = quantity.spread() == Quantity.Spread.TOLERANCE
+                ? DoubleStream.of(quantity.value(), quantity.halfWidth())
+                : DoubleStream.of(quantity.low(), quantity.high());
+        Dimension dimension = quantity.dimension();
+        double scale = quantity.unit().factor() / dimension.usual().factor();
+        return written.map(number -> Math.abs(number) * scale)
+                .allMatch(size -> size == 0 || dimension.least() <= size && size <= dimension.most());
+    }
+
+    private static Reading written(String text, Optional<Dimension> wanted) {
         String trimmed = text.strip();
         int lead = text.indexOf(trimmed);
         if (trimmed.isEmpty()) {
@@ -202,7 +224,9 @@ public final class QuantityReader {
         return Math.abs(number) <= LARGEST;
     }
 
+    /** What is too small for a double is still not nothing. */
     private static double number(String digits) {
-        return Double.parseDouble(digits);
+        double number = Double.parseDouble(digits);
+        return number == 0 && SOME.matcher(digits).lookingAt() ? Double.MIN_VALUE : number;
     }
 }

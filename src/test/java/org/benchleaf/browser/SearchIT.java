@@ -50,6 +50,19 @@ class SearchIT {
         });
     }
 
+    /** In a replacement of ECMAScript {@code $&} stands for what was found (ECMA-262, GetSubstitution). */
+    @Test
+    void signs_of_patterns_and_addresses_are_looked_for_as_they_are_typed() {
+        Windows.lend(window -> {
+            for (String typed : List.of("$& $1 $`", "100% #2", "(.*)+[q]", "a\\b?c=d&e", "%zz")) {
+                window.open("search.html");
+                window.run("const input = document.querySelector('[data-search] input'); input.value = arguments[0];"
+                        + "input.form.requestSubmit();", typed);
+                assertThat(status(window)).contains("“" + typed + "”");
+            }
+        });
+    }
+
     @Test
     void the_number_of_results_is_told_once_typing_stops() {
         Windows.lend(window -> {

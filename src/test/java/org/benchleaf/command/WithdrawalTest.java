@@ -122,6 +122,24 @@ class WithdrawalTest {
     }
 
     @Test
+    void with_a_clock_set_back_what_has_run_out_leaves_and_nothing_else_changes() throws IOException {
+        assertThat(on("2026-07-01").code()).isZero();
+        change("cases/ebb/case.md", text -> text.replace("owner, on: 2026-03-02", "owner, on: 2026-03-02, until: 2026-06-20"));
+        change("cases/tide/case.md", text -> text.replaceFirst("title: [^\n]*", "title: Another title"));
+
+        Said said = on("2026-06-01");
+        assertThat(said.code()).isEqualTo(1);
+        assertThat(said.messages()).contains("SITE-020", "SITE-025", "2026-06-01", "2026-07-01");
+        nothingIsLeft(false);
+        assertThat(site.resolve("index.html")).content().contains("cases/tide/index.html").doesNotContain("Another title");
+
+        assertThat(on("2026-06-01").messages()).contains("SITE-025").doesNotContain("SITE-020");
+        assertThat(on("2026-06-01", "--earlier-day").code()).isZero();
+        assertThat(site.resolve("index.html")).content().contains("cases/ebb/index.html", "Another title");
+        assertThat(on("2026-06-01").code()).isZero();
+    }
+
+    @Test
     void only_withdrawals_takes_down_and_makes_nothing() throws IOException {
         change("cases/ebb/case.md", text -> text.replace("state: cleared", "state: draft"));
         change("cases/tide/case.md", text -> text.replaceFirst("title: [^\n]*", "title: Another title"));
@@ -336,12 +354,20 @@ class WithdrawalTest {
         return run("--site", site.toString());
     }
 
+    private Said on(String day, String... options) {
+        return execute(Stream.concat(Stream.of("--site", site.toString(), "--on", day), Stream.of(options)));
+    }
+
     private Said run(String... options) {
+        return execute(Stream.concat(Stream.of("--on", "2026-06-01"), Stream.of(options)));
+    }
+
+    private Said execute(Stream<String> options) {
         StringWriter messages = new StringWriter();
         int code = new CommandLine(new PublishCommand()).registerConverter(Path.class, disk::path)
                 .setErr(new PrintWriter(messages, true)).setOut(new PrintWriter(new StringWriter()))
-                .execute(Stream.concat(Stream.of("--content", content.toString(), "--templates", templates.toString(),
-                        "--on", "2026-06-01"), Stream.of(options)).toArray(String[]::new));
+                .execute(Stream.concat(Stream.of("--content", content.toString(), "--templates", templates.toString()),
+                        options).toArray(String[]::new));
         return new Said(code, messages.toString());
     }
 

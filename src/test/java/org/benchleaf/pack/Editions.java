@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -54,7 +55,7 @@ final class Editions {
         try (SitePacker packer = SitePacker.open(site)) {
             assertThat(stage(packer, edition).all()).isEmpty();
             assertThat(packer.verify().all()).isEmpty();
-            packer.settle();
+            packer.settle(LocalDate.of(2026, 6, 1));
             return packer.apply(count -> {
                 if (count >= cutAfter) {
                     throw new CutOff();

@@ -14,6 +14,7 @@ import java.io.IOException;
 import java.nio.file.FileSystem;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -195,7 +196,7 @@ class SitePackerTest {
         try (SitePacker packer = SitePacker.open(site)) {
             stage(packer, cases("one"));
             assertThat(packer.changedByHand().all()).extracting(Message::code).containsExactly("SITE-014");
-            packer.settle();
+            packer.settle(LocalDate.of(2026, 6, 1));
             packer.apply(count -> { });
         }
         assertThat(contents(site).get("index.html")).doesNotContain("my own words");

@@ -141,6 +141,34 @@ class QuantityReaderTest {
         }
     }
 
+    /** Each limit, and what lies just beyond it; 1e-320 is below the smallest normal double (IEEE 754), 1e-400 below all. */
+    @ParameterizedTest
+    @EnumSource(Dimension.class)
+    void what_lies_beyond_the_limits_of_its_kind_is_no_quantity(Dimension dimension) {
+        String unit = dimension == Dimension.COUNT ? "" : " " + dimension.usual().symbol();
+        String pattern = dimension == Dimension.ACIDITY ? "pH #" : "#" + unit;
+        for (double limit : new double[] {dimension.least(), dimension.most(), -dimension.most(), 0}) {
+            assertThat(QuantityReader.read(pattern.replace("#", String.valueOf(limit)), dimension).slip()).as("%s", limit).isEmpty();
+        }
+        for (String beyond : new String[] {"1e-320", "1e-400", "-1e-320", "1e99", "-1e99",
+            String.valueOf(dimension.least() / 1.01), String.valueOf(dimension.most() * 1.01)}) {
+            assertThat(QuantityReader.read(pattern.replace("#", beyond), dimension).slip()).as(beyond)
+                    .contains(Slip.BEYOND_LIMITS);
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource({"1 to 1e90 mL", "1e-90 to 1 mL", "1e-90 ± 1 mL", "0.0000000001 mL", "1e95 mL ± 1 mL"})
+    void each_number_that_is_written_has_its_limits(String text) {
+        assertThat(QuantityReader.read(text, Dimension.VOLUME).slip()).contains(Slip.BEYOND_LIMITS);
+        assertThat(QuantityReader.read(text).slip()).contains(Slip.BEYOND_LIMITS);
+    }
+
+    @Test
+    void a_tolerance_that_reaches_nothing_is_read() {
+        assertThat(QuantityReader.read("0.3 ± 0.3 mL", Dimension.VOLUME).slip()).isEmpty();
+    }
+
     @Test
     void a_number_too_large_to_hold_is_not_a_quantity() {
         assertThat(QuantityReader.read("1e999 mL", Dimension.VOLUME).slip()).contains(Slip.NOT_A_NUMBER);
