@@ -3,7 +3,6 @@ package org.benchleaf.compose;
 import java.util.Map;
 import java.util.OptionalInt;
 import java.util.Set;
-import java.util.regex.Pattern;
 import org.benchleaf.derive.Figure;
 import org.benchleaf.quantity.Unit;
 
@@ -14,10 +13,10 @@ import org.benchleaf.quantity.Unit;
  */
 final class Resolution {
 
-    private static final Map<String, Integer> DECIMALS = Map.of("colour-difference", 1, "colour-values", 1,
+    private static final Map<String, Integer> DECIMALS = Map.of("colour-difference", 1, "yellowness", 1,
             "size-change", 1, "summary", 2);
-    private static final Set<String> OF_READINGS = Set.of("summary", "activity-mean", "change");
-    private static final Pattern NUMBER = Pattern.compile("\\d+(?:\\.(\\d+))?");
+    private static final Set<String> OF_READINGS = Set.of("summary", "activity-mean", "change", "place-changes");
+    private static final Set<String> READINGS = Set.of("readings", "before", "after");
 
     private Resolution() {
     }
@@ -56,8 +55,8 @@ final class Resolution {
 
     /** The decimals of the finest reading that was put in; empty if no reading of the case file was. */
     private static OptionalInt ofReadings(Figure figure) {
-        return figure.inputs().stream().filter(given -> given.key().equals("before") || given.key().equals("after"))
-                .flatMap(given -> NUMBER.matcher(given.text()).results())
-                .mapToInt(number -> number.group(1) == null ? 0 : number.group(1).length()).max();
+        return figure.inputs().stream().filter(given -> READINGS.contains(given.key()))
+                .flatMap(given -> given.values().stream())
+                .mapToInt(reading -> NumberText.decimalsOf(reading.value())).max();
     }
 }

@@ -5,7 +5,6 @@ import java.util.Set;
 import org.benchleaf.derive.Figure;
 import org.benchleaf.quantity.Dimension;
 import org.benchleaf.quantity.Quantity;
-import org.benchleaf.quantity.QuantityReader;
 
 /** Tells the strengths of solutions from other numbers, because the public page may have to leave them out. */
 final class Strengths {
@@ -24,6 +23,6 @@ final class Strengths {
 
     static boolean isOne(Figure.Given given) {
         return BARE_KEYS.contains(given.key())
-                || QuantityReader.read(given.text()).quantity().filter(Strengths::isOne).isPresent();
+                || given.values().stream().anyMatch(Strengths::isOne);
     }
 }

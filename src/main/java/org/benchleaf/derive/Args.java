@@ -48,6 +48,11 @@ final class Args {
         return word;
     }
 
+    /** Whether an input that may be left out was given. */
+    boolean has(String key) {
+        return values.containsKey(key) || words.containsKey(key);
+    }
+
     boolean yes(String key) {
         return word(key).equals("yes");
     }

@@ -39,6 +39,8 @@ public final class Calculations {
         new SolutionFormulas(formulary.table("flash-points"), formulary.table("vapour-limits")).bindTo(formulas);
         WaterFormulas.bindTo(formulas);
         new SheetFormulas(formulary.table("glassware")).bindTo(formulas);
+        AmountFormulas.bindTo(formulas);
+        ReadingFormulas.bindTo(formulas);
         if (!methods.keySet().equals(formulas.keySet())) {
             throw new IllegalStateException("methods and formulas differ: " + methods.keySet() + " and "
                     + formulas.keySet());
@@ -94,7 +96,9 @@ public final class Calculations {
             return new Outcome.Refused(refusals);
         }
         try {
-            return worked(method, complete, Propagation.through(formulas.get(name), args(complete)));
+            Function<Args, Answers> formula = formulas.get(name);
+            return worked(method, complete, method.sets() ? formula.apply(args(complete))
+                    : Propagation.through(formula, args(complete)));
         } catch (NotAllowed contradiction) {
             return refused(contradiction.refusal());
         } catch (OutsideRange outside) {
@@ -174,12 +178,8 @@ public final class Calculations {
             }
         }
         List<Figure.Given> givens = method.inputs().stream().filter(input -> complete.containsKey(input.key()))
-                .map(input -> given(input, complete.get(input.key()))).toList();
+                .flatMap(input -> complete.get(input.key()).givens(input).stream()).toList();
         return new Outcome.Worked(method, numbers, answers.words(), answers.withheld(), givens, answers.notes());
-    }
-
-    private static Figure.Given given(Method.Input input, Inputs.Entry entry) {
-        return new Figure.Given(input.key(), input.label(), entry.text(), entry.from());
     }
 
     private static Refusal missing(Method.Input input) {

@@ -11,10 +11,6 @@ import org.benchleaf.quantity.Unit;
 /** Densities of what is poured, at 20 °C: from the table of substances, and for ethanol with water from its formula. */
 final class Densities {
 
-    /** A liquid of this strength is as dense as the pure one, within 1 %; common practice, no source. */
-    private static final double PURE = 0.98;
-    private static final Quantity TEMPERATURE = Quantity.of(20, Unit.CELSIUS);
-
     private final Bench bench;
     private final Strengths strengths;
 
@@ -56,7 +52,7 @@ final class Densities {
         }
         String key = strength.get().dimension() == Dimension.MASS_FRACTION ? "mass-fraction" : "strength";
         Outcome outcome = bench.ledger().outcome("ethanol-density", Inputs.none()
-                .with(key, strength.get(), Job.MATERIAL).with("temperature", TEMPERATURE, Job.USUAL));
+                .with(key, strength.get(), Job.MATERIAL).with("temperature", bench.constant("volumes-meant-at").value(), Job.USUAL));
         return outcome instanceof Outcome.Worked worked
                 ? new Density(Optional.of(worked.numbers().get("density")), Optional.of("oiml-r22"), "")
                 : Density.none("the formula of ethanol and water does not reach the strength of '" + id + "'");
@@ -76,9 +72,10 @@ final class Densities {
                 .orElseGet(() -> Density.none("the table of substances has no density of " + row.get().name()));
     }
 
-    private static boolean isPure(Quantity strength) {
+    private boolean isPure(Quantity strength) {
         return (strength.dimension() == Dimension.MASS_FRACTION || strength.dimension() == Dimension.VOLUME_FRACTION)
-                && strength.low() * strength.unit().factor() >= PURE;
+                && strength.low() * strength.unit().factor() >= bench.constant("pure-liquid").value().in(Unit.PERCENT)
+                        * Unit.PERCENT.factor();
     }
 
     /** The density of the heaviest of several; with the reason why not where one is not known. */

@@ -55,7 +55,7 @@ final class Exposure {
                 .note("All the liquid is taken to evaporate while the step lasts, or at once if its time is not stated.");
         step.takes().ifPresent(time -> job
                 .given("air-changes", bench.library().studio().airChanges(), Job.STUDIO)
-                .given("over", Quantity.of(time.low(), time.unit()), Job.CASE_FILE));
+                .given("over", time, Job.CASE_FILE));
         Map<String, Figure> made = bench.ledger().work(job);
         share(step, mist, made, "vapour-lower-limit").filter(percent -> percent > TENTH).ifPresent(percent ->
                 bench.messages().add(HazardMessages.ROOM_CAN_EXPLODE.at(step.place(), "step", step.id(),
@@ -91,10 +91,8 @@ final class Exposure {
 
     private Job job(Step step, Part part, Composition.Spirit spirit, Quantity amount, Quantity space, String from) {
         return new Job("vapour", step.place()).word("liquid", "ethanol", Job.CASE_FILE)
-                .given("strength", Quantity.of(spirit.strength().highIn(Unit.PERCENT_BY_VOLUME),
-                        Unit.PERCENT_BY_VOLUME), Job.CASE_FILE)
-                .given("volume", Quantity.of(amount.high(), amount.unit()), Job.CASE_FILE)
-                .given("room", Quantity.of(space.low(), space.unit()), from)
+                .given("strength", spirit.strength().to(Unit.PERCENT_BY_VOLUME), Job.CASE_FILE)
+                .given("volume", amount, Job.CASE_FILE).given("room", space, from)
                 .given("temperature", bench.library().studio().temperature(), Job.STUDIO)
                 .gives("concentration", FigureNames.of(step, part, "vapour"), "vapour in the air, at the most")
                 .gives("parts-per-million", FigureNames.of(step, part, "vapour-ppm"))

@@ -25,14 +25,19 @@ public record Figure(String id, String label, Quantity value, String method, Lis
     }
 
     /**
-     * One number that was put in.
+     * What was put in for one input: a number, a list of readings or a word.
      *
      * @param key the input's key
      * @param label what it is, in words
+     * @param values the quantities; several for a list of readings, none for a word
      * @param text the value as it reads, unit included
      * @param from where it comes from: {@code case file}, {@code studio}, {@code usual value}, or the id of another
      *     figure, which makes the figures of a case a graph
      */
-    public record Given(String key, String label, String text, String from) {
+    public record Given(String key, String label, List<Quantity> values, String text, String from) {
+
+        public Given {
+            values = List.copyOf(values);
+        }
     }
 }

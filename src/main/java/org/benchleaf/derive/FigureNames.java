@@ -14,13 +14,13 @@ import org.benchleaf.model.Step;
 final class FigureNames {
 
     private static final Map<String, List<String>> NAMES = Map.of(
-            "bath", List.of("volume", "total", "tray-volume", "tray-total", "sheet-mass", "liquor", "left"),
+            "bath", List.of("volume", "total", "tray-volume", "tray-total", "sheet-mass", "liquor", "held", "left"),
             "mist", List.of("amount", "vapour", "vapour-ppm", "vapour-lower-limit", "vapour-exposure-limit"),
             "chamber", List.of("amount", "water", "vapour", "vapour-ppm", "vapour-lower-limit",
                     "vapour-exposure-limit"),
-            "blotters", List.of("sheet-mass", "dry-mass", "wet-mass", "blotter-mass", "for-water", "per-change", "total"),
+            "blotters", List.of("sheet-mass", "dry-mass", "wet-mass", "blotter-mass", "for-water", "cover", "per-change", "total"),
             "press", List.of("pressure"),
-            "mend", List.of("area", "pieces", "tissue-mass", "paste-mass"),
+            "mend", List.of("lining", "area", "pieces", "tissue-mass", "paste-mass"),
             "support", List.of("carrier-height", "carrier-width"),
             "weighing", List.of("wet-solids", "water", "restraint-mass", "restrained-solids", "rate"));
 

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.benchleaf.model.Method;
 import org.benchleaf.quantity.Quantity;
 
 /**
@@ -25,8 +26,18 @@ public final class Inputs {
      * @param word its word; empty for an input of quantities
      * @param text the input as it reads
      * @param from where it comes from, as in {@link Figure.Given}
+     * @param each the quantities one by one where each comes from elsewhere; else empty
      */
-    record Entry(List<Quantity> values, String word, String text, String from) {
+    record Entry(List<Quantity> values, String word, String text, String from, List<Figure.Given> each) {
+
+        Entry(List<Quantity> values, String word, String text, String from) {
+            this(values, word, text, from, List.of());
+        }
+
+        /** What was put in for an input, as a figure lists it. */
+        List<Figure.Given> givens(Method.Input input) {
+            return each.isEmpty() ? List.of(new Figure.Given(input.key(), input.label(), values, text, from)) : each;
+        }
     }
 
     private Inputs(Map<String, Entry> entries) {
@@ -51,6 +62,12 @@ public final class Inputs {
     /** These inputs and a list of quantities. */
     public Inputs with(String key, List<Quantity> values, String from) {
         return with(key, new Entry(List.copyOf(values), "", Written.of(values), from));
+    }
+
+    /** These inputs and a list of which each quantity has a label and a place of its own. */
+    Inputs withEach(String key, List<Figure.Given> each) {
+        List<Quantity> values = each.stream().flatMap(given -> given.values().stream()).toList();
+        return with(key, new Entry(values, "", Written.of(values), "", List.copyOf(each)));
     }
 
     /** These inputs and a word. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.benchleaf.message.Place;
+import org.benchleaf.model.Constant;
 import org.benchleaf.quantity.Quantity;
 
 /** One calculation to be done for a case: what goes in, where each input comes from, and which figures come out. */
@@ -20,6 +21,7 @@ final class Job {
 
     private final String calculation;
     private final Place place;
+    private boolean readable;
     private Inputs inputs = Inputs.none();
     private final List<Output> outputs = new ArrayList<>();
     private final List<String> notes = new ArrayList<>();
@@ -40,8 +42,31 @@ final class Job {
         return this;
     }
 
+    /** Several quantities, each with a label and a place of its own. */
+    Job each(String key, List<Figure.Given> givens) {
+        inputs = inputs.withEach(key, givens);
+        return this;
+    }
+
     Job word(String key, String word, String from) {
         inputs = inputs.withWord(key, word, from);
+        return this;
+    }
+
+    /** A constant goes in, and its sources are cited. */
+    Job given(String key, Constant constant) {
+        sources.addAll(constant.sources());
+        return given(key, constant.value(), USUAL);
+    }
+
+    /** What the file states, else the constant. */
+    Job given(String key, Optional<Quantity> written, String from, Constant otherwise) {
+        return written.map(value -> given(key, value, from)).orElseGet(() -> given(key, otherwise));
+    }
+
+    /** What the file states, else the usual value of the calculation itself. */
+    Job given(String key, Optional<Quantity> written, String from) {
+        written.ifPresent(value -> given(key, value, from));
         return this;
     }
 
@@ -57,6 +82,12 @@ final class Job {
 
     Job gives(String output, String id, String label) {
         outputs.add(new Output(output, id, Optional.of(label)));
+        return this;
+    }
+
+    /** The figures are kept in the unit that a vessel or a balance shows. */
+    Job readable() {
+        readable = true;
         return this;
     }
 
@@ -86,6 +117,10 @@ final class Job {
 
     List<Output> outputs() {
         return outputs;
+    }
+
+    boolean isReadable() {
+        return readable;
     }
 
     List<String> notes() {

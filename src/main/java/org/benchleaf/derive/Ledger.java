@@ -42,6 +42,11 @@ final class Ledger {
         return new LinkedHashSet<>(figures.keySet());
     }
 
+    /** Does a calculation of one output; its figure, none if an input lies outside its range. */
+    Optional<Figure> one(Job job) {
+        return Optional.ofNullable(work(job).get(job.outputs().get(0).id()));
+    }
+
     /** Does a calculation; gives its figures by id, none if an input lies outside its range, which is then told. */
     Map<String, Figure> work(Job job) {
         Outcome outcome = calculations.run(job.calculation(), job.inputs());
@@ -56,10 +61,17 @@ final class Ledger {
         Map<String, Figure> made = new LinkedHashMap<>();
         for (Job.Output output : job.outputs()) {
             Optional.ofNullable(worked.numbers().get(output.key())).ifPresent(value -> made.put(output.id(),
-                    keep(new Figure(output.id(), label(worked.method(), output), value, job.calculation(),
+                    keep(new Figure(output.id(), label(worked.method(), output),
+                            job.isReadable() ? Amounts.readable(value) : value, job.calculation(),
                             worked.givens(), sources(job, worked.method()), notes))));
         }
         return made;
+    }
+
+    /** One output alone, for a number that goes into another calculation; empty where there is none. */
+    Optional<Quantity> value(String calculation, Inputs inputs, String output) {
+        return outcome(calculation, inputs) instanceof Outcome.Worked worked
+                ? Optional.ofNullable(worked.numbers().get(output)) : Optional.empty();
     }
 
     /** The whole outcome, for results that need words and reasons beside numbers. */
@@ -93,7 +105,7 @@ final class Ledger {
                 .orElse(output.key().replace('-', ' ')));
     }
 
-    /** Keeps a figure that is worked out by one of the plain methods of a case, such as a sum. */
+    /** Keeps a figure for which nothing is calculated, such as one taken over as written. */
     Figure put(String id, String label, Quantity value, String method, List<Figure.Given> inputs, String... notes) {
         List<String> sources = Optional.ofNullable(methods.get(method)).map(Method::sources).orElse(List.of());
         return keep(new Figure(id, label, value, method, inputs, sources, List.of(notes)));
@@ -111,10 +123,11 @@ final class Ledger {
     }
 
     static Figure.Given given(String key, String label, Quantity value, String from) {
-        return new Figure.Given(key, label, Reading.of(value), from);
+        return new Figure.Given(key, label, List.of(value), Reading.of(value), from);
     }
 
     static Figure.Given given(Figure figure) {
-        return new Figure.Given(figure.id(), figure.label(), Reading.of(figure.value()), figure.id());
+        return new Figure.Given(figure.id(), figure.label(), List.of(figure.value()), Reading.of(figure.value()),
+                figure.id());
     }
 }

@@ -18,14 +18,12 @@ import org.benchleaf.quantity.Unit;
 final class MeasureChoice {
 
     private static final double COVERAGE = 2;
-    /** A step wider than a fifth of the amount does not measure it, since one reads to half a step; common practice. */
-    private static final double COARSEST = 0.2;
-
     /** Nobody fills a vessel more often than that. */
     private static final int MOST_FILLINGS = 1000;
 
     private final Studio studio;
     private final VesselTolerances standard;
+    private final double coarsest;
 
     /**
      * What an amount is measured with.
@@ -37,9 +35,15 @@ final class MeasureChoice {
     record Choice(Quantity measured, String with, Quantity within) {
     }
 
-    MeasureChoice(Studio studio, VesselTolerances standard) {
+    /**
+     * Makes ready to choose.
+     *
+     * @param coarsest the share of an amount that a step may be; one reads to half a step
+     */
+    MeasureChoice(Studio studio, VesselTolerances standard, Quantity coarsest) {
         this.studio = studio;
         this.standard = standard;
+        this.coarsest = coarsest.in(Unit.PERCENT) * Unit.PERCENT.factor();
     }
 
     /** The choice for an amount; empty where nothing of the studio's measures it. */
@@ -51,12 +55,12 @@ final class MeasureChoice {
         };
     }
 
-    /** The smallest step in which the studio can show an amount of that kind; nothing where it measures none. */
-    double smallestStep(Dimension dimension) {
+    /** The smallest step in which the studio can show an amount of that kind; empty where it measures none. */
+    Optional<Quantity> smallestStep(Dimension dimension) {
         return dimension == Dimension.MASS
-                ? studio.balances().stream().mapToDouble(one -> one.step().in(Unit.GRAM)).min().orElse(0)
-                : studio.glassware().stream().mapToDouble(one -> division(one.volume().in(Unit.MILLILITRE))).min()
-                        .orElse(0);
+                ? studio.balances().stream().map(Studio.Balance::step).min(Comparator.comparingDouble(step -> step.in(Unit.GRAM)))
+                : studio.glassware().stream().map(one -> Quantity.of(division(capacity(one)), Unit.MILLILITRE))
+                        .min(Comparator.comparingDouble(step -> step.in(Unit.MILLILITRE)));
     }
 
     private Optional<Choice> forVolume(Quantity amount) {
@@ -65,7 +69,7 @@ final class MeasureChoice {
                 .sorted(Comparator.comparingDouble(vessel -> vessel.volume().in(Unit.MILLILITRE))).toList();
         Optional<Studio.Vessel> fitting = vessels.stream().filter(vessel -> capacity(vessel) >= wanted).findFirst();
         if (fitting.isPresent()) {
-            return fitting.filter(vessel -> division(capacity(vessel)) <= COARSEST * wanted).map(vessel ->
+            return fitting.filter(vessel -> division(capacity(vessel)) <= coarsest * wanted).map(vessel ->
                     choice(wanted, vessel, 1, 0));
         }
         if (vessels.isEmpty()) {
@@ -108,7 +112,7 @@ final class MeasureChoice {
     private Optional<Choice> forMass(Quantity amount) {
         double wanted = amount.in(Unit.GRAM);
         return studio.balances().stream().filter(balance -> balance.most().in(Unit.GRAM) >= wanted)
-                .filter(balance -> balance.step().in(Unit.GRAM) <= COARSEST * wanted)
+                .filter(balance -> balance.step().in(Unit.GRAM) <= coarsest * wanted)
                 .min(Comparator.comparingDouble(balance -> balance.step().in(Unit.GRAM))).map(balance -> {
                     double step = balance.step().in(Unit.GRAM);
                     return new Choice(Quantity.of(clean(Math.rint(wanted / step) * step), Unit.GRAM), balance.id(),

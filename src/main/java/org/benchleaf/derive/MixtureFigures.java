@@ -89,7 +89,7 @@ final class MixtureFigures {
         }
         Outcome outcome = bench.ledger().outcome("ethanol-density", Inputs.none()
                 .with(byMass ? "strength" : "mass-fraction", strength, Job.MATERIAL)
-                .with("temperature", Quantity.of(20, Unit.CELSIUS), Job.USUAL));
+                .with("temperature", bench.constant("volumes-meant-at").value(), Job.USUAL));
         return outcome instanceof Outcome.Worked worked
                 ? Optional.ofNullable(worked.numbers().get(byMass ? "mass-fraction" : "strength")) : Optional.empty();
     }
@@ -131,10 +131,10 @@ final class MixtureFigures {
                 .filter(id -> id.endsWith("-mass")).map(id -> id.substring(0, id.length() - "mass".length()) + "volume")
                 .flatMap(id -> bench.ledger().figure(id).stream()).toList();
         if (volumes.size() == list.size()) {
-            bench.ledger().put(solution.id() + ".separate-volume", "volume of all before they are joined",
-                    Amounts.sum(volumes.stream().map(Figure::value).toList()), "sum",
-                    volumes.stream().map(Ledger::given).toList(),
-                    "Joined they may come to less; by how much is not known.");
+            bench.ledger().work(new Job("sum", solution.place())
+                    .each("amounts", volumes.stream().map(Ledger::given).toList())
+                    .note("Joined they may come to less; by how much is not known.")
+                    .gives("total", solution.id() + ".separate-volume", "volume of all before they are joined"));
         }
     }
 }

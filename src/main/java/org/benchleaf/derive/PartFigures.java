@@ -15,21 +15,10 @@ import org.benchleaf.model.Studio;
 import org.benchleaf.quantity.Dimension;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
+import org.benchleaf.science.Sheets;
 
 /** Works out the figures that each part of one step brings, and notes what the step uses up. */
 final class PartFigures implements Part.Kinds<Map<String, Figure>> {
-
-    private static final Quantity USUAL_PIECE = Quantity.of(40, Unit.MILLIMETRE);
-    private static final Quantity USUAL_PASTE = Quantity.of(0.03, Unit.GRAM_PER_SQUARE_CENTIMETRE);
-    private static final String[] BESIDE =
-            {"Laid side by side, since one is too small for the sheet (common practice, no source)."};
-    private static final Quantity USUAL_UPTAKE = Quantity.of(0.5, Unit.GRAM_PER_GRAM);
-    private static final Quantity USUAL_ROOM = Quantity.of(50, Unit.PERCENT_HUMIDITY);
-    private static final Quantity NO_MARGIN = Quantity.of(0, Unit.MILLIMETRE);
-    private static final Quantity ALL_SOLIDS = Quantity.of(100, Unit.PERCENT);
-    private static final Quantity NO_WASTE = Quantity.of(0, Unit.PERCENT);
-    /** Solids between which a sheet goes under restraint: distortion begins at 63 ± 3 %. */
-    private static final Quantity RESTRAINT = Quantity.plusMinus(63, 3, Unit.PERCENT);
 
     private final Bench bench;
     private final Step step;
@@ -62,7 +51,7 @@ final class PartFigures implements Part.Kinds<Map<String, Figure>> {
                 .gives("volume", id(part, "volume"), "liquid for one bath, sheet and margin")
                 .gives("total", id(part, "total"), "liquid for all baths, sheet and margin")));
         tray.ifPresent(one -> made.putAll(bench.ledger().work(bathJob(part, one.height(), one.width(), Job.STUDIO, trays)
-                .given("margin", NO_MARGIN, Job.USUAL)
+                .given("margin", bench.constant("no-margin"))
                 .note("The tray is " + one.id() + "; filled to the same depth it holds more than sheet and margin need.")
                 .gives("volume", id(part, "tray-volume"), "liquid for one bath in the studio's tray")
                 .gives("total", id(part, "tray-total"), "liquid for all baths in the studio's tray"))));
@@ -88,13 +77,13 @@ final class PartFigures implements Part.Kinds<Map<String, Figure>> {
         if (bench.library().studio().trays().isEmpty()) {
             return Optional.empty();
         }
-        double border = 2 * part.margin().in(Unit.MILLIMETRE);
-        double high = bench.height().in(Unit.MILLIMETRE) + border;
-        double wide = bench.width().in(Unit.MILLIMETRE) + border;
+        double high = side(Sheets.withMargins(bench.height(), part.margin()));
+        double wide = side(Sheets.withMargins(bench.width(), part.margin()));
         List<Studio.Tray> fitting = bench.library().studio().trays().stream()
                 .filter(tray -> Math.max(side(tray.height()), side(tray.width())) >= Math.max(high, wide)
                         && Math.min(side(tray.height()), side(tray.width())) >= Math.min(high, wide))
-                .sorted(Comparator.comparingDouble(tray -> side(tray.height()) * side(tray.width()))).toList();
+                .sorted(Comparator.comparingDouble(tray -> Sheets.lining(tray.height(), tray.width(),
+                        bench.constant("no-margin").value()).value())).toList();
         if (fitting.isEmpty()) {
             bench.messages().add(FigureMessages.NO_TRAY_LARGE_ENOUGH.at(step.place(), "step", step.id(),
                     "height", Reading.number(high) + " mm", "width", Reading.number(wide) + " mm"));
@@ -116,31 +105,35 @@ final class PartFigures implements Part.Kinds<Map<String, Figure>> {
 
     /** How much liquid there is for each gram of paper, and what ideal rinsing would leave behind. */
     private Map<String, Figure> rinsing(Part.Bath part, Figure volume) {
-        Figure mass = sheetMass(part);
         Map<String, Figure> made = new LinkedHashMap<>();
-        Figure liquor = put(part, "liquor", "grams of bath for each gram of paper",
-                Quantity.of(volume.value().in(Unit.MILLILITRE) / mass.value().in(Unit.GRAM) / part.sheets(),
-                        Unit.GRAM_PER_GRAM), "liquor-ratio", List.of(Ledger.given(volume), Ledger.given(mass)),
-                "The bath is taken to be as dense as water.");
-        made.put(liquor.id(), liquor);
-        Quantity held = Quantity.of(mass.value().in(Unit.GRAM) * (100 / Bench.WET_SOLIDS.value() - 1), Unit.MILLILITRE);
-        made.putAll(bench.ledger().work(new Job("rinsing", step.place())
-                .given("held", held, mass.id()).given("bath", volume).given("baths", Quantity.count(part.baths()),
-                        Job.CASE_FILE)
-                .note("Ideal rinsing only: a real sheet keeps far more, a heavily sized one for hours.")
-                .note("The sheet is taken to be fully wet at 43 % solids.")
-                .gives("left", id(part, "left"), "share of dissolved matter left if rinsing were ideal")));
+        sheetMass(part).ifPresent(mass -> {
+            made.putAll(bench.ledger().work(new Job("liquor-ratio", step.place()).given("bath", volume)
+                    .given("sheet", mass).given("sheets", Quantity.count(part.sheets()), Job.CASE_FILE)
+                    .given("density", bench.waterDensity(), Job.USUAL).note("The bath is taken to be as dense as water.")
+                    .gives("ratio", id(part, "liquor"), "grams of bath for each gram of paper")));
+            bench.ledger().one(new Job("mass-at-solids", step.place()).given("dry", mass)
+                    .given("solids", bench.constant("wet-solids"))
+                    .gives("water", id(part, "held"), "water that the wet sheet holds"))
+                    .ifPresent(held -> made.putAll(left(part, volume, held)));
+        });
         return made;
     }
 
-    private Figure sheetMass(Part part) {
-        Quantity grammage = bench.paper().grammage().orElseThrow();
-        double grams = grammage.in(Unit.GRAM_PER_SQUARE_METRE) * bench.height().in(Unit.METRE)
-                * bench.width().in(Unit.METRE);
-        return put(part, "sheet-mass", "mass of the dry sheet", Quantity.of(grams, Unit.GRAM), "sheet-mass",
-                List.of(Ledger.given("grammage", "mass per area", grammage, Job.CASE_FILE),
-                        Ledger.given("height", "height of the sheet", bench.height(), Job.CASE_FILE),
-                        Ledger.given("width", "width of the sheet", bench.width(), Job.CASE_FILE)));
+    private Map<String, Figure> left(Part.Bath part, Figure volume, Figure held) {
+        Quantity water = bench.ledger().value("mass-and-volume", Inputs.none().with("amount", held.value(), held.id())
+                .with("density", bench.waterDensity(), Job.USUAL), "volume").orElseThrow();
+        return bench.ledger().work(new Job("rinsing", step.place()).given("held", water, held.id())
+                .given("bath", volume).given("baths", Quantity.count(part.baths()), Job.CASE_FILE)
+                .note("Ideal rinsing only: a real sheet keeps far more, a heavily sized one for hours.")
+                .note("The sheet is taken to be fully wet at " + Reading.of(bench.constant("wet-solids").value()) + " solids.")
+                .gives("left", id(part, "left"), "share of dissolved matter left if rinsing were ideal"));
+    }
+
+    private Optional<Figure> sheetMass(Part part) {
+        return bench.ledger().one(new Job("sheet-mass", step.place())
+                .given("grammage", bench.paper().grammage().orElseThrow(), Job.CASE_FILE)
+                .given("height", bench.height(), Job.CASE_FILE).given("width", bench.width(), Job.CASE_FILE)
+                .gives("mass", id(part, "sheet-mass"), "mass of the dry sheet"));
     }
 
     @Override
@@ -166,7 +159,7 @@ final class PartFigures implements Part.Kinds<Map<String, Figure>> {
                     .given("volume", part.volume().get(), Job.CASE_FILE)
                     .given("temperature", part.temperature().orElse(bench.library().studio().temperature()),
                             own ? Job.CASE_FILE : Job.STUDIO)
-                    .given("from", USUAL_ROOM, Job.USUAL).given("to", part.humidity().get(), Job.CASE_FILE)
+                    .given("from", bench.constant("room-humidity")).given("to", part.humidity().get(), Job.CASE_FILE)
                     .note("The sheet and the walls take up more; this is what the air alone needs.")
                     .gives("water", id(part, "water"), "water that the air of the chamber takes up")));
         }
@@ -179,19 +172,20 @@ final class PartFigures implements Part.Kinds<Map<String, Figure>> {
         if (blotter.flatMap(Material::grammage).isEmpty()) {
             return Map.of();
         }
-        Optional<Figure> dry = mass(part, "dry-mass", "mass of the dry sheet", part.dry(), ALL_SOLIDS);
-        Optional<Figure> wet = mass(part, "wet-mass", "mass of the wet sheet", part.wet(), solids());
-        if (dry.isEmpty() || wet.isEmpty()) {
+        if (bench.paper().grammage().isEmpty() && (part.dry().isEmpty() || part.wet().isEmpty())) {
             bench.missing(id(part, "per-change"), "the sheet's mass per area",
                     "'grammage:' under 'support:', or 'wet:' and 'dry:' under 'blotters:'", step.place());
             return Map.of();
         }
-        Figure sheet = blotterMass(part, blotter.get());
-        boolean known = blotter.get().uptake().isPresent();
-        Map<String, Figure> made = new LinkedHashMap<>(bench.ledger().work(new Job("blotters", step.place())
-                .given("wet", wet.get()).given("dry", dry.get()).given("blotter-mass", sheet)
-                .given("uptake", blotter.get().uptake().orElse(USUAL_UPTAKE), known ? Job.MATERIAL : Job.USUAL)
-                .given("changes", Quantity.count(Math.max(1, part.changes().size())), Job.CASE_FILE)
+        Optional<Figure> dry = mass(part, "dry-mass", "mass of the dry sheet", part.dry(), "dry-solids");
+        Optional<Figure> wet = mass(part, "wet-mass", "mass of the wet sheet", part.wet(), solids());
+        Optional<Figure> sheet = blotterMass(part, blotter.get());
+        if (dry.isEmpty() || wet.isEmpty() || sheet.isEmpty()) {
+            return Map.of();
+        }
+        Map<String, Figure> made = new LinkedHashMap<>(bench.ledger().work(forWater(part, dry.get(), wet.get())
+                .given("blotter-mass", sheet.get())
+                .given("uptake", blotter.get().uptake(), Job.MATERIAL, bench.constant("blotter-uptake"))
                 .source(blotter.get().source())
                 .gives("per-change", id(part, "for-water"), "blotters that the water of one sheet fills")));
         Optional.ofNullable(made.get(id(part, "for-water")))
@@ -199,71 +193,68 @@ final class PartFigures implements Part.Kinds<Map<String, Figure>> {
         return made;
     }
 
+    /** Two weighings are two numbers; a wet mass that follows from the dry one moves with it. */
+    private Job forWater(Part.Blotters part, Figure dry, Figure wet) {
+        if (part.wet().isEmpty()) {
+            return new Job("blotters-unweighed", step.place()).given("dry", dry).given("solids", bench.constant(solids()));
+        }
+        return new Job("blotters", step.place()).given("wet", wet).given("dry", dry)
+                .given("changes", Quantity.count(Math.max(1, part.changes().size())), Job.CASE_FILE);
+    }
+
     /** A sheet out of a bath or a mist is fully wet; one out of a chamber holds far less. */
-    private Quantity solids() {
+    private String solids() {
         List<Step> before = bench.source().steps().stream().takeWhile(one -> !one.id().equals(step.id())).toList();
         boolean wetted = before.stream().anyMatch(one -> one.part(Part.Bath.class).isPresent()
                 || one.part(Part.Mist.class).isPresent());
         boolean damped = before.stream().anyMatch(one -> one.part(Part.Chamber.class).isPresent());
-        return damped && !wetted ? Bench.DAMP_SOLIDS : Bench.WET_SOLIDS;
+        return damped && !wetted ? "damp-solids" : "wet-solids";
     }
 
     /** Both faces must be covered, however little water there is. */
     private Map<String, Figure> laidOut(Part.Blotters part, Figure filled, Material blotter) {
-        int layers = 2 * Math.max(1, part.layers());
-        int beside = sideBySide(blotter);
-        Figure cover = put(part, "cover", "blotters to cover both faces", Quantity.count((long) layers * beside), "product",
-                List.of(Ledger.given("layers", "layers on both faces", Quantity.count(layers), Job.CASE_FILE),
-                        Ledger.given("beside", "side by side to cover the sheet", Quantity.count(beside), Job.MATERIAL)),
-                beside > 1 ? BESIDE : new String[0]);
-        double each = Math.max(cover.value().value(), filled.value().value());
-        Figure per = put(part, "per-change", "blotters for each change", Quantity.count(Math.round(each)), "largest",
-                List.of(Ledger.given(filled), Ledger.given(cover)));
-        // The sheet lies between fresh blotters from the start, so that there is one set more than changes.
-        int sets = part.changes().size() + 1;
-        Figure total = put(part, "total", "blotters in all for one sheet", Quantity.count(Math.round(each * sets)),
-                "product", List.of(Ledger.given(per), Ledger.given("sets", "sets: the first and one for each change",
-                        Quantity.count(sets), Job.CASE_FILE)), "Dried blotters can be used again.");
-        bench.uses().add(new Uses.Use(blotter.id(), step.id(), true, total,
-                bench.scale().sheetCount() * bench.scale().withSpare(), 1));
-        return Map.of(cover.id(), cover, per.id(), per, total.id(), total);
+        boolean whole = blotter.height().isPresent() && blotter.width().isPresent();
+        String from = whole ? Job.MATERIAL : Job.CASE_FILE;
+        Map<String, Figure> made = new LinkedHashMap<>();
+        bench.ledger().one(new Job("covering", step.place()).given("height", bench.height(), Job.CASE_FILE)
+                .given("width", bench.width(), Job.CASE_FILE)
+                .given("blotter-height", whole ? blotter.height().get() : bench.height(), from)
+                .given("blotter-width", whole ? blotter.width().get() : bench.width(), from)
+                .given("layers", Quantity.count(Math.max(1, part.layers())), Job.CASE_FILE)
+                .gives("cover", id(part, "cover"), "blotters to cover both faces")).ifPresent(cover -> {
+                    made.put(cover.id(), cover);
+                    made.putAll(sets(part, filled, cover, blotter));
+                });
+        return made;
     }
 
-    /** How many blotters lie side by side on one face, turned whichever way takes fewer. */
-    private int sideBySide(Material blotter) {
-        if (blotter.height().isEmpty() || blotter.width().isEmpty()) {
-            return 1;
-        }
-        double high = side(blotter.height().get());
-        double wide = side(blotter.width().get());
-        return (int) Math.min(StrictMath.ceil(side(bench.height()) / high) * StrictMath.ceil(side(bench.width()) / wide),
-                StrictMath.ceil(side(bench.height()) / wide) * StrictMath.ceil(side(bench.width()) / high));
+    private Map<String, Figure> sets(Part.Blotters part, Figure filled, Figure cover, Material blotter) {
+        Map<String, Figure> made = bench.ledger().work(new Job("blotter-sets", step.place()).given("for-water", filled)
+                .given("cover", cover).given("changes", Quantity.count(part.changes().size()), Job.CASE_FILE)
+                .gives("per-change", id(part, "per-change"), "blotters for each change")
+                .gives("total", id(part, "total"), "blotters in all for one sheet"));
+        Optional.ofNullable(made.get(id(part, "total"))).ifPresent(total -> bench.uses().add(new Uses.Use(blotter.id(),
+                step.id(), true, total, bench.scale().sheetCount() * bench.scale().withSpare(), 1)));
+        return made;
     }
 
-    private Optional<Figure> mass(Part part, String name, String label, Optional<Quantity> weighed, Quantity solids) {
+    private Optional<Figure> mass(Part part, String name, String label, Optional<Quantity> weighed, String solids) {
         if (weighed.isPresent()) {
             return Optional.of(put(part, name, label, weighed.get().to(Unit.GRAM), "as-given",
                     List.of(Ledger.given("mass", label, weighed.get(), Job.CASE_FILE))));
         }
-        return bench.paper().grammage().map(grammage -> {
-            Figure sheet = sheetMass(part);
-            return put(part, name, label, Amounts.times(sheet.value(), 100 / solids.value()), "mass-at-solids",
-                    List.of(Ledger.given(sheet), Ledger.given("solids", "share of paper in the wet sheet", solids,
-                            Job.USUAL)));
-        });
+        return sheetMass(part).flatMap(sheet -> bench.ledger().one(new Job("mass-at-solids", step.place())
+                .given("dry", sheet).given("solids", bench.constant(solids)).gives("mass", id(part, name), label)));
     }
 
-    private Figure blotterMass(Part.Blotters part, Material blotter) {
+    private Optional<Figure> blotterMass(Part.Blotters part, Material blotter) {
         boolean whole = blotter.height().isPresent() && blotter.width().isPresent();
-        Quantity height = whole ? blotter.height().get() : bench.height();
-        Quantity width = whole ? blotter.width().get() : bench.width();
-        Quantity grammage = blotter.grammage().orElseThrow();
-        double grams = grammage.in(Unit.GRAM_PER_SQUARE_METRE) * height.in(Unit.METRE) * width.in(Unit.METRE);
         String from = whole ? Job.MATERIAL : Job.CASE_FILE;
-        return put(part, "blotter-mass", "mass of one dry blotter", Quantity.of(grams, Unit.GRAM), "sheet-mass",
-                List.of(Ledger.given("grammage", "mass per area", grammage, Job.MATERIAL),
-                        Ledger.given("height", "height of the blotter", height, from),
-                        Ledger.given("width", "width of the blotter", width, from)));
+        return bench.ledger().one(new Job("sheet-mass", step.place())
+                .given("grammage", blotter.grammage().orElseThrow(), Job.MATERIAL)
+                .given("height", whole ? blotter.height().get() : bench.height(), from)
+                .given("width", whole ? blotter.width().get() : bench.width(), from)
+                .gives("mass", id(part, "blotter-mass"), "mass of one dry blotter"));
     }
 
     @Override
@@ -284,12 +275,12 @@ final class PartFigures implements Part.Kinds<Map<String, Figure>> {
             return Map.of();
         }
         List<Quantity> lengths = new ArrayList<>();
-        List<Quantity> areas = new ArrayList<>();
+        List<Figure.Given> areas = new ArrayList<>();
         for (String damage : part.damages()) {
             bench.source().damage(damage).ifPresent(one -> sort(part, one, lengths, areas));
         }
         if (part.ofPatch() && areas.isEmpty()) {
-            areas.add(patch(part));
+            lining(part).ifPresent(whole -> areas.add(Ledger.given(whole)));
         }
         Map<String, Figure> made = new LinkedHashMap<>();
         if (!lengths.isEmpty() && !part.ofPatch()) {
@@ -301,62 +292,48 @@ final class PartFigures implements Part.Kinds<Map<String, Figure>> {
         return made;
     }
 
-    private void sort(Part.Mend part, Damage damage, List<Quantity> lengths, List<Quantity> areas) {
+    private void sort(Part.Mend part, Damage damage, List<Quantity> lengths, List<Figure.Given> areas) {
         Optional<Dimension> kind = damage.extent().map(Quantity::dimension);
         if (kind.filter(Dimension.LENGTH::equals).isPresent()) {
             lengths.add(damage.extent().get());
         } else if (kind.filter(Dimension.AREA::equals).isPresent()) {
-            areas.add(damage.extent().get());
+            areas.add(Ledger.given("areas", damage.id().orElse(damage.what()), damage.extent().get(), Job.CASE_FILE));
         } else {
             bench.missing(id(part, "area"), "the length or area of the damage '" + damage.id().orElse(damage.what())
                     + "'", "'extent:' under 'condition:', such as 'extent: 64 mm'", damage.place());
         }
     }
 
-    private Quantity patch(Part.Mend part) {
-        double lap = 2 * part.lap().in(Unit.CENTIMETRE);
-        return Quantity.of((bench.height().in(Unit.CENTIMETRE) + lap) * (bench.width().in(Unit.CENTIMETRE) + lap),
-                Unit.SQUARE_CENTIMETRE);
+    private Optional<Figure> lining(Part.Mend part) {
+        return bench.ledger().one(new Job("lining", step.place()).given("height", bench.height(), Job.CASE_FILE)
+                .given("width", bench.width(), Job.CASE_FILE).given("lap", part.lap(), Job.CASE_FILE)
+                .gives("area", id(part, "lining"), "lining of the whole sheet"));
     }
 
     private Map<String, Figure> strips(Part.Mend part, Quantity grammage, List<Quantity> lengths) {
         return bench.ledger().work(new Job("mending", step.place()).given("tears", lengths, Job.CASE_FILE)
                 .given("lap", part.lap(), Job.CASE_FILE).given("width", part.strip(), Job.CASE_FILE)
-                .given("piece", part.piece().orElse(USUAL_PIECE), from(part.piece()))
+                .given("piece", part.piece(), Job.CASE_FILE, bench.constant("mending-piece"))
                 .given("tissue", grammage, Job.MATERIAL)
-                .given("paste", part.pasteLoad().orElse(USUAL_PASTE), from(part.pasteLoad()))
-                .given("waste", part.waste().orElse(NO_WASTE), from(part.waste()))
+                .given("paste", part.pasteLoad(), Job.CASE_FILE, bench.constant("paste-load"))
+                .given("waste", part.waste(), Job.CASE_FILE)
                 .source(bench.material(part.tissue()).flatMap(Material::source))
                 .gives("area", id(part, "area"), "tissue on the tears").gives("pieces", id(part, "pieces"), "pieces of tissue")
                 .gives("tissue-mass", id(part, "tissue-mass"), "mass of the tissue")
                 .gives("paste-mass", id(part, "paste-mass"), "wet adhesive on the tissue"));
     }
 
-    private static String from(Optional<Quantity> written) {
-        return written.isPresent() ? Job.CASE_FILE : Job.USUAL;
-    }
-
     /** Losses and linings: tissue of their own area. */
-    private Map<String, Figure> patches(Part.Mend part, Quantity grammage, List<Quantity> areas) {
-        Quantity whole = Amounts.sum(areas).to(Unit.SQUARE_CENTIMETRE);
-        Figure area = put(part, "area", "tissue on the losses or the lining", whole, "sum",
-                areas.stream().map(one -> Ledger.given("area", "area", one, Job.CASE_FILE)).toList());
-        Figure pieces = put(part, "pieces", "pieces of tissue", Quantity.count(areas.size()), "sum",
-                List.of(Ledger.given("areas", "areas to cover", Quantity.count(areas.size()), Job.CASE_FILE)));
-        Figure tissue = put(part, "tissue-mass", "mass of the tissue",
-                Amounts.times(Quantity.of(grammage.in(Unit.GRAM_PER_SQUARE_METRE), Unit.MILLIGRAM),
-                        whole.in(Unit.SQUARE_METRE) * 1000), "sheet-mass",
-                List.of(Ledger.given(area), Ledger.given("grammage", "mass per area", grammage, Job.MATERIAL)));
-        Quantity load = part.pasteLoad().orElse(USUAL_PASTE);
-        Quantity waste = part.waste().orElse(NO_WASTE);
-        Figure paste = put(part, "paste-mass", "wet adhesive on the tissue", Quantity.of(
-                whole.in(Unit.SQUARE_CENTIMETRE) * load.in(Unit.GRAM_PER_SQUARE_CENTIMETRE)
-                        * (1 + waste.in(Unit.PERCENT) / 100), Unit.GRAM), "product",
-                List.of(Ledger.given(area), Ledger.given("paste", "wet adhesive on area", load, from(part.pasteLoad())),
-                        Ledger.given("waste", "share for loss", waste, from(part.waste()))));
-        Map<String, Figure> made = new LinkedHashMap<>();
-        List.of(area, pieces, tissue, paste).forEach(figure -> made.put(figure.id(), figure));
-        return made;
+    private Map<String, Figure> patches(Part.Mend part, Quantity grammage, List<Figure.Given> areas) {
+        return bench.ledger().work(new Job("patches", step.place()).each("areas", areas)
+                .given("tissue", grammage, Job.MATERIAL)
+                .given("paste", part.pasteLoad(), Job.CASE_FILE, bench.constant("paste-load"))
+                .given("waste", part.waste(), Job.CASE_FILE)
+                .source(bench.material(part.tissue()).flatMap(Material::source))
+                .gives("area", id(part, "area"), "tissue on the losses or the lining")
+                .gives("pieces", id(part, "pieces"), "pieces of tissue")
+                .gives("tissue-mass", id(part, "tissue-mass"), "mass of the tissue")
+                .gives("paste-mass", id(part, "paste-mass"), "wet adhesive on the tissue"));
     }
 
     private void useUp(Part.Mend part, Map<String, Figure> made) {
@@ -373,16 +350,15 @@ final class PartFigures implements Part.Kinds<Map<String, Figure>> {
             return Map.of();
         }
         Quantity margin = part.margin().get();
-        Figure height = cut(part, "carrier-height", "height to cut the carrier to", "height", bench.height(), margin);
-        Figure width = cut(part, "carrier-width", "width to cut the carrier to", "width", bench.width(), margin);
-        return Map.of(height.id(), height, width.id(), width);
+        Map<String, Figure> made = new LinkedHashMap<>(cut(part, "carrier-height", "height to cut the carrier to",
+                bench.height(), margin));
+        made.putAll(cut(part, "carrier-width", "width to cut the carrier to", bench.width(), margin));
+        return made;
     }
 
-    private Figure cut(Part part, String name, String label, String side, Quantity length, Quantity margin) {
-        Quantity both = Amounts.times(margin, 2);
-        return put(part, name, label, Amounts.sum(List.of(length.to(Unit.MILLIMETRE), both)), "cut-size",
-                List.of(Ledger.given(side, side + " of the sheet", length, Job.CASE_FILE),
-                        Ledger.given("margin", "margin on every side", margin, Job.CASE_FILE)));
+    private Map<String, Figure> cut(Part part, String name, String label, Quantity side, Quantity margin) {
+        return bench.ledger().work(new Job("cut-size", step.place()).given("side", side, Job.CASE_FILE)
+                .given("margin", margin, Job.CASE_FILE).gives("size", id(part, name), label));
     }
 
     @Override
@@ -392,14 +368,13 @@ final class PartFigures implements Part.Kinds<Map<String, Figure>> {
                 .given("dry", part.dry(), Job.CASE_FILE).given("now", wet, Job.CASE_FILE)
                 .gives("solids", id(part, "wet-solids"), "solids of the wet sheet")
                 .gives("water", id(part, "water"), "water in the wet sheet"))));
-        double dry = part.dry().in(Unit.GRAM);
-        Figure window = put(part, "restraint-mass", "mass at which the sheet goes under restraint",
-                Quantity.between(100 * dry / RESTRAINT.high(), 100 * dry / RESTRAINT.value(),
-                        100 * dry / RESTRAINT.low(), Unit.GRAM), "mass-at-solids",
-                List.of(Ledger.given("dry", "mass of the dry sheet", part.dry(), Job.CASE_FILE),
-                        Ledger.given("solids", "solids at which distortion begins", RESTRAINT, Job.USUAL)));
-        made.put(window.id(), window);
-        part.restrained().ifPresent(mass -> made.putAll(restrained(part, mass, window)));
+        bench.ledger().one(new Job("mass-at-solids", step.place()).given("dry", part.dry(), Job.CASE_FILE)
+                .given("solids", bench.constant("restraint-solids"))
+                .gives("mass", id(part, "restraint-mass"), "mass at which the sheet goes under restraint"))
+                .ifPresent(window -> {
+                    made.put(window.id(), window);
+                    part.restrained().ifPresent(mass -> made.putAll(restrained(part, mass, window)));
+                });
         return made;
     }
 
@@ -408,7 +383,8 @@ final class PartFigures implements Part.Kinds<Map<String, Figure>> {
                 .given("dry", part.dry(), Job.CASE_FILE).given("now", mass, Job.CASE_FILE)
                 .gives("solids", id(part, "restrained-solids"), "solids when put under restraint")));
         Optional.ofNullable(made.get(id(part, "restrained-solids")))
-                .filter(solids -> solids.value().in(Unit.PERCENT) > RESTRAINT.high())
+                .filter(solids -> solids.value().in(Unit.PERCENT)
+                        > bench.constant("restraint-solids").value().highIn(Unit.PERCENT))
                 .ifPresent(solids -> bench.messages().add(FigureMessages.RESTRAINED_TOO_LATE.at(step.place(),
                         "step", step.id(), "solids", Reading.of(solids.value()),
                         "mass", Reading.number(window.value().low()) + " g")));

@@ -9,22 +9,21 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.benchleaf.message.FigureMessages;
+import org.benchleaf.model.Constant;
 import org.benchleaf.model.Recipe;
 import org.benchleaf.model.Solution;
 import org.benchleaf.quantity.Dimension;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
+import org.benchleaf.science.Batches;
 
 /** Works out how much of each solution to make, from what uses it, and what to measure out for it. */
 final class Preparations {
 
-    /**
-     * Liquids may lose so much volume when they are joined; common practice, no source. Ethanol and water, which shrink
-     * more than most, lose 3.6 % (OIML R 22).
-     */
-    private static final double SHRINKING = 1.05;
-    private static final String HEAVIEST = "A volume is taken to weigh as much as the heaviest of the liquids, and 5 %"
-            + " more because the mixture may shrink.";
+    private static final String HEAVIEST = "A volume is taken to weigh as much as the heaviest of the liquids.";
+
+    /** Two spellings of one amount may differ in the last place. */
+    private static final double NEARLY_ALL = 1 - 1e-9;
 
     private final Bench bench;
     private final Strengths strengths;
@@ -39,7 +38,8 @@ final class Preparations {
     Preparations(Bench bench, Map<String, Minutes> stepTimes) {
         this.bench = bench;
         this.strengths = new Strengths(bench);
-        this.measuring = new MeasureChoice(bench.library().studio(), bench.tolerances());
+        this.measuring = new MeasureChoice(bench.library().studio(), bench.tolerances(),
+                bench.constant("coarsest-step").value());
         this.stepTimes = stepTimes;
     }
 
@@ -123,30 +123,24 @@ final class Preparations {
         if (uses.isEmpty()) {
             return Optional.empty();
         }
-        Dimension kind = byMass(solution.recipe()) ? Dimension.MASS : Dimension.VOLUME;
-        List<Quantity> amounts = new ArrayList<>();
-        List<Figure.Given> givens = new ArrayList<>();
-        List<String> notes = new ArrayList<>();
-        for (Uses.Use use : uses) {
-            Quantity amount = use.figure().value();
-            Optional<Quantity> same = asKind(amount, kind, solution);
-            if (same.isEmpty()) {
+        Dimension kind = kind(solution);
+        Job job = Uses.sum(uses, solution.place()).gives("total", solution.id() + ".needed", "used in all").readable();
+        if (uses.stream().anyMatch(use -> use.figure().value().dimension() != kind)) {
+            Optional<Quantity> density = density(solution);
+            if (density.isEmpty()) {
                 return Optional.empty();
             }
-            if (amount.dimension() != kind) {
-                notes.add(countsMass(solution) ? HEAVIEST : "One millilitre is taken to weigh one gram.");
+            job.word("as", kind == Dimension.MASS ? "mass" : "volume", Job.USUAL)
+                    .given("density", density.get(), Job.USUAL);
+            if (countsMass(solution)) {
+                job.note(HEAVIEST);
             }
-            amounts.add(Amounts.times(same.get(), use.times()));
-            givens.add(given(use));
         }
-        return Optional.of(bench.ledger().put(solution.id() + ".needed", "used in all", Amounts.readable(
-                Amounts.sum(amounts)), "sum", givens, notes.stream().distinct().toArray(String[]::new)));
+        return bench.ledger().one(job);
     }
 
-    static Figure.Given given(Uses.Use use) {
-        Figure.Given plain = Ledger.given(use.figure());
-        return use.times() == 1 ? plain : new Figure.Given(plain.key(), plain.label(),
-                plain.text() + " × " + Reading.number(use.times()), plain.from());
+    private static Dimension kind(Solution solution) {
+        return byMass(solution.recipe()) ? Dimension.MASS : Dimension.VOLUME;
     }
 
     /** A mixture by mass gives a volume only through densities. */
@@ -155,16 +149,19 @@ final class Preparations {
     }
 
     /**
-     * An amount of a solution in its own kind. Liquids mixed by mass weigh at most what the heaviest of them does, and
-     * some more because they may shrink; empty where a density is not known.
+     * What turns a mass of a solution into a volume. Liquids mixed by mass weigh at most what the heaviest of them does;
+     * empty where a density is not known.
      */
-    private Optional<Quantity> asKind(Quantity amount, Dimension kind, Solution solution) {
-        if (amount.dimension() == kind || !countsMass(solution)) {
-            return Optional.of(asKind(amount, kind));
-        }
-        return heaviest(solution).value().map(density -> Amounts.times(amount.to(Unit.LITRE),
-                density.highIn(Unit.GRAM_PER_LITRE) * SHRINKING)).map(grams -> new Quantity(grams.value(),
-                        grams.low(), grams.high(), Unit.GRAM, grams.spread()));
+    private Optional<Quantity> density(Solution solution) {
+        return countsMass(solution) ? heaviest(solution).value()
+                : Optional.of(bench.constant("density-like-water").value());
+    }
+
+    private Optional<Quantity> asKind(Quantity amount, Solution solution) {
+        Dimension kind = kind(solution);
+        return amount.dimension() == kind ? Optional.of(amount) : density(solution).flatMap(density ->
+                bench.ledger().value("mass-and-volume", Inputs.none().with("amount", amount, Job.CASE_FILE)
+                        .with("density", density, Job.USUAL), kind == Dimension.MASS ? "mass" : "volume"));
     }
 
     private Densities.Density heaviest(Solution solution) {
@@ -180,15 +177,6 @@ final class Preparations {
                         && dissolve.strength().dimension() == Dimension.MASS_FRACTION;
     }
 
-    private static Quantity asKind(Quantity amount, Dimension kind) {
-        if (amount.dimension() == kind) {
-            return amount.to(kind == Dimension.MASS ? Unit.GRAM : Unit.MILLILITRE);
-        }
-        Quantity same = amount.to(kind == Dimension.MASS ? Unit.MILLILITRE : Unit.GRAM);
-        return new Quantity(same.value(), same.low(), same.high(),
-                kind == Dimension.MASS ? Unit.GRAM : Unit.MILLILITRE, same.spread());
-    }
-
     /** A bath that is brought to a pH, or that does not keep as long as its step, is made fresh for each filling. */
     private int batches(Solution solution) {
         int fillings = 1;
@@ -201,39 +189,40 @@ final class Preparations {
     }
 
     private Optional<Figure> batch(Solution solution, Optional<Figure> needed, int batches) {
-        Dimension kind = byMass(solution.recipe()) ? Dimension.MASS : Dimension.VOLUME;
-        List<Figure.Given> givens = new ArrayList<>();
-        needed.ifPresent(figure -> givens.add(Ledger.given(figure)));
-        if (batches > 1) {
-            givens.add(Ledger.given("batches", "made fresh so many times", Quantity.count(batches), Job.CASE_FILE));
+        Optional<Quantity> make = solution.make().flatMap(amount -> asKind(amount, solution));
+        Optional<Constant> shrinking = Optional.of(bench.constant("shrinking")).filter(share -> mayShrink(solution));
+        needed.ifPresent(used -> make.ifPresent(amount -> tellTooLittle(solution, amount, used, shrinking, batches)));
+        if (make.isPresent()) {
+            return Optional.of(bench.ledger().put(solution.id() + ".batch", "to make at a time",
+                    Amounts.readable(make.get()), "as-given",
+                    List.of(Ledger.given("make", "amount to make", solution.make().get(), Job.CASE_FILE))));
         }
-        double shrinking = strengths.mayShrink(solution.recipe()) ? SHRINKING : 1;
-        Optional<Quantity> once = needed.map(figure -> Amounts.times(asKind(figure.value(), kind),
-                shrinking / batches));
-        Optional<Quantity> make = solution.make().flatMap(amount -> asKind(amount, kind, solution));
-        Optional<Quantity> least = solution.least().flatMap(amount -> asKind(amount, kind, solution));
-        if (shrinking > 1 && needed.isPresent() && solution.make().isEmpty()) {
-            givens.add(Ledger.given("shrinking", "so that enough is left when the volumes shrink",
-                    Quantity.number(SHRINKING), Job.USUAL));
+        Optional<Quantity> least = solution.least().flatMap(amount -> asKind(amount, solution));
+        if (needed.isEmpty() && least.isEmpty()) {
+            return Optional.empty();
         }
-        make.ifPresent(amount -> givens.add(Ledger.given("make", "amount to make", amount, Job.CASE_FILE)));
-        least.ifPresent(amount -> givens.add(Ledger.given("least", "least that can be made well", amount, Job.CASE_FILE)));
-        if (make.isPresent() && once.isPresent() && make.get().high() < once.get().low() * (1 - 1e-9)) {
-            bench.messages().add(FigureMessages.LESS_THAN_NEEDED.at(solution.place(), "solution", solution.id(),
-                    "make", Reading.of(Amounts.readable(make.get())),
-                    "needed", Reading.of(Amounts.readable(once.get()))));
-        }
-        Optional<Quantity> amount = make.map(Quantity::exact).or(() -> larger(
-                once.map(one -> Amounts.roundedUp(one, measuring.smallestStep(kind))), least.map(Quantity::exact)));
-        return amount.map(value -> bench.ledger().put(solution.id() + ".batch", "to make at a time",
-                Amounts.readable(value), "batch", givens));
+        Job job = new Job("batch", solution.place()).given("batches", Quantity.count(batches), Job.CASE_FILE)
+                .gives("batch", solution.id() + ".batch", "to make at a time").readable();
+        shrinking.ifPresent(share -> job.given("shrinking", share));
+        needed.ifPresent(used -> job.given("needed", used));
+        least.ifPresent(amount -> job.given("least", amount, Job.CASE_FILE));
+        measuring.smallestStep(kind(solution)).ifPresent(step -> job.given("step", step, Job.STUDIO));
+        return bench.ledger().one(job);
     }
 
-    private static Optional<Quantity> larger(Optional<Quantity> one, Optional<Quantity> other) {
-        if (one.isEmpty() || other.isEmpty()) {
-            return one.or(() -> other);
+    /** Whether less may come out than was measured in: of volumes that are joined, also where they are weighed. */
+    private boolean mayShrink(Solution solution) {
+        return strengths.mayShrink(solution.recipe()) || countsMass(solution) && bench.uses().of(solution.id()).stream()
+                .anyMatch(use -> use.figure().value().dimension() == Dimension.VOLUME);
+    }
+
+    private void tellTooLittle(Solution solution, Quantity make, Figure needed, Optional<Constant> shrinking, int batches) {
+        Quantity once = Batches.eachTime(Quantity.of(needed.value().low(), needed.value().unit()), Quantity.count(batches),
+                shrinking.map(Constant::value).orElse(Quantity.of(0, Unit.PERCENT)));
+        if (make.highIn(once.unit()) < once.value() * NEARLY_ALL) {
+            bench.messages().add(FigureMessages.LESS_THAN_NEEDED.at(solution.place(), "solution", solution.id(),
+                    "make", Reading.of(Amounts.readable(make)), "needed", Reading.of(Amounts.readable(once))));
         }
-        return one.get().value() >= other.get().value() ? one : other;
     }
 
     private Preparation.Measure measure(Solution solution, RecipeFigures.Ingredient ingredient) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.benchleaf.message.FigureMessages;
+import org.benchleaf.model.Constant;
 import org.benchleaf.model.Material;
 import org.benchleaf.model.Part;
 import org.benchleaf.model.Recipe;
@@ -17,11 +18,6 @@ import org.benchleaf.quantity.Unit;
 
 /** Works out what goes into one batch of a solution, and notes what that uses up. */
 final class RecipeFigures implements Recipe.Kinds<List<RecipeFigures.Ingredient>> {
-
-    /** Carbon dioxide in the air of a room where people work; common practice, no source. Outdoors it is less. */
-    private static final Quantity AIR = Quantity.of(1000, Unit.PPM);
-    /** Some must stay undissolved, else the solution is not saturated; twice is common practice. */
-    private static final double EXCESS = 2;
 
     /**
      * One thing to measure out.
@@ -157,20 +153,17 @@ final class RecipeFigures implements Recipe.Kinds<List<RecipeFigures.Ingredient>
             bench.missing(id("stock-volume"), "how weak it is to be", "'strength:' or 'one in:'", solution.place());
             return List.of();
         }
-        double parts = recipe.oneIn().get().value();
-        Figure.Given oneIn = Ledger.given("one-in", "one part in so many", recipe.oneIn().get(), Job.CASE_FILE);
-        Figure stock = bench.ledger().put(id("stock-volume"), "stock to measure out",
-                Amounts.times(volume(), 1 / parts), "share-of", List.of(Ledger.given(batch), oneIn));
-        Figure diluent = bench.ledger().put(id("diluent-volume"), "liquid to add",
-                Amounts.times(volume(), 1 - 1 / parts), "share-of", List.of(Ledger.given(batch), oneIn),
-                "Make up to the whole volume: volumes of two liquids need not add up.");
+        Quantity oneIn = recipe.oneIn().get();
+        Map<String, Figure> made = bench.ledger().work(job("one-in").given("one-in", oneIn, Job.CASE_FILE)
+                .given("volume", volume(), batch.id()).gives("stock-volume", id("stock-volume"), "stock to measure out")
+                .gives("diluent-volume", id("diluent-volume"), "liquid to add"));
         if (isLimeWater(recipe.stock())) {
-            bench.ledger().work(job("lime-dilution").given("one-in", Quantity.number(parts), Job.CASE_FILE)
+            bench.ledger().work(job("lime-dilution").given("one-in", oneIn, Job.CASE_FILE)
                     .note("A ceiling: a bath open to air takes up carbon dioxide and lies lower. Measure and record.")
                     .gives("ph", id("ph-ceiling"), "pH without carbon dioxide")
                     .gives("calcium", id("calcium"), "dissolved calcium"));
         }
-        return ingredients(new Ingredient(recipe.stock(), stock), new Ingredient(recipe.with(), diluent));
+        return named(made, recipe.stock(), "stock-volume", recipe.with(), "diluent-volume");
     }
 
     private boolean isLimeWater(String id) {
@@ -202,11 +195,14 @@ final class RecipeFigures implements Recipe.Kinds<List<RecipeFigures.Ingredient>
         if (dissolved.isEmpty()) {
             return ingredients(new Ingredient(recipe.in(), liquid));
         }
-        Figure solid = bench.ledger().put(id("mass"), "solid to weigh out",
-                Amounts.times(dissolved.get().value(), EXCESS), "product",
-                List.of(Ledger.given(dissolved.get()), Ledger.given("excess", "so that some stays undissolved",
-                        Quantity.number(EXCESS), Job.USUAL)), "Some must stay undissolved; draw off only the clear part.");
-        return ingredients(new Ingredient(recipe.solid(), solid), new Ingredient(recipe.in(), liquid));
+        Optional<Figure> solid = bench.ledger().one(job("sum").each("amounts", List.of(Ledger.given(dissolved.get())))
+                .given("times", bench.constant("undissolved-excess"))
+                .note("Some must stay undissolved; draw off only the clear part.")
+                .gives("total", id("mass"), "solid to weigh out"));
+        List<Ingredient> list = new ArrayList<>();
+        solid.ifPresent(mass -> list.add(new Ingredient(recipe.solid(), mass)));
+        list.add(new Ingredient(recipe.in(), liquid));
+        return list;
     }
 
     @Override
@@ -215,9 +211,10 @@ final class RecipeFigures implements Recipe.Kinds<List<RecipeFigures.Ingredient>
                 List.of(Ledger.given(batch)));
         List<Ingredient> list = new ArrayList<>(ingredients(new Ingredient(recipe.liquid(), liquid)));
         if (isLimeWater(recipe.with())) {
-            Optional<Figure> least = dose(recipe, Quantity.of(0, Unit.PPM), "dose",
+            Optional<Figure> least = dose(recipe, Optional.empty(), "dose",
                     "stock to begin with, in water free of carbon dioxide");
-            dose(recipe, AIR, "dose-ceiling", "stock at most, in water in balance with the air of a busy room").ifPresent(ceiling -> {
+            dose(recipe, Optional.of(bench.constant("busy-room-air")), "dose-ceiling",
+                    "stock at most, in water in balance with the air of a busy room").ifPresent(ceiling -> {
                 list.add(new Ingredient(recipe.with(), ceiling, least.or(() -> Optional.of(ceiling))));
                 compareWithReadings(recipe, ceiling);
             });
@@ -225,11 +222,11 @@ final class RecipeFigures implements Recipe.Kinds<List<RecipeFigures.Ingredient>
         return list;
     }
 
-    private Optional<Figure> dose(Recipe.Adjust recipe, Quantity carbonDioxide, String name, String label) {
+    private Optional<Figure> dose(Recipe.Adjust recipe, Optional<Constant> carbonDioxide, String name, String label) {
         Job job = job("lime-dose").given("ph", recipe.to(), Job.CASE_FILE).given("volume", volume(), batch.id())
-                .given("carbon-dioxide", carbonDioxide, Job.USUAL)
                 .note("A starting point, not a prescription: add it drop by drop, measure and record.")
                 .gives("stock-volume", id(name), label);
+        carbonDioxide.ifPresent(air -> job.given("carbon-dioxide", air));
         if (name.equals("dose-ceiling")) {
             job.gives("calcium", id("calcium"), "dissolved calcium at most");
         }

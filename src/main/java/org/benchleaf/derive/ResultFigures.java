@@ -7,26 +7,17 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.DoubleStream;
-import java.util.stream.IntStream;
 import org.benchleaf.message.FigureMessages;
 import org.benchleaf.model.Part;
 import org.benchleaf.model.Result;
 import org.benchleaf.model.Step;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
-import org.benchleaf.science.Colour;
 import org.benchleaf.science.WhitePoint;
 
 /** Works out the statistics of one result, and what must be said beside it. */
 final class ResultFigures implements Result.Kinds<WorkedResult> {
 
-    private static final int FEWEST_FOR_CHANCE = 3;
-    /** A difference of humidity beyond which a change of size is not the treatment's alone; common practice. */
-    private static final double SAME_HUMIDITY = 5;
-    /** Calcium carbonate, % m/m, that ISO 9706 and ANSI/NISO Z39.48 ask of permanent paper; also the least that a
-     * titration after TAPPI T 553 tells in numbers. */
-    private static final double THRESHOLD = 2;
     private static final Map<String, String> FORMULAS = Map.of("CIEDE2000", "de2000", "CIE76", "de76",
             "CIELAB 1976", "de76", "CIE94", "de94");
 
@@ -97,52 +88,47 @@ final class ResultFigures implements Result.Kinds<WorkedResult> {
         if (fewest == 1) {
             cautions.add("single-reading");
         }
-        if (fewest < FEWEST_FOR_CHANCE) {
+        if (fewest < fewest()) {
             cautions.add("fewer-than-three");
         }
+    }
+
+    /** Readings so few say nothing about chance. */
+    private int fewest() {
+        return (int) bench.constant("fewest-readings").value().value();
+    }
+
+    /** Calcium carbonate that permanent paper has; also the least that a titration after TAPPI T 553 tells in numbers. */
+    private double threshold() {
+        return bench.constant("reserve-of-permanent-paper").value().in(Unit.PERCENT_BY_MASS);
     }
 
     private void summary(String when, List<Double> readings, Result.Readings result) {
         if (readings.isEmpty()) {
             return;
         }
-        List<Figure.Given> givens = List.of(new Figure.Given(when, "readings " + when, texts(readings, result.unit()),
-                Job.CASE_FILE));
-        double mean = readings.stream().mapToDouble(Double::doubleValue).average().orElseThrow();
-        String mark = result.unit() == Unit.PH ? "The arithmetic mean of the pH values." : "";
-        put("n-" + when, "number of readings " + when, Quantity.count(readings.size()), "summary", givens);
-        put("mean-" + when, "mean " + when, Quantity.of(mean, result.unit() == Unit.COUNT ? Unit.NONE : result.unit()),
-                "summary", givens, notes(mark));
+        Job job = new Job("summary", result.place()).given("readings", quantities(readings, result.unit()), Job.CASE_FILE)
+                .gives("count", prefix + "n-" + when, "number of readings " + when)
+                .gives("mean", prefix + "mean-" + when, "mean " + when);
+        if (result.unit() == Unit.PH) {
+            job.note("The arithmetic mean of the pH values.");
+        }
         if (readings.size() > 1) {
-            double squares = readings.stream().mapToDouble(one -> (one - mean) * (one - mean)).sum();
-            put("sd-" + when, "standard deviation " + when, Quantity.of(Math.sqrt(squares / (readings.size() - 1)),
-                    difference(result.unit())), "summary", givens);
-            double least = readings.stream().mapToDouble(Double::doubleValue).min().orElseThrow();
-            double most = readings.stream().mapToDouble(Double::doubleValue).max().orElseThrow();
-            put("range-" + when, "smallest and largest reading " + when, Quantity.between(least, mean, most,
-                    result.unit() == Unit.COUNT ? Unit.NONE : result.unit()), "summary", givens);
+            job.gives("sd", prefix + "sd-" + when, "standard deviation " + when)
+                    .gives("range", prefix + "range-" + when, "smallest and largest reading " + when);
         }
+        keepAll(bench.ledger().work(job));
         if (result.unit() == Unit.PH && readings.size() > 1) {
-            double activity = readings.stream().mapToDouble(one -> StrictMath.pow(10, -one)).average().orElseThrow();
-            put("activity-mean-" + when, "mean of hydrogen ion activity " + when + ", as pH",
-                    Quantity.of(-StrictMath.log10(activity), Unit.PH), "activity-mean", givens,
-                    "Shown beside the arithmetic mean, so that nobody must guess which mean is meant.");
+            keepAll(bench.ledger().work(new Job("activity-mean", result.place())
+                    .given("readings", quantities(readings, result.unit()), Job.CASE_FILE)
+                    .note("Shown beside the arithmetic mean, so that nobody must guess which mean is meant.")
+                    .gives("ph", prefix + "activity-mean-" + when, "mean of hydrogen ion activity " + when + ", as pH")));
         }
-    }
-
-    private static String[] notes(String note) {
-        return note.isEmpty() ? new String[0] : new String[] {note};
     }
 
     /** A difference of two pH values is not itself a pH, and one of two means of counts is not a count. */
     private static Unit difference(Unit unit) {
         return unit == Unit.PH || unit == Unit.COUNT ? Unit.NONE : unit;
-    }
-
-    private static String texts(List<Double> readings, Unit unit) {
-        String numbers = String.join(", ", readings.stream().map(Reading::number).toList());
-        return unit == Unit.PH ? "pH " + numbers : unit.symbol().isEmpty() || unit == Unit.COUNT ? numbers
-                : numbers + " " + unit.symbol();
     }
 
     private void change(Result.Readings result) {
@@ -163,7 +149,7 @@ final class ResultFigures implements Result.Kinds<WorkedResult> {
         if (paired && result.before().size() > 1) {
             job.gives("sd", prefix + "change-sd", "standard deviation of the change");
         }
-        if (Math.min(result.before().size(), result.after().size()) >= FEWEST_FOR_CHANCE) {
+        if (Math.min(result.before().size(), result.after().size()) >= fewest()) {
             job.gives("p", prefix + "change-p", "p-value of the change");
         }
         Map<String, Figure> made = bench.ledger().work(job);
@@ -176,18 +162,11 @@ final class ResultFigures implements Result.Kinds<WorkedResult> {
         bench.ledger().drop(prefix + "change-low");
         bench.ledger().drop(prefix + "change-high");
         if (paired && places > 1) {
-            extremes(result, unit);
+            keepAll(bench.ledger().work(new Job("place-changes", result.place())
+                    .given("before", quantities(result.before(), result.unit()), Job.CASE_FILE)
+                    .given("after", quantities(result.after(), result.unit()), Job.CASE_FILE)
+                    .gives("range", prefix + "range-change", "smallest and largest change at one place")));
         }
-    }
-
-    private void extremes(Result.Readings result, Unit unit) {
-        double[] changes = IntStream.range(0, result.places().size())
-                .mapToDouble(i -> result.after().get(i) - result.before().get(i)).toArray();
-        put("range-change", "smallest and largest change at one place", Quantity.between(
-                DoubleStream.of(changes).min().orElseThrow(), DoubleStream.of(changes).average().orElseThrow(),
-                DoubleStream.of(changes).max().orElseThrow(), difference(unit)), "summary", List.of(
-                new Figure.Given("before", "readings before", texts(result.before(), result.unit()), Job.CASE_FILE),
-                new Figure.Given("after", "readings after", texts(result.after(), result.unit()), Job.CASE_FILE)));
     }
 
     private static List<Quantity> quantities(List<Double> readings, Unit unit) {
@@ -227,15 +206,12 @@ final class ResultFigures implements Result.Kinds<WorkedResult> {
             }
         }
         if (differences.size() > 1) {
-            double mean = differences.stream().mapToDouble(one -> one.value().value()).average().orElseThrow();
-            double least = differences.stream().mapToDouble(one -> one.value().value()).min().orElseThrow();
-            double most = differences.stream().mapToDouble(one -> one.value().value()).max().orElseThrow();
-            put(formula + ".mean", "mean colour difference of all spots, " + conditions(result, formula),
-                    Quantity.between(least, mean, most, Unit.NONE), "summary",
-                    differences.stream().map(Ledger::given).toList(),
-                    "The ends are the smallest and the largest spot.");
+            keepAll(bench.ledger().work(new Job("summary", result.place())
+                    .each("readings", differences.stream().map(Ledger::given).toList())
+                    .note("The ends are the smallest and the largest spot.").gives("range", prefix + formula + ".mean",
+                            "mean colour difference of all spots, " + conditions(result, formula))));
         }
-        if (result.spots().size() < FEWEST_FOR_CHANCE) {
+        if (result.spots().size() < fewest()) {
             cautions.add("fewer-than-three");
         }
         white(result).ifPresent(white -> result.spots().forEach(spot -> {
@@ -256,10 +232,8 @@ final class ResultFigures implements Result.Kinds<WorkedResult> {
         if (lab.size() != 3 || !isNearWhite(lab)) {
             return;
         }
-        List<Quantity> numbers = quantities(lab, Unit.NONE);
-        Colour.Tristimulus xyz = new Colour(numbers.get(0), numbers.get(1), numbers.get(2)).tristimulus(white.white());
-        keepAll(bench.ledger().work(new Job("colour-values", result.place())
-                .given("xyz", List.of(xyz.x(), xyz.y(), xyz.z()), "L*, a*, b* of the case file")
+        keepAll(bench.ledger().work(new Job("yellowness", result.place())
+                .given("lab", quantities(lab, Unit.NONE), Job.CASE_FILE)
                 .word("white", white.written(), Job.CASE_FILE)
                 .gives("yellowness", prefix + name + "." + name(at), "yellowness "
                         + name.substring(name.indexOf('-') + 1) + ", " + at + " (ASTM E313, " + white.written() + ")")));
@@ -269,10 +243,11 @@ final class ResultFigures implements Result.Kinds<WorkedResult> {
      * Yellowness is an index of whites that have turned yellow or brown; of a blue ground or a red letter it says
      * nothing (ASTM E313 keeps it to near whites; the ends here are common practice, no source).
      */
-    private static boolean isNearWhite(List<Double> lab) {
+    private boolean isNearWhite(List<Double> lab) {
         double chroma = Math.hypot(lab.get(1), lab.get(2));
         double hue = Math.toDegrees(StrictMath.atan2(lab.get(2), lab.get(1)));
-        return chroma < 6 || hue > 65 && hue < 110;
+        Quantity yellow = bench.constant("yellow-hue").value();
+        return chroma < bench.constant("near-white-chroma").value().value() || hue > yellow.low() && hue < yellow.high();
     }
 
     private Optional<String> said(String caution) {
@@ -337,7 +312,7 @@ final class ResultFigures implements Result.Kinds<WorkedResult> {
         }
         Quantity before = result.humidityBefore().get();
         Quantity after = result.humidityAfter().get();
-        if (Math.abs(before.in(Unit.PERCENT_HUMIDITY) - after.in(Unit.PERCENT_HUMIDITY)) > SAME_HUMIDITY) {
+        if (Math.abs(before.in(Unit.PERCENT_HUMIDITY) - after.in(Unit.PERCENT_HUMIDITY)) > bench.constant("same-humidity").value().in(Unit.PERCENT_HUMIDITY)) {
             cautions.add("other-humidity");
             bench.messages().add(FigureMessages.OTHER_HUMIDITY.at(result.place(), "before", Reading.of(before),
                     "after", Reading.of(after)));
@@ -353,10 +328,10 @@ final class ResultFigures implements Result.Kinds<WorkedResult> {
         }
         result.step().flatMap(bench.source()::step).ifPresent(step -> ceiling(result, step));
         Optional.ofNullable(figures.get("carbonate")).ifPresent(carbonate -> cautions.add(
-                carbonate.value().in(Unit.PERCENT_BY_MASS) >= THRESHOLD ? "threshold-met" : "threshold-not-met"));
+                carbonate.value().in(Unit.PERCENT_BY_MASS) >= threshold() ? "threshold-met" : "threshold-not-met"));
         Optional.ofNullable(figures.get("ceiling-carbonate")).ifPresent(carbonate -> {
             cautions.add("ceiling");
-            if (carbonate.value().in(Unit.PERCENT_BY_MASS) < THRESHOLD) {
+            if (carbonate.value().in(Unit.PERCENT_BY_MASS) < threshold()) {
                 cautions.add("ceiling-below-threshold");
             }
         });
@@ -372,7 +347,7 @@ final class ResultFigures implements Result.Kinds<WorkedResult> {
                 .gives("reserve", prefix + "reserve").gives("carbonate", prefix + "carbonate");
         titration.moisture().ifPresent(moisture -> job.given("moisture", moisture, Job.CASE_FILE));
         keepAll(bench.ledger().work(job));
-        Optional.ofNullable(figures.get("carbonate")).filter(one -> one.value().in(Unit.PERCENT_BY_MASS) < THRESHOLD)
+        Optional.ofNullable(figures.get("carbonate")).filter(one -> one.value().in(Unit.PERCENT_BY_MASS) < threshold())
                 .ifPresent(low -> cautions.add("below-titration-limit"));
     }
 
@@ -390,8 +365,9 @@ final class ResultFigures implements Result.Kinds<WorkedResult> {
                     ? "'grammage:' under 'support:'" : "a bath of limewater, or of a dilution of it", result.place());
             return;
         }
-        Quantity uptake = result.uptake().orElseGet(() ->
-                Amounts.times(grammage.get(), 100 / Bench.WET_SOLIDS.value() - 1));
+        Quantity uptake = result.uptake().or(() -> bench.ledger().value("mass-at-solids", Inputs.none()
+                .with("dry", grammage.get(), Job.CASE_FILE)
+                .with("solids", bench.constant("wet-solids").value(), Job.USUAL), "water")).orElseThrow();
         keepAll(bench.ledger().work(new Job("reserve-ceiling", result.place())
                 .given("grammage", grammage.get(), Job.CASE_FILE)
                 .given("uptake", uptake, result.uptake().isPresent() ? Job.CASE_FILE : Job.USUAL)

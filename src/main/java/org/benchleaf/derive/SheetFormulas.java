@@ -35,7 +35,22 @@ final class SheetFormulas {
                 Sheets.pressure(args.one("mass"), args.one("height"), args.one("width"))));
         formulas.put("size-change", SheetFormulas::sizeChange);
         formulas.put("blotters", SheetFormulas::blotters);
-        formulas.put("mending", SheetFormulas::mending);
+        formulas.put("blotters-unweighed", args -> new Answers().number("per-change",
+                Drying.blotters(Drying.atSolids(args.one("dry"), args.one("solids")).mass(), args.one("dry"),
+                        args.one("blotter-mass"), args.one("uptake"), Quantity.count(0)).perChange()));
+        formulas.put("mending", args -> mending(Sheets.mending(args.list("tears"), args.one("lap"), args.one("width"),
+                args.one("piece"), args.one("tissue"), args.one("paste"), args.one("waste"))));
+        formulas.put("sheet-mass", args -> new Answers().number("mass",
+                Sheets.mass(args.one("grammage"), args.one("height"), args.one("width"))));
+        formulas.put("mass-at-solids", SheetFormulas::massAtSolids);
+        formulas.put("cut-size", args -> new Answers().number("size",
+                Sheets.withMargins(args.one("side"), args.one("margin"))));
+        formulas.put("lining", args -> new Answers().number("area",
+                Sheets.lining(args.one("height"), args.one("width"), args.one("lap"))));
+        formulas.put("patches", args -> mending(Sheets.patches(args.list("areas"), args.one("tissue"),
+                args.one("paste"), args.one("waste"))));
+        formulas.put("covering", SheetFormulas::covering);
+        formulas.put("blotter-sets", SheetFormulas::blotterSets);
         formulas.put("moist-air", SheetFormulas::moistAir);
         formulas.put("humidifying", args -> new Answers().number("water", MoistAir.humidifying(args.one("volume"),
                 args.one("temperature"), args.one("from"), args.one("to"))));
@@ -94,9 +109,25 @@ final class SheetFormulas {
                 ? answers.note("For the water alone; a sheet still needs a blotter on each side.") : answers;
     }
 
-    private static Answers mending(Args args) {
-        Sheets.Mending mending = Sheets.mending(args.list("tears"), args.one("lap"), args.one("width"),
-                args.one("piece"), args.one("tissue"), args.one("paste"), args.one("waste"));
+    private static Answers massAtSolids(Args args) {
+        Drying.Wetness wetness = Drying.atSolids(args.one("dry"), args.one("solids"));
+        return new Answers().number("mass", wetness.mass()).number("water", wetness.water());
+    }
+
+    private static Answers covering(Args args) {
+        Drying.Covering covering = Drying.covering(args.one("height"), args.one("width"), args.one("blotter-height"),
+                args.one("blotter-width"), args.one("layers"));
+        Answers answers = new Answers().number("beside", covering.beside()).number("cover", covering.cover());
+        return covering.beside().value() > 1
+                ? answers.note("Laid side by side, since one is too small for the sheet (common practice, no source).") : answers;
+    }
+
+    private static Answers blotterSets(Args args) {
+        Drying.Blotters sets = Drying.sets(args.one("for-water"), args.one("cover"), args.one("changes"));
+        return new Answers().number("per-change", sets.perChange()).number("total", sets.total());
+    }
+
+    private static Answers mending(Sheets.Mending mending) {
         return new Answers().number("area", mending.area()).number("pieces", mending.pieces())
                 .number("tissue-mass", mending.tissueMass()).number("paste-mass", mending.pasteMass());
     }

@@ -8,7 +8,7 @@ import org.benchleaf.quantity.Dimension;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
 
-/** How strong a solution or material is, where that can be said without working anything out. */
+/** How strong a solution or material is, where that follows from the recipe alone. */
 final class Strengths implements Recipe.Kinds<Optional<Quantity>> {
 
     private final Bench bench;
@@ -67,7 +67,9 @@ final class Strengths implements Recipe.Kinds<Optional<Quantity>> {
     @Override
     public Optional<Quantity> dilute(Recipe.Dilute recipe) {
         return recipe.strength().or(() -> recipe.oneIn().flatMap(parts -> of(recipe.stock())
-                .map(stock -> Amounts.times(stock, 1 / parts.value()))));
+                .flatMap(stock -> bench.ledger().value("one-in", Inputs.none().with("one-in", parts, Job.CASE_FILE)
+                        .with("volume", Quantity.of(1, Unit.LITRE), Job.USUAL).with("stock", stock, Job.MATERIAL),
+                        "strength"))));
     }
 
     @Override
@@ -82,7 +84,9 @@ final class Strengths implements Recipe.Kinds<Optional<Quantity>> {
 
     @Override
     public Optional<Quantity> parts(Recipe.Parts recipe) {
-        double share = 100 * recipe.portions().get(0).parts() / recipe.all();
-        return recipe.byMass() && recipe.portions().size() == 2 ? Optional.of(Quantity.of(share, Unit.PERCENT_BY_MASS)) : Optional.empty();
+        return recipe.byMass() && recipe.portions().size() == 2
+                ? bench.ledger().value("parts", Inputs.none().with("parts", recipe.portions().stream()
+                        .map(portion -> Quantity.number(portion.parts())).toList(), Job.CASE_FILE)
+                        .with("total", Quantity.of(1, Unit.GRAM), Job.USUAL), "mass-fraction") : Optional.empty();
     }
 }

@@ -3,9 +3,13 @@ package org.benchleaf.derive;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import org.benchleaf.message.Place;
+import org.benchleaf.quantity.Quantity;
 
 /** What the steps and the recipes of a case use up: the edges of the graph from print size to powder. */
 final class Uses {
+
+    private static final String SHEETS = "number of sheets";
 
     /**
      * One use.
@@ -18,6 +22,13 @@ final class Uses {
      * @param fillings in how many fresh fillings the amount is used; 1 but for baths
      */
     record Use(String of, String by, boolean step, Figure figure, double times, int fillings) {
+    }
+
+    /** The sum of several uses, each counted as often as it happens; its output is named by who asks. */
+    static Job sum(List<Use> uses, Place place) {
+        Job job = new Job("sum", place).each("amounts", uses.stream().map(use -> Ledger.given(use.figure())).toList());
+        return uses.stream().allMatch(use -> use.times() == 1) ? job : job.given("times",
+                uses.stream().map(use -> Quantity.number(use.times())).toList(), SHEETS);
     }
 
     private final List<Use> list = new ArrayList<>();

@@ -27,6 +27,8 @@ final class WaterFormulas {
         formulas.put("bath", WaterFormulas::bath);
         formulas.put("rinsing", args -> new Answers().number("left",
                 Baths.left(args.one("held"), args.one("bath"), args.one("baths"))));
+        formulas.put("liquor-ratio", args -> new Answers().number("ratio", Baths.liquorRatio(args.one("bath"),
+                args.one("density"), args.one("sheet"), args.one("sheets"))));
         formulas.put("soaking", args -> new Answers().number("time",
                 Baths.soaking(args.one("thickness"), args.one("diffusion"), args.one("share"), args.one("faces"))));
         formulas.put("water-density", args -> new Answers().number("density", Water.density(args.one("temperature"))));

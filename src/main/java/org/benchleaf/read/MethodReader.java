@@ -4,14 +4,17 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.benchleaf.model.Constant;
 import org.benchleaf.model.Formulary;
 import org.benchleaf.model.Method;
 import org.benchleaf.model.ReferenceTable;
 import org.benchleaf.model.Source;
 import org.benchleaf.quantity.Dimension;
+import org.benchleaf.quantity.Quantity;
+import org.benchleaf.quantity.QuantityReader;
 import org.benchleaf.quantity.Unit;
 
-/** Reads the methods of calculation, their sources and their reference tables, which are part of the program. */
+/** Reads the methods of calculation, their sources, constants and reference tables, which are part of the program. */
 public final class MethodReader {
 
     private static final String FOLDER = "/reference/";
@@ -29,7 +32,8 @@ public final class MethodReader {
         List<Source> sources = OwnYaml.list(FOLDER + "sources.yaml").stream().map(MethodReader::source).toList();
         List<Method> methods = methods("methods.yaml");
         List<ReferenceTable> tables = TABLES.stream().map(MethodReader::table).toList();
-        Formulary formulary = new Formulary(methods, methods("plain-methods.yaml"), sources, tables);
+        List<Constant> constants = OwnYaml.list(FOLDER + "constants.yaml").stream().map(MethodReader::constant).toList();
+        Formulary formulary = new Formulary(methods, methods("plain-methods.yaml"), sources, tables, constants);
         requireKnownSources(formulary);
         return formulary;
     }
@@ -51,10 +55,26 @@ public final class MethodReader {
         return source;
     }
 
+    private static Constant constant(OwnYaml entry) {
+        Quantity value = quantity(entry, entry.text("value"));
+        Optional<Quantity> ends = entry.optionalText("ends").map(text -> quantity(entry, text).to(value.unit()));
+        Constant constant = new Constant(entry.text("name"), entry.text("about"),
+                ends.map(reach -> Quantity.between(reach.low(), value.value(), reach.high(), value.unit())).orElse(value),
+                entry.texts("sources"));
+        entry.allRead();
+        return constant;
+    }
+
+    /** A bare percentage is a share. */
+    private static Quantity quantity(OwnYaml entry, String text) {
+        return QuantityReader.read(text).quantity().or(() -> QuantityReader.read(text, Dimension.SHARE).quantity())
+                .orElseThrow(() -> new IllegalStateException(entry.where() + ": '" + text + "' is no quantity"));
+    }
+
     private static Method method(OwnYaml entry) {
         Method method = new Method(entry.text("name"), entry.text("title"), entry.text("answers"),
                 entry.text("formula"), entry.text("mathml"), entry.text("range"), entry.texts("sources"),
-                entry.texts("caveats"), entry.children("inputs").stream().map(MethodReader::input).toList(),
+                entry.flag("sets"), entry.texts("caveats"), entry.children("inputs").stream().map(MethodReader::input).toList(),
                 entry.children("outputs").stream().map(MethodReader::output).toList());
         entry.allRead();
         return method;
@@ -107,6 +127,12 @@ public final class MethodReader {
             for (String key : method.sources()) {
                 formulary.source(key).orElseThrow(() -> new IllegalStateException(
                         "method " + method.name() + " cites '" + key + "', which sources.yaml does not have"));
+            }
+        }
+        for (Constant constant : formulary.constants()) {
+            for (String key : constant.sources()) {
+                formulary.source(key).orElseThrow(() -> new IllegalStateException(
+                        "constant " + constant.name() + " cites '" + key + "', which sources.yaml does not have"));
             }
         }
     }

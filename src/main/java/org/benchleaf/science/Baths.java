@@ -63,6 +63,26 @@ public final class Baths {
     }
 
     /**
+     * Works out how much bath there is for each gram of paper.
+     *
+     * <p>Formula: ratio = V ρ / (m n).
+     *
+     * <p>Units: volume, density and mass in; g of bath per g of paper out.
+     *
+     * <p>Range: all above 0; at least one sheet.
+     *
+     * <p>Source: definition of the liquor ratio.
+     *
+     * @throws OutsideRange if a value lies outside its range
+     */
+    public static Quantity liquorRatio(Quantity bath, Quantity density, Quantity sheet, Quantity sheets) {
+        double liquid = Require.aboveZero("bath", bath, Unit.MILLILITRE)
+                * Require.aboveZero("density", density, Unit.KILOGRAM_PER_CUBIC_METRE) / 1000;
+        double paper = Require.aboveZero("sheet", sheet, Unit.GRAM) * Require.wholeAtLeast(1, "sheets", sheets);
+        return Quantity.of(liquid / paper, Unit.GRAM_PER_GRAM);
+    }
+
+    /**
      * Works out how long a substance takes to diffuse out of a sheet.
      *
      * <p>Formula: t = F l² / D, with F solved from share = 1 − (8/π²) Σ exp(−(2k+1)² π² F / 4) / (2k+1)².

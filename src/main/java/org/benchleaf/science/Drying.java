@@ -1,11 +1,15 @@
 package org.benchleaf.science;
 
 import java.util.Optional;
+import org.benchleaf.quantity.Dimension;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
 
 /** Water in a drying sheet, followed by weighing. */
 public final class Drying {
+
+    /** How much of its own side a blotter may be short; common practice, no source. */
+    private static final double SHORT = 0.01;
 
     /**
      * The state of a damp sheet.
@@ -14,6 +18,15 @@ public final class Drying {
      * @param water the water in it
      */
     public record Solids(Quantity solids, Quantity water) {
+    }
+
+    /**
+     * A sheet at a share of solids.
+     *
+     * @param mass what it weighs, water included
+     * @param water the water in it
+     */
+    public record Wetness(Quantity mass, Quantity water) {
     }
 
     /**
@@ -32,6 +45,15 @@ public final class Drying {
      * @param total for the first set and every change
      */
     public record Blotters(Quantity perChange, Quantity total) {
+    }
+
+    /**
+     * Blotters laid side by side over a sheet.
+     *
+     * @param beside on one face
+     * @param cover on both faces, all layers
+     */
+    public record Covering(Quantity beside, Quantity cover) {
     }
 
     private Drying() {
@@ -108,6 +130,75 @@ public final class Drying {
         double perChange = Math.ceil(water / takes);
         int sets = Require.wholeAtLeast(0, "changes", changes) + 1;
         return new Blotters(Quantity.of(perChange, Unit.COUNT), Quantity.of(perChange * sets, Unit.COUNT));
+    }
+
+    /**
+     * Works out what a sheet weighs at a share of solids, and the water in it.
+     *
+     * <p>Formula: m = dry / solids; water = m − dry.
+     *
+     * <p>Units: a mass in g, or a mass per area in g/m²; solids in %; both results in the unit of the dry mass.
+     *
+     * <p>Range: dry above 0; solids above 0 to 100 %.
+     *
+     * <p>Source: definition of solids content.
+     *
+     * @throws OutsideRange if a value lies outside its range
+     */
+    public static Wetness atSolids(Quantity dry, Quantity solids) {
+        Unit unit = dry.dimension() == Dimension.MASS_PER_AREA ? Unit.GRAM_PER_SQUARE_METRE : Unit.GRAM;
+        double bone = Require.aboveZero("dry", dry, unit);
+        double share = Require.within("solids", solids, 1, 100, Unit.PERCENT, "definition of solids content") / 100;
+        return new Wetness(Quantity.of(bone / share, unit), Quantity.of(bone / share - bone, unit));
+    }
+
+    /**
+     * Works out how many blotters cover both faces of a sheet, turned whichever way takes fewer.
+     *
+     * <p>Formula: beside = min(⌈H / h⌉ ⌈W / w⌉, ⌈H / w⌉ ⌈W / h⌉); cover = 2 · layers · beside. A blotter that is short by
+     * less than 1 % of a side still covers it.
+     *
+     * <p>Units: lengths and a count in; counts out.
+     *
+     * <p>Range: lengths above 0; at least one layer.
+     *
+     * <p>Source: geometry; laying blotters side by side, and the 1 %, are common practice, no source.
+     *
+     * @throws OutsideRange if a value lies outside its range
+     */
+    public static Covering covering(Quantity height, Quantity width, Quantity blotterHeight, Quantity blotterWidth,
+            Quantity layers) {
+        double high = Require.aboveZero("height", height, Unit.MILLIMETRE);
+        double wide = Require.aboveZero("width", width, Unit.MILLIMETRE);
+        double h = Require.aboveZero("blotter-height", blotterHeight, Unit.MILLIMETRE);
+        double w = Require.aboveZero("blotter-width", blotterWidth, Unit.MILLIMETRE);
+        double beside = Math.min(along(high, h) * along(wide, w), along(high, w) * along(wide, h));
+        double faces = 2.0 * Require.wholeAtLeast(1, "layers", layers);
+        return new Covering(Quantity.of(beside, Unit.COUNT), Quantity.of(faces * beside, Unit.COUNT));
+    }
+
+    private static double along(double side, double blotter) {
+        return Math.max(1, Math.ceil(side / blotter - SHORT));
+    }
+
+    /**
+     * Works out how many blotters each set takes, and all sets together.
+     *
+     * <p>Formula: per change = max(for water, cover); total = per change · (changes + 1), counting the set before the first
+     * change.
+     *
+     * <p>Units: counts in and out.
+     *
+     * <p>Range: counts of 0 or more.
+     *
+     * <p>Source: common practice, no source.
+     *
+     * @throws OutsideRange if a count is not a whole number
+     */
+    public static Blotters sets(Quantity forWater, Quantity cover, Quantity changes) {
+        double each = Math.max(Require.wholeAtLeast(0, "for-water", forWater), Require.wholeAtLeast(0, "cover", cover));
+        int sets = Require.wholeAtLeast(0, "changes", changes) + 1;
+        return new Blotters(Quantity.of(each, Unit.COUNT), Quantity.of(each * sets, Unit.COUNT));
     }
 
     private static double waterPerDry(String input, Quantity mass, double dry) {

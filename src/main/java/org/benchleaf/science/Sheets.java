@@ -4,7 +4,7 @@ import java.util.List;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
 
-/** A sheet under weight, a sheet that changed its size, a sheet with tears. */
+/** A sheet by its size: its mass, its change of size, the weight on it, its carrier, its lining, its tears and losses. */
 public final class Sheets {
 
     /** Standard acceleration of gravity, m/s². Source: CGPM 1901, exact. */
@@ -22,6 +22,62 @@ public final class Sheets {
     }
 
     private Sheets() {
+    }
+
+    /**
+     * Mass of a sheet of even mass per area.
+     *
+     * <p>Formula: m = grammage · height · width.
+     *
+     * <p>Units: g/m² and lengths in; g out.
+     *
+     * <p>Range: grammage, height and width above 0.
+     *
+     * <p>Source: definition of grammage (ISO 536).
+     *
+     * @throws OutsideRange if a value is not above 0
+     */
+    public static Quantity mass(Quantity grammage, Quantity height, Quantity width) {
+        return Quantity.of(Require.aboveZero("grammage", grammage, Unit.GRAM_PER_SQUARE_METRE)
+                * Require.aboveZero("height", height, Unit.METRE) * Require.aboveZero("width", width, Unit.METRE),
+                Unit.GRAM);
+    }
+
+    /**
+     * Length of a side with a margin at both ends, for a carrier or a tray.
+     *
+     * <p>Formula: side + 2 margin.
+     *
+     * <p>Units: lengths in; mm out.
+     *
+     * <p>Range: side above 0; margin 0 or more.
+     *
+     * <p>Source: geometry.
+     *
+     * @throws OutsideRange if a value lies outside its range
+     */
+    public static Quantity withMargins(Quantity side, Quantity margin) {
+        return Quantity.of(Require.aboveZero("side", side, Unit.MILLIMETRE)
+                + 2 * Require.atLeastZero("margin", margin, Unit.MILLIMETRE), Unit.MILLIMETRE);
+    }
+
+    /**
+     * Area of a lining that reaches over every edge of a sheet.
+     *
+     * <p>Formula: A = (height + 2 lap) (width + 2 lap).
+     *
+     * <p>Units: lengths in; cm² out.
+     *
+     * <p>Range: height and width above 0; lap 0 or more.
+     *
+     * <p>Source: geometry.
+     *
+     * @throws OutsideRange if a value lies outside its range
+     */
+    public static Quantity lining(Quantity height, Quantity width, Quantity lap) {
+        double both = 2 * Require.atLeastZero("lap", lap, Unit.CENTIMETRE);
+        return Quantity.of((Require.aboveZero("height", height, Unit.CENTIMETRE) + both)
+                * (Require.aboveZero("width", width, Unit.CENTIMETRE) + both), Unit.SQUARE_CENTIMETRE);
     }
 
     /**
@@ -109,7 +165,34 @@ public final class Sheets {
         if (tears.isEmpty()) {
             throw new OutsideRange("tears", "none", "at least one tear", "nothing to mend");
         }
-        double area = length * Require.aboveZero("width", width, Unit.CENTIMETRE);
+        return ofArea(length * Require.aboveZero("width", width, Unit.CENTIMETRE), pieces, tissue, paste, waste);
+    }
+
+    /**
+     * Works out the tissue and paste for losses and linings, each of which takes a piece of its own area.
+     *
+     * <p>Formula: area = Σ areas; pieces = how many areas; tissue = area · grammage; paste = area · load · (1 + waste).
+     *
+     * <p>Units: areas; tissue in g/m², paste in g/cm²; result in cm², a count, mg and g.
+     *
+     * <p>Range: at least one area; areas above 0; waste 0 to 500 %.
+     *
+     * <p>Source: geometry; loads are common practice, no source.
+     *
+     * @throws OutsideRange if a value lies outside its range
+     */
+    public static Mending patches(List<Quantity> areas, Quantity tissue, Quantity paste, Quantity waste) {
+        double area = 0;
+        for (Quantity one : areas) {
+            area += Require.aboveZero("areas", one, Unit.SQUARE_CENTIMETRE);
+        }
+        if (areas.isEmpty()) {
+            throw new OutsideRange("areas", "none", "at least one area", "nothing to cover");
+        }
+        return ofArea(area, areas.size(), tissue, paste, waste);
+    }
+
+    private static Mending ofArea(double area, double pieces, Quantity tissue, Quantity paste, Quantity waste) {
         double wasted = Require.within("waste", waste, 0, 500, Unit.PERCENT, "common practice, no source") / 100;
         return new Mending(Quantity.of(area, Unit.SQUARE_CENTIMETRE), Quantity.of(pieces, Unit.COUNT),
                 Quantity.of(area * Require.atLeastZero("tissue", tissue, Unit.GRAM_PER_SQUARE_CENTIMETRE) * 1000,

@@ -31,8 +31,13 @@ class ResultWordsTest {
 
     private static Figure figure(String name, Quantity value, String method, String... readings) {
         List<Figure.Given> given = java.util.stream.Stream.of(readings)
-                .map(text -> new Figure.Given("before", "readings before", text, "case file")).toList();
+                .map(text -> new Figure.Given("before", "readings before", numbers(text), text, "case file")).toList();
         return new Figure("results.height." + name, name, value, method, given, List.of(), List.of());
+    }
+
+    private static List<Quantity> numbers(String text) {
+        return java.util.regex.Pattern.compile("-?[0-9.]+").matcher(text).results()
+                .map(number -> Quantity.number(Double.parseDouble(number.group()))).toList();
     }
 
     private static WorkedResult worked(Result result, Figure... figures) {

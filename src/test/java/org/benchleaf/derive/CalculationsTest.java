@@ -194,7 +194,7 @@ class CalculationsTest {
     @Test
     void a_formulary_that_lacks_a_method_is_our_own_mistake() {
         Formulary lacking = new Formulary(FORMULARY.methods().subList(1, FORMULARY.methods().size()),
-                FORMULARY.plainMethods(), FORMULARY.sources(), FORMULARY.tables());
+                FORMULARY.plainMethods(), FORMULARY.sources(), FORMULARY.tables(), FORMULARY.constants());
         assertThatThrownBy(() -> new Calculations(lacking)).isInstanceOf(IllegalStateException.class)
                 .hasMessageContaining("ethanol-mixture");
     }

@@ -16,6 +16,7 @@ import org.benchleaf.model.Recipe;
 import org.benchleaf.model.Studio;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
+import org.benchleaf.science.Batches;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -159,7 +160,8 @@ class PreparationsTest {
         Random random = new Random(seed);
         for (int i = 0; i < 50; i++) {
             double wanted = Math.exp(random.nextDouble() * 9);
-            Quantity batch = Amounts.roundedUp(Quantity.of(wanted, Unit.MILLILITRE), 0);
+            Quantity batch = Batches.batch(Optional.of(Quantity.of(wanted, Unit.MILLILITRE)), Quantity.count(1),
+                    Quantity.of(0, Unit.PERCENT), Optional.empty(), Optional.empty());
             assertThat(batch.value()).isBetween(wanted * (1 - 1e-9), wanted * 1.1 + 1e-9);
         }
     }

@@ -1,0 +1,56 @@
+package org.benchleaf.derive;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import org.benchleaf.quantity.Dimension;
+import org.benchleaf.quantity.Quantity;
+import org.benchleaf.quantity.Unit;
+import org.benchleaf.science.Batches;
+import org.benchleaf.science.Solutions;
+
+/** Binds the names of the calculations about amounts used and made to their formulas. */
+final class AmountFormulas {
+
+    private AmountFormulas() {
+    }
+
+    static void bindTo(Map<String, Function<Args, Answers>> formulas) {
+        formulas.put("sum", AmountFormulas::sum);
+        formulas.put("batch", args -> new Answers().number("batch", Batches.batch(args.optional("needed"),
+                args.one("batches"), args.one("shrinking"), args.optional("least"), args.optional("step"))));
+        formulas.put("one-in", AmountFormulas::oneIn);
+    }
+
+    private static Answers sum(Args args) {
+        List<Quantity> amounts = args.list("amounts").stream().map(amount -> asWanted(amount, args)).toList();
+        List<Quantity> times = args.has("times") ? args.list("times")
+                : amounts.stream().map(amount -> Quantity.number(1)).toList();
+        return new Answers().number("total", Batches.sum(amounts, times));
+    }
+
+    private static Quantity asWanted(Quantity amount, Args args) {
+        Dimension dimension = amount.dimension();
+        Optional<Dimension> wanted = args.has("as") ? Optional.of(args.word("as").equals("mass") ? Dimension.MASS
+                : Dimension.VOLUME) : Optional.empty();
+        if (wanted.isEmpty() || wanted.get() == dimension) {
+            return amount;
+        }
+        if (dimension != Dimension.MASS && dimension != Dimension.VOLUME) {
+            throw new NotAllowed(Refusal.notAllowed("amounts", Written.of(amount), "a mass or a volume",
+                    "an amount is a mass or a volume"));
+        }
+        Quantity density = args.optional("density").orElseThrow(() -> new NotAllowed(Refusal.missing("density",
+                "the density that turns " + dimension.words() + " into " + wanted.get().words(), "a density that is there")));
+        Solutions.MassAndVolume both = Solutions.byDensity(amount, density);
+        return wanted.get() == Dimension.MASS ? both.mass() : both.volume();
+    }
+
+    private static Answers oneIn(Args args) {
+        Batches.OnePart parts = Batches.oneIn(args.one("one-in"), args.one("volume"));
+        return new Answers().number("stock-volume", parts.stock()).number("diluent-volume", parts.diluent())
+                .number("strength", args.optional("stock").map(stock -> Batches.weakened(stock, args.one("one-in"))),
+                        "the strength of the stock was not given");
+    }
+}

@@ -1,0 +1,39 @@
+package org.benchleaf.derive;
+
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import org.benchleaf.quantity.Quantity;
+import org.benchleaf.science.Colour;
+import org.benchleaf.science.SeriesSummary;
+import org.benchleaf.science.WhitePoint;
+
+/** Binds the names of the calculations about readings taken before and after to their formulas. */
+final class ReadingFormulas {
+
+    private static final String SINGLE = "a single reading has no scatter";
+
+    private ReadingFormulas() {
+    }
+
+    static void bindTo(Map<String, Function<Args, Answers>> formulas) {
+        formulas.put("summary", ReadingFormulas::summary);
+        formulas.put("activity-mean", args -> new Answers().number("ph", SeriesSummary.activityMean(args.list("readings"))));
+        formulas.put("place-changes", args -> new Answers().number("range",
+                SeriesSummary.changes(args.list("before"), args.list("after"))));
+        formulas.put("yellowness", ReadingFormulas::yellowness);
+    }
+
+    private static Answers summary(Args args) {
+        SeriesSummary series = SeriesSummary.of(args.list("readings"));
+        return new Answers().number("count", series.count()).number("mean", series.mean())
+                .number("sd", series.sd(), SINGLE).number("range", series.reach(), SINGLE);
+    }
+
+    private static Answers yellowness(Args args) {
+        WhitePoint white = WhitePoint.named(args.word("white")).orElseThrow();
+        List<Quantity> lab = args.three("lab");
+        return new Answers().number("yellowness", white.yellowness(
+                Colour.of("lab", lab.get(0), lab.get(1), lab.get(2)).tristimulus(white.white())));
+    }
+}

@@ -1,0 +1,141 @@
+package org.benchleaf.science;
+
+import java.util.List;
+import java.util.Optional;
+import org.benchleaf.quantity.Quantity;
+import org.benchleaf.quantity.Unit;
+
+/**
+ * What several readings come to.
+ *
+ * @param count how many there are
+ * @param mean their arithmetic mean; a plain number where things were counted
+ * @param sd their standard deviation; empty for a single reading
+ * @param reach the mean between the smallest and the largest reading; empty for a single reading
+ */
+public record SeriesSummary(Quantity count, Quantity mean, Optional<Quantity> sd, Optional<Quantity> reach) {
+
+    /**
+     * Works out count, mean, standard deviation and reach.
+     *
+     * <p>Formula: mean = Σ x / n; s = √(Σ (x − mean)² / (n − 1)).
+     *
+     * <p>Units: readings of one dimension in; their unit out, for the standard deviation of a pH a plain number.
+     *
+     * <p>Range: at least one reading.
+     *
+     * <p>Source: definition.
+     *
+     * @throws OutsideRange if there is no reading, or the readings are of two dimensions
+     */
+    public static SeriesSummary of(List<Quantity> readings) {
+        double[] numbers = numbers("readings", readings);
+        Unit unit = averaged(readings.get(0).unit());
+        double mean = mean(numbers);
+        Quantity count = Quantity.count(numbers.length);
+        if (numbers.length < 2) {
+            return new SeriesSummary(count, Quantity.of(mean, unit), Optional.empty(), Optional.empty());
+        }
+        double squares = 0;
+        for (double number : numbers) {
+            squares += (number - mean) * (number - mean);
+        }
+        return new SeriesSummary(count, Quantity.of(mean, unit),
+                Optional.of(Quantity.of(Math.sqrt(squares / (numbers.length - 1)), difference(unit))),
+                Optional.of(reach(numbers, unit)));
+    }
+
+    /**
+     * The pH that has the mean activity of hydrogen ions.
+     *
+     * <p>Formula: pH = −log₁₀(Σ 10⁻ᵖᴴ / n).
+     *
+     * <p>Units: pH in and out.
+     *
+     * <p>Range: at least one reading.
+     *
+     * <p>Source: definition of pH.
+     *
+     * @throws OutsideRange if there is no reading
+     */
+    public static Quantity activityMean(List<Quantity> readings) {
+        double[] numbers = numbers("readings", readings);
+        double sum = 0;
+        for (double number : numbers) {
+            sum += StrictMath.pow(10, -number);
+        }
+        return Quantity.of(-StrictMath.log10(sum / numbers.length), Unit.PH);
+    }
+
+    /**
+     * The mean change of several places, between the smallest and the largest change of one place.
+     *
+     * <p>Formula: d = after − before at each place; mean(d), min(d), max(d).
+     *
+     * <p>Units: readings of one dimension in; their unit out, for a pH a plain number.
+     *
+     * <p>Range: as many readings after as before, at least one.
+     *
+     * <p>Source: definition.
+     *
+     * @throws OutsideRange if the lists differ in length or dimension, or are empty
+     */
+    public static Quantity changes(List<Quantity> before, List<Quantity> after) {
+        double[] from = numbers("before", before);
+        double[] to = numbers("after", after);
+        if (from.length != to.length || before.get(0).dimension() != after.get(0).dimension()) {
+            throw new OutsideRange("after", to.length + " readings, " + after.get(0).dimension().words(),
+                    from.length + " readings, " + before.get(0).dimension().words(), "each place was read before and after");
+        }
+        double factor = after.get(0).unit().factor() / before.get(0).unit().factor();
+        double[] differences = new double[from.length];
+        for (int k = 0; k < from.length; k++) {
+            differences[k] = to[k] * factor - from[k];
+        }
+        return reach(differences, difference(averaged(before.get(0).unit())));
+    }
+
+    private static Quantity reach(double[] numbers, Unit unit) {
+        double least = numbers[0];
+        double most = numbers[0];
+        for (double number : numbers) {
+            least = Math.min(least, number);
+            most = Math.max(most, number);
+        }
+        return Quantity.between(least, Math.min(most, Math.max(least, mean(numbers))), most, unit);
+    }
+
+    private static double mean(double[] numbers) {
+        double sum = 0;
+        for (double number : numbers) {
+            sum += number;
+        }
+        return sum / numbers.length;
+    }
+
+    private static double[] numbers(String input, List<Quantity> readings) {
+        if (readings.isEmpty()) {
+            throw new OutsideRange(input, "none", "at least one reading", "a mean of something");
+        }
+        Unit unit = readings.get(0).unit();
+        double[] numbers = new double[readings.size()];
+        for (int k = 0; k < numbers.length; k++) {
+            if (readings.get(k).dimension() != unit.dimension()) {
+                throw new OutsideRange(input, readings.get(k).dimension().words(), unit.dimension().words(),
+                        "readings of one kind");
+            }
+            numbers[k] = readings.get(k).in(unit);
+        }
+        return numbers;
+    }
+
+    /** The mean of counts is no count. */
+    private static Unit averaged(Unit unit) {
+        return unit == Unit.COUNT ? Unit.NONE : unit;
+    }
+
+    /** The difference of two pH values is no pH. */
+    private static Unit difference(Unit unit) {
+        return unit == Unit.PH ? Unit.NONE : unit;
+    }
+}
