@@ -57,7 +57,7 @@ final class NameEvidence implements Needle.Evidence {
         List<String> before = before(spot);
         List<String> after = after(spot);
         return titled(spot, before) || named(before, after) || initialled(spot, before, after)
-                || isCapital(spot) && (possessive(spot) || plural(spot, before) || !after.isEmpty()
+                || isCapital(spot) && (possessive(spot) || plural(spot) || !after.isEmpty()
                 && NameWords.BEHIND_A_NAME.contains(Folded.letters(after.get(0))));
     }
 
@@ -102,8 +102,19 @@ final class NameEvidence implements Needle.Evidence {
 
     private boolean titled(Spot spot, List<String> before) {
         String behind = spot.text().substring(spot.end(), Math.min(spot.text().length(), spot.end() + REACH)).stripLeading();
-        return !before.isEmpty() && NameWords.TITLES.contains(Folded.letters(before.get(0))) && isCapital(spot)
+        return (!before.isEmpty() && NameWords.TITLES.contains(Folded.letters(before.get(0)))
+                || NameWords.TITLES.contains(Folded.letters(wordBefore(spot)))) && isCapital(spot)
                 || NameWords.HONORIFICS_AFTER.stream().anyMatch(behind::startsWith);
+    }
+
+    /** What stands between the name and the space before it and the space before that; a title may hold a sign, as "Dott.ssa". */
+    private static String wordBefore(Spot spot) {
+        String before = spot.text().substring(Math.max(0, spot.start() - REACH), spot.start()).stripTrailing();
+        int from = before.length();
+        while (from > 0 && !Character.isWhitespace(before.charAt(from - 1)) && before.charAt(from - 1) != '>') {
+            from--;
+        }
+        return before.substring(from);
     }
 
     private boolean named(List<String> before, List<String> after) {
@@ -136,15 +147,16 @@ final class NameEvidence implements Needle.Evidence {
         return POSSESSIVE.matcher(spot.text().substring(spot.end(), Math.min(spot.text().length(), spot.end() + 3))).find();
     }
 
-    private static boolean plural(Spot spot, List<String> before) {
-        return Folded.letters(spot.suffix()).endsWith("s") && !before.isEmpty() && before.get(0).equalsIgnoreCase("the");
+    private static boolean plural(Spot spot) {
+        return Folded.letters(spot.suffix()).endsWith("s") && wordBefore(spot).equalsIgnoreCase("the");
     }
 
     private static boolean isCapital(Spot spot) {
         return !Character.isLowerCase(spot.written().charAt(0));
     }
 
-    private static boolean isEastAsian(String written) {
+    /** Whether a name is written in Chinese, Japanese or Korean signs. */
+    static boolean isEastAsian(String written) {
         Character.UnicodeScript script = Character.UnicodeScript.of(written.codePointAt(0));
         return script == Character.UnicodeScript.HAN || script == Character.UnicodeScript.HANGUL
                 || script == Character.UnicodeScript.KATAKANA || script == Character.UnicodeScript.HIRAGANA;
@@ -174,8 +186,9 @@ final class NameEvidence implements Needle.Evidence {
         while (word.find()) {
             for (String part : CAMEL.split(word.group())) {
                 String letters = Folded.letters(part);
-                if (!letters.isEmpty() && (!NameWords.PARTICLES.contains(letters) || part.length() == 1)
-                        && !(letters.equals("s") && part.length() == 1)) {
+                boolean isSmall = part.length() == 1 && Character.isLowerCase(part.charAt(0));
+                if (!letters.isEmpty() && (!NameWords.PARTICLES.contains(letters) || part.length() == 1 && !isSmall)
+                        && !(isSmall && letters.equals("s"))) {
                     words.add(part);
                 }
             }

@@ -3,6 +3,7 @@ package org.benchleaf.privacy;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Pattern;
 
@@ -12,7 +13,7 @@ final class NameParser {
     private static final int MOST_WORDS = 7;
     private static final Pattern WORD = Pattern.compile("[\\p{L}\\p{M}.'’׳״\"-]+");
     private static final Pattern EAST_ASIAN = Pattern.compile("[\\p{IsHan}\\p{IsHiragana}\\p{IsKatakana}\\p{IsHangul}ー]+");
-    private static final Pattern ATTACHED_PARTICLE = Pattern.compile("(?iu)(?:al|el|ad|ar|as|an|at)[-‐‑](?=\\p{L})");
+    private static final Pattern ATTACHED_PARTICLE = Pattern.compile("(?iu)^(?:(?:al|el|ad|ar|as|an|at)[-‐‑]|[dl]['’])(?=\\p{L})");
 
     private NameParser() {
     }
@@ -51,7 +52,7 @@ final class NameParser {
     private static boolean isInverted(List<String> parts) {
         List<String> before = words(parts.get(0));
         before.removeIf(word -> NameWords.PARTICLES.contains(Folded.letters(word)));
-        return before.size() <= 2 && !before.isEmpty() && !NameWords.TITLES.contains(Folded.letters(before.get(0)))
+        return before.size() <= 2 && !before.isEmpty() && !isTitle(before.get(0))
                 && words(parts.get(1)).stream().noneMatch(NameWords.JOINS::contains);
     }
 
@@ -67,11 +68,11 @@ final class NameParser {
     /** Persons with "and" between them; one without a family's name has that of the next. */
     private static Optional<List<Who>> joined(List<String> words) {
         List<List<String>> groups = new ArrayList<>(List.of(new ArrayList<>()));
-        for (String word : words) {
-            if (NameWords.JOINS.contains(word)) {
+        for (int at = 0; at < words.size(); at++) {
+            if (joins(words, at)) {
                 groups.add(new ArrayList<>());
             } else {
-                groups.get(groups.size() - 1).add(word);
+                groups.get(groups.size() - 1).add(words.get(at));
             }
         }
         List<Who> all = new ArrayList<>();
@@ -93,15 +94,26 @@ final class NameParser {
         return Optional.of(all);
     }
 
+    /** "Ana y Juan Gil" are two, "José Ortega y Gasset" is one: what may stand inside a name joins only whole names. */
+    private static boolean joins(List<String> words, int at) {
+        String word = words.get(at);
+        return NameWords.JOINS.contains(word) && (!NameWords.PARTICLES.contains(Folded.letters(word))
+                || at + 2 < words.size() || !Character.isLetter(word.charAt(0)) || word.length() > 1);
+    }
+
     private static List<String> withoutTitles(List<String> words) {
         List<String> left = new ArrayList<>(words);
-        while (!left.isEmpty() && NameWords.TITLES.contains(Folded.letters(left.get(0)))) {
+        while (!left.isEmpty() && isTitle(left.get(0)) || left.size() > 1 && isParticle(left.get(0)) && isTitle(left.get(1))) {
             left.remove(0);
         }
         while (left.size() > 1 && NameWords.HONOURS.contains(Folded.letters(left.get(left.size() - 1)))) {
             left.remove(left.size() - 1);
         }
         return left;
+    }
+
+    private static boolean isTitle(String word) {
+        return NameWords.TITLES.contains(Folded.letters(word));
     }
 
     private static Optional<Who> person(List<String> written) {
@@ -117,7 +129,7 @@ final class NameParser {
         while (first > 0 && isParticle(words.get(first - 1))) {
             first--;
         }
-        if (isParticle(words.get(last))) {
+        if (Character.isLowerCase(words.get(last).codePointAt(0)) && isParticle(words.get(last))) {
             return Optional.empty();
         }
         return Optional.of(person(words.subList(0, first), words.subList(first, last + 1)));
@@ -125,19 +137,21 @@ final class NameParser {
 
     /** A person whose names are known apart. */
     static Who.Person person(List<String> given, List<String> family) {
-        List<String> particles = new ArrayList<>();
-        List<String> names = new ArrayList<>();
-        for (String word : family) {
-            String bare = ATTACHED_PARTICLE.matcher(word).replaceFirst("");
-            if (isParticle(word) && family.size() > 1) {
-                particles.add(word);
-            } else {
-                names.add(bare);
-            }
+        int first = 0;
+        while (first + 1 < family.size() && isParticle(family.get(first))) {
+            first++;
         }
+        List<String> names = new ArrayList<>(family.subList(first, family.size()));
+        names.set(0, withoutParticle(names.get(0)));
         List<String> before = given.stream().filter(word -> !isParticle(word)
-                && !NameWords.TITLES.contains(Folded.letters(word)) && !NameWords.MAIDEN.contains(Folded.letters(word))).toList();
-        return new Who.Person(before, names.isEmpty() ? family : names, particles);
+                && !isTitle(word) && !NameWords.MAIDEN.contains(Folded.letters(word))).toList();
+        return new Who.Person(before, names, family.subList(0, first));
+    }
+
+    /** A word without a particle that is written to it, as in "al-Rashid" or "d'Amico". */
+    private static String withoutParticle(String word) {
+        String bare = ATTACHED_PARTICLE.matcher(word).replaceFirst("");
+        return bare.substring(0, 1).toUpperCase(Locale.ROOT) + bare.substring(1);
     }
 
     private static boolean isParticle(String word) {

@@ -8,7 +8,8 @@ enum NumberEvidence implements Needle.Evidence {
     MONEY {
         @Override
         public boolean counts(Spot spot) {
-            return spot.isWhole() && isOneSum(spot) && MONEY_WORD.matcher(spot.around(MONEY_REACH)).find();
+            return spot.isWhole() && isOneSum(spot) && MONEY_WORD.matcher(spot.around(
+                    spot.end() - spot.start() < TELLING_SUM ? NUMBER_REACH : MONEY_REACH)).find();
         }
     },
     /** A telephone number, whatever of country and trunk stands before it. */
@@ -32,10 +33,13 @@ enum NumberEvidence implements Needle.Evidence {
                     + "invoice|valor|precio|seguro|tasaci|wert|preis|prix|assur)");
     private static final Pattern NUMBER_WORD = Pattern.compile(
             "(?i)#|№|\\b(?:no|nr|num|number|inv|inventory|acc|accession|box|lot|shelf|item|ref|bay|drawer|cat)\\b");
+    /** A number of two digits stands in many sentences about prices by chance; of three, in few. */
+    private static final int TELLING_SUM = 3;
     private static final int MONEY_REACH = 40;
     private static final int NUMBER_REACH = 16;
     private static final Pattern SUM = Pattern.compile("\\d+([ ,.'’\\u00A0\\u2009\\u202F]\\d{3})*([.,]\\d{2})?");
-    private static final int MOST_CODES = 5;
+    /** As in "011 972 0": a way out of the country, its code, and what is dialled inside it. */
+    private static final int MOST_CODES = 7;
 
     /** Whether it is a number as people write sums of money, and not the decimals of a longer one. */
     private static boolean isOneSum(Spot spot) {
@@ -54,7 +58,7 @@ enum NumberEvidence implements Needle.Evidence {
     private static int startOfNumber(Spot spot) {
         int at = spot.start();
         for (int back = at - 1; back >= 0 && "0123456789 ()+-/.\u00A0\u2009\u202F\u2011".indexOf(spot.text().charAt(back)) >= 0; back--) {
-            if (!Character.isWhitespace(spot.text().charAt(back))) {
+            if (Character.isDigit(spot.text().charAt(back)) || "+(".indexOf(spot.text().charAt(back)) >= 0) {
                 at = back;
             }
         }

@@ -2,10 +2,8 @@ package org.benchleaf.privacy;
 
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
-import java.util.Base64;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -26,7 +24,7 @@ import org.benchleaf.publish.SiteFile;
  */
 public final class PrivateScan {
 
-    private static final int SHORTEST_ENCODED = 6;
+    private static final int SHORTEST_ENCODED = 4;
 
     private final Map<String, List<Needle>> needles = new HashMap<>();
     private final Map<String, Needle> encoded = new HashMap<>();
@@ -44,12 +42,12 @@ public final class PrivateScan {
         this.exact = new WordFinder(encoded.keySet());
     }
 
-    private void take(String caseId, FactReader.Facts facts, boolean wholeOnly) {
-        facts.needles().stream().filter(needle -> needle.isWhole() || !wholeOnly).forEach(needle ->
+    private void take(String caseId, Needles facts, boolean wholeOnly) {
+        facts.spellings().stream().filter(needle -> needle.isWhole() || !wholeOnly).forEach(needle ->
                 needles.computeIfAbsent(needle.letters(), letters -> new ArrayList<>(1)).add(needle));
         if (!wholeOnly) {
             messages.addAll(facts.messages());
-            facts.texts().forEach((text, field) -> encodings(text.strip()).forEach(form ->
+            facts.texts().forEach((text, field) -> encodings(text).forEach(form ->
                     encoded.putIfAbsent(form, new Needle(form, caseId, field, true, spot -> true))));
         }
     }
@@ -148,8 +146,10 @@ public final class PrivateScan {
                 String where = prefix + (reading.how().isEmpty() ? "in its text" : reading.how());
                 search(text ? folded : inBytes, reading, where, text && reading.how().isEmpty() && prefix.isEmpty());
             }
-            String single = text ? readings.get(0).text() : new String(bytes, StandardCharsets.ISO_8859_1);
-            exact.find(single, (start, word) -> note(encoded.get(word), Place.file(path), prefix + "encoded"));
+            if (!text) {
+                exact.find(new String(bytes, StandardCharsets.ISO_8859_1),
+                        (start, word) -> note(encoded.get(word), Place.file(path), prefix + "inside its bytes, as UTF-16"));
+            }
         }
 
         private void search(WordFinder finder, Searchable.Read reading, String where, boolean placed) {
@@ -182,24 +182,10 @@ public final class PrivateScan {
         return Place.at(new SourceText(path, ""), line, offset - lineStart + 1);
     }
 
-    /** The value as it looks in base64, whatever stands before it, and as UTF-16, seen as single bytes. */
+    /** The value as it looks as UTF-16, seen as single bytes. */
     private static Set<String> encodings(String value) {
-        Set<String> forms = new LinkedHashSet<>();
-        byte[] bytes = value.getBytes(StandardCharsets.UTF_8);
-        if (bytes.length < SHORTEST_ENCODED) {
-            return forms;
-        }
-        for (int shift = 0; shift < 3; shift++) {
-            byte[] shifted = new byte[bytes.length + shift];
-            System.arraycopy(bytes, 0, shifted, shift, bytes.length);
-            String whole = Base64.getEncoder().withoutPadding().encodeToString(shifted);
-            // The first and last signs also depend on what stands beside the value.
-            String sure = whole.substring(shift == 0 ? 0 : shift + 1, (shifted.length / 3) * 4);
-            forms.add(sure);
-            forms.add(sure.replace('+', '-').replace('/', '_'));
-        }
-        forms.add(new String(value.getBytes(StandardCharsets.UTF_16LE), StandardCharsets.ISO_8859_1));
-        forms.add(new String(value.getBytes(StandardCharsets.UTF_16BE), StandardCharsets.ISO_8859_1));
-        return forms;
+        return value.length() < SHORTEST_ENCODED ? Set.of()
+                : Set.of(new String(value.getBytes(StandardCharsets.UTF_16LE), StandardCharsets.ISO_8859_1),
+                        new String(value.getBytes(StandardCharsets.UTF_16BE), StandardCharsets.ISO_8859_1));
     }
 }

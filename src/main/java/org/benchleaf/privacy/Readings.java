@@ -3,6 +3,7 @@ package org.benchleaf.privacy;
 import java.io.ByteArrayOutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Base64;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
@@ -15,6 +16,11 @@ final class Readings {
     private static final Pattern ESCAPE = Pattern.compile(
             "&#(\\d{1,7});?|&#[xX]([0-9a-fA-F]{1,6});?|&([a-zA-Z]{2,8});|((?:%[0-9a-fA-F]{2})+)"
                     + "|\\\\u\\{([0-9a-fA-F]{1,6})}|\\\\u([0-9a-fA-F]{4})|\\\\x([0-9a-fA-F]{2})|\\\\([nrtbf\"'/\\\\])");
+    private static final Pattern BASE64 = Pattern.compile(
+            "[A-Za-z0-9+/_-]{8,}+(?:\\r?\\n[ \\t]*+[A-Za-z0-9+/_-]{8,}+)*+");
+    private static final Pattern LINE_BREAK = Pattern.compile("\\s+");
+    private static final int SIGNS_AT_ONCE = 4;
+    private static final int LONG_RUN = 16;
     private static final String BEGINS_ESCAPE = "&%\\";
     private static final int LONGEST_TAG = 2000;
     /** The named signs that letters of European names come as; every other name counts as a sign between words. */
@@ -45,6 +51,10 @@ final class Readings {
             readings.add(new Reading("written with escapes", undone));
             now = undone;
         }
+        String decoded = decoded(text);
+        if (!decoded.isEmpty()) {
+            readings.add(new Reading("in base64", decoded));
+        }
         if (now.indexOf('<') >= 0) {
             readings.add(new Reading("with marks between its letters", withoutTags(now)));
         }
@@ -61,6 +71,31 @@ final class Readings {
         }
         readings.add(new Reading("inside its bytes, as UTF-8", new String(bytes, StandardCharsets.UTF_8)));
         return readings;
+    }
+
+    /** Every run of letters that gives words when it is taken as base64, wherever in a long run they begin. */
+    private static String decoded(String text) {
+        StringBuilder decoded = new StringBuilder();
+        Matcher run = BASE64.matcher(text);
+        while (run.find()) {
+            String signs = LINE_BREAK.matcher(run.group()).replaceAll("").replace('-', '+').replace('_', '/');
+            int starts = signs.length() < LONG_RUN ? 1 : SIGNS_AT_ONCE;
+            for (int from = 0; from < starts; from++) {
+                // A last sign by itself holds no whole byte.
+                int to = signs.length() - ((signs.length() - from) % SIGNS_AT_ONCE == 1 ? 1 : 0);
+                String words = new String(Base64.getDecoder().decode(signs.substring(from, to)), StandardCharsets.UTF_8);
+                if (isWords(words)) {
+                    decoded.append(words).append('\n');
+                }
+            }
+        }
+        return decoded.toString();
+    }
+
+    /** Whether most of it is signs that a text may hold; of bytes taken by chance half are none. */
+    private static boolean isWords(String text) {
+        long wrong = text.chars().filter(c -> c == '\uFFFD' || c < ' ' && !Character.isWhitespace(c)).count();
+        return wrong * SIGNS_AT_ONCE <= text.length();
     }
 
     private static boolean hasEscapes(String text) {

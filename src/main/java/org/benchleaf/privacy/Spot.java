@@ -9,6 +9,10 @@ package org.benchleaf.privacy;
  */
 record Spot(String text, int start, int end) {
 
+    private static final char AFTER_LATIN = 0x0250;
+    private static final char LATIN_ADDITIONS = 0x1E00;
+    private static final char AFTER_LATIN_ADDITIONS = 0x1F00;
+
     /** Whether the word stands alone: no letter goes on before or after it. */
     boolean isWhole() {
         return isEdge(start - 1, start) && isEdge(end - 1, end);
@@ -42,7 +46,7 @@ record Spot(String text, int start, int end) {
         return text.substring(start, end);
     }
 
-    /** Whether a word ends between two neighbours: at a sign, or where small letter meets capital or letter meets digit. */
+    /** Whether a word ends between two neighbours: at a sign, or where small letter meets capital, letter meets digit or Latin another script. */
     private boolean isEdge(int left, int right) {
         if (left < 0 || right >= text.length()) {
             return true;
@@ -51,6 +55,11 @@ record Spot(String text, int start, int end) {
         char b = text.charAt(right);
         return !Folded.isOfWord(a) || !Folded.isOfWord(b)
                 || Character.isLowerCase(a) && Character.isUpperCase(b)
-                || Character.isDigit(a) != Character.isDigit(b);
+                || Character.isDigit(a) != Character.isDigit(b)
+                || isLatin(a) != isLatin(b) && Character.isLetter(a) && Character.isLetter(b);
+    }
+
+    private static boolean isLatin(char letter) {
+        return letter < AFTER_LATIN || letter >= LATIN_ADDITIONS && letter < AFTER_LATIN_ADDITIONS;
     }
 }
