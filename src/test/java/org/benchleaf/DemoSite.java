@@ -67,7 +67,7 @@ public record DemoSite(Library library, List<CasePages> cases, SitePages site, L
         List<CasePages> cases = new ArrayList<>();
         List<String> leftOut = new ArrayList<>();
         for (Path folder : CaseReader.folders(CONTENT)) {
-            Checked checked = CaseChecker.check(CaseReader.read(CONTENT, folder), library, DAY);
+            Checked checked = CaseChecker.check(CaseReader.read(CONTENT, folder), library, DAY, new Deriver(library)::ph);
             Derived derived = Deriver.derive(checked.treatment().orElseThrow(), checked.findings(), library);
             if (checked.messages().hasErrors() || derived.messages().hasErrors()) {
                 leftOut.add(Stream.of(checked.messages(), derived.messages())
@@ -87,7 +87,7 @@ public record DemoSite(Library library, List<CasePages> cases, SitePages site, L
 
     /** One case of the demo, worked out. */
     public static WorkedCase worked(String caseId, Library library) {
-        Checked checked = CaseChecker.check(CaseReader.read(CONTENT, CONTENT.resolve("cases").resolve(caseId)), library, DAY);
+        Checked checked = CaseChecker.check(CaseReader.read(CONTENT, CONTENT.resolve("cases").resolve(caseId)), library, DAY, new Deriver(library)::ph);
         return Deriver.derive(checked.treatment().orElseThrow(), checked.findings(), library).worked();
     }
 

@@ -70,7 +70,7 @@ final class WholeLine {
 
     /** A case, read and checked. */
     static Checked checked(Path content, Path folder, CheckedLibrary library) {
-        return CaseChecker.check(CaseReader.read(content, folder), library.library(), DAY);
+        return CaseChecker.check(CaseReader.read(content, folder), library.library(), DAY, new Deriver(library.library())::ph);
     }
 
     /** What is wrong with how the program took a case up to the check. */

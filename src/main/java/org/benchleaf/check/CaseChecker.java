@@ -7,6 +7,7 @@ import org.benchleaf.message.FormMessages;
 import org.benchleaf.message.Messages;
 import org.benchleaf.model.Finding;
 import org.benchleaf.model.Library;
+import org.benchleaf.model.LiquidPh;
 import org.benchleaf.model.TreatmentCase;
 import org.benchleaf.read.Draft;
 import org.benchleaf.read.Node;
@@ -31,8 +32,9 @@ public final class CaseChecker {
      * @param draft as it was read
      * @param library what all cases share
      * @param today the day of the run, against which days are compared
+     * @param ph works out the pH that neither the case nor the studio states
      */
-    public static Checked check(Draft draft, Library library, LocalDate today) {
+    public static Checked check(Draft draft, Library library, LocalDate today, LiquidPh ph) {
         if (draft.root().isEmpty()) {
             return new Checked(Optional.empty(), List.of(), draft.messages());
         }
@@ -58,7 +60,7 @@ public final class CaseChecker {
         }
         // A slip in the story alone does not keep the rules from being asked.
         List<Finding> claims = ClaimChecks.review(read, library.reference(), messages);
-        Review review = TradeRules.review(read, library, today, claims);
+        Review review = TradeRules.review(read, library, today, ph, claims);
         messages.addAll(review.messages());
         PictureChecks.review(read, messages);
         return new Checked(Optional.of(read), review.findings(), messages);

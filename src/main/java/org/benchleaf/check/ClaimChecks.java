@@ -172,7 +172,7 @@ final class ClaimChecks {
         Optional<Reason> reason = source.reasons().stream().filter(one -> one.rule().equals(rule)).findFirst();
         if (reason.isPresent()) {
             answered.add(new Finding(rule, Optional.empty(), wording.where() + " says '" + shown + "'.",
-                    Optional.of(reason.get().why()), false));
+                    Optional.of(reason.get().why()), false, Finding.Standing.ANSWERED));
         } else {
             messages.add(message.at(written(words, wording.place()), "where", wording.where(), hole, shown,
                     "instead", instead));

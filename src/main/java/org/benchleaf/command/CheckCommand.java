@@ -111,7 +111,7 @@ public final class CheckCommand implements Callable<Integer> {
 
     private Messages check(Path folder, Draft draft, CheckedLibrary library, Deriver deriver, PrivateScan others) {
         LocalDate today = LocalDate.now(clock);
-        Checked checked = CaseChecker.check(draft, library.library(), today);
+        Checked checked = CaseChecker.check(draft, library.library(), today, deriver::ph);
         Messages messages = new Messages();
         messages.addAll(checked.messages());
         PrivateScan own = PrivateScan.ofCase(draft.id(),

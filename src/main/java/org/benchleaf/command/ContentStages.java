@@ -105,7 +105,7 @@ final class ContentStages implements Stages {
     @Override
     public Checked check(Path caseFolder) {
         Draft draft = CaseReader.read(content, caseFolder);
-        org.benchleaf.check.Checked checked = CaseChecker.check(draft, library.library(), day);
+        org.benchleaf.check.Checked checked = CaseChecker.check(draft, library.library(), day, deriver::ph);
         Messages messages = new Messages();
         messages.addAll(checked.messages());
         if (checked.treatment().isEmpty()) {

@@ -80,7 +80,8 @@ public final class FiguresCommand implements Callable<Integer> {
             return read;
         });
         CheckedLibrary library = LibraryChecker.check(LibraryReader.read(content));
-        Checked checked = CaseChecker.check(draft.join(), library.library(), LocalDate.now());
+        Deriver deriver = new Deriver(library.library());
+        Checked checked = CaseChecker.check(draft.join(), library.library(), LocalDate.now(), deriver::ph);
         Messages messages = new Messages();
         messages.addAll(library.messages());
         messages.addAll(checked.messages());
@@ -88,8 +89,7 @@ public final class FiguresCommand implements Callable<Integer> {
             tell(messages);
             return CONTENT_HAS_ERRORS;
         }
-        Derived derived = new Deriver(library.library())
-                .derive(checked.treatment().get(), checked.findings(), sheets);
+        Derived derived = deriver.derive(checked.treatment().get(), checked.findings(), sheets);
         messages.addAll(derived.messages());
         tell(messages);
         if (messages.hasErrors()) {

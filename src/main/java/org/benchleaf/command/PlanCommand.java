@@ -81,12 +81,13 @@ public final class PlanCommand implements Callable<Integer> {
 
     private Optional<ClassSchedule> schedule(CourseClass course, CheckedLibrary library, Messages messages) {
         Path folder = content.resolve("cases").resolve(course.caseId());
-        Checked checked = CaseChecker.check(CaseReader.read(content, folder), library.library(), LocalDate.now());
+        Deriver deriver = new Deriver(library.library());
+        Checked checked = CaseChecker.check(CaseReader.read(content, folder), library.library(), LocalDate.now(), deriver::ph);
         messages.addAll(checked.messages());
         if (messages.hasErrors() || checked.treatment().isEmpty()) {
             return Optional.empty();
         }
-        ClassScheduler scheduler = new ClassScheduler(new Deriver(library.library()), course, checked.treatment().get());
+        ClassScheduler scheduler = new ClassScheduler(deriver, course, checked.treatment().get());
         Optional<ClassSchedule> schedule = scheduler.schedule();
         messages.addAll(scheduler.messages());
         return schedule;

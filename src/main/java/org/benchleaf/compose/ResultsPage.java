@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.benchleaf.model.Finding;
 import org.benchleaf.model.Matrix;
@@ -43,7 +44,7 @@ final class ResultsPage implements CasePageMaker {
         data.results().forEach(result -> sheet.add(result.make()));
         baths(sheet, desk, data).ifPresent(sheet::add);
         sheet.add(times(sheet, desk));
-        findings(sheet, desk).ifPresent(sheet::add);
+        findings(sheet, desk).forEach(sheet::add);
         files(sheet, desk, data).ifPresent(sheet::add);
         sheet.linkedData(Json.text(data.linkedData()));
         return desk.finish(sheet, this, words.say("results.page-description", "case", desk.treatment().title()));
@@ -76,19 +77,39 @@ final class ResultsPage implements CasePageMaker {
                 times.chart(List.of(times.data().table(ResultData.link(sheet, desk, times.data()))))));
     }
 
-    /** How the rules of the trade were answered, for colleagues. */
-    private static Optional<Section> findings(Sheet sheet, CaseDesk desk) {
-        Words words = sheet.words();
-        Map<String, String> statements = statements(words, desk);
+    /** How the rules of the trade were answered, for colleagues: answered or advised, not told, kept. */
+    private static List<Section> findings(Sheet sheet, CaseDesk desk) {
+        List<Section> sections = new ArrayList<>();
+        answers(sheet, desk, Set.of(Finding.Standing.ANSWERED, Finding.Standing.ADVISED))
+                .ifPresent(facts -> sections.add(section(sheet, "findings", facts)));
+        answers(sheet, desk, Set.of(Finding.Standing.NOT_TOLD))
+                .ifPresent(facts -> sections.add(section(sheet, "findings-not-told", facts)));
+        List<LinkList.Entry> kept = desk.worked().findings().stream()
+                .filter(finding -> finding.standing() == Finding.Standing.KEPT)
+                .map(finding -> new LinkList.Entry(Link.to(finding.what(), sheet.way(Paths.RULES + "#"
+                        + RulesPage.anchor(finding.rule()))), "")).toList();
+        if (!kept.isEmpty()) {
+            sections.add(section(sheet, "findings-kept", new LinkList(kept)));
+        }
+        return sections;
+    }
+
+    private static Section section(Sheet sheet, String key, Block block) {
+        return new Section(key, sheet.words().say(key + ".heading"), Optional.of(sheet.words().say(key + ".lead")), List.of(block));
+    }
+
+    private static Optional<Facts> answers(Sheet sheet, CaseDesk desk, Set<Finding.Standing> standings) {
+        Map<String, String> statements = statements(sheet.words(), desk);
         Map<String, List<Fact>> byRule = new LinkedHashMap<>();
         for (Finding finding : desk.worked().findings()) {
-            String rule = statements.getOrDefault(finding.rule(), finding.what());
-            byRule.computeIfAbsent(rule, any -> new ArrayList<>()).add(new Fact(rule,
-                    answer(sheet, desk, finding, statements.containsKey(finding.rule()))));
+            if (standings.contains(finding.standing())) {
+                String rule = statements.getOrDefault(finding.rule(), finding.what());
+                byRule.computeIfAbsent(rule, any -> new ArrayList<>()).add(new Fact(rule,
+                        answer(sheet, desk, finding, statements.containsKey(finding.rule()))));
+            }
         }
         List<Fact> facts = byRule.values().stream().flatMap(List::stream).toList();
-        return facts.isEmpty() ? Optional.empty() : Optional.of(new Section("findings", words.say("findings.heading"),
-                Optional.of(words.say("findings.lead")), List.of(new Facts(facts))));
+        return facts.isEmpty() ? Optional.empty() : Optional.of(new Facts(facts));
     }
 
     private static Map<String, String> statements(Words words, CaseDesk desk) {
@@ -104,12 +125,18 @@ final class ResultsPage implements CasePageMaker {
         Words words = sheet.words();
         String step = finding.step().flatMap(desk.treatment()::step).map(one -> words.say("findings.at-step", "step",
                 words.term("step-kind", one.kind().word()))).orElse("");
-        String told = finding.reason().map(reason -> words.say("findings.answered", "reason", reason))
+        String told = finding.standing() == Finding.Standing.NOT_TOLD ? notTold(words, finding)
+                : finding.reason().map(reason -> words.say("findings.answered", "reason", reason))
                 .orElseGet(() -> words.say("findings.advice", "what", finding.what()));
         String rule = !known ? Html.escape(finding.rule()) : "<a href=\"" + Html.escape(sheet.way(Paths.RULES + "#"
                 + RulesPage.anchor(finding.rule()))) + "\">" + Html.escape(words.say("findings.rule", "rule",
                 finding.rule())) + "</a>";
         return new Html(Html.escape(step + told) + " (" + rule + ")");
+    }
+
+    private static String notTold(Words words, Finding finding) {
+        return finding.reason().map(reason -> words.say("findings-not-told.answered", "what", finding.what(), "reason", reason))
+                .orElse(finding.what());
     }
 
     private static Optional<Section> files(Sheet sheet, CaseDesk desk, ResultData data) {

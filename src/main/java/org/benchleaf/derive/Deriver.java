@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import org.benchleaf.message.FigureMessages;
 import org.benchleaf.message.Messages;
@@ -64,6 +65,14 @@ public final class Deriver {
         Citations.check(source, figures.keySet(), messages);
         return new Derived(new WorkedCase(source, figures, timeline, inOrder(work, timeline), results,
                 assessment.hazards(), assessment.care(), assessment.findings(), classes(source)), messages);
+    }
+
+    /** The pH of the liquids of a case by their equilibrium, as a function of their ids; see {@link org.benchleaf.model.LiquidPh}. */
+    public Function<String, Optional<Quantity>> ph(TreatmentCase source) {
+        Messages unheard = new Messages();
+        Compositions compositions = new Compositions(new Bench(source, library, Scale.sheets(1),
+                new Ledger(calculations, library.methods(), unheard), new Uses(), tolerances, unheard));
+        return id -> compositions.of(id).ph();
     }
 
     private List<ClassPlan> classes(TreatmentCase source) {

@@ -110,7 +110,8 @@ final class Exposure {
         Optional<Reason> reason = bench.source().reasons().stream().filter(one -> one.rule().equals(RULE))
                 .filter(one -> one.step().map(step.id()::equals).orElse(true)).findFirst();
         if (chamber.noIgnition() && reason.isPresent()) {
-            findings.add(new Finding(RULE, Optional.of(step.id()), what, Optional.of(reason.get().why()), true));
+            findings.add(new Finding(RULE, Optional.of(step.id()), what, Optional.of(reason.get().why()), true,
+                    Finding.Standing.ANSWERED));
         } else {
             bench.messages().add(message);
         }

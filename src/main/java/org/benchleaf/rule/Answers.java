@@ -1,10 +1,13 @@
 package org.benchleaf.rule;
 
 import java.time.LocalDate;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.BiFunction;
 import java.util.function.BiPredicate;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
@@ -17,13 +20,17 @@ import org.benchleaf.model.Permission;
 import org.benchleaf.model.Proposal;
 import org.benchleaf.model.SpotTest;
 import org.benchleaf.model.Step;
+import org.benchleaf.model.StepKind;
 import org.benchleaf.quantity.Dimension;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.QuantityReader;
 import org.benchleaf.quantity.Unit;
 
-/** Whether a condition holds of what it is asked of: the meaning of every building block. */
+/** Whether a condition holds of what it is asked of, or cannot be told: the meaning of every building block. */
 final class Answers {
+
+    /** Kinds of step that nobody does without a tool. */
+    private static final Set<StepKind> CLEANING = EnumSet.of(StepKind.SURFACE_CLEANING, StepKind.MOULD_REMOVAL);
 
     private final CaseFacts facts;
     private final Fields fields;
@@ -35,12 +42,13 @@ final class Answers {
         this.readings = new Readings(facts);
     }
 
-    boolean holds(Condition condition, Asked asked) {
+    /** Whether all clauses hold; it cannot be told where a fact is missing that would decide it. */
+    Judgement answer(Condition condition, Asked asked) {
         Of of = new Of(asked);
-        return condition.clauses().stream().allMatch(clause -> clause.ask(of));
+        return Judgement.all(condition.clauses().stream(), clause -> clause.ask(of));
     }
 
-    private final class Of implements Condition.Kinds<Boolean> {
+    private final class Of implements Condition.Kinds<Judgement> {
 
         private final Asked asked;
 
@@ -49,51 +57,56 @@ final class Answers {
         }
 
         @Override
-        public Boolean anyOf(Condition.AnyOf clause) {
-            return clause.conditions().stream().anyMatch(condition -> holds(condition, asked));
+        public Judgement anyOf(Condition.AnyOf clause) {
+            return Judgement.any(clause.conditions().stream(), condition -> answer(condition, asked));
         }
 
         @Override
-        public Boolean noneOf(Condition.NoneOf clause) {
-            return clause.conditions().stream().noneMatch(condition -> holds(condition, asked));
+        public Judgement noneOf(Condition.NoneOf clause) {
+            return Judgement.any(clause.conditions().stream(), condition -> answer(condition, asked)).not();
         }
 
         @Override
-        public Boolean block(Condition.Block clause) {
+        public Judgement block(Condition.Block clause) {
             return answer(clause.block(), clause.given(), asked);
         }
     }
 
-    private boolean answer(BuildingBlock block, Condition.Given given, Asked asked) {
+    private Judgement answer(BuildingBlock block, Condition.Given given, Asked asked) {
         return switch (block) {
-            case HAS -> given.fields().stream().allMatch(field -> fields.value(field, asked).isPresent());
+            case HAS -> Judgement.all(given.fields().stream(), field -> fields.has(field, asked));
             case SAYS -> says(given.fieldWords(), asked);
-            case ABOVE -> limits(given.limits(), asked, (fact, limit) -> fact.above(limit).orElse(false));
-            case AT_MOST -> limits(given.limits(), asked, (fact, limit) -> !fact.above(limit).orElse(true));
-            case AT_LEAST -> limits(given.limits(), asked, (fact, limit) -> !fact.below(limit).orElse(true));
-            case BELOW -> limits(given.limits(), asked, (fact, limit) -> fact.below(limit).orElse(false));
-            case MORE_THAN -> pairs(given.pairs(), asked, (one, other) -> one.moreThan(other).orElse(false));
-            case NO_MORE_THAN -> pairs(given.pairs(), asked, (one, other) -> !one.moreThan(other).orElse(true));
+            case ABOVE -> anyAmount(given.limits(), asked, Fact::above);
+            case BELOW -> anyAmount(given.limits(), asked, Fact::below);
+            case AT_MOST -> everyAmount(given.limits(), asked, Fact::above, Fact::below);
+            case AT_LEAST -> everyAmount(given.limits(), asked, Fact::below, Fact::above);
+            case MORE_THAN -> pairs(given.pairs(), asked);
+            case NO_MORE_THAN -> Judgement.all(given.pairs().entrySet().stream(),
+                    pair -> moreThan(pair.getKey(), pair.getValue(), asked).not());
             case RATIO -> ratio(given, asked);
+            case TOUCHES -> asked.step().map(step -> touches(step, given, asked)).orElse(Judgement.NO);
+            case SOME_STEP -> anyStep(facts.order.all(), given, asked);
+            case EARLIER_STEP -> anyStep(asked.step().map(facts.order::before).orElse(List.of()), given, asked);
+            case LATER_STEP -> anyStep(asked.step().map(facts.order::after).orElse(List.of()), given, asked);
+            case FOLLOWING_STEP -> anyStep(asked.step().map(facts.order::following).orElse(List.of()), given, asked);
+            case LIQUID -> liquid(given.words(), asked);
+            case SOME_LIQUID -> someLiquid(given, asked);
+            case FIXED -> fixed(asked);
+            case TOOL -> tool(given.words(), asked);
+            case LAYER -> asked.layer().map(layer -> layer(layer, given.words())).orElse(Judgement.NO);
+            default -> Judgement.of(isRecorded(block, given, asked));
+        };
+    }
+
+    /** The blocks that ask what the file records, which can always be told. */
+    private boolean isRecorded(BuildingBlock block, Condition.Given given, Asked asked) {
+        return switch (block) {
             case OBSERVED -> given.fields().stream().allMatch(field -> fields.value(field, asked)
                     .filter(fact -> fact.words().stream().noneMatch(Answers::isOnlyATime)).isPresent());
             case KIND -> asked.step().filter(step -> given.words().contains(step.kind().word())).isPresent();
             case PART -> asked.step().filter(step -> step.parts().stream().map(Part::word)
                     .anyMatch(given.words()::contains)).isPresent();
-            case TOUCHES -> asked.step().filter(step -> facts.touches(step)
-                    .filter(touch -> asked.layer().map(Layer::name).map(touch.layer().orElseThrow().name()::equals).orElse(true))
-                    .anyMatch(touch -> inner(given, touch))).isPresent();
-            case SOME_STEP -> facts.order.all().stream().anyMatch(step -> inner(given, asked.at(step)));
-            case EARLIER_STEP -> asked.step().map(facts.order::before).orElse(List.of()).stream()
-                    .anyMatch(step -> inner(given, asked.at(step)));
-            case LATER_STEP -> asked.step().map(facts.order::after).orElse(List.of()).stream()
-                    .anyMatch(step -> inner(given, asked.at(step)));
-            case FOLLOWING_STEP -> asked.step().map(facts.order::following).orElse(List.of()).stream()
-                    .anyMatch(step -> inner(given, asked.at(step)));
-            case LIQUID -> liquids(asked).anyMatch(liquid -> facts.liquids.answers(liquid, given.words()));
-            case TOOL -> given.words().stream().anyMatch(word -> hasTool(asked, word));
             case TOOLS -> given.words().stream().allMatch(word -> hasTool(asked, word));
-            case LAYER -> asked.layer().filter(layer -> layer.isOneOf(given.words())).isPresent();
             case KNOWN_LAYER -> asked.layer().filter(layer -> !layer.rows().isEmpty()).isPresent();
             case MATRIX -> asked.layer().filter(layer -> given.named().entrySet().stream()
                     .allMatch(cell -> verdict(layer, cell.getKey(), cell.getValue()))).isPresent();
@@ -103,7 +116,6 @@ final class Answers {
             case DWELL -> dwells(asked, given.numbers().get("limit"), false);
             case DWELL_MOST -> dwells(asked, given.numbers().get("limit"), true);
             case END_POINT -> asked.step().filter(EndPoint::isReached).isPresent();
-            case FIXED -> onStepAndLayer(asked, facts::fixedBefore);
             case PROTECTED -> onStepAndLayer(asked, (step, layer) -> asked.liquid()
                     .filter(liquid -> facts.protectedAt(step, layer, liquid)).isPresent());
             case AGREED -> asked.step().filter(this::agreed).isPresent();
@@ -118,47 +130,109 @@ final class Answers {
                     .filter(pair -> given.fields().stream().allMatch(field ->
                             fields.value(field, asked).equals(fields.value(field, Asked.of(pair))))).isPresent();
             case APART -> asked.result().filter(result -> readings.keptApart(result, given.words())).isPresent();
+            default -> throw new IllegalArgumentException("'" + block.word() + "' asks for more than what is recorded");
         };
     }
 
-    private boolean inner(Condition.Given given, Asked asked) {
-        return given.inner().filter(condition -> holds(condition, asked)).isPresent();
+    private Judgement inner(Condition.Given given, Asked asked) {
+        return given.inner().map(condition -> answer(condition, asked)).orElse(Judgement.NO);
     }
 
-    private boolean says(Map<CaseField, List<String>> wanted, Asked asked) {
-        return wanted.entrySet().stream().allMatch(entry -> fields.value(entry.getKey(), asked)
-                .filter(fact -> fact.words().stream().anyMatch(text ->
-                        entry.getValue().stream().anyMatch(word -> Words.holds(text, word)))).isPresent());
+    private Judgement anyStep(List<Step> steps, Condition.Given given, Asked asked) {
+        return Judgement.any(steps.stream(), step -> inner(given, asked.at(step)));
     }
 
-    private boolean limits(Map<CaseField, Quantity> wanted, Asked asked, BiPredicate<Fact, Quantity> test) {
-        return wanted.entrySet().stream().allMatch(entry -> fields.value(entry.getKey(), asked)
-                .filter(fact -> test.test(fact, entry.getValue())).isPresent());
+    private Judgement touches(Step step, Condition.Given given, Asked asked) {
+        return Judgement.any(facts.touches(step).filter(touch -> asked.layer().map(Layer::name)
+                .map(touch.layer().orElseThrow().name()::equals).orElse(true)), touch -> inner(given, touch));
     }
 
-    private boolean pairs(Map<CaseField, CaseField> wanted, Asked asked, BiPredicate<Fact, Fact> test) {
-        return wanted.entrySet().stream().allMatch(entry -> fields.value(entry.getKey(), asked)
-                .filter(one -> fields.value(entry.getValue(), asked).filter(other -> test.test(one, other)).isPresent())
-                .isPresent());
+    private Judgement says(Map<CaseField, List<String>> wanted, Asked asked) {
+        return Judgement.all(wanted.entrySet().stream(), entry -> fields.ask(entry.getKey(), asked,
+                fact -> Judgement.of(fact.words().stream().anyMatch(text ->
+                        entry.getValue().stream().anyMatch(word -> Words.holds(text, word))))));
     }
 
-    private boolean ratio(Condition.Given given, Asked asked) {
-        Optional<Double> of = fields.value(given.fields().get(0), asked).flatMap(Fact::usual);
-        Optional<Double> to = fields.value(given.fields().get(1), asked).flatMap(Fact::usual);
-        if (of.isEmpty() || to.isEmpty()) {
-            return false;
-        }
-        double wanted = to.get() * given.numbers().get("is").value();
+    /** Whether each field lies beyond its limit, for any of the liquids where it speaks of liquids. */
+    private Judgement anyAmount(Map<CaseField, Quantity> limits, Asked asked, BiFunction<Fact, Quantity, Optional<Boolean>> beyond) {
+        return Judgement.all(limits.entrySet().stream(), entry -> Judgement.any(fields.askedOf(entry.getKey(), asked),
+                one -> fields.ask(entry.getKey(), one, fact -> Judgement.of(beyond.apply(fact, entry.getValue()).orElse(false)))));
+    }
+
+    /** Whether each field stays within its limit with every liquid; a range on both sides of it leaves that open. */
+    private Judgement everyAmount(Map<CaseField, Quantity> limits, Asked asked, BiFunction<Fact, Quantity, Optional<Boolean>> beyond,
+            BiFunction<Fact, Quantity, Optional<Boolean>> within) {
+        return Judgement.all(limits.entrySet().stream(), entry -> Judgement.all(fields.askedOf(entry.getKey(), asked),
+                one -> fields.ask(entry.getKey(), one, fact -> {
+                    boolean passes = beyond.apply(fact, entry.getValue()).orElse(true);
+                    boolean alsoWithin = within.apply(fact, entry.getValue()).orElse(false);
+                    return passes && alsoWithin ? Judgement.cannotTell(MissingFact.straddling(entry.getKey(), one))
+                            : Judgement.of(!passes);
+                })));
+    }
+
+    private Judgement pairs(Map<CaseField, CaseField> wanted, Asked asked) {
+        return Judgement.all(wanted.entrySet().stream(), pair -> moreThan(pair.getKey(), pair.getValue(), asked));
+    }
+
+    private Judgement moreThan(CaseField one, CaseField other, Asked asked) {
+        return fields.ask(one, asked, first -> fields.ask(other, asked,
+                second -> Judgement.of(first.moreThan(second).orElse(false))));
+    }
+
+    private Judgement ratio(Condition.Given given, Asked asked) {
+        CaseField of = given.fields().get(0);
+        CaseField to = given.fields().get(1);
+        return fields.ask(of, asked, first -> fields.ask(to, asked, second -> Judgement.of(first.usual()
+                .flatMap(one -> second.usual().map(other -> isRatio(one, other, given))).orElse(false))));
+    }
+
+    private static boolean isRatio(double of, double to, Condition.Given given) {
+        double wanted = to * given.numbers().get("is").value();
         Quantity within = given.numbers().get("within");
-        return Math.abs(of.get() - wanted) <= within.value() * within.unit().factor() * Math.abs(wanted);
+        return Math.abs(of - wanted) <= within.value() * within.unit().factor() * Math.abs(wanted);
+    }
+
+    /** Whether something in the liquids of the step answers to one of the words; without words, whether there is any. */
+    private Judgement liquid(List<String> words, Asked asked) {
+        List<String> liquids = fields.liquids(asked).toList();
+        if (words.isEmpty()) {
+            return Judgement.of(!liquids.isEmpty());
+        }
+        return isUnnamed(liquids, asked) ? Judgement.cannotTell(MissingFact.liquid())
+                : Judgement.any(liquids.stream(), liquid -> facts.liquids.answers(liquid, words));
+    }
+
+    private Judgement someLiquid(Condition.Given given, Asked asked) {
+        List<String> liquids = fields.liquids(asked).toList();
+        return isUnnamed(liquids, asked) ? Judgement.cannotTell(MissingFact.liquid())
+                : Judgement.any(liquids.stream(), liquid -> inner(given, asked.with(liquid)));
+    }
+
+    private boolean isUnnamed(List<String> liquids, Asked asked) {
+        return liquids.isEmpty() && asked.step().filter(facts::wetsBy).isPresent();
+    }
+
+    private Judgement fixed(Asked asked) {
+        Optional<Step> open = asked.step().flatMap(facts::fixingOfUnnamed);
+        boolean fixed = onStepAndLayer(asked, facts::fixedBefore);
+        return fixed || open.isEmpty() ? Judgement.of(fixed) : Judgement.cannotTell(MissingFact.fixedMedium(open.get()));
+    }
+
+    private Judgement tool(List<String> words, Asked asked) {
+        boolean none = asked.step().filter(step -> CLEANING.contains(step.kind())
+                && facts.toolsOf(step).findAny().isEmpty()).isPresent();
+        return none ? Judgement.cannotTell(MissingFact.tools())
+                : Judgement.of(words.stream().anyMatch(word -> hasTool(asked, word)));
+    }
+
+    private static Judgement layer(Layer layer, List<String> words) {
+        boolean one = layer.isOneOf(words);
+        return !one && !layer.isNamed() ? Judgement.cannotTell(MissingFact.paper()) : Judgement.of(one);
     }
 
     private static boolean isOnlyATime(String text) {
         return QuantityReader.read(text, Dimension.TIME).quantity().isPresent();
-    }
-
-    private Stream<String> liquids(Asked asked) {
-        return asked.liquid().map(Stream::of).orElseGet(() -> asked.step().stream().flatMap(facts::liquidsOf));
     }
 
     private boolean hasTool(Asked asked, String word) {

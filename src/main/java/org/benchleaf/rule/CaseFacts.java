@@ -3,9 +3,12 @@ package org.benchleaf.rule;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import org.benchleaf.model.Library;
 import org.benchleaf.model.Part;
@@ -15,6 +18,7 @@ import org.benchleaf.model.Step;
 import org.benchleaf.model.StepKind;
 import org.benchleaf.model.TestResult;
 import org.benchleaf.model.TreatmentCase;
+import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
 
 /** A case as rules look at it: what comes before what, what touches what, what was tested. */
@@ -22,6 +26,9 @@ final class CaseFacts {
 
     private static final List<StepKind> TOUCHING_NOTHING = List.of(StepKind.EXAMINATION, StepKind.TESTING,
             StepKind.PHOTOGRAPHY, StepKind.MEASURING);
+
+    private static final Set<StepKind> WETTING = EnumSet.of(StepKind.PREWETTING, StepKind.WASHING, StepKind.LOCAL_WET_TREATMENT,
+            StepKind.BLEACHING, StepKind.PHYTATE_TREATMENT, StepKind.ALKALIZATION, StepKind.RINSING, StepKind.RESIZING);
 
     final TreatmentCase treatment;
     final Library library;
@@ -32,11 +39,11 @@ final class CaseFacts {
     private final Layer support;
     private final Map<Rule.Subject, List<Asked>> asked = new EnumMap<>(Rule.Subject.class);
 
-    CaseFacts(TreatmentCase treatment, Library library, LocalDate today) {
+    CaseFacts(TreatmentCase treatment, Library library, LocalDate today, Function<String, Optional<Quantity>> ph) {
         this.treatment = treatment;
         this.library = library;
         this.today = today;
-        this.liquids = new Liquids(treatment.solutions(), library.materials());
+        this.liquids = new Liquids(treatment.solutions(), library, ph);
         this.order = new StepOrder(treatment.steps());
         this.media = treatment.object().media().stream().map(medium -> Layer.of(medium, library.matrix())).toList();
         this.support = Layer.support(treatment.object(), library.matrix());
@@ -74,13 +81,19 @@ final class CaseFacts {
                 .flatMap(touch -> liquidsOf(step).map(touch::with));
     }
 
-    /** The liquids of a step, by id. */
+    /** Whether a step of this kind always brings a liquid to the sheet. */
+    boolean wetsBy(Step step) {
+        return WETTING.contains(step.kind());
+    }
+
+    /** The liquids that reach the sheet as liquids, by id; what a humidification uses reaches it as vapour. */
     Stream<String> liquidsOf(Step step) {
         return Stream.of(step.part(Part.Bath.class).map(Part.Bath::of).stream(),
                 step.part(Part.Mist.class).map(Part.Mist::of).stream(),
                 step.part(Part.Mend.class).map(Part.Mend::with).stream(),
                 step.part(Part.Fixing.class).map(Part.Fixing::with).stream(),
-                step.uses().stream()).flatMap(ids -> ids).filter(liquids::isLiquid).distinct();
+                step.kind() == StepKind.HUMIDIFICATION ? Stream.<String>empty() : step.uses().stream())
+                .flatMap(ids -> ids).filter(liquids::isLiquid).distinct();
     }
 
     /** The tools and materials of a step, by id. */
@@ -109,6 +122,12 @@ final class CaseFacts {
 
     Layer support() {
         return support;
+    }
+
+    /** An earlier step that fixes a medium without saying which. */
+    Optional<Step> fixingOfUnnamed(Step step) {
+        return order.before(step).stream().filter(earlier -> earlier.kind() == StepKind.FIXING
+                && earlier.part(Part.Fixing.class).isEmpty()).findFirst();
     }
 
     /** Whether an earlier step fixed the medium. */

@@ -7,6 +7,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import org.benchleaf.model.CaseField;
 import org.benchleaf.model.Damage;
@@ -33,6 +34,49 @@ final class Fields {
 
     Fields(CaseFacts facts) {
         this.facts = facts;
+    }
+
+    /** What is asked of a field where it says something; where it says nothing, what its absence means. */
+    Judgement ask(CaseField field, Asked asked, Function<Fact, Judgement> question) {
+        return value(field, asked).map(question).orElseGet(() -> absence(field, asked) == CaseField.Absence.NONE ? Judgement.NO
+                : Judgement.cannotTell(MissingFact.of(field, asked)));
+    }
+
+    /** Whether the file says something of a field, with every liquid where it speaks of liquids. */
+    Judgement has(CaseField field, Asked asked) {
+        return Judgement.all(askedOf(field, asked), one -> value(field, one).isPresent() ? Judgement.YES : isOpen(field, one)
+                ? Judgement.cannotTell(MissingFact.of(field, one)) : Judgement.NO);
+    }
+
+    /** What a field is asked of: each liquid of the step, where it speaks of the pH of liquids; else what is asked itself. */
+    Stream<Asked> askedOf(CaseField field, Asked asked) {
+        List<Asked> each = field == CaseField.LIQUID_PH && asked.liquid().isEmpty()
+                ? liquids(asked).filter(facts.liquids::hasPh).map(asked::with).toList() : List.of();
+        return each.isEmpty() ? Stream.of(asked) : each.stream();
+    }
+
+    private CaseField.Absence absence(CaseField field, Asked asked) {
+        boolean none = switch (field) {
+            case STEP_LOOK, STEP_RELEASED_BY -> asked.step().filter(step -> step.hold().isPresent()).isEmpty();
+            case MIST_ULTRASONIC, HOUSING_BUFFERED -> !isOpen(field, asked);
+            case HOUSING_DAY -> facts.order.all().stream().noneMatch(step -> step.kind() == StepKind.HOUSING);
+            case MEASURING_DAY -> facts.order.all().stream().noneMatch(step -> step.kind() == StepKind.MEASURING);
+            case LIQUID_PH -> asked.liquid().map(liquid -> !facts.liquids.hasPh(liquid))
+                    .orElseGet(() -> asked.step().filter(facts::wetsBy).isEmpty());
+            default -> field.absence() == CaseField.Absence.NONE;
+        };
+        return none ? CaseField.Absence.NONE : CaseField.Absence.NOT_GIVEN;
+    }
+
+    /** Whether it is left open if something is so, though what would tell it has a place in the file. */
+    private boolean isOpen(CaseField field, Asked asked) {
+        return switch (field) {
+            case MIST_ULTRASONIC -> asked.step().flatMap(step -> step.part(Part.Mist.class))
+                    .filter(mist -> !mist.ultrasonic() && mist.tool().isEmpty()).isPresent();
+            case HOUSING_BUFFERED -> asked.step().flatMap(step -> step.part(Part.Housing.class))
+                    .filter(housing -> !Words.known(housing.buffered()) && !isBuffered(housing)).isPresent();
+            default -> false;
+        };
     }
 
     Optional<Fact> value(CaseField field, Asked asked) {
@@ -109,7 +153,7 @@ final class Fields {
         Optional<Part.Housing> housing = step.part(Part.Housing.class);
         return switch (field) {
             case BATH_TEMPERATURE -> Fact.amount(bath.flatMap(Part.Bath::temperature));
-            case BATH_PH_READ -> Fact.amount(span(bath.stream().flatMap(part -> ph(asked, part.of()))));
+            case BATH_PH_READ -> Fact.amount(span(bath.stream().flatMap(part -> statedPh(asked, part.of()))));
             case WATER_SOURCE -> Fact.text(water.map(Part.Water::source));
             case WATER_PH -> Fact.amount(water.flatMap(Part.Water::ph));
             case WATER_CONDUCTIVITY -> Fact.amount(water.flatMap(Part.Water::conductivity));
@@ -133,8 +177,7 @@ final class Fields {
             case HEAT_TEMPERATURE -> Fact.amount(step.part(Part.Heat.class).map(Part.Heat::temperature));
             case PRESSURE -> Fact.amount(step.part(Part.Press.class).map(this::pressure));
             case PRESS_BETWEEN -> Fact.words(step.part(Part.Press.class).map(Part.Press::between).orElse(List.of()));
-            case TISSUE_GRAMMAGE -> Fact.amount(mend.map(Part.Mend::tissue).flatMap(facts.liquids::material)
-                    .flatMap(Material::grammage));
+            case TISSUE_GRAMMAGE -> Fact.amount(heaviest(mend.map(part -> Stream.of(part.tissue())).orElse(step.uses().stream())));
             case MEND_GRAIN -> Fact.text(mend.flatMap(Part.Mend::grain));
             case MEND_PATCH -> Fact.flag(mend.filter(Part.Mend::ofPatch).isPresent());
             case FIRST_CHANGE -> Fact.amount(step.part(Part.Blotters.class).map(Part.Blotters::changes)
@@ -177,12 +220,17 @@ final class Fields {
     }
 
     /** The liquids a rule is asked of: the one that it names, else all of the step that reach what it names. */
-    private Stream<String> liquids(Asked asked) {
+    Stream<String> liquids(Asked asked) {
         return asked.liquid().map(Stream::of).orElseGet(() -> asked.step().stream().flatMap(facts::liquidsOf));
     }
 
-    /** The pH of a liquid at a step: what was read in its baths, and what its recipe aims at. */
+    /** The pH of a liquid at a step: what was read in its baths and what its recipe aims at; else what follows from its parts. */
     private Stream<Quantity> ph(Asked asked, String liquid) {
+        List<Quantity> stated = statedPh(asked, liquid).toList();
+        return stated.isEmpty() ? facts.liquids.workedPh(liquid).stream() : stated.stream();
+    }
+
+    private Stream<Quantity> statedPh(Asked asked, String liquid) {
         Stream<Quantity> read = asked.step().flatMap(step -> step.part(Part.Bath.class))
                 .filter(bath -> bath.of().equals(liquid)).stream().flatMap(bath -> bath.readings().stream())
                 .map(Part.BathReading::phFresh).flatMap(Optional::stream);
@@ -203,6 +251,12 @@ final class Fields {
         PrintObject object = facts.treatment.object();
         double area = press.height().orElse(object.height()).in(Unit.METRE) * press.width().orElse(object.width()).in(Unit.METRE);
         return Quantity.of(press.mass().to(Unit.KILOGRAM).high() * GRAVITY / area, Unit.PASCAL);
+    }
+
+    private Optional<Quantity> heaviest(Stream<String> materials) {
+        return materials.map(facts.liquids::material).flatMap(Optional::stream).filter(material -> material.kind().equals("tissue"))
+                .map(Material::grammage).flatMap(Optional::stream)
+                .max(Comparator.comparingDouble(grammage -> grammage.highIn(Unit.GRAM_PER_SQUARE_METRE)));
     }
 
     private static Optional<Quantity> solids(Part.Weighing weighing) {

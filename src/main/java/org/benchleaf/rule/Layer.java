@@ -37,6 +37,11 @@ record Layer(String name, List<String> words, List<String> states, Optional<Medi
                 object.support().place());
     }
 
+    /** Whether it is said what it is; what a medium is not known to be is asked by a rule of its own. */
+    boolean isNamed() {
+        return medium.isPresent() || Words.known(words.get(0));
+    }
+
     /** Whether one of these words names it or a row that it belongs to. */
     boolean isOneOf(List<String> wanted) {
         Set<String> ids = rows.stream().map(Matrix.Row::id).collect(Collectors.toSet());

@@ -11,9 +11,12 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.benchleaf.model.Library;
 import org.benchleaf.model.Material;
 import org.benchleaf.model.Recipe;
+import org.benchleaf.model.Reference;
 import org.benchleaf.model.Solution;
+import org.benchleaf.model.Substance;
 import org.benchleaf.quantity.Quantity;
 
 /** What is in the liquids of a case: solutions are followed down to the materials they are made of. */
@@ -24,13 +27,17 @@ final class Liquids {
 
     private final Map<String, Solution> solutions;
     private final Map<String, Material> materials;
+    private final Reference reference;
+    private final Function<String, Optional<Quantity>> workedPh;
     private final Map<String, String> compositions = new HashMap<>();
-    private final Map<String, Boolean> answered = new HashMap<>();
+    private final Map<String, Judgement> answered = new HashMap<>();
 
-    Liquids(List<Solution> solutions, Map<String, Material> materials) {
+    Liquids(List<Solution> solutions, Library library, Function<String, Optional<Quantity>> workedPh) {
         this.solutions = solutions.stream()
                 .collect(Collectors.toMap(Solution::id, Function.identity(), (first, second) -> first));
-        this.materials = materials;
+        this.materials = library.materials();
+        this.reference = library.reference();
+        this.workedPh = workedPh;
     }
 
     Optional<Solution> solution(String id) {
@@ -47,10 +54,30 @@ final class Liquids {
                 || material(id).map(Material::kind).filter(LIQUID_KINDS::contains).isPresent();
     }
 
-    /** Whether something in the liquid answers to one of the words. */
-    boolean answers(String id, List<String> words) {
-        return words.stream().anyMatch(word -> answered.computeIfAbsent(id + "\n" + word, unknown -> isBase(word)
-                ? base(id).equals(word) : matter(id, new HashSet<>()).anyMatch(leaf -> nameFits(leaf, word))));
+    /** Whether something in the liquid answers to one of the words; it cannot be told where a part of it is not known. */
+    Judgement answers(String id, List<String> words) {
+        return Judgement.any(words.stream(), word -> answered.computeIfAbsent(id + "\n" + word, unknown -> answer(id, word)));
+    }
+
+    private Judgement answer(String id, String word) {
+        boolean fits = isBase(word) ? base(id).equals(word) : matter(id, new HashSet<>()).anyMatch(leaf -> nameFits(leaf, word));
+        Optional<String> unknown = matter(id, new HashSet<>()).filter(leaf -> !isDescribed(leaf)).findFirst();
+        return fits || unknown.isEmpty() ? Judgement.of(fits) : Judgement.cannotTell(MissingFact.contents(unknown.get()));
+    }
+
+    /** Whether the studio says what a material is made of, or what it does. */
+    private boolean isDescribed(String id) {
+        return material(id).filter(material -> material.substance().isPresent() || !material.traits().isEmpty()).isPresent();
+    }
+
+    /** Whether it has a pH: unless every part of it is known to be neither water, nor acid, nor base. */
+    boolean hasPh(String id) {
+        return matter(id, new HashSet<>()).anyMatch(leaf -> nameFits(leaf, WATER) || !isNeutral(leaf));
+    }
+
+    private boolean isNeutral(String id) {
+        return material(id).flatMap(Material::substance).map(reference.substances()::get).flatMap(Substance::acidity)
+                .filter(acidity -> acidity.is().equals("neutral")).isPresent();
     }
 
     /** Whether a material answers to a word by its id, substance, kind or traits; an unknown one by its id alone. */
@@ -70,6 +97,11 @@ final class Liquids {
     Optional<Quantity> ph(String id) {
         return solution(id).map(Solution::recipe).map(recipe -> recipe.ask(new Ph()))
                 .orElseGet(() -> material(id).flatMap(Material::ph));
+    }
+
+    /** The pH by the equilibrium of what it is made of; empty where that is not known in full, or holds no water. */
+    Optional<Quantity> workedPh(String id) {
+        return hasPh(id) ? workedPh.apply(id) : Optional.empty();
     }
 
     private static boolean isBase(String word) {

@@ -22,19 +22,37 @@ final class MatrixBench {
 
     Stream<Speaking> cells() {
         return facts.asked(Rule.Subject.TOUCH).stream().flatMap(touch -> facts.library.matrix().actions().stream()
-                .filter(action -> answers.holds(action.is(), touch)).flatMap(action -> cells(action, touch)));
+                .flatMap(action -> cells(action, touch, answers.answer(action.is(), touch))));
     }
 
-    private Stream<Speaking> cells(Matrix.Action action, Asked touch) {
+    private Stream<Speaking> cells(Matrix.Action action, Asked touch, Judgement done) {
         Layer layer = touch.layer().orElseThrow();
+        List<Matrix.Row> rows = layer.rows().stream().filter(row -> row.on(action.id()) == Matrix.Verdict.STOP
+                || row.on(action.id()) == Matrix.Verdict.REASON).toList();
+        if (done.isNo() || rows.isEmpty()) {
+            return Stream.empty();
+        }
+        if (!done.isYes()) {
+            return rows.stream().map(row -> question(row, action, touch, done));
+        }
         Optional<String> settled = action.wet() ? facts.protection(touch.step().orElseThrow(), layer).map(fixing ->
                 "The " + layer.medium().map(Medium::is).orElse(layer.name()) + " was protected beforehand, by "
                         + fixing.kind().word() + ", and was stable when it was tested again.") : Optional.empty();
-        List<Matrix.Row> rows = layer.rows().stream().filter(row -> row.on(action.id()) == Matrix.Verdict.STOP
-                || row.on(action.id()) == Matrix.Verdict.REASON).toList();
         // A rule may answer for a cell, but a protection is always shown: trainees must know what it rests on.
-        boolean silent = !rows.isEmpty() && settled.isEmpty() && rules.answersFor(action.id(), touch);
+        boolean silent = settled.isEmpty() && rules.answersFor(action.id(), touch);
         return silent ? Stream.empty() : rows.stream().map(row -> cell(row, action, touch, settled));
+    }
+
+    /** Whether the step does what a row forbids cannot be told. */
+    private static Speaking question(Matrix.Row row, Matrix.Action action, Asked touch, Judgement done) {
+        String step = touch.step().orElseThrow().id();
+        String what = "Whether step '" + step + "' means " + inSentence(action.name()) + " for '"
+                + touch.layer().orElseThrow().name() + "' cannot be told: "
+                + MissingFact.told(done.missing()) + ".";
+        return new Speaking(Matrix.cellId(row, action), Rule.Weight.REASON, true, Optional.of(step), Optional.empty(),
+                Speaking.Ground.PERHAPS, touch.place(), what, "In the row \"" + row.name() + "\" the matrix "
+                + (row.on(action.id()) == Matrix.Verdict.STOP ? "forbids it." : "allows it only after a passed test."),
+                MissingFact.remedies(done.missing()));
     }
 
     private static Speaking cell(Matrix.Row row, Matrix.Action action, Asked touch, Optional<String> settled) {
@@ -48,7 +66,7 @@ final class MatrixBench {
         String fix = stop ? "Keep it out of the step with 'avoid:', protect it and test it again, or choose another treatment."
                 : "Choose a gentler way, or keep it out of the step with 'avoid:'.";
         return new Speaking(Matrix.cellId(row, action), stop ? Rule.Weight.STOP : Rule.Weight.REASON, true,
-                Optional.of(step), settled, touch.place(), what, why, fix);
+                Optional.of(step), settled, Speaking.Ground.NOT_KEPT, touch.place(), what, why, fix);
     }
 
     /** A name that begins a heading, as it stands within a sentence. */

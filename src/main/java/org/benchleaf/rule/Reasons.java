@@ -8,6 +8,7 @@ import java.util.Set;
 import java.util.stream.Stream;
 import org.benchleaf.message.Messages;
 import org.benchleaf.message.RuleMessages;
+import org.benchleaf.message.Severity;
 import org.benchleaf.model.Finding;
 import org.benchleaf.model.Library;
 import org.benchleaf.model.Matrix;
@@ -32,26 +33,32 @@ final class Reasons {
                 .anyMatch(reason.rule()::equals)).forEach(used::add);
     }
 
-    Review answer(List<Speaking> spoken) {
+    Review answer(List<Speaking> spoken, List<Finding> kept) {
         spoken.forEach(this::answer);
         treatment.reasons().stream().filter(reason -> !used.contains(reason)).forEach(reason -> unused(reason, spoken));
+        findings.addAll(kept);
         return new Review(findings, messages);
     }
 
     private void answer(Speaking speaking) {
         Optional<String> reason = speaking.settled().or(() -> reasonFor(speaking));
-        if (speaking.weight() == Rule.Weight.REASON && reason.isPresent()) {
-            findings.add(new Finding(speaking.rule(), speaking.step(), speaking.what(), reason, speaking.forTrainees()));
+        boolean untold = speaking.ground() != Speaking.Ground.NOT_KEPT;
+        if (speaking.takesReason() && reason.isPresent()) {
+            add(speaking, reason, speaking.forTrainees(), untold ? Finding.Standing.NOT_TOLD : Finding.Standing.ANSWERED);
             return;
         }
         messages.add(speaking.message());
-        if (speaking.weight() == Rule.Weight.ADVICE) {
-            findings.add(new Finding(speaking.rule(), speaking.step(), speaking.what(), Optional.empty(), false));
+        if (speaking.severity() != Severity.ERROR) {
+            add(speaking, Optional.empty(), false, untold ? Finding.Standing.NOT_TOLD : Finding.Standing.ADVISED);
         }
     }
 
+    private void add(Speaking speaking, Optional<String> reason, boolean forTrainees, Finding.Standing standing) {
+        findings.add(new Finding(speaking.rule(), speaking.step(), speaking.what(), reason, forTrainees, standing));
+    }
+
     private Optional<String> reasonFor(Speaking speaking) {
-        if (speaking.weight() != Rule.Weight.REASON) {
+        if (!speaking.takesReason()) {
             return Optional.empty();
         }
         Optional<Reason> found = treatment.reasons().stream().filter(reason -> fits(reason, speaking)).findFirst();
@@ -70,7 +77,8 @@ final class Reasons {
         }
         if (known().noneMatch(reason.rule()::equals)) {
             messages.add(RuleMessages.REASON_FOR_UNKNOWN_RULE.at(reason.place(), "rule", reason.rule()));
-        } else if (spoken.stream().anyMatch(speaking -> speaking.weight() == Rule.Weight.STOP && fits(reason, speaking))) {
+        } else if (spoken.stream().anyMatch(speaking -> !speaking.takesReason()
+                && speaking.weight() == Rule.Weight.STOP && fits(reason, speaking))) {
             messages.add(RuleMessages.REASON_FOR_STOP.at(reason.place(), "rule", reason.rule()));
         } else {
             messages.add(RuleMessages.REASON_NOT_NEEDED.at(reason.place(), "rule", reason.rule()));

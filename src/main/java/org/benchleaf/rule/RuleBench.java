@@ -2,8 +2,11 @@ package org.benchleaf.rule;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.benchleaf.message.Message;
+import org.benchleaf.message.Severity;
+import org.benchleaf.model.Finding;
 import org.benchleaf.model.Picture;
 import org.benchleaf.model.Result;
 import org.benchleaf.model.Rule;
@@ -26,23 +29,61 @@ final class RuleBench {
 
     Stream<Speaking> rules() {
         return asked.stream().flatMap(rule -> facts.asked(rule.speaksOf()).stream()
-                .filter(subject -> speaks(rule, subject)).map(subject -> speaking(rule, subject)));
+                .flatMap(subject -> asked(rule, subject).stream()));
+    }
+
+    /** The rules that were asked of something in the case and are kept wherever they were asked. */
+    Stream<Finding> kept(Set<String> spoke) {
+        return asked.stream().filter(rule -> !spoke.contains(rule.id()))
+                .filter(rule -> facts.asked(rule.speaksOf()).stream().anyMatch(subject -> answers.answer(rule.where(), subject).isYes()))
+                .map(rule -> new Finding(rule.id(), Optional.empty(), rule.statement(), Optional.empty(), false,
+                        Finding.Standing.KEPT));
     }
 
     /** Whether a rule settles what the matrix says of an action, because it is asked of the same thing. */
     boolean answersFor(String action, Asked touch) {
         return asked.stream().filter(rule -> rule.answersFor().contains(action))
                 .anyMatch(rule -> Stream.concat(Stream.of(touch), touch.step().stream().flatMap(facts::liquidsOf)
-                        .map(touch::with)).anyMatch(subject -> answers.holds(rule.where(), subject)));
+                        .map(touch::with)).anyMatch(subject -> answers.answer(rule.where(), subject).isYes()));
     }
 
-    private boolean speaks(Rule rule, Asked subject) {
-        return answers.holds(rule.where(), subject)
-                && rule.needs().map(needs -> !answers.holds(needs, subject)).orElse(true);
+    /** What a rule has to say of a subject; nothing where it does not apply or is kept. */
+    private Optional<Speaking> asked(Rule rule, Asked subject) {
+        Judgement where = answers.answer(rule.where(), subject);
+        if (where.isNo()) {
+            return Optional.empty();
+        }
+        Judgement needs = rule.needs().map(condition -> answers.answer(condition, subject)).orElse(Judgement.NO);
+        if (needs.isYes()) {
+            return Optional.empty();
+        }
+        if (where.isYes()) {
+            return Optional.of(needs.isNo() ? speaking(rule, subject)
+                    : question(rule, subject, Speaking.Ground.NOT_TOLD, needs.missing()));
+        }
+        return Optional.of(question(rule, subject, Speaking.Ground.PERHAPS, where.missing()));
     }
 
     private Speaking speaking(Rule rule, Asked subject) {
-        Message told = new RuleMessage(rule.id(), rule.weight(), rule.what(), rule.why(), rule.fix()).at(subject.place(),
+        Message told = filled(rule, subject, rule.what(), rule.why(), rule.fix());
+        return new Speaking(rule.id(), rule.weight(), rule.forTrainees(), subject.step().map(Step::id), Optional.empty(),
+                Speaking.Ground.NOT_KEPT, subject.place(), told.what(), told.why(), told.fix());
+    }
+
+    /** The rule as a question about the facts that are missing. */
+    private Speaking question(Rule rule, Asked subject, Speaking.Ground ground, Set<MissingFact> missing) {
+        String what = "Whether this rule is kept" + subject.step().map(step -> " at step '" + step.id() + "'").orElse("")
+                + subject.layer().map(layer -> " for '" + layer.name() + "'").orElse("") + " cannot be told: "
+                + MissingFact.told(missing) + ".";
+        String fix = MissingFact.remedies(missing);
+        Message told = filled(rule, subject, what, rule.statement() + " " + rule.why(),
+                ground == Speaking.Ground.NOT_TOLD ? fix + " " + rule.fix() : fix);
+        return new Speaking(rule.id(), rule.weight(), rule.forTrainees(), subject.step().map(Step::id), Optional.empty(),
+                ground, subject.place(), told.what(), told.why(), told.fix());
+    }
+
+    private Message filled(Rule rule, Asked subject, String what, String why, String fix) {
+        return new RuleMessage(rule.id(), Severity.ERROR, what, why, fix).at(subject.place(),
                 "step", subject.step().map(Step::id).orElse(NOTHING),
                 "kind", subject.step().map(step -> step.kind().word()).orElse(NOTHING),
                 "medium", subject.layer().map(Layer::name).orElse(NOTHING),
@@ -50,8 +91,6 @@ final class RuleBench {
                 "measure", subject.result().map(Result::measure).orElse(NOTHING),
                 "picture", subject.picture().map(Picture::id).orElse(NOTHING),
                 "contact", contact(subject), "tested", tested(subject));
-        return new Speaking(rule.id(), rule.weight(), rule.forTrainees(), subject.step().map(Step::id), Optional.empty(),
-                subject.place(), told.what(), told.why(), told.fix());
     }
 
     /** The whole time that a liquid touches a medium, and how it was added up. */

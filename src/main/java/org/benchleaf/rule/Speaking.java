@@ -3,6 +3,7 @@ package org.benchleaf.rule;
 import java.util.Optional;
 import org.benchleaf.message.Message;
 import org.benchleaf.message.Place;
+import org.benchleaf.message.Severity;
 import org.benchleaf.model.Rule;
 
 /**
@@ -11,12 +12,35 @@ import org.benchleaf.model.Rule;
  * @param rule the id under which a reason is recorded
  * @param step the step it speaks of
  * @param settled the reason that the case itself gives, such as a protection that was tested; empty if there is none
+ * @param ground why it speaks
  * @param what what is the matter, its holes filled
  */
 record Speaking(String rule, Rule.Weight weight, boolean forTrainees, Optional<String> step, Optional<String> settled,
-        Place place, String what, String why, String fix) {
+        Ground ground, Place place, String what, String why, String fix) {
+
+    /** Why a rule speaks. */
+    enum Ground {
+        /** It is not kept. */
+        NOT_KEPT,
+        /** It applies, and it cannot be told whether it is kept. */
+        NOT_TOLD,
+        /** It cannot be told whether it applies, and it would not be seen to be kept. */
+        PERHAPS
+    }
+
+    Severity severity() {
+        if (weight == Rule.Weight.ADVICE) {
+            return Severity.ADVICE;
+        }
+        return ground == Ground.PERHAPS ? Severity.WARNING : Severity.ERROR;
+    }
+
+    /** Whether a recorded reason answers it; a question is answered by why the fact is not known. */
+    boolean takesReason() {
+        return weight == Rule.Weight.REASON || ground == Ground.PERHAPS;
+    }
 
     Message message() {
-        return new RuleMessage(rule, weight, what, why, fix).told(place, step);
+        return new RuleMessage(rule, severity(), what, why, fix).told(place, step, ground, takesReason());
     }
 }

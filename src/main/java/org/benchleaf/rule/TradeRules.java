@@ -2,9 +2,12 @@ package org.benchleaf.rule;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.benchleaf.model.Finding;
 import org.benchleaf.model.Library;
+import org.benchleaf.model.LiquidPh;
 import org.benchleaf.model.TreatmentCase;
 
 /** Asks every rule of the trade, and every cell of the matrix, of a case. */
@@ -18,13 +21,16 @@ public final class TradeRules {
      * case from being published.
      *
      * @param today the day of publishing, for steps without a day of their own
+     * @param ph works out the pH of liquids that state none
      * @param answered what recorded reasons have answered already, of rules that are not asked here
      */
-    public static Review review(TreatmentCase treatment, Library library, LocalDate today, List<Finding> answered) {
-        CaseFacts facts = new CaseFacts(treatment, library, today);
+    public static Review review(TreatmentCase treatment, Library library, LocalDate today, LiquidPh ph,
+            List<Finding> answered) {
+        CaseFacts facts = new CaseFacts(treatment, library, today, ph.of(treatment));
         Answers answers = new Answers(facts);
         RuleBench bench = new RuleBench(facts, answers);
         List<Speaking> spoken = Stream.concat(bench.rules(), new MatrixBench(facts, answers, bench).cells()).toList();
-        return new Reasons(treatment, library, answered).answer(spoken);
+        Set<String> spoke = spoken.stream().map(Speaking::rule).collect(Collectors.toSet());
+        return new Reasons(treatment, library, answered).answer(spoken, bench.kept(spoke).toList());
     }
 }

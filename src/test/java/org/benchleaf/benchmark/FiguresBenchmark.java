@@ -43,7 +43,7 @@ public class FiguresBenchmark {
         Path content = Path.of("content");
         Library library = LibraryChecker.check(LibraryReader.read(content)).library();
         treatment = CaseChecker.check(CaseReader.read(content, content.resolve("cases").resolve(name)), library,
-                LocalDate.of(2026, 6, 1)).treatment().orElseThrow();
+                LocalDate.of(2026, 6, 1), new Deriver(library)::ph).treatment().orElseThrow();
         deriver = new Deriver(library);
     }
 

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
+import org.benchleaf.derive.Deriver;
 import org.benchleaf.message.Message;
 import org.benchleaf.message.MessageText;
 import org.benchleaf.message.Severity;
@@ -26,7 +27,7 @@ class DemoCaseTest {
     void every_case_of_the_demo_is_understood() {
         CheckedLibrary library = LibraryChecker.check(LibraryReader.read(CONTENT));
         for (Path folder : CaseReader.folders(CONTENT)) {
-            Checked checked = CaseChecker.check(CaseReader.read(CONTENT, folder), library.library(), TODAY);
+            Checked checked = CaseChecker.check(CaseReader.read(CONTENT, folder), library.library(), TODAY, new Deriver(library.library())::ph);
             assertThat(errors(checked.messages().all())).isEmpty();
             assertThat(checked.treatment()).isPresent();
         }

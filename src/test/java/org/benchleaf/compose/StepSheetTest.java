@@ -21,7 +21,7 @@ class StepSheetTest {
     @Test
     void a_reason_that_belongs_to_no_step_is_told_with_its_rule() {
         List<Fact> told = reasons(new Finding("iron-gall-not-cleared-by-solubility", Optional.empty(), "not recorded",
-                Optional.of("Two colleagues graded it."), true));
+                Optional.of("Two colleagues graded it."), true, Finding.Standing.ANSWERED));
 
         assertThat(told).hasSize(1);
         assertThat(told.get(0).name()).startsWith("A clean solubility test alone never clears iron-gall ink");
@@ -31,7 +31,7 @@ class StepSheetTest {
     @Test
     void a_reason_that_only_colleagues_need_is_not() {
         assertThat(reasons(new Finding("people-on-record", Optional.empty(), "not named",
-                Optional.of("Nobody remembers."), false))).isEmpty();
+                Optional.of("Nobody remembers."), false, Finding.Standing.ANSWERED))).isEmpty();
     }
 
     /** The tide table is bathed three times for 20 min, and its blotters are changed after 15 min, 30 min and 1 h more. */
@@ -54,7 +54,7 @@ class StepSheetTest {
     private static List<Fact> reasons(Finding finding) {
         Library library = DemoSite.made().library();
         var checked = CaseChecker.check(CaseReader.read(CONTENT, CONTENT.resolve("cases/lock-plan")), library,
-                DemoSite.DAY);
+                DemoSite.DAY, new Deriver(library)::ph);
         var worked = Deriver.derive(checked.treatment().orElseThrow(), List.of(finding), library).worked();
         return PageComposer.compose(worked, library, Clearance.on(DemoSite.DAY, worked.source().publication(), Audience.EVERYBODY)).pages().stream()
                 .filter(page -> page.kind().equals("step-sheet")).flatMap(page -> page.blocks().stream())

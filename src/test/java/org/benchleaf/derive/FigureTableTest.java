@@ -31,7 +31,7 @@ class FigureTableTest {
 
     private static Derived demo(String name) {
         TreatmentCase source = CaseChecker.check(CaseReader.read(CONTENT, CONTENT.resolve("cases").resolve(name)),
-                LIBRARY, LocalDate.of(2026, 6, 1)).treatment().orElseThrow();
+                LIBRARY, LocalDate.of(2026, 6, 1), new Deriver(LIBRARY)::ph).treatment().orElseThrow();
         return new Deriver(LIBRARY).derive(source, List.of());
     }
 

@@ -302,7 +302,7 @@ class HazardAssessorTest {
         Path content = Path.of("content");
         Library library = LibraryChecker.check(LibraryReader.read(content)).library();
         Checked checked = CaseChecker.check(CaseReader.read(content, content.resolve("cases/" + name)), library,
-                LocalDate.of(2026, 6, 1));
+                LocalDate.of(2026, 6, 1), new Deriver(library)::ph);
         return Deriver.derive(checked.treatment().orElseThrow(), checked.findings(), library).worked();
     }
 

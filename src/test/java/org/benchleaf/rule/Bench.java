@@ -12,8 +12,11 @@ import java.util.stream.Stream;
 import org.benchleaf.check.CaseChecker;
 import org.benchleaf.check.Checked;
 import org.benchleaf.check.LibraryChecker;
+import org.benchleaf.derive.Deriver;
 import org.benchleaf.message.Message;
+import org.benchleaf.model.Finding;
 import org.benchleaf.model.Library;
+import org.benchleaf.model.Rule;
 import org.benchleaf.read.CaseReader;
 import org.benchleaf.read.LibraryReader;
 
@@ -40,12 +43,23 @@ final class Bench {
     Checked check(Map<String, Object> frontMatter) {
         Path folder = content.resolve("cases/varied");
         write(folder.resolve("case.md"), Variation.file(frontMatter));
-        return CaseChecker.check(CaseReader.read(content, folder), library, TODAY);
+        return CaseChecker.check(CaseReader.read(content, folder), library, TODAY, new Deriver(library)::ph);
     }
 
     /** The ids of the rules and cells that speak, each once. */
     static List<String> spoken(Checked checked) {
         return rules(checked).map(message -> message.code().substring("RULE-".length()).toLowerCase()).distinct().toList();
+    }
+
+    /** The same, without what other rules cannot tell as long as a step names no liquid, which a rule of its own asks for. */
+    static List<String> spoken(Checked checked, Rule rule) {
+        return rules(checked).filter(message -> !rule.id().equals("liquid-named") || !message.what().contains("the liquid is not given"))
+                .map(message -> message.code().substring("RULE-".length()).toLowerCase()).distinct().toList();
+    }
+
+    /** What came of the rules that are not simply kept. */
+    static List<Finding> notKept(Checked checked) {
+        return checked.findings().stream().filter(finding -> finding.standing() != Finding.Standing.KEPT).toList();
     }
 
     /** What else stands in the way of the case: everything that is not the trade's rules speaking. */

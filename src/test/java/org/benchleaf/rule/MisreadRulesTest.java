@@ -94,7 +94,7 @@ class MisreadRulesTest {
         assertThat(spoken("""
                 steps:
                   - {id: wash, bath: (none), uses: [lime-water], takes: 30 min}
-                """)).contains("bath-above-ph-9-5");
+                """)).contains("bath-above-ph-10-5");
     }
 
     private static List<String> spoken(String change) {

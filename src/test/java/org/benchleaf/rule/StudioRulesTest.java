@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import org.benchleaf.check.CaseChecker;
 import org.benchleaf.check.LibraryChecker;
+import org.benchleaf.derive.Deriver;
 import org.benchleaf.message.Message;
 import org.benchleaf.message.Messages;
 import org.benchleaf.model.Library;
@@ -127,7 +128,7 @@ class StudioRulesTest {
         Library library = LibraryChecker.check(LibraryReader.read(content)).library();
         Path folder = content.resolve("cases/varied");
         Bench.write(folder.resolve("case.md"), Variation.file(Variation.of(List.of(), "{title: A printed sheet}")));
-        return CaseChecker.check(CaseReader.read(content, folder), library, Bench.TODAY).messages().all().stream()
+        return CaseChecker.check(CaseReader.read(content, folder), library, Bench.TODAY, new Deriver(library)::ph).messages().all().stream()
                 .map(Message::code).toList();
     }
 

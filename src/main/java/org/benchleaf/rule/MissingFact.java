@@ -1,0 +1,87 @@
+package org.benchleaf.rule;
+
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.benchleaf.model.CaseField;
+import org.benchleaf.model.Step;
+
+/**
+ * A fact without which a question cannot be answered.
+ *
+ * @param told that it is missing, as a clause such as {@code 'temperature:' under 'bath:' is not given}
+ * @param remedy what to write and where, as the beginning of a sentence
+ */
+record MissingFact(String told, String remedy) {
+
+    /** The facts that are missing, as one clause. */
+    static String told(Set<MissingFact> missing) {
+        return missing.stream().map(MissingFact::told).distinct().collect(Collectors.joining("; "));
+    }
+
+    /** What would supply one or the other of them, as a sentence. */
+    static String remedies(Set<MissingFact> missing) {
+        return missing.stream().map(MissingFact::remedy).distinct().collect(Collectors.joining("; or else: ")) + ".";
+    }
+
+    /** A field that the author left out. */
+    static MissingFact of(CaseField field, Asked asked) {
+        return new MissingFact(field.written() + owner(field, asked) + " is not given", "Add " + field.written() + place(field, asked));
+    }
+
+    /** A field whose range lies on both sides of a limit. */
+    static MissingFact straddling(CaseField field, Asked asked) {
+        return new MissingFact("the range of " + field.written() + owner(field, asked) + " lies on both sides of the limit",
+                "Narrow " + field.written() + place(field, asked));
+    }
+
+    /** The liquid of a step that wets the sheet. */
+    static MissingFact liquid() {
+        return new MissingFact("the liquid is not given", "Name the liquid with 'of:' under 'bath:' or 'mist:', or under 'uses:' of the step");
+    }
+
+    /** What a liquid is made of. */
+    static MissingFact contents(String material) {
+        return new MissingFact("what '" + material + "' holds is not given",
+                "Add 'substance:' or 'traits:' to '" + material + "' in the studio's materials");
+    }
+
+    /** The tools of a step. */
+    static MissingFact tools() {
+        return new MissingFact("the tools are not given", "Name them with 'tools:' under 'cleaning:', or under 'uses:' of the step");
+    }
+
+    /** What the sheet is made of. */
+    static MissingFact paper() {
+        return new MissingFact("'paper:' under 'support:' is not known", "Name the paper with 'paper:' under 'support:' of 'object:'");
+    }
+
+    /** Which medium a step of fixing protects. */
+    static MissingFact fixedMedium(Step fixing) {
+        return new MissingFact("the medium that step '" + fixing.id() + "' fixes is not given",
+                "Add 'medium:' under 'fixing:' of step '" + fixing.id() + "'");
+    }
+
+    private static String owner(CaseField field, Asked asked) {
+        return switch (field.home()) {
+            case LAYER -> asked.layer().map(layer -> " of '" + layer.name() + "'").orElse("");
+            case LIQUID -> asked.liquid().map(liquid -> " for '" + liquid + "'").orElse("");
+            default -> "";
+        };
+    }
+
+    private static String place(CaseField field, Asked asked) {
+        return switch (field.home()) {
+            case CASE -> " to the case";
+            case OBJECT -> " of 'object:'";
+            case LAYER -> asked.layer().filter(layer -> layer.medium().isPresent())
+                    .map(layer -> " to '" + layer.name() + "' under 'media:'; write 'sound' where nothing is wrong with it")
+                    .orElse(" under 'support:'; write 'sound' where nothing is wrong with it");
+            case STEP -> " of the step";
+            case LIQUID -> asked.liquid().map(liquid -> " of '" + liquid + "'").orElse(" of the solution");
+            case HOUSING -> " to the step of kind 'housing'";
+            case MEASURING -> " to the step of kind 'measuring'";
+            case RESULT -> " of the result";
+            case PICTURE -> " to the picture";
+        };
+    }
+}
