@@ -97,7 +97,7 @@ final class CaseForm {
         fields.text("id").ifPresent(id -> context.references().declare(DAMAGE, id, fields.place("id")));
         boolean share = fields.text("extent").filter(text -> text.endsWith("%")).isPresent();
         Optional<Quantity> extent = share ? fields.within("extent", 0, 100, SHARE)
-                : fields.positive("extent", LENGTH, AREA, COUNT, SHARE);
+                : fields.reading("extent", LENGTH, AREA, COUNT, SHARE);
         return new Damage(fields.text("id"), fields.needText("what"), fields.text("where"), fields.text("side"),
                 extent, fields.text("degree"), fields.text("active"), fields.group("at").map(CaseForm::spot),
                 fields.text("note"), fields.place());

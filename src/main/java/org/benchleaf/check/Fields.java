@@ -13,6 +13,7 @@ import org.benchleaf.message.Messages;
 import org.benchleaf.message.Place;
 import org.benchleaf.quantity.Dimension;
 import org.benchleaf.quantity.Quantity;
+import org.benchleaf.quantity.QuantityReader;
 import org.benchleaf.read.Node;
 
 /**
@@ -161,6 +162,20 @@ final class Fields {
 
     Quantity needPositive(String key, Dimension... wanted) {
         return need(positive(key, wanted), key, Quantity.of(1, wanted[0].usual()));
+    }
+
+    /** A quantity above nothing that was read off a rule, a balance or an instrument. */
+    Optional<Quantity> reading(String key, Dimension... wanted) {
+        return asRead(key, positive(key, wanted));
+    }
+
+    /** The same quantity as one that was read off an instrument. */
+    Optional<Quantity> asRead(String key, Optional<Quantity> quantity) {
+        return quantity.map(written -> QuantityReader.asReading(written, text(key).orElse("")));
+    }
+
+    Quantity needReading(String key, Dimension... wanted) {
+        return need(reading(key, wanted), key, Quantity.of(1, wanted[0].usual()));
     }
 
     /** A quantity between two ends that no measurement leaves. */

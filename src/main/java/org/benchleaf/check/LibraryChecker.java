@@ -116,8 +116,8 @@ public final class LibraryChecker {
         return new Material(id, fields.needText("name"), fields.needText("kind"), fields.needText("plain"),
                 fields.text("substance"),
                 fields.positive("strength", VOLUME_FRACTION, MASS_FRACTION, MASS_PER_VOLUME, AMOUNT_PER_VOLUME),
-                fields.ph("pH"), fields.positive("grammage", MASS_PER_AREA), fields.positive("height", LENGTH),
-                fields.positive("width", LENGTH), fields.positive("uptake", MASS_PER_MASS),
+                fields.ph("pH"), fields.reading("grammage", MASS_PER_AREA), fields.reading("height", LENGTH),
+                fields.reading("width", LENGTH), fields.reading("uptake", MASS_PER_MASS),
                 fields.positive("keeps", TIME), fields.text("kept"), Set.copyOf(fields.texts("traits")),
                 fields.text("source"), place);
     }
@@ -148,8 +148,8 @@ public final class LibraryChecker {
         return new Studio(fields.needText("name"), fields.needText("about"), fields.yes("demo", false),
                 languages, days(hours),
                 time(hours, "opens", LocalTime.of(9, 0)), time(hours, "closes", LocalTime.of(17, 0)),
-                room.needPositive("volume", VOLUME), room.needPositive("air changes", RATE),
-                room.needQuantity("temperature", TEMPERATURE),
+                room.needReading("volume", VOLUME), room.needReading("air changes", RATE),
+                room.asRead("temperature", Optional.of(room.needQuantity("temperature", TEMPERATURE))).get(),
                 fields.groups("trays").stream().map(LibraryChecker::tray).toList(),
                 fields.groups("glassware").stream().map(LibraryChecker::vessel).toList(),
                 fields.groups("balances").stream().map(LibraryChecker::balance).toList(),
@@ -181,8 +181,8 @@ public final class LibraryChecker {
     }
 
     private static Studio.Tray tray(Fields fields) {
-        return new Studio.Tray(fields.needText("id"), fields.needPositive("height", LENGTH),
-                fields.needPositive("width", LENGTH), fields.needPositive("depth", LENGTH));
+        return new Studio.Tray(fields.needText("id"), fields.needReading("height", LENGTH),
+                fields.needReading("width", LENGTH), fields.needReading("depth", LENGTH));
     }
 
     private static Studio.Vessel vessel(Fields fields) {

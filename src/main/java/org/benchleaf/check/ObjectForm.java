@@ -28,7 +28,7 @@ final class ObjectForm {
         return new PrintObject(object.needText("kind"), object.needText("technique"),
                 made.flatMap(group -> group.text("when")), made.flatMap(group -> group.text("evidence")),
                 made.map(group -> group.yes("opinion", false)).orElse(false), support(object.needGroup("support")),
-                size.needPositive("height", LENGTH), size.needPositive("width", LENGTH), object.texts("features"),
+                size.needReading("height", LENGTH), size.needReading("width", LENGTH), object.texts("features"),
                 object.groups("consultation").stream().map(ObjectForm::consultation).toList(), media, object.place());
     }
 
@@ -42,7 +42,7 @@ final class ObjectForm {
 
     private static PaperSupport support(Fields support) {
         return new PaperSupport(support.needText("paper"), support.texts("features"),
-                support.positive("grammage", MASS_PER_AREA), support.positive("thickness", LENGTH),
+                support.reading("grammage", MASS_PER_AREA), support.reading("thickness", LENGTH),
                 support.text("grain"), support.text("sizing"), support.texts("state"), support.place());
     }
 

@@ -99,8 +99,9 @@ final class PartForm {
 
     private Part chamber(Fields chamber) {
         return new Part.Chamber(chamber.text("pack").orElse("chamber"), liquid(chamber, "of"),
-                chamber.positive("amount", VOLUME), chamber.positive("volume", VOLUME),
-                chamber.within("humidity", 0, 100, HUMIDITY), chamber.quantity("temperature", TEMPERATURE),
+                chamber.positive("amount", VOLUME), chamber.reading("volume", VOLUME),
+                chamber.within("humidity", 0, 100, HUMIDITY),
+                chamber.asRead("temperature", chamber.quantity("temperature", TEMPERATURE)),
                 chamber.positive("look every", TIME), chamber.yes("no ignition", false));
     }
 
@@ -110,8 +111,8 @@ final class PartForm {
             boolean night = change.text().strip().equals(OVERNIGHT);
             changes.add(night ? Optional.empty() : Optional.of(change(change, blotters)));
         }
-        Optional<Quantity> wet = blotters.positive("wet", MASS);
-        Optional<Quantity> dry = blotters.positive("dry", MASS);
+        Optional<Quantity> wet = blotters.reading("wet", MASS);
+        Optional<Quantity> dry = blotters.reading("dry", MASS);
         checkWetness(blotters, wet, dry);
         return new Part.Blotters(changes, optional(blotters, "blotter"), blotters.whole("layers").orElse(1), wet, dry);
     }
@@ -127,8 +128,8 @@ final class PartForm {
     }
 
     private Part press(Fields press) {
-        return new Part.Press(press.needPositive("mass", MASS), press.positive("height", LENGTH),
-                press.positive("width", LENGTH), materials(press, "between"), press.positive("time", TIME));
+        return new Part.Press(press.needReading("mass", MASS), press.reading("height", LENGTH),
+                press.reading("width", LENGTH), materials(press, "between"), press.positive("time", TIME));
     }
 
     private Part mend(Fields mend) {
@@ -161,10 +162,10 @@ final class PartForm {
     }
 
     private Part weighing(Fields weighing) {
-        Optional<Quantity> wet = weighing.positive("wet", MASS);
-        Quantity dry = weighing.needPositive("dry", MASS);
+        Optional<Quantity> wet = weighing.reading("wet", MASS);
+        Quantity dry = weighing.needReading("dry", MASS);
         checkWetness(weighing, wet, Optional.of(dry));
-        return new Part.Weighing(dry, wet, weighing.positive("restrained", MASS), weighing.positive("between", TIME),
+        return new Part.Weighing(dry, wet, weighing.reading("restrained", MASS), weighing.positive("between", TIME),
                 weighing.positive("blotted for", TIME));
     }
 

@@ -187,9 +187,9 @@ final class ResultForm {
     private static Result size(String measure, Fields fields) {
         Fields before = fields.needGroup("before");
         Fields after = fields.needGroup("after");
-        return new Result.Size(measure, fields.needText("method"), before.needPositive("height", LENGTH),
-                before.needPositive("width", LENGTH), after.needPositive("height", LENGTH),
-                after.needPositive("width", LENGTH), before.within("humidity", 0, 100, HUMIDITY),
+        return new Result.Size(measure, fields.needText("method"), before.needReading("height", LENGTH),
+                before.needReading("width", LENGTH), after.needReading("height", LENGTH),
+                after.needReading("width", LENGTH), before.within("humidity", 0, 100, HUMIDITY),
                 after.within("humidity", 0, 100, HUMIDITY), fields.text("note"), fields.place("measure"));
     }
 
@@ -199,15 +199,16 @@ final class ResultForm {
             fields.messages().add(FormMessages.NO_READINGS.at(fields.place("measure"), "measure", measure));
         }
         return new Result.Reserve(measure, fields.text("method"), fields.text("step"),
-                fields.group("titration").map(ResultForm::titration), fields.within("carbonate", 0, 100, MASS_FRACTION),
-                fields.positive("amount", AMOUNT_PER_MASS), fields.positive("uptake", MASS_PER_MASS),
+                fields.group("titration").map(ResultForm::titration),
+                fields.asRead("carbonate", fields.within("carbonate", 0, 100, MASS_FRACTION)),
+                fields.reading("amount", AMOUNT_PER_MASS), fields.reading("uptake", MASS_PER_MASS),
                 fields.text("note"), fields.place("measure"));
     }
 
     private static Result.Titration titration(Fields titration) {
-        Optional<Quantity> moisture = titration.within("moisture", 0, 100, MASS_FRACTION);
-        return new Result.Titration(titration.needPositive("sample", MASS), moisture,
-                titration.needPositive("acid volume", VOLUME), titration.needPositive("acid", AMOUNT_PER_VOLUME),
-                titration.needPositive("base volume", VOLUME), titration.needPositive("base", AMOUNT_PER_VOLUME));
+        Optional<Quantity> moisture = titration.asRead("moisture", titration.within("moisture", 0, 100, MASS_FRACTION));
+        return new Result.Titration(titration.needReading("sample", MASS), moisture,
+                titration.needReading("acid volume", VOLUME), titration.needReading("acid", AMOUNT_PER_VOLUME),
+                titration.needReading("base volume", VOLUME), titration.needReading("base", AMOUNT_PER_VOLUME));
     }
 }

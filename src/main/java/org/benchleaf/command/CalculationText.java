@@ -154,7 +154,7 @@ final class CalculationText {
                 : " " + number.unit().symbol();
         return switch (number.spread()) {
             case NONE -> number.value() + unit;
-            case TOLERANCE -> number.value() + " ± " + number.halfWidth() + unit;
+            case TOLERANCE, RESOLUTION -> number.value() + " ± " + number.halfWidth() + unit;
             case RANGE -> number.value() + " (" + number.low() + " to " + number.high() + ")" + unit;
         };
     }

@@ -63,7 +63,7 @@ final class NumberText {
 
     /** A worked-out quantity with no more decimals than what it was read with; its spread decides where it has one. */
     Amount amount(Quantity quantity, OptionalInt most) {
-        return most.isPresent() && quantity.spread() == Quantity.Spread.NONE
+        return most.isPresent() && isOneNumber(quantity)
                 ? new Amount(plain(rounded(quantity.value(), most.getAsInt())), symbol(quantity.unit()))
                 : amount(quantity);
     }
@@ -78,7 +78,7 @@ final class NumberText {
     /** A quantity as its author wrote it: own unit, every digit. */
     Amount written(Quantity quantity) {
         String number = switch (quantity.spread()) {
-            case NONE -> plain(exact(quantity.value()));
+            case NONE, RESOLUTION -> plain(exact(quantity.value()));
             case RANGE -> plain(exact(quantity.low())) + EN_DASH + plain(exact(quantity.high()));
             case TOLERANCE -> plain(exact(quantity.value())) + " ± " + plain(exact(quantity.halfWidth()));
         };
@@ -148,7 +148,7 @@ final class NumberText {
     Amount duration(Quantity time) {
         double low = time.lowIn(Unit.SECOND);
         double high = time.highIn(Unit.SECOND);
-        if (time.spread() == Quantity.Spread.NONE) {
+        if (isOneNumber(time)) {
             return span(time.in(Unit.SECOND), LONGEST_IN_MINUTES);
         }
         // Both ends of a range are told in one way: not "90 min" to "2 h 45 min".
@@ -221,6 +221,9 @@ final class NumberText {
                     : significant(quantity.value()));
         }
         int decimals = decimals(quantity.halfWidth());
+        if (quantity.spread() == Quantity.Spread.RESOLUTION) {
+            return plain(rounded(significant(quantity.value()).doubleValue(), decimals).stripTrailingZeros());
+        }
         if (quantity.spread() == Quantity.Spread.TOLERANCE) {
             return plain(rounded(quantity.value(), decimals)) + " ± " + plain(rounded(quantity.halfWidth(), decimals));
         }
@@ -232,6 +235,11 @@ final class NumberText {
         boolean middle = Math.abs(quantity.value() - (quantity.low() + quantity.high()) / 2)
                 <= 1e-6 * (quantity.high() - quantity.low());
         return middle ? span : plain(rounded(quantity.value(), finer).stripTrailingZeros()) + " (" + span + ")";
+    }
+
+    /** Whether its digits say how far it is known, so that nothing stands beside them. */
+    private static boolean isOneNumber(Quantity quantity) {
+        return quantity.spread() == Quantity.Spread.NONE || quantity.spread() == Quantity.Spread.RESOLUTION;
     }
 
     /** Between negative numbers the dash would read as a sign. */

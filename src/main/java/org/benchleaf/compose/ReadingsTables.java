@@ -103,7 +103,7 @@ final class ReadingsTables {
     /** The change with the ends of its 95 % interval, where there are readings enough for one. */
     Optional<Quantity> interval() {
         return Optional.ofNullable(figures.get("change")).map(Figure::value)
-                .filter(change -> change.spread() != Quantity.Spread.NONE);
+                .filter(change -> change.spread() == Quantity.Spread.TOLERANCE);
     }
 
     /** A mean, where there is one. */

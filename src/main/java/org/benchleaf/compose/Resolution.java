@@ -14,8 +14,8 @@ import org.benchleaf.quantity.Unit;
 final class Resolution {
 
     private static final Map<String, Integer> DECIMALS = Map.of("colour-difference", 1, "yellowness", 1,
-            "size-change", 1, "summary", 2);
-    private static final Set<String> OF_READINGS = Set.of("summary", "activity-mean", "change", "place-changes");
+            "size-change", 1, "summary", 2, "reach", 2);
+    private static final Set<String> OF_READINGS = Set.of("summary", "reach", "activity-mean", "change", "place-changes");
     private static final Set<String> READINGS = Set.of("readings", "before", "after");
 
     private Resolution() {

@@ -58,7 +58,7 @@ final class ResultMeaning implements Result.Kinds<Meaning> {
     }
 
     private void chance(Quantity change, ReadingsTables tables) {
-        if (change.spread() != Quantity.Spread.NONE) {
+        if (change.spread() == Quantity.Spread.TOLERANCE) {
             boolean zero = change.low() <= 0 && change.high() >= 0;
             found(zero ? "chance-may" : "chance-unlikely", "low", tables.told(change.low()),
                     "high", tables.told(change.high()));

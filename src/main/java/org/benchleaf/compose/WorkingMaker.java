@@ -63,20 +63,26 @@ final class WorkingMaker {
 
     private String spread(Figure figure) {
         Quantity value = figure.value();
-        if (figure.method().equals("change") && value.spread() != Quantity.Spread.NONE) {
+        if (figure.method().equals("change") && value.spread() == Quantity.Spread.TOLERANCE) {
             return sheet.words().say("spread.interval",
                     "ends", sheet.numbers().between(value, Resolution.of(figure).orElse(2)).text());
         }
         NumberText numbers = sheet.numbers();
         Words words = sheet.words();
         return switch (value.spread()) {
-            case NONE -> words.say("spread.none");
+            case NONE -> words.say(hasOwnEnds(figure) ? "spread.own" : "spread.none");
+            case RESOLUTION -> words.say("spread.resolution",
+                    "half", numbers.amount(Quantity.of(value.halfWidth(), value.unit())).text());
             case RANGE -> words.say("spread.range",
                     "low", numbers.amount(Quantity.of(value.low(), value.unit())).text(),
                     "high", numbers.amount(Quantity.of(value.high(), value.unit())).text());
             case TOLERANCE -> words.say("spread.tolerance",
                     "half", numbers.amount(Quantity.of(value.halfWidth(), value.unit())).text());
         };
+    }
+
+    private boolean hasOwnEnds(Figure figure) {
+        return sheet.library().formulary().method(figure.method()).map(Method::ownEnds).orElse(false);
     }
 
     private static List<String> caveats(Figure figure, Optional<Method> method) {

@@ -97,7 +97,7 @@ public final class Calculations {
         }
         try {
             Function<Args, Answers> formula = formulas.get(name);
-            return worked(method, complete, method.sets() ? formula.apply(args(complete))
+            return worked(method, complete, method.ownEnds() ? formula.apply(args(complete))
                     : Propagation.through(formula, args(complete)));
         } catch (NotAllowed contradiction) {
             return refused(contradiction.refusal());

@@ -90,8 +90,10 @@ final class InputReading {
                     + quantity.dimension().words(), allowed(), input.rangeSource()));
         }
         boolean ranged = input.unit().filter(unit -> unit.dimension() == quantity.dimension()).isPresent();
-        if (ranged && !(input.low().orElse(Double.NEGATIVE_INFINITY) <= slack(quantity.lowIn(input.unit().get()))
-                && -slack(-quantity.highIn(input.unit().get())) <= input.high().orElse(Double.POSITIVE_INFINITY))) {
+        // A reading may lie on an end; only what someone stated as a range must lie within with both its ends.
+        Quantity ends = quantity.asStated();
+        if (ranged && !(input.low().orElse(Double.NEGATIVE_INFINITY) <= slack(ends.lowIn(input.unit().get()))
+                && -slack(-ends.highIn(input.unit().get())) <= input.high().orElse(Double.POSITIVE_INFINITY))) {
             throw new NotAllowed(Refusal.notAllowed(input.key(), Written.of(quantity), allowed(),
                     input.rangeSource()));
         }

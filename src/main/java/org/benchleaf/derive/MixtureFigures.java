@@ -57,7 +57,7 @@ final class MixtureFigures {
             if (share.asItIs()) {
                 stocks.add(Quantity.of(100, recipe.byMass() ? Unit.PERCENT_BY_MASS : Unit.PERCENT_BY_VOLUME));
             } else {
-                stock(share.from(), strengths.of(share.from(), share.liquid()), share.strength())
+                stock(share.from(), strengths.asRead(share.from(), share.liquid()), share.strength())
                         .ifPresent(stocks::add);
             }
         }
@@ -115,7 +115,7 @@ final class MixtureFigures {
         Optional<Figure> figure = Optional.ofNullable(bench.ledger().work(job).get(id));
         figure.ifPresent(amount -> density.value().ifPresent(known -> bench.ledger().work(
                 new Job("mass-and-volume", solution.place()).source(density.source()).given("amount", amount)
-                        .given("density", known, "table of substances").gives(byMass ? "volume" : "mass",
+                        .given("density", known.asRead(), "table of substances").gives(byMass ? "volume" : "mass",
                                 solution.id() + "." + name + (byMass ? "-volume" : "-mass"), called(of)))));
         return figure.map(amount -> new RecipeFigures.Ingredient(of, amount));
     }

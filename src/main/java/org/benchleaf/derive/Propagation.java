@@ -19,12 +19,14 @@ import org.benchleaf.science.OutsideRange;
  * which is the same for sums and careful for the rest. A result that has its extreme between the ends of a range is
  * not found this way; the formulas of the trade grow or fall throughout.
  *
- * <p>Tolerances (± U) are measured: each is moved alone by its own U, half the difference of the two results is its
+ * <p>Tolerances (± U) and readings are measured: each is moved alone by its own U, half the difference of the two results is its
  * share, and the shares are added as squares (GUM, JCGM 100:2008, 5.1.2, with numeric sensitivities). A tolerance
  * that a formula states for its own result is one more share. A count cannot lie off by a share of one, so a count
  * takes its outermost results instead.
  *
- * <p>Where both occur, the outermost results of the ranges are widened by the tolerance.
+ * <p>What follows from readings alone is itself known to their last digits.
+ *
+ * <p>Where ranges and tolerances both occur, the outermost results of the ranges are widened by the tolerance.
  */
 final class Propagation {
 
@@ -53,7 +55,7 @@ final class Propagation {
         this.calculation = calculation;
         this.given = given;
         this.ranges = slots(Spread.RANGE);
-        this.tolerances = slots(Spread.TOLERANCE);
+        this.tolerances = slots(Spread.TOLERANCE, Spread.RESOLUTION);
         this.middle = exact();
         this.central = calculation.apply(middle);
     }
@@ -90,15 +92,18 @@ final class Propagation {
             return outermostCount(key, value, ends, moved);
         }
         double squares = value.spread() == Spread.TOLERANCE ? value.halfWidth() * value.halfWidth() : 0;
-        for (Answers[] pair : moved) {
-            double share = share(key, value, pair);
+        boolean read = value.spread() != Spread.TOLERANCE;
+        for (int k = 0; k < moved.size(); k++) {
+            double share = share(key, value, moved.get(k));
             squares += share * share;
+            read &= share == 0 || tolerances.get(k).quantity().spread() == Spread.RESOLUTION;
         }
         double tolerance = Math.sqrt(squares);
-        if (ranges.isEmpty() && value.spread() != Spread.RANGE) {
-            return Quantity.plusMinus(value.value(), tolerance, value.unit());
-        }
         double[] outermost = outermost(key, value, ends);
+        if (outermost[0] == outermost[1] && value.spread() != Spread.RANGE) {
+            return read ? Quantity.resolved(value.value(), tolerance, value.unit())
+                    : Quantity.plusMinus(value.value(), tolerance, value.unit());
+        }
         return Quantity.between(outermost[0] - tolerance, value.value(), outermost[1] + tolerance, value.unit());
     }
 
@@ -186,11 +191,11 @@ final class Propagation {
         }
     }
 
-    private List<Slot> slots(Spread spread) {
+    private List<Slot> slots(Spread... spreads) {
         List<Slot> slots = new ArrayList<>();
         for (Map.Entry<String, List<Quantity>> input : new TreeMap<>(given.values()).entrySet()) {
             for (int k = 0; k < input.getValue().size(); k++) {
-                if (input.getValue().get(k).spread() == spread) {
+                if (List.of(spreads).contains(input.getValue().get(k).spread())) {
                     slots.add(new Slot(input.getKey(), k, input.getValue().get(k)));
                 }
             }

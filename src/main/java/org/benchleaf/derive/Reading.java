@@ -18,7 +18,7 @@ final class Reading {
     static String of(Quantity quantity) {
         String unit = quantity.unit().symbol();
         String number = switch (quantity.spread()) {
-            case NONE -> number(quantity.value());
+            case NONE, RESOLUTION -> number(quantity.value());
             case RANGE -> number(quantity.low()) + " to " + number(quantity.high());
             case TOLERANCE -> number(quantity.value()) + " ± " + number(quantity.halfWidth());
         };

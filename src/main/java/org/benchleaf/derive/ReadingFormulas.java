@@ -11,13 +11,12 @@ import org.benchleaf.science.WhitePoint;
 /** Binds the names of the calculations about readings taken before and after to their formulas. */
 final class ReadingFormulas {
 
-    private static final String SINGLE = "a single reading has no scatter";
-
     private ReadingFormulas() {
     }
 
     static void bindTo(Map<String, Function<Args, Answers>> formulas) {
         formulas.put("summary", ReadingFormulas::summary);
+        formulas.put("reach", args -> new Answers().number("range", SeriesSummary.of(args.list("readings")).reach()));
         formulas.put("activity-mean", args -> new Answers().number("ph", SeriesSummary.activityMean(args.list("readings"))));
         formulas.put("place-changes", args -> new Answers().number("range",
                 SeriesSummary.changes(args.list("before"), args.list("after"))));
@@ -27,7 +26,7 @@ final class ReadingFormulas {
     private static Answers summary(Args args) {
         SeriesSummary series = SeriesSummary.of(args.list("readings"));
         return new Answers().number("count", series.count()).number("mean", series.mean())
-                .number("sd", series.sd(), SINGLE).number("range", series.reach(), SINGLE);
+                .number("sd", series.sd(), "a single reading has no scatter");
     }
 
     private static Answers yellowness(Args args) {

@@ -77,7 +77,7 @@ final class RecipeFigures implements Recipe.Kinds<List<RecipeFigures.Ingredient>
     public List<Ingredient> mix(Recipe.Mix recipe) {
         if (strengths.isEthanolAndWater(recipe) && !recipe.byMass()) {
             Recipe.Share share = recipe.shares().get(0);
-            return strengths.of(share.from()).filter(stock -> stock.dimension() == Dimension.VOLUME_FRACTION)
+            return strengths.asRead(share.from(), share.liquid()).filter(stock -> stock.dimension() == Dimension.VOLUME_FRACTION)
                     .map(stock -> ofEthanol(share, recipe.rest(), stock))
                     .orElseGet(() -> mixtures.work(recipe, List.of("stock"), "water"));
         }
@@ -103,7 +103,7 @@ final class RecipeFigures implements Recipe.Kinds<List<RecipeFigures.Ingredient>
             return strengths.isEthanolAndWater(mix) && !mix.byMass() ? mix(mix)
                     : mixtures.work(mix, List.of("stock"), "diluent");
         }
-        Optional<Quantity> stock = mixtures.stock(from, strengths.of(from), strength);
+        Optional<Quantity> stock = mixtures.stock(from, strengths.asRead(from, ""), strength);
         if (stock.isEmpty()) {
             return List.of();
         }
@@ -131,7 +131,7 @@ final class RecipeFigures implements Recipe.Kinds<List<RecipeFigures.Ingredient>
                         "'substance:' in the materials, naming a row of the table of substances", solution.place());
                 return List.of();
             }
-            job.given("molar-mass", molarMass.get(), "table of substances");
+            job.given("molar-mass", molarMass.get().asRead(), "table of substances");
         }
         Map<String, Figure> made = bench.ledger().work(job.gives("mass", id("mass"), "solid to weigh out"));
         if (made.isEmpty() || byMass) {

@@ -114,10 +114,14 @@ final class ResultFigures implements Result.Kinds<WorkedResult> {
             job.note("The arithmetic mean of the pH values.");
         }
         if (readings.size() > 1) {
-            job.gives("sd", prefix + "sd-" + when, "standard deviation " + when)
-                    .gives("range", prefix + "range-" + when, "smallest and largest reading " + when);
+            job.gives("sd", prefix + "sd-" + when, "standard deviation " + when);
         }
         keepAll(bench.ledger().work(job));
+        if (readings.size() > 1) {
+            keepAll(bench.ledger().work(new Job("reach", result.place())
+                    .given("readings", quantities(readings, result.unit()), Job.CASE_FILE)
+                    .gives("range", prefix + "range-" + when, "smallest and largest reading " + when)));
+        }
         if (result.unit() == Unit.PH && readings.size() > 1) {
             keepAll(bench.ledger().work(new Job("activity-mean", result.place())
                     .given("readings", quantities(readings, result.unit()), Job.CASE_FILE)
@@ -137,10 +141,8 @@ final class ResultFigures implements Result.Kinds<WorkedResult> {
         if (!paired) {
             cautions.add("not-paired");
         }
-        // A count of spots can be averaged like any reading, but a mean is no longer a count.
-        Unit unit = result.unit() == Unit.COUNT ? Unit.NONE : result.unit();
-        Job job = new Job("change", result.place()).given("before", quantities(result.before(), unit), Job.CASE_FILE)
-                .given("after", quantities(result.after(), unit), Job.CASE_FILE)
+        Job job = new Job("change", result.place()).given("before", averaged(result.before(), result.unit()), Job.CASE_FILE)
+                .given("after", averaged(result.after(), result.unit()), Job.CASE_FILE)
                 .word("paired", paired ? "yes" : "no", Job.CASE_FILE)
                 .note(paired ? "Each place is compared with itself."
                         : "Places are not compared one by one; the two means are (Welch).")
@@ -169,8 +171,20 @@ final class ResultFigures implements Result.Kinds<WorkedResult> {
         }
     }
 
+    /** Readings as they are averaged: a count of spots like any other, but its mean is no longer a count. */
+    private static List<Quantity> averaged(List<Double> readings, Unit unit) {
+        return quantities(readings, unit).stream().map(one -> inUnit(one, unit == Unit.COUNT ? Unit.NONE : unit)).toList();
+    }
+
+    private static Quantity inUnit(Quantity value, Unit unit) {
+        return new Quantity(value.value(), value.low(), value.high(), unit, value.spread());
+    }
+
+    /** Readings, all to the finest step that one of them was read to. */
     private static List<Quantity> quantities(List<Double> readings, Unit unit) {
-        return readings.stream().map(one -> Quantity.of(one, unit)).toList();
+        List<Quantity> read = readings.stream().map(one -> Quantity.of(one, unit).asRead()).toList();
+        double half = read.stream().mapToDouble(Quantity::halfWidth).min().orElse(0);
+        return readings.stream().map(one -> Quantity.resolved(one, half, unit)).toList();
     }
 
     /** The change with its interval as its own ends, so that nobody quotes one without the other. */
@@ -181,13 +195,13 @@ final class ResultFigures implements Result.Kinds<WorkedResult> {
         Quantity value = low.isPresent() && high.isPresent()
                 ? new Quantity(mean, low.get().value().value(), high.get().value().value(), unit,
                         Quantity.Spread.TOLERANCE)
-                : Quantity.of(mean, unit);
+                : inUnit(change.value(), unit);
         return new Figure(change.id(), change.label() + (low.isPresent() ? ", with its 95 % interval" : ""), value,
                 change.method(), change.inputs(), change.sources(), change.notes());
     }
 
     private static Figure inUnit(Figure figure, Unit unit) {
-        return new Figure(figure.id(), figure.label(), Quantity.of(figure.value().value(), unit), figure.method(),
+        return new Figure(figure.id(), figure.label(), inUnit(figure.value(), unit), figure.method(),
                 figure.inputs(), figure.sources(), figure.notes());
     }
 
@@ -206,7 +220,7 @@ final class ResultFigures implements Result.Kinds<WorkedResult> {
             }
         }
         if (differences.size() > 1) {
-            keepAll(bench.ledger().work(new Job("summary", result.place())
+            keepAll(bench.ledger().work(new Job("reach", result.place())
                     .each("readings", differences.stream().map(Ledger::given).toList())
                     .note("The ends are the smallest and the largest spot.").gives("range", prefix + formula + ".mean",
                             "mean colour difference of all spots, " + conditions(result, formula))));

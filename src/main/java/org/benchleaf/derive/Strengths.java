@@ -29,6 +29,12 @@ final class Strengths implements Recipe.Kinds<Optional<Quantity>> {
                         .findFirst().map(Recipe.Share::strength)).or(() -> of(id));
     }
 
+    /** The same for an amount to measure out: what stands on a bottle is known to its last digit. */
+    Optional<Quantity> asRead(String id, String liquid) {
+        boolean made = bench.source().solution(id).isPresent();
+        return of(id, liquid).map(strength -> made ? strength : strength.asRead());
+    }
+
     /** Whether a stock is ethanol and water, for which volumes must be worked out by mass. */
     boolean isEthanol(String id) {
         boolean bought = bench.material(id).flatMap(Material::substance).filter("ethanol"::equals).isPresent();

@@ -18,7 +18,7 @@ final class Written {
 
     static String of(Quantity quantity) {
         String number = switch (quantity.spread()) {
-            case NONE -> number(quantity.value());
+            case NONE, RESOLUTION -> number(quantity.value());
             case TOLERANCE -> number(quantity.value()) + " ± " + number(quantity.halfWidth());
             case RANGE -> number(quantity.low()) + " to " + number(quantity.high());
         };

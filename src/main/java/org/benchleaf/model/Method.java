@@ -15,13 +15,14 @@ import org.benchleaf.quantity.Unit;
  * @param mathml the same formula as presentation MathML, without the outer {@code math} element
  * @param range where the formula holds, in words
  * @param sources keys of the published sources
- * @param sets whether the result is chosen to suffice for the high ends of what goes in, so that it has no spread
+ * @param ownEnds whether the formula itself says what ends the result has, so that no spread is carried through to it: an
+ *     amount chosen to suffice, the smallest and the largest of several
  * @param caveats what the result must not be taken for; may be empty
  * @param inputs what goes in
  * @param outputs what comes out
  */
 public record Method(String name, String title, String answers, String formula, String mathml, String range,
-        List<String> sources, boolean sets, List<String> caveats, List<Input> inputs, List<Output> outputs) {
+        List<String> sources, boolean ownEnds, List<String> caveats, List<Input> inputs, List<Output> outputs) {
 
     public Method {
         sources = List.copyOf(sources);

@@ -1,11 +1,13 @@
 package org.benchleaf.quantity;
 
+import java.math.BigDecimal;
+
 /**
  * A number with its unit and how far it may lie off.
  *
  * <p>{@code value}, {@code low} and {@code high} are in {@code unit}, with low ≤ value ≤ high. An exact quantity
- * has all three alike; a range ("15 min to 30 min") has its middle as value; a tolerance ("7.4 ± 0.1") is
- * symmetrical.
+ * has all three alike; a range ("15 min to 30 min") has its middle as value; a tolerance ("7.4 ± 0.1") and
+ * a reading ("412 mm" off a rule) are symmetrical.
  */
 public record Quantity(double value, double low, double high, Unit unit, Spread spread) {
 
@@ -15,6 +17,11 @@ public record Quantity(double value, double low, double high, Unit unit, Spread 
         NONE,
         /** Two ends that someone chose or that follow from such ends: "15 to 30 min". */
         RANGE,
+        /**
+         * One number as it was read off a rule, a balance or an instrument; its ends are the expanded uncertainty (k = 2)
+         * that its last digit leaves.
+         */
+        RESOLUTION,
         /** A measured number and its expanded uncertainty (k = 2): "7.4 ± 0.1". */
         TOLERANCE
     }
@@ -56,6 +63,34 @@ public record Quantity(double value, double low, double high, Unit unit, Spread 
                 halfWidth == 0 ? Spread.NONE : Spread.TOLERANCE);
     }
 
+    /**
+     * A number read to a step of its instrument.
+     *
+     * <p>Formula: value ± step / √3, a step being a rectangular distribution with u = 0.29 step and k = 2.
+     *
+     * <p>Source: JCGM 100:2008 (GUM), F.2.2.1.
+     */
+    public static Quantity reading(double value, double step, Unit unit) {
+        return resolved(value, step / Math.sqrt(3), unit);
+    }
+
+    /** A number known to the last digits of the readings that it is of or follows from. */
+    public static Quantity resolved(double value, double halfWidth, Unit unit) {
+        return new Quantity(value, value - halfWidth, value + halfWidth, unit,
+                halfWidth == 0 ? Spread.NONE : Spread.RESOLUTION);
+    }
+
+    /** An exact number as a reading, its step that of the last digit that is not nought; one with a spread keeps it. */
+    public Quantity asRead() {
+        return spread == Spread.NONE && unit != Unit.COUNT ? reading(value, lastDigit(BigDecimal.valueOf(value)), unit) : this;
+    }
+
+    /** The step of the last digit; noughts before the decimal mark count as read. */
+    private static double lastDigit(BigDecimal digits) {
+        BigDecimal shortest = digits.stripTrailingZeros();
+        return shortest.scale() <= 0 ? 1 : shortest.ulp().doubleValue();
+    }
+
     /** The dimension of the unit. */
     public Dimension dimension() {
         return unit.dimension();
@@ -92,6 +127,11 @@ public record Quantity(double value, double low, double high, Unit unit, Spread 
     /** The same unit with the value alone, its spread forgotten. */
     public Quantity exact() {
         return of(value, unit);
+    }
+
+    /** A reading as the number that was read, for a limit that is set for such numbers; anything else as it is. */
+    public Quantity asStated() {
+        return spread == Spread.RESOLUTION ? exact() : this;
     }
 
     /** Half the distance between the ends, in this quantity's unit. */

@@ -1,5 +1,6 @@
 package org.benchleaf.quantity;
 
+import java.math.BigDecimal;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -21,6 +22,7 @@ public final class QuantityReader {
     private static final double LARGEST = 1e100;
     /** No quantity takes more letters; the patterns below are quick only where a text is short. */
     static final int LONGEST = 200;
+    private static final Pattern DIGITS = Pattern.compile(NUMBER);
     private static final Pattern ONE = Pattern.compile("(" + NUMBER + ")\\s*(" + UNIT_TEXT + ")?");
     private static final Pattern RANGE = Pattern.compile(
             "(" + NUMBER + ")\\s*(" + UNIT_TEXT + ")??\\s*(?:\\bto\\b|–)\\s*(" + NUMBER + ")\\s*(" + UNIT_TEXT + ")?");
@@ -100,6 +102,19 @@ public final class QuantityReader {
     /** Reads a text as a quantity of whatever dimension its unit has; a bare number is a plain number. */
     public static Reading read(String text) {
         return read(text, Optional.empty());
+    }
+
+    /**
+     * The quantity as a reading: a number without spread gets that of the last digit in the text that it was read from.
+     * Things counted stay exact.
+     *
+     * @param quantity what was read from the text
+     */
+    public static Quantity asReading(Quantity quantity, String text) {
+        Matcher digits = DIGITS.matcher(text);
+        return quantity.spread() == Quantity.Spread.NONE && quantity.unit() != Unit.COUNT && digits.find()
+                ? Quantity.reading(quantity.value(), new BigDecimal(digits.group()).ulp().doubleValue(), quantity.unit())
+                : quantity;
     }
 
     private static Reading read(String text, Optional<Dimension> wanted) {

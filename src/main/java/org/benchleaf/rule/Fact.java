@@ -35,7 +35,7 @@ record Fact(List<String> words, Optional<Quantity> amount, Optional<LocalDate> d
     }
 
     static Optional<Fact> amount(Optional<Quantity> amount) {
-        return amount.map(quantity -> new Fact(List.of(), Optional.of(quantity), Optional.empty()));
+        return amount.map(quantity -> new Fact(List.of(), Optional.of(quantity.asStated()), Optional.empty()));
     }
 
     static Optional<Fact> count(Optional<Integer> count) {

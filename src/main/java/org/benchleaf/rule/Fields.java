@@ -250,7 +250,7 @@ final class Fields {
     private Quantity pressure(Part.Press press) {
         PrintObject object = facts.treatment.object();
         double area = press.height().orElse(object.height()).in(Unit.METRE) * press.width().orElse(object.width()).in(Unit.METRE);
-        return Quantity.of(press.mass().to(Unit.KILOGRAM).high() * GRAVITY / area, Unit.PASCAL);
+        return Quantity.of(press.mass().asStated().to(Unit.KILOGRAM).high() * GRAVITY / area, Unit.PASCAL);
     }
 
     private Optional<Quantity> heaviest(Stream<String> materials) {

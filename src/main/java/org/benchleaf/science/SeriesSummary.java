@@ -11,9 +11,9 @@ import org.benchleaf.quantity.Unit;
  * @param count how many there are
  * @param mean their arithmetic mean; a plain number where things were counted
  * @param sd their standard deviation; empty for a single reading
- * @param reach the mean between the smallest and the largest reading; empty for a single reading
+ * @param reach the mean between the smallest and the largest reading
  */
-public record SeriesSummary(Quantity count, Quantity mean, Optional<Quantity> sd, Optional<Quantity> reach) {
+public record SeriesSummary(Quantity count, Quantity mean, Optional<Quantity> sd, Quantity reach) {
 
     /**
      * Works out count, mean, standard deviation and reach.
@@ -34,7 +34,7 @@ public record SeriesSummary(Quantity count, Quantity mean, Optional<Quantity> sd
         double mean = mean(numbers);
         Quantity count = Quantity.count(numbers.length);
         if (numbers.length < 2) {
-            return new SeriesSummary(count, Quantity.of(mean, unit), Optional.empty(), Optional.empty());
+            return new SeriesSummary(count, Quantity.of(mean, unit), Optional.empty(), reach(numbers, unit));
         }
         double squares = 0;
         for (double number : numbers) {
@@ -42,7 +42,7 @@ public record SeriesSummary(Quantity count, Quantity mean, Optional<Quantity> sd
         }
         return new SeriesSummary(count, Quantity.of(mean, unit),
                 Optional.of(Quantity.of(Math.sqrt(squares / (numbers.length - 1)), difference(unit))),
-                Optional.of(reach(numbers, unit)));
+                reach(numbers, unit));
     }
 
     /**

@@ -14,7 +14,7 @@ import java.util.stream.Stream;
 import javax.imageio.ImageIO;
 
 /** Writes content of any number of cases, each with about 3 kB of front matter and 6 kB of prose, always the same. */
-final class SyntheticContent {
+public final class SyntheticContent {
 
     private static final int PROSE = 6_000;
     private static final List<String> SENTENCES = List.of(
@@ -39,7 +39,7 @@ final class SyntheticContent {
      * @param cases how many
      * @param pictures how many pictures each case has
      */
-    static void write(Path library, Path content, int cases, int pictures) throws IOException {
+    public static void write(Path library, Path content, int cases, int pictures) throws IOException {
         copyLibrary(library, content);
         for (int number = 0; number < cases; number++) {
             Path folder = Files.createDirectories(content.resolve("cases").resolve(name(number)));

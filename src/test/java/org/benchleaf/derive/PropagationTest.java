@@ -55,6 +55,25 @@ class PropagationTest {
     }
 
     @Test
+    void a_result_of_readings_alone_is_known_to_their_last_digits() {
+        // By hand, JCGM 100:2008 (GUM), F.2.2.1 and 5.1.2: u = 0.29 for a step of 1; of a sum √2 times as much, k = 2.
+        Function<Args, Answers> sum = args -> new Answers().number("s",
+                Quantity.number(args.one("a").value() + args.one("b").value()));
+        Quantity read = Quantity.reading(412, 1, Unit.NONE);
+        Quantity s = through(sum, Map.of("a", read, "b", read), "s");
+        assertThat(s.spread()).isEqualTo(Spread.RESOLUTION);
+        assertThat(s.halfWidth()).isCloseTo(2 * 0.29 * Math.sqrt(2), within(0.01));
+        assertThat(through(sum, Map.of("a", read, "b", plusMinus(1, 0.5)), "s").spread()).isEqualTo(Spread.TOLERANCE);
+    }
+
+    @Test
+    void a_range_that_a_result_does_not_depend_on_leaves_it_no_range() {
+        Function<Args, Answers> first = args -> new Answers().number("s", Quantity.number(args.one("a").value()));
+        Quantity s = through(first, Map.of("a", Quantity.number(3), "b", Quantity.range(1, 2, Unit.NONE)), "s");
+        assertThat(s.spread()).isEqualTo(Spread.NONE);
+    }
+
+    @Test
     void ranges_give_the_outermost_results_of_their_ends() {
         Quantity c = through(STANDARD_SOLUTION, Map.of("m", Quantity.range(1, 2, Unit.NONE), "p", Quantity.number(1),
                 "v", Quantity.range(4, 5, Unit.NONE)), "c");

@@ -86,7 +86,7 @@ class ResultsTest {
         Invented invented = readings("pH", "surface", Unit.PH, List.of("a", "b"), List.of(4.4, 4.6), List.of(7.1, 7.3));
         Derived derived = invented.derived();
         assertThat(derived.worked().figures().get("results.pH.change").value().spread())
-                .isEqualTo(Quantity.Spread.NONE);
+                .isEqualTo(Quantity.Spread.RESOLUTION);
         assertThat(derived.worked().figures()).doesNotContainKey("results.pH.change-p");
         assertThat(cautions(invented)).contains("fewer-than-three");
     }

@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Reads what people write at the bench, and asks back where it may mean several things. */
 class QuantityReaderTest {
@@ -174,5 +175,27 @@ class QuantityReaderTest {
         assertThat(QuantityReader.read("1e999 mL", Dimension.VOLUME).slip()).contains(Slip.NOT_A_NUMBER);
         assertThat(QuantityReader.read("1e999 ± 1 mL", Dimension.VOLUME).slip()).contains(Slip.NOT_A_NUMBER);
         assertThat(QuantityReader.read("1 to 1e999 mL", Dimension.VOLUME).slip()).contains(Slip.NOT_A_NUMBER);
+    }
+
+    /** Half a step on either side is a rectangular distribution, u = 0.29 step: JCGM 100:2008 (GUM), F.2.2.1; here k = 2. */
+    @ParameterizedTest
+    @CsvSource({"412 mm, 1", "412.0 mm, 0.1", "0.11 mm, 0.01", "4.10 kg, 0.01", "1.2e3 g, 100", "60 m³, 1"})
+    void a_reading_is_known_to_its_last_digit(String text, double step) {
+        Quantity reading = QuantityReader.asReading(QuantityReader.read(text).quantity().orElseThrow(), text);
+        assertThat(reading.spread()).isEqualTo(Quantity.Spread.RESOLUTION);
+        assertThat(reading.halfWidth()).isCloseTo(2 * 0.2887 * step, within(0.001 * step));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"12 to 14 mm", "7.4 ± 0.1 mm"})
+    void a_reading_that_says_how_far_it_lies_off_keeps_that(String text) {
+        Quantity written = QuantityReader.read(text).quantity().orElseThrow();
+        assertThat(QuantityReader.asReading(written, text)).isEqualTo(written);
+    }
+
+    @Test
+    void a_count_is_exact() {
+        assertThat(QuantityReader.asReading(Quantity.count(3), "3")).isEqualTo(Quantity.count(3));
+        assertThat(Quantity.count(3).asRead()).isEqualTo(Quantity.count(3));
     }
 }
