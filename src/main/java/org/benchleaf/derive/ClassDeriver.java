@@ -31,7 +31,7 @@ public final class ClassDeriver {
      */
     public ClassPlan plan(CourseClass course, TreatmentCase source) {
         List<Step> steps = steps(course, source);
-        Scale scale = new Scale(course.stations(), course.sheetsEach(), course.spare().in(Unit.PERCENT) / 100);
+        Scale scale = new Scale(course.stations(), course.sheetsEach(), course.spare());
         // The case itself has already been told of; here only what concerns the class would be news.
         Deriver.Work work = deriver.work(source, steps, scale, new Messages());
         Timeline timeline = work.maker().onTheCalendar(Optional.of(course.starts()), false);

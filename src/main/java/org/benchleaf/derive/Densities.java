@@ -73,9 +73,9 @@ final class Densities {
     }
 
     private boolean isPure(Quantity strength) {
-        return (strength.dimension() == Dimension.MASS_FRACTION || strength.dimension() == Dimension.VOLUME_FRACTION)
-                && strength.low() * strength.unit().factor() >= bench.constant("pure-liquid").value().in(Unit.PERCENT)
-                        * Unit.PERCENT.factor();
+        double share = bench.constant("pure-liquid").value().in(Unit.PERCENT);
+        return strength.dimension() == Dimension.MASS_FRACTION && strength.lowIn(Unit.PERCENT_BY_MASS) >= share
+                || strength.dimension() == Dimension.VOLUME_FRACTION && strength.lowIn(Unit.PERCENT_BY_VOLUME) >= share;
     }
 
     /** The density of the heaviest of several; with the reason why not where one is not known. */

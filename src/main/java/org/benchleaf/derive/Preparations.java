@@ -22,9 +22,6 @@ final class Preparations {
 
     private static final String HEAVIEST = "A volume is taken to weigh as much as the heaviest of the liquids.";
 
-    /** Two spellings of one amount may differ in the last place. */
-    private static final double NEARLY_ALL = 1 - 1e-9;
-
     private final Bench bench;
     private final Strengths strengths;
     private final MeasureChoice measuring;
@@ -39,7 +36,7 @@ final class Preparations {
         this.bench = bench;
         this.strengths = new Strengths(bench);
         this.measuring = new MeasureChoice(bench.library().studio(), bench.tolerances(),
-                bench.constant("coarsest-step").value());
+                bench.constant("coarsest-step").value(), bench.library().formulary().table("divisions"));
         this.stepTimes = stepTimes;
     }
 
@@ -219,7 +216,7 @@ final class Preparations {
     private void tellTooLittle(Solution solution, Quantity make, Figure needed, Optional<Constant> shrinking, int batches) {
         Quantity once = Batches.eachTime(Quantity.of(needed.value().low(), needed.value().unit()), Quantity.count(batches),
                 shrinking.map(Constant::value).orElse(Quantity.of(0, Unit.PERCENT)));
-        if (make.highIn(once.unit()) < once.value() * NEARLY_ALL) {
+        if (!Batches.suffices(make, once)) {
             bench.messages().add(FigureMessages.LESS_THAN_NEEDED.at(solution.place(), "solution", solution.id(),
                     "make", Reading.of(Amounts.readable(make)), "needed", Reading.of(Amounts.readable(once))));
         }

@@ -13,6 +13,7 @@ import org.benchleaf.model.Result;
 import org.benchleaf.model.Step;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
+import org.benchleaf.science.SeriesSummary;
 import org.benchleaf.science.WhitePoint;
 
 /** Works out the statistics of one result, and what must be said beside it. */
@@ -326,7 +327,8 @@ final class ResultFigures implements Result.Kinds<WorkedResult> {
         }
         Quantity before = result.humidityBefore().get();
         Quantity after = result.humidityAfter().get();
-        if (Math.abs(before.in(Unit.PERCENT_HUMIDITY) - after.in(Unit.PERCENT_HUMIDITY)) > bench.constant("same-humidity").value().in(Unit.PERCENT_HUMIDITY)) {
+        double apart = SeriesSummary.changes(List.of(before), List.of(after)).in(Unit.PERCENT_HUMIDITY);
+        if (Math.abs(apart) > bench.constant("same-humidity").value().in(Unit.PERCENT_HUMIDITY)) {
             cautions.add("other-humidity");
             bench.messages().add(FigureMessages.OTHER_HUMIDITY.at(result.place(), "before", Reading.of(before),
                     "after", Reading.of(after)));

@@ -18,7 +18,7 @@ import org.benchleaf.quantity.Unit;
 public final class MethodReader {
 
     private static final String FOLDER = "/reference/";
-    private static final List<String> TABLES = List.of("flash-points", "vapour-limits", "glassware");
+    private static final List<String> TABLES = List.of("flash-points", "vapour-limits", "glassware", "divisions");
 
     private MethodReader() {
     }

@@ -102,6 +102,34 @@ public final class Batches {
                 / Require.wholeAtLeast(1, "batches", batches), needed.unit());
     }
 
+    /**
+     * Whether an amount comes to what is needed, with its high end.
+     *
+     * <p>Units: amounts of one dimension; two spellings of one amount may differ in the last place.
+     *
+     * <p>Source: definition.
+     */
+    public static boolean suffices(Quantity amount, Quantity needed) {
+        return amount.highIn(needed.unit()) >= needed.value() * (1 - NEARLY);
+    }
+
+    /**
+     * How many times an amount is made so that a share is over.
+     *
+     * <p>Formula: 1 + share.
+     *
+     * <p>Units: % in, a plain number out.
+     *
+     * <p>Range: share 0 % or more.
+     *
+     * <p>Source: definition.
+     *
+     * @throws OutsideRange if the share is below 0
+     */
+    public static Quantity withSpare(Quantity share) {
+        return Quantity.number(1 + Require.atLeastZero("spare", share, Unit.PERCENT) / 100);
+    }
+
     private static Quantity high(Quantity amount) {
         return Quantity.of(amount.high(), amount.unit());
     }

@@ -8,6 +8,8 @@ import org.benchleaf.quantity.Unit;
 public final class Measuring {
 
     private static final double COVERAGE = 2;
+    /** The last places of a binary number must not make one filling more. */
+    private static final double NEARLY = 1e-9;
 
     /**
      * A measuring vessel.
@@ -62,8 +64,100 @@ public final class Measuring {
             throw new OutsideRange("volume", wanted + " mL", "more than 0, up to " + largest + " mL",
                     "the largest vessel listed; measure in portions");
         }
-        double expanded = COVERAGE * tolerance / Math.sqrt(6);
+        double expanded = ofVessel(Quantity.of(tolerance, Unit.MILLILITRE), 1).value();
         return new Measured(Quantity.of(best, Unit.MILLILITRE), Quantity.of(tolerance, Unit.MILLILITRE),
                 Quantity.of(expanded, Unit.MILLILITRE), Quantity.of(100 * expanded / wanted, Unit.PERCENT));
+    }
+
+    /**
+     * Expanded uncertainty (k = 2) of a volume measured in several fillings of one vessel.
+     *
+     * <p>Formula: U = 2 a / √6 · √n, since a vessel of tolerance ± a more often lies near its mark and fillings add as
+     * squares.
+     *
+     * <p>Units: mL in and out.
+     *
+     * <p>Range: tolerance 0 or more, at least one filling.
+     *
+     * <p>Source: JCGM 100:2008 (GUM), 4.3.9; EURACHEM/CITAC guide, example A1.
+     *
+     * @throws OutsideRange if the tolerance is below 0
+     */
+    public static Quantity ofVessel(Quantity tolerance, int fillings) {
+        return Quantity.of(COVERAGE * Require.atLeastZero("tolerance", tolerance, Unit.MILLILITRE) / Math.sqrt(6)
+                * Math.sqrt(fillings), Unit.MILLILITRE);
+    }
+
+    /**
+     * Expanded uncertainty (k = 2) of a mass weighed as a difference: the empty vessel is weighed too.
+     *
+     * <p>Formula: U = 2 √2 (d / 2) / √3, a step d being a rectangular distribution of half a step.
+     *
+     * <p>Units: g in and out.
+     *
+     * <p>Range: step 0 or more.
+     *
+     * <p>Source: JCGM 100:2008 (GUM), 4.3.7 and F.2.2.1.
+     *
+     * @throws OutsideRange if the step is below 0
+     */
+    public static Quantity ofBalance(Quantity step) {
+        return Quantity.of(COVERAGE * Math.sqrt(2) * Require.atLeastZero("step", step, Unit.GRAM) / 2 / Math.sqrt(3),
+                Unit.GRAM);
+    }
+
+    /**
+     * An amount as an instrument shows it.
+     *
+     * <p>Formula: the nearest whole number of steps.
+     *
+     * <p>Units: an amount and a step of one dimension; the unit of the step out.
+     *
+     * <p>Range: amount 0 or more, step above 0.
+     *
+     * <p>Source: definition.
+     *
+     * @throws OutsideRange if a value lies outside its range
+     */
+    public static Quantity shown(Quantity amount, Quantity step) {
+        double d = Require.aboveZero("step", step, step.unit());
+        double steps = Math.rint(Require.atLeastZero("amount", amount, step.unit()) / d);
+        // Ten digits: decimal steps leave last places in binary numbers.
+        return Quantity.of(new java.math.BigDecimal(steps * d).round(new java.math.MathContext(10)).doubleValue(),
+                step.unit());
+    }
+
+    /**
+     * Whether a step is fine enough to measure an amount.
+     *
+     * <p>Formula: step ≤ share · amount.
+     *
+     * <p>Units: an amount and a step of one dimension; the share in %.
+     *
+     * <p>Range: all 0 or more.
+     *
+     * <p>Source: common practice, no source.
+     */
+    public static boolean isFineEnough(Quantity step, Quantity amount, Quantity share) {
+        return step.in(amount.unit()) <= share.in(Unit.PERCENT) / 100 * amount.value();
+    }
+
+    /**
+     * How often a vessel is filled to its mark for a volume, the last time perhaps less.
+     *
+     * <p>Formula: ⌈volume / capacity⌉.
+     *
+     * <p>Units: volumes in, a count out.
+     *
+     * <p>Range: volume 0 or more, capacity above 0.
+     *
+     * <p>Source: definition.
+     *
+     * @throws OutsideRange if a value lies outside its range
+     */
+    public static Quantity fillings(Quantity volume, Quantity capacity) {
+        double times = Require.atLeastZero("volume", volume, Unit.MILLILITRE)
+                / Require.aboveZero("capacity", capacity, Unit.MILLILITRE);
+        return Quantity.of(Math.ceil(times - NEARLY), Unit.COUNT);
     }
 }
