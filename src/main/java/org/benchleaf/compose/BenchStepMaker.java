@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.benchleaf.derive.Figure;
+import org.benchleaf.derive.FigureKey;
 import org.benchleaf.derive.StepCare;
 import org.benchleaf.derive.Timeline;
 import org.benchleaf.model.Finding;
@@ -16,11 +17,6 @@ import org.benchleaf.quantity.Unit;
 
 /** Makes one step of the strip: what to know first, what to do, with how much, and when it is done. */
 final class BenchStepMaker {
-
-    /** What the hand needs; the other figures of a step stand behind these. */
-    private static final List<String> AT_HAND = List.of("tray-volume", "volume", "tray-total", "total", "amount",
-            "water", "per-change", "pieces", "area", "paste-mass", "pressure", "carrier-height", "carrier-width",
-            "restraint-mass");
 
     private final Sheet sheet;
     private final CaseDesk desk;
@@ -97,18 +93,13 @@ final class BenchStepMaker {
 
     private List<Working> workings(Step step, boolean atHand) {
         List<Figure> figures = desk.worked().figures().values().stream()
-                .filter(figure -> figure.id().startsWith(step.id() + ".") && atHand(figure.id()) == atHand).toList();
+                .filter(figure -> figure.key().owner() == FigureKey.Owner.STEP && figure.key().of().equals(step.id()))
+                .filter(figure -> (figure.key().role() == FigureKey.Role.AT_HAND) == atHand).toList();
         List<Figure> exposure = atHand ? List.of() : Optional.ofNullable(desk.worked().care().get(step.id()))
                 .map(StepCare::exposure).orElse(List.of()).stream()
                 .map(sheet::figure).flatMap(Optional::stream).filter(figure -> !figures.contains(figure)).toList();
         return java.util.stream.Stream.concat(figures.stream(), exposure.stream())
                 .filter(figure -> !sheet.shows(figure.id())).map(sheet::working).toList();
-    }
-
-    private static boolean atHand(String id) {
-        String name = id.substring(id.lastIndexOf('.') + 1);
-        return AT_HAND.stream().anyMatch(known -> name.equals(known) || name.endsWith("-" + known)
-                && !AT_HAND.contains(name));
     }
 
     private List<Fact> facts(Step step) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.benchleaf.derive.ClassPlan;
 import org.benchleaf.derive.Figure;
+import org.benchleaf.derive.FigureKey;
 import org.benchleaf.derive.Preparation;
 import org.benchleaf.derive.Timeline;
 import org.benchleaf.model.Step;
@@ -50,8 +51,8 @@ final class ClassSections {
 
     /** A class's figure has the same id as that of the single sheet; on the page it needs an anchor of its own. */
     private Figure renamed(Figure figure, ClassPlan plan) {
-        String solution = figure.id().substring(0, figure.id().lastIndexOf('.'));
-        return new Figure("class." + Paths.slug(plan.source().id()) + "." + figure.id(),
+        String solution = figure.key().of();
+        return new Figure(FigureKey.ofClass(Paths.slug(plan.source().id()), solution, figure.key().name()),
                 new HazardMaker(sheet, desk).name(solution) + ", " + figure.label(), figure.value(),
                 figure.method(), figure.inputs(), figure.sources(), figure.notes());
     }

@@ -5,6 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.benchleaf.derive.FigureKey;
 import org.benchleaf.derive.Preparation;
 import org.benchleaf.model.Material;
 
@@ -72,7 +73,7 @@ final class PreparationPage implements CasePageMaker {
 
     private static Optional<Section> totals(Sheet sheet, CaseDesk desk) {
         List<KeyNumbers.Item> items = desk.worked().figures().values().stream()
-                .filter(figure -> figure.id().startsWith("total.")).map(sheet::working)
+                .filter(figure -> figure.key().role() == FigureKey.Role.TOTAL).map(sheet::working)
                 .map(working -> new KeyNumbers.Item(working, working.label(), List.of())).toList();
         Words words = sheet.words();
         return items.isEmpty() ? Optional.empty() : Optional.of(new Section("totals", words.say("prepare.totals"),

@@ -36,21 +36,17 @@ final class Resolution {
 
     /** Whether a figure tells the smallest and the largest of several readings, which keep the readings' own digits. */
     static boolean isReach(Figure figure) {
-        return name(figure).startsWith("range-");
+        return Set.of("reach", "place-changes").contains(figure.method()) && !isMeanOfSpots(figure);
     }
 
     /** Whether a figure is the mean of several spots with the smallest and the largest of them. */
     static boolean isMeanOfSpots(Figure figure) {
-        return name(figure).equals("mean") && figure.id().contains(".de");
+        return figure.method().equals("reach") && !figure.key().qualifier().isEmpty();
     }
 
     /** Whether a figure tells how often chance alone would give as much. */
     static boolean isChance(Figure figure) {
-        return name(figure).equals("change-p");
-    }
-
-    private static String name(Figure figure) {
-        return figure.id().substring(figure.id().lastIndexOf('.') + 1);
+        return figure.key().name().equals("change-p");
     }
 
     /** The decimals of the finest reading that was put in; empty if no reading of the case file was. */

@@ -71,7 +71,7 @@ final class ResultMeaning implements Result.Kinds<Meaning> {
         boolean turned = value.value() < 0;
         Quantity size = !turned ? value : new Quantity(-value.value(), -value.high(), -value.low(), value.unit(),
                 value.spread());
-        return new Figure(figure.id(), figure.label(), size, figure.method(), figure.inputs(), figure.sources(),
+        return new Figure(figure.key(), figure.label(), size, figure.method(), figure.inputs(), figure.sources(),
                 figure.notes());
     }
 

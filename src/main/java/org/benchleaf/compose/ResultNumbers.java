@@ -44,8 +44,7 @@ final class ResultNumbers {
 
     /** Of a measure taken at several spots the public page tells the spot where most happened. */
     private static Optional<Figure> largest(WorkedResult result, String name) {
-        return result.figures().entrySet().stream().filter(entry -> entry.getKey().startsWith(name + "."))
-                .map(Map.Entry::getValue)
+        return result.figures().values().stream().filter(figure -> figure.key().name().equals(name))
                 .max(Comparator.comparingDouble(figure -> Math.abs(figure.value().value())));
     }
 

@@ -127,7 +127,7 @@ final class StepSheetPage implements CasePageMaker {
     /** How much of each is made at a time; two solutions have a figure of the same label, so each bears its name. */
     private static List<Working> batches(Sheet sheet, CaseDesk desk) {
         return desk.worked().preparations().stream().flatMap(preparation ->
-                sheet.figure(preparation.solution() + ".batch").stream().map(batch -> new Figure(batch.id(),
+                sheet.figure(preparation.solution() + ".batch").stream().map(batch -> new Figure(batch.key(),
                         new HazardMaker(sheet, desk).name(preparation.solution()) + ", " + batch.label(), batch.value(),
                         batch.method(), batch.inputs(), batch.sources(), batch.notes()))).map(sheet::working).toList();
     }

@@ -31,8 +31,7 @@ final class WorkingMaker {
 
     /** Two solutions have a figure of the same label; the first word of its id tells them apart. */
     private static String named(Figure figure) {
-        int dot = figure.id().indexOf('.');
-        return dot < 0 ? figure.label() : figure.label() + " (" + figure.id().substring(0, dot) + ")";
+        return figure.key().group().isEmpty() ? figure.label() : figure.label() + " (" + figure.key().group() + ")";
     }
 
     static String methodAnchor(String method) {

@@ -113,10 +113,10 @@ public final class Calculations {
      *
      * <p>Outputs that are words, and outputs that have no value this time, are told in the notes of every figure.
      *
-     * @param idPrefix what the figures' ids begin with, such as {@code wash.}; may be empty
+     * @param of whose the figures are, such as {@code wash}; may be empty
      * @param worked the finished calculation
      */
-    public List<Figure> figures(String idPrefix, Outcome.Worked worked) {
+    public List<Figure> figures(String of, Outcome.Worked worked) {
         Method method = worked.method();
         List<String> notes = new ArrayList<>(worked.notes());
         for (Method.Output output : method.outputs()) {
@@ -128,7 +128,8 @@ public final class Calculations {
         }
         notes.addAll(method.caveats());
         return method.outputs().stream().filter(output -> worked.numbers().containsKey(output.key()))
-                .map(output -> new Figure(idPrefix + output.key(), output.label(), worked.numbers().get(output.key()),
+                .map(output -> new Figure(new FigureKey(FigureKey.Owner.CALCULATION, of,
+                        output.key(), ""), output.label(), worked.numbers().get(output.key()),
                         method.name(), worked.givens(), method.sources(), notes)).toList();
     }
 

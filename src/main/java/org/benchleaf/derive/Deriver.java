@@ -116,11 +116,11 @@ public final class Deriver {
         List<Figure.Given> hands = timeline.steps().stream()
                 .map(step -> Ledger.given(step.step(), "hands-on time", step.handsOn(), Job.CASE_FILE)).toList();
         Ledger ledger = work.bench().ledger();
-        ledger.put("timeline.total", "from the first start to the last end, without nights and days off",
+        ledger.put(FigureKey.ofTimeline("total"), "from the first start to the last end, without nights and days off",
                 hoursOf(timeline.total()), "critical-path", critical);
-        ledger.put("timeline.hands-on", "time that needs a person", hoursOf(timeline.handsOn()), "sum", hands);
+        ledger.put(FigureKey.ofTimeline("hands-on"), "time that needs a person", hoursOf(timeline.handsOn()), "sum", hands);
         int people = steps.stream().mapToInt(Step::people).max().orElse(1);
-        ledger.put("timeline.people", "people needed at once", Quantity.count(people), "largest",
+        ledger.put(FigureKey.ofTimeline("people"), "people needed at once", Quantity.count(people), "largest",
                 steps.stream().map(step -> Ledger.given(step.id(), "people", Quantity.count(step.people()),
                         Job.CASE_FILE)).toList());
     }

@@ -101,7 +101,7 @@ final class Exposure {
     }
 
     private static Optional<Double> share(Step step, Part part, Map<String, Figure> made, String name) {
-        return Optional.ofNullable(made.get(FigureNames.of(step, part, name)))
+        return Optional.ofNullable(made.get(FigureNames.of(step, part, name).id()))
                 .map(figure -> figure.value().highIn(Unit.PERCENT));
     }
 

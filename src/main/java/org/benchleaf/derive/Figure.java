@@ -6,8 +6,7 @@ import org.benchleaf.quantity.Quantity;
 /**
  * A worked-out number with its working.
  *
- * @param id the name by which prose cites it, such as {@code wash.volume}: the id of the step, solution or result
- *     and the figure's own name
+ * @param key whose it is and what it is called
  * @param label what it is, in words
  * @param value the number at full precision, with its low and high ends
  * @param method the name of the calculation; {@link org.benchleaf.model.Method} tells formula and range
@@ -15,13 +14,18 @@ import org.benchleaf.quantity.Quantity;
  * @param sources keys of the sources, those of the method and those of its inputs
  * @param notes caveats that belong to this figure
  */
-public record Figure(String id, String label, Quantity value, String method, List<Given> inputs,
+public record Figure(FigureKey key, String label, Quantity value, String method, List<Given> inputs,
         List<String> sources, List<String> notes) {
 
     public Figure {
         inputs = List.copyOf(inputs);
         sources = List.copyOf(sources);
         notes = List.copyOf(notes);
+    }
+
+    /** The name by which prose cites it, such as {@code wash.volume}. */
+    public String id() {
+        return key.id();
     }
 
     /**

@@ -2,6 +2,7 @@ package org.benchleaf.derive;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.benchleaf.model.Part;
 import org.benchleaf.model.Step;
 
@@ -24,12 +25,20 @@ final class FigureNames {
             "support", List.of("carrier-height", "carrier-width"),
             "weighing", List.of("wet-solids", "water", "restraint-mass", "restrained-solids", "rate"));
 
+    /** What the hand needs; the other figures of a step stand behind these. */
+    private static final Set<String> AT_HAND = Set.of("tray-volume", "volume", "tray-total", "total", "amount", "water",
+            "per-change", "pieces", "area", "paste-mass", "pressure", "carrier-height", "carrier-width", "restraint-mass");
+
     private FigureNames() {
     }
 
-    static String of(Step step, Part part, String name) {
+    static boolean isAtHand(String name) {
+        return AT_HAND.contains(name);
+    }
+
+    static FigureKey of(Step step, Part part, String name) {
         long parts = step.parts().stream()
                 .filter(one -> NAMES.getOrDefault(one.word(), List.of()).contains(name)).count();
-        return step.id() + "." + (parts > 1 ? part.word() + "-" + name : name);
+        return new FigureKey(FigureKey.Owner.STEP, step.id(), name, parts > 1 ? part.word() : "");
     }
 }

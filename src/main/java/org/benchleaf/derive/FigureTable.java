@@ -131,7 +131,7 @@ public final class FigureTable {
         StringBuilder text = new StringBuilder(worked.source().title()).append("\n");
         String owner = "";
         for (Figure figure : worked.figures().values()) {
-            String next = figure.id().substring(0, figure.id().indexOf('.'));
+            String next = figure.key().group();
             if (!next.equals(owner)) {
                 owner = next;
                 text.append('\n').append(owner).append('\n');

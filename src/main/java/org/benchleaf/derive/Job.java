@@ -16,7 +16,11 @@ final class Job {
     static final String USUAL = Calculations.USUAL;
 
     /** One figure to be made of an output; labelled as the method labels it if no label is given. */
-    record Output(String key, String id, Optional<String> label) {
+    record Output(String key, FigureKey figure, Optional<String> label) {
+
+        String id() {
+            return figure.id();
+        }
     }
 
     private final String calculation;
@@ -75,13 +79,13 @@ final class Job {
         return given(key, figure.value(), figure.id());
     }
 
-    Job gives(String output, String id) {
-        outputs.add(new Output(output, id, Optional.empty()));
+    Job gives(String output, FigureKey figure) {
+        outputs.add(new Output(output, figure, Optional.empty()));
         return this;
     }
 
-    Job gives(String output, String id, String label) {
-        outputs.add(new Output(output, id, Optional.of(label)));
+    Job gives(String output, FigureKey figure, String label) {
+        outputs.add(new Output(output, figure, Optional.of(label)));
         return this;
     }
 

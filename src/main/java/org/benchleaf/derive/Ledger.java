@@ -61,7 +61,7 @@ final class Ledger {
         Map<String, Figure> made = new LinkedHashMap<>();
         for (Job.Output output : job.outputs()) {
             Optional.ofNullable(worked.numbers().get(output.key())).ifPresent(value -> made.put(output.id(),
-                    keep(new Figure(output.id(), label(worked.method(), output),
+                    keep(new Figure(output.figure(), label(worked.method(), output),
                             job.isReadable() ? Amounts.readable(value) : value, job.calculation(),
                             worked.givens(), sources(job, worked.method()), notes))));
         }
@@ -106,9 +106,9 @@ final class Ledger {
     }
 
     /** Keeps a figure for which nothing is calculated, such as one taken over as written. */
-    Figure put(String id, String label, Quantity value, String method, List<Figure.Given> inputs, String... notes) {
+    Figure put(FigureKey key, String label, Quantity value, String method, List<Figure.Given> inputs, String... notes) {
         List<String> sources = Optional.ofNullable(methods.get(method)).map(Method::sources).orElse(List.of());
-        return keep(new Figure(id, label, value, method, inputs, sources, List.of(notes)));
+        return keep(new Figure(key, label, value, method, inputs, sources, List.of(notes)));
     }
 
     /** Takes out a figure that has become part of another. */

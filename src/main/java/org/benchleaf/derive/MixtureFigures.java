@@ -102,22 +102,26 @@ final class MixtureFigures {
     private Optional<RecipeFigures.Ingredient> amount(Recipe.Mix recipe, List<Quantity> stocks, int which,
             String output, String name, String of) {
         boolean byMass = recipe.byMass();
-        String id = solution.id() + "." + name + (byMass ? "-mass" : "-volume");
+        FigureKey key = key(byMass ? "mass" : "volume", name);
         Densities.Density density = densities.of(of);
         Job job = new Job("mixture", solution.place()).source(solution.source())
                 .given("shares", recipe.shares().stream().map(Recipe.Share::strength).toList(), Job.CASE_FILE)
                 .given("stocks", stocks, origin(recipe.shares().get(which).from()))
                 .given("total", byMass ? batch.value().to(Unit.GRAM) : batch.value().to(Unit.MILLILITRE), batch.id())
-                .given("part", Quantity.number(which + 1), Job.CASE_FILE).gives(output, id, called(of));
+                .given("part", Quantity.number(which + 1), Job.CASE_FILE).gives(output, key, called(of));
         if (density.value().isEmpty()) {
             job.note((byMass ? "Its volume" : "Its mass") + " cannot be worked out, because " + density.why() + ".");
         }
-        Optional<Figure> figure = Optional.ofNullable(bench.ledger().work(job).get(id));
+        Optional<Figure> figure = Optional.ofNullable(bench.ledger().work(job).get(key.id()));
         figure.ifPresent(amount -> density.value().ifPresent(known -> bench.ledger().work(
                 new Job("mass-and-volume", solution.place()).source(density.source()).given("amount", amount)
                         .given("density", known.asRead(), "table of substances").gives(byMass ? "volume" : "mass",
-                                solution.id() + "." + name + (byMass ? "-volume" : "-mass"), called(of)))));
+                                key(byMass ? "volume" : "mass", name), called(of)))));
         return figure.map(amount -> new RecipeFigures.Ingredient(of, amount));
+    }
+
+    private FigureKey key(String name, String liquid) {
+        return new FigureKey(FigureKey.Owner.SOLUTION, solution.id(), name, liquid);
     }
 
     private String called(String of) {
@@ -127,14 +131,13 @@ final class MixtureFigures {
 
     /** The volumes of a mixture by mass added up, where every one is known; what they come to joined is not. */
     private void together(List<RecipeFigures.Ingredient> list) {
-        List<Figure> volumes = list.stream().map(one -> one.figure().id())
-                .filter(id -> id.endsWith("-mass")).map(id -> id.substring(0, id.length() - "mass".length()) + "volume")
-                .flatMap(id -> bench.ledger().figure(id).stream()).toList();
+        List<Figure> volumes = list.stream().map(one -> one.figure().key()).filter(key -> key.name().equals("mass"))
+                .flatMap(key -> bench.ledger().figure(key("volume", key.qualifier()).id()).stream()).toList();
         if (volumes.size() == list.size()) {
             bench.ledger().work(new Job("sum", solution.place())
                     .each("amounts", volumes.stream().map(Ledger::given).toList())
                     .note("Joined they may come to less; by how much is not known.")
-                    .gives("total", solution.id() + ".separate-volume", "volume of all before they are joined"));
+                    .gives("total", FigureKey.ofSolution(solution.id(), "separate-volume"), "volume of all before they are joined"));
         }
     }
 }

@@ -34,12 +34,16 @@ final class PartFigures implements Part.Kinds<Map<String, Figure>> {
     }
 
     private String id(Part part, String name) {
+        return key(part, name).id();
+    }
+
+    private FigureKey key(Part part, String name) {
         return FigureNames.of(step, part, name);
     }
 
     private Figure put(Part part, String name, String label, Quantity value, String method,
             List<Figure.Given> inputs, String... notes) {
-        return bench.ledger().put(id(part, name), label, value, method, inputs, notes);
+        return bench.ledger().put(key(part, name), label, value, method, inputs, notes);
     }
 
     @Override
@@ -48,13 +52,13 @@ final class PartFigures implements Part.Kinds<Map<String, Figure>> {
         int trays = bench.scale().trays(part.sheets());
         Map<String, Figure> made = new LinkedHashMap<>(bench.ledger().work(bathJob(part, bench.height(),
                 bench.width(), Job.CASE_FILE, trays).given("margin", part.margin(), Job.CASE_FILE)
-                .gives("volume", id(part, "volume"), "liquid for one bath, sheet and margin")
-                .gives("total", id(part, "total"), "liquid for all baths, sheet and margin")));
+                .gives("volume", key(part, "volume"), "liquid for one bath, sheet and margin")
+                .gives("total", key(part, "total"), "liquid for all baths, sheet and margin")));
         tray.ifPresent(one -> made.putAll(bench.ledger().work(bathJob(part, one.height(), one.width(), Job.STUDIO, trays)
                 .given("margin", bench.constant("no-margin"))
                 .note("The tray is " + one.id() + "; filled to the same depth it holds more than sheet and margin need.")
-                .gives("volume", id(part, "tray-volume"), "liquid for one bath in the studio's tray")
-                .gives("total", id(part, "tray-total"), "liquid for all baths in the studio's tray"))));
+                .gives("volume", key(part, "tray-volume"), "liquid for one bath in the studio's tray")
+                .gives("total", key(part, "tray-total"), "liquid for all baths in the studio's tray"))));
         Optional.ofNullable(made.get(id(part, "tray-total"))).or(() -> Optional.ofNullable(made.get(id(part, "total"))))
                 .ifPresent(total -> bench.uses().add(new Uses.Use(part.of(), step.id(), true, total,
                         bench.scale().withSpare(), part.baths())));
@@ -110,10 +114,10 @@ final class PartFigures implements Part.Kinds<Map<String, Figure>> {
             made.putAll(bench.ledger().work(new Job("liquor-ratio", step.place()).given("bath", volume)
                     .given("sheet", mass).given("sheets", Quantity.count(part.sheets()), Job.CASE_FILE)
                     .given("density", bench.waterDensity(), Job.USUAL).note("The bath is taken to be as dense as water.")
-                    .gives("ratio", id(part, "liquor"), "grams of bath for each gram of paper")));
+                    .gives("ratio", key(part, "liquor"), "grams of bath for each gram of paper")));
             bench.ledger().one(new Job("mass-at-solids", step.place()).given("dry", mass)
                     .given("solids", bench.constant("wet-solids"))
-                    .gives("water", id(part, "held"), "water that the wet sheet holds"))
+                    .gives("water", key(part, "held"), "water that the wet sheet holds"))
                     .ifPresent(held -> made.putAll(left(part, volume, held)));
         });
         return made;
@@ -126,14 +130,14 @@ final class PartFigures implements Part.Kinds<Map<String, Figure>> {
                 .given("bath", volume).given("baths", Quantity.count(part.baths()), Job.CASE_FILE)
                 .note("Ideal rinsing only: a real sheet keeps far more, a heavily sized one for hours.")
                 .note("The sheet is taken to be fully wet at " + Reading.of(bench.constant("wet-solids").value()) + " solids.")
-                .gives("left", id(part, "left"), "share of dissolved matter left if rinsing were ideal"));
+                .gives("left", key(part, "left"), "share of dissolved matter left if rinsing were ideal"));
     }
 
     private Optional<Figure> sheetMass(Part part) {
         return bench.ledger().one(new Job("sheet-mass", step.place())
                 .given("grammage", bench.paper().grammage().orElseThrow(), Job.CASE_FILE)
                 .given("height", bench.height(), Job.CASE_FILE).given("width", bench.width(), Job.CASE_FILE)
-                .gives("mass", id(part, "sheet-mass"), "mass of the dry sheet"));
+                .gives("mass", key(part, "sheet-mass"), "mass of the dry sheet"));
     }
 
     @Override
@@ -161,7 +165,7 @@ final class PartFigures implements Part.Kinds<Map<String, Figure>> {
                             own ? Job.CASE_FILE : Job.STUDIO)
                     .given("from", bench.constant("room-humidity")).given("to", part.humidity().get(), Job.CASE_FILE)
                     .note("The sheet and the walls take up more; this is what the air alone needs.")
-                    .gives("water", id(part, "water"), "water that the air of the chamber takes up")));
+                    .gives("water", key(part, "water"), "water that the air of the chamber takes up")));
         }
         return made;
     }
@@ -187,7 +191,7 @@ final class PartFigures implements Part.Kinds<Map<String, Figure>> {
                 .given("blotter-mass", sheet.get())
                 .given("uptake", blotter.get().uptake(), Job.MATERIAL, bench.constant("blotter-uptake"))
                 .source(blotter.get().source())
-                .gives("per-change", id(part, "for-water"), "blotters that the water of one sheet fills")));
+                .gives("per-change", key(part, "for-water"), "blotters that the water of one sheet fills")));
         Optional.ofNullable(made.get(id(part, "for-water")))
                 .ifPresent(filled -> made.putAll(laidOut(part, filled, blotter.get())));
         return made;
@@ -221,7 +225,7 @@ final class PartFigures implements Part.Kinds<Map<String, Figure>> {
                 .given("blotter-height", whole ? blotter.height().get() : bench.height(), from)
                 .given("blotter-width", whole ? blotter.width().get() : bench.width(), from)
                 .given("layers", Quantity.count(Math.max(1, part.layers())), Job.CASE_FILE)
-                .gives("cover", id(part, "cover"), "blotters to cover both faces")).ifPresent(cover -> {
+                .gives("cover", key(part, "cover"), "blotters to cover both faces")).ifPresent(cover -> {
                     made.put(cover.id(), cover);
                     made.putAll(sets(part, filled, cover, blotter));
                 });
@@ -231,8 +235,8 @@ final class PartFigures implements Part.Kinds<Map<String, Figure>> {
     private Map<String, Figure> sets(Part.Blotters part, Figure filled, Figure cover, Material blotter) {
         Map<String, Figure> made = bench.ledger().work(new Job("blotter-sets", step.place()).given("for-water", filled)
                 .given("cover", cover).given("changes", Quantity.count(part.changes().size()), Job.CASE_FILE)
-                .gives("per-change", id(part, "per-change"), "blotters for each change")
-                .gives("total", id(part, "total"), "blotters in all for one sheet"));
+                .gives("per-change", key(part, "per-change"), "blotters for each change")
+                .gives("total", key(part, "total"), "blotters in all for one sheet"));
         Optional.ofNullable(made.get(id(part, "total"))).ifPresent(total -> bench.uses().add(new Uses.Use(blotter.id(),
                 step.id(), true, total, bench.scale().sheetCount() * bench.scale().withSpare(), 1)));
         return made;
@@ -244,7 +248,7 @@ final class PartFigures implements Part.Kinds<Map<String, Figure>> {
                     List.of(Ledger.given("mass", label, weighed.get(), Job.CASE_FILE))));
         }
         return sheetMass(part).flatMap(sheet -> bench.ledger().one(new Job("mass-at-solids", step.place())
-                .given("dry", sheet).given("solids", bench.constant(solids)).gives("mass", id(part, name), label)));
+                .given("dry", sheet).given("solids", bench.constant(solids)).gives("mass", key(part, name), label)));
     }
 
     private Optional<Figure> blotterMass(Part.Blotters part, Material blotter) {
@@ -254,7 +258,7 @@ final class PartFigures implements Part.Kinds<Map<String, Figure>> {
                 .given("grammage", blotter.grammage().orElseThrow(), Job.MATERIAL)
                 .given("height", whole ? blotter.height().get() : bench.height(), from)
                 .given("width", whole ? blotter.width().get() : bench.width(), from)
-                .gives("mass", id(part, "blotter-mass"), "mass of one dry blotter"));
+                .gives("mass", key(part, "blotter-mass"), "mass of one dry blotter"));
     }
 
     @Override
@@ -262,7 +266,7 @@ final class PartFigures implements Part.Kinds<Map<String, Figure>> {
         return bench.ledger().work(new Job("pressure", step.place()).given("mass", part.mass(), Job.CASE_FILE)
                 .given("height", part.height().orElse(bench.height()), Job.CASE_FILE)
                 .given("width", part.width().orElse(bench.width()), Job.CASE_FILE)
-                .gives("pressure", id(part, "pressure"), part.height().isPresent()
+                .gives("pressure", key(part, "pressure"), part.height().isPresent()
                         ? "pressure under the weight" : "pressure on the whole sheet"));
     }
 
@@ -307,7 +311,7 @@ final class PartFigures implements Part.Kinds<Map<String, Figure>> {
     private Optional<Figure> lining(Part.Mend part) {
         return bench.ledger().one(new Job("lining", step.place()).given("height", bench.height(), Job.CASE_FILE)
                 .given("width", bench.width(), Job.CASE_FILE).given("lap", part.lap(), Job.CASE_FILE)
-                .gives("area", id(part, "lining"), "lining of the whole sheet"));
+                .gives("area", key(part, "lining"), "lining of the whole sheet"));
     }
 
     private Map<String, Figure> strips(Part.Mend part, Quantity grammage, List<Quantity> lengths) {
@@ -318,9 +322,9 @@ final class PartFigures implements Part.Kinds<Map<String, Figure>> {
                 .given("paste", part.pasteLoad(), Job.CASE_FILE, bench.constant("paste-load"))
                 .given("waste", part.waste(), Job.CASE_FILE)
                 .source(bench.material(part.tissue()).flatMap(Material::source))
-                .gives("area", id(part, "area"), "tissue on the tears").gives("pieces", id(part, "pieces"), "pieces of tissue")
-                .gives("tissue-mass", id(part, "tissue-mass"), "mass of the tissue")
-                .gives("paste-mass", id(part, "paste-mass"), "wet adhesive on the tissue"));
+                .gives("area", key(part, "area"), "tissue on the tears").gives("pieces", key(part, "pieces"), "pieces of tissue")
+                .gives("tissue-mass", key(part, "tissue-mass"), "mass of the tissue")
+                .gives("paste-mass", key(part, "paste-mass"), "wet adhesive on the tissue"));
     }
 
     /** Losses and linings: tissue of their own area. */
@@ -330,10 +334,10 @@ final class PartFigures implements Part.Kinds<Map<String, Figure>> {
                 .given("paste", part.pasteLoad(), Job.CASE_FILE, bench.constant("paste-load"))
                 .given("waste", part.waste(), Job.CASE_FILE)
                 .source(bench.material(part.tissue()).flatMap(Material::source))
-                .gives("area", id(part, "area"), "tissue on the losses or the lining")
-                .gives("pieces", id(part, "pieces"), "pieces of tissue")
-                .gives("tissue-mass", id(part, "tissue-mass"), "mass of the tissue")
-                .gives("paste-mass", id(part, "paste-mass"), "wet adhesive on the tissue"));
+                .gives("area", key(part, "area"), "tissue on the losses or the lining")
+                .gives("pieces", key(part, "pieces"), "pieces of tissue")
+                .gives("tissue-mass", key(part, "tissue-mass"), "mass of the tissue")
+                .gives("paste-mass", key(part, "paste-mass"), "wet adhesive on the tissue"));
     }
 
     private void useUp(Part.Mend part, Map<String, Figure> made) {
@@ -358,7 +362,7 @@ final class PartFigures implements Part.Kinds<Map<String, Figure>> {
 
     private Map<String, Figure> cut(Part part, String name, String label, Quantity side, Quantity margin) {
         return bench.ledger().work(new Job("cut-size", step.place()).given("side", side, Job.CASE_FILE)
-                .given("margin", margin, Job.CASE_FILE).gives("size", id(part, name), label));
+                .given("margin", margin, Job.CASE_FILE).gives("size", key(part, name), label));
     }
 
     @Override
@@ -366,11 +370,11 @@ final class PartFigures implements Part.Kinds<Map<String, Figure>> {
         Map<String, Figure> made = new LinkedHashMap<>();
         part.wet().ifPresent(wet -> made.putAll(bench.ledger().work(new Job("solids", step.place())
                 .given("dry", part.dry(), Job.CASE_FILE).given("now", wet, Job.CASE_FILE)
-                .gives("solids", id(part, "wet-solids"), "solids of the wet sheet")
-                .gives("water", id(part, "water"), "water in the wet sheet"))));
+                .gives("solids", key(part, "wet-solids"), "solids of the wet sheet")
+                .gives("water", key(part, "water"), "water in the wet sheet"))));
         bench.ledger().one(new Job("mass-at-solids", step.place()).given("dry", part.dry(), Job.CASE_FILE)
                 .given("solids", bench.constant("restraint-solids"))
-                .gives("mass", id(part, "restraint-mass"), "mass at which the sheet goes under restraint"))
+                .gives("mass", key(part, "restraint-mass"), "mass at which the sheet goes under restraint"))
                 .ifPresent(window -> {
                     made.put(window.id(), window);
                     part.restrained().ifPresent(mass -> made.putAll(restrained(part, mass, window)));
@@ -381,7 +385,7 @@ final class PartFigures implements Part.Kinds<Map<String, Figure>> {
     private Map<String, Figure> restrained(Part.Weighing part, Quantity mass, Figure window) {
         Map<String, Figure> made = new LinkedHashMap<>(bench.ledger().work(new Job("solids", step.place())
                 .given("dry", part.dry(), Job.CASE_FILE).given("now", mass, Job.CASE_FILE)
-                .gives("solids", id(part, "restrained-solids"), "solids when put under restraint")));
+                .gives("solids", key(part, "restrained-solids"), "solids when put under restraint")));
         Optional.ofNullable(made.get(id(part, "restrained-solids")))
                 .filter(solids -> solids.value().in(Unit.PERCENT)
                         > bench.constant("restraint-solids").value().highIn(Unit.PERCENT))
@@ -394,7 +398,7 @@ final class PartFigures implements Part.Kinds<Map<String, Figure>> {
                     .given("first", part.wet().get(), Job.CASE_FILE).given("second", mass, Job.CASE_FILE)
                     .given("between", between.get(), Job.CASE_FILE)
                     .note("Holds only between two changes of blotter.")
-                    .gives("rate", id(part, "rate"), "how fast the sheet dried")));
+                    .gives("rate", key(part, "rate"), "how fast the sheet dried")));
         }
         return made;
     }

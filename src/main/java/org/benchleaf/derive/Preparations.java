@@ -121,7 +121,7 @@ final class Preparations {
             return Optional.empty();
         }
         Dimension kind = kind(solution);
-        Job job = Uses.sum(uses, solution.place()).gives("total", solution.id() + ".needed", "used in all").readable();
+        Job job = Uses.sum(uses, solution.place()).gives("total", FigureKey.ofSolution(solution.id(), "needed"), "used in all").readable();
         if (uses.stream().anyMatch(use -> use.figure().value().dimension() != kind)) {
             Optional<Quantity> density = density(solution);
             if (density.isEmpty()) {
@@ -190,7 +190,7 @@ final class Preparations {
         Optional<Constant> shrinking = Optional.of(bench.constant("shrinking")).filter(share -> mayShrink(solution));
         needed.ifPresent(used -> make.ifPresent(amount -> tellTooLittle(solution, amount, used, shrinking, batches)));
         if (make.isPresent()) {
-            return Optional.of(bench.ledger().put(solution.id() + ".batch", "to make at a time",
+            return Optional.of(bench.ledger().put(FigureKey.ofSolution(solution.id(), "batch"), "to make at a time",
                     Amounts.readable(make.get()), "as-given",
                     List.of(Ledger.given("make", "amount to make", solution.make().get(), Job.CASE_FILE))));
         }
@@ -199,7 +199,7 @@ final class Preparations {
             return Optional.empty();
         }
         Job job = new Job("batch", solution.place()).given("batches", Quantity.count(batches), Job.CASE_FILE)
-                .gives("batch", solution.id() + ".batch", "to make at a time").readable();
+                .gives("batch", FigureKey.ofSolution(solution.id(), "batch"), "to make at a time").readable();
         shrinking.ifPresent(share -> job.given("shrinking", share));
         needed.ifPresent(used -> job.given("needed", used));
         least.ifPresent(amount -> job.given("least", amount, Job.CASE_FILE));

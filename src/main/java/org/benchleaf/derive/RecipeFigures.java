@@ -50,7 +50,11 @@ final class RecipeFigures implements Recipe.Kinds<List<RecipeFigures.Ingredient>
     }
 
     private String id(String name) {
-        return solution.id() + "." + name;
+        return key(name).id();
+    }
+
+    private FigureKey key(String name) {
+        return FigureKey.ofSolution(solution.id(), name);
     }
 
     private Job job(String calculation) {
@@ -89,10 +93,10 @@ final class RecipeFigures implements Recipe.Kinds<List<RecipeFigures.Ingredient>
         Map<String, Figure> made = bench.ledger().work(job("ethanol-mixture")
                 .given("strength", share.strength(), Job.CASE_FILE).given("volume", volume(), batch.id())
                 .given("stock", stock, mixtures.origin(share.from()))
-                .gives("stock-volume", id("stock-volume")).gives("water-volume", id("water-volume"))
-                .gives("stock-mass", id("stock-mass")).gives("water-mass", id("water-mass"))
-                .gives("mass-fraction", id("mass-fraction")).gives("density", id("density"))
-                .gives("flash-point", id("flash-point")));
+                .gives("stock-volume", key("stock-volume")).gives("water-volume", key("water-volume"))
+                .gives("stock-mass", key("stock-mass")).gives("water-mass", key("water-mass"))
+                .gives("mass-fraction", key("mass-fraction")).gives("density", key("density"))
+                .gives("flash-point", key("flash-point")));
         return named(made, share.from(), "stock-volume", rest, "water-volume");
     }
 
@@ -110,7 +114,7 @@ final class RecipeFigures implements Recipe.Kinds<List<RecipeFigures.Ingredient>
         Map<String, Figure> made = bench.ledger().work(job("dilution").given("stock", stock.get(), mixtures.origin(from))
                 .given("strength", strength, Job.CASE_FILE).given("volume", volume(), batch.id())
                 .note("Make up to the whole volume: volumes of two liquids need not add up.")
-                .gives("stock-volume", id("stock-volume")).gives("diluent-volume", id("diluent-volume")));
+                .gives("stock-volume", key("stock-volume")).gives("diluent-volume", key("diluent-volume")));
         return named(made, from, "stock-volume", rest, "diluent-volume");
     }
 
@@ -119,7 +123,7 @@ final class RecipeFigures implements Recipe.Kinds<List<RecipeFigures.Ingredient>
         boolean byMass = recipe.strength().dimension() == Dimension.MASS_FRACTION;
         Job job = job("dissolving").given("strength", recipe.strength(), Job.CASE_FILE);
         if (byMass) {
-            job.given("mass", batch.value().to(Unit.GRAM), batch.id()).gives("solvent-mass", id("solvent-mass"));
+            job.given("mass", batch.value().to(Unit.GRAM), batch.id()).gives("solvent-mass", key("solvent-mass"));
         } else {
             job.given("volume", volume(), batch.id());
         }
@@ -133,11 +137,11 @@ final class RecipeFigures implements Recipe.Kinds<List<RecipeFigures.Ingredient>
             }
             job.given("molar-mass", molarMass.get().asRead(), "table of substances");
         }
-        Map<String, Figure> made = bench.ledger().work(job.gives("mass", id("mass"), "solid to weigh out"));
+        Map<String, Figure> made = bench.ledger().work(job.gives("mass", key("mass"), "solid to weigh out"));
         if (made.isEmpty() || byMass) {
             return named(made, recipe.solid(), "mass", recipe.in(), "solvent-mass");
         }
-        Figure liquid = bench.ledger().put(id("liquid-volume"), "liquid to make up to", volume(), "as-given",
+        Figure liquid = bench.ledger().put(key("liquid-volume"), "liquid to make up to", volume(), "as-given",
                 List.of(Ledger.given(batch)), "Dissolve in less, then make up to this volume.");
         List<Ingredient> list = new ArrayList<>(named(made, recipe.solid(), "mass", "", "-"));
         list.add(new Ingredient(recipe.in(), liquid));
@@ -155,13 +159,13 @@ final class RecipeFigures implements Recipe.Kinds<List<RecipeFigures.Ingredient>
         }
         Quantity oneIn = recipe.oneIn().get();
         Map<String, Figure> made = bench.ledger().work(job("one-in").given("one-in", oneIn, Job.CASE_FILE)
-                .given("volume", volume(), batch.id()).gives("stock-volume", id("stock-volume"), "stock to measure out")
-                .gives("diluent-volume", id("diluent-volume"), "liquid to add"));
+                .given("volume", volume(), batch.id()).gives("stock-volume", key("stock-volume"), "stock to measure out")
+                .gives("diluent-volume", key("diluent-volume"), "liquid to add"));
         if (isLimeWater(recipe.stock())) {
             bench.ledger().work(job("lime-dilution").given("one-in", oneIn, Job.CASE_FILE)
                     .note("A ceiling: a bath open to air takes up carbon dioxide and lies lower. Measure and record.")
-                    .gives("ph", id("ph-ceiling"), "pH without carbon dioxide")
-                    .gives("calcium", id("calcium"), "dissolved calcium"));
+                    .gives("ph", key("ph-ceiling"), "pH without carbon dioxide")
+                    .gives("calcium", key("calcium"), "dissolved calcium"));
         }
         return named(made, recipe.stock(), "stock-volume", recipe.with(), "diluent-volume");
     }
@@ -179,26 +183,26 @@ final class RecipeFigures implements Recipe.Kinds<List<RecipeFigures.Ingredient>
 
     @Override
     public List<Ingredient> saturate(Recipe.Saturate recipe) {
-        Figure liquid = bench.ledger().put(id("liquid-volume"), "liquid to shake with the solid", volume(), "as-given",
+        Figure liquid = bench.ledger().put(key("liquid-volume"), "liquid to shake with the solid", volume(), "as-given",
                 List.of(Ledger.given(batch)));
         if (!isLime(recipe.solid())) {
             return ingredients(new Ingredient(recipe.in(), liquid));
         }
         Map<String, Figure> made = bench.ledger().work(job("lime-water")
                 .given("temperature", recipe.at(), Job.CASE_FILE)
-                .gives("strength", id("strength"), "calcium hydroxide dissolved at most")
-                .gives("ph", id("ph"), "pH when fresh and saturated").gives("calcium", id("calcium")));
+                .gives("strength", key("strength"), "calcium hydroxide dissolved at most")
+                .gives("ph", key("ph"), "pH when fresh and saturated").gives("calcium", key("calcium")));
         Optional<Figure> strength = Optional.ofNullable(made.get(id("strength")));
         Optional<Figure> dissolved = strength.flatMap(one -> Optional.ofNullable(bench.ledger()
                 .work(job("dissolving").given("strength", one).given("volume", volume(), batch.id())
-                        .gives("mass", id("dissolves"), "solid that dissolves")).get(id("dissolves"))));
+                        .gives("mass", key("dissolves"), "solid that dissolves")).get(id("dissolves"))));
         if (dissolved.isEmpty()) {
             return ingredients(new Ingredient(recipe.in(), liquid));
         }
         Optional<Figure> solid = bench.ledger().one(job("sum").each("amounts", List.of(Ledger.given(dissolved.get())))
                 .given("times", bench.constant("undissolved-excess"))
                 .note("Some must stay undissolved; draw off only the clear part.")
-                .gives("total", id("mass"), "solid to weigh out"));
+                .gives("total", key("mass"), "solid to weigh out"));
         List<Ingredient> list = new ArrayList<>();
         solid.ifPresent(mass -> list.add(new Ingredient(recipe.solid(), mass)));
         list.add(new Ingredient(recipe.in(), liquid));
@@ -207,7 +211,7 @@ final class RecipeFigures implements Recipe.Kinds<List<RecipeFigures.Ingredient>
 
     @Override
     public List<Ingredient> adjust(Recipe.Adjust recipe) {
-        Figure liquid = bench.ledger().put(id("liquid-volume"), "liquid to bring to the pH", volume(), "as-given",
+        Figure liquid = bench.ledger().put(key("liquid-volume"), "liquid to bring to the pH", volume(), "as-given",
                 List.of(Ledger.given(batch)));
         List<Ingredient> list = new ArrayList<>(ingredients(new Ingredient(recipe.liquid(), liquid)));
         if (isLimeWater(recipe.with())) {
@@ -225,10 +229,10 @@ final class RecipeFigures implements Recipe.Kinds<List<RecipeFigures.Ingredient>
     private Optional<Figure> dose(Recipe.Adjust recipe, Optional<Constant> carbonDioxide, String name, String label) {
         Job job = job("lime-dose").given("ph", recipe.to(), Job.CASE_FILE).given("volume", volume(), batch.id())
                 .note("A starting point, not a prescription: add it drop by drop, measure and record.")
-                .gives("stock-volume", id(name), label);
+                .gives("stock-volume", key(name), label);
         carbonDioxide.ifPresent(air -> job.given("carbon-dioxide", air));
         if (name.equals("dose-ceiling")) {
-            job.gives("calcium", id("calcium"), "dissolved calcium at most");
+            job.gives("calcium", key("calcium"), "dissolved calcium at most");
         }
         recipe.at().ifPresent(at -> job.given("temperature", at, Job.CASE_FILE));
         return Optional.ofNullable(bench.ledger().work(job).get(id(name)));
@@ -252,20 +256,20 @@ final class RecipeFigures implements Recipe.Kinds<List<RecipeFigures.Ingredient>
     public List<Ingredient> parts(Recipe.Parts recipe) {
         List<Recipe.Portion> portions = recipe.portions();
         Quantity total = recipe.byMass() ? batch.value().to(Unit.GRAM) : volume();
-        Job job = parts(recipe, total).gives("first", id("first"), "first part")
-                .gives("second", id("second"), "second part");
+        Job job = parts(recipe, total).gives("first", key("first"), "first part")
+                .gives("second", key("second"), "second part");
         if (recipe.byMass() && portions.size() == 2) {
-            job.gives("mass-fraction", id("mass-fraction"), recipe.cooked()
+            job.gives("mass-fraction", key("mass-fraction"), recipe.cooked()
                     ? "share of the first part before cooking" : "share of the first part");
         }
         List<Ingredient> list = new ArrayList<>(named(bench.ledger().work(job), portions.get(0).of(), "first",
                 portions.get(1).of(), "second"));
         for (int i = 2; i < portions.size(); i++) {
-            String name = id("part-" + (i + 1));
+            FigureKey name = key("part-" + (i + 1));
             String of = portions.get(i).of();
             Optional.ofNullable(bench.ledger().work(parts(recipe, total)
                     .given("part", Quantity.number(i + 1), Job.CASE_FILE).gives("part", name, "part " + (i + 1)))
-                    .get(name)).ifPresent(figure -> list.add(new Ingredient(of, figure)));
+                    .get(name.id())).ifPresent(figure -> list.add(new Ingredient(of, figure)));
         }
         return list;
     }

@@ -23,7 +23,7 @@ final class ResultFigures implements Result.Kinds<WorkedResult> {
             "CIELAB 1976", "de76", "CIE94", "de94");
 
     private final Bench bench;
-    private final String prefix;
+    private final String name;
     private final Map<String, Figure> figures = new LinkedHashMap<>();
     private final Set<String> cautions = new LinkedHashSet<>();
 
@@ -34,7 +34,7 @@ final class ResultFigures implements Result.Kinds<WorkedResult> {
      */
     ResultFigures(Bench bench, String name) {
         this.bench = bench;
-        this.prefix = "results." + name + ".";
+        this.name = name;
     }
 
     /** The name of a measure or a spot in figure ids: its letters and digits, words joined by hyphens. */
@@ -47,8 +47,16 @@ final class ResultFigures implements Result.Kinds<WorkedResult> {
         return new WorkedResult(source, figures, List.copyOf(cautions));
     }
 
+    private FigureKey key(String name) {
+        return key(name, "");
+    }
+
+    private FigureKey key(String figure, String qualifier) {
+        return FigureKey.ofResult(name, figure, qualifier);
+    }
+
     private void keep(Figure figure) {
-        figures.put(figure.id().substring(prefix.length()), figure);
+        figures.put(figure.key().local(), figure);
     }
 
     private void keepAll(Map<String, Figure> made) {
@@ -57,7 +65,7 @@ final class ResultFigures implements Result.Kinds<WorkedResult> {
 
     private void put(String name, String label, Quantity value, String method, List<Figure.Given> inputs,
             String... notes) {
-        keep(bench.ledger().put(prefix + name, label, value, method, inputs, notes));
+        keep(bench.ledger().put(key(name), label, value, method, inputs, notes));
     }
 
     @Override
@@ -109,25 +117,25 @@ final class ResultFigures implements Result.Kinds<WorkedResult> {
             return;
         }
         Job job = new Job("summary", result.place()).given("readings", quantities(readings, result.unit()), Job.CASE_FILE)
-                .gives("count", prefix + "n-" + when, "number of readings " + when)
-                .gives("mean", prefix + "mean-" + when, "mean " + when);
+                .gives("count", key("n-" + when), "number of readings " + when)
+                .gives("mean", key("mean-" + when), "mean " + when);
         if (result.unit() == Unit.PH) {
             job.note("The arithmetic mean of the pH values.");
         }
         if (readings.size() > 1) {
-            job.gives("sd", prefix + "sd-" + when, "standard deviation " + when);
+            job.gives("sd", key("sd-" + when), "standard deviation " + when);
         }
         keepAll(bench.ledger().work(job));
         if (readings.size() > 1) {
             keepAll(bench.ledger().work(new Job("reach", result.place())
                     .given("readings", quantities(readings, result.unit()), Job.CASE_FILE)
-                    .gives("range", prefix + "range-" + when, "smallest and largest reading " + when)));
+                    .gives("range", key("range-" + when), "smallest and largest reading " + when)));
         }
         if (result.unit() == Unit.PH && readings.size() > 1) {
             keepAll(bench.ledger().work(new Job("activity-mean", result.place())
                     .given("readings", quantities(readings, result.unit()), Job.CASE_FILE)
                     .note("Shown beside the arithmetic mean, so that nobody must guess which mean is meant.")
-                    .gives("ph", prefix + "activity-mean-" + when, "mean of hydrogen ion activity " + when + ", as pH")));
+                    .gives("ph", key("activity-mean-" + when), "mean of hydrogen ion activity " + when + ", as pH")));
         }
     }
 
@@ -147,28 +155,28 @@ final class ResultFigures implements Result.Kinds<WorkedResult> {
                 .word("paired", paired ? "yes" : "no", Job.CASE_FILE)
                 .note(paired ? "Each place is compared with itself."
                         : "Places are not compared one by one; the two means are (Welch).")
-                .gives("mean-change", prefix + "change", "change of the mean")
-                .gives("low", prefix + "change-low").gives("high", prefix + "change-high");
+                .gives("mean-change", key("change"), "change of the mean")
+                .gives("low", key("change-low")).gives("high", key("change-high"));
         if (paired && result.before().size() > 1) {
-            job.gives("sd", prefix + "change-sd", "standard deviation of the change");
+            job.gives("sd", key("change-sd"), "standard deviation of the change");
         }
         if (Math.min(result.before().size(), result.after().size()) >= fewest()) {
-            job.gives("p", prefix + "change-p", "p-value of the change");
+            job.gives("p", key("change-p"), "p-value of the change");
         }
         Map<String, Figure> made = bench.ledger().work(job);
-        Optional.ofNullable(made.get(prefix + "change")).ifPresent(change -> {
+        Optional.ofNullable(made.get(key("change").id())).ifPresent(change -> {
             keep(bench.ledger().keep(withInterval(change, made, difference(result.unit()))));
         });
-        made.values().stream().filter(figure -> figure.id().endsWith("-p")).forEach(this::keep);
-        made.values().stream().filter(figure -> figure.id().endsWith("-sd")).forEach(figure ->
+        Optional.ofNullable(made.get(key("change-p").id())).ifPresent(this::keep);
+        Optional.ofNullable(made.get(key("change-sd").id())).ifPresent(figure ->
                 keep(bench.ledger().keep(inUnit(figure, difference(result.unit())))));
-        bench.ledger().drop(prefix + "change-low");
-        bench.ledger().drop(prefix + "change-high");
+        bench.ledger().drop(key("change-low").id());
+        bench.ledger().drop(key("change-high").id());
         if (paired && places > 1) {
             keepAll(bench.ledger().work(new Job("place-changes", result.place())
                     .given("before", quantities(result.before(), result.unit()), Job.CASE_FILE)
                     .given("after", quantities(result.after(), result.unit()), Job.CASE_FILE)
-                    .gives("range", prefix + "range-change", "smallest and largest change at one place")));
+                    .gives("range", key("range-change"), "smallest and largest change at one place")));
         }
     }
 
@@ -191,18 +199,18 @@ final class ResultFigures implements Result.Kinds<WorkedResult> {
     /** The change with its interval as its own ends, so that nobody quotes one without the other. */
     private Figure withInterval(Figure change, Map<String, Figure> made, Unit unit) {
         double mean = change.value().value();
-        Optional<Figure> low = Optional.ofNullable(made.get(prefix + "change-low"));
-        Optional<Figure> high = Optional.ofNullable(made.get(prefix + "change-high"));
+        Optional<Figure> low = Optional.ofNullable(made.get(key("change-low").id()));
+        Optional<Figure> high = Optional.ofNullable(made.get(key("change-high").id()));
         Quantity value = low.isPresent() && high.isPresent()
                 ? new Quantity(mean, low.get().value().value(), high.get().value().value(), unit,
                         Quantity.Spread.TOLERANCE)
                 : inUnit(change.value(), unit);
-        return new Figure(change.id(), change.label() + (low.isPresent() ? ", with its 95 % interval" : ""), value,
+        return new Figure(change.key(), change.label() + (low.isPresent() ? ", with its 95 % interval" : ""), value,
                 change.method(), change.inputs(), change.sources(), change.notes());
     }
 
     private static Figure inUnit(Figure figure, Unit unit) {
-        return new Figure(figure.id(), figure.label(), inUnit(figure.value(), unit), figure.method(),
+        return new Figure(figure.key(), figure.label(), inUnit(figure.value(), unit), figure.method(),
                 figure.inputs(), figure.sources(), figure.notes());
     }
 
@@ -223,7 +231,7 @@ final class ResultFigures implements Result.Kinds<WorkedResult> {
         if (differences.size() > 1) {
             keepAll(bench.ledger().work(new Job("reach", result.place())
                     .each("readings", differences.stream().map(Ledger::given).toList())
-                    .note("The ends are the smallest and the largest spot.").gives("range", prefix + formula + ".mean",
+                    .note("The ends are the smallest and the largest spot.").gives("range", key(formula, "mean"),
                             "mean colour difference of all spots, " + conditions(result, formula))));
         }
         if (result.spots().size() < fewest()) {
@@ -250,7 +258,7 @@ final class ResultFigures implements Result.Kinds<WorkedResult> {
         keepAll(bench.ledger().work(new Job("yellowness", result.place())
                 .given("lab", quantities(lab, Unit.NONE), Job.CASE_FILE)
                 .word("white", white.written(), Job.CASE_FILE)
-                .gives("yellowness", prefix + name + "." + name(at), "yellowness "
+                .gives("yellowness", key(name, name(at)), "yellowness "
                         + name.substring(name.indexOf('-') + 1) + ", " + at + " (ASTM E313, " + white.written() + ")")));
     }
 
@@ -271,18 +279,18 @@ final class ResultFigures implements Result.Kinds<WorkedResult> {
     }
 
     private Optional<Figure> spot(Result.Colour result, Result.ColourSpot spot, String formula) {
-        String at = "." + name(spot.at());
+        String at = name(spot.at());
         String conditions = conditions(result, formula);
         Map<String, Figure> made = bench.ledger().work(new Job("colour-difference", result.place())
                 .given("before", quantities(spot.before(), Unit.NONE), Job.CASE_FILE)
                 .given("after", quantities(spot.after(), Unit.NONE), Job.CASE_FILE)
                 .note("Measured with " + measuredWith(result) + ".")
-                .gives(formula, prefix + formula + at, "colour difference, " + spot.at() + ", " + conditions)
-                .gives("lightness", prefix + "lightness" + at, "change of lightness, " + spot.at())
-                .gives("chroma", prefix + "chroma" + at, "change of chroma, " + spot.at())
-                .gives("hue", prefix + "hue" + at, "difference of hue, " + spot.at()));
+                .gives(formula, key(formula, at), "colour difference, " + spot.at() + ", " + conditions)
+                .gives("lightness", key("lightness", at), "change of lightness, " + spot.at())
+                .gives("chroma", key("chroma", at), "change of chroma, " + spot.at())
+                .gives("hue", key("hue", at), "difference of hue, " + spot.at()));
         keepAll(made);
-        return Optional.ofNullable(made.get(prefix + formula + at));
+        return Optional.ofNullable(made.get(key(formula, at).id()));
     }
 
     private static String conditions(Result.Colour result, String formula) {
@@ -310,9 +318,9 @@ final class ResultFigures implements Result.Kinds<WorkedResult> {
                 .given("after", turned ? result.widthAfter() : result.heightAfter(), Job.CASE_FILE)
                 .given("across-before", turned ? result.heightBefore() : result.widthBefore(), Job.CASE_FILE)
                 .given("across-after", turned ? result.heightAfter() : result.widthAfter(), Job.CASE_FILE)
-                .gives("change", prefix + "change", grain.isEmpty() ? "change of height" : "change along the grain")
-                .gives("across-change", prefix + "across-change", grain.isEmpty() ? "change of width" : "change across the grain")
-                .gives("area-change", prefix + "area-change", "change of area")));
+                .gives("change", key("change"), grain.isEmpty() ? "change of height" : "change along the grain")
+                .gives("across-change", key("across-change"), grain.isEmpty() ? "change of width" : "change across the grain")
+                .gives("area-change", key("area-change"), "change of area")));
         if (grain.isEmpty()) {
             cautions.add("grain-unknown");
         }
@@ -360,7 +368,7 @@ final class ResultFigures implements Result.Kinds<WorkedResult> {
                 .given("acid", titration.acid(), Job.CASE_FILE)
                 .given("base-volume", titration.baseVolume(), Job.CASE_FILE)
                 .given("base", titration.base(), Job.CASE_FILE)
-                .gives("reserve", prefix + "reserve").gives("carbonate", prefix + "carbonate");
+                .gives("reserve", key("reserve")).gives("carbonate", key("carbonate"));
         titration.moisture().ifPresent(moisture -> job.given("moisture", moisture, Job.CASE_FILE));
         keepAll(bench.ledger().work(job));
         Optional.ofNullable(figures.get("carbonate")).filter(one -> one.value().in(Unit.PERCENT_BY_MASS) < threshold())
@@ -376,7 +384,7 @@ final class ResultFigures implements Result.Kinds<WorkedResult> {
         Optional<Quantity> grammage = bench.paper().grammage();
         Optional<Figure> calcium = step.part(Part.Bath.class).flatMap(bath -> calcium(bath.of()));
         if (grammage.isEmpty() || calcium.isEmpty()) {
-            bench.missing(prefix + "ceiling-reserve", grammage.isEmpty() ? "the sheet's mass per area"
+            bench.missing(key("ceiling-reserve").id(), grammage.isEmpty() ? "the sheet's mass per area"
                     : "the calcium in the bath of step '" + step.id() + "'", grammage.isEmpty()
                     ? "'grammage:' under 'support:'" : "a bath of limewater, or of a dilution of it", result.place());
             return;
@@ -389,9 +397,9 @@ final class ResultFigures implements Result.Kinds<WorkedResult> {
                 .given("uptake", uptake, result.uptake().isPresent() ? Job.CASE_FILE : Job.USUAL)
                 .given("calcium", calcium.get())
                 .note("A ceiling, not a measurement: it takes all calcium in the wet sheet to stay there as carbonate.")
-                .gives("carbonate", prefix + "ceiling-carbonate", "calcium carbonate at most")
-                .gives("reserve", prefix + "ceiling-reserve", "alkaline reserve at most")
-                .gives("baths-to-two-per-cent", prefix + "baths-to-two-per-cent")));
+                .gives("carbonate", key("ceiling-carbonate"), "calcium carbonate at most")
+                .gives("reserve", key("ceiling-reserve"), "alkaline reserve at most")
+                .gives("baths-to-two-per-cent", key("baths-to-two-per-cent"))));
     }
 
     private Optional<Figure> calcium(String solution) {

@@ -20,19 +20,19 @@ final class Totals {
         boolean water = bench.material(id).flatMap(Material::substance).filter("water"::equals).isPresent();
         List<Dimension> kinds = uses.stream().map(use -> use.figure().value().dimension()).distinct().toList();
         if (kinds.size() > 1 && water) {
-            put(bench, "total." + id, id, uses, true);
+            put(bench, FigureKey.ofTotal(id, ""), uses, true);
             return;
         }
         for (int i = 0; i < kinds.size(); i++) {
             Dimension kind = kinds.get(i);
-            String name = "total." + id + (i == 0 ? "" : kind == Dimension.MASS ? "-mass" : "-volume");
-            put(bench, name, id, uses.stream().filter(use -> use.figure().value().dimension() == kind).toList(), false);
+            FigureKey key = FigureKey.ofTotal(id, i == 0 ? "" : kind == Dimension.MASS ? "mass" : "volume");
+            put(bench, key, uses.stream().filter(use -> use.figure().value().dimension() == kind).toList(), false);
         }
     }
 
-    private static void put(Bench bench, String name, String id, List<Uses.Use> uses, boolean asVolume) {
-        String label = bench.material(id).map(Material::name).orElse(id) + ", in all";
-        Job job = Uses.sum(uses, bench.source().place()).gives("total", name, label).readable();
+    private static void put(Bench bench, FigureKey key, List<Uses.Use> uses, boolean asVolume) {
+        String label = bench.material(key.of()).map(Material::name).orElse(key.of()) + ", in all";
+        Job job = Uses.sum(uses, bench.source().place()).gives("total", key, label).readable();
         if (asVolume) {
             job.word("as", "volume", Job.USUAL).given("density", bench.waterDensity(), Job.USUAL);
         }

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.benchleaf.DemoSite;
 import org.benchleaf.derive.Figure;
+import org.benchleaf.derive.FigureKey;
 import org.benchleaf.derive.WorkedResult;
 import org.benchleaf.message.Place;
 import org.benchleaf.model.Result;
@@ -32,7 +33,7 @@ class ResultWordsTest {
     private static Figure figure(String name, Quantity value, String method, String... readings) {
         List<Figure.Given> given = java.util.stream.Stream.of(readings)
                 .map(text -> new Figure.Given("before", "readings before", numbers(text), text, "case file")).toList();
-        return new Figure("results.height." + name, name, value, method, given, List.of(), List.of());
+        return new Figure(new FigureKey(FigureKey.Owner.RESULT, "height", name, ""), name, value, method, given, List.of(), List.of());
     }
 
     private static List<Quantity> numbers(String text) {
@@ -58,7 +59,7 @@ class ResultWordsTest {
                 "18, 22, 15, 19 mm")).text()).isEqualTo("18.5\u202Fmm");
         assertThat(sheet().amount(figure("mean-before", Quantity.of(4.4399999999999995, Unit.PH), "summary",
                 "pH 4.4, 4.5, 4.3, 4.6, 4.4")).text()).isEqualTo("4.44");
-        assertThat(sheet().amount(figure("range-after", Quantity.between(7, 7.2, 7.4, Unit.PH), "summary",
+        assertThat(sheet().amount(figure("range-after", Quantity.between(7, 7.2, 7.4, Unit.PH), "reach",
                 "pH 7.3, 7.1, 7.2, 7.4, 7")).text()).isEqualTo("7.0–7.4");
     }
 
@@ -72,8 +73,8 @@ class ResultWordsTest {
 
     @Test
     void the_mean_of_spots_is_told_to_a_tenth_like_each_spot() {
-        Figure mean = new Figure("results.colour.de2000.mean", "mean", Quantity.between(0.2415, 1.567, 2.9493, Unit.NONE),
-                "summary", List.of(), List.of(), List.of());
+        Figure mean = new Figure(new FigureKey(FigureKey.Owner.RESULT, "colour", "de2000", "mean"), "mean",
+                Quantity.between(0.2415, 1.567, 2.9493, Unit.NONE), "reach", List.of(), List.of(), List.of());
         assertThat(sheet().amount(mean).text()).isEqualTo("1.6 (0.2–2.9)");
     }
 

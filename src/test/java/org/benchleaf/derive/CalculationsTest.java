@@ -125,7 +125,7 @@ class CalculationsTest {
         Outcome.Worked worked = (Outcome.Worked) CALCULATIONS.run("rinsing", inputs);
         assertThat(worked.numbers()).isEqualTo(worked("rinsing",
                 Map.of("held", "0.1 L", "bath", "1 L", "baths", "3")).numbers());
-        List<Figure> figures = CALCULATIONS.figures("wash.", worked);
+        List<Figure> figures = CALCULATIONS.figures("wash", worked);
         assertThat(figures).singleElement().satisfies(figure -> {
             assertThat(figure.id()).isEqualTo("wash.left");
             assertThat(figure.method()).isEqualTo("rinsing");
