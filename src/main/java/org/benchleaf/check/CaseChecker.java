@@ -36,7 +36,7 @@ public final class CaseChecker {
      */
     public static Checked check(Draft draft, Library library, LocalDate today, LiquidPh ph) {
         if (draft.root().isEmpty()) {
-            return new Checked(Optional.empty(), List.of(), draft.messages());
+            return new Checked(Optional.empty(), List.of(), draft.messages(), Optional.empty());
         }
         Messages messages = new Messages();
         Node.Mapping root = draft.root().get();
@@ -54,16 +54,19 @@ public final class CaseChecker {
                     "found", "something", "wanted", "another value", "example", "see 'Writing a case file'")));
         }
         boolean understood = !messages.hasErrors();
+        UnsoundParts unsound = UnsoundParts.of(root, messages.all(), soundness.places());
         messages.addAll(draft.messages());
         if (!understood) {
-            return new Checked(Optional.empty(), List.of(), messages);
+            Remainder remainder = new Remainder(read, unsound);
+            remainder.review(library, today, ph).forEach(messages::add);
+            return new Checked(Optional.empty(), List.of(), messages, Optional.of(remainder));
         }
         // A slip in the story alone does not keep the rules from being asked.
         List<Finding> claims = ClaimChecks.review(read, library.reference(), messages);
         Review review = TradeRules.review(read, library, today, ph, claims);
         messages.addAll(review.messages());
         PictureChecks.review(read, messages);
-        return new Checked(Optional.of(read), review.findings(), messages);
+        return new Checked(Optional.of(read), review.findings(), messages, Optional.empty());
     }
 
     private static void know(References references, Library library) {

@@ -40,10 +40,10 @@ final class Fields {
         return new Fields(mapping, other);
     }
 
-    /** The messages of the file, and the first place where the model had to be filled with a stand-in. */
+    /** The messages of the file, and the places where the model had to be filled with a stand-in. */
     static final class Soundness {
         private final Messages messages;
-        private Optional<Place> unsound = Optional.empty();
+        private final List<Place> places = new ArrayList<>();
 
         Soundness(Messages messages) {
             this.messages = messages;
@@ -53,12 +53,17 @@ final class Fields {
             return messages;
         }
 
+        /** The first place with a stand-in, if there is one. */
         Optional<Place> unsound() {
-            return unsound;
+            return places.stream().findFirst();
+        }
+
+        List<Place> places() {
+            return List.copyOf(places);
         }
 
         void spoil(Place place) {
-            unsound = unsound.or(() -> Optional.of(place));
+            places.add(place);
         }
     }
 

@@ -7,7 +7,6 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.Callable;
@@ -18,20 +17,14 @@ import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.benchleaf.check.CaseChecker;
-import org.benchleaf.check.Checked;
 import org.benchleaf.check.CheckedLibrary;
 import org.benchleaf.check.LibraryChecker;
-import org.benchleaf.compose.Audience;
-import org.benchleaf.compose.Clearance;
-import org.benchleaf.derive.Derived;
 import org.benchleaf.derive.Deriver;
 import org.benchleaf.message.Message;
 import org.benchleaf.message.MessageText;
 import org.benchleaf.message.Messages;
 import org.benchleaf.message.Severity;
-import org.benchleaf.message.SourceText;
 import org.benchleaf.privacy.PrivateScan;
-import org.benchleaf.publish.PictureMaker;
 import org.benchleaf.read.CaseReader;
 import org.benchleaf.read.Draft;
 import org.benchleaf.read.LibraryDraft;
@@ -87,14 +80,16 @@ public final class CheckCommand implements Callable<Integer> {
         CheckedLibrary library = LibraryChecker.check(shared);
         Messages messages = new Messages();
         messages.addAll(library.messages());
+        LocalDate today = LocalDate.now(clock);
         Deriver deriver = new Deriver(library.library());
+        CaseReview review = new CaseReview(library, deriver, today);
         // Gathered in the order of the folders, whichever is done first.
         List<Draft> read = folders.parallelStream().map(drafts).toList();
         PrivateScan others = PrivateScan.ofAll(read.stream().collect(
                 Collectors.toMap(Draft::id, Draft::confidential, (one, same) -> one)));
         shared.texts().forEach(source -> others.scanSource(source, "").forEach(messages::add));
-        IntStream.range(0, folders.size()).parallel().mapToObj(at ->
-                check(folders.get(at), read.get(at), library, deriver, others)).toList().forEach(messages::addAll);
+        IntStream.range(0, folders.size()).parallel().mapToObj(at -> review.of(folders.get(at), read.get(at),
+                CaseChecker.check(read.get(at), library.library(), today, deriver::ph), others)).toList().forEach(messages::addAll);
         tell(messages.all(), folders.size());
         return messages.hasErrors() ? CONTENT_HAS_ERRORS : DONE;
     }
@@ -107,34 +102,6 @@ public final class CheckCommand implements Callable<Integer> {
         Path first = folders.get(0);
         ForkJoinTask<Draft> begun = ForkJoinPool.commonPool().submit(() -> CaseReader.read(content, first));
         return folder -> folder.equals(first) ? begun.join() : CaseReader.read(content, folder);
-    }
-
-    private Messages check(Path folder, Draft draft, CheckedLibrary library, Deriver deriver, PrivateScan others) {
-        LocalDate today = LocalDate.now(clock);
-        Checked checked = CaseChecker.check(draft, library.library(), today, deriver::ph);
-        Messages messages = new Messages();
-        messages.addAll(checked.messages());
-        PrivateScan own = PrivateScan.ofCase(draft.id(),
-                draft.confidential().withoutPeopleIn(library.library().studio().name()));
-        messages.addAll(own.messages());
-        for (SourceText source : draft.sources()) {
-            own.scanSource(source, "").forEach(messages::add);
-            others.scanSource(source, draft.id()).forEach(messages::add);
-        }
-        List<Clearance> clearances = checked.treatment().map(treatment -> Audience.of(library.library().studio()).stream()
-                .map(audience -> Clearance.on(today, treatment.publication(), audience)).toList()).orElse(List.of());
-        // Their heads alone, so that a check stays quick; the dots are read when the pictures are made.
-        checked.treatment().ifPresent(treatment -> treatment.pictures().forEach(picture ->
-                PictureMaker.look(folder.resolve("pictures"), picture, messages)));
-        // A library with errors holds stand-ins; nothing is worked out from those.
-        Optional<Derived> derived = library.messages().hasErrors() ? Optional.empty()
-                : checked.treatment().map(treatment -> deriver.derive(treatment, checked.findings()));
-        // What has errors gets no sheets anyway.
-        Optional<Derived> sound = derived.filter(one -> !one.messages().hasErrors());
-        clearances.stream().map(clearance -> sound.map(Derived::worked).map(clearance::of).orElse(clearance))
-                .flatMap(clearance -> clearance.told().stream()).distinct().forEach(messages::add);
-        derived.ifPresent(one -> messages.addAll(one.messages()));
-        return messages;
     }
 
     /** Whether a case is one of those named on the command line, by its folder or a file in it. */

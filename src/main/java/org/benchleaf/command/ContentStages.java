@@ -106,11 +106,11 @@ final class ContentStages implements Stages {
     public Checked check(Path caseFolder) {
         Draft draft = CaseReader.read(content, caseFolder);
         org.benchleaf.check.Checked checked = CaseChecker.check(draft, library.library(), day, deriver::ph);
+        if (checked.treatment().isEmpty()) {
+            return new Unsound(new CaseReview(library, deriver, day).of(caseFolder, draft, checked, others()));
+        }
         Messages messages = new Messages();
         messages.addAll(checked.messages());
-        if (checked.treatment().isEmpty()) {
-            return new Unsound(messages);
-        }
         Map<Audience, Clearance> clearances = new EnumMap<>(Audience.class);
         audiences.forEach(audience -> clearances.put(audience,
                 Clearance.on(day, checked.treatment().get().publication(), audience)));
@@ -119,7 +119,7 @@ final class ContentStages implements Stages {
                 draft.confidential().withoutPeopleIn(library.library().studio().name()));
         messages.addAll(own.messages());
         draft.sources().forEach(source -> own.scanSource(source, "").forEach(messages::add));
-        return new Sound(checked, clearances, own, messages);
+        return new Sound(draft, checked, clearances, own, messages);
     }
 
     /** A case that cannot be understood. */
@@ -132,20 +132,22 @@ final class ContentStages implements Stages {
 
         @Override
         public Made make() {
-            throw new IllegalStateException("a case with errors is never made");
+            return new Made(Map.of(), new Messages());
         }
     }
 
     /** A case that may be made. */
     private final class Sound implements Checked {
 
+        private final Draft draft;
         private final org.benchleaf.check.Checked checked;
         private final Map<Audience, Clearance> clearances;
         private final PrivateScan own;
         private final Messages messages;
 
-        Sound(org.benchleaf.check.Checked checked, Map<Audience, Clearance> clearances, PrivateScan own,
+        Sound(Draft draft, org.benchleaf.check.Checked checked, Map<Audience, Clearance> clearances, PrivateScan own,
                 Messages messages) {
+            this.draft = draft;
             this.checked = checked;
             this.clearances = clearances;
             this.own = own;
@@ -177,6 +179,10 @@ final class ContentStages implements Stages {
                 Clearance clearance = before.of(derived.worked());
                 clearance.told().stream().filter(message -> !before.told().contains(message)).forEach(said::add);
                 part(treatment, derived.worked(), clearance, said).ifPresent(part -> parts.put(clearance.audience(), part));
+            }
+            if (said.hasErrors()) {
+                // No pages, so that the private values of other cases are looked for in the sources at least.
+                draft.sources().forEach(source -> others().scanSource(source, draft.id()).forEach(said::add));
             }
             return new Made(said.hasErrors() ? Map.of() : parts, said);
         }

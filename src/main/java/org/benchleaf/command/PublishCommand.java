@@ -216,11 +216,10 @@ public final class PublishCommand implements Callable<Integer> {
     private Publishing.Outcome publish(ContentStages stages, LocalDate day) {
         Map<Audience, Path> folders = new EnumMap<>(Audience.class);
         stages.audiences().forEach(audience -> folders.put(audience, folder(audience)));
-        Messages library = new Messages();
-        library.addAll(stages.messages());
-        folders.values().forEach(folder -> setBack(day, folder).ifPresent(last -> library.add(
+        Messages asked = new Messages();
+        folders.values().forEach(folder -> setBack(day, folder).ifPresent(last -> asked.add(
                 EditionMessages.EARLIER_DAY.at(Place.file(name(folder)), "day", day, "last", last))));
         return new Publishing(stages, stages.seed(), day, threads, Progress.Shown.here(System.err))
-                .run(folders, library);
+                .run(folders, stages.messages(), asked);
     }
 }

@@ -12,9 +12,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Queue;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.concurrent.ConcurrentSkipListMap;
+import java.util.concurrent.ConcurrentSkipListSet;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
@@ -50,7 +52,11 @@ final class Publishing {
     private final Map<Path, Integer> stood = new ConcurrentSkipListMap<>();
     private final AtomicInteger kept = new AtomicInteger();
     private final AtomicReference<RuntimeException> stopped = new AtomicReference<>();
+    /** Cases of which no pages were made, so that what leads to them is no fault of another page. */
+    private final Set<String> unmade = new ConcurrentSkipListSet<>();
     private volatile boolean errors;
+    /** Whether what all cases share is sound, so that pages can be made with it. */
+    private boolean shared;
 
     /**
      * Prepares a run.
@@ -94,15 +100,18 @@ final class Publishing {
      *
      * @param folders of the sites
      * @param library what was said about what all cases share
+     * @param asked what keeps the sites as they are until the author has answered
      * @throws EditionStopped if the disk, another run or a file in the way stops it
      */
-    Outcome run(Map<Audience, Path> folders, Messages library) {
+    Outcome run(Map<Audience, Path> folders, Messages library, Messages asked) {
         tell(library);
+        tell(asked);
+        shared = !library.hasErrors();
         try (Sites sites = Sites.open(folders)) {
             sites.packers().forEach(packer -> tell(packer.told()));
             List<Path> cases = stages.cases();
             all(cases, sites);
-            if (!errors) {
+            if (shared) {
                 sites.byAudience().forEach(this::complete);
                 stillTheSame();
             }
@@ -135,7 +144,7 @@ final class Publishing {
         Stages.SharedFiles shared = stages.shared(audience, List.copyOf(cards.get(audience).values()), shown);
         tell(shared.messages());
         tell(packer.stageShared(shared.files(), privateValues));
-        tell(packer.verify());
+        tell(packer.verify(unmade));
     }
 
     /**
@@ -252,13 +261,11 @@ final class Publishing {
             return;
         }
         tell(checked.messages());
-        if (errors || checked.messages().hasErrors()) {
-            return;
-        }
-        Stages.Made made = checked.make();
+        Stages.Made made = shared ? checked.make() : new Stages.Made(Map.of(), new Messages());
         tell(made.messages());
         unchanged(folder, before);
-        if (errors || made.messages().hasErrors()) {
+        if (made.parts().isEmpty()) {
+            unmade.add(id);
             return;
         }
         Messages all = new Messages();
@@ -269,7 +276,11 @@ final class Publishing {
         CaseNote left = new CaseNote(on.toString(), checked.standing(), madeCards,
                 all.all().stream().map(Told::of).toList());
         shelve(id, left);
-        tell(sites.stage(id, key, left, made.parts()));
+        Messages staged = sites.stage(id, key, left, made.parts());
+        tell(staged);
+        if (staged.hasErrors()) {
+            unmade.add(id);
+        }
     }
 
     private void keep(String id, CaseNote note, Sites sites) {
@@ -290,6 +301,7 @@ final class Publishing {
             Path changed = after.keySet().stream().filter(file -> !after.get(file).equals(before.get(file))).findFirst()
                     .orElse(folder);
             tellChanged(changed);
+            stood.remove(folder);
         }
     }
 

@@ -55,14 +55,17 @@ interface Stages {
         /** What the check and the permissions came to: two days of the same standing give the same pages. */
         String standing();
 
-        /** Works the case out and makes its files; only for a case without errors. */
+        /**
+         * Works the case out and makes its files, also where the rules have errors to tell: of a case that cannot be
+         * understood there are none.
+         */
         Made make();
     }
 
     /**
      * One case, made.
      *
-     * @param parts what of it stands in each site; empty if the messages have errors
+     * @param parts what of it stands in each site; empty if the messages have errors or the case cannot be understood
      * @param messages what was said while making it
      */
     record Made(Map<Audience, Part> parts, Messages messages) {

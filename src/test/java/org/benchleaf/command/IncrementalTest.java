@@ -108,7 +108,7 @@ class IncrementalTest {
         PrintStream nowhere = new PrintStream(OutputStream.nullOutputStream());
         Publishing.Outcome outcome = new Publishing(stages, stages.real.seed(), day, 2,
                 new Progress.Shown(nowhere, false, 80, System::nanoTime))
-                .run(Map.of(Audience.EVERYBODY, into), stages.real.messages());
+                .run(Map.of(Audience.EVERYBODY, into), stages.real.messages(), new Messages());
         return new Run(outcome, stages.touched);
     }
 

@@ -192,7 +192,7 @@ class PublishingTest {
         stages.day = day;
         PrintStream nowhere = new PrintStream(new ByteArrayOutputStream(), true, StandardCharsets.UTF_8);
         return new Publishing(stages, "seed", day, threads, new Progress.Shown(nowhere, false, 80, System::nanoTime))
-                .run(Map.of(Audience.EVERYBODY, site), new Messages());
+                .run(Map.of(Audience.EVERYBODY, site), new Messages(), new Messages());
     }
 
     private static Map<String, String> contents(Path site) throws IOException {

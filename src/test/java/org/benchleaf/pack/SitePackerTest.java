@@ -18,6 +18,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.Random;
 import org.benchleaf.message.Message;
 import org.benchleaf.message.Messages;
@@ -66,7 +67,7 @@ class SitePackerTest {
         Map<String, String> before = contents(site);
         try (SitePacker packer = SitePacker.open(site)) {
             assertThat(stage(packer, cases("two")).all()).isEmpty();
-            assertThat(packer.verify().all()).isEmpty();
+            assertThat(packer.verify(Set.of()).all()).isEmpty();
         }
         assertThat(contents(site)).isEqualTo(before);
         assertThat(folder.resolve(".site.edition/staged")).doesNotExist();
@@ -312,7 +313,7 @@ class SitePackerTest {
     private List<String> faults(Map<String, List<SiteFile>> edition) {
         try (SitePacker packer = SitePacker.open(site)) {
             Messages messages = stage(packer, edition);
-            messages.addAll(packer.verify());
+            messages.addAll(packer.verify(Set.of()));
             return messages.all().stream().map(Message::code).toList();
         }
     }

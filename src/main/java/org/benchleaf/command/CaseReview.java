@@ -1,0 +1,85 @@
+package org.benchleaf.command;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import org.benchleaf.check.Checked;
+import org.benchleaf.check.CheckedLibrary;
+import org.benchleaf.check.Remainder;
+import org.benchleaf.compose.Audience;
+import org.benchleaf.compose.Clearance;
+import org.benchleaf.derive.Derived;
+import org.benchleaf.derive.Deriver;
+import org.benchleaf.message.Messages;
+import org.benchleaf.model.Picture;
+import org.benchleaf.model.Publication;
+import org.benchleaf.model.TreatmentCase;
+import org.benchleaf.privacy.PrivateScan;
+import org.benchleaf.publish.PictureMaker;
+import org.benchleaf.read.Draft;
+
+/** Everything that can be told of a case without making its pages: no stage hides what a later one can still tell. */
+final class CaseReview {
+
+    private final CheckedLibrary library;
+    private final Deriver deriver;
+    private final LocalDate day;
+
+    /** Prepares for the cases of one studio on one day. */
+    CaseReview(CheckedLibrary library, Deriver deriver, LocalDate day) {
+        this.library = library;
+        this.deriver = deriver;
+        this.day = day;
+    }
+
+    /**
+     * What there is to tell, each once.
+     *
+     * @param folder of the case
+     * @param others looks for the private values of all cases
+     */
+    Messages of(Path folder, Draft draft, Checked checked, PrivateScan others) {
+        Messages messages = new Messages();
+        messages.addAll(checked.messages());
+        leaks(draft, others, messages);
+        // Their heads alone, so that a check stays quick; the dots are read when the pictures are made.
+        pictures(checked).forEach(picture -> PictureMaker.look(folder.resolve("pictures"), picture, messages));
+        // A library with errors holds stand-ins; nothing is worked out from those.
+        Optional<Derived> derived = library.messages().hasErrors() ? Optional.empty() : derived(checked);
+        // What has errors gets no sheets anyway.
+        Optional<Derived> whole = derived.filter(one -> checked.treatment().isPresent() && !one.messages().hasErrors());
+        publication(checked).stream().flatMap(publication -> Audience.of(library.library().studio()).stream()
+                        .map(audience -> Clearance.on(day, publication, audience)))
+                .map(clearance -> whole.map(Derived::worked).map(clearance::of).orElse(clearance))
+                .flatMap(clearance -> clearance.told().stream()).distinct().forEach(messages::add);
+        derived.stream().flatMap(one -> checked.remainder().map(remainder -> remainder.sound(one.messages()))
+                .orElse(one.messages().all()).stream()).forEach(messages::add);
+        return messages;
+    }
+
+    private void leaks(Draft draft, PrivateScan others, Messages messages) {
+        PrivateScan own = PrivateScan.ofCase(draft.id(),
+                draft.confidential().withoutPeopleIn(library.library().studio().name()));
+        messages.addAll(own.messages());
+        draft.sources().forEach(source -> {
+            own.scanSource(source, "").forEach(messages::add);
+            others.scanSource(source, draft.id()).forEach(messages::add);
+        });
+    }
+
+    private static List<Picture> pictures(Checked checked) {
+        return checked.treatment().map(TreatmentCase::pictures)
+                .orElseGet(() -> checked.remainder().map(Remainder::pictures).orElse(List.of()));
+    }
+
+    private Optional<Derived> derived(Checked checked) {
+        return checked.treatment().or(() -> checked.remainder().flatMap(Remainder::toWorkOut))
+                .map(treatment -> deriver.derive(treatment, checked.findings()));
+    }
+
+    private static Optional<Publication> publication(Checked checked) {
+        return checked.treatment().map(TreatmentCase::publication)
+                .or(() -> checked.remainder().flatMap(Remainder::publication));
+    }
+}
