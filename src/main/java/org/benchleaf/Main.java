@@ -6,6 +6,8 @@ import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
 import org.benchleaf.command.CalculateCommand;
 import org.benchleaf.command.CheckCommand;
 import org.benchleaf.command.Failure;
@@ -66,7 +68,7 @@ public final class Main implements Runnable {
 
     static CommandLine line(PrintWriter out, PrintWriter err) {
         CommandLine line = new CommandLine(new Main()).setOut(out).setErr(err).setExpandAtFiles(false)
-                .setCaseInsensitiveEnumValuesAllowed(true);
+                .setCaseInsensitiveEnumValuesAllowed(true).registerConverter(Path.class, Main::path);
         line.setParameterExceptionHandler((slip, typed) -> {
             err.println("benchleaf: error: " + slip.getMessage());
             slip.getCommandLine().usage(err);
@@ -74,6 +76,17 @@ public final class Main implements Runnable {
         });
         line.setExecutionExceptionHandler((failure, command, parsed) -> failed(line, failure));
         return line;
+    }
+
+    /** Java names files in the letters of the locale, and fails on others. */
+    private static Path path(String typed) {
+        try {
+            return Path.of(typed);
+        } catch (InvalidPathException wrong) {
+            throw new CommandLine.TypeConversionException("'" + typed + "' cannot be the name of a file or folder here ("
+                    + wrong.getReason() + "). If it is one, this machine's locale lacks its letters: set LC_ALL to"
+                    + " C.UTF-8, or start with the script bin/benchleaf, which does.");
+        }
     }
 
     private static int failed(CommandLine line, Throwable failure) {

@@ -1,5 +1,6 @@
 package org.benchleaf.command;
 
+import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -172,12 +173,25 @@ public final class PublishCommand implements Callable<Integer> {
     }
 
     private void refuseNested(String option, Path folder, Path other, String what) {
-        Path one = folder.toAbsolutePath().normalize();
-        Path two = other.toAbsolutePath().normalize();
+        Path one = real(folder);
+        Path two = real(other);
         if (one.startsWith(two) || two.startsWith(one)) {
             throw new ParameterException(spec.commandLine(),
                     option + ": '" + folder + "' and " + what + " '" + other + "' lie in each other.");
         }
+    }
+
+    /** Where a folder truly lies, which need not be there yet: links lead on. */
+    private static Path real(Path folder) {
+        Path whole = folder.toAbsolutePath().normalize();
+        for (Path there = whole; there != null; there = there.getParent()) {
+            try {
+                return there.toRealPath().resolve(there.relativize(whole)).normalize();
+            } catch (IOException notThere) {
+                // Its parent may be.
+            }
+        }
+        return whole;
     }
 
     /** The templates that are used: those named, or those beside the content; the program's own if empty. */

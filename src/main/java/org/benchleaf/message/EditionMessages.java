@@ -31,7 +31,7 @@ public enum EditionMessages implements MessageId {
     CANNOT_WRITE("SITE-005", ERROR,
             "This cannot be written: {reason}.",
             "No page was made anew: the edition is made whole before it is moved in.",
-            "Look whether the disk is full or the folder may be written to, then publish again."),
+            "{remedy}"),
     /** The disk refused to give something. */
     CANNOT_READ("SITE-006", ERROR,
             "This cannot be read: {reason}.",

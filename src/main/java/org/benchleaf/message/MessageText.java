@@ -1,9 +1,14 @@
 package org.benchleaf.message;
 
+import java.util.regex.Pattern;
+
 /** Puts a message into the lines that a terminal shows: place, code, what; the excerpt with a caret; why; what to do. */
 public final class MessageText {
 
     private static final int WIDEST_EXCERPT = 160;
+    /** Controls, and signs of direction (Unicode Standard Annex 9, section 2). */
+    private static final Pattern UNSEEN = Pattern.compile(
+            "[\\p{Cc}\\u061C\\u200E\\u200F\\u2028\\u2029\\u202A-\\u202E\\u2066-\\u2069]");
 
     private MessageText() {
     }
@@ -11,7 +16,7 @@ public final class MessageText {
     /** The lines of a message, joined by line feeds, without one at the end. */
     public static String of(Message message) {
         Place place = message.place();
-        StringBuilder text = new StringBuilder(place.file());
+        StringBuilder text = new StringBuilder(spelt(place.file()));
         if (place.line() > 0) {
             text.append(':').append(place.line());
             if (place.column() > 0) {
@@ -19,10 +24,10 @@ public final class MessageText {
             }
         }
         text.append(": ").append(message.severity().word()).append(' ').append(message.code())
-                .append(": ").append(message.what());
+                .append(": ").append(spelt(message.what()));
         text.append(excerpt(place));
-        text.append("\n    why: ").append(message.why());
-        text.append("\n    do:  ").append(message.fix());
+        text.append("\n    why: ").append(spelt(message.why()));
+        text.append("\n    do:  ").append(spelt(message.fix()));
         return text.toString();
     }
 
@@ -40,8 +45,13 @@ public final class MessageText {
                 + "\n  " + " ".repeat(number.length()) + " | " + " ".repeat(caret) + "^".repeat(length);
     }
 
-    /** Control characters would move the terminal's cursor; they are shown as a middle dot. */
+    /** What would move the terminal's cursor or turn the direction of letters is shown as a middle dot. */
     private static String visible(String line) {
-        return line.replace('\t', ' ').replaceAll("\\p{Cntrl}", "·");
+        return UNSEEN.matcher(line.replace('\t', ' ')).replaceAll("·");
+    }
+
+    /** The same in a sentence or name, where its number tells what it is. */
+    private static String spelt(String text) {
+        return UNSEEN.matcher(text).replaceAll(sign -> String.format("<U+%04X>", sign.group().codePointAt(0)));
     }
 }

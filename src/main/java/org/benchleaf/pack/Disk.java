@@ -18,6 +18,7 @@ import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.nio.file.attribute.PosixFileAttributeView;
 import java.nio.file.attribute.PosixFilePermissions;
+import java.util.Locale;
 import java.util.Optional;
 import org.benchleaf.message.EditionMessages;
 import org.benchleaf.message.Message;
@@ -41,7 +42,8 @@ final class Disk {
         try {
             return work.run();
         } catch (IOException refused) {
-            throw new EditionStopped(EditionMessages.CANNOT_WRITE.at(place(where), "reason", reason(refused)), refused);
+            throw new EditionStopped(EditionMessages.CANNOT_WRITE.at(place(where), "reason", reason(refused),
+                    "remedy", remedy(refused)), refused);
         }
     }
 
@@ -71,6 +73,25 @@ final class Disk {
         }
         String said = refused instanceof FileSystemException onFile ? onFile.getReason() : refused.getMessage();
         return said == null || said.isBlank() ? "the disk refused" : said.replaceAll("\\.$", "");
+    }
+
+    /** What to do about a refusal to write. */
+    static String remedy(IOException refused) {
+        String reason = reason(refused).toLowerCase(Locale.ROOT);
+        if (reason.contains("space") || reason.contains("quota")) {
+            return "Make room on the disk, then publish again.";
+        }
+        if (reason.contains("read-only")) {
+            return "Make the disk writable, or name a folder on another disk with --site.";
+        }
+        if (refused instanceof AccessDeniedException) {
+            return "Publish as the owner of the folder, let them give you the right to write there, or name a folder of"
+                    + " your own with --site.";
+        }
+        if (refused instanceof FileAlreadyExistsException || refused instanceof DirectoryNotEmptyException) {
+            return "Move what stands there to another place, then publish again.";
+        }
+        return "Look whether the disk is still connected and the folder may be written to, then publish again.";
     }
 
     static void write(Path file, byte[] bytes) {

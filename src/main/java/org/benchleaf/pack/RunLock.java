@@ -35,7 +35,7 @@ final class RunLock implements AutoCloseable {
         } catch (IOException refused) {
             close(channel);
             throw new EditionStopped(EditionMessages.CANNOT_WRITE.at(Disk.place(file), "reason",
-                    Disk.reason(refused)), refused);
+                    Disk.reason(refused), "remedy", Disk.remedy(refused)), refused);
         }
         close(channel);
         throw new EditionStopped(EditionMessages.ANOTHER_RUN.at(Disk.place(site)));

@@ -116,14 +116,14 @@ public final class PublishingBenchmark {
     private void starts() throws IOException, InterruptedException {
         Path content = folder.resolve("content-one");
         SyntheticContent.write(Path.of("content"), content, 1, 0);
-        String[] check = {"-jar", target.resolve("benchleaf.jar").toString(), "check", "--content", content.toString()};
+        String[] check = {"-jar", target.resolve("benchleaf/lib/benchleaf.jar").toString(), "check", "--content", content.toString()};
         List<Double> help = new ArrayList<>();
         List<Double> plain = new ArrayList<>();
         List<Double> archive = new ArrayList<>();
         for (int start = 0; start < STARTS; start++) {
             help.add(started("-cp", System.getProperty("java.class.path"), HelpOnly.class.getName()));
             plain.add(started(check));
-            archive.add(started(Stream.concat(Stream.of("-XX:SharedArchiveFile=" + target.resolve("benchleaf.jsa"),
+            archive.add(started(Stream.concat(Stream.of("-XX:SharedArchiveFile=" + target.resolve("benchleaf/lib/benchleaf.jsa"),
                     "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC"), Stream.of(check)).toArray(String[]::new)));
         }
         double floor = median(help);

@@ -69,6 +69,17 @@ class PublishCommandTest {
     }
 
     @Test
+    void a_site_that_a_link_leads_into_the_content_is_refused() throws IOException {
+        Path real = Files.createDirectories(folder.resolve("studio/content"));
+        Path link = Files.createSymbolicLink(folder.resolve("elsewhere"), real);
+        StringWriter told = new StringWriter();
+        int code = new CommandLine(new PublishCommand()).setErr(new PrintWriter(told)).setOut(new PrintWriter(told))
+                .execute("--content", real.toString(), "--site", link.resolve("new/site").toString());
+        assertThat(code).isEqualTo(2);
+        assertThat(told.toString()).contains("--site", "lie in each other");
+    }
+
+    @Test
     void a_full_disk_is_told() throws IOException {
         disk.meets((kind, path) -> {
             if (kind.fills()) {

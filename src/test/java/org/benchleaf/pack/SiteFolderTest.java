@@ -4,6 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
@@ -21,6 +24,17 @@ class SiteFolderTest {
         assertThatThrownBy(() -> SitePacker.open(file)).isInstanceOfSatisfying(EditionStopped.class,
                 stopped -> assertThat(stopped.told().code()).isEqualTo("SITE-003"));
         assertThat(file).content().isEqualTo("somebody's notes");
+    }
+
+    /** Words of Linux for errors 28, 30, 122 (strerror(3)), and what Java throws for others. */
+    @Test
+    void the_advice_fits_the_cause() {
+        assertThat(Disk.remedy(new FileSystemException("x", null, "No space left on device"))).contains("room");
+        assertThat(Disk.remedy(new FileSystemException("x", null, "Disk quota exceeded"))).contains("room");
+        assertThat(Disk.remedy(new FileSystemException("x", null, "Read-only file system"))).contains("writable");
+        assertThat(Disk.remedy(new AccessDeniedException("x"))).contains("owner");
+        assertThat(Disk.remedy(new FileAlreadyExistsException("x"))).contains("Move what stands there");
+        assertThat(Disk.remedy(new IOException())).contains("still connected");
     }
 
     @Test
