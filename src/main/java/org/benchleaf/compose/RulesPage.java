@@ -92,6 +92,9 @@ final class RulesPage implements SitePageMaker {
         List<Fact> facts = new ArrayList<>();
         facts.add(Fact.of(words.say("rules.weight"), words.say("rules.weight-" + rule.weight().word())));
         facts.add(Fact.of(words.say("rules.asked-of"), rule.speaksOf().words()));
+        if (!rule.restsOn().isEmpty()) {
+            facts.add(Fact.of(words.say("rules.rests-on"), String.join(", ", rule.restsOn())));
+        }
         facts.add(new Fact(words.say("rules.why"), sheet.linked(rule.why())));
         facts.add(new Fact(words.say("rules.backing"), backing(sheet, rule.backing(), rule.backing().note())));
         rule.heldBy().ifPresent(held -> facts.add(Fact.of(words.say("rules.held-by"), words.say("rules.held-how",

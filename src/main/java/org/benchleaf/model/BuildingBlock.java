@@ -110,6 +110,30 @@ public enum BuildingBlock {
         return meaning;
     }
 
+    /** The fact that it rests on besides its fields, in words; empty where it asks only fields or another condition. */
+    public Optional<String> fact() {
+        return Optional.ofNullable(switch (this) {
+            case KIND -> "kind of step";
+            case PART -> "parts of the step";
+            case EARLIER_STEP, LATER_STEP, FOLLOWING_STEP -> "order of the steps";
+            case TOUCHES -> "media and paper that the step touches";
+            case LIQUID -> "what the liquids hold";
+            case TOOL, TOOLS -> "tools of the step";
+            case LAYER, KNOWN_LAYER, MATRIX -> "what the medium or paper is";
+            case TESTED -> "spot tests";
+            case INDICATED, PAPER_INDICATED -> "tests with an indicator";
+            case DWELL, DWELL_MOST -> "length of tests and of contact";
+            case END_POINT -> "end point and readings of the baths";
+            case FIXED, PROTECTED -> "earlier fixing and the tests after it";
+            case AGREED -> "proposal and amendments";
+            case PERMITTED -> "permissions";
+            case RISK_STATED -> "risks in the proposal";
+            case METER_READY -> "calibration of the pH meter";
+            case MEASURED, APART -> "results and their methods";
+            default -> null;
+        });
+    }
+
     /** The block written with that word. */
     public static Optional<BuildingBlock> of(String word) {
         return Stream.of(values()).filter(block -> block.word.equals(word)).findFirst();

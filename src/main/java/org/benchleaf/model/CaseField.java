@@ -82,7 +82,7 @@ public enum CaseField {
     HOUSING_BUFFERED("housing.buffered", Home.STEP, Absence.NOT_GIVEN, "housing", "buffered"),
     HOUSING_PH("housing.pH", Home.STEP, Absence.NOT_GIVEN, "housing", "pH"),
     MEASURE("measure", Home.RESULT, Absence.NOT_GIVEN, "measure"),
-    RESULT_KIND("result.kind", Home.RESULT, Absence.NOT_GIVEN),
+    RESULT_KIND("result.kind", Home.RESULT, Absence.NOT_GIVEN, "measure"),
     METHOD("method", Home.RESULT, Absence.NOT_GIVEN, "method"),
     COLOUR_FORMULA("colour.formula", Home.RESULT, Absence.NOT_GIVEN, "with", "formula"),
     COLOUR_ILLUMINANT("colour.illuminant", Home.RESULT, Absence.NOT_GIVEN, "with", "illuminant"),

@@ -1,8 +1,12 @@
 package org.benchleaf.model;
 
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.benchleaf.quantity.Quantity;
 
 /**
@@ -17,6 +21,36 @@ public record Condition(List<Clause> clauses) {
 
     public Condition {
         clauses = List.copyOf(clauses);
+    }
+
+    /** The fields that it asks, in the order of asking. */
+    public Set<CaseField> fields() {
+        return blocks().map(Block::given).flatMap(Given::asked).collect(Collectors.toCollection(LinkedHashSet::new));
+    }
+
+    /** Everything that it asks, in words: facts as {@link BuildingBlock#fact()} names them, and fields as an author writes them. */
+    public Set<String> facts() {
+        return blocks().flatMap(block -> Stream.concat(block.block().fact().stream(), block.given().asked().map(CaseField::written)))
+                .collect(Collectors.toCollection(LinkedHashSet::new));
+    }
+
+    private Stream<Block> blocks() {
+        return clauses.stream().flatMap(clause -> clause.ask(new Kinds<Stream<Block>>() {
+            @Override
+            public Stream<Block> block(Block one) {
+                return Stream.concat(Stream.of(one), one.given().inner().stream().flatMap(Condition::blocks));
+            }
+
+            @Override
+            public Stream<Block> anyOf(AnyOf any) {
+                return any.conditions().stream().flatMap(Condition::blocks);
+            }
+
+            @Override
+            public Stream<Block> noneOf(NoneOf none) {
+                return none.conditions().stream().flatMap(Condition::blocks);
+            }
+        }));
     }
 
     /** One clause. */
@@ -82,6 +116,13 @@ public record Condition(List<Clause> clauses) {
     public record Given(List<String> words, List<CaseField> fields, Map<CaseField, List<String>> fieldWords,
             Map<CaseField, Quantity> limits, Map<CaseField, CaseField> pairs, Map<String, List<String>> named,
             Map<String, Quantity> numbers, Optional<Condition> inner) {
+
+        /** Every field that is asked. */
+        Stream<CaseField> asked() {
+            return Stream.of(fields.stream(), fieldWords.keySet().stream().sorted(), limits.keySet().stream().sorted(),
+                    pairs.entrySet().stream().flatMap(pair -> Stream.of(pair.getKey(), pair.getValue())).sorted())
+                    .flatMap(some -> some);
+        }
 
         /** Nothing given. */
         public static final Given NOTHING = new Given(List.of(), List.of(), Map.of(), Map.of(), Map.of(), Map.of(),

@@ -1,8 +1,10 @@
 package org.benchleaf.model;
 
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.benchleaf.message.Place;
 
@@ -158,6 +160,13 @@ public record Rule(String id, String theme, String statement, Weight weight, boo
 
     public Rule {
         answersFor = List.copyOf(answersFor);
+    }
+
+    /** The facts that it rests on, in words; empty where a later stage keeps it. */
+    public Set<String> restsOn() {
+        Set<String> facts = new LinkedHashSet<>(where.facts());
+        needs.ifPresent(condition -> facts.addAll(condition.facts()));
+        return facts;
     }
 
     /** The same rule as a studio changed it. */
