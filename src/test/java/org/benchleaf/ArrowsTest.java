@@ -9,6 +9,9 @@ import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.lang.syntax.ArchRuleDefinition;
 import com.tngtech.archunit.library.Architectures.LayeredArchitecture;
+import com.tngtech.archunit.library.dependencies.SliceAssignment;
+import com.tngtech.archunit.library.dependencies.SliceIdentifier;
+import com.tngtech.archunit.library.dependencies.SlicesRuleDefinition;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -71,6 +74,22 @@ class ArrowsTest {
         assertThat(classes.stream().map(JavaClass::getPackageName).distinct().filter(name -> !name.equals(ROOT))
                 .map(name -> name.substring(ROOT.length() + 1).replaceAll("\\..*", "")).distinct())
                 .isSubsetOf(Stream.concat(MAY_SEE.keySet().stream(), Stream.of("command")).toList());
+    }
+
+    /** A type and the types nested in it count as one. */
+    @Test
+    void no_classes_see_each_other_in_a_ring() {
+        SlicesRuleDefinition.slices().assignedFrom(new SliceAssignment() {
+            @Override
+            public SliceIdentifier getIdentifierOf(JavaClass one) {
+                return SliceIdentifier.of(one.getName().replaceAll("\\$.*", ""));
+            }
+
+            @Override
+            public String getDescription() {
+                return "types with those nested in them";
+            }
+        }).should().beFreeOfCycles().check(classes);
     }
 
     @ParameterizedTest

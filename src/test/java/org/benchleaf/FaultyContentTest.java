@@ -23,7 +23,6 @@ import org.benchleaf.derive.Derived;
 import org.benchleaf.derive.Deriver;
 import org.benchleaf.message.Catalogue;
 import org.benchleaf.message.Message;
-import org.benchleaf.message.MessageId;
 import org.benchleaf.message.MessageText;
 import org.benchleaf.message.Messages;
 import org.benchleaf.read.CaseReader;
@@ -122,7 +121,7 @@ class FaultyContentTest {
 
     @Test
     void every_message_has_a_fault_or_a_reason_why_not() {
-        Set<String> without = Catalogue.all().stream().map(MessageId::code).collect(Collectors.toCollection(TreeSet::new));
+        Set<String> without = Catalogue.all().stream().map(Message.Id::code).collect(Collectors.toCollection(TreeSet::new));
         codes().forEach(without::remove);
         assertThat(without).isEqualTo(new TreeSet<>(NOT_BY_CONTENT.keySet()));
     }
@@ -135,7 +134,7 @@ class FaultyContentTest {
 
     @Test
     void every_fault_has_a_message() {
-        List<String> known = Catalogue.all().stream().map(MessageId::code).toList();
+        List<String> known = Catalogue.all().stream().map(Message.Id::code).toList();
         assertThat(codes()).allMatch(code -> known.contains(code) || code.startsWith("RULE-"));
     }
 

@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import org.benchleaf.message.FormMessages;
 import org.benchleaf.message.Message;
 import org.benchleaf.message.Messages;
+import org.benchleaf.message.Nearest;
 import org.benchleaf.message.Place;
 import org.benchleaf.quantity.Dimension;
 import org.benchleaf.quantity.Quantity;
@@ -91,14 +92,14 @@ final class Amounts {
         Dimension dimension = Stream.concat(wanted.stream(), Stream.of(Dimension.values()))
                 .filter(one -> QuantityReader.read(written.text(), one).slip().filter(Slip.BEYOND_LIMITS::equals)
                         .isPresent()).findFirst().orElseThrow();
-        String unit = Fields.unit(dimension);
+        String unit = unit(dimension);
         return FormMessages.BEYOND_LIMITS.at(written.place(), "found", written.text(),
                 "low", limit(dimension.least()), "high", limit(dimension.most()) + unit,
                 "dimension", dimension.words(), "reason", dimension.reason());
     }
 
     private static String limit(double number) {
-        return number >= 0.1 && number < 1e6 ? Fields.plain(number) : String.format(Locale.ROOT, "%.0e", number)
+        return number >= 0.1 && number < 1e6 ? plain(number) : String.format(Locale.ROOT, "%.0e", number)
                 .replaceFirst("e([+-])0?", "e$1").replace("+", "");
     }
 
@@ -124,7 +125,7 @@ final class Amounts {
     }
 
     private static String example(Dimension wanted) {
-        String symbol = wanted.usual().symbol();
+        String symbol = Unit.usual(wanted).symbol();
         return wanted == Dimension.ACIDITY ? "pH 8.5"
                 : wanted == Dimension.COUNT || wanted == Dimension.NUMBER ? "3" : "20 " + symbol;
     }
@@ -135,5 +136,14 @@ final class Amounts {
         return Nearest.to(found, fitting).or(() -> Nearest.to(found, Unit.spellings()))
                 .map(near -> "Did you mean '" + near + "'?")
                 .orElse("Write one of: " + String.join(", ", fitting) + ".");
+    }
+
+    static String unit(Dimension dimension) {
+        return Unit.usual(dimension).symbol().isEmpty() || dimension == Dimension.ACIDITY ? ""
+                : " " + Unit.usual(dimension).symbol();
+    }
+
+    static String plain(double number) {
+        return number == Math.rint(number) ? String.valueOf((long) number) : String.valueOf(number);
     }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.benchleaf.message.FormMessages;
 import org.benchleaf.message.Messages;
+import org.benchleaf.message.Nearest;
 import org.benchleaf.model.Finding;
 import org.benchleaf.model.Library;
 import org.benchleaf.model.LiquidPh;

@@ -22,6 +22,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.benchleaf.message.FormMessages;
+import org.benchleaf.message.Nearest;
 import org.benchleaf.model.Damage;
 import org.benchleaf.model.Instrument;
 import org.benchleaf.model.Level;

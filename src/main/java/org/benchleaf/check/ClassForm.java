@@ -12,6 +12,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import org.benchleaf.message.FormMessages;
+import org.benchleaf.message.Nearest;
 import org.benchleaf.message.Place;
 import org.benchleaf.model.ClassDay;
 import org.benchleaf.model.ClassWork;
@@ -75,7 +76,7 @@ final class ClassForm {
     private ClassDay day() {
         Optional<Fields> people = fields.group("people");
         return new ClassDay(moment("ends by"), fields.groups("breaks").stream().map(each -> new ClassDay.Break(
-                LibraryChecker.time(each, "from", LocalTime.MIN), LibraryChecker.time(each, "to", LocalTime.MIN))).toList(),
+                each.time("from", LocalTime.MIN), each.time("to", LocalTime.MIN))).toList(),
                 fields.word("rhythm", ClassDay.Rhythm::of).orElse(ClassDay.Rhythm.SHORTEST),
                 fields.group("groups").map(each -> new ClassDay.Groups(each.need(each.whole("of"), "of", 1),
                         each.needPositive("every", TIME))),

@@ -2,6 +2,7 @@ package org.benchleaf.check;
 
 import java.time.DateTimeException;
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -14,6 +15,7 @@ import org.benchleaf.message.Place;
 import org.benchleaf.quantity.Dimension;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.QuantityReader;
+import org.benchleaf.quantity.Unit;
 import org.benchleaf.read.Node;
 
 /**
@@ -153,7 +155,22 @@ final class Fields {
     }
 
     Quantity needQuantity(String key, Dimension... wanted) {
-        return need(quantity(key, wanted), key, Quantity.of(1, wanted[0].usual()));
+        return need(quantity(key, wanted), key, Quantity.of(1, Unit.usual(wanted[0])));
+    }
+
+    /** A time of day; the stand-in where it is not given or is none, which is told. */
+    LocalTime time(String key, LocalTime standIn) {
+        Optional<String> text = text(key);
+        if (text.isEmpty()) {
+            soundness().spoil(place(key));
+            return standIn;
+        }
+        try {
+            return LocalTime.parse(text.get());
+        } catch (DateTimeException wrong) {
+            messages().add(FormMessages.NOT_A_TIME.at(place(key), "found", text.get()));
+            return standIn;
+        }
     }
 
     /** A quantity above nothing: a size, a mass, a time. */
@@ -166,7 +183,7 @@ final class Fields {
     }
 
     Quantity needPositive(String key, Dimension... wanted) {
-        return need(positive(key, wanted), key, Quantity.of(1, wanted[0].usual()));
+        return need(positive(key, wanted), key, Quantity.of(1, Unit.usual(wanted[0])));
     }
 
     /** A quantity above nothing that was read off a rule, a balance or an instrument. */
@@ -180,27 +197,18 @@ final class Fields {
     }
 
     Quantity needReading(String key, Dimension... wanted) {
-        return need(reading(key, wanted), key, Quantity.of(1, wanted[0].usual()));
+        return need(reading(key, wanted), key, Quantity.of(1, Unit.usual(wanted[0])));
     }
 
     /** A quantity between two ends that no measurement leaves. */
     Optional<Quantity> within(String key, double low, double high, Dimension wanted) {
         Optional<Quantity> quantity = quantity(key, wanted);
-        if (quantity.isPresent() && (quantity.get().lowIn(wanted.usual()) < low
-                || quantity.get().highIn(wanted.usual()) > high)) {
+        if (quantity.isPresent() && (quantity.get().lowIn(Unit.usual(wanted)) < low
+                || quantity.get().highIn(Unit.usual(wanted)) > high)) {
             messages().add(FormMessages.OUT_OF_RANGE.at(place(key), "found", text(key).orElse(""),
-                    "low", plain(low), "high", plain(high) + unit(wanted)));
+                    "low", Amounts.plain(low), "high", Amounts.plain(high) + Amounts.unit(wanted)));
         }
         return quantity;
-    }
-
-    static String unit(Dimension dimension) {
-        return dimension.usual().symbol().isEmpty() || dimension == Dimension.ACIDITY ? ""
-                : " " + dimension.usual().symbol();
-    }
-
-    static String plain(double number) {
-        return number == Math.rint(number) ? String.valueOf((long) number) : String.valueOf(number);
     }
 
     Optional<Quantity> ph(String key) {

@@ -20,6 +20,7 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 import org.benchleaf.message.FormMessages;
 import org.benchleaf.message.Messages;
+import org.benchleaf.message.Nearest;
 import org.benchleaf.message.Place;
 import org.benchleaf.read.Node;
 

@@ -13,7 +13,6 @@ import static org.benchleaf.quantity.Dimension.TIME;
 import static org.benchleaf.quantity.Dimension.VOLUME;
 import static org.benchleaf.quantity.Dimension.VOLUME_FRACTION;
 
-import java.time.DateTimeException;
 import java.time.DayOfWeek;
 import java.time.LocalTime;
 import java.time.format.TextStyle;
@@ -29,6 +28,7 @@ import java.util.Set;
 import java.util.stream.Stream;
 import org.benchleaf.message.FormMessages;
 import org.benchleaf.message.Messages;
+import org.benchleaf.message.Nearest;
 import org.benchleaf.message.Place;
 import org.benchleaf.model.CourseClass;
 import org.benchleaf.model.Library;
@@ -147,7 +147,7 @@ public final class LibraryChecker {
                 messages.add(FormMessages.LANGUAGE_TAG.at(tag.place(), "found", tag.text())));
         return new Studio(fields.needText("name"), fields.needText("about"), fields.yes("demo", false),
                 languages, days(hours),
-                time(hours, "opens", LocalTime.of(9, 0)), time(hours, "closes", LocalTime.of(17, 0)),
+                hours.time("opens", LocalTime.of(9, 0)), hours.time("closes", LocalTime.of(17, 0)),
                 room.needReading("volume", VOLUME), room.needReading("air changes", RATE),
                 room.asRead("temperature", Optional.of(room.needQuantity("temperature", TEMPERATURE))).get(),
                 fields.groups("trays").stream().map(LibraryChecker::tray).toList(),
@@ -164,20 +164,6 @@ public final class LibraryChecker {
                 .filter(day -> day.getDisplayName(TextStyle.SHORT, Locale.ENGLISH).equals(word)).findFirst()
                 .ifPresentOrElse(days::add, () -> hours.soundness().spoil(hours.place("days"))));
         return days;
-    }
-
-    static LocalTime time(Fields fields, String key, LocalTime standIn) {
-        Optional<String> text = fields.text(key);
-        if (text.isEmpty()) {
-            fields.soundness().spoil(fields.place(key));
-            return standIn;
-        }
-        try {
-            return LocalTime.parse(text.get());
-        } catch (DateTimeException wrong) {
-            fields.messages().add(FormMessages.NOT_A_TIME.at(fields.place(key), "found", text.get()));
-            return standIn;
-        }
     }
 
     private static Studio.Tray tray(Fields fields) {

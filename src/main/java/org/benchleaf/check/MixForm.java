@@ -113,7 +113,7 @@ final class MixForm {
                 .sum();
         if (sum > 1 - SLACK) {
             group.messages().add(FormMessages.MORE_THAN_THE_WHOLE.at(group.place(),
-                    "sum", Fields.plain(Math.round(sum * 1e6) / 1e4)));
+                    "sum", Amounts.plain(Math.round(sum * 1e6) / 1e4)));
         }
     }
 

@@ -12,6 +12,7 @@ import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.benchleaf.message.FormMessages;
 import org.benchleaf.message.Messages;
+import org.benchleaf.message.Nearest;
 import org.benchleaf.message.Place;
 import org.benchleaf.read.Node;
 

@@ -16,6 +16,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.benchleaf.message.FormMessages;
+import org.benchleaf.message.Nearest;
 import org.benchleaf.model.Result;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
@@ -173,15 +174,10 @@ final class ResultForm {
         List<Double> numbers = new ArrayList<>();
         spot.scalars(key).forEach(scalar -> number(scalar, spot).ifPresent(numbers::add));
         boolean slipped = numbers.size() < spot.scalars(key).size();
-        if (!slipped && !areCoordinates(numbers)) {
+        if (!slipped && !TableColumns.areCoordinates(numbers)) {
             spot.messages().add(FormMessages.COLOUR_COORDINATES.at(spot.place(key)));
         }
         return numbers;
-    }
-
-    static boolean areCoordinates(List<Double> numbers) {
-        return numbers.size() == 3 && numbers.get(0) >= 0 && numbers.get(0) <= 100
-                && Math.abs(numbers.get(1)) <= 200 && Math.abs(numbers.get(2)) <= 200;
     }
 
     private static Result size(String measure, Fields fields) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.benchleaf.message.FormMessages;
+import org.benchleaf.message.Nearest;
 import org.benchleaf.model.Result;
 import org.benchleaf.read.ReadingsTable;
 import org.benchleaf.read.Node;
@@ -81,7 +82,7 @@ final class TableColumns {
             List<Double> colour = new ArrayList<>();
             coordinates.forEach(index -> number(row.get(index.get()), table.header().get(index.get()).text())
                     .ifPresent(colour::add));
-            if (colour.size() == 3 && !ResultForm.areCoordinates(colour)) {
+            if (colour.size() == 3 && !areCoordinates(colour)) {
                 columns.messages().add(FormMessages.COLOUR_COORDINATES.at(row.get(coordinates.get(0).get()).place()));
             }
             spots.computeIfAbsent(row.get(place.get()).text(), key -> new LinkedHashMap<>())
@@ -90,6 +91,12 @@ final class TableColumns {
         return spots.entrySet().stream().map(spot -> new Result.ColourSpot(spot.getKey(),
                 spot.getValue().getOrDefault("before", List.of()),
                 spot.getValue().getOrDefault("after", List.of()))).toList();
+    }
+
+    /** Whether they can be L*, a* and b* of a surface. */
+    static boolean areCoordinates(List<Double> numbers) {
+        return numbers.size() == 3 && numbers.get(0) >= 0 && numbers.get(0) <= 100
+                && Math.abs(numbers.get(1)) <= 200 && Math.abs(numbers.get(2)) <= 200;
     }
 
     /** Where the column stands that a key of {@code columns:} names. */

@@ -12,6 +12,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.benchleaf.message.FormMessages;
 import org.benchleaf.message.Messages;
+import org.benchleaf.message.Nearest;
 import org.benchleaf.model.Picture;
 import org.benchleaf.model.Step;
 import org.benchleaf.model.Translation;

@@ -24,10 +24,10 @@ final class BathChart {
     private final List<Chart.Mark> marks = new ArrayList<>();
     private final double gap;
 
-    BathChart(Sheet sheet, Part.Bath bath, BathTable table) {
+    BathChart(Sheet sheet, BathTable table) {
         this.sheet = sheet;
-        this.bath = bath;
         this.table = table;
+        this.bath = table.bath();
         this.gap = (Chart.WIDTH - LEFT) / (double) Math.max(1, bath.readings().size());
     }
 

@@ -25,6 +25,10 @@ final class BathTable {
         return "baths-" + Paths.fileName(step.id());
     }
 
+    Part.Bath bath() {
+        return bath;
+    }
+
     DataTable data() {
         Words words = sheet.words();
         List<DataTable.Column> columns = new ArrayList<>(List.of(
@@ -38,11 +42,6 @@ final class BathTable {
         columns.add(DataTable.Column.words(words.say("baths.colour"), "colour"));
         return new DataTable(id(), words.say("baths.caption", "step", words.term("step-kind", step.kind().word())),
                 columns, bath.readings().stream().map(this::row).toList());
-    }
-
-    /** The drawing beside its table, if there are two baths with a pH to compare. */
-    Optional<Chart> chart(List<Table> beside) {
-        return new BathChart(sheet, bath, this).chart(beside);
     }
 
     private List<DataTable.Cell> row(Part.BathReading reading) {

@@ -99,7 +99,7 @@ final class BenchStepMaker {
                 .map(StepCare::exposure).orElse(List.of()).stream()
                 .map(sheet::figure).flatMap(Optional::stream).filter(figure -> !figures.contains(figure)).toList();
         return java.util.stream.Stream.concat(figures.stream(), exposure.stream())
-                .filter(figure -> !sheet.shows(figure.id())).map(sheet::working).toList();
+                .filter(figure -> !sheet.shows(figure.id())).map(new WorkingMaker(sheet)::make).toList();
     }
 
     private List<Fact> facts(Step step) {

@@ -8,25 +8,17 @@ import java.util.stream.IntStream;
 /** The index of every way to sort the cases, and a list of cases for each value. */
 final class BrowsePages implements SitePageMaker {
 
-    @Override
-    public String kind() {
-        return "browse";
-    }
+    private static final SitePageName NAME = new SitePageName("browse", Paths.BROWSE, true);
 
     @Override
-    public String path() {
-        return Paths.BROWSE;
-    }
-
-    @Override
-    public boolean inMenu() {
-        return true;
+    public SitePageName name() {
+        return NAME;
     }
 
     @Override
     public List<Page> make(SiteDesk desk) {
         List<Page> pages = new ArrayList<>();
-        Sheet index = desk.sheet(this);
+        Sheet index = desk.sheet(NAME);
         Words words = index.words();
         String title = words.say("way.browse");
         index.add(Opening.plain(title, words.say("browse.lead")));
@@ -45,7 +37,7 @@ final class BrowsePages implements SitePageMaker {
     private List<Page> pages(SiteDesk desk, Facets facet, String value, List<CaseCard> cards) {
         List<List<CaseCard>> parts = CaseEntries.pages(cards);
         return IntStream.rangeClosed(1, parts.size()).mapToObj(number -> {
-            Sheet sheet = desk.sheet(Paths.numbered(facet.path(value), number), kind());
+            Sheet sheet = desk.sheet(Paths.numbered(facet.path(value), number), NAME.kind());
             Words words = sheet.words();
             String title = words.say("browse.title-" + facet.word(), "value", facet.label(value, desk, words));
             String heading = CaseEntries.numbered(sheet, title, number, parts.size());

@@ -13,9 +13,11 @@ import org.benchleaf.model.TreatmentCase;
  * @param worked the case
  * @param library what all cases share
  * @param clearance what may be produced
- * @param pages the makers of the pages that this case gets
+ * @param pages the pages that this case gets
+ * @param names every kind of page
  */
-record CaseDesk(WorkedCase worked, Library library, Clearance clearance, List<CasePageMaker> pages) {
+record CaseDesk(WorkedCase worked, Library library, Clearance clearance, List<CasePageName> pages,
+                PageNames names) {
 
     TreatmentCase treatment() {
         return worked.source();
@@ -31,22 +33,28 @@ record CaseDesk(WorkedCase worked, Library library, Clearance clearance, List<Ca
         return pages.stream().anyMatch(page -> page.kind().equals(kind));
     }
 
-    /** An empty page of that maker, ready to be filled. */
-    Sheet sheet(CasePageMaker maker) {
-        return new Sheet(path(maker.file()), maker.kind(), treatment().language(), library, worked.figures());
+    /** The link from a page of the case to the file of a table, if it may be produced. */
+    Optional<Link> file(Sheet sheet, DataTable table) {
+        return clearance.allows(Clearance.Output.DATA) ? Optional.of(sheet.link(
+                sheet.words().say("results.file", "what", table.caption()), path(table.file()))) : Optional.empty();
+    }
+
+    /** An empty page of that name, ready to be filled. */
+    Sheet sheet(CasePageName page) {
+        return new Sheet(path(page.file()), page.kind(), treatment().language(), library, worked.figures(), names);
     }
 
     /** The filled page. */
-    Page finish(Sheet sheet, CasePageMaker maker, String description) {
-        String what = sheet.words().say("case-page." + maker.kind());
+    Page finish(Sheet sheet, CasePageName page, String description) {
+        String what = sheet.words().say("case-page." + page.kind());
         return sheet.page(what, description, Optional.of(treatment().id()),
-                new Frames(library, sheet.words(), clearance.audience()).ofCase(sheet.path(), what, treatment(), pages,
-                        onScreenOnly(maker)));
+                new Frames(library, sheet.words(), clearance.audience(), names.ofSite()).ofCase(sheet.path(), what,
+                        treatment(), pages, onScreenOnly(page)));
     }
 
     /** What of a page no permission lets anybody print. */
-    private List<String> onScreenOnly(CasePageMaker maker) {
-        return !clearance.prints(maker.output()) ? List.of("page")
+    private List<String> onScreenOnly(CasePageName page) {
+        return !clearance.prints(page.output()) ? List.of("page")
                 : clearance.allows(Clearance.Output.PICTURES) && !clearance.prints(Clearance.Output.PICTURES)
                 ? List.of("pictures") : List.of();
     }

@@ -89,11 +89,11 @@ final class CaseEntries {
                 : Optional.of(new Photo(card.id(), card.picture(), card.pictureAlt(), "", "", "", Optional.empty(),
                         first));
         List<Link> sheets = new ArrayList<>();
-        PageMakers.CASE.forEach(maker -> {
-            String path = Paths.inCase(card.id(), maker.file());
+        sheet.names().ofCase().forEach(page -> {
+            String path = Paths.inCase(card.id(), page.file());
             if (!path.equals(card.path()) && card.pages().contains(path)) {
                 sheets.add(sheet.link(words.say("case-list.sheet", "page",
-                        words.say("case-page." + maker.kind()), "title", card.title()), path));
+                        words.say("case-page." + page.kind()), "title", card.title()), path));
             }
         });
         return new CaseList.Entry(sheet.link(card.title(), card.start()), card.language(), card.summary(), facts, picture,

@@ -7,19 +7,13 @@ import java.util.List;
  */
 interface CasePageMaker {
 
-    /** The kind, such as {@code step-sheet}; {@code case-page.<kind>} words its name. */
-    String kind();
-
-    /** The file's name in the case's folder. */
-    String file();
+    /** What it is called and where it stands. */
+    CasePageName name();
 
     /** Whether the page may and can be made. */
     default boolean applies(CaseDesk desk) {
-        return desk.clearance().allows(output());
+        return desk.clearance().allows(name().output());
     }
-
-    /** What of a case the page is, for the permissions. */
-    Clearance.Output output();
 
     /** The page. */
     Page make(CaseDesk desk);

@@ -19,26 +19,17 @@ import org.benchleaf.model.TreatmentCase;
 /** The public story of a treatment: before and after first, then what, why, how, what it gave, what was not done. */
 final class CaseStudyPage implements CasePageMaker {
 
+    private static final CasePageName NAME = new CasePageName("case-study", "index.html", Clearance.Output.CASE_STUDY);
     private static final String STEP_SHEET = "step-sheet";
 
     @Override
-    public String kind() {
-        return "case-study";
-    }
-
-    @Override
-    public String file() {
-        return "index.html";
-    }
-
-    @Override
-    public Clearance.Output output() {
-        return Clearance.Output.CASE_STUDY;
+    public CasePageName name() {
+        return NAME;
     }
 
     @Override
     public Page make(CaseDesk desk) {
-        Sheet sheet = desk.sheet(this).script("compare.js");
+        Sheet sheet = desk.sheet(NAME).script("compare.js");
         if (!desk.clearance().strengths()) {
             sheet.withholdStrengths();
         }
@@ -58,7 +49,7 @@ final class CaseStudyPage implements CasePageMaker {
         notDone(sheet, treatment).ifPresent(sheet::add);
         otherPictures(sheet, desk, placed).ifPresent(sheet::add);
         sheet.linkedData(linkedData(sheet, treatment));
-        return desk.finish(sheet, this, treatment.summary());
+        return desk.finish(sheet, NAME, treatment.summary());
     }
 
     private static Opening opening(Sheet sheet, TreatmentCase treatment) {
@@ -170,7 +161,7 @@ final class CaseStudyPage implements CasePageMaker {
         List<Block> sections = new ArrayList<>();
         Set<String> taken = new LinkedHashSet<>();
         for (Story.Section section : desk.treatment().story().sections()) {
-            Prose prose = sheet.prose(section.html());
+            Prose prose = new ProseMaker(sheet).make(section.html());
             if (section.heading().isEmpty()) {
                 sections.add(prose);
                 continue;
@@ -226,7 +217,7 @@ final class CaseStudyPage implements CasePageMaker {
         Words words = sheet.words();
         List<KeyNumbers.Item> numbers = new ArrayList<>();
         for (String name : List.of("total", "hands-on")) {
-            sheet.working("timeline." + name).ifPresent(working -> numbers.add(
+            new WorkingMaker(sheet).once("timeline." + name).ifPresent(working -> numbers.add(
                     new KeyNumbers.Item(working, words.say("study.time-" + name), List.of())));
         }
         if (numbers.isEmpty()) {

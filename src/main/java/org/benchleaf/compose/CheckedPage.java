@@ -13,19 +13,11 @@ import org.benchleaf.model.Method;
 /** How near each calculation comes to what others published; by itself, because it is as long as the methods. */
 final class CheckedPage implements SitePageMaker {
 
-    @Override
-    public String kind() {
-        return "checked";
-    }
+    private static final SitePageName NAME = new SitePageName("checked", Paths.CHECKED, false);
 
     @Override
-    public String path() {
-        return Paths.CHECKED;
-    }
-
-    @Override
-    public boolean inMenu() {
-        return false;
+    public SitePageName name() {
+        return NAME;
     }
 
     /** The way from the page of methods to the values of one. */
@@ -35,7 +27,7 @@ final class CheckedPage implements SitePageMaker {
 
     @Override
     public List<Page> make(SiteDesk desk) {
-        Sheet sheet = desk.sheet(this);
+        Sheet sheet = desk.sheet(NAME);
         Words words = sheet.words();
         Map<String, CheckValues> checks = desk.checks().stream()
                 .collect(Collectors.toMap(CheckValues::calculation, values -> values));

@@ -41,7 +41,7 @@ final class ClassSections {
                 new Table.Column(words.say("class.amount"), true)), prepareRows(plan), Optional.empty()));
         plan.preparations().stream().map(preparation -> plan.figures().get(preparation.solution() + ".batch"))
                 .filter(java.util.Objects::nonNull)
-                .map(figure -> sheet.working(renamed(figure, plan))).forEach(blocks::add);
+                .map(figure -> new WorkingMaker(sheet).make(renamed(figure, plan))).forEach(blocks::add);
         blocks.add(new Table(id + "-steps", words.say("class.steps-caption"), List.of(
                 new Table.Column(words.say("class.step"), false), new Table.Column(words.say("class.from"), false),
                 new Table.Column(words.say("class.to"), false)), stepRows(plan), Optional.empty()));

@@ -12,11 +12,13 @@ final class Frames {
     private final Library library;
     private final Words words;
     private final Audience audience;
+    private final List<SitePageName> ofSite;
 
-    Frames(Library library, Words words, Audience audience) {
+    Frames(Library library, Words words, Audience audience, List<SitePageName> ofSite) {
         this.library = library;
         this.words = words;
         this.audience = audience;
+        this.ofSite = ofSite;
     }
 
     /** The frame of a page of the whole site. */
@@ -31,7 +33,7 @@ final class Frames {
      * @param what the kind of page in words, such as "Step sheet"
      * @param onScreenOnly what of it may not be printed
      */
-    Frame ofCase(String path, String what, TreatmentCase treatment, List<CasePageMaker> pages,
+    Frame ofCase(String path, String what, TreatmentCase treatment, List<CasePageName> pages,
             List<String> onScreenOnly) {
         List<Link> casePages = pages.stream().map(page -> way(path,
                 words.say("case-page." + page.kind()), Paths.inCase(treatment.id(), page.file()))).toList();
@@ -50,7 +52,7 @@ final class Frames {
     }
 
     private List<Link> ways(String path, boolean mainOnly) {
-        return PageMakers.SITE.stream().filter(page -> page.inMenu() || !mainOnly)
+        return ofSite.stream().filter(page -> page.inMenu() || !mainOnly)
                 .map(page -> way(path, words.say("way." + page.kind()), page.path())).toList();
     }
 

@@ -2,31 +2,22 @@ package org.benchleaf.compose;
 
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.stream.Collectors;
 import org.benchleaf.model.Term;
 
 /** The glossary. */
 final class GlossaryPage implements SitePageMaker {
 
-    @Override
-    public String kind() {
-        return "glossary";
-    }
+    private static final SitePageName NAME = new SitePageName("glossary", Paths.GLOSSARY, true);
 
     @Override
-    public String path() {
-        return Paths.GLOSSARY;
-    }
-
-    @Override
-    public boolean inMenu() {
-        return true;
+    public SitePageName name() {
+        return NAME;
     }
 
     @Override
     public List<Page> make(SiteDesk desk) {
-        Sheet sheet = desk.sheet(this);
+        Sheet sheet = desk.sheet(NAME);
         Words words = sheet.words();
         String title = words.say("way.glossary");
         Map<String, Term> byId = desk.library().glossary().stream()

@@ -7,21 +7,12 @@ import java.util.Optional;
 /** The library: every case, and the ways to find one. Long libraries are cut into several pages. */
 final class LibraryPage implements SitePageMaker {
 
+    private static final SitePageName NAME = new SitePageName("library", Paths.LIBRARY, true);
     private static final int VALUES_SHOWN = 8;
 
     @Override
-    public String kind() {
-        return "library";
-    }
-
-    @Override
-    public String path() {
-        return Paths.LIBRARY;
-    }
-
-    @Override
-    public boolean inMenu() {
-        return true;
+    public SitePageName name() {
+        return NAME;
     }
 
     @Override
@@ -35,7 +26,7 @@ final class LibraryPage implements SitePageMaker {
     }
 
     private Page page(SiteDesk desk, List<CaseCard> cards, int number, int count) {
-        Sheet sheet = desk.sheet(pathOf(number), kind());
+        Sheet sheet = desk.sheet(pathOf(number), NAME.kind());
         Words words = sheet.words();
         String site = desk.library().studio().name();
         sheet.add(number == 1

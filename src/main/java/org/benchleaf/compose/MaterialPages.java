@@ -10,19 +10,11 @@ import org.benchleaf.model.Material;
 /** The index of materials by kind, and a page for each. */
 final class MaterialPages implements SitePageMaker {
 
-    @Override
-    public String kind() {
-        return "materials";
-    }
+    private static final SitePageName NAME = new SitePageName("materials", Paths.MATERIALS, true);
 
     @Override
-    public String path() {
-        return Paths.MATERIALS;
-    }
-
-    @Override
-    public boolean inMenu() {
-        return true;
+    public SitePageName name() {
+        return NAME;
     }
 
     @Override
@@ -41,7 +33,7 @@ final class MaterialPages implements SitePageMaker {
     }
 
     private Page index(SiteDesk desk) {
-        Sheet sheet = desk.sheet(this);
+        Sheet sheet = desk.sheet(NAME);
         Words words = sheet.words();
         String title = words.say("way.materials");
         sheet.add(Opening.plain(title, words.say("materials.lead")));

@@ -12,24 +12,16 @@ import org.benchleaf.quantity.Unit;
 /** How each figure is worked out, and where that holds. */
 final class MethodsPage implements SitePageMaker {
 
-    @Override
-    public String kind() {
-        return "methods";
-    }
+    private static final SitePageName NAME = new SitePageName("methods", Paths.METHODS, false);
 
     @Override
-    public String path() {
-        return Paths.METHODS;
-    }
-
-    @Override
-    public boolean inMenu() {
-        return false;
+    public SitePageName name() {
+        return NAME;
     }
 
     @Override
     public List<Page> make(SiteDesk desk) {
-        Sheet sheet = desk.sheet(this);
+        Sheet sheet = desk.sheet(NAME);
         Words words = sheet.words();
         Set<String> checked = desk.checks().stream().map(CheckValues::calculation).collect(Collectors.toSet());
         sheet.add(Opening.plain(words.say("way.methods"), words.say("methods.lead")));

@@ -16,9 +16,10 @@ public final class PageComposer {
      * @param clearance what may be produced on the day of publishing; a case of which nothing may be gets no pages
      */
     public static CasePages compose(WorkedCase worked, Library library, Clearance clearance) {
-        CaseDesk before = new CaseDesk(worked, library, clearance, List.of());
+        CaseDesk before = new CaseDesk(worked, library, clearance, List.of(), PageMakers.NAMES);
         List<CasePageMaker> makers = PageMakers.CASE.stream().filter(maker -> maker.applies(before)).toList();
-        CaseDesk desk = new CaseDesk(worked, library, clearance, makers);
+        CaseDesk desk = new CaseDesk(worked, library, clearance,
+                makers.stream().map(CasePageMaker::name).toList(), PageMakers.NAMES);
         List<Page> pages = makers.stream().map(maker -> maker.make(desk)).toList();
         List<DataFile> files = makers.stream().flatMap(maker -> maker.files(desk).stream()).toList();
         return new CasePages(pages, files, CardMaker.card(desk, pages));

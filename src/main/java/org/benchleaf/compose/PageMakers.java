@@ -24,10 +24,8 @@ final class PageMakers {
             new WritingPage(),
             new SearchPage());
 
-    /** Whether the site has a page of that kind. */
-    static boolean hasSite(String kind) {
-        return SITE.stream().anyMatch(page -> page.kind().equals(kind));
-    }
+    static final PageNames NAMES = new PageNames(CASE.stream().map(CasePageMaker::name).toList(),
+            SITE.stream().map(SitePageMaker::name).toList());
 
     private PageMakers() {
     }

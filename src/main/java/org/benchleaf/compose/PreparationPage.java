@@ -12,24 +12,16 @@ import org.benchleaf.model.Material;
 /** The sheet for the technician: what to make, in the order of beginning, what to lay out, and the labels. */
 final class PreparationPage implements CasePageMaker {
 
-    @Override
-    public String kind() {
-        return "preparation";
-    }
+    private static final CasePageName NAME = new CasePageName("preparation", "preparation.html", Clearance.Output.PREPARATION_SHEET);
 
     @Override
-    public String file() {
-        return "preparation.html";
-    }
-
-    @Override
-    public Clearance.Output output() {
-        return Clearance.Output.PREPARATION_SHEET;
+    public CasePageName name() {
+        return NAME;
     }
 
     @Override
     public Page make(CaseDesk desk) {
-        Sheet sheet = desk.sheet(this);
+        Sheet sheet = desk.sheet(NAME);
         Words words = sheet.words();
         sheet.add(new Opening(Optional.of(words.say("case-page.preparation")), desk.treatment().title(),
                 Optional.of(words.say("prepare.lead")), List.of(),
@@ -43,7 +35,7 @@ final class PreparationPage implements CasePageMaker {
             sheet.add(new Section("labels", words.say("prepare.labels"), Optional.of(words.say("prepare.labels-lead")),
                     List.of(new LabelMaker(sheet, desk).make())));
         }
-        return desk.finish(sheet, this, words.say("prepare.description", "case", desk.treatment().title()));
+        return desk.finish(sheet, NAME, words.say("prepare.description", "case", desk.treatment().title()));
     }
 
     private static Optional<Section> recipes(Sheet sheet, CaseDesk desk) {
@@ -73,7 +65,7 @@ final class PreparationPage implements CasePageMaker {
 
     private static Optional<Section> totals(Sheet sheet, CaseDesk desk) {
         List<KeyNumbers.Item> items = desk.worked().figures().values().stream()
-                .filter(figure -> figure.key().role() == FigureKey.Role.TOTAL).map(sheet::working)
+                .filter(figure -> figure.key().role() == FigureKey.Role.TOTAL).map(new WorkingMaker(sheet)::make)
                 .map(working -> new KeyNumbers.Item(working, working.label(), List.of())).toList();
         Words words = sheet.words();
         return items.isEmpty() ? Optional.empty() : Optional.of(new Section("totals", words.say("prepare.totals"),

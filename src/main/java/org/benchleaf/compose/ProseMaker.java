@@ -42,7 +42,7 @@ final class ProseMaker {
             Figure figure = sheet.figure(mark.group(1)).orElseThrow(() -> new IllegalStateException(
                     "the story cites a figure that was not worked out: " + mark.group(1)));
             if (!sheet.shows(figure.id())) {
-                workings.add(sheet.working(figure));
+                workings.add(new WorkingMaker(sheet).make(figure));
             }
             mark.appendReplacement(told, Matcher.quoteReplacement(number(figure)));
         }

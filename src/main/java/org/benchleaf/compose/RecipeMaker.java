@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import org.benchleaf.derive.Figure;
 import org.benchleaf.derive.Hazards;
 import org.benchleaf.derive.Preparation;
 import org.benchleaf.model.Material;
@@ -34,7 +33,7 @@ final class RecipeMaker {
     RecipeCard make(Preparation preparation) {
         Words words = sheet.words();
         Solution solution = desk.treatment().solution(preparation.solution()).orElseThrow();
-        Optional<Working> batch = sheet.working(solution.id() + ".batch");
+        Optional<Working> batch = new WorkingMaker(sheet).once(solution.id() + ".batch");
         return new RecipeCard(PartFacts.prepared(solution.id()), solution.name(), batch,
                 preparation.batches() > 1 ? Optional.of(words.say("prepare.times", "n", preparation.batches()))
                         : Optional.empty(),
@@ -129,7 +128,7 @@ final class RecipeMaker {
 
     private List<Working> workings(Preparation preparation) {
         return preparation.figures().stream().map(sheet::figure).flatMap(Optional::stream)
-                .filter(figure -> !sheet.shows(figure.id())).map((Figure figure) -> sheet.working(figure)).toList();
+                .filter(figure -> !sheet.shows(figure.id())).map(new WorkingMaker(sheet)::make).toList();
     }
 
     /** The strength of a solution as a label tells it, with its kind. */

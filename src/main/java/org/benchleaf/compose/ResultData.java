@@ -4,7 +4,6 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.stream.Stream;
 import org.benchleaf.derive.Figure;
 import org.benchleaf.derive.FigureTable;
@@ -21,12 +20,6 @@ final class ResultData {
     ResultData(Sheet sheet, CaseDesk desk) {
         this.sheet = sheet;
         this.desk = desk;
-    }
-
-    /** The link from the results page to the file of a table, if there is one. */
-    static Optional<Link> link(Sheet sheet, CaseDesk desk, DataTable table) {
-        return desk.clearance().allows(Clearance.Output.DATA) ? Optional.of(sheet.link(
-                sheet.words().say("results.file", "what", table.caption()), desk.path(table.file()))) : Optional.empty();
     }
 
     /** One for each result, in the order of the case. */

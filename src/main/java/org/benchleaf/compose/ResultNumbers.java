@@ -3,7 +3,6 @@ package org.benchleaf.compose;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.benchleaf.derive.Figure;
 import org.benchleaf.derive.WorkedResult;
@@ -29,7 +28,7 @@ final class ResultNumbers {
         List<KeyNumbers.Item> items = new ArrayList<>();
         for (WorkedResult result : desk.worked().results()) {
             for (Figure figure : headlines(result)) {
-                items.add(new KeyNumbers.Item(sheet.working(figure), measured(sheet, result.source()), cautions(result)));
+                items.add(new KeyNumbers.Item(new WorkingMaker(sheet).make(figure), measured(sheet, result.source()), cautions(result)));
             }
         }
         return items;

@@ -31,14 +31,8 @@ final class ResultSections implements Result.Kinds<List<Block>> {
 
     /** The section of the result. */
     Section make() {
-        return new Section("section-" + id, capital(words.term("measure", worked.source().measure())), Optional.empty(),
+        return new Section("section-" + id, ResultMeaning.capital(words.term("measure", worked.source().measure())), Optional.empty(),
                 worked.source().ask(this));
-    }
-
-    /** Measures are written in small letters in a case file, except pH, which keeps its own. */
-    static String capital(String measure) {
-        return measure.startsWith("pH") ? measure
-                : measure.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + measure.substring(1);
     }
 
     /** The tables of the result, each of which is a file too. */
@@ -146,7 +140,7 @@ final class ResultSections implements Result.Kinds<List<Block>> {
     private List<Block> headed() {
         List<KeyNumbers.Item> items = HEADLINES.stream().map(worked.figures()::get)
                 .flatMap(figure -> Optional.ofNullable(figure).stream())
-                .map(figure -> new KeyNumbers.Item(sheet.working(figure), ResultNumbers.measured(sheet,
+                .map(figure -> new KeyNumbers.Item(new WorkingMaker(sheet).make(figure), ResultNumbers.measured(sheet,
                         worked.source()), List.of())).toList();
         return new ArrayList<>(items.isEmpty() ? List.of() : List.of(new KeyNumbers(items)));
     }
@@ -159,7 +153,7 @@ final class ResultSections implements Result.Kinds<List<Block>> {
         }
         blocks.add(new Facts(facts));
         List<Working> workings = worked.figures().values().stream().filter(figure -> !sheet.shows(figure.id()))
-                .map(sheet::working).toList();
+                .map(new WorkingMaker(sheet)::make).toList();
         if (!workings.isEmpty()) {
             blocks.add(new WorkingList(words.say("results.workings", "measure",
                     words.term("measure", worked.source().measure())), workings));
@@ -168,7 +162,7 @@ final class ResultSections implements Result.Kinds<List<Block>> {
     }
 
     private List<Table> shown() {
-        return tables().stream().map(table -> table.table(ResultData.link(sheet, desk, table))).toList();
+        return tables().stream().map(table -> table.table(desk.file(sheet, table))).toList();
     }
 
     private Optional<Fact> instrument(Optional<String> wanted) {

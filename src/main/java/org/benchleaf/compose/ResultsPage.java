@@ -14,19 +14,11 @@ import org.benchleaf.model.Rule;
 /** What was measured, how, and what follows: charts with their tables, figures with their working, data as files. */
 final class ResultsPage implements CasePageMaker {
 
-    @Override
-    public String kind() {
-        return "results";
-    }
+    private static final CasePageName NAME = new CasePageName("results", "results.html", Clearance.Output.RESULTS);
 
     @Override
-    public String file() {
-        return "results.html";
-    }
-
-    @Override
-    public Clearance.Output output() {
-        return Clearance.Output.RESULTS;
+    public CasePageName name() {
+        return NAME;
     }
 
     @Override
@@ -47,7 +39,7 @@ final class ResultsPage implements CasePageMaker {
         findings(sheet, desk).forEach(sheet::add);
         files(sheet, desk, data).ifPresent(sheet::add);
         sheet.linkedData(Json.text(data.linkedData()));
-        return desk.finish(sheet, this, words.say("results.page-description", "case", desk.treatment().title()));
+        return desk.finish(sheet, NAME, words.say("results.page-description", "case", desk.treatment().title()));
     }
 
     @Override
@@ -56,15 +48,15 @@ final class ResultsPage implements CasePageMaker {
     }
 
     private Sheet sheet(CaseDesk desk) {
-        Sheet sheet = desk.sheet(this);
+        Sheet sheet = desk.sheet(NAME);
         return desk.clearance().strengths() ? sheet : sheet.withholdStrengths();
     }
 
     private static Optional<Section> baths(Sheet sheet, CaseDesk desk, ResultData data) {
         List<Block> blocks = new ArrayList<>();
         for (BathTable baths : data.baths()) {
-            List<Table> shown = List.of(baths.data().table(ResultData.link(sheet, desk, baths.data())));
-            baths.chart(shown).ifPresentOrElse(blocks::add, () -> blocks.addAll(shown));
+            List<Table> shown = List.of(baths.data().table(desk.file(sheet, baths.data())));
+            new BathChart(sheet, baths).chart(shown).ifPresentOrElse(blocks::add, () -> blocks.addAll(shown));
         }
         Words words = sheet.words();
         return blocks.isEmpty() ? Optional.empty() : Optional.of(new Section("baths", words.say("baths.heading"),
@@ -74,7 +66,7 @@ final class ResultsPage implements CasePageMaker {
     private static Section times(Sheet sheet, CaseDesk desk) {
         TimelineChart times = new TimelineChart(sheet, desk);
         return new Section("times-section", sheet.words().say("times.heading"), Optional.empty(), List.of(
-                times.chart(List.of(times.data().table(ResultData.link(sheet, desk, times.data()))))));
+                times.chart(List.of(times.data().table(desk.file(sheet, times.data()))))));
     }
 
     /** How the rules of the trade were answered, for colleagues: answered or advised, not told, kept. */

@@ -12,19 +12,11 @@ import org.benchleaf.model.Rule;
 /** What the checker asks of a treatment, why, where that was read, and what the studio changed. */
 final class RulesPage implements SitePageMaker {
 
-    @Override
-    public String kind() {
-        return "rules";
-    }
+    private static final SitePageName NAME = new SitePageName("rules", Paths.RULES, false);
 
     @Override
-    public String path() {
-        return Paths.RULES;
-    }
-
-    @Override
-    public boolean inMenu() {
-        return false;
+    public SitePageName name() {
+        return NAME;
     }
 
     /** Where a rule or a verdict of the matrix stands on the page. */
@@ -34,7 +26,7 @@ final class RulesPage implements SitePageMaker {
 
     @Override
     public List<Page> make(SiteDesk desk) {
-        Sheet sheet = desk.sheet(this);
+        Sheet sheet = desk.sheet(NAME);
         Words words = sheet.words();
         sheet.add(Opening.plain(words.say("way.rules"), words.say("rules.lead")));
         Map<String, List<Rule>> themes = new LinkedHashMap<>();

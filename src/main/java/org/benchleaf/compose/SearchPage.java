@@ -5,24 +5,16 @@ import java.util.List;
 /** The search. */
 final class SearchPage implements SitePageMaker {
 
-    @Override
-    public String kind() {
-        return "search";
-    }
+    private static final SitePageName NAME = new SitePageName("search", Paths.SEARCH, true);
 
     @Override
-    public String path() {
-        return Paths.SEARCH;
-    }
-
-    @Override
-    public boolean inMenu() {
-        return true;
+    public SitePageName name() {
+        return NAME;
     }
 
     @Override
     public List<Page> make(SiteDesk desk) {
-        Sheet sheet = desk.sheet(this);
+        Sheet sheet = desk.sheet(NAME);
         Words words = sheet.words();
         String title = words.say("way.search");
         sheet.script("fuse.js").script("search-index.js").script("search.js");

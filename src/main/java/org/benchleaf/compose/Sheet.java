@@ -25,6 +25,7 @@ final class Sheet {
     private final Words words;
     private final NumberText numbers;
     private final Map<String, Figure> figures;
+    private final PageNames names;
     private final GlossaryLinks glossary;
     private final Sources sources;
     private final Map<String, Integer> worked = new HashMap<>();
@@ -34,7 +35,8 @@ final class Sheet {
     private boolean strengths = true;
     private Audience audience = Audience.EVERYBODY;
 
-    Sheet(String path, String kind, String language, Library library, Map<String, Figure> figures) {
+    Sheet(String path, String kind, String language, Library library, Map<String, Figure> figures,
+            PageNames names) {
         this.path = path;
         this.kind = kind;
         this.language = language;
@@ -42,6 +44,7 @@ final class Sheet {
         this.words = Words.in(language);
         this.numbers = NumberText.in(words);
         this.figures = figures;
+        this.names = names;
         this.glossary = new GlossaryLinks(GlossaryTerms.of(library), way(Paths.GLOSSARY));
         this.sources = Sources.of(library);
         scripts.add("disclosure.js");
@@ -57,6 +60,11 @@ final class Sheet {
 
     Words words() {
         return words;
+    }
+
+    /** Every kind of page. */
+    PageNames names() {
+        return names;
     }
 
     NumberText numbers() {
@@ -101,11 +109,6 @@ final class Sheet {
         return glossary.link(html);
     }
 
-    /** Markdown's HTML as prose, its cited figures put in and each followed by its working. */
-    Prose prose(String html) {
-        return new ProseMaker(this).make(html);
-    }
-
     /** The figure of that id, if the case has it. */
     Optional<Figure> figure(String id) {
         return Optional.ofNullable(figures.get(id));
@@ -136,16 +139,11 @@ final class Sheet {
         return worked.containsKey(figure);
     }
 
-    /** The working of a figure, which this page then has shown. */
-    Working working(Figure figure) {
-        int times = worked.merge(figure.id(), 1, Integer::sum);
-        String anchor = Paths.working(figure.id());
-        return new WorkingMaker(this).make(figure, times == 1 ? anchor : anchor + "-" + times);
-    }
-
-    /** The working of a figure by id, if the case has it and this page has not shown it yet. */
-    Optional<Working> working(String id) {
-        return figure(id).filter(figure -> !shows(id)).map(this::working);
+    /** Notes that this page shows the working of a figure, and tells the anchor of this one. */
+    String show(String figure) {
+        int times = worked.merge(figure, 1, Integer::sum);
+        String anchor = Paths.working(figure);
+        return times == 1 ? anchor : anchor + "-" + times;
     }
 
     /** A source by its number in the list of sources, if the library has it. */
@@ -172,7 +170,7 @@ final class Sheet {
 
     /** The finished page of the whole site. */
     Page page(String title, String description) {
-        return page(title, description, Optional.empty(), new Frames(library, words, audience).ofSite(path, title));
+        return page(title, description, Optional.empty(), new Frames(library, words, audience, names.ofSite()).ofSite(path, title));
     }
 
     /** The finished page. */

@@ -22,7 +22,7 @@ public final class SiteComposer {
             Audience audience) {
         List<CaseCard> ordered = cards.stream().sorted(Comparator.comparing(CaseCard::title)
                 .thenComparing(CaseCard::id)).toList();
-        SiteDesk desk = new SiteDesk(library, ordered, checks, audience);
+        SiteDesk desk = new SiteDesk(library, ordered, checks, audience, PageMakers.NAMES);
         List<Page> pages = PageMakers.SITE.parallelStream().flatMap(maker -> maker.make(desk).stream()).toList();
         return new SitePages(pages, Stream.concat(Stream.of(SearchIndex.file(desk)), WritingPage.files().stream())
                 .toList());

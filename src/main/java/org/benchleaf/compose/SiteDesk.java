@@ -12,8 +12,10 @@ import org.benchleaf.model.Library;
  * @param cards the cases that are published, in the order in which they are listed
  * @param checks the values from outside that calculations are held against
  * @param audience for whom the site is
+ * @param names every kind of page
  */
-record SiteDesk(Library library, List<CaseCard> cards, List<CheckValues> checks, Audience audience) {
+record SiteDesk(Library library, List<CaseCard> cards, List<CheckValues> checks, Audience audience,
+                PageNames names) {
 
     SiteDesk {
         cards = List.copyOf(cards);
@@ -25,13 +27,13 @@ record SiteDesk(Library library, List<CaseCard> cards, List<CheckValues> checks,
         return library.studio().languages().isEmpty() ? Words.BASE : library.studio().languages().get(0);
     }
 
-    /** An empty page of that maker at its own path, ready to be filled. */
-    Sheet sheet(SitePageMaker maker) {
-        return sheet(maker.path(), maker.kind());
+    /** An empty page of that name at its own path, ready to be filled. */
+    Sheet sheet(SitePageName page) {
+        return sheet(page.path(), page.kind());
     }
 
     /** An empty page at another path. */
     Sheet sheet(String path, String kind) {
-        return new Sheet(path, kind, language(), library, Map.of()).madeFor(audience);
+        return new Sheet(path, kind, language(), library, Map.of(), names).madeFor(audience);
     }
 }

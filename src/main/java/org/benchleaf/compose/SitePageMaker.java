@@ -8,15 +8,9 @@ import java.util.List;
  */
 interface SitePageMaker {
 
-    /** The kind, such as {@code glossary}; {@code way.<kind>} words the way to it. */
-    String kind();
+    /** What it is called and where the ways lead. */
+    SitePageName name();
 
-    /** The path of the page that the ways lead to. */
-    String path();
-
-    /** Whether it stands in the menu at the head of each page; at the foot all stand. */
-    boolean inMenu();
-
-    /** The page at {@link #path()} first, then any pages below it. */
+    /** The page of that name first, then any pages below it. */
     List<Page> make(SiteDesk desk);
 }

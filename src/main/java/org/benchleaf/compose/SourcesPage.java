@@ -10,27 +10,19 @@ import org.benchleaf.model.Source;
 /** The list of sources by number, each with the pages that cite it. */
 final class SourcesPage implements SitePageMaker {
 
+    private static final SitePageName NAME = new SitePageName("sources", Paths.SOURCES, false);
+
     /** How many cases a source names; the rest is counted, because every case names its own sources. */
     private static final int MOST_CASES = 12;
 
     @Override
-    public String kind() {
-        return "sources";
-    }
-
-    @Override
-    public String path() {
-        return Paths.SOURCES;
-    }
-
-    @Override
-    public boolean inMenu() {
-        return false;
+    public SitePageName name() {
+        return NAME;
     }
 
     @Override
     public List<Page> make(SiteDesk desk) {
-        Sheet sheet = desk.sheet(this);
+        Sheet sheet = desk.sheet(NAME);
         Words words = sheet.words();
         String title = words.say("way.sources");
         Map<String, List<Link>> cases = cases(sheet, desk);

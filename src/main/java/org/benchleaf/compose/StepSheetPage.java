@@ -12,19 +12,11 @@ import org.benchleaf.model.TreatmentCase;
 /** The sheet for the bench: the briefing first, then what must stand ready, then step by step. */
 final class StepSheetPage implements CasePageMaker {
 
-    @Override
-    public String kind() {
-        return "step-sheet";
-    }
+    private static final CasePageName NAME = new CasePageName("step-sheet", "steps.html", Clearance.Output.STEP_SHEET);
 
     @Override
-    public String file() {
-        return "steps.html";
-    }
-
-    @Override
-    public Clearance.Output output() {
-        return Clearance.Output.STEP_SHEET;
+    public CasePageName name() {
+        return NAME;
     }
 
     @Override
@@ -34,7 +26,7 @@ final class StepSheetPage implements CasePageMaker {
 
     @Override
     public Page make(CaseDesk desk) {
-        Sheet sheet = desk.sheet(this).script("bench.js");
+        Sheet sheet = desk.sheet(NAME).script("bench.js");
         Words words = sheet.words();
         TreatmentCase treatment = desk.treatment();
         sheet.add(opening(sheet, desk));
@@ -49,7 +41,7 @@ final class StepSheetPage implements CasePageMaker {
                 List.of(new BenchStrip(steps, words.group("strip")))));
         signOff(sheet, desk).ifPresent(sheet::add);
         sheet.linkedData(linkedData(sheet, desk, steps));
-        return desk.finish(sheet, this, words.say("bench.description", "case", treatment.title()));
+        return desk.finish(sheet, NAME, words.say("bench.description", "case", treatment.title()));
     }
 
     private static Opening opening(Sheet sheet, CaseDesk desk) {
@@ -129,7 +121,7 @@ final class StepSheetPage implements CasePageMaker {
         return desk.worked().preparations().stream().flatMap(preparation ->
                 sheet.figure(preparation.solution() + ".batch").stream().map(batch -> new Figure(batch.key(),
                         new HazardMaker(sheet, desk).name(preparation.solution()) + ", " + batch.label(), batch.value(),
-                        batch.method(), batch.inputs(), batch.sources(), batch.notes()))).map(sheet::working).toList();
+                        batch.method(), batch.inputs(), batch.sources(), batch.notes()))).map(new WorkingMaker(sheet)::make).toList();
     }
 
     private static Optional<Section> signOff(Sheet sheet, CaseDesk desk) {

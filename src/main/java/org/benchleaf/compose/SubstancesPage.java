@@ -12,24 +12,16 @@ import org.benchleaf.model.Substance;
 /** The substances that the site's materials are made of, each with what is known of it and where that was read. */
 final class SubstancesPage implements SitePageMaker {
 
-    @Override
-    public String kind() {
-        return "substances";
-    }
+    private static final SitePageName NAME = new SitePageName("substances", Paths.SUBSTANCES, false);
 
     @Override
-    public String path() {
-        return Paths.SUBSTANCES;
-    }
-
-    @Override
-    public boolean inMenu() {
-        return false;
+    public SitePageName name() {
+        return NAME;
     }
 
     @Override
     public List<Page> make(SiteDesk desk) {
-        Sheet sheet = desk.sheet(this);
+        Sheet sheet = desk.sheet(NAME);
         Words words = sheet.words();
         String title = words.say("way.substances");
         SubstanceMaker maker = new SubstanceMaker(sheet);

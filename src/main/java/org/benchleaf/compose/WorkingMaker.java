@@ -6,7 +6,7 @@ import org.benchleaf.derive.Figure;
 import org.benchleaf.model.Method;
 import org.benchleaf.quantity.Quantity;
 
-/** Words the working of a figure. */
+/** Words the workings of figures, and tells the page which of them it has shown. */
 final class WorkingMaker {
 
     private final Sheet sheet;
@@ -15,18 +15,23 @@ final class WorkingMaker {
         this.sheet = sheet;
     }
 
-    Working make(Figure figure, String anchor) {
+    /** The working of a figure, which the page then has shown. */
+    Working make(Figure figure) {
         Optional<Method> method = sheet.library().formulary().method(figure.method());
-        return new Working(anchor, figure.label(), sheet.amount(figure),
+        return new Working(sheet.show(figure.id()), figure.label(), sheet.amount(figure),
                 method.map(Method::title).orElse(figure.method()),
-                PageMakers.hasSite("methods")
-                        ? sheet.way(Paths.METHODS + "#" + methodAnchor(figure.method())) : "",
+                sheet.way(Paths.METHODS + "#" + methodAnchor(figure.method())),
                 method.map(Method::mathml).filter(mathml -> !mathml.isBlank()).map(Html::new),
                 method.map(Method::formula).orElse(""),
                 figure.inputs().stream().map(this::given).toList(),
                 full(figure), hidden(figure) ? sheet.amount(figure).text() : spread(figure),
                 figure.sources().stream().map(sheet::cite).flatMap(Optional::stream).toList(),
                 caveats(figure, method), sheet.words().group("working"));
+    }
+
+    /** The working of a figure by id, if the case has it and the page has not shown it yet. */
+    Optional<Working> once(String id) {
+        return sheet.figure(id).filter(figure -> !sheet.shows(id)).map(this::make);
     }
 
     /** Two solutions have a figure of the same label; the first word of its id tells them apart. */

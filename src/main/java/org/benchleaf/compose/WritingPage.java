@@ -7,19 +7,11 @@ import java.util.Optional;
 /** How to write the files, made from the schemas that check them, so that it cannot fall behind. */
 final class WritingPage implements SitePageMaker {
 
-    @Override
-    public String kind() {
-        return "writing";
-    }
+    private static final SitePageName NAME = new SitePageName("writing", Paths.WRITING, false);
 
     @Override
-    public String path() {
-        return Paths.WRITING;
-    }
-
-    @Override
-    public boolean inMenu() {
-        return false;
+    public SitePageName name() {
+        return NAME;
     }
 
     @Override
@@ -37,7 +29,7 @@ final class WritingPage implements SitePageMaker {
     }
 
     private Page index(SiteDesk desk, List<FormatSchema> schemas) {
-        Sheet sheet = desk.sheet(this);
+        Sheet sheet = desk.sheet(NAME);
         Words words = sheet.words();
         String title = words.say("way.writing");
         sheet.add(Opening.plain(title, words.say("writing.lead")));

@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.function.Function;
 import org.benchleaf.quantity.Dimension;
 import org.benchleaf.quantity.Quantity;
-import org.benchleaf.quantity.Unit;
 import org.benchleaf.science.Batches;
 import org.benchleaf.science.Solutions;
 

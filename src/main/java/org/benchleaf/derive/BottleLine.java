@@ -8,6 +8,7 @@ import java.util.regex.Pattern;
 import org.benchleaf.quantity.Dimension;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.QuantityReader;
+import org.benchleaf.quantity.Unit;
 
 /**
  * Reads a line that says what is in a bottle: {@code isopropanol 12 % m/m; acetone 8 % m/m; rest ethanol}. Nothing is
@@ -127,7 +128,7 @@ final class BottleLine {
             case MASS_PER_VOLUME -> Kind.PER_VOLUME;
             default -> Kind.AMOUNT_PER_VOLUME;
         };
-        double scale = share.unit().factor() / share.dimension().usual().factor();
+        double scale = share.unit().factor() / Unit.usual(share.dimension()).factor();
         return new Item(name, kind, share.low() * scale, share.high() * scale);
     }
 

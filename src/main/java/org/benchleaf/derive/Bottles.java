@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.benchleaf.message.Holes;
+import org.benchleaf.message.Nearest;
 import org.benchleaf.model.Formulary;
 import org.benchleaf.model.Reference;
 import org.benchleaf.model.Substance;
@@ -80,7 +81,7 @@ public final class Bottles {
     }
 
     private Hazards.Unknown notFound(String part) {
-        List<String> near = Nearest.to(part.toLowerCase(java.util.Locale.ROOT), names());
+        List<String> near = Nearest.several(part.toLowerCase(java.util.Locale.ROOT), names());
         UnknownWords words = new UnknownWords(reference);
         return near.isEmpty() ? words.of("composition", "bottle-not-found", "part", part)
                 : words.of("composition", "bottle-near", "part", part, "near", String.join(", ", near));

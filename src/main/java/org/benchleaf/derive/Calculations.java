@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
+import org.benchleaf.message.Nearest;
 import org.benchleaf.model.Formulary;
 import org.benchleaf.model.Method;
 import org.benchleaf.quantity.Quantity;
@@ -193,7 +194,7 @@ public final class Calculations {
         for (String key : keys) {
             if (!known.contains(key)) {
                 refusals.add(new Refusal(Refusal.Kind.UNKNOWN_INPUT, key, "", String.join(", ", known), "",
-                        Nearest.to(key, known)));
+                        Nearest.several(key, known)));
             }
         }
         return refusals;
@@ -202,7 +203,7 @@ public final class Calculations {
     private Outcome unknown(String name) {
         List<String> known = List.copyOf(methods.keySet());
         return refused(new Refusal(Refusal.Kind.UNKNOWN_CALCULATION, name, "", String.join(", ", known), "",
-                Nearest.to(name, known)));
+                Nearest.several(name, known)));
     }
 
     private static Outcome refused(Refusal refusal) {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Set;
 import org.benchleaf.message.FigureMessages;
 import org.benchleaf.message.Messages;
+import org.benchleaf.message.Nearest;
 import org.benchleaf.model.Story;
 import org.benchleaf.model.Translation;
 import org.benchleaf.model.TreatmentCase;
@@ -31,7 +32,7 @@ final class Citations {
     }
 
     private static String hint(String cited, Set<String> figures) {
-        List<String> near = Nearest.to(cited, List.copyOf(figures));
+        List<String> near = Nearest.several(cited, figures);
         if (!near.isEmpty()) {
             return "Did you mean " + String.join(" or ", near) + "?";
         }

@@ -13,13 +13,14 @@ import org.benchleaf.model.TreatmentCase;
 import org.benchleaf.quantity.Unit;
 
 /** Works out amounts and start times for a class that works through a case. */
-public final class ClassDeriver {
+final class ClassDeriver {
 
-    private final Deriver deriver;
+    private final Groundwork.Maker groundwork;
+    private final WorkHours hours;
 
-    /** Plans classes with the knowledge that cases are worked out with. */
-    public ClassDeriver(Deriver deriver) {
-        this.deriver = deriver;
+    ClassDeriver(Groundwork.Maker groundwork, WorkHours hours) {
+        this.groundwork = groundwork;
+        this.hours = hours;
     }
 
     /**
@@ -29,13 +30,13 @@ public final class ClassDeriver {
      * @param source the case that it names
      * @throws IllegalArgumentException if the case has no step of the name with which the class begins
      */
-    public ClassPlan plan(CourseClass course, TreatmentCase source) {
+    ClassPlan plan(CourseClass course, TreatmentCase source) {
         List<Step> steps = steps(course, source);
         Scale scale = new Scale(course.stations(), course.sheetsEach(), course.spare());
         // The case itself has already been told of; here only what concerns the class would be news.
-        Deriver.Work work = deriver.work(source, steps, scale, new Messages());
+        Groundwork work = groundwork.make(source, steps, scale, new Messages());
         Timeline timeline = work.maker().onTheCalendar(Optional.of(course.starts()), false);
-        Deriver.timelineFigures(work, timeline, steps);
+        work.tell(timeline, steps);
         List<Preparation> used = work.preparations().stream().filter(one -> !one.usedIn().isEmpty()).toList();
         Map<String, ClassPlan.Start> starts = starts(work, used, timeline);
         List<ClassPlan.Start> ordered = starts.values().stream()
@@ -63,7 +64,7 @@ public final class ClassDeriver {
     }
 
     /** Worked backwards: what a solution is needed for is known before the solution itself. */
-    private Map<String, ClassPlan.Start> starts(Deriver.Work work, List<Preparation> used, Timeline timeline) {
+    private Map<String, ClassPlan.Start> starts(Groundwork work, List<Preparation> used, Timeline timeline) {
         Map<String, LocalDateTime> needed = new HashMap<>(Calendar.starts(timeline));
         Map<String, ClassPlan.Start> starts = new java.util.LinkedHashMap<>();
         for (Preparation one : used) {
@@ -72,7 +73,7 @@ public final class ClassDeriver {
             uses.min(java.util.Comparator.naturalOrder()).ifPresent(readyFor -> {
                 double ready = one.beginBefore().map(time -> time.highIn(Unit.MINUTE)).orElse(0.0);
                 double hands = one.handsOn().map(time -> time.highIn(Unit.MINUTE)).orElse(Math.min(ready, 60));
-                LocalDateTime begin = deriver.hours().latestStart(WorkHours.plus(readyFor, -ready), hands);
+                LocalDateTime begin = hours.latestStart(WorkHours.plus(readyFor, -ready), hands);
                 needed.put(one.solution(), begin);
                 starts.put(one.solution(), new ClassPlan.Start(one.solution(), begin, readyFor));
             });

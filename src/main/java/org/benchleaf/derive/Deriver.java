@@ -1,8 +1,6 @@
 package org.benchleaf.derive;
 
-import java.time.LocalDateTime;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -16,7 +14,6 @@ import org.benchleaf.message.Messages;
 import org.benchleaf.model.Finding;
 import org.benchleaf.model.Library;
 import org.benchleaf.model.Result;
-import org.benchleaf.model.Step;
 import org.benchleaf.model.TreatmentCase;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
@@ -29,16 +26,14 @@ import org.benchleaf.quantity.Unit;
 public final class Deriver {
 
     private final Library library;
-    private final Calculations calculations;
+    private final Groundwork.Maker groundwork;
     private final WorkHours hours;
-    private final VesselTolerances tolerances;
 
     /** Makes ready for the cases of one studio. */
     public Deriver(Library library) {
         this.library = library;
-        this.calculations = new Calculations(library.formulary());
+        this.groundwork = new Groundwork.Maker(library);
         this.hours = WorkHours.of(library.studio());
-        this.tolerances = StandardVessels.of(library.formulary().table("glassware"));
     }
 
     /** Works out a case for the one sheet that it tells of. */
@@ -54,52 +49,31 @@ public final class Deriver {
     /** Works out a case for several sheets like the one that it tells of. */
     public Derived derive(TreatmentCase source, List<Finding> findings, int sheets) {
         Messages messages = new Messages();
-        Work work = work(source, source.steps(), Scale.sheets(sheets), messages);
+        Groundwork work = groundwork.make(source, source.steps(), Scale.sheets(sheets), messages);
         Timeline timeline = work.maker().onTheCalendar(work.maker().firstDay(), true);
-        timelineFigures(work, timeline, source.steps());
+        work.tell(timeline, source.steps());
         List<WorkedResult> results = results(work.bench());
         new ShelfLife(source, hours, messages).check(work.preparations(), timeline);
         surfaceAndExtract(source, messages);
         HazardAssessor.Assessment assessment = new HazardAssessor(work.bench()).assess(findings);
         Map<String, Figure> figures = work.bench().ledger().figures();
         Citations.check(source, figures.keySet(), messages);
-        return new Derived(new WorkedCase(source, figures, timeline, inOrder(work, timeline), results,
+        return new Derived(new WorkedCase(source, figures, timeline, work.inOrder(timeline), results,
                 assessment.hazards(), assessment.care(), assessment.findings(), classes(source)), messages);
     }
 
     /** The pH of the liquids of a case by their equilibrium, as a function of their ids; see {@link org.benchleaf.model.LiquidPh}. */
     public Function<String, Optional<Quantity>> ph(TreatmentCase source) {
-        Messages unheard = new Messages();
-        Compositions compositions = new Compositions(new Bench(source, library, Scale.sheets(1),
-                new Ledger(calculations, library.methods(), unheard), new Uses(), tolerances, unheard));
+        Compositions compositions = new Compositions(groundwork.bench(source, Scale.sheets(1), new Messages()));
         return id -> compositions.of(id).ph();
     }
 
     private List<ClassPlan> classes(TreatmentCase source) {
-        ClassDeriver classes = new ClassDeriver(this);
+        ClassDeriver classes = new ClassDeriver(groundwork, hours);
         return library.classes().stream().filter(course -> course.caseId().equals(source.id()))
                 .filter(course -> Stream.concat(course.firstStep().stream(), course.lastStep().stream())
                         .allMatch(id -> source.step(id).isPresent()))
                 .map(course -> classes.plan(course, source)).toList();
-    }
-
-    /**
-     * What is needed before a timeline and results.
-     *
-     * @param made preparations, users before what they use
-     */
-    record Work(Bench bench, TimelineMaker maker, Preparations planner, List<Preparation> preparations) {
-    }
-
-    Work work(TreatmentCase source, List<Step> steps, Scale scale, Messages messages) {
-        Ledger ledger = new Ledger(calculations, library.methods(), messages);
-        Bench bench = new Bench(source, library, scale, ledger, new Uses(), tolerances, messages);
-        TimelineMaker maker = new TimelineMaker(steps, hours, messages);
-        steps.forEach(step -> new PartFigures(bench, step).work());
-        Preparations planner = new Preparations(bench, maker.lengths());
-        List<Preparation> preparations = planner.make();
-        Totals.work(bench);
-        return new Work(bench, maker, planner, preparations);
     }
 
     WorkHours hours() {
@@ -108,35 +82,6 @@ public final class Deriver {
 
     Library library() {
         return library;
-    }
-
-    static void timelineFigures(Work work, Timeline timeline, List<Step> steps) {
-        List<Figure.Given> critical = timeline.steps().stream().filter(Timeline.TimedStep::critical)
-                .map(step -> Ledger.given(step.step(), "step on the longest path", step.takes(), Job.CASE_FILE)).toList();
-        List<Figure.Given> hands = timeline.steps().stream()
-                .map(step -> Ledger.given(step.step(), "hands-on time", step.handsOn(), Job.CASE_FILE)).toList();
-        Ledger ledger = work.bench().ledger();
-        ledger.put(FigureKey.ofTimeline("total"), "from the first start to the last end, without nights and days off",
-                hoursOf(timeline.total()), "critical-path", critical);
-        ledger.put(FigureKey.ofTimeline("hands-on"), "time that needs a person", hoursOf(timeline.handsOn()), "sum", hands);
-        int people = steps.stream().mapToInt(Step::people).max().orElse(1);
-        ledger.put(FigureKey.ofTimeline("people"), "people needed at once", Quantity.count(people), "largest",
-                steps.stream().map(step -> Ledger.given(step.id(), "people", Quantity.count(step.people()),
-                        Job.CASE_FILE)).toList());
-    }
-
-    private static Quantity hoursOf(Quantity time) {
-        return time.highIn(Unit.HOUR) >= 2 ? time.to(Unit.HOUR) : time;
-    }
-
-    static List<Preparation> inOrder(Work work, Timeline timeline) {
-        Map<String, Double> starts = new HashMap<>();
-        timeline.steps().forEach(step -> starts.put(step.step(), step.start().lowIn(Unit.MINUTE)));
-        Optional<LocalDateTime> origin = timeline.days().stream().map(Timeline.ClockedStep::earliestStart)
-                .min(java.util.Comparator.naturalOrder());
-        origin.ifPresent(zero -> timeline.days().forEach(day -> starts.put(day.step(),
-                (double) java.time.Duration.between(zero, day.earliestStart()).toMinutes())));
-        return Preparations.inOrderOfBeginning(work.preparations(), work.planner().begins(work.preparations(), starts));
     }
 
     private static List<WorkedResult> results(Bench bench) {

@@ -94,14 +94,14 @@ final class Exposure {
                 .given("strength", spirit.strength().to(Unit.PERCENT_BY_VOLUME), Job.CASE_FILE)
                 .given("volume", amount, Job.CASE_FILE).given("room", space, from)
                 .given("temperature", bench.library().studio().temperature(), Job.STUDIO)
-                .gives("concentration", FigureNames.of(step, part, "vapour"), "vapour in the air, at the most")
-                .gives("parts-per-million", FigureNames.of(step, part, "vapour-ppm"))
-                .gives("share-of-lower-limit", FigureNames.of(step, part, "vapour-lower-limit"))
-                .gives("share-of-exposure-limit", FigureNames.of(step, part, "vapour-exposure-limit"));
+                .gives("concentration", FigureKey.ofStep(step, part, "vapour"), "vapour in the air, at the most")
+                .gives("parts-per-million", FigureKey.ofStep(step, part, "vapour-ppm"))
+                .gives("share-of-lower-limit", FigureKey.ofStep(step, part, "vapour-lower-limit"))
+                .gives("share-of-exposure-limit", FigureKey.ofStep(step, part, "vapour-exposure-limit"));
     }
 
     private static Optional<Double> share(Step step, Part part, Map<String, Figure> made, String name) {
-        return Optional.ofNullable(made.get(FigureNames.of(step, part, name).id()))
+        return Optional.ofNullable(made.get(FigureKey.ofStep(step, part, name).id()))
                 .map(figure -> figure.value().highIn(Unit.PERCENT));
     }
 

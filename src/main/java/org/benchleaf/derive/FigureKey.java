@@ -1,5 +1,8 @@
 package org.benchleaf.derive;
 
+import org.benchleaf.model.Part;
+import org.benchleaf.model.Step;
+
 /**
  * Whose a figure is and what it is called; prose and data name it by its {@link #id}.
  *
@@ -24,6 +27,10 @@ public record FigureKey(Owner owner, String of, String name, String qualifier) {
         TOTAL,
         /** It stands behind other figures. */
         WORKING
+    }
+
+    static FigureKey ofStep(Step step, Part part, String name) {
+        return new FigureKey(Owner.STEP, step.id(), name, FigureNames.qualifier(step, part, name));
     }
 
     static FigureKey ofSolution(String solution, String name) {

@@ -36,9 +36,10 @@ final class FigureNames {
         return AT_HAND.contains(name);
     }
 
-    static FigureKey of(Step step, Part part, String name) {
+    /** What tells a figure of a step from those of its other parts: the part's word, or nothing where only one has such a figure. */
+    static String qualifier(Step step, Part part, String name) {
         long parts = step.parts().stream()
                 .filter(one -> NAMES.getOrDefault(one.word(), List.of()).contains(name)).count();
-        return new FigureKey(FigureKey.Owner.STEP, step.id(), name, parts > 1 ? part.word() : "");
+        return parts > 1 ? part.word() : "";
     }
 }

@@ -34,9 +34,9 @@ final class MixtureFigures {
      * @param names what the figures of the parts are called, in their order
      * @param rest what the figure of the rest is called
      */
-    List<RecipeFigures.Ingredient> work(Recipe.Mix recipe, List<String> names, String rest) {
+    List<Ingredient> work(Recipe.Mix recipe, List<String> names, String rest) {
         List<Quantity> stocks = stocks(recipe);
-        List<RecipeFigures.Ingredient> list = new ArrayList<>();
+        List<Ingredient> list = new ArrayList<>();
         if (stocks.size() < recipe.shares().size()) {
             return list;
         }
@@ -99,7 +99,7 @@ final class MixtureFigures {
         return bench.source().solution(from).isPresent() ? Job.CASE_FILE : Job.MATERIAL;
     }
 
-    private Optional<RecipeFigures.Ingredient> amount(Recipe.Mix recipe, List<Quantity> stocks, int which,
+    private Optional<Ingredient> amount(Recipe.Mix recipe, List<Quantity> stocks, int which,
             String output, String name, String of) {
         boolean byMass = recipe.byMass();
         FigureKey key = key(byMass ? "mass" : "volume", name);
@@ -117,7 +117,7 @@ final class MixtureFigures {
                 new Job("mass-and-volume", solution.place()).source(density.source()).given("amount", amount)
                         .given("density", known.asRead(), "table of substances").gives(byMass ? "volume" : "mass",
                                 key(byMass ? "volume" : "mass", name), called(of)))));
-        return figure.map(amount -> new RecipeFigures.Ingredient(of, amount));
+        return figure.map(amount -> new Ingredient(of, amount));
     }
 
     private FigureKey key(String name, String liquid) {
@@ -130,7 +130,7 @@ final class MixtureFigures {
     }
 
     /** The volumes of a mixture by mass added up, where every one is known; what they come to joined is not. */
-    private void together(List<RecipeFigures.Ingredient> list) {
+    private void together(List<Ingredient> list) {
         List<Figure> volumes = list.stream().map(one -> one.figure().key()).filter(key -> key.name().equals("mass"))
                 .flatMap(key -> bench.ledger().figure(key("volume", key.qualifier()).id()).stream()).toList();
         if (volumes.size() == list.size()) {

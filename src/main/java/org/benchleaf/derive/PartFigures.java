@@ -38,7 +38,7 @@ final class PartFigures implements Part.Kinds<Map<String, Figure>> {
     }
 
     private FigureKey key(Part part, String name) {
-        return FigureNames.of(step, part, name);
+        return FigureKey.ofStep(step, part, name);
     }
 
     private Figure put(Part part, String name, String label, Quantity value, String method,

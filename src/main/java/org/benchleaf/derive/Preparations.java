@@ -81,7 +81,7 @@ final class Preparations {
         }
         Set<String> before = bench.ledger().ids();
         List<Preparation.Measure> measures = new ArrayList<>();
-        for (RecipeFigures.Ingredient ingredient : solution.recipe()
+        for (Ingredient ingredient : solution.recipe()
                 .ask(new RecipeFigures(bench, solution, batch.get()))) {
             bench.uses().add(new Uses.Use(ingredient.of(), solution.id(), false, ingredient.figure(), batches, 1));
             measures.add(measure(solution, ingredient));
@@ -222,7 +222,7 @@ final class Preparations {
         }
     }
 
-    private Preparation.Measure measure(Solution solution, RecipeFigures.Ingredient ingredient) {
+    private Preparation.Measure measure(Solution solution, Ingredient ingredient) {
         Quantity exact = Amounts.readable(ingredient.figure().value());
         Optional<MeasureChoice.Choice> choice = ingredient.from().isPresent() ? Optional.empty() : measuring.forAmount(exact);
         if (choice.isEmpty() && ingredient.from().isEmpty()) {

@@ -17,23 +17,8 @@ import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
 
 /** Works out what goes into one batch of a solution, and notes what that uses up. */
-final class RecipeFigures implements Recipe.Kinds<List<RecipeFigures.Ingredient>> {
+final class RecipeFigures implements Recipe.Kinds<List<Ingredient>> {
 
-    /**
-     * One thing to measure out.
-     *
-     * @param of id of the material or solution
-     * @param figure the amount for one batch
-     * @param from where it is added by a meter's reading rather than measured out, the least that it may take; the amount
-     *     is then the most
-     */
-    record Ingredient(String of, Figure figure, Optional<Figure> from) {
-
-        /** What is measured out. */
-        Ingredient(String of, Figure figure) {
-            this(of, figure, Optional.empty());
-        }
-    }
 
     private final Bench bench;
     private final Solution solution;

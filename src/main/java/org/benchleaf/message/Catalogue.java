@@ -6,7 +6,7 @@ import java.util.stream.Stream;
 /** Everything that can be said to an author; the page of messages and the tests are made from it. */
 public final class Catalogue {
 
-    private static final List<MessageId[]> ENTRIES = List.of(ReadingMessages.values(), FormMessages.values(),
+    private static final List<Message.Id[]> ENTRIES = List.of(ReadingMessages.values(), FormMessages.values(),
             RuleMessages.values(), ReferenceMessages.values(), FigureMessages.values(), HazardMessages.values(),
             ClaimMessages.values(), PictureMessages.values(), ConsentMessages.values(),
             PlanMessages.values(), LeakMessages.values(), EditionMessages.values());
@@ -15,7 +15,7 @@ public final class Catalogue {
     }
 
     /** Every entry, in the order of the stages; the rules of the trade bring their own beside these. */
-    public static List<MessageId> all() {
+    public static List<Message.Id> all() {
         return ENTRIES.stream().flatMap(Stream::of).toList();
     }
 }

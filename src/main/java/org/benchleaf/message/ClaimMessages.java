@@ -1,7 +1,7 @@
 package org.benchleaf.message;
 
 /** What is said about words and numbers that claim more than there is to show. */
-public enum ClaimMessages implements MessageId {
+public enum ClaimMessages implements Message.Id {
     PROMISE("CLAIM-001", Severity.ERROR,
             "{where} says '{claim}', which promises too much.",
             "Readers would expect from treatment what it cannot do.",

@@ -1,7 +1,7 @@
 package org.benchleaf.message;
 
 /** What is said when something is not produced, because nobody has permitted it on the day of publishing. */
-public enum ConsentMessages implements MessageId {
+public enum ConsentMessages implements Message.Id {
     STILL_DRAFT("CONS-001", Severity.ADVICE,
             "Nothing of this case is published: its state is 'draft'.",
             "A draft is checked but belongs to the studio alone.",

@@ -5,7 +5,7 @@ import static org.benchleaf.message.Severity.ERROR;
 import static org.benchleaf.message.Severity.WARNING;
 
 /** What can be the matter with a whole edition: the disk, the site's folder, links between pages. */
-public enum EditionMessages implements MessageId {
+public enum EditionMessages implements Message.Id {
 
     /** Two runs at once. */
     ANOTHER_RUN("SITE-001", ERROR,

@@ -1,7 +1,7 @@
 package org.benchleaf.message;
 
 /** What can stand in the way of working out figures, times and preparations. */
-public enum FigureMessages implements MessageId {
+public enum FigureMessages implements Message.Id {
     UNKNOWN_FIGURE("FIG-001", Severity.ERROR,
             "The text cites the figure '{figure}', and the case has none of that name.",
             "A cited figure is printed from the sums, so that the story cannot contradict the sheet.",

@@ -1,7 +1,7 @@
 package org.benchleaf.message;
 
 /** What is said when a file can be read but does not hold what it should. */
-public enum FormMessages implements MessageId {
+public enum FormMessages implements Message.Id {
     UNKNOWN_KEY("FORM-001", Severity.ERROR,
             "'{key}' is not a key that belongs here.",
             "What stands under it would be lost unseen.",

@@ -1,7 +1,7 @@
 package org.benchleaf.message;
 
 /** What is said about the danger of what is prepared and used. */
-public enum HazardMessages implements MessageId {
+public enum HazardMessages implements Message.Id {
     CHAMBER_CAN_EXPLODE("HAZ-001", Severity.ERROR,
             "In step '{step}', {amount} of '{liquid}' in {volume} of closed air makes up to {share} % of the lower limit of flammability.",
             "Above 10 % of that limit a spark may be enough; a closed box has no other airing.",

@@ -1,7 +1,7 @@
 package org.benchleaf.message;
 
 /** What is said when something private stands in the finished site; each stops the edition. */
-public enum LeakMessages implements MessageId {
+public enum LeakMessages implements Message.Id {
     PRIVATE_VALUE("LEAK-001", Severity.ERROR,
             "The private field '{field}' of the case '{case}' stands {where}.",
             "Owner, value, keeping place and the like must never leave the case file.",

@@ -11,7 +11,7 @@ import java.util.Comparator;
  * @param why why it matters
  * @param fix what to do
  */
-public record Message(MessageId id, Place place, String what, String why, String fix) {
+public record Message(Id id, Place place, String what, String why, String fix) {
 
     /** The order in which messages are told: by file, line, column, code. */
     public static final Comparator<Message> READING_ORDER = Comparator
@@ -29,5 +29,40 @@ public record Message(MessageId id, Place place, String what, String why, String
     /** How much it weighs. */
     public Severity severity() {
         return id.severity();
+    }
+
+    /**
+     * One entry of the catalogue of messages. Codes are never reused or renumbered.
+     *
+     * <p>The wordings have named holes in braces, such as {@code {step}}, which {@link Messages} fills.
+     */
+    public interface Id {
+
+        /** The stable code, such as {@code FORM-014}. */
+        String code();
+
+        /** How much it weighs. */
+        Severity severity();
+
+        /** What is the matter, one sentence. */
+        String what();
+
+        /** Why it matters, one sentence. */
+        String why();
+
+        /** What to do about it, one sentence. */
+        String fix();
+
+        /**
+         * Makes a message of this entry.
+         *
+         * @param place where
+         * @param holes name, value, name, value, …: every hole of the three sentences
+         * @throws IllegalArgumentException if a hole of the sentences is left open
+         */
+        default Message at(Place place, Object... holes) {
+            return new Message(this, place, Holes.fill(what(), holes), Holes.fill(why(), holes),
+                    Holes.fill(fix(), holes));
+        }
     }
 }

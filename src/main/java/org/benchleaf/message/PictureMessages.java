@@ -1,7 +1,7 @@
 package org.benchleaf.message;
 
 /** What is said about pictures: their files, their words, and the pairs that are compared. */
-public enum PictureMessages implements MessageId {
+public enum PictureMessages implements Message.Id {
     FILE_MISSING("PICT-001", Severity.ERROR,
             "The picture '{picture}' names the file '{file}', which is not in the folder 'pictures' of the case.",
             "A page without its picture tells half the story.",

@@ -1,7 +1,7 @@
 package org.benchleaf.message;
 
 /** What can stand in the way of planning a class. */
-public enum PlanMessages implements MessageId {
+public enum PlanMessages implements Message.Id {
     NOT_COUNTED("PLAN-001", Severity.ERROR,
             "The class does not say how many there are of this: {thing}.",
             "The step '{step}' takes it, and a plan for a guessed number would not hold.",

@@ -1,7 +1,7 @@
 package org.benchleaf.message;
 
 /** What is said when a file cannot be read as it stands. */
-public enum ReadingMessages implements MessageId {
+public enum ReadingMessages implements Message.Id {
     NO_CONTENT("READ-001",
             "There is no content folder here.",
             "The studio, its materials and its cases are read from there.",

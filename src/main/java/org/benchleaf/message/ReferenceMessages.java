@@ -1,7 +1,7 @@
 package org.benchleaf.message;
 
 /** What is said about the rows that a studio adds to the tables of hazards and care. */
-public enum ReferenceMessages implements MessageId {
+public enum ReferenceMessages implements Message.Id {
     ROW_INCOMPLETE("REF-001", Severity.ERROR,
             "The row '{row}' lacks '{key}'.",
             "Hazards and cautions are worked out from every field of the row.",

@@ -1,7 +1,7 @@
 package org.benchleaf.message;
 
 /** What is said about recorded reasons, and about the rules that a studio changes or adds. */
-public enum RuleMessages implements MessageId {
+public enum RuleMessages implements Message.Id {
     REASON_NOT_NEEDED("REASON-001", Severity.ADVICE,
             "The reason for '{rule}' is not needed: that rule does not speak here.",
             "A reason that answers nothing makes readers look for what is wrong.",

@@ -2,6 +2,7 @@ package org.benchleaf.model;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.benchleaf.quantity.Dimension;
 import org.benchleaf.quantity.Quantity;
 
@@ -9,9 +10,7 @@ import org.benchleaf.quantity.Quantity;
 public sealed interface Recipe {
 
     /** The ids of what it is made from, in the order of making. */
-    default List<String> ingredients() {
-        return ask(new RecipeIngredients());
-    }
+    List<String> ingredients();
 
     /** Asks a question that differs by the way of making. */
     <R> R ask(Kinds<R> kinds);
@@ -54,6 +53,11 @@ public sealed interface Recipe {
         }
 
         @Override
+        public List<String> ingredients() {
+            return Stream.concat(shares.stream().map(Share::from), Stream.of(rest)).toList();
+        }
+
+        @Override
         public <R> R ask(Kinds<R> kinds) {
             return kinds.mix(this);
         }
@@ -77,6 +81,11 @@ public sealed interface Recipe {
     /** A solid dissolved to a strength ({@code % m/v}, {@code % m/m}, g/L or mol/L). */
     record Dissolve(String solid, Quantity strength, String in) implements Recipe {
         @Override
+        public List<String> ingredients() {
+            return List.of(solid, in);
+        }
+
+        @Override
         public <R> R ask(Kinds<R> kinds) {
             return kinds.dissolve(this);
         }
@@ -93,6 +102,11 @@ public sealed interface Recipe {
     record Dilute(String stock, Optional<Quantity> strength, Optional<Quantity> oneIn, String with)
             implements Recipe {
         @Override
+        public List<String> ingredients() {
+            return List.of(stock, with);
+        }
+
+        @Override
         public <R> R ask(Kinds<R> kinds) {
             return kinds.dilute(this);
         }
@@ -101,6 +115,11 @@ public sealed interface Recipe {
     /** A solid shaken with a liquid until no more dissolves, the clear part drawn off. */
     record Saturate(String solid, String in, Quantity at) implements Recipe {
         @Override
+        public List<String> ingredients() {
+            return List.of(solid, in);
+        }
+
+        @Override
         public <R> R ask(Kinds<R> kinds) {
             return kinds.saturate(this);
         }
@@ -108,6 +127,11 @@ public sealed interface Recipe {
 
     /** A liquid brought to a pH with a stock, drop by drop, by the meter. */
     record Adjust(String liquid, String with, Quantity to, Optional<Quantity> at) implements Recipe {
+        @Override
+        public List<String> ingredients() {
+            return List.of(liquid, with);
+        }
+
         @Override
         public <R> R ask(Kinds<R> kinds) {
             return kinds.adjust(this);
@@ -136,6 +160,11 @@ public sealed interface Recipe {
         /** The number of all parts together. */
         public double all() {
             return portions.stream().mapToDouble(Portion::parts).sum();
+        }
+
+        @Override
+        public List<String> ingredients() {
+            return portions.stream().map(Portion::of).toList();
         }
 
         @Override

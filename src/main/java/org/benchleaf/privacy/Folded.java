@@ -18,8 +18,6 @@ final class Folded {
             // The last letter of a Greek word, and the stroke that only stretches an Arabic one.
             Map.entry('ς', "σ"), Map.entry('\u0640', ""));
     /** Signs of vowels carry the word in the scripts of India; in all others marks are accents. */
-    private static final char FIRST_INDIC = 0x0900;
-    private static final char LAST_INDIC = 0x0DFF;
 
     private static final int ASCII = 0x80;
     /** The letters of each sign beyond ASCII, found once: many pages are full of dashes and narrow spaces. */
@@ -121,21 +119,11 @@ final class Folded {
                 : Normalizer.normalize(String.valueOf(small), Normalizer.Form.NFKD).toLowerCase(Locale.ROOT);
         StringBuilder letters = new StringBuilder(2);
         for (int i = 0; i < plain.length(); i++) {
-            if (isOfWord(plain.charAt(i))) {
+            if (Spot.isOfWord(plain.charAt(i))) {
                 letters.append(Character.isDigit(plain.charAt(i))
                         ? (char) ('0' + Character.digit(plain.charAt(i), 10)) : plain.charAt(i));
             }
         }
         return letters.toString();
-    }
-
-    /** Whether a sign is part of a word: a letter, a digit, or a sign of a vowel in a script of India. */
-    static boolean isOfWord(char c) {
-        return Character.isLetterOrDigit(c) || c >= FIRST_INDIC && c <= LAST_INDIC && isMark(c);
-    }
-
-    private static boolean isMark(char c) {
-        int type = Character.getType(c);
-        return type == Character.NON_SPACING_MARK || type == Character.COMBINING_SPACING_MARK;
     }
 }

@@ -12,6 +12,9 @@ record Spot(String text, int start, int end) {
     private static final char AFTER_LATIN = 0x0250;
     private static final char LATIN_ADDITIONS = 0x1E00;
     private static final char AFTER_LATIN_ADDITIONS = 0x1F00;
+    /** Signs of vowels carry the word in the scripts of India; in all others marks are accents. */
+    private static final char FIRST_INDIC = 0x0900;
+    private static final char LAST_INDIC = 0x0DFF;
 
     /** Whether the word stands alone: no letter goes on before or after it. */
     boolean isWhole() {
@@ -53,7 +56,7 @@ record Spot(String text, int start, int end) {
         }
         char a = text.charAt(left);
         char b = text.charAt(right);
-        return !Folded.isOfWord(a) || !Folded.isOfWord(b)
+        return !isOfWord(a) || !isOfWord(b)
                 || Character.isLowerCase(a) && Character.isUpperCase(b)
                 || Character.isDigit(a) != Character.isDigit(b)
                 || isLatin(a) != isLatin(b) && Character.isLetter(a) && Character.isLetter(b);
@@ -61,5 +64,15 @@ record Spot(String text, int start, int end) {
 
     private static boolean isLatin(char letter) {
         return letter < AFTER_LATIN || letter >= LATIN_ADDITIONS && letter < AFTER_LATIN_ADDITIONS;
+    }
+
+    /** Whether a sign is part of a word: a letter, a digit, or a sign of a vowel in a script of India. */
+    static boolean isOfWord(char c) {
+        return Character.isLetterOrDigit(c) || c >= FIRST_INDIC && c <= LAST_INDIC && isMark(c);
+    }
+
+    private static boolean isMark(char c) {
+        int type = Character.getType(c);
+        return type == Character.NON_SPACING_MARK || type == Character.COMBINING_SPACING_MARK;
     }
 }

@@ -10,66 +10,64 @@ package org.benchleaf.quantity;
  * outside what a studio meets, so that only a slip lies beyond them (common practice, no source).
  */
 public enum Dimension {
-    LENGTH("a length", Unit.MILLIMETRE, 1e-6, 1e6,
+    LENGTH("a length", 1e-6, 1e6,
             "a nanometre is a few molecules, and a kilometre is longer than any way in a studio"),
-    AREA("an area", Unit.SQUARE_CENTIMETRE, 1e-10, 1e10,
+    AREA("an area", 1e-10, 1e10,
             "the limits are a fibre's cross-section far below sight and a square kilometre"),
-    VOLUME("a volume", Unit.MILLILITRE, 1e-6, 1e11,
+    VOLUME("a volume", 1e-6, 1e11,
             "no pipette of a studio gives a nanolitre, and no room of one holds a hundred thousand cubic metres"),
-    MASS("a mass", Unit.GRAM, 1e-9, 1e8,
+    MASS("a mass", 1e-9, 1e8,
             "no balance of a studio shows a nanogram, and nothing in a studio weighs a hundred tonnes"),
-    TIME("a time", Unit.MINUTE, 1e-5, 6e10,
+    TIME("a time", 1e-5, 6e10,
             "no hand keeps to less than a millisecond, and no paper is a hundred thousand years old"),
-    TEMPERATURE("a temperature", Unit.CELSIUS, 1e-6, 1e4,
+    TEMPERATURE("a temperature", 1e-6, 1e4,
             "nothing is read to a millionth of a degree, and no tool of a studio is hotter than the sun's surface"),
-    MASS_PER_AREA("a mass per area", Unit.GRAM_PER_SQUARE_METRE, 1e-6, 1e7,
+    MASS_PER_AREA("a mass per area", 1e-6, 1e7,
             "the limits are a coating of less than a molecule and a steel plate a metre thick"),
-    MASS_PER_VOLUME("a mass per volume", Unit.GRAM_PER_LITRE, 1e-12, 3e4,
+    MASS_PER_VOLUME("a mass per volume", 1e-12, 3e4,
             "no limit for air is lower than a nanogram per cubic metre, and no substance is denser than osmium"),
-    AMOUNT_PER_VOLUME("an amount per volume", Unit.MOLE_PER_LITRE, 1e-16, 1e3,
+    AMOUNT_PER_VOLUME("an amount per volume", 1e-16, 1e3,
             "even strong alkali leaves more acid than the lower limit, and no liquid holds a thousand moles in a litre"),
-    AMOUNT_PER_MASS("an amount per mass", Unit.MOLE_PER_KILOGRAM, 1e-16, 1e4,
+    AMOUNT_PER_MASS("an amount per mass", 1e-16, 1e4,
             "no titration finds less, and no substance but hydrogen holds a thousand moles in a kilogram"),
-    MASS_PER_AMOUNT("a molar mass", Unit.GRAM_PER_MOLE, 0.1, 1e9,
+    MASS_PER_AMOUNT("a molar mass", 0.1, 1e9,
             "hydrogen, the lightest atom, has 1 g/mol, and no polymer has a thousand tonnes in a mole"),
-    ENERGY_PER_AMOUNT("an energy per amount", Unit.KILOJOULE_PER_MOLE, 1e-6, 1e6,
+    ENERGY_PER_AMOUNT("an energy per amount", 1e-6, 1e6,
             "no chemical bond has more than some thousand kilojoules in a mole"),
-    VOLUME_FRACTION("a share by volume", Unit.PERCENT_BY_VOLUME, 1e-9, 1e6,
+    VOLUME_FRACTION("a share by volume", 1e-9, 1e6,
             "no vessel measures the lower limit, and more than a hundred per cent is no share"),
-    MASS_FRACTION("a share by mass", Unit.PERCENT_BY_MASS, 1e-9, 1e6,
+    MASS_FRACTION("a share by mass", 1e-9, 1e6,
             "no balance shows the lower limit, and more than a hundred per cent is no share"),
-    SHARE("a share", Unit.PERCENT, 1e-9, 1e6,
+    SHARE("a share", 1e-9, 1e6,
             "nothing at the bench is told to so little or so many times the whole"),
-    HUMIDITY("a relative humidity", Unit.PERCENT_HUMIDITY, 1e-6, 1e4,
+    HUMIDITY("a relative humidity", 1e-6, 1e4,
             "no air is so dry, and air holds no more than some hundred per cent"),
-    MASS_PER_MASS("a mass per mass", Unit.GRAM_PER_GRAM, 1e-9, 1e6,
+    MASS_PER_MASS("a mass per mass", 1e-9, 1e6,
             "no balance compares masses so far apart"),
-    PARTS_PER_MILLION("parts per million by volume", Unit.PPM, 1e-9, 1e7,
+    PARTS_PER_MILLION("parts per million by volume", 1e-9, 1e7,
             "no instrument finds so little in air, and a million parts are the whole"),
-    PRESSURE("a pressure", Unit.KILOPASCAL, 1e-15, 1e7,
+    PRESSURE("a pressure", 1e-15, 1e7,
             "the limits are the vapour of salts and what crushes steel"),
-    CONDUCTIVITY("a conductivity", Unit.MICROSIEMENS_PER_CENTIMETRE, 1e-6, 1e9,
+    CONDUCTIVITY("a conductivity", 1e-6, 1e9,
             "the purest water has 0.055 µS/cm, and no solution conducts like a metal"),
-    RATE("a rate", Unit.PER_HOUR, 1e-9, 1e9,
+    RATE("a rate", 1e-9, 1e9,
             "the limits are one change of air in a hundred thousand years and many in a millisecond"),
-    DIFFUSIVITY("a diffusion coefficient", Unit.SQUARE_METRE_PER_SECOND, 1e-30, 1e4,
+    DIFFUSIVITY("a diffusion coefficient", 1e-30, 1e4,
             "the limits are solid rock and a storm"),
-    ACIDITY("a pH", Unit.PH, 1e-6, 1e4,
+    ACIDITY("a pH", 1e-6, 1e4,
             "a pH is read to a hundredth, and lies between about 0 and 14"),
-    COUNT("a count", Unit.COUNT, 1e-3, 1e9,
+    COUNT("a count", 1e-3, 1e9,
             "things are counted whole, and nobody counts a thousand million"),
-    NUMBER("a plain number", Unit.NONE, 1e-30, 1e30,
+    NUMBER("a plain number", 1e-30, 1e30,
             "no factor or constant of the trade lies beyond");
 
     private final String words;
-    private final Unit usual;
     private final double least;
     private final double most;
     private final String reason;
 
-    Dimension(String words, Unit usual, double least, double most, String reason) {
+    Dimension(String words, double least, double most, String reason) {
         this.words = words;
-        this.usual = usual;
         this.least = least;
         this.most = most;
         this.reason = reason;
@@ -80,17 +78,12 @@ public enum Dimension {
         return words;
     }
 
-    /** The unit in which the trade usually writes this dimension. */
-    public Unit usual() {
-        return usual;
-    }
-
-    /** The smallest amount above nothing that is taken for one, whatever its sign, in {@link #usual()}. */
+    /** The smallest amount above nothing that is taken for one, whatever its sign, in {@link Unit#usual its usual unit}. */
     public double least() {
         return least;
     }
 
-    /** The largest amount that is taken for one, whatever its sign, in {@link #usual()}. */
+    /** The largest amount that is taken for one, whatever its sign, in {@link Unit#usual its usual unit}. */
     public double most() {
         return most;
     }

@@ -129,7 +129,7 @@ public final class QuantityReader {
                 ? DoubleStream.of(quantity.value(), quantity.halfWidth())
                 : DoubleStream.of(quantity.low(), quantity.high());
         Dimension dimension = quantity.dimension();
-        double scale = quantity.unit().factor() / dimension.usual().factor();
+        double scale = quantity.unit().factor() / Unit.usual(dimension).factor();
         return written.map(number -> Math.abs(number) * scale)
                 .allMatch(size -> size == 0 || dimension.least() <= size && size <= dimension.most());
     }

@@ -15,65 +15,65 @@ import java.util.Optional;
  * Julian year of 365.25 d is the IAU's. Checked in tests against the JSR 385 reference implementation.
  */
 public enum Unit {
-    MICROMETRE("µm", "LENGTH", 1e-6, "um"),
-    MILLIMETRE("mm", "LENGTH", 1e-3),
-    CENTIMETRE("cm", "LENGTH", 1e-2),
-    METRE("m", "LENGTH", 1.0),
-    SQUARE_MILLIMETRE("mm²", "AREA", 1e-6, "mm2"),
-    SQUARE_CENTIMETRE("cm²", "AREA", 1e-4, "cm2"),
-    SQUARE_DECIMETRE("dm²", "AREA", 1e-2, "dm2"),
-    SQUARE_METRE("m²", "AREA", 1.0, "m2"),
-    MICROLITRE("µL", "VOLUME", 1e-9, "uL", "µl", "ul"),
-    MILLILITRE("mL", "VOLUME", 1e-6, "ml"),
-    LITRE("L", "VOLUME", 1e-3, "l"),
-    CUBIC_METRE("m³", "VOLUME", 1.0, "m3"),
-    MICROGRAM("µg", "MASS", 1e-9, "ug"),
-    MILLIGRAM("mg", "MASS", 1e-6),
-    GRAM("g", "MASS", 1e-3),
-    KILOGRAM("kg", "MASS", 1.0),
-    SECOND("s", "TIME", 1.0, "sec"),
-    MINUTE("min", "TIME", 60.0),
-    HOUR("h", "TIME", 3600.0, "hr", "hour", "hours"),
-    DAY("d", "TIME", 86400.0, "day", "days"),
-    WEEK("wk", "TIME", 604800.0, "week", "weeks"),
-    YEAR("a", "TIME", 31557600.0, "year", "years"),
-    CELSIUS("°C", "TEMPERATURE", 1.0, "C", "degC"),
-    GRAM_PER_SQUARE_METRE("g/m²", "MASS_PER_AREA", 1e-3, "g/m2", "gsm"),
-    GRAM_PER_SQUARE_CENTIMETRE("g/cm²", "MASS_PER_AREA", 10.0, "g/cm2"),
-    GRAM_PER_LITRE("g/L", "MASS_PER_VOLUME", 1.0, "g/l"),
-    MILLIGRAM_PER_LITRE("mg/L", "MASS_PER_VOLUME", 1e-3, "mg/l"),
-    PERCENT_MASS_BY_VOLUME("% m/v", "MASS_PER_VOLUME", 10.0, "% w/v"),
-    MILLIGRAM_PER_CUBIC_METRE("mg/m³", "MASS_PER_VOLUME", 1e-6, "mg/m3"),
-    GRAM_PER_CUBIC_METRE("g/m³", "MASS_PER_VOLUME", 1e-3, "g/m3"),
-    KILOGRAM_PER_CUBIC_METRE("kg/m³", "MASS_PER_VOLUME", 1.0, "kg/m3"),
-    MOLE_PER_LITRE("mol/L", "AMOUNT_PER_VOLUME", 1e3, "mol/l", "M"),
-    MILLIMOLE_PER_LITRE("mmol/L", "AMOUNT_PER_VOLUME", 1.0, "mmol/l", "mM"),
-    MOLE_PER_KILOGRAM("mol/kg", "AMOUNT_PER_MASS", 1.0),
-    MILLIMOLE_PER_KILOGRAM("mmol/kg", "AMOUNT_PER_MASS", 1e-3),
-    GRAM_PER_MOLE("g/mol", "MASS_PER_AMOUNT", 1e-3),
-    KILOJOULE_PER_MOLE("kJ/mol", "ENERGY_PER_AMOUNT", 1e3),
-    PERCENT_BY_VOLUME("% v/v", "VOLUME_FRACTION", 0.01),
-    PERCENT_BY_MASS("% m/m", "MASS_FRACTION", 0.01, "% w/w"),
-    GRAM_PER_KILOGRAM("g/kg", "MASS_FRACTION", 1e-3),
-    MILLIGRAM_PER_KILOGRAM("mg/kg", "MASS_FRACTION", 1e-6),
-    PERCENT("%", "SHARE", 0.01),
-    PERCENT_HUMIDITY("% RH", "HUMIDITY", 0.01, "%RH"),
-    GRAM_PER_GRAM("g/g", "MASS_PER_MASS", 1.0),
-    PPM("ppm", "PARTS_PER_MILLION", 1e-6),
-    PASCAL("Pa", "PRESSURE", 1.0),
-    HECTOPASCAL("hPa", "PRESSURE", 100.0),
-    KILOPASCAL("kPa", "PRESSURE", 1e3),
-    ATMOSPHERE("atm", "PRESSURE", 101325.0),
-    MICROSIEMENS_PER_CENTIMETRE("µS/cm", "CONDUCTIVITY", 1e-4, "uS/cm"),
-    MILLISIEMENS_PER_CENTIMETRE("mS/cm", "CONDUCTIVITY", 0.1),
-    PER_SECOND("1/s", "RATE", 1.0, "/s"),
-    PER_MINUTE("1/min", "RATE", 1.0 / 60.0, "/min"),
-    PER_HOUR("1/h", "RATE", 1.0 / 3600.0, "/h"),
-    SQUARE_METRE_PER_SECOND("m²/s", "DIFFUSIVITY", 1.0, "m2/s"),
-    SQUARE_MILLIMETRE_PER_SECOND("mm²/s", "DIFFUSIVITY", 1e-6, "mm2/s"),
-    PH("pH", "ACIDITY", 1.0),
-    COUNT("×", "COUNT", 1.0),
-    NONE("", "NUMBER", 1.0);
+    MICROMETRE("µm", Dimension.LENGTH, 1e-6, "um"),
+    MILLIMETRE("mm", Dimension.LENGTH, 1e-3),
+    CENTIMETRE("cm", Dimension.LENGTH, 1e-2),
+    METRE("m", Dimension.LENGTH, 1.0),
+    SQUARE_MILLIMETRE("mm²", Dimension.AREA, 1e-6, "mm2"),
+    SQUARE_CENTIMETRE("cm²", Dimension.AREA, 1e-4, "cm2"),
+    SQUARE_DECIMETRE("dm²", Dimension.AREA, 1e-2, "dm2"),
+    SQUARE_METRE("m²", Dimension.AREA, 1.0, "m2"),
+    MICROLITRE("µL", Dimension.VOLUME, 1e-9, "uL", "µl", "ul"),
+    MILLILITRE("mL", Dimension.VOLUME, 1e-6, "ml"),
+    LITRE("L", Dimension.VOLUME, 1e-3, "l"),
+    CUBIC_METRE("m³", Dimension.VOLUME, 1.0, "m3"),
+    MICROGRAM("µg", Dimension.MASS, 1e-9, "ug"),
+    MILLIGRAM("mg", Dimension.MASS, 1e-6),
+    GRAM("g", Dimension.MASS, 1e-3),
+    KILOGRAM("kg", Dimension.MASS, 1.0),
+    SECOND("s", Dimension.TIME, 1.0, "sec"),
+    MINUTE("min", Dimension.TIME, 60.0),
+    HOUR("h", Dimension.TIME, 3600.0, "hr", "hour", "hours"),
+    DAY("d", Dimension.TIME, 86400.0, "day", "days"),
+    WEEK("wk", Dimension.TIME, 604800.0, "week", "weeks"),
+    YEAR("a", Dimension.TIME, 31557600.0, "year", "years"),
+    CELSIUS("°C", Dimension.TEMPERATURE, 1.0, "C", "degC"),
+    GRAM_PER_SQUARE_METRE("g/m²", Dimension.MASS_PER_AREA, 1e-3, "g/m2", "gsm"),
+    GRAM_PER_SQUARE_CENTIMETRE("g/cm²", Dimension.MASS_PER_AREA, 10.0, "g/cm2"),
+    GRAM_PER_LITRE("g/L", Dimension.MASS_PER_VOLUME, 1.0, "g/l"),
+    MILLIGRAM_PER_LITRE("mg/L", Dimension.MASS_PER_VOLUME, 1e-3, "mg/l"),
+    PERCENT_MASS_BY_VOLUME("% m/v", Dimension.MASS_PER_VOLUME, 10.0, "% w/v"),
+    MILLIGRAM_PER_CUBIC_METRE("mg/m³", Dimension.MASS_PER_VOLUME, 1e-6, "mg/m3"),
+    GRAM_PER_CUBIC_METRE("g/m³", Dimension.MASS_PER_VOLUME, 1e-3, "g/m3"),
+    KILOGRAM_PER_CUBIC_METRE("kg/m³", Dimension.MASS_PER_VOLUME, 1.0, "kg/m3"),
+    MOLE_PER_LITRE("mol/L", Dimension.AMOUNT_PER_VOLUME, 1e3, "mol/l", "M"),
+    MILLIMOLE_PER_LITRE("mmol/L", Dimension.AMOUNT_PER_VOLUME, 1.0, "mmol/l", "mM"),
+    MOLE_PER_KILOGRAM("mol/kg", Dimension.AMOUNT_PER_MASS, 1.0),
+    MILLIMOLE_PER_KILOGRAM("mmol/kg", Dimension.AMOUNT_PER_MASS, 1e-3),
+    GRAM_PER_MOLE("g/mol", Dimension.MASS_PER_AMOUNT, 1e-3),
+    KILOJOULE_PER_MOLE("kJ/mol", Dimension.ENERGY_PER_AMOUNT, 1e3),
+    PERCENT_BY_VOLUME("% v/v", Dimension.VOLUME_FRACTION, 0.01),
+    PERCENT_BY_MASS("% m/m", Dimension.MASS_FRACTION, 0.01, "% w/w"),
+    GRAM_PER_KILOGRAM("g/kg", Dimension.MASS_FRACTION, 1e-3),
+    MILLIGRAM_PER_KILOGRAM("mg/kg", Dimension.MASS_FRACTION, 1e-6),
+    PERCENT("%", Dimension.SHARE, 0.01),
+    PERCENT_HUMIDITY("% RH", Dimension.HUMIDITY, 0.01, "%RH"),
+    GRAM_PER_GRAM("g/g", Dimension.MASS_PER_MASS, 1.0),
+    PPM("ppm", Dimension.PARTS_PER_MILLION, 1e-6),
+    PASCAL("Pa", Dimension.PRESSURE, 1.0),
+    HECTOPASCAL("hPa", Dimension.PRESSURE, 100.0),
+    KILOPASCAL("kPa", Dimension.PRESSURE, 1e3),
+    ATMOSPHERE("atm", Dimension.PRESSURE, 101325.0),
+    MICROSIEMENS_PER_CENTIMETRE("µS/cm", Dimension.CONDUCTIVITY, 1e-4, "uS/cm"),
+    MILLISIEMENS_PER_CENTIMETRE("mS/cm", Dimension.CONDUCTIVITY, 0.1),
+    PER_SECOND("1/s", Dimension.RATE, 1.0, "/s"),
+    PER_MINUTE("1/min", Dimension.RATE, 1.0 / 60.0, "/min"),
+    PER_HOUR("1/h", Dimension.RATE, 1.0 / 3600.0, "/h"),
+    SQUARE_METRE_PER_SECOND("m²/s", Dimension.DIFFUSIVITY, 1.0, "m2/s"),
+    SQUARE_MILLIMETRE_PER_SECOND("mm²/s", Dimension.DIFFUSIVITY, 1e-6, "mm2/s"),
+    PH("pH", Dimension.ACIDITY, 1.0),
+    COUNT("×", Dimension.COUNT, 1.0),
+    NONE("", Dimension.NUMBER, 1.0);
 
     /** The Greek letter and the sign for micro look alike; keyboards write either. */
     private static final char GREEK_MU = 0x3BC;
@@ -93,14 +93,13 @@ public enum Unit {
     }
 
     private final String symbol;
-    // By name, since Dimension names its usual unit: two enums cannot both be loaded first.
-    private final String dimensionName;
+    private final Dimension dimension;
     private final double factor;
     private final List<String> otherSpellings;
 
-    Unit(String symbol, String dimensionName, double factor, String... otherSpellings) {
+    Unit(String symbol, Dimension dimension, double factor, String... otherSpellings) {
         this.symbol = symbol;
-        this.dimensionName = dimensionName;
+        this.dimension = dimension;
         this.factor = factor;
         this.otherSpellings = List.of(otherSpellings);
     }
@@ -112,12 +111,43 @@ public enum Unit {
 
     /** What the unit measures. */
     public Dimension dimension() {
-        return Dimension.valueOf(dimensionName);
+        return dimension;
     }
 
     /** How many coherent SI units one of this unit is; 1 for °C, pH, counts and plain numbers. */
     public double factor() {
         return factor;
+    }
+
+    /** The unit in which the trade usually writes a dimension. */
+    public static Unit usual(Dimension dimension) {
+        return switch (dimension) {
+            case LENGTH -> MILLIMETRE;
+            case AREA -> SQUARE_CENTIMETRE;
+            case VOLUME -> MILLILITRE;
+            case MASS -> GRAM;
+            case TIME -> MINUTE;
+            case TEMPERATURE -> CELSIUS;
+            case MASS_PER_AREA -> GRAM_PER_SQUARE_METRE;
+            case MASS_PER_VOLUME -> GRAM_PER_LITRE;
+            case AMOUNT_PER_VOLUME -> MOLE_PER_LITRE;
+            case AMOUNT_PER_MASS -> MOLE_PER_KILOGRAM;
+            case MASS_PER_AMOUNT -> GRAM_PER_MOLE;
+            case ENERGY_PER_AMOUNT -> KILOJOULE_PER_MOLE;
+            case VOLUME_FRACTION -> PERCENT_BY_VOLUME;
+            case MASS_FRACTION -> PERCENT_BY_MASS;
+            case SHARE -> PERCENT;
+            case HUMIDITY -> PERCENT_HUMIDITY;
+            case MASS_PER_MASS -> GRAM_PER_GRAM;
+            case PARTS_PER_MILLION -> PPM;
+            case PRESSURE -> KILOPASCAL;
+            case CONDUCTIVITY -> MICROSIEMENS_PER_CENTIMETRE;
+            case RATE -> PER_HOUR;
+            case DIFFUSIVITY -> SQUARE_METRE_PER_SECOND;
+            case ACIDITY -> PH;
+            case COUNT -> COUNT;
+            case NUMBER -> NONE;
+        };
     }
 
     /** The unit written this way, if the table has it; letter case matters, since mL and ML differ. */

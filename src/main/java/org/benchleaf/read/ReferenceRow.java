@@ -129,7 +129,7 @@ final class ReferenceRow {
                 }
             }
             refuse(value(name).orElseThrow().place(), name, text, "a quantity with its unit, as in '"
-                    + dimensions[0].usual().symbol() + "'");
+                    + Unit.usual(dimensions[0]).symbol() + "'");
             return Optional.empty();
         });
     }

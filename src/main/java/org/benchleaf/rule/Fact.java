@@ -90,6 +90,6 @@ record Fact(List<String> words, Optional<Quantity> amount, Optional<LocalDate> d
     }
 
     private static Unit usualUnit(Quantity quantity) {
-        return quantity.dimension().usual();
+        return Unit.usual(quantity.dimension());
     }
 }

@@ -3,12 +3,11 @@ package org.benchleaf.rule;
 import java.util.Locale;
 import java.util.Optional;
 import org.benchleaf.message.Message;
-import org.benchleaf.message.MessageId;
 import org.benchleaf.message.Place;
 import org.benchleaf.message.Severity;
 
 /** A message made from a rule; its code is {@code RULE-} and the rule's id in capitals, and as stable as the id. */
-record RuleMessage(String rule, Severity severity, String what, String why, String fix) implements MessageId {
+record RuleMessage(String rule, Severity severity, String what, String why, String fix) implements Message.Id {
 
     private static final String PREFIX = "RULE-";
 
@@ -17,13 +16,17 @@ record RuleMessage(String rule, Severity severity, String what, String why, Stri
         return PREFIX + rule.toUpperCase(Locale.ROOT);
     }
 
-    /** The message with its holes already filled; where a reason would answer it, it says how to record one. */
-    Message told(Place place, Optional<String> step, Speaking.Ground ground, boolean takesReason) {
+    /**
+     * The message with its holes already filled; where a reason would answer it, it says how to record one.
+     *
+     * @param asked whether it asks for a fact, rather than telling what was not kept
+     */
+    Message told(Place place, Optional<String> step, boolean asked, boolean takesReason) {
         if (!takesReason) {
             return new Message(this, place, what, why, fix);
         }
         String record = "{rule: " + rule + step.map(id -> ", step: " + id).orElse("") + ", why: …}";
-        return ground == Speaking.Ground.NOT_KEPT
+        return !asked
                 ? new Message(this, place, what + " This needs a stated reason.", why,
                         fix + " To go on for a reason, add " + record + " under 'reasons:'.")
                 : new Message(this, place, what, why,

@@ -41,6 +41,6 @@ record Speaking(String rule, Rule.Weight weight, boolean forTrainees, Optional<S
     }
 
     Message message() {
-        return new RuleMessage(rule, severity(), what, why, fix).told(place, step, ground, takesReason());
+        return new RuleMessage(rule, severity(), what, why, fix).told(place, step, ground != Ground.NOT_KEPT, takesReason());
     }
 }

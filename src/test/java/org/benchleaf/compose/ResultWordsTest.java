@@ -22,7 +22,7 @@ class ResultWordsTest {
     private static final Place PLACE = Place.file("content/cases/invented/case.md");
 
     private static Sheet sheet() {
-        return new Sheet("cases/x/results.html", "results", "en", DemoSite.made().library(), Map.of());
+        return new Sheet("cases/x/results.html", "results", "en", DemoSite.made().library(), Map.of(), PageMakers.NAMES);
     }
 
     private static Result.Readings readings(Unit unit, List<String> places, List<Double> before, List<Double> after) {

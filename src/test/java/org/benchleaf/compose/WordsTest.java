@@ -63,8 +63,8 @@ class WordsTest {
         Words english = Words.in("en");
         assertThat(StepKind.values()).allSatisfy(kind ->
                 assertThat(english.has("step-kind." + kind.word().replace(' ', '-'))).as(kind.word()).isTrue());
-        assertThat(PageMakers.CASE).allSatisfy(page -> assertThat(english.has("case-page." + page.kind())).isTrue());
-        assertThat(PageMakers.SITE).allSatisfy(page -> assertThat(english.has("way." + page.kind())).isTrue());
+        assertThat(PageMakers.CASE).allSatisfy(page -> assertThat(english.has("case-page." + page.name().kind())).isTrue());
+        assertThat(PageMakers.SITE).allSatisfy(page -> assertThat(english.has("way." + page.name().kind())).isTrue());
         assertThat(Facets.values()).allSatisfy(facet -> {
             assertThat(english.has("browse.by-" + facet.word())).isTrue();
             assertThat(english.has("browse.all-" + facet.word())).isTrue();

@@ -1,6 +1,5 @@
 package org.benchleaf.demo;
 
-import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.util.ArrayList;
 import java.util.List;

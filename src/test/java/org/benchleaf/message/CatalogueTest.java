@@ -16,7 +16,7 @@ class CatalogueTest {
 
     @ParameterizedTest
     @MethodSource("org.benchleaf.message.Catalogue#all")
-    void a_message_has_a_code_and_says_what_why_and_what_to_do(MessageId id) {
+    void a_message_has_a_code_and_says_what_why_and_what_to_do(Message.Id id) {
         assertThat(id.code()).matches("[A-Z]+-\\d{3}");
         assertThat(id.what()).isNotBlank();
         assertThat(id.why()).isNotBlank();
@@ -26,7 +26,7 @@ class CatalogueTest {
 
     @ParameterizedTest
     @MethodSource("org.benchleaf.message.Catalogue#all")
-    void a_message_never_promises_that_something_is_safe(MessageId id) {
+    void a_message_never_promises_that_something_is_safe(Message.Id id) {
         assertThat(id.what() + " " + id.why() + " " + id.fix()).doesNotContainPattern("(?i)\\bsafe\\b");
     }
 
@@ -34,16 +34,16 @@ class CatalogueTest {
     void every_list_of_messages_is_in_the_catalogue() {
         List<String> lists = new ClassFileImporter().withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
                 .importPackages("org.benchleaf").stream()
-                .filter(type -> type.isEnum() && type.isAssignableTo(MessageId.class)).map(JavaClass::getName).toList();
+                .filter(type -> type.isEnum() && type.isAssignableTo(Message.Id.class)).map(JavaClass::getName).toList();
         assertThat(Catalogue.all().stream().map(id -> id.getClass().getName()).distinct())
                 .containsExactlyInAnyOrderElementsOf(lists);
     }
 
     @Test
     void no_two_messages_share_a_code_or_say_the_same() {
-        Map<String, MessageId> codes = new HashMap<>();
-        Map<String, MessageId> words = new HashMap<>();
-        for (MessageId id : Catalogue.all()) {
+        Map<String, Message.Id> codes = new HashMap<>();
+        Map<String, Message.Id> words = new HashMap<>();
+        for (Message.Id id : Catalogue.all()) {
             assertThat(codes.put(id.code(), id)).as(id.code()).isNull();
             assertThat(words.put(id.what() + id.fix(), id)).as(id.what()).isNull();
         }

@@ -146,7 +146,7 @@ class QuantityReaderTest {
     @ParameterizedTest
     @EnumSource(Dimension.class)
     void what_lies_beyond_the_limits_of_its_kind_is_no_quantity(Dimension dimension) {
-        String unit = dimension == Dimension.COUNT ? "" : " " + dimension.usual().symbol();
+        String unit = dimension == Dimension.COUNT ? "" : " " + Unit.usual(dimension).symbol();
         String pattern = dimension == Dimension.ACIDITY ? "pH #" : "#" + unit;
         for (double limit : new double[] {dimension.least(), dimension.most(), -dimension.most(), 0}) {
             assertThat(QuantityReader.read(pattern.replace("#", String.valueOf(limit)), dimension).slip()).as("%s", limit).isEmpty();

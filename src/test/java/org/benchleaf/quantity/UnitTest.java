@@ -135,7 +135,7 @@ class UnitTest {
     @Test
     void every_dimension_has_a_usual_unit_of_its_own_kind_and_words() {
         for (Dimension dimension : Dimension.values()) {
-            assertThat(dimension.usual().dimension()).isEqualTo(dimension);
+            assertThat(Unit.usual(dimension).dimension()).isEqualTo(dimension);
             assertThat(dimension.words()).isNotBlank();
         }
     }

@@ -1,17 +1,19 @@
-package org.benchleaf.check;
+package org.benchleaf.message;
 
 import java.util.Collection;
+import java.util.Comparator;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
-/** Finds the word that was probably meant. */
-final class Nearest {
+/** Finds the words that a mistyped one may have been meant for. */
+public final class Nearest {
 
     private Nearest() {
     }
 
     /** The known word with the fewest slips of the finger between it and the written one, if it is near enough. */
-    static Optional<String> to(String written, Collection<String> known) {
+    public static Optional<String> to(String written, Collection<String> known) {
         String best = "";
         int fewest = Integer.MAX_VALUE;
         for (String candidate : known.stream().sorted().toList()) {
@@ -24,13 +26,23 @@ final class Nearest {
         return fewest <= Math.max(1, written.length() / 3) ? Optional.of(best) : Optional.empty();
     }
 
+    /** Up to three known words that are near the written one or hold it, the nearest first. */
+    public static List<String> several(String written, Collection<String> known) {
+        int most = Math.max(2, written.length() / 3);
+        return known.stream().filter(word -> slips(plain(written), plain(word)) <= most
+                        || word.contains(written) && written.length() > 3)
+                .sorted(Comparator.comparingInt((String word) -> slips(plain(written), plain(word)))
+                        .thenComparing(Comparator.naturalOrder()))
+                .limit(3).toList();
+    }
+
     /** Case, hyphens and underscores are not slips that tell two words apart. */
     private static String plain(String word) {
         return word.toLowerCase(Locale.ROOT).replace('-', ' ').replace('_', ' ');
     }
 
     /** Letters left out, put in, put wrong, or swapped with their neighbour (optimal string alignment). */
-    static int slips(String a, String b) {
+    private static int slips(String a, String b) {
         int[][] d = new int[a.length() + 1][b.length() + 1];
         for (int i = 0; i <= a.length(); i++) {
             d[i][0] = i;

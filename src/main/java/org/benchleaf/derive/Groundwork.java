@@ -1,0 +1,86 @@
+package org.benchleaf.derive;
+
+import java.time.Duration;
+import java.time.LocalDateTime;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.benchleaf.message.Messages;
+import org.benchleaf.model.Library;
+import org.benchleaf.model.Step;
+import org.benchleaf.model.TreatmentCase;
+import org.benchleaf.quantity.Quantity;
+import org.benchleaf.quantity.Unit;
+
+/**
+ * What is worked out of steps before their days and their results: quantities, lengths and preparations.
+ *
+ * @param preparations users before what they use
+ */
+record Groundwork(Bench bench, TimelineMaker maker, Preparations planner, List<Preparation> preparations) {
+
+    /** Puts the figures of a timeline among the others. */
+    void tell(Timeline timeline, List<Step> steps) {
+        List<Figure.Given> critical = timeline.steps().stream().filter(Timeline.TimedStep::critical)
+                .map(step -> Ledger.given(step.step(), "step on the longest path", step.takes(), Job.CASE_FILE)).toList();
+        List<Figure.Given> hands = timeline.steps().stream()
+                .map(step -> Ledger.given(step.step(), "hands-on time", step.handsOn(), Job.CASE_FILE)).toList();
+        Ledger ledger = bench.ledger();
+        ledger.put(FigureKey.ofTimeline("total"), "from the first start to the last end, without nights and days off",
+                hoursOf(timeline.total()), "critical-path", critical);
+        ledger.put(FigureKey.ofTimeline("hands-on"), "time that needs a person", hoursOf(timeline.handsOn()), "sum", hands);
+        int people = steps.stream().mapToInt(Step::people).max().orElse(1);
+        ledger.put(FigureKey.ofTimeline("people"), "people needed at once", Quantity.count(people), "largest",
+                steps.stream().map(step -> Ledger.given(step.id(), "people", Quantity.count(step.people()),
+                        Job.CASE_FILE)).toList());
+    }
+
+    private static Quantity hoursOf(Quantity time) {
+        return time.highIn(Unit.HOUR) >= 2 ? time.to(Unit.HOUR) : time;
+    }
+
+    /** The preparations in the order in which they are begun. */
+    List<Preparation> inOrder(Timeline timeline) {
+        Map<String, Double> starts = new HashMap<>();
+        timeline.steps().forEach(step -> starts.put(step.step(), step.start().lowIn(Unit.MINUTE)));
+        Optional<LocalDateTime> origin = timeline.days().stream().map(Timeline.ClockedStep::earliestStart)
+                .min(Comparator.naturalOrder());
+        origin.ifPresent(zero -> timeline.days().forEach(day -> starts.put(day.step(),
+                (double) Duration.between(zero, day.earliestStart()).toMinutes())));
+        return Preparations.inOrderOfBeginning(preparations, planner.begins(preparations, starts));
+    }
+
+    /** Does it for the cases and classes of one studio; keeps nothing of any. */
+    static final class Maker {
+
+        private final Library library;
+        private final Calculations calculations;
+        private final WorkHours hours;
+        private final VesselTolerances tolerances;
+
+        Maker(Library library) {
+            this.library = library;
+            this.calculations = new Calculations(library.formulary());
+            this.hours = WorkHours.of(library.studio());
+            this.tolerances = StandardVessels.of(library.formulary().table("glassware"));
+        }
+
+        Groundwork make(TreatmentCase source, List<Step> steps, Scale scale, Messages messages) {
+            Bench bench = bench(source, scale, messages);
+            TimelineMaker maker = new TimelineMaker(steps, hours, messages);
+            steps.forEach(step -> new PartFigures(bench, step).work());
+            Preparations planner = new Preparations(bench, maker.lengths());
+            List<Preparation> preparations = planner.make();
+            Totals.work(bench);
+            return new Groundwork(bench, maker, planner, preparations);
+        }
+
+        /** An empty bench. */
+        Bench bench(TreatmentCase source, Scale scale, Messages messages) {
+            return new Bench(source, library, scale, new Ledger(calculations, library.methods(), messages), new Uses(),
+                    tolerances, messages);
+        }
+    }
+}

@@ -1,0 +1,19 @@
+package org.benchleaf.derive;
+
+import java.util.Optional;
+
+/**
+ * One thing to measure out.
+ *
+ * @param of id of the material or solution
+ * @param figure the amount for one batch
+ * @param from where it is added by a meter's reading rather than measured out, the least that it may take; the amount
+ *     is then the most
+ */
+record Ingredient(String of, Figure figure, Optional<Figure> from) {
+
+    /** What is measured out. */
+    Ingredient(String of, Figure figure) {
+        this(of, figure, Optional.empty());
+    }
+}
