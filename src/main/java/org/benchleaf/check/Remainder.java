@@ -12,7 +12,6 @@ import org.benchleaf.message.ClaimMessages;
 import org.benchleaf.message.FigureMessages;
 import org.benchleaf.message.HazardMessages;
 import org.benchleaf.message.Message;
-import org.benchleaf.message.MessageId;
 import org.benchleaf.message.Messages;
 import org.benchleaf.message.Place;
 import org.benchleaf.message.RuleMessages;
@@ -114,7 +113,7 @@ public final class Remainder {
     }
 
     /** Whether a reason is needed cannot be told while not every rule is asked. */
-    private static boolean isAboutReasons(MessageId id) {
+    private static boolean isAboutReasons(Message.Id id) {
         return Set.of(RuleMessages.REASON_NOT_NEEDED, RuleMessages.REASON_FOR_UNKNOWN_RULE, RuleMessages.REASON_FOR_STOP)
                 .contains(id);
     }

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.benchleaf.derive.Figure;
+import org.benchleaf.derive.Origin;
 import org.benchleaf.derive.Outcome;
 import org.benchleaf.model.Formulary;
 import org.benchleaf.model.Method;
@@ -69,7 +70,7 @@ final class CalculationText {
                 .append("\nInputs:\n");
         for (Figure.Given given : worked.givens()) {
             text.append("  ").append(given.key()).append(" = ").append(given.text())
-                    .append(given.from().equals("given") ? "" : "   (" + given.from() + ")").append('\n');
+                    .append(given.from() == Origin.Place.GIVEN ? "" : "   (" + given.from().text() + ")").append('\n');
         }
         text.append("Sources:\n");
         method.sources().forEach(key -> text.append("  ").append(citation(key)).append('\n'));
@@ -132,7 +133,7 @@ final class CalculationText {
         entry.put("key", given.key());
         entry.put("label", given.label());
         entry.put("value", given.text());
-        entry.put("from", given.from());
+        entry.put("from", given.from().text());
         return entry;
     }
 

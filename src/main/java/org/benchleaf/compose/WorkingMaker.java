@@ -3,6 +3,7 @@ package org.benchleaf.compose;
 import java.util.List;
 import java.util.Optional;
 import org.benchleaf.derive.Figure;
+import org.benchleaf.derive.Origin;
 import org.benchleaf.model.Method;
 import org.benchleaf.quantity.Quantity;
 
@@ -44,9 +45,10 @@ final class WorkingMaker {
     }
 
     private Working.Given given(Figure.Given given) {
-        Optional<Figure> other = sheet.figure(given.from());
+        Optional<Figure> other = given.from() instanceof Origin.OfFigure figure ? sheet.figure(figure.key().id())
+                : Optional.empty();
         return new Working.Given(given.label(), told(given),
-                other.map(WorkingMaker::named).orElseGet(() -> sheet.words().term("given", given.from())),
+                other.map(WorkingMaker::named).orElseGet(() -> sheet.words().term("given", given.from().text())),
                 other.filter(figure -> sheet.shows(figure.id())).map(figure -> "#" + Paths.working(figure.id())));
     }
 
@@ -74,7 +76,7 @@ final class WorkingMaker {
         NumberText numbers = sheet.numbers();
         Words words = sheet.words();
         return switch (value.spread()) {
-            case NONE -> words.say(hasOwnEnds(figure) ? "spread.own" : "spread.none");
+            case NONE -> words.say(hasOwnEnds(figure) ? "spread.own" : exactInputs(figure) ? "spread.none" : "spread.same");
             case RESOLUTION -> words.say("spread.resolution",
                     "half", numbers.amount(Quantity.of(value.halfWidth(), value.unit())).text());
             case RANGE -> words.say("spread.range",
@@ -83,6 +85,12 @@ final class WorkingMaker {
             case TOLERANCE -> words.say("spread.tolerance",
                     "half", numbers.amount(Quantity.of(value.halfWidth(), value.unit())).text());
         };
+    }
+
+    /** Whether all that went in is exact; a count may be exact though what it was counted from is not. */
+    private static boolean exactInputs(Figure figure) {
+        return figure.inputs().stream().flatMap(given -> given.values().stream())
+                .allMatch(value -> value.spread() == Quantity.Spread.NONE);
     }
 
     private boolean hasOwnEnds(Figure figure) {

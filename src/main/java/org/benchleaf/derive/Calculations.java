@@ -20,10 +20,10 @@ import org.benchleaf.science.OutsideRange;
  */
 public final class Calculations {
 
-    /** The words by which an input's own usual value is told from what someone gave. */
-    public static final String USUAL = "usual value";
-    /** The words for an input that was written with the calculation itself. */
-    public static final String GIVEN = "given";
+    /** Where an input's own usual value comes from. */
+    public static final Origin USUAL = Origin.Place.USUAL;
+    /** Where an input comes from that was written with the calculation itself. */
+    public static final Origin GIVEN = Origin.Place.GIVEN;
 
     private final Formulary formulary;
     private final Map<String, Method> methods = new LinkedHashMap<>();

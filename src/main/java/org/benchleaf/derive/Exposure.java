@@ -89,7 +89,7 @@ final class Exposure {
         return List.copyOf(made.keySet());
     }
 
-    private Job job(Step step, Part part, Composition.Spirit spirit, Quantity amount, Quantity space, String from) {
+    private Job job(Step step, Part part, Composition.Spirit spirit, Quantity amount, Quantity space, Origin from) {
         return new Job("vapour", step.place()).word("liquid", "ethanol", Job.CASE_FILE)
                 .given("strength", spirit.strength().to(Unit.PERCENT_BY_VOLUME), Job.CASE_FILE)
                 .given("volume", amount, Job.CASE_FILE).given("room", space, from)

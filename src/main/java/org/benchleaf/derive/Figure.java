@@ -35,10 +35,9 @@ public record Figure(FigureKey key, String label, Quantity value, String method,
      * @param label what it is, in words
      * @param values the quantities; several for a list of readings, none for a word
      * @param text the value as it reads, unit included
-     * @param from where it comes from: {@code case file}, {@code studio}, {@code usual value}, or the id of another
-     *     figure, which makes the figures of a case a graph
+     * @param from where it comes from
      */
-    public record Given(String key, String label, List<Quantity> values, String text, String from) {
+    public record Given(String key, String label, List<Quantity> values, String text, Origin from) {
 
         public Given {
             values = List.copyOf(values);

@@ -89,7 +89,7 @@ public final class FigureTable {
             json.writeStringField("key", given.key());
             json.writeStringField("label", given.label());
             json.writeStringField("value", given.text());
-            json.writeStringField("from", given.from());
+            json.writeStringField("from", given.from().text());
             json.writeEndObject();
         }
         json.writeEndArray();
@@ -154,7 +154,7 @@ public final class FigureTable {
         }
         for (Figure.Given given : figure.inputs()) {
             text.append("      ").append(given.label()).append(": ").append(given.text())
-                    .append(" (").append(given.from()).append(")\n");
+                    .append(" (").append(given.from().text()).append(")\n");
         }
         for (String source : figure.sources()) {
             text.append("      source: ").append(source(source)).append('\n');

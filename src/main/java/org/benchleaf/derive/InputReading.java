@@ -32,7 +32,7 @@ final class InputReading {
      *
      * @throws NotAllowed if it cannot be read or lies outside the range
      */
-    Inputs.Entry read(String text, String from) {
+    Inputs.Entry read(String text, Origin from) {
         if (input.dimensions().isEmpty()) {
             return new Inputs.Entry(List.of(), word(text), text.strip(), from);
         }

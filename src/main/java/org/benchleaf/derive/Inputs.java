@@ -28,9 +28,9 @@ public final class Inputs {
      * @param from where it comes from, as in {@link Figure.Given}
      * @param each the quantities one by one where each comes from elsewhere; else empty
      */
-    record Entry(List<Quantity> values, String word, String text, String from, List<Figure.Given> each) {
+    record Entry(List<Quantity> values, String word, String text, Origin from, List<Figure.Given> each) {
 
-        Entry(List<Quantity> values, String word, String text, String from) {
+        Entry(List<Quantity> values, String word, String text, Origin from) {
             this(values, word, text, from, List.of());
         }
 
@@ -50,28 +50,28 @@ public final class Inputs {
     }
 
     /** These inputs and one quantity more, from where it is said. */
-    public Inputs with(String key, Quantity value, String from) {
+    public Inputs with(String key, Quantity value, Origin from) {
         return with(key, List.of(value), from);
     }
 
     /** These inputs and one quantity more, if there is one. */
-    public Inputs with(String key, Optional<Quantity> value, String from) {
+    public Inputs with(String key, Optional<Quantity> value, Origin from) {
         return value.map(quantity -> with(key, quantity, from)).orElse(this);
     }
 
     /** These inputs and a list of quantities. */
-    public Inputs with(String key, List<Quantity> values, String from) {
+    public Inputs with(String key, List<Quantity> values, Origin from) {
         return with(key, new Entry(List.copyOf(values), "", Written.of(values), from));
     }
 
     /** These inputs and a list of which each quantity has a label and a place of its own. */
     Inputs withEach(String key, List<Figure.Given> each) {
         List<Quantity> values = each.stream().flatMap(given -> given.values().stream()).toList();
-        return with(key, new Entry(values, "", Written.of(values), "", List.copyOf(each)));
+        return with(key, new Entry(values, "", Written.of(values), each.get(0).from(), List.copyOf(each)));
     }
 
     /** These inputs and a word. */
-    public Inputs withWord(String key, String word, String from) {
+    public Inputs withWord(String key, String word, Origin from) {
         return with(key, new Entry(List.of(), word, word, from));
     }
 

@@ -10,10 +10,10 @@ import org.benchleaf.quantity.Quantity;
 /** One calculation to be done for a case: what goes in, where each input comes from, and which figures come out. */
 final class Job {
 
-    static final String CASE_FILE = "case file";
-    static final String STUDIO = "studio";
-    static final String MATERIAL = "material";
-    static final String USUAL = Calculations.USUAL;
+    static final Origin CASE_FILE = Origin.Place.CASE_FILE;
+    static final Origin STUDIO = Origin.Place.STUDIO;
+    static final Origin MATERIAL = Origin.Place.MATERIAL;
+    static final Origin USUAL = Calculations.USUAL;
 
     /** One figure to be made of an output; labelled as the method labels it if no label is given. */
     record Output(String key, FigureKey figure, Optional<String> label) {
@@ -36,12 +36,12 @@ final class Job {
         this.place = place;
     }
 
-    Job given(String key, Quantity value, String from) {
+    Job given(String key, Quantity value, Origin from) {
         inputs = inputs.with(key, value, from);
         return this;
     }
 
-    Job given(String key, List<Quantity> values, String from) {
+    Job given(String key, List<Quantity> values, Origin from) {
         inputs = inputs.with(key, values, from);
         return this;
     }
@@ -52,7 +52,7 @@ final class Job {
         return this;
     }
 
-    Job word(String key, String word, String from) {
+    Job word(String key, String word, Origin from) {
         inputs = inputs.withWord(key, word, from);
         return this;
     }
@@ -60,23 +60,23 @@ final class Job {
     /** A constant goes in, and its sources are cited. */
     Job given(String key, Constant constant) {
         sources.addAll(constant.sources());
-        return given(key, constant.value(), USUAL);
+        return given(key, constant.value(), new Origin.OfConstant(constant.name()));
     }
 
     /** What the file states, else the constant. */
-    Job given(String key, Optional<Quantity> written, String from, Constant otherwise) {
+    Job given(String key, Optional<Quantity> written, Origin from, Constant otherwise) {
         return written.map(value -> given(key, value, from)).orElseGet(() -> given(key, otherwise));
     }
 
     /** What the file states, else the usual value of the calculation itself. */
-    Job given(String key, Optional<Quantity> written, String from) {
+    Job given(String key, Optional<Quantity> written, Origin from) {
         written.ifPresent(value -> given(key, value, from));
         return this;
     }
 
     /** The value of another figure goes in. */
     Job given(String key, Figure figure) {
-        return given(key, figure.value(), figure.id());
+        return given(key, figure.value(), new Origin.OfFigure(figure.key()));
     }
 
     Job gives(String output, FigureKey figure) {

@@ -122,12 +122,12 @@ final class Ledger {
         return figure;
     }
 
-    static Figure.Given given(String key, String label, Quantity value, String from) {
+    static Figure.Given given(String key, String label, Quantity value, Origin from) {
         return new Figure.Given(key, label, List.of(value), Reading.of(value), from);
     }
 
     static Figure.Given given(Figure figure) {
         return new Figure.Given(figure.id(), figure.label(), List.of(figure.value()), Reading.of(figure.value()),
-                figure.id());
+                new Origin.OfFigure(figure.key()));
     }
 }

@@ -95,7 +95,7 @@ final class MixtureFigures {
     }
 
     /** Where the strength of a stock comes from. */
-    String origin(String from) {
+    Origin origin(String from) {
         return bench.source().solution(from).isPresent() ? Job.CASE_FILE : Job.MATERIAL;
     }
 
@@ -107,7 +107,7 @@ final class MixtureFigures {
         Job job = new Job("mixture", solution.place()).source(solution.source())
                 .given("shares", recipe.shares().stream().map(Recipe.Share::strength).toList(), Job.CASE_FILE)
                 .given("stocks", stocks, origin(recipe.shares().get(which).from()))
-                .given("total", byMass ? batch.value().to(Unit.GRAM) : batch.value().to(Unit.MILLILITRE), batch.id())
+                .given("total", byMass ? batch.value().to(Unit.GRAM) : batch.value().to(Unit.MILLILITRE), new Origin.OfFigure(batch.key()))
                 .given("part", Quantity.number(which + 1), Job.CASE_FILE).gives(output, key, called(of));
         if (density.value().isEmpty()) {
             job.note((byMass ? "Its volume" : "Its mass") + " cannot be worked out, because " + density.why() + ".");
@@ -115,7 +115,7 @@ final class MixtureFigures {
         Optional<Figure> figure = Optional.ofNullable(bench.ledger().work(job).get(key.id()));
         figure.ifPresent(amount -> density.value().ifPresent(known -> bench.ledger().work(
                 new Job("mass-and-volume", solution.place()).source(density.source()).given("amount", amount)
-                        .given("density", known.asRead(), "table of substances").gives(byMass ? "volume" : "mass",
+                        .given("density", known.asRead(), Origin.Place.SUBSTANCES).gives(byMass ? "volume" : "mass",
                                 key(byMass ? "volume" : "mass", name), called(of)))));
         return figure.map(amount -> new Ingredient(of, amount));
     }

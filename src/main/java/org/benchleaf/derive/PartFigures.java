@@ -69,11 +69,11 @@ final class PartFigures implements Part.Kinds<Map<String, Figure>> {
         return made;
     }
 
-    private Job bathJob(Part.Bath part, Quantity height, Quantity width, String from, int trays) {
+    private Job bathJob(Part.Bath part, Quantity height, Quantity width, Origin from, int trays) {
         return new Job("bath", step.place()).given("height", height, from).given("width", width, from)
                 .given("depth", part.depth(), Job.CASE_FILE)
                 .given("baths", Quantity.count(part.baths()), Job.CASE_FILE)
-                .given("sheets", Quantity.count(trays), bench.scale().isOne() ? Job.USUAL : "number of sheets");
+                .given("sheets", Quantity.count(trays), bench.scale().isOne() ? Job.USUAL : Origin.Place.SHEETS);
     }
 
     /** The smallest tray in which the sheet lies with its margin, lengthwise or turned. */
@@ -124,9 +124,9 @@ final class PartFigures implements Part.Kinds<Map<String, Figure>> {
     }
 
     private Map<String, Figure> left(Part.Bath part, Figure volume, Figure held) {
-        Quantity water = bench.ledger().value("mass-and-volume", Inputs.none().with("amount", held.value(), held.id())
+        Quantity water = bench.ledger().value("mass-and-volume", Inputs.none().with("amount", held.value(), new Origin.OfFigure(held.key()))
                 .with("density", bench.waterDensity(), Job.USUAL), "volume").orElseThrow();
-        return bench.ledger().work(new Job("rinsing", step.place()).given("held", water, held.id())
+        return bench.ledger().work(new Job("rinsing", step.place()).given("held", water, new Origin.OfFigure(held.key()))
                 .given("bath", volume).given("baths", Quantity.count(part.baths()), Job.CASE_FILE)
                 .note("Ideal rinsing only: a real sheet keeps far more, a heavily sized one for hours.")
                 .note("The sheet is taken to be fully wet at " + Reading.of(bench.constant("wet-solids").value()) + " solids.")
@@ -218,7 +218,7 @@ final class PartFigures implements Part.Kinds<Map<String, Figure>> {
     /** Both faces must be covered, however little water there is. */
     private Map<String, Figure> laidOut(Part.Blotters part, Figure filled, Material blotter) {
         boolean whole = blotter.height().isPresent() && blotter.width().isPresent();
-        String from = whole ? Job.MATERIAL : Job.CASE_FILE;
+        Origin from = whole ? Job.MATERIAL : Job.CASE_FILE;
         Map<String, Figure> made = new LinkedHashMap<>();
         bench.ledger().one(new Job("covering", step.place()).given("height", bench.height(), Job.CASE_FILE)
                 .given("width", bench.width(), Job.CASE_FILE)
@@ -253,7 +253,7 @@ final class PartFigures implements Part.Kinds<Map<String, Figure>> {
 
     private Optional<Figure> blotterMass(Part.Blotters part, Material blotter) {
         boolean whole = blotter.height().isPresent() && blotter.width().isPresent();
-        String from = whole ? Job.MATERIAL : Job.CASE_FILE;
+        Origin from = whole ? Job.MATERIAL : Job.CASE_FILE;
         return bench.ledger().one(new Job("sheet-mass", step.place())
                 .given("grammage", blotter.grammage().orElseThrow(), Job.MATERIAL)
                 .given("height", whole ? blotter.height().get() : bench.height(), from)

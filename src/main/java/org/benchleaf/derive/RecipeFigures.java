@@ -76,7 +76,7 @@ final class RecipeFigures implements Recipe.Kinds<List<Ingredient>> {
 
     private List<Ingredient> ofEthanol(Recipe.Share share, String rest, Quantity stock) {
         Map<String, Figure> made = bench.ledger().work(job("ethanol-mixture")
-                .given("strength", share.strength(), Job.CASE_FILE).given("volume", volume(), batch.id())
+                .given("strength", share.strength(), Job.CASE_FILE).given("volume", volume(), new Origin.OfFigure(batch.key()))
                 .given("stock", stock, mixtures.origin(share.from()))
                 .gives("stock-volume", key("stock-volume")).gives("water-volume", key("water-volume"))
                 .gives("stock-mass", key("stock-mass")).gives("water-mass", key("water-mass"))
@@ -97,7 +97,7 @@ final class RecipeFigures implements Recipe.Kinds<List<Ingredient>> {
             return List.of();
         }
         Map<String, Figure> made = bench.ledger().work(job("dilution").given("stock", stock.get(), mixtures.origin(from))
-                .given("strength", strength, Job.CASE_FILE).given("volume", volume(), batch.id())
+                .given("strength", strength, Job.CASE_FILE).given("volume", volume(), new Origin.OfFigure(batch.key()))
                 .note("Make up to the whole volume: volumes of two liquids need not add up.")
                 .gives("stock-volume", key("stock-volume")).gives("diluent-volume", key("diluent-volume")));
         return named(made, from, "stock-volume", rest, "diluent-volume");
@@ -108,9 +108,9 @@ final class RecipeFigures implements Recipe.Kinds<List<Ingredient>> {
         boolean byMass = recipe.strength().dimension() == Dimension.MASS_FRACTION;
         Job job = job("dissolving").given("strength", recipe.strength(), Job.CASE_FILE);
         if (byMass) {
-            job.given("mass", batch.value().to(Unit.GRAM), batch.id()).gives("solvent-mass", key("solvent-mass"));
+            job.given("mass", batch.value().to(Unit.GRAM), new Origin.OfFigure(batch.key())).gives("solvent-mass", key("solvent-mass"));
         } else {
-            job.given("volume", volume(), batch.id());
+            job.given("volume", volume(), new Origin.OfFigure(batch.key()));
         }
         if (recipe.strength().dimension() == Dimension.AMOUNT_PER_VOLUME) {
             Optional<Quantity> molarMass = bench.material(recipe.solid()).flatMap(Material::substance)
@@ -120,7 +120,7 @@ final class RecipeFigures implements Recipe.Kinds<List<Ingredient>> {
                         "'substance:' in the materials, naming a row of the table of substances", solution.place());
                 return List.of();
             }
-            job.given("molar-mass", molarMass.get().asRead(), "table of substances");
+            job.given("molar-mass", molarMass.get().asRead(), Origin.Place.SUBSTANCES);
         }
         Map<String, Figure> made = bench.ledger().work(job.gives("mass", key("mass"), "solid to weigh out"));
         if (made.isEmpty() || byMass) {
@@ -144,7 +144,7 @@ final class RecipeFigures implements Recipe.Kinds<List<Ingredient>> {
         }
         Quantity oneIn = recipe.oneIn().get();
         Map<String, Figure> made = bench.ledger().work(job("one-in").given("one-in", oneIn, Job.CASE_FILE)
-                .given("volume", volume(), batch.id()).gives("stock-volume", key("stock-volume"), "stock to measure out")
+                .given("volume", volume(), new Origin.OfFigure(batch.key())).gives("stock-volume", key("stock-volume"), "stock to measure out")
                 .gives("diluent-volume", key("diluent-volume"), "liquid to add"));
         if (isLimeWater(recipe.stock())) {
             bench.ledger().work(job("lime-dilution").given("one-in", oneIn, Job.CASE_FILE)
@@ -179,7 +179,7 @@ final class RecipeFigures implements Recipe.Kinds<List<Ingredient>> {
                 .gives("ph", key("ph"), "pH when fresh and saturated").gives("calcium", key("calcium")));
         Optional<Figure> strength = Optional.ofNullable(made.get(id("strength")));
         Optional<Figure> dissolved = strength.flatMap(one -> Optional.ofNullable(bench.ledger()
-                .work(job("dissolving").given("strength", one).given("volume", volume(), batch.id())
+                .work(job("dissolving").given("strength", one).given("volume", volume(), new Origin.OfFigure(batch.key()))
                         .gives("mass", key("dissolves"), "solid that dissolves")).get(id("dissolves"))));
         if (dissolved.isEmpty()) {
             return ingredients(new Ingredient(recipe.in(), liquid));
@@ -212,7 +212,7 @@ final class RecipeFigures implements Recipe.Kinds<List<Ingredient>> {
     }
 
     private Optional<Figure> dose(Recipe.Adjust recipe, Optional<Constant> carbonDioxide, String name, String label) {
-        Job job = job("lime-dose").given("ph", recipe.to(), Job.CASE_FILE).given("volume", volume(), batch.id())
+        Job job = job("lime-dose").given("ph", recipe.to(), Job.CASE_FILE).given("volume", volume(), new Origin.OfFigure(batch.key()))
                 .note("A starting point, not a prescription: add it drop by drop, measure and record.")
                 .gives("stock-volume", key(name), label);
         carbonDioxide.ifPresent(air -> job.given("carbon-dioxide", air));
@@ -261,6 +261,6 @@ final class RecipeFigures implements Recipe.Kinds<List<Ingredient>> {
 
     private Job parts(Recipe.Parts recipe, Quantity total) {
         return job("parts").given("parts", recipe.portions().stream().map(one -> Quantity.number(one.parts())).toList(),
-                Job.CASE_FILE).given("total", total, batch.id());
+                Job.CASE_FILE).given("total", total, new Origin.OfFigure(batch.key()));
     }
 }

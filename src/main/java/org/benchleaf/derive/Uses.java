@@ -9,8 +9,6 @@ import org.benchleaf.quantity.Quantity;
 /** What the steps and the recipes of a case use up: the edges of the graph from print size to powder. */
 final class Uses {
 
-    private static final String SHEETS = "number of sheets";
-
     /**
      * One use.
      *
@@ -28,7 +26,7 @@ final class Uses {
     static Job sum(List<Use> uses, Place place) {
         Job job = new Job("sum", place).each("amounts", uses.stream().map(use -> Ledger.given(use.figure())).toList());
         return uses.stream().allMatch(use -> use.times() == 1) ? job : job.given("times",
-                uses.stream().map(use -> Quantity.number(use.times())).toList(), SHEETS);
+                uses.stream().map(use -> Quantity.number(use.times())).toList(), Origin.Place.SHEETS);
     }
 
     private final List<Use> list = new ArrayList<>();

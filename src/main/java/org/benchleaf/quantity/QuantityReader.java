@@ -28,8 +28,6 @@ public final class QuantityReader {
             "(" + NUMBER + ")\\s*(" + UNIT_TEXT + ")??\\s*(?:\\bto\\b|–)\\s*(" + NUMBER + ")\\s*(" + UNIT_TEXT + ")?");
     private static final Pattern TOLERANCE = Pattern.compile(
             "(" + NUMBER + ")\\s*(" + UNIT_TEXT + ")??\\s*±\\s*(" + NUMBER + ")\\s*(" + UNIT_TEXT + ")?");
-    /** A digit above 0 before the exponent. */
-    private static final Pattern SOME = Pattern.compile("[^eE1-9]*+[1-9]");
     private static final Pattern SPACES = Pattern.compile("\\s+");
     private static final Pattern PH = Pattern.compile("pH\\s+(.+)");
     private static final Pattern COMMA = Pattern.compile("\\d,\\d");
@@ -242,6 +240,11 @@ public final class QuantityReader {
     /** What is too small for a double is still not nothing. */
     private static double number(String digits) {
         double number = Double.parseDouble(digits);
-        return number == 0 && SOME.matcher(digits).lookingAt() ? Double.MIN_VALUE : number;
+        return number == 0 && isSome(digits) ? Double.MIN_VALUE : number;
+    }
+
+    /** Whether a digit above 0 stands before the exponent. */
+    private static boolean isSome(String digits) {
+        return digits.chars().takeWhile(sign -> sign != 'e' && sign != 'E').anyMatch(sign -> sign >= '1' && sign <= '9');
     }
 }

@@ -9,6 +9,7 @@ import java.util.Optional;
 import org.benchleaf.DemoSite;
 import org.benchleaf.derive.Figure;
 import org.benchleaf.derive.FigureKey;
+import org.benchleaf.derive.Origin;
 import org.benchleaf.derive.WorkedResult;
 import org.benchleaf.message.Place;
 import org.benchleaf.model.Result;
@@ -32,7 +33,7 @@ class ResultWordsTest {
 
     private static Figure figure(String name, Quantity value, String method, String... readings) {
         List<Figure.Given> given = java.util.stream.Stream.of(readings)
-                .map(text -> new Figure.Given("before", "readings before", numbers(text), text, "case file")).toList();
+                .map(text -> new Figure.Given("before", "readings before", numbers(text), text, Origin.Place.CASE_FILE)).toList();
         return new Figure(new FigureKey(FigureKey.Owner.RESULT, "height", name, ""), name, value, method, given, List.of(), List.of());
     }
 

@@ -119,9 +119,10 @@ class CalculationsTest {
 
     @Test
     void quantities_already_read_give_the_same_as_their_texts_and_keep_where_they_come_from() {
-        Inputs inputs = Inputs.none().with("held", Quantity.of(0.1, Unit.LITRE), "sheet.held")
-                .with("bath", Quantity.of(1000, Unit.MILLILITRE), "wash.volume")
-                .with("baths", Quantity.count(3), "case file");
+        Origin volume = new Origin.OfFigure(new FigureKey(FigureKey.Owner.STEP, "wash", "volume", ""));
+        Inputs inputs = Inputs.none().with("held", Quantity.of(0.1, Unit.LITRE), Job.MATERIAL)
+                .with("bath", Quantity.of(1000, Unit.MILLILITRE), volume)
+                .with("baths", Quantity.count(3), Job.CASE_FILE);
         Outcome.Worked worked = (Outcome.Worked) CALCULATIONS.run("rinsing", inputs);
         assertThat(worked.numbers()).isEqualTo(worked("rinsing",
                 Map.of("held", "0.1 L", "bath", "1 L", "baths", "3")).numbers());
@@ -129,8 +130,8 @@ class CalculationsTest {
         assertThat(figures).singleElement().satisfies(figure -> {
             assertThat(figure.id()).isEqualTo("wash.left");
             assertThat(figure.method()).isEqualTo("rinsing");
-            assertThat(figure.inputs()).extracting(Figure.Given::from).containsExactly("sheet.held", "wash.volume",
-                    "case file");
+            assertThat(figure.inputs()).extracting(Figure.Given::from).containsExactly(Job.MATERIAL, volume,
+                    Job.CASE_FILE);
             assertThat(figure.sources()).isNotEmpty();
             assertThat(figure.notes()).anyMatch(note -> note.contains("Ideal mixing"));
         });
@@ -138,7 +139,7 @@ class CalculationsTest {
 
     @Test
     void a_quantity_of_the_wrong_kind_is_refused_and_never_an_exception() {
-        Inputs inputs = Inputs.none().with("temperature", Quantity.of(3, Unit.GRAM), "case file");
+        Inputs inputs = Inputs.none().with("temperature", Quantity.of(3, Unit.GRAM), Job.CASE_FILE);
         assertThat(CALCULATIONS.run("water-density", inputs)).isInstanceOf(Outcome.Refused.class);
     }
 
@@ -203,7 +204,7 @@ class CalculationsTest {
     void every_example_of_a_method_can_be_read() {
         for (Method method : FORMULARY.methods()) {
             for (Method.Input input : method.inputs()) {
-                assertThat(new InputReading(input).read(input.example(), "example").text()).as("%s %s", method.name(),
+                assertThat(new InputReading(input).read(input.example(), Job.CASE_FILE).text()).as("%s %s", method.name(),
                         input.key()).isEqualTo(input.example());
             }
         }

@@ -176,7 +176,7 @@ class PreparationsTest {
                 .step("mend", mend(List.of("t"), "paste", "5 mm", "0 %"));
         Map<String, Figure> figures = invented.derived().worked().figures();
         assertThat(figures.values()).allSatisfy(figure -> assertThat(figure.inputs())
-                .filteredOn(given -> given.from().contains("."))
-                .allSatisfy(given -> assertThat(figures).containsKey(given.from())));
+                .filteredOn(given -> given.from() instanceof Origin.OfFigure)
+                .allSatisfy(given -> assertThat(figures).containsKey(given.from().text())));
     }
 }

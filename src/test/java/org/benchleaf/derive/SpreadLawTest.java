@@ -180,7 +180,7 @@ class SpreadLawTest {
             return true;
         }
         return figure.inputs().stream().flatMap(given -> given.values().stream()).allMatch(SpreadLawTest::isExact)
-                && figure.inputs().stream().map(given -> all.get(given.from())).filter(one -> one != null)
+                && figure.inputs().stream().map(given -> all.get(given.from().text())).filter(one -> one != null)
                         .anyMatch(one -> isExcused(one, all, library));
     }
 
@@ -212,8 +212,8 @@ class SpreadLawTest {
         for (Figure.Given given : figure.inputs()) {
             List<Quantity> values = given.values().stream().map(value ->
                     given == moved ? Quantity.of(value.high(), value.unit()) : value.exact()).toList();
-            inputs = given.values().isEmpty() ? inputs.withWord(given.key(), given.text(), "")
-                    : inputs.with(given.key(), values, "");
+            inputs = given.values().isEmpty() ? inputs.withWord(given.key(), given.text(), Job.USUAL)
+                    : inputs.with(given.key(), values, Job.USUAL);
         }
         return !(CALCULATIONS.run(figure.method(), inputs) instanceof Outcome.Worked worked)
                 || worked.numbers().values().stream().noneMatch(number -> !differs(figure, number));
@@ -221,7 +221,7 @@ class SpreadLawTest {
 
     @Test
     void a_figure_that_dropped_the_spread_would_be_noticed() {
-        Figure.Given wide = new Figure.Given("a", "a", List.of(Quantity.range(1, 2, Unit.GRAM)), "1 to 2 g", "case file");
+        Figure.Given wide = new Figure.Given("a", "a", List.of(Quantity.range(1, 2, Unit.GRAM)), "1 to 2 g", Job.CASE_FILE);
         Figure dropped = new Figure(FigureKey.ofSolution("x", "a"), "a", Quantity.of(1.5, Unit.GRAM), "as-given", List.of(wide), List.of(), List.of());
         Library library = LibraryChecker.check(LibraryReader.read(CONTENT)).library();
         assertThat(isExcused(dropped, Map.of(), library)).isFalse();
