@@ -18,10 +18,12 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import org.benchleaf.message.FormMessages;
 import org.benchleaf.message.Place;
+import org.benchleaf.model.LowReserve;
 import org.benchleaf.model.Recipe;
 import org.benchleaf.model.Solution;
 import org.benchleaf.quantity.Quantity;
@@ -56,7 +58,13 @@ final class SolutionForm {
                 fields.positive("make", VOLUME, MASS), fields.positive("least", VOLUME, MASS),
                 fields.positive("keeps", TIME), fields.text("kept"), fields.positive("ready in", TIME),
                 fields.positive("hands-on", TIME), fields.past("made on", context.today()), fields.texts("how"),
-                fields.text("source"), place);
+                fields.text("source"), fields.group("low reserve").map(this::lowReserve), place);
+    }
+
+    private LowReserve lowReserve(Fields fields) {
+        fields.scalar("source").ifPresent(key -> context.references().use(key, References.Kind.SOURCE));
+        return new LowReserve(Set.copyOf(fields.texts("rules out")), Optional.empty(), fields.needText("test"),
+                fields.needText("source"));
     }
 
     private Recipe recipe(String id, Fields fields, Place place) {

@@ -9,6 +9,7 @@ import java.util.Objects;
 import java.util.stream.Collectors;
 import org.benchleaf.derive.Bottles;
 import org.benchleaf.derive.Hazards;
+import org.benchleaf.derive.MassShare;
 import org.benchleaf.model.Reference;
 
 /** Puts the answer for a bottle into lines for a terminal or into JSON. */
@@ -30,7 +31,7 @@ final class HazardsText {
     String json() {
         Map<String, Object> answer = new LinkedHashMap<>();
         List<Object> parts = new ArrayList<>();
-        told.parts().forEach((id, share) -> parts.add(ordered("id", id, "share", PER_CENT * share)));
+        told.parts().forEach((id, share) -> parts.add(part(id, share)));
         answer.put("parts", parts);
         answer.put("known", hazards.known());
         answer.put("unknown", unknown());
@@ -52,8 +53,9 @@ final class HazardsText {
     /** The answer in lines. */
     String text() {
         StringBuilder text = new StringBuilder();
-        told.parts().forEach((id, share) -> text.append(String.format(Locale.ROOT, "  %-28s %.4g %% m/m%n", id,
-                PER_CENT * share)));
+        told.parts().forEach((id, share) -> text.append(String.format(Locale.ROOT, "  %-28s %s%.4g %% m/m%n", id,
+                share.isRange() ? String.format(Locale.ROOT, "%.4g to ", PER_CENT * share.least()) : "",
+                PER_CENT * share.most())));
         lines(text, "Not known", unknown());
         lines(text, hazards.signal().orElse("Statements"), hazards.hazardStatements().stream().map(this::worded).toList());
         lines(text, "Why", hazards.grounds().stream().map(ground -> ground.classification() + ": " + ground.because()
@@ -67,6 +69,15 @@ final class HazardsText {
                 + " give " + clash.gives() + ". " + clash.why()).toList());
         lines(text, "Public pages: " + isPublic() + "; trainees: " + hazards.access().trainee().word(), why());
         return text.append("\nCompare the safety data sheet and local rules; they stand above this answer.").toString();
+    }
+
+    /** A part; the least of its share is told where it differs from the most. */
+    private static Map<String, Object> part(String id, MassShare share) {
+        Map<String, Object> part = ordered("id", id, "share", PER_CENT * share.most());
+        if (share.isRange()) {
+            part.put("least", PER_CENT * share.least());
+        }
+        return part;
     }
 
     private List<String> unknown() {

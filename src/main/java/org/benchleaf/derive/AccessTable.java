@@ -38,9 +38,10 @@ final class AccessTable {
     private boolean holds(Reference.Access row, Composition composition, List<String> statements) {
         boolean ofSubstance = row.substances().isEmpty() && row.groups().isEmpty()
                 || composition.substances(reference).stream().anyMatch(part -> isMeant(row, part)
-                        && composition.shares().get(part.key()) >= row.from()
+                        && composition.most(part.key()) >= row.from()
                                 .map(from -> from.in(Unit.PERCENT_BY_MASS) / 100).orElse(0.0));
-        return ofSubstance && (row.statements().isEmpty() || statements.stream().anyMatch(row.statements()::contains));
+        boolean ofPh = !row.ph() || composition.ph().filter(reference.limits()::isExtreme).isPresent();
+        return ofSubstance && ofPh && (row.statements().isEmpty() || statements.stream().anyMatch(row.statements()::contains));
     }
 
     private static boolean isMeant(Reference.Access row, Substance part) {

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.benchleaf.model.AcuteRoute;
+import org.benchleaf.model.HazardLimits;
 import org.benchleaf.model.Substance;
 import org.benchleaf.quantity.Quantity;
 
@@ -17,17 +18,16 @@ import org.benchleaf.quantity.Quantity;
  */
 final class AcuteToxicity {
 
-    private static final double COUNTS_FROM = 0.01;
-    private static final double GRAVE_COUNTS_FROM = 0.001;
-    private static final double MUCH_UNKNOWN = 0.1;
     private static final String CLASS = "Acute Tox. ";
 
     private final AcuteRoute route;
     private final Verdict verdict;
+    private final HazardLimits limits;
 
     AcuteToxicity(AcuteRoute route, Verdict verdict) {
         this.route = route;
         this.verdict = verdict;
+        this.limits = verdict.reference().limits();
     }
 
     void ask(List<MixturePart> parts) {
@@ -38,7 +38,7 @@ final class AcuteToxicity {
             return;
         }
         double unknown = unknown(parts);
-        double known = 1 - (unknown > MUCH_UNKNOWN ? unknown : 0);
+        double known = 1 - (unknown > MixturePart.fraction(limits.muchUnknown().value()) ? unknown : 0);
         double mixture = known / estimates.entrySet().stream()
                 .mapToDouble(one -> one.getKey().share() / one.getValue()).sum();
         String unit = route.categories().get(0).upTo().unit().symbol();
@@ -59,13 +59,13 @@ final class AcuteToxicity {
                 .filter(one -> one.from().isPresent() && one.estimate().isEmpty())
                 .filter(one -> part.reaches(one.from().get()) && part.isBelow(one.below()))
                 .forEach(one -> verdict.give(one.name(), one.statement(), one.source(), "part-own", "substance",
-                        part.name(), "share", MixturePart.percent(part.share()), "limit", Reading.of(one.from().get()))));
+                        part.name(), "share", part.mass().words(), "limit", Reading.of(one.from().get()))));
     }
 
     private Optional<Double> estimate(MixturePart part) {
         return part.classes().stream().filter(one -> isOfRoute(part, one))
                 .filter(one -> one.from().isEmpty() || one.estimate().isPresent())
-                .filter(one -> part.share() >= (one.name().startsWith(CLASS + "4") ? COUNTS_FROM : GRAVE_COUNTS_FROM))
+                .filter(one -> part.reaches((one.name().startsWith(CLASS + "4") ? limits.counts() : limits.graveCounts()).value()))
                 .map(this::estimate).min(Double::compare);
     }
 
@@ -92,7 +92,7 @@ final class AcuteToxicity {
     }
 
     private double unknown(List<MixturePart> parts) {
-        return parts.stream().filter(part -> part.share() >= COUNTS_FROM)
+        return parts.stream().filter(part -> part.reaches(limits.counts().value()))
                 .filter(part -> part.substance().hazards() == Substance.Answer.UNKNOWN
                         || part.substance().toxicityUnknown().contains(route.group()))
                 .mapToDouble(MixturePart::share).sum();
@@ -100,7 +100,7 @@ final class AcuteToxicity {
 
     private static String words(Map<MixturePart, Double> estimates, String unit) {
         return estimates.entrySet().stream().map(one -> one.getKey().name() + " "
-                + MixturePart.percent(one.getKey().share()) + " with " + Reading.number(one.getValue()) + " " + unit)
+                + one.getKey().mass().words() + " with " + Reading.number(one.getValue()) + " " + unit)
                 .collect(Collectors.joining(", "));
     }
 }

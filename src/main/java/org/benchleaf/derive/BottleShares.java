@@ -13,7 +13,7 @@ import org.benchleaf.quantity.Unit;
 import org.benchleaf.science.EthanolWater;
 
 /**
- * Turns what was written about a bottle into shares by mass, the largest that each part can have. Shares by volume take
+ * Turns what was written about a bottle into shares by mass, the smallest and the largest that each part can have. Shares by volume take
  * densities and are added up as if nothing shrank, but for ethanol and water, which have their table.
  */
 final class BottleShares {
@@ -27,7 +27,7 @@ final class BottleShares {
     private final List<BottleLine.Item> items;
     private final List<Optional<Substance>> rows;
     private final UnknownWords words;
-    private final Map<String, Double> shares = new LinkedHashMap<>();
+    private final Map<String, MassShare> shares = new LinkedHashMap<>();
     private final List<Hazards.Unknown> unknown = new ArrayList<>();
     private Optional<Composition.Spirit> spirit = Optional.empty();
 
@@ -46,8 +46,8 @@ final class BottleShares {
         }
     }
 
-    /** Shares by mass from 0 to 1, by the key of the substance or the name as written where the table has none. */
-    Map<String, Double> shares() {
+    /** Shares by mass, by the key of the substance or the name as written where the table has none. */
+    Map<String, MassShare> shares() {
         return shares;
     }
 
@@ -60,13 +60,12 @@ final class BottleShares {
         return spirit;
     }
 
-    private void put(int i, double share) {
-        shares.merge(rows.get(i).map(Substance::key).orElse(items.get(i).name()), Math.max(0, Math.min(1, share)),
-                (one, other) -> Math.min(1, one + other));
+    private void put(int i, MassShare share) {
+        shares.merge(rows.get(i).map(Substance::key).orElse(items.get(i).name()), share, MassShare::plus);
     }
 
     private void alone(BottleLine.Item item) {
-        put(0, 1);
+        put(0, MassShare.WHOLE);
         boolean stated = item.kind() == BottleLine.Kind.PURE || item.kind() == BottleLine.Kind.REST;
         if (!stated) {
             unknown.add(words.of("composition", "rest-unknown", "share", "the rest"));
@@ -80,10 +79,10 @@ final class BottleShares {
         double[] byVolume = fractions(i -> items.get(i).high() * density(i).orElse(1.0));
         for (int i = 0; i < items.size(); i++) {
             switch (items.get(i).kind()) {
-                case PARTS_BY_MASS -> put(i, byMass[i]);
-                case PARTS_BY_VOLUME -> put(i, byVolume[i]);
+                case PARTS_BY_MASS -> put(i, MassShare.of(byMass[i]));
+                case PARTS_BY_VOLUME -> put(i, MassShare.of(byVolume[i]));
                 // Nobody said parts of what: the larger share counts.
-                default -> put(i, Math.max(byMass[i], byVolume[i]));
+                default -> put(i, new MassShare(Math.min(byMass[i], byVolume[i]), Math.max(byMass[i], byVolume[i])));
             }
             if (items.get(i).kind() != BottleLine.Kind.PARTS_BY_MASS) {
                 tellDensity(i);
@@ -115,8 +114,9 @@ final class BottleShares {
     }
 
     private void ethanolWater() {
-        put(0, ethanolByMass(items.get(0).high()));
-        put(1, 1 - ethanolByMass(items.get(0).low()));
+        MassShare ethanol = new MassShare(ethanolByMass(items.get(0).low()), ethanolByMass(items.get(0).high()));
+        put(0, ethanol);
+        put(1, ethanol.rest());
         spirit = Optional.of(new Composition.Spirit(ETHANOL,
                 Quantity.of(Math.min(WHOLE, items.get(0).high()), Unit.PERCENT_BY_VOLUME)));
     }
@@ -127,33 +127,35 @@ final class BottleShares {
     }
 
     private void mixed() {
-        double least = 0;
+        MassShare named = MassShare.NONE;
         int rest = -1;
         for (int i = 0; i < items.size(); i++) {
             if (items.get(i).kind() == BottleLine.Kind.REST) {
                 rest = i;
             } else {
-                least += share(i, items.get(i).low());
-                put(i, share(i, items.get(i).high()));
+                MassShare share = new MassShare(share(i, items.get(i).low(), true), share(i, items.get(i).high(), false));
+                named = named.plus(share);
+                put(i, share);
             }
         }
         if (rest >= 0) {
-            put(rest, 1 - least);
+            put(rest, named.rest());
         } else if (mostOfAll() < 1 - 1e-6) {
             unknown.add(words.of("composition", "rest-unknown", "share", MixturePart.percent(1 - mostOfAll())));
         }
     }
 
     private double mostOfAll() {
-        return shares.values().stream().mapToDouble(Double::doubleValue).sum();
+        return shares.values().stream().mapToDouble(MassShare::most).sum();
     }
 
-    private double share(int i, double amount) {
+    /** The share of a part of this amount; the least of it where the others are taken at their most. */
+    private double share(int i, double amount, boolean least) {
         return switch (items.get(i).kind()) {
             case VOLUME -> {
                 tellDensity(i);
                 double heavy = density(i).orElse(1.0) * amount;
-                yield heavy / (heavy + others(i, amount));
+                yield heavy == 0 ? 0 : heavy / (heavy + others(i, amount, least));
             }
             case PER_VOLUME -> amount / 1000 / mixtureDensity(i);
             case AMOUNT_PER_VOLUME -> amount * molarMass(i) / 1000 / mixtureDensity(i);
@@ -162,12 +164,12 @@ final class BottleShares {
     }
 
     /** What fills the rest of a hundred volumes, by mass: the other parts where they are by volume, and the rest. */
-    private double others(int i, double amount) {
+    private double others(int i, double amount, boolean most) {
         double mass = 0;
         double left = WHOLE - amount;
         for (int other = 0; other < items.size(); other++) {
             if (other != i && items.get(other).kind() == BottleLine.Kind.VOLUME) {
-                double volume = Math.min(left, items.get(other).low());
+                double volume = Math.min(left, most ? items.get(other).high() : items.get(other).low());
                 mass += volume * density(other).orElse(1.0);
                 left -= volume;
             }

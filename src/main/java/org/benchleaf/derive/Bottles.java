@@ -32,11 +32,10 @@ public final class Bottles {
     /**
      * The hazards of a bottle.
      *
-     * @param parts every part by the key of its substance, or as written where the table has none, with its largest share
-     *     by mass from 0 to 1
+     * @param parts every part by the key of its substance, or as written where the table has none, with its share by mass
      * @param hazards what it can do
      */
-    public record Told(Map<String, Double> parts, Hazards hazards) implements Answer {
+    public record Told(Map<String, MassShare> parts, Hazards hazards) implements Answer {
         public Told {
             parts = new LinkedHashMap<>(parts);
         }
@@ -61,7 +60,7 @@ public final class Bottles {
             return new Refused(read.slips().stream().map(this::sentence).toList());
         }
         BottleShares shares = new BottleShares(reference, read.items());
-        Map<String, Double> known = new LinkedHashMap<>(shares.shares());
+        Map<String, MassShare> known = new LinkedHashMap<>(shares.shares());
         known.keySet().retainAll(reference.substances().keySet());
         Composition composition = new Composition(known, ph, shares.spirit(), shares.unknown());
         for (String part : shares.shares().keySet()) {

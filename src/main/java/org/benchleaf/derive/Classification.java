@@ -27,13 +27,13 @@ final class Classification {
     Classification(Reference reference, Composition composition, Function<Quantity, Optional<Quantity>> flashPoints) {
         verdict = new Verdict(reference);
         List<MixturePart> parts = composition.substances(reference).stream()
-                .map(row -> MixturePart.of(row, composition.shares().get(row.key()))).toList();
+                .map(row -> MixturePart.of(row, composition.shares().get(row.key()), reference.limits())).toList();
         tellNoteP(parts);
         new FlammableLiquids(flashPoints, verdict).ask(parts, composition.spirit()
                 .filter(spirit -> spirit.substance().equals("ethanol")).map(Composition.Spirit::strength));
-        new ExtremePh(verdict).ask(composition.ph());
+        new ExtremePh(verdict).ask(composition, parts);
         reference.acute().forEach(route -> new AcuteToxicity(route, verdict).ask(parts));
-        boolean inWater = composition.shares().getOrDefault(WATER, 0.0) >= MOSTLY_WATER;
+        boolean inWater = composition.least(WATER) >= MOSTLY_WATER;
         reference.rules().forEach(rule -> ask(rule, parts, inWater));
         tellUnknown(parts);
         label = new LabelElements(reference, verdict.statements());

@@ -23,12 +23,22 @@ import org.benchleaf.science.OutsideRange;
 final class Compositions implements Recipe.Kinds<Composition> {
 
     /** A stock that is added drop by drop leaves so little that only its presence counts. */
-    private static final double TRACE = 1e-4;
-    /** The lightest liquid that the trade dissolves things in: a share by mass worked out with it is on the large side. */
+    private static final MassShare TRACE = new MassShare(0, 1e-4);
+    /** The lightest liquid that the trade dissolves solids in, g/mL: a share by mass worked out with it is on the large side. */
     private static final double LIGHTEST = 0.785;
+    /** The lightest and the heaviest liquid of the table of substances but for mercury, g/mL. */
+    private static final Spread ANY_LIQUID = new Spread(0.626, 1.63);
+    /** How much lighter and heavier than water a solution in water is, for each share of what is not water: from memory,
+     *  with 25 % ammonia (0.91), 37 % hydrochloric acid (1.18), 50 % sodium hydroxide (1.53) and 96 % sulfuric acid (1.84) inside. */
+    private static final double LIGHTER_BY = 0.4;
+    private static final double HEAVIER_BY = 1.1;
+    private static final String WATER = "water";
 
     /** What is sold at this share counts as the pure substance: the rest is no part on its own; common practice. */
     private static final double PURE = 0.98;
+
+    /** From this share of other things on, a liquid is no solution in water. */
+    private static final double MOSTLY = 0.5;
 
     private final Bench bench;
     private final Strengths strengths;
@@ -56,13 +66,15 @@ final class Compositions implements Recipe.Kinds<Composition> {
         Composition made = bench.source().solution(id).map(Solution::recipe).map(recipe -> recipe.ask(this))
                 .orElseGet(() -> bench.material(id).map(this::bought)
                         .orElseGet(() -> Composition.unknown(unknown.part(id))));
-        boolean stated = made.ph().isPresent();
+        boolean saturated = bench.source().solution(id).map(Solution::recipe).filter(Recipe.Saturate.class::isInstance).isPresent();
+        boolean stated = made.ph().isPresent() && !saturated;
         Composition told = new MixturePh(bench.library().reference()).told(made);
         if (!stated) {
             worked.add(id);
         }
-        known.put(id, told);
-        return told;
+        Composition tested = told.tested(bench.source().solution(id).flatMap(Solution::lowReserve));
+        known.put(id, tested);
+        return tested;
     }
 
     private Optional<Substance> substance(String key) {
@@ -81,16 +93,16 @@ final class Compositions implements Recipe.Kinds<Composition> {
                     .orElseGet(() -> unknown.part(material.name()))).with(material.ph(), Optional.empty());
         }
         // A solution sold without its strength is taken as the table has it, which is the strongest.
-        double share = material.strength().map(strength -> share(row.get(), strength)).orElse(1.0);
-        Map<String, Double> shares = new LinkedHashMap<>();
+        MassShare share = material.strength().map(strength -> share(row.get(), strength)).orElse(MassShare.WHOLE);
+        Map<String, MassShare> shares = new LinkedHashMap<>();
         shares.put(row.get().key(), share);
         boolean inWater = row.get().suppliedInWater() || row.get().key().equals("ethanol");
-        if (share < 1 && inWater) {
-            shares.put("water", 1 - share);
+        if (share.least() < 1 && inWater) {
+            shares.put(WATER, share.rest());
         }
         Optional<Composition.Spirit> spirit = spirit(row.get(), byVolumeOrPure(material.strength()));
         Composition bought = new Composition(shares, material.ph(), spirit, List.of());
-        return share < PURE && !inWater ? bought.lacking(unknown.restOf(material.name(), row.get().name())) : bought;
+        return share.least() < PURE && !inWater ? bought.lacking(unknown.restOf(material.name(), row.get().name())) : bought;
     }
 
     /** Vapour that burns comes from what has a flash point or is classified by one. */
@@ -106,42 +118,47 @@ final class Compositions implements Recipe.Kinds<Composition> {
                 .orElse(Quantity.of(100, Unit.PERCENT_BY_VOLUME));
     }
 
-    /** The share by mass that a strength means, the larger one where it is not exact. */
-    private static double share(Substance substance, Quantity strength) {
-        double share = switch (strength.dimension()) {
-            case MASS_FRACTION -> strength.highIn(Unit.PERCENT_BY_MASS) / 100;
-            case MASS_PER_VOLUME -> strength.highIn(Unit.GRAM_PER_LITRE) / 1000 / LIGHTEST;
-            case AMOUNT_PER_VOLUME -> substance.molarMass().map(mass -> strength.highIn(Unit.MOLE_PER_LITRE)
+    /** The share by mass that a strength means. */
+    private static MassShare share(Substance substance, Quantity strength) {
+        Quantity usual = strength.to(strength.dimension().usual());
+        return new MassShare(share(substance, strength.dimension(), usual.low()),
+                share(substance, strength.dimension(), usual.high()));
+    }
+
+    private static double share(Substance substance, Dimension counted, double strength) {
+        Quantity one = Quantity.of(strength, counted.usual());
+        return switch (counted) {
+            case MASS_FRACTION -> one.in(Unit.PERCENT_BY_MASS) / 100;
+            case MASS_PER_VOLUME -> one.in(Unit.GRAM_PER_LITRE) / 1000 / LIGHTEST;
+            case AMOUNT_PER_VOLUME -> substance.molarMass().map(mass -> one.in(Unit.MOLE_PER_LITRE)
                     * mass.in(Unit.GRAM_PER_MOLE) / 1000 / LIGHTEST).orElse(1.0);
-            case VOLUME_FRACTION -> byVolume(substance, strength);
+            case VOLUME_FRACTION -> byVolume(substance, one);
             default -> 1;
         };
-        return Math.max(0, Math.min(1, share));
     }
 
     private static double byVolume(Substance substance, Quantity strength) {
         if (substance.key().equals("ethanol")) {
             try {
-                return EthanolWater.massFraction(Quantity.of(strength.highIn(Unit.PERCENT_BY_VOLUME),
-                        Unit.PERCENT_BY_VOLUME)).in(Unit.PERCENT_BY_MASS) / 100;
+                return EthanolWater.massFraction(strength).in(Unit.PERCENT_BY_MASS) / 100;
             } catch (OutsideRange impossible) {
                 return 1;
             }
         }
-        return strength.highIn(Unit.PERCENT_BY_VOLUME) / 100;
+        return strength.in(Unit.PERCENT_BY_VOLUME) / 100;
     }
 
     @Override
     public Composition mix(Recipe.Mix recipe) {
         List<Weighed> parts = new ArrayList<>();
-        parts.add(weighed(of(recipe.rest()), recipe.rest(), 0, recipe.byMass()));
-        double poured = 0;
+        MassShare poured = MassShare.NONE;
         for (Recipe.Share share : recipe.shares()) {
             Weighed part = strengths.isEthanolAndWater(recipe) ? ofEthanol(share) : part(share, recipe.byMass());
-            poured += part.amount();
-            parts.add(1, part);
+            poured = poured.plus(part.amount());
+            parts.add(part);
         }
-        parts.set(0, parts.get(0).with(Math.max(0, 1 - poured)));
+        boolean byMass = recipe.byMass() || strengths.isEthanolAndWater(recipe);
+        parts.add(weighed(of(recipe.rest()), recipe.rest(), poured.rest(), byMass));
         return joined(parts).with(Optional.empty(), burning(recipe));
     }
 
@@ -152,59 +169,83 @@ final class Compositions implements Recipe.Kinds<Composition> {
      * @param amount its share of the whole, as it is poured
      * @param density by which that share becomes a mass; 1 where it is a mass
      */
-    private record Weighed(Composition what, double amount, double density) {
+    private record Weighed(Composition what, MassShare amount, Spread density) {
 
-        Weighed with(double another) {
-            return new Weighed(what, another, density);
+        double least() {
+            return amount.least() * density.least();
         }
 
-        double mass() {
-            return amount * density;
+        double most() {
+            return amount.most() * density.most();
+        }
+
+        /** Its share by mass beside what the others weigh. */
+        MassShare share(double othersLeast, double othersMost) {
+            return new MassShare(least() == 0 ? 0 : least() / (least() + othersMost),
+                    most() == 0 ? 0 : most() / (most() + othersLeast));
         }
     }
 
-    private Weighed weighed(Composition what, String id, double amount, boolean byMass) {
+    /** A density in g/mL, the smallest and the largest that it can be. */
+    private record Spread(double least, double most) {
+
+        static final Spread ONE = new Spread(1, 1);
+    }
+
+    private Weighed weighed(Composition what, String id, MassShare amount, boolean byMass) {
         if (byMass) {
-            return new Weighed(what, amount, 1);
+            return new Weighed(what, amount, Spread.ONE);
         }
         Densities.Density density = densities.of(id);
-        return density.value().map(known -> new Weighed(what, amount, known.in(Unit.KILOGRAM_PER_CUBIC_METRE) / 1000))
-                .orElseGet(() -> new Weighed(what.unknown().isEmpty()
-                        ? what.lacking(unknown.shareByMass(id, density.why())) : what, amount, 1));
+        boolean lacking = density.value().isEmpty() && what.unknown().isEmpty();
+        return new Weighed(lacking ? what.lacking(unknown.shareByMass(id, density.why())) : what, amount,
+                spread(density, what));
+    }
+
+    /** The density where it is known, else the ends between which it must lie: near that of water where there is much of it. */
+    private static Spread spread(Densities.Density density, Composition what) {
+        double other = 1 - what.least(WATER);
+        return density.value().map(known -> known.in(Unit.KILOGRAM_PER_CUBIC_METRE) / 1000)
+                .map(known -> new Spread(known, known))
+                .orElseGet(() -> other > MOSTLY ? ANY_LIQUID : new Spread(1 - LIGHTER_BY * other, 1 + HEAVIER_BY * other));
     }
 
     /** Ethanol and water by their table: the share by mass of the ethanol itself, and the rest of it water. */
     private Weighed ofEthanol(Recipe.Share share) {
         Composition stock = of(share.from());
         Optional<Substance> ethanol = substance("ethanol");
-        Composition pure = ethanol.isEmpty() ? stock : new Composition(Map.of("ethanol", 1.0), Optional.empty(),
-                Optional.empty(), stock.unknown());
-        return new Weighed(pure, ethanol.map(row -> share(row, share.strength())).orElse(1.0), 1);
+        Composition pure = ethanol.map(row -> pure(row, stock)).orElse(stock);
+        return new Weighed(pure, ethanol.map(row -> share(row, share.strength())).orElse(MassShare.WHOLE), Spread.ONE);
     }
 
     private Weighed part(Recipe.Share share, boolean byMass) {
         Composition stock = of(share.from());
         Optional<Quantity> strength = strengths.of(share.from(), share.liquid())
                 .filter(one -> one.dimension() == share.strength().dimension() && one.value() > 0);
-        double wanted = share.strength().high() * share.strength().unit().factor();
+        double scale = share.strength().unit().factor();
+        MassShare wanted = new MassShare(share.strength().low() * scale, share.strength().high() * scale);
         if (share.asItIs() || strength.isPresent()) {
             double pure = share.asItIs() ? 1 : strength.get().value() * strength.get().unit().factor();
-            return weighed(stock, share.from(), Math.min(1, wanted / pure), byMass);
+            return weighed(stock, share.from(), new MassShare(wanted.least() / pure, wanted.most() / pure), byMass);
         }
         Optional<Substance> liquid = substanceOf(share.liquid()).or(() -> substanceOf(share.from()));
-        Composition pure = liquid.map(row -> new Composition(Map.of(row.key(), 1.0), Optional.empty(),
-                Optional.empty(), stock.unknown())).orElseGet(() -> stock.lacking(unknown.part(share.liquid())));
+        Composition pure = liquid.map(row -> pure(row, stock)).orElseGet(() -> stock.lacking(unknown.part(share.liquid())));
         return weighed(pure, share.from(), wanted, byMass);
     }
 
+    /** A substance by itself, with what is not known of the stock that it comes from. */
+    private static Composition pure(Substance substance, Composition stock) {
+        return new Composition(Map.of(substance.key(), MassShare.WHOLE), Optional.empty(), Optional.empty(), stock.unknown());
+    }
+
     private static Composition joined(List<Weighed> parts) {
-        Composition made = parts.get(0).what();
-        double mass = parts.get(0).mass();
-        for (Weighed next : parts.subList(1, parts.size())) {
-            mass += next.mass();
-            made = next.what().joined(made, mass == 0 ? 0 : next.mass() / mass);
+        List<MassShare> shares = new ArrayList<>();
+        for (Weighed one : parts) {
+            List<Weighed> others = parts.stream().filter(other -> other != one).toList();
+            shares.add(one.share(others.stream().mapToDouble(Weighed::least).sum(),
+                    others.stream().mapToDouble(Weighed::most).sum()));
         }
-        return made;
+        return Composition.joined(parts.stream().map(Weighed::what).toList(), shares);
     }
 
     /** The flammable liquid of a mixture. Several count as the one that burns first, undiluted, on the careful side. */
@@ -235,47 +276,58 @@ final class Compositions implements Recipe.Kinds<Composition> {
     public Composition dissolve(Recipe.Dissolve recipe) {
         Composition solvent = of(recipe.in());
         Composition solid = of(recipe.solid());
-        double share = substanceOf(recipe.solid()).map(row -> share(row, recipe.strength())).orElse(0.0);
-        return solid.joined(solvent, share).with(solid.ph(), solvent.spirit().or(solid::spirit));
+        MassShare share = substanceOf(recipe.solid()).map(row -> share(row, recipe.strength()))
+                .orElse(new MassShare(0, 1));
+        // What is dissolved in a volume may be lighter or heavier than it is taken to be; of the solvent the most counts.
+        boolean inVolume = recipe.strength().dimension() == Dimension.MASS_PER_VOLUME
+                || recipe.strength().dimension() == Dimension.AMOUNT_PER_VOLUME;
+        MassShare rest = new MassShare(share.rest().least(), 1 - share.least()
+                * (inVolume ? LIGHTEST / ANY_LIQUID.most() : 1));
+        return Composition.joined(List.of(solid, solvent), List.of(share, rest))
+                .with(solid.ph().filter(any -> isNeutral(solvent)), solvent.spirit().or(solid::spirit));
     }
 
     @Override
     public Composition dilute(Recipe.Dilute recipe) {
         Composition stock = of(recipe.stock());
         Composition with = of(recipe.with());
-        double part = recipe.oneIn().map(parts -> 1 / parts.lowIn(parts.unit()))
-                .or(() -> recipe.strength().flatMap(wanted -> part(recipe.stock(), wanted))).orElse(1.0);
+        MassShare part = recipe.oneIn().map(parts -> new MassShare(1 / parts.high(), 1 / parts.low()))
+                .or(() -> recipe.strength().flatMap(wanted -> part(recipe.stock(), wanted)))
+                .orElse(new MassShare(0, 1));
         Optional<Composition.Spirit> spirit = stock.spirit().map(one -> recipe.strength()
                 .filter(wanted -> wanted.dimension() == Dimension.VOLUME_FRACTION)
                 .map(wanted -> new Composition.Spirit(one.substance(), wanted))
-                .orElseGet(() -> new Composition.Spirit(one.substance(), Amounts.times(one.strength(), part))))
+                .orElseGet(() -> new Composition.Spirit(one.substance(), Amounts.times(one.strength(), part.most()))))
                 .or(with::spirit);
-        return stock.joined(with, Math.min(1, part)).with(diluted(recipe, stock.ph().filter(any -> !worked.contains(recipe.stock()))), spirit);
+        boolean byMass = recipe.strength().filter(wanted -> wanted.dimension() == Dimension.MASS_FRACTION).isPresent();
+        Composition made = joined(List.of(poured(stock, recipe.stock(), part, byMass),
+                poured(with, recipe.with(), part.rest(), byMass)));
+        // A stated pH is kept, the careful side, unless the other liquid acts on it.
+        return made.with(stock.ph().filter(any -> !worked.contains(recipe.stock()) && isNeutral(with)), spirit);
     }
 
-    private Optional<Double> part(String stock, Quantity wanted) {
+    /** As {@link #weighed}, but what is thinned needs no density to be known: the ends of what it can be are enough. */
+    private Weighed poured(Composition what, String id, MassShare amount, boolean byMass) {
+        return new Weighed(what, amount, byMass ? Spread.ONE : spread(densities.of(id), what));
+    }
+
+    private Optional<MassShare> part(String stock, Quantity wanted) {
         return strengths.of(stock).filter(own -> own.dimension() == wanted.dimension() && own.value() > 0)
-                .map(own -> wanted.in(own.unit()) / own.value());
+                .map(own -> new MassShare(wanted.to(own.unit()).low() / own.value(), wanted.to(own.unit()).high() / own.value()));
     }
 
-    /** Limewater made weaker has a pH that is worked out; any other stock keeps its own, which is the careful side. */
-    private Optional<Quantity> diluted(Recipe.Dilute recipe, Optional<Quantity> ofStock) {
-        boolean lime = bench.source().solution(recipe.stock()).map(Solution::recipe)
-                .filter(Recipe.Saturate.class::isInstance).isPresent();
-        if (!lime || recipe.oneIn().isEmpty()) {
-            return ofStock;
-        }
-        Outcome outcome = bench.ledger().outcome("lime-dilution", Inputs.none().with("one-in",
-                Quantity.number(recipe.oneIn().get().value()), Job.CASE_FILE));
-        return outcome instanceof Outcome.Worked worked
-                ? Optional.ofNullable(worked.numbers().get("ph")).or(() -> ofStock) : ofStock;
+    private boolean isNeutral(Composition liquid) {
+        return liquid.isNeutral(bench.library().reference());
     }
 
     @Override
     public Composition saturate(Recipe.Saturate recipe) {
         Composition solvent = of(recipe.in());
-        Optional<Substance.Saturated> saturated = substanceOf(recipe.solid()).flatMap(Substance::saturated);
-        double share = saturated.map(one -> one.share().highIn(Unit.PERCENT_BY_MASS) / 100).orElse(0.01);
+        // What is known of saturation is known of water alone.
+        Optional<Substance.Saturated> saturated = substanceOf(recipe.solid()).flatMap(Substance::saturated)
+                .filter(any -> solvent.shares().keySet().equals(Set.of(WATER)) && isNeutral(solvent));
+        MassShare share = saturated.map(one -> new MassShare(one.share().lowIn(Unit.PERCENT_BY_MASS) / 100,
+                one.share().highIn(Unit.PERCENT_BY_MASS) / 100)).orElse(new MassShare(0, 1));
         Composition made = of(recipe.solid()).joined(solvent, share)
                 .with(saturated.map(Substance.Saturated::ph), solvent.spirit());
         return saturated.isPresent() ? made : made.lacking(unknown.saturated(recipe.solid()));
@@ -294,7 +346,7 @@ final class Compositions implements Recipe.Kinds<Composition> {
         for (Recipe.Portion portion : recipe.portions()) {
             Composition what = of(portion.of());
             what.spirit().ifPresent(burning::add);
-            parts.add(0, weighed(what, portion.of(), portion.parts() / recipe.all(), recipe.byMass()));
+            parts.add(weighed(what, portion.of(), MassShare.of(portion.parts() / recipe.all()), recipe.byMass()));
         }
         return joined(parts).with(Optional.empty(), first(burning));
     }

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import org.benchleaf.model.HazardLimits;
 import org.benchleaf.model.Substance;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
@@ -18,23 +19,17 @@ import org.benchleaf.science.EthanolWater;
  */
 final class FlammableLiquids {
 
-    private static final double LOWEST_BOILING = 35;
-    private static final double HIGHLY_FLAMMABLE = 23;
-    private static final double FLAMMABLE = 60;
-    /** The weakest and the strongest mixture of the table. */
-    private static final double TABLE_FROM = 5;
-    private static final double TABLE_TO = 96;
     private static final String ETHANOL = "ethanol";
     private static final String WATER = "water";
-    private static final String TABLE_SOURCE = "flash-point-table";
-    private static final String RULE_SOURCE = "clp-i-226";
 
     private final Function<Quantity, Optional<Quantity>> table;
     private final Verdict verdict;
+    private final HazardLimits limits;
 
     FlammableLiquids(Function<Quantity, Optional<Quantity>> table, Verdict verdict) {
         this.table = table;
         this.verdict = verdict;
+        this.limits = verdict.reference().limits();
     }
 
     /** One of the three classes. */
@@ -62,10 +57,10 @@ final class FlammableLiquids {
                 : flash(part).isPresent() ? "flammable-part" : "flammable-part-without-flash";
     }
 
-    private static String source(MixturePart part) {
+    private String source(MixturePart part) {
         return part.classes().stream().filter(one -> one.name().startsWith("Flam. Liq.")).findFirst()
                 .map(Substance.HazardClass::source)
-                .or(() -> part.substance().fire().map(Substance.Fire::source)).orElse(RULE_SOURCE);
+                .or(() -> part.substance().fire().map(Substance.Fire::source)).orElse(limits.highFlash().source());
     }
 
     private static Optional<Quantity> flash(MixturePart part) {
@@ -73,19 +68,19 @@ final class FlammableLiquids {
     }
 
     /** The class that the row states, else the one that its flash point gives. */
-    private static Optional<Category> category(MixturePart part) {
+    private Optional<Category> category(MixturePart part) {
         return part.classes().stream().filter(one -> one.name().startsWith("Flam. Liq."))
                 .map(one -> new Category(one.name(), one.statement())).min(Comparator.comparing(Category::statement))
                 .or(() -> flash(part).flatMap(flash -> category(flash.low(), part.substance().fire()
                         .flatMap(Substance.Fire::boilingPoint).map(Quantity::low))));
     }
 
-    private static Optional<Category> category(double flash, Optional<Double> boiling) {
-        if (flash < HIGHLY_FLAMMABLE) {
-            return Optional.of(boiling.filter(one -> one > LOWEST_BOILING).isPresent()
+    private Optional<Category> category(double flash, Optional<Double> boiling) {
+        if (flash < limits.lowFlash().value().in(Unit.CELSIUS)) {
+            return Optional.of(boiling.filter(one -> one > limits.boiling().value().in(Unit.CELSIUS)).isPresent()
                     ? new Category("Flam. Liq. 2", "H225") : new Category("Flam. Liq. 1", "H224"));
         }
-        return flash <= FLAMMABLE ? Optional.of(new Category("Flam. Liq. 3", "H226")) : Optional.empty();
+        return flash <= limits.highFlash().value().in(Unit.CELSIUS) ? Optional.of(new Category("Flam. Liq. 3", "H226")) : Optional.empty();
     }
 
     /** Ethanol, water and what is dissolved in them, no other liquid. */
@@ -108,17 +103,17 @@ final class FlammableLiquids {
 
     private void spirit(Quantity strength) {
         double percent = strength.highIn(Unit.PERCENT_BY_VOLUME);
-        if (percent <= TABLE_FROM) {
-            verdict.refuse("not Flam. Liq. 3", TABLE_SOURCE, "spirit-weak", "strength", Reading.number(percent));
+        if (percent <= limits.spirit().value().lowIn(Unit.PERCENT_BY_VOLUME)) {
+            verdict.refuse("not Flam. Liq. 3", limits.spirit().source(), "spirit-weak", "strength", Reading.number(percent));
             return;
         }
-        Optional<Quantity> read = table.apply(Quantity.of(Math.min(percent, TABLE_TO), Unit.PERCENT_BY_VOLUME));
+        Optional<Quantity> read = table.apply(Quantity.of(Math.min(percent, limits.spirit().value().highIn(Unit.PERCENT_BY_VOLUME)), Unit.PERCENT_BY_VOLUME));
         // Rounded down: the table's own basis of strength is uncertain.
         double flash = read.map(one -> Math.floor(one.low())).orElse(0.0);
         List<Object> pairs = new ArrayList<>(List.of("flash", (int) flash, "strength", Reading.number(percent)));
-        category(flash, Optional.of(LOWEST_BOILING + 1)).ifPresentOrElse(
-                category -> verdict.give(category.name(), category.statement(), TABLE_SOURCE, "spirit-table",
+        category(flash, Optional.of(limits.boiling().value().in(Unit.CELSIUS) + 1)).ifPresentOrElse(
+                category -> verdict.give(category.name(), category.statement(), limits.spirit().source(), "spirit-table",
                         pairs.toArray()),
-                () -> verdict.refuse("not Flam. Liq. 3", TABLE_SOURCE, "spirit-above", pairs.toArray()));
+                () -> verdict.refuse("not Flam. Liq. 3", limits.spirit().source(), "spirit-above", pairs.toArray()));
     }
 }

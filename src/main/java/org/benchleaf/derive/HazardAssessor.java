@@ -58,6 +58,7 @@ final class HazardAssessor {
             ids.add(solution.id());
         });
         bench.source().steps().forEach(step -> ids.addAll(UsedThings.of(step)));
+        bench.source().tests().forEach(test -> ids.add(test.with()));
         for (String id : ids) {
             boolean prepared = bench.source().solution(id).isPresent();
             boolean chemical = bench.material(id).filter(material -> CHEMICALS.contains(material.kind())).isPresent();

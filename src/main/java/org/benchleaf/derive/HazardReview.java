@@ -46,12 +46,12 @@ final class HazardReview {
                     unknown(id, "solution '" + solution.id() + "'", solution.place()));
             clash(List.of(solution.id()), "solution '" + solution.id() + "'", solution.place());
         });
+        bench.source().tests().forEach(test ->
+                unknown(test.with(), "the spot test on '" + test.medium() + "'", test.place()));
         for (Step step : bench.source().steps()) {
             List<String> used = UsedThings.of(step);
             used.forEach(id -> unknown(id, "step '" + step.id() + "'", step.place()));
-            if (used.stream().noneMatch(id -> clashesByItself(id))) {
-                clash(used, "step '" + step.id() + "'", step.place());
-            }
+            clash(used, "step '" + step.id() + "'", step.place());
             refused(step, care.get(step.id()));
         }
         inOneBottle();
@@ -70,12 +70,12 @@ final class HazardReview {
                 permission.uses().contains(Permission.Use.TEACHING) && permission.withdrawnOn().isEmpty());
     }
 
-    private boolean clashesByItself(String id) {
-        return bench.source().solution(id).isPresent() && !meetings.among(substances(List.of(id))).isEmpty();
-    }
-
+    /** What clashes in a solution by itself is told there, once, and hides no other clash of a step. */
     private void clash(List<String> ids, String where, Place place) {
         for (Hazards.Clash clash : firstOfEachPair(meetings.among(substances(ids)))) {
+            if (ids.size() > 1 && ids.stream().anyMatch(id -> holds(id, clash.one()) && holds(id, clash.with()))) {
+                continue;
+            }
             bench.messages().add(HazardMessages.MUST_NOT_MEET.at(place, "where", where, "one", name(clash.one()),
                     "other", name(clash.with()), "gives", clash.gives(), "why", clash.why()));
         }
@@ -101,6 +101,7 @@ final class HazardReview {
         Map<String, List<String>> bottles = new LinkedHashMap<>();
         bench.source().solutions().stream().map(Solution::id).forEach(id -> collect(bottles, id));
         bench.source().steps().forEach(step -> UsedThings.of(step).forEach(id -> collect(bottles, id)));
+        bench.source().tests().forEach(test -> collect(bottles, test.with()));
         bottles.forEach((group, ids) -> firstOfEachPair(meetings.among(substances(ids))).stream()
                 .filter(clash -> ids.stream().noneMatch(id -> holds(id, clash.one()) && holds(id, clash.with())))
                 .forEach(clash -> bench.messages().add(HazardMessages.MUST_NOT_MEET_AS_WASTE.at(

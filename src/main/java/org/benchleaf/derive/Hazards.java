@@ -11,7 +11,7 @@ import org.benchleaf.model.Reference;
  * <p>Where something is not known, what follows from the known parts is there all the same; it is never the whole.
  *
  * @param of solution or material id
- * @param parts the substances in it by their keys, each with its largest share by mass, from 0 to 1
+ * @param parts the substances in it by their keys, each with its share by mass
  * @param unknown what is not known, with the reason and the remedy; empty if everything is known
  * @param signal {@code Danger}, {@code Warning} or empty
  * @param pictograms GHS numbers, such as {@code GHS02}
@@ -25,7 +25,7 @@ import org.benchleaf.model.Reference;
  * @param wear codes of protective equipment for preparing it
  * @param cautions keys of the table of cautions that are due when it is prepared
  */
-public record Hazards(String of, Map<String, Double> parts, List<Unknown> unknown, Optional<String> signal,
+public record Hazards(String of, Map<String, MassShare> parts, List<Unknown> unknown, Optional<String> signal,
         List<String> pictograms, List<String> hazardStatements, List<String> precautions, List<Ground> grounds,
         Waste waste, List<Clash> incompatible, Access access, List<String> firstAid, List<String> wear,
         List<String> cautions) {
@@ -78,7 +78,7 @@ public record Hazards(String of, Map<String, Double> parts, List<Unknown> unknow
      *
      * @param group key of the table of waste; empty if it is not known
      * @param why the reason, a sentence
-     * @param drain whether the words about the drain may be printed: every part known and the pH inside the window
+     * @param drain whether the words about the drain may be printed: every part known, no class, weak, the pH inside the window
      */
     public record Waste(Optional<String> group, String why, boolean drain) {
     }

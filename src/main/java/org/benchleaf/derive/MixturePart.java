@@ -3,6 +3,7 @@ package org.benchleaf.derive;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.benchleaf.model.HazardLimits;
 import org.benchleaf.model.Substance;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
@@ -11,23 +12,26 @@ import org.benchleaf.quantity.Unit;
  * One substance of a mixture with the classes that count.
  *
  * @param substance its row
- * @param share its largest share by mass, from 0 to 1
+ * @param mass its share by mass
  * @param classes those of the row, but for what a note of the law takes off
  */
-record MixturePart(Substance substance, double share, List<Substance.HazardClass> classes) {
+record MixturePart(Substance substance, MassShare mass, List<Substance.HazardClass> classes) {
 
-    /** Benzene below this share takes off the classes that petroleum has only for its benzene (note P). */
-    private static final double NOTE_P = 0.001;
     /** Shares that were added and multiplied are not exact in their last digits. */
     static final double ALMOST = 1e-9;
 
     /** A substance with its share, its classes after note P. */
-    static MixturePart of(Substance substance, double share) {
+    static MixturePart of(Substance substance, MassShare share, HazardLimits limits) {
         boolean free = substance.notes().contains("P")
-                && substance.benzene().filter(one -> one.highIn(Unit.PERCENT_BY_MASS) / 100 < NOTE_P).isPresent();
+                && substance.benzene().filter(one -> one.highIn(Unit.PERCENT_BY_MASS) / 100 < fraction(limits.benzene().value())).isPresent();
         List<Substance.HazardClass> classes = substance.classes().stream()
                 .filter(one -> !free || !one.name().startsWith("Carc.") && !one.name().startsWith("Muta.")).toList();
         return new MixturePart(substance, share, classes);
+    }
+
+    /** The largest share that it can have, from 0 to 1: the classes go by it. */
+    double share() {
+        return mass.most();
     }
 
     /** Its name as it stands inside a sentence. */
@@ -37,12 +41,12 @@ record MixturePart(Substance substance, double share, List<Substance.HazardClass
 
     /** Whether the share reaches a limit by mass. */
     boolean reaches(Quantity limit) {
-        return share >= fraction(limit) * (1 - ALMOST);
+        return share() >= fraction(limit) * (1 - ALMOST);
     }
 
     /** Whether the share lies below the end of a class, where it has one. */
     boolean isBelow(Optional<Quantity> end) {
-        return end.map(limit -> share < fraction(limit) * (1 - ALMOST)).orElse(true);
+        return end.map(limit -> share() < fraction(limit) * (1 - ALMOST)).orElse(true);
     }
 
     static double fraction(Quantity share) {
@@ -50,6 +54,6 @@ record MixturePart(Substance substance, double share, List<Substance.HazardClass
     }
 
     static String percent(double share) {
-        return Reading.number(share * 100) + " % by mass";
+        return MassShare.of(share).words();
     }
 }

@@ -1,12 +1,15 @@
 package org.benchleaf.derive;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.benchleaf.model.Reference;
 import org.benchleaf.model.Substance;
+import org.benchleaf.model.Substance.Acidity.Kind;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
 import org.benchleaf.science.AcidBase;
@@ -25,9 +28,9 @@ final class MixturePh {
     /** Less water than this is damp, not a solution. */
     private static final double LEAST_WATER = 0.01;
     private static final double NEUTRAL = 7;
-    private static final double CAUSTIC = 11.5;
-    private static final double ACID = 2;
-    private static final Set<String> TELLING = Set.of("acid", "alkali");
+    /** With more parts of uncertain share than this, the ends are too many to try. */
+    private static final int MOST_RANGES = 6;
+    private static final Set<Kind> SILENT = Set.of(Kind.NEUTRAL, Kind.NOT_EXTREME);
     private static final Quantity ROOM = Quantity.of(25, Unit.CELSIUS);
 
     private final Reference reference;
@@ -38,43 +41,87 @@ final class MixturePh {
 
     /** The composition with its pH, where that is not stated and can be worked out. */
     Composition told(Composition composition) {
-        double water = composition.shares().getOrDefault(WATER, 0.0);
-        if (composition.ph().isPresent() || water < LEAST_WATER) {
+        if (composition.ph().isPresent() || composition.most(WATER) < LEAST_WATER) {
             return composition;
         }
         List<Substance> parts = composition.substances(reference).stream()
                 .filter(part -> !part.key().equals(WATER)).toList();
-        List<Substance> acting = parts.stream().filter(part -> part.acidity()
-                .filter(one -> !one.is().equals("neutral")).isPresent()).toList();
-        List<Substance> silent = parts.stream().filter(part -> part.acidity().isEmpty()).toList();
-        Optional<Substance> lacking = silent.stream().filter(part -> part.reactsAs().stream().anyMatch(TELLING::contains))
-                .findFirst().or(() -> acting.stream().filter(part -> part.molarMass().isEmpty()).findFirst());
+        Optional<Substance> lacking = parts.stream().filter(MixturePh::isLacking).findFirst();
         if (lacking.isPresent()) {
             return composition.lacking(new UnknownWords(reference).of("ph", "ph-unknown", "substance",
                     lacking.get().name().toLowerCase(Locale.ROOT)));
         }
-        Optional<Quantity> ph = acting.isEmpty() ? Optional.of(Quantity.of(NEUTRAL, Unit.PH))
-                : solved(composition, acting, water);
-        boolean whole = silent.isEmpty() && composition.unknown().isEmpty();
-        return composition.with(ph.filter(one -> whole || isExtreme(one)), composition.spirit());
+        List<Substance> acting = parts.stream().filter(part -> !SILENT.contains(kind(part))).toList();
+        Optional<Quantity> ph = acting.isEmpty() ? Optional.of(Quantity.of(NEUTRAL, Unit.PH)) : solved(composition, acting);
+        if (ph.isEmpty()) {
+            return composition.lacking(new UnknownWords(reference).of("ph", "ph-beyond", "substance",
+                    acting.get(0).name().toLowerCase(Locale.ROOT)));
+        }
+        boolean whole = composition.unknown().isEmpty() && parts.stream().noneMatch(part -> kind(part) == Kind.NOT_EXTREME);
+        return composition.with(ph.filter(one -> whole || reference.limits().isExtreme(one)), composition.spirit());
     }
 
-    /** An extreme pH is told even where a part is there of which it is not known what it does to the pH. */
-    private static boolean isExtreme(Quantity ph) {
-        return ph.high() >= CAUSTIC || ph.low() <= ACID;
+    private static Kind kind(Substance part) {
+        return part.acidity().map(Substance.Acidity::is).orElse(Kind.NOT_KNOWN);
     }
 
-    private Optional<Quantity> solved(Composition composition, List<Substance> acting, double water) {
+    /** Nothing is known of what it does to the pH, or it does something and its molar mass is not known. */
+    private static boolean isLacking(Substance part) {
+        return kind(part) == Kind.NOT_KNOWN || !SILENT.contains(kind(part)) && part.molarMass().isEmpty();
+    }
+
+    /** The pH between the ends that the shares leave open; empty where the equilibrium has no answer. */
+    private Optional<Quantity> solved(Composition composition, List<Substance> acting) {
+        Optional<Quantity> between = Optional.empty();
+        if (acting.stream().filter(part -> composition.shares().get(part.key()).isRange()).count() > MOST_RANGES) {
+            return between;
+        }
         try {
-            if (acting.size() == 1 && acting.get(0).key().equals(LIME)) {
-                return Optional.of(lime(acting.get(0), composition.shares().get(LIME), water));
+            for (Map<String, Double> shares : ends(composition, acting)) {
+                Quantity end = solved(shares, acting);
+                between = Optional.of(between.map(one -> joined(one, end)).orElse(end));
             }
-            List<AcidBase.Dissolved> dissolved = new ArrayList<>();
-            acting.forEach(part -> dissolved.add(dissolved(part, composition.shares().get(part.key()), water)));
-            return Optional.of(AcidBase.ph(dissolved));
+            return between;
         } catch (OutsideRange | NoConvergence beyond) {
             return Optional.empty();
         }
+    }
+
+    private static Quantity joined(Quantity one, Quantity other) {
+        return Quantity.range(Math.min(one.low(), other.low()), Math.max(one.high(), other.high()), Unit.PH);
+    }
+
+    /** Every choice of the least and the most of each part and of the water. */
+    private static List<Map<String, Double>> ends(Composition composition, List<Substance> acting) {
+        List<String> keys = new ArrayList<>(acting.stream().map(Substance::key).toList());
+        keys.add(WATER);
+        List<Map<String, Double>> ends = new ArrayList<>(List.of(Map.of()));
+        for (String key : keys) {
+            boolean range = composition.shares().get(key).isRange();
+            List<Map<String, Double>> more = new ArrayList<>();
+            for (Map<String, Double> end : ends) {
+                more.add(with(end, key, composition.most(key)));
+                if (range) {
+                    more.add(with(end, key, composition.least(key)));
+                }
+            }
+            ends = more;
+        }
+        return ends;
+    }
+
+    private static Map<String, Double> with(Map<String, Double> shares, String key, double share) {
+        Map<String, Double> more = new LinkedHashMap<>(shares);
+        more.put(key, share);
+        return more;
+    }
+
+    private static Quantity solved(Map<String, Double> shares, List<Substance> acting) {
+        double water = Math.max(LEAST_WATER, shares.get(WATER));
+        if (acting.size() == 1 && acting.get(0).key().equals(LIME)) {
+            return lime(acting.get(0), shares.get(LIME), water);
+        }
+        return AcidBase.ph(acting.stream().flatMap(part -> dissolved(part, shares.get(part.key()), water).stream()).toList());
     }
 
     /** Limewater has an equilibrium of its own; what does not dissolve leaves it saturated. */
@@ -86,18 +133,24 @@ final class MixturePh {
                 : LimeWater.ph(Quantity.of(amount, Unit.MOLE_PER_KILOGRAM), ROOM);
     }
 
-    private static AcidBase.Dissolved dissolved(Substance part, double share, double water) {
+    private static List<AcidBase.Dissolved> dissolved(Substance part, double share, double water) {
         Substance.Acidity acidity = part.acidity().orElseThrow();
         double dissolving = part.saturated().map(full -> Math.min(share,
                 full.share().highIn(Unit.PERCENT_BY_MASS) / 100)).orElse(share);
         double amount = molality(part, dissolving, water);
         int protons = acidity.constants().size();
+        AcidBase.Dissolved acid = new AcidBase.Dissolved(amount * acidity.acids(), 0, acidity.constants(), -protons);
         return switch (acidity.is()) {
-            case "strong base" -> new AcidBase.Dissolved(amount, acidity.per(), List.of(), 0);
-            case "strong acid" -> new AcidBase.Dissolved(amount, -acidity.per(), List.of(), 0);
-            case "weak base" -> new AcidBase.Dissolved(amount, 0, acidity.constants(), 0);
-            case "salt" -> new AcidBase.Dissolved(amount, acidity.per(), acidity.constants(), -protons);
-            default -> new AcidBase.Dissolved(amount, 0, acidity.constants(), -protons);
+            case STRONG_BASE -> List.of(new AcidBase.Dissolved(amount, acidity.per(), List.of(), 0));
+            case STRONG_ACID -> List.of(new AcidBase.Dissolved(amount, -acidity.per(), List.of(), 0));
+            case WEAK_BASE -> List.of(new AcidBase.Dissolved(amount, 0, acidity.constants(), 0));
+            case SALT -> acidity.acids() == 1
+                    ? List.of(new AcidBase.Dissolved(amount, acidity.per(), acidity.constants(), -protons))
+                    : List.of(acid, new AcidBase.Dissolved(amount, acidity.per(), List.of(), 0));
+            // In water an ammonium salt is the same as its acid with so much ammonia.
+            case AMMONIUM_SALT -> List.of(acid, new AcidBase.Dissolved(amount * acidity.per(), 0, acidity.base(), 0));
+            case WEAK_ACID -> List.of(acid);
+            case NEUTRAL, NOT_EXTREME, NOT_KNOWN -> List.of();
         };
     }
 

@@ -5,13 +5,12 @@ import java.util.Optional;
 import org.benchleaf.model.MixtureRule;
 import org.benchleaf.model.Substance;
 import org.benchleaf.quantity.Quantity;
+import org.benchleaf.quantity.Unit;
 
 /** Holds each part by itself against the limit of a class, without adding: cancer, genes, fertility, organs, sensitising. */
 final class PartRule {
 
     private static final String NAMED = "EUH208";
-    /** A sensitising substance is named from a tenth of its limit on (CLP Annex II, 2.8). */
-    private static final double TENTH = 0.1;
 
     private final MixtureRule rule;
     private final Verdict verdict;
@@ -38,9 +37,9 @@ final class PartRule {
         Quantity limit = own.orElse(addend.limit());
         String name = rule.gives().orElse(hazard.name());
         String statement = rule.statement().orElse(hazard.statement());
-        Object[] pairs = {"substance", part.name(), "share", MixturePart.percent(part.share()), "limit", Reading.of(limit)};
+        Object[] pairs = {"substance", part.name(), "share", part.mass().words(), "limit", Reading.of(limit)};
         if (!part.reaches(limit)) {
-            if (part.share() >= MixturePart.fraction(limit) * TENTH && rule.named()) {
+            if (part.share() >= MixturePart.fraction(limit) * verdict.reference().limits().named().value().in(Unit.PERCENT) / 100 && rule.named()) {
                 verdict.give(name, NAMED, rule.source(), "named-only", pairs);
             } else {
                 verdict.refuse("not " + name, rule.source(), own.isPresent() ? "part-below-own" : "part-below", pairs);

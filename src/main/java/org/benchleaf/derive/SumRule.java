@@ -57,7 +57,7 @@ final class SumRule {
     }
 
     private static String words(List<Term> terms) {
-        return terms.stream().map(term -> term.part().name() + " " + MixturePart.percent(term.part().share())
+        return terms.stream().map(term -> term.part().name() + " " + term.part().mass().words()
                 + (term.factor() > 1 ? " × " + Reading.number(term.factor()) : "") + " of "
                 + (term.own() ? "its own limit " : "") + Reading.number(term.limit() * 100) + " %")
                 .collect(Collectors.joining(", "));

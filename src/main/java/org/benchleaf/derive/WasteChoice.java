@@ -12,13 +12,11 @@ import org.benchleaf.quantity.Quantity;
 
 /**
  * Tells what kind of waste a mixture becomes, and why. What has a part of which something is not known has no kind, and
- * the drain is spoken of only where everything is known and the pH shown to lie in the window.
+ * the drain is spoken of only where everything is known, nothing is classified, it is weak and its pH lies in the window.
  */
 final class WasteChoice {
 
-    /** The narrowest of the published windows for the drain; the others reach from 2 to 12. Local rules decide. */
-    private static final double LOWEST_PH = 6;
-    private static final double HIGHEST_PH = 9;
+    private static final String WATER = "water";
 
     private final Reference reference;
 
@@ -36,12 +34,14 @@ final class WasteChoice {
         return reference.waste().values().stream().filter(kind -> kind.takes(statements, kinds, composition.ph()))
                 .findFirst().map(kind -> new Hazards.Waste(Optional.of(kind.key()),
                         why(kind, parts, statements, composition.ph()),
-                        kind.drain().isPresent() && isInWindow(composition.ph())))
+                        kind.drain().isPresent() && isForDrain(composition, statements)))
                 .orElseGet(() -> new Hazards.Waste(Optional.empty(), say("waste-unknown"), false));
     }
 
-    private static boolean isInWindow(Optional<Quantity> ph) {
-        return ph.filter(one -> one.low() >= LOWEST_PH && one.high() <= HIGHEST_PH).isPresent();
+    /** Weak, nearly neutral and without any class: only this is shown to go to the drain, where local rules permit. */
+    private boolean isForDrain(Composition composition, List<String> statements) {
+        return statements.isEmpty() && composition.ph().filter(reference.limits()::isForDrain).isPresent()
+                && 1 - composition.least(WATER) <= MixturePart.fraction(reference.limits().weak().value());
     }
 
     private String why(Reference.WasteKind kind, List<Substance> parts, List<String> statements, Optional<Quantity> ph) {

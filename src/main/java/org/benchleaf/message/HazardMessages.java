@@ -37,7 +37,11 @@ public enum HazardMessages implements Message.Id {
     NOT_FOR_TRAINEES("HAZ-023", Severity.ERROR,
             "Step '{step}' uses '{thing}', which never stands on a sheet for trainees.",
             "{why}",
-            "Use {instead}; or publish the case without its sheets: take 'teaching' out of its permissions. No reason lifts this stop.");
+            "Use {instead}; or publish the case without its sheets: take 'teaching' out of its permissions. No reason lifts this stop."),
+    DRAIN_WINDOW("HAZ-024", Severity.ERROR,
+            "The drain window '{found}' reaches beyond {widest}.",
+            "What is said about the drain is for weak, nearly neutral water; published local rules agree between these ends alone.",
+            "Write a window inside {widest}, such as 'pH 6.5 to 8.5', or leave 'drain window' out and follow the local rules.");
 
     private final String code;
     private final Severity severity;

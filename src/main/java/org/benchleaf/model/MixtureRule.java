@@ -68,7 +68,7 @@ public record MixtureRule(String key, By by, List<Addend> of, Optional<String> g
     private Optional<Addend> named(Substance part, String name) {
         return of.stream().filter(one -> one.hazardClass().equals(name))
                 .filter(one -> one.note().map(part.notes()::contains).orElse(true))
-                .filter(one -> one.only().isEmpty() || part.acidity().map(Substance.Acidity::is)
+                .filter(one -> one.only().isEmpty() || part.acidity().map(Substance.Acidity::is).map(Substance.Acidity.Kind::word)
                         .filter(one.only()::contains).isPresent() || part.reactsAs().stream().anyMatch(one.only()::contains))
                 .findFirst();
     }

@@ -26,12 +26,13 @@ import org.benchleaf.quantity.Quantity;
  * @param acute ways in for acute toxicity
  * @param precedence what a label leaves out, by H code
  * @param wordings sentences about hazards with holes, by key
+ * @param limits on which the rules for hazards rest
  */
 public record Reference(Map<String, Substance> substances, Map<String, Statement> statements,
         Map<String, Pictogram> pictograms, Map<String, Equipment> equipment, List<MixtureRule> rules,
         Map<String, Caution> cautions, Map<String, WasteKind> waste, List<FirstAid> firstAid, List<LabelSize> labels,
         List<ClaimWord> claims, List<Incompatible> incompatible, List<Access> access,
-        List<AcuteRoute> acute, Map<String, Precedence> precedence, Map<String, Wording> wordings) {
+        List<AcuteRoute> acute, Map<String, Precedence> precedence, Map<String, Wording> wordings, HazardLimits limits) {
 
     public Reference {
         rules = List.copyOf(rules);
@@ -49,10 +50,10 @@ public record Reference(Map<String, Substance> substances, Map<String, Statement
                 .or(() -> substances.values().stream().filter(row -> row.isCalled(words)).findFirst());
     }
 
-    /** Nothing at all, for tests of other parts. */
-    public static Reference empty() {
-        return new Reference(Map.of(), Map.of(), Map.of(), Map.of(), List.of(), Map.of(), Map.of(), List.of(),
-                List.of(), List.of(), List.of(), List.of(), List.of(), Map.of(), Map.of());
+    /** The tables with another window of pH for the drain. */
+    public Reference draining(HazardLimits.Limit window) {
+        return new Reference(substances, statements, pictograms, equipment, rules, cautions, waste, firstAid, labels, claims,
+                incompatible, access, acute, precedence, wordings, limits.draining(window));
     }
 
     /**
@@ -243,6 +244,7 @@ public record Reference(Map<String, Substance> substances, Map<String, Statement
      * @param statements H codes of the mixture
      * @param groups groups of substances, as {@code reacts as} names them
      * @param from the least share by mass of such a substance; empty if any counts
+     * @param ph whether it holds by the pH alone counting as corrosive, whatever a test shows
      * @param moreThan the amount of the mixture from which on it counts
      * @param usedBy kinds of step or parts of a step
      * @param trainee how far a trainee may go
@@ -252,7 +254,7 @@ public record Reference(Map<String, Substance> substances, Map<String, Statement
      * @param source where it was read
      */
     public record Access(String key, Set<String> substances, Set<String> statements, Set<String> groups,
-            Optional<Quantity> from, Optional<Quantity> moreThan, Set<String> usedBy, Trainee trainee,
+            Optional<Quantity> from, boolean ph, Optional<Quantity> moreThan, Set<String> usedBy, Trainee trainee,
             boolean withheld, Optional<String> instead, String why, String source) {
         public Access {
             substances = Set.copyOf(substances);

@@ -21,10 +21,12 @@ import org.benchleaf.quantity.Quantity;
  * @param madeOn the day it was made, once it was
  * @param how how to prepare it, sentences in order
  * @param source key of the recipe's source
+ * @param lowReserve a test of it that shows that it does not burn as its pH suggests
  */
 public record Solution(String id, String name, Recipe recipe, Optional<Quantity> make, Optional<Quantity> least,
         Optional<Quantity> keeps, Optional<String> kept, Optional<Quantity> readyIn, Optional<Quantity> handsOn,
-        Optional<LocalDate> madeOn, List<String> how, Optional<String> source, Place place) {
+        Optional<LocalDate> madeOn, List<String> how, Optional<String> source,
+        Optional<LowReserve> lowReserve, Place place) {
 
     public Solution {
         how = List.copyOf(how);

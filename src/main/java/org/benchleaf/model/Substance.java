@@ -30,6 +30,7 @@ import org.benchleaf.quantity.Quantity;
  * @param exposure limits for the air of a workplace
  * @param saturated its saturated solution in water
  * @param acidity what it does to the pH of water
+ * @param lowReserve a test that shows that its solutions do not burn as their pH suggests
  * @param waste the kind of waste it becomes, a key of the table of waste
  * @param reactsAs groups of the table of what must not meet
  * @param gloves what gloves hold it off
@@ -42,7 +43,8 @@ public record Substance(String key, String name, List<String> synonyms, Optional
         Optional<Measured> viscosity, Answer hazards, Optional<String> because, List<HazardClass> classes,
         Set<String> notes, Optional<Quantity> benzene, Set<String> toxicityUnknown, boolean suppliedInWater,
         Optional<Fire> fire,
-        List<ExposureLimit> exposure, Optional<Saturated> saturated, Optional<Acidity> acidity, Optional<String> waste,
+        List<ExposureLimit> exposure, Optional<Saturated> saturated, Optional<Acidity> acidity, Optional<LowReserve> lowReserve,
+        Optional<String> waste,
         Set<String> reactsAs, Optional<Gloves> gloves, Optional<String> note, String source, String edition) {
 
     public Substance {
@@ -128,14 +130,36 @@ public record Substance(String key, String name, List<String> synonyms, Optional
     /**
      * What the substance does to the pH of water, as far as an equilibrium needs it.
      *
-     * @param is {@code strong base}, {@code strong acid}, {@code weak base}, {@code weak acid}, {@code salt} or {@code neutral}
-     * @param per how many hydroxide ions or protons a strong one gives; how many sodium or like ions a salt holds
+     * @param is what it is
+     * @param per how many hydroxide ions or protons a strong one gives; how many sodium, ammonium or like ions a salt holds
+     * @param acids how many molecules of the acid a salt holds
      * @param constants pK of each proton of the acid, or of the acid that belongs to the base or salt, the first given off first
+     * @param base pK of the acid that belongs to the base of an ammonium salt; empty for all others
      * @param source where they were read
      */
-    public record Acidity(String is, int per, List<Double> constants, String source) {
+    public record Acidity(Kind is, int per, int acids, List<Double> constants, List<Double> base, String source) {
+
         public Acidity {
             constants = List.copyOf(constants);
+            base = List.copyOf(base);
+        }
+
+        /** What a substance is to the pH of water. */
+        public enum Kind {
+            STRONG_BASE, STRONG_ACID, WEAK_BASE, WEAK_ACID, SALT,
+            /** The salt of a weak base. */
+            AMMONIUM_SALT,
+            /** It changes nothing. */
+            NEUTRAL,
+            /** No solution of it is strongly acid or alkaline, but its pH cannot be worked out. */
+            NOT_EXTREME,
+            /** Its solutions may have any pH. */
+            NOT_KNOWN;
+
+            /** As a row writes it. */
+            public String word() {
+                return name().toLowerCase(Locale.ROOT).replace('_', ' ');
+            }
         }
     }
 

@@ -44,7 +44,7 @@ public final class LibraryReader {
         if (!Files.isDirectory(contentRoot)) {
             messages.add(ReadingMessages.NO_CONTENT.at(Place.file(content.name(contentRoot))));
             return new LibraryDraft(Optional.empty(), List.of(), Optional.empty(), Optional.empty(),
-                    MethodReader.read(), new RuleBook(List.of(), Matrix.EMPTY, List.of()), Reference.empty(),
+                    MethodReader.read(), new RuleBook(List.of(), Matrix.EMPTY, List.of()), ReferenceReader.shipped(),
                     List.of(), List.of(), List.of(), messages);
         }
         // Beside the studio's files: a short command spends more time on reading than on anything else.

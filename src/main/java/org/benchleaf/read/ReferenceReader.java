@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.function.Function;
 import org.benchleaf.message.Messages;
 import org.benchleaf.message.ReferenceMessages;
+import org.benchleaf.model.HazardLimits;
 import org.benchleaf.model.Precedence;
 import org.benchleaf.model.Reference;
 import org.benchleaf.model.Source;
@@ -95,7 +96,18 @@ public final class ReferenceReader {
                         Set.copyOf(row.textsOf("left out beside", statements.keySet())),
                         Set.copyOf(row.textsOf("no pictogram beside", statements.keySet())), row.text("source"))),
                 table("hazard-words", row -> new Reference.Wording(row.key(), row.text("words"),
-                        row.optionalText("do"))));
+                        row.optionalText("do"))), limits());
+    }
+
+    private HazardLimits limits() {
+        Map<String, HazardLimits.Limit> rows = table("limits", row -> new HazardLimits.Limit(row.quantity("limit",
+                Dimension.ACIDITY, Dimension.TEMPERATURE, Dimension.MASS_FRACTION, Dimension.VOLUME_FRACTION,
+                Dimension.SHARE), row.text("source")));
+        return new HazardLimits(rows.get("strongly alkaline"), rows.get("strongly acid"), rows.get("drain"), rows.get("weak up to"),
+                rows.get("extremely flammable up to boiling point"), rows.get("highly flammable below"),
+                rows.get("flammable up to"), rows.get("ethanol in water"), rows.get("benzene of note P below"),
+                rows.get("sensitiser named from"), rows.get("harmful part counts from"),
+                rows.get("poisonous part counts from"), rows.get("unknown toxicity left out above"));
     }
 
     private static Reference.WasteKind waste(ReferenceRow row, Set<String> statements, Set<String> cautions) {
@@ -113,7 +125,7 @@ public final class ReferenceReader {
     private static Reference.Access access(ReferenceRow row, Set<String> statements) {
         return new Reference.Access(row.key(), row.set("substances"),
                 Set.copyOf(row.textsOf("statements", statements)), row.set("groups"),
-                row.optionalQuantity("from", Dimension.MASS_FRACTION),
+                row.optionalQuantity("from", Dimension.MASS_FRACTION), row.yes("extreme ph"),
                 row.optionalQuantity("more than", Dimension.VOLUME, Dimension.MASS), row.set("used by"),
                 row.optionalWord("trainee", Reference.Trainee.values(), Reference.Trainee::word)
                         .orElse(Reference.Trainee.ALLOWED),

@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.benchleaf.model.LowReserve;
 import org.benchleaf.model.Substance;
 import org.benchleaf.quantity.Dimension;
 
@@ -12,11 +13,12 @@ import org.benchleaf.quantity.Dimension;
 final class SubstanceRow {
 
     private static final Set<String> FORMS = Set.of("liquid", "solid", "solution", "gas", "dust");
-    private static final Set<String> ACIDITIES = Set.of("strong base", "strong acid", "weak base", "weak acid", "salt",
-            "neutral");
     private static final Set<String> WAYS = Set.of("mouth", "skin", "breath");
     private static final double MOST_FACTOR = 1e6;
     private static final int MOST_PROTONS = 12;
+
+    private static final Set<Substance.Acidity.Kind> WITH_CONSTANTS = Set.of(Substance.Acidity.Kind.WEAK_BASE,
+            Substance.Acidity.Kind.WEAK_ACID, Substance.Acidity.Kind.SALT, Substance.Acidity.Kind.AMMONIUM_SALT);
 
     private final ReferenceRow row;
 
@@ -38,7 +40,7 @@ final class SubstanceRow {
                 row.measured("vapour pressure", Dimension.PRESSURE), row.measured("viscosity", Dimension.DIFFUSIVITY),
                 answer(classes, because), because, classes, new HashSet<>(row.texts("notes in the law")),
                 row.optionalQuantity("benzene", Dimension.MASS_FRACTION), toxicityUnknown(), row.yes("supplied in water"), fire(),
-                exposure(), saturated(), acidity(),
+                exposure(), saturated(), acidity(), lowReserve(),
                 row.has("waste") ? Optional.of(row.oneOf("waste", waste)) : Optional.empty(), row.set("reacts as"),
                 row.row("gloves").map(inner -> new Substance.Gloves(inner.text("words"), inner.text("source"))),
                 row.optionalText("note"), row.text("source"), row.text("edition"));
@@ -95,19 +97,37 @@ final class SubstanceRow {
                 inner.text("source")));
     }
 
+    private Optional<LowReserve> lowReserve() {
+        return row.row("low reserve").map(inner -> new LowReserve(
+                Set.copyOf(inner.textsOf("rules out", LowReserve.STATEMENTS)),
+                Optional.of(inner.quantity("up to", Dimension.MASS_FRACTION)), inner.text("test"), inner.text("source")));
+    }
+
     private Optional<Substance.Acidity> acidity() {
         return row.row("acidity").map(inner -> {
-            List<Double> constants = new ArrayList<>();
-            inner.texts("pK").forEach(text -> {
-                if (text.matches("-?\\d+(\\.\\d+)?")) {
-                    constants.add(Double.parseDouble(text));
-                } else {
-                    inner.refuse("pK", "numbers in square brackets, as in [9.24]");
-                }
-            });
-            return new Substance.Acidity(inner.oneOf("is", ACIDITIES),
-                    inner.optionalNumber("per", 1, MOST_PROTONS).orElse(1.0).intValue(), constants,
-                    inner.text("source"));
+            Substance.Acidity.Kind is = inner.optionalWord("is", Substance.Acidity.Kind.values(), Substance.Acidity.Kind::word)
+                    .orElse(Substance.Acidity.Kind.NOT_KNOWN);
+            inner.text("is");
+            List<Double> constants = constants(inner, "pK", WITH_CONSTANTS.contains(is));
+            return new Substance.Acidity(is, inner.optionalNumber("per", 1, MOST_PROTONS).orElse(1.0).intValue(),
+                    inner.optionalNumber("acids", 1, MOST_PROTONS).orElse(1.0).intValue(), constants,
+                    constants(inner, "base", is == Substance.Acidity.Kind.AMMONIUM_SALT), inner.text("source"));
         });
+    }
+
+    private static List<Double> constants(ReferenceRow row, String name, boolean needed) {
+        List<Double> constants = new ArrayList<>();
+        row.texts(name).forEach(text -> {
+            if (text.matches("-?\\d+(\\.\\d+)?")) {
+                constants.add(Double.parseDouble(text));
+            } else {
+                row.refuse(name, "numbers in square brackets, as in [9.24]");
+            }
+        });
+        if (constants.isEmpty() == needed) {
+            row.refuse(name, needed ? "pK values in square brackets, as in [9.24]"
+                    : "nothing: only weak acids, weak bases and salts have it");
+        }
+        return constants;
     }
 }

@@ -15,6 +15,7 @@ import org.benchleaf.model.Damage;
 import org.benchleaf.model.Formulary;
 import org.benchleaf.model.Level;
 import org.benchleaf.model.Library;
+import org.benchleaf.model.LowReserve;
 import org.benchleaf.model.Material;
 import org.benchleaf.model.Matrix;
 import org.benchleaf.model.Method;
@@ -27,6 +28,7 @@ import org.benchleaf.model.Reason;
 import org.benchleaf.model.Recipe;
 import org.benchleaf.model.Result;
 import org.benchleaf.model.Solution;
+import org.benchleaf.model.SpotTest;
 import org.benchleaf.model.Source;
 import org.benchleaf.model.Step;
 import org.benchleaf.model.StepKind;
@@ -50,6 +52,7 @@ final class Invented {
     Optional<String> grain = Optional.empty();
     final List<Damage> damages = new ArrayList<>();
     final List<Solution> solutions = new ArrayList<>();
+    final List<SpotTest> tests = new ArrayList<>();
     final List<Step> steps = new ArrayList<>();
     final List<Result> results = new ArrayList<>();
     final List<Reason> reasons = new ArrayList<>();
@@ -107,7 +110,13 @@ final class Invented {
     Invented solution(String id, Recipe recipe, Map<String, String> amounts, Optional<LocalDate> madeOn) {
         solutions.add(new Solution(id, id, recipe, amount(amounts, "make"), amount(amounts, "least"),
                 amount(amounts, "keeps"), Optional.empty(), amount(amounts, "ready"), amount(amounts, "hands"),
-                madeOn, List.of(), Optional.empty(), PLACE));
+                madeOn, List.of(), Optional.empty(), Optional.empty(), PLACE));
+        return this;
+    }
+
+    Invented tested(String id, Recipe recipe, Optional<LowReserve> test) {
+        solutions.add(new Solution(id, id, recipe, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(),
+                Optional.empty(), Optional.empty(), Optional.empty(), List.of(), Optional.empty(), test, PLACE));
         return this;
     }
 
@@ -171,7 +180,7 @@ final class Invented {
         PrintObject object = new PrintObject("sheet", "letterpress", Optional.empty(), Optional.empty(), false, paper,
                 q(height), q(width), List.of(), List.of(), List.of(), PLACE);
         return new TreatmentCase("invented", "An invented case", "", Level.FOUNDATION, "en", publication(), object,
-                damages, List.of(), proposal(), List.of(), solutions, steps, results, List.of(), reasons,
+                damages, tests, proposal(), List.of(), solutions, steps, results, List.of(), reasons,
                 new Story(sections), List.of(), Set.of(), PLACE);
     }
 

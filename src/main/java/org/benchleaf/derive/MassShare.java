@@ -1,0 +1,49 @@
+package org.benchleaf.derive;
+
+/**
+ * A share by mass, from 0 to 1, with its ends where it is not exact.
+ *
+ * @param least the smallest that it can be
+ * @param most the largest that it can be, by which hazards are classified
+ */
+public record MassShare(double least, double most) {
+
+    static final MassShare NONE = new MassShare(0, 0);
+    static final MassShare WHOLE = new MassShare(1, 1);
+    /** Ends nearer than this are told as one number. */
+    private static final double TOLD_APART = 1.02;
+    private static final double PER_CENT = 100;
+
+    public MassShare {
+        most = Math.max(0, Math.min(1, most));
+        least = Math.max(0, Math.min(most, least));
+    }
+
+    static MassShare of(double share) {
+        return new MassShare(share, share);
+    }
+
+    /** What fills up the whole. */
+    MassShare rest() {
+        return new MassShare(1 - most, 1 - least);
+    }
+
+    MassShare plus(MassShare other) {
+        return new MassShare(least + other.least, most + other.most);
+    }
+
+    MassShare times(MassShare other) {
+        return new MassShare(least * other.least, most * other.most);
+    }
+
+    /** Whether its ends are told apart. */
+    public boolean isRange() {
+        return most > least * TOLD_APART;
+    }
+
+    /** Per cent by mass, both ends where they differ. */
+    String words() {
+        return (isRange() ? Reading.number(least * PER_CENT) + " to " : "") + Reading.number(most * PER_CENT)
+                + " % by mass";
+    }
+}

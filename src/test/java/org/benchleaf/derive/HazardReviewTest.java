@@ -1,0 +1,132 @@
+package org.benchleaf.derive;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.benchleaf.derive.Invented.q;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.benchleaf.message.Message;
+import org.benchleaf.model.LowReserve;
+import org.benchleaf.model.Recipe;
+import org.benchleaf.model.SpotTest;
+import org.benchleaf.model.TestResult;
+import org.junit.jupiter.api.Test;
+
+/** What must not reach the bench is found wherever it stands in a case: common practice, no source. */
+class HazardReviewTest {
+
+    @Test
+    void a_liquid_of_the_spot_tests_alone_is_asked_for_its_hazards() {
+        Invented invented = new Invented();
+        invented.material("mystery", "liquid", "", Optional.empty(), Optional.empty());
+        invented.tests.add(new SpotTest("ink", "mystery", Optional.empty(), Optional.empty(),
+                new TestResult("stable", "stable", TestResult.Group.NO_CHANGE), Optional.empty(), Invented.PLACE));
+
+        assertThat(invented.derived().messages().all()).filteredOn(one -> one.code().equals("HAZ-020")).singleElement()
+                .satisfies(one -> assertThat(one.what()).contains("mystery", "spot test on 'ink'"));
+    }
+
+    /** Peroxide and acetone clash in the solution; bleach and ammonia, which come to it in the step, clash besides. */
+    @Test
+    void a_solution_that_clashes_by_itself_hides_no_other_clash_of_the_step() {
+        Invented invented = new Invented();
+        invented.material("acetone", "liquid", "acetone", Optional.empty(), Optional.empty());
+        invented.material("peroxide", "liquid", "hydrogen peroxide", Optional.of("30 % m/m"), Optional.empty());
+        invented.material("bleach", "liquid", "sodium hypochlorite", Optional.of("5 % m/m"), Optional.empty());
+        invented.material("ammonia", "liquid", "ammonia solution", Optional.of("5 % m/m"), Optional.empty());
+        invented.solution("made", new Recipe.Parts("acetone", 1, "peroxide", 1, true, false));
+        invented.step("wash", Invented.bath("made", "50 mm", "25 mm", 1), Invented.bath("bleach", "50 mm", "25 mm", 1),
+                Invented.bath("ammonia", "50 mm", "25 mm", 1));
+
+        List<String> told = invented.derived().messages().all().stream().filter(one -> one.code().equals("HAZ-021"))
+                .map(Message::what).toList();
+
+        assertThat(told).anyMatch(what -> what.contains("solution 'made'") && what.contains("acetone"))
+                .anyMatch(what -> what.contains("step 'wash'") && what.contains("ammonia") && what.contains("hypochlorite"))
+                .noneMatch(what -> what.contains("step 'wash'") && what.contains("acetone and hydrogen peroxide"));
+    }
+
+    /** A pH from 11.5 on counts as corrosive without other data; a test is such data (CLP Annex I, 3.2.3.1.2). */
+    @Test
+    void a_stated_test_of_the_reserve_takes_off_what_it_rules_out_and_nothing_else() {
+        assertThat(limewater(Set.of())).containsExactly("H314", "H318");
+        assertThat(limewater(Set.of("H314"))).containsExactly("H318", "H315");
+        assertThat(limewater(Set.of("H314", "H318"))).containsExactly("H315", "H319");
+        assertThat(limewater(LowReserve.STATEMENTS)).isEmpty();
+    }
+
+    /** A test holds for what was tested, not for what is made with it. */
+    @Test
+    void the_test_of_a_solution_says_nothing_of_another_made_from_it() {
+        Invented invented = tested(LowReserve.STATEMENTS).solution("half", new Recipe.Dilute("lime-water",
+                Optional.empty(), Optional.of(org.benchleaf.quantity.Quantity.number(2)), "deionised-water"));
+
+        assertThat(hazards(invented, "half").hazardStatements()).contains("H314");
+    }
+
+    private static List<String> limewater(Set<String> rulesOut) {
+        return hazards(tested(rulesOut), "lime-water").hazardStatements();
+    }
+
+    private static Invented tested(Set<String> rulesOut) {
+        Optional<LowReserve> test = rulesOut.isEmpty() ? Optional.empty()
+                : Optional.of(new LowReserve(rulesOut, Optional.empty(), "OECD 431, report", "report"));
+        return new Invented().tested("lime-water", new Recipe.Saturate("calcium-hydroxide", "deionised-water", q("20 °C")), test);
+    }
+
+    private static Hazards hazards(Invented invented, String id) {
+        return invented.derived().worked().hazards().get(id);
+    }
+
+    /** 4 % to 9 % peroxide is 8 % at its worst: serious eye damage (entry 008-003-00-9), nothing for a trainee. */
+    @Test
+    void a_range_of_strength_is_classified_by_its_worst_end_and_told_as_a_range() {
+        Invented invented = new Invented();
+        invented.material("peroxide", "liquid", "hydrogen peroxide", Optional.of("30 % m/m"), Optional.empty());
+        invented.solution("weak", new Recipe.Dilute("peroxide", Optional.of(q("4 % m/m to 9 % m/m")), Optional.empty(),
+                "deionised-water"));
+        Hazards weak = hazards(invented, "weak");
+
+        assertThat(weak.hazardStatements()).contains("H318");
+        assertThat(weak.access().trainee()).isEqualTo(org.benchleaf.model.Reference.Trainee.REFUSED);
+        assertThat(weak.groundsOf("H318")).anySatisfy(ground -> assertThat(ground.because()).contains("4 to 9 % by mass"));
+    }
+
+    /** The rest of a range is at its most where the range is at its least: 40 % to 97 % ethanol leaves 3 % to 60 % toluene. */
+    @Test
+    void the_rest_of_a_range_counts_at_its_most() {
+        Invented invented = new Invented();
+        invented.material("toluene", "liquid", "toluene", Optional.empty(), Optional.empty());
+        invented.material("isopropanol", "liquid", "isopropanol", Optional.empty(), Optional.empty());
+        invented.solution("made", new Recipe.Mix("isopropanol", q("40 % m/m to 98 % m/m"), "toluene",
+                "isopropanol"));
+
+        assertThat(hazards(invented, "made").hazardStatements()).contains("H361d", "H304");
+    }
+
+    /** 30 % peroxide weighs 1.11 g/mL (handbook, from memory): one part in four by volume may be 8.3 % by mass. */
+    @Test
+    void a_stock_thinned_by_volume_counts_as_heavy_as_it_may_be() {
+        Invented invented = new Invented();
+        invented.material("peroxide", "liquid", "hydrogen peroxide", Optional.of("30 % m/m"), Optional.empty());
+        invented.solution("weak", new Recipe.Dilute("peroxide", Optional.empty(),
+                Optional.of(org.benchleaf.quantity.Quantity.number(4)), "deionised-water"));
+
+        assertThat(hazards(invented, "weak").hazardStatements()).contains("H318");
+    }
+
+    /** What the pH of a material says of its own solution it does not say of one in limewater (pH 12.4, CRC, from memory). */
+    @Test
+    void the_stated_ph_of_a_material_hides_no_alkaline_liquid_that_it_is_dissolved_in() {
+        Invented invented = new Invented();
+        invented.materials.put("cellulose", new org.benchleaf.model.Material("cellulose", "Cellulose", "solid", "A size.",
+                Optional.of("methyl cellulose"), Optional.empty(), Optional.of(q("pH 7")), Optional.empty(), Optional.empty(),
+                Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Set.of(), Optional.empty(),
+                Invented.PLACE));
+        invented.solution("lime-water", new Recipe.Saturate("calcium-hydroxide", "deionised-water", q("20 °C")));
+        invented.solution("size", new Recipe.Dissolve("cellulose", q("2 % m/m"), "lime-water"));
+
+        assertThat(hazards(invented, "size").hazardStatements()).contains("H314");
+    }
+}
