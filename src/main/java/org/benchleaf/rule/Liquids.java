@@ -77,7 +77,7 @@ final class Liquids {
 
     private boolean isNeutral(String id) {
         return material(id).flatMap(Material::substance).map(reference.substances()::get).flatMap(Substance::acidity)
-                .filter(acidity -> acidity.is().equals("neutral")).isPresent();
+                .filter(acidity -> acidity.is() == Substance.Acidity.Kind.NEUTRAL).isPresent();
     }
 
     /** Whether a material answers to a word by its id, substance, kind or traits; an unknown one by its id alone. */
