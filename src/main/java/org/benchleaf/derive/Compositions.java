@@ -120,13 +120,13 @@ final class Compositions implements Recipe.Kinds<Composition> {
 
     /** The share by mass that a strength means. */
     private static MassShare share(Substance substance, Quantity strength) {
-        Quantity usual = strength.to(strength.dimension().usual());
+        Quantity usual = strength.to(Unit.usual(strength.dimension()));
         return new MassShare(share(substance, strength.dimension(), usual.low()),
                 share(substance, strength.dimension(), usual.high()));
     }
 
     private static double share(Substance substance, Dimension counted, double strength) {
-        Quantity one = Quantity.of(strength, counted.usual());
+        Quantity one = Quantity.of(strength, Unit.usual(counted));
         return switch (counted) {
             case MASS_FRACTION -> one.in(Unit.PERCENT_BY_MASS) / 100;
             case MASS_PER_VOLUME -> one.in(Unit.GRAM_PER_LITRE) / 1000 / LIGHTEST;

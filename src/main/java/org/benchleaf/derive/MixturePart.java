@@ -44,6 +44,11 @@ record MixturePart(Substance substance, MassShare mass, List<Substance.HazardCla
         return share() >= fraction(limit) * (1 - ALMOST);
     }
 
+    /** Whether the share reaches such a part of a limit by mass. */
+    boolean reaches(Quantity limit, Quantity part) {
+        return share() >= fraction(limit) * part.in(Unit.PERCENT) / 100;
+    }
+
     /** Whether the share lies below the end of a class, where it has one. */
     boolean isBelow(Optional<Quantity> end) {
         return end.map(limit -> share() < fraction(limit) * (1 - ALMOST)).orElse(true);

@@ -5,7 +5,6 @@ import java.util.Optional;
 import org.benchleaf.model.MixtureRule;
 import org.benchleaf.model.Substance;
 import org.benchleaf.quantity.Quantity;
-import org.benchleaf.quantity.Unit;
 
 /** Holds each part by itself against the limit of a class, without adding: cancer, genes, fertility, organs, sensitising. */
 final class PartRule {
@@ -39,7 +38,7 @@ final class PartRule {
         String statement = rule.statement().orElse(hazard.statement());
         Object[] pairs = {"substance", part.name(), "share", part.mass().words(), "limit", Reading.of(limit)};
         if (!part.reaches(limit)) {
-            if (part.share() >= MixturePart.fraction(limit) * verdict.reference().limits().named().value().in(Unit.PERCENT) / 100 && rule.named()) {
+            if (rule.named() && part.reaches(limit, verdict.reference().limits().named().value())) {
                 verdict.give(name, NAMED, rule.source(), "named-only", pairs);
             } else {
                 verdict.refuse("not " + name, rule.source(), own.isPresent() ? "part-below-own" : "part-below", pairs);

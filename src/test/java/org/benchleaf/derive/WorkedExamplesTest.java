@@ -119,7 +119,7 @@ class WorkedExamplesTest {
                 .isGreaterThan(derived.worked().figures().get("bath.dose").value().value());
         assertThat(derived.worked().figures().get("bath.dose").notes()).anyMatch(note -> note.contains("record"));
         // The limewater for three baths is in turn part of what must be made.
-        assertThat(derived.worked().figures().get("lime.needed").inputs().get(0).from()).isEqualTo("bath.dose-ceiling");
+        assertThat(derived.worked().figures().get("lime.needed").inputs().get(0).from().text()).isEqualTo("bath.dose-ceiling");
     }
 
     @Test

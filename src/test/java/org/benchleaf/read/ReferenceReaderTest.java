@@ -158,8 +158,9 @@ class ReferenceReaderTest {
                 assertThat(SHIPPED.waste().keySet()).containsAll(kind.neverWith()));
         assertThat(SHIPPED.access()).allSatisfy(row -> {
             assertThat(SHIPPED.substances().keySet()).containsAll(row.substances());
-            assertThat(row.substances().size() + row.statements().size() + row.groups().size()).isPositive();
-            assertThat(row.withheld() || row.trainee() != Reference.Trainee.ALLOWED).as(row.key()).isTrue();
+            assertThat(row.ph() || !row.usedBy().isEmpty()
+                    || row.substances().size() + row.statements().size() + row.groups().size() > 0).as(row.key()).isTrue();
+            assertThat(row.why()).as(row.key()).isNotBlank();
         });
     }
 
