@@ -94,7 +94,7 @@ final class Exposure {
                 .given("strength", spirit.strength().to(Unit.PERCENT_BY_VOLUME), Job.CASE_FILE)
                 .given("volume", amount, Job.CASE_FILE).given("room", space, from)
                 .given("temperature", bench.library().studio().temperature(), Job.STUDIO)
-                .gives("concentration", FigureKey.ofStep(step, part, "vapour"), "vapour in the air, at the most")
+                .gives("concentration", FigureKey.ofStep(step, part, "vapour"), "vapour in the air")
                 .gives("parts-per-million", FigureKey.ofStep(step, part, "vapour-ppm"))
                 .gives("share-of-lower-limit", FigureKey.ofStep(step, part, "vapour-lower-limit"))
                 .gives("share-of-exposure-limit", FigureKey.ofStep(step, part, "vapour-exposure-limit"));
