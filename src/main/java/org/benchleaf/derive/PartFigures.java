@@ -137,7 +137,7 @@ final class PartFigures implements Part.Kinds<Map<String, Figure>> {
         return bench.ledger().one(new Job("sheet-mass", step.place())
                 .given("grammage", bench.paper().grammage().orElseThrow(), Job.CASE_FILE)
                 .given("height", bench.height(), Job.CASE_FILE).given("width", bench.width(), Job.CASE_FILE)
-                .gives("mass", key(part, "sheet-mass"), "mass of the dry sheet"));
+                .gives("mass", key(part, "sheet-mass"), "mass of the sheet by its grammage"));
     }
 
     @Override
