@@ -16,11 +16,9 @@ import org.benchleaf.quantity.Unit;
 final class ClassDeriver {
 
     private final Groundwork.Maker groundwork;
-    private final WorkHours hours;
 
-    ClassDeriver(Groundwork.Maker groundwork, WorkHours hours) {
+    ClassDeriver(Groundwork.Maker groundwork) {
         this.groundwork = groundwork;
-        this.hours = hours;
     }
 
     /**
@@ -73,7 +71,7 @@ final class ClassDeriver {
             uses.min(java.util.Comparator.naturalOrder()).ifPresent(readyFor -> {
                 double ready = one.beginBefore().map(time -> time.highIn(Unit.MINUTE)).orElse(0.0);
                 double hands = one.handsOn().map(time -> time.highIn(Unit.MINUTE)).orElse(Math.min(ready, 60));
-                LocalDateTime begin = hours.latestStart(WorkHours.plus(readyFor, -ready), hands);
+                LocalDateTime begin = groundwork.hours().latestStart(WorkHours.plus(readyFor, -ready), hands);
                 needed.put(one.solution(), begin);
                 starts.put(one.solution(), new ClassPlan.Start(one.solution(), begin, readyFor));
             });

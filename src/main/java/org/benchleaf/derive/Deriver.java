@@ -27,13 +27,11 @@ public final class Deriver {
 
     private final Library library;
     private final Groundwork.Maker groundwork;
-    private final WorkHours hours;
 
     /** Makes ready for the cases of one studio. */
     public Deriver(Library library) {
         this.library = library;
         this.groundwork = new Groundwork.Maker(library);
-        this.hours = WorkHours.of(library.studio());
     }
 
     /** Works out a case for the one sheet that it tells of. */
@@ -53,7 +51,7 @@ public final class Deriver {
         Timeline timeline = work.maker().onTheCalendar(work.maker().firstDay(), true);
         work.tell(timeline, source.steps());
         List<WorkedResult> results = results(work.bench());
-        new ShelfLife(source, hours, messages).check(work.preparations(), timeline);
+        new ShelfLife(source, hours(), messages).check(work.preparations(), timeline);
         surfaceAndExtract(source, messages);
         HazardAssessor.Assessment assessment = new HazardAssessor(work.bench()).assess(findings);
         Map<String, Figure> figures = work.bench().ledger().figures();
@@ -69,7 +67,7 @@ public final class Deriver {
     }
 
     private List<ClassPlan> classes(TreatmentCase source) {
-        ClassDeriver classes = new ClassDeriver(groundwork, hours);
+        ClassDeriver classes = new ClassDeriver(groundwork);
         return library.classes().stream().filter(course -> course.caseId().equals(source.id()))
                 .filter(course -> Stream.concat(course.firstStep().stream(), course.lastStep().stream())
                         .allMatch(id -> source.step(id).isPresent()))
@@ -77,7 +75,7 @@ public final class Deriver {
     }
 
     WorkHours hours() {
-        return hours;
+        return groundwork.hours();
     }
 
     Library library() {

@@ -67,6 +67,10 @@ record Groundwork(Bench bench, TimelineMaker maker, Preparations planner, List<P
             this.tolerances = StandardVessels.of(library.formulary().table("glassware"));
         }
 
+        WorkHours hours() {
+            return hours;
+        }
+
         Groundwork make(TreatmentCase source, List<Step> steps, Scale scale, Messages messages) {
             Bench bench = bench(source, scale, messages);
             TimelineMaker maker = new TimelineMaker(steps, hours, messages);

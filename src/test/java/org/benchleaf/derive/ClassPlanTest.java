@@ -34,7 +34,7 @@ class ClassPlanTest {
     }
 
     private static ClassPlan plan(Invented invented, CourseClass course) {
-        return new ClassDeriver(new Groundwork.Maker(invented.library()), WorkHours.of(invented.library().studio())).plan(course, invented.treatment());
+        return new ClassDeriver(new Groundwork.Maker(invented.library())).plan(course, invented.treatment());
     }
 
     private static Invented practiceWash() {
