@@ -2,11 +2,15 @@ package org.benchleaf;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.yaml.snakeyaml.LoaderOptions;
 import org.yaml.snakeyaml.Yaml;
 import org.yaml.snakeyaml.constructor.SafeConstructor;
@@ -96,5 +100,35 @@ class HazardsTest {
                 .doesNotContain("Hazards not known", "href=", "src=");
         assertThat(unknown.code()).isEqualTo(1);
         assertThat(unknown.out()).contains("Hazards not known. Do not use", "Highly flammable");
+    }
+
+    /** A city that takes pH 7 to 8 alone is stricter than the narrowest published window, 6 to 9 (common practice, no source). */
+    @Test
+    void the_window_of_the_studio_for_the_drain_counts(@TempDir Path content) throws IOException {
+        String bath = "calcium bicarbonate 0.1 % m/m; rest water";
+        assertThat(Ran.of("hazards", bath, "--ph", "6.5", "--content", content.toString()).out()).contains("to the drain");
+
+        Files.writeString(content.resolve("studio.yaml"), "drain window: pH 7 to 8\n");
+
+        Ran outside = Ran.of("hazards", bath, "--ph", "6.5", "--content", content.toString());
+        assertThat(outside.code()).isZero();
+        assertThat(outside.out()).doesNotContain("to the drain");
+        assertThat(Ran.of("hazards", bath, "--ph", "7.5", "--content", content.toString()).out()).contains("to the drain");
+    }
+
+    /** A row that cannot be read would leave the shipped one, which may be milder, in its place. */
+    @Test
+    void nothing_is_answered_from_tables_with_errors(@TempDir Path content) throws IOException {
+        Files.writeString(content.resolve("studio.yaml"), "drain window: pH 5 to 10\n");
+        Ran wide = Ran.of("hazards", "water", "--content", content.toString());
+        Files.writeString(content.resolve("studio.yaml"), "drain window: pH 7 to 8\n");
+        Files.createDirectories(content.resolve("reference"));
+        Files.writeString(content.resolve("reference/substances.yaml"), "ethanol: {name: Ethanol, hazards: known}\n");
+        Ran row = Ran.of("hazards", "ethanol", "--content", content.toString());
+
+        assertThat(List.of(wide.code(), row.code())).containsOnly(1);
+        assertThat(wide.err()).contains("HAZ-024");
+        assertThat(row.err()).contains("REF-001");
+        assertThat(List.of(wide.out(), row.out())).containsOnly("");
     }
 }

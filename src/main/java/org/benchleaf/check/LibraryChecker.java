@@ -27,12 +27,11 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.benchleaf.message.FormMessages;
-import org.benchleaf.message.HazardMessages;
 import org.benchleaf.message.Messages;
 import org.benchleaf.message.Nearest;
 import org.benchleaf.message.Place;
 import org.benchleaf.model.CourseClass;
-import org.benchleaf.model.HazardLimits;
+import org.benchleaf.model.Reference;
 import org.benchleaf.model.Library;
 import org.benchleaf.model.Material;
 import org.benchleaf.model.Method;
@@ -43,6 +42,7 @@ import org.benchleaf.quantity.Quantity;
 import org.benchleaf.read.LibraryDraft;
 import org.benchleaf.read.Node;
 import org.benchleaf.read.ReferenceReader;
+import org.benchleaf.read.TablesDraft;
 
 /** Checks what all cases share and turns it into the library. */
 public final class LibraryChecker {
@@ -63,6 +63,15 @@ public final class LibraryChecker {
      */
     public static CheckedLibrary check(LibraryDraft draft) {
         return new LibraryChecker(draft).check();
+    }
+
+    /**
+     * The tables of hazards that hold for a studio, with its own window for the drain; what is wrong with these alone is
+     * added to the messages of the draft. Where they have errors the tables hold stand-ins, and no answer may rest on them.
+     */
+    public static Reference tables(TablesDraft draft) {
+        return draft.studio().map(part -> new DrainWindow(draft.reference(), draft.messages())
+                .of(new Fields(part.root(), new Fields.Soundness(draft.messages())))).orElse(draft.reference());
     }
 
     private CheckedLibrary check() {
@@ -89,7 +98,7 @@ public final class LibraryChecker {
         draft.formulary().methods().forEach(method -> methods.put(method.name(), method));
         draft.formulary().plainMethods().forEach(method -> methods.put(method.name(), method));
         Library library = new Library(studio, materials, terms(), sources, methods, classes,
-                drainWindow().map(draft.reference()::draining).orElse(draft.reference()), draft.ruleBook().rules(), draft.ruleBook().matrix(), draft.formulary());
+                draft.studio().map(this::fields).map(new DrainWindow(draft.reference(), messages)::of).orElse(draft.reference()), draft.ruleBook().rules(), draft.ruleBook().matrix(), draft.formulary());
         references.compare();
         if (!messages.hasErrors()) {
             soundness.unsound().ifPresent(place -> messages.add(FormMessages.WRONG_SHAPE.at(place,
@@ -159,19 +168,6 @@ public final class LibraryChecker {
                 fields.word("publishing", word -> Stream.of(Studio.Publishing.values())
                         .filter(known -> known.words().equals(word)).findFirst()).orElse(Studio.Publishing.ONE_SITE),
                 fields.needText("emergency"), fields.needText("waste"), fields.place());
-    }
-
-    /** The studio's own window of pH for the drain, which may be stricter than the usual one, never wider. */
-    private Optional<HazardLimits.Limit> drainWindow() {
-        Optional<Fields> fields = draft.studio().map(this::fields);
-        Optional<Quantity> window = fields.flatMap(one -> one.ph("drain window"));
-        if (window.filter(one -> !draft.reference().limits().isForDrain(one)).isPresent()) {
-            Quantity widest = draft.reference().limits().drain().value();
-            messages.add(HazardMessages.DRAIN_WINDOW.at(fields.get().place("drain window"),
-                    "found", fields.get().text("drain window").orElse(""), "widest", "pH " + (int) widest.low() + " to " + (int) widest.high()));
-            return Optional.empty();
-        }
-        return window.map(one -> new HazardLimits.Limit(one, "studio.yaml"));
     }
 
     private static Set<DayOfWeek> days(Fields hours) {

@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.benchleaf.check.LibraryChecker;
 import org.benchleaf.compose.BottleLabel;
 import org.benchleaf.derive.Bottles;
 import org.benchleaf.message.MessageText;
@@ -15,8 +16,10 @@ import org.benchleaf.publish.SitePublisher;
 import org.benchleaf.quantity.Dimension;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.QuantityReader;
+import org.benchleaf.read.LibraryReader;
 import org.benchleaf.read.MethodReader;
 import org.benchleaf.read.ReferenceReader;
+import org.benchleaf.read.TablesDraft;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -33,6 +36,7 @@ import picocli.CommandLine.Spec;
 public final class HazardsCommand implements Callable<Integer> {
 
     private static final int DONE = 0;
+    private static final int CONTENT_HAS_ERRORS = 1;
     private static final int UNKNOWN_OR_INCOMPATIBLE = 1;
     private static final int COMMAND_IS_WRONG = 2;
 
@@ -48,7 +52,7 @@ public final class HazardsCommand implements Callable<Integer> {
     @Option(names = "--label", description = "Writes the printable label, a page of its own, instead of the answer.")
     private boolean label;
 
-    @Option(names = "--content", paramLabel = "DIR", description = "The content folder, whose own substances count (content).")
+    @Option(names = "--content", paramLabel = "DIR", description = "The content folder, whose own tables and drain window count (content).")
     private Path content = Path.of("content");
 
     @Option(names = "--format", paramLabel = "text|json", description = "How to print (text).")
@@ -59,10 +63,14 @@ public final class HazardsCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Messages messages = new Messages();
-        Reference reference = Files.isDirectory(content) ? ReferenceReader.read(content, messages)
-                : ReferenceReader.shipped();
-        messages.all().forEach(message -> spec.commandLine().getErr().println(MessageText.of(message)));
+        TablesDraft draft = Files.isDirectory(content) ? LibraryReader.tables(content)
+                : new TablesDraft(Optional.empty(), ReferenceReader.shipped(), new Messages());
+        Reference reference = LibraryChecker.tables(draft);
+        draft.messages().all().forEach(message -> spec.commandLine().getErr().println(MessageText.of(message)));
+        if (draft.messages().hasErrors()) {
+            spec.commandLine().getErr().println("hazards: no answer, since the tables of the studio have errors; put them right first.");
+            return CONTENT_HAS_ERRORS;
+        }
         Bottles.Answer answer = new Bottles(reference, MethodReader.read()).ask(String.join(" ", line), stated());
         if (answer instanceof Bottles.Refused refused) {
             refused.slips().forEach(slip -> spec.commandLine().getErr().println("hazards: error: " + slip));
@@ -70,7 +78,7 @@ public final class HazardsCommand implements Callable<Integer> {
         }
         Bottles.Told told = (Bottles.Told) answer;
         spec.commandLine().getOut().println(printed(reference, told));
-        boolean sound = told.hazards().known() && told.hazards().incompatible().isEmpty() && !messages.hasErrors();
+        boolean sound = told.hazards().known() && told.hazards().incompatible().isEmpty();
         return sound ? DONE : UNKNOWN_OR_INCOMPATIBLE;
     }
 

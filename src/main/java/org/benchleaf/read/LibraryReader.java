@@ -40,6 +40,16 @@ public final class LibraryReader {
         return new LibraryReader(new ContentFolder(contentRoot)).library(contentRoot);
     }
 
+    /**
+     * The tables of hazards of a content folder, which need nothing else of it to be there or sound.
+     *
+     * @throws java.io.UncheckedIOException if the disk fails
+     */
+    public static TablesDraft tables(Path contentRoot) {
+        LibraryReader reader = new LibraryReader(new ContentFolder(contentRoot));
+        return new TablesDraft(reader.one("studio.yaml"), ReferenceReader.read(contentRoot, reader.messages), reader.messages);
+    }
+
     private LibraryDraft library(Path contentRoot) {
         if (!Files.isDirectory(contentRoot)) {
             messages.add(ReadingMessages.NO_CONTENT.at(Place.file(content.name(contentRoot))));
