@@ -48,6 +48,11 @@ final class FormatSchema {
         return new DataFile(path(), text);
     }
 
+    /** Whether the file belongs to one case; the others belong to the studio. */
+    boolean isOfCase() {
+        return name.equals("case") || name.equals("translation");
+    }
+
     String path() {
         return "schema/" + name + ".schema.json";
     }

@@ -45,7 +45,7 @@ final class WritingPage implements SitePageMaker {
     private static Page page(SiteDesk desk, FormatSchema schema) {
         Sheet sheet = desk.sheet(pathOf(schema), "writing-file");
         Words words = sheet.words();
-        sheet.add(new Opening(Optional.of(words.say("way.writing")), schema.title(),
+        sheet.add(new Opening(Optional.of(words.say(schema.isOfCase() ? "way.writing" : "writing.of-studio")), schema.title(),
                 Optional.of(schema.description()), List.of(), Optional.empty()));
         if (schema.groups().size() > 1) {
             sheet.add(new LinkGroups(List.of(new LinkGroups.Group("on-this-page", "", schema.groups().entrySet()
