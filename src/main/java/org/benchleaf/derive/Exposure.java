@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.benchleaf.message.HazardMessages;
 import org.benchleaf.model.Finding;
+import org.benchleaf.model.HazardLimits;
 import org.benchleaf.model.Part;
 import org.benchleaf.model.Reason;
 import org.benchleaf.model.Step;
@@ -16,15 +17,15 @@ import org.benchleaf.quantity.Unit;
 final class Exposure {
 
     static final String RULE = "chamber-vapour-limit";
-    private static final double TENTH = 10;
-    private static final double WHOLE = 100;
 
     private final Bench bench;
+    private final HazardLimits limits;
     private final Compositions compositions;
     private final List<Finding> findings = new ArrayList<>();
 
     Exposure(Bench bench, Compositions compositions) {
         this.bench = bench;
+        this.limits = bench.library().reference().limits();
         this.compositions = compositions;
     }
 
@@ -57,10 +58,10 @@ final class Exposure {
                 .given("air-changes", bench.library().studio().airChanges(), Job.STUDIO)
                 .given("over", time, Job.CASE_FILE));
         Map<String, Figure> made = bench.ledger().work(job);
-        share(step, mist, made, "vapour-lower-limit").filter(percent -> percent > TENTH).ifPresent(percent ->
+        share(step, mist, made, "vapour-lower-limit").filter(percent -> percent > percent(limits.fireInAir())).ifPresent(percent ->
                 bench.messages().add(HazardMessages.ROOM_CAN_EXPLODE.at(step.place(), "step", step.id(),
-                        "share", Math.round(percent))));
-        share(step, mist, made, "vapour-exposure-limit").filter(percent -> percent > WHOLE).ifPresent(percent ->
+                        "share", Math.round(percent), "limit", Reading.of(limits.fireInAir().value()))));
+        share(step, mist, made, "vapour-exposure-limit").filter(percent -> percent > percent(limits.healthInAir())).ifPresent(percent ->
                 bench.messages().add(HazardMessages.ROOM_ABOVE_HEALTH_LIMIT.at(step.place(), "step", step.id(),
                         "share", Math.round(percent))));
         return List.copyOf(made.keySet());
@@ -79,12 +80,13 @@ final class Exposure {
         }
         Map<String, Figure> made = bench.ledger().work(job(step, chamber, spirit, chamber.amount().get(),
                 chamber.volume().get(), Job.CASE_FILE).note("The space is taken to be closed, without any airing."));
-        share(step, chamber, made, "vapour-lower-limit").filter(percent -> percent > TENTH).ifPresent(percent ->
+        share(step, chamber, made, "vapour-lower-limit").filter(percent -> percent > percent(limits.fireInAir())).ifPresent(percent ->
                 stop(step, chamber, "The vapour may reach " + Math.round(percent)
                                 + " % of the lower limit of flammability; every source of ignition is kept away.",
                         HazardMessages.CHAMBER_CAN_EXPLODE.at(step.place(), "step", step.id(),
                                 "amount", Reading.of(chamber.amount().get()), "liquid", chamber.of(),
                                 "volume", Reading.of(chamber.volume().get()), "share", Math.round(percent),
+                                "limit", Reading.of(limits.fireInAir().value()),
                                 "rule", RULE)));
         return List.copyOf(made.keySet());
     }
@@ -103,6 +105,10 @@ final class Exposure {
     private static Optional<Double> share(Step step, Part part, Map<String, Figure> made, String name) {
         return Optional.ofNullable(made.get(FigureKey.ofStep(step, part, name).id()))
                 .map(figure -> figure.value().highIn(Unit.PERCENT));
+    }
+
+    private static double percent(HazardLimits.Limit limit) {
+        return limit.value().in(Unit.PERCENT);
     }
 
     /** A stop, unless no source of ignition is near and a reason is recorded. */

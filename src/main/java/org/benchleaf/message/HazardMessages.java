@@ -4,7 +4,7 @@ package org.benchleaf.message;
 public enum HazardMessages implements Message.Id {
     CHAMBER_CAN_EXPLODE("HAZ-001", Severity.ERROR,
             "In step '{step}', {amount} of '{liquid}' in {volume} of closed air makes up to {share} % of the lower limit of flammability.",
-            "Above 10 % of that limit a spark may be enough; a closed box has no other airing.",
+            "Above {limit} of that limit a spark may be enough; a closed box has no other airing.",
             "Use less liquid or a larger or aired space; or keep every source of ignition away, say so with 'no ignition: yes', and record the reason for the rule '{rule}'."),
     ROOM_ABOVE_HEALTH_LIMIT("HAZ-002", Severity.WARNING,
             "Step '{step}' fills the room with up to {share} % of the limit for a working day.",
@@ -20,7 +20,7 @@ public enum HazardMessages implements Message.Id {
             "{remedy} Or publish the case without its sheets: take 'teaching' out of its permissions."),
     ROOM_CAN_EXPLODE("HAZ-005", Severity.ERROR,
             "Step '{step}' fills the room with up to {share} % of the lower limit of flammability.",
-            "Above 10 % of that limit a spark may be enough.",
+            "Above {limit} of that limit a spark may be enough.",
             "Use less liquid at once, or air the room more; the estimate takes it that all the liquid evaporates."),
     HAZARD_UNKNOWN_UNTAUGHT("HAZ-020", Severity.WARNING,
             "The hazards of '{thing}' in {where} are not known: {why}",

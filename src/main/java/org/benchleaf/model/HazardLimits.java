@@ -18,9 +18,12 @@ import org.benchleaf.quantity.Quantity;
  * @param counts the share from which on a harmful part counts for acute toxicity
  * @param graveCounts the same for a poisonous part
  * @param muchUnknown the share of unknown acute toxicity above which the formula leaves it out
+ * @param fireInAir the share of the lower limit of flammability above which vapour in the air stops a case
+ * @param healthInAir the share of the limit for a working day above which vapour in the air is told
  */
 public record HazardLimits(Limit alkaline, Limit acid, Limit drain, Limit weak, Limit boiling, Limit lowFlash, Limit highFlash,
-        Limit spirit, Limit benzene, Limit named, Limit counts, Limit graveCounts, Limit muchUnknown) {
+        Limit spirit, Limit benzene, Limit named, Limit counts, Limit graveCounts, Limit muchUnknown, Limit fireInAir,
+        Limit healthInAir) {
 
     /** A limit, its two ends where it is a window, and where it was read. */
     public record Limit(Quantity value, String source) {
@@ -49,6 +52,6 @@ public record HazardLimits(Limit alkaline, Limit acid, Limit drain, Limit weak, 
     /** The same limits with another window for the drain. */
     public HazardLimits draining(Limit window) {
         return new HazardLimits(alkaline, acid, window, weak, boiling, lowFlash, highFlash, spirit, benzene, named, counts,
-                graveCounts, muchUnknown);
+                graveCounts, muchUnknown, fireInAir, healthInAir);
     }
 }

@@ -107,7 +107,8 @@ public final class ReferenceReader {
                 rows.get("extremely flammable up to boiling point"), rows.get("highly flammable below"),
                 rows.get("flammable up to"), rows.get("ethanol in water"), rows.get("benzene of note P below"),
                 rows.get("sensitiser named from"), rows.get("harmful part counts from"),
-                rows.get("poisonous part counts from"), rows.get("unknown toxicity left out above"));
+                rows.get("poisonous part counts from"), rows.get("unknown toxicity left out above"),
+                rows.get("vapour that may catch fire above"), rows.get("vapour that harms above"));
     }
 
     private static Reference.WasteKind waste(ReferenceRow row, Set<String> statements, Set<String> cautions) {
