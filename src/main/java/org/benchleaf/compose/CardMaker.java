@@ -24,7 +24,7 @@ final class CardMaker {
         return new CaseCard(treatment.id(), treatment.title(), publicText ? treatment.summary() : "", treatment.language(),
                 treatment.level().word(), treatment.object().kind(), treatment.object().technique(),
                 treatment.condition().stream().map(Damage::what).distinct().toList(),
-                List.copyOf(Materials.used(desk.treatment(), desk.library())),
+                List.copyOf(Materials.used(desk.treatment(), desk.library())), desk.worked().substances(),
                 treatment.steps().stream().map(step -> step.kind().word()).distinct().toList(),
                 picture.map(Picture::id).orElse(""), picture.map(Picture::alt).orElse(""), sources(desk),
                 texts(treatment, publicText, publicText || desk.clearance().strengths()), pages.stream().map(Page::path).toList(), List.of());

@@ -15,6 +15,7 @@ import java.util.List;
  * @param technique of the object; empty if not given
  * @param damages the terms of its condition, each once
  * @param materials ids of the studio's materials it uses
+ * @param substances keys of the substances that what it uses is made of
  * @param steps the words of its kinds of step, each once, in the order of the case
  * @param picture id of the picture that stands for it; empty if none may be shown
  * @param pictureAlt what that picture shows
@@ -24,13 +25,14 @@ import java.util.List;
  * @param pictureFiles the published sizes of its picture, narrowest first: path, width and height with spaces between
  */
 public record CaseCard(String id, String title, String summary, String language, String level, String kind,
-        String technique, List<String> damages, List<String> materials, List<String> steps, String picture,
+        String technique, List<String> damages, List<String> materials, List<String> substances, List<String> steps, String picture,
         String pictureAlt, List<String> sources, List<String> texts, List<String> pages,
         List<String> pictureFiles) {
 
     public CaseCard {
         damages = List.copyOf(damages);
         materials = List.copyOf(materials);
+        substances = List.copyOf(substances);
         steps = List.copyOf(steps);
         sources = List.copyOf(sources);
         texts = List.copyOf(texts);
@@ -40,7 +42,7 @@ public record CaseCard(String id, String title, String summary, String language,
 
     /** The same card with the sizes of its picture, which are known only once they are made. */
     public CaseCard withPictureFiles(List<String> files) {
-        return new CaseCard(id, title, summary, language, level, kind, technique, damages, materials, steps, picture,
+        return new CaseCard(id, title, summary, language, level, kind, technique, damages, materials, substances, steps, picture,
                 pictureAlt, sources, texts, pages, files);
     }
 

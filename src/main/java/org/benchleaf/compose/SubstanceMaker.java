@@ -29,22 +29,30 @@ final class SubstanceMaker {
         this.reference = sheet.library().reference();
     }
 
-    /** The section of a material; empty for things that are no substance, such as a brush. */
+    /** The section of a material; empty for things that are no chemicals, such as a brush. */
     Optional<Section> section(Material material) {
-        return material.substance().map(reference.substances()::get).map(this::section);
+        return material.substance().map(reference.substances()::get).map(this::section)
+                .or(() -> Optional.of(material).filter(Material::isChemical).map(any -> section(List.of(note("substance.not-known", words.say("substance.no-row"))))));
+    }
+
+    private Section section(List<Block> blocks) {
+        return new Section("hazards", words.say("substance.heading"), Optional.of(words.say("substance.lead")), blocks);
+    }
+
+    private Note note(String key, String because) {
+        return new Note("plain", words.say("notice.word"), Html.ofText(words.say(key, "because", because)));
     }
 
     private Section section(Substance substance) {
         List<Block> blocks = new ArrayList<>();
         if (substance.hazards() != Substance.Answer.KNOWN) {
-            blocks.add(new Note("plain", words.say("notice.word"), Html.ofText(words.say(
-                    substance.hazards() == Substance.Answer.NONE ? "substance.none" : "substance.not-known", "because", substance.because().orElse("")))));
+            blocks.add(note(substance.hazards() == Substance.Answer.NONE ? "substance.none" : "substance.not-known",
+                    substance.because().orElse("")));
         } else {
             blocks.add(new HazardCard(hazard(substance), words.group("substance")));
         }
         blocks.add(new Facts(facts(substance)));
-        return new Section("hazards", words.say("substance.heading"),
-                Optional.of(words.say("substance.lead")), blocks);
+        return section(blocks);
     }
 
     /** All that the table knows of a substance, each with its source. */

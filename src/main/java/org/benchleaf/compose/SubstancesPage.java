@@ -9,7 +9,7 @@ import java.util.stream.Collectors;
 import org.benchleaf.model.Material;
 import org.benchleaf.model.Substance;
 
-/** The substances that the site's materials are made of, each with what is known of it and where that was read. */
+/** The substances that the site's cases use, each with what is known of it and where that was read. */
 final class SubstancesPage implements SitePageMaker {
 
     private static final SitePageName NAME = new SitePageName("substances", Paths.SUBSTANCES, false);
@@ -26,17 +26,24 @@ final class SubstancesPage implements SitePageMaker {
         String title = words.say("way.substances");
         SubstanceMaker maker = new SubstanceMaker(sheet);
         sheet.add(Opening.plain(title, words.say("substances.lead")));
+        if (desk.cards().stream().allMatch(card -> card.substances().isEmpty())) {
+            sheet.add(new Note("plain", words.say("notice.word"), Html.ofText(words.say("substances.no-case"))));
+        }
         used(desk).forEach((key, materials) -> sheet.add(section(sheet, maker,
                 desk.library().reference().substances().get(key), materials)));
         return List.of(sheet.page(title, words.say("substances.lead")));
     }
 
-    /** Keys of the substances, by the alphabet, with the materials that are made of them. */
+    /** Keys of the substances of the cases, by the alphabet, each with the materials that are made of it. */
     private static Map<String, List<Material>> used(SiteDesk desk) {
         Map<String, List<Material>> used = new TreeMap<>();
+        desk.cards().forEach(card -> card.substances().forEach(key -> used.putIfAbsent(key, new ArrayList<>())));
         desk.library().materials().values().forEach(material -> material.substance()
-                .filter(desk.library().reference().substances()::containsKey)
-                .ifPresent(key -> used.computeIfAbsent(key, any -> new ArrayList<>()).add(material)));
+                .ifPresent(key -> used.computeIfPresent(key, (same, materials) -> {
+                    materials.add(material);
+                    return materials;
+                })));
+        used.keySet().retainAll(desk.library().reference().substances().keySet());
         return used;
     }
 
@@ -45,7 +52,9 @@ final class SubstancesPage implements SitePageMaker {
                 .map(link -> "<a href=\"" + Html.escape(link.href()) + "\">" + Html.escape(link.text()) + "</a>")
                 .collect(Collectors.joining(", "));
         List<Fact> facts = new ArrayList<>();
-        facts.add(new Fact(sheet.words().say("substances.materials"), new Html(links)));
+        if (!materials.isEmpty()) {
+            facts.add(new Fact(sheet.words().say("substances.materials"), new Html(links)));
+        }
         facts.addAll(maker.everything(substance));
         return new Section("substance-" + Paths.slug(substance.key()), substance.name(), Optional.empty(),
                 List.of(new Facts(facts)));

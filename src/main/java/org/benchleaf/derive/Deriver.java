@@ -57,7 +57,8 @@ public final class Deriver {
         Map<String, Figure> figures = work.bench().ledger().figures();
         Citations.check(source, figures.keySet(), messages);
         return new Derived(new WorkedCase(source, figures, timeline, work.inOrder(timeline), results,
-                assessment.hazards(), assessment.care(), assessment.findings(), classes(source)), messages);
+                assessment.hazards(), assessment.care(), assessment.findings(), classes(source),
+                List.copyOf(assessment.substances())), messages);
     }
 
     /** The pH of the liquids of a case by their equilibrium, as a function of their ids; see {@link org.benchleaf.model.LiquidPh}. */

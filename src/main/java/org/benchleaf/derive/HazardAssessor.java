@@ -9,8 +9,10 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.benchleaf.model.Finding;
+import org.benchleaf.model.Material;
 import org.benchleaf.model.Part;
 import org.benchleaf.model.Reference;
 import org.benchleaf.model.Solution;
@@ -22,8 +24,6 @@ import org.benchleaf.quantity.Unit;
 
 /** Tells what everything that is prepared and used can do, and what each step needs for the protection of the person. */
 final class HazardAssessor {
-
-    private static final Set<String> CHEMICALS = Set.of("liquid", "solid", "adhesive", "solution", "reagent");
 
     private final Bench bench;
     private final Reference reference;
@@ -38,8 +38,10 @@ final class HazardAssessor {
      * @param hazards by id of the solution or material; what has no class is there too if it is prepared
      * @param care by step id
      * @param findings those handed in and those that vapour added
+     * @param substances keys of every row of the table that something in the case is made of
      */
-    record Assessment(Map<String, Hazards> hazards, Map<String, StepCare> care, List<Finding> findings) {
+    record Assessment(Map<String, Hazards> hazards, Map<String, StepCare> care, List<Finding> findings,
+            Set<String> substances) {
     }
 
     HazardAssessor(Bench bench) {
@@ -61,7 +63,7 @@ final class HazardAssessor {
         bench.source().tests().forEach(test -> ids.add(test.with()));
         for (String id : ids) {
             boolean prepared = bench.source().solution(id).isPresent();
-            boolean chemical = bench.material(id).filter(material -> CHEMICALS.contains(material.kind())).isPresent();
+            boolean chemical = bench.material(id).filter(Material::isChemical).isPresent();
             if (prepared || !classified(id).statements().isEmpty()
                     || chemical && !MixtureAssessor.unknown(compositions.of(id), classified(id)).isEmpty()) {
                 hazards.put(id, hazards(id));
@@ -72,7 +74,14 @@ final class HazardAssessor {
         new HazardReview(bench, compositions, mixtures.meetings(), hazards).tell(care);
         List<Finding> all = new ArrayList<>(findings);
         all.addAll(exposure.findings());
-        return new Assessment(hazards, care, all);
+        return new Assessment(hazards, care, all, substances(ids));
+    }
+
+    private Set<String> substances(Set<String> ids) {
+        Set<String> keys = new TreeSet<>();
+        ids.forEach(id -> keys.addAll(compositions.of(id).shares().keySet()));
+        keys.retainAll(reference.substances().keySet());
+        return keys;
     }
 
     private Classification classified(String id) {

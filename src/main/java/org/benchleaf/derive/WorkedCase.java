@@ -19,17 +19,19 @@ import org.benchleaf.model.TreatmentCase;
  * @param care what each step needs for protection, by step id
  * @param findings what the trade's rules had to say and how it was answered
  * @param classes the classes that work through the case, with what each needs
+ * @param substances keys of the substances of the table that its solutions, materials, parts and spot tests are made of, by the alphabet
  */
 public record WorkedCase(TreatmentCase source, Map<String, Figure> figures, Timeline timeline,
         List<Preparation> preparations, List<WorkedResult> results, Map<String, Hazards> hazards,
         Map<String, StepCare> care, List<Finding> findings,
-        List<ClassPlan> classes) {
+        List<ClassPlan> classes, List<String> substances) {
 
     public WorkedCase {
         preparations = List.copyOf(preparations);
         results = List.copyOf(results);
         findings = List.copyOf(findings);
         classes = List.copyOf(classes);
+        substances = List.copyOf(substances);
     }
 
     /**

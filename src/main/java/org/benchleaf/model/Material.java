@@ -29,7 +29,16 @@ public record Material(String id, String name, String kind, String plain, Option
         Optional<Quantity> width, Optional<Quantity> uptake, Optional<Quantity> keeps, Optional<String> kept,
         Set<String> traits, Optional<String> source, Place place) {
 
+    /** Kinds of things that are no chemicals. */
+    private static final Set<String> THINGS =
+            Set.of("tissue", "support", "absorbent", "tool", "board", "housing", "indicator");
+
     public Material {
         traits = Set.copyOf(traits);
+    }
+
+    /** Whether it is asked what it can do: whatever is of no kind that is known to be a thing, or is made of a named substance. */
+    public boolean isChemical() {
+        return substance.isPresent() || !THINGS.contains(kind);
     }
 }

@@ -27,6 +27,21 @@ class HazardReviewTest {
                 .satisfies(one -> assertThat(one.what()).contains("mystery", "spot test on 'ink'"));
     }
 
+    /** A kind of its own, such as "solvent", hides nothing: only what is named as a thing is not asked what it can do. */
+    @Test
+    void whatever_is_no_thing_is_asked_for_its_hazards() {
+        assertThat(unknown("solvent", "")).contains("HAZ-020");
+        assertThat(unknown("cleaner", "")).contains("HAZ-020");
+        assertThat(unknown("tool", "no such substance")).contains("HAZ-020");
+        assertThat(unknown("tool", "")).doesNotContain("HAZ-020");
+    }
+
+    private static List<String> unknown(String kind, String substance) {
+        Invented invented = new Invented();
+        invented.material("mystery", kind, substance, Optional.empty(), Optional.empty());
+        return invented.step("wash", Invented.bath("mystery", "50 mm", "25 mm", 1)).codes();
+    }
+
     /** Peroxide and acetone clash in the solution; bleach and ammonia, which come to it in the step, clash besides. */
     @Test
     void a_solution_that_clashes_by_itself_hides_no_other_clash_of_the_step() {
