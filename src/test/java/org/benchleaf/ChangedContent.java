@@ -13,6 +13,7 @@ import java.util.Comparator;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Matcher;
 import java.util.stream.Stream;
 
 /**
@@ -24,7 +25,8 @@ import java.util.stream.Stream;
  * which gives a file that has no end; {@code bytes FILE HEX}; {@code add FILE HEX}; {@code cut FILE BYTES};
  * {@code encode FILE CHARSET}; {@code repeat FILE TIMES TEXT}, which adds the text and a blank to the end of the file so
  * many times; {@code fill FILE TIMES TEXT}, which adds it without a blank, {@code \\n} being a line end and {@code %d}
- * the number of the turn; {@code picture FILE KIND}, one of {@link OddPicture}.
+ * the number of the turn; {@code stretch FILE TIMES TEXT}, which puts it so many times where {@code <long>} stands;
+ * {@code picture FILE KIND}, one of {@link OddPicture}.
  */
 public final class ChangedContent {
 
@@ -93,6 +95,8 @@ public final class ChangedContent {
             case "cut" -> Files.write(file, Arrays.copyOf(Files.readAllBytes(file), Integer.parseInt(words[1])));
             case "encode" -> Files.write(file, Files.readString(file).getBytes(Charset.forName(words[1])));
             case "fill" -> fill(file, Integer.parseInt(words[1]), words[2].replace("\\n", "\n"));
+            case "stretch" -> Files.writeString(file, Files.readString(file)
+                    .replaceFirst("<long>", Matcher.quoteReplacement(words[2].repeat(Integer.parseInt(words[1])))));
             case "picture" -> Files.write(file, OddPicture.valueOf(words[1].toUpperCase(Locale.ROOT)).bytes());
             case "repeat" -> Files.writeString(file, Files.readString(file)
                     + (words[2] + " ").repeat(Integer.parseInt(words[1])));

@@ -32,6 +32,8 @@ import org.benchleaf.read.Node;
 enum Form {
     CASE, TRANSLATION, STUDIO, MATERIALS, GLOSSARY, SOURCES, CLASS;
 
+    /** What would end or begin something in YAML, were it not between quotes. */
+    private static final Pattern QUOTED = Pattern.compile(": |[,\\[\\]{}#]");
     private static final Pattern NUMBER = Pattern.compile("-?(0|[1-9]\\d{0,15})(\\.\\d{1,15})?");
     private static final int MOST_WORDS_LISTED = 12;
     private static final ObjectMapper JSON = new ObjectMapper();
@@ -241,7 +243,7 @@ enum Form {
             value.fields().forEachRemaining(entry -> entries.add(entry.getKey() + ": " + written(entry.getValue())));
             return "{" + String.join(", ", entries) + "}";
         }
-        return value.isTextual() && value.asText().matches(".*(: |[,\\[\\]{}#]).*")
+        return value.isTextual() && QUOTED.matcher(value.asText()).find()
                 ? "\"" + value.asText() + "\"" : value.asText();
     }
 }

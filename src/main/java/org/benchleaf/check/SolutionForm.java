@@ -34,7 +34,8 @@ final class SolutionForm {
 
     static final List<String> WAYS = List.of("mix", "dissolve", "dilute", "saturate", "adjust", "parts");
 
-    private static final Pattern PARTS = Pattern.compile("^\\d+(?:\\.\\d+)?(?:\\s*\\+\\s*\\d+(?:\\.\\d+)?)+");
+    private static final Pattern PARTS = Pattern.compile(
+            "^\\d{1,15}+(?:\\.\\d{1,15}+)?+(?:\\s*+\\+\\s*+\\d{1,15}+(?:\\.\\d{1,15}+)?+)++");
     private static final Recipe STAND_IN = new Recipe.Parts("", 1, "", 1, false, false);
 
     private final Context context;
@@ -173,7 +174,7 @@ final class SolutionForm {
                     : FormMessages.PARTS_FORM.at(written.get().place(), "found", written.get().text()));
             return List.of();
         }
-        List<Double> numbers = Arrays.stream(text.split("\\s*\\+\\s*")).map(Double::valueOf).toList();
+        List<Double> numbers = Arrays.stream(text.split("\\+")).map(String::strip).map(Double::valueOf).toList();
         if (numbers.stream().anyMatch(one -> one <= 0)) {
             group.messages().add(FormMessages.NOT_POSITIVE.at(written.get().place(), "found", written.get().text()));
         }

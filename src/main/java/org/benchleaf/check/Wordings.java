@@ -76,7 +76,7 @@ final class Wordings {
 
     private void story(Story story) {
         story.sections().forEach(section -> open("The story", section.place(), section.heading(), section.html()
-                .replaceAll("<[^>]*>", " ").replace("&amp;", "&").replace("&quot;", "\"").replace("&#39;", "'")));
+                .replaceAll("<[^<>]*+>", " ").replace("&amp;", "&").replace("&quot;", "\"").replace("&#39;", "'")));
     }
 
     @SafeVarargs

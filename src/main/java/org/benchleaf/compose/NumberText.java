@@ -30,7 +30,7 @@ final class NumberText {
     private static final String EN_DASH = "–";
     private static final int DIGITS_WITHOUT_UNCERTAINTY = 3;
     /** Longest spellings first, so that "% v/v" is not taken for "%". */
-    private static final Pattern LONG_NUMBER = Pattern.compile("(?<![\\p{L}\\d.])\\d+\\.\\d{6,}(?:[eE]-?\\d+)?");
+    private static final Pattern LONG_NUMBER = Pattern.compile("(?<![\\p{L}\\d.])\\d++\\.\\d{6,}+(?:[eE]-?\\d++)?+");
     private static final double MINUTE = 60;
     private static final double HOUR = 3600;
     /** What is longer is told in hours, as a person would. */

@@ -14,7 +14,7 @@ import org.jsoup.nodes.Node;
 final class ProseMaker {
 
     private static final Pattern MARK =
-            Pattern.compile(Story.FIGURE_START + "([^" + Story.FIGURE_END + "]*)" + Story.FIGURE_END);
+            Pattern.compile(Story.FIGURE_START + "([^" + Story.FIGURE_START + Story.FIGURE_END + "]*+)" + Story.FIGURE_END);
 
     private final Sheet sheet;
 

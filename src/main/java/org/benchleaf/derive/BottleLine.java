@@ -19,7 +19,7 @@ final class BottleLine {
     private static final Pattern BETWEEN = Pattern.compile("[;\\n]");
     private static final Pattern AMOUNT = Pattern.compile("\\s(?=[<>≤≥]?\\s{0,8}[+-]?\\d)");
     private static final Pattern PARTS = Pattern.compile("^(\\d+(?:\\.\\d+)?)\\s*parts?(?:\\s+(m/m|v/v))?");
-    private static final Pattern REST = Pattern.compile("(?i)rest\\s+(.+)");
+    private static final Pattern REST = Pattern.compile("(?i)^rest\\s++(.+)");
     private static final Dimension[] SHARES = {Dimension.MASS_FRACTION, Dimension.VOLUME_FRACTION,
         Dimension.MASS_PER_VOLUME, Dimension.AMOUNT_PER_VOLUME};
 

@@ -18,7 +18,7 @@ import org.benchleaf.quantity.Unit;
 final class InputReading {
 
     /** "1 + 5", but not the sign of "+3" nor the exponent of "1e+5". */
-    private static final Pattern BETWEEN_PARTS = Pattern.compile("(?<=[0-9])\\s*\\+\\s*");
+    private static final Pattern BETWEEN_PARTS = Pattern.compile("(?<=[0-9])\\s*+\\+\\s*+");
     private static final Pattern COMMA_IN_NUMBER = Pattern.compile("\\d,\\d");
 
     private final Method.Input input;

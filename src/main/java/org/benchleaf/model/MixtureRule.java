@@ -60,7 +60,8 @@ public record MixtureRule(String key, By by, List<Addend> of, Optional<String> g
 
     /** The addend that a class of a part falls under, the one with just its name before the one of the whole category. */
     public Optional<Addend> addendOf(Substance part, Substance.HazardClass hazard) {
-        String bare = hazard.name().replaceFirst(" \\(.*\\)$", "");
+        int bracket = hazard.name().endsWith(")") ? hazard.name().indexOf(" (") : -1;
+        String bare = bracket < 0 ? hazard.name() : hazard.name().substring(0, bracket);
         String category = bare.replaceFirst("(\\d)[A-C]$", "$1");
         return named(part, hazard.name()).or(() -> named(part, bare)).or(() -> named(part, category));
     }

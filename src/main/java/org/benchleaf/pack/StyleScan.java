@@ -10,7 +10,7 @@ final class StyleScan {
 
     private static final Pattern COMMENT = Pattern.compile("/\\*.*?\\*/", Pattern.DOTALL);
     private static final Pattern ADDRESS = Pattern.compile(
-            "url\\(\\s*(?:\"([^\"]*)\"|'([^']*)'|([^)\\s]*))\\s*\\)|@import\\s+(?:\"([^\"]*)\"|'([^']*)')");
+            "url\\(\\s*+(?:\"([^\"]*+)\"|'([^']*+)'|([^()\\s\"']*+))\\s*+\\)|@import\\s++(?:\"([^\"]*+)\"|'([^']*+)')");
 
     private StyleScan() {
     }

@@ -18,6 +18,11 @@ final class FactReader {
     private static final Set<String> NOT_LOOKED_FOR = Set.of("title", "year", "how", "from", "until");
     private static final Pattern E_MAIL = Pattern.compile("[\\p{L}\\d._%+-]{1,64}@[\\p{L}\\d.-]{1,250}");
     private static final Pattern TELEPHONE = Pattern.compile("(?<![\\p{L}\\d])(?:\\+|00)?\\(?\\d[\\d ()/.\\u00A0-]{5,24}\\d(?!\\p{L})");
+    private static final Pattern EDGES = Pattern.compile("^[\\s,.:–—-]++|(?<![\\s,:–—-])[\\s,:–—-]++$");
+    private static final Pattern CODE = Pattern.compile("^[\\p{Lu}./-]*+\\d[\\p{Lu}\\d./-]*+");
+    private static final Pattern LETTER = Pattern.compile("\\p{L}");
+    private static final Pattern DIGIT = Pattern.compile("\\d");
+    private static final Pattern BLANK = Pattern.compile("\\s");
     private static final Pattern POSTCODE = Pattern.compile("\\b[A-Z]{1,2}\\d[A-Z\\d]? ?\\d[A-Z]{2}\\b");
 
     private final Confidential.Secret secret;
@@ -82,7 +87,7 @@ final class FactReader {
             left = NameWords.PROVENANCE_LINK.matcher(left).replaceAll(" ; ");
         }
         for (String segment : left.split("[;\\n|()]")) {
-            String bare = segment.replaceAll("^[\\s,.:–—-]+|[\\s,:–—-]+$", "");
+            String bare = EDGES.matcher(segment).replaceAll("");
             if (isCode(bare)) {
                 add(bare, false, Spot::isWhole);
             } else if (!bare.isEmpty()) {
@@ -117,7 +122,7 @@ final class FactReader {
 
     /** A single word of letters and digits, such as a number of an agent's list. */
     private static boolean isCode(String text) {
-        return text.matches("[\\p{Lu}\\d./-]*\\d[\\p{Lu}\\d./-]*");
+        return CODE.matcher(text).matches();
     }
 
     private void names(String text, String whole) {
@@ -153,19 +158,19 @@ final class FactReader {
         }
         Arrays.stream(text.split("[,;/|]")).map(String::strip)
                 .filter(part -> !part.equals(text) && part.length() > 2)
-                .filter(part -> part.matches(".*\\p{L}.*") && part.contains(" "))
+                .filter(part -> LETTER.matcher(part).find() && part.contains(" "))
                 .forEach(part -> add(part, false, Spot::isWhole));
         numbers.sums(text, money);
     }
 
     private void wholePhrase(String text) {
         String letters = Folded.letters(text);
-        boolean oneWord = !text.strip().matches(".*\\s.*") && !letters.matches(".*\\d.*");
+        boolean oneWord = !BLANK.matcher(text.strip()).find() && !DIGIT.matcher(letters).find();
         if (oneWord && !NAMING.contains(secret.field()) && NameWords.isOrdinary(letters)
                 && !needles.isLookedForAlone(secret, letters, true)) {
             return;
         }
-        boolean telling = text.matches("(?s).*\\d.*") || text.strip().split("\\s+").length > 2;
+        boolean telling = DIGIT.matcher(text).find() || text.strip().split("\\s+").length > 2;
         boolean day = text.matches("\\d{4}-\\d{2}-\\d{2}");
         boolean whole = telling && !day && letters.length() >= Needle.LONG_ENOUGH && !secret.field().equals(Confidential.PEOPLE);
         add(text, whole, letters.length() < Needle.LONG_ENOUGH || oneWord ? Spot::isWhole : spot -> true);

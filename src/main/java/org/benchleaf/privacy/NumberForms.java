@@ -19,6 +19,11 @@ final class NumberForms {
     private static final Pattern SHORT_COUNTRY_CODE = Pattern.compile(
             "[17]|2[07]|3[0-469]|4[013-9]|5[1-8]|6[0-6]|8[1246]|9[0-58]");
     /** Prefixes that are dialled inside a country and left out from abroad: 0 in most, 8 in Russia, 06 in Hungary, 1 in America. */
+    private static final Pattern NO_DIGIT = Pattern.compile("\\D");
+    /** Two digits with something else between them. */
+    private static final Pattern PARTED = Pattern.compile("\\d\\D++\\d");
+    private static final Pattern MONEY_SIGN = Pattern.compile("[£$€¥₽₹]");
+    private static final Pattern MONEY_FIELD = Pattern.compile("value|price|paid|cost|valuation|estimate|insured");
     private static final Pattern TRUNK = Pattern.compile("^(?:06|0|8|1)");
 
     private final Confidential.Secret secret;
@@ -56,8 +61,8 @@ final class NumberForms {
         String letters = Folded.letters(text);
         String bare = letters.replaceFirst("(?<=\\d)[a-z]{1,2}$", "");
         for (String spelling : new LinkedHashSet<>(List.of(letters, bare))) {
-            boolean hasLetters = spelling.matches(".*\\D.*");
-            boolean telling = hasLetters || spelling.length() >= 5 && text.matches(".*\\d\\D+\\d.*");
+            boolean hasLetters = NO_DIGIT.matcher(spelling).find();
+            boolean telling = hasLetters || spelling.length() >= 5 && PARTED.matcher(text).find();
             needles.put(secret, spelling, spelling.length() >= Needle.LONG_ENOUGH,
                     telling ? Spot::isWhole : NumberEvidence.NUMBERED);
         }
@@ -65,8 +70,8 @@ final class NumberForms {
 
     /** Sums: of two digits and more where an amount stands, elsewhere of four and more. */
     void sums(String text, boolean money) {
-        boolean amount = money || text.matches("(?s).*[£$€¥₽₹].*")
-                || secret.field().toLowerCase(Locale.ROOT).matches(".*(?:value|price|paid|cost|valuation|estimate|insured).*");
+        boolean amount = money || MONEY_SIGN.matcher(text).find()
+                || MONEY_FIELD.matcher(secret.field().toLowerCase(Locale.ROOT)).find();
         Matcher number = NUMBER.matcher(text);
         while (number.find()) {
             String digits = Folded.letters(number.group().replaceFirst("[.,]00$", ""));

@@ -177,7 +177,7 @@ public final class SitePublisher {
     private static String firstSentence(String problem) {
         String line = problem.lines().map(String::strip).filter(each -> !each.isEmpty()).findFirst().orElse("it failed");
         String shown = line.length() > LONGEST_PROBLEM ? line.substring(0, LONGEST_PROBLEM) + "…" : line;
-        return shown.replaceAll("[.:]+$", "");
+        return shown.replaceAll("(?<![.:])[.:]++$", "");
     }
 
     private static Block block(List<?> arguments) throws TemplateModelException {

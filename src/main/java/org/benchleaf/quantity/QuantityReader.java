@@ -29,9 +29,9 @@ public final class QuantityReader {
     private static final Pattern TOLERANCE = Pattern.compile(
             "(" + NUMBER + ")\\s*(" + UNIT_TEXT + ")??\\s*±\\s*(" + NUMBER + ")\\s*(" + UNIT_TEXT + ")?");
     private static final Pattern SPACES = Pattern.compile("\\s+");
-    private static final Pattern PH = Pattern.compile("pH\\s+(.+)");
+    private static final Pattern PH = Pattern.compile("^pH\\s++(.+)");
     private static final Pattern COMMA = Pattern.compile("\\d,\\d");
-    private static final Pattern COLON = Pattern.compile("^\\d+(?:\\.\\d+)?\\s*:\\s*\\d+(?:\\.\\d+)?.*");
+    private static final Pattern COLON = Pattern.compile("^\\d++(?:\\.\\d++)?+\\s*+:\\s*+\\d.*");
     private static final Pattern DROPS = Pattern.compile(
             "(?i)\\b(drops?|teaspoons?|tsp|tablespoons?|tbsp|cups?|pints?|pinch|pinches|spoons?|spoonfuls?)\\b");
 

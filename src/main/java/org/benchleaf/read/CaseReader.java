@@ -20,7 +20,9 @@ public final class CaseReader {
 
     static final String CASE_FILE = "case.md";
     private static final Pattern TRANSLATION = Pattern.compile("case\\.(.+)\\.md");
-    private static final Pattern CASE_NAME = Pattern.compile("[a-z0-9]+(-[a-z0-9]+)*");
+    private static final Pattern SHOWN = Pattern.compile("[^.].*");
+    private static final Pattern TABLE = Pattern.compile("^.*\\.csv");
+    private static final Pattern CASE_NAME = Pattern.compile("[a-z0-9]++(-[a-z0-9]++)*+");
     private static final long MOST_BYTES = FrontMatter.MOST_BYTES + MarkdownGuard.MOST_BYTES + 64L;
     private static final long MOST_TABLE_BYTES = 1024 * 1024L;
 
@@ -30,7 +32,7 @@ public final class CaseReader {
     /** The folders of all cases of a content folder, sorted by name. */
     public static List<Path> folders(Path contentRoot) {
         ContentFolder content = new ContentFolder(contentRoot);
-        return content.list(content.resolve("cases"), "[^.].*").stream()
+        return content.list(content.resolve("cases"), SHOWN).stream()
                 .filter(java.nio.file.Files::isDirectory).toList();
     }
 
@@ -52,7 +54,7 @@ public final class CaseReader {
         Sheet sheet = sheet(content, file, messages);
         List<Draft.Translated> translations = new ArrayList<>();
         List<SourceText> sources = new ArrayList<>(sheet.sources());
-        for (Path other : content.list(caseFolder, TRANSLATION.pattern())) {
+        for (Path other : content.list(caseFolder, TRANSLATION)) {
             Matcher name = TRANSLATION.matcher(other.getFileName().toString());
             if (name.matches()) {
                 Sheet words = sheet(content, other, messages);
@@ -101,7 +103,7 @@ public final class CaseReader {
     private static Map<String, ReadingsTable> tables(ContentFolder content, Path folder,
             List<SourceText> sources, Messages messages) {
         Map<String, ReadingsTable> tables = new LinkedHashMap<>();
-        for (Path file : content.list(folder, ".*\\.csv")) {
+        for (Path file : content.list(folder, TABLE)) {
             String name = file.getFileName().toString();
             content.read(file, MOST_TABLE_BYTES, messages).ifPresent(text -> {
                 sources.add(new SourceText(text.name(), text.text()));

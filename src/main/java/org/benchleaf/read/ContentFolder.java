@@ -13,6 +13,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.benchleaf.message.Messages;
 import org.benchleaf.message.Place;
@@ -44,12 +45,12 @@ final class ContentFolder {
     }
 
     /** The entries of a folder whose names match, sorted by name; empty if there is no such folder. */
-    List<Path> list(Path folder, String namePattern) {
+    List<Path> list(Path folder, Pattern name) {
         if (!Files.isDirectory(folder)) {
             return List.of();
         }
         try (Stream<Path> entries = Files.list(folder)) {
-            return entries.filter(entry -> entry.getFileName().toString().matches(namePattern))
+            return entries.filter(entry -> name.matcher(entry.getFileName().toString()).matches())
                     .sorted((a, b) -> a.getFileName().toString().compareTo(b.getFileName().toString()))
                     .toList();
         } catch (IOException broken) {

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ForkJoinPool;
 import java.util.concurrent.ForkJoinTask;
+import java.util.regex.Pattern;
 import org.benchleaf.message.Messages;
 import org.benchleaf.message.Place;
 import org.benchleaf.message.ReadingMessages;
@@ -21,7 +22,7 @@ import org.benchleaf.model.Reference;
 public final class LibraryReader {
 
     private static final List<String> FOLDERS = List.of("cases", "classes", "materials", "reference");
-    private static final String YAML = "[^.].*\\.yaml";
+    private static final Pattern YAML = Pattern.compile("^[^.].*\\.yaml");
 
     private final ContentFolder content;
     private final Messages messages = new Messages();

@@ -177,7 +177,7 @@ final class StoryReader {
 
     private static String slug(String words) {
         String plain = words.toLowerCase(java.util.Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]+", "-")
-                .replaceAll("^-+|-+$", "");
+                .replaceAll("^-|-$", "");
         return plain.isEmpty() ? "section" : plain;
     }
 
