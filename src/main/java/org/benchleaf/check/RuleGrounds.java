@@ -27,6 +27,7 @@ final class RuleGrounds implements Condition.Kinds<Void> {
         String own = grounds.subject(rule.speaksOf());
         grounds.condition(rule.where());
         rule.needs().ifPresent(grounds::condition);
+        rule.forbids().ifPresent(grounds::condition);
         if (rule.weight() == Rule.Weight.REASON) {
             grounds.areas.add("reasons");
         }

@@ -19,7 +19,8 @@ import org.benchleaf.message.Place;
  * @param speaksOf what it is asked of, one by one
  * @param answersFor ids of actions of the matrix whose verdict it settles wherever it is asked
  * @param where of which of these it is asked at all
- * @param needs what must hold; where empty, it speaks wherever it is asked
+ * @param needs what must hold
+ * @param forbids what must not hold; with neither of the two, it speaks wherever it is asked
  * @param heldBy the stage that keeps it, where it can only be seen in what is produced; empty if it is asked of the case
  * @param what what is the matter, with holes
  * @param why why it matters
@@ -30,8 +31,8 @@ import org.benchleaf.message.Place;
  * @param place where it is written
  */
 public record Rule(String id, String theme, String statement, Weight weight, boolean forTrainees, Subject speaksOf,
-        List<String> answersFor, Condition where, Optional<Condition> needs, Optional<HeldBy> heldBy, String what, String why, String fix,
-        Backing backing, boolean ofStudio, Optional<Change> change, Place place) {
+        List<String> answersFor, Condition where, Optional<Condition> needs, Optional<Condition> forbids,
+        Optional<HeldBy> heldBy, String what, String why, String fix, Backing backing, boolean ofStudio, Optional<Change> change, Place place) {
 
     /** What follows when a rule speaks. */
     public enum Weight {
@@ -165,14 +166,14 @@ public record Rule(String id, String theme, String statement, Weight weight, boo
     /** The facts that it rests on, in words; empty where a later stage keeps it. */
     public Set<String> restsOn() {
         Set<String> facts = new LinkedHashSet<>(where.facts());
-        needs.ifPresent(condition -> facts.addAll(condition.facts()));
+        Stream.of(needs, forbids).flatMap(Optional::stream).map(Condition::facts).forEach(facts::addAll);
         return facts;
     }
 
     /** The same rule as a studio changed it. */
     public Rule changed(Change by, String newStatement, Weight newWeight, Condition newWhere,
-            Optional<Condition> newNeeds) {
+            Optional<Condition> newNeeds, Optional<Condition> newForbids) {
         return new Rule(id, theme, newStatement, newWeight, forTrainees, speaksOf, answersFor, newWhere, newNeeds,
-                heldBy, what, why, fix, backing, ofStudio, Optional.of(by), place);
+                newForbids, heldBy, what, why, fix, backing, ofStudio, Optional.of(by), place);
     }
 }

@@ -23,11 +23,11 @@ final class RuleRows {
     private static final Pattern HOLE = Pattern.compile("\\{([a-z][a-zA-Z]*)}");
     private static final List<String> HOLES = List.of("step", "kind", "medium", "liquid", "measure", "picture", "contact", "tested");
     private static final List<String> RULE_KEYS = List.of("id", "theme", "rule", "severity", "trainees", "for each",
-            "answers for", "where", "needs", "what", "why", "fix", "source", "status", "note");
+            "answers for", "where", "needs", "forbids", "what", "why", "fix", "source", "status", "note");
     private static final List<String> HELD_KEYS = List.of("id", "theme", "rule", "severity", "held by", "why", "source",
             "status", "note");
     private static final List<String> ROW_KEYS = List.of("id", "name", "also", "verdicts", "note", "source", "status");
-    private static final List<String> CHANGE_KEYS = List.of("rule", "severity", "says", "where", "needs", REASON);
+    private static final List<String> CHANGE_KEYS = List.of("rule", "severity", "says", "where", "needs", "forbids", REASON);
     private static final List<String> CELL_KEYS = List.of("row", "action", "verdict", REASON);
 
     private final ConditionReader conditions;
@@ -60,10 +60,11 @@ final class RuleRows {
         node.get("answers for").ifPresent(conditions::checkActions);
         Condition where = node.get("where").map(conditions::condition).orElse(Condition.ALWAYS);
         Optional<Condition> needs = node.get("needs").map(conditions::condition);
+        Optional<Condition> forbids = node.get("forbids").map(conditions::condition);
         boolean whole = Stream.of(id, theme, statement, weight, why, backing, subject, what, fix)
                 .allMatch(Optional::isPresent);
         return whole ? Optional.of(new Rule(id.get(), theme.get(), statement.get(), weight.get(), row.yes("trainees"),
-                subject.get(), row.words("answers for"), where, needs, heldBy, what.get(), why.get(), fix.get(),
+                subject.get(), row.words("answers for"), where, needs, forbids, heldBy, what.get(), why.get(), fix.get(),
                 backing.get(), ofStudio, Optional.empty(), node.place())) : Optional.empty();
     }
 
@@ -111,7 +112,8 @@ final class RuleRows {
                 row.text("says").orElse(rule.statement()),
                 row.text("severity").flatMap(word -> weight(row, Optional.of(word))).orElse(rule.weight()),
                 node.get("where").map(conditions::condition).orElse(rule.where()),
-                node.get("needs").map(conditions::condition).or(rule::needs)));
+                node.get("needs").map(conditions::condition).or(rule::needs),
+                node.get("forbids").map(conditions::condition).or(rule::forbids)));
     }
 
     /** A row of the matrix with one verdict as the studio changes it. */

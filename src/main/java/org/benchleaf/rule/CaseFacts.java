@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.benchleaf.model.Library;
+import org.benchleaf.model.Material;
 import org.benchleaf.model.Part;
 import org.benchleaf.model.Rule;
 import org.benchleaf.model.SpotTest;
@@ -29,6 +30,8 @@ final class CaseFacts {
 
     private static final Set<StepKind> WETTING = EnumSet.of(StepKind.PREWETTING, StepKind.WASHING, StepKind.LOCAL_WET_TREATMENT,
             StepKind.BLEACHING, StepKind.PHYTATE_TREATMENT, StepKind.ALKALIZATION, StepKind.RINSING, StepKind.RESIZING);
+
+    private static final PartTools PART_TOOLS = new PartTools();
 
     final TreatmentCase treatment;
     final Library library;
@@ -96,12 +99,15 @@ final class CaseFacts {
                 .flatMap(ids -> ids).filter(liquids::isLiquid).distinct();
     }
 
-    /** The tools and materials of a step, by id. */
+    /** The tools and materials of a step, by id, wherever they are named. */
     Stream<String> toolsOf(Step step) {
-        return Stream.of(step.part(Part.Cleaning.class).stream().flatMap(cleaning -> cleaning.tools().stream()),
-                step.part(Part.Mist.class).flatMap(Part.Mist::tool).stream(),
-                step.part(Part.Heat.class).map(Part.Heat::tool).stream(),
-                step.uses().stream()).flatMap(ids -> ids);
+        return Stream.concat(step.parts().stream().flatMap(part -> part.ask(PART_TOOLS)), step.uses().stream());
+    }
+
+    /** The materials of a step, wherever they are named; liquids are followed down to what they are made of. */
+    Stream<Material> materialsOf(Step step) {
+        return Stream.concat(step.part(Part.Fixing.class).map(Part.Fixing::with).stream(), toolsOf(step))
+                .flatMap(liquids::materialsIn);
     }
 
     /** The tests of a medium, or of the support, with a liquid of the same composition. */

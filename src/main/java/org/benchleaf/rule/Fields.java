@@ -30,6 +30,9 @@ final class Fields {
     /** Conventional value of standard gravity, 9.806 65 m/s²: 3rd General Conference on Weights and Measures, 1901. */
     private static final double GRAVITY = 9.80665;
 
+    /** The words for a method of fixing that a material may carry as a trait. */
+    private static final List<String> FIXING_METHODS = List.of("ionic", "volatile", "resin", "barrier");
+
     private final CaseFacts facts;
 
     Fields(CaseFacts facts) {
@@ -71,10 +74,9 @@ final class Fields {
     /** Whether it is left open if something is so, though what would tell it has a place in the file. */
     private boolean isOpen(CaseField field, Asked asked) {
         return switch (field) {
-            case MIST_ULTRASONIC -> asked.step().flatMap(step -> step.part(Part.Mist.class))
-                    .filter(mist -> !mist.ultrasonic() && mist.tool().isEmpty()).isPresent();
-            case HOUSING_BUFFERED -> asked.step().flatMap(step -> step.part(Part.Housing.class))
-                    .filter(housing -> !Words.known(housing.buffered()) && !isBuffered(housing)).isPresent();
+            case MIST_ULTRASONIC -> asked.step().filter(this::isMistedByAnything).isPresent();
+            case HOUSING_BUFFERED -> asked.step().filter(step -> houses(step) && !isBuffered(step)
+                    && !saysUnbuffered(step)).isPresent();
             default -> false;
         };
     }
@@ -150,7 +152,6 @@ final class Fields {
         Optional<Part.Fixing> fixing = step.part(Part.Fixing.class);
         Optional<Part.Mend> mend = step.part(Part.Mend.class);
         Optional<Part.Weighing> weighing = step.part(Part.Weighing.class);
-        Optional<Part.Housing> housing = step.part(Part.Housing.class);
         return switch (field) {
             case BATH_TEMPERATURE -> Fact.amount(bath.flatMap(Part.Bath::temperature));
             case BATH_PH_READ -> Fact.amount(span(bath.stream().flatMap(part -> statedPh(asked, part.of()))));
@@ -170,7 +171,7 @@ final class Fields {
                     Fact.flag(step.part(Part.Cleaning.class).filter(Part.Cleaning::extraction).isPresent());
             case CLEANING_OPEN ->
                     Fact.flag(step.part(Part.Cleaning.class).filter(Part.Cleaning::openBrushing).isPresent());
-            case FIXING_METHOD -> Fact.text(fixing.map(Part.Fixing::method));
+            case FIXING_METHOD -> fixing.map(Part.Fixing::method).map(Fact::text).orElseGet(() -> fixative(step));
             case FIXING_RINSE -> Fact.amount(fixing.flatMap(Part.Fixing::rinse));
             case FIXING_RINSES -> Fact.count(fixing.flatMap(Part.Fixing::rinses));
             case FIXING_CLEAR_BY -> Fact.day(fixing.flatMap(Part.Fixing::clearBy));
@@ -184,8 +185,8 @@ final class Fields {
                     .filter(changes -> !changes.isEmpty()).flatMap(changes -> changes.get(0)));
             case SOLIDS -> Fact.amount(weighing.flatMap(Fields::solids));
             case BLOTTED_FOR -> Fact.amount(weighing.flatMap(Part.Weighing::blottedFor));
-            case HOUSING_BUFFERED -> Fact.flag(housing.filter(this::isBuffered).isPresent());
-            case HOUSING_PH -> Fact.amount(span(housing.stream().flatMap(this::housingPh)));
+            case HOUSING_BUFFERED -> Fact.flag(isBuffered(step));
+            case HOUSING_PH -> Fact.amount(span(housingPh(step)));
             default -> throw new IllegalArgumentException("no step has the field " + field.word());
         };
     }
@@ -264,15 +265,39 @@ final class Fields {
                 100 * weighing.dry().in(Unit.GRAM) / restrained.in(Unit.GRAM), Unit.PERCENT_BY_MASS));
     }
 
-    private boolean isBuffered(Part.Housing housing) {
-        return housing.buffered().equalsIgnoreCase("yes") || housing.materials().stream()
-                .map(facts.liquids::material).flatMap(Optional::stream)
-                .anyMatch(material -> material.traits().contains("buffered"));
+    /** Whether a step mists the sheet and does not say with which tool. */
+    private boolean isMistedByAnything(Step step) {
+        Optional<Part.Mist> mist = step.part(Part.Mist.class);
+        boolean misted = mist.isPresent() || step.kind() == StepKind.PREWETTING && step.part(Part.Bath.class).isEmpty();
+        return misted && mist.filter(Part.Mist::ultrasonic).isEmpty()
+                && facts.materialsOf(step).noneMatch(material -> material.kind().equals("tool"));
     }
 
-    private Stream<Quantity> housingPh(Part.Housing housing) {
-        return Stream.concat(housing.ph().stream(), housing.materials().stream().map(facts.liquids::material)
-                .flatMap(Optional::stream).map(Material::ph).flatMap(Optional::stream));
+    /** What the materials of a step of fixing say of its method. */
+    private Optional<Fact> fixative(Step step) {
+        return Fact.words(facts.materialsOf(step).flatMap(material -> material.traits().stream())
+                .filter(trait -> FIXING_METHODS.stream().anyMatch(method -> Words.holds(trait, method))).toList());
+    }
+
+    private static boolean houses(Step step) {
+        return step.kind() == StepKind.HOUSING || step.part(Part.Housing.class).isPresent();
+    }
+
+    private boolean isBuffered(Step step) {
+        return houses(step) && (step.part(Part.Housing.class).filter(housing -> housing.buffered().equalsIgnoreCase("yes"))
+                .isPresent() || facts.materialsOf(step).anyMatch(material -> material.traits().contains("buffered")));
+    }
+
+    /** Whether the part says so, or every material of a housing told without one. */
+    private boolean saysUnbuffered(Step step) {
+        List<Material> materials = facts.materialsOf(step).filter(material -> material.kind().equals("housing")).toList();
+        return step.part(Part.Housing.class).map(housing -> Words.known(housing.buffered()))
+                .orElse(!materials.isEmpty() && materials.stream().allMatch(material -> material.traits().contains("unbuffered")));
+    }
+
+    private Stream<Quantity> housingPh(Step step) {
+        return houses(step) ? Stream.concat(step.part(Part.Housing.class).flatMap(Part.Housing::ph).stream(),
+                facts.materialsOf(step).map(Material::ph).flatMap(Optional::stream)) : Stream.empty();
     }
 
     private static Optional<Quantity> span(Stream<Quantity> several) {

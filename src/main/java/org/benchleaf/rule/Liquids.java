@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
@@ -46,6 +47,11 @@ final class Liquids {
 
     Optional<Material> material(String id) {
         return Optional.ofNullable(materials.get(id));
+    }
+
+    /** The materials that an id stands for: itself, or what a solution is made of. */
+    Stream<Material> materialsIn(String id) {
+        return matter(id, new HashSet<>()).map(materials::get).filter(Objects::nonNull);
     }
 
     /** Whether the id names something wet: a solution of the case, or a material of a liquid kind. */

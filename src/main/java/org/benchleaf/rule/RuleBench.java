@@ -44,7 +44,12 @@ final class RuleBench {
     boolean answersFor(String action, Asked touch) {
         return asked.stream().filter(rule -> rule.answersFor().contains(action))
                 .anyMatch(rule -> Stream.concat(Stream.of(touch), touch.step().stream().flatMap(facts::liquidsOf)
-                        .map(touch::with)).anyMatch(subject -> answers.answer(rule.where(), subject).isYes()));
+                        .map(touch::with)).anyMatch(subject -> settles(rule, subject)));
+    }
+
+    private boolean settles(Rule rule, Asked subject) {
+        return answers.answer(rule.where(), subject).isYes()
+                && rule.forbids().map(condition -> answers.answer(condition, subject)).orElse(Judgement.YES).isYes();
     }
 
     /** What a rule has to say of a subject; nothing where it does not apply or is kept. */
@@ -53,15 +58,20 @@ final class RuleBench {
         if (where.isNo()) {
             return Optional.empty();
         }
-        Judgement needs = rule.needs().map(condition -> answers.answer(condition, subject)).orElse(Judgement.NO);
-        if (needs.isYes()) {
+        Judgement needs = rule.needs().map(condition -> answers.answer(condition, subject))
+                .orElse(Judgement.of(rule.forbids().isPresent()));
+        Judgement forbidden = rule.forbids().map(condition -> answers.answer(condition, subject)).orElse(Judgement.NO);
+        if (needs.isYes() && forbidden.isNo()) {
             return Optional.empty();
         }
-        if (where.isYes()) {
-            return Optional.of(needs.isNo() ? speaking(rule, subject)
-                    : question(rule, subject, Speaking.Ground.NOT_TOLD, needs.missing()));
+        if (!where.isYes()) {
+            return Optional.of(question(rule, subject, Speaking.Ground.PERHAPS, where.missing()));
         }
-        return Optional.of(question(rule, subject, Speaking.Ground.PERHAPS, where.missing()));
+        if (needs.isNo() || forbidden.isYes()) {
+            return Optional.of(speaking(rule, subject));
+        }
+        return Optional.of(needs.isYes() ? question(rule, subject, Speaking.Ground.PERHAPS, forbidden.missing())
+                : question(rule, subject, Speaking.Ground.NOT_TOLD, needs.missing()));
     }
 
     private Speaking speaking(Rule rule, Asked subject) {

@@ -24,7 +24,7 @@ record Speaking(String rule, Rule.Weight weight, boolean forTrainees, Optional<S
         NOT_KEPT,
         /** It applies, and it cannot be told whether it is kept. */
         NOT_TOLD,
-        /** It cannot be told whether it applies, and it would not be seen to be kept. */
+        /** It cannot be told whether it applies, or whether what it forbids is done. */
         PERHAPS
     }
 

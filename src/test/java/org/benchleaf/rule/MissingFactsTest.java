@@ -9,11 +9,13 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.benchleaf.check.Checked;
 import org.benchleaf.model.CaseField;
+import org.benchleaf.model.Condition;
 import org.benchleaf.model.Rule;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -66,7 +68,7 @@ class MissingFactsTest {
 
     private static Set<CaseField> fields(Rule rule) {
         Set<CaseField> fields = new TreeSet<>(rule.where().fields());
-        rule.needs().ifPresent(needs -> fields.addAll(needs.fields()));
+        Stream.of(rule.needs(), rule.forbids()).flatMap(Optional::stream).map(Condition::fields).forEach(fields::addAll);
         return fields;
     }
 

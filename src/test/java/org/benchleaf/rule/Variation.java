@@ -48,6 +48,18 @@ final class Variation {
         return variation.root;
     }
 
+    /** The front matter of the sound case with a treatment, told in one of the ways that its file gives. */
+    static Map<String, Object> told(Path treatment, String way) {
+        Map<String, Object> file = mapping(load(treatment));
+        Variation variation = new Variation();
+        if (file.get("on") instanceof List<?> first) {
+            first.forEach(name -> variation.make(FOLDER.resolve(name + ".yaml")));
+        }
+        merge(variation.root, mapping(file.get("both")));
+        merge(variation.root, Map.of("steps", file.get(way)));
+        return variation.root;
+    }
+
     /** The case as a file of a content folder. */
     static String file(Map<String, Object> root) {
         return "---\n" + yaml().dump(root) + "---\n\n## Story\n\nThe sheet was printed.\n";
