@@ -12,6 +12,12 @@
       <p class="strip__hold-word"><span aria-hidden="true">■</span> ${words.hold}</p>
       <p class="strip__hold-stop">${step.hold.stop}</p>
       <p>${step.hold.released}<#if step.hold.look?has_content> ${words["hold-look"]}: ${step.hold.look}.</#if></p>
+      <#if step.hold.meanwhile?has_content>
+      <p>${words["hold-meanwhile"]}: ${step.hold.meanwhile}.</p>
+      </#if>
+      <#if step.hold.atMost?has_content>
+      <p>${step.hold.atMost}</p>
+      </#if>
       <p class="strip__write">${words.initials} <span class="write"></span></p>
     </div>
     </#if>

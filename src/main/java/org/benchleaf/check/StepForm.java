@@ -68,7 +68,8 @@ final class StepForm {
     }
 
     private static Step.Hold hold(Fields hold) {
-        return new Step.Hold(hold.needText("before"), hold.needText("released by"), hold.text("look"));
+        return new Step.Hold(hold.needText("before"), hold.needText("released by"), hold.text("look"),
+                hold.text("meanwhile"), hold.positive("takes", TIME), hold.positive("at most", TIME));
     }
 
     private static Step.Emergency emergency(Fields emergency) {

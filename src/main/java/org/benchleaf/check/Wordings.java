@@ -71,7 +71,7 @@ final class Wordings {
         String where = "Step '" + step.id() + "'";
         open(where, step.place(), step.instruction());
         sheet(where, step.place(), joined(step.see(), step.watch(), step.ifNot(), step.until(), step.edge(), step.aim(),
-                step.instead(), step.hold().flatMap(Step.Hold::look), step.resize().flatMap(Step.Decision::why)));
+                step.instead(), step.hold().flatMap(Step.Hold::look), step.hold().flatMap(Step.Hold::meanwhile), step.resize().flatMap(Step.Decision::why)));
     }
 
     private void story(Story story) {

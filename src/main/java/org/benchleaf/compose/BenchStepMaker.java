@@ -88,7 +88,9 @@ final class BenchStepMaker {
     private Optional<BenchStep.Hold> hold(Step step) {
         return step.hold().map(hold -> new BenchStep.Hold(
                 sheet.words().say("bench.hold-before", "what", hold.before()),
-                sheet.words().say("bench.hold-by", "who", hold.releasedBy()), hold.look()));
+                sheet.words().say("bench.hold-by", "who", hold.releasedBy()), hold.look(),
+                hold.meanwhile(), hold.atMost().map(most -> sheet.words().say("bench.hold-at-most", "time",
+                        sheet.numbers().duration(most).text()))));
     }
 
     private List<Working> workings(Step step, boolean atHand) {

@@ -1,6 +1,6 @@
 package org.benchleaf.message;
 
-/** What is said about recorded reasons, and about the rules that a studio changes or adds. */
+/** What is said about holds, about recorded reasons, and about the rules that a studio changes or adds. */
 public enum RuleMessages implements Message.Id {
     REASON_NOT_NEEDED("REASON-001", Severity.ADVICE,
             "The reason for '{rule}' is not needed: that rule does not speak here.",
@@ -14,6 +14,14 @@ public enum RuleMessages implements Message.Id {
             "The reason for '{rule}' does not count, because that rule is a stop.",
             "A stop is not lifted by a reason in the case.",
             "Change the treatment; if your studio sees the rule otherwise, change it in rules.yaml and say why."),
+    HOLD_BY_THE_SAME("HOLD-001", Severity.WARNING,
+            "The hold at step '{step}' is released by the {role}, who does the step.",
+            "A hold is there so that somebody else looks before something that cannot be undone.",
+            "Name another role under 'released by:', put 'by:' of the step right, or add 'people: 2' if two of them are there."),
+    HOLD_TOO_LONG("HOLD-002", Severity.WARNING,
+            "At the hold of step '{step}', {asked} takes at least {takes}, and the sheet may wait {limit} at most, by {key}.",
+            "A hold that cannot be kept is passed over at the bench, or the sheet waits longer than it bears.",
+            "Look or test before the sheet is wetted, ask for less at the hold, or allow more time if the sheet bears it."),
     RULE_ROW_INCOMPLETE("RULES-001", Severity.ERROR,
             "This row has no readable '{key}'.",
             "A rule that is read only in part would be passed over in silence.",

@@ -25,6 +25,8 @@ public enum BuildingBlock {
     TOUCHES("touches", Takes.CONDITION, "a medium or the support that the step touches meets the condition"),
     SOME_STEP("some step", Takes.CONDITION, "some step of the case meets the condition"),
     EARLIER_STEP("earlier step", Takes.CONDITION, "some step that comes before meets the condition"),
+    STEP_SINCE_DRYING("step since drying", Takes.CONDITION,
+            "some step that comes before, and after the last in which the sheet dried, meets the condition"),
     LATER_STEP("later step", Takes.CONDITION, "some step that comes after meets the condition"),
     FOLLOWING_STEP("following step", Takes.CONDITION,
             "some step that waits for this one meets the condition; a step beside it, with an order of its own, does not count"),
@@ -115,7 +117,7 @@ public enum BuildingBlock {
         return Optional.ofNullable(switch (this) {
             case KIND -> "kind of step";
             case PART -> "parts of the step";
-            case EARLIER_STEP, LATER_STEP, FOLLOWING_STEP -> "order of the steps";
+            case EARLIER_STEP, STEP_SINCE_DRYING, LATER_STEP, FOLLOWING_STEP -> "order of the steps";
             case TOUCHES -> "media and paper that the step touches";
             case LIQUID -> "what the liquids hold";
             case TOOL, TOOLS -> "tools of the step";

@@ -33,6 +33,7 @@ public enum CaseField {
     STEP_HOLD("hold", Home.STEP, Absence.NONE, "hold"),
     STEP_LOOK("hold.look", Home.STEP, Absence.NOT_GIVEN, "hold", "look"),
     STEP_RELEASED_BY("hold.released by", Home.STEP, Absence.NOT_GIVEN, "hold", "released by"),
+    STEP_MEANWHILE("hold.meanwhile", Home.STEP, Absence.NOT_GIVEN, "hold", "meanwhile"),
     STEP_AT_MOST("at most", Home.STEP, Absence.NOT_GIVEN, "at most"),
     STEP_BY("by", Home.STEP, Absence.NOT_GIVEN, "by"),
     STEP_PEOPLE("people", Home.STEP, Absence.NOT_GIVEN, "people"),

@@ -64,8 +64,12 @@ public record Step(String id, StepKind kind, String instruction, Optional<String
      * @param before what must not begin, such as {@code lowering}
      * @param releasedBy in which role
      * @param look what they look at
+     * @param meanwhile what happens to the sheet while one waits
+     * @param takes how long looking and releasing takes, within the time of the step
+     * @param atMost how long the sheet may wait
      */
-    public record Hold(String before, String releasedBy, Optional<String> look) {
+    public record Hold(String before, String releasedBy, Optional<String> look, Optional<String> meanwhile,
+            Optional<Quantity> takes, Optional<Quantity> atMost) {
     }
 
     /** Work done without consent to stop further damage. */

@@ -87,6 +87,7 @@ final class Answers {
             case TOUCHES -> asked.step().map(step -> touches(step, given, asked)).orElse(Judgement.NO);
             case SOME_STEP -> anyStep(facts.order.all(), given, asked);
             case EARLIER_STEP -> anyStep(asked.step().map(facts.order::before).orElse(List.of()), given, asked);
+            case STEP_SINCE_DRYING -> anyStep(asked.step().map(facts.order::sinceDrying).orElse(List.of()), given, asked);
             case LATER_STEP -> anyStep(asked.step().map(facts.order::after).orElse(List.of()), given, asked);
             case FOLLOWING_STEP -> anyStep(asked.step().map(facts.order::following).orElse(List.of()), given, asked);
             case LIQUID -> liquid(given.words(), asked);

@@ -89,6 +89,13 @@ final class CaseFacts {
         return WETTING.contains(step.kind());
     }
 
+    /** Whether a step leaves the sheet damp: it is wetted, or humidified. */
+    boolean dampens(Step step) {
+        return !TOUCHING_NOTHING.contains(step.kind()) && (wetsBy(step) || step.kind() == StepKind.HUMIDIFICATION
+                || step.part(Part.Chamber.class).isPresent() || step.part(Part.Bath.class).isPresent()
+                || step.part(Part.Mist.class).isPresent());
+    }
+
     /** The liquids that reach the sheet as liquids, by id; what a humidification uses reaches it as vapour. */
     Stream<String> liquidsOf(Step step) {
         return Stream.of(step.part(Part.Bath.class).map(Part.Bath::of).stream(),

@@ -1,8 +1,10 @@
 package org.benchleaf.rule;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.benchleaf.model.Part;
 import org.benchleaf.model.Step;
@@ -30,6 +32,10 @@ record Contact(List<Piece> pieces) {
     Contact {
         pieces = List.copyOf(pieces);
     }
+
+    /** Kinds of step that lay an adhesive, which dries before the next step. */
+    private static final Set<StepKind> MENDING = EnumSet.of(StepKind.MENDING, StepKind.INFILLING, StepKind.LINING,
+            StepKind.TEMPORARY_BRIDGING);
 
     /** The contact that a step belongs to, with as many baths as planned or as many as are allowed. */
     static Contact of(CaseFacts facts, Step step, Layer layer, String liquid, boolean everyBathAllowed) {
@@ -87,8 +93,7 @@ record Contact(List<Piece> pieces) {
     }
 
     private static boolean dries(Step step) {
-        return List.of(StepKind.DRYING, StepKind.FLATTENING, StepKind.EQUILIBRATION).contains(step.kind())
-                || step.part(Part.Blotters.class).isPresent() || step.part(Part.Mend.class).isPresent();
+        return StepOrder.dries(step) || MENDING.contains(step.kind()) || step.part(Part.Mend.class).isPresent();
     }
 
     private static boolean wets(CaseFacts facts, Step step, Layer layer, String liquid) {

@@ -60,7 +60,7 @@ final class Fields {
 
     private CaseField.Absence absence(CaseField field, Asked asked) {
         boolean none = switch (field) {
-            case STEP_LOOK, STEP_RELEASED_BY -> asked.step().filter(step -> step.hold().isPresent()).isEmpty();
+            case STEP_LOOK, STEP_RELEASED_BY, STEP_MEANWHILE -> asked.step().filter(step -> step.hold().isPresent()).isEmpty();
             case MIST_ULTRASONIC, HOUSING_BUFFERED -> !isOpen(field, asked);
             case HOUSING_DAY -> facts.order.all().stream().noneMatch(step -> step.kind() == StepKind.HOUSING);
             case MEASURING_DAY -> facts.order.all().stream().noneMatch(step -> step.kind() == StepKind.MEASURING);
@@ -128,6 +128,7 @@ final class Fields {
             case STEP_HOLD -> Fact.text(step.hold().map(Step.Hold::before));
             case STEP_LOOK -> Fact.text(step.hold().flatMap(Step.Hold::look));
             case STEP_RELEASED_BY -> Fact.text(step.hold().map(Step.Hold::releasedBy));
+            case STEP_MEANWHILE -> Fact.text(step.hold().flatMap(Step.Hold::meanwhile));
             case STEP_AT_MOST -> Fact.amount(step.atMost());
             case STEP_BY -> Fact.text(step.by());
             case STEP_PEOPLE -> Fact.count(Optional.of(step.people()));

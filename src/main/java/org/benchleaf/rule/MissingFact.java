@@ -76,7 +76,7 @@ record MissingFact(String told, String remedy) {
             case LAYER -> asked.layer().filter(layer -> layer.medium().isPresent())
                     .map(layer -> " to '" + layer.name() + "' under 'media:'; write 'sound' where nothing is wrong with it")
                     .orElse(" under 'support:'; write 'sound' where nothing is wrong with it");
-            case STEP -> " of the step";
+            case STEP -> asked.step().map(step -> " of step '" + step.id() + "'").orElse(" of the step");
             case LIQUID -> asked.liquid().map(liquid -> " of '" + liquid + "'").orElse(" of the solution");
             case HOUSING -> " to the step of kind 'housing'";
             case MEASURING -> " to the step of kind 'measuring'";

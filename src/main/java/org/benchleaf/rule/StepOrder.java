@@ -1,13 +1,18 @@
 package org.benchleaf.rule;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import org.benchleaf.model.Part;
 import org.benchleaf.model.Step;
+import org.benchleaf.model.StepKind;
 
 /** The steps in the order in which they are done: as written, but never before a step named under {@code after}. */
 final class StepOrder {
+
+    private static final Set<StepKind> DRYING = EnumSet.of(StepKind.DRYING, StepKind.FLATTENING, StepKind.EQUILIBRATION);
 
     private final List<Step> inOrder = new ArrayList<>();
 
@@ -36,6 +41,21 @@ final class StepOrder {
 
     List<Step> before(Step step) {
         return inOrder.subList(0, inOrder.indexOf(step));
+    }
+
+    /** The steps that come before, and after the last of them in which the sheet dried. */
+    List<Step> sinceDrying(Step step) {
+        List<Step> before = before(step);
+        int from = before.size();
+        while (from > 0 && !dries(before.get(from - 1))) {
+            from--;
+        }
+        return before.subList(from, before.size());
+    }
+
+    /** Whether the sheet dries in a step. */
+    static boolean dries(Step step) {
+        return DRYING.contains(step.kind()) || step.part(Part.Blotters.class).isPresent();
     }
 
     /** The steps that come after and wait for this one; one that names others alone stands beside it. */

@@ -12,7 +12,8 @@ final class BenchStripExample implements Supplier<Block> {
         Working volume = (Working) new WorkingExample().get();
         return new BenchStrip(List.of(new BenchStep("step-wash", 6, "Washing", "after 2 h", "60 min",
                 Optional.of(new BenchStep.Hold("Stop before: lowering", "Only the supervisor may let the work go on.",
-                        Optional.of("the re-test of the stamp"))),
+                        Optional.of("the re-test of the stamp"), Optional.of("the sheet lies under film"),
+                        Optional.of("The sheet may wait 10 min at most."))),
                 List.of(BriefingExample.caution()), List.of("Splash goggles, not spectacles."),
                 Html.ofText("Lower the sheet into the bath."), List.of(volume), List.of(Fact.of("Depth", "25 mm")),
                 List.of(Fact.of("You should see", "The water turns straw yellow.")),

@@ -30,7 +30,7 @@ class NotToldRulesTest {
             assertThat(message.severity()).isEqualTo(Severity.WARNING);
             assertThat(message.what()).isEqualTo("Whether this rule is kept at step 'wash' cannot be told: "
                     + "'temperature:' under 'bath:' is not given.");
-            assertThat(message.fix()).startsWith("Add 'temperature:' under 'bath:' of the step.")
+            assertThat(message.fix()).startsWith("Add 'temperature:' under 'bath:' of step 'wash'.")
                     .contains("{rule: bath-above-60, step: wash, why: …}");
         });
         assertThat(Bench.notKept(checked)).singleElement().satisfies(finding -> {
@@ -118,7 +118,7 @@ class NotToldRulesTest {
 
     @Test
     void a_hold_that_says_not_what_to_look_at_may_come_too_late() {
-        assertThat(spoken(List.of("misted"), "steps: [{id: mend, hold: {before: pasting, released by: supervisor}}]"))
+        assertThat(spoken(List.of("misted"), "steps: [{id: mend, hold: {before: pasting, released by: supervisor, meanwhile: it lies on felt}}]"))
                 .containsExactly("dry-look-before-liquid");
     }
 
