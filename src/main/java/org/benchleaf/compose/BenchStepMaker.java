@@ -21,12 +21,14 @@ final class BenchStepMaker {
     private final Sheet sheet;
     private final CaseDesk desk;
     private final BriefingMaker briefing;
+    private final Map<String, String> statements;
     private final Map<String, Timeline.TimedStep> timed = new LinkedHashMap<>();
 
     BenchStepMaker(Sheet sheet, CaseDesk desk) {
         this.sheet = sheet;
         this.desk = desk;
         this.briefing = new BriefingMaker(sheet, desk);
+        this.statements = RuleStatements.of(sheet.words(), desk.library());
         desk.worked().timeline().steps().forEach(step -> timed.put(step.step(), step));
     }
 
@@ -133,8 +135,20 @@ final class BenchStepMaker {
         step.atMost().ifPresent(most -> tell(told, "at-most",
                 Optional.of(sheet.numbers().duration(most).text())));
         tell(told, "edge", step.edge());
+        open(step).ifPresent(rules -> told.add(Fact.of(sheet.words().say("bench.told-open"),
+                sheet.words().say("bench.open-rules", "rules", rules))));
         step.resize().ifPresent(decision -> tell(told, decision.yes() ? "resize-yes" : "resize-no", decision.why()));
         return told;
+    }
+
+    /** The rules of which it cannot be told whether they are kept at a step. */
+    private Optional<String> open(Step step) {
+        List<String> rules = desk.worked().findings().stream()
+                .filter(finding -> finding.standing() == Finding.Standing.NOT_TOLD
+                        && finding.step().filter(step.id()::equals).isPresent())
+                .map(finding -> statements.getOrDefault(finding.rule(), finding.what()))
+                .map(CaseStudyPage::sentence).distinct().toList();
+        return rules.isEmpty() ? Optional.empty() : Optional.of(String.join(" ", rules));
     }
 
     private void tell(List<Fact> told, String key, Optional<String> text) {

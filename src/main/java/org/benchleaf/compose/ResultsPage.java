@@ -6,10 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import org.benchleaf.model.Finding;
-import org.benchleaf.model.Matrix;
-import org.benchleaf.model.Rule;
 
 /** What was measured, how, and what follows: charts with their tables, figures with their working, data as files. */
 final class ResultsPage implements CasePageMaker {
@@ -91,7 +88,7 @@ final class ResultsPage implements CasePageMaker {
     }
 
     private static Optional<Facts> answers(Sheet sheet, CaseDesk desk, Set<Finding.Standing> standings) {
-        Map<String, String> statements = statements(sheet.words(), desk);
+        Map<String, String> statements = RuleStatements.of(sheet.words(), desk.library());
         Map<String, List<Fact>> byRule = new LinkedHashMap<>();
         for (Finding finding : desk.worked().findings()) {
             if (standings.contains(finding.standing())) {
@@ -102,15 +99,6 @@ final class ResultsPage implements CasePageMaker {
         }
         List<Fact> facts = byRule.values().stream().flatMap(List::stream).toList();
         return facts.isEmpty() ? Optional.empty() : Optional.of(new Facts(facts));
-    }
-
-    private static Map<String, String> statements(Words words, CaseDesk desk) {
-        Map<String, String> statements = desk.library().rules().stream()
-                .collect(Collectors.toMap(Rule::id, Rule::statement, (one, other) -> one));
-        Matrix matrix = desk.library().matrix();
-        matrix.rows().forEach(row -> matrix.actions().forEach(action -> statements.putIfAbsent(Matrix.cellId(row, action),
-                RulesPage.cell(words, row, action) + ": " + row.on(action.id()).words())));
-        return statements;
     }
 
     private static Html answer(Sheet sheet, CaseDesk desk, Finding finding, boolean known) {
