@@ -94,6 +94,9 @@ final class Answers {
             case SOME_LIQUID -> someLiquid(given, asked);
             case FIXED -> fixed(asked);
             case TOOL -> tool(given.words(), asked);
+            case METER_READY -> asked.step().map(step -> readings.meterReady(step,
+                    given.numbers().get("buffers"), given.numbers().get("near"))).orElse(Judgement.NO);
+            case END_POINT -> asked.step().map(EndPoint::reached).orElse(Judgement.NO);
             case LAYER -> asked.layer().map(layer -> layer(layer, given.words())).orElse(Judgement.NO);
             default -> Judgement.of(isRecorded(block, given, asked));
         };
@@ -116,15 +119,12 @@ final class Answers {
             case PAPER_INDICATED -> indicated(facts.support(), given.named());
             case DWELL -> dwells(asked, given.numbers().get("limit"), false);
             case DWELL_MOST -> dwells(asked, given.numbers().get("limit"), true);
-            case END_POINT -> asked.step().filter(EndPoint::isReached).isPresent();
             case PROTECTED -> onStepAndLayer(asked, (step, layer) -> asked.liquid()
                     .filter(liquid -> facts.protectedAt(step, layer, liquid)).isPresent());
             case AGREED -> asked.step().filter(this::agreed).isPresent();
             case PERMITTED -> given.words().stream().allMatch(use -> permitted(use, asked));
             case RISK_STATED -> asked.step().filter(step -> Optional.ofNullable(facts.treatment.proposal().risks()
                     .get(step.kind())).filter(Words::known).isPresent()).isPresent();
-            case METER_READY -> asked.step().filter(step -> readings.meterReady(step,
-                    given.numbers().get("buffers"), given.numbers().get("near"))).isPresent();
             case MEASURED -> given.words().stream().allMatch(readings::beforeAndAfter);
             case ALIKE -> asked.picture().flatMap(picture -> facts.treatment.pictures().stream()
                     .filter(other -> picture.pair().filter(other.id()::equals).isPresent()).findFirst())
@@ -154,7 +154,7 @@ final class Answers {
                         entry.getValue().stream().anyMatch(word -> Words.holds(text, word))))));
     }
 
-    /** Whether each field lies beyond its limit, for any of the liquids where it speaks of liquids. */
+    /** Whether each field lies beyond its limit at its worst end, for any of the liquids where it speaks of liquids. */
     private Judgement anyAmount(Map<CaseField, Quantity> limits, Asked asked, BiFunction<Fact, Quantity, Optional<Boolean>> beyond) {
         return Judgement.all(limits.entrySet().stream(), entry -> Judgement.any(fields.askedOf(entry.getKey(), asked),
                 one -> fields.ask(entry.getKey(), one, fact -> Judgement.of(beyond.apply(fact, entry.getValue()).orElse(false)))));
@@ -178,7 +178,9 @@ final class Answers {
 
     private Judgement moreThan(CaseField one, CaseField other, Asked asked) {
         return fields.ask(one, asked, first -> fields.ask(other, asked,
-                second -> Judgement.of(first.moreThan(second).orElse(false))));
+                second -> first.moreThan(second) == Truth.CANNOT_TELL
+                        ? Judgement.cannotTell(MissingFact.overlapping(one, other))
+                        : Judgement.of(first.moreThan(second) == Truth.YES)));
     }
 
     private Judgement ratio(Condition.Given given, Asked asked) {

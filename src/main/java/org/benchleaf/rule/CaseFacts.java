@@ -126,11 +126,11 @@ final class CaseFacts {
         return treatment.tests().stream().filter(test -> test.medium().equals(layer.name()));
     }
 
-    /** The longest passed test of what a contact is about, in minutes; empty where no test says how long it lasted. */
+    /** The longest passed test of what a contact is about, in minutes, at its shorter end; empty where none says how long it lasted. */
     Optional<Double> longestTest(Asked contact) {
         return contact.layer().stream().flatMap(layer -> contact.liquid().stream().flatMap(liquid -> tests(layer, liquid)))
                 .filter(test -> test.result().isPassed()).map(SpotTest::dwell).flatMap(Optional::stream)
-                .map(dwell -> dwell.highIn(Unit.MINUTE)).max(Comparator.naturalOrder());
+                .map(dwell -> dwell.lowIn(Unit.MINUTE)).max(Comparator.naturalOrder());
     }
 
     Layer support() {

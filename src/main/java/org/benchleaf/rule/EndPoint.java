@@ -20,16 +20,21 @@ final class EndPoint {
     private EndPoint() {
     }
 
-    /** Whether the last baths read were clear as often as the end point asks; so too where it asks for no such number. */
-    static boolean isReached(Step step) {
+    /**
+     * Whether the last baths read were clear as often as the end point asks; so too where it asks for no such number, and
+     * where the step is still to come. It cannot be told of a step that was done if too few colours were read.
+     */
+    static Judgement reached(Step step) {
         Matcher matcher = IN_A_ROW.matcher(step.until().orElse("").toLowerCase(Locale.ROOT));
         List<Part.BathReading> read = step.part(Part.Bath.class).map(Part.Bath::readings).orElse(List.of()).stream()
                 .filter(reading -> reading.colour().isPresent())
                 .sorted(Comparator.comparingInt(Part.BathReading::bath).reversed()).toList();
-        if (read.isEmpty() || !matcher.find()) {
-            return true;
+        if (!matcher.find() || read.isEmpty() && step.on().isEmpty()) {
+            return Judgement.YES;
         }
-        return read.stream().takeWhile(EndPoint::isClear).count() >= NUMBERS.get(matcher.group(1));
+        long clear = read.stream().takeWhile(EndPoint::isClear).count();
+        boolean reached = clear >= NUMBERS.get(matcher.group(1));
+        return !reached && clear == read.size() ? Judgement.cannotTell(MissingFact.bathColour(step)) : Judgement.of(reached);
     }
 
     private static boolean isClear(Part.BathReading reading) {

@@ -51,33 +51,43 @@ record Fact(List<String> words, Optional<Quantity> amount, Optional<LocalDate> d
         return so ? text("yes") : NONE;
     }
 
-    /** Whether this comes to more than another fact: a greater upper end, or a later day; empty if they differ in kind. */
-    Optional<Boolean> moreThan(Fact other) {
+    /**
+     * Whether this comes to more than another fact, or is a later day. Two ranges that overlap leave it open: either may be
+     * the greater in the part that was used. No, if they differ in kind.
+     */
+    Truth moreThan(Fact other) {
         if (day.isPresent() && other.day.isPresent()) {
-            return Optional.of(day.get().isAfter(other.day.get()));
+            return Truth.of(day.get().isAfter(other.day.get()));
         }
-        if (amount.isPresent() && other.amount.isPresent()) {
-            return compare(amount.get(), amount.get().high(), other.amount.get()).map(sign -> sign > 0);
+        if (amount.isEmpty() || other.amount.isEmpty()) {
+            return Truth.NO;
         }
-        return Optional.empty();
+        Quantity one = amount.get();
+        Quantity two = other.amount.get();
+        boolean surely = compare(one, one.low(), two, two.high()).filter(sign -> sign > 0).isPresent();
+        boolean perhaps = compare(one, one.high(), two, two.low()).filter(sign -> sign > 0).isPresent();
+        return perhaps && !surely ? Truth.CANNOT_TELL : Truth.of(surely);
     }
 
-    /** Whether the upper end lies above a limit; empty if it cannot be compared. */
+    /**
+     * Whether the upper end lies above a limit; empty if it cannot be compared. A range is asked at its worst end: a bath of
+     * 58 °C to 62 °C has been above 60 °C, and a pH known no better may be.
+     */
     Optional<Boolean> above(Quantity limit) {
-        return amount.flatMap(own -> compare(own, own.high(), limit)).map(sign -> sign > 0);
+        return amount.flatMap(own -> compare(own, own.high(), limit, limit.value())).map(sign -> sign > 0);
     }
 
-    /** Whether the lower end lies below a limit; empty if it cannot be compared. */
+    /** Whether the lower end lies below a limit, its worst end; empty if it cannot be compared. */
     Optional<Boolean> below(Quantity limit) {
-        return amount.flatMap(own -> compare(own, own.low(), limit)).map(sign -> sign < 0);
+        return amount.flatMap(own -> compare(own, own.low(), limit, limit.value())).map(sign -> sign < 0);
     }
 
-    private static Optional<Integer> compare(Quantity own, double end, Quantity limit) {
+    private static Optional<Integer> compare(Quantity own, double end, Quantity limit, double limitEnd) {
         if (own.dimension() == limit.dimension()) {
-            return Optional.of(Double.compare(end * own.unit().factor(), limit.value() * limit.unit().factor()));
+            return Optional.of(Double.compare(end * own.unit().factor(), limitEnd * limit.unit().factor()));
         }
         boolean numbers = isNumber(own.dimension()) && isNumber(limit.dimension());
-        return numbers ? Optional.of(Double.compare(end, limit.value())) : Optional.empty();
+        return numbers ? Optional.of(Double.compare(end, limitEnd)) : Optional.empty();
     }
 
     private static boolean isNumber(Dimension dimension) {

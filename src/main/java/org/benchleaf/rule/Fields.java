@@ -155,7 +155,8 @@ final class Fields {
         Optional<Part.Weighing> weighing = step.part(Part.Weighing.class);
         return switch (field) {
             case BATH_TEMPERATURE -> Fact.amount(bath.flatMap(Part.Bath::temperature));
-            case BATH_PH_READ -> Fact.amount(span(bath.stream().flatMap(part -> statedPh(asked, part.of()))));
+            case BATH_PH_READ -> Fact.amount(span(bath.map(part -> Stream.of(part.of())).orElseGet(() -> facts.liquidsOf(step))
+                    .flatMap(liquid -> ph(asked, liquid))));
             case WATER_SOURCE -> Fact.text(water.map(Part.Water::source));
             case WATER_PH -> Fact.amount(water.flatMap(Part.Water::ph));
             case WATER_CONDUCTIVITY -> Fact.amount(water.flatMap(Part.Water::conductivity));

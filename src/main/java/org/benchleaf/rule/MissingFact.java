@@ -3,6 +3,7 @@ package org.benchleaf.rule;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.benchleaf.model.CaseField;
+import org.benchleaf.model.Instrument;
 import org.benchleaf.model.Step;
 
 /**
@@ -32,6 +33,24 @@ record MissingFact(String told, String remedy) {
     static MissingFact straddling(CaseField field, Asked asked) {
         return new MissingFact("the range of " + field.written() + owner(field, asked) + " lies on both sides of the limit",
                 "Narrow " + field.written() + place(field, asked));
+    }
+
+    /** Two fields whose ranges overlap, so that neither is known to be the greater. */
+    static MissingFact overlapping(CaseField one, CaseField other) {
+        return new MissingFact("the ranges of " + one.written() + " and " + other.written() + " overlap",
+                "Narrow " + one.written() + " or " + other.written());
+    }
+
+    /** What a pH meter was calibrated with, or when. */
+    static MissingFact meter(Instrument meter, String key) {
+        return new MissingFact("'" + key + ":' of the instrument '" + meter.id() + "' is not given",
+                "Add '" + key + ":' to '" + meter.id() + "' under 'instruments:'");
+    }
+
+    /** The colour that a bath had at its end. */
+    static MissingFact bathColour(Step step) {
+        return new MissingFact("'colour:' under 'readings:' under 'bath:' is not given for the last baths",
+                "Add the baths with their 'colour:' under 'readings:' of step '" + step.id() + "'");
     }
 
     /** The liquid of a step that wets the sheet. */

@@ -25,31 +25,40 @@ final class Readings {
 
     /**
      * Whether a pH meter was calibrated on the day of a step, with so many buffers and one near every reading; a step
-     * at which no pH is read needs none.
+     * at which no pH is read needs none. It cannot be told of a meter whose calibration is not given in full.
      */
-    boolean meterReady(Step step, Quantity buffers, Quantity near) {
-        List<Double> expected = (step.kind() == StepKind.MEASURING ? measured() : inBath(step)).toList();
-        return expected.isEmpty() || facts.treatment.instruments().stream().filter(Readings::isPhMeter)
-                .anyMatch(meter -> calibrated(meter, step) && meter.buffers().size() >= buffers.value()
-                        && expected.stream().allMatch(ph -> hasBufferNear(meter, ph, near.value())));
+    Judgement meterReady(Step step, Quantity buffers, Quantity near) {
+        List<Double> expected = (step.kind() == StepKind.MEASURING ? measured() : inLiquids(step)).toList();
+        return expected.isEmpty() ? Judgement.YES : Judgement.any(facts.treatment.instruments().stream()
+                .filter(Readings::isPhMeter), meter -> Judgement.all(Stream.of(calibrated(meter, step),
+                        buffered(meter, expected, buffers, near)), one -> one));
     }
 
     private static boolean isPhMeter(Instrument instrument) {
         return Words.holds(instrument.is(), PH) && !Words.holds(instrument.is(), "strip");
     }
 
-    private static boolean calibrated(Instrument meter, Step step) {
-        return step.on().map(meter.calibrated()::contains).orElse(!meter.calibrated().isEmpty());
+    private static Judgement calibrated(Instrument meter, Step step) {
+        return meter.calibrated().isEmpty() ? Judgement.cannotTell(MissingFact.meter(meter, "calibrated"))
+                : Judgement.of(step.on().map(meter.calibrated()::contains).orElse(true));
+    }
+
+    private static Judgement buffered(Instrument meter, List<Double> expected, Quantity buffers, Quantity near) {
+        return meter.buffers().isEmpty() ? Judgement.cannotTell(MissingFact.meter(meter, "buffers"))
+                : Judgement.of(meter.buffers().size() >= buffers.value()
+                        && expected.stream().allMatch(ph -> hasBufferNear(meter, ph, near.value())));
     }
 
     private static boolean hasBufferNear(Instrument meter, double ph, double near) {
         return meter.buffers().stream().anyMatch(buffer -> Math.abs(buffer.value() - ph) <= near);
     }
 
-    private Stream<Double> inBath(Step step) {
-        return step.part(Part.Bath.class).stream().flatMap(bath -> Stream.concat(facts.liquids.ph(bath.of()).stream(),
-                bath.readings().stream().map(Part.BathReading::phFresh).flatMap(Optional::stream)))
-                .map(Quantity::value);
+    /** Both ends of every pH that is aimed at in a liquid of the step, or was read in its baths. */
+    private Stream<Double> inLiquids(Step step) {
+        return Stream.concat(facts.liquidsOf(step).map(facts.liquids::ph).flatMap(Optional::stream),
+                step.part(Part.Bath.class).stream().flatMap(bath -> bath.readings().stream())
+                        .map(Part.BathReading::phFresh).flatMap(Optional::stream))
+                .flatMap(ph -> Stream.of(ph.asStated().low(), ph.asStated().high()));
     }
 
     private Stream<Double> measured() {

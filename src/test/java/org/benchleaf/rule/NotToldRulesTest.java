@@ -66,6 +66,68 @@ class NotToldRulesTest {
     }
 
     @Test
+    void a_range_that_reaches_beyond_a_limit_is_asked_at_its_worst_end() {
+        assertThat(spoken(List.of(), "steps: [{id: wash, bath: {temperature: 58 °C to 62 °C}}]")).containsExactly("bath-above-60");
+        assertThat(spoken(List.of(), "steps: [{id: wash, bath: {temperature: 38 °C to 40 °C}}]")).isEmpty();
+        assertThat(spoken(List.of(), "steps: [{id: dry, blotters: {changes: [15 min to 25 min, 1 h]}}]"))
+                .contains("blotters-changed-early");
+    }
+
+    @Test
+    void ranges_that_overlap_leave_open_which_is_the_heavier() {
+        String mend = "object: {support: {grammage: %s}}";
+        Checked overlapping = checked(List.of(), mend.formatted("4 g/m² to 100 g/m²"));
+        assertThat(Bench.rules(overlapping)).singleElement().satisfies(message -> {
+            assertThat(message.code()).isEqualTo("RULE-MEND-WEAKER-THAN-SHEET");
+            assertThat(message.what()).contains("'tissue:' under 'mend:'", "'grammage:' under 'support:'", "overlap");
+        });
+        assertThat(spoken(List.of(), mend.formatted("5 g/m² to 100 g/m²"))).isEmpty();
+        assertThat(spoken(List.of(), mend.formatted("3 g/m² to 4 g/m²"))).containsExactly("mend-weaker-than-sheet");
+    }
+
+    @Test
+    void a_test_of_fifteen_to_sixty_minutes_covers_fifteen() {
+        assertThat(spoken(List.of(), """
+                tests:
+                  - {of: text, with: bath, dwell: 15 min to 60 min, result: stable}
+                  - {of: text, with: paste, dwell: 30 min, result: stable}
+                """)).containsExactly("test-as-long-as-contact");
+    }
+
+    @Test
+    void a_meter_whose_calibration_is_not_told_may_be_out_of_order() {
+        Checked noBuffers = checked(List.of(), "instruments: [{id: meter, buffers: (none)}]");
+        assertThat(Bench.rules(noBuffers)).isNotEmpty().allSatisfy(message -> {
+            assertThat(message.code()).isEqualTo("RULE-METER-CALIBRATED-SAME-DAY");
+            assertThat(message.what()).contains("cannot be told: 'buffers:' of the instrument 'meter' is not given");
+        });
+        assertThat(spoken(List.of(), "instruments: [{id: meter, calibrated: (none)}]")).containsExactly("meter-calibrated-same-day");
+    }
+
+    @Test
+    void an_end_point_is_asked_for_the_colours_that_were_not_read() {
+        String readings = "steps: [{id: wash, bath: {readings: %s}}]";
+        for (String few : List.of("(none)", "[{bath: 2, colour: clear}]", "[{bath: 1, pH fresh: pH 8.0}]")) {
+            assertThat(Bench.rules(checked(List.of(), readings.formatted(few)))).singleElement().satisfies(message -> {
+                assertThat(message.code()).isEqualTo("RULE-END-POINT-REACHED");
+                assertThat(message.severity()).isEqualTo(Severity.WARNING);
+            });
+        }
+        assertThat(Bench.rules(checked(List.of(), readings.formatted("[{bath: 1, colour: clear}, {bath: 2, colour: yellow}]"))))
+                .extracting(Message::severity).containsExactly(Severity.ERROR);
+    }
+
+    @Test
+    void the_pH_of_a_phytate_bath_that_was_not_read_is_worked_out_where_its_parts_are_known() {
+        // Limewater lies far above pH 6.2 by any table; nobody has to read it to see that.
+        assertThat(Bench.rules(checked(List.of("phytate"), """
+                tests +: [{of: text, with: lime-water, dwell: 60 min, result: stable}]
+                steps: [{id: phytate, bath: {of: lime-water, readings: (none)}}]
+                """)).filter(message -> message.code().equals("RULE-PHYTATE-PH")).map(Message::what))
+                .containsExactly("The pH of the phytate bath at step 'phytate' is outside pH 5.5 to 6.2, or not known. This needs a stated reason.");
+    }
+
+    @Test
     void a_chamber_of_unknown_humidity_is_asked_for_it_where_the_ink_is_iron_gall() {
         assertThat(spoken(List.of("iron-gall", "damp"), "steps: [{id: relax, chamber: {humidity: (none)}}]"))
                 .contains("iron-gall-above-70-humidity");
