@@ -61,7 +61,8 @@ final class BenchStepMaker {
             cautions.add(new Caution("danger", sheet.words().say("caution-level.danger"),
                     sheet.linked(sheet.words().say("bench.supervised") + " " + String.join(" ", supervision)), Html.ofText("")));
         }
-        cautions.addAll(briefing.cautions(care.map(StepCare::cautions).orElse(List.of())));
+        cautions.addAll(briefing.cautions(care.map(StepCare::cautions).orElse(List.of()),
+                care.map(StepCare::subjects).orElse(Map.of())));
         return cautions;
     }
 

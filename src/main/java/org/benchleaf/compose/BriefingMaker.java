@@ -12,6 +12,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.benchleaf.derive.Hazards;
 import org.benchleaf.derive.StepCare;
 import org.benchleaf.model.Reference;
@@ -42,7 +43,7 @@ final class BriefingMaker {
         for (int i = 0; i < all.size(); i++) {
             Optional<StepCare> care = Optional.ofNullable(desk.worked().care().get(all.get(i).id()));
             steps.add(new Handled(String.valueOf(i + 1), care.map(StepCare::cautions).orElse(List.of()),
-                    care.map(StepCare::wear).orElse(List.of())));
+                    care.map(StepCare::subjects).orElse(Map.of()), care.map(StepCare::wear).orElse(List.of())));
         }
         return briefing(steps, ids, names -> sheet.words().count("briefing.steps", names.size(), "steps",
                 String.join(", ", names)));
@@ -54,30 +55,41 @@ final class BriefingMaker {
         List<Handled> preparations = new ArrayList<>();
         desk.worked().preparations().forEach(preparation -> {
             Optional<Hazards> found = Optional.ofNullable(all.get(preparation.solution()));
-            preparations.add(new Handled(hazards.name(preparation.solution()),
-                    found.map(Hazards::cautions).orElse(List.of()), found.map(Hazards::wear).orElse(List.of())));
+            List<String> cautions = found.map(Hazards::cautions).orElse(List.of());
+            Map<String, List<String>> subjects = new LinkedHashMap<>();
+            cautions.forEach(caution -> subjects.put(caution, List.of(preparation.solution())));
+            preparations.add(new Handled(hazards.name(preparation.solution()), cautions, subjects,
+                    found.map(Hazards::wear).orElse(List.of())));
         });
         return briefing(preparations, all.keySet(), names -> String.join("; ", names));
     }
 
-    /** Something that is handled, by the name under which the sheet tells it. */
-    private record Handled(String name, List<String> cautions, List<String> wear) {
+    /** Something that is handled, by the name under which the sheet tells it, and what its cautions speak of. */
+    private record Handled(String name, List<String> cautions, Map<String, List<String>> subjects, List<String> wear) {
     }
 
-    private Briefing briefing(List<Handled> handled, Set<String> ids, Function<List<String>, String> where) {
+    private Briefing briefing(List<Handled> handled, Set<String> used, Function<List<String>, String> where) {
         Words words = sheet.words();
         Set<String> due = new LinkedHashSet<>();
-        handled.forEach(one -> due.addAll(one.cautions()));
-        return new Briefing("briefing", words.say("briefing.heading"), words.say("briefing.lead"), cautions(due),
-                wear(handled, where), usedHazards(ids), aid(due), waste(due), words.say("briefing.defer"),
+        Map<String, List<String>> subjects = new LinkedHashMap<>();
+        for (Handled one : handled) {
+            due.addAll(one.cautions());
+            one.subjects().forEach((key, ids) -> subjects.computeIfAbsent(key, any -> new ArrayList<>()).addAll(ids));
+        }
+        return new Briefing("briefing", words.say("briefing.heading"), words.say("briefing.lead"), cautions(due, subjects),
+                wear(handled, where), usedHazards(used), aid(due), waste(due), words.say("briefing.defer"),
                 words.group("briefing"));
     }
 
-    /** Cautions by their keys, the gravest first. */
-    List<Caution> cautions(Collection<String> keys) {
+    /**
+     * Cautions by their keys, the gravest first.
+     *
+     * @param subjects ids of what each speaks of, by its key; nothing is named where there are none
+     */
+    List<Caution> cautions(Collection<String> keys, Map<String, List<String>> subjects) {
         return keys.stream().map(reference.cautions()::get).filter(Objects::nonNull)
                 .sorted(Comparator.comparing(caution -> !caution.level().equals("danger")))
-                .map(this::caution).toList();
+                .map(caution -> caution(caution, subjects.getOrDefault(caution.key(), List.of()))).toList();
     }
 
     /** The words of the equipment with these codes. */
@@ -86,9 +98,11 @@ final class BriefingMaker {
                 .map(Reference.Equipment::words).toList();
     }
 
-    private Caution caution(Reference.Caution caution) {
+    private Caution caution(Reference.Caution caution, List<String> subjects) {
+        String here = subjects.isEmpty() ? "" : " " + sheet.words().say("bench.caution-of", "things",
+                subjects.stream().map(hazards::name).distinct().collect(Collectors.joining("; ")));
         return new Caution(caution.level(), sheet.words().say("caution-level." + caution.level()),
-                sheet.linked(caution.words()), sheet.linked(caution.doFirst()));
+                sheet.linked(caution.words() + here), sheet.linked(caution.doFirst()));
     }
 
     private List<Fact> wear(List<Handled> handled, Function<List<String>, String> where) {

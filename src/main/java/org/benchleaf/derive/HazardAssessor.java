@@ -157,7 +157,20 @@ final class HazardAssessor {
         boolean chemical = !hazardous.isEmpty() || due.stream().anyMatch(caution ->
                 !caution.when().statements().isEmpty() || !caution.when().substances().isEmpty());
         return new StepCare(step.id(), Situation.wear(due, reference), due.stream().map(Reference.Caution::key).toList(),
-                hazardous, exposure.of(step), chemical, access(step, ids, parts));
+                subjects(due, ids), hazardous, exposure.of(step), chemical, access(step, ids, parts));
+    }
+
+    /** Of what is used, that which a caution follows from by its statements, substances or traits. */
+    private Map<String, List<String>> subjects(List<Reference.Caution> due, List<String> ids) {
+        Map<String, List<String>> subjects = new LinkedHashMap<>();
+        for (Reference.Caution caution : due) {
+            List<String> of = ids.stream().filter(id -> situation(Optional.empty(), Set.of(), List.of(id), "", 0)
+                    .brings(caution.when())).toList();
+            if (!of.isEmpty()) {
+                subjects.put(caution.key(), of);
+            }
+        }
+        return subjects;
     }
 
     /** Who may use what the step handles; of things without a substance, such as a brush, nothing is asked. */

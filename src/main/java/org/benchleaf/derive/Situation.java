@@ -35,6 +35,13 @@ record Situation(Optional<String> step, Set<String> parts, Set<String> statement
                 && when.atLeast().map(least -> millilitres >= least.in(Unit.MILLILITRE)).orElse(true);
     }
 
+    /** Whether what is handled calls for a caution by its statements, substances or traits. */
+    boolean brings(Reference.When when) {
+        boolean asked = !when.statements().isEmpty() || !when.substances().isEmpty() || !when.traits().isEmpty();
+        return asked && meets(when.statements(), statements) && meets(when.substances(), substances)
+                && meets(when.traits(), traits);
+    }
+
     private static boolean meets(Set<String> wanted, Set<String> there) {
         return wanted.isEmpty() || wanted.stream().anyMatch(there::contains);
     }

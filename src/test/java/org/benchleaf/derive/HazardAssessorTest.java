@@ -221,6 +221,30 @@ class HazardAssessorTest {
         assertThat(care.get("dry").cautions()).containsExactly("weights");
     }
 
+    /** A caution says of which bottle it speaks: here the spirit, and not the water beside it. */
+    @Test
+    void a_caution_names_what_it_speaks_of() {
+        Invented invented = new Invented().solution("mist", MIST).step("relax", mist("mist", "60 mL"),
+                new Part.Bath("deionised-water", q("20 mm"), q("10 mm"), 1, Optional.empty(), Optional.empty(),
+                        Optional.empty(), 1, Optional.empty(), List.of()));
+        StepCare care = invented.derived().worked().care().get("relax");
+
+        assertThat(care.subjects().get("vapour-catches-fire")).containsExactly("mist");
+        assertThat(care.subjects()).doesNotContainKeys("wet-paper", "wet-floor-and-lifting");
+    }
+
+    /** Dichloromethane asks for long gloves and a fume hood, ethanol for short ones and extraction: one of each is worn. */
+    @Test
+    void of_two_gloves_and_two_kinds_of_air_one_step_asks_for_the_stricter_alone() {
+        Invented invented = new Invented().solution("mist", MIST);
+        invented.material("dcm", "liquid", "dichloromethane", Optional.empty(), Optional.empty());
+        invented.step("relax", mist("mist", "60 mL"), new Part.Bath("dcm", q("20 mm"), q("10 mm"), 1, Optional.empty(),
+                Optional.empty(), Optional.empty(), 1, Optional.empty(), List.of()));
+        List<String> wear = invented.derived().worked().care().get("relax").wear();
+
+        assertThat(wear).contains("GLL", "HOOD").doesNotContain("GLV", "EXT").doesNotHaveDuplicates();
+    }
+
     /** Goggles for solvents poured from 50 mL on, and for spraying at all: common practice, no source. */
     @Test
     void a_little_spirit_is_poured_without_goggles_and_sprayed_with_them() {
