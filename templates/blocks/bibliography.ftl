@@ -6,7 +6,7 @@
   <#list entries as entry>
   <li class="bibliography__entry" id="${entry.id}">
     <p>${entry.author}<#if entry.year?has_content> (${entry.year})</#if>: <cite>${entry.title}</cite>. ${entry.where} <span class="bibliography__status">[${entry.status}]</span></p>
-    <p class="bibliography__cited"><#if entry.citedBy?has_content>${words["cited-by"]} <#list entry.citedBy as link><a href="${link.href}">${link.text}</a><#sep>, </#list><#if entry.more?has_content> ${entry.more}</#if><#else>${words["not-cited"]}</#if></p>
+    <#if entry.citedBy?has_content><p class="bibliography__cited">${words["cited-by"]} <#list entry.citedBy as link><a href="${link.href}">${link.text}</a><#sep>, </#list><#if entry.more?has_content> ${entry.more}</#if></p></#if>
   </li>
   </#list>
 </ol>

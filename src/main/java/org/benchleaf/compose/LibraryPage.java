@@ -36,7 +36,7 @@ final class LibraryPage implements SitePageMaker {
         sheet.add(new Section("cases", words.count("library.cases", desk.cards().size()), Optional.empty(),
                 cases(sheet, cards, number, count)));
         if (number == 1 && !cards.isEmpty()) {
-            sheet.add(new Section("browse", words.say("library.browse"), Optional.of(words.say("library.browse-lead")),
+            sheet.add(new Section("browse", words.say("library.browse"), Optional.empty(),
                     List.of(new LinkGroups(Facets.groups(sheet, desk, VALUES_SHOWN)))));
         }
         return sheet.page(number == 1 ? site : words.say("library.page-heading", "page", number, "pages", count),

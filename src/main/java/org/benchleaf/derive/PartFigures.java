@@ -52,11 +52,11 @@ final class PartFigures implements Part.Kinds<Map<String, Figure>> {
         int trays = bench.scale().trays(part.sheets());
         Map<String, Figure> made = new LinkedHashMap<>(bench.ledger().work(bathJob(part, bench.height(),
                 bench.width(), Job.CASE_FILE, trays).given("margin", part.margin(), Job.CASE_FILE)
-                .gives("volume", key(part, "volume"), "liquid for one bath, sheet and margin")
-                .gives("total", key(part, "total"), "liquid for all baths, sheet and margin")));
+                .gives("volume", key(part, "volume"), "volume that covers sheet and margin")
+                .gives("total", key(part, "total"), "volume that covers sheet and margin, all baths")));
         tray.ifPresent(one -> made.putAll(bench.ledger().work(bathJob(part, one.height(), one.width(), Job.STUDIO, trays)
                 .given("margin", bench.constant("no-margin"))
-                .note("The tray is " + one.id() + "; filled to the same depth it holds more than sheet and margin need.")
+                .note("Fill the whole tray (" + one.id() + ") to this depth; that is more than sheet and margin need.")
                 .gives("volume", key(part, "tray-volume"), "liquid for one bath in the studio's tray")
                 .gives("total", key(part, "tray-total"), "liquid for all baths in the studio's tray"))));
         Optional.ofNullable(made.get(id(part, "tray-total"))).or(() -> Optional.ofNullable(made.get(id(part, "total"))))
@@ -191,7 +191,7 @@ final class PartFigures implements Part.Kinds<Map<String, Figure>> {
                 .given("blotter-mass", sheet.get())
                 .given("uptake", blotter.get().uptake(), Job.MATERIAL, bench.constant("blotter-uptake"))
                 .source(blotter.get().source())
-                .gives("per-change", key(part, "for-water"), "blotters that the water of one sheet fills")));
+                .gives("per-change", key(part, "for-water"), "blotters needed for the water in one sheet")));
         Optional.ofNullable(made.get(id(part, "for-water")))
                 .ifPresent(filled -> made.putAll(laidOut(part, filled, blotter.get())));
         return made;
@@ -374,7 +374,7 @@ final class PartFigures implements Part.Kinds<Map<String, Figure>> {
                 .gives("water", key(part, "water"), "water in the wet sheet"))));
         bench.ledger().one(new Job("mass-at-solids", step.place()).given("dry", part.dry(), Job.CASE_FILE)
                 .given("solids", bench.constant("restraint-solids"))
-                .gives("mass", key(part, "restraint-mass"), "mass at which the sheet goes under restraint"))
+                .gives("mass", key(part, "restraint-mass"), "mass at which the sheet is laid between boards and weighted"))
                 .ifPresent(window -> {
                     made.put(window.id(), window);
                     part.restrained().ifPresent(mass -> made.putAll(restrained(part, mass, window)));

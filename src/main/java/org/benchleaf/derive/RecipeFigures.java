@@ -213,7 +213,6 @@ final class RecipeFigures implements Recipe.Kinds<List<Ingredient>> {
 
     private Optional<Figure> dose(Recipe.Adjust recipe, Optional<Constant> carbonDioxide, String name, String label) {
         Job job = job("lime-dose").given("ph", recipe.to(), Job.CASE_FILE).given("volume", volume(), new Origin.OfFigure(batch.key()))
-                .note("A starting point, not a prescription: add it drop by drop, measure and record.")
                 .gives("stock-volume", key(name), label);
         carbonDioxide.ifPresent(air -> job.given("carbon-dioxide", air));
         if (name.equals("dose-ceiling")) {

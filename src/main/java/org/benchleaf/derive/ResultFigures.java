@@ -231,7 +231,7 @@ final class ResultFigures implements Result.Kinds<WorkedResult> {
         if (differences.size() > 1) {
             keepAll(bench.ledger().work(new Job("reach", result.place())
                     .each("readings", differences.stream().map(Ledger::given).toList())
-                    .note("The ends are the smallest and the largest spot.").gives("range", key(formula, "mean"),
+                    .note("The range shows the smallest and the largest reading.").gives("range", key(formula, "mean"),
                             "mean colour difference of all spots, " + conditions(result, formula))));
         }
         if (result.spots().size() < fewest()) {

@@ -7,7 +7,7 @@ import org.benchleaf.message.Place;
 import org.benchleaf.quantity.Quantity;
 
 /**
- * What measured.
+ * What was measured with.
  *
  * @param id how the file refers to it
  * @param is what it is, such as {@code pH meter, flat electrode}

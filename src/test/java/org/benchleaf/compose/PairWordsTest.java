@@ -15,7 +15,7 @@ class PairWordsTest {
     @Test
     void a_pair_that_is_alike_is_called_the_same_view() {
         assertThat(PairWords.of(ENGLISH, picture("before", "recto", "normal", ""), picture("after", "recto", "normal", "")))
-                .startsWith("The same view twice").doesNotContain("Compare with care");
+                .startsWith("Both pictures show").doesNotContain("Compare with care");
     }
 
     @Test

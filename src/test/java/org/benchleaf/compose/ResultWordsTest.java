@@ -124,7 +124,7 @@ class ResultWordsTest {
         Meaning meaning = new ResultMeaning(sheet(), worked(result, figure("change",
                 spread(-2.6, -0.5, 1.6, Unit.MILLIMETRE, Quantity.Spread.TOLERANCE), "change"))).make();
         assertThat(meaning.says().get(0).markup()).startsWith("On average 0.5 ± 2.1\u202Fmm lower");
-        assertThat(meaning.says().get(1).markup()).contains("from −2.60 to 1.60").contains("chance alone may be the reason");
+        assertThat(meaning.says().get(1).markup()).contains("from −2.60 to 1.60").contains("chance alone may explain it");
         assertThat(meaning.limits()).contains("Only these 3 places were read; elsewhere it may differ.");
     }
 

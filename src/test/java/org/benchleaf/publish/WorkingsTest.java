@@ -54,7 +54,7 @@ class WorkingsTest {
                     && working.select(".working__given tbody td").eachText().stream().noneMatch(String::isBlank));
             List<String> told = working.select(".working__result dt").eachText();
             require(lacking, path, working, "result, uncertainty and source",
-                    told.containsAll(List.of("Result with more digits", "How far it may lie off", "Sources")));
+                    told.containsAll(List.of("Result with more digits", "Uncertainty", "Sources")));
             require(lacking, path, working, "anything in a line", working.select(".working__result dd").eachText()
                     .stream().noneMatch(String::isBlank));
             String result = plain(working.select(".working__result").text());
