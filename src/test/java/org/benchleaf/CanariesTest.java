@@ -121,6 +121,29 @@ class CanariesTest {
     }
 
     @Test
+    void what_stands_in_the_words_of_a_case_is_told_beside_a_slip_that_stops_it() throws IOException {
+        change("The sheet was printed on paper", "Halcyon Brandreth-Voss owns it. The sheet was printed on paper");
+        change("level: foundation", "level: easy");
+        StringWriter told = new StringWriter();
+        assertThat(publish(told)).as(told::toString).isEqualTo(1);
+        assertThat(told.toString()).contains("easy", "LEAK-001");
+        assertThat(folder.resolve("site/index.html")).doesNotExist();
+    }
+
+    /** Who gave a permission is named by right; the same name anywhere else in the file is not exempt. */
+    @Test
+    void only_the_permissions_may_name_whom_the_private_fields_name() throws IOException {
+        change("from: owner", "from: Halcyon Brandreth-Voss");
+        assertPublished();
+        change("level: foundation", "level: foundation # Halcyon Brandreth-Voss");
+        assertPublished();
+        change("## Why this sheet was brown", "publication: Halcyon Brandreth-Voss\n\n## Why this sheet was brown");
+        StringWriter told = new StringWriter();
+        assertThat(publish(told)).as(told::toString).isEqualTo(1);
+        assertThat(told.toString()).contains("LEAK-001");
+    }
+
+    @Test
     void the_owner_of_one_case_in_the_words_of_another_stops_the_edition() throws IOException {
         addCase("other", "Corwen Assheton-Pryce");
         assertPublished();

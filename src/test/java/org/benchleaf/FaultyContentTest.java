@@ -70,6 +70,8 @@ class FaultyContentTest {
             Map.entry("PLAN-010", "command/PlanCommandTest"),
             Map.entry("PLAN-011", "command/PlanCommandTest"),
             Map.entry("PLAN-012", "command/PlanCommandTest"),
+            // A fixture of a megabyte would have to be carried along.
+            Map.entry("SITE-030", "command/SharedInputTest"),
             Map.entry("SITE-001", "pack/SitePackerTest"),
             Map.entry("SITE-002", "pack/SitePackerTest"),
             Map.entry("SITE-003", "pack/SiteFolderTest"),

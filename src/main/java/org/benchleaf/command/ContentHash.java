@@ -21,6 +21,8 @@ import java.util.function.Predicate;
 final class ContentHash {
 
     private static final String LINK = "link";
+    /** No reader takes a larger file, so what it holds decides nothing. */
+    private static final long MOST_BYTES = 200_000_000;
 
     private ContentHash() {
     }
@@ -64,7 +66,8 @@ final class ContentHash {
         byte[] buffer = new byte[1 << 14];
         try {
             for (Path file : found.keySet()) {
-                hashes.put(file, Files.isRegularFile(file) ? hash(file, buffer) : LINK);
+                hashes.put(file, !Files.isRegularFile(file) ? LINK : Files.size(file) > MOST_BYTES ? found.get(file)
+                        : hash(file, buffer));
             }
         } catch (IOException broken) {
             throw new UncheckedIOException(broken);

@@ -7,7 +7,9 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.benchleaf.check.CaseChecker;
 import org.benchleaf.check.CheckedLibrary;
@@ -43,6 +45,7 @@ final class ContentStages implements Stages {
 
     private final Path content;
     private final SharedInput shared;
+    private final String seed;
     private final LocalDate day;
     private final CheckedLibrary library;
     private final Deriver deriver;
@@ -58,6 +61,7 @@ final class ContentStages implements Stages {
         this.day = day;
         // Before anything is read, so that what changes from here on is found at the end.
         this.shared = SharedInput.of(content, templates);
+        this.seed = shared.seed();
         this.draft = LibraryReader.read(content);
         this.library = LibraryChecker.check(draft);
         this.deriver = new Deriver(library.library());
@@ -82,9 +86,11 @@ final class ContentStages implements Stages {
         return library.messages();
     }
 
-    /** Everything besides a case's own files that decides over its pages: the library, the templates, the program. */
-    String seed() {
-        return shared.seed();
+    @Override
+    public String seed(String caseId) {
+        Set<String> classes = library.library().classes().stream().filter(course -> course.caseId().equals(caseId))
+                .map(course -> course.id() + ".yaml").collect(Collectors.toSet());
+        return seed + (classes.isEmpty() ? "" : shared.ofClasses(classes));
     }
 
     @Override

@@ -233,7 +233,7 @@ public final class PublishCommand implements Callable<Integer> {
         Messages asked = new Messages();
         folders.values().forEach(folder -> setBack(day, folder).ifPresent(last -> asked.add(
                 EditionMessages.EARLIER_DAY.at(Place.file(name(folder)), "day", day, "last", last))));
-        return new Publishing(stages, stages.seed(), day, threads, Progress.Shown.here(System.err))
+        return new Publishing(stages, day, threads, Progress.Shown.here(System.err))
                 .run(folders, stages.messages(), asked);
     }
 }

@@ -34,6 +34,7 @@ import org.benchleaf.pack.SitePacker;
 import org.benchleaf.privacy.PrivateScan;
 import org.benchleaf.privacy.Searchable;
 import org.benchleaf.publish.TemplateStop;
+import org.benchleaf.read.CaseReader;
 
 /**
  * One run of publishing: sends every case through the stages, several at once and each only if something about it has
@@ -42,14 +43,13 @@ import org.benchleaf.publish.TemplateStop;
 final class Publishing {
 
     private final Stages stages;
-    private final String seed;
     private final LocalDate on;
     private final int threads;
     private final Progress.Shown shown;
 
     private final Queue<Told> told = new ConcurrentLinkedQueue<>();
     private final Map<Audience, Map<String, CaseCard>> cards = new EnumMap<>(Audience.class);
-    private final Map<Path, Integer> stood = new ConcurrentSkipListMap<>();
+    private final Map<Path, Stood> stood = new ConcurrentSkipListMap<>();
     private final AtomicInteger kept = new AtomicInteger();
     private final AtomicReference<RuntimeException> stopped = new AtomicReference<>();
     /** Cases of which no pages were made, so that what leads to them is no fault of another page. */
@@ -61,17 +61,25 @@ final class Publishing {
     /**
      * Prepares a run.
      *
-     * @param seed everything besides a case's own files that decides over its pages
      * @param on the day of publishing
      * @param threads how many cases are worked on at once
      */
-    Publishing(Stages stages, String seed, LocalDate on, int threads, Progress.Shown shown) {
+    Publishing(Stages stages, LocalDate on, int threads, Progress.Shown shown) {
         this.stages = stages;
-        this.seed = seed;
         this.on = on;
         this.threads = threads;
         this.shown = shown;
         stages.audiences().forEach(audience -> cards.put(audience, new ConcurrentSkipListMap<>()));
+    }
+
+    /**
+     * How the files of a case stood when the run came to it.
+     *
+     * @param stand hash of their sizes and times
+     * @param key hash of what they hold
+     * @param isMade whether pages were made of them
+     */
+    private record Stood(int stand, String key, boolean isMade) {
     }
 
     /**
@@ -125,13 +133,23 @@ final class Publishing {
     /** An edition is of one moment: what changed since it was read, shared or of a case, is told, and nothing is applied. */
     private void stillTheSame() {
         stages.changed().ifPresent(this::tellChanged);
-        stood.forEach((folder, before) -> {
-            Map<Path, String> now = new TreeMap<>();
-            ContentHash.stand(folder, path -> true, now);
-            if (now.hashCode() != before) {
-                tellChanged(folder);
-            }
-        });
+        stood.entrySet().parallelStream().filter(each -> isOther(each.getKey(), each.getValue())).map(Map.Entry::getKey)
+                .toList().forEach(this::tellChanged);
+    }
+
+    /** The files of a made case are hashed once more; those of a kept one were only hashed, so that their times will do. */
+    private boolean isOther(Path folder, Stood before) {
+        Map<Path, String> now = new TreeMap<>();
+        if (!before.isMade()) {
+            ContentHash.stand(folder, CaseReader::reads, now);
+            return now.hashCode() != before.stand();
+        }
+        String key = key(folder, now);
+        return now.hashCode() != before.stand() || !key.equals(before.key());
+    }
+
+    private String key(Path folder, Map<Path, String> seen) {
+        return ContentHash.of(stages.seed(folder.getFileName().toString()), folder, CaseReader::reads, seen);
     }
 
     private void tellChanged(Path file) {
@@ -248,8 +266,8 @@ final class Publishing {
     private void one(Path folder, Sites sites) {
         String id = folder.getFileName().toString();
         Map<Path, String> before = new TreeMap<>();
-        String key = ContentHash.of(seed, folder, path -> true, before);
-        stood.put(folder, before.hashCode());
+        String key = key(folder, before);
+        stood.put(folder, new Stood(before.hashCode(), key, false));
         Optional<CaseNote> note = sites.remembered(id, key);
         if (note.filter(same -> same.on().equals(on.toString())).isPresent()) {
             keep(id, note.get(), sites);
@@ -261,6 +279,7 @@ final class Publishing {
             return;
         }
         tell(checked.messages());
+        stood.put(folder, new Stood(before.hashCode(), key, true));
         Stages.Made made = shared ? checked.make() : new Stages.Made(Map.of(), new Messages());
         tell(made.messages());
         unchanged(folder, before);
@@ -268,19 +287,22 @@ final class Publishing {
             unmade.add(id);
             return;
         }
-        Messages all = new Messages();
-        all.addAll(checked.messages());
-        all.addAll(made.messages());
-        Map<Audience, CaseCard> madeCards = new EnumMap<>(Audience.class);
-        made.parts().forEach((audience, part) -> madeCards.put(audience, part.card()));
-        CaseNote left = new CaseNote(on.toString(), checked.standing(), madeCards,
-                all.all().stream().map(Told::of).toList());
+        CaseNote left = note(checked, made);
         shelve(id, left);
         Messages staged = sites.stage(id, key, left, made.parts());
         tell(staged);
         if (staged.hasErrors()) {
             unmade.add(id);
         }
+    }
+
+    private CaseNote note(Stages.Checked checked, Stages.Made made) {
+        Messages all = new Messages();
+        all.addAll(checked.messages());
+        all.addAll(made.messages());
+        Map<Audience, CaseCard> madeCards = new EnumMap<>(Audience.class);
+        made.parts().forEach((audience, part) -> madeCards.put(audience, part.card()));
+        return new CaseNote(on.toString(), checked.standing(), madeCards, all.all().stream().map(Told::of).toList());
     }
 
     private void keep(String id, CaseNote note, Sites sites) {
@@ -296,7 +318,7 @@ final class Publishing {
 
     private void unchanged(Path folder, Map<Path, String> before) {
         Map<Path, String> after = new TreeMap<>();
-        ContentHash.stand(folder, path -> true, after);
+        ContentHash.stand(folder, CaseReader::reads, after);
         if (!after.equals(before)) {
             Path changed = after.keySet().stream().filter(file -> !after.get(file).equals(before.get(file))).findFirst()
                     .orElse(folder);

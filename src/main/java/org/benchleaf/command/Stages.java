@@ -16,6 +16,9 @@ interface Stages {
     /** The folders of all cases, in the order of their names. */
     List<Path> cases();
 
+    /** Everything besides a case's own files that decides over its pages: shared files, the templates, the program. */
+    String seed(String caseId);
+
     /** For whom there is a site, that for the public first. */
     List<Audience> audiences();
 

@@ -135,6 +135,11 @@ public enum EditionMessages implements Message.Id {
                     + " again; nothing was published.",
             "Set the clock right, or name the day with --on. If the day of the last edition was the wrong one, add"
                     + " --earlier-day."),
+    /** A large file of the content that no stage opens. */
+    STRAY_FILE("SITE-030", ADVICE,
+            "This large file lies in the content, and nothing reads it.",
+            "A file that a case needs has another name or place; one that none needs is carried along with every copy.",
+            "Move it out of the content, or give it the name and place of what it should be."),
     /** A template that the engine does not understand, or that fails while a page is made. */
     TEMPLATE_SLIP("SITE-040", ERROR,
             "The template failed here while the page '{page}' was made: {problem}.",

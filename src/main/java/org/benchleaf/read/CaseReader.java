@@ -19,6 +19,7 @@ import org.benchleaf.model.Story;
 public final class CaseReader {
 
     static final String CASE_FILE = "case.md";
+    private static final String PICTURES = "pictures";
     private static final Pattern TRANSLATION = Pattern.compile("case\\.(.+)\\.md");
     private static final Pattern SHOWN = Pattern.compile("[^.].*");
     private static final Pattern TABLE = Pattern.compile("^.*\\.csv");
@@ -36,6 +37,13 @@ public final class CaseReader {
                 .filter(java.nio.file.Files::isDirectory).toList();
     }
 
+    /** Whether a path in the folder of a case leads to something that is read: words, tables, pictures. */
+    public static boolean reads(Path relative) {
+        String first = relative.getName(0).toString();
+        return first.equals(PICTURES) || relative.getNameCount() == 1
+                && (first.equals(CASE_FILE) || TRANSLATION.matcher(first).matches() || first.endsWith(".csv"));
+    }
+
     /**
      * The draft of one case; what could not be read is left out and said in its messages.
      *
@@ -51,6 +59,7 @@ public final class CaseReader {
         if (!CASE_NAME.matcher(id).matches()) {
             messages.add(ReadingMessages.CASE_NAME.at(Place.file(content.name(caseFolder)), "name", id));
         }
+        content.tellStrays(caseFolder, CaseReader::reads, messages);
         Sheet sheet = sheet(content, file, messages);
         List<Draft.Translated> translations = new ArrayList<>();
         List<SourceText> sources = new ArrayList<>(sheet.sources());

@@ -13,8 +13,10 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.Predicate;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.benchleaf.message.EditionMessages;
 import org.benchleaf.message.Messages;
 import org.benchleaf.message.Place;
 import org.benchleaf.message.ReadingMessages;
@@ -22,6 +24,8 @@ import org.benchleaf.message.SourceText;
 
 /** The content folder, and the only way to a file in it: nothing outside it is ever opened. */
 final class ContentFolder {
+
+    private static final long LARGE_BYTES = 1_000_000;
 
     private final Path root;
     private final Path realRoot;
@@ -60,6 +64,23 @@ final class ContentFolder {
 
     Path resolve(String relative) {
         return root.resolve(relative);
+    }
+
+    /**
+     * Tells of every large file that nothing reads; small ones, such as notes, may lie where they like.
+     *
+     * @param read which paths below the folder are read
+     */
+    void tellStrays(Path folder, Predicate<Path> read, Messages messages) {
+        if (!Files.isDirectory(folder)) {
+            return;
+        }
+        try (Stream<Path> all = Files.find(folder, Integer.MAX_VALUE, (path, attributes) -> attributes.isRegularFile()
+                && attributes.size() > LARGE_BYTES && !read.test(folder.relativize(path)))) {
+            all.sorted().forEach(stray -> messages.add(EditionMessages.STRAY_FILE.at(Place.file(name(stray)))));
+        } catch (IOException broken) {
+            throw new UncheckedIOException("the folder " + folder + " cannot be listed", broken);
+        }
     }
 
     /** The text of a file, or a message why it is not read. */

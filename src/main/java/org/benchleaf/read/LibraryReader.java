@@ -22,6 +22,7 @@ import org.benchleaf.model.Reference;
 public final class LibraryReader {
 
     private static final List<String> FOLDERS = List.of("cases", "classes", "materials", "reference");
+    private static final List<String> SHARED_FOLDERS = FOLDERS.subList(1, FOLDERS.size());
     private static final Pattern YAML = Pattern.compile("^[^.].*\\.yaml");
 
     private final ContentFolder content;
@@ -51,6 +52,14 @@ public final class LibraryReader {
         return new TablesDraft(reader.one("studio.yaml"), ReferenceReader.read(contentRoot, reader.messages), reader.messages);
     }
 
+    /** Whether a path in the content folder leads to something that cases share: a table in it or in one of its folders. */
+    public static boolean reads(Path relative) {
+        boolean isTable = relative.toString().endsWith(".yaml");
+        Path first = relative.getName(0);
+        boolean isFolder = SHARED_FOLDERS.contains(first.toString());
+        return relative.getNameCount() == 1 ? isTable || isFolder : relative.getNameCount() == 2 && isTable && isFolder;
+    }
+
     private LibraryDraft library(Path contentRoot) {
         if (!Files.isDirectory(contentRoot)) {
             messages.add(ReadingMessages.NO_CONTENT.at(Place.file(content.name(contentRoot))));
@@ -67,6 +76,7 @@ public final class LibraryReader {
         FOLDERS.stream().filter(content::holds).map(content::resolve).filter(path -> !Files.isDirectory(path))
                 .forEach(path -> messages.add(ReadingMessages.NOT_A_FOLDER.at(Place.file(content.name(path)),
                         "name", path.getFileName())));
+        content.tellStrays(contentRoot, path -> path.startsWith("cases") || reads(path), messages);
         Optional<LibraryDraft.YamlPart> sources = one("sources.yaml");
         List<LibraryDraft.YamlPart> materials = all("materials");
         Optional<LibraryDraft.YamlPart> glossary = one("glossary.yaml");

@@ -106,7 +106,7 @@ class IncrementalTest {
     private Run publish(Path into) {
         Watched stages = new Watched(ContentStages.open(content, Optional.of(templates), day));
         PrintStream nowhere = new PrintStream(OutputStream.nullOutputStream());
-        Publishing.Outcome outcome = new Publishing(stages, stages.real.seed(), day, 2,
+        Publishing.Outcome outcome = new Publishing(stages, day, 2,
                 new Progress.Shown(nowhere, false, 80, System::nanoTime))
                 .run(Map.of(Audience.EVERYBODY, into), stages.real.messages(), new Messages());
         return new Run(outcome, stages.touched);
@@ -140,6 +140,11 @@ class IncrementalTest {
 
         Watched(ContentStages real) {
             this.real = real;
+        }
+
+        @Override
+        public String seed(String caseId) {
+            return real.seed(caseId);
         }
 
         @Override

@@ -191,7 +191,7 @@ class PublishingTest {
     private Publishing.Outcome publish(SmallStages stages, LocalDate day, int threads) {
         stages.day = day;
         PrintStream nowhere = new PrintStream(new ByteArrayOutputStream(), true, StandardCharsets.UTF_8);
-        return new Publishing(stages, "seed", day, threads, new Progress.Shown(nowhere, false, 80, System::nanoTime))
+        return new Publishing(stages, day, threads, new Progress.Shown(nowhere, false, 80, System::nanoTime))
                 .run(Map.of(Audience.EVERYBODY, site), new Messages(), new Messages());
     }
 
@@ -213,6 +213,11 @@ class PublishingTest {
         private final Set<String> checked = ConcurrentHashMap.newKeySet();
         private final Set<String> made = ConcurrentHashMap.newKeySet();
         private LocalDate day = DAY;
+
+        @Override
+        public String seed(String caseId) {
+            return "seed";
+        }
 
         @Override
         public List<Audience> audiences() {

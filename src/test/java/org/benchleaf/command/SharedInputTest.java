@@ -7,6 +7,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
 import java.util.Optional;
+import java.util.Set;
+import org.benchleaf.message.Message;
+import org.benchleaf.read.LibraryReader;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -58,6 +61,31 @@ class SharedInputTest {
         SharedInput before = SharedInput.of(content, Optional.empty());
         assertThat(before.changed()).isEmpty();
         assertThat(SharedInput.of(content, Optional.empty()).seed()).isNotEqualTo(before.seed());
+    }
+
+    @Test
+    void a_class_decides_over_its_own_case_and_a_style_over_none() throws IOException {
+        Path look = Files.createDirectories(folder.resolve("look/style")).getParent();
+        Files.createDirectories(content.resolve("classes"));
+        SharedInput before = SharedInput.of(content, Optional.of(look));
+        Path course = Files.writeString(content.resolve("classes/spring.yaml"), "case: tide");
+        Files.writeString(look.resolve("style/base.css"), "a {}");
+        SharedInput after = SharedInput.of(content, Optional.of(look));
+        assertThat(after.seed()).isEqualTo(before.seed());
+        assertThat(after.ofClasses(Set.of("spring.yaml"))).isNotEqualTo(before.ofClasses(Set.of("spring.yaml")));
+        assertThat(after.ofClasses(Set.of("autumn.yaml"))).isEqualTo(before.ofClasses(Set.of("autumn.yaml")));
+        assertThat(before.changed()).contains(course);
+    }
+
+    @Test
+    void a_large_file_that_nothing_reads_is_told_and_decides_over_nothing() throws IOException {
+        SharedInput before = SharedInput.of(content, Optional.empty());
+        Path film = Files.write(content.resolve("film.mov"), new byte[1_000_001]);
+        Files.writeString(content.resolve("notes.txt"), "small");
+        assertThat(before.changed()).isEmpty();
+        assertThat(LibraryReader.read(content).messages().all()).extracting(Message::code).contains("SITE-030");
+        assertThat(LibraryReader.read(content).messages().all()).filteredOn(said -> said.code().equals("SITE-030"))
+                .singleElement().satisfies(said -> assertThat(said.place().file()).isEqualTo(film.toString().replace('\\', '/')));
     }
 
     @Test
