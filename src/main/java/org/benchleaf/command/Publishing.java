@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Queue;
 import java.util.Set;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.concurrent.ConcurrentSkipListMap;
@@ -76,10 +77,10 @@ final class Publishing {
      * How the files of a case stood when the run came to it.
      *
      * @param stand hash of their sizes and times
-     * @param key hash of what they hold
+     * @param hashes hash of what each holds
      * @param isMade whether pages were made of them
      */
-    private record Stood(int stand, String key, boolean isMade) {
+    private record Stood(int stand, int hashes, boolean isMade) {
     }
 
     /**
@@ -144,12 +145,8 @@ final class Publishing {
             ContentHash.stand(folder, CaseReader::reads, now);
             return now.hashCode() != before.stand();
         }
-        String key = key(folder, now);
-        return now.hashCode() != before.stand() || !key.equals(before.key());
-    }
-
-    private String key(Path folder, Map<Path, String> seen) {
-        return ContentHash.of(stages.seed(folder.getFileName().toString()), folder, CaseReader::reads, seen);
+        int hashes = ContentHash.hashes(folder, CaseReader::reads, now).hashCode();
+        return now.hashCode() != before.stand() || hashes != before.hashes();
     }
 
     private void tellChanged(Path file) {
@@ -266,8 +263,9 @@ final class Publishing {
     private void one(Path folder, Sites sites) {
         String id = folder.getFileName().toString();
         Map<Path, String> before = new TreeMap<>();
-        String key = key(folder, before);
-        stood.put(folder, new Stood(before.hashCode(), key, false));
+        SortedMap<Path, String> hashes = ContentHash.hashes(folder, CaseReader::reads, before);
+        String key = ContentHash.of(stages.seed(id), folder, hashes);
+        stood.put(folder, new Stood(before.hashCode(), hashes.hashCode(), false));
         Optional<CaseNote> note = sites.remembered(id, key);
         if (note.filter(same -> same.on().equals(on.toString())).isPresent()) {
             keep(id, note.get(), sites);
@@ -279,7 +277,7 @@ final class Publishing {
             return;
         }
         tell(checked.messages());
-        stood.put(folder, new Stood(before.hashCode(), key, true));
+        stood.put(folder, new Stood(before.hashCode(), hashes.hashCode(), true));
         Stages.Made made = shared ? checked.make() : new Stages.Made(Map.of(), new Messages());
         tell(made.messages());
         unchanged(folder, before);
