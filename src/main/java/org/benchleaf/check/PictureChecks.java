@@ -1,10 +1,14 @@
 package org.benchleaf.check;
 
+import java.util.HashMap;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import org.benchleaf.message.Messages;
 import org.benchleaf.message.PictureMessages;
+import org.benchleaf.message.PortableName;
+import org.benchleaf.message.ReadingMessages;
 import org.benchleaf.model.Picture;
 import org.benchleaf.model.TreatmentCase;
 
@@ -12,6 +16,7 @@ import org.benchleaf.model.TreatmentCase;
 final class PictureChecks {
 
     private static final int LONGEST_ALT = 150;
+    private static final Pattern ELSEWHERE = Pattern.compile("^\\.|[/\\\\:\\x00]");
     private static final Pattern FILE_NAME = Pattern.compile(
             "(?i)^(?:\\S+\\.(jpe?g|png|webp|tiff?|gif|bmp|heic|svg)|(img|dsc|dscn|dscf|pict?|p|scan|photo|image)[-_ ]?\\d+)");
 
@@ -19,7 +24,9 @@ final class PictureChecks {
     }
 
     static void review(TreatmentCase source, Messages messages) {
+        Map<String, String> files = new HashMap<>();
         for (Picture picture : source.pictures()) {
+            fileName(picture, Optional.ofNullable(files.putIfAbsent(PortableName.folded(picture.file()), picture.file())), messages);
             alternative(picture, messages);
             other(source, picture).ifPresent(other -> pair(picture, other, messages));
         }
@@ -29,6 +36,18 @@ final class PictureChecks {
                         words.alt().length()));
             }
         }));
+    }
+
+    /**
+     * What leads to another folder is told where the file is looked for.
+     *
+     * @param other the file of an earlier picture whose name is the same where capitals do not count
+     */
+    private static void fileName(Picture picture, Optional<String> other, Messages messages) {
+        String file = picture.file();
+        Optional<String> fault = other.flatMap(earlier -> PortableName.fault(file, earlier)).or(() -> PortableName.fault(file));
+        fault.filter(reason -> !ELSEWHERE.matcher(file).find()).ifPresent(reason -> messages.add(ReadingMessages.FILE_NAME.at(
+                picture.place(), "name", file, "reason", reason, "most", PortableName.LONGEST)));
     }
 
     private static void alternative(Picture picture, Messages messages) {

@@ -10,6 +10,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.benchleaf.message.Messages;
 import org.benchleaf.message.Place;
+import org.benchleaf.message.PortableName;
 import org.benchleaf.message.ReadingMessages;
 import org.benchleaf.message.SourceText;
 import org.benchleaf.model.Confidential;
@@ -20,12 +21,15 @@ public final class CaseReader {
 
     static final String CASE_FILE = "case.md";
     private static final String PICTURES = "pictures";
-    private static final Pattern TRANSLATION = Pattern.compile("case\\.(.+)\\.md");
-    private static final Pattern SHOWN = Pattern.compile("[^.].*");
-    private static final Pattern TABLE = Pattern.compile("^.*\\.csv");
+    private static final Pattern TRANSLATION = Pattern.compile("(?s)case\\.(.+)\\.md");
+    private static final Pattern SHOWN = Pattern.compile("(?s)[^.].*");
+    private static final Pattern TABLE = Pattern.compile("(?s)^.*\\.csv");
     private static final Pattern CASE_NAME = Pattern.compile("[a-z0-9]++(-[a-z0-9]++)*+");
     private static final long MOST_BYTES = FrontMatter.MOST_BYTES + MarkdownGuard.MOST_BYTES + 64L;
     private static final long MOST_TABLE_BYTES = 1024 * 1024L;
+
+    /** The 119 characters that a path of the site may have, without the longest path below the folder of a case. */
+    private static final int LONGEST_NAME = 35;
 
     private CaseReader() {
     }
@@ -58,6 +62,9 @@ public final class CaseReader {
         Path file = caseFolder.resolve(CASE_FILE);
         if (!CASE_NAME.matcher(id).matches()) {
             messages.add(ReadingMessages.CASE_NAME.at(Place.file(content.name(caseFolder)), "name", id));
+        } else {
+            PortableName.fault(id, LONGEST_NAME).ifPresent(reason -> messages.add(ReadingMessages.FILE_NAME.at(
+                    Place.file(content.name(caseFolder)), "name", id, "reason", reason, "most", LONGEST_NAME)));
         }
         content.tellStrays(caseFolder, CaseReader::reads, messages);
         Sheet sheet = sheet(content, file, messages);
@@ -112,7 +119,9 @@ public final class CaseReader {
     private static Map<String, ReadingsTable> tables(ContentFolder content, Path folder,
             List<SourceText> sources, Messages messages) {
         Map<String, ReadingsTable> tables = new LinkedHashMap<>();
-        for (Path file : content.list(folder, TABLE)) {
+        List<Path> files = content.list(folder, TABLE);
+        FileNames.look(content, files, messages);
+        for (Path file : files) {
             String name = file.getFileName().toString();
             content.read(file, MOST_TABLE_BYTES, messages).ifPresent(text -> {
                 sources.add(new SourceText(text.name(), text.text()));

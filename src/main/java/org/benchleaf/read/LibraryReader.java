@@ -23,7 +23,7 @@ public final class LibraryReader {
 
     private static final List<String> FOLDERS = List.of("cases", "classes", "materials", "reference");
     private static final List<String> SHARED_FOLDERS = FOLDERS.subList(1, FOLDERS.size());
-    private static final Pattern YAML = Pattern.compile("^[^.].*\\.yaml");
+    private static final Pattern YAML = Pattern.compile("(?s)^[^.].*\\.yaml");
 
     private final ContentFolder content;
     private final Messages messages = new Messages();
@@ -96,7 +96,9 @@ public final class LibraryReader {
     }
 
     private List<LibraryDraft.YamlPart> all(String folder) {
-        return content.list(content.resolve(folder), YAML).stream().map(this::part).flatMap(Optional::stream).toList();
+        List<Path> files = content.list(content.resolve(folder), YAML);
+        FileNames.look(content, files, messages);
+        return files.stream().map(this::part).flatMap(Optional::stream).toList();
     }
 
     private Optional<LibraryDraft.YamlPart> part(Path file) {
