@@ -18,6 +18,8 @@ final class FactReader {
     private static final Set<String> NOT_LOOKED_FOR = Set.of("title", "year", "how", "from", "until");
     private static final Pattern E_MAIL = Pattern.compile("[\\p{L}\\d._%+-]{1,64}@[\\p{L}\\d.-]{1,250}");
     private static final Pattern TELEPHONE = Pattern.compile("(?<![\\p{L}\\d])(?:\\+|00)?\\(?\\d[\\d ()/.\\u00A0-]{5,24}\\d(?!\\p{L})");
+    /** What is put where something was taken out. */
+    private static final String APART = " ; ";
     private static final Pattern EDGES = Pattern.compile("^[\\s,.:–—-]++|(?<![\\s,:–—-])[\\s,:–—-]++$");
     private static final Pattern CODE = Pattern.compile("^[\\p{Lu}./-]*+\\d[\\p{Lu}\\d./-]*+");
     private static final Pattern LETTER = Pattern.compile("\\p{L}");
@@ -84,7 +86,7 @@ final class FactReader {
         numbers.sums(text, false);
         String left = withoutNumbers(withoutAddresses(text));
         if (secret.field().equals("provenance")) {
-            left = NameWords.PROVENANCE_LINK.matcher(left).replaceAll(" ; ");
+            left = NameWords.PROVENANCE_LINK.matcher(left).replaceAll(APART);
         }
         for (String segment : left.split("[;\\n|()]")) {
             String bare = EDGES.matcher(segment).replaceAll("");
@@ -97,27 +99,24 @@ final class FactReader {
     }
 
     private String withoutAddresses(String text) {
-        String left = text;
-        for (Matcher mail = E_MAIL.matcher(text); mail.find();) {
+        return E_MAIL.matcher(text).replaceAll(mail -> {
             eMail(mail.group());
-            left = left.replace(mail.group(), " ; ");
-        }
-        return left;
+            return APART;
+        });
     }
 
     private String withoutNumbers(String text) {
-        String left = text;
-        for (Matcher number = TELEPHONE.matcher(text); number.find();) {
-            if (number.group().chars().filter(Character::isDigit).count() >= NumberForms.FEWEST_TELEPHONE_DIGITS) {
-                numbers.telephone(number.group());
-                left = left.replace(number.group(), " ; ");
+        String left = TELEPHONE.matcher(text).replaceAll(number -> {
+            if (number.group().chars().filter(Character::isDigit).count() < NumberForms.FEWEST_TELEPHONE_DIGITS) {
+                return Matcher.quoteReplacement(number.group());
             }
-        }
-        for (Matcher code = POSTCODE.matcher(text); code.find();) {
+            numbers.telephone(number.group());
+            return APART;
+        });
+        return POSTCODE.matcher(left).replaceAll(code -> {
             add(code.group(), false, Spot::isWhole);
-            left = left.replace(code.group(), " ; ");
-        }
-        return left;
+            return APART;
+        });
     }
 
     /** A single word of letters and digits, such as a number of an agent's list. */

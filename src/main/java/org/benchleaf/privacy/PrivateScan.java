@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Supplier;
 import org.benchleaf.message.LeakMessages;
 import org.benchleaf.message.Message;
 import org.benchleaf.message.Messages;
@@ -148,7 +149,7 @@ public final class PrivateScan {
             }
             if (!text) {
                 exact.find(new String(bytes, StandardCharsets.ISO_8859_1),
-                        (start, word) -> note(encoded.get(word), Place.file(path), prefix + "inside its bytes, as UTF-16"));
+                        (start, word) -> note(encoded.get(word), () -> Place.file(path), prefix + "inside its bytes, as UTF-16"));
             }
         }
 
@@ -158,15 +159,15 @@ public final class PrivateScan {
                 Spot spot = letters.spot(start, start + word.length());
                 for (Needle needle : needles.get(word)) {
                     if (!needle.caseId().equals(except) && needle.evidence().counts(spot)) {
-                        note(needle, placed ? place(path, reading.text(), spot.start()) : Place.file(path), where);
+                        note(needle, () -> placed ? place(path, reading.text(), spot.start()) : Place.file(path), where);
                     }
                 }
             });
         }
 
-        /** Tells a find, once for each private field. */
-        private void note(Needle needle, Place place, String where) {
-            found.putIfAbsent(needle.caseId() + '/' + needle.field(), LeakMessages.PRIVATE_VALUE.at(place,
+        /** Tells a find, once for each private field; only then its place is counted. */
+        private void note(Needle needle, Supplier<Place> place, String where) {
+            found.computeIfAbsent(needle.caseId() + '/' + needle.field(), first -> LeakMessages.PRIVATE_VALUE.at(place.get(),
                     "field", needle.field(), "case", needle.caseId(), "where", "in " + kind + where));
         }
     }
