@@ -3,12 +3,16 @@ package org.benchleaf.check;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import org.benchleaf.message.ClassMessages;
 import org.benchleaf.message.FormMessages;
 import org.benchleaf.message.Messages;
 import org.benchleaf.message.Nearest;
 import org.benchleaf.model.Finding;
+import org.benchleaf.model.ClassPapers;
+import org.benchleaf.model.CourseClass;
 import org.benchleaf.model.Library;
 import org.benchleaf.model.LiquidPh;
+import org.benchleaf.model.Permission;
 import org.benchleaf.model.TreatmentCase;
 import org.benchleaf.read.Draft;
 import org.benchleaf.read.Node;
@@ -78,13 +82,24 @@ public final class CaseChecker {
 
     private static void checkClasses(Library library, TreatmentCase read, Messages messages) {
         List<String> steps = read.steps().stream().map(step -> step.id()).toList();
-        library.classes().stream().filter(course -> course.caseId().equals(read.id())).forEach(course ->
-                ClassForm.steps(course).forEach((id, place) -> {
-                    if (!steps.contains(id)) {
-                        messages.add(FormMessages.UNKNOWN_REFERENCE.at(place, "id", id, "kinds", "step",
-                                "remedy", Nearest.to(id, steps).map(near -> "Did you mean '" + near + "'?")
-                                        .orElse("Write the id of a step of the case '" + read.id() + "'.")));
-                    }
-                }));
+        library.classes().stream().filter(course -> course.caseId().equals(read.id())).forEach(course -> {
+            ClassForm.steps(course).forEach((id, place) -> {
+                if (!steps.contains(id)) {
+                    messages.add(FormMessages.UNKNOWN_REFERENCE.at(place, "id", id, "kinds", "step",
+                            "remedy", Nearest.to(id, steps).map(near -> "Did you mean '" + near + "'?")
+                                    .orElse("Write the id of a step of the case '" + read.id() + "'.")));
+                }
+            });
+            checkObject(course, read, messages);
+        });
+    }
+
+    /** An object is taught on only with a permission that names teaching and holds on that day. */
+    private static void checkObject(CourseClass course, TreatmentCase read, Messages messages) {
+        LocalDate day = course.starts().toLocalDate();
+        if (course.papers().sheets() == ClassPapers.Sheets.OBJECT && read.publication().permissions().stream()
+                .noneMatch(permission -> permission.inForce(Permission.Use.TEACHING, day))) {
+            messages.add(ClassMessages.OBJECT_WITHOUT_PERMISSION.at(course.place(), "case", read.id(), "day", day));
+        }
     }
 }

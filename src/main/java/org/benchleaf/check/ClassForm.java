@@ -1,6 +1,5 @@
 package org.benchleaf.check;
 
-import static org.benchleaf.quantity.Dimension.SHARE;
 import static org.benchleaf.quantity.Dimension.TIME;
 
 import java.time.DateTimeException;
@@ -18,7 +17,6 @@ import org.benchleaf.model.ClassDay;
 import org.benchleaf.model.ClassWork;
 import org.benchleaf.model.CourseClass;
 import org.benchleaf.quantity.Quantity;
-import org.benchleaf.quantity.Unit;
 import org.benchleaf.read.ClassWorkReader;
 
 /** Reads the file of a class. */
@@ -28,10 +26,12 @@ final class ClassForm {
 
     private final Fields fields;
     private final Collection<String> caseIds;
+    private final Collection<String> materials;
 
-    ClassForm(Fields fields, Collection<String> caseIds) {
+    ClassForm(Fields fields, Collection<String> caseIds, Collection<String> materials) {
         this.fields = fields;
         this.caseIds = caseIds;
+        this.materials = materials;
     }
 
     /** The steps that a class names, with the place where it does. */
@@ -44,6 +44,7 @@ final class ClassForm {
             steps.putIfAbsent(limit.from(), limit.place());
             steps.putIfAbsent(limit.to(), limit.place());
         });
+        course.papers().outcomes().forEach(outcome -> steps.putIfAbsent(outcome.at(), outcome.place()));
         return steps;
     }
 
@@ -54,11 +55,13 @@ final class ClassForm {
                     "remedy", Nearest.to(caseId, caseIds).map(near -> "Did you mean '" + near + "'?")
                             .orElse("Write the name of a folder of 'cases'.")));
         }
-        return new CourseClass(name, fields.needText("title"), caseId,
-                fields.need(moment("starts"), "starts", STAND_IN),
-                fields.need(fields.whole("stations"), "stations", 1), fields.whole("sheets each").orElse(1),
-                fields.within("spare", 0, 1000, SHARE).orElse(Quantity.of(0, Unit.PERCENT)),
-                fields.text("first step"), fields.text("last step"), day(),
+        LocalDateTime starts = fields.need(moment("starts"), "starts", STAND_IN);
+        int stations = fields.need(fields.whole("stations"), "stations", 1);
+        ClassDay day = day();
+        return new CourseClass(name, fields.needText("title"), caseId, starts, stations,
+                fields.whole("sheets each").orElse(1), fields.text("first step"), fields.text("last step"), day,
+                new ClassPapersForm(fields, starts.toLocalDate()).read(stations * day.traineesEach()),
+                new ClassStoresForm(fields, materials).read(),
                 fields.has("first step") ? fields.place("first step") : fields.place());
     }
 

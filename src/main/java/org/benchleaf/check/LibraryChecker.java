@@ -93,7 +93,7 @@ public final class LibraryChecker {
         }));
         Studio studio = draft.studio().map(part -> studio(fields(part))).orElseGet(() -> studio(nothing()));
         List<CourseClass> classes = draft.classes().stream()
-                .map(part -> new ClassForm(fields(part), draft.caseIds()).read(part.name())).toList();
+                .map(part -> new ClassForm(fields(part), draft.caseIds(), materials.keySet()).read(part.name())).toList();
         Map<String, Method> methods = new LinkedHashMap<>();
         draft.formulary().methods().forEach(method -> methods.put(method.name(), method));
         draft.formulary().plainMethods().forEach(method -> methods.put(method.name(), method));

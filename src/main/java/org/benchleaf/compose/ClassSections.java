@@ -34,7 +34,7 @@ final class ClassSections {
                 Fact.of(words.say("class.begins"), moment(plan.source().starts())),
                 Fact.of(words.say("class.stations"), String.valueOf(plan.source().stations())),
                 Fact.of(words.say("class.sheets"), String.valueOf(plan.sheets())),
-                Fact.of(words.say("class.spare"), sheet.numbers().written(plan.source().spare()).text()))));
+                Fact.of(words.say("class.spare"), sheet.numbers().written(plan.source().stores().spare().liquids()).text()))));
         blocks.add(new Table(id + "-prepare", words.say("class.prepare-caption"), List.of(
                 new Table.Column(words.say("class.what"), false), new Table.Column(words.say("class.begin-by"), false),
                 new Table.Column(words.say("class.ready-for"), false),

@@ -7,6 +7,7 @@ import java.util.function.Function;
 import org.benchleaf.quantity.Dimension;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.science.Batches;
+import org.benchleaf.science.Provision;
 import org.benchleaf.science.Solutions;
 
 /** Binds the names of the calculations about amounts used and made to their formulas. */
@@ -20,6 +21,10 @@ final class AmountFormulas {
         formulas.put("batch", args -> new Answers().number("batch", Batches.batch(args.optional("needed"),
                 args.one("batches"), args.one("shrinking"), args.optional("least"), args.optional("step"))));
         formulas.put("one-in", AmountFormulas::oneIn);
+        formulas.put("pieces", args -> new Answers().number("total", Provision.pieces(args.one("each"), args.one("users"),
+                args.one("spare"), args.one("extra"))));
+        formulas.put("containers", AmountFormulas::containers);
+        formulas.put("packs", AmountFormulas::packs);
     }
 
     private static Answers sum(Args args) {
@@ -44,6 +49,16 @@ final class AmountFormulas {
                 "the density that turns " + dimension.words() + " into " + wanted.get().words(), "a density that is there")));
         Solutions.MassAndVolume both = Solutions.byDensity(amount, density);
         return wanted.get() == Dimension.MASS ? both.mass() : both.volume();
+    }
+
+    private static Answers containers(Args args) {
+        Provision.Containers made = Provision.containers(args.one("volume"), args.one("holds"), args.one("full"));
+        return new Answers().number("count", made.count()).number("each", made.each());
+    }
+
+    private static Answers packs(Args args) {
+        Provision.Order order = Provision.order(args.one("needed"), args.one("stock"), args.one("pack"));
+        return new Answers().number("missing", order.missing()).number("packs", order.packs()).number("left", order.left());
     }
 
     private static Answers oneIn(Args args) {

@@ -26,11 +26,12 @@ final class ClassDeriver {
      *
      * @param course the class
      * @param source the case that it names
+     * @param messages for what stands in the way of a plan
      * @throws IllegalArgumentException if the case has no step of the name with which the class begins
      */
-    ClassPlan plan(CourseClass course, TreatmentCase source) {
+    ClassPlan plan(CourseClass course, TreatmentCase source, Messages messages) {
         List<Step> steps = steps(course, source);
-        Scale scale = new Scale(course.stations(), course.sheetsEach(), course.spare());
+        Scale scale = new Scale(course.stations(), course.sheetsEach(), Optional.of(course.stores().spare()));
         // The case itself has already been told of; here only what concerns the class would be news.
         Groundwork work = groundwork.make(source, steps, scale, new Messages());
         Timeline timeline = work.maker().onTheCalendar(Optional.of(course.starts()), false);
@@ -42,7 +43,17 @@ final class ClassDeriver {
         List<Preparation> preparations = ordered.stream().flatMap(start -> used.stream()
                 .filter(one -> one.solution().equals(start.solution()))).toList();
         return new ClassPlan(course, source.title(), scale.sheetCount(), work.bench().ledger().figures(), timeline,
-                preparations, ordered);
+                preparations, ordered, schedule(course, source, messages));
+    }
+
+    private Optional<ClassSchedule> schedule(CourseClass course, TreatmentCase source, Messages messages) {
+        if (!course.isPlanned()) {
+            return Optional.empty();
+        }
+        ClassScheduler scheduler = new ClassScheduler(groundwork.hours(), course, source);
+        Optional<ClassSchedule> schedule = scheduler.schedule();
+        messages.addAll(scheduler.messages());
+        return schedule;
     }
 
     /**

@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.benchleaf.model.CourseClass;
 
 /**
@@ -17,9 +18,11 @@ import org.benchleaf.model.CourseClass;
  * @param timeline the steps of the class, from its start
  * @param preparations what to make for all stations, in the order in which to begin
  * @param starts when to begin each, in the same order
+ * @param schedule when each station does what; empty if the class is not planned or cannot be
  */
 public record ClassPlan(CourseClass source, String caseTitle, int sheets, Map<String, Figure> figures,
-        Timeline timeline, List<Preparation> preparations, List<Start> starts) {
+        Timeline timeline, List<Preparation> preparations, List<Start> starts,
+        Optional<ClassSchedule> schedule) {
 
     public ClassPlan {
         figures = Collections.unmodifiableMap(new LinkedHashMap<>(figures));

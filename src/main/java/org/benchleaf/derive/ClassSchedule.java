@@ -1,6 +1,7 @@
 package org.benchleaf.derive;
 
 import java.util.List;
+import org.benchleaf.model.ClassDay;
 import org.benchleaf.model.CourseClass;
 import org.benchleaf.plan.Delay;
 import org.benchleaf.plan.Floor;
@@ -14,13 +15,17 @@ import org.benchleaf.plan.Timetable;
  * @param floor no plan can end before it
  * @param timetable every part of every station
  * @param delays where a station waits, and why
- * @param gains what one more of a thing that runs out would give; empty where all follow the same card
  */
-public record ClassSchedule(CourseClass course, Floor floor, Timetable timetable, List<Delay> delays,
-        List<Planner.Gain> gains) {
+public record ClassSchedule(CourseClass course, Floor floor, Timetable timetable, List<Delay> delays) {
 
     public ClassSchedule {
         delays = List.copyOf(delays);
-        gains = List.copyOf(gains);
+    }
+
+    /**
+     * What one more of a thing that runs out would give, which takes a plan for each; empty where all follow the same card.
+     */
+    public List<Planner.Gain> gains() {
+        return course.day().rhythm() == ClassDay.Rhythm.SAME_CARD ? List.of() : Planner.gains(timetable);
     }
 }

@@ -39,8 +39,12 @@ public final class ClassScheduler {
      * @throws IllegalArgumentException if the case has no step of a name with which the class begins or ends
      */
     public ClassScheduler(Deriver deriver, CourseClass course, TreatmentCase source) {
+        this(deriver.hours(), course, source);
+    }
+
+    ClassScheduler(WorkHours hours, CourseClass course, TreatmentCase source) {
         this.course = course;
-        this.hours = deriver.hours();
+        this.hours = hours;
         this.cut = new StationCut(source, ClassDeriver.steps(course, source), course.day(), hours);
     }
 
@@ -133,7 +137,6 @@ public final class ClassScheduler {
         course.day().endsBy().filter(end::isAfter).ifPresent(by -> messages.add(PlanMessages.ENDS_TOO_LATE.at(
                 course.place(), "by", MOMENT.format(by), "end", MOMENT.format(end),
                 "floor", MOMENT.format(course.starts().plusMinutes(floor.minutes())))));
-        return Optional.of(new ClassSchedule(course, floor, timetable, Delay.of(timetable),
-                sameCard ? List.of() : Planner.gains(timetable)));
+        return Optional.of(new ClassSchedule(course, floor, timetable, Delay.of(timetable)));
     }
 }

@@ -29,6 +29,7 @@ public sealed interface Origin {
         MATERIAL("material"),
         SUBSTANCES("table of substances"),
         SHEETS("number of sheets"),
+        CLASS("class"),
         /** The usual value that comes with a calculation. */
         USUAL("usual value"),
         /** Written with the calculation itself. */

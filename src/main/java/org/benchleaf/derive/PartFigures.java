@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.benchleaf.message.FigureMessages;
+import org.benchleaf.model.ClassStores;
 import org.benchleaf.model.Damage;
 import org.benchleaf.model.Material;
 import org.benchleaf.model.Part;
@@ -61,7 +62,7 @@ final class PartFigures implements Part.Kinds<Map<String, Figure>> {
                 .gives("total", key(part, "tray-total"), "liquid for all baths in the studio's tray"))));
         Optional.ofNullable(made.get(id(part, "tray-total"))).or(() -> Optional.ofNullable(made.get(id(part, "total"))))
                 .ifPresent(total -> bench.uses().add(new Uses.Use(part.of(), step.id(), true, total,
-                        bench.scale().withSpare(), part.baths())));
+                        bench.scale().trayfuls(part.baths(), trays), bench.scale().fillings(part.baths(), trays))));
         Figure volume = made.getOrDefault(id(part, "tray-volume"), made.get(id(part, "volume")));
         if (volume != null && bench.paper().grammage().isPresent()) {
             made.putAll(rinsing(part, volume));
@@ -149,8 +150,17 @@ final class PartFigures implements Part.Kinds<Map<String, Figure>> {
         Figure figure = put(part, "amount", label, amount, "as-given",
                 List.of(Ledger.given("amount", label, amount, Job.CASE_FILE)));
         bench.uses().add(new Uses.Use(of, step.id(), true, figure,
-                bench.scale().sheetCount() * bench.scale().withSpare(), 1));
+                bench.scale().sheetCount() * bench.scale().liquids(), 1));
+        leftInBottles(part, of);
         return Map.of(figure.id(), figure);
+    }
+
+    /** Each station draws from a bottle of its own, in which something stays. */
+    private void leftInBottles(Part part, String of) {
+        bench.scale().spare().flatMap(ClassStores.Spare::leftInBottle).ifPresent(left -> bench.uses().add(new Uses.Use(of,
+                step.id(), true, put(part, "left-in-bottle", "left in the bottle of one station", left, "as-given",
+                        List.of(Ledger.given("amount", "left in each bottle", left, Origin.Place.CLASS))),
+                bench.scale().stations(), 1)));
     }
 
     @Override
@@ -238,8 +248,17 @@ final class PartFigures implements Part.Kinds<Map<String, Figure>> {
                 .gives("per-change", key(part, "per-change"), "blotters for each change")
                 .gives("total", key(part, "total"), "blotters in all for one sheet"));
         Optional.ofNullable(made.get(id(part, "total"))).ifPresent(total -> bench.uses().add(new Uses.Use(blotter.id(),
-                step.id(), true, total, bench.scale().sheetCount() * bench.scale().withSpare(), 1)));
+                step.id(), true, inClass(part, total), bench.scale().spare().isPresent() ? 1 : bench.scale().sheetCount(), 1)));
         return made;
+    }
+
+    /** Whole blotters for every sheet of a class; those of one sheet for a case. */
+    private Figure inClass(Part.Blotters part, Figure total) {
+        return bench.scale().spare().flatMap(spare -> bench.ledger().one(new Job("pieces", step.place())
+                .given("each", total).given("users", Quantity.count(bench.scale().sheetCount()), Origin.Place.CLASS)
+                .given("spare", spare.pieces(), Origin.Place.CLASS)
+                .given("extra", Quantity.count(spare.pieces().high() > 0 ? 1 : 0), Origin.Place.CLASS)
+                .gives("total", key(part, "class-total"), "blotters in all for the class"))).orElse(total);
     }
 
     private Optional<Figure> mass(Part part, String name, String label, Optional<Quantity> weighed, String solids) {
@@ -341,11 +360,11 @@ final class PartFigures implements Part.Kinds<Map<String, Figure>> {
     }
 
     private void useUp(Part.Mend part, Map<String, Figure> made) {
-        double times = bench.scale().sheetCount() * bench.scale().withSpare();
-        Optional.ofNullable(made.get(id(part, "paste-mass"))).ifPresent(paste ->
-                bench.uses().add(new Uses.Use(part.with(), step.id(), true, paste, times, 1)));
-        Optional.ofNullable(made.get(id(part, "tissue-mass"))).ifPresent(tissue ->
-                bench.uses().add(new Uses.Use(part.tissue(), step.id(), true, tissue, times, 1)));
+        int sheets = bench.scale().sheetCount();
+        Optional.ofNullable(made.get(id(part, "paste-mass"))).ifPresent(paste -> bench.uses().add(new Uses.Use(
+                part.with(), step.id(), true, paste, sheets * bench.scale().liquids(), 1)));
+        Optional.ofNullable(made.get(id(part, "tissue-mass"))).ifPresent(tissue -> bench.uses().add(new Uses.Use(
+                part.tissue(), step.id(), true, tissue, sheets * bench.scale().cuttings(), 1)));
     }
 
     @Override

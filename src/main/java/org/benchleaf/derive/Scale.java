@@ -1,7 +1,7 @@
 package org.benchleaf.derive;
 
-import org.benchleaf.quantity.Quantity;
-import org.benchleaf.quantity.Unit;
+import java.util.Optional;
+import org.benchleaf.model.ClassStores;
 import org.benchleaf.science.Batches;
 
 /**
@@ -9,21 +9,20 @@ import org.benchleaf.science.Batches;
  *
  * @param stations how many work at once, each with trays of its own
  * @param sheetsEach sheets at each station
- * @param spare share made over and above
+ * @param spare what is made over and above for a class; empty for a case
  */
-record Scale(int stations, int sheetsEach, Quantity spare) {
+record Scale(int stations, int sheetsEach, Optional<ClassStores.Spare> spare) {
 
-    private static final Quantity NOTHING = Quantity.of(0, Unit.PERCENT);
-    static final Scale ONE = new Scale(1, 1, NOTHING);
+    static final Scale ONE = sheets(1);
 
     Scale {
-        if (stations < 1 || sheetsEach < 1 || spare.low() < 0) {
-            throw new IllegalArgumentException("stations " + stations + ", sheets " + sheetsEach + ", spare " + spare);
+        if (stations < 1 || sheetsEach < 1) {
+            throw new IllegalArgumentException("stations " + stations + ", sheets " + sheetsEach);
         }
     }
 
     static Scale sheets(int sheets) {
-        return new Scale(1, sheets, NOTHING);
+        return new Scale(1, sheets, Optional.empty());
     }
 
     /** How many sheets are worked on. */
@@ -36,12 +35,27 @@ record Scale(int stations, int sheetsEach, Quantity spare) {
         return stations * ((sheetsEach + sheetsInTray - 1) / Math.max(1, sheetsInTray));
     }
 
-    /** What an amount is multiplied with so that there is some to spare. */
-    double withSpare() {
-        return Batches.withSpare(spare).value();
+    /** What is drawn from a bottle is multiplied with this, so that there is some to spare. */
+    double liquids() {
+        return spare.map(kinds -> Batches.withSpare(kinds.liquids()).value()).orElse(1.0);
+    }
+
+    /** What is cut is multiplied with this, so that there is some to spare. */
+    double cuttings() {
+        return spare.map(kinds -> Batches.withSpare(kinds.pieces()).value()).orElse(1.0);
+    }
+
+    /** How often trays are filled for so many baths, each made by its own in a class. */
+    int fillings(int baths, int trays) {
+        return spare.map(kinds -> baths * trays + kinds.baths()).orElse(baths);
+    }
+
+    /** What the liquid of all trays is multiplied with: a tray filled to a mark needs no share more, but may be filled again. */
+    double trayfuls(int baths, int trays) {
+        return spare.map(kinds -> (double) fillings(baths, trays) / (baths * trays)).orElse(1.0);
     }
 
     boolean isOne() {
-        return sheetCount() == 1 && spare.high() == 0;
+        return sheetCount() == 1 && spare.isEmpty();
     }
 }

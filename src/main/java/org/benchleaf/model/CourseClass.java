@@ -3,7 +3,6 @@ package org.benchleaf.model;
 import java.time.LocalDateTime;
 import java.util.Optional;
 import org.benchleaf.message.Place;
-import org.benchleaf.quantity.Quantity;
 
 /**
  * A class that works through a case.
@@ -14,11 +13,18 @@ import org.benchleaf.quantity.Quantity;
  * @param starts when the class begins
  * @param stations how many work at once
  * @param sheetsEach how many practice sheets at each station
- * @param spare share made over and above
  * @param firstStep id of the step with which the class begins
  * @param lastStep id of the step with which it ends
  * @param day how it is run
+ * @param papers what it is for and how its papers are issued
+ * @param stores what it has in hand
  */
 public record CourseClass(String id, String title, String caseId, LocalDateTime starts, int stations, int sheetsEach,
-        Quantity spare, Optional<String> firstStep, Optional<String> lastStep, ClassDay day, Place place) {
+        Optional<String> firstStep, Optional<String> lastStep, ClassDay day, ClassPapers papers, ClassStores stores,
+        Place place) {
+
+    /** Whether there is enough of it to plan: it counts what is shared, or its pages are asked for. */
+    public boolean isPlanned() {
+        return papers.published() || !day.shared().isEmpty();
+    }
 }

@@ -10,6 +10,9 @@ import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.MatchResult;
@@ -21,12 +24,14 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import picocli.CommandLine;
 
 /** Plans a sound class, and classes that cannot be planned. */
 class PlanCommandTest {
 
     private static final Path PLANS = Path.of("src/test/resources/plans");
+    private static final Clock DAY = Clock.fixed(Instant.parse("2026-06-01T10:00:00Z"), ZoneOffset.UTC);
     private static final Pattern CODE = Pattern.compile("\\b(?:error|warning|advice) ([A-Z]+-\\d{3})");
 
     private final StringWriter out = new StringWriter();
@@ -145,6 +150,15 @@ class PlanCommandTest {
         Set<String> codes = CODE.matcher(err.toString()).results().map((MatchResult found) -> found.group(1))
                 .collect(Collectors.toCollection(TreeSet::new));
         assertThat(codes).containsExactly(code);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"PLAN-001", "PLAN-003", "PLAN-005", "PLAN-006", "PLAN-007", "PLAN-008", "PLAN-009"})
+    void a_check_tells_it_too_with_the_line_of_the_class(String code) {
+        Path content = ChangedContent.of(sound, PLANS.resolve(code + ".txt"), folder.resolve("faulty"));
+        new CommandLine(new CheckCommand(DAY)).setOut(new PrintWriter(out, true)).setErr(new PrintWriter(err, true))
+                .execute("--content", content.toString());
+        assertThat(err.toString()).containsPattern("classes/spring\\.yaml:\\d+:\\d+: (error|warning) " + code + ":");
     }
 
     @Test

@@ -1,0 +1,78 @@
+package org.benchleaf.check;
+
+import static org.benchleaf.quantity.Dimension.AREA;
+import static org.benchleaf.quantity.Dimension.COUNT;
+import static org.benchleaf.quantity.Dimension.MASS;
+import static org.benchleaf.quantity.Dimension.SHARE;
+import static org.benchleaf.quantity.Dimension.VOLUME;
+
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import org.benchleaf.message.FormMessages;
+import org.benchleaf.message.Nearest;
+import org.benchleaf.message.Place;
+import org.benchleaf.model.ClassStores;
+import org.benchleaf.quantity.Quantity;
+import org.benchleaf.quantity.Unit;
+
+/** Reads what a class has in hand. */
+final class ClassStoresForm {
+
+    private static final Quantity NOTHING = Quantity.of(0, Unit.PERCENT);
+
+    private final Fields fields;
+    private final Collection<String> materials;
+
+    ClassStoresForm(Fields fields, Collection<String> materials) {
+        this.fields = fields;
+        this.materials = materials;
+    }
+
+    ClassStores read() {
+        Map<String, Quantity> cans = new LinkedHashMap<>();
+        fields.groups("waste").forEach(each -> cans.put(each.needText("kind"), each.needPositive("can", VOLUME)));
+        return new ClassStores(spare(), fields.groups("vessels").stream().map(each -> new ClassStores.Vessel(
+                each.needText("kind"), each.needPositive("holds", VOLUME), each.whole("count").orElse(1))).toList(),
+                cans, stock(), supplies(), fields.dates("closed"));
+    }
+
+    private ClassStores.Spare spare() {
+        Optional<Fields> kinds = fields.group("spare of");
+        return new ClassStores.Spare(fields.within("spare", 0, 1000, SHARE).orElse(NOTHING),
+                kinds.flatMap(group -> group.positive("left in each bottle", VOLUME)),
+                kinds.flatMap(group -> group.within("pieces", 0, 1000, SHARE)).orElse(NOTHING),
+                kinds.flatMap(group -> group.whole("sheets")).orElse(0),
+                kinds.flatMap(group -> group.whole("baths")).orElse(0));
+    }
+
+    private Map<String, ClassStores.Stock> stock() {
+        Map<String, ClassStores.Stock> stock = new LinkedHashMap<>();
+        fields.group("stock").ifPresent(group -> group.keys().forEach(id -> {
+            known(group, id);
+            group.quantity(id, VOLUME, MASS, COUNT, AREA).ifPresent(amount ->
+                    stock.put(id, new ClassStores.Stock(amount, group.keyPlace(id))));
+        }));
+        return stock;
+    }
+
+    private Map<String, ClassStores.Supply> supplies() {
+        Map<String, ClassStores.Supply> supplies = new LinkedHashMap<>();
+        fields.group("supplies").ifPresent(group -> group.named().forEach((id, each) -> {
+            known(group, id);
+            supplies.put(id, new ClassStores.Supply(each.needPositive("pack", VOLUME, MASS, COUNT, AREA),
+                    each.need(each.whole("delivery days"), "delivery days", 1), group.keyPlace(id)));
+        }));
+        return supplies;
+    }
+
+    private void known(Fields group, String id) {
+        if (!materials.contains(id)) {
+            Place place = group.keyPlace(id);
+            fields.messages().add(FormMessages.UNKNOWN_REFERENCE.at(place, "id", id, "kinds", "material",
+                    "remedy", Nearest.to(id, materials).map(near -> "Did you mean '" + near + "'?")
+                            .orElse("Add it to the materials, or take it out here.")));
+        }
+    }
+}

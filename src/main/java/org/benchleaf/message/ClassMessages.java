@@ -1,0 +1,76 @@
+package org.benchleaf.message;
+
+/** What can be the matter with the file of a class. */
+public enum ClassMessages implements Message.Id {
+    OBJECT_WITHOUT_PERMISSION("CLASS-001", Severity.ERROR,
+            "The class works on the object, but no permission of the case '{case}' allows teaching on {day}.",
+            "An owner agrees to each use by its name.",
+            "Write 'sheets: {are: practice}', or add the permission for teaching to the case."),
+    NAME_FOR_CODE("CLASS-002", Severity.ERROR,
+            "'{found}' looks like a name; trainees stand here by codes of one to three letters or digits.",
+            "What a trainee did and how well belongs to the trainee and the teacher.",
+            "Write a code such as A or B2; names are written on the printed record by hand."),
+    ISSUE_NOT_HIGHER("CLASS-003", Severity.ERROR,
+            "Issue {number} replaces issue {replaces}.",
+            "Whoever holds two papers goes by the higher number.",
+            "Give this issue a higher number than the one that it replaces."),
+    ISSUE_OUT_OF_DATE("CLASS-004", Severity.ERROR,
+            "The issue is valid until {until}; the class begins on {starts}.",
+            "Nobody may work from a paper that is out of date.",
+            "Look the class over, issue it again, and state until when it holds."),
+    NOT_APPROVED("CLASS-005", Severity.ADVICE,
+            "Nobody has approved issue {number}.",
+            "Its pages are printed as a draft.",
+            "Write 'approved by:' with a role, such as 'head of studio', when it has been looked over."),
+    UNSEEN_OUTCOME("CLASS-006", Severity.ADVICE,
+            "Nobody can see whether a trainee '{will}'.",
+            "An assessor marks what can be observed.",
+            "Begin with what the trainee does, such as 'lowers the sheet on its carrier'."),
+    OUTCOME_WITHOUT_CRITERION("CLASS-007", Severity.ADVICE,
+            "The outcome '{will}' does not say what must be seen.",
+            "Two assessors would mark it differently.",
+            "Write 'met when:' with what can be seen or measured."),
+    CODES_AND_PLACES("CLASS-008", Severity.ERROR,
+            "There are {codes} codes of trainees for {places} places.",
+            "Each place at a station is one trainee's.",
+            "Write as many codes as stations times 'trainees each', or leave them out.");
+
+    private final String code;
+    private final Severity severity;
+    private final String what;
+    private final String why;
+    private final String fix;
+
+    ClassMessages(String code, Severity severity, String what, String why, String fix) {
+        this.code = code;
+        this.severity = severity;
+        this.what = what;
+        this.why = why;
+        this.fix = fix;
+    }
+
+    @Override
+    public String code() {
+        return code;
+    }
+
+    @Override
+    public Severity severity() {
+        return severity;
+    }
+
+    @Override
+    public String what() {
+        return what;
+    }
+
+    @Override
+    public String why() {
+        return why;
+    }
+
+    @Override
+    public String fix() {
+        return fix;
+    }
+}

@@ -1,0 +1,80 @@
+package org.benchleaf.model;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import org.benchleaf.message.Place;
+
+/**
+ * What a class is for and how its papers are issued.
+ *
+ * @param published whether its pages may stand in the site beside those of its case
+ * @param aims what the class is about, one sentence each
+ * @param sheets what is worked on
+ * @param like what a practice sheet is to be like; empty if not stated
+ * @param issue under which number the papers are issued; empty if they are not
+ * @param changes what is different from the issue before
+ * @param outcomes what trainees can do at the end
+ * @param trainees codes of those who take part, in the order of the stations; never names
+ */
+public record ClassPapers(boolean published, List<String> aims, Sheets sheets, Optional<String> like,
+        Optional<Issue> issue, List<String> changes, List<Outcome> outcomes, List<String> trainees) {
+
+    public ClassPapers {
+        aims = List.copyOf(aims);
+        changes = List.copyOf(changes);
+        outcomes = List.copyOf(outcomes);
+        trainees = List.copyOf(trainees);
+    }
+
+    /** What a class works on. */
+    public enum Sheets {
+        /** Sheets made for practice. */
+        PRACTICE("practice"),
+        /** The object of the case, or one like it. */
+        OBJECT("object");
+
+        private final String word;
+
+        Sheets(String word) {
+            this.word = word;
+        }
+
+        /** What is written with that word. */
+        public static Optional<Sheets> of(String word) {
+            return List.of(values()).stream().filter(sheets -> sheets.word.equals(word)).findFirst();
+        }
+    }
+
+    /**
+     * An issue of the papers of a class.
+     *
+     * @param number counts up from 1
+     * @param on the day of issue
+     * @param replaces number of the issue before; empty for the first
+     * @param validUntil the last day on which it may be worked from
+     * @param preparedBy a role, never a name
+     * @param approvedBy a role; what nobody has approved is a draft
+     */
+    public record Issue(int number, LocalDate on, Optional<Integer> replaces, Optional<LocalDate> validUntil,
+            Optional<String> preparedBy, Optional<String> approvedBy, Place place) {
+
+        /** Whether nobody has approved it yet. */
+        public boolean isDraft() {
+            return approvedBy.isEmpty();
+        }
+    }
+
+    /**
+     * Something that a trainee can be seen doing.
+     *
+     * @param at id of the step at which it is looked for
+     * @param will the deed, such as "lowers a misted sheet on its carrier"
+     * @param metWhen what must be seen; empty if not stated
+     * @param notYet what shows that it is not yet so; empty if not stated
+     * @param must whether nothing else makes up for it
+     */
+    public record Outcome(String at, String will, Optional<String> metWhen, Optional<String> notYet, boolean must,
+            Place place) {
+    }
+}
