@@ -87,7 +87,7 @@ public final class PlanCommand implements Callable<Integer> {
         if (messages.hasErrors() || checked.treatment().isEmpty()) {
             return Optional.empty();
         }
-        ClassScheduler scheduler = new ClassScheduler(deriver, course, checked.treatment().get());
+        ClassScheduler scheduler = deriver.scheduler(course, checked.treatment().get());
         Optional<ClassSchedule> schedule = scheduler.schedule();
         messages.addAll(scheduler.messages());
         return schedule;

@@ -30,7 +30,7 @@ final class ClassDeriver {
      * @throws IllegalArgumentException if the case has no step of the name with which the class begins
      */
     ClassPlan plan(CourseClass course, TreatmentCase source, Messages messages) {
-        List<Step> steps = steps(course, source);
+        List<Step> steps = course.steps(source);
         Scale scale = new Scale(course.stations(), course.sheetsEach(), Optional.of(course.stores().spare()));
         // The case itself has already been told of; here only what concerns the class would be news.
         Groundwork work = groundwork.make(source, steps, scale, new Messages());
@@ -54,22 +54,6 @@ final class ClassDeriver {
         Optional<ClassSchedule> schedule = scheduler.schedule();
         messages.addAll(scheduler.messages());
         return schedule;
-    }
-
-    /**
-     * The steps of the case that the class works through.
-     *
-     * @throws IllegalArgumentException if the case has no step of a name with which the class begins or ends
-     */
-    static List<Step> steps(CourseClass course, TreatmentCase source) {
-        List<String> ids = source.steps().stream().map(Step::id).toList();
-        int first = course.firstStep().map(ids::indexOf).orElse(0);
-        int last = course.lastStep().map(ids::indexOf).orElse(ids.size() - 1);
-        if (first < 0 || last < 0) {
-            throw new IllegalArgumentException("the case " + source.id() + " has no step "
-                    + (first < 0 ? course.firstStep() : course.lastStep()).orElseThrow());
-        }
-        return source.steps().subList(first, Math.max(first, last) + 1);
     }
 
     /** Worked backwards: what a solution is needed for is known before the solution itself. */

@@ -38,14 +38,10 @@ public final class ClassScheduler {
      *
      * @throws IllegalArgumentException if the case has no step of a name with which the class begins or ends
      */
-    public ClassScheduler(Deriver deriver, CourseClass course, TreatmentCase source) {
-        this(deriver.hours(), course, source);
-    }
-
     ClassScheduler(WorkHours hours, CourseClass course, TreatmentCase source) {
         this.course = course;
         this.hours = hours;
-        this.cut = new StationCut(source, ClassDeriver.steps(course, source), course.day(), hours);
+        this.cut = new StationCut(source, course.steps(source), course.day(), hours);
     }
 
     /** What there is to say about the plan, after {@link #schedule}. */

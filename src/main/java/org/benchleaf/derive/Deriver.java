@@ -12,6 +12,7 @@ import java.util.stream.Stream;
 import org.benchleaf.message.FigureMessages;
 import org.benchleaf.message.Messages;
 import org.benchleaf.model.Finding;
+import org.benchleaf.model.CourseClass;
 import org.benchleaf.model.Library;
 import org.benchleaf.model.Result;
 import org.benchleaf.model.TreatmentCase;
@@ -73,6 +74,15 @@ public final class Deriver {
                 .filter(course -> Stream.concat(course.firstStep().stream(), course.lastStep().stream())
                         .allMatch(id -> source.step(id).isPresent()))
                 .map(course -> classes.plan(course, source, messages)).toList();
+    }
+
+    /**
+     * Plans the stations of a class.
+     *
+     * @throws IllegalArgumentException if the case has no step of a name with which the class begins or ends
+     */
+    public ClassScheduler scheduler(CourseClass course, TreatmentCase source) {
+        return new ClassScheduler(hours(), course, source);
     }
 
     WorkHours hours() {

@@ -1,6 +1,7 @@
 package org.benchleaf.model;
 
 import java.time.LocalDateTime;
+import java.util.List;
 import java.util.Optional;
 import org.benchleaf.message.Place;
 
@@ -22,6 +23,22 @@ import org.benchleaf.message.Place;
 public record CourseClass(String id, String title, String caseId, LocalDateTime starts, int stations, int sheetsEach,
         Optional<String> firstStep, Optional<String> lastStep, ClassDay day, ClassPapers papers, ClassStores stores,
         Place place) {
+
+    /**
+     * The steps of its case that it works through.
+     *
+     * @throws IllegalArgumentException if the case has no step of a name with which the class begins or ends
+     */
+    public List<Step> steps(TreatmentCase source) {
+        List<String> ids = source.steps().stream().map(Step::id).toList();
+        int first = firstStep.map(ids::indexOf).orElse(0);
+        int last = lastStep.map(ids::indexOf).orElse(ids.size() - 1);
+        if (first < 0 || last < 0) {
+            throw new IllegalArgumentException("the case " + source.id() + " has no step "
+                    + (first < 0 ? firstStep : lastStep).orElseThrow());
+        }
+        return source.steps().subList(first, Math.max(first, last) + 1);
+    }
 
     /** Whether there is enough of it to plan: it counts what is shared, or its pages are asked for. */
     public boolean isPlanned() {
