@@ -3,19 +3,20 @@ package org.benchleaf.check;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.benchleaf.message.ClassMessages;
 import org.benchleaf.message.FormMessages;
 import org.benchleaf.message.Messages;
 import org.benchleaf.message.Nearest;
-import org.benchleaf.model.Finding;
+import org.benchleaf.message.Place;
 import org.benchleaf.model.ClassPapers;
 import org.benchleaf.model.CourseClass;
+import org.benchleaf.model.Finding;
 import org.benchleaf.model.Library;
 import org.benchleaf.model.LiquidPh;
 import org.benchleaf.model.Permission;
 import org.benchleaf.model.TreatmentCase;
 import org.benchleaf.read.Draft;
-import org.benchleaf.read.Node;
 import org.benchleaf.read.TestWordsReader;
 import org.benchleaf.rule.Review;
 import org.benchleaf.rule.TradeRules;
@@ -43,23 +44,25 @@ public final class CaseChecker {
         if (draft.root().isEmpty()) {
             return new Checked(Optional.empty(), List.of(), draft.messages(), Optional.empty());
         }
-        Messages messages = new Messages();
-        Node.Mapping root = draft.root().get();
-        Form.CASE.check(root, messages);
-        References references = new References(messages);
+        Messages form = new Messages();
+        Gaps gaps = Form.CASE.gaps(draft.root().get(), draft.isUnfinished());
+        Form.CASE.check(gaps, form);
+        References references = new References(form);
         know(references, library);
-        Fields.Soundness soundness = new Fields.Soundness(messages);
+        Fields.Soundness soundness = new Fields.Soundness(form);
         Context context = new Context(library, today, references, draft.tables());
-        TreatmentCase read = new CaseForm(context, new Fields(root, soundness)).read(draft);
-        checkClasses(library, read, messages);
+        TreatmentCase read = new CaseForm(context, new Fields(gaps.known(), soundness)).read(draft);
+        checkClasses(library, read, form);
         references.compare();
-        if (!messages.hasErrors()) {
+        Messages messages = gaps.sorted(form);
+        if (!messages.hasErrors() && gaps.isEmpty()) {
             // Never hand on a stand-in: whatever the schema let pass unseen is said here.
             soundness.unsound().ifPresent(place -> messages.add(FormMessages.WRONG_SHAPE.at(place,
                     "found", "something", "wanted", "another value", "example", "see 'Writing a case file'")));
         }
-        boolean understood = !messages.hasErrors();
-        UnsoundParts unsound = UnsoundParts.of(root, messages.all(), soundness.places());
+        boolean understood = !messages.hasErrors() && gaps.isEmpty();
+        List<Place> spoiled = Stream.concat(soundness.places().stream(), gaps.places().stream()).toList();
+        UnsoundParts unsound = UnsoundParts.of(draft.root().get(), messages.all(), spoiled);
         messages.addAll(draft.messages());
         if (!understood) {
             Remainder remainder = new Remainder(read, unsound);

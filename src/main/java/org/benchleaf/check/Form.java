@@ -46,10 +46,38 @@ enum Form {
 
     /** Says everything that does not fit the form. */
     void check(Node.Mapping root, Messages messages) {
+        check(gaps(root, false), messages);
+    }
+
+    /**
+     * What a file leaves open.
+     *
+     * @param draft whether it may
+     */
+    Gaps gaps(Node.Mapping root, boolean draft) {
+        return new Gaps(root, draft, this::meaning);
+    }
+
+    /** Says everything that does not fit the form and is not only left open. */
+    void check(Gaps gaps, Messages messages) {
         load();
-        for (Error error : schema.validate(json(root))) {
-            new Slip(error, root, messages).tell();
+        for (Error error : schema.validate(json(gaps.known()))) {
+            new Slip(error, gaps, messages).tell();
         }
+        gaps.tellMarks(messages);
+    }
+
+    /** What stands at a JSON Pointer; empty if nothing does by this form. */
+    private Optional<Meaning> meaning(String pointer) {
+        load();
+        JsonNode part = description;
+        for (String key : pointer.substring(1).split("/")) {
+            String plain = key.replace("~1", "/").replace("~0", "~");
+            part = part.path("properties").has(plain) ? part.path("properties").path(plain)
+                    : part.path("additionalProperties").isObject() ? part.path("additionalProperties") : part.path("items");
+        }
+        return part.isMissingNode() ? Optional.empty()
+                : Optional.of(new Meaning(part.path("description").asText("It is needed."), example(part)));
     }
 
     /** Loads the form, which takes longer than all the rest of a check, before it is needed. */
@@ -91,14 +119,16 @@ enum Form {
     /** One thing that does not fit. */
     private final class Slip {
         private final Error error;
+        private final Gaps gaps;
         private final Messages messages;
         private Node node;
         private JsonNode part = description;
 
-        Slip(Error error, Node.Mapping root, Messages messages) {
+        Slip(Error error, Gaps gaps, Messages messages) {
             this.error = error;
+            this.gaps = gaps;
             this.messages = messages;
-            this.node = root;
+            this.node = gaps.known();
             for (int i = 0; i < error.getInstanceLocation().getNameCount(); i++) {
                 descend(error.getInstanceLocation().getElement(i));
             }
@@ -133,9 +163,9 @@ enum Form {
         private void missing() {
             String key = error.getProperty();
             JsonNode wanted = part.path("properties").path(key);
-            messages.add(FormMessages.MISSING.at(node.place(), "key", key,
+            gaps.missing(node, key, FormMessages.MISSING.at(node.place(), "key", key,
                     "why", wanted.path("description").asText("It is needed."),
-                    "example", key + ": " + example(wanted)));
+                    "example", key + ": " + example(wanted)), messages);
         }
 
         private void unknownKey() {
@@ -210,6 +240,9 @@ enum Form {
         }
 
         private void tooFew() {
+            if (gaps.explains(node.place())) {
+                return;
+            }
             messages.add(node instanceof Node.Mapping
                     ? FormMessages.WRONG_SHAPE.at(node.place(), "found", "a group with other keys",
                             "wanted", "exactly one liquid with its strength, 'rest' and 'from'",

@@ -11,7 +11,14 @@ import org.benchleaf.compose.Audience;
 import org.benchleaf.compose.Clearance;
 import org.benchleaf.derive.Derived;
 import org.benchleaf.derive.Deriver;
+import org.benchleaf.message.ConsentMessages;
+import org.benchleaf.message.DraftMessages;
+import org.benchleaf.message.FormMessages;
+import org.benchleaf.message.LeakMessages;
+import org.benchleaf.message.Message;
 import org.benchleaf.message.Messages;
+import org.benchleaf.message.ReadingMessages;
+import org.benchleaf.message.ReferenceMessages;
 import org.benchleaf.model.Picture;
 import org.benchleaf.model.Publication;
 import org.benchleaf.model.TreatmentCase;
@@ -55,7 +62,20 @@ final class CaseReview {
                 .flatMap(clearance -> clearance.told().stream()).distinct().forEach(messages::add);
         derived.stream().flatMap(one -> checked.remainder().map(remainder -> remainder.sound(one.messages()))
                 .orElse(one.messages().all()).stream()).forEach(messages::add);
+        return draft.isUnfinished() ? unfinished(messages) : messages;
+    }
+
+    /** Of a draft only what is written has to be right; what the trade will ask of the finished case is listed. */
+    private static Messages unfinished(Messages told) {
+        Messages messages = new Messages();
+        told.all().stream().map(message -> isOfWhatIsWritten(message.id()) ? message : DraftMessages.settle(message))
+                .forEach(messages::add);
         return messages;
+    }
+
+    private static boolean isOfWhatIsWritten(Message.Id id) {
+        return id instanceof ReadingMessages || id instanceof FormMessages || id instanceof LeakMessages
+                || id instanceof DraftMessages || id instanceof ConsentMessages || id instanceof ReferenceMessages;
     }
 
     private void leaks(Draft draft, PrivateScan others, Messages messages) {

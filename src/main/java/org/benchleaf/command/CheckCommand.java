@@ -20,6 +20,7 @@ import org.benchleaf.check.CaseChecker;
 import org.benchleaf.check.CheckedLibrary;
 import org.benchleaf.check.LibraryChecker;
 import org.benchleaf.derive.Deriver;
+import org.benchleaf.message.DraftMessages;
 import org.benchleaf.message.Message;
 import org.benchleaf.message.MessageText;
 import org.benchleaf.message.Messages;
@@ -137,7 +138,9 @@ public final class CheckCommand implements Callable<Integer> {
             case sarif -> out.println(Json.of(Sarif.log(messages)));
             default -> {
                 PrintWriter err = spec.commandLine().getErr();
-                messages.forEach(message -> err.println(MessageText.of(message) + "\n"));
+                messages.stream().filter(message -> !(message.id() instanceof DraftMessages))
+                        .forEach(message -> err.println(MessageText.of(message) + "\n"));
+                DraftList.of(messages).forEach(out::println);
                 out.println(summary(messages, cases));
             }
         }

@@ -24,8 +24,11 @@ import org.benchleaf.compose.SitePages;
 import org.benchleaf.derive.Derived;
 import org.benchleaf.derive.Deriver;
 import org.benchleaf.derive.WorkedCase;
+import org.benchleaf.message.ConsentMessages;
+import org.benchleaf.message.DraftMessages;
 import org.benchleaf.message.MessageText;
 import org.benchleaf.message.Messages;
+import org.benchleaf.message.Severity;
 import org.benchleaf.model.Confidential;
 import org.benchleaf.model.TreatmentCase;
 import org.benchleaf.privacy.PrivateMarks;
@@ -112,6 +115,9 @@ final class ContentStages implements Stages {
     public Checked check(Path caseFolder) {
         Draft draft = CaseReader.read(content, caseFolder);
         org.benchleaf.check.Checked checked = CaseChecker.check(draft, library.library(), day, deriver::ph);
+        if (draft.isUnfinished()) {
+            return new LeftOut(leftOut(draft, new CaseReview(library, deriver, day).of(caseFolder, draft, checked, others())));
+        }
         if (checked.treatment().isEmpty()) {
             return new Unsound(new CaseReview(library, deriver, day).of(caseFolder, draft, checked, others()));
         }
@@ -126,6 +132,34 @@ final class ContentStages implements Stages {
         messages.addAll(own.messages());
         draft.sources().forEach(source -> own.scanSource(source, "").forEach(messages::add));
         return new Sound(draft, checked, clearances, own, messages);
+    }
+
+    /** What is told of a draft when the others are published. */
+    private static Messages leftOut(Draft draft, Messages told) {
+        long errors = told.all().stream().filter(message -> message.severity() == Severity.ERROR).count();
+        long open = told.all().stream().filter(message -> message.id() instanceof DraftMessages).count();
+        Messages messages = new Messages();
+        if (errors == 0 && open == 0) {
+            told.all().stream().filter(message -> message.id() == ConsentMessages.STILL_DRAFT).forEach(messages::add);
+        } else {
+            messages.add(DraftMessages.LEFT_OUT.at(draft.place(), "case", draft.id(),
+                    "errors", errors + (errors == 1 ? " error" : " errors"), "open", open));
+        }
+        return messages;
+    }
+
+    /** A draft: no pages, and nothing in it is held against the others. */
+    private record LeftOut(Messages messages) implements Checked {
+
+        @Override
+        public String standing() {
+            return "draft";
+        }
+
+        @Override
+        public Made make() {
+            return new Made(Map.of(), new Messages());
+        }
     }
 
     /** A case that cannot be understood. */

@@ -282,7 +282,9 @@ final class Publishing {
         tell(made.messages());
         unchanged(folder, before);
         if (made.parts().isEmpty()) {
-            unmade.add(id);
+            if (checked.messages().hasErrors() || made.messages().hasErrors() || !shared) {
+                unmade.add(id);
+            }
             return;
         }
         CaseNote left = note(checked, made);

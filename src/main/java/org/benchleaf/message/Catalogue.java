@@ -9,7 +9,8 @@ public final class Catalogue {
     private static final List<Message.Id[]> ENTRIES = List.of(ReadingMessages.values(), FormMessages.values(),
             RuleMessages.values(), ReferenceMessages.values(), FigureMessages.values(), HazardMessages.values(),
             ClaimMessages.values(), PictureMessages.values(), ConsentMessages.values(),
-            ClassMessages.values(), PlanMessages.values(), LeakMessages.values(), EditionMessages.values());
+            ClassMessages.values(), PlanMessages.values(), DraftMessages.values(), LeakMessages.values(),
+            EditionMessages.values());
 
     private Catalogue() {
     }

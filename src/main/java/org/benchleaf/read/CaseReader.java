@@ -80,7 +80,14 @@ public final class CaseReader {
             }
         }
         return new Draft(id, sheet.root(), sheet.story(), translations, tables(content, caseFolder, sources, messages),
-                sheet.confidential(), sources, messages, Place.file(content.name(file)));
+                sheet.confidential(), sources, isUnfinished(contentRoot, caseFolder, sheet), messages, Place.file(content.name(file)));
+    }
+
+    private static boolean isUnfinished(Path contentRoot, Path caseFolder, Sheet sheet) {
+        Optional<Node> publication = sheet.root().isPresent() ? sheet.root().get().get(PublicationReader.KEY)
+                : PublicationReader.find(contentRoot, caseFolder).map(PublicationReader.Found::node);
+        return publication.filter(Node.Mapping.class::isInstance).flatMap(group -> ((Node.Mapping) group).get("state"))
+                .filter(state -> state instanceof Node.Scalar word && word.text().strip().equals("draft")).isPresent();
     }
 
     /**

@@ -19,11 +19,13 @@ import org.benchleaf.model.Story;
  * @param tables readings from instruments, by file name
  * @param confidential the private values
  * @param sources its files as they may be shown, private values blotted out
+ * @param isUnfinished whether its author calls it a draft, also where the rest of it cannot be read
  * @param messages what was said while reading
  * @param place the head of the file
  */
 public record Draft(String id, Optional<Node.Mapping> root, Story story, List<Translated> translations,
-        Map<String, ReadingsTable> tables, Confidential confidential, List<SourceText> sources, Messages messages, Place place) {
+        Map<String, ReadingsTable> tables, Confidential confidential, List<SourceText> sources, boolean isUnfinished,
+        Messages messages, Place place) {
 
     public Draft {
         translations = List.copyOf(translations);

@@ -14,6 +14,7 @@ import org.benchleaf.message.Messages;
  */
 public final class PublicationReader {
 
+    static final String KEY = "publication";
     private static final Pattern BEGINS = Pattern.compile("[\"']?publication[\"']?[ \t]*:([ \t].*)?");
     private static final Pattern NEXT_KEY = Pattern.compile("[^\\s#}\\])-][^:]{0,200}:([ \t].*)?");
     private static final Pattern STATE = Pattern.compile("(?m)^(?:[ \t]+|[^#\n]{0,200}[{,][ \t]*)state[ \t]*:[ \t]*[\"']?(\\w+)");
@@ -87,7 +88,7 @@ public final class PublicationReader {
 
     private static Optional<Node.Mapping> publication(String name, String yaml) {
         return YamlFile.read(new TextFile(name, yaml), 0, yaml.length(), new Messages()).root()
-                .flatMap(root -> root.get("publication"))
+                .flatMap(root -> root.get(KEY))
                 .filter(Node.Mapping.class::isInstance).map(Node.Mapping.class::cast);
     }
 

@@ -10,6 +10,7 @@ import org.benchleaf.message.Place;
 import org.benchleaf.message.ReadingMessages;
 import org.benchleaf.message.SourceText;
 import org.benchleaf.model.Confidential;
+import org.benchleaf.model.MissingValue;
 
 /**
  * The YAML of one file, its private values taken out of the tree and of the text that messages show.
@@ -62,7 +63,7 @@ record YamlFile(Optional<Node.Mapping> root, Lines lines, Confidential confident
 
     /** Each text, each entry of a list, and each group of keys of single texts is a secret. */
     private static void gather(String field, Node node, SourceText shown, List<Confidential.Secret> secrets) {
-        if (node instanceof Node.Scalar scalar && !scalar.text().isBlank()) {
+        if (node instanceof Node.Scalar scalar && isSecret(scalar)) {
             secrets.add(Confidential.Secret.plain(field, scalar.text().strip(), shownAs(shown, scalar.place())));
         } else if (node instanceof Node.Sequence sequence) {
             sequence.items().forEach(item -> gather(field, item, shown, secrets));
@@ -71,11 +72,16 @@ record YamlFile(Optional<Node.Mapping> root, Lines lines, Confidential confident
         }
     }
 
+    /** Whether there is something to keep: the words for a missing value are nobody's. */
+    private static boolean isSecret(Node.Scalar scalar) {
+        return !scalar.text().isBlank() && MissingValue.read(scalar.text()).isEmpty();
+    }
+
     private static void group(String field, Node.Mapping mapping, SourceText shown, List<Confidential.Secret> secrets) {
         Map<String, String> parts = new LinkedHashMap<>();
         mapping.entries().forEach((key, entry) -> {
             if (!field.isEmpty() && entry.value() instanceof Node.Scalar scalar) {
-                parts.put(key, scalar.text().strip());
+                parts.put(key, isSecret(scalar) ? scalar.text().strip() : "");
             } else {
                 gather(field.isEmpty() ? key : field, entry.value(), shown, secrets);
             }
@@ -134,7 +140,8 @@ record YamlFile(Optional<Node.Mapping> root, Lines lines, Confidential confident
 
     private static Node blank(Node node) {
         if (node instanceof Node.Scalar scalar) {
-            return new Node.Scalar(scalar.text().isBlank() ? "" : WITHHELD, scalar.plain(), scalar.place());
+            return new Node.Scalar(isSecret(scalar) ? WITHHELD : MissingValue.read(scalar.text())
+                    .map(missing -> missing.kind().word()).orElse(""), scalar.plain(), scalar.place());
         }
         if (node instanceof Node.Sequence sequence) {
             return new Node.Sequence(sequence.items().stream().map(YamlFile::blank).toList(), sequence.place());

@@ -1,0 +1,10 @@
+package org.benchleaf.check;
+
+/**
+ * What a value of a file means to its author.
+ *
+ * @param description a sentence
+ * @param example as one would write it
+ */
+record Meaning(String description, String example) {
+}

@@ -1,0 +1,62 @@
+package org.benchleaf.message;
+
+/** What is said about a case that is still being written: what it lacks is listed and is no error. */
+public enum DraftMessages implements Message.Id {
+    STILL_OPEN("DRAFT-001", Severity.ADVICE,
+            "'{where}' is not yet known.",
+            "{meaning}",
+            "Write it, for example '{example}'."),
+    TO_SETTLE("DRAFT-002", Severity.ADVICE,
+            "To settle before publishing ({code}): {what}",
+            "{why}",
+            "{fix}"),
+    LEFT_OUT("DRAFT-003", Severity.ADVICE,
+            "The draft '{case}' is left out of this edition: {errors} to put right, {open} still open.",
+            "A draft belongs to the studio alone, and nothing in it stops another case.",
+            "Nothing, while it is being written; 'benchleaf check' lists what it still needs.");
+
+    private final String code;
+    private final Severity severity;
+    private final String what;
+    private final String why;
+    private final String fix;
+
+    DraftMessages(String code, Severity severity, String what, String why, String fix) {
+        this.code = code;
+        this.severity = severity;
+        this.what = what;
+        this.why = why;
+        this.fix = fix;
+    }
+
+    /** The same message as something that a draft may still leave as it is. */
+    public static Message settle(Message message) {
+        return TO_SETTLE.at(message.place(), "code", message.code(), "what", message.what(), "why", message.why(),
+                "fix", message.fix());
+    }
+
+    @Override
+    public String code() {
+        return code;
+    }
+
+    @Override
+    public Severity severity() {
+        return severity;
+    }
+
+    @Override
+    public String what() {
+        return what;
+    }
+
+    @Override
+    public String why() {
+        return why;
+    }
+
+    @Override
+    public String fix() {
+        return fix;
+    }
+}
