@@ -4,9 +4,10 @@
      wear               what to wear and at which steps
      hazards            what the liquids and powders can do
      aid, waste         what to do if it happens; what is left over
+     read               the box to tick; may be left out
      defer              what stands above this sheet
      words              fixed labels -->
-<#macro briefing id heading lead cautions wear hazards aid waste defer words>
+<#macro briefing id heading lead cautions wear hazards aid waste defer read words>
 <#import "/parts/hazard.ftl" as part>
 <section class="section briefing" id="${id}" aria-labelledby="${id}-heading">
   <h2 class="section__heading" id="${id}-heading">${heading}</h2>
@@ -35,6 +36,7 @@
     <dl class="facts"><#list waste as fact><div class="facts__row"><dt>${fact.name}</dt><dd>${fact.value}</dd></div></#list></dl>
     </#if>
     <p class="briefing__defer">${defer}</p>
+    <#if read?has_content><label class="tick"><input type="checkbox" id="${read.id}"> <span>${read.text}</span></label></#if>
   </div>
 </section>
 </#macro>

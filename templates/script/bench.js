@@ -1,5 +1,4 @@
-/* Comfort at the bench: timers, ticks that stay, one step at a time, a screen that stays on. The sheet is complete
-   without it. Timers count to an end time, so that a page in the background does not drift. */
+/* Comfort at the bench: timers that ring, ticks that stay, a screen that stays on. The sheet is complete without it. Timers count to an end time, so that a page in the background does not drift. */
 (function () {
   "use strict";
   var desk = document.getElementById("desk");
@@ -9,13 +8,14 @@
   Array.prototype.forEach.call(desk.querySelectorAll("[data-word]"), function (item) {
     words[item.getAttribute("data-word")] = item.textContent;
   });
+  var told = desk.querySelector(".bench-desk__status");
   var state = read();
 
   function read() {
     try { return JSON.parse(localStorage.getItem(store)) || {}; } catch (refused) { return {}; }
   }
   function keep() {
-    try { localStorage.setItem(store, JSON.stringify(state)); } catch (refused) { /* a private window keeps nothing */ }
+    try { localStorage.setItem(store, JSON.stringify(state)); } catch (refused) { told.textContent = words.lost; }
   }
   function fill(text, holes) {
     return text.replace(/\[([a-z]+)\]/g, function (all, name) { return name in holes ? holes[name] : all; });
@@ -58,44 +58,83 @@
 
   /* Timers. */
   state.timers = state.timers || {};
+  /* What the bench view adds to: it comes in a script of its own. */
+  var bench = {
+    state: function () { return state; }, keep: keep, words: words, fill: fill, clock: clock, digits: digits, make: make,
+    button: button, began: function () {}, ring: function () {}, cleared: function () {}
+  };
   var timers = Array.prototype.map.call(document.querySelectorAll(".timer"), function (item) {
     var length = Number(item.getAttribute("data-seconds"));
     return length > 0 ? timer(item, item.getAttribute("data-timer"), length) : null;
   }).filter(Boolean);
 
+  /* A timer has one state and a face on the sheet and in the bench view. */
   function timer(item, id, usual) {
     var label = item.querySelector(".timer__label").textContent;
-    var run = make("div", "timer__run");
-    var shown = make("span", "timer__digits");
-    shown.setAttribute("role", "timer");
-    shown.setAttribute("aria-label", label);
-    var start = button(words.start, label, toggle);
-    var reset = button(words.reset, label, function () { clear(); paint(); });
-    var longer = button(words.longer, label, function () { extend(60); });
-    var other = button(words.other, label, ask);
-    var minutes = null;
-    [shown, start, reset, longer, other].forEach(function (part) { run.appendChild(part); });
-    var stamp = make("p", "timer__stamp");
+    var step = item.closest(".strip__step");
+    var heading = step.querySelector(".strip__kind").textContent;
+    var self = {
+      id: id, label: label, step: step.id, what: label + ", " + heading, item: item,
+      then: item.getAttribute("data-then"), mine: mine, left: left, length: length, start: start, snooze: snooze,
+      answer: answer, hush: hush, face: face, paint: paint, usual: usual,
+      tick: function () { if (mine().end) { speak(); paint(); } }
+    };
+    var drawn = [];
     var status = make("p", "timer__status");
     status.setAttribute("role", "status");
-    [run, stamp, status].forEach(function (part) { item.insertBefore(part, item.querySelector(".timer__write")); });
+    var own = make("div", "timer__face");
+    face(own);
+    [own, status].forEach(function (part) { item.insertBefore(part, item.querySelector(".timer__write")); });
 
-    /* The field is made when it is wanted: browsers look at every field there is, and lay out the whole sheet for it. */
-    function ask() {
-      var set = make("label", "timer__set", words.length);
-      minutes = make("input");
-      minutes.type = "number"; minutes.min = "0.5"; minutes.step = "0.5"; minutes.max = String(usual / 6);
-      minutes.setAttribute("aria-label", words.length + ": " + label);
-      minutes.addEventListener("change", function () {
-        var wanted = Math.min(Number(minutes.value) * 60, usual * 10);
-        if (!(wanted > 0) || mine().end || mine().left) { minutes.value = String(length() / 60); return; }
-        save({ length: wanted });
+    function face(home) {
+      var run = make("div", "timer__run");
+      var shown = make("span", "timer__digits");
+      shown.setAttribute("role", "timer");
+      shown.setAttribute("aria-label", self.what);
+      var go = button(words.start, self.what, function () { toggle(); });
+      var reset = button(words.reset, self.what, function () { clear(); paint(); });
+      var longer = button(words.longer, self.what, function () { extend(60); });
+      var other = button(words.other, self.what, ask);
+      var stamp = make("p", "timer__stamp");
+      var minutes = null;
+      [shown, go, reset, longer, other].forEach(function (part) { run.appendChild(part); });
+      home.appendChild(run);
+      home.appendChild(stamp);
+      drawn.push(draw);
+      draw();
+
+      /* The field is made when it is wanted: browsers look at every field there is, and lay out the whole sheet for it. */
+      function ask() {
+        var set = make("label", "timer__set", words.length);
+        minutes = make("input");
+        minutes.type = "number"; minutes.min = "0.5"; minutes.step = "0.5"; minutes.max = String(usual / 6);
+        minutes.setAttribute("aria-label", words.length + ": " + self.what);
+        minutes.addEventListener("change", function () {
+          var wanted = Math.min(Number(minutes.value) * 60, usual * 10);
+          if (!(wanted > 0) || mine().end || mine().left) { minutes.value = String(length() / 60); return; }
+          save({ length: wanted });
+          paint();
+        });
+        set.appendChild(minutes);
+        run.replaceChild(set, other);
         paint();
-      });
-      set.appendChild(minutes);
-      run.replaceChild(set, other);
-      paint();
-      minutes.focus();
+        minutes.focus();
+      }
+      function draw() {
+        var now = mine();
+        var rest = left();
+        shown.textContent = digits(rest < 0 ? rest : Math.ceil(rest));
+        var text = now.end ? words.pause : now.began ? words["go-on"] : words.start;
+        if (go.textContent !== text) {
+          go.textContent = text;
+          go.setAttribute("aria-label", text + ": " + self.what);
+        }
+        reset.hidden = longer.hidden = !now.began && home !== own;
+        other.hidden = home !== own;
+        stamp.textContent = now.began && now.end
+          ? fill(words["started-at"], { t: clock(now.began), u: clock(now.end) }) : "";
+        if (minutes && document.activeElement !== minutes) { minutes.value = String(Math.round(length() / 6) / 10); }
+      }
     }
     function mine() { return state.timers[id] || {}; }
     function save(next) { state.timers[id] = next; keep(); }
@@ -105,15 +144,19 @@
       var now = mine();
       return now.end ? (now.end - Date.now()) / 1000 : "left" in now ? now.left : length();
     }
+    function start() {
+      var now = mine();
+      save({ length: length(), end: Date.now() + left() * 1000, said: now.said || 0, began: now.began || Date.now() });
+      if (!now.said) { say(1, fill(words["say-start"], { what: label, length: digits(length()) })); }
+      bench.began(self);
+      paint();
+    }
     function toggle() {
       var now = mine();
       if (now.end) {
-        save({ length: length(), left: left(), said: now.said, began: now.began });
-      } else {
-        save({ length: length(), end: Date.now() + left() * 1000, said: now.said || 0, began: now.began || Date.now() });
-        if (!now.said) { say(1, fill(words["say-start"], { what: label, length: digits(length()) })); }
-      }
-      paint();
+        save({ length: length(), left: left(), said: now.said, began: now.began, answered: now.answered });
+        paint();
+      } else { start(); }
     }
     function extend(seconds) {
       var now = mine();
@@ -126,6 +169,34 @@
       save(now);
       paint();
     }
+    /* After a ring, from now on: what ended long ago would still be over with a minute more. */
+    function snooze(seconds) {
+      var now = mine();
+      now.end = Date.now() + seconds * 1000;
+      delete now.answered;
+      delete now.hushed;
+      now.said = 4;
+      save(now);
+      paint();
+    }
+    /* Silenced without an answer: it stays among what is due. */
+    function hush() {
+      var now = mine();
+      now.hushed = 1;
+      save(now);
+    }
+    function answer() {
+      var now = mine();
+      now.answered = Date.now();
+      save(now);
+      var next = timers.filter(function (one) { return one.id === self.then; })[0];
+      if (next && (next === self || !next.mine().began)) {
+        if (next === self) { clear(); }
+        next.start();
+      }
+      paint();
+      return next;
+    }
     /* Each message is spoken once: start, half, five minutes, one minute, end. */
     function say(mark, text) {
       var now = mine();
@@ -135,101 +206,42 @@
     }
     function speak() {
       var now = mine();
-      if (!now.end) { return; }
+      if (now.answered || now.hushed) { return; }
       var rest = left();
       var whole = length();
       var said = now.said || 0;
-      if (rest <= 0 && said < 5) { say(5, fill(words["say-end"], { what: label })); }
-      else if (rest > 0 && rest <= 60 && said < 4 && whole > 120) { say(4, fill(words["say-one"], { what: label })); }
+      if (rest <= 0) {
+        bench.ring(self);
+        if (said < 5) { say(5, fill(words["say-end"], { what: label })); }
+      } else if (rest <= 60 && said < 4 && whole > 120) { say(4, fill(words["say-one"], { what: label })); }
       else if (rest > 60 && rest <= 300 && said < 3 && whole > 600) { say(3, fill(words["say-five"], { what: label })); }
       else if (rest > 300 && rest <= whole / 2 && said < 2) { say(2, fill(words["say-half"], { what: label })); }
     }
     function paint() {
-      var now = mine();
-      var rest = left();
-      shown.textContent = digits(rest < 0 ? rest : Math.ceil(rest));
-      item.classList.toggle("timer--over", rest < 0);
-      var text = now.end ? words.pause : now.began ? words["go-on"] : words.start;
-      if (start.textContent !== text) {
-        start.textContent = text;
-        start.setAttribute("aria-label", text + ": " + label);
-      }
-      stamp.textContent = now.began && now.end
-        ? fill(words["started-at"], { t: clock(now.began), u: clock(now.end) }) : "";
-      if (minutes && document.activeElement !== minutes) { minutes.value = String(Math.round(length() / 6) / 10); }
-      if (!now.began) { status.textContent = ""; }
+      item.classList.toggle("timer--over", left() < 0);
+      drawn.forEach(function (one) { one(); });
+      if (!mine().began) { status.textContent = ""; }
     }
     paint();
-    return { tick: function () { if (mine().end) { speak(); paint(); } }, paint: paint };
+    return self;
   }
+  bench.timers = timers;
+  window.benchleaf = bench;
   window.setInterval(function () { timers.forEach(function (one) { one.tick(); }); }, 500);
   document.addEventListener("visibilitychange", function () {
     if (!document.hidden) { timers.forEach(function (one) { one.tick(); }); }
   });
 
-  /* One step at a time. */
-  var steps = Array.prototype.slice.call(document.querySelectorAll(".strip__step"));
-  var strip = document.querySelector(".strip");
-  var one = desk.querySelector("[data-desk=one]");
-  var resume = desk.querySelector("[data-desk=resume]");
-  var ways = make("nav", "strip-ways");
-  ways.setAttribute("aria-label", words.one);
-  var previous = button(words.previous, words.one, function () { go(at() - 1); });
-  var next = button(words.next, words.one, function () { go(at() + 1); });
-  var where = make("p");
-  where.setAttribute("role", "status");
-  previous.removeAttribute("aria-label");
-  next.removeAttribute("aria-label");
-  [previous, where, next].forEach(function (part) { ways.appendChild(part); });
-  ways.hidden = true;
-  strip.parentNode.insertBefore(ways, strip.nextSibling);
-
-  function at() { return Math.min(Math.max(state.step || 0, 0), steps.length - 1); }
-  function mark() {
-    steps.forEach(function (step, index) { step.classList.toggle("strip__step--now", index === at()); });
-    previous.disabled = at() === 0;
-    next.disabled = at() === steps.length - 1;
-    where.textContent = fill(words["step-of"], { n: at() + 1, m: steps.length });
-  }
-  function go(index) {
-    state.step = Math.min(Math.max(index, 0), steps.length - 1);
-    keep();
-    mark();
-    steps[at()].setAttribute("tabindex", "-1");
-    steps[at()].focus({ preventScroll: true });
-    steps[at()].scrollIntoView();
-  }
-  function single(on) {
-    document.body.classList.toggle("bench-one", on);
-    one.setAttribute("aria-pressed", String(on));
-    ways.hidden = !on;
-    mark();
-  }
-  one.addEventListener("click", function () {
-    var on = !document.body.classList.contains("bench-one");
-    single(on);
-    if (on) { go(at()); }
-  });
-  if (state.step > 0) {
-    resume.hidden = false;
-    resume.textContent = fill(words.resume, { n: at() + 1 });
-    resume.addEventListener("click", function () { single(true); go(at()); });
-  }
-  /* A link to a step must arrive even where only one is shown. */
-  window.addEventListener("hashchange", function () {
-    var index = steps.indexOf(document.getElementById(location.hash.slice(1)));
-    if (index >= 0 && document.body.classList.contains("bench-one")) { go(index); }
-  });
-
   /* The rest of the desk. */
-  var told = desk.querySelector(".bench-desk__status");
-  desk.querySelector("[data-desk=clear]").addEventListener("click", function () {
+  var wipe = desk.querySelector("[data-desk=clear]");
+  wipe.addEventListener("click", function () {
+    if (state.record && wipe.textContent !== words["clear-sure"]) { wipe.textContent = words["clear-sure"]; return; }
+    wipe.textContent = words.clear;
     state = { ticks: {}, timers: {} };
     try { localStorage.removeItem(store); } catch (refused) { /* nothing was kept */ }
     boxes.forEach(function (box) { box.checked = false; });
     timers.forEach(function (timer) { timer.paint(); });
-    single(false);
-    resume.hidden = true;
+    bench.cleared();
     told.textContent = words.cleared;
   });
   /* A browser lets go of the screen when its page is left, so it is asked again when the reader comes back. */
@@ -255,6 +267,7 @@
     });
   }
   awake.hidden = !navigator.wakeLock;
+  bench.stayOn = function () { if (navigator.wakeLock && !wanted) { wanted = true; stayOn(); } };
   awake.addEventListener("click", function () {
     wanted = !wanted;
     if (wanted) { stayOn(); } else if (lock) { lock.release(); }

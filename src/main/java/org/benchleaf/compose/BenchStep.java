@@ -41,8 +41,11 @@ public record BenchStep(String anchor, int number, String kind, String clock, St
         behind = List.copyOf(behind);
     }
 
-    /** A hold point: what must not begin, who may let it go on, what they look at, what happens to the sheet, how long it may wait. */
-    public record Hold(String stop, String released, Optional<String> look, Optional<String> meanwhile,
+    /**
+     * A hold point: what must not begin, who may let it go on in a sentence and in a word, what they look at, what happens
+     * to the sheet, how long it may wait.
+     */
+    public record Hold(String stop, String released, String who, Optional<String> look, Optional<String> meanwhile,
             Optional<String> atMost) {
     }
 }

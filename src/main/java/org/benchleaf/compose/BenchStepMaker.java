@@ -58,7 +58,7 @@ final class BenchStepMaker {
         List<Caution> cautions = new ArrayList<>();
         List<String> supervision = care.map(StepCare::supervision).orElse(List.of());
         if (!supervision.isEmpty()) {
-            cautions.add(new Caution("danger", sheet.words().say("caution-level.danger"),
+            cautions.add(new Caution("danger", sheet.words().say("caution-level.danger"), sheet.words().say("bench.supervised-name"),
                     sheet.linked(sheet.words().say("bench.supervised") + " " + String.join(" ", supervision)), Html.ofText("")));
         }
         cautions.addAll(briefing.cautions(care.map(StepCare::cautions).orElse(List.of()),
@@ -91,7 +91,8 @@ final class BenchStepMaker {
     private Optional<BenchStep.Hold> hold(Step step) {
         return step.hold().map(hold -> new BenchStep.Hold(
                 sheet.words().say("bench.hold-before", "what", hold.before()),
-                sheet.words().say("bench.hold-by", "who", hold.releasedBy()), hold.look(),
+                sheet.words().say("bench.hold-by", "who", hold.releasedBy()),
+                sheet.words().term("role", hold.releasedBy()), hold.look(),
                 hold.meanwhile(), hold.atMost().map(most -> sheet.words().say("bench.hold-at-most", "time",
                         sheet.numbers().duration(most).text()))));
     }

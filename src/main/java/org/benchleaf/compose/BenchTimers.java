@@ -27,13 +27,26 @@ final class BenchTimers {
         step.part(Part.Bath.class).ifPresent(bath -> timers.addAll(baths(step, bath)));
         step.part(Part.Blotters.class).ifPresent(blotters -> timers.addAll(changes(step, blotters, timed)));
         step.part(Part.Chamber.class).flatMap(Part.Chamber::lookEvery).ifPresent(every -> timers.add(
-                timer(step, "look", sheet.words().say("bench.timer-look"), every, Optional.empty())));
+                timer(step, BenchTimer.Kind.LOOK, "look", sheet.words().say("bench.timer-look"), every, Optional.empty())));
         step.part(Part.Press.class).flatMap(Part.Press::time).filter(BenchTimers::isShort).ifPresent(time ->
-                timers.add(timer(step, "weight", sheet.words().say("bench.timer-weight"), time, Optional.empty())));
+                timers.add(timer(step, BenchTimer.Kind.WEIGHT, "weight", sheet.words().say("bench.timer-weight"), time, Optional.empty())));
         if (timers.isEmpty() && isShort(timed.takes())) {
-            timers.add(timer(step, "whole", sheet.words().say("bench.timer-whole"), timed.takes(), Optional.empty()));
+            timers.add(timer(step, BenchTimer.Kind.WHOLE, "whole", sheet.words().say("bench.timer-whole"), timed.takes(), Optional.empty()));
         }
-        return timers;
+        return chained(timers);
+    }
+
+    /** Baths and changes follow each other; a look is followed by the next look. */
+    private static List<BenchTimer> chained(List<BenchTimer> timers) {
+        List<BenchTimer> chained = new ArrayList<>();
+        for (int i = 0; i < timers.size(); i++) {
+            BenchTimer timer = timers.get(i);
+            boolean follows = i + 1 < timers.size() && timers.get(i + 1).kind() == timer.kind()
+                    && timers.get(i + 1).seconds() > 0;
+            chained.add(timer.kind() == BenchTimer.Kind.LOOK ? timer.followedBy(timer.id())
+                    : follows ? timer.followedBy(timers.get(i + 1).id()) : timer);
+        }
+        return chained;
     }
 
     private static boolean isShort(Quantity time) {
@@ -43,8 +56,10 @@ final class BenchTimers {
     private List<BenchTimer> baths(Step step, Part.Bath bath) {
         List<BenchTimer> timers = new ArrayList<>();
         bath.each().ifPresent(each -> {
-            for (int number = 1; number <= bath.baths(); number++) {
-                timers.add(timer(step, "bath-" + number, sheet.words().say("bench.timer-bath", "n", number), each,
+            for (int number = 1; number <= Math.max(bath.baths(), bath.atMost().orElse(0)); number++) {
+                String label = sheet.words().say(number > bath.baths() ? "bench.timer-bath-more" : "bench.timer-bath",
+                        "n", number);
+                timers.add(timer(step, BenchTimer.Kind.BATH, "bath-" + number, label, each,
                         number == 1 ? Optional.empty() : Optional.of(Quantity.of(
                                 each.in(Unit.MINUTE) * number, Unit.MINUTE))));
             }
@@ -60,18 +75,18 @@ final class BenchTimers {
             Timeline.Moment moment = moments.get(i);
             String label = sheet.words().say("bench.timer-change", "n", moment.number());
             timers.add(blotters.changes().get(i)
-                    .map(after -> timer(step, "change-" + moment.number(), label, after,
+                    .map(after -> timer(step, BenchTimer.Kind.CHANGE, "change-" + moment.number(), label, after,
                             moment.number() == 1 ? Optional.empty() : Optional.of(moment.at())))
                     .orElseGet(() -> new BenchTimer(id(step, "change-" + moment.number()), label,
-                            sheet.words().say("bench.overnight"), 0, "", Optional.empty())));
+                            sheet.words().say("bench.overnight"), 0, "", BenchTimer.Kind.CHANGE, Optional.empty(), Optional.empty())));
         }
         return timers;
     }
 
     /** A timer that is over when so much of the step has passed. */
-    private BenchTimer timer(Step step, String name, String label, Quantity time, Optional<Quantity> at) {
+    private BenchTimer timer(Step step, BenchTimer.Kind kind, String name, String label, Quantity time, Optional<Quantity> at) {
         return new BenchTimer(id(step, name), label, sheet.numbers().duration(time).text(),
-                Math.round(time.lowIn(Unit.SECOND)), iso(time),
+                Math.round(time.lowIn(Unit.SECOND)), iso(time), kind, Optional.empty(),
                 at.map(when -> sheet.words().say("bench.timer-due", "time", sheet.numbers().duration(when).text())));
     }
 

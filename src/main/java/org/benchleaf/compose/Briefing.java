@@ -2,6 +2,7 @@ package org.benchleaf.compose;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * What everybody must know before the first step: what is dangerous, what to wear, what to do if it happens.
@@ -15,10 +16,11 @@ import java.util.Map;
  * @param aid first aid in the usual words, then the studio's own
  * @param waste where what is left goes
  * @param defer what stands above this sheet
+ * @param read id and words of the box that is ticked when it was read; empty if it stands before no steps
  * @param words fixed labels
  */
 public record Briefing(String id, String heading, String lead, List<Caution> cautions, List<Fact> wear,
-        List<Hazard> hazards, List<Fact> aid, List<Fact> waste, String defer, Map<String, String> words)
+        List<Hazard> hazards, List<Fact> aid, List<Fact> waste, String defer, Optional<Tick> read, Map<String, String> words)
         implements Block {
 
     public Briefing {
@@ -27,5 +29,9 @@ public record Briefing(String id, String heading, String lead, List<Caution> cau
         hazards = List.copyOf(hazards);
         aid = List.copyOf(aid);
         waste = List.copyOf(waste);
+    }
+
+    /** A box to tick: its id on the page and its words. */
+    public record Tick(String id, String text) {
     }
 }

@@ -45,7 +45,7 @@ final class BriefingMaker {
             steps.add(new Handled(String.valueOf(i + 1), care.map(StepCare::cautions).orElse(List.of()),
                     care.map(StepCare::subjects).orElse(Map.of()), care.map(StepCare::wear).orElse(List.of())));
         }
-        return briefing(steps, ids, names -> sheet.words().count("briefing.steps", names.size(), "steps",
+        return briefing(steps, ids, Optional.of(new Briefing.Tick("tick-briefing", sheet.words().say("briefing.read"))), names -> sheet.words().count("briefing.steps", names.size(), "steps",
                 String.join(", ", names)));
     }
 
@@ -61,14 +61,15 @@ final class BriefingMaker {
             preparations.add(new Handled(hazards.name(preparation.solution()), cautions, subjects,
                     found.map(Hazards::wear).orElse(List.of())));
         });
-        return briefing(preparations, all.keySet(), names -> String.join("; ", names));
+        return briefing(preparations, all.keySet(), Optional.empty(), names -> String.join("; ", names));
     }
 
     /** Something that is handled, by the name under which the sheet tells it, and what its cautions speak of. */
     private record Handled(String name, List<String> cautions, Map<String, List<String>> subjects, List<String> wear) {
     }
 
-    private Briefing briefing(List<Handled> handled, Set<String> used, Function<List<String>, String> where) {
+    private Briefing briefing(List<Handled> handled, Set<String> used, Optional<Briefing.Tick> read,
+            Function<List<String>, String> where) {
         Words words = sheet.words();
         Set<String> due = new LinkedHashSet<>();
         Map<String, List<String>> subjects = new LinkedHashMap<>();
@@ -77,7 +78,7 @@ final class BriefingMaker {
             one.subjects().forEach((key, ids) -> subjects.computeIfAbsent(key, any -> new ArrayList<>()).addAll(ids));
         }
         return new Briefing("briefing", words.say("briefing.heading"), words.say("briefing.lead"), cautions(due, subjects),
-                wear(handled, where), usedHazards(used), aid(due), waste(due), words.say("briefing.defer"),
+                wear(handled, where), usedHazards(used), aid(due), waste(due), words.say("briefing.defer"), read,
                 words.group("briefing"));
     }
 
@@ -102,6 +103,7 @@ final class BriefingMaker {
         String here = subjects.isEmpty() ? "" : " " + sheet.words().say("bench.caution-of", "things",
                 subjects.stream().map(hazards::name).distinct().collect(Collectors.joining("; ")));
         return new Caution(caution.level(), sheet.words().say("caution-level." + caution.level()),
+                caution.name().orElse(caution.words()),
                 sheet.linked(caution.words() + here), sheet.linked(caution.doFirst()));
     }
 

@@ -5,8 +5,9 @@ package org.benchleaf.compose;
  *
  * @param level {@code danger} or {@code care}
  * @param word the level in words
+ * @param name what it is in a few words, for the line that opens
  * @param text what can happen
  * @param first what to do first; may be empty
  */
-public record Caution(String level, String word, Html text, Html first) {
+public record Caution(String level, String word, String name, Html text, Html first) {
 }

@@ -125,7 +125,7 @@ final class RecipeMaker {
             cautions.add(byTheMeter(adjust));
         }
         if (preparation.measures().stream().anyMatch(this::isJoined)) {
-            cautions.add(new Caution("care", sheet.words().say("caution-level.care"),
+            cautions.add(new Caution("care", sheet.words().say("caution-level.care"), sheet.words().say("prepare.may-shrink"),
                     Html.ofText(sheet.words().say("prepare.may-shrink")), Html.ofText("")));
         }
         return cautions;
@@ -139,8 +139,8 @@ final class RecipeMaker {
 
     /** A bath brought to a pH is measured, never trusted to its sum. */
     private Caution byTheMeter(Recipe.Adjust adjust) {
-        return new Caution("care", sheet.words().say("caution-level.care"), Html.ofText(sheet.words().say(
-                "prepare.measure-ph", "ph", sheet.numbers().written(adjust.to()).text())), Html.ofText(""));
+        String measure = sheet.words().say("prepare.measure-ph", "ph", sheet.numbers().written(adjust.to()).text());
+        return new Caution("care", sheet.words().say("caution-level.care"), measure, Html.ofText(measure), Html.ofText(""));
     }
 
     private List<Working> workings(Preparation preparation) {

@@ -26,7 +26,7 @@ final class StepSheetPage implements CasePageMaker {
 
     @Override
     public Page make(CaseDesk desk) {
-        Sheet sheet = desk.sheet(NAME).script("bench.js");
+        Sheet sheet = desk.sheet(NAME).script("bench.js").script("bench-view.js");
         Words words = sheet.words();
         TreatmentCase treatment = desk.treatment();
         sheet.add(opening(sheet, desk));
@@ -40,6 +40,7 @@ final class StepSheetPage implements CasePageMaker {
         sheet.add(new Section("steps", words.say("bench.steps"), Optional.of(words.say("bench.steps-lead")),
                 List.of(new BenchStrip(steps, words.group("strip")))));
         signOff(sheet, desk).ifPresent(sheet::add);
+        sheet.add(new BenchViewMaker(sheet, desk, steps).make());
         sheet.linkedData(linkedData(sheet, desk, steps));
         return desk.finish(sheet, NAME, words.say("bench.description", "case", treatment.title()));
     }

@@ -119,14 +119,15 @@ public record Reference(Map<String, Substance> substances, Map<String, Statement
      *
      * @param key the caution's own key
      * @param level {@code danger} or {@code care}
+     * @param name what it is in two to four words; empty where a studio wrote none
      * @param words what can happen
      * @param doFirst what to do about it
      * @param wear codes of protective equipment
      * @param when when it is due
      * @param source where it was read
      */
-    public record Caution(String key, String level, String words, String doFirst, List<String> wear, When when,
-            String source) {
+    public record Caution(String key, String level, Optional<String> name, String words, String doFirst,
+            List<String> wear, When when, String source) {
         public Caution {
             wear = List.copyOf(wear);
         }

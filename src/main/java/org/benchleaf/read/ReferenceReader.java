@@ -163,8 +163,9 @@ public final class ReferenceReader {
                     return new Reference.When(Set.of(), Set.of(), Set.of(), Set.of(), Set.of(), Set.of(),
                             Optional.empty());
                 });
-        return new Reference.Caution(row.key(), row.oneOf("level", Set.of("danger", "care")), row.text("words"),
-                row.text("do"), row.textsOf("wear", equipment), when, row.text("source"));
+        return new Reference.Caution(row.key(), row.oneOf("level", Set.of("danger", "care")),
+                row.optionalText("name"), row.text("words"), row.text("do"), row.textsOf("wear", equipment), when,
+                row.text("source"));
     }
 
     private <T> List<T> list(String name, Function<ReferenceRow, T> read) {

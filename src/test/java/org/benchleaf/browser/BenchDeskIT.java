@@ -95,7 +95,7 @@ class BenchDeskIT {
             assertThat(window.run("return document.querySelectorAll('.timer input').length;")).isEqualTo(0L);
             pressed(window, BATH, "Other length");
             assertThat(window.texts("const field = document.activeElement; return [field.closest('.timer').dataset.timer,"
-                    + "field.value, field.getAttribute('aria-label')];")).containsExactly(BATH, "20", "Minutes: Bath 1");
+                    + "field.value, field.getAttribute('aria-label')];")).containsExactly(BATH, "20", "Minutes: Bath 1, 7. Washing");
         });
     }
 
@@ -153,28 +153,59 @@ class BenchDeskIT {
     }
 
     @Test
-    void one_step_is_shown_at_a_time_and_taken_up_again_where_it_was_left() {
+    void a_hold_point_is_not_passed_by_next_until_someone_released_it() {
         atTheBench((window, clock) -> {
-            window.run("document.querySelector('[data-desk=one]').click();");
-            assertThat(shown(window)).hasSize(1).first().asString().startsWith("1.");
+            atStep(window, "step-wash");
             forward(window);
+            assertThat(screen(window)).contains("Hold point");
+            window.run("const screen = document.querySelector('.screen:not([hidden])');"
+                    + "screen.querySelector('input').value = 'AB'; screen.querySelector('.screen__release button').click();");
             forward(window);
-            assertThat(shown(window)).hasSize(1).first().asString().startsWith("3.");
-            assertThat(window.run("return document.activeElement.matches('.strip__step--now');")).isEqualTo(true);
+            assertThat(screen(window)).contains("Bath 1");
+        });
+    }
+
+    /** The tide table's baths follow each other: 20 min each, the second from when the first is answered. */
+    @Test
+    void a_timer_that_ended_unseen_rings_says_how_long_ago_and_the_next_one_begins_when_it_is_answered() {
+        atTheBench((window, clock) -> {
+            pressed(window, BATH, "Start");
+            clock.set(23 * 60);
             window.again();
-            assertThat(shown(window)).hasSizeGreaterThan(3);
-            assertThat(window.run("const resume = document.querySelector('[data-desk=resume]'); const words = resume.textContent;"
-                    + "resume.click(); return words;")).isEqualTo("Resume at step 3");
-            assertThat(shown(window)).hasSize(1).first().asString().startsWith("3.");
+            window.run(Scripts.plain("do-again"));
+            assertThat(window.texts("const bell = document.querySelector('dialog[open]'); return [bell.getAttribute('role'),"
+                    + "bell.querySelector('.ring__when').textContent];")).containsExactly("alertdialog", "03:00 ago");
+            window.run("document.querySelector('dialog[open] button').click();");
+            assertThat(window.run("return !document.querySelector('dialog[open]');")).isEqualTo(true);
+            assertThat(digits(window, "timer-wash-bath-2")).isEqualTo("20:00");
+            clock.set(24 * 60);
+            assertThat(digits(window, "timer-wash-bath-2")).isEqualTo("19:00");
         });
     }
 
     @Test
-    void on_paper_every_step_is_there_even_if_one_is_shown_on_the_screen() {
+    void what_was_written_down_survives_a_reload_and_reads_as_the_case_file_writes_it() {
+        atTheBench((window, clock) -> {
+            atStep(window, "step-wash");
+            window.run("const bath = document.querySelectorAll('[data-screen=step-wash] .screen__write')[0]; bath.open = true;");
+            window.textsLater("const done = arguments[0]; setTimeout(() => done([]), 50);");
+            window.run("const field = document.querySelector('[data-screen=step-wash] .screen__fields input');"
+                    + "field.value = '8.5'; field.dispatchEvent(new Event('change'));");
+            window.again();
+            window.run("document.querySelector('[data-desk=bench]').click(); document.querySelector('[data-bench=record]').click();");
+            assertThat(window.run("return document.querySelector('.screen__record').textContent;")).asString()
+                    .contains("- id: wash").contains("- {bath: 1, pH fresh: pH 8.5}");
+        });
+    }
+
+    @Test
+    void on_paper_every_step_is_there_even_if_the_bench_view_is_on_the_screen() {
         atTheBench((window, clock) -> {
             int all = shown(window).size();
-            window.run("document.querySelector('[data-desk=one]').click();");
+            window.run("document.querySelector('[data-desk=bench]').click();");
+            assertThat(window.run("return document.querySelector('.strip').checkVisibility();")).isEqualTo(false);
             window.show(new Setting(768, Setting.Look.PRINT));
+            assertThat(window.run("return document.querySelector('.strip').checkVisibility();")).isEqualTo(true);
             assertThat(shown(window)).hasSize(all);
         });
     }
@@ -217,7 +248,16 @@ class BenchDeskIT {
     }
 
     private static void forward(Window window) {
-        window.run("[...document.querySelectorAll('.strip-ways button')].pop().click();");
+        window.run("document.querySelector('[data-bench=next]').click();");
+    }
+
+    private static void atStep(Window window, String step) {
+        window.run("document.querySelector('[data-desk=bench]').click();"
+                + "document.querySelector('[data-stage=' + arguments[0] + '] button').click();", step);
+    }
+
+    private static String screen(Window window) {
+        return (String) window.run("return document.querySelector('.screen:not([hidden]) .screen__name').textContent;");
     }
 
     private static List<String> shown(Window window) {

@@ -11,15 +11,17 @@ final class BenchStripExample implements Supplier<Block> {
     public Block get() {
         Working volume = (Working) new WorkingExample().get();
         return new BenchStrip(List.of(new BenchStep("step-wash", 6, "Washing", "after 2 h", "60 min",
-                Optional.of(new BenchStep.Hold("Stop before: lowering", "Only the supervisor may let the work go on.",
+                Optional.of(new BenchStep.Hold("Stop before: lowering", "Only the supervisor may let the work go on.", "supervisor",
                         Optional.of("the re-test of the stamp"), Optional.of("the sheet lies under film"),
                         Optional.of("The sheet may wait 10 min at most."))),
                 List.of(BriefingExample.caution()), List.of("Splash goggles, not spectacles."),
                 Html.ofText("Lower the sheet into the bath."), List.of(volume), List.of(Fact.of("Depth", "25 mm")),
                 List.of(Fact.of("You should see", "The water turns straw yellow.")),
                 List.of(Html.ofText("The stamp is covered and was tested again.")),
-                List.of(new BenchTimer("timer-wash-bath-1", "Bath 1", "20 min", 1200, "PT20M", Optional.empty()),
-                        new BenchTimer("timer-dry-change-5", "Blotter change 5", "overnight", 0, "", Optional.of("5 h"))),
+                List.of(new BenchTimer("timer-wash-bath-1", "Bath 1", "20 min", 1200, "PT20M", BenchTimer.Kind.BATH,
+                        Optional.of("timer-wash-bath-2"), Optional.empty()),
+                        new BenchTimer("timer-dry-change-5", "Blotter change 5", "overnight", 0, "", BenchTimer.Kind.CHANGE,
+                                Optional.empty(), Optional.of("5 h"))),
                 List.of("Looked for: colour at 1 min", "Done"), List.of(), Optional.of((Photo) new PhotoExample().get()))),
                 Words.in("en").group("strip"));
     }

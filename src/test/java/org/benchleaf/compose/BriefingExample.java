@@ -17,11 +17,12 @@ final class BriefingExample implements Supplier<Block> {
                 List.of(Fact.of("Splash goggles, not spectacles.", "step 6")), List.of(hazard()),
                 List.of(Fact.of("In the eyes", "Rinse at once for 15 min and call for help.")),
                 List.of(Fact.of("Ethanol and water", "Collect in the closed can for solvents.")),
-                "Check the safety data sheet and local rules.", Words.in("en").group("briefing"));
+                "Check the safety data sheet and local rules.",
+                Optional.of(new Briefing.Tick("tick-briefing", "Read together.")), Words.in("en").group("briefing"));
     }
 
     static Caution caution() {
-        return new Caution("danger", "Danger", Html.ofText("The vapour burns."), Html.ofText("Put out every flame."));
+        return new Caution("danger", "Danger", "vapour burns", Html.ofText("The vapour burns."), Html.ofText("Put out every flame."));
     }
 
     static Hazard hazard() {

@@ -1,0 +1,78 @@
+<#-- What to do now, one action a screen, for a phone at the bench; hidden where no script shows it.
+     issue    changes when the screens change
+     caseId   the case that the record belongs to
+     closes   when the studio closes
+     stages   each with anchor, id, name, least (seconds), after (anchors)
+     screens  each with anchor, name, hand, hold, action, amount, see, timer, cautions, care, wear, told, notes, last
+     words    fixed labels -->
+<#macro benchView issue caseId closes stages screens words>
+<#import "/parts/hazard.ftl" as part>
+<section class="bench" id="bench" data-issue="${issue}" data-case="${caseId}" data-closes="${closes}" aria-labelledby="bench-heading" hidden>
+  <div class="bench__top">
+    <h2 class="bench__heading" id="bench-heading">${words.heading}</h2>
+    <ol class="bench__due" aria-label="${words.due}"></ol>
+    <button class="button" type="button" data-bench="steps">${words.steps}</button>
+    <button class="button" type="button" data-bench="sheet">${words.sheet}</button>
+  </div>
+  <div class="bench__screens" tabindex="-1">
+    <div class="screen" data-screen="day">
+      <h3 class="screen__name">${words.day}</h3>
+      <p class="screen__start"><label>${words.started} <input type="time" data-bench="started"></label>
+        <button class="button" type="button" data-bench="now">${words.now}</button>
+        <button class="button" type="button" data-bench="sound" aria-pressed="true"></button></p>
+      <ol class="screen__stages">
+        <#list stages as stage>
+        <li data-stage="${stage.anchor}" data-step="${stage.id}" data-least="${stage.least?c}" data-after="${stage.after?join(" ")}"><button class="button" type="button"><span>${stage.name}</span> <span class="screen__when"></span></button></li>
+        </#list>
+        <li><button class="button" type="button" data-bench="record">${words.record}</button></li>
+      </ol>
+      <p class="screen__small">${words["day-note"]}</p>
+    </div>
+    <#list screens as screen>
+    <div class="screen<#if screen.hold?has_content> screen--hold</#if>" data-screen="${screen.anchor}"<#if screen.last> data-last</#if> hidden>
+      <h3 class="screen__name">${screen.name}<#if screen.hand?has_content> <span class="screen__hand">${screen.hand}</span></#if></h3>
+      <#if screen.hold?has_content>
+      <p class="screen__do">${screen.hold.stop}</p>
+      <p>${screen.hold.released}<#if screen.hold.look?has_content> ${words.look}: ${screen.hold.look}.</#if></p>
+      <p class="screen__release" data-role="${screen.hold.who}"><label>${words.initials} <input type="text" maxlength="6" autocomplete="off" autocapitalize="characters"></label>
+        <button class="button" type="button">${words.release}</button></p>
+      <p class="screen__told" role="status"></p>
+      <#else>
+      <p class="screen__do">${screen.action}</p>
+      <#if screen.amount?has_content><p class="screen__amount"><span>${screen.amount.name}</span> <b>${screen.amount.value}</b></p></#if>
+      <#if screen.see?has_content><p class="screen__see"><b>${screen.see.name}</b> ${screen.see.value}</p></#if>
+      <div class="screen__time"<#if screen.timer?has_content> data-face="${screen.timer}"</#if>></div>
+      <details class="screen__care"><summary>${screen.care}</summary>
+        <@part.cautionLines screen.cautions words.first />
+        <#if screen.wear?has_content><p><b>${words.wear}:</b> <#list screen.wear as line>${line}<#sep> </#list></p></#if>
+      </details>
+      <#if screen.told?has_content>
+      <details class="screen__more"><summary>${words.more}</summary>
+        <dl class="strip__told"><#list screen.told as fact><div><dt>${fact.name}</dt><dd>${fact.value}</dd></div></#list></dl>
+      </details>
+      </#if>
+      <#if screen.notes?has_content || screen.last>
+      <details class="screen__write"><summary>${words.write}</summary>
+        <ul hidden><#list screen.notes as note><li data-part="${note.part}" data-bath="${note.bath?c}" data-key="${note.key}" data-before="${note.before}" data-unit="${note.unit}">${note.label}</li></#list></ul>
+      </details>
+      </#if>
+      </#if>
+    </div>
+    </#list>
+    <div class="screen" data-screen="record" hidden>
+      <h3 class="screen__name">${words.record}</h3>
+      <p class="screen__small">${words["record-lead"]}</p>
+      <div role="region" tabindex="0" aria-label="${words.record}"><pre class="screen__record"></pre></div>
+      <p class="screen__buttons"><button class="button" type="button" data-bench="copy">${words.copy}</button>
+        <button class="button" type="button" data-bench="save">${words.save}</button>
+        <button class="button" type="button" data-bench="print">${words.print}</button></p>
+      <p class="screen__told" role="status"></p>
+    </div>
+  </div>
+  <p class="bench__said" role="status"></p>
+  <div class="bench__ways">
+    <button class="button" type="button" data-bench="back"></button>
+    <button class="button" type="button" data-bench="next"></button>
+  </div>
+</section>
+</#macro>

@@ -1,0 +1,477 @@
+/* The bench view: one action a screen, a ring that is heard, seen and felt, the times of the day, and the record. It
+   shows what the page already holds and keeps what is written on this device alone. */
+(function () {
+  "use strict";
+  var bench = window.benchleaf;
+  var view = document.getElementById("bench");
+  if (!bench || !view) { return; }
+  var words = bench.words;
+  var fill = bench.fill;
+  var make = bench.make;
+  var screens = all(".screen", view);
+  var middle = view.querySelector(".bench__screens");
+  var said = view.querySelector(".bench__said");
+  var strip = view.querySelector(".bench__due");
+  var back = part("back");
+  var next = part("next");
+  var closes = view.getAttribute("data-closes").split(":");
+  var stages = all("[data-stage]", view).map(function (item) {
+    return { anchor: item.getAttribute("data-stage"), id: item.getAttribute("data-step"),
+      least: Number(item.getAttribute("data-least")) * 1000, after: item.getAttribute("data-after").split(" "),
+      name: item.querySelector("span").textContent, when: item.querySelector(".screen__when"),
+      open: item.querySelector("button") };
+  });
+  var phone = window.matchMedia("(max-width: 40rem), (max-height: 26rem)");
+  var read = document.getElementById("tick-briefing");
+
+  function all(what, home) { return Array.prototype.slice.call((home || document).querySelectorAll(what)); }
+  function part(name) { return view.querySelector("[data-bench=" + name + "]"); }
+  function state() { return bench.state(); }
+  function record() { return state().record || (state().record = { issue: view.getAttribute("data-issue"), steps: {} }); }
+  function noted(anchor) { return (state().record && state().record.steps[anchor]) || {}; }
+  function note(anchor) { return record().steps[anchor] || (record().steps[anchor] = {}); }
+  function anchorOf(screen) { return screen.getAttribute("data-screen"); }
+  function nameOf(screen) { return screen.querySelector(".screen__name").textContent.replace(/\s+/g, " "); }
+
+  /* Screens. */
+  function at() { return Math.min(Math.max(state().at || 0, 0), screens.length - 1); }
+  function shut(screen) { return screen.classList.contains("screen--hold") && !noted(anchorOf(screen)).released; }
+  function way(button, index, words1, words2) {
+    button.textContent = words1;
+    button.setAttribute("aria-disabled", String(!screens[index]));
+    button.setAttribute("aria-label", screens[index] ? fill(words2, { name: nameOf(screens[index]) }) : words1);
+  }
+  function show() {
+    screens.forEach(function (screen, index) { screen.hidden = index !== at(); });
+    way(back, at() - 1, words.back, words["back-to"]);
+    way(next, at() + 1, words.next, words["next-to"]);
+    if (shut(screens[at()])) { next.setAttribute("aria-disabled", "true"); }
+    if (anchorOf(screens[at()]) === "record") { view.querySelector(".screen__record").textContent = written(); }
+    times();
+  }
+  function go(index, quiet) {
+    if (!screens[index]) { return; }
+    if (index === at() + 1 && shut(screens[at()])) { tell(words["hold-shut"]); return; }
+    state().at = index;
+    bench.keep();
+    show();
+    middle.scrollTop = 0;
+    said.classList.add("bench__said--unseen");
+    said.textContent = quiet ? "" : fill(words.at, { name: nameOf(screens[index]) });
+    if (!view.contains(document.activeElement)) { middle.focus({ preventScroll: true }); }
+  }
+  /* Where one stands is heard only, for it is seen already. */
+  function tell(text) {
+    said.classList.remove("bench__said--unseen");
+    said.textContent = text;
+  }
+  function first(anchor) {
+    return screens.indexOf(screens.filter(function (screen) { return anchorOf(screen) === anchor; })[0]);
+  }
+  function doing(anchor) {
+    return screens.filter(function (screen) { return anchorOf(screen) === anchor && screen.querySelector(".screen__time"); })[0];
+  }
+  function enter(index) {
+    view.hidden = false;
+    document.body.classList.add("at-bench");
+    state().sheet = 0;
+    go(index, true);
+    window.scrollTo(0, 0);
+    middle.focus({ preventScroll: true });
+  }
+  function leave() {
+    var anchor = anchorOf(screens[at()]);
+    var step = document.getElementById(anchor) || document.getElementById("steps");
+    var face = screens[at()].querySelector("[data-face]");
+    document.body.classList.remove("at-bench");
+    view.hidden = true;
+    state().sheet = 1;
+    bench.keep();
+    var place = (face && document.querySelector("[data-timer='" + face.getAttribute("data-face") + "']")) || step;
+    step.setAttribute("tabindex", "-1");
+    step.focus({ preventScroll: true });
+    place.scrollIntoView();
+  }
+  back.addEventListener("click", function () { go(at() - 1); });
+  next.addEventListener("click", function () { go(at() + 1); });
+  part("steps").addEventListener("click", function () { go(0); });
+  part("sheet").addEventListener("click", leave);
+  part("record").addEventListener("click", function () { go(screens.length - 1); });
+  stages.forEach(function (stage) { stage.open.addEventListener("click", function () { go(first(stage.anchor)); }); });
+  document.querySelector("[data-desk=bench]").addEventListener("click", function () { bench.stayOn(); enter(at()); });
+  all(".strip__step").forEach(function (step) {
+    var made = bench.button(words.bench, step.querySelector(".strip__kind").textContent, function () {
+      bench.stayOn();
+      enter(anchorOf(screens[at()]) === step.id ? at() : first(step.id));
+    });
+    made.classList.add("strip__bench");
+    step.querySelector(".strip__clock").appendChild(made);
+  });
+  /* An extra for a dry hand; the buttons do the same. */
+  var touched = null;
+  middle.addEventListener("touchstart", function (event) { touched = event.touches.length === 1 ? event.touches[0] : null; }, { passive: true });
+  middle.addEventListener("touchend", function (event) {
+    var end = event.changedTouches[0];
+    if (!touched || Math.abs(end.clientX - touched.clientX) < 80 || Math.abs(end.clientY - touched.clientY) > 40) { return; }
+    go(at() + (end.clientX < touched.clientX ? 1 : -1));
+  }, { passive: true });
+
+  /* The time area of each screen: a timer, begin, done. */
+  screens.forEach(function (screen) {
+    var home = screen.querySelector(".screen__time");
+    if (!home) { return; }
+    var anchor = anchorOf(screen);
+    var timer = bench.timers.filter(function (one) { return one.id === home.getAttribute("data-face"); })[0];
+    if (timer) {
+      home.appendChild(make("b", "", timer.label));
+      home.appendChild(make("span", "screen__promise", words.promise));
+      timer.face(home);
+    } else if (doing(anchor) === screen) {
+      home.appendChild(stamp(anchor, "began", words.begin, words.began));
+    }
+    if (screen.hasAttribute("data-last")) { home.appendChild(stamp(anchor, "ended", words.end, words.ended)); }
+  });
+  /* One tap writes the time down, another takes it back. */
+  function stamp(anchor, key, before, after) {
+    var step = stages.filter(function (stage) { return stage.anchor === anchor; })[0].name;
+    var made = bench.button(before, step, function () {
+      if (noted(anchor)[key]) { delete note(anchor)[key]; } else { note(anchor)[key] = Date.now(); }
+      bench.keep();
+      paint();
+      times();
+    });
+    made.stampOf = paint;
+    function paint() {
+      var time = noted(anchor)[key];
+      made.textContent = time ? fill(after, { t: bench.clock(time) }) : before;
+      made.setAttribute("aria-label", made.textContent + ": " + step);
+      made.setAttribute("aria-pressed", String(!!time));
+    }
+    paint();
+    return made;
+  }
+  bench.began = function (timer) {
+    if (!noted(timer.step).began) { note(timer.step).began = Date.now(); bench.keep(); }
+    if (awaken() && !state().heard) {
+      sound(1);
+      state().heard = 1;
+      bench.keep();
+      tell(words["ring-test"]);
+    }
+    times();
+  };
+
+  /* Hold points. */
+  all(".screen__release", view).forEach(function (home) {
+    var screen = home.closest(".screen");
+    var anchor = anchorOf(screen);
+    var who = home.querySelector("input");
+    var told = screen.querySelector(".screen__told");
+    var free = home.querySelector("button");
+    free.setAttribute("aria-label", free.textContent + ": " + nameOf(screen));
+    free.addEventListener("click", function () {
+      var by = who.value.trim();
+      if (!by) { told.textContent = words["hold-initials"]; who.focus(); return; }
+      note(anchor).released = { by: by, role: home.getAttribute("data-role"), at: Date.now() };
+      bench.keep();
+      released();
+      show();
+    });
+    function released() {
+      var by = noted(anchor).released;
+      told.textContent = by ? fill(words["hold-released"], { t: bench.clock(by.at), who: by.by }) : "";
+      if (by) { who.value = by.by; }
+    }
+    screen.released = released;
+    released();
+  });
+
+  /* What is written down; fields are made when they are asked for. */
+  all(".screen__write", view).forEach(function (details) {
+    details.addEventListener("toggle", function () {
+      if (details.open && !details.querySelector(".screen__fields")) { details.appendChild(fields(details)); }
+    });
+  });
+  function field(home, label, key, anchor, words1) {
+    var line = make("label", "", label + (words1 ? ", " + words1 : ""));
+    var box = make("input");
+    box.type = "text";
+    if (words1) { box.inputMode = "decimal"; }
+    box.value = noted(anchor)[key] || "";
+    box.addEventListener("change", function () { note(anchor)[key] = box.value.trim(); bench.keep(); });
+    line.appendChild(box);
+    home.appendChild(line);
+  }
+  function fields(details) {
+    var screen = details.closest(".screen");
+    var anchor = anchorOf(screen);
+    var home = make("div", "screen__fields");
+    all("[data-part]", details).forEach(function (item) {
+      field(home, item.textContent, keyOf(item), anchor, item.getAttribute("data-unit") || item.getAttribute("data-before"));
+    });
+    if (screen.hasAttribute("data-last")) {
+      ["yes", "no"].forEach(function (as) {
+        var line = make("label");
+        var box = make("input");
+        box.type = "radio"; box.name = "as-" + anchor; box.checked = noted(anchor).as === as;
+        box.addEventListener("change", function () { note(anchor).as = as; bench.keep(); });
+        line.appendChild(box);
+        line.appendChild(make("span", "", words["as-" + as]));
+        home.appendChild(line);
+      });
+      field(home, words.because, "because", anchor);
+      field(home, words.pictures, "pictures", anchor);
+    }
+    return home;
+  }
+  function keyOf(item) {
+    return [item.getAttribute("data-part"), item.getAttribute("data-bath"), item.getAttribute("data-key")].join("/");
+  }
+
+  /* The clock of the day: from what was begun and ended, else from the earliest end of what must be finished first. */
+  function times() {
+    var ends = {};
+    stages.forEach(function (stage, index) {
+      var mine = noted(stage.anchor);
+      var before = stage.after.map(function (anchor) { return ends[anchor]; }).filter(function (end) { return end !== undefined; });
+      var begin = mine.began || (index === 0 ? state().started : before.length ? Math.max.apply(null, before) : state().started);
+      var end = mine.ended || (begin ? Math.max(begin + stage.least, mine.began ? Date.now() : 0) : undefined);
+      ends[stage.anchor] = mine.ended ? end : begin && !late(begin, end) ? end : undefined;
+      var text = mine.ended ? fill(words.ended, { t: bench.clock(mine.ended) })
+        : mine.began ? fill(words.began, { t: bench.clock(mine.began) })
+          : !begin ? "" : late(begin, begin) ? words["after-closing"] : fill(words.earliest, { t: bench.clock(begin) });
+      if (screens[first(stage.anchor)].classList.contains("screen--hold") && !mine.released) { text += (text ? " · ■ " : "■ ") + words["hold-open"]; }
+      stage.when.textContent = text;
+    });
+    due();
+  }
+  function late(begin, end) {
+    var day = new Date(Date.now());
+    day.setHours(Number(closes[0]), Number(closes[1]), 0, 0);
+    return begin > day.getTime() || end > day.getTime();
+  }
+  function due() {
+    var list = [];
+    bench.timers.forEach(function (timer) {
+      var now = timer.mine();
+      if (!now.end || now.answered) { return; }
+      var end = now.end;
+      list.push({ end: end, timer: timer });
+      for (var follow = after(timer); follow && follow !== timer && !follow.mine().began && list.length < 12; follow = after(follow)) {
+        end += follow.length() * 1000;
+        list.push({ end: end, timer: follow });
+      }
+    });
+    list.sort(function (one, other) { return one.end - other.end; });
+    var text = list.slice(0, 3).map(function (one) {
+      return (one.end <= Date.now() ? words["due-now"] : bench.clock(one.end)) + " " + one.timer.label;
+    });
+    if (strip.getAttribute("data-text") === text.join()) { return; }
+    strip.setAttribute("data-text", text.join());
+    strip.textContent = "";
+    text.forEach(function (one) { strip.appendChild(make("li", "", one)); });
+  }
+  function after(timer) { return bench.timers.filter(function (one) { return one.id === timer.then; })[0]; }
+  var started = part("started");
+  function begin(time) {
+    state().started = time;
+    note(stages[0].anchor).began = time;
+    bench.keep();
+    started.value = bench.clock(time);
+    times();
+  }
+  started.addEventListener("change", function () {
+    var clock = started.value.split(":");
+    if (clock.length < 2) { return; }
+    var day = new Date(Date.now());
+    day.setHours(Number(clock[0]), Number(clock[1]), 0, 0);
+    begin(day.getTime());
+  });
+  part("now").addEventListener("click", function () { begin(Date.now()); });
+  window.setInterval(times, 5000);
+
+  /* The ring. */
+  var air = null;
+  function awaken() {
+    var Air = window.AudioContext || window.webkitAudioContext;
+    if (state().silent || !Air) { return false; }
+    try {
+      air = air || new Air();
+      if (air.state === "suspended") { air.resume(); }
+    } catch (refused) { return false; }
+    return true;
+  }
+  document.addEventListener("pointerdown", awaken);
+  document.addEventListener("keydown", awaken);
+  function sound(times1) {
+    if (state().silent) { return; }
+    if (navigator.vibrate) { navigator.vibrate([300, 150, 300, 150, 300].slice(0, times1 * 2 - 1)); }
+    if (!air) { return; }
+    for (var i = 0; i < times1; i++) {
+      var tone = air.createOscillator();
+      var loud = air.createGain();
+      var from = air.currentTime + i * 0.6;
+      tone.frequency.value = 880;
+      loud.gain.setValueAtTime(0.0001, from);
+      loud.gain.exponentialRampToValueAtTime(0.4, from + 0.02);
+      loud.gain.exponentialRampToValueAtTime(0.0001, from + 0.4);
+      tone.connect(loud);
+      loud.connect(air.destination);
+      tone.start(from);
+      tone.stop(from + 0.45);
+    }
+  }
+  var mute = part("sound");
+  function muted() {
+    mute.textContent = words[state().silent ? "sound-off" : "sound-on"];
+    mute.setAttribute("aria-pressed", String(!state().silent));
+  }
+  mute.addEventListener("click", function () {
+    state().silent = state().silent ? 0 : 1;
+    bench.keep();
+    muted();
+    if (awaken()) { sound(1); }
+  });
+  var ringing = [];
+  var rung = 0;
+  var bell = make("dialog", "ring");
+  bell.setAttribute("role", "alertdialog");
+  document.body.appendChild(bell);
+  bench.ring = function (timer) {
+    if (ringing.indexOf(timer) < 0) {
+      ringing.push(timer);
+      toll();
+    } else if (bell.open && Date.now() - rung > 30000 && Date.now() - timer.mine().end < 300000) {
+      rung = Date.now();
+      sound(3);
+    }
+    all("[data-rung]", bell).forEach(function (line) { line.textContent = ago(ringing[Number(line.getAttribute("data-rung"))]); });
+  };
+  function ago(timer) {
+    var late1 = Math.floor((Date.now() - timer.mine().end) / 1000);
+    return late1 < 5 ? words["ended-now"] : fill(words["ended-ago"], { time: bench.digits(late1) });
+  }
+  function toll() {
+    bell.textContent = "";
+    ringing.forEach(function (timer, index) {
+      var one = make("div", "ring__one");
+      var what = make("p", "ring__what", fill(words["say-end"], { what: timer.what }));
+      what.id = "ring-" + index;
+      one.appendChild(what);
+      var when = make("p", "ring__when", ago(timer));
+      when.setAttribute("data-rung", String(index));
+      one.appendChild(when);
+      var buttons = make("div", "ring__buttons");
+      var follow = after(timer);
+      buttons.appendChild(bench.button(follow ? fill(words["answer-next"], { what: follow.label }) : words.answer, timer.what, function () { answered(timer); }));
+      buttons.appendChild(bench.button(words.snooze, timer.what, function () { timer.snooze(60); quiet(timer); }));
+      one.appendChild(buttons);
+      bell.appendChild(one);
+    });
+    bell.setAttribute("aria-labelledby", ringing.map(function (timer, index) { return "ring-" + index; }).join(" "));
+    if (!bell.open) { bell.showModal(); }
+    bell.querySelector("button").focus();
+    rung = Date.now();
+    sound(3);
+  }
+  function quiet(timer) {
+    ringing = ringing.filter(function (one) { return one !== timer; });
+    if (ringing.length) { toll(); } else { bell.close(); }
+    times();
+  }
+  /* Where the timer's own screen is shown, the screen of what follows comes; elsewhere the hand stays where it is. */
+  function answered(timer) {
+    var here = screens[at()].querySelector("[data-face='" + timer.id + "']");
+    var follow = timer.answer();
+    quiet(timer);
+    if (here && follow && follow !== timer && document.body.classList.contains("at-bench")) { go(at() + 1); }
+  }
+  /* Closing the ring by a key silences it and answers nothing: it stands among the times that are due. */
+  bell.addEventListener("close", function () {
+    ringing.forEach(function (timer) { timer.hush(); });
+    ringing = [];
+    times();
+  });
+
+  /* The record as lines for the case file: what the file has no key for stands in remarks. */
+  function written() {
+    var lines = ["# " + fill(words["record-head"], { "case": view.getAttribute("data-case"), t: stampText(Date.now()) })];
+    stages.forEach(function (stage) {
+      var mine = noted(stage.anchor);
+      if (Object.keys(mine).length) { lines = lines.concat(stepLines(stage, mine)); }
+    });
+    if (lines.length === 1) { lines.push("# " + words["record-none"]); }
+    return lines.join("\n") + "\n";
+  }
+  function stampText(time) {
+    var day = new Date(time);
+    return day.getFullYear() + "-" + ("0" + (day.getMonth() + 1)).slice(-2) + "-" + ("0" + day.getDate()).slice(-2) + " " + bench.clock(time);
+  }
+  function remark(lines, key, holes) { lines.push("  # " + fill(words["record-" + key], holes || {})); }
+  function stepLines(stage, mine) {
+    var lines = ["- id: " + stage.id + "  # " + stage.name];
+    if (mine.released) { remark(lines, "released", { t: stampText(mine.released.at), who: mine.released.by, role: mine.released.role }); }
+    if (mine.began) { remark(lines, "began", { t: stampText(mine.began) }); }
+    if (mine.ended) { remark(lines, "ended", { t: stampText(mine.ended) }); }
+    if (mine.as) { remark(lines, mine.as, { why: mine.because || "?" }); }
+    if (mine.pictures) { remark(lines, "pictures", { names: mine.pictures }); }
+    if (mine.began) { lines.push("  on: " + stampText(mine.began).slice(0, 10)); }
+    var parts = {};
+    all("[data-part]", view).forEach(function (item) {
+      if (anchorOf(item.closest(".screen")) !== stage.anchor || !mine[keyOf(item)]) { return; }
+      var home = item.getAttribute("data-part");
+      var bath = item.getAttribute("data-bath");
+      var values = (parts[home] = parts[home] || {});
+      (values[bath] = values[bath] || []).push(item.getAttribute("data-key") + ": " + valueOf(item, mine[keyOf(item)]));
+    });
+    Object.keys(parts).forEach(function (home) {
+      if (home !== "readings") { lines.push("  " + home + ": {" + parts[home]["0"].join(", ") + "}"); return; }
+      lines.push("  bath:", "    readings:");
+      Object.keys(parts[home]).forEach(function (bath) {
+        lines.push("      - {bath: " + bath + ", " + parts[home][bath].join(", ") + "}");
+      });
+    });
+    return lines;
+  }
+  function valueOf(item, text) {
+    var before = item.getAttribute("data-before");
+    var unit = item.getAttribute("data-unit");
+    return before || unit ? (before ? before + " " : "") + text.replace(",", ".") + (unit ? " " + unit : "") : JSON.stringify(text);
+  }
+  var log = view.querySelector("[data-screen=record] .screen__told");
+  part("copy").addEventListener("click", function () {
+    var copied = navigator.clipboard ? navigator.clipboard.writeText(written()) : Promise.reject();
+    copied.then(function () { log.textContent = words.copied; }, function () { log.textContent = words["copy-no"]; });
+  });
+  part("save").addEventListener("click", function () {
+    var link = make("a");
+    link.href = URL.createObjectURL(new Blob([written()], { type: "text/plain" }));
+    link.download = view.getAttribute("data-case") + "-record-" + stampText(Date.now()).slice(0, 10) + ".txt";
+    link.click();
+  });
+  part("print").addEventListener("click", function () {
+    document.body.classList.add("print-record");
+    window.print();
+    document.body.classList.remove("print-record");
+  });
+
+  /* Opening. */
+  bench.cleared = function () {
+    all("button", view).forEach(function (made) { if (made.stampOf) { made.stampOf(); } });
+    screens.forEach(function (screen) { if (screen.released) { screen.released(); } });
+    all(".screen__fields", view).forEach(function (home) { home.closest("details").open = false; home.remove(); });
+    started.value = "";
+    muted();
+    show();
+  };
+  muted();
+  if (state().started) { started.value = bench.clock(state().started); }
+  if (state().record && state().record.issue !== view.getAttribute("data-issue")) {
+    document.querySelector(".bench-desk__status").textContent = words.changed;
+    tell(words.changed);
+  }
+  show();
+  read.addEventListener("change", function () { if (read.checked && phone.matches) { bench.stayOn(); enter(at()); } });
+  if (read.checked && phone.matches && !state().sheet && !location.hash) { enter(at()); }
+  bench.timers.forEach(function (timer) { timer.tick(); });
+}());
