@@ -3,15 +3,15 @@
      caseId   the case that the record belongs to
      closes   when the studio closes
      stages   each with anchor, id, name, least (seconds), after (anchors)
-     screens  each with anchor, name, hand, hold, action, amount, see, timer, cautions, care, wear, told, notes, last
+     screens  each with anchor, name, hand, hold, action, amount, see, clock, cautions, care, wear, told, notes, last
      words    fixed labels -->
 <#macro benchView issue caseId closes stages screens words>
 <#import "/parts/hazard.ftl" as part>
 <section class="bench" id="bench" data-issue="${issue}" data-case="${caseId}" data-closes="${closes}" aria-labelledby="bench-heading" hidden>
   <div class="bench__top">
     <h2 class="bench__heading" id="bench-heading">${words.heading}</h2>
-    <ol class="bench__due" aria-label="${words.due}"></ol>
     <button class="button" type="button" data-bench="steps">${words.steps}</button>
+    <ol class="bench__due" aria-label="${words.due}"></ol>
     <button class="button" type="button" data-bench="sheet">${words.sheet}</button>
   </div>
   <div class="bench__screens" tabindex="-1">
@@ -38,21 +38,21 @@
         <button class="button" type="button">${words.release}</button></p>
       <p class="screen__told" role="status"></p>
       <#else>
-      <p class="screen__do">${screen.action}</p>
+      <#if screen.action?has_content><p class="screen__do">${screen.action}</p></#if>
       <#if screen.amount?has_content><p class="screen__amount"><span>${screen.amount.name}</span> <b>${screen.amount.value}</b></p></#if>
-      <#if screen.see?has_content><p class="screen__see"><b>${screen.see.name}</b> ${screen.see.value}</p></#if>
-      <div class="screen__time"<#if screen.timer?has_content> data-face="${screen.timer}"</#if>></div>
+      <#if screen.see?has_content><p class="screen__see<#if !screen.action?has_content> screen__do</#if>"><b>${screen.see.name}</b> ${screen.see.value}</p></#if>
+      <div class="screen__time"<#if screen.clock?has_content> data-face="${screen.clock.timer}"</#if>><#if screen.clock?has_content && screen.clock.label?has_content><b>${screen.clock.label}</b></#if></div>
       <details class="screen__care"><summary>${screen.care}</summary>
         <@part.cautionLines screen.cautions words.first />
         <#if screen.wear?has_content><p><b>${words.wear}:</b> <#list screen.wear as line>${line}<#sep> </#list></p></#if>
       </details>
       <#if screen.told?has_content>
-      <details class="screen__more"><summary>${words.more}</summary>
+      <details class="screen__more"><summary aria-label="${words.more}: ${screen.name}">${words.more}</summary>
         <dl class="strip__told"><#list screen.told as fact><div><dt>${fact.name}</dt><dd>${fact.value}</dd></div></#list></dl>
       </details>
       </#if>
       <#if screen.notes?has_content || screen.last>
-      <details class="screen__write"><summary>${words.write}</summary>
+      <details class="screen__write"><summary aria-label="${words.write}: ${screen.name}">${words.write}</summary>
         <ul hidden><#list screen.notes as note><li data-part="${note.part}" data-bath="${note.bath?c}" data-key="${note.key}" data-before="${note.before}" data-unit="${note.unit}">${note.label}</li></#list></ul>
       </details>
       </#if>

@@ -68,6 +68,25 @@
   function first(anchor) {
     return screens.indexOf(screens.filter(function (screen) { return anchorOf(screen) === anchor; })[0]);
   }
+  /* A step is not reached past a hold point of what comes before it; where that is not said, of all that stands before it. */
+  function barred(anchor, seen) {
+    var index = stages.findIndex(function (stage) { return stage.anchor === anchor; });
+    var before = stages[index].after.filter(Boolean);
+    if (!before.length) { before = stages.slice(0, index).map(function (stage) { return stage.anchor; }); }
+    var found = -1;
+    before.forEach(function (one) {
+      if (found >= 0 || seen.indexOf(one) >= 0) { return; }
+      seen.push(one);
+      found = barred(one, seen);
+      if (found < 0 && shut(screens[first(one)])) { found = first(one); }
+    });
+    return found;
+  }
+  function to(anchor, move) {
+    var hold = barred(anchor, [anchor]);
+    move(hold < 0 ? first(anchor) : hold);
+    if (hold >= 0) { tell(words["hold-shut"]); }
+  }
   function doing(anchor) {
     return screens.filter(function (screen) { return anchorOf(screen) === anchor && screen.querySelector(".screen__time"); })[0];
   }
@@ -97,12 +116,12 @@
   part("steps").addEventListener("click", function () { go(0); });
   part("sheet").addEventListener("click", leave);
   part("record").addEventListener("click", function () { go(screens.length - 1); });
-  stages.forEach(function (stage) { stage.open.addEventListener("click", function () { go(first(stage.anchor)); }); });
+  stages.forEach(function (stage) { stage.open.addEventListener("click", function () { to(stage.anchor, go); }); });
   document.querySelector("[data-desk=bench]").addEventListener("click", function () { bench.stayOn(); enter(at()); });
   all(".strip__step").forEach(function (step) {
     var made = bench.button(words.bench, step.querySelector(".strip__kind").textContent, function () {
       bench.stayOn();
-      enter(anchorOf(screens[at()]) === step.id ? at() : first(step.id));
+      if (anchorOf(screens[at()]) === step.id) { enter(at()); } else { to(step.id, enter); }
     });
     made.classList.add("strip__bench");
     step.querySelector(".strip__clock").appendChild(made);
@@ -123,7 +142,6 @@
     var anchor = anchorOf(screen);
     var timer = bench.timers.filter(function (one) { return one.id === home.getAttribute("data-face"); })[0];
     if (timer) {
-      home.appendChild(make("b", "", timer.label));
       home.appendChild(make("span", "screen__promise", words.promise));
       timer.face(home);
     } else if (doing(anchor) === screen) {
@@ -384,11 +402,13 @@
     var here = screens[at()].querySelector("[data-face='" + timer.id + "']");
     var follow = timer.answer();
     quiet(timer);
-    if (here && follow && follow !== timer && document.body.classList.contains("at-bench")) { go(at() + 1); }
+    if (here && follow && document.body.classList.contains("at-bench")) {
+      go(screens.findIndex(function (screen) { return screen.querySelector("[data-face='" + follow.id + "']"); }));
+    }
   }
-  /* Closing the ring by a key silences it and answers nothing: it stands among the times that are due. */
+  /* A key or a gesture that closes the ring answers nothing: it rings again in a minute. */
   bell.addEventListener("close", function () {
-    ringing.forEach(function (timer) { timer.hush(); });
+    ringing.forEach(function (timer) { timer.snooze(60); });
     ringing = [];
     times();
   });

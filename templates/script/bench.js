@@ -76,7 +76,7 @@
     var self = {
       id: id, label: label, step: step.id, what: label + ", " + heading, item: item,
       then: item.getAttribute("data-then"), mine: mine, left: left, length: length, start: start, snooze: snooze,
-      answer: answer, hush: hush, face: face, paint: paint, usual: usual,
+      answer: answer, face: face, paint: paint, usual: usual,
       tick: function () { if (mine().end) { speak(); paint(); } }
     };
     var drawn = [];
@@ -174,16 +174,9 @@
       var now = mine();
       now.end = Date.now() + seconds * 1000;
       delete now.answered;
-      delete now.hushed;
       now.said = 4;
       save(now);
       paint();
-    }
-    /* Silenced without an answer: it stays among what is due. */
-    function hush() {
-      var now = mine();
-      now.hushed = 1;
-      save(now);
     }
     function answer() {
       var now = mine();
@@ -206,7 +199,7 @@
     }
     function speak() {
       var now = mine();
-      if (now.answered || now.hushed) { return; }
+      if (now.answered) { return; }
       var rest = left();
       var whole = length();
       var said = now.said || 0;

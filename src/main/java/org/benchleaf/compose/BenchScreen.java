@@ -10,10 +10,10 @@ import java.util.Optional;
  * @param name number and kind of the step
  * @param hand which bath or change of the step; empty if the step is one action
  * @param hold where the work stops until someone lets it go on; such a screen holds nothing else
- * @param action what to do
+ * @param action what to do; empty where there is only to look
  * @param amount the one amount that the hand needs
  * @param see what one should see
- * @param timer id of the timer that is started here
+ * @param clock the timer that is started here
  * @param cautions what can happen at the step, the gravest first
  * @param care dangers and protection in one line
  * @param wear what to wear, in words
@@ -22,7 +22,7 @@ import java.util.Optional;
  * @param last whether the step ends with this screen
  */
 public record BenchScreen(String anchor, String name, Optional<String> hand, Optional<BenchStep.Hold> hold,
-        String action, Optional<Fact> amount, Optional<Fact> see, Optional<String> timer, List<Caution> cautions,
+        String action, Optional<Fact> amount, Optional<Fact> see, Optional<Clock> clock, List<Caution> cautions,
         String care, List<String> wear, List<Fact> told, List<Note> notes, boolean last) {
 
     public BenchScreen {
@@ -30,6 +30,10 @@ public record BenchScreen(String anchor, String name, Optional<String> hand, Opt
         wear = List.copyOf(wear);
         told = List.copyOf(told);
         notes = List.copyOf(notes);
+    }
+
+    /** A timer by its id, and its label where the screen's name does not tell it. */
+    public record Clock(String timer, Optional<String> label) {
     }
 
     /**

@@ -1,0 +1,110 @@
+package org.benchleaf.compose;
+
+import java.util.List;
+import java.util.Optional;
+import org.benchleaf.derive.Figure;
+import org.benchleaf.derive.FigureKey;
+import org.benchleaf.model.Part;
+import org.benchleaf.model.Step;
+import org.benchleaf.quantity.Quantity;
+
+/** The one amount that the hand needs at a step: how much of which liquid, how warm, how wide, how heavy. */
+final class BenchAmount implements Part.Kinds<Optional<Fact>> {
+
+    private final Sheet sheet;
+    private final CaseDesk desk;
+    private final Step step;
+
+    BenchAmount(Sheet sheet, CaseDesk desk, Step step) {
+        this.sheet = sheet;
+        this.desk = desk;
+        this.step = step;
+    }
+
+    /** The amount of the first part that has one, in the order in which hands meet them. */
+    Optional<Fact> first() {
+        return step.parts().stream().map(part -> part.ask(this)).flatMap(Optional::stream).findFirst();
+    }
+
+    /** The mass that is laid on; empty if the step lays none on. */
+    Optional<Fact> weight() {
+        return step.part(Part.Press.class).flatMap(this::press);
+    }
+
+    @Override
+    public Optional<Fact> bath(Part.Bath part) {
+        return liquid(part.of(), List.of("tray-volume", "volume"));
+    }
+
+    @Override
+    public Optional<Fact> mist(Part.Mist part) {
+        return liquid(part.of(), List.of("amount"));
+    }
+
+    @Override
+    public Optional<Fact> chamber(Part.Chamber part) {
+        return liquid(part.of(), List.of("amount", "water"));
+    }
+
+    @Override
+    public Optional<Fact> blotters(Part.Blotters part) {
+        return told("each-face", String.valueOf(part.layers()));
+    }
+
+    @Override
+    public Optional<Fact> press(Part.Press part) {
+        return told("weight", written(part.mass()));
+    }
+
+    @Override
+    public Optional<Fact> mend(Part.Mend part) {
+        return part.piece().map(piece -> told("strip-piece", written(part.strip()) + " × " + written(piece)))
+                .orElseGet(() -> told("strip", written(part.strip())));
+    }
+
+    @Override
+    public Optional<Fact> heat(Part.Heat part) {
+        return told("tool", written(part.temperature()));
+    }
+
+    @Override
+    public Optional<Fact> support(Part.Support part) {
+        return Optional.empty();
+    }
+
+    @Override
+    public Optional<Fact> cleaning(Part.Cleaning part) {
+        return Optional.empty();
+    }
+
+    @Override
+    public Optional<Fact> fixing(Part.Fixing part) {
+        return Optional.empty();
+    }
+
+    @Override
+    public Optional<Fact> weighing(Part.Weighing part) {
+        return Optional.empty();
+    }
+
+    @Override
+    public Optional<Fact> housing(Part.Housing part) {
+        return Optional.empty();
+    }
+
+    /** The first of those figures that could be worked out, under the name of the liquid. */
+    private Optional<Fact> liquid(String id, List<String> names) {
+        return names.stream().flatMap(name -> desk.worked().figures().values().stream()
+                        .filter(figure -> figure.key().owner() == FigureKey.Owner.STEP
+                                && figure.key().of().equals(step.id()) && figure.key().name().equals(name)))
+                .findFirst().map((Figure figure) -> Fact.of(new HazardMaker(sheet, desk).name(id), sheet.amount(figure).text()));
+    }
+
+    private Optional<Fact> told(String key, String amount) {
+        return Optional.of(Fact.of(sheet.words().say("bench-amount." + key), amount));
+    }
+
+    private String written(Quantity quantity) {
+        return sheet.numbers().written(quantity).text();
+    }
+}

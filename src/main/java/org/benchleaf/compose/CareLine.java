@@ -1,0 +1,52 @@
+package org.benchleaf.compose;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.benchleaf.derive.Hazards;
+import org.benchleaf.derive.StepCare;
+import org.benchleaf.model.Reference;
+
+/** Danger and protection of a step in one line, each word of which stands in full in what opens below it. */
+final class CareLine {
+
+    /** More names than these are counted and not told: the line is read at arm's length. */
+    private static final int NAMES = 2;
+
+    private final Sheet sheet;
+    private final CaseDesk desk;
+
+    CareLine(Sheet sheet, CaseDesk desk) {
+        this.sheet = sheet;
+        this.desk = desk;
+    }
+
+    /** The gravest level with its first names, how many more there are, what is not known, and what to wear. */
+    String of(BenchStep told, Optional<StepCare> care) {
+        List<String> parts = new ArrayList<>();
+        gravest(told.cautions()).ifPresent(parts::add);
+        if (care.stream().flatMap(one -> one.access().keySet().stream()).anyMatch(this::isUnknown)) {
+            parts.add(sheet.words().say("bench-care.unknown"));
+        }
+        care.map(StepCare::wear).orElse(List.of()).stream().map(desk.library().reference().equipment()::get)
+                .map(Reference.Equipment::name).forEach(parts::add);
+        return parts.isEmpty() ? sheet.words().say("bench-care.none") : String.join(" · ", parts);
+    }
+
+    private Optional<String> gravest(List<Caution> cautions) {
+        if (cautions.isEmpty()) {
+            return Optional.empty();
+        }
+        List<String> names = new ArrayList<>(cautions.stream().filter(one -> one.level().equals(cautions.get(0).level()))
+                .limit(NAMES).map(Caution::name).toList());
+        if (cautions.size() > names.size()) {
+            names.add(sheet.words().say("bench-care.more", "n", cautions.size() - names.size()));
+        }
+        return Optional.of(cautions.get(0).word() + ": " + String.join(", ", names));
+    }
+
+    private boolean isUnknown(String id) {
+        return Optional.ofNullable(desk.worked().hazards().get(id)).map(Hazards::unknown).filter(list -> !list.isEmpty())
+                .isPresent();
+    }
+}
