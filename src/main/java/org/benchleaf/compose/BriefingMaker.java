@@ -45,8 +45,10 @@ final class BriefingMaker {
             steps.add(new Handled(String.valueOf(i + 1), care.map(StepCare::cautions).orElse(List.of()),
                     care.map(StepCare::subjects).orElse(Map.of()), care.map(StepCare::wear).orElse(List.of())));
         }
-        return briefing(steps, ids, Optional.of(new Briefing.Tick("tick-briefing", sheet.words().say("briefing.read"))), names -> sheet.words().count("briefing.steps", names.size(), "steps",
-                String.join(", ", names)));
+        Briefing.Tick read = new Briefing.Tick("tick-briefing", sheet.words().say("briefing.read"));
+        return briefing(steps, ids, "bench.caution-of", Optional.of(read),
+                names -> sheet.words().count("briefing.steps", names.size(), "steps",
+                        String.join(", ", names)));
     }
 
     /** What the technician must know, who handles every ingredient at full strength. */
@@ -61,14 +63,15 @@ final class BriefingMaker {
             preparations.add(new Handled(hazards.name(preparation.solution()), cautions, subjects,
                     found.map(Hazards::wear).orElse(List.of())));
         });
-        return briefing(preparations, all.keySet(), Optional.empty(), names -> String.join("; ", names));
+        return briefing(preparations, all.keySet(), "prepare.caution-of", Optional.empty(),
+                names -> String.join("; ", names));
     }
 
     /** Something that is handled, by the name under which the sheet tells it, and what its cautions speak of. */
     private record Handled(String name, List<String> cautions, Map<String, List<String>> subjects, List<String> wear) {
     }
 
-    private Briefing briefing(List<Handled> handled, Set<String> used, Optional<Briefing.Tick> read,
+    private Briefing briefing(List<Handled> handled, Set<String> used, String how, Optional<Briefing.Tick> read,
             Function<List<String>, String> where) {
         Words words = sheet.words();
         Set<String> due = new LinkedHashSet<>();
@@ -77,8 +80,9 @@ final class BriefingMaker {
             due.addAll(one.cautions());
             one.subjects().forEach((key, ids) -> subjects.computeIfAbsent(key, any -> new ArrayList<>()).addAll(ids));
         }
-        return new Briefing("briefing", words.say("briefing.heading"), words.say("briefing.lead"), cautions(due, subjects),
-                wear(handled, where), usedHazards(used), aid(due), waste(due), words.say("briefing.defer"), read,
+        return new Briefing("briefing", words.say("briefing.heading"), words.say("briefing.lead"),
+                cautions(due, subjects, how), wear(handled, where), usedHazards(used), aid(due), waste(due),
+                words.say("briefing.defer"), read,
                 words.group("briefing"));
     }
 
@@ -88,9 +92,13 @@ final class BriefingMaker {
      * @param subjects ids of what each speaks of, by its key; nothing is named where there are none
      */
     List<Caution> cautions(Collection<String> keys, Map<String, List<String>> subjects) {
+        return cautions(keys, subjects, "bench.caution-of");
+    }
+
+    private List<Caution> cautions(Collection<String> keys, Map<String, List<String>> subjects, String how) {
         return keys.stream().map(reference.cautions()::get).filter(Objects::nonNull)
                 .sorted(Comparator.comparing(caution -> !caution.level().equals("danger")))
-                .map(caution -> caution(caution, subjects.getOrDefault(caution.key(), List.of()))).toList();
+                .map(caution -> caution(caution, subjects.getOrDefault(caution.key(), List.of()), how)).toList();
     }
 
     /** The words of the equipment with these codes. */
@@ -99,8 +107,8 @@ final class BriefingMaker {
                 .map(Reference.Equipment::words).toList();
     }
 
-    private Caution caution(Reference.Caution caution, List<String> subjects) {
-        String here = subjects.isEmpty() ? "" : " " + sheet.words().say("bench.caution-of", "things",
+    private Caution caution(Reference.Caution caution, List<String> subjects, String how) {
+        String here = subjects.isEmpty() ? "" : " " + sheet.words().say(how, "things",
                 subjects.stream().map(hazards::name).distinct().collect(Collectors.joining("; ")));
         return new Caution(caution.level(), sheet.words().say("caution-level." + caution.level()),
                 caution.name().orElse(caution.words()),
