@@ -69,6 +69,25 @@ class MisreadRulesTest {
     }
 
     @Test
+    void an_indicator_of_the_trade_or_of_the_studio_can_be_named_and_answers_the_rule() {
+        for (String indicator : List.of("iron(II) strip", "own-strip")) {
+            Checked checked = tested(indicator);
+            assertThat(Bench.otherErrors(checked)).isEmpty();
+            assertThat(Bench.spoken(checked)).doesNotContain("iron-strip-before-moisture", "iron-positive-no-water-adhesive");
+        }
+        assertThat(Bench.otherErrors(tested("nobodys-strip"))).isNotEmpty();
+    }
+
+    private static Checked tested(String indicator) {
+        return bench.check(Variation.of(List.of("iron-gall"), """
+                tests:
+                  - {of: text, with: paste, dwell: 30 min, result: stable}
+                  - {of: text, with: %s, result: none}
+                  - {of: paper, with: absorption drop, result: takes in}
+                """.formatted(indicator)));
+    }
+
+    @Test
     void washing_told_without_a_bath_is_asked_what_a_bath_is_asked() {
         assertThat(spoken("""
                 steps:
