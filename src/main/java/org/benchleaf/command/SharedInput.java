@@ -18,7 +18,7 @@ import org.benchleaf.read.LibraryReader;
  */
 final class SharedInput {
 
-    private static final Path CLASSES = Path.of("classes");
+    private static final String CLASSES = "classes";
     /** Folders of templates that become files of their own; pages only name these. */
     private static final Set<String> ASSETS = Set.of("style", "script", "drawing");
 

@@ -10,7 +10,8 @@ final class BenchViewExample implements Supplier<Block> {
     @Override
     public Block get() {
         BenchStep.Hold hold = new BenchStep.Hold("Stop before: lowering", "Only the supervisor may let the work go on.",
-                "supervisor", Optional.of("the re-test of the stamp"));
+                "supervisor", Optional.of("the re-test of the stamp"), Optional.of("the sheet lies under film"),
+                Optional.of("The sheet may wait 10 min at most."));
         BenchScreen stop = new BenchScreen("step-wash", "6. Washing", Optional.of("Hold point"), Optional.of(hold), "",
                 Optional.empty(), Optional.empty(), Optional.empty(), List.of(), "", List.of(), List.of(), List.of(), false);
         BenchScreen bath = new BenchScreen("step-wash", "6. Washing", Optional.of("Bath 1"), Optional.empty(),
