@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import org.benchleaf.command.CalculateCommand;
 import org.benchleaf.command.CheckCommand;
 import org.benchleaf.command.Failure;
+import org.benchleaf.command.DraftCommand;
 import org.benchleaf.command.FiguresCommand;
 import org.benchleaf.command.HazardsCommand;
 import org.benchleaf.command.PlanCommand;
@@ -24,7 +25,7 @@ import picocli.CommandLine.Spec;
 /** Runs Benchleaf from the command line. */
 @Command(name = "benchleaf", mixinStandardHelpOptions = true, version = "benchleaf 0.1.0",
         description = "One case file per paper-conservation treatment: checked, worked out, published.",
-        subcommands = {PublishCommand.class, CheckCommand.class, FiguresCommand.class,
+        subcommands = {PublishCommand.class, CheckCommand.class, DraftCommand.class, FiguresCommand.class,
                 CalculateCommand.class, HazardsCommand.class, PlanCommand.class})
 public final class Main implements Runnable {
 

@@ -34,6 +34,11 @@ public final class CaseReader {
     private CaseReader() {
     }
 
+    /** Whether a folder of that name can hold a case. */
+    public static boolean isCaseName(String name) {
+        return CASE_NAME.matcher(name).matches();
+    }
+
     /** The folders of all cases of a content folder, sorted by name. */
     public static List<Path> folders(Path contentRoot) {
         ContentFolder content = new ContentFolder(contentRoot);
@@ -60,7 +65,7 @@ public final class CaseReader {
         Messages messages = new Messages();
         String id = caseFolder.getFileName().toString();
         Path file = caseFolder.resolve(CASE_FILE);
-        if (!CASE_NAME.matcher(id).matches()) {
+        if (!isCaseName(id)) {
             messages.add(ReadingMessages.CASE_NAME.at(Place.file(content.name(caseFolder)), "name", id));
         } else {
             PortableName.fault(id, LONGEST_NAME).ifPresent(reason -> messages.add(ReadingMessages.FILE_NAME.at(

@@ -1,0 +1,111 @@
+package org.benchleaf.command;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.io.PrintWriter;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.time.Clock;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.stream.Stream;
+import org.benchleaf.check.LibraryChecker;
+import org.benchleaf.model.Library;
+import org.benchleaf.model.StepKind;
+import org.benchleaf.read.CaseReader;
+import org.benchleaf.read.FirstStepsReader;
+import org.benchleaf.read.LibraryReader;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Begins a case: writes its file from the answers to a dozen questions, and checks it as a draft. */
+@Command(name = "draft", mixinStandardHelpOptions = true,
+        description = "Writes the file of a new case from a dozen answers, with 'not yet known' where nothing was said.",
+        footer = {"", "Example: draft harbour-bill --ask"})
+public final class DraftCommand implements Callable<Integer> {
+
+    private static final int COMMAND_IS_WRONG = 2;
+
+    @Parameters(index = "0", paramLabel = "CASE",
+            description = "The case's folder name: small letters, digits and hyphens.")
+    private String name;
+
+    @Option(names = "--content", paramLabel = "DIR", description = "Where the content is (content).")
+    private Path content = Path.of("content");
+
+    @Option(names = "--ask", description = "Ask in the terminal for what no option says.")
+    private boolean ask;
+
+    @Mixin
+    private FirstAnswers answers = new FirstAnswers();
+
+    @Spec
+    private CommandSpec spec;
+
+    private final Clock clock;
+    private final BufferedReader in;
+
+    /** Asks at the terminal, and checks against today. */
+    public DraftCommand() {
+        this(Clock.systemDefaultZone(), new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8)));
+    }
+
+    DraftCommand(Clock clock, BufferedReader in) {
+        this.clock = clock;
+        this.in = in;
+    }
+
+    @Override
+    public Integer call() {
+        PrintWriter out = spec.commandLine().getOut();
+        if (!Files.isDirectory(content)) {
+            return complain("there is no content folder " + content);
+        }
+        if (!CaseReader.isCaseName(name)) {
+            return complain("'" + name + "' cannot be the name of a case: use small letters, digits and hyphens, such as"
+                    + " harbour-bill");
+        }
+        if (ask) {
+            answers.ask(in, out);
+        }
+        Optional<String> unknown = answers.steps().stream().filter(word -> StepKind.of(word).isEmpty()).findFirst();
+        if (unknown.isPresent()) {
+            return complain("'" + unknown.get() + "' is not a kind of step; the kinds are "
+                    + String.join(", ", Stream.of(StepKind.values()).map(StepKind::word).toList()));
+        }
+        return written(out);
+    }
+
+    private int written(PrintWriter out) {
+        Path file = content.resolve("cases").resolve(name).resolve("case.md");
+        Library library = LibraryChecker.check(LibraryReader.read(content)).library();
+        String text = new FirstCase(answers, library.materials().keySet(), FirstStepsReader.read())
+                .write(library.studio().languages().stream().findFirst().orElse("en"));
+        try {
+            Files.createDirectories(file.getParent());
+            Files.writeString(file, text, StandardOpenOption.CREATE_NEW);
+        } catch (FileAlreadyExistsException there) {
+            return complain("there is a case '" + name + "' already; nothing was written");
+        } catch (IOException broken) {
+            throw new UncheckedIOException(file + " cannot be written", broken);
+        }
+        out.println("Written: " + file);
+        return new CommandLine(new CheckCommand(clock)).setOut(out).setErr(spec.commandLine().getErr())
+                .execute("--content", content.toString(), file.getParent().toString());
+    }
+
+    private int complain(String sentence) {
+        spec.commandLine().getErr().println("draft: error: " + sentence);
+        return COMMAND_IS_WRONG;
+    }
+}

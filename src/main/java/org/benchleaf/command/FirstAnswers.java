@@ -1,0 +1,156 @@
+package org.benchleaf.command;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import picocli.CommandLine.Option;
+
+/** The dozen questions with which a case begins, and what was answered: nothing, where nothing was said. */
+final class FirstAnswers {
+
+    @Option(names = "--title", paramLabel = "TEXT", description = "What the case is called.")
+    private String title = "";
+
+    @Option(names = "--object", paramLabel = "KIND, TECHNIQUE",
+            description = "What lies before you and how it was made, such as 'broadside, letterpress'.")
+    private String object = "";
+
+    @Option(names = "--size", paramLabel = "HEIGHT x WIDTH", description = "Such as '412 mm x 298 mm'.")
+    private String size = "";
+
+    @Option(names = "--paper", paramLabel = "PAPER, GRAMMAGE", description = "Such as 'wood pulp, 82 g/m²'.")
+    private String paper = "";
+
+    @Option(names = "--medium", paramLabel = "MEDIUM, COLOUR",
+            description = "What stands on the sheet, such as 'stamp-pad ink, violet'; once for each.")
+    private List<String> media = new ArrayList<>();
+
+    @Option(names = "--damage", paramLabel = "DAMAGE, PLACE",
+            description = "What is wrong with it and where, such as 'tear, right edge'; once for each.")
+    private List<String> damages = new ArrayList<>();
+
+    @Option(names = "--aim", paramLabel = "TEXT", description = "What the treatment is for; once for each aim.")
+    private List<String> aims = new ArrayList<>();
+
+    @Option(names = "--step", paramLabel = "KIND",
+            description = "A kind of step such as 'surface cleaning'; once for each, in the order of the work.")
+    private List<String> steps = new ArrayList<>();
+
+    @Option(names = "--instead", paramLabel = "OPTION: WHY NOT",
+            description = "What else was thought of and why it is not done; once for each.")
+    private List<String> instead = new ArrayList<>();
+
+    @Option(names = "--liquid", paramLabel = "NAME",
+            description = "A liquid or adhesive that will touch the sheet: one of the studio's materials, or a name of your"
+                    + " own for what is still to be described; once for each.")
+    private List<String> liquids = new ArrayList<>();
+
+    @Option(names = "--agreed", paramLabel = "DATE",
+            description = "When the owner agreed to the treatment in writing, such as 2026-03-02.")
+    private String agreed = "";
+
+    @Option(names = "--owner", paramLabel = "NAME", description = "Who owns it. Private: it never leaves the case file.")
+    private String owner = "";
+
+    /** Asks for what was not said yet; an empty line is no answer, and the end of the input ends the asking. */
+    void ask(BufferedReader in, PrintWriter out) {
+        out.println("Twelve questions. An empty line means: not known yet. Several answers: put a semicolon between them.");
+        title = one(title, "What is the case called?", in, out);
+        object = one(object, "What lies before you, and how was it made? (broadside, letterpress)", in, out);
+        size = one(size, "How high and wide is the sheet? (412 mm x 298 mm)", in, out);
+        paper = one(paper, "What paper is it, and how heavy? (wood pulp, 82 g/m²)", in, out);
+        media = many(media, "What stands on it, each with its colour? (printing ink, black; stamp-pad ink, violet)", in, out);
+        damages = many(damages, "What is wrong with it, and where? (tear, right edge; tideline, lower third)", in, out);
+        aims = many(aims, "What is the treatment for?", in, out);
+        steps = many(steps, "What will you do, in which order? (examination; testing; surface cleaning; housing)", in, out);
+        instead = many(instead, "What else did you think of, and why not? (leave it dry: it cracks when it is opened)", in, out);
+        liquids = many(liquids, "Which liquids and adhesives will touch it? (deionised-water; paste)", in, out);
+        agreed = one(agreed, "When did the owner agree to the treatment in writing? (2026-03-02)", in, out);
+        owner = one(owner, "Who owns it? (private, never leaves the case file)", in, out);
+    }
+
+    private static String one(String said, String question, BufferedReader in, PrintWriter out) {
+        return said.isEmpty() ? answer(question, in, out) : said;
+    }
+
+    private static List<String> many(List<String> said, String question, BufferedReader in, PrintWriter out) {
+        return !said.isEmpty() ? said : Stream.of(answer(question, in, out).split(";")).map(String::strip)
+                .filter(part -> !part.isEmpty()).toList();
+    }
+
+    private static String answer(String question, BufferedReader in, PrintWriter out) {
+        out.println(question);
+        out.print("> ");
+        out.flush();
+        try {
+            String line = in.readLine();
+            return line == null ? "" : line.strip();
+        } catch (IOException broken) {
+            throw new UncheckedIOException(broken);
+        }
+    }
+
+    String title() {
+        return title;
+    }
+
+    /** Kind and technique. */
+    List<String> object() {
+        return two(object, ",");
+    }
+
+    /** Height and width. */
+    List<String> size() {
+        return two(size, "[x×]");
+    }
+
+    /** Paper and grammage. */
+    List<String> paper() {
+        return two(paper, ",");
+    }
+
+    /** Each medium and its colour. */
+    List<List<String>> media() {
+        return media.stream().map(one -> two(one, ",")).toList();
+    }
+
+    /** Each damage and where it is. */
+    List<List<String>> damages() {
+        return damages.stream().map(one -> two(one, ",")).toList();
+    }
+
+    List<String> aims() {
+        return aims;
+    }
+
+    List<String> steps() {
+        return steps;
+    }
+
+    /** Each option and why it is not taken. */
+    List<List<String>> instead() {
+        return instead.stream().map(one -> two(one, ":")).toList();
+    }
+
+    List<String> liquids() {
+        return liquids;
+    }
+
+    String agreed() {
+        return agreed;
+    }
+
+    String owner() {
+        return owner;
+    }
+
+    /** The two parts of an answer; empty where one was not said. */
+    private static List<String> two(String answer, String between) {
+        String[] parts = answer.split(between, 2);
+        return List.of(parts[0].strip(), parts.length < 2 ? "" : parts[1].strip());
+    }
+}

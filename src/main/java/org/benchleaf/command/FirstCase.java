@@ -1,0 +1,168 @@
+package org.benchleaf.command;
+
+import java.text.Normalizer;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import org.benchleaf.model.MissingValue;
+import org.benchleaf.model.StepKind;
+
+/** Writes the file of a new case: what was answered, and {@code not yet known} where nothing was. */
+final class FirstCase {
+
+    private static final String OPEN = MissingValue.Kind.NOT_YET_KNOWN.word();
+    /** What YAML reads as itself, also inside braces. */
+    private static final Pattern PLAIN = Pattern.compile("[\\p{L}\\p{N}](?:[\\p{L}\\p{N} ²°³/().%±-]*[\\p{L}\\p{N}²°³%)])?");
+    private static final Pattern NOT_OF_AN_ID = Pattern.compile("[^a-z0-9]+");
+
+    private final FirstAnswers answers;
+    private final Set<String> materials;
+    private final Map<StepKind, List<String>> stepLines;
+    private final StringBuilder text = new StringBuilder();
+
+    /**
+     * Prepares to write.
+     *
+     * @param materials the ids of what the studio uses
+     * @param stepLines what a new step of a kind usually needs
+     */
+    FirstCase(FirstAnswers answers, Set<String> materials, Map<StepKind, List<String>> stepLines) {
+        this.answers = answers;
+        this.materials = materials;
+        this.stepLines = stepLines;
+    }
+
+    /** The text of the file. */
+    String write(String language) {
+        line("---").line("title: " + value(answers.title())).line("summary: " + OPEN).line("level: " + OPEN)
+                .line("language: " + language).line("");
+        publication();
+        object();
+        list("condition", rows(answers.damages(), "what", "where"));
+        proposal();
+        Map<String, String> media = ids(answers.media().stream().map(medium -> medium.get(0)).toList());
+        Map<String, String> liquids = ids(answers.liquids());
+        tests(media.keySet(), liquids.keySet());
+        solutions(liquids);
+        steps();
+        return line("---").line("").line("<!-- The story of the treatment begins here, with '## ' before each heading. -->")
+                .text.toString();
+    }
+
+    private FirstCase line(String line) {
+        text.append(line).append('\n');
+        return this;
+    }
+
+    private void publication() {
+        line("publication:").line("  state: draft").line("  licence: " + OPEN)
+                .line("  strengths for the public: " + OPEN).line("  permissions:")
+                .line("    - {for: [treatment], from: owner, on: " + value(answers.agreed()) + "}")
+                .line("    - {for: [teaching, text, pictures], from: owner, on: " + OPEN + "}").line("");
+    }
+
+    private void object() {
+        line("object:").line("  kind: " + value(answers.object().get(0))).line("  technique: " + value(answers.object().get(1)))
+                .line("  support: {paper: " + value(answers.paper().get(0)) + ", grammage: "
+                        + value(answers.paper().get(1)) + ", state: " + OPEN + "}")
+                .line("  size: {height: " + value(answers.size().get(0)) + ", width: " + value(answers.size().get(1)) + "}");
+        list("  media", rows(answers.media(), "is", "colour").stream().map(row ->
+                row.substring(0, row.length() - 1) + ", state: " + OPEN + "}").toList());
+        line("  private:").line("    owner: " + value(answers.owner())).line("    people: " + OPEN).line("");
+    }
+
+    private void proposal() {
+        line("proposal:");
+        line("  aims: " + (answers.aims().isEmpty() ? OPEN : flow(answers.aims())));
+        list("  options", answers.instead().stream().map(option -> "{option: " + value(option.get(0)) + ", why not: "
+                + value(option.get(1)) + "}").toList());
+        line("  approved: " + value(answers.agreed()));
+        line("  steps: " + (answers.steps().isEmpty() ? OPEN : flow(answers.steps().stream().distinct().toList()))).line("");
+    }
+
+    /** Each medium is tested with each liquid; the author strikes out what will never meet. */
+    private void tests(Set<String> media, Set<String> liquids) {
+        List<String> rows = new ArrayList<>();
+        media.forEach(medium -> liquids.forEach(liquid -> rows.add("{of: " + medium + ", with: " + liquid + ", dwell: "
+                + OPEN + ", result: " + OPEN + "}")));
+        list("tests", rows);
+    }
+
+    /** What is not one of the studio's materials is made for the case. */
+    private void solutions(Map<String, String> liquids) {
+        List<Map.Entry<String, String>> made = liquids.entrySet().stream()
+                .filter(liquid -> !materials.contains(liquid.getKey())).toList();
+        if (!made.isEmpty()) {
+            line("solutions:");
+            made.forEach(liquid -> line("  " + liquid.getKey() + ":").line("    name: " + value(liquid.getValue())));
+            line("");
+        }
+    }
+
+    private void steps() {
+        if (answers.steps().isEmpty()) {
+            line("steps: " + OPEN);
+            return;
+        }
+        line("steps:");
+        String before = "";
+        for (Map.Entry<String, String> step : ids(answers.steps()).entrySet()) {
+            line("  - id: " + step.getKey()).line("    kind: " + step.getValue()).line("    do: " + OPEN)
+                    .line("    takes: " + OPEN);
+            stepLines.getOrDefault(StepKind.of(step.getValue()).orElseThrow(), List.of()).forEach(line -> line("    " + line));
+            if (!before.isEmpty()) {
+                line("    after: [" + before + "]");
+            }
+            before = step.getKey();
+        }
+    }
+
+    private void list(String key, List<String> rows) {
+        String indent = " ".repeat(key.length() - key.stripLeading().length()) + "  - ";
+        line(key + ":" + (rows.isEmpty() ? " " + OPEN : ""));
+        rows.forEach(row -> line(indent + row));
+        if (!key.startsWith(" ")) {
+            line("");
+        }
+    }
+
+    /** A row for each answer of two parts, with an id of its own; a second part that was not said is left out. */
+    private static List<String> rows(List<List<String>> answers, String first, String second) {
+        List<String> ids = List.copyOf(ids(answers.stream().map(answer -> answer.get(0)).toList()).keySet());
+        List<String> rows = new ArrayList<>();
+        for (int at = 0; at < ids.size(); at++) {
+            rows.add("{id: " + ids.get(at) + ", " + first + ": " + value(answers.get(at).get(0))
+                    + (answers.get(at).get(1).isEmpty() ? "" : ", " + second + ": " + value(answers.get(at).get(1))) + "}");
+        }
+        return rows;
+    }
+
+    /** An id for each name, in their order: two of one name are numbered. */
+    private static Map<String, String> ids(List<String> names) {
+        Map<String, String> ids = new LinkedHashMap<>();
+        for (String name : names) {
+            String plain = NOT_OF_AN_ID.matcher(Normalizer.normalize(name, Normalizer.Form.NFD).replaceAll("\\p{M}", "")
+                    .toLowerCase(Locale.ROOT)).replaceAll("-").replaceAll("^[-0-9]+|-$", "");
+            String id = plain.isEmpty() ? "one" : plain;
+            for (int number = 2; ids.containsKey(id); number++) {
+                id = (plain.isEmpty() ? "one" : plain) + "-" + number;
+            }
+            ids.put(id, name);
+        }
+        return ids;
+    }
+
+    private static String flow(List<String> values) {
+        return values.stream().map(FirstCase::value).collect(Collectors.joining(", ", "[", "]"));
+    }
+
+    /** The answer as a value of YAML; in double quotes, as JSON has them, where it could be read otherwise. */
+    private static String value(String answer) {
+        return answer.isBlank() ? OPEN : PLAIN.matcher(answer).matches() ? answer : Json.of(answer);
+    }
+}

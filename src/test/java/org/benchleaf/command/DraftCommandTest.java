@@ -1,0 +1,141 @@
+package org.benchleaf.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringReader;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.benchleaf.ChangedContent;
+import org.benchleaf.model.StepKind;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import picocli.CommandLine;
+
+/** A first case from a dozen answers: it passes as a draft at once and, filled in, is published. */
+class DraftCommandTest {
+
+    private static final Clock DAY = Clock.fixed(Instant.parse("2026-06-01T10:00:00Z"), ZoneOffset.UTC);
+    private static final String OPEN = "not yet known";
+
+    @TempDir
+    private Path folder;
+    private Path content;
+    private Path file;
+    private final StringWriter out = new StringWriter();
+    private final StringWriter err = new StringWriter();
+
+    @BeforeEach
+    void a_studio() throws IOException {
+        content = folder.resolve("content");
+        ChangedContent.copy(Path.of("src/test/resources/sound/base"), content);
+        file = content.resolve("cases/bill/case.md");
+    }
+
+    @Test
+    void without_any_answer_the_file_passes_as_a_draft() throws IOException {
+        assertThat(draft("", "bill")).as(err.toString()).isZero();
+        assertThat(err.toString()).isEmpty();
+        assertThat(out.toString()).contains("is a draft", "'object › kind' is not yet known");
+        assertThat(Files.readString(file)).contains("title: not yet known", "steps: not yet known");
+    }
+
+    @Test
+    void every_kind_of_step_passes_as_a_draft() {
+        List<String> words = new ArrayList<>(List.of("bill"));
+        Stream.of(StepKind.values()).forEach(kind -> words.addAll(List.of("--step", kind.word())));
+        assertThat(draft("", words.toArray(String[]::new))).as(err.toString()).isZero();
+    }
+
+    @Test
+    void what_is_asked_in_the_terminal_stands_in_the_file() throws IOException {
+        String typed = String.join("\n", "A bill: \"torn\", and mended", "broadside, letterpress", "412 mm x 298 mm",
+                "wood pulp, 82 g/m²", "printing ink, black; stamp-pad ink, violet", "tear, right edge; tear, foot",
+                "close the tears", "examination; mending", "leave it: it is in use", "deionised-water; Mending paste",
+                "2026-03-02", "") + "\n";
+        assertThat(draft(typed, "bill", "--ask")).as(err + "\n" + out).isZero();
+        assertThat(Files.readString(file)).contains("title: \"A bill: \\\"torn\\\", and mended\"",
+                "size: {height: 412 mm, width: 298 mm}", "support: {paper: wood pulp, grammage: 82 g/m², state: not yet known}",
+                "- {id: printing-ink, is: printing ink, colour: black, state: not yet known}", "- {id: tear, what: tear, where: right edge}",
+                "- {id: tear-2, what: tear, where: foot}", "- {option: leave it, why not: it is in use}",
+                "- {of: stamp-pad-ink, with: mending-paste, dwell: not yet known, result: not yet known}",
+                "  mending-paste:\n    name: Mending paste\n", "approved: 2026-03-02", "owner: not yet known")
+                .doesNotContain("deionised-water:");
+    }
+
+    @Test
+    void an_input_that_ends_early_answers_no_more() {
+        assertThat(draft("A bill", "bill", "--ask")).isZero();
+    }
+
+    @Test
+    void filled_in_it_is_published() throws IOException {
+        assertThat(draft("", "bill", "--title", "A bill with a loose corner", "--object", "handbill, letterpress",
+                "--size", "200 mm x 130 mm", "--paper", "rag, 90 g/m²", "--medium", "printing ink, black",
+                "--damage", "surface dirt, overall", "--aim", "make it legible", "--step", "examination",
+                "--step", "surface cleaning", "--step", "housing", "--instead", "leave it: the dirt is damp and spreads",
+                "--agreed", "2026-03-02")).as(err.toString()).isZero();
+        fill("A handbill is cleaned.", "foundation", "CC-BY-4.0", "yes", "2026-03-09", "[sound]", "[sound]", "{family: Quillfeather}",
+                "[{family: Lindqvist, given: Tam}]",
+                "[]", "Look at both sides.", "20 min", "Brush from the middle outward.", "20 min",
+                "a clean sponge picks up no more dirt", "[eraser residue]", "[soft-brush]", "Lay it into a folder.", "10 min",
+                "[buffered-board]", "yes");
+        String text = Files.readString(file).replace("state: draft", "state: cleared");
+        Files.writeString(file, text + "\n## What was done\n\nThe bill was brushed.\n");
+        assertThat(run(new CommandLine(new PublishCommand()), "--content", content.toString(), "--site",
+                folder.resolve("site").toString(), "--on", "2026-06-01")).as(err.toString() + text).isZero();
+        assertThat(folder.resolve("site/cases/bill/index.html")).content().contains("A bill with a loose corner");
+        assertThat(folder.resolve("site/cases/bill/steps.html")).exists();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"Bill", "../bill", "a b", "tide"})
+    void a_name_that_cannot_be_or_is_there_already_writes_nothing(String name) throws IOException {
+        String before = Files.readString(content.resolve("cases/tide/case.md"));
+        assertThat(draft("", name)).isEqualTo(2);
+        assertThat(err.toString()).contains("draft: error: ");
+        assertThat(content.resolve("cases/tide/case.md")).content().isEqualTo(before);
+        assertThat(content.resolve("cases")).isDirectoryNotContaining(path -> !path.endsWith("tide"));
+    }
+
+    @Test
+    void a_kind_of_step_that_is_none_is_answered_with_the_kinds() {
+        assertThat(draft("", "bill", "--step", "polishing")).isEqualTo(2);
+        assertThat(err.toString()).contains("'polishing' is not a kind of step", "surface cleaning");
+        assertThat(file).doesNotExist();
+    }
+
+    /** Puts values where something is open, in the order of the file. */
+    private void fill(String... values) throws IOException {
+        String text = Files.readString(file);
+        for (String value : values) {
+            assertThat(text).as("for " + value).contains(OPEN);
+            text = text.replaceFirst(OPEN, value);
+        }
+        assertThat(text).doesNotContain(OPEN);
+        Files.writeString(file, text);
+    }
+
+    private int draft(String typed, String... words) {
+        List<String> all = new ArrayList<>(List.of(words));
+        all.addAll(List.of("--content", content.toString()));
+        return run(new CommandLine(new DraftCommand(DAY, new BufferedReader(new StringReader(typed)))),
+                all.toArray(String[]::new));
+    }
+
+    private int run(CommandLine line, String... words) {
+        return line.setOut(new PrintWriter(out, true)).setErr(new PrintWriter(err, true)).execute(words);
+    }
+}
