@@ -12,6 +12,7 @@ import java.util.function.Function;
 import org.benchleaf.message.FormMessages;
 import org.benchleaf.message.Messages;
 import org.benchleaf.message.Place;
+import org.benchleaf.model.MissingValue;
 import org.benchleaf.quantity.Dimension;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.QuantityReader;
@@ -111,6 +112,16 @@ final class Fields {
         return node.map(Node.Scalar.class::cast);
     }
 
+    /** The value under a key that is more than a word; empty too where the author says that there is none to give. */
+    private Optional<Node.Scalar> given(String key) {
+        return scalar(key).filter(scalar -> MissingValue.read(scalar.text()).isEmpty());
+    }
+
+    /** What stands in the place of a value that the record does not give. */
+    Optional<MissingValue> missing(String key) {
+        return scalar(key).flatMap(scalar -> MissingValue.read(scalar.text()));
+    }
+
     Optional<String> text(String key) {
         return scalar(key).map(scalar -> scalar.text().strip()).filter(text -> !text.isEmpty());
     }
@@ -122,6 +133,9 @@ final class Fields {
     /** A value that must be there, or a stand-in. */
     <T> T need(Optional<T> value, String key, T standIn) {
         if (value.isEmpty()) {
+            if (isScalar(key) && missing(key).isPresent()) {
+                messages().add(FormMessages.NEEDED.at(place(key), "key", key, "found", missing(key).get().kind().word()));
+            }
             soundness.spoil(place(key));
         }
         return value.orElse(standIn);
@@ -145,7 +159,7 @@ final class Fields {
     }
 
     Optional<Quantity> quantity(String key, Dimension... wanted) {
-        return scalar(key).flatMap(scalar -> {
+        return given(key).flatMap(scalar -> {
             Optional<Quantity> quantity = Amounts.read(scalar, List.of(wanted), messages());
             if (quantity.isEmpty()) {
                 soundness.spoil(scalar.place());
@@ -216,7 +230,7 @@ final class Fields {
     }
 
     Optional<Integer> whole(String key) {
-        Optional<Node.Scalar> scalar = scalar(key);
+        Optional<Node.Scalar> scalar = given(key);
         if (scalar.isPresent() && (!scalar.get().text().matches(WHOLE) || Integer.parseInt(scalar.get().text()) == 0)) {
             messages().add(FormMessages.NOT_WHOLE.at(scalar.get().place(), "found", scalar.get().text()));
             return Optional.empty();
@@ -225,7 +239,7 @@ final class Fields {
     }
 
     Optional<LocalDate> date(String key) {
-        return scalar(key).flatMap(this::date);
+        return given(key).flatMap(this::date);
     }
 
     private Optional<LocalDate> date(Node.Scalar written) {

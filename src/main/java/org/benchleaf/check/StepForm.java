@@ -53,7 +53,7 @@ final class StepForm {
         }
         return new Step(id, fields.need(fields.word("kind", StepKind::of), "kind", StepKind.EXAMINATION),
                 fields.needText("do"), fields.text("see"), fields.text("watch"), fields.text("if not"),
-                fields.text("until"), fields.texts("looked for"), takes, handsOn(fields), fields.texts("after"),
+                fields.text("until"), fields.texts("looked for"), takes, fields.missing("takes"), handsOn(fields), fields.texts("after"),
                 atMost, fields.group("hold").map(StepForm::hold), fields.text("by").orElse("conservator"),
                 fields.whole("people").orElse(1), fields.yes("overnight", false), fields.date("on"),
                 fields.text("area").orElse("whole"), fields.text("edge"), fields.texts("avoid"), fields.texts("uses"),

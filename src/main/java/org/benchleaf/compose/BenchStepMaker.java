@@ -68,6 +68,10 @@ final class BenchStepMaker {
 
     private String clock(Timeline.TimedStep time) {
         Quantity start = time.start();
+        if (!time.startKnown()) {
+            return start.high() == 0 ? sheet.words().say("bench.start-unknown")
+                    : sheet.words().say("bench.after-least", "time", sheet.numbers().duration(roughly(start)).text());
+        }
         return start.high() == 0 ? sheet.words().say("bench.at-start")
                 : sheet.words().say("bench.after", "time", sheet.numbers().duration(roughly(start)).text());
     }
@@ -81,6 +85,9 @@ final class BenchStepMaker {
     }
 
     private String takes(Step step, Timeline.TimedStep time) {
+        if (!time.known()) {
+            return sheet.words().untimed(step.timeMissing());
+        }
         String takes = sheet.numbers().duration(roughly(time.takes())).text();
         return time.handsOn().highIn(Unit.MINUTE) + 0.5 < time.takes().highIn(Unit.MINUTE)
                 ? sheet.words().say("bench.takes-hands", "time", takes,

@@ -30,7 +30,7 @@ final class BenchTimers {
                 timer(step, BenchTimer.Kind.LOOK, "look", sheet.words().say("bench.timer-look"), every, Optional.empty())));
         step.part(Part.Press.class).flatMap(Part.Press::time).filter(BenchTimers::isShort).ifPresent(time ->
                 timers.add(timer(step, BenchTimer.Kind.WEIGHT, "weight", sheet.words().say("bench.timer-weight"), time, Optional.empty())));
-        if (timers.isEmpty() && isShort(timed.takes())) {
+        if (timers.isEmpty() && timed.known() && isShort(timed.takes())) {
             timers.add(timer(step, BenchTimer.Kind.WHOLE, "whole", sheet.words().say("bench.timer-whole"), timed.takes(), Optional.empty()));
         }
         return chained(timers);

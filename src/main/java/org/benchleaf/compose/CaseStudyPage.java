@@ -198,7 +198,8 @@ final class CaseStudyPage implements CasePageMaker {
         for (Step step : desk.treatment().steps()) {
             Optional<String> takes = desk.worked().timeline().steps().stream()
                     .filter(timed -> timed.step().equals(step.id())).findFirst()
-                    .map(timed -> sheet.numbers().duration(timed.takes()).text());
+                    .map(timed -> timed.known() ? sheet.numbers().duration(timed.takes()).text()
+                            : sheet.words().untimed(step.timeMissing()));
             items.add(new StepOutline.Item(words.term("step-kind", step.kind().word()),
                     sheet.linked(step.instruction()), takes,
                     desk.has(STEP_SHEET) ? Optional.of(toStep(sheet, desk, step)) : Optional.empty()));

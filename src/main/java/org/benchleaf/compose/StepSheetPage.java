@@ -5,9 +5,12 @@ import java.util.List;
 import java.util.Optional;
 import org.benchleaf.derive.Figure;
 import org.benchleaf.derive.Preparation;
+import org.benchleaf.derive.Timeline;
 import org.benchleaf.model.SpotTest;
 import org.benchleaf.model.Step;
 import org.benchleaf.model.TreatmentCase;
+import org.benchleaf.quantity.Quantity;
+import org.benchleaf.quantity.Unit;
 
 /** The sheet for the bench: the briefing first, then what must stand ready, then step by step. */
 final class StepSheetPage implements CasePageMaker {
@@ -45,14 +48,21 @@ final class StepSheetPage implements CasePageMaker {
         return desk.finish(sheet, NAME, words.say("bench.description", "case", treatment.title()));
     }
 
+    /** A time of all steps together: at least that long where the time of one is not on record. */
+    private static String whole(Sheet sheet, Timeline timeline, Quantity time) {
+        String told = sheet.numbers().duration(time).text();
+        return timeline.complete() ? told : time.highIn(Unit.MINUTE) == 0 ? sheet.words().notRecorded()
+                : sheet.words().say("missing.at-least", "value", told);
+    }
+
     private static Opening opening(Sheet sheet, CaseDesk desk) {
         Words words = sheet.words();
         List<Fact> facts = new ArrayList<>();
         facts.add(Fact.of(words.say("fact.level"), words.term("level", desk.treatment().level().word())));
         facts.add(Fact.of(words.say("bench.whole-time"),
-                sheet.numbers().duration(desk.worked().timeline().total()).text()));
+                whole(sheet, desk.worked().timeline(), desk.worked().timeline().total())));
         facts.add(Fact.of(words.say("bench.hands-on"),
-                sheet.numbers().duration(desk.worked().timeline().handsOn()).text()));
+                whole(sheet, desk.worked().timeline(), desk.worked().timeline().handsOn())));
         facts.add(Fact.of(words.say("bench-fact.people"), String.valueOf(
                 desk.treatment().steps().stream().mapToInt(Step::people).max().orElse(1))));
         return new Opening(Optional.of(words.say("case-page.step-sheet")), desk.treatment().title(),
@@ -150,7 +160,8 @@ final class StepSheetPage implements CasePageMaker {
         }
         return Json.text(Json.object("@context", "https://schema.org", "@type", "HowTo", "name", treatment.title(),
                 "inLanguage", treatment.language(), "license", treatment.publication().licence(),
-                "totalTime", sheet.numbers().iso(desk.worked().timeline().total()),
+                "totalTime", Optional.of(desk.worked().timeline()).filter(Timeline::complete)
+                        .map(timeline -> sheet.numbers().iso(timeline.total())),
                 "supply", treatment.solutions().stream().map(solution ->
                         Json.object("@type", "HowToSupply", "name", solution.name())).toList(),
                 "step", list));

@@ -51,10 +51,19 @@ final class TimelineChart {
 
     private List<DataTable.Cell> row(Timeline.TimedStep timed) {
         Quantity takes = timed.takes();
-        return List.of(DataTable.Cell.words(label(timed)), cell(timed.start().in(Unit.MINUTE)), cell(takes.in(Unit.MINUTE)),
-                cell(takes.lowIn(Unit.MINUTE)), cell(takes.highIn(Unit.MINUTE)), cell(hands(timed)),
+        return List.of(DataTable.Cell.words(label(timed)), timed.startKnown() ? cell(timed.start().in(Unit.MINUTE))
+                : notRecorded(), length(timed, takes.in(Unit.MINUTE)), length(timed, takes.lowIn(Unit.MINUTE)),
+                length(timed, takes.highIn(Unit.MINUTE)), length(timed, hands(timed)),
                 DataTable.Cell.number(String.valueOf(timed.moments().stream().filter(TimelineChart::isChange).count())),
                 DataTable.Cell.words(sheet.words().say(isHold(timed) ? "times.yes" : "times.no")));
+    }
+
+    private DataTable.Cell length(Timeline.TimedStep timed, double minutes) {
+        return timed.known() ? cell(minutes) : notRecorded();
+    }
+
+    private DataTable.Cell notRecorded() {
+        return DataTable.Cell.missing(sheet.words().notRecorded());
     }
 
     private DataTable.Cell cell(double minutes) {
@@ -94,6 +103,10 @@ final class TimelineChart {
         double width = Math.max(4, at(start + takes) - x);
         double hands = Math.min(width, Math.max(3, at(start + hands(timed)) - x));
         marks.add(Chart.Mark.text(0, top + 18, "start", label(timed)));
+        if (!timed.known()) {
+            marks.add(Chart.Mark.text(Chart.WIDTH, top + 18, "end", sheet.words().notRecorded()));
+            return;
+        }
         marks.add(Chart.Mark.text(Chart.WIDTH, top + 18, "end", words(takes)));
         marks.add(Chart.Mark.box("bar", "waiting", x, y, width, BAR, words(takes)));
         if (width > hands) {

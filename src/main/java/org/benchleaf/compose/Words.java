@@ -8,11 +8,13 @@ import java.nio.charset.StandardCharsets;
 import java.util.Collections;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Properties;
 import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.benchleaf.model.MissingValue;
 
 /**
  * The words of the interface in one language, from {@code words/interface_<language>.properties}.
@@ -107,6 +109,21 @@ final class Words {
     String term(String group, String word) {
         String key = group + "." + word.replace(' ', '-');
         return has(key) ? say(key) : word;
+    }
+
+    /** What stands on a page in the place of a value; why, where the author says so. */
+    String missing(MissingValue missing) {
+        String key = "missing." + missing.kind().word().replace(' ', '-');
+        return missing.why().map(why -> say(key + "-because", "why", why)).orElseGet(() -> say(key));
+    }
+
+    /** What stands in the place of a time that nobody told. */
+    String untimed(Optional<MissingValue> missing) {
+        return say("missing.time", "missing", missing.map(this::missing).orElseGet(this::notRecorded));
+    }
+
+    String notRecorded() {
+        return say("missing.not-known");
     }
 
     /** Every text whose key begins with the group, by the rest of its key: the fixed labels of a block. */

@@ -23,14 +23,18 @@ record Groundwork(Bench bench, TimelineMaker maker, Preparations planner, List<P
 
     /** Puts the figures of a timeline among the others. */
     void tell(Timeline timeline, List<Step> steps) {
-        List<Figure.Given> critical = timeline.steps().stream().filter(Timeline.TimedStep::critical)
+        List<Figure.Given> critical = timeline.steps().stream().filter(Timeline.TimedStep::critical).filter(Timeline.TimedStep::known)
                 .map(step -> Ledger.given(step.step(), "step on the longest path", step.takes(), Job.CASE_FILE)).toList();
-        List<Figure.Given> hands = timeline.steps().stream()
+        List<Figure.Given> hands = timeline.steps().stream().filter(Timeline.TimedStep::known)
                 .map(step -> Ledger.given(step.step(), "hands-on time", step.handsOn(), Job.CASE_FILE)).toList();
         Ledger ledger = bench.ledger();
-        ledger.put(FigureKey.ofTimeline("total"), "from the first start to the last end, without nights and days off",
-                hoursOf(timeline.total()), "critical-path", critical);
-        ledger.put(FigureKey.ofTimeline("hands-on"), "time that needs a person", hoursOf(timeline.handsOn()), "sum", hands);
+        String least = timeline.complete() ? "" : ", at least: not every step has its time on record";
+        if (!critical.isEmpty()) {
+            ledger.put(FigureKey.ofTimeline("total"), "from the first start to the last end, without nights and days off"
+                    + least, hoursOf(timeline.total()), "critical-path", critical);
+            ledger.put(FigureKey.ofTimeline("hands-on"), "time that needs a person" + least, hoursOf(timeline.handsOn()),
+                    "sum", hands);
+        }
         int people = steps.stream().mapToInt(Step::people).max().orElse(1);
         ledger.put(FigureKey.ofTimeline("people"), "people needed at once", Quantity.count(people), "largest",
                 steps.stream().map(step -> Ledger.given(step.id(), "people", Quantity.count(step.people()),

@@ -31,12 +31,17 @@ record StepTime(Step step, Minutes takes, Minutes handsOn, Minutes lying, List<T
         Minutes lying = lying(step);
         Minutes fromParts = lastChange(moments).max(lying);
         Minutes takes = step.takes().map(Minutes::of).orElse(fromParts);
-        if (step.takes().isEmpty() && takes.high() == 0) {
+        if (takes.high() == 0 && step.timeMissing().isEmpty()) {
             messages.add(FigureMessages.STEP_WITHOUT_TIME.at(step.place(), "step", step.id()));
         }
         checkLimit(step, takes, messages);
         Minutes handsOn = handsOn(step, takes, messages);
         return new StepTime(step, takes, handsOn, step.takes().map(Minutes::of).orElse(lying), moments);
+    }
+
+    /** Whether anybody told how long it takes. */
+    boolean isKnown() {
+        return takes.high() > 0;
     }
 
     private static Minutes lastChange(List<Timeline.Moment> moments) {

@@ -8,11 +8,12 @@ import org.benchleaf.quantity.Quantity;
  * When each step can begin and end, counted from the start of the first.
  *
  * @param steps in the order of the case
+ * @param complete whether the time of every step is known; where not, total and hands-on are sums of the known alone
  * @param total from the first start to the last end, without nights and days off
  * @param handsOn time that needs a person
  * @param days the same laid out on the studio's working days; empty if no start is stated
  */
-public record Timeline(List<TimedStep> steps, Quantity total, Quantity handsOn, List<ClockedStep> days) {
+public record Timeline(List<TimedStep> steps, boolean complete, Quantity total, Quantity handsOn, List<ClockedStep> days) {
 
     public Timeline {
         steps = List.copyOf(steps);
@@ -23,6 +24,8 @@ public record Timeline(List<TimedStep> steps, Quantity total, Quantity handsOn, 
      * One step on the clock.
      *
      * @param step id
+     * @param known whether anybody told how long it takes; if not, its times are nothing
+     * @param startKnown whether that is known of every step that it waits for; if not, start and end are the least
      * @param start earliest start, low if all before it goes quickly, high if slowly
      * @param end earliest end, in the same way
      * @param takes how long it takes
@@ -31,8 +34,8 @@ public record Timeline(List<TimedStep> steps, Quantity total, Quantity handsOn, 
      * @param critical whether it lies on the longest path
      * @param moments what happens inside it, such as a change of blotters
      */
-    public record TimedStep(String step, Quantity start, Quantity end, Quantity takes, Quantity handsOn,
-            Quantity slack, boolean critical, List<Moment> moments) {
+    public record TimedStep(String step, boolean known, boolean startKnown, Quantity start, Quantity end, Quantity takes,
+            Quantity handsOn, Quantity slack, boolean critical, List<Moment> moments) {
         public TimedStep {
             moments = List.copyOf(moments);
         }

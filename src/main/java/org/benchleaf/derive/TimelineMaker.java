@@ -2,6 +2,7 @@ package org.benchleaf.derive;
 
 import java.time.LocalDateTime;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -58,18 +59,32 @@ final class TimelineMaker {
         CriticalPath usual = path(Minutes::usual);
         CriticalPath slow = path(Minutes::high);
         List<Timeline.TimedStep> timed = new ArrayList<>();
+        Set<String> waitsForUnknown = waitsForUnknown();
         Minutes handsOn = Minutes.NONE;
         for (Step step : steps) {
             StepTime time = times.get(step.id());
             String id = step.id();
             double slack = usual.slack(id);
-            timed.add(new Timeline.TimedStep(id,
+            timed.add(new Timeline.TimedStep(id, time.isKnown(), !waitsForUnknown.contains(id),
                     range(quick.start(id), usual.start(id), slow.start(id)),
                     range(quick.end(id), usual.end(id), slow.end(id)), time.takes().quantity(),
                     time.handsOn().quantity(), Quantity.of(slack, Unit.MINUTE), slack < 1e-9, time.moments()));
             handsOn = handsOn.plus(time.handsOn());
         }
-        return new Timeline(timed, range(quick.total(), usual.total(), slow.total()), handsOn.quantity(), List.of());
+        return new Timeline(timed, times.values().stream().allMatch(StepTime::isKnown), range(quick.total(), usual.total(), slow.total()), handsOn.quantity(), List.of());
+    }
+
+    /** The steps of which a step before, near or far, has a time that nobody told. */
+    private Set<String> waitsForUnknown() {
+        Set<String> waiting = new HashSet<>();
+        for (boolean more = true; more;) {
+            more = false;
+            for (Map.Entry<String, List<String>> step : after.entrySet()) {
+                more |= step.getValue().stream().anyMatch(one -> waiting.contains(one) || !times.get(one).isKnown())
+                        && waiting.add(step.getKey());
+            }
+        }
+        return waiting;
     }
 
     private static Quantity range(double low, double usual, double high) {
@@ -90,7 +105,7 @@ final class TimelineMaker {
      */
     Timeline onTheCalendar(Optional<LocalDateTime> start, boolean asRecorded) {
         Timeline clock = onTheClock();
-        return start.map(begin -> new Timeline(clock.steps(), clock.total(), clock.handsOn(),
+        return start.map(begin -> new Timeline(clock.steps(), clock.complete(), clock.total(), clock.handsOn(),
                 new Calendar(times, after, hours, messages).days(begin, asRecorded))).orElse(clock);
     }
 

@@ -18,6 +18,7 @@ import org.benchleaf.quantity.Quantity;
  * @param until the observed end point
  * @param checks what was looked for, such as {@code eraser residue}
  * @param takes how long it takes in all; empty if it follows from the parts
+ * @param timeMissing why there is no such time, where the author says that there is none to give
  * @param handsOn how much of that needs a person: a time or a share; all of it if empty
  * @param after ids of the steps that must be finished first
  * @param atMost it must not take longer
@@ -39,7 +40,7 @@ import org.benchleaf.quantity.Quantity;
  */
 public record Step(String id, StepKind kind, String instruction, Optional<String> see, Optional<String> watch,
         Optional<String> ifNot, Optional<String> until, List<String> checks, Optional<Quantity> takes,
-        Optional<Quantity> handsOn, List<String> after, Optional<Quantity> atMost, Optional<Hold> hold, String by,
+        Optional<MissingValue> timeMissing, Optional<Quantity> handsOn, List<String> after, Optional<Quantity> atMost, Optional<Hold> hold, String by,
         int people, boolean overnight, Optional<LocalDate> on, String area, Optional<String> edge,
         List<String> avoids, List<String> uses, boolean practised, Optional<Emergency> emergency,
         Optional<Decision> resize, Optional<String> aim, Optional<String> instead, List<Part> parts,

@@ -133,7 +133,7 @@ final class Invented {
         Optional<Quantity> hands = Optional.ofNullable(keys.get("hands")).map(text -> text.endsWith("%")
                 ? QuantityReader.read(text, org.benchleaf.quantity.Dimension.SHARE).quantity().orElseThrow() : q(text));
         steps.add(new Step(id, StepKind.WASHING, "Do it.", Optional.empty(), Optional.empty(), Optional.empty(),
-                Optional.empty(), List.of(), amount(keys, "takes"), hands, after, amount(keys, "most"),
+                Optional.empty(), List.of(), amount(keys, "takes"), Optional.empty(), hands, after, amount(keys, "most"),
                 Optional.empty(), "conservator", Integer.parseInt(keys.getOrDefault("people", "1")),
                 keys.containsKey("overnight"), Optional.ofNullable(keys.get("on")).map(LocalDate::parse), "whole",
                 Optional.empty(), List.of(), List.of(), false, Optional.empty(), Optional.empty(), Optional.empty(),
