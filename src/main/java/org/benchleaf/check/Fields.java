@@ -122,6 +122,16 @@ final class Fields {
         return scalar(key).flatMap(scalar -> MissingValue.read(scalar.text()));
     }
 
+    /** The same where a group of keys may stand as well; a text that is neither is said. */
+    Optional<MissingValue> missingOnly(String key) {
+        Optional<MissingValue> missing = isScalar(key) ? missing(key) : Optional.empty();
+        if (isScalar(key) && missing.isEmpty() && scalar(key).isPresent()) {
+            messages().add(FormMessages.WRONG_SHAPE.at(place(key), "found", "a single value", "wanted",
+                    "a group of keys, or the words 'not known',", "example", key + ": not known"));
+        }
+        return missing;
+    }
+
     Optional<String> text(String key) {
         return scalar(key).map(scalar -> scalar.text().strip()).filter(text -> !text.isEmpty());
     }

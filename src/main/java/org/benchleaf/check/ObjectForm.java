@@ -23,12 +23,11 @@ final class ObjectForm {
 
     PrintObject read(Fields object) {
         Optional<Fields> made = object.group("made");
-        Fields size = object.needGroup("size");
         List<Medium> media = object.groups("media").stream().map(this::medium).toList();
         return new PrintObject(object.needText("kind"), object.needText("technique"),
                 made.flatMap(group -> group.text("when")), made.flatMap(group -> group.text("evidence")),
                 made.map(group -> group.yes("opinion", false)).orElse(false), support(object.needGroup("support")),
-                size.needReading("height", LENGTH), size.needReading("width", LENGTH), object.texts("features"),
+                size(object), object.missingOnly("size"), object.texts("features"),
                 object.groups("consultation").stream().map(ObjectForm::consultation).toList(), media, object.place());
     }
 
@@ -38,6 +37,11 @@ final class ObjectForm {
         object.group("private").ifPresent(fields -> fields.keys().stream()
                 .filter(key -> !fields.isScalar(key) || fields.text(key).isPresent()).forEach(filled::add));
         return filled;
+    }
+
+    private static Optional<PrintObject.SheetSize> size(Fields object) {
+        return object.missingOnly("size").isPresent() ? Optional.empty() : Optional.of(object.needGroup("size"))
+                .map(size -> new PrintObject.SheetSize(size.needReading("height", LENGTH), size.needReading("width", LENGTH)));
     }
 
     private static PaperSupport support(Fields support) {

@@ -10,6 +10,7 @@ import org.benchleaf.derive.FigureKey;
 import org.benchleaf.derive.StepCare;
 import org.benchleaf.derive.Timeline;
 import org.benchleaf.model.Finding;
+import org.benchleaf.model.Part;
 import org.benchleaf.model.Picture;
 import org.benchleaf.model.Step;
 import org.benchleaf.quantity.Quantity;
@@ -115,9 +116,19 @@ final class BenchStepMaker {
                 .filter(figure -> !sheet.shows(figure.id())).map(new WorkingMaker(sheet)::make).toList();
     }
 
+    /** Whether amounts of the step follow from the size of the sheet. */
+    private static boolean needsSize(Step step) {
+        return step.part(Part.Bath.class).isPresent() || step.part(Part.Blotters.class).isPresent()
+                || step.part(Part.Support.class).flatMap(Part.Support::margin).isPresent()
+                || step.part(Part.Press.class).filter(press -> press.height().isEmpty()).isPresent();
+    }
+
     private List<Fact> facts(Step step) {
         List<Fact> facts = new ArrayList<>();
         step.parts().forEach(part -> facts.addAll(part.ask(new PartFacts(sheet, desk))));
+        desk.treatment().object().sizeMissing().filter(missing -> needsSize(step)).ifPresent(missing -> facts.add(
+                Fact.of(sheet.words().say("bench-fact.amounts"), sheet.words().say("missing.size", "missing",
+                        sheet.words().missing(missing)))));
         if (!step.uses().isEmpty()) {
             facts.add(new Fact(sheet.words().say("bench-fact.uses"), new Html(String.join(", ", step.uses().stream()
                     .map(id -> PartFacts.thing(sheet, desk, id).markup()).toList()))));

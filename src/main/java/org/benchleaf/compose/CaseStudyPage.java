@@ -69,8 +69,9 @@ final class CaseStudyPage implements CasePageMaker {
     }
 
     private static String size(Sheet sheet, PrintObject object) {
-        return sheet.words().say("size", "height", sheet.numbers().written(object.height()).text(),
-                "width", sheet.numbers().written(object.width()).text());
+        return object.size().map(size -> sheet.words().say("size", "height", sheet.numbers().written(size.height()).text(),
+                "width", sheet.numbers().written(size.width()).text()))
+                .orElseGet(() -> object.sizeMissing().map(sheet.words()::missing).orElseGet(sheet.words()::notRecorded));
     }
 
     private static Optional<Comparison> comparison(Sheet sheet, CaseDesk desk) {

@@ -7,6 +7,7 @@ import java.util.stream.Stream;
 import org.benchleaf.model.Damage;
 import org.benchleaf.model.Picture;
 import org.benchleaf.model.PrintObject;
+import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
 
 /** Puts the condition report on the sheet: the same numbers in the drawing and in the list. */
@@ -30,36 +31,40 @@ final class ConditionMapMaker {
         if (damages.isEmpty()) {
             return Optional.empty();
         }
+        Optional<PrintObject.SheetSize> size = desk.treatment().object().size();
         List<ConditionMap.Mark> marks = new ArrayList<>();
         List<ConditionMap.Entry> entries = new ArrayList<>();
         for (Damage damage : damages) {
             int number = entries.size() + 1;
-            damage.at().ifPresent(spot -> marks.add(new ConditionMap.Mark(number,
+            size.flatMap(known -> damage.at()).ifPresent(spot -> marks.add(new ConditionMap.Mark(number,
                     units(spot.fromLeft().in(Unit.MILLIMETRE)), units(spot.fromTop().in(Unit.MILLIMETRE)))));
             entries.add(entry(number, damage));
         }
-        PrintObject object = desk.treatment().object();
         Words words = sheet.words();
-        return Optional.of(new ConditionMap(marks.isEmpty() ? Optional.empty() : underlay(), words.say("condition-map.title"),
-                description(damages), units(object.width().in(Unit.MILLIMETRE)),
-                units(object.height().in(Unit.MILLIMETRE)), marks, entries, words.group("condition-map")));
+        return Optional.of(new ConditionMap(marks.isEmpty() ? Optional.empty() : size.flatMap(this::underlay), words.say("condition-map.title"),
+                description(damages), side(size.map(PrintObject.SheetSize::width)),
+                side(size.map(PrintObject.SheetSize::height)), marks, entries, words.group("condition-map")));
     }
 
     /** The first picture of the whole face before treatment that tells where the sheet lies in it. */
-    private Optional<ConditionMap.Underlay> underlay() {
+    private Optional<ConditionMap.Underlay> underlay(PrintObject.SheetSize size) {
         return desk.pictures().stream()
                 .filter(picture -> picture.moment().equals("before") && picture.side().equals("recto")
                         && picture.sheet().isPresent())
-                .findFirst().map(picture -> underlay(picture.id(), picture.sheet().get()));
+                .findFirst().map(picture -> underlay(picture.id(), picture.sheet().get(), size));
     }
 
-    private ConditionMap.Underlay underlay(String id, Picture.Extent sheetInPicture) {
-        PrintObject object = desk.treatment().object();
-        double width = object.width().in(Unit.MILLIMETRE) / (sheetInPicture.width().in(Unit.PERCENT) / 100);
-        double height = object.height().in(Unit.MILLIMETRE) / (sheetInPicture.height().in(Unit.PERCENT) / 100);
+    private ConditionMap.Underlay underlay(String id, Picture.Extent sheetInPicture, PrintObject.SheetSize size) {
+        double width = size.width().in(Unit.MILLIMETRE) / (sheetInPicture.width().in(Unit.PERCENT) / 100);
+        double height = size.height().in(Unit.MILLIMETRE) / (sheetInPicture.height().in(Unit.PERCENT) / 100);
         return new ConditionMap.Underlay(desk.treatment().id(), id,
                 units(-width * sheetInPicture.left().in(Unit.PERCENT) / 100),
                 units(-height * sheetInPicture.top().in(Unit.PERCENT) / 100), units(width), units(height));
+    }
+
+    /** Without a size there are no marks, and nothing is drawn. */
+    private static int side(Optional<Quantity> length) {
+        return length.map(known -> units(known.in(Unit.MILLIMETRE))).orElse(0);
     }
 
     private static int units(double millimetres) {

@@ -144,7 +144,8 @@ final class PartFacts implements Part.Kinds<List<Fact>> {
         String name = new HazardMaker(sheet, desk).name(id);
         Optional<String> to = desk.treatment().solution(id).isPresent()
                 ? Optional.of(Paths.preparation(desk.treatment().id()) + "#" + prepared(id))
-                        .filter(any -> desk.has("preparation"))
+                        .filter(any -> desk.has("preparation") && desk.worked().preparations().stream()
+                                .anyMatch(made -> made.solution().equals(id)))
                 : Optional.of(Paths.material(id)).filter(any -> desk.library().materials().containsKey(id));
         return to.map(path -> new Html("<a href=\"" + Html.escape(sheet.way(path)) + "\">" + Html.escape(name) + "</a>"))
                 .orElse(Html.ofText(name));

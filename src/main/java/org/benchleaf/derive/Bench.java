@@ -8,6 +8,7 @@ import org.benchleaf.model.Constant;
 import org.benchleaf.model.Library;
 import org.benchleaf.model.Material;
 import org.benchleaf.model.PaperSupport;
+import org.benchleaf.model.PrintObject;
 import org.benchleaf.model.TreatmentCase;
 import org.benchleaf.quantity.Quantity;
 
@@ -19,12 +20,8 @@ record Bench(TreatmentCase source, Library library, Scale scale, Ledger ledger, 
         return Optional.ofNullable(library.materials().get(id));
     }
 
-    Quantity height() {
-        return source.object().height();
-    }
-
-    Quantity width() {
-        return source.object().width();
+    Optional<PrintObject.SheetSize> size() {
+        return source.object().size();
     }
 
     PaperSupport paper() {
@@ -39,6 +36,11 @@ record Bench(TreatmentCase source, Library library, Scale scale, Ledger ledger, 
     Quantity waterDensity() {
         return ledger.value("water-density", Inputs.none().with("temperature", constant("volumes-meant-at").value(),
                 Job.USUAL), "density").orElseThrow();
+    }
+
+    /** Says that a figure needs the size of the sheet, which is not on record. */
+    void unsized(String figure, Place place) {
+        messages.add(FigureMessages.SIZE_NOT_ON_RECORD.at(place, "figure", figure));
     }
 
     void missing(String figure, String what, String where, Place place) {

@@ -11,6 +11,7 @@ import org.benchleaf.model.ClassStores;
 import org.benchleaf.model.Damage;
 import org.benchleaf.model.Material;
 import org.benchleaf.model.Part;
+import org.benchleaf.model.PrintObject;
 import org.benchleaf.model.Step;
 import org.benchleaf.model.Studio;
 import org.benchleaf.quantity.Dimension;
@@ -49,10 +50,15 @@ final class PartFigures implements Part.Kinds<Map<String, Figure>> {
 
     @Override
     public Map<String, Figure> bath(Part.Bath part) {
-        Optional<Studio.Tray> tray = tray(part);
         int trays = bench.scale().trays(part.sheets());
-        Map<String, Figure> made = new LinkedHashMap<>(bench.ledger().work(bathJob(part, bench.height(),
-                bench.width(), Job.CASE_FILE, trays).given("margin", part.margin(), Job.CASE_FILE)
+        if (bench.size().isEmpty()) {
+            bench.unsized(id(part, "total"), step.place());
+            return Map.of();
+        }
+        PrintObject.SheetSize size = bench.size().get();
+        Optional<Studio.Tray> tray = tray(part, size);
+        Map<String, Figure> made = new LinkedHashMap<>(bench.ledger().work(bathJob(part, size.height(),
+                size.width(), Job.CASE_FILE, trays).given("margin", part.margin(), Job.CASE_FILE)
                 .gives("volume", key(part, "volume"), "volume that covers sheet and margin")
                 .gives("total", key(part, "total"), "volume that covers sheet and margin, all baths")));
         tray.ifPresent(one -> made.putAll(bench.ledger().work(bathJob(part, one.height(), one.width(), Job.STUDIO, trays)
@@ -78,12 +84,12 @@ final class PartFigures implements Part.Kinds<Map<String, Figure>> {
     }
 
     /** The smallest tray in which the sheet lies with its margin, lengthwise or turned. */
-    private Optional<Studio.Tray> tray(Part.Bath part) {
+    private Optional<Studio.Tray> tray(Part.Bath part, PrintObject.SheetSize size) {
         if (bench.library().studio().trays().isEmpty()) {
             return Optional.empty();
         }
-        double high = side(Sheets.withMargins(bench.height(), part.margin()));
-        double wide = side(Sheets.withMargins(bench.width(), part.margin()));
+        double high = side(Sheets.withMargins(size.height(), part.margin()));
+        double wide = side(Sheets.withMargins(size.width(), part.margin()));
         List<Studio.Tray> fitting = bench.library().studio().trays().stream()
                 .filter(tray -> Math.max(side(tray.height()), side(tray.width())) >= Math.max(high, wide)
                         && Math.min(side(tray.height()), side(tray.width())) >= Math.min(high, wide))
@@ -135,10 +141,13 @@ final class PartFigures implements Part.Kinds<Map<String, Figure>> {
     }
 
     private Optional<Figure> sheetMass(Part part) {
-        return bench.ledger().one(new Job("sheet-mass", step.place())
+        if (bench.size().isEmpty()) {
+            bench.unsized(id(part, "sheet-mass"), step.place());
+        }
+        return bench.size().flatMap(size -> bench.ledger().one(new Job("sheet-mass", step.place())
                 .given("grammage", bench.paper().grammage().orElseThrow(), Job.CASE_FILE)
-                .given("height", bench.height(), Job.CASE_FILE).given("width", bench.width(), Job.CASE_FILE)
-                .gives("mass", key(part, "sheet-mass"), "mass of the sheet by its grammage"));
+                .given("height", size.height(), Job.CASE_FILE).given("width", size.width(), Job.CASE_FILE)
+                .gives("mass", key(part, "sheet-mass"), "mass of the sheet by its grammage")));
     }
 
     @Override
@@ -230,10 +239,15 @@ final class PartFigures implements Part.Kinds<Map<String, Figure>> {
         boolean whole = blotter.height().isPresent() && blotter.width().isPresent();
         Origin from = whole ? Job.MATERIAL : Job.CASE_FILE;
         Map<String, Figure> made = new LinkedHashMap<>();
-        bench.ledger().one(new Job("covering", step.place()).given("height", bench.height(), Job.CASE_FILE)
-                .given("width", bench.width(), Job.CASE_FILE)
-                .given("blotter-height", whole ? blotter.height().get() : bench.height(), from)
-                .given("blotter-width", whole ? blotter.width().get() : bench.width(), from)
+        if (bench.size().isEmpty()) {
+            bench.unsized(id(part, "per-change"), step.place());
+            return made;
+        }
+        PrintObject.SheetSize size = bench.size().get();
+        bench.ledger().one(new Job("covering", step.place()).given("height", size.height(), Job.CASE_FILE)
+                .given("width", size.width(), Job.CASE_FILE)
+                .given("blotter-height", whole ? blotter.height().get() : size.height(), from)
+                .given("blotter-width", whole ? blotter.width().get() : size.width(), from)
                 .given("layers", Quantity.count(Math.max(1, part.layers())), Job.CASE_FILE)
                 .gives("cover", key(part, "cover"), "blotters to cover both faces")).ifPresent(cover -> {
                     made.put(cover.id(), cover);
@@ -273,18 +287,28 @@ final class PartFigures implements Part.Kinds<Map<String, Figure>> {
     private Optional<Figure> blotterMass(Part.Blotters part, Material blotter) {
         boolean whole = blotter.height().isPresent() && blotter.width().isPresent();
         Origin from = whole ? Job.MATERIAL : Job.CASE_FILE;
+        if (!whole && bench.size().isEmpty()) {
+            bench.unsized(id(part, "per-change"), step.place());
+            return Optional.empty();
+        }
         return bench.ledger().one(new Job("sheet-mass", step.place())
                 .given("grammage", blotter.grammage().orElseThrow(), Job.MATERIAL)
-                .given("height", whole ? blotter.height().get() : bench.height(), from)
-                .given("width", whole ? blotter.width().get() : bench.width(), from)
+                .given("height", whole ? blotter.height().get() : bench.size().get().height(), from)
+                .given("width", whole ? blotter.width().get() : bench.size().get().width(), from)
                 .gives("mass", key(part, "blotter-mass"), "mass of one dry blotter"));
     }
 
     @Override
     public Map<String, Figure> press(Part.Press part) {
+        Optional<Quantity> height = part.height().or(() -> bench.size().map(PrintObject.SheetSize::height));
+        Optional<Quantity> width = part.width().or(() -> bench.size().map(PrintObject.SheetSize::width));
+        if (height.isEmpty() || width.isEmpty()) {
+            bench.unsized(id(part, "pressure"), step.place());
+            return Map.of();
+        }
         return bench.ledger().work(new Job("pressure", step.place()).given("mass", part.mass(), Job.CASE_FILE)
-                .given("height", part.height().orElse(bench.height()), Job.CASE_FILE)
-                .given("width", part.width().orElse(bench.width()), Job.CASE_FILE)
+                .given("height", height.get(), Job.CASE_FILE)
+                .given("width", width.get(), Job.CASE_FILE)
                 .gives("pressure", key(part, "pressure"), part.height().isPresent()
                         ? "pressure under the weight" : "pressure on the whole sheet"));
     }
@@ -328,9 +352,12 @@ final class PartFigures implements Part.Kinds<Map<String, Figure>> {
     }
 
     private Optional<Figure> lining(Part.Mend part) {
-        return bench.ledger().one(new Job("lining", step.place()).given("height", bench.height(), Job.CASE_FILE)
-                .given("width", bench.width(), Job.CASE_FILE).given("lap", part.lap(), Job.CASE_FILE)
-                .gives("area", key(part, "lining"), "lining of the whole sheet"));
+        if (bench.size().isEmpty()) {
+            bench.unsized(id(part, "lining"), step.place());
+        }
+        return bench.size().flatMap(size -> bench.ledger().one(new Job("lining", step.place())
+                .given("height", size.height(), Job.CASE_FILE).given("width", size.width(), Job.CASE_FILE)
+                .given("lap", part.lap(), Job.CASE_FILE).gives("area", key(part, "lining"), "lining of the whole sheet")));
     }
 
     private Map<String, Figure> strips(Part.Mend part, Quantity grammage, List<Quantity> lengths) {
@@ -372,10 +399,14 @@ final class PartFigures implements Part.Kinds<Map<String, Figure>> {
         if (part.margin().isEmpty()) {
             return Map.of();
         }
+        if (bench.size().isEmpty()) {
+            bench.unsized(id(part, "carrier-height"), step.place());
+            return Map.of();
+        }
         Quantity margin = part.margin().get();
         Map<String, Figure> made = new LinkedHashMap<>(cut(part, "carrier-height", "height to cut the carrier to",
-                bench.height(), margin));
-        made.putAll(cut(part, "carrier-width", "width to cut the carrier to", bench.width(), margin));
+                bench.size().get().height(), margin));
+        made.putAll(cut(part, "carrier-width", "width to cut the carrier to", bench.size().get().width(), margin));
         return made;
     }
 

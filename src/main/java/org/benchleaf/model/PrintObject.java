@@ -14,20 +14,29 @@ import org.benchleaf.quantity.Quantity;
  * @param madeEvidence what the dating rests on; empty if none is given
  * @param opinion whether the dating is marked as an opinion
  * @param support what it is made on
- * @param height along the left edge
- * @param width along the lower edge
+ * @param size of the sheet before treatment; empty if it is not on record
+ * @param sizeMissing why there is none, where there is none
  * @param features what must not be crushed or wetted, such as {@code plate mark}, {@code seal}
  * @param consultation matters that need others to be heard first, such as {@code sacred}, with what came of it
  * @param media what is on the sheet
  */
 public record PrintObject(String kind, String technique, Optional<String> made, Optional<String> madeEvidence,
-        boolean opinion, PaperSupport support, Quantity height, Quantity width, List<String> features,
+        boolean opinion, PaperSupport support, Optional<SheetSize> size, Optional<MissingValue> sizeMissing, List<String> features,
         List<Consultation> consultation, List<Medium> media, Place place) {
 
     public PrintObject {
         features = List.copyOf(features);
         consultation = List.copyOf(consultation);
         media = List.copyOf(media);
+    }
+
+    /**
+     * How large a sheet is.
+     *
+     * @param height along the left edge
+     * @param width along the lower edge
+     */
+    public record SheetSize(Quantity height, Quantity width) {
     }
 
     /**

@@ -92,8 +92,8 @@ final class Fields {
             case OBJECT_TECHNIQUE -> Fact.text(object.technique());
             case OBJECT_FEATURES -> Fact.words(object.features());
             case OBJECT_GRAMMAGE -> Fact.amount(object.support().grammage());
-            case LONG_SIDE -> Fact.amount(Optional.of(side(object, Comparator.naturalOrder())));
-            case SHORT_SIDE -> Fact.amount(Optional.of(side(object, Comparator.reverseOrder())));
+            case LONG_SIDE -> Fact.amount(side(object, Comparator.naturalOrder()));
+            case SHORT_SIDE -> Fact.amount(side(object, Comparator.reverseOrder()));
             case SIZING -> Fact.text(object.support().sizing());
             case CONSULTATION_OPEN -> Fact.words(object.consultation().stream()
                     .filter(matter -> matter.outcome().filter(Words::known).isEmpty())
@@ -178,7 +178,7 @@ final class Fields {
             case FIXING_RINSES -> Fact.count(fixing.flatMap(Part.Fixing::rinses));
             case FIXING_CLEAR_BY -> Fact.day(fixing.flatMap(Part.Fixing::clearBy));
             case HEAT_TEMPERATURE -> Fact.amount(step.part(Part.Heat.class).map(Part.Heat::temperature));
-            case PRESSURE -> Fact.amount(step.part(Part.Press.class).map(this::pressure));
+            case PRESSURE -> Fact.amount(step.part(Part.Press.class).flatMap(this::pressure));
             case PRESS_BETWEEN -> Fact.words(step.part(Part.Press.class).map(Part.Press::between).orElse(List.of()));
             case TISSUE_GRAMMAGE -> Fact.amount(heaviest(mend.map(part -> Stream.of(part.tissue())).orElse(step.uses().stream())));
             case MEND_GRAIN -> Fact.text(mend.flatMap(Part.Mend::grain));
@@ -213,9 +213,9 @@ final class Fields {
                 .isEmpty();
     }
 
-    private static Quantity side(PrintObject object, Comparator<Double> order) {
-        return Stream.of(object.height(), object.width())
-                .max(Comparator.comparing(side -> side.in(Unit.MILLIMETRE), order)).orElseThrow();
+    private static Optional<Quantity> side(PrintObject object, Comparator<Double> order) {
+        return object.size().stream().flatMap(size -> Stream.of(size.height(), size.width()))
+                .max(Comparator.comparing(side -> side.in(Unit.MILLIMETRE), order));
     }
 
     private Stream<LocalDate> days(StepKind kind) {
@@ -250,10 +250,12 @@ final class Fields {
                 .map(made -> Quantity.of(ChronoUnit.DAYS.between(made, day), Unit.DAY));
     }
 
-    private Quantity pressure(Part.Press press) {
-        PrintObject object = facts.treatment.object();
-        double area = press.height().orElse(object.height()).in(Unit.METRE) * press.width().orElse(object.width()).in(Unit.METRE);
-        return Quantity.of(press.mass().asStated().to(Unit.KILOGRAM).high() * GRAVITY / area, Unit.PASCAL);
+    private Optional<Quantity> pressure(Part.Press press) {
+        Optional<PrintObject.SheetSize> size = facts.treatment.object().size();
+        Optional<Quantity> height = press.height().or(() -> size.map(PrintObject.SheetSize::height));
+        Optional<Quantity> width = press.width().or(() -> size.map(PrintObject.SheetSize::width));
+        return height.flatMap(high -> width.map(wide -> Quantity.of(press.mass().asStated().to(Unit.KILOGRAM).high()
+                * GRAVITY / (high.in(Unit.METRE) * wide.in(Unit.METRE)), Unit.PASCAL)));
     }
 
     private Optional<Quantity> heaviest(Stream<String> materials) {

@@ -8,6 +8,7 @@ import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
@@ -19,8 +20,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import picocli.CommandLine;
 
-/** A treatment told without times is published without one that nobody gave. */
-class UntimedTreatmentTest {
+/** What nobody recorded, the times of a treatment or the size of a sheet, stands on no page and in no file. */
+class UnrecordedValuesTest {
 
     private static final Pattern NOTHING = Pattern.compile("(?<![\\d.,])0 (?:s|min|h|d|wk)\\b|\\bPT0S\\b|00:00");
 
@@ -28,6 +29,7 @@ class UntimedTreatmentTest {
     private static Path folder;
     private static String told;
     private static final Map<String, String> PAGES = new TreeMap<>();
+    private static final Map<String, String> UNSIZED = new TreeMap<>();
 
     @BeforeAll
     static void publish() throws IOException {
@@ -38,16 +40,23 @@ class UntimedTreatmentTest {
         Files.writeString(file, Files.readString(file)
                 .replaceAll("    takes: .*\n", "    takes: not known (the notebook is lost)\n")
                 .replaceAll(", each: \\d+ min|      each: \\d+ min\n", "").replaceAll("    hands-on: .*\n", ""));
+        ChangedContent.of(content, Path.of("src/test/resources/faulty/FIG-024/change.txt"), folder.resolve("unsized"));
+        ChangedContent.copy(folder.resolve("unsized/cases/tide"), content.resolve("cases/flow"));
         StringWriter err = new StringWriter();
         int code = new CommandLine(new PublishCommand()).setOut(new PrintWriter(new StringWriter()))
                 .setErr(new PrintWriter(err)).execute("--content", content.toString(), "--site",
                         folder.resolve("site").toString(), "--on", "2026-06-01");
         told = err.toString();
         assertThat(code).as(told).isZero();
-        Path pages = folder.resolve("site/cases/ebb");
+        read("ebb", PAGES);
+        read("flow", UNSIZED);
+    }
+
+    private static void read(String name, Map<String, String> into) throws IOException {
+        Path pages = folder.resolve("site/cases").resolve(name);
         try (Stream<Path> files = Files.walk(pages)) {
             for (Path page : files.filter(each -> each.toString().matches(".*\\.(html|csv|json)")).toList()) {
-                PAGES.put(pages.relativize(page).toString(), Files.readString(page, StandardCharsets.UTF_8));
+                into.put(pages.relativize(page).toString(), Files.readString(page, StandardCharsets.UTF_8));
             }
         }
     }
@@ -56,6 +65,23 @@ class UntimedTreatmentTest {
     void no_page_or_file_has_a_time_of_nothing() {
         assertThat(PAGES).isNotEmpty().allSatisfy((page, text) -> assertThat(NOTHING.matcher(page.endsWith(".html")
                 ? Jsoup.parse(text).text() : text).results().map(found -> text(page, text, found.start()))).as(page).isEmpty());
+    }
+
+    /** The sheet of the sound case is 412 mm high and 298 mm wide; its results page tells sizes that were measured. */
+    @Test
+    void no_page_has_a_size_that_follows_from_none() {
+        assertThat(List.of("index.html", "steps.html", "preparation.html")).allSatisfy(page ->
+                assertThat(Jsoup.parse(UNSIZED.get(page)).text()).as(page).doesNotContain("412 mm", "the carrier to")
+                        .doesNotContainPattern("\\d mm × \\d"));
+        assertThat(UNSIZED.get("index.html")).doesNotContain("condition-map__sheet");
+        assertThat(UNSIZED.get("figures.json")).doesNotContain("carrier-height", "wash.volume", "dry.pressure");
+    }
+
+    @Test
+    void the_pages_say_that_the_size_is_not_on_record_and_what_cannot_be_worked_out() {
+        assertThat(Jsoup.parse(UNSIZED.get("index.html")).text()).contains("not recorded: framed");
+        assertThat(Jsoup.parse(UNSIZED.get("steps.html")).text())
+                .contains("cannot be worked out: its size is not recorded: framed");
     }
 
     private static String text(String page, String text, int at) {
