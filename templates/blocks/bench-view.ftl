@@ -34,6 +34,7 @@
       <#if screen.hold?has_content>
       <p class="screen__do">${screen.hold.stop}</p>
       <p>${screen.hold.released}<#if screen.hold.look?has_content> ${words.look}: ${screen.hold.look}.</#if></p>
+      <#if screen.hold.meanwhile?has_content><p>${words.meanwhile}: ${screen.hold.meanwhile}.<#if screen.hold.atMost?has_content> ${screen.hold.atMost}</#if></p></#if>
       <p class="screen__release" data-role="${screen.hold.who}"><label>${words.initials} <input type="text" maxlength="6" autocomplete="off" autocapitalize="characters"></label>
         <button class="button" type="button">${words.release}</button></p>
       <p class="screen__told" role="status"></p>
