@@ -129,8 +129,9 @@ final class BenchStepMaker {
         desk.treatment().object().sizeMissing().filter(missing -> needsSize(step)).ifPresent(missing -> facts.add(
                 Fact.of(sheet.words().say("bench-fact.amounts"), sheet.words().say("missing.size", "missing",
                         sheet.words().missing(missing)))));
-        if (!step.uses().isEmpty()) {
-            facts.add(new Fact(sheet.words().say("bench-fact.uses"), new Html(String.join(", ", step.uses().stream()
+        List<String> uses = step.uses().stream().filter(id -> !isWorn(id)).toList();
+        if (!uses.isEmpty()) {
+            facts.add(new Fact(sheet.words().say("bench-fact.uses"), new Html(String.join(", ", uses.stream()
                     .map(id -> PartFacts.thing(sheet, desk, id).markup()).toList()))));
         }
         if (step.people() > 1) {
@@ -144,6 +145,12 @@ final class BenchStepMaker {
             facts.add(Fact.of(sheet.words().say("bench-fact.by"), sheet.words().term("role", step.by())));
         }
         return facts;
+    }
+
+    /** Protective equipment stands with what is worn, and only there. */
+    private boolean isWorn(String id) {
+        return Optional.ofNullable(desk.library().materials().get(id))
+                .filter(tool -> !desk.library().reference().worn(tool).isEmpty()).isPresent();
     }
 
     private List<Fact> told(Step step) {

@@ -156,8 +156,15 @@ final class HazardAssessor {
         List<String> hazardous = ids.stream().filter(id -> !classified(id).statements().isEmpty()).toList();
         boolean chemical = !hazardous.isEmpty() || due.stream().anyMatch(caution ->
                 !caution.when().statements().isEmpty() || !caution.when().substances().isEmpty());
-        return new StepCare(step.id(), Situation.wear(due, reference), due.stream().map(Reference.Caution::key).toList(),
+        return new StepCare(step.id(), wear(step, due), due.stream().map(Reference.Caution::key).toList(),
                 subjects(due, ids), hazardous, exposure.of(step), chemical, access(step, ids, parts));
+    }
+
+    /** What the cautions ask for and what the step itself names, of each kind the strictest. */
+    private List<String> wear(Step step, List<Reference.Caution> due) {
+        Set<String> codes = new LinkedHashSet<>(Situation.wear(due, reference));
+        step.uses().stream().map(bench::material).flatMap(Optional::stream).forEach(tool -> codes.addAll(reference.worn(tool)));
+        return reference.strictest(codes);
     }
 
     /** Of what is used, that which a caution follows from by its statements, substances or traits. */

@@ -3,9 +3,11 @@ package org.benchleaf.model;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 import org.benchleaf.quantity.Quantity;
 
 /**
@@ -33,6 +35,8 @@ public record Reference(Map<String, Substance> substances, Map<String, Statement
         Map<String, Caution> cautions, Map<String, WasteKind> waste, List<FirstAid> firstAid, List<LabelSize> labels,
         List<ClaimWord> claims, List<Incompatible> incompatible, List<Access> access,
         List<AcuteRoute> acute, Map<String, Precedence> precedence, Map<String, Wording> wordings, HazardLimits limits) {
+
+    private static final Pattern NO_WORD = Pattern.compile("[^\\p{L}\\p{N}]+");
 
     public Reference {
         rules = List.copyOf(rules);
@@ -100,10 +104,27 @@ public record Reference(Map<String, Substance> substances, Map<String, Statement
      * @param name in words
      * @param kind what it protects: {@code hands}, {@code eyes}, {@code breath}, {@code body}, {@code air}, {@code light}
      * @param strictness within its kind, 1 the least
+     * @param also words in the name or the traits of a tool that is such equipment
      * @param words for the sheet
      * @param source where they were read
      */
-    public record Equipment(String code, String name, String kind, int strictness, String words, String source) {
+    public record Equipment(String code, String name, String kind, int strictness, List<String> also, String words,
+            String source) {
+        public Equipment {
+            also = List.copyOf(also);
+        }
+    }
+
+    /** Codes of the protective equipment that a tool is, by its name and traits; none for anything else. */
+    public List<String> worn(Material material) {
+        String told = plain(material.name() + " " + String.join(" ", material.traits()));
+        return !material.kind().equals("tool") ? List.of() : equipment.values().stream()
+                .filter(one -> one.also().stream().anyMatch(word -> told.contains(plain(word)))).map(Equipment::code).toList();
+    }
+
+    /** In lower case, with one blank around each word. */
+    private static String plain(String text) {
+        return " " + NO_WORD.matcher(text.toLowerCase(Locale.ROOT)).replaceAll(" ").strip() + " ";
     }
 
     /** Of these codes the strictest of each kind, in the order of the table. */

@@ -71,7 +71,7 @@ public final class ReferenceReader {
         Map<String, Reference.Statement> statements = worded(table("statements", ReferenceReader::statement));
         Map<String, Reference.Equipment> equipment = table("equipment", row -> new Reference.Equipment(row.key(),
                 row.text("name"), row.oneOf("kind", KINDS), row.optionalNumber("strictness", 1, STRICTEST).orElse(1.0).intValue(),
-                row.text("words"), row.text("source")));
+                row.texts("also"), row.text("words"), row.text("source")));
         Map<String, Reference.Caution> cautions = table("cautions",
                 row -> caution(row, statements.keySet(), equipment.keySet()));
         Map<String, Reference.WasteKind> waste = table("waste", row -> waste(row, statements.keySet(), cautions.keySet()));

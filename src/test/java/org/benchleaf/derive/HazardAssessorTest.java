@@ -245,6 +245,16 @@ class HazardAssessorTest {
         assertThat(wear).contains("GLL", "HOOD").doesNotContain("GLV", "EXT").doesNotHaveDuplicates();
     }
 
+    /** The poster's mask is FFP3, and mould asks for FFP2 at least: the sheet asks for the stricter, once. */
+    @Test
+    void a_mask_that_the_step_names_and_one_that_a_caution_asks_for_agree() {
+        assertThat(demo("flood-poster").care().values()).filteredOn(care -> care.wear().stream().anyMatch(code -> code.startsWith("RSP")))
+                .extracting(StepCare::step).contains("air-dry", "tests", "take-off-mould", "surface-clean");
+        for (String step : List.of("air-dry", "tests", "take-off-mould", "surface-clean")) {
+            assertThat(demo("flood-poster").care().get(step).wear()).contains("RSP3", "EYE", "GLV").doesNotContain("RSP");
+        }
+    }
+
     /** Goggles for solvents poured from 50 mL on, and for spraying at all: common practice, no source. */
     @Test
     void a_little_spirit_is_poured_without_goggles_and_sprayed_with_them() {

@@ -179,6 +179,16 @@ class DemoPagesTest {
         assertThat(sheet.select("#step-air-dry").text()).contains("handling it stirs up spores", "A fitted respirator");
     }
 
+    /** A step that names its mask and a caution that asks for one agree: the stricter stands with what is worn, and only there. */
+    @Test
+    void protective_equipment_stands_once_in_a_step() {
+        assertThat(PAGES.get("cases/flood-poster/steps.html").select("#step-tests .strip__wear").text()).contains("FFP3")
+                .doesNotContain("FFP2");
+        PAGES.forEach((path, page) -> page.select(".strip__step").forEach(step -> assertThat(step.select(".strip__facts").text())
+                .as(path + " " + step.id()).doesNotContainIgnoringCase("respirator").doesNotContainIgnoringCase("goggles")
+                .doesNotContainIgnoringCase("nitrile gloves")));
+    }
+
     @Test
     void burns_and_cuts_have_their_first_aid_where_wax_is_melted_and_blades_are_used() {
         assertThat(PAGES.get("cases/tide-table/steps.html").select("#briefing").text()).contains("Cool the burn at once",
