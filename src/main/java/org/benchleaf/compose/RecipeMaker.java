@@ -124,23 +124,28 @@ final class RecipeMaker {
         if (solution.recipe() instanceof Recipe.Adjust adjust) {
             cautions.add(byTheMeter(adjust));
         }
-        if (preparation.measures().stream().anyMatch(this::isJoined)) {
-            cautions.add(new Caution("care", sheet.words().say("caution-level.care"), sheet.words().say("prepare.may-shrink"),
-                    Html.ofText(sheet.words().say("prepare.may-shrink")), Html.ofText("")));
+        if (measures(preparation, Set.of("mixture", "parts"))) {
+            cautions.add(caution(sheet.words().say("prepare.may-shrink")));
+        }
+        if (!preparation.addsUp() && measures(preparation, Set.of("one-in", "dilution"))) {
+            cautions.add(caution(sheet.words().say("prepare.make-up")));
         }
         return cautions;
     }
 
-    /** Whether it is a volume that is measured apart and joined with others whose table nobody has. */
-    private boolean isJoined(Preparation.Measure measure) {
-        return measure.exact().dimension() == Dimension.VOLUME && sheet.figure(measure.figure())
-                .filter(figure -> figure.method().equals("mixture") || figure.method().equals("parts")).isPresent();
+    private Caution caution(String words) {
+        return new Caution("care", sheet.words().say("caution-level.care"), words, Html.ofText(words), Html.ofText(""));
+    }
+
+    /** Whether a volume is measured that one of these calculations gives, joined with others whose table nobody has. */
+    private boolean measures(Preparation preparation, Set<String> methods) {
+        return preparation.measures().stream().anyMatch(measure -> measure.exact().dimension() == Dimension.VOLUME
+                && sheet.figure(measure.figure()).filter(figure -> methods.contains(figure.method())).isPresent());
     }
 
     /** A bath brought to a pH is measured, never trusted to its sum. */
     private Caution byTheMeter(Recipe.Adjust adjust) {
-        String measure = sheet.words().say("prepare.measure-ph", "ph", sheet.numbers().written(adjust.to()).text());
-        return new Caution("care", sheet.words().say("caution-level.care"), measure, Html.ofText(measure), Html.ofText(""));
+        return caution(sheet.words().say("prepare.measure-ph", "ph", sheet.numbers().written(adjust.to()).text()));
     }
 
     private List<Working> workings(Preparation preparation) {

@@ -17,10 +17,11 @@ import org.benchleaf.quantity.Quantity;
  * @param keeps how long it keeps once made
  * @param usedIn ids of the steps that use it
  * @param figures ids of its figures
+ * @param addsUp whether the volumes that are joined are shown to add up, since all of them are nearly water or a table is used
  */
 public record Preparation(String solution, Quantity needed, Quantity batch, int batches, List<Measure> measures,
         Optional<Quantity> beginBefore, Optional<Quantity> handsOn, Optional<Quantity> keeps, List<String> usedIn,
-        List<String> figures) {
+        List<String> figures, boolean addsUp) {
 
     public Preparation {
         measures = List.copyOf(measures);

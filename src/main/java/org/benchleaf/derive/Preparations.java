@@ -24,6 +24,7 @@ final class Preparations {
 
     private final Bench bench;
     private final Strengths strengths;
+    private final Compositions compositions;
     private final MeasureChoice measuring;
     private final Map<String, Minutes> stepTimes;
 
@@ -35,6 +36,7 @@ final class Preparations {
     Preparations(Bench bench, Map<String, Minutes> stepTimes) {
         this.bench = bench;
         this.strengths = new Strengths(bench);
+        this.compositions = new Compositions(bench);
         this.measuring = new MeasureChoice(bench.library().studio(), bench.tolerances(),
                 bench.constant("coarsest-step").value(), bench.library().formulary().table("divisions"));
         this.stepTimes = stepTimes;
@@ -92,7 +94,17 @@ final class Preparations {
         figures.add(batch.get().id());
         return Optional.of(new Preparation(solution.id(), needed.orElse(batch.get()).value(), batch.get().value(),
                 batches, measures, solution.readyIn(), solution.handsOn(), solution.keeps(), usedIn(solution.id(),
-                        new LinkedHashSet<>()), List.copyOf(figures)));
+                        new LinkedHashSet<>()), List.copyOf(figures), addsUp(solution)));
+    }
+
+    /** Whether a thinned liquid and what thins it are nearly water; ethanol and water go by their table. */
+    private boolean addsUp(Solution solution) {
+        return solution.recipe() instanceof Recipe.Dilute dilute
+                && (strengths.isEthanolInWater(dilute) || isNearlyWater(dilute.stock()) && isNearlyWater(dilute.with()));
+    }
+
+    private boolean isNearlyWater(String id) {
+        return compositions.of(id).least("water") * 100 >= bench.constant("nearly-water").value().in(Unit.PERCENT);
     }
 
     private void tellNoBatch(Solution solution) {

@@ -142,6 +142,10 @@ final class RecipeFigures implements Recipe.Kinds<List<Ingredient>> {
             bench.missing(id("stock-volume"), "how weak it is to be", "'strength:' or 'one in:'", solution.place());
             return List.of();
         }
+        Optional<Quantity> share = dilute(recipe, Dimension.VOLUME_FRACTION);
+        if (share.isPresent()) {
+            return weakened(recipe.stock(), share.get(), recipe.with());
+        }
         Quantity oneIn = recipe.oneIn().get();
         Map<String, Figure> made = bench.ledger().work(job("one-in").given("one-in", oneIn, Job.CASE_FILE)
                 .given("volume", volume(), new Origin.OfFigure(batch.key())).gives("stock-volume", key("stock-volume"), "stock to measure out")
@@ -153,6 +157,12 @@ final class RecipeFigures implements Recipe.Kinds<List<Ingredient>> {
                     .gives("calcium", key("calcium"), "dissolved calcium"));
         }
         return named(made, recipe.stock(), "stock-volume", recipe.with(), "diluent-volume");
+    }
+
+    /** The strength to which ethanol is thinned with water, counted so, by which its table tells both amounts. */
+    private Optional<Quantity> dilute(Recipe.Dilute recipe, Dimension counted) {
+        return Optional.of(recipe).filter(strengths::isEthanolInWater).flatMap(strengths::dilute)
+                .filter(strength -> strength.dimension() == counted);
     }
 
     private boolean isLimeWater(String id) {

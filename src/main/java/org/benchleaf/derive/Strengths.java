@@ -52,11 +52,16 @@ final class Strengths implements Recipe.Kinds<Optional<Quantity>> {
         return bench.material(id).flatMap(Material::substance).filter("water"::equals).isPresent();
     }
 
+    /** Whether ethanol, or ethanol and water, is thinned with water. */
+    boolean isEthanolInWater(Recipe.Dilute dilute) {
+        return isWater(dilute.with()) && isEthanol(dilute.stock());
+    }
+
     /** Whether liquids are measured by volume one by one and joined, so that less than their sum may come out. */
     boolean mayShrink(Recipe recipe) {
         return recipe instanceof Recipe.Mix mix && !mix.byMass() && !isEthanolAndWater(mix)
                 || recipe instanceof Recipe.Parts parts && !parts.byMass()
-                || recipe instanceof Recipe.Dilute dilute && !(isWater(dilute.with()) && isEthanol(dilute.stock()))
+                || recipe instanceof Recipe.Dilute dilute && !isEthanolInWater(dilute)
                         && dilute.strength().filter(one -> one.dimension() == Dimension.VOLUME_FRACTION).isPresent();
     }
 

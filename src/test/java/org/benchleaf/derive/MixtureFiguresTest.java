@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.benchleaf.model.Recipe;
+import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
 import org.junit.jupiter.api.Test;
 
@@ -145,5 +146,34 @@ class MixtureFiguresTest {
         // The heaviest is ethanol of 96 %: 100 mL × 0.8074 g/mL = 80.7 g (OIML R 22); 5 % more is made, 84.8 g rounded up.
         assertThat(figures.get("solvent.needed").value().in(Unit.GRAM)).isCloseTo(80.7, within(0.2));
         assertThat(figures.get("solvent.batch").value().in(Unit.GRAM)).isCloseTo(85, within(1e-9));
+    }
+
+    /** 96 % v/v one in two is 48 % v/v, for which 500 mL of it take 531 mL of water, not 500 (densities of OIML R 22, from memory). */
+    @Test
+    void ethanol_one_in_so_many_of_water_goes_by_its_table() {
+        Derived derived = solvents().solution("half", new Recipe.Dilute("ethanol-96", Optional.empty(),
+                Optional.of(Quantity.number(2)), "deionised-water"), Map.of("make", "1000 mL"), Optional.empty()).derived();
+        Map<String, Figure> figures = derived.worked().figures();
+
+        // 500 mL × 0.8074 g/mL = 403.7 g; 1000 mL at 48 % v/v weigh 934.0 g; 530.3 g of water are 531.2 mL.
+        assertThat(figures.get("half.stock-volume").value().in(Unit.MILLILITRE)).isCloseTo(500, within(0.5));
+        assertThat(figures.get("half.water-volume").value().in(Unit.MILLILITRE)).isCloseTo(531.2, within(1.0));
+        assertThat(derived.worked().preparations().get(0).addsUp()).isTrue();
+    }
+
+    /** What is nearly water adds up with water; strong peroxide, or a solvent, does not (common practice, no source). */
+    @Test
+    void one_part_in_so_many_is_told_to_add_up_only_where_both_are_nearly_water() {
+        assertThat(addsUp("lime-water", "deionised-water")).isTrue();
+        assertThat(addsUp("isopropanol", "deionised-water")).isFalse();
+        assertThat(addsUp("lime-water", "isopropanol")).isFalse();
+        assertThat(addsUp("no-such-liquid", "deionised-water")).isFalse();
+    }
+
+    private static boolean addsUp(String stock, String with) {
+        return solvents().solution("lime-water", new Recipe.Saturate("calcium-hydroxide", "deionised-water", q("20 °C")))
+                .solution("thin", new Recipe.Dilute(stock, Optional.empty(), Optional.of(Quantity.number(10)), with),
+                        Map.of("make", "1000 mL"), Optional.empty()).derived().worked().preparations().stream()
+                .filter(one -> one.solution().equals("thin")).findFirst().orElseThrow().addsUp();
     }
 }
