@@ -1,5 +1,5 @@
 <#-- Labels at true size, with a ruler to check the printer by.
-     labels  size, name, strength, keeps, hazard
+     labels  size, name, strength, keeps, hazard, unclassified
      words   fixed labels -->
 <#macro labelSheet labels words>
 <div class="labels">
@@ -9,10 +9,11 @@
     <li class="label label--${label.size}">
       <p class="label__name">${label.name}</p>
       <#if label.strength?has_content><p class="label__strength">${label.strength}</p></#if>
-      <#if label.hazard?has_content && label.hazard.unknown?has_content>
+      <#local classed = label.hazard?has_content && label.hazard.says?has_content>
+      <#if label.hazard?has_content && label.hazard.unknown?has_content || !classed && !label.unclassified>
       <p class="label__signal">${words.unknown}</p>
       </#if>
-      <#if label.hazard?has_content && label.hazard.says?has_content>
+      <#if classed>
       <div class="label__hazard">
         <#list label.hazard.pictograms as pictogram><span class="label__pictogram label__pictogram--${label.size}">${pictogram.drawing}</span></#list>
         <div>
@@ -21,7 +22,7 @@
           <p class="label__does"><#list label.hazard.does as line><#if line?index lt 4>${line.text}<#sep> </#sep></#if></#list></p>
         </div>
       </div>
-      <#elseif !(label.hazard?has_content && label.hazard.unknown?has_content)>
+      <#elseif label.unclassified>
       <p class="label__says">${words.none}</p>
       </#if>
       <p class="label__write"><span class="label__line">${words.made} <span class="write"></span></span> <span class="label__line">${words["use-by"]}<#if label.keeps?has_content> (${words.keeps} ${label.keeps})</#if> <span class="write"></span></span> <span class="label__line">${words.by} <span class="write"></span></span></p>

@@ -67,7 +67,8 @@ final class HazardsText {
         lines(text, "Waste", waste());
         lines(text, "Must not meet", hazards.incompatible().stream().map(clash -> clash.one() + " and " + clash.with()
                 + " give " + clash.gives() + ". " + clash.why()).toList());
-        lines(text, "Public pages: " + isPublic() + "; trainees: " + hazards.access().trainee().word(), why());
+        text.append("\nPublic pages: ").append(isPublic()).append("; trainees: ").append(hazards.access().trainee().word()).append('\n');
+        why().forEach(line -> text.append("  ").append(line).append('\n'));
         return text.append("\nCompare the safety data sheet and local rules; they stand above this answer.").toString();
     }
 
@@ -114,7 +115,7 @@ final class HazardsText {
     }
 
     private String worded(String code) {
-        return code + " " + (reference.statements().containsKey(code) ? reference.statements().get(code).text() : "");
+        return code + " " + (reference.statements().containsKey(code) ? reference.statements().get(code).naming(hazards.named()) : "");
     }
 
     private static void lines(StringBuilder text, String heading, List<String> lines) {

@@ -25,10 +25,11 @@ public final class BottleLabel {
         Words words = Words.in(LANGUAGE);
         Hazard hazard = new Hazard("hazard", name, hazards.signal(),
                 HazardMaker.pictograms(reference, hazards.pictograms()),
-                HazardMaker.statements(reference, hazards.hazardStatements()),
+                HazardMaker.says(reference, hazards),
                 HazardMaker.statements(reference, hazards.precautions()), List.of(),
                 hazards.unknown().stream().map(Hazards.Unknown::why).toList());
-        LabelSheet.Label label = new LabelSheet.Label(SIZE, name, Optional.empty(), Optional.empty(), Optional.of(hazard));
+        LabelSheet.Label label = new LabelSheet.Label(SIZE, name, Optional.empty(), Optional.empty(), Optional.of(hazard),
+                hazards.isUnclassified());
         return new SingleSheet(name, words.language(), new LabelSheet(List.of(label), words.group("label-sheet")));
     }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import org.benchleaf.derive.Hazards;
 import org.benchleaf.model.Material;
@@ -33,7 +34,7 @@ final class HazardMaker {
 
     private Hazard hazard(Hazards hazards) {
         return new Hazard("hazard-" + Paths.slug(hazards.of()), name(hazards.of()), hazards.signal(),
-                pictograms(reference, hazards.pictograms()), statements(reference, hazards.hazardStatements()),
+                pictograms(reference, hazards.pictograms()), says(reference, hazards),
                 statements(reference, hazards.precautions()), grounds(hazards),
                 hazards.unknown().stream().map(one -> (one.why() + " " + one.remedy()).strip()).toList());
     }
@@ -57,6 +58,12 @@ final class HazardMaker {
     private static Html drawing(Reference.Pictogram pictogram) {
         return new Html(pictogram.svg().strip().replaceFirst("aria-label=\"[^\"]*\"",
                 "aria-label=\"" + Html.escape(pictogram.name() + ", " + pictogram.code()) + "\""));
+    }
+
+    /** The hazard statements of a mixture, with what they name. */
+    static List<Hazard.Statement> says(Reference reference, Hazards hazards) {
+        return hazards.hazardStatements().stream().map(reference.statements()::get).filter(Objects::nonNull)
+                .map(one -> new Hazard.Statement(one.code(), one.naming(hazards.named()))).toList();
     }
 
     static List<Hazard.Statement> statements(Reference reference, List<String> codes) {

@@ -2,6 +2,8 @@ package org.benchleaf.compose;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import org.benchleaf.derive.Hazards;
 import org.benchleaf.derive.Preparation;
 import org.benchleaf.model.Reference;
 import org.benchleaf.model.Solution;
@@ -33,7 +35,8 @@ final class LabelMaker {
         return new LabelSheet.Label(size(preparation.batch()), solution.name(),
                 new RecipeMaker(sheet, desk).strength(solution),
                 solution.keeps().map(keeps -> sheet.numbers().duration(keeps).text()),
-                new HazardMaker(sheet, desk).of(solution.id()));
+                new HazardMaker(sheet, desk).of(solution.id()), Optional.ofNullable(desk.worked().hazards().get(solution.id()))
+                        .filter(Hazards::isUnclassified).isPresent());
     }
 
     /** The first size whose largest bottle holds the batch; a batch by mass is taken to be as dense as water. */

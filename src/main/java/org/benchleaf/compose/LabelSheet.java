@@ -23,9 +23,10 @@ public record LabelSheet(List<Label> labels, Map<String, String> words) implemen
      * @param name what is in it
      * @param strength with its kind; empty if there is none
      * @param keeps how long it keeps
-     * @param hazard what it can do
+     * @param hazard what it can do; empty if nothing follows or nothing is known
+     * @param unclassified whether everything in it is known and no class follows: only then the label says that
      */
     public record Label(int size, String name, Optional<String> strength, Optional<String> keeps,
-            Optional<Hazard> hazard) {
+            Optional<Hazard> hazard, boolean unclassified) {
     }
 }

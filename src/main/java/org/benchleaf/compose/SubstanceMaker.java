@@ -3,6 +3,7 @@ package org.benchleaf.compose;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
@@ -83,7 +84,7 @@ final class SubstanceMaker {
         return new Hazard("hazard-" + Paths.slug(substance.key()), substance.name(),
                 signals.contains("Danger") ? Optional.of("Danger") : signals.stream().findFirst(),
                 HazardMaker.pictograms(reference, pictograms),
-                pure.stream().map(statement -> new Hazard.Statement(statement.code(), statement.text())).toList(),
+                pure.stream().map(statement -> new Hazard.Statement(statement.code(), statement.naming(organs(substance)))).toList(),
                 HazardMaker.statements(reference, precautions), grounds(substance), List.of());
     }
 
@@ -103,6 +104,12 @@ final class SubstanceMaker {
         return codes.stream().map(reference.statements()::get).filter(Objects::nonNull)
                 .sorted(Comparator.comparingInt(Reference.Statement::rank).thenComparing(Reference.Statement::code))
                 .toList();
+    }
+
+    /** The organs that statements name, by their codes, where they are known. */
+    private static Map<String, List<String>> organs(Substance substance) {
+        return substance.classes().stream().filter(one -> one.organs().isPresent()).collect(Collectors.toMap(
+                Substance.HazardClass::statement, one -> one.organs().get().words(), (one, other) -> one));
     }
 
     private List<Fact> grounds(Substance substance) {

@@ -1,6 +1,7 @@
 package org.benchleaf.derive;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import org.benchleaf.model.MixtureRule;
@@ -72,6 +73,11 @@ final class Classification {
 
     List<Hazards.Ground> grounds() {
         return verdict.grounds();
+    }
+
+    /** What statements name, by their codes: sensitising substances, organs. */
+    Map<String, List<String>> named() {
+        return verdict.named();
     }
 
     /** What the rules could not tell. */

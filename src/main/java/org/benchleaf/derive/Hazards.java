@@ -16,6 +16,7 @@ import org.benchleaf.model.Reference;
  * @param signal {@code Danger}, {@code Warning} or empty
  * @param pictograms GHS numbers, such as {@code GHS02}
  * @param hazardStatements H codes, most severe first
+ * @param named what statements name, by their codes: the sensitising substances of EUH208, the organs of H370 to H373 that are known
  * @param precautions P codes
  * @param grounds how each class came about, in words with its source key; both where two rules disagree
  * @param waste what kind of waste it becomes
@@ -26,7 +27,8 @@ import org.benchleaf.model.Reference;
  * @param cautions keys of the table of cautions that are due when it is prepared
  */
 public record Hazards(String of, Map<String, MassShare> parts, List<Unknown> unknown, Optional<String> signal,
-        List<String> pictograms, List<String> hazardStatements, List<String> precautions, List<Ground> grounds,
+        List<String> pictograms, List<String> hazardStatements, Map<String, List<String>> named,
+        List<String> precautions, List<Ground> grounds,
         Waste waste, List<Clash> incompatible, Access access, List<String> firstAid, List<String> wear,
         List<String> cautions) {
 
@@ -45,6 +47,11 @@ public record Hazards(String of, Map<String, MassShare> parts, List<Unknown> unk
     /** Whether every part, class and property that the answer rests on is known. */
     public boolean known() {
         return unknown.isEmpty();
+    }
+
+    /** Whether everything is known and no class follows from it. */
+    public boolean isUnclassified() {
+        return known() && hazardStatements.isEmpty();
     }
 
     /** Why a statement was given, in the order of asking. */

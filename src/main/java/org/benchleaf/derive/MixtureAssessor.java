@@ -62,7 +62,7 @@ final class MixtureAssessor {
                 .filter(row -> row.statements().stream().anyMatch(statements::contains))
                 .map(Reference.FirstAid::where).toList();
         return new Hazards(id, composition.shares(), unknown, found.signal(), found.pictograms(), statements,
-                found.precautions(), found.grounds(), waste.of(composition, statements, unknown.isEmpty()),
+                found.named(), found.precautions(), found.grounds(), waste.of(composition, statements, unknown.isEmpty()),
                 meetings.among(composition.substances(reference)),
                 access.of(composition, statements, amount, uses, unknown.isEmpty()), firstAid,
                 Situation.wear(cautions, reference), cautions.stream().map(Reference.Caution::key).toList());

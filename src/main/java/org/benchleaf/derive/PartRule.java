@@ -2,6 +2,7 @@ package org.benchleaf.derive;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.benchleaf.model.MixtureRule;
 import org.benchleaf.model.Substance;
 import org.benchleaf.quantity.Quantity;
@@ -10,6 +11,7 @@ import org.benchleaf.quantity.Quantity;
 final class PartRule {
 
     private static final String NAMED = "EUH208";
+    private static final Set<String> ORGANS = Set.of("H370", "H371", "H372", "H373");
 
     private final MixtureRule rule;
     private final Verdict verdict;
@@ -40,6 +42,7 @@ final class PartRule {
         if (!part.reaches(limit)) {
             if (rule.named() && part.reaches(limit, verdict.reference().limits().named().value())) {
                 verdict.give(name, NAMED, rule.source(), "named-only", pairs);
+                verdict.name(NAMED, List.of(part.name()));
             } else {
                 verdict.refuse("not " + name, rule.source(), own.isPresent() ? "part-below-own" : "part-below", pairs);
             }
@@ -47,6 +50,9 @@ final class PartRule {
             verdict.refuse("not " + name, rule.source(), "gone-in-water", pairs);
         } else if (part.isBelow(hazard.below()) && !verdict.covers(statement)) {
             verdict.give(name, statement, hazard.source(), key(own.isPresent(), part.share()), pairs);
+            if (ORGANS.contains(statement)) {
+                verdict.name(statement, hazard.organs().map(Substance.Organs::words).orElse(List.of()));
+            }
         }
     }
 

@@ -1,8 +1,10 @@
 package org.benchleaf.derive;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.benchleaf.message.Holes;
@@ -12,9 +14,13 @@ import org.benchleaf.model.Reference;
 /** What the rules have found about one mixture so far: statements, each with its grounds, and what is not known. */
 final class Verdict {
 
+    /** Stands for organs that a part damages besides, of which its row says nothing. */
+    private static final String OTHERS = "others not stated";
+
     private final Reference reference;
     private final Set<String> statements = new LinkedHashSet<>();
     private final Set<Hazards.Ground> grounds = new LinkedHashSet<>();
+    private final Map<String, Set<String>> named = new LinkedHashMap<>();
     private final Set<Hazards.Unknown> unknown = new LinkedHashSet<>();
 
     Verdict(Reference reference) {
@@ -31,6 +37,11 @@ final class Verdict {
         grounds.add(new Hazards.Ground(name + ", " + statement, Optional.of(statement), say(key, pairs), source));
     }
 
+    /** A statement that was given names something: the substance that sensitises, or the organs, where these are known. */
+    void name(String statement, List<String> words) {
+        named.computeIfAbsent(statement, any -> new LinkedHashSet<>()).addAll(words.isEmpty() ? List.of(OTHERS) : words);
+    }
+
     /** A class was looked at and not given. */
     void refuse(String name, String source, String key, Object... pairs) {
         grounds.add(new Hazards.Ground(name, Optional.empty(), say(key, pairs), source));
@@ -44,6 +55,19 @@ final class Verdict {
     boolean covers(String statement) {
         Precedence row = reference.precedence().get(statement);
         return row != null && statements.stream().anyMatch(row.leftOutBeside()::contains);
+    }
+
+    /** What statements name, by their codes; of organs nothing where none is known. */
+    Map<String, List<String>> named() {
+        Map<String, List<String>> told = new LinkedHashMap<>();
+        named.forEach((statement, words) -> {
+            List<String> known = new ArrayList<>(words);
+            if (known.remove(OTHERS) && !known.isEmpty()) {
+                known.add(OTHERS);
+            }
+            told.put(statement, known);
+        });
+        return told;
     }
 
     Set<String> statements() {

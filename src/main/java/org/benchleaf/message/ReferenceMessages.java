@@ -17,7 +17,11 @@ public enum ReferenceMessages implements Message.Id {
     TABLE_UNREADABLE("REF-004", Severity.ERROR,
             "The table cannot be read: {problem}.",
             "Without it the hazards would be worked out from the shipped rows alone.",
-            "Put the YAML right; the shipped table shows the form.");
+            "Put the YAML right; the shipped table shows the form."),
+    CLASS_UNKNOWN("REF-005", Severity.ERROR,
+            "The row '{row}' has a class that is not in the list of classes: '{found}'.",
+            "No rule knows it, so it would be missing from every label and every mixture.",
+            "{remedy} Ways in and effects stand in brackets, as in 'Acute Tox. 4 (mouth)', 'STOT SE 3 (narcosis)'.");
 
     private final String code;
     private final Severity severity;

@@ -75,8 +75,25 @@ public record Reference(Map<String, Substance> substances, Map<String, Statement
      */
     public record Statement(String code, String official, String text, int rank, Optional<String> pictogram,
             Optional<String> signal, List<String> precautions, String source, String edition) {
+
+        private static final String OPEN = "…";
+        private static final String ORGANS = "organs";
+
         public Statement {
             precautions = List.copyOf(precautions);
+        }
+
+        /**
+         * The words to print on one label.
+         *
+         * @param named what statements name there, by their codes: substances in the open place of the wording, or organs
+         */
+        public String naming(Map<String, List<String>> named) {
+            String words = String.join(", ", named.getOrDefault(code, List.of()));
+            if (words.isEmpty()) {
+                return text;
+            }
+            return official.contains(OPEN) ? official.replace(OPEN, words) : text.replace(ORGANS, ORGANS + " (" + words + ")");
         }
 
         /** The same statement with other words to print. */

@@ -93,10 +93,18 @@ public record Substance(String key, String name, List<String> synonyms, Optional
      * @param estimate the acute toxicity estimate; empty if the one of the category is taken
      * @param factor how often it counts for life in water (M factor); empty if once
      * @param minimum whether the law gives it as the least class, so that a supplier may be stricter
+     * @param organs what it damages, for damage to organs; empty where that is not known
      * @param source where the class comes from
      */
     public record HazardClass(String name, String statement, Optional<Quantity> from, Optional<Quantity> below,
-            Optional<Quantity> estimate, Optional<Double> factor, boolean minimum, String source) {
+            Optional<Quantity> estimate, Optional<Double> factor, boolean minimum, Optional<Organs> organs, String source) {
+    }
+
+    /** The organs that a substance damages, in words, and where that was read. */
+    public record Organs(List<String> words, String source) {
+        public Organs {
+            words = List.copyOf(words);
+        }
     }
 
     /**

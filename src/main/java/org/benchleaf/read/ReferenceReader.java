@@ -75,7 +75,8 @@ public final class ReferenceReader {
         Map<String, Reference.Caution> cautions = table("cautions",
                 row -> caution(row, statements.keySet(), equipment.keySet()));
         Map<String, Reference.WasteKind> waste = table("waste", row -> waste(row, statements.keySet(), cautions.keySet()));
-        return new Reference(table("substances", row -> SubstanceRow.read(row, statements.keySet(), waste.keySet())),
+        Map<String, Set<String>> classes = table("hazard-classes", row -> classWord(row, statements.keySet()));
+        return new Reference(table("substances", row -> SubstanceRow.read(row, classes, waste.keySet())),
                 statements, table("pictograms", ReferenceReader::pictogram), equipment,
                 list("mixture-limits", row -> MixtureRuleRow.read(row, statements.keySet())), cautions, waste,
                 list("first-aid", row -> new Reference.FirstAid(row.key(),
@@ -116,6 +117,12 @@ public final class ReferenceReader {
                 Set.copyOf(row.textsOf("cautions", cautions)), row.optionalQuantity("ph below", Dimension.ACIDITY),
                 row.optionalQuantity("ph above", Dimension.ACIDITY), row.set("never with"), row.optionalText("bottle"),
                 row.text("words"), row.optionalText("drain"), row.text("source"));
+    }
+
+    /** The statements that go with a class. */
+    private static Set<String> classWord(ReferenceRow row, Set<String> statements) {
+        row.text("source");
+        return Set.copyOf(row.textsOf("statements", statements));
     }
 
     private static Reference.Incompatible incompatible(ReferenceRow row) {

@@ -10,6 +10,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.benchleaf.message.Messages;
+import org.benchleaf.message.Nearest;
 import org.benchleaf.message.Place;
 import org.benchleaf.message.ReferenceMessages;
 import org.benchleaf.model.Substance;
@@ -74,6 +75,19 @@ final class ReferenceRow {
         if (!text.isEmpty() && !allowed.contains(text)) {
             refuse(value(name).orElseThrow().place(), name, text,
                     allowed.stream().sorted().collect(Collectors.joining(", ", "one of: ", "")));
+        }
+        return text;
+    }
+
+    /** A class that the table of classes has; one that it has not is told with those that may be meant. */
+    String classWord(String name, Set<String> known) {
+        String text = text(name);
+        if (!text.isEmpty() && !known.contains(text)) {
+            List<String> near = Nearest.several(text, known);
+            messages.add(ReferenceMessages.CLASS_UNKNOWN.at(value(name).orElseThrow().place(), "row", key, "found", text,
+                    "remedy", near.isEmpty() ? "Write the class as section 2 of the safety data sheet has it."
+                            : "Did you mean " + near.stream().map(one -> "'" + one + "'").collect(Collectors.joining(", ")) + "?"));
+            sound = false;
         }
         return text;
     }

@@ -3,6 +3,7 @@ package org.benchleaf.read;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.benchleaf.model.LowReserve;
@@ -26,13 +27,19 @@ final class SubstanceRow {
         this.row = row;
     }
 
-    static Substance read(ReferenceRow row, Set<String> statements, Set<String> waste) {
-        return new SubstanceRow(row).substance(statements, waste);
+    /**
+     * Reads a row.
+     *
+     * @param words the classes, each with the statements that go with it
+     * @param waste the kinds of waste
+     */
+    static Substance read(ReferenceRow row, Map<String, Set<String>> words, Set<String> waste) {
+        return new SubstanceRow(row).substance(words, waste);
     }
 
-    private Substance substance(Set<String> statements, Set<String> waste) {
+    private Substance substance(Map<String, Set<String>> words, Set<String> waste) {
         List<Substance.HazardClass> classes = row.rows("classes").stream()
-                .map(inner -> hazardClass(inner, statements)).toList();
+                .map(inner -> hazardClass(inner, words)).toList();
         Optional<String> because = row.optionalText("because");
         return new Substance(row.key(), row.text("name"), row.texts("synonyms"), row.optionalText("cas"),
                 row.oneOf("form", FORMS), row.optionalQuantity("molar mass", Dimension.MASS_PER_AMOUNT),
@@ -64,13 +71,23 @@ final class SubstanceRow {
         return answer.orElse(Substance.Answer.UNKNOWN);
     }
 
-    private static Substance.HazardClass hazardClass(ReferenceRow inner, Set<String> statements) {
-        return new Substance.HazardClass(inner.text("class"), inner.oneOf("statement", statements),
+    private static Substance.HazardClass hazardClass(ReferenceRow inner, Map<String, Set<String>> words) {
+        String name = inner.classWord("class", words.keySet());
+        return new Substance.HazardClass(name, words.containsKey(name) ? inner.oneOf("statement", words.get(name))
+                        : inner.text("statement"),
                 inner.optionalQuantity("from", Dimension.MASS_FRACTION),
                 inner.optionalQuantity("below", Dimension.MASS_FRACTION),
                 inner.optionalQuantity("ate", Dimension.MASS_FRACTION, Dimension.MASS_PER_VOLUME,
                         Dimension.PARTS_PER_MILLION),
-                inner.optionalNumber("factor", 1, MOST_FACTOR), inner.yes("minimum"), inner.text("source"));
+                inner.optionalNumber("factor", 1, MOST_FACTOR), inner.yes("minimum"),
+                organs(inner, name), inner.text("source"));
+    }
+
+    private static Optional<Substance.Organs> organs(ReferenceRow inner, String name) {
+        if (inner.has("organs") && !name.matches("STOT [SR]E [12]")) {
+            inner.refuse("organs", "nothing: only STOT SE 1, STOT SE 2, STOT RE 1 and STOT RE 2 damage organs");
+        }
+        return inner.row("organs").map(row -> new Substance.Organs(row.texts("words"), row.text("source")));
     }
 
     private Set<String> toxicityUnknown() {
