@@ -103,7 +103,7 @@ class UnrecordedValuesTest {
 
     @Test
     void what_is_known_is_told_as_the_least() {
-        assertThat(Jsoup.parse(PAGES.get("steps.html")).text()).containsPattern("without nights at least \\d");
+        assertThat(Jsoup.parse(PAGES.get("steps.html")).text()).containsPattern("Hands-on at least \\d");
     }
 
     @Test
