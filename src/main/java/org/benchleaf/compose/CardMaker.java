@@ -27,7 +27,8 @@ final class CardMaker {
                 List.copyOf(Materials.used(desk.treatment(), desk.library())), desk.worked().substances(),
                 treatment.steps().stream().map(step -> step.kind().word()).distinct().toList(),
                 picture.map(Picture::id).orElse(""), picture.map(Picture::alt).orElse(""), sources(desk),
-                texts(treatment, publicText, publicText || desk.clearance().strengths()), pages.stream().map(Page::path).toList(), List.of());
+                texts(treatment, publicText, publicText || desk.clearance().strengths(),
+                        ClassDesk.of(desk).stream().map(one -> one.course().title()).toList()), pages.stream().map(Page::path).toList(), List.of());
     }
 
     /** The sheet as it is now, for a library shows what was saved, not what was lost. */
@@ -45,7 +46,7 @@ final class CardMaker {
     }
 
     /** The words of steps and solutions are held against strengths where there is a public text; elsewhere they may tell them. */
-    private static List<String> texts(TreatmentCase treatment, boolean publicText, boolean recipes) {
+    private static List<String> texts(TreatmentCase treatment, boolean publicText, boolean recipes, List<String> classes) {
         Set<String> texts = new LinkedHashSet<>();
         treatment.object().media().forEach(medium -> texts.add(medium.is()));
         texts.add(treatment.object().support().paper());
@@ -56,6 +57,7 @@ final class CardMaker {
         if (publicText) {
             treatment.story().sections().forEach(section -> texts.add(section.heading()));
         }
+        texts.addAll(classes);
         texts.remove("");
         return new ArrayList<>(texts);
     }

@@ -52,9 +52,13 @@ record CaseDesk(WorkedCase worked, Library library, Clearance clearance, List<Ca
                         treatment(), pages, onScreenOnly(page)));
     }
 
-    /** What of a page no permission lets anybody print. */
     private List<String> onScreenOnly(CasePageName page) {
-        return !clearance.prints(page.output()) ? List.of("page")
+        return onScreenOnly(page.output());
+    }
+
+    /** What of a page no permission lets anybody print. */
+    List<String> onScreenOnly(Clearance.Output output) {
+        return !clearance.prints(output) ? List.of("page")
                 : clearance.allows(Clearance.Output.PICTURES) && !clearance.prints(Clearance.Output.PICTURES)
                 ? List.of("pictures") : List.of();
     }

@@ -1,7 +1,10 @@
 package org.benchleaf.compose;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.benchleaf.derive.Hazards;
 import org.benchleaf.derive.Preparation;
@@ -23,10 +26,15 @@ final class LabelMaker {
 
     /** The labels of all preparations, in their order. */
     LabelSheet make() {
+        Map<Preparation, Integer> once = new LinkedHashMap<>();
+        desk.worked().preparations().forEach(preparation -> once.put(preparation, 1));
+        return make(once);
+    }
+
+    /** So many labels of each preparation. */
+    LabelSheet make(Map<Preparation, Integer> times) {
         List<LabelSheet.Label> labels = new ArrayList<>();
-        for (Preparation preparation : desk.worked().preparations()) {
-            labels.add(label(preparation));
-        }
+        times.forEach((preparation, count) -> labels.addAll(Collections.nCopies(count, label(preparation))));
         return new LabelSheet(labels, sheet.words().group("label-sheet"));
     }
 

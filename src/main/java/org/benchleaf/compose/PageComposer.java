@@ -1,5 +1,6 @@
 package org.benchleaf.compose;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.benchleaf.derive.WorkedCase;
 import org.benchleaf.model.Library;
@@ -22,6 +23,14 @@ public final class PageComposer {
                 makers.stream().map(CasePageMaker::name).toList(), PageMakers.NAMES);
         List<Page> pages = makers.stream().map(maker -> maker.make(desk)).toList();
         List<DataFile> files = makers.stream().flatMap(maker -> maker.files(desk).stream()).toList();
-        return new CasePages(pages, files, CardMaker.card(desk, pages));
+        List<Page> all = new ArrayList<>(pages);
+        List<DataFile> data = new ArrayList<>(files);
+        for (ClassDesk course : ClassDesk.of(desk)) {
+            PageMakers.CLASS.forEach(maker -> {
+                all.add(maker.make(course));
+                data.addAll(maker.files(course));
+            });
+        }
+        return new CasePages(all, data, CardMaker.card(desk, pages));
     }
 }

@@ -11,6 +11,12 @@ final class PageMakers {
             new PreparationPage(),
             new ResultsPage());
 
+    static final List<ClassPageMaker> CLASS = List.of(
+            new ClassPage(),
+            new ClassPreparationPage(),
+            new StationSheetsPage(),
+            new OrderListPage());
+
     static final List<SitePageMaker> SITE = List.of(
             new LibraryPage(),
             new BrowsePages(),
@@ -25,7 +31,7 @@ final class PageMakers {
             new SearchPage());
 
     static final PageNames NAMES = new PageNames(CASE.stream().map(CasePageMaker::name).toList(),
-            SITE.stream().map(SitePageMaker::name).toList());
+            SITE.stream().map(SitePageMaker::name).toList(), CLASS.stream().map(ClassPageMaker::name).toList());
 
     private PageMakers() {
     }

@@ -7,11 +7,13 @@ import java.util.List;
  *
  * @param ofCase the pages that a case may have
  * @param ofSite the pages of the whole site
+ * @param ofClass the pages that a class may have
  */
-record PageNames(List<CasePageName> ofCase, List<SitePageName> ofSite) {
+record PageNames(List<CasePageName> ofCase, List<SitePageName> ofSite, List<ClassPageName> ofClass) {
 
     PageNames {
         ofCase = List.copyOf(ofCase);
         ofSite = List.copyOf(ofSite);
+        ofClass = List.copyOf(ofClass);
     }
 }

@@ -27,7 +27,10 @@ final class PreparationPage implements CasePageMaker {
                 Optional.of(words.say("prepare.lead")), List.of(),
                 Optional.of(new Opening.Notice(words.say("notice.word"), words.say("bench.notice")))));
         sheet.add(new BriefingMaker(sheet, desk).beforePreparing());
-        new ClassSections(sheet, desk).all().forEach(sheet::add);
+        List<LinkList.Entry> classes = ClassDesk.ways(sheet, desk);
+        if (!classes.isEmpty()) {
+            sheet.add(new Section("classes", words.say("class.ways"), Optional.empty(), List.of(new LinkList(classes))));
+        }
         recipes(sheet, desk).ifPresent(sheet::add);
         layOut(sheet, desk).ifPresent(sheet::add);
         totals(sheet, desk).ifPresent(sheet::add);

@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.benchleaf.model.CourseClass;
+import org.benchleaf.model.Step;
+import org.benchleaf.quantity.Quantity;
 
 /**
  * What a class needs, and when to begin preparing it.
@@ -14,18 +16,21 @@ import org.benchleaf.model.CourseClass;
  * @param source the class as written
  * @param caseTitle title of the case that it works through
  * @param sheets how many sheets are worked on, without the spare
+ * @param steps of the case, those that the class works through
  * @param figures figures for the whole class, by id
  * @param timeline the steps of the class, from its start
  * @param preparations what to make for all stations, in the order in which to begin
  * @param starts when to begin each, in the same order
+ * @param supplies what is bought, bottled, laid out and thrown away
  * @param schedule when each station does what; empty if the class is not planned or cannot be
  */
-public record ClassPlan(CourseClass source, String caseTitle, int sheets, Map<String, Figure> figures,
+public record ClassPlan(CourseClass source, String caseTitle, int sheets, List<Step> steps, Map<String, Figure> figures,
         Timeline timeline, List<Preparation> preparations, List<Start> starts,
-        Optional<ClassSchedule> schedule) {
+        ClassSupplies supplies, Optional<ClassSchedule> schedule) {
 
     public ClassPlan {
         figures = Collections.unmodifiableMap(new LinkedHashMap<>(figures));
+        steps = List.copyOf(steps);
         preparations = List.copyOf(preparations);
         starts = List.copyOf(starts);
     }
@@ -35,8 +40,10 @@ public record ClassPlan(CourseClass source, String caseTitle, int sheets, Map<St
      *
      * @param solution id
      * @param begin the latest time, within working hours, at which it can be begun
+     * @param handsOn how much of that needs a person
      * @param readyFor when it is first needed
+     * @param inTrays whether each station makes it in its own tray, by the plan
      */
-    public record Start(String solution, LocalDateTime begin, LocalDateTime readyFor) {
+    public record Start(String solution, LocalDateTime begin, Quantity handsOn, LocalDateTime readyFor, boolean inTrays) {
     }
 }

@@ -40,8 +40,8 @@ public final class ClassScheduler {
      */
     ClassScheduler(WorkHours hours, CourseClass course, TreatmentCase source) {
         this.course = course;
-        this.hours = hours;
-        this.cut = new StationCut(source, course.steps(source), course.day(), hours);
+        this.hours = hours.without(course.stores().closed());
+        this.cut = new StationCut(source, course.steps(source), course.day(), this.hours);
     }
 
     /** What there is to say about the plan, after {@link #schedule}. */

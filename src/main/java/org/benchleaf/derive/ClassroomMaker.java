@@ -89,7 +89,7 @@ final class ClassroomMaker {
         LocalDate day = course.starts().toLocalDate();
         LocalDateTime end = course.starts().plusMinutes(horizon);
         for (LocalDate date = day; date.atStartOfDay().isBefore(end); date = date.plusDays(1)) {
-            if (hours.days().contains(date.getDayOfWeek())) {
+            if (hours.isWorked(date)) {
                 closed(closures, date.atStartOfDay(), date.atTime(hours.opens()));
                 closed(closures, date.atTime(hours.closes()), date.plusDays(1).atStartOfDay());
                 for (ClassDay.Break each : course.day().breaks()) {

@@ -16,10 +16,11 @@ final class FigureNames {
 
     private static final Map<String, List<String>> NAMES = Map.of(
             "bath", List.of("volume", "total", "tray-volume", "tray-total", "sheet-mass", "liquor", "held", "left"),
-            "mist", List.of("amount", "vapour", "vapour-ppm", "vapour-lower-limit", "vapour-exposure-limit"),
-            "chamber", List.of("amount", "water", "vapour", "vapour-ppm", "vapour-lower-limit",
+            "mist", List.of("amount", "left-in-bottle", "vapour", "vapour-ppm", "vapour-lower-limit", "vapour-exposure-limit"),
+            "chamber", List.of("amount", "left-in-bottle", "water", "vapour", "vapour-ppm", "vapour-lower-limit",
                     "vapour-exposure-limit"),
-            "blotters", List.of("sheet-mass", "dry-mass", "wet-mass", "blotter-mass", "for-water", "cover", "per-change", "total"),
+            "blotters", List.of("sheet-mass", "dry-mass", "wet-mass", "blotter-mass", "for-water", "cover", "per-change", "total",
+                    "class-total"),
             "press", List.of("pressure"),
             "mend", List.of("lining", "area", "pieces", "tissue-mass", "paste-mass"),
             "support", List.of("carrier-height", "carrier-width"),

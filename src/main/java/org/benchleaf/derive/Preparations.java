@@ -198,6 +198,10 @@ final class Preparations {
     }
 
     private Optional<Figure> batch(Solution solution, Optional<Figure> needed, int batches) {
+        if (needed.isEmpty() && bench.scale().spare().isPresent()) {
+            // A class makes only what its steps use.
+            return Optional.empty();
+        }
         Optional<Quantity> make = solution.make().flatMap(amount -> asKind(amount, solution));
         Optional<Constant> shrinking = Optional.of(bench.constant("shrinking")).filter(share -> mayShrink(solution));
         needed.ifPresent(used -> make.ifPresent(amount -> tellTooLittle(solution, amount, used, shrinking, batches)));

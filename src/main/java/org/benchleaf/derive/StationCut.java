@@ -37,6 +37,9 @@ final class StationCut {
     static final String BOARD = "board";
     static final String WEIGHT = "weight";
     static final String SUPERVISOR = "supervisor";
+    static final String MAKE_BATH = "make the bath";
+    /** The work of releasing what stands behind it. */
+    static final String HOLD = "hold before ";
     /** The station's own trainees. */
     static final String HANDS = "trainee";
     /** A second pair of hands, wherever it comes from. */
@@ -100,7 +103,7 @@ final class StationCut {
     }
 
     private void makeBath(Step step) {
-        int made = hands(step, "make the bath", work(ClassWork.MAKING_A_BATH));
+        int made = hands(step, MAKE_BATH, work(ClassWork.MAKING_A_BATH));
         take(SINK, step, made, made);
         if (isAdjusted(step)) {
             take(METER, step, made, made);
@@ -119,7 +122,7 @@ final class StationCut {
     private void cut(Step step) {
         int first = parts.size();
         step.hold().ifPresent(hold -> {
-            int held = hands(step, "hold before " + hold.before(), work(ClassWork.HOLD));
+            int held = hands(step, HOLD + hold.before(), work(ClassWork.HOLD));
             take(SUPERVISOR, step, held, held);
             // What was released begins at once.
             limits.add(new TimeLimit(held, held + 1, 0, true));

@@ -5,6 +5,7 @@ import java.time.Duration;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
+import java.util.Collection;
 import java.util.EnumSet;
 import java.util.Set;
 import org.benchleaf.model.Studio;
@@ -15,8 +16,9 @@ import org.benchleaf.model.Studio;
  * @param days on which the studio works, at least one
  * @param opens when work begins
  * @param closes when work ends, later than {@code opens}
+ * @param closed single days on which nobody works
  */
-record WorkHours(Set<DayOfWeek> days, LocalTime opens, LocalTime closes) {
+record WorkHours(Set<DayOfWeek> days, LocalTime opens, LocalTime closes, Set<LocalDate> closed) {
 
     private static final double DAY = 24 * 60;
 
@@ -24,6 +26,31 @@ record WorkHours(Set<DayOfWeek> days, LocalTime opens, LocalTime closes) {
         if (days.isEmpty() || !closes.isAfter(opens)) {
             throw new IllegalArgumentException("no working time: " + days + " from " + opens + " to " + closes);
         }
+    }
+
+    WorkHours(Set<DayOfWeek> days, LocalTime opens, LocalTime closes) {
+        this(days, opens, closes, Set.of());
+    }
+
+    /** The same hours without those days. */
+    WorkHours without(Collection<LocalDate> more) {
+        return new WorkHours(days, opens, closes, Set.copyOf(more));
+    }
+
+    /** Whether anybody works on that day. */
+    boolean isWorked(LocalDate day) {
+        return days.contains(day.getDayOfWeek()) && !closed.contains(day);
+    }
+
+    /** The working day that lies so many working days before a day. */
+    LocalDate before(LocalDate day, int workingDays) {
+        LocalDate found = day;
+        for (int left = workingDays; left > 0; left--) {
+            do {
+                found = found.minusDays(1);
+            } while (!isWorked(found));
+        }
+        return found;
     }
 
     /** The hours of a studio; a studio that states none that make sense is taken to be always open. */
@@ -45,7 +72,7 @@ record WorkHours(Set<DayOfWeek> days, LocalTime opens, LocalTime closes) {
     }
 
     boolean isOpen(LocalDateTime time) {
-        return days.contains(time.getDayOfWeek()) && !time.toLocalTime().isBefore(opens)
+        return isWorked(time.toLocalDate()) && !time.toLocalTime().isBefore(opens)
                 && time.toLocalTime().isBefore(closes);
     }
 
@@ -57,7 +84,7 @@ record WorkHours(Set<DayOfWeek> days, LocalTime opens, LocalTime closes) {
     /** The first opening at or after that time. */
     LocalDateTime nextOpening(LocalDateTime time) {
         LocalDate day = time.toLocalTime().isAfter(opens) ? time.toLocalDate().plusDays(1) : time.toLocalDate();
-        while (!days.contains(day.getDayOfWeek())) {
+        while (!isWorked(day)) {
             day = day.plusDays(1);
         }
         return day.atTime(opens);
@@ -72,8 +99,8 @@ record WorkHours(Set<DayOfWeek> days, LocalTime opens, LocalTime closes) {
 
     /** When work of that length ends that goes on in working hours only. */
     LocalDateTime workedThrough(LocalDateTime begin, double minutes) {
-        // Whole weeks are all alike; only what is left goes day by day.
-        long weeks = Math.max(0, (long) (minutes / (days.size() * dayLength())) - 1);
+        // Whole weeks are all alike but for closed days; only what is left goes day by day.
+        long weeks = !closed.isEmpty() ? 0 : Math.max(0, (long) (minutes / (days.size() * dayLength())) - 1);
         LocalDateTime time = atWork(begin).plusWeeks(weeks);
         double left = minutes - weeks * days.size() * dayLength();
         while (plus(time, left).isAfter(time.toLocalDate().atTime(closes))) {
@@ -91,7 +118,7 @@ record WorkHours(Set<DayOfWeek> days, LocalTime opens, LocalTime closes) {
         while (true) {
             LocalDateTime latest = plus(day.atTime(closes), -length);
             LocalDateTime begin = latest.isBefore(limit) ? latest : limit;
-            if (days.contains(day.getDayOfWeek()) && !begin.isBefore(day.atTime(opens))) {
+            if (isWorked(day) && !begin.isBefore(day.atTime(opens))) {
                 return begin;
             }
             day = day.minusDays(1);

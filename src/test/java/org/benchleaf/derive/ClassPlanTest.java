@@ -10,6 +10,7 @@ import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.benchleaf.message.Messages;
 import org.benchleaf.model.ClassDay;
 import org.benchleaf.model.ClassPapers;
@@ -47,7 +48,7 @@ class ClassPlanTest {
 
     private static ClassPlan plan(Invented invented, CourseClass course) {
         return new ClassDeriver(new Groundwork.Maker(invented.library())).plan(course, invented.treatment(),
-                new Messages());
+                new HazardAssessor.Assessment(Map.of(), Map.of(), List.of(), Set.of()), new Messages());
     }
 
     private static Invented practiceWash() {

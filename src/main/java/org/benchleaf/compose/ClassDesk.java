@@ -1,0 +1,134 @@
+package org.benchleaf.compose;
+
+import java.time.LocalDateTime;
+import java.time.format.TextStyle;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.benchleaf.derive.ClassPlan;
+import org.benchleaf.derive.ScheduleReading;
+import org.benchleaf.model.CourseClass;
+import org.benchleaf.model.Material;
+import org.benchleaf.model.Step;
+
+/**
+ * What the makers of the pages of one class work from.
+ *
+ * @param desk of the case that the class works through
+ * @param plan of the class
+ * @param reading its schedule
+ */
+record ClassDesk(CaseDesk desk, ClassPlan plan, ScheduleReading reading) {
+
+    /**
+     * The desks of the classes of a case that have pages: of those that say so themselves, and where both sheets of the case
+     * may be produced.
+     */
+    static List<ClassDesk> of(CaseDesk desk) {
+        if (!desk.clearance().allows(Clearance.Output.STEP_SHEET)
+                || !desk.clearance().allows(Clearance.Output.PREPARATION_SHEET)) {
+            return List.of();
+        }
+        return desk.worked().classes().stream().filter(plan -> plan.source().papers().published())
+                .flatMap(plan -> plan.schedule().stream().map(schedule ->
+                        new ClassDesk(desk, plan, new ScheduleReading(schedule)))).toList();
+    }
+
+    /** The ways from a page of the case to its classes. */
+    static List<LinkList.Entry> ways(Sheet sheet, CaseDesk desk) {
+        return of(desk).stream().map(one -> new LinkList.Entry(sheet.link(one.course().title(), one.path(".html")),
+                sheet.words().say("class.way", "begins", one.moment(sheet, one.course().starts()),
+                        "stations", one.course().stations()))).toList();
+    }
+
+    /** The ways from one paper of a class to the others. */
+    Section papers(Sheet sheet) {
+        Words words = sheet.words();
+        List<LinkList.Entry> entries = new ArrayList<>();
+        desk.names().ofClass().stream().filter(page -> !path(page.ending()).equals(sheet.path())).forEach(page ->
+                entries.add(new LinkList.Entry(sheet.link(words.say("class-page." + page.kind()), path(page.ending())),
+                        words.say("class-page." + page.kind() + "-about"))));
+        entries.add(new LinkList.Entry(sheet.link(words.say("case-page.step-sheet"),
+                Paths.stepSheet(desk.treatment().id())), words.say("class.step-sheet-about")));
+        return new Section("papers", words.say("class.papers"), Optional.empty(), List.of(new LinkList(entries)));
+    }
+
+    CourseClass course() {
+        return plan.source();
+    }
+
+    /** The path of one of the class's files, which lie beside the pages of its case. */
+    String path(String ending) {
+        return desk.path("class-" + Paths.fileName(course().id()) + ending);
+    }
+
+    /** An empty page of the class. */
+    Sheet sheet(ClassPageName page) {
+        Sheet sheet = new Sheet(path(page.ending()), page.kind(), desk.treatment().language(), desk.library(),
+                plan.figures(), desk.names());
+        sheet.madeFor(desk.clearance().audience());
+        return sheet;
+    }
+
+    /** The head of a page: which class, which issue, and that nothing here is the whole of what must be known. */
+    Opening opening(Sheet sheet, ClassPageName page) {
+        Words words = sheet.words();
+        return new Opening(Optional.of(words.say("class-page." + page.kind())), course().title(),
+                Optional.of(issue(sheet)), List.of(),
+                Optional.of(new Opening.Notice(words.say("notice.word"), words.say("bench.notice"))));
+    }
+
+    /** Under which number the page is handed out. */
+    String issue(Sheet sheet) {
+        Words words = sheet.words();
+        return course().papers().issue().map(issue -> words.say(issue.isDraft() ? "class.issue-draft" : "class.issue-of",
+                "number", issue.number(), "on", sheet.numbers().weekday(issue.on()))
+                + issue.replaces().map(before -> " " + words.say("class.issue-replaces", "number", before)).orElse("")
+                + issue.validUntil().map(until -> " " + words.say("class.issue-until", "until",
+                        sheet.numbers().weekday(until))).orElse("")).orElseGet(() -> words.say("class.issue-none"));
+    }
+
+    /** The filled page. */
+    Page finish(Sheet sheet, ClassPageName page) {
+        Words words = sheet.words();
+        String what = words.say("class-page." + page.kind());
+        String title = what + ": " + course().title();
+        return sheet.page(title, words.say("class.description", "what", what, "class", course().title()),
+                Optional.of(desk.treatment().id()),
+                new Frames(desk.library(), words, desk.clearance().audience(), desk.names().ofSite()).ofCase(sheet.path(),
+                        title, desk.treatment(), desk.pages(), desk.onScreenOnly(Clearance.Output.PREPARATION_SHEET)));
+    }
+
+    /** The time of day, with a short weekday where it is not the day on which the class begins. */
+    String clock(Sheet sheet, LocalDateTime time) {
+        String clock = sheet.numbers().clock(time.toLocalTime());
+        return time.toLocalDate().equals(course().starts().toLocalDate()) ? clock
+                : time.getDayOfWeek().getDisplayName(TextStyle.SHORT, Locale.forLanguageTag(sheet.words().language()))
+                        + " " + clock;
+    }
+
+    /** Day and time in full. */
+    String moment(Sheet sheet, LocalDateTime time) {
+        return sheet.words().say("class.moment", "day", sheet.numbers().weekday(time.toLocalDate()),
+                "time", sheet.numbers().clock(time.toLocalTime()));
+    }
+
+    /** What a step is called. */
+    String step(Sheet sheet, String id) {
+        return desk.treatment().step(id).map(Step::kind).map(kind -> sheet.words().term("step-kind", kind.word())).orElse(id);
+    }
+
+    /** A piece of work, with the step to which it belongs. */
+    String work(Sheet sheet, ScheduleReading.Turn turn) {
+        String step = step(sheet, turn.step());
+        return step.equalsIgnoreCase(turn.work()) ? step : step + ": " + turn.work();
+    }
+
+    /** What a material, solution or piece of equipment is called. */
+    String thing(Sheet sheet, String id) {
+        return Optional.ofNullable(desk.library().materials().get(id)).map(Material::name)
+                .or(() -> Optional.ofNullable(desk.library().reference().equipment().get(id)).map(one -> one.name()))
+                .orElseGet(() -> desk.treatment().solution(id).isPresent() ? new HazardMaker(sheet, desk).name(id) : id);
+    }
+}

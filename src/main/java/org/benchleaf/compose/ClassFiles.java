@@ -1,0 +1,53 @@
+package org.benchleaf.compose;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.benchleaf.derive.ClassPlan;
+import org.benchleaf.derive.ScheduleReading;
+
+/** The files of a class: its plan as CSV and JSON, and a calendar for each who takes part. */
+final class ClassFiles {
+
+    private ClassFiles() {
+    }
+
+    static List<DataFile> of(ClassDesk desk) {
+        List<DataFile> files = new ArrayList<>();
+        files.add(new DataFile(desk.path("-plan.csv"), csv(desk)));
+        files.add(new DataFile(desk.path("-plan.json"), json(desk)));
+        Sheet words = desk.sheet(desk.desk().names().ofClass().get(0));
+        ClassCalendar calendar = new ClassCalendar(desk, words);
+        files.add(new DataFile(desk.path("-technician.ics"), calendar.ofTechnician()));
+        files.add(new DataFile(desk.path("-supervisor.ics"), calendar.ofSupervisor()));
+        for (int station = 1; station <= desk.course().stations(); station++) {
+            files.add(new DataFile(desk.path("-station-" + station + ".ics"), calendar.ofStation(station)));
+        }
+        return files;
+    }
+
+    private static String csv(ClassDesk desk) {
+        List<List<DataTable.Cell>> rows = desk.reading().turns().stream().map(turn -> List.of(
+                DataTable.Cell.number(String.valueOf(turn.station())), DataTable.Cell.words(turn.step()),
+                DataTable.Cell.words(turn.work()), DataTable.Cell.words(turn.from().toString()),
+                DataTable.Cell.words(turn.to().toString()), DataTable.Cell.words(String.join("; ", turn.takes())))).toList();
+        return new DataTable("plan", "plan", List.of(DataTable.Column.numbers("station", "station"),
+                DataTable.Column.words("step", "step"), DataTable.Column.words("work", "work"),
+                DataTable.Column.words("from", "from"), DataTable.Column.words("to", "to"),
+                DataTable.Column.words("takes", "takes")), rows).csv();
+    }
+
+    private static String json(ClassDesk desk) {
+        List<Object> parts = new ArrayList<>();
+        for (ScheduleReading.Turn turn : desk.reading().turns()) {
+            parts.add(Json.object("station", turn.station(), "part", turn.name(), "from", turn.from().toString(),
+                    "to", turn.to().toString(), "takes", turn.takes()));
+        }
+        List<Object> begin = new ArrayList<>();
+        for (ClassPlan.Start start : desk.plan().starts()) {
+            begin.add(Json.object("solution", start.solution(), "begin", start.begin().toString(),
+                    "ready", start.readyFor().toString()));
+        }
+        return Json.text(Json.object("class", desk.course().id(), "title", desk.course().title(),
+                "minutes", desk.reading().minutes(), "floor", desk.reading().floor(), "begin", begin, "parts", parts)) + "\n";
+    }
+}

@@ -1,0 +1,180 @@
+package org.benchleaf.compose;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.benchleaf.derive.ScheduleReading;
+import org.benchleaf.model.ClassPapers;
+import org.benchleaf.model.CourseClass;
+import org.benchleaf.model.Step;
+
+/** The teacher's page: what the class is about, who does what when, who releases whom, and what to do when it goes otherwise. */
+final class ClassPage implements ClassPageMaker {
+
+    private static final ClassPageName NAME = new ClassPageName("class", ".html");
+
+    @Override
+    public ClassPageName name() {
+        return NAME;
+    }
+
+    @Override
+    public Page make(ClassDesk desk) {
+        Sheet sheet = desk.sheet(NAME);
+        sheet.add(desk.opening(sheet, NAME));
+        sheet.add(facts(sheet, desk));
+        sheet.add(questions(sheet, desk));
+        sheet.add(desk.papers(sheet));
+        outcomes(sheet, desk).ifPresent(sheet::add);
+        changes(sheet, desk).ifPresent(sheet::add);
+        sheet.add(new StationChart(sheet, desk).section());
+        sheet.add(holds(sheet, desk));
+        sheet.add(waits(sheet, desk));
+        goesWrong(sheet, desk).ifPresent(sheet::add);
+        sheet.add(ways(sheet, desk));
+        return desk.finish(sheet, NAME);
+    }
+
+    @Override
+    public List<DataFile> files(ClassDesk desk) {
+        return ClassFiles.of(desk);
+    }
+
+    /** The files for other programs. */
+    private static Section ways(Sheet sheet, ClassDesk desk) {
+        Words words = sheet.words();
+        List<LinkList.Entry> entries = new ArrayList<>(List.of(file(sheet, desk, "plan.csv", words.say("class.file.csv")),
+                file(sheet, desk, "plan.json", words.say("class.file.json")),
+                file(sheet, desk, "technician.ics", words.say("class.file.technician")),
+                file(sheet, desk, "supervisor.ics", words.say("class.file.supervisor"))));
+        for (int station = 1; station <= desk.course().stations(); station++) {
+            entries.add(file(sheet, desk, "station-" + station + ".ics", words.say("class.file.station", "n", station)));
+        }
+        return new Section("class-files", words.say("class.files"), Optional.of(words.say("class.files-lead")),
+                List.of(new LinkList(entries)));
+    }
+
+    private static LinkList.Entry file(Sheet sheet, ClassDesk desk, String name, String text) {
+        return new LinkList.Entry(sheet.link(text, desk.path("-" + name)), "");
+    }
+
+    private static Facts facts(Sheet sheet, ClassDesk desk) {
+        Words words = sheet.words();
+        CourseClass course = desk.course();
+        List<Fact> facts = new ArrayList<>(List.of(
+                Fact.of(words.say("class.begins"), desk.moment(sheet, course.starts())),
+                Fact.of(words.say("class.ends"), desk.moment(sheet, desk.reading().clock(desk.reading().minutes()))),
+                Fact.of(words.say("class.stations"), String.valueOf(course.stations())),
+                Fact.of(words.say("class.trainees-each"), String.valueOf(course.day().traineesEach())),
+                Fact.of(words.say("class.supervisors"), course.day().supervisors().map(String::valueOf)
+                        .orElse(words.say("class.not-stated"))),
+                Fact.of(words.say("class.worked-on"), words.say(course.papers().sheets() == ClassPapers.Sheets.OBJECT
+                        ? "class.object" : "class.practice")),
+                Fact.of(words.say("class.steps-of"), desk.plan().steps().stream()
+                        .map(step -> desk.step(sheet, step.id())).collect(Collectors.joining(", ")))));
+        course.papers().like().ifPresent(like -> facts.add(Fact.of(words.say("class.like"), like)));
+        course.papers().issue().ifPresent(issue -> {
+            issue.preparedBy().ifPresent(who -> facts.add(Fact.of(words.say("class.prepared-by"), who)));
+            facts.add(Fact.of(words.say("class.approved-by"), issue.approvedBy().orElse(words.say("class.nobody-yet"))));
+        });
+        return new Facts(facts);
+    }
+
+    /** What a teacher, a technician or a trainee asks, and where it is answered. */
+    private static Section questions(Sheet sheet, ClassDesk desk) {
+        Words words = sheet.words();
+        List<LinkList.Entry> entries = List.of(
+                question(sheet, "amounts", desk.path("-preparation.html") + "#begin"),
+                question(sheet, "lay-out", desk.path("-preparation.html") + "#lay-out"),
+                question(sheet, "when", "#plan"),
+                question(sheet, "station", desk.path("-stations.html")),
+                question(sheet, "release", "#holds"),
+                question(sheet, "order", desk.path("-orders.html") + "#orders"),
+                question(sheet, "left", desk.path("-preparation.html") + "#waste"),
+                question(sheet, "changed", desk.course().papers().changes().isEmpty() ? "#papers" : "#changes"));
+        return new Section("questions", words.say("class.questions"), Optional.empty(), List.of(new LinkList(entries)));
+    }
+
+    private static LinkList.Entry question(Sheet sheet, String name, String to) {
+        return new LinkList.Entry(sheet.link(sheet.words().say("class.question." + name), to), "");
+    }
+
+    private static Optional<Section> outcomes(Sheet sheet, ClassDesk desk) {
+        Words words = sheet.words();
+        ClassPapers papers = desk.course().papers();
+        List<Block> blocks = new ArrayList<>();
+        if (!papers.aims().isEmpty()) {
+            blocks.add(new Facts(papers.aims().stream().map(aim -> Fact.of(words.say("class.aim"), aim)).toList()));
+        }
+        if (!papers.outcomes().isEmpty()) {
+            blocks.add(new Table("outcomes-table", words.say("class.outcomes-caption"), columns(words, "class.step",
+                    "class.will", "class.met-when", "class.not-yet"), papers.outcomes().stream().map(one -> List.of(
+                            Html.ofText(desk.step(sheet, one.at())),
+                            Html.ofText(one.must() ? words.say("class.must", "will", one.will()) : one.will()),
+                            Html.ofText(one.metWhen().orElse(words.say("class.not-stated"))),
+                            Html.ofText(one.notYet().orElse(words.say("class.not-stated"))))).toList(), Optional.empty()));
+        }
+        return blocks.isEmpty() ? Optional.empty()
+                : Optional.of(new Section("outcomes", words.say("class.outcomes"), Optional.empty(), blocks));
+    }
+
+    private static Optional<Section> changes(Sheet sheet, ClassDesk desk) {
+        Words words = sheet.words();
+        List<String> changes = desk.course().papers().changes();
+        return changes.isEmpty() ? Optional.empty() : Optional.of(new Section("changes", words.say("class.changes"),
+                Optional.empty(), List.of(new Facts(changes.stream()
+                        .map(change -> Fact.of(words.say("class.change"), change)).toList()))));
+    }
+
+    /** Who is released when, in the order of time, with room to sign. */
+    private static Section holds(Sheet sheet, ClassDesk desk) {
+        Words words = sheet.words();
+        List<List<Html>> rows = desk.reading().turns().stream().filter(ScheduleReading.Turn::isHold)
+                .sorted(Comparator.comparing(ScheduleReading.Turn::from).thenComparing(ScheduleReading.Turn::station))
+                .map(turn -> List.of(Html.ofText(desk.clock(sheet, turn.from())), Html.ofText(String.valueOf(turn.station())),
+                        Html.ofText(desk.work(sheet, turn)),
+                        Html.ofText(desk.desk().treatment().step(turn.step()).flatMap(Step::hold).flatMap(Step.Hold::look)
+                                .orElse(words.say("class.not-stated"))), Html.ofText(words.say("class.line")))).toList();
+        return new Section("holds", words.say("class.holds"), Optional.of(words.say(rows.isEmpty() ? "class.no-holds"
+                : "class.holds-lead")), rows.isEmpty() ? List.of() : List.of(new Table("holds-table",
+                        words.say("class.holds-caption"), columns(words, "class.time", "class.station", "class.released",
+                                "class.look", "class.sign"), rows, Optional.empty())));
+    }
+
+    private static Section waits(Sheet sheet, ClassDesk desk) {
+        Words words = sheet.words();
+        ScheduleReading reading = desk.reading();
+        List<Block> blocks = new ArrayList<>();
+        List<ScheduleReading.Wait> waits = reading.waits(minute -> desk.clock(sheet, reading.clock(minute)));
+        if (!waits.isEmpty()) {
+            blocks.add(new Table("waits-table", words.say("class.waits-caption"), columns(words, "class.station",
+                    "class.waits-for", "class.before", "class.why"), waits.stream().map(wait -> List.of(
+                            Html.ofText(String.valueOf(wait.station())), Html.ofText(StationChart.length(sheet, wait.minutes())),
+                            Html.ofText(wait.before()), Html.ofText(wait.why()))).toList(), Optional.empty()));
+        }
+        List<ScheduleReading.Gain> gains = reading.gains();
+        if (!gains.isEmpty()) {
+            blocks.add(new Table("gains-table", words.say("class.gains-caption"), columns(words, "class.thing", "class.gain"),
+                    gains.stream().map(gain -> List.of(Html.ofText(gain.thing()), Html.ofText(gain.sooner()
+                            ? desk.moment(sheet, gain.end()) : words.say("class.no-gain")))).toList(), Optional.empty()));
+        }
+        return new Section("waits", words.say("class.waits"), Optional.of(words.say(waits.isEmpty() ? "class.no-waits"
+                : "class.waits-lead")), blocks);
+    }
+
+    private static Optional<Section> goesWrong(Sheet sheet, ClassDesk desk) {
+        Words words = sheet.words();
+        List<List<Html>> rows = desk.plan().steps().stream().filter(step -> step.ifNot().isPresent())
+                .map(step -> List.of(Html.ofText(desk.step(sheet, step.id())),
+                        Html.ofText(step.see().orElse(words.say("class.not-stated"))), Html.ofText(step.ifNot().get()))).toList();
+        return rows.isEmpty() ? Optional.empty() : Optional.of(new Section("goes-wrong", words.say("class.goes-wrong"),
+                Optional.empty(), List.of(new Table("goes-wrong-table", words.say("class.goes-wrong-caption"),
+                        columns(words, "class.step", "class.see", "class.if-not"), rows, Optional.empty()))));
+    }
+
+    static List<Table.Column> columns(Words words, String... keys) {
+        return java.util.stream.Stream.of(keys).map(key -> new Table.Column(words.say(key), false)).toList();
+    }
+}

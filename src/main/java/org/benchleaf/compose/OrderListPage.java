@@ -1,0 +1,67 @@
+package org.benchleaf.compose;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.benchleaf.derive.ClassSupplies;
+import org.benchleaf.derive.Figure;
+
+/** The buyer's page of a class: what is needed, what the shelf has, what to order by when, what is left. */
+final class OrderListPage implements ClassPageMaker {
+
+    private static final ClassPageName NAME = new ClassPageName("class-orders", "-orders.html");
+
+    @Override
+    public ClassPageName name() {
+        return NAME;
+    }
+
+    @Override
+    public Page make(ClassDesk desk) {
+        Sheet sheet = desk.sheet(NAME);
+        Words words = sheet.words();
+        List<ClassSupplies.Order> orders = desk.plan().supplies().orders();
+        sheet.add(desk.opening(sheet, NAME));
+        sheet.add(new Section("orders", words.say("class.orders"), Optional.of(words.say("class.orders-lead")), List.of(
+                new Table("orders-table", words.say("class.orders-caption"), ClassPage.columns(words, "class.thing",
+                        "class.needed", "class.on-shelf", "class.to-buy", "class.order-by", "class.in-house", "class.left"),
+                        orders.stream().map(order -> row(sheet, desk, order)).toList(), Optional.empty()))));
+        List<Block> workings = new ArrayList<>();
+        orders.stream().flatMap(order -> Stream.concat(Stream.of(order.needed()), order.packs().stream()))
+                .map((Figure figure) -> new WorkingMaker(sheet).make(figure)).forEach(workings::add);
+        sheet.add(new Section("workings", words.say("class.workings"), Optional.empty(), workings));
+        sheet.add(desk.papers(sheet));
+        return desk.finish(sheet, NAME);
+    }
+
+    private static List<Html> row(Sheet sheet, ClassDesk desk, ClassSupplies.Order order) {
+        Words words = sheet.words();
+        return List.of(Html.ofText(desk.thing(sheet, order.material())), Html.ofText(sheet.amount(order.needed()).text()),
+                Html.ofText(order.stock().map(stock -> sheet.numbers().written(stock).text())
+                        .orElse(words.say("class.shelf-unknown"))),
+                Html.ofText(buy(sheet, order)), Html.ofText(order.orderBy().map(day -> orderBy(sheet, desk, day))
+                        .orElse(words.say(order.isThere() ? "class.nothing-to-order" : "class.delivery-unknown"))),
+                Html.ofText(sheet.numbers().weekday(order.inHouse())),
+                Html.ofText(order.left().map(left -> sheet.amount(left).text()).orElse(words.say("class.not-worked-out"))));
+    }
+
+    private static String buy(Sheet sheet, ClassSupplies.Order order) {
+        Words words = sheet.words();
+        if (order.isThere()) {
+            return words.say("class.nothing-to-buy");
+        }
+        return order.packs().map(packs -> words.say("class.packs", "n", (long) packs.value().value(), "pack",
+                        sheet.numbers().written(order.pack().orElseThrow()).text()))
+                .orElseGet(() -> words.say("class.missing", "amount", order.missing().map(sheet::amount).map(Amount::text)
+                        .orElseGet(() -> sheet.amount(order.needed()).text())));
+    }
+
+    private static String orderBy(Sheet sheet, ClassDesk desk, LocalDate day) {
+        LocalDate today = desk.desk().clearance().day();
+        String written = sheet.numbers().weekday(day);
+        return day.isBefore(today) && !desk.course().starts().toLocalDate().isBefore(today)
+                ? sheet.words().say("class.too-late", "what", written) : written;
+    }
+}

@@ -1,0 +1,97 @@
+package org.benchleaf.compose;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.benchleaf.derive.ClassSupplies;
+import org.benchleaf.derive.ScheduleReading;
+import org.benchleaf.model.Step;
+
+/** One sheet for each station: its own times, what it has, who helps, and room for names and initials. */
+final class StationSheetsPage implements ClassPageMaker {
+
+    private static final ClassPageName NAME = new ClassPageName("class-stations", "-stations.html");
+
+    @Override
+    public ClassPageName name() {
+        return NAME;
+    }
+
+    @Override
+    public Page make(ClassDesk desk) {
+        Sheet sheet = desk.sheet(NAME);
+        sheet.add(desk.opening(sheet, NAME));
+        sheet.add(ways(sheet, desk));
+        sheet.add(desk.papers(sheet));
+        for (int station = 1; station <= desk.course().stations(); station++) {
+            sheet.add(section(sheet, desk, station));
+        }
+        return desk.finish(sheet, NAME);
+    }
+
+    private static LinkGroups ways(Sheet sheet, ClassDesk desk) {
+        List<LinkGroups.Entry> entries = new ArrayList<>();
+        for (int station = 1; station <= desk.course().stations(); station++) {
+            entries.add(new LinkGroups.Entry(Link.to(sheet.words().say("class.station-n", "n", station), "#station-" + station),
+                    code(desk, station)));
+        }
+        return new LinkGroups(List.of(new LinkGroups.Group("stations", sheet.words().say("class.stations"), entries)));
+    }
+
+    /** The codes of those who work at a station; empty if the class names none. */
+    private static String code(ClassDesk desk, int station) {
+        List<String> codes = desk.course().papers().trainees();
+        int each = desk.course().day().traineesEach();
+        return codes.isEmpty() ? "" : String.join(", ", codes.subList((station - 1) * each, station * each));
+    }
+
+    private static Section section(Sheet sheet, ClassDesk desk, int station) {
+        Words words = sheet.words();
+        String code = code(desk, station);
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(new Facts(List.of(Fact.of(words.say("class.name"), words.say("class.line")),
+                Fact.of(words.say("class.date"), words.say("class.line")))));
+        blocks.add(times(sheet, desk, station));
+        blocks.add(kit(sheet, desk, station));
+        return new Section("station-" + station, words.say("class.station-n", "n", station) + (code.isEmpty() ? ""
+                : ", " + code), Optional.of(desk.course().title() + ". " + desk.issue(sheet)), blocks);
+    }
+
+    private static Table times(Sheet sheet, ClassDesk desk, int station) {
+        Words words = sheet.words();
+        Set<String> told = new HashSet<>();
+        List<List<Html>> rows = desk.reading().turns().stream().filter(turn -> turn.station() == station)
+                .map(turn -> row(sheet, desk, turn, told)).toList();
+        return new Table("station-" + station + "-times", words.say("class.times-caption", "n", station), ClassPage.columns(words,
+                "class.from", "class.until", "class.do", "class.with", "class.sign"), rows, Optional.empty());
+    }
+
+    private static List<Html> row(Sheet sheet, ClassDesk desk, ScheduleReading.Turn turn, Set<String> told) {
+        Words words = sheet.words();
+        String work = desk.work(sheet, turn);
+        Optional<Step> step = desk.desk().treatment().step(turn.step());
+        String whole = turn.isHold() ? step.flatMap(Step::hold).flatMap(Step.Hold::look)
+                .map(look -> words.say("class.hold-look", "work", work, "look", look)).orElse(work)
+                : turn.isMainWork() && told.add(turn.step())
+                        ? work + ". " + step.map(Step::instruction).orElse("") : work;
+        String with = turn.takes().stream().filter(one -> !one.endsWith("station " + turn.station()))
+                .collect(Collectors.joining(", "));
+        return List.of(Html.ofText(desk.clock(sheet, turn.from())), Html.ofText(desk.clock(sheet, turn.to())),
+                Html.ofText(whole), Html.ofText(with.isEmpty() ? words.say("class.alone") : with),
+                Html.ofText(turn.isHandsOn() ? words.say("class.line") : words.say("class.waiting")));
+    }
+
+    /** What lies at the station. */
+    private static Table kit(Sheet sheet, ClassDesk desk, int station) {
+        Words words = sheet.words();
+        List<List<Html>> rows = desk.plan().supplies().layOut().stream().filter(item -> item.station().isPresent())
+                .filter(item -> item.kind() != ClassSupplies.Kind.SHARED).map(item -> List.of(
+                        Html.ofText(ClassPreparationPage.name(sheet, desk, item)),
+                        Html.ofText(ClassPreparationPage.count(sheet, item.station().get())))).toList();
+        return new Table("station-" + station + "-kit", words.say("class.kit-caption", "n", station), ClassPage.columns(words,
+                "class.thing", "class.amount"), rows, Optional.empty());
+    }
+}

@@ -1,0 +1,145 @@
+package org.benchleaf.derive;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.benchleaf.derive.ClassSupplies.Kind;
+import org.benchleaf.derive.ClassSupplies.LaidOut;
+import org.benchleaf.model.CourseClass;
+import org.benchleaf.model.LayOutRow;
+import org.benchleaf.model.Part;
+import org.benchleaf.model.Step;
+import org.benchleaf.quantity.Quantity;
+import org.benchleaf.read.LayOutReader;
+
+/** Lists everything that the steps of a class use, at each station and in the room. */
+final class LayingOut {
+
+    private final CourseClass course;
+    private final Bench bench;
+    private final List<Step> steps;
+    private final Map<String, LayOutRow> rows = LayOutReader.rows();
+    private final Map<String, LaidOut> items = new LinkedHashMap<>();
+
+    LayingOut(CourseClass course, Bench bench, List<Step> steps) {
+        this.course = course;
+        this.bench = bench;
+        this.steps = steps;
+    }
+
+    /**
+     * The list: sheets, then what each step uses, then what all share, then what is worn.
+     *
+     * @param care what each step needs for protection, by its id
+     */
+    List<LaidOut> list(Map<String, StepCare> care, Optional<ClassSchedule> schedule) {
+        sheets();
+        steps.forEach(step -> UsedThings.of(step).forEach(id -> use(step, id)));
+        schedule.map(ScheduleReading::new).ifPresent(reading -> reading.shared().stream()
+                .filter(one -> !one.thing().equals(StationCut.SUPERVISOR)).forEach(one -> shared(one, reading)));
+        worn(care);
+        return List.copyOf(items.values());
+    }
+
+    private void sheets() {
+        int each = course.sheetsEach();
+        count("sheet", "sheets", each, course.stations(), 0, course.stores().spare().sheets()).ifPresent(all ->
+                items.put("sheet", new LaidOut("sheet", Kind.SHEET, Optional.of(Quantity.count(each)), Optional.of(all), "",
+                        List.of())));
+    }
+
+    private void use(Step step, String id) {
+        if (items.containsKey(id)) {
+            return;
+        }
+        List<String> using = steps.stream().filter(one -> UsedThings.of(one).contains(id)).map(Step::id).toList();
+        items.put(id, bench.source().solution(id).isPresent() ? new LaidOut(id, Kind.SOLUTION, ofSolution(step, id),
+                bench.ledger().figure(id + ".needed").map(Figure::value), "", using) : material(step, id, using));
+    }
+
+    /** How much one station has of a solution, where a step says how much one sheet takes. */
+    private Optional<Quantity> ofSolution(Step step, String id) {
+        String amount = step.part(Part.Mist.class).filter(part -> part.of().equals(id)).isPresent() ? ".amount"
+                : step.part(Part.Bath.class).isPresent() ? ".tray-volume" : ".paste-mass";
+        return bench.ledger().figure(step.id() + amount).map(Figure::value);
+    }
+
+    private LaidOut material(Step step, String id, List<String> using) {
+        Optional<Figure> blotters = step.part(Part.Blotters.class).filter(part -> part.blotter().filter(id::equals)
+                .isPresent()).flatMap(part -> bench.ledger().figure(step.id() + ".total"));
+        Optional<Figure> tissue = step.part(Part.Mend.class).filter(part -> part.tissue().equals(id))
+                .flatMap(part -> bench.ledger().figure(step.id() + ".tissue-mass"));
+        if (blotters.isPresent() || tissue.isPresent()) {
+            return new LaidOut(id, Kind.MATERIAL, blotters.or(() -> tissue).map(Figure::value),
+                    bench.ledger().figure("total." + id).map(Figure::value), "", using);
+        }
+        // The web under a wet sheet and that in the press are two; the same tool in two steps is one.
+        List<LayOutRow> roles = steps.stream().filter(one -> using.contains(one.id()))
+                .flatMap(one -> roles(one, id).stream()).distinct().map(rows::get).toList();
+        LayOutRow first = roles.get(0);
+        boolean forSheets = first.per().equals("sheet");
+        int each = roles.stream().mapToInt(LayOutRow::each).sum();
+        int users = forSheets ? course.stations() * course.sheetsEach() : course.stations();
+        double spare = first.usedUp() ? course.stores().spare().pieces().high() : 0;
+        return new LaidOut(id, Kind.MATERIAL, Optional.of(Quantity.count((long) each * (forSheets ? course.sheetsEach() : 1))),
+                count(id, "laid-out", each, users, spare, spare > 0 ? 1 : 0),
+                roles.stream().map(LayOutRow::words).filter(words -> !words.isEmpty()).distinct()
+                        .collect(java.util.stream.Collectors.joining("; ")), using);
+    }
+
+    /** What a thing is in a step. */
+    private static List<String> roles(Step step, String id) {
+        List<String> roles = new ArrayList<>();
+        for (Part part : step.parts()) {
+            if (part instanceof Part.Support support && support.under().equals(id)) {
+                roles.add("carrier");
+            } else if (part instanceof Part.Support support && support.between().filter(id::equals).isPresent()) {
+                roles.add("wet interleaf");
+            } else if (part instanceof Part.Press press && press.between().contains(id)) {
+                roles.add("press interleaf");
+            } else if (part instanceof Part.Housing housing && housing.materials().contains(id)) {
+                roles.add("housing");
+            } else if (part instanceof Part.Fixing fixing && fixing.with().equals(id)) {
+                roles.add("solid");
+            }
+        }
+        return roles.isEmpty() ? List.of("tool") : roles;
+    }
+
+    private Optional<Quantity> count(String of, String name, int each, int users, double spare, int extra) {
+        return bench.ledger().one(new Job("pieces", course.place()).given("each", Quantity.count(each), Job.USUAL)
+                .given("users", Quantity.count(users), Origin.Place.CLASS)
+                .given("spare", Quantity.of(spare, org.benchleaf.quantity.Unit.PERCENT), Origin.Place.CLASS)
+                .given("extra", Quantity.count(extra), Origin.Place.CLASS)
+                .gives("total", FigureKey.ofClass(course.id(), of, name), "to lay out")).map(Figure::value);
+    }
+
+    private void shared(ScheduleReading.Sharing one, ScheduleReading reading) {
+        if (one.most() > 0) {
+            List<String> using = reading.turns().stream().filter(turn -> turn.takes().stream()
+                    .anyMatch(taken -> taken.endsWith(one.thing()))).map(ScheduleReading.Turn::step).distinct().toList();
+            items.put("shared " + one.thing(), new LaidOut(one.thing(), Kind.SHARED, Optional.empty(),
+                    Optional.of(Quantity.count(one.most())), "", using));
+        }
+    }
+
+    private void worn(Map<String, StepCare> care) {
+        Map<String, List<String>> codes = new LinkedHashMap<>();
+        steps.forEach(step -> Optional.ofNullable(care.get(step.id())).map(StepCare::wear).orElse(List.of()).forEach(code ->
+                codes.computeIfAbsent(code, any -> new ArrayList<>()).add(step.id())));
+        int people = course.stations() * course.day().traineesEach() + course.day().supervisors().orElse(0);
+        LayOutRow row = rows.get("worn");
+        codes.forEach((code, using) -> items.put(code, isOfTheRoom(code)
+                ? new LaidOut(code, Kind.WORN, Optional.empty(), Optional.empty(), row.words(), using)
+                : new LaidOut(code, Kind.WORN, Optional.of(Quantity.count((long) row.each() * course.day().traineesEach())),
+                        count(code.toLowerCase(java.util.Locale.ROOT), "worn", row.each(), people, 0, 0), row.words(), using)));
+    }
+
+    /** Extraction and hoods are not handed out. */
+    private boolean isOfTheRoom(String code) {
+        return Optional.ofNullable(bench.library().reference().equipment().get(code))
+                .filter(one -> one.kind().equals("air")).isPresent();
+    }
+}

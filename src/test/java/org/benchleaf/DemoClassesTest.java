@@ -1,0 +1,184 @@
+package org.benchleaf;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.benchleaf.check.CaseChecker;
+import org.benchleaf.check.LibraryChecker;
+import org.benchleaf.derive.ClassPlan;
+import org.benchleaf.derive.ClassSupplies;
+import org.benchleaf.derive.Deriver;
+import org.benchleaf.derive.Figure;
+import org.benchleaf.derive.WorkedCase;
+import org.benchleaf.model.Library;
+import org.benchleaf.model.TreatmentCase;
+import org.benchleaf.quantity.Unit;
+import org.benchleaf.read.CaseReader;
+import org.benchleaf.read.LibraryReader;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.yaml.snakeyaml.LoaderOptions;
+import org.yaml.snakeyaml.Yaml;
+import org.yaml.snakeyaml.constructor.SafeConstructor;
+
+/** The demo's classes against sums worked by hand, and their lists against the case file as it is written. */
+class DemoClassesTest {
+
+    private static final Path CONTENT = Path.of("content");
+    private static final Path CASE = CONTENT.resolve("cases/tide-table");
+    /** The keys under which a step names what it uses, in the front matter. */
+    private static final Set<String> NAMING = Set.of("of", "tool", "tools", "under", "between", "blotter", "tissue", "with",
+            "materials", "uses");
+
+    private static WorkedCase worked;
+    private static Map<String, Map<?, ?>> steps;
+
+    @BeforeAll
+    static void work() throws IOException {
+        Library library = LibraryChecker.check(LibraryReader.read(CONTENT)).library();
+        Deriver deriver = new Deriver(library);
+        TreatmentCase treatment = CaseChecker.check(CaseReader.read(CONTENT, CASE), library, LocalDate.of(2026, 6, 1),
+                deriver::ph).treatment().orElseThrow();
+        worked = deriver.derive(treatment, List.of()).worked();
+        String text = Files.readString(CASE.resolve("case.md"), StandardCharsets.UTF_8);
+        Map<?, ?> front = new Yaml(new SafeConstructor(new LoaderOptions())).load(text.split("(?m)^---$")[1]);
+        steps = ((List<?>) front.get("steps")).stream().map(step -> (Map<?, ?>) step)
+                .collect(Collectors.toMap(step -> (String) step.get("id"), step -> step));
+    }
+
+    private static ClassPlan course(String id) {
+        return worked.classes().stream().filter(plan -> plan.source().id().equals(id)).findFirst().orElseThrow();
+    }
+
+    private static Figure figure(String id) {
+        return course("spring-course").figures().get(id);
+    }
+
+    private static ClassSupplies.Order order(String material) {
+        return course("spring-course").supplies().orders().stream().filter(one -> one.material().equals(material))
+                .findFirst().orElseThrow();
+    }
+
+    /** By hand: 6 · 15 mL · 1.10 + 6 · 3 mL = 117 mL, made as 120 mL; 120 · 40 / 96 = 50.0 mL of spirit. */
+    @Test
+    void what_is_drawn_has_a_share_to_spare_and_what_stays_in_six_bottles() {
+        assertThat(figure("mist.needed").value().in(Unit.MILLILITRE)).isCloseTo(117, within(1e-9));
+        assertThat(figure("mist.batch").value().in(Unit.MILLILITRE)).isCloseTo(120, within(1e-9));
+        assertThat(figure("total.ethanol-96").value().in(Unit.MILLILITRE)).isCloseTo(50, within(1e-9));
+    }
+
+    /** By hand: the tray of 550 mm by 420 mm to 25 mm is 5.775 L; 3 baths at 6 stations and one fill more are 19: 109.7 L. */
+    @Test
+    void a_tray_filled_to_a_mark_has_no_share_to_spare_but_one_fill() {
+        assertThat(figure("bath.needed").value().in(Unit.LITRE)).isCloseTo(19 * 5.775, within(1e-9));
+    }
+
+    /** By hand: 6 stacks of 2 are 12 for one sheet; 72 · 1.10 = 79.2, so 80; 76 are missing, 4 packs of 25, 24 over. */
+    @Test
+    void blotters_are_whole_and_bought_in_packs() {
+        ClassSupplies.Order blotters = order("blotter-300");
+        assertThat(blotters.needed().value().value()).isEqualTo(80);
+        assertThat(blotters.packs().orElseThrow().value().value()).isEqualTo(4);
+        assertThat(blotters.left().orElseThrow().value().value()).isEqualTo(24);
+    }
+
+    /**
+     * By hand, on a calendar of 2026: the mist is made on Monday 13 April and its spirit is in the house on Friday 10 April; five
+     * working days before, over Easter Monday and Good Friday: 9, 8, 7, 2 and 1 April.
+     */
+    @Test
+    void an_order_is_counted_back_over_days_on_which_nobody_works() {
+        assertThat(order("ethanol-96").inHouse()).isEqualTo(LocalDate.of(2026, 4, 10));
+        assertThat(order("ethanol-96").orderBy()).contains(LocalDate.of(2026, 4, 1));
+        assertThat(order("ethanol-96").packs().orElseThrow().value().value()).isEqualTo(1);
+    }
+
+    /** By hand: limewater is needed at 9:00 on Tuesday and takes 24 h, so at 9:00 on Monday; the mist needs up to 30 min before closing. */
+    @Test
+    void hands_on_time_lies_before_closing_and_before_the_use() {
+        Map<String, LocalDateTime> begins = course("spring-course").starts().stream()
+                .collect(Collectors.toMap(ClassPlan.Start::solution, ClassPlan.Start::begin));
+        assertThat(begins).containsEntry("lime-water", LocalDateTime.of(2026, 4, 13, 9, 0))
+                .containsEntry("mist", LocalDateTime.of(2026, 4, 13, 17, 0));
+    }
+
+    /** By hand: one bottle of the stock and six of the stations; six trays; one bottle of limewater. */
+    @Test
+    void there_are_as_many_labels_as_vessels() {
+        assertThat(course("spring-course").supplies().vessels()).allSatisfy(one -> assertThat(one.labels())
+                .isEqualTo(Map.of("mist", 7, "bath", 6, "lime-water", 1).get(one.solution())));
+    }
+
+    /** By hand: station 1 begins at 9:00 and needs 75 h 30 min with its nights; the sixth makes its bath from 9:30 on. */
+    @Test
+    void six_stations_are_done_on_the_friday_and_no_plan_is_shorter() {
+        var schedule = course("spring-course").schedule().orElseThrow();
+        assertThat(schedule.course().starts().plusMinutes(schedule.timetable().end()))
+                .isEqualTo(LocalDateTime.of(2026, 4, 17, 12, 30));
+        assertThat(schedule.timetable().end()).isEqualTo(schedule.floor().minutes());
+    }
+
+    @Test
+    void nothing_that_a_step_names_is_missing_from_the_list() {
+        for (ClassPlan plan : worked.classes()) {
+            Set<String> listed = plan.supplies().layOut().stream().map(ClassSupplies.LaidOut::id).collect(Collectors.toSet());
+            assertThat(plan.steps()).isNotEmpty().allSatisfy(step -> {
+                assertThat(listed).as(step.id()).containsAll(named(step.id()));
+                assertThat(listed).as(step.id()).containsAll(worked.care().get(step.id()).wear());
+            });
+        }
+    }
+
+    @Test
+    void nothing_is_listed_that_no_step_names() {
+        for (ClassPlan plan : worked.classes()) {
+            assertThat(plan.supplies().layOut()).isNotEmpty().allSatisfy(item -> {
+                switch (item.kind()) {
+                    case MATERIAL, SOLUTION -> assertThat(item.steps()).isNotEmpty()
+                            .allSatisfy(step -> assertThat(named(step)).contains(item.id()));
+                    case WORN -> assertThat(item.steps()).isNotEmpty()
+                            .allSatisfy(step -> assertThat(worked.care().get(step).wear()).contains(item.id()));
+                    case SHARED -> assertThat(plan.source().day().shared()).containsKey(item.id());
+                    case SHEET -> assertThat(item.steps()).isEmpty();
+                    default -> throw new AssertionError(item.kind());
+                }
+            });
+        }
+    }
+
+    /** What a step names in the case file, read without the program. */
+    private static Set<String> named(String step) {
+        Set<String> ids = new TreeSet<>();
+        steps.get(step).forEach((key, value) -> {
+            if (value instanceof Map<?, ?> part) {
+                part.forEach((name, what) -> {
+                    if (NAMING.contains(name)) {
+                        texts(what).forEach(ids::add);
+                    }
+                });
+            } else if (NAMING.contains(key)) {
+                texts(value).forEach(ids::add);
+            }
+        });
+        return ids;
+    }
+
+    private static Stream<String> texts(Object value) {
+        return value instanceof Collection<?> list ? new ArrayList<>(list).stream().map(String::valueOf)
+                : Stream.of(String.valueOf(value));
+    }
+}

@@ -1,0 +1,86 @@
+package org.benchleaf.compose;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.benchleaf.Main;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The calendars of the demo's classes, read by the rules of RFC 5545 (3.1, 3.3.5, 3.3.11, 3.6.1). */
+class ClassCalendarTest {
+
+    @TempDir
+    private static Path site;
+
+    @BeforeAll
+    static void publish() {
+        StringWriter told = new StringWriter();
+        PrintWriter out = new PrintWriter(told, true);
+        assertThat(Main.run(out, out, "publish", "--content", "content", "--site", site.toString(), "--on", "2026-06-01"))
+                .as(told::toString).isZero();
+    }
+
+    private static List<Path> calendars() throws IOException {
+        try (Stream<Path> files = Files.list(site.resolve("cases/tide-table"))) {
+            return files.filter(file -> file.toString().endsWith(".ics")).sorted().toList();
+        }
+    }
+
+    private static List<Map<String, String>> events(Path file) throws IOException {
+        List<Map<String, String>> events = new ArrayList<>();
+        for (String line : Files.readString(file).replace("\r\n ", "").split("\r\n")) {
+            String[] parts = line.split(":", 2);
+            if (line.equals("BEGIN:VEVENT")) {
+                events.add(new LinkedHashMap<>());
+            } else if (!events.isEmpty()) {
+                events.get(events.size() - 1).put(parts[0], parts[1]);
+            }
+        }
+        return events;
+    }
+
+    @Test
+    void every_line_ends_with_both_signs_and_has_at_most_75_octets() throws IOException {
+        assertThat(calendars()).hasSize(2 + 6 + 2 + 12);
+        for (Path file : calendars()) {
+            String text = Files.readString(file);
+            assertThat(text.replace("\r\n", "")).doesNotContain("\r", "\n");
+            assertThat(text).startsWith("BEGIN:VCALENDAR\r\nVERSION:2.0\r\nPRODID:").endsWith("END:VCALENDAR\r\n");
+            assertThat(text.split("\r\n")).allSatisfy(line ->
+                    assertThat(line.getBytes(StandardCharsets.UTF_8).length).isLessThanOrEqualTo(75));
+        }
+    }
+
+    @Test
+    void every_event_has_what_it_must_have_and_ends_after_it_begins() throws IOException {
+        for (Path file : calendars()) {
+            List<Map<String, String>> events = events(file);
+            assertThat(events).allSatisfy(event -> {
+                assertThat(event).containsKeys("UID", "DTSTAMP", "DTSTART", "DTEND", "SUMMARY", "SEQUENCE");
+                assertThat(event.get("DTSTAMP")).matches("\\d{8}T\\d{6}Z");
+                assertThat(event.get("DTSTART")).matches("\\d{8}T\\d{6}").isLessThan(event.get("DTEND"));
+                assertThat(event.get("SUMMARY")).doesNotContainPattern("(?<!\\\\)[,;]");
+            });
+            assertThat(events.stream().map(event -> event.get("UID"))).doesNotHaveDuplicates();
+        }
+    }
+
+    /** Each of six stations is released twice: before misting and before lowering. */
+    @Test
+    void the_supervisor_finds_every_release() throws IOException {
+        assertThat(events(site.resolve("cases/tide-table/class-spring-course-supervisor.ics"))).hasSize(12)
+                .allSatisfy(event -> assertThat(event.get("SEQUENCE")).isEqualTo("3"));
+    }
+}
