@@ -132,6 +132,14 @@ class DemoClassesTest {
         assertThat(schedule.timetable().end()).isEqualTo(schedule.floor().minutes());
     }
 
+    /** One sheet alone is the figure of the case; six at different times come to between one and six of it. */
+    @Test
+    void the_air_is_that_of_all_stations_in_the_order_of_the_plan() {
+        ClassSupplies.Air air = course("spring-course").supplies().air().get(0);
+        double one = air.one().orElseThrow().value().in(Unit.PPM);
+        assertThat(air.peak().orElseThrow().value().in(Unit.PPM)).isBetween(2 * one, 6 * one);
+    }
+
     @Test
     void nothing_that_a_step_names_is_missing_from_the_list() {
         for (ClassPlan plan : worked.classes()) {

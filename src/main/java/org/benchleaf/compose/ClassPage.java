@@ -5,6 +5,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.benchleaf.derive.ClassSupplies;
+import org.benchleaf.derive.Figure;
 import org.benchleaf.derive.ScheduleReading;
 import org.benchleaf.model.ClassPapers;
 import org.benchleaf.model.CourseClass;
@@ -32,6 +34,7 @@ final class ClassPage implements ClassPageMaker {
         sheet.add(new StationChart(sheet, desk).section());
         sheet.add(holds(sheet, desk));
         sheet.add(waits(sheet, desk));
+        sheet.add(room(sheet, desk));
         goesWrong(sheet, desk).ifPresent(sheet::add);
         sheet.add(ways(sheet, desk));
         return desk.finish(sheet, NAME);
@@ -91,6 +94,7 @@ final class ClassPage implements ClassPageMaker {
                 question(sheet, "when", "#plan"),
                 question(sheet, "station", desk.path("-stations.html")),
                 question(sheet, "release", "#holds"),
+                question(sheet, "air", "#room"),
                 question(sheet, "order", desk.path("-orders.html") + "#orders"),
                 question(sheet, "left", desk.path("-preparation.html") + "#waste"),
                 question(sheet, "changed", desk.course().papers().changes().isEmpty() ? "#papers" : "#changes"));
@@ -162,6 +166,31 @@ final class ClassPage implements ClassPageMaker {
         }
         return new Section("waits", words.say("class.waits"), Optional.of(words.say(waits.isEmpty() ? "class.no-waits"
                 : "class.waits-lead")), blocks);
+    }
+
+    /** The air of the room, and the things that all share. */
+    private static Section room(Sheet sheet, ClassDesk desk) {
+        Words words = sheet.words();
+        List<Block> blocks = new ArrayList<>();
+        List<ClassSupplies.Air> air = desk.plan().supplies().air();
+        if (!air.isEmpty()) {
+            blocks.add(new Table("air-table", words.say("class.air-caption"), columns(words, "class.step", "class.air-one",
+                    "class.air-all", "class.air-share"), air.stream().map(one -> List.of(
+                            Html.ofText(desk.step(sheet, one.step())), figure(sheet, one.one()), figure(sheet, one.peak()),
+                            figure(sheet, one.share()))).toList(), Optional.empty()));
+            air.stream().flatMap(one -> one.peak().stream()).map(figure -> new WorkingMaker(sheet).make(figure))
+                    .forEach(blocks::add);
+        }
+        blocks.add(new Table("shared-table", words.say("class.shared-caption"), columns(words, "class.thing",
+                "class.there-are", "class.at-once"), desk.reading().shared().stream().map(one -> List.of(
+                        Html.ofText(one.thing()), Html.ofText(String.valueOf(one.count())),
+                        Html.ofText(String.valueOf(one.most())))).toList(), Optional.empty()));
+        return new Section("room", words.say("class.room"), Optional.of(words.say(air.isEmpty() ? "class.room-no-spray"
+                : "class.room-lead")), blocks);
+    }
+
+    private static Html figure(Sheet sheet, Optional<Figure> figure) {
+        return Html.ofText(figure.map(sheet::amount).map(Amount::text).orElse(sheet.words().say("class.air-unknown")));
     }
 
     private static Optional<Section> goesWrong(Sheet sheet, ClassDesk desk) {

@@ -28,10 +28,12 @@ final class ClassDeriver {
      * @param course the class
      * @param source the case that it names
      * @param assessment the hazards and the care of the case
+     * @param ofCase the figures of the case, for one sheet
      * @param messages for what stands in the way of a plan
      * @throws IllegalArgumentException if the case has no step of the name with which the class begins
      */
-    ClassPlan plan(CourseClass course, TreatmentCase source, HazardAssessor.Assessment assessment, Messages messages) {
+    ClassPlan plan(CourseClass course, TreatmentCase source, HazardAssessor.Assessment assessment,
+            Map<String, Figure> ofCase, Messages messages) {
         List<Step> steps = course.steps(source);
         Scale scale = new Scale(course.stations(), course.sheetsEach(), Optional.of(course.stores().spare()));
         // The case itself has already been told of; here only what concerns the class would be news.
@@ -49,7 +51,8 @@ final class ClassDeriver {
         ClassProvider provider = new ClassProvider(course, work.bench(), steps, hours);
         ClassSupplies supplies = new ClassSupplies(provider.orders(ordered), provider.fillings(preparations),
                 new LayingOut(course, work.bench(), steps).list(assessment.care(), schedule),
-                provider.waste(preparations, assessment.hazards()));
+                provider.waste(preparations, assessment.hazards()), schedule.map(ScheduleReading::new).map(reading ->
+                        new ClassAir(course, work.bench(), ofCase, messages).of(steps, reading)).orElse(List.of()));
         return new ClassPlan(course, source.title(), scale.sheetCount(), steps, work.bench().ledger().figures(), timeline,
                 preparations, ordered, supplies, schedule);
     }

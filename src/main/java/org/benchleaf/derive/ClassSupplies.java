@@ -12,14 +12,17 @@ import org.benchleaf.quantity.Quantity;
  * @param vessels in what each preparation is made, kept and handed out, in the order of beginning
  * @param layOut everything that the steps of the class use, in the order in which they name it
  * @param waste what is collected, by its kind
+ * @param air the vapour in the room at each step that sprays
  */
-public record ClassSupplies(List<Order> orders, List<Filling> vessels, List<LaidOut> layOut, List<Waste> waste) {
+public record ClassSupplies(List<Order> orders, List<Filling> vessels, List<LaidOut> layOut, List<Waste> waste,
+        List<Air> air) {
 
     public ClassSupplies {
         orders = List.copyOf(orders);
         vessels = List.copyOf(vessels);
         layOut = List.copyOf(layOut);
         waste = List.copyOf(waste);
+        air = List.copyOf(air);
     }
 
     /**
@@ -93,6 +96,17 @@ public record ClassSupplies(List<Order> orders, List<Filling> vessels, List<Laid
 
     /** What can be laid out. */
     public enum Kind { MATERIAL, SOLUTION, SHARED, WORN, SHEET }
+
+    /**
+     * The vapour in the room when all stations work in the order of the plan; all empty where it is not known.
+     *
+     * @param step id
+     * @param one what one sheet alone would bring
+     * @param peak the strongest in the class
+     * @param share the same as a share of the limit for a working day
+     */
+    public record Air(String step, Optional<Figure> one, Optional<Figure> peak, Optional<Figure> share) {
+    }
 
     /**
      * What is collected of one kind of waste, at most.

@@ -58,7 +58,7 @@ public final class Deriver {
         Map<String, Figure> figures = work.bench().ledger().figures();
         Citations.check(source, figures.keySet(), messages);
         return new Derived(new WorkedCase(source, figures, timeline, work.inOrder(timeline), results,
-                assessment.hazards(), assessment.care(), assessment.findings(), classes(source, assessment, messages),
+                assessment.hazards(), assessment.care(), assessment.findings(), classes(source, assessment, figures, messages),
                 List.copyOf(assessment.substances())), messages);
     }
 
@@ -68,12 +68,13 @@ public final class Deriver {
         return id -> compositions.of(id).ph();
     }
 
-    private List<ClassPlan> classes(TreatmentCase source, HazardAssessor.Assessment assessment, Messages messages) {
+    private List<ClassPlan> classes(TreatmentCase source, HazardAssessor.Assessment assessment,
+            Map<String, Figure> figures, Messages messages) {
         ClassDeriver classes = new ClassDeriver(groundwork);
         return library.classes().stream().filter(course -> course.caseId().equals(source.id()))
                 .filter(course -> Stream.concat(course.firstStep().stream(), course.lastStep().stream())
                         .allMatch(id -> source.step(id).isPresent()))
-                .map(course -> classes.plan(course, source, assessment, messages)).toList();
+                .map(course -> classes.plan(course, source, assessment, figures, messages)).toList();
     }
 
     /**

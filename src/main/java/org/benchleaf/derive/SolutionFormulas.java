@@ -13,6 +13,7 @@ import org.benchleaf.science.EthanolWater;
 import org.benchleaf.science.FlashPoint;
 import org.benchleaf.science.MolarMass;
 import org.benchleaf.science.OutsideRange;
+import org.benchleaf.science.RoomAir;
 import org.benchleaf.science.Solutions;
 import org.benchleaf.science.Vapour;
 
@@ -37,6 +38,8 @@ final class SolutionFormulas {
         formulas.put("ethanol-density", SolutionFormulas::density);
         formulas.put("ethanol-weakening", SolutionFormulas::weakening);
         formulas.put("vapour", this::vapour);
+        formulas.put("room-peak", args -> new Answers().number("peak", RoomAir.peak(args.one("each"), args.list("starts"),
+                args.one("over"), args.one("air-changes"))));
         formulas.put("dissolving", SolutionFormulas::dissolving);
         formulas.put("dilution", SolutionFormulas::dilution);
         formulas.put("parts", SolutionFormulas::parts);

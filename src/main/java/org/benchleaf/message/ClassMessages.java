@@ -33,7 +33,11 @@ public enum ClassMessages implements Message.Id {
     CODES_AND_PLACES("CLASS-008", Severity.ERROR,
             "There are {codes} codes of trainees for {places} places.",
             "Each place at a station is one trainee's.",
-            "Write as many codes as stations times 'trainees each', or leave them out.");
+            "Write as many codes as stations times 'trainees each', or leave them out."),
+    TOO_MUCH_VAPOUR("CLASS-009", Severity.ERROR,
+            "At step '{step}', {stations} stations bring the vapour in the room to {share} % of the limit for a working day.",
+            "Above {limit} % nobody should be taught in it.",
+            "{remedy}");
 
     private final String code;
     private final Severity severity;
