@@ -16,6 +16,7 @@ import org.benchleaf.message.Place;
 import org.benchleaf.model.ClassStores;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
+import org.benchleaf.read.LayOutReader;
 
 /** Reads what a class has in hand. */
 final class ClassStoresForm {
@@ -35,7 +36,7 @@ final class ClassStoresForm {
         fields.groups("waste").forEach(each -> cans.put(each.needText("kind"), each.needPositive("can", VOLUME)));
         return new ClassStores(spare(), fields.groups("vessels").stream().map(each -> new ClassStores.Vessel(
                 each.needText("kind"), each.needPositive("holds", VOLUME), each.whole("count").orElse(1))).toList(),
-                cans, stock(), supplies(), fields.dates("closed"));
+                cans, stock(), supplies(), fields.dates("closed"), LayOutReader.rows());
     }
 
     private ClassStores.Spare spare() {

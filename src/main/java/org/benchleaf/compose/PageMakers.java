@@ -15,7 +15,8 @@ final class PageMakers {
             new ClassPage(),
             new ClassPreparationPage(),
             new StationSheetsPage(),
-            new OrderListPage());
+            new OrderListPage(),
+            new AssessmentPage());
 
     static final List<SitePageMaker> SITE = List.of(
             new LibraryPage(),

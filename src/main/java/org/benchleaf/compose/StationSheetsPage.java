@@ -32,13 +32,13 @@ final class StationSheetsPage implements ClassPageMaker {
         return desk.finish(sheet, NAME);
     }
 
-    private static LinkGroups ways(Sheet sheet, ClassDesk desk) {
-        List<LinkGroups.Entry> entries = new ArrayList<>();
+    private static Section ways(Sheet sheet, ClassDesk desk) {
+        List<LinkList.Entry> entries = new ArrayList<>();
         for (int station = 1; station <= desk.course().stations(); station++) {
-            entries.add(new LinkGroups.Entry(Link.to(sheet.words().say("class.station-n", "n", station), "#station-" + station),
+            entries.add(new LinkList.Entry(Link.to(sheet.words().say("class.station-n", "n", station), "#station-" + station),
                     code(desk, station)));
         }
-        return new LinkGroups(List.of(new LinkGroups.Group("stations", sheet.words().say("class.stations"), entries)));
+        return new Section("stations", sheet.words().say("class.stations"), Optional.empty(), List.of(new LinkList(entries)));
     }
 
     /** The codes of those who work at a station; empty if the class names none. */

@@ -53,6 +53,7 @@ final class ClassDeriver {
                 new LayingOut(course, work.bench(), steps).list(assessment.care(), schedule),
                 provider.waste(preparations, assessment.hazards()), schedule.map(ScheduleReading::new).map(reading ->
                         new ClassAir(course, work.bench(), ofCase, messages).of(steps, reading)).orElse(List.of()));
+        course.papers().issue().ifPresent(issue -> new IssueDay(course, issue, messages).check(ordered, supplies.orders()));
         return new ClassPlan(course, source.title(), scale.sheetCount(), steps, work.bench().ledger().figures(), timeline,
                 preparations, ordered, supplies, schedule);
     }
@@ -87,7 +88,7 @@ final class ClassDeriver {
                 Quantity hands = one.handsOn().orElse(work.bench().constant("making-time").value());
                 double ready = one.beginBefore().map(time -> time.highIn(Unit.MINUTE)).orElse(hands.highIn(Unit.MINUTE));
                 // What a station makes in its tray is made when the plan says so.
-                LocalDateTime begin = inTrays ? readyFor : hours.latestStart(WorkHours.plus(readyFor, -ready),
+                LocalDateTime begin = inTrays ? readyFor : hours.latestStart(WorkHours.minus(readyFor, ready),
                         hands.highIn(Unit.MINUTE));
                 needed.put(one.solution(), begin);
                 starts.put(one.solution(), new ClassPlan.Start(one.solution(), begin, hands, readyFor, inTrays));

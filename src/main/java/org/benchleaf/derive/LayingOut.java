@@ -12,7 +12,6 @@ import org.benchleaf.model.LayOutRow;
 import org.benchleaf.model.Part;
 import org.benchleaf.model.Step;
 import org.benchleaf.quantity.Quantity;
-import org.benchleaf.read.LayOutReader;
 
 /** Lists everything that the steps of a class use, at each station and in the room. */
 final class LayingOut {
@@ -20,13 +19,14 @@ final class LayingOut {
     private final CourseClass course;
     private final Bench bench;
     private final List<Step> steps;
-    private final Map<String, LayOutRow> rows = LayOutReader.rows();
+    private final Map<String, LayOutRow> rows;
     private final Map<String, LaidOut> items = new LinkedHashMap<>();
 
     LayingOut(CourseClass course, Bench bench, List<Step> steps) {
         this.course = course;
         this.bench = bench;
         this.steps = steps;
+        this.rows = course.stores().layOut();
     }
 
     /**
@@ -63,16 +63,20 @@ final class LayingOut {
     private Optional<Quantity> ofSolution(Step step, String id) {
         String amount = step.part(Part.Mist.class).filter(part -> part.of().equals(id)).isPresent() ? ".amount"
                 : step.part(Part.Bath.class).isPresent() ? ".tray-volume" : ".paste-mass";
-        return bench.ledger().figure(step.id() + amount).map(Figure::value);
+        return bench.ledger().figure(step.id() + amount).or(() -> bench.ledger().figure(step.id() + ".volume"))
+                .map(Figure::value);
     }
 
     private LaidOut material(Step step, String id, List<String> using) {
         Optional<Figure> blotters = step.part(Part.Blotters.class).filter(part -> part.blotter().filter(id::equals)
                 .isPresent()).flatMap(part -> bench.ledger().figure(step.id() + ".total"));
-        Optional<Figure> tissue = step.part(Part.Mend.class).filter(part -> part.tissue().equals(id))
-                .flatMap(part -> bench.ledger().figure(step.id() + ".tissue-mass"));
-        if (blotters.isPresent() || tissue.isPresent()) {
-            return new LaidOut(id, Kind.MATERIAL, blotters.or(() -> tissue).map(Figure::value),
+        Optional<Figure> torn = step.part(Part.Mend.class).filter(part -> part.tissue().equals(id))
+                .flatMap(part -> bench.ledger().figure(step.id() + ".pieces"));
+        if (torn.isPresent()) {
+            return torn(id, (int) Math.ceil(torn.get().value().high()), using);
+        }
+        if (bench.uses().of(id).stream().anyMatch(Uses.Use::step)) {
+            return new LaidOut(id, Kind.MATERIAL, blotters.map(Figure::value).or(() -> ofSolution(step, id)),
                     bench.ledger().figure("total." + id).map(Figure::value), "", using);
         }
         // The web under a wet sheet and that in the press are two; the same tool in two steps is one.
@@ -87,6 +91,13 @@ final class LayingOut {
                 count(id, "laid-out", each, users, spare, spare > 0 ? 1 : 0),
                 roles.stream().map(LayOutRow::words).filter(words -> !words.isEmpty()).distinct()
                         .collect(java.util.stream.Collectors.joining("; ")), using);
+    }
+
+    /** Pieces of tissue, of which every station has some more. */
+    private LaidOut torn(String id, int each, List<String> using) {
+        double spare = course.stores().spare().pieces().high();
+        return new LaidOut(id, Kind.MATERIAL, Optional.of(Quantity.count((long) each * course.sheetsEach())), count(id, "laid-out",
+                each, course.stations() * course.sheetsEach(), spare, spare > 0 ? 1 : 0), rows.get("tissue").words(), using);
     }
 
     /** What a thing is in a step. */

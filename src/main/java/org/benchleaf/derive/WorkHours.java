@@ -125,6 +125,11 @@ record WorkHours(Set<DayOfWeek> days, LocalTime opens, LocalTime closes, Set<Loc
         }
     }
 
+    /** So many minutes before a time. */
+    static LocalDateTime minus(LocalDateTime time, double minutes) {
+        return time.minusSeconds(Math.round(minutes * 60));
+    }
+
     static LocalDateTime plus(LocalDateTime time, double minutes) {
         return time.plusSeconds(Math.round(minutes * 60));
     }

@@ -37,7 +37,15 @@ public enum ClassMessages implements Message.Id {
     TOO_MUCH_VAPOUR("CLASS-009", Severity.ERROR,
             "At step '{step}', {stations} stations bring the vapour in the room to {share} % of the limit for a working day.",
             "Above {limit} % nobody should be taught in it.",
-            "{remedy}");
+            "{remedy}"),
+    ORDER_TOO_LATE("CLASS-010", Severity.WARNING,
+            "{material} would have to be ordered by {by}; the class is issued on {issued}.",
+            "{missing} are missing, and would not be in the house when they are needed.",
+            "Issue the class earlier, order at once from somebody who is quicker, or state what stands on the shelf under 'stock:'."),
+    BEGUN_TOO_LATE("CLASS-011", Severity.WARNING,
+            "'{solution}' has to be begun by {by}; the class is issued on {issued}.",
+            "The technician learns of it too late.",
+            "Issue the class earlier, or begin it later.");
 
     private final String code;
     private final Severity severity;

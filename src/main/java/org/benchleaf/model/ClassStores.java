@@ -17,9 +17,10 @@ import org.benchleaf.quantity.Quantity;
  * @param stock what stands on the shelf, by the material's id
  * @param supplies how materials are bought, by id
  * @param closed days on which nobody works besides those of the studio
+ * @param layOut how many of each thing are laid out, by what it is in a step
  */
 public record ClassStores(Spare spare, List<Vessel> vessels, Map<String, Quantity> cans, Map<String, Stock> stock,
-        Map<String, Supply> supplies, List<LocalDate> closed) {
+        Map<String, Supply> supplies, List<LocalDate> closed, Map<String, LayOutRow> layOut) {
 
     public ClassStores {
         vessels = List.copyOf(vessels);
@@ -27,6 +28,7 @@ public record ClassStores(Spare spare, List<Vessel> vessels, Map<String, Quantit
         stock = new LinkedHashMap<>(stock);
         supplies = new LinkedHashMap<>(supplies);
         closed = List.copyOf(closed);
+        layOut = Map.copyOf(layOut);
     }
 
     /**

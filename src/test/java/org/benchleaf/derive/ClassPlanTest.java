@@ -22,6 +22,7 @@ import org.benchleaf.quantity.Dimension;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.QuantityReader;
 import org.benchleaf.quantity.Unit;
+import org.benchleaf.read.LayOutReader;
 import org.junit.jupiter.api.Test;
 
 /** Holds amounts and start times of a class against sums done by hand. */
@@ -36,7 +37,7 @@ class ClassPlanTest {
 
     private static ClassStores stores(Quantity spare) {
         return new ClassStores(new ClassStores.Spare(spare, Optional.empty(), Quantity.of(0, Unit.PERCENT), 0, 0), List.of(),
-                Map.of(), Map.of(), Map.of(), List.of());
+                Map.of(), Map.of(), Map.of(), List.of(), LayOutReader.rows());
     }
 
     private static CourseClass course(String starts, int stations, int sheets, String spare, String first) {

@@ -1,0 +1,56 @@
+package org.benchleaf.compose;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.benchleaf.model.ClassPapers;
+
+/** A blank sheet on which an assessor marks what one trainee was seen doing, and how much help it took. */
+final class AssessmentPage implements ClassPageMaker {
+
+    private static final ClassPageName NAME = new ClassPageName("class-assessment", "-assessment.html");
+
+    @Override
+    public ClassPageName name() {
+        return NAME;
+    }
+
+    @Override
+    public Page make(ClassDesk desk) {
+        Sheet sheet = desk.sheet(NAME);
+        Words words = sheet.words();
+        sheet.add(desk.opening(sheet, NAME));
+        sheet.add(new Section("who", words.say("class.assessed"), Optional.empty(), List.of(new Facts(List.of(
+                blank(words, "class.name"), blank(words, "class.date"), blank(words, "class.assessor"))))));
+        sheet.add(new Section("levels", words.say("class.levels"), Optional.of(words.say("class.levels-lead")),
+                List.of(new Facts(words.group("class-level").entrySet().stream()
+                        .map(level -> Fact.of(level.getKey(), level.getValue())).toList()))));
+        sheet.add(outcomes(sheet, desk));
+        sheet.add(new Section("feedback", words.say("class.feedback"), Optional.of(words.say("class.feedback-lead")),
+                List.of(new Facts(List.of(blank(words, "class.own-view"), blank(words, "class.keep"),
+                        blank(words, "class.change-one"), blank(words, "class.next-step"))))));
+        sheet.add(desk.papers(sheet));
+        return desk.finish(sheet, NAME);
+    }
+
+    private static Fact blank(Words words, String key) {
+        return Fact.of(words.say(key), words.say("class.line"));
+    }
+
+    private static Section outcomes(Sheet sheet, ClassDesk desk) {
+        Words words = sheet.words();
+        List<List<Html>> rows = new ArrayList<>();
+        for (ClassPapers.Outcome one : desk.course().papers().outcomes()) {
+            rows.add(List.of(Html.ofText(desk.step(sheet, one.at()) + ": " + (one.must()
+                            ? words.say("class.must", "will", one.will()) : one.will())),
+                    Html.ofText(one.metWhen().orElse(words.say("class.not-stated"))),
+                    Html.ofText(words.say("class.line")), Html.ofText(words.say("class.line")),
+                    Html.ofText(words.say("class.line")), Html.ofText(words.say("class.line"))));
+        }
+        return new Section("outcomes", words.say("class.outcomes"), Optional.of(words.say(rows.isEmpty()
+                ? "class.no-outcomes" : "class.outcomes-lead")), rows.isEmpty() ? List.of() : List.of(new Table(
+                        "assessment-table", words.say("class.assessment-caption"), ClassPage.columns(words, "class.will",
+                                "class.met-when", "class.met", "class.help-today", "class.help-next", "class.sign"), rows,
+                        Optional.empty())));
+    }
+}
