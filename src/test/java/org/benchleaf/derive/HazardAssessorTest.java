@@ -70,7 +70,7 @@ class HazardAssessorTest {
         assertThat(hazards.pictograms()).containsExactly("GHS05");
         assertThat(hazards.grounds()).anySatisfy(ground -> {
             assertThat(ground.classification()).isEqualTo("not Eye Dam. 1");
-            assertThat(ground.because()).contains("below 1 %");
+            assertThat(ground.because()).contains("each is below the limit from which it counts");
         }).anySatisfy(ground -> {
             assertThat(ground.classification()).isEqualTo("Skin Corr. 1, H314");
             assertThat(ground.because()).contains("11.5");
