@@ -59,6 +59,10 @@ public final class CheckCommand implements Callable<Integer> {
             description = "Text tells messages on the error stream; the others print them as data (text).")
     private Format format = Format.text;
 
+    @Option(names = "--explain", paramLabel = "CODE",
+            description = "Tell at length what the code of a message stands for, such as FORM-011, and check nothing.")
+    private String code = "";
+
     @Spec
     private CommandSpec spec;
 
@@ -75,6 +79,9 @@ public final class CheckCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        if (!code.isEmpty()) {
+            return explain();
+        }
         List<Path> folders = CaseReader.folders(content).stream().filter(asked()).toList();
         Function<Path, Draft> drafts = drafts(folders);
         LibraryDraft shared = LibraryReader.read(content);
@@ -93,6 +100,15 @@ public final class CheckCommand implements Callable<Integer> {
                 CaseChecker.check(read.get(at), library.library(), today, deriver::ph), others)).toList().forEach(messages::addAll);
         tell(messages.all(), folders.size());
         return messages.hasErrors() ? CONTENT_HAS_ERRORS : DONE;
+    }
+
+    private int explain() {
+        Explanation explanation = new Explanation(LibraryChecker.check(LibraryReader.read(content)).library());
+        List<String> lines = explanation.of(code).orElseThrow(() -> new ParameterException(spec.commandLine(),
+                "no message has the code '" + code + "'" + explanation.near(code).map(near -> "; did you mean '" + near
+                        + "'?").orElse("")));
+        lines.forEach(spec.commandLine().getOut()::println);
+        return DONE;
     }
 
     /** Reads cases, of which the first is begun at once: mostly one is checked, over and over, and so beside all that is shared. */

@@ -14,8 +14,11 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
+import org.benchleaf.message.Message;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.api.io.TempDir;
 import picocli.CommandLine;
 
@@ -51,6 +54,26 @@ class CheckCommandTest {
         assertThat(run("--content", content.toString())).isOne();
         assertThat(err.toString()).contains(content + "/glossary.yaml:4:9: error FORM-030: There is no term 'cut'.",
                 "  4 |   see: [cut]\n    |         ^^^", "\n    why: ", "\n    do:  ");
+    }
+
+    @ParameterizedTest
+    @MethodSource("org.benchleaf.message.Catalogue#all")
+    void every_code_of_a_message_is_explained_in_its_own_words(Message.Id id) {
+        assertThat(run("--content", SOUND, "--explain", id.code())).isZero();
+        assertThat(out.toString()).contains(id.code(), id.what(), id.why(), id.fix());
+    }
+
+    @Test
+    void the_code_of_a_rule_is_explained_with_its_facts_and_source() {
+        assertThat(run("--content", SOUND, "--explain", "rule-bath-above-60")).isZero();
+        assertThat(out.toString()).contains("RULE-BATH-ABOVE-60, a rule of the trade", "source:", "facts:");
+        assertThat(err.toString()).isEmpty();
+    }
+
+    @Test
+    void a_code_that_there_is_not_is_answered_with_one_like_it() {
+        assertThat(run("--content", SOUND, "--explain", "FORM-01")).isEqualTo(2);
+        assertThat(err.toString()).contains("no message has the code 'FORM-01'", "did you mean 'FORM-001'?");
     }
 
     @Test
