@@ -2,7 +2,6 @@ package org.benchleaf.check;
 
 import static org.benchleaf.quantity.Dimension.TIME;
 
-import java.time.DateTimeException;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.util.Collection;
@@ -66,14 +65,7 @@ final class ClassForm {
     }
 
     private Optional<LocalDateTime> moment(String key) {
-        return fields.text(key).flatMap(text -> {
-            try {
-                return Optional.of(LocalDateTime.parse(text.replace(' ', 'T')));
-            } catch (DateTimeException wrong) {
-                fields.messages().add(FormMessages.NOT_A_DATE.at(fields.place(key), "found", text));
-                return Optional.of(STAND_IN);
-            }
-        });
+        return fields.moment(key, STAND_IN);
     }
 
     private ClassDay day() {

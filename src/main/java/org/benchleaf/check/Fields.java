@@ -2,6 +2,7 @@ package org.benchleaf.check;
 
 import java.time.DateTimeException;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -250,6 +251,18 @@ final class Fields {
 
     Optional<LocalDate> date(String key) {
         return given(key).flatMap(this::date);
+    }
+
+    /** A day with its time, such as {@code 2026-04-14 10:00}; the stand-in where it is not one, which is said. */
+    Optional<LocalDateTime> moment(String key, LocalDateTime standIn) {
+        return text(key).map(text -> {
+            try {
+                return LocalDateTime.parse(text.replace(' ', 'T'));
+            } catch (DateTimeException wrong) {
+                messages().add(FormMessages.NOT_A_DATE.at(place(key), "found", text));
+                return standIn;
+            }
+        });
     }
 
     private Optional<LocalDate> date(Node.Scalar written) {

@@ -18,7 +18,7 @@ final class FormatSchema {
 
     /** The formats, in the order in which an author meets them. */
     static final List<String> NAMES = List.of("case", "translation", "studio", "materials", "glossary", "sources",
-            "class", "substances");
+            "class", "substances", "record");
     private static final ObjectMapper JSON = new ObjectMapper();
 
     private final String name;
@@ -50,7 +50,7 @@ final class FormatSchema {
 
     /** Whether the file belongs to one case; the others belong to the studio. */
     boolean isOfCase() {
-        return name.equals("case") || name.equals("translation");
+        return name.equals("case") || name.equals("translation") || name.equals("record");
     }
 
     String path() {

@@ -21,14 +21,14 @@ class SchemaTest {
     private static final SchemaRegistry REGISTRY = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12);
 
     @ParameterizedTest
-    @ValueSource(strings = {"case", "translation", "studio", "materials", "glossary", "sources", "class", "substances"})
+    @ValueSource(strings = {"case", "translation", "studio", "materials", "glossary", "sources", "class", "substances", "record"})
     void a_schema_is_one_by_the_standard_s_own_schema(String name) throws IOException {
         Schema meta = REGISTRY.getSchema(SchemaLocation.of("https://json-schema.org/draft/2020-12/schema"));
         assertThat(meta.validate(schema(name))).isEmpty();
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"case", "translation", "studio", "materials", "glossary", "sources", "class", "substances"})
+    @ValueSource(strings = {"case", "translation", "studio", "materials", "glossary", "sources", "class", "substances", "record"})
     void every_property_has_a_title_a_description_and_an_example(String name) throws IOException {
         List<String> poor = new ArrayList<>();
         walk("", schema(name), poor);

@@ -1,0 +1,73 @@
+package org.benchleaf.check;
+
+import static org.benchleaf.quantity.Dimension.CONDUCTIVITY;
+import static org.benchleaf.quantity.Dimension.MASS;
+import static org.benchleaf.quantity.Dimension.VOLUME;
+
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.benchleaf.message.Messages;
+import org.benchleaf.model.BenchRecord;
+import org.benchleaf.read.Node;
+import org.benchleaf.read.RecordDraft;
+
+/** Checks that a bench record can be understood, with each amount in it, and turns it into a record. */
+public final class RecordChecker {
+
+    private static final List<String> MASSES = List.of("dry", "wet", "restrained");
+
+    private final Messages messages;
+
+    private RecordChecker(Messages messages) {
+        this.messages = messages;
+    }
+
+    /** The record; what is wrong with it is added to the messages of the draft, and then there is none. */
+    public static Optional<BenchRecord> check(RecordDraft draft) {
+        return draft.root().flatMap(root -> new RecordChecker(draft.messages()).record(root));
+    }
+
+    private Optional<BenchRecord> record(Node.Mapping root) {
+        Form.RECORD.check(root, messages);
+        Fields fields = new Fields(root, new Fields.Soundness(messages));
+        List<BenchRecord.Entry> steps = fields.groups("steps").stream().map(RecordChecker::entry).toList();
+        return messages.hasErrors() ? Optional.empty()
+                : Optional.of(new BenchRecord(fields.needText("case"), fields.text("sheet"), steps));
+    }
+
+    private static BenchRecord.Entry entry(Fields step) {
+        Map<String, Map<String, String>> parts = new LinkedHashMap<>();
+        step.group("weighing").ifPresent(weighing -> {
+            MASSES.forEach(key -> weighing.positive(key, MASS));
+            parts.put("weighing", texts(weighing));
+        });
+        step.group("mist").ifPresent(mist -> {
+            mist.positive("amount", VOLUME);
+            parts.put("mist", texts(mist));
+        });
+        List<Map<String, String>> readings = new ArrayList<>();
+        step.groups("readings").forEach(reading -> readings.add(reading(reading)));
+        return new BenchRecord.Entry(step.needText("step"), step.moment("began", LocalDateTime.MIN), step.moment("ended", LocalDateTime.MIN),
+                step.group("released").map(by -> new BenchRecord.Release(by.needText("by"), by.text("role"), by.moment("at", LocalDateTime.MIN))),
+                step.text("seen"), step.text("because"), step.text("pictures"), readings, parts);
+    }
+
+    private static Map<String, String> reading(Fields reading) {
+        reading.whole("bath");
+        reading.ph("pH fresh");
+        reading.ph("pH used");
+        reading.positive("conductivity", CONDUCTIVITY);
+        reading.positive("added", VOLUME);
+        return texts(reading);
+    }
+
+    private static Map<String, String> texts(Fields fields) {
+        Map<String, String> texts = new LinkedHashMap<>();
+        fields.keys().forEach(key -> fields.text(key).ifPresent(text -> texts.put(key, text)));
+        return texts;
+    }
+}
