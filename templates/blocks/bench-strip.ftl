@@ -1,5 +1,5 @@
 <#-- The steps as they run down the bench: the clock at the left, the action, the amount where the hand goes.
-     steps  each with anchor, number, kind, clock, takes, hold, cautions, wear, instruction, amounts, facts, told,
+     steps  each with anchor, number, kind, clock, takes, hold, supervised, cautions, care, wear, instruction, amounts, facts, told,
             reasons, timers, checks, behind, photo
      words  fixed labels -->
 <#macro benchStrip steps words>
@@ -9,7 +9,7 @@
   <li class="strip__step" id="${step.anchor}">
     <#if step.hold?has_content>
     <div class="strip__hold" role="note">
-      <p class="strip__hold-word"><span aria-hidden="true">■</span> ${words.hold}</p>
+      <h3 class="strip__hold-word"><span aria-hidden="true">■</span> ${words.hold}: ${step.number}. ${step.kind}</h3>
       <p class="strip__hold-stop">${step.hold.stop}</p>
       <p>${step.hold.released}<#if step.hold.look?has_content> ${words["hold-look"]}: ${step.hold.look}.</#if></p>
       <#if step.hold.meanwhile?has_content>
@@ -27,10 +27,13 @@
     </div>
     <div class="strip__action">
       <h3 class="strip__kind">${step.number}. ${step.kind}</h3>
-      <@part.cautionLines step.cautions words.first />
-      <#if step.wear?has_content>
-      <p class="strip__wear"><b>${words.wear}:</b> <#list step.wear as line>${line}<#sep> </#list></p>
-      </#if>
+      <#if step.supervised?has_content><@part.cautionLines [step.supervised] words.first /></#if>
+      <details class="strip__care"><summary>${step.care}</summary>
+        <@part.cautionLines step.cautions words.first />
+        <#if step.wear?has_content>
+        <p class="strip__wear"><b>${words.wear}:</b> <#list step.wear as line>${line}<#sep> </#list></p>
+        </#if>
+      </details>
       <p class="strip__do">${step.instruction}</p>
     </div>
     <div class="strip__amounts">

@@ -12,7 +12,9 @@ import java.util.Optional;
  * @param clock when it can begin, counted from the start of the first step
  * @param takes how long it takes
  * @param hold where the work stops until someone lets it go on; shown before the action
+ * @param supervised who must be there, if the step is not for a trainee alone
  * @param cautions what can happen at this step
+ * @param care the same with what to wear, in one line
  * @param wear what to wear, in words
  * @param instruction what to do
  * @param amounts worked-out amounts, each opening to its working
@@ -25,7 +27,7 @@ import java.util.Optional;
  * @param photo what it looks like
  */
 public record BenchStep(String anchor, int number, String kind, String clock, String takes, Optional<Hold> hold,
-        List<Caution> cautions, List<String> wear, Html instruction, List<Working> amounts, List<Fact> facts,
+        Optional<Caution> supervised, List<Caution> cautions, String care, List<String> wear, Html instruction, List<Working> amounts, List<Fact> facts,
         List<Fact> told, List<Html> reasons, List<BenchTimer> timers, List<String> checks, List<Working> behind,
         Optional<Photo> photo) {
 

@@ -45,26 +45,21 @@ final class BenchStepMaker {
     private BenchStep make(Step step, int number) {
         Timeline.TimedStep time = timed.get(step.id());
         Optional<StepCare> care = Optional.ofNullable(desk.worked().care().get(step.id()));
+        List<Caution> cautions = briefing.cautions(care.map(StepCare::cautions).orElse(List.of()),
+                care.map(StepCare::subjects).orElse(Map.of()));
         List<Working> amounts = workings(step, true);
         return new BenchStep(Paths.step(step.id()), number, sheet.words().term("step-kind", step.kind().word()),
                 clock(time), takes(step, time), hold(step),
-                cautions(care),
+                supervised(care), cautions, new CareLine(sheet, desk).all(cautions, care),
                 briefing.equipment(care.map(StepCare::wear).orElse(List.of())), sheet.linked(step.instruction()), amounts,
                 facts(step), told(step), reasons(step), new BenchTimers(sheet).of(step, time), checks(step),
                 workings(step, false), photo(step));
     }
 
-    /** Who must be there comes before what can happen. */
-    private List<Caution> cautions(Optional<StepCare> care) {
-        List<Caution> cautions = new ArrayList<>();
-        List<String> supervision = care.map(StepCare::supervision).orElse(List.of());
-        if (!supervision.isEmpty()) {
-            cautions.add(new Caution("danger", sheet.words().say("caution-level.danger"), sheet.words().say("bench.supervised-name"),
-                    sheet.linked(sheet.words().say("bench.supervised") + " " + String.join(" ", supervision)), Html.ofText("")));
-        }
-        cautions.addAll(briefing.cautions(care.map(StepCare::cautions).orElse(List.of()),
-                care.map(StepCare::subjects).orElse(Map.of())));
-        return cautions;
+    private Optional<Caution> supervised(Optional<StepCare> care) {
+        return care.map(StepCare::supervision).filter(why -> !why.isEmpty()).map(why -> new Caution("danger",
+                sheet.words().say("caution-level.danger"), sheet.words().say("bench.supervised-name"),
+                sheet.linked(sheet.words().say("bench.supervised") + " " + String.join(" ", why)), Html.ofText("")));
     }
 
     private String clock(Timeline.TimedStep time) {

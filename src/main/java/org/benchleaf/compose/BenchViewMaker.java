@@ -4,6 +4,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import java.util.zip.CRC32;
 import org.benchleaf.derive.StepCare;
 import org.benchleaf.derive.Timeline;
@@ -68,9 +69,10 @@ final class BenchViewMaker {
 
     private BenchScreen screen(Step step, BenchStep told, BenchHands.Hand hand, boolean last) {
         Optional<StepCare> care = Optional.ofNullable(desk.worked().care().get(step.id()));
+        List<Caution> cautions = Stream.concat(told.supervised().stream(), told.cautions().stream())
+                .map(BenchViewMaker::plain).toList();
         return new BenchScreen(told.anchor(), name(told), hand.name(), Optional.empty(), hand.action(), hand.amount(),
-                hand.see(), hand.clock(), told.cautions().stream().map(BenchViewMaker::plain).toList(),
-                new CareLine(sheet, desk).of(told, care), told.wear(), told(told, hand.see().isPresent()),
+                hand.see(), hand.clock(), cautions, new CareLine(sheet, desk).shortened(cautions, care), told.wear(), told(told, hand.see().isPresent()),
                 new BenchNotes(sheet).of(step, hand.bath(), last), last);
     }
 

@@ -19,11 +19,12 @@ import java.util.Optional;
  * @param read id and words of the box that is ticked when it was read; empty if it stands before no steps
  * @param words fixed labels
  */
-public record Briefing(String id, String heading, String lead, List<Caution> cautions, List<Fact> wear,
+public record Briefing(String id, String heading, String lead, List<Caution> dangers, List<Caution> cautions, List<Fact> wear,
         List<Hazard> hazards, List<Fact> aid, List<Fact> waste, String defer, Optional<Tick> read, Map<String, String> words)
         implements Block {
 
     public Briefing {
+        dangers = List.copyOf(dangers);
         cautions = List.copyOf(cautions);
         wear = List.copyOf(wear);
         hazards = List.copyOf(hazards);

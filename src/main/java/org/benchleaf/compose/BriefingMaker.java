@@ -80,8 +80,10 @@ final class BriefingMaker {
             due.addAll(one.cautions());
             one.subjects().forEach((key, ids) -> subjects.computeIfAbsent(key, any -> new ArrayList<>()).addAll(ids));
         }
+        Map<Boolean, List<Caution>> grave = cautions(due, subjects, how).stream()
+                .collect(Collectors.partitioningBy(caution -> caution.level().equals("danger")));
         return new Briefing("briefing", words.say("briefing.heading"), words.say("briefing.lead"),
-                cautions(due, subjects, how), wear(handled, where), usedHazards(used), aid(due), waste(due),
+                grave.get(true), grave.get(false), wear(handled, where), usedHazards(used), aid(due), waste(due),
                 words.say("briefing.defer"), read,
                 words.group("briefing"));
     }

@@ -1,8 +1,11 @@
 package org.benchleaf.compose;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.benchleaf.derive.Hazards;
 import org.benchleaf.derive.StepCare;
 import org.benchleaf.model.Reference;
@@ -22,9 +25,19 @@ final class CareLine {
     }
 
     /** The gravest level with its first names, how many more there are, what is not known, and what to wear. */
-    String of(BenchStep told, Optional<StepCare> care) {
-        List<String> parts = new ArrayList<>();
-        gravest(told.cautions()).ifPresent(parts::add);
+    String shortened(List<Caution> cautions, Optional<StepCare> care) {
+        return line(gravest(cautions).stream(), care);
+    }
+
+    /** The names of all cautions level by level, what is not known, and what to wear. */
+    String all(List<Caution> cautions, Optional<StepCare> care) {
+        Map<String, List<String>> names = new LinkedHashMap<>();
+        cautions.forEach(caution -> names.computeIfAbsent(caution.word(), any -> new ArrayList<>()).add(caution.name()));
+        return line(names.entrySet().stream().map(level -> level.getKey() + ": " + String.join(", ", level.getValue())), care);
+    }
+
+    private String line(Stream<String> cautions, Optional<StepCare> care) {
+        List<String> parts = new ArrayList<>(cautions.toList());
         if (care.stream().flatMap(one -> one.access().keySet().stream()).anyMatch(this::isUnknown)) {
             parts.add(sheet.words().say("bench-care.unknown"));
         }
@@ -37,8 +50,8 @@ final class CareLine {
         if (cautions.isEmpty()) {
             return Optional.empty();
         }
-        List<String> names = new ArrayList<>(cautions.stream().filter(one -> one.level().equals(cautions.get(0).level()))
-                .limit(NAMES).map(Caution::name).toList());
+        List<String> names = new ArrayList<>(cautions.stream()
+                .filter(one -> one.level().equals(cautions.get(0).level())).limit(NAMES).map(Caution::name).toList());
         if (cautions.size() > names.size()) {
             names.add(sheet.words().say("bench-care.more", "n", cautions.size() - names.size()));
         }

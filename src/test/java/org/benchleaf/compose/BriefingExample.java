@@ -13,7 +13,7 @@ final class BriefingExample implements Supplier<Block> {
 
     @Override
     public Block get() {
-        return new Briefing("briefing", "Before the first step", "Read this together and ask.", List.of(caution()),
+        return new Briefing("briefing", "Before the first step", "Read this together and ask.", List.of(caution()), List.of(caution()),
                 List.of(Fact.of("Splash goggles, not spectacles.", "step 6")), List.of(hazard()),
                 List.of(Fact.of("In the eyes", "Rinse at once for 15 min and call for help.")),
                 List.of(Fact.of("Ethanol and water", "Collect in the closed can for solvents.")),
