@@ -413,60 +413,64 @@
     times();
   });
 
-  /* The record as lines for the case file: what the file has no key for stands in remarks. */
-  function written() {
-    var lines = ["# " + fill(words["record-head"], { "case": view.getAttribute("data-case"), t: stampText(Date.now()) })];
-    stages.forEach(function (stage) {
-      var mine = noted(stage.anchor);
-      if (Object.keys(mine).length) { lines = lines.concat(stepLines(stage, mine)); }
-    });
-    if (lines.length === 1) { lines.push("# " + words["record-none"]); }
-    return lines.join("\n") + "\n";
+  /* The record, in the form that record.schema.json describes; what was not written down is not there. */
+  function whole() {
+    return { "case": view.getAttribute("data-case"), sheet: state().record ? state().record.issue : view.getAttribute("data-issue"), written: stampText(Date.now()),
+      steps: stages.filter(function (stage) { return Object.keys(noted(stage.anchor)).length; }).map(entry) };
   }
   function stampText(time) {
     var day = new Date(time);
-    return day.getFullYear() + "-" + ("0" + (day.getMonth() + 1)).slice(-2) + "-" + ("0" + day.getDate()).slice(-2) + " " + bench.clock(time);
+    return day.getFullYear() + "-" + bench.two(day.getMonth() + 1) + "-" + bench.two(day.getDate()) + " " + bench.clock(time);
   }
-  function remark(lines, key, holes) { lines.push("  # " + fill(words["record-" + key], holes || {})); }
-  function stepLines(stage, mine) {
-    var lines = ["- id: " + stage.id + "  # " + stage.name];
-    if (mine.released) { remark(lines, "released", { t: stampText(mine.released.at), who: mine.released.by, role: mine.released.role }); }
-    if (mine.began) { remark(lines, "began", { t: stampText(mine.began) }); }
-    if (mine.ended) { remark(lines, "ended", { t: stampText(mine.ended) }); }
-    if (mine.as) { remark(lines, mine.as, { why: mine.because || "?" }); }
-    if (mine.pictures) { remark(lines, "pictures", { names: mine.pictures }); }
-    if (mine.began) { lines.push("  on: " + stampText(mine.began).slice(0, 10)); }
-    var parts = {};
+  function entry(stage) {
+    var mine = noted(stage.anchor);
+    var one = { step: stage.id };
+    if (mine.began) { one.began = stampText(mine.began); }
+    if (mine.ended) { one.ended = stampText(mine.ended); }
+    if (mine.released) { one.released = { by: mine.released.by, role: mine.released.role, at: stampText(mine.released.at) }; }
+    if (mine.as) { one.seen = mine.as === "yes" ? "as expected" : "not as expected"; }
+    if (mine.because) { one.because = mine.because; }
+    if (mine.pictures) { one.pictures = mine.pictures; }
     all("[data-part]", view).forEach(function (item) {
       if (anchorOf(item.closest(".screen")) !== stage.anchor || !mine[keyOf(item)]) { return; }
-      var home = item.getAttribute("data-part");
-      var bath = item.getAttribute("data-bath");
-      var values = (parts[home] = parts[home] || {});
-      (values[bath] = values[bath] || []).push(item.getAttribute("data-key") + ": " + valueOf(item, mine[keyOf(item)]));
+      home(one, item.getAttribute("data-part"), Number(item.getAttribute("data-bath")))[item.getAttribute("data-key")]
+        = valueOf(item, mine[keyOf(item)]);
     });
-    Object.keys(parts).forEach(function (home) {
-      if (home !== "readings") { lines.push("  " + home + ": {" + parts[home]["0"].join(", ") + "}"); return; }
-      lines.push("  bath:", "    readings:");
-      Object.keys(parts[home]).forEach(function (bath) {
-        lines.push("      - {bath: " + bath + ", " + parts[home][bath].join(", ") + "}");
-      });
-    });
-    return lines;
+    return one;
+  }
+  function home(one, part, bath) {
+    if (!bath) { return one[part] || (one[part] = {}); }
+    var list = one[part] || (one[part] = []);
+    var found = list.filter(function (reading) { return reading.bath === bath; })[0];
+    if (!found) { found = { bath: bath }; list.push(found); }
+    return found;
   }
   function valueOf(item, text) {
     var before = item.getAttribute("data-before");
     var unit = item.getAttribute("data-unit");
-    return before || unit ? (before ? before + " " : "") + text.replace(",", ".") + (unit ? " " + unit : "") : JSON.stringify(text);
+    return before || unit ? (before ? before + " " : "") + text.replace(",", ".") + (unit ? " " + unit : "") : text;
+  }
+  function saved() { return JSON.stringify(whole(), null, 2) + "\n"; }
+  /* The same on paper: a line for each thing that was written down. */
+  function written() {
+    return whole().steps.map(function (one) { return lines(one, ""); }).join("\n") || words["record-none"];
+  }
+  function lines(value, indent) {
+    return Object.keys(value).map(function (key) {
+      var part = value[key];
+      var flat = typeof part !== "object";
+      return indent + (Array.isArray(value) ? "" : key + ": ") + (flat ? part + "\n" : "\n" + lines(part, indent + "  "));
+    }).join("");
   }
   var log = view.querySelector("[data-screen=record] .screen__told");
   part("copy").addEventListener("click", function () {
-    var copied = navigator.clipboard ? navigator.clipboard.writeText(written()) : Promise.reject();
+    var copied = navigator.clipboard ? navigator.clipboard.writeText(saved()) : Promise.reject();
     copied.then(function () { log.textContent = words.copied; }, function () { log.textContent = words["copy-no"]; });
   });
   part("save").addEventListener("click", function () {
     var link = make("a");
-    link.href = URL.createObjectURL(new Blob([written()], { type: "text/plain" }));
-    link.download = view.getAttribute("data-case") + "-record-" + stampText(Date.now()).slice(0, 10) + ".txt";
+    link.href = URL.createObjectURL(new Blob([saved()], { type: "application/json" }));
+    link.download = view.getAttribute("data-case") + "-record-" + stampText(Date.now()).slice(0, 10) + ".json";
     link.click();
   });
   part("print").addEventListener("click", function () {
