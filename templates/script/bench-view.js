@@ -453,14 +453,17 @@
   function saved() { return JSON.stringify(whole(), null, 2) + "\n"; }
   /* The same on paper: a line for each thing that was written down. */
   function written() {
-    return whole().steps.map(function (one) { return lines(one, ""); }).join("\n") || words["record-none"];
+    return whole().steps.map(lines).join("\n") || words["record-none"];
   }
-  function lines(value, indent) {
-    return Object.keys(value).map(function (key) {
-      var part = value[key];
-      var flat = typeof part !== "object";
-      return indent + (Array.isArray(value) ? "" : key + ": ") + (flat ? part + "\n" : "\n" + lines(part, indent + "  "));
+  function lines(one) {
+    return Object.keys(one).map(function (key) {
+      var part = one[key];
+      return key + ": " + (Array.isArray(part) ? "\n  " + part.map(inOneLine).join("\n  ")
+        : typeof part === "object" ? inOneLine(part) : part) + "\n";
     }).join("");
+  }
+  function inOneLine(group) {
+    return Object.keys(group).map(function (key) { return key + ": " + group[key]; }).join(", ");
   }
   var log = view.querySelector("[data-screen=record] .screen__told");
   part("copy").addEventListener("click", function () {

@@ -2,11 +2,19 @@ package org.benchleaf.browser;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.function.BiConsumer;
+import org.benchleaf.command.RecordsCommand;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.parallel.Execution;
 import org.junit.jupiter.api.parallel.ExecutionMode;
+import picocli.CommandLine;
 
 /**
  * What the step sheet of the tide table does for a trainee with wet hands. What is expected comes from the timer rules of
@@ -223,17 +231,18 @@ class BenchDeskIT {
     }
 
     @Test
-    void what_was_written_down_survives_a_reload_and_reads_as_the_case_file_writes_it() {
+    void what_was_written_down_survives_a_reload_and_is_saved_as_the_program_reads_it() {
         atTheBench((window, clock) -> {
             atStep(window, "step-wash");
-            window.run("const bath = document.querySelectorAll('[data-screen=step-wash] .screen__write')[0]; bath.open = true;");
+            window.run("document.querySelectorAll('[data-screen=step-wash] .screen__write')[0].open = true;");
             window.textsLater("const done = arguments[0]; setTimeout(() => done([]), 50);");
             window.run("const field = document.querySelector('[data-screen=step-wash] .screen__fields input');"
-                    + "field.value = '8.5'; field.dispatchEvent(new Event('change'));");
+                    + "field.value = '8,5'; field.dispatchEvent(new Event('change'));");
             window.again();
             window.run("document.querySelector('[data-desk=bench]').click(); document.querySelector('[data-bench=record]').click();");
             assertThat(window.run("return document.querySelector('.screen__record').textContent;")).asString()
-                    .contains("- id: wash").contains("- {bath: 1, pH fresh: pH 8.5}");
+                    .contains("step: wash").contains("bath: 1, pH fresh: pH 8.5");
+            assertThat(frontMatter(saved(window))).contains("- id: wash").contains("- {bath: 1, pH fresh: pH 8.5}");
         });
     }
 
@@ -260,6 +269,27 @@ class BenchDeskIT {
                 window.run("localStorage.clear();");
             }
         });
+    }
+
+    /** What the browser was asked to save. */
+    private static String saved(Window window) {
+        return window.textsLater("const done = arguments[0]; const click = HTMLAnchorElement.prototype.click;"
+                + "URL.createObjectURL = blob => { blob.text().then(text => done([text])); return '#'; };"
+                + "HTMLAnchorElement.prototype.click = () => {}; document.querySelector('[data-bench=save]').click();"
+                + "HTMLAnchorElement.prototype.click = click;").get(0);
+    }
+
+    private static String frontMatter(String saved) {
+        try {
+            Path file = Files.createTempFile("record", ".json");
+            Files.writeString(file, saved);
+            StringWriter out = new StringWriter();
+            assertThat(new CommandLine(new RecordsCommand()).setOut(new PrintWriter(out, true)).execute(file.toString())).isZero();
+            Files.delete(file);
+            return out.toString();
+        } catch (IOException broken) {
+            throw new UncheckedIOException(broken);
+        }
     }
 
     private static String timer(String name) {
