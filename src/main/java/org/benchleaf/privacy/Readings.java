@@ -16,9 +16,7 @@ final class Readings {
     private static final Pattern ESCAPE = Pattern.compile(
             "&#(\\d{1,7});?|&#[xX]([0-9a-fA-F]{1,6});?|&([a-zA-Z]{2,8});|((?:%[0-9a-fA-F]{2})+)"
                     + "|\\\\u\\{([0-9a-fA-F]{1,6})}|\\\\u([0-9a-fA-F]{4})|\\\\x([0-9a-fA-F]{2})|\\\\([nrtbf\"'/\\\\])");
-    private static final Pattern BASE64 = Pattern.compile(
-            "[A-Za-z0-9+/_-]{8,}+(?:\\r?\\n[ \\t]*+[A-Za-z0-9+/_-]{8,}+)*+");
-    private static final Pattern LINE_BREAK = Pattern.compile("\\s+");
+    private static final int SHORTEST_RUN = 8;
     private static final int SIGNS_AT_ONCE = 4;
     private static final int LONG_RUN = 16;
     private static final String BEGINS_ESCAPE = "&%\\";
@@ -76,20 +74,80 @@ final class Readings {
     /** Every run of letters that gives words when it is taken as base64, wherever in a long run they begin. */
     private static String decoded(String text) {
         StringBuilder decoded = new StringBuilder();
-        Matcher run = BASE64.matcher(text);
-        while (run.find()) {
-            String signs = LINE_BREAK.matcher(run.group()).replaceAll("").replace('-', '+').replace('_', '/');
-            int starts = signs.length() < LONG_RUN ? 1 : SIGNS_AT_ONCE;
-            for (int from = 0; from < starts; from++) {
-                // A last sign by itself holds no whole byte.
-                int to = signs.length() - ((signs.length() - from) % SIGNS_AT_ONCE == 1 ? 1 : 0);
-                String words = new String(Base64.getDecoder().decode(signs.substring(from, to)), StandardCharsets.UTF_8);
+        int length = text.length();
+        for (int start = 0; start < length; start++) {
+            int end = endOfRun(text, start);
+            if (end - start >= SHORTEST_RUN) {
+                StringBuilder signs = new StringBuilder().append(text, start, end);
+                end = goOn(text, end, signs);
+                decode(signs.toString().replace('-', '+').replace('_', '/'), decoded);
+            }
+            start = end;
+        }
+        return decoded.toString();
+    }
+
+    private static int endOfRun(String text, int start) {
+        int end = start;
+        while (end < text.length() && isSign(text.charAt(end))) {
+            end++;
+        }
+        return end;
+    }
+
+    /** Whether it is one of the 64 signs, in the usual alphabet or in that for addresses (RFC 4648). */
+    private static boolean isSign(char c) {
+        return c >= 'a' && c <= 'z' || c >= 'A' && c <= 'Z' || c >= '/' && c <= '9' || c == '+' || c == '-' || c == '_';
+    }
+
+    /** Adds the runs of the lines that follow, and tells where the last of them ends. */
+    private static int goOn(String text, int end, StringBuilder signs) {
+        int last = end;
+        while (true) {
+            int at = text.startsWith("\r", last) ? last + 1 : last;
+            if (!text.startsWith("\n", at)) {
+                return last;
+            }
+            do {
+                at++;
+            } while (at < text.length() && (text.charAt(at) == ' ' || text.charAt(at) == '\t'));
+            int next = endOfRun(text, at);
+            if (next - at < SHORTEST_RUN) {
+                return last;
+            }
+            signs.append(text, at, next);
+            last = next;
+        }
+    }
+
+    private static void decode(String signs, StringBuilder decoded) {
+        int starts = signs.length() < LONG_RUN ? 1 : SIGNS_AT_ONCE;
+        for (int from = 0; from < starts; from++) {
+            // A last sign by itself holds no whole byte.
+            int to = signs.length() - ((signs.length() - from) % SIGNS_AT_ONCE == 1 ? 1 : 0);
+            byte[] bytes = Base64.getDecoder().decode(signs.substring(from, to));
+            if (mayBeWords(bytes)) {
+                String words = new String(bytes, StandardCharsets.UTF_8);
                 if (isWords(words)) {
                     decoded.append(words).append('\n');
                 }
             }
         }
-        return decoded.toString();
+    }
+
+    /**
+     * Whether it can be words, told without making a text of it: counts controls, and bytes of more than seven bits that have
+     * no other beside them, which is never so in UTF-8.
+     */
+    private static boolean mayBeWords(byte[] bytes) {
+        int wrong = 0;
+        for (int at = 0; at < bytes.length; at++) {
+            boolean alone = bytes[at] < 0 && (at == 0 || bytes[at - 1] >= 0) && (at + 1 == bytes.length || bytes[at + 1] >= 0);
+            if (alone || bytes[at] >= 0 && bytes[at] < ' ' && !Character.isWhitespace(bytes[at])) {
+                wrong++;
+            }
+        }
+        return wrong * SIGNS_AT_ONCE <= bytes.length;
     }
 
     /** Whether most of it is signs that a text may hold; of bytes taken by chance half are none. */
