@@ -70,7 +70,8 @@ final class ClaimChecks {
         wordings.forEach(checks::check);
         wordings.forEach(checks::stripInWords);
         if (checks.keepsStrengthsIn()) {
-            wordings.stream().filter(Wording::onPublicPage).forEach(checks::strength);
+            Stream.concat(wordings.stream().filter(Wording::onPublicPage), Wordings.ofFacts(source).stream())
+                    .forEach(checks::strength);
         }
         source.results().forEach(checks::strip);
         return checks.answered.stream().distinct().toList();

@@ -6,6 +6,8 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.benchleaf.message.Place;
+import org.benchleaf.model.Part;
+import org.benchleaf.model.PrintObject;
 import org.benchleaf.model.Step;
 import org.benchleaf.model.Story;
 import org.benchleaf.model.Translation;
@@ -39,6 +41,23 @@ final class Wordings {
                 reason.why()));
         own.story(source.story());
         return Stream.concat(own.all.stream(), source.translations().stream().flatMap(Wordings::of)).toList();
+    }
+
+    /** The words of facts that public pages and data print as they stand, beside those of {@link #of(TreatmentCase)}. */
+    static List<Wording> ofFacts(TreatmentCase source) {
+        Wordings own = new Wordings(source.language(), source.place());
+        PrintObject object = source.object();
+        own.open("The object", object.place(), joined(object.made(), object.madeEvidence(), object.support().sizing()));
+        object.consultation().forEach(matter -> own.open("The consultation on '" + matter.matter() + "'", object.place(),
+                joined(matter.outcome())));
+        object.media().forEach(medium -> own.open("The medium '" + medium.id() + "'", medium.place(),
+                joined(medium.colour(), medium.where())));
+        source.steps().forEach(step -> step.part(Part.Bath.class).ifPresent(bath -> bath.readings().forEach(reading ->
+                own.open("Step '" + step.id() + "'", step.place(), joined(reading.colour())))));
+        source.results().forEach(result -> own.open("The result '" + result.measure() + "'", result.place(),
+                String.join(". ", result.ask(new ResultTexts()))));
+        source.pictures().forEach(picture -> own.open("Picture '" + picture.id() + "'", picture.place(), picture.credit()));
+        return own.all;
     }
 
     private static Stream<Wording> of(Translation translation) {

@@ -1,0 +1,43 @@
+package org.benchleaf.check;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.benchleaf.model.Result;
+
+/** What an author writes in words about a result: how, where, with what note. */
+final class ResultTexts implements Result.Kinds<List<String>> {
+
+    @Override
+    public List<String> readings(Result.Readings result) {
+        return Stream.concat(Stream.concat(Stream.of(result.method()), result.places().stream()), result.note().stream()).toList();
+    }
+
+    @Override
+    public List<String> colour(Result.Colour result) {
+        return Stream.concat(result.spots().stream().map(Result.ColourSpot::at),
+                Stream.of(result.formula(), result.illuminant(), result.observer(), result.geometry(), result.note())
+                        .flatMap(Optional::stream)).toList();
+    }
+
+    @Override
+    public List<String> size(Result.Size result) {
+        return Stream.concat(Stream.of(result.method()), result.note().stream()).toList();
+    }
+
+    @Override
+    public List<String> reserve(Result.Reserve result) {
+        return Stream.of(result.method(), result.note()).flatMap(Optional::stream).toList();
+    }
+
+    @Override
+    public List<String> words(Result.Words result) {
+        return Stream.concat(Stream.of(result.method()),
+                Stream.of(result.before(), result.after(), result.note()).flatMap(Optional::stream)).toList();
+    }
+
+    @Override
+    public List<String> notMeasured(Result.NotMeasured result) {
+        return List.of(result.because());
+    }
+}
