@@ -82,10 +82,8 @@ final class CaseReview {
         PrivateScan own = PrivateScan.ofCase(draft.id(),
                 draft.confidential().withoutPeopleIn(library.library().studio().name()));
         messages.addAll(own.messages());
-        draft.sources().forEach(source -> {
-            own.scanSource(source, "").forEach(messages::add);
-            others.scanSource(source, draft.id()).forEach(messages::add);
-        });
+        PrivateScan all = own.with(others.without(draft.id()));
+        draft.sources().forEach(source -> all.scanSource(source).forEach(messages::add));
     }
 
     private static List<Picture> pictures(Checked checked) {

@@ -130,7 +130,7 @@ final class ContentStages implements Stages {
         PrivateScan own = PrivateScan.ofCase(draft.id(),
                 draft.confidential().withoutPeopleIn(library.library().studio().name()));
         messages.addAll(own.messages());
-        draft.sources().forEach(source -> own.scanSource(source, "").forEach(messages::add));
+        draft.sources().forEach(source -> own.scanSource(source).forEach(messages::add));
         return new Sound(draft, checked, clearances, own, messages);
     }
 
@@ -222,7 +222,8 @@ final class ContentStages implements Stages {
             }
             if (said.hasErrors()) {
                 // No pages, so that the private values of other cases are looked for in the sources at least.
-                draft.sources().forEach(source -> others().scanSource(source, draft.id()).forEach(said::add));
+                PrivateScan others = others().without(draft.id());
+                draft.sources().forEach(source -> others.scanSource(source).forEach(said::add));
             }
             return new Made(said.hasErrors() ? Map.of() : parts, said);
         }
@@ -239,17 +240,15 @@ final class ContentStages implements Stages {
             pages.files().forEach(file -> files.add(publisher.publish(file)));
             files.addAll(pictures.files());
             CaseCard card = pages.card().withPictureFiles(pictures.noted(pages.card().picture()));
-            scan(treatment.id(), files, card, said);
+            scan(files, card, said);
             return Optional.of(new Part(files, card));
         }
 
         /** No page of the case may hold private values, its own or another's; what goes to the site's own pages neither. */
-        private void scan(String id, List<SiteFile> files, CaseCard card, Messages said) {
-            Stream.concat(files.stream(), Stream.of(SiteFile.text(card.path(), card.toString()))).forEach(file -> {
-                Searchable searched = Searchable.of(file);
-                own.scan(searched, "").forEach(said::add);
-                others().scan(searched, id).forEach(said::add);
-            });
+        private void scan(List<SiteFile> files, CaseCard card, Messages said) {
+            PrivateScan all = own.with(others().without(draft.id()));
+            Stream.concat(files.stream(), Stream.of(SiteFile.text(card.path(), card.toString())))
+                    .forEach(file -> all.scan(Searchable.of(file)).forEach(said::add));
         }
     }
 
@@ -258,7 +257,7 @@ final class ContentStages implements Stages {
         if (others == null) {
             Map<String, Confidential> all = new ConcurrentHashMap<>();
             cases.parallelStream().forEach(folder -> all.put(folder.getFileName().toString(),
-                    CaseReader.confidential(content, folder)));
+                    CaseReader.confidential(content, folder).withoutPeopleIn(library.library().studio().name())));
             values = all;
             others = PrivateScan.ofAll(all);
         }
@@ -293,8 +292,8 @@ final class ContentStages implements Stages {
         files.addAll(publisher.assets());
         Messages said = new Messages();
         if (others != null) {
-            draft.texts().forEach(source -> others.scanSource(source, "").forEach(said::add));
-            files.parallelStream().map(file -> others.scan(Searchable.of(file), "")).toList()
+            draft.texts().forEach(source -> others.scanSource(source).forEach(said::add));
+            files.parallelStream().map(file -> others.scan(Searchable.of(file))).toList()
                     .forEach(leaks -> leaks.forEach(said::add));
         }
         return new SharedFiles(files, said);

@@ -173,7 +173,7 @@ final class Publishing {
         if (!now.equals(before)) {
             PrivateScan fresh = stages.newValues(before);
             packer.kept().parallelStream().forEach(kept ->
-                    fresh.scan(Searchable.of(kept.read()), kept.caseId()).forEach(this::tell));
+                    fresh.without(kept.caseId()).scan(Searchable.of(kept.read())).forEach(this::tell));
         }
         return now;
     }

@@ -7,7 +7,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import org.benchleaf.message.LeakMessages;
 import org.benchleaf.message.Message;
 import org.benchleaf.message.Messages;
@@ -20,42 +22,51 @@ import org.benchleaf.publish.SiteFile;
  * Finds private values in the sources of a case and in the finished files of a site: in text, attributes, data, file names
  * and inside pictures.
  *
- * <p>All spellings of all values are looked for at once by a {@link WordFinder}, in each of the readings of a file. The
+ * <p>All spellings of all values are looked for at once, in one pass of a {@link WordFinder} over each reading of a file. The
  * values never appear in a message. May be used from several threads.
  */
 public final class PrivateScan {
 
     private static final int SHORTEST_ENCODED = 4;
 
-    private final Map<String, List<Needle>> needles = new HashMap<>();
-    private final Map<String, Needle> encoded = new HashMap<>();
-    private final Messages messages = new Messages();
-    private final WordFinder folded;
-    /** Without the short ones: among the bytes of a picture, "Bay 3" turns up by chance in one of two hundred. */
-    private final WordFinder inBytes;
-    private final WordFinder exact;
+    private final List<Sought> all;
+    private final Messages messages;
 
-    private PrivateScan(Map<String, Confidential> byCase, boolean wholeOnly) {
-        byCase.forEach((caseId, confidential) -> take(caseId, FactReader.read(caseId, confidential), wholeOnly));
-        this.folded = new WordFinder(needles.keySet());
-        this.inBytes = new WordFinder(needles.keySet().stream()
-                .filter(letters -> letters.length() >= Needle.LONG_ENOUGH).toList());
-        this.exact = new WordFinder(encoded.keySet());
+    private PrivateScan(List<Sought> all, Messages messages) {
+        this.all = List.copyOf(all);
+        this.messages = messages;
     }
 
-    private void take(String caseId, Needles facts, boolean wholeOnly) {
-        facts.spellings().stream().filter(needle -> needle.isWhole() || !wholeOnly).forEach(needle ->
-                needles.computeIfAbsent(needle.letters(), letters -> new ArrayList<>(1)).add(needle));
-        if (!wholeOnly) {
-            messages.addAll(facts.messages());
-            facts.texts().forEach((text, field) -> encodings(text).forEach(form ->
-                    encoded.putIfAbsent(form, new Needle(form, caseId, field, true, spot -> true))));
+    /**
+     * Values that are looked for.
+     *
+     * @param needles by their folded letters
+     * @param encoded by the value as UTF-16, seen as single bytes
+     * @param folded finds the folded letters
+     * @param inBytes without the short ones: among the bytes of a picture, "Bay 3" turns up by chance in one of two hundred
+     * @param exact finds the encoded values
+     * @param except the case whose values are not looked for; empty to look for those of all
+     */
+    private record Sought(Map<String, List<Needle>> needles, Map<String, List<Needle>> encoded, WordFinder folded,
+            WordFinder inBytes, WordFinder exact, String except) {
+
+        static Sought of(Map<String, List<Needle>> needles, Map<String, List<Needle>> encoded) {
+            return new Sought(needles, encoded, new WordFinder(needles.keySet()), new WordFinder(needles.keySet().stream()
+                    .filter(letters -> letters.length() >= Needle.LONG_ENOUGH).toList()), new WordFinder(encoded.keySet()), "");
+        }
+
+        Sought without(String caseId) {
+            return new Sought(needles, encoded, folded, inBytes, exact, caseId);
+        }
+
+        List<Needle> counted(List<Needle> found) {
+            return except.isEmpty() ? found : found.stream().filter(needle -> !needle.caseId().equals(except)).toList();
         }
     }
 
     /** Looks for every form of one case's values: in that case's own words and files. */
     public static PrivateScan ofCase(String caseId, Confidential confidential) {
-        return new PrivateScan(Map.of(caseId, confidential), false);
+        return of(Map.of(caseId, confidential), false);
     }
 
     /**
@@ -65,7 +76,34 @@ public final class PrivateScan {
      * @param byCase the private values, by the case's id
      */
     public static PrivateScan ofAll(Map<String, Confidential> byCase) {
-        return new PrivateScan(byCase, true);
+        return of(byCase, true);
+    }
+
+    private static PrivateScan of(Map<String, Confidential> byCase, boolean wholeOnly) {
+        Map<String, List<Needle>> needles = new HashMap<>();
+        Map<String, List<Needle>> encoded = new HashMap<>();
+        Messages messages = new Messages();
+        byCase.forEach((caseId, confidential) -> {
+            Needles facts = FactReader.read(caseId, confidential);
+            facts.spellings().stream().filter(needle -> needle.isWhole() || !wholeOnly).forEach(needle ->
+                    needles.computeIfAbsent(needle.letters(), letters -> new ArrayList<>(1)).add(needle));
+            if (!wholeOnly) {
+                messages.addAll(facts.messages());
+                facts.texts().forEach((text, field) -> encodings(text).forEach(form ->
+                        encoded.putIfAbsent(form, List.of(new Needle(form, caseId, field, true, spot -> true)))));
+            }
+        });
+        return new PrivateScan(List.of(Sought.of(needles, encoded)), messages);
+    }
+
+    /** Looks in one scan for these values and for others. */
+    public PrivateScan with(PrivateScan others) {
+        return new PrivateScan(Stream.concat(all.stream(), others.all.stream()).toList(), messages);
+    }
+
+    /** Looks for the same values without those of one case. */
+    public PrivateScan without(String caseId) {
+        return new PrivateScan(all.stream().map(sought -> sought.without(caseId)).toList(), messages);
     }
 
     /** Private values that cannot be looked for as they are written, and names that the author is asked about. */
@@ -76,30 +114,28 @@ public final class PrivateScan {
     /**
      * Every leak in one finished file, each private field once, at the first place found; empty if there is none.
      *
-     * @param except the case whose values are not looked for; empty to look for those of all
      */
-    public List<Message> scan(Searchable searched, String except) {
-        return new Search(searched.file().path(), except, "a file of the site, ").file(searched);
+    public List<Message> scan(Searchable searched) {
+        return new Search(searched.file().path(), "a file of the site, ").file(searched);
     }
 
     /**
      * Every leak in one source file, each private field once, with its line and column.
      *
      * @param source the text without its private values
-     * @param except the case whose values are not looked for; empty to look for those of all
      */
-    public List<Message> scanSource(SourceText source, String except) {
+    public List<Message> scanSource(SourceText source) {
         String text = OpenText.of(source);
-        List<Message> found = new Search(source.file(), except, "the words of this file, ")
+        List<Message> found = new Search(source.file(), "the words of this file, ")
                 .text(Searchable.of(SiteFile.text(source.file(), text)));
-        return found.stream().map(message -> message.place().line() > 0 ? message : placed(message, source, text, except)).toList();
+        return found.stream().map(message -> message.place().line() > 0 ? message : placed(message, source, text)).toList();
     }
 
     /** What shows only when escapes are undone, placed by the first line that shows it alone. */
-    private Message placed(Message message, SourceText source, String text, String except) {
+    private Message placed(Message message, SourceText source, String text) {
         String[] lines = text.split("\n", -1);
         for (int line = 0; line < lines.length; line++) {
-            List<Message> here = new Search(source.file(), except, "the words of this file, ")
+            List<Message> here = new Search(source.file(), "the words of this file, ")
                     .text(Searchable.of(SiteFile.text(source.file(), lines[line])));
             if (here.stream().anyMatch(one -> one.what().equals(message.what()))) {
                 return new Message(message.id(), Place.at(new SourceText(source.file(), ""), line + 1, 1), message.what(),
@@ -113,22 +149,20 @@ public final class PrivateScan {
     private final class Search {
 
         private final String path;
-        private final String except;
         private final String kind;
         private final Map<String, Message> found = new LinkedHashMap<>();
 
-        Search(String path, String except, String kind) {
+        Search(String path, String kind) {
             this.path = path;
-            this.except = except;
             this.kind = kind;
         }
 
         List<Message> file(Searchable searched) {
             SiteFile file = searched.file();
-            search(folded, Searchable.Read.of(path), "in the file's name", false);
+            search(Sought::folded, Searchable.Read.of(path), "in the file's name", false);
             all(file.bytes(), searched.isText(), searched.readings(), "");
             for (Unpacked.Inner inner : Unpacked.of(file.bytes())) {
-                search(folded, Searchable.Read.of(inner.name()), "in the name of a file packed inside", false);
+                search(Sought::folded, Searchable.Read.of(inner.name()), "in the name of a file packed inside", false);
                 boolean text = Searchable.isText(inner.bytes());
                 all(inner.bytes(), text, Searchable.readings(inner.bytes(), text), "packed inside, ");
             }
@@ -145,24 +179,27 @@ public final class PrivateScan {
         private void all(byte[] bytes, boolean text, List<Searchable.Read> readings, String prefix) {
             for (Searchable.Read reading : readings) {
                 String where = prefix + (reading.how().isEmpty() ? "in its text" : reading.how());
-                search(text ? folded : inBytes, reading, where, text && reading.how().isEmpty() && prefix.isEmpty());
+                search(text ? Sought::folded : Sought::inBytes, reading, where, text && reading.how().isEmpty() && prefix.isEmpty());
             }
             if (!text) {
-                exact.find(new String(bytes, StandardCharsets.ISO_8859_1),
-                        (start, word) -> note(encoded.get(word), () -> Place.file(path), prefix + "inside its bytes, as UTF-16"));
+                String single = new String(bytes, StandardCharsets.ISO_8859_1);
+                all.forEach(sought -> sought.exact().find(single, (start, word) ->
+                        sought.counted(sought.encoded().get(word)).forEach(needle ->
+                                note(needle, () -> Place.file(path), prefix + "inside its bytes, as UTF-16"))));
             }
         }
 
-        private void search(WordFinder finder, Searchable.Read reading, String where, boolean placed) {
+        private void search(Function<Sought, WordFinder> finder, Searchable.Read reading, String where,
+                boolean placed) {
             Folded letters = reading.letters();
-            finder.find(letters.letters(), (start, word) -> {
-                Spot spot = letters.spot(start, start + word.length());
-                for (Needle needle : needles.get(word)) {
-                    if (!needle.caseId().equals(except) && needle.evidence().counts(spot)) {
+            all.forEach(sought -> finder.apply(sought).find(letters.letters(), (start, word) -> {
+                for (Needle needle : sought.counted(sought.needles().get(word))) {
+                    Spot spot = letters.spot(start, start + word.length());
+                    if (needle.evidence().counts(spot)) {
                         note(needle, () -> placed ? place(path, reading.text(), spot.start()) : Place.file(path), where);
                     }
                 }
-            });
+            }));
         }
 
         /** Tells a find, once for each private field; only then its place is counted. */

@@ -7,8 +7,8 @@ import java.util.regex.Pattern;
 import org.benchleaf.publish.SiteFile;
 
 /**
- * A finished file made ready to be searched: every reading of it, each brought down to its letters. Several searches go
- * through one file, and making it ready costs more than any of them.
+ * A finished file made ready to be searched: every reading of it, each brought down to its letters. Making it ready
+ * costs more than a search.
  */
 public final class Searchable {
 

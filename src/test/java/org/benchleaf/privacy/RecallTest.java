@@ -64,7 +64,7 @@ class RecallTest {
                 if (mention.isBare() && !isFoundAlone(fact, always)) {
                     continue;
                 }
-                boolean isFound = !scan.scan(Searchable.of(mention.file()), "").isEmpty();
+                boolean isFound = !scan.scan(Searchable.of(mention.file())).isEmpty();
                 found.computeIfAbsent(fact.kind(), kind -> new int[2])[isFound ? 0 : 1]++;
                 if (!isFound) {
                     missed.add(fact.kind() + ", " + mention.way() + ": " + fact.secret().parts() + " in "
@@ -86,7 +86,7 @@ class RecallTest {
             PrivateScan scan = scan(fact, false);
             for (Searchable file : files) {
                 pairs++;
-                scan.scan(file, "").forEach(said -> alarms.merge(fact.kind() + " " + fact.secret().parts(), 1, Integer::sum));
+                scan.scan(file).forEach(said -> alarms.merge(fact.kind() + " " + fact.secret().parts(), 1, Integer::sum));
             }
         }
         if (Boolean.getBoolean("benchleaf.told")) {
