@@ -15,6 +15,8 @@ import com.tngtech.archunit.library.dependencies.SlicesRuleDefinition;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -51,6 +53,15 @@ class ArrowsTest {
     static void load() {
         classes = new ClassFileImporter().withImportOption(new ImportOption.DoNotIncludeTests())
                 .importPackages(ROOT);
+    }
+
+    @Test
+    void no_two_types_share_a_simple_name() {
+        Map<String, Long> times = classes.stream().filter(JavaClass::isTopLevelClass).map(JavaClass::getSimpleName)
+                .filter(name -> !name.equals("package-info"))
+                .collect(Collectors.groupingBy(name -> name, TreeMap::new, Collectors.counting()));
+        assertThat(times).hasSizeGreaterThan(400);
+        assertThat(times.entrySet()).filteredOn(each -> each.getValue() > 1).isEmpty();
     }
 
     @Test

@@ -68,7 +68,7 @@ enum Form {
     }
 
     /** What stands at a JSON Pointer; empty if nothing does by this form. */
-    private Optional<Meaning> meaning(String pointer) {
+    private Optional<FieldDescription> meaning(String pointer) {
         load();
         JsonNode part = description;
         for (String key : pointer.substring(1).split("/")) {
@@ -77,7 +77,7 @@ enum Form {
                     : part.path("additionalProperties").isObject() ? part.path("additionalProperties") : part.path("items");
         }
         return part.isMissingNode() ? Optional.empty()
-                : Optional.of(new Meaning(part.path("description").asText("It is needed."), example(part)));
+                : Optional.of(new FieldDescription(part.path("description").asText("It is needed."), example(part)));
     }
 
     /** Loads the form, which takes longer than all the rest of a check, before it is needed. */

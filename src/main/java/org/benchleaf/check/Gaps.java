@@ -34,7 +34,7 @@ final class Gaps {
 
     private final Node.Mapping written;
     private final boolean draft;
-    private final Function<String, Optional<Meaning>> meanings;
+    private final Function<String, Optional<FieldDescription>> meanings;
     private final Map<String, Place> marked = new LinkedHashMap<>();
     private final Map<String, Message> open = new LinkedHashMap<>();
     private final List<Place> lacking = new ArrayList<>();
@@ -46,7 +46,7 @@ final class Gaps {
      * @param draft whether the file may leave something open
      * @param meanings what stands at a JSON Pointer; empty if nothing does by the form of the file
      */
-    Gaps(Node.Mapping written, boolean draft, Function<String, Optional<Meaning>> meanings) {
+    Gaps(Node.Mapping written, boolean draft, Function<String, Optional<FieldDescription>> meanings) {
         this.written = written;
         this.draft = draft;
         this.meanings = meanings;
@@ -132,7 +132,7 @@ final class Gaps {
     }
 
     private void list(String pointer, Place place) {
-        Meaning meaning = meanings.apply(pointer).orElseThrow();
+        FieldDescription meaning = meanings.apply(pointer).orElseThrow();
         String key = pointer.substring(pointer.lastIndexOf('/') + 1);
         open.put(pointer, DraftMessages.STILL_OPEN.at(place, "where", where(pointer), "meaning", meaning.description(),
                 "example", key.matches("\\d+") ? meaning.example() : key + ": " + meaning.example()));

@@ -39,7 +39,7 @@ final class BathChart {
             return Optional.empty();
         }
         Words words = sheet.words();
-        Scale up = Scale.holding(all, TOP + PH, TOP + 8);
+        AxisScale up = AxisScale.holding(all, TOP + PH, TOP + 8);
         legend();
         axis(up);
         for (int i = 0; i < bath.readings().size(); i++) {
@@ -62,14 +62,14 @@ final class BathChart {
         marks.add(Chart.Mark.text(22, 40, "start", words.say("baths.used")));
     }
 
-    private void axis(Scale up) {
+    private void axis(AxisScale up) {
         for (double mark : up.marks()) {
             marks.add(Chart.Mark.line("grid", LEFT, up.at(mark), Chart.WIDTH, up.at(mark)));
             marks.add(Chart.Mark.text(LEFT - 8, up.at(mark) + 5, "end", sheet.numbers().fixed(mark, up.decimals())));
         }
     }
 
-    private void ph(Scale up, Part.BathReading reading, double x) {
+    private void ph(AxisScale up, Part.BathReading reading, double x) {
         Optional<Double> fresh = reading.phFresh().map(value -> up.at(value.in(Unit.PH)));
         Optional<Double> used = reading.phUsed().map(value -> up.at(value.in(Unit.PH)));
         marks.add(Chart.Mark.text(x, TOP + PH + 24, "middle", sheet.words().say("baths.number", "n", reading.bath())));

@@ -263,13 +263,13 @@ final class CaseStudyPage implements CasePageMaker {
     }
 
     private static String linkedData(Sheet sheet, TreatmentCase treatment) {
-        return Json.text(Json.object("@context", "https://schema.org", "@type", "LearningResource",
+        return ScriptJson.text(ScriptJson.object("@context", "https://schema.org", "@type", "LearningResource",
                 "name", treatment.title(), "description", treatment.summary(), "inLanguage", treatment.language(),
                 "learningResourceType", sheet.words().say("case-page.case-study"),
                 "educationalLevel", sheet.words().term("level", treatment.level().word()),
                 "teaches", treatment.steps().stream().map(step ->
                         sheet.words().term("step-kind", step.kind().word())).distinct().toList(),
                 "license", Licences.address(treatment.publication().licence()),
-                "publisher", Json.object("@type", "Organization", "name", sheet.library().studio().name())));
+                "publisher", ScriptJson.object("@type", "Organization", "name", sheet.library().studio().name())));
     }
 }

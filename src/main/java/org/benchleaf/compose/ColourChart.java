@@ -68,8 +68,8 @@ final class ColourChart {
 
     private Chart.Drawing plane() {
         Words words = sheet.words();
-        Scale across = Scale.holding(values(2), LEFT + 8, Chart.WIDTH - 14);
-        Scale up = Scale.holding(values(0), TOP + PLOT, TOP + 8);
+        AxisScale across = AxisScale.holding(values(2), LEFT + 8, Chart.WIDTH - 14);
+        AxisScale up = AxisScale.holding(values(0), TOP + PLOT, TOP + 8);
         for (double mark : across.marks()) {
             marks.add(Chart.Mark.line("grid", across.at(mark), TOP, across.at(mark), TOP + PLOT));
             marks.add(Chart.Mark.text(across.at(mark), TOP + PLOT + 20, "middle",
@@ -106,7 +106,7 @@ final class ColourChart {
                 .map(lab -> lab.get(axis)).toList();
     }
 
-    private void way(Result.ColourSpot spot, Scale across, Scale up, int i) {
+    private void way(Result.ColourSpot spot, AxisScale across, AxisScale up, int i) {
         Optional<double[]> before = point(spot.before(), across, up);
         Optional<double[]> after = point(spot.after(), across, up);
         if (before.isPresent() && after.isPresent()) {
@@ -124,7 +124,7 @@ final class ColourChart {
                 rightward ? "end" : "start", String.valueOf(i + 1))));
     }
 
-    private static Optional<double[]> point(List<Double> lab, Scale across, Scale up) {
+    private static Optional<double[]> point(List<Double> lab, AxisScale across, AxisScale up) {
         return known(lab) ? Optional.of(new double[] {across.at(lab.get(2)), up.at(lab.get(0))}) : Optional.empty();
     }
 

@@ -90,13 +90,14 @@ record DataTable(String id, String caption, List<Column> columns, List<List<Cell
 
     /** What the file holds, for programs (CSV on the Web). */
     String metadata(String language, String licence) {
-        return Json.text(Json.object("@context", List.of("http://www.w3.org/ns/csvw", Json.object("@language", language)),
-                "url", file(), "dc:title", caption, "dc:license", Json.object("@id", Licences.address(licence)),
-                "tableSchema", Json.object("columns", columns.stream().map(DataTable::described).toList()))) + "\n";
+        return ScriptJson.text(ScriptJson.object(
+                "@context", List.of("http://www.w3.org/ns/csvw", ScriptJson.object("@language", language)),
+                "url", file(), "dc:title", caption, "dc:license", ScriptJson.object("@id", Licences.address(licence)),
+                "tableSchema", ScriptJson.object("columns", columns.stream().map(DataTable::described).toList()))) + "\n";
     }
 
     private static Object described(Column column) {
-        return Json.object("name", column.name().replaceAll("[^A-Za-z0-9]+", "_"), "titles", column.name(),
+        return ScriptJson.object("name", column.name().replaceAll("[^A-Za-z0-9]+", "_"), "titles", column.name(),
                 "datatype", column.numbers() ? "number" : "string",
                 "dc:description", column.unit().isEmpty() ? column.header() : column.header() + ", in " + column.unit());
     }

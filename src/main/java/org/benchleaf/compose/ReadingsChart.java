@@ -35,7 +35,7 @@ final class ReadingsChart {
             return Optional.empty();
         }
         Words words = sheet.words();
-        Scale scale = Scale.holding(widened(all), START, Chart.WIDTH - START);
+        AxisScale scale = AxisScale.holding(widened(all), START, Chart.WIDTH - START);
         boolean means = tables.count() > 1;
         int bottom = TOP + ROW * (tables.count() + (means ? 1 : 0)) + 8;
         legend();
@@ -74,7 +74,7 @@ final class ReadingsChart {
         }
     }
 
-    private void axis(Scale scale, int top, int bottom, String name) {
+    private void axis(AxisScale scale, int top, int bottom, String name) {
         for (double mark : scale.marks()) {
             marks.add(Chart.Mark.line("grid", scale.at(mark), top, scale.at(mark), bottom));
             marks.add(Chart.Mark.text(scale.at(mark), bottom + 18, "middle", sheet.numbers().fixed(mark, scale.decimals())));
@@ -82,7 +82,7 @@ final class ReadingsChart {
         marks.add(Chart.Mark.text(Chart.WIDTH - START, bottom + 40, "end", name));
     }
 
-    private void place(Scale scale, double top, int i) {
+    private void place(AxisScale scale, double top, int i) {
         double y = top + 34;
         boolean before = i < result.before().size();
         boolean after = i < result.after().size();
@@ -100,7 +100,7 @@ final class ReadingsChart {
         }
     }
 
-    private void means(Scale scale, double top) {
+    private void means(AxisScale scale, double top) {
         double y = top + 34;
         marks.add(Chart.Mark.line("rule", 0, top + 1, Chart.WIDTH, top + 1));
         marks.add(Chart.Mark.text(0, top + 18, "start", sheet.words().say("results.mean")));
@@ -117,7 +117,7 @@ final class ReadingsChart {
      * it would reach where no reading can lie, such as below no spots at all.
      */
     private int change(Quantity change, int top) {
-        Scale scale = Scale.holding(List.of(0.0, change.low(), change.high()), START, Chart.WIDTH - START);
+        AxisScale scale = AxisScale.holding(List.of(0.0, change.low(), change.high()), START, Chart.WIDTH - START);
         double y = top + 36;
         int bottom = top + 52;
         marks.add(Chart.Mark.text(0, top + 18, "start", sheet.words().say("results.change-axis")));

@@ -83,11 +83,11 @@ final class ResultData {
         if (hasFigures()) {
             files.add(download("application/json", "figures.json"));
         }
-        return Json.object("@context", "https://schema.org", "@type", "Dataset", "name", desk.treatment().title(),
+        return ScriptJson.object("@context", "https://schema.org", "@type", "Dataset", "name", desk.treatment().title(),
                 "description", words.say("results.lead"),
                 "license", Licences.address(desk.treatment().publication().licence()),
                 "inLanguage", desk.treatment().language(),
-                "creator", Json.object("@type", "Organization", "name", sheet.library().studio().name()),
+                "creator", ScriptJson.object("@type", "Organization", "name", sheet.library().studio().name()),
                 "variableMeasured", desk.worked().results().stream().flatMap(this::variables).toList(),
                 "distribution", files);
     }
@@ -98,7 +98,8 @@ final class ResultData {
 
     private Object variable(WorkedResult result, Figure figure) {
         Amount amount = sheet.amount(figure);
-        return Json.object("@type", "PropertyValue", "name", figure.label(), "value", amount.number(), "unitText", amount.unit().isEmpty() ? null : amount.unit(),
+        return ScriptJson.object("@type", "PropertyValue", "name", figure.label(), "value", amount.number(),
+                "unitText", amount.unit().isEmpty() ? null : amount.unit(),
                 "measurementTechnique", technique(result));
     }
 
@@ -114,6 +115,6 @@ final class ResultData {
     }
 
     private static Object download(String format, String file) {
-        return Json.object("@type", "DataDownload", "encodingFormat", format, "contentUrl", file);
+        return ScriptJson.object("@type", "DataDownload", "encodingFormat", format, "contentUrl", file);
     }
 }

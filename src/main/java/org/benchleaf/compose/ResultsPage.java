@@ -35,7 +35,7 @@ final class ResultsPage implements CasePageMaker {
         sheet.add(times(sheet, desk));
         findings(sheet, desk).forEach(sheet::add);
         files(sheet, desk, data).ifPresent(sheet::add);
-        sheet.linkedData(Json.text(data.linkedData()));
+        sheet.linkedData(ScriptJson.text(data.linkedData()));
         return desk.finish(sheet, NAME, words.say("results.page-description", "case", desk.treatment().title()));
     }
 

@@ -22,7 +22,7 @@ final class SearchIndex {
         desk.cards().forEach(card -> entries.add(ofCase(card, words)));
         desk.library().materials().values().forEach(material -> entries.add(ofMaterial(material, words)));
         desk.library().glossary().forEach(term -> entries.add(ofTerm(term, words)));
-        return new DataFile(Paths.SEARCH_INDEX, entries.stream().map(Json::text)
+        return new DataFile(Paths.SEARCH_INDEX, entries.stream().map(ScriptJson::text)
                 .collect(Collectors.joining(",\n", "window.BENCHLEAF_INDEX = [\n", "\n];\n")));
     }
 
@@ -30,17 +30,17 @@ final class SearchIndex {
         String terms = Stream.of(card.damages().stream(), card.steps().stream(),
                 Stream.of(card.kind(), card.technique(), card.level())).flatMap(s -> s).distinct()
                 .collect(Collectors.joining(", "));
-        return Json.object("t", card.title(), "k", words.say("search.kind-case"), "h", card.start(),
+        return ScriptJson.object("t", card.title(), "k", words.say("search.kind-case"), "h", card.start(),
                 "s", card.summary(), "w", terms, "x", shortened(String.join(" · ", card.texts())));
     }
 
     private static Map<String, Object> ofMaterial(Material material, Words words) {
-        return Json.object("t", material.name(), "k", words.say("search.kind-material"),
+        return ScriptJson.object("t", material.name(), "k", words.say("search.kind-material"),
                 "h", Paths.material(material.id()), "s", material.plain(), "w", material.kind(), "x", "");
     }
 
     private static Map<String, Object> ofTerm(Term term, Words words) {
-        return Json.object("t", term.term(), "k", words.say("search.kind-term"),
+        return ScriptJson.object("t", term.term(), "k", words.say("search.kind-term"),
                 "h", Paths.GLOSSARY + "#" + GlossaryTerms.anchor(term.id()), "s", term.plain(),
                 "w", String.join(", ", term.also()), "x", "");
     }

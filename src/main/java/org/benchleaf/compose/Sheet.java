@@ -116,7 +116,7 @@ final class Sheet {
 
     /** The rounded number of a figure; words instead where it is a strength that this page must not tell. */
     Amount amount(Figure figure) {
-        if (!strengths && Strengths.isOne(figure.value())) {
+        if (!strengths && StrengthFigures.isOne(figure.value())) {
             return new Amount(words.say("strength.withheld"), "");
         }
         if (Resolution.isReach(figure)) {

@@ -155,15 +155,15 @@ final class StepSheetPage implements CasePageMaker {
         TreatmentCase treatment = desk.treatment();
         List<Object> list = new ArrayList<>();
         for (BenchStep step : steps) {
-            list.add(Json.object("@type", "HowToStep", "position", step.number(), "name", step.kind(),
+            list.add(ScriptJson.object("@type", "HowToStep", "position", step.number(), "name", step.kind(),
                     "text", treatment.steps().get(step.number() - 1).instruction(), "url", "#" + step.anchor()));
         }
-        return Json.text(Json.object("@context", "https://schema.org", "@type", "HowTo", "name", treatment.title(),
+        return ScriptJson.text(ScriptJson.object("@context", "https://schema.org", "@type", "HowTo", "name", treatment.title(),
                 "inLanguage", treatment.language(), "license", treatment.publication().licence(),
                 "totalTime", Optional.of(desk.worked().timeline()).filter(Timeline::complete)
                         .map(timeline -> sheet.numbers().iso(timeline.total())),
                 "supply", treatment.solutions().stream().map(solution ->
-                        Json.object("@type", "HowToSupply", "name", solution.name())).toList(),
+                        ScriptJson.object("@type", "HowToSupply", "name", solution.name())).toList(),
                 "step", list));
     }
 }

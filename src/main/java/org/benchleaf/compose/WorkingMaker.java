@@ -58,11 +58,11 @@ final class WorkingMaker {
     }
 
     private boolean hidden(Figure figure) {
-        return !sheet.tellsStrengths() && Strengths.isOne(figure.value());
+        return !sheet.tellsStrengths() && StrengthFigures.isOne(figure.value());
     }
 
     private String told(Figure.Given given) {
-        return sheet.tellsStrengths() || !Strengths.isOne(given)
+        return sheet.tellsStrengths() || !StrengthFigures.isOne(given)
                 ? sheet.numbers().spaced(sheet.numbers().shortened(given.text()))
                 : sheet.words().say("strength.withheld");
     }

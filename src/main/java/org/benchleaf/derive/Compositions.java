@@ -297,7 +297,7 @@ final class Compositions implements Recipe.Kinds<Composition> {
         Optional<Composition.Spirit> spirit = stock.spirit().map(one -> recipe.strength()
                 .filter(wanted -> wanted.dimension() == Dimension.VOLUME_FRACTION)
                 .map(wanted -> new Composition.Spirit(one.substance(), wanted))
-                .orElseGet(() -> new Composition.Spirit(one.substance(), Amounts.times(one.strength(), part.most()))))
+                .orElseGet(() -> new Composition.Spirit(one.substance(), AmountConversion.times(one.strength(), part.most()))))
                 .or(with::spirit);
         boolean byMass = recipe.strength().filter(wanted -> wanted.dimension() == Dimension.MASS_FRACTION).isPresent();
         Composition made = joined(List.of(poured(stock, recipe.stock(), part, byMass),

@@ -62,7 +62,7 @@ final class Ledger {
         for (Job.Output output : job.outputs()) {
             Optional.ofNullable(worked.numbers().get(output.key())).ifPresent(value -> made.put(output.id(),
                     keep(new Figure(output.figure(), label(worked.method(), output),
-                            job.isReadable() ? Amounts.readable(value) : value, job.calculation(),
+                            job.isReadable() ? AmountConversion.readable(value) : value, job.calculation(),
                             worked.givens(), sources(job, worked.method()), notes))));
         }
         return made;

@@ -207,7 +207,7 @@ final class Preparations {
         needed.ifPresent(used -> make.ifPresent(amount -> tellTooLittle(solution, amount, used, shrinking, batches)));
         if (make.isPresent()) {
             return Optional.of(bench.ledger().put(FigureKey.ofSolution(solution.id(), "batch"), "to make at a time",
-                    Amounts.readable(make.get()), "as-given",
+                    AmountConversion.readable(make.get()), "as-given",
                     List.of(Ledger.given("make", "amount to make", solution.make().get(), Job.CASE_FILE))));
         }
         Optional<Quantity> least = solution.least().flatMap(amount -> asKind(amount, solution));
@@ -234,12 +234,12 @@ final class Preparations {
                 shrinking.map(Constant::value).orElse(Quantity.of(0, Unit.PERCENT)));
         if (!Batches.suffices(make, once)) {
             bench.messages().add(FigureMessages.LESS_THAN_NEEDED.at(solution.place(), "solution", solution.id(),
-                    "make", Reading.of(Amounts.readable(make)), "needed", Reading.of(Amounts.readable(once))));
+                    "make", Reading.of(AmountConversion.readable(make)), "needed", Reading.of(AmountConversion.readable(once))));
         }
     }
 
     private Preparation.Measure measure(Solution solution, Ingredient ingredient) {
-        Quantity exact = Amounts.readable(ingredient.figure().value());
+        Quantity exact = AmountConversion.readable(ingredient.figure().value());
         Optional<MeasureChoice.Choice> choice = ingredient.from().isPresent() ? Optional.empty() : measuring.forAmount(exact);
         if (choice.isEmpty() && ingredient.from().isEmpty()) {
             bench.messages().add(FigureMessages.CANNOT_BE_MEASURED.at(solution.place(), "amount", Reading.of(exact),
@@ -248,7 +248,7 @@ final class Preparations {
         return new Preparation.Measure(ingredient.of(), exact,
                 choice.map(MeasureChoice.Choice::measured).orElse(exact), choice.map(MeasureChoice.Choice::with),
                 choice.map(MeasureChoice.Choice::within),
-                ingredient.from().map(from -> Amounts.readable(from.value())), ingredient.figure().id());
+                ingredient.from().map(from -> AmountConversion.readable(from.value())), ingredient.figure().id());
     }
 
     /**

@@ -38,7 +38,7 @@ final class EndPoint {
     }
 
     private static boolean isClear(Part.BathReading reading) {
-        return reading.colour().filter(colour -> CLEAR.stream().anyMatch(word -> Words.holds(colour, word))
-                && !Words.holds(colour, "not")).isPresent();
+        return reading.colour().filter(colour -> CLEAR.stream().anyMatch(word -> WordComparison.holds(colour, word))
+                && !WordComparison.holds(colour, "not")).isPresent();
     }
 }

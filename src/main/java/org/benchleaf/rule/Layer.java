@@ -39,7 +39,7 @@ record Layer(String name, List<String> words, List<String> states, Optional<Medi
 
     /** Whether it is said what it is; what a medium is not known to be is asked by a rule of its own. */
     boolean isNamed() {
-        return medium.isPresent() || Words.known(words.get(0));
+        return medium.isPresent() || WordComparison.known(words.get(0));
     }
 
     /** Whether one of these words names it or a row that it belongs to. */

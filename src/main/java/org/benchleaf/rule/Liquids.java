@@ -88,10 +88,10 @@ final class Liquids {
 
     /** Whether a material answers to a word by its id, substance, kind or traits; an unknown one by its id alone. */
     boolean nameFits(String id, String word) {
-        return Words.holds(id, word) || material(id).stream()
+        return WordComparison.holds(id, word) || material(id).stream()
                 .flatMap(material -> Stream.of(material.substance().stream(), Stream.of(material.kind()),
                         material.traits().stream()).flatMap(words -> words))
-                .anyMatch(text -> Words.holds(text, word));
+                .anyMatch(text -> WordComparison.holds(text, word));
     }
 
     /** Whether two ids name the same composition, whatever they are called. */

@@ -11,10 +11,10 @@ import org.benchleaf.model.Rule;
 final class MatrixBench {
 
     private final CaseFacts facts;
-    private final Answers answers;
+    private final ConditionAnswers answers;
     private final RuleBench rules;
 
-    MatrixBench(CaseFacts facts, Answers answers, RuleBench rules) {
+    MatrixBench(CaseFacts facts, ConditionAnswers answers, RuleBench rules) {
         this.facts = facts;
         this.answers = answers;
         this.rules = rules;

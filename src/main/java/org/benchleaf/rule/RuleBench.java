@@ -18,10 +18,10 @@ final class RuleBench {
     private static final String NOTHING = "-";
 
     private final CaseFacts facts;
-    private final Answers answers;
+    private final ConditionAnswers answers;
     private final List<Rule> asked;
 
-    RuleBench(CaseFacts facts, Answers answers) {
+    RuleBench(CaseFacts facts, ConditionAnswers answers) {
         this.facts = facts;
         this.answers = answers;
         this.asked = facts.library.rules().stream().filter(rule -> rule.heldBy().isEmpty()).toList();

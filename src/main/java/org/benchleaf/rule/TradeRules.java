@@ -27,7 +27,7 @@ public final class TradeRules {
     public static Review review(TreatmentCase treatment, Library library, LocalDate today, LiquidPh ph,
             List<Finding> answered) {
         CaseFacts facts = new CaseFacts(treatment, library, today, ph.of(treatment));
-        Answers answers = new Answers(facts);
+        ConditionAnswers answers = new ConditionAnswers(facts);
         RuleBench bench = new RuleBench(facts, answers);
         List<Speaking> spoken = Stream.concat(bench.rules(), new MatrixBench(facts, answers, bench).cells()).toList();
         Set<String> spoke = spoken.stream().map(Speaking::rule).collect(Collectors.toSet());

@@ -57,7 +57,7 @@ class RetoldTreatmentsTest {
         assertThat(Bench.otherErrors(checked)).as(way).isEmpty();
         TreatmentCase told = checked.treatment().orElseThrow();
         CaseFacts facts = new CaseFacts(told, bench.library, Bench.TODAY, new Deriver(bench.library).ph(told));
-        Answers answers = new Answers(facts);
+        ConditionAnswers answers = new ConditionAnswers(facts);
         Set<String> asked = new TreeSet<>();
         bench.library.rules().stream().filter(rule -> rule.heldBy().isEmpty()).forEach(rule ->
                 facts.asked(rule.speaksOf()).stream().filter(subject -> !answers.answer(rule.where(), subject).isNo())

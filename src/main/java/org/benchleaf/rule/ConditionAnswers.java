@@ -27,19 +27,19 @@ import org.benchleaf.quantity.QuantityReader;
 import org.benchleaf.quantity.Unit;
 
 /** Whether a condition holds of what it is asked of, or cannot be told: the meaning of every building block. */
-final class Answers {
+final class ConditionAnswers {
 
     /** Kinds of step that nobody does without a tool. */
     private static final Set<StepKind> CLEANING = EnumSet.of(StepKind.SURFACE_CLEANING, StepKind.MOULD_REMOVAL);
 
     private final CaseFacts facts;
-    private final Fields fields;
-    private final Readings readings;
+    private final FieldReader fields;
+    private final MeasuringAnswers readings;
 
-    Answers(CaseFacts facts) {
+    ConditionAnswers(CaseFacts facts) {
         this.facts = facts;
-        this.fields = new Fields(facts);
-        this.readings = new Readings(facts);
+        this.fields = new FieldReader(facts);
+        this.readings = new MeasuringAnswers(facts);
     }
 
     /** Whether all clauses hold; it cannot be told where a fact is missing that would decide it. */
@@ -76,10 +76,10 @@ final class Answers {
         return switch (block) {
             case HAS -> Judgement.all(given.fields().stream(), field -> fields.has(field, asked));
             case SAYS -> says(given.fieldWords(), asked);
-            case ABOVE -> anyAmount(given.limits(), asked, Fact::above);
-            case BELOW -> anyAmount(given.limits(), asked, Fact::below);
-            case AT_MOST -> everyAmount(given.limits(), asked, Fact::above, Fact::below);
-            case AT_LEAST -> everyAmount(given.limits(), asked, Fact::below, Fact::above);
+            case ABOVE -> anyAmount(given.limits(), asked, FieldFact::above);
+            case BELOW -> anyAmount(given.limits(), asked, FieldFact::below);
+            case AT_MOST -> everyAmount(given.limits(), asked, FieldFact::above, FieldFact::below);
+            case AT_LEAST -> everyAmount(given.limits(), asked, FieldFact::below, FieldFact::above);
             case MORE_THAN -> pairs(given.pairs(), asked);
             case NO_MORE_THAN -> Judgement.all(given.pairs().entrySet().stream(),
                     pair -> moreThan(pair.getKey(), pair.getValue(), asked).not());
@@ -106,7 +106,7 @@ final class Answers {
     private boolean isRecorded(BuildingBlock block, Condition.Given given, Asked asked) {
         return switch (block) {
             case OBSERVED -> given.fields().stream().allMatch(field -> fields.value(field, asked)
-                    .filter(fact -> fact.words().stream().noneMatch(Answers::isOnlyATime)).isPresent());
+                    .filter(fact -> fact.words().stream().noneMatch(ConditionAnswers::isOnlyATime)).isPresent());
             case KIND -> asked.step().filter(step -> given.words().contains(step.kind().word())).isPresent();
             case PART -> asked.step().filter(step -> step.parts().stream().map(Part::word)
                     .anyMatch(given.words()::contains)).isPresent();
@@ -124,7 +124,7 @@ final class Answers {
             case AGREED -> asked.step().filter(this::agreed).isPresent();
             case PERMITTED -> given.words().stream().allMatch(use -> permitted(use, asked));
             case RISK_STATED -> asked.step().filter(step -> Optional.ofNullable(facts.treatment.proposal().risks()
-                    .get(step.kind())).filter(Words::known).isPresent()).isPresent();
+                    .get(step.kind())).filter(WordComparison::known).isPresent()).isPresent();
             case MEASURED -> given.words().stream().allMatch(readings::beforeAndAfter);
             case ALIKE -> asked.picture().flatMap(picture -> facts.treatment.pictures().stream()
                     .filter(other -> picture.pair().filter(other.id()::equals).isPresent()).findFirst())
@@ -151,18 +151,20 @@ final class Answers {
     private Judgement says(Map<CaseField, List<String>> wanted, Asked asked) {
         return Judgement.all(wanted.entrySet().stream(), entry -> fields.ask(entry.getKey(), asked,
                 fact -> Judgement.of(fact.words().stream().anyMatch(text ->
-                        entry.getValue().stream().anyMatch(word -> Words.holds(text, word))))));
+                        entry.getValue().stream().anyMatch(word -> WordComparison.holds(text, word))))));
     }
 
     /** Whether each field lies beyond its limit at its worst end, for any of the liquids where it speaks of liquids. */
-    private Judgement anyAmount(Map<CaseField, Quantity> limits, Asked asked, BiFunction<Fact, Quantity, Optional<Boolean>> beyond) {
+    private Judgement anyAmount(Map<CaseField, Quantity> limits, Asked asked,
+            BiFunction<FieldFact, Quantity, Optional<Boolean>> beyond) {
         return Judgement.all(limits.entrySet().stream(), entry -> Judgement.any(fields.askedOf(entry.getKey(), asked),
                 one -> fields.ask(entry.getKey(), one, fact -> Judgement.of(beyond.apply(fact, entry.getValue()).orElse(false)))));
     }
 
     /** Whether each field stays within its limit with every liquid; a range on both sides of it leaves that open. */
-    private Judgement everyAmount(Map<CaseField, Quantity> limits, Asked asked, BiFunction<Fact, Quantity, Optional<Boolean>> beyond,
-            BiFunction<Fact, Quantity, Optional<Boolean>> within) {
+    private Judgement everyAmount(Map<CaseField, Quantity> limits, Asked asked,
+            BiFunction<FieldFact, Quantity, Optional<Boolean>> beyond,
+            BiFunction<FieldFact, Quantity, Optional<Boolean>> within) {
         return Judgement.all(limits.entrySet().stream(), entry -> Judgement.all(fields.askedOf(entry.getKey(), asked),
                 one -> fields.ask(entry.getKey(), one, fact -> {
                     boolean passes = beyond.apply(fact, entry.getValue()).orElse(true);

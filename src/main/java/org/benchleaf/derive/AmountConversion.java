@@ -5,9 +5,9 @@ import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
 
 /** Amounts in the unit and of the share that is asked for. */
-final class Amounts {
+final class AmountConversion {
 
-    private Amounts() {
+    private AmountConversion() {
     }
 
     static Quantity times(Quantity amount, double factor) {

@@ -13,41 +13,41 @@ import org.benchleaf.quantity.Unit;
  *
  * @param words the words; those of a list in order
  */
-record Fact(List<String> words, Optional<Quantity> amount, Optional<LocalDate> day) {
+record FieldFact(List<String> words, Optional<Quantity> amount, Optional<LocalDate> day) {
 
-    static final Optional<Fact> NONE = Optional.empty();
+    static final Optional<FieldFact> NONE = Optional.empty();
 
-    Fact {
+    FieldFact {
         words = List.copyOf(words);
     }
 
-    static Optional<Fact> text(String text) {
+    static Optional<FieldFact> text(String text) {
         return words(List.of(text));
     }
 
-    static Optional<Fact> text(Optional<String> text) {
-        return text.flatMap(Fact::text);
+    static Optional<FieldFact> text(Optional<String> text) {
+        return text.flatMap(FieldFact::text);
     }
 
-    static Optional<Fact> words(Collection<String> words) {
-        List<String> said = words.stream().filter(Words::known).toList();
-        return said.isEmpty() ? NONE : Optional.of(new Fact(said, Optional.empty(), Optional.empty()));
+    static Optional<FieldFact> words(Collection<String> words) {
+        List<String> said = words.stream().filter(WordComparison::known).toList();
+        return said.isEmpty() ? NONE : Optional.of(new FieldFact(said, Optional.empty(), Optional.empty()));
     }
 
-    static Optional<Fact> amount(Optional<Quantity> amount) {
-        return amount.map(quantity -> new Fact(List.of(), Optional.of(quantity.asStated()), Optional.empty()));
+    static Optional<FieldFact> amount(Optional<Quantity> amount) {
+        return amount.map(quantity -> new FieldFact(List.of(), Optional.of(quantity.asStated()), Optional.empty()));
     }
 
-    static Optional<Fact> count(Optional<Integer> count) {
+    static Optional<FieldFact> count(Optional<Integer> count) {
         return amount(count.map(Quantity::count));
     }
 
-    static Optional<Fact> day(Optional<LocalDate> day) {
-        return day.map(date -> new Fact(List.of(), Optional.empty(), Optional.of(date)));
+    static Optional<FieldFact> day(Optional<LocalDate> day) {
+        return day.map(date -> new FieldFact(List.of(), Optional.empty(), Optional.of(date)));
     }
 
     /** A fact only where it is so. */
-    static Optional<Fact> flag(boolean so) {
+    static Optional<FieldFact> flag(boolean so) {
         return so ? text("yes") : NONE;
     }
 
@@ -55,7 +55,7 @@ record Fact(List<String> words, Optional<Quantity> amount, Optional<LocalDate> d
      * Whether this comes to more than another fact, or is a later day. Two ranges that overlap leave it open: either may be
      * the greater in the part that was used. No, if they differ in kind.
      */
-    Truth moreThan(Fact other) {
+    Truth moreThan(FieldFact other) {
         if (day.isPresent() && other.day.isPresent()) {
             return Truth.of(day.get().isAfter(other.day.get()));
         }

@@ -7,14 +7,14 @@ import org.benchleaf.quantity.Dimension;
 import org.benchleaf.quantity.Quantity;
 
 /** Tells the strengths of solutions from other numbers, because the public page may have to leave them out. */
-final class Strengths {
+final class StrengthFigures {
 
     private static final Set<Dimension> DIMENSIONS = EnumSet.of(Dimension.VOLUME_FRACTION, Dimension.MASS_FRACTION,
             Dimension.MASS_PER_VOLUME, Dimension.AMOUNT_PER_VOLUME);
     /** Inputs that give a strength without a unit: "1 + 5", "1 in 10". */
     private static final Set<String> BARE_KEYS = Set.of("parts", "one-in", "strength");
 
-    private Strengths() {
+    private StrengthFigures() {
     }
 
     static boolean isOne(Quantity quantity) {
@@ -23,6 +23,6 @@ final class Strengths {
 
     static boolean isOne(Figure.Given given) {
         return BARE_KEYS.contains(given.key())
-                || given.values().stream().anyMatch(Strengths::isOne);
+                || given.values().stream().anyMatch(StrengthFigures::isOne);
     }
 }

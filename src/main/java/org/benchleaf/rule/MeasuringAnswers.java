@@ -13,13 +13,13 @@ import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
 
 /** What rules ask about measuring: a meter ready for its reading, both sides measured, methods not mixed. */
-final class Readings {
+final class MeasuringAnswers {
 
     private static final String PH = "pH";
 
     private final CaseFacts facts;
 
-    Readings(CaseFacts facts) {
+    MeasuringAnswers(CaseFacts facts) {
         this.facts = facts;
     }
 
@@ -30,12 +30,12 @@ final class Readings {
     Judgement meterReady(Step step, Quantity buffers, Quantity near) {
         List<Double> expected = (step.kind() == StepKind.MEASURING ? measured() : inLiquids(step)).toList();
         return expected.isEmpty() ? Judgement.YES : Judgement.any(facts.treatment.instruments().stream()
-                .filter(Readings::isPhMeter), meter -> Judgement.all(Stream.of(calibrated(meter, step),
+                .filter(MeasuringAnswers::isPhMeter), meter -> Judgement.all(Stream.of(calibrated(meter, step),
                         buffered(meter, expected, buffers, near)), one -> one));
     }
 
     private static boolean isPhMeter(Instrument instrument) {
-        return Words.holds(instrument.is(), PH) && !Words.holds(instrument.is(), "strip");
+        return WordComparison.holds(instrument.is(), PH) && !WordComparison.holds(instrument.is(), "strip");
     }
 
     private static Judgement calibrated(Instrument meter, Step step) {
@@ -64,7 +64,7 @@ final class Readings {
     private Stream<Double> measured() {
         return facts.treatment.results().stream().filter(Result.Readings.class::isInstance)
                 .map(Result.Readings.class::cast)
-                .filter(result -> result.unit() == Unit.PH && !Words.holds(result.method(), "strip"))
+                .filter(result -> result.unit() == Unit.PH && !WordComparison.holds(result.method(), "strip"))
                 .flatMap(result -> result.after().stream());
     }
 
@@ -90,7 +90,7 @@ final class Readings {
 
     private static List<String> named(Result result, List<String> methods) {
         String text = result.ask(new Method()).toLowerCase(Locale.ROOT);
-        return methods.stream().filter(method -> Words.holds(text, method)).toList();
+        return methods.stream().filter(method -> WordComparison.holds(text, method)).toList();
     }
 
     private static boolean hasBefore(Result result) {

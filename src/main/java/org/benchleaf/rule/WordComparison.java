@@ -5,13 +5,13 @@ import java.util.Locale;
 import java.util.regex.Pattern;
 
 /** Compares words as people write them: letter case, hyphens and what stands around them do not matter. */
-final class Words {
+final class WordComparison {
 
     private static final List<String> NOT_KNOWN = List.of("", "?", "-", "unknown", "not known", "none given");
 
     private static final Pattern BETWEEN_WORDS = Pattern.compile("[^\\p{L}\\p{N}()]+");
 
-    private Words() {
+    private WordComparison() {
     }
 
     /** Whether the text holds the wanted word, or words in a row, as whole words. */

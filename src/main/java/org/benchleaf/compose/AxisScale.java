@@ -4,16 +4,16 @@ import java.util.List;
 import java.util.stream.IntStream;
 
 /** A straight scale from numbers to places on a drawing, with round numbers to mark it at. */
-record Scale(double from, double to, double start, double end) {
+record AxisScale(double from, double to, double start, double end) {
 
     /** A scale that holds all numbers with a little room at both ends. */
-    static Scale holding(List<Double> numbers, double start, double end) {
+    static AxisScale holding(List<Double> numbers, double start, double end) {
         double least = numbers.stream().mapToDouble(Double::doubleValue).min().orElse(0);
         double most = numbers.stream().mapToDouble(Double::doubleValue).max().orElse(1);
         double step = step(least == most ? Math.max(1, Math.abs(most)) : most - least);
         double low = StrictMath.floor(least / step) * step;
         double high = StrictMath.ceil((most + step / 1e6) / step) * step;
-        return new Scale(low, high > low ? high : low + step, start, end);
+        return new AxisScale(low, high > low ? high : low + step, start, end);
     }
 
     /** Where a number lies. */

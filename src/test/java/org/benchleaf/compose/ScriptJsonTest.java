@@ -8,12 +8,12 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /** Holds written JSON against another library's reader. */
-class JsonTest {
+class ScriptJsonTest {
 
     @Test
     void what_is_written_reads_back_the_same() throws Exception {
         String odd = "quote \" back \\ line\nend \u2028 <b> & \u0001 é 漢";
-        String json = Json.text(Json.object("a", odd, "n", 2.5, "yes", true, "list", List.of("x", "y"),
+        String json = ScriptJson.text(ScriptJson.object("a", odd, "n", 2.5, "yes", true, "list", List.of("x", "y"),
                 "none", Optional.empty(), "empty", List.of()));
         var read = new ObjectMapper().readTree(json);
         assertThat(read.get("a").asText()).isEqualTo(odd);
@@ -24,6 +24,6 @@ class JsonTest {
 
     @Test
     void nothing_written_can_end_a_script_element() {
-        assertThat(Json.text(List.of("</script><!--", "\u2029"))).doesNotContain("<", ">", "\u2029");
+        assertThat(ScriptJson.text(List.of("</script><!--", "\u2029"))).doesNotContain("<", ">", "\u2029");
     }
 }

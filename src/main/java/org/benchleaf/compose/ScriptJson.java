@@ -9,9 +9,9 @@ import java.util.Optional;
  * Writes JSON that may also stand inside a script element: the characters that could end the element, and the line
  * ends that old scripts cannot read, are written as escapes.
  */
-final class Json {
+final class ScriptJson {
 
-    private Json() {
+    private ScriptJson() {
     }
 
     /** An object with its keys in the order given; an empty optional or list leaves its key out. */

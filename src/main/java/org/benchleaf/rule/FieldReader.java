@@ -25,7 +25,7 @@ import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
 
 /** Reads what a field of the case says about what a rule is asked of. */
-final class Fields {
+final class FieldReader {
 
     /** Conventional value of standard gravity, 9.806 65 m/s²: 3rd General Conference on Weights and Measures, 1901. */
     private static final double GRAVITY = 9.80665;
@@ -35,12 +35,12 @@ final class Fields {
 
     private final CaseFacts facts;
 
-    Fields(CaseFacts facts) {
+    FieldReader(CaseFacts facts) {
         this.facts = facts;
     }
 
     /** What is asked of a field where it says something; where it says nothing, what its absence means. */
-    Judgement ask(CaseField field, Asked asked, Function<Fact, Judgement> question) {
+    Judgement ask(CaseField field, Asked asked, Function<FieldFact, Judgement> question) {
         return value(field, asked).map(question).orElseGet(() -> absence(field, asked) == CaseField.Absence.NONE ? Judgement.NO
                 : Judgement.cannotTell(MissingFact.of(field, asked)));
     }
@@ -81,35 +81,35 @@ final class Fields {
         };
     }
 
-    Optional<Fact> value(CaseField field, Asked asked) {
+    Optional<FieldFact> value(CaseField field, Asked asked) {
         PrintObject object = facts.treatment.object();
         Proposal proposal = facts.treatment.proposal();
         return switch (field) {
-            case MADE -> Fact.text(object.made());
-            case MADE_EVIDENCE -> Fact.text(object.madeEvidence());
-            case MADE_OPINION -> Fact.flag(object.opinion());
-            case OBJECT_KIND -> Fact.text(object.kind());
-            case OBJECT_TECHNIQUE -> Fact.text(object.technique());
-            case OBJECT_FEATURES -> Fact.words(object.features());
-            case OBJECT_GRAMMAGE -> Fact.amount(object.support().grammage());
-            case LONG_SIDE -> Fact.amount(side(object, Comparator.naturalOrder()));
-            case SHORT_SIDE -> Fact.amount(side(object, Comparator.reverseOrder()));
-            case SIZING -> Fact.text(object.support().sizing());
-            case CONSULTATION_OPEN -> Fact.words(object.consultation().stream()
-                    .filter(matter -> matter.outcome().filter(Words::known).isEmpty())
+            case MADE -> FieldFact.text(object.made());
+            case MADE_EVIDENCE -> FieldFact.text(object.madeEvidence());
+            case MADE_OPINION -> FieldFact.flag(object.opinion());
+            case OBJECT_KIND -> FieldFact.text(object.kind());
+            case OBJECT_TECHNIQUE -> FieldFact.text(object.technique());
+            case OBJECT_FEATURES -> FieldFact.words(object.features());
+            case OBJECT_GRAMMAGE -> FieldFact.amount(object.support().grammage());
+            case LONG_SIDE -> FieldFact.amount(side(object, Comparator.naturalOrder()));
+            case SHORT_SIDE -> FieldFact.amount(side(object, Comparator.reverseOrder()));
+            case SIZING -> FieldFact.text(object.support().sizing());
+            case CONSULTATION_OPEN -> FieldFact.words(object.consultation().stream()
+                    .filter(matter -> matter.outcome().filter(WordComparison::known).isEmpty())
                     .map(PrintObject.Consultation::matter).toList());
-            case PRIVATE -> Fact.words(facts.treatment.privateFields());
-            case DAMAGE_ACTIVE -> Fact.flag(facts.treatment.condition().stream().anyMatch(Fields::isLiveMould));
-            case PROPOSAL_AIMS -> Fact.words(proposal.aims());
-            case PROPOSAL_OPTIONS -> Fact.words(proposal.options().stream().map(Proposal.Option::option).toList());
-            case LAYER_STATE -> asked.layer().flatMap(layer -> Fact.words(layer.states()));
-            case LAYER_GRADE -> Fact.text(asked.layer().flatMap(Layer::medium).flatMap(Medium::grade));
-            case LAYER_COLOUR -> Fact.text(asked.layer().flatMap(Layer::medium).flatMap(Medium::colour));
-            case HOUSING_DAY -> Fact.day(days(StepKind.HOUSING).min(Comparator.naturalOrder()));
-            case MEASURING_DAY -> Fact.day(days(StepKind.MEASURING).max(Comparator.naturalOrder()));
-            case LIQUID_PH -> Fact.amount(span(liquids(asked).flatMap(liquid -> ph(asked, liquid))));
-            case LIQUID_AGE -> Fact.amount(asked.step().flatMap(Step::on).flatMap(day -> oldest(asked, day)));
-            case LIQUID_KEEPS -> Fact.amount(batches(asked).map(Solution::keeps).flatMap(Optional::stream)
+            case PRIVATE -> FieldFact.words(facts.treatment.privateFields());
+            case DAMAGE_ACTIVE -> FieldFact.flag(facts.treatment.condition().stream().anyMatch(FieldReader::isLiveMould));
+            case PROPOSAL_AIMS -> FieldFact.words(proposal.aims());
+            case PROPOSAL_OPTIONS -> FieldFact.words(proposal.options().stream().map(Proposal.Option::option).toList());
+            case LAYER_STATE -> asked.layer().flatMap(layer -> FieldFact.words(layer.states()));
+            case LAYER_GRADE -> FieldFact.text(asked.layer().flatMap(Layer::medium).flatMap(Medium::grade));
+            case LAYER_COLOUR -> FieldFact.text(asked.layer().flatMap(Layer::medium).flatMap(Medium::colour));
+            case HOUSING_DAY -> FieldFact.day(days(StepKind.HOUSING).min(Comparator.naturalOrder()));
+            case MEASURING_DAY -> FieldFact.day(days(StepKind.MEASURING).max(Comparator.naturalOrder()));
+            case LIQUID_PH -> FieldFact.amount(span(liquids(asked).flatMap(liquid -> ph(asked, liquid))));
+            case LIQUID_AGE -> FieldFact.amount(asked.step().flatMap(Step::on).flatMap(day -> oldest(asked, day)));
+            case LIQUID_KEEPS -> FieldFact.amount(batches(asked).map(Solution::keeps).flatMap(Optional::stream)
                     .min(Comparator.comparingDouble(keeps -> keeps.in(Unit.DAY))));
             case MEASURE, RESULT_KIND, METHOD, COLOUR_FORMULA, COLOUR_ILLUMINANT, COLOUR_OBSERVER, COLOUR_GEOMETRY,
                     COLOUR_READINGS, COLOUR_SPOTS, RESERVE_TITRATION, RESERVE_STEP, RESERVE_CARBONATE,
@@ -120,32 +120,32 @@ final class Fields {
         };
     }
 
-    private Optional<Fact> ofStep(CaseField field, Step step, Asked asked) {
+    private Optional<FieldFact> ofStep(CaseField field, Step step, Asked asked) {
         return switch (field) {
-            case STEP_ON -> Fact.day(step.on());
-            case STEP_UNTIL -> Fact.text(step.until());
-            case STEP_WATCH -> Fact.text(step.watch());
-            case STEP_HOLD -> Fact.text(step.hold().map(Step.Hold::before));
-            case STEP_LOOK -> Fact.text(step.hold().flatMap(Step.Hold::look));
-            case STEP_RELEASED_BY -> Fact.text(step.hold().map(Step.Hold::releasedBy));
-            case STEP_MEANWHILE -> Fact.text(step.hold().flatMap(Step.Hold::meanwhile));
-            case STEP_AT_MOST -> Fact.amount(step.atMost());
-            case STEP_BY -> Fact.text(step.by());
-            case STEP_PEOPLE -> Fact.count(Optional.of(step.people()));
-            case STEP_AREA -> Fact.text(step.area());
-            case STEP_EDGE -> Fact.text(step.edge());
-            case STEP_AIM -> Fact.text(step.aim());
-            case STEP_INSTEAD -> Fact.text(step.instead());
-            case STEP_CHECKS -> Fact.words(step.checks());
-            case STEP_PRACTISED -> Fact.flag(step.practised());
-            case STEP_EMERGENCY -> Fact.text(step.emergency().map(Step.Emergency::averted));
-            case EMERGENCY_REPORT -> Fact.day(step.emergency().flatMap(Step.Emergency::reportBy));
-            case STEP_RESIZE -> step.resize().flatMap(decision -> Fact.text(decision.yes() ? "yes" : "no"));
+            case STEP_ON -> FieldFact.day(step.on());
+            case STEP_UNTIL -> FieldFact.text(step.until());
+            case STEP_WATCH -> FieldFact.text(step.watch());
+            case STEP_HOLD -> FieldFact.text(step.hold().map(Step.Hold::before));
+            case STEP_LOOK -> FieldFact.text(step.hold().flatMap(Step.Hold::look));
+            case STEP_RELEASED_BY -> FieldFact.text(step.hold().map(Step.Hold::releasedBy));
+            case STEP_MEANWHILE -> FieldFact.text(step.hold().flatMap(Step.Hold::meanwhile));
+            case STEP_AT_MOST -> FieldFact.amount(step.atMost());
+            case STEP_BY -> FieldFact.text(step.by());
+            case STEP_PEOPLE -> FieldFact.count(Optional.of(step.people()));
+            case STEP_AREA -> FieldFact.text(step.area());
+            case STEP_EDGE -> FieldFact.text(step.edge());
+            case STEP_AIM -> FieldFact.text(step.aim());
+            case STEP_INSTEAD -> FieldFact.text(step.instead());
+            case STEP_CHECKS -> FieldFact.words(step.checks());
+            case STEP_PRACTISED -> FieldFact.flag(step.practised());
+            case STEP_EMERGENCY -> FieldFact.text(step.emergency().map(Step.Emergency::averted));
+            case EMERGENCY_REPORT -> FieldFact.day(step.emergency().flatMap(Step.Emergency::reportBy));
+            case STEP_RESIZE -> step.resize().flatMap(decision -> FieldFact.text(decision.yes() ? "yes" : "no"));
             default -> ofPart(field, step, asked);
         };
     }
 
-    private Optional<Fact> ofPart(CaseField field, Step step, Asked asked) {
+    private Optional<FieldFact> ofPart(CaseField field, Step step, Asked asked) {
         Optional<Part.Bath> bath = step.part(Part.Bath.class);
         Optional<Part.Water> water = bath.flatMap(Part.Bath::water);
         Optional<Part.Mist> mist = step.part(Part.Mist.class);
@@ -154,61 +154,61 @@ final class Fields {
         Optional<Part.Mend> mend = step.part(Part.Mend.class);
         Optional<Part.Weighing> weighing = step.part(Part.Weighing.class);
         return switch (field) {
-            case BATH_TEMPERATURE -> Fact.amount(bath.flatMap(Part.Bath::temperature));
-            case BATH_PH_READ -> Fact.amount(span(bath.map(part -> Stream.of(part.of())).orElseGet(() -> facts.liquidsOf(step))
+            case BATH_TEMPERATURE -> FieldFact.amount(bath.flatMap(Part.Bath::temperature));
+            case BATH_PH_READ -> FieldFact.amount(span(bath.map(part -> Stream.of(part.of())).orElseGet(() -> facts.liquidsOf(step))
                     .flatMap(liquid -> ph(asked, liquid))));
-            case WATER_SOURCE -> Fact.text(water.map(Part.Water::source));
-            case WATER_PH -> Fact.amount(water.flatMap(Part.Water::ph));
-            case WATER_CONDUCTIVITY -> Fact.amount(water.flatMap(Part.Water::conductivity));
-            case WATER_ANALYSIS -> Fact.text(water.flatMap(Part.Water::analysis));
-            case WATER_PIPES -> Fact.text(water.flatMap(Part.Water::pipes));
-            case MIST_ULTRASONIC -> Fact.flag(mist.filter(Part.Mist::ultrasonic).isPresent());
-            case MIST_WATER -> Fact.text(mist.flatMap(Part.Mist::water));
-            case MIST_CLEANED -> Fact.text(mist.flatMap(Part.Mist::cleaned));
-            case CHAMBER_PACK -> Fact.text(chamber.map(Part.Chamber::pack));
-            case CHAMBER_HUMIDITY -> Fact.amount(chamber.flatMap(Part.Chamber::humidity));
-            case CHAMBER_LOOK_EVERY -> Fact.amount(chamber.flatMap(Part.Chamber::lookEvery));
-            case SUPPORT_RIGID -> Fact.flag(step.part(Part.Support.class).filter(Part.Support::rigid).isPresent());
+            case WATER_SOURCE -> FieldFact.text(water.map(Part.Water::source));
+            case WATER_PH -> FieldFact.amount(water.flatMap(Part.Water::ph));
+            case WATER_CONDUCTIVITY -> FieldFact.amount(water.flatMap(Part.Water::conductivity));
+            case WATER_ANALYSIS -> FieldFact.text(water.flatMap(Part.Water::analysis));
+            case WATER_PIPES -> FieldFact.text(water.flatMap(Part.Water::pipes));
+            case MIST_ULTRASONIC -> FieldFact.flag(mist.filter(Part.Mist::ultrasonic).isPresent());
+            case MIST_WATER -> FieldFact.text(mist.flatMap(Part.Mist::water));
+            case MIST_CLEANED -> FieldFact.text(mist.flatMap(Part.Mist::cleaned));
+            case CHAMBER_PACK -> FieldFact.text(chamber.map(Part.Chamber::pack));
+            case CHAMBER_HUMIDITY -> FieldFact.amount(chamber.flatMap(Part.Chamber::humidity));
+            case CHAMBER_LOOK_EVERY -> FieldFact.amount(chamber.flatMap(Part.Chamber::lookEvery));
+            case SUPPORT_RIGID -> FieldFact.flag(step.part(Part.Support.class).filter(Part.Support::rigid).isPresent());
             case CLEANING_EXTRACTION ->
-                    Fact.flag(step.part(Part.Cleaning.class).filter(Part.Cleaning::extraction).isPresent());
+                    FieldFact.flag(step.part(Part.Cleaning.class).filter(Part.Cleaning::extraction).isPresent());
             case CLEANING_OPEN ->
-                    Fact.flag(step.part(Part.Cleaning.class).filter(Part.Cleaning::openBrushing).isPresent());
-            case FIXING_METHOD -> fixing.map(Part.Fixing::method).map(Fact::text).orElseGet(() -> fixative(step));
-            case FIXING_RINSE -> Fact.amount(fixing.flatMap(Part.Fixing::rinse));
-            case FIXING_RINSES -> Fact.count(fixing.flatMap(Part.Fixing::rinses));
-            case FIXING_CLEAR_BY -> Fact.day(fixing.flatMap(Part.Fixing::clearBy));
-            case HEAT_TEMPERATURE -> Fact.amount(step.part(Part.Heat.class).map(Part.Heat::temperature));
-            case PRESSURE -> Fact.amount(step.part(Part.Press.class).flatMap(this::pressure));
-            case PRESS_BETWEEN -> Fact.words(step.part(Part.Press.class).map(Part.Press::between).orElse(List.of()));
-            case TISSUE_GRAMMAGE -> Fact.amount(heaviest(mend.map(part -> Stream.of(part.tissue())).orElse(step.uses().stream())));
-            case MEND_GRAIN -> Fact.text(mend.flatMap(Part.Mend::grain));
-            case MEND_PATCH -> Fact.flag(mend.filter(Part.Mend::ofPatch).isPresent());
-            case FIRST_CHANGE -> Fact.amount(step.part(Part.Blotters.class).map(Part.Blotters::changes)
+                    FieldFact.flag(step.part(Part.Cleaning.class).filter(Part.Cleaning::openBrushing).isPresent());
+            case FIXING_METHOD -> fixing.map(Part.Fixing::method).map(FieldFact::text).orElseGet(() -> fixative(step));
+            case FIXING_RINSE -> FieldFact.amount(fixing.flatMap(Part.Fixing::rinse));
+            case FIXING_RINSES -> FieldFact.count(fixing.flatMap(Part.Fixing::rinses));
+            case FIXING_CLEAR_BY -> FieldFact.day(fixing.flatMap(Part.Fixing::clearBy));
+            case HEAT_TEMPERATURE -> FieldFact.amount(step.part(Part.Heat.class).map(Part.Heat::temperature));
+            case PRESSURE -> FieldFact.amount(step.part(Part.Press.class).flatMap(this::pressure));
+            case PRESS_BETWEEN -> FieldFact.words(step.part(Part.Press.class).map(Part.Press::between).orElse(List.of()));
+            case TISSUE_GRAMMAGE -> FieldFact.amount(heaviest(mend.map(part -> Stream.of(part.tissue())).orElse(step.uses().stream())));
+            case MEND_GRAIN -> FieldFact.text(mend.flatMap(Part.Mend::grain));
+            case MEND_PATCH -> FieldFact.flag(mend.filter(Part.Mend::ofPatch).isPresent());
+            case FIRST_CHANGE -> FieldFact.amount(step.part(Part.Blotters.class).map(Part.Blotters::changes)
                     .filter(changes -> !changes.isEmpty()).flatMap(changes -> changes.get(0)));
-            case SOLIDS -> Fact.amount(weighing.flatMap(Fields::solids));
-            case BLOTTED_FOR -> Fact.amount(weighing.flatMap(Part.Weighing::blottedFor));
-            case HOUSING_BUFFERED -> Fact.flag(isBuffered(step));
-            case HOUSING_PH -> Fact.amount(span(housingPh(step)));
+            case SOLIDS -> FieldFact.amount(weighing.flatMap(FieldReader::solids));
+            case BLOTTED_FOR -> FieldFact.amount(weighing.flatMap(Part.Weighing::blottedFor));
+            case HOUSING_BUFFERED -> FieldFact.flag(isBuffered(step));
+            case HOUSING_PH -> FieldFact.amount(span(housingPh(step)));
             default -> throw new IllegalArgumentException("no step has the field " + field.word());
         };
     }
 
-    private static Optional<Fact> ofPicture(CaseField field, Picture picture) {
+    private static Optional<FieldFact> ofPicture(CaseField field, Picture picture) {
         return switch (field) {
-            case PICTURE_CREDIT -> Fact.text(picture.credit());
-            case PICTURE_LICENCE -> Fact.text(picture.licence());
-            case PICTURE_PAIR -> Fact.text(picture.pair());
-            case PICTURE_LIGHT -> Fact.text(picture.light());
-            case PICTURE_SIDE -> Fact.text(picture.side());
-            case PICTURE_SCALE -> Fact.text(picture.scale());
-            case PICTURE_TARGET -> Fact.text(picture.target());
-            case PICTURE_CAUTION -> Fact.text(picture.caution());
+            case PICTURE_CREDIT -> FieldFact.text(picture.credit());
+            case PICTURE_LICENCE -> FieldFact.text(picture.licence());
+            case PICTURE_PAIR -> FieldFact.text(picture.pair());
+            case PICTURE_LIGHT -> FieldFact.text(picture.light());
+            case PICTURE_SIDE -> FieldFact.text(picture.side());
+            case PICTURE_SCALE -> FieldFact.text(picture.scale());
+            case PICTURE_TARGET -> FieldFact.text(picture.target());
+            case PICTURE_CAUTION -> FieldFact.text(picture.caution());
             default -> throw new IllegalArgumentException("no picture has the field " + field.word());
         };
     }
 
     private static boolean isLiveMould(Damage damage) {
-        boolean mould = Words.holds(damage.what(), "mould") || Words.holds(damage.what(), "mold");
+        boolean mould = WordComparison.holds(damage.what(), "mould") || WordComparison.holds(damage.what(), "mold");
         return mould && damage.active().filter(active -> List.of("no", "inactive").contains(active.toLowerCase(Locale.ROOT)))
                 .isEmpty();
     }
@@ -278,9 +278,9 @@ final class Fields {
     }
 
     /** What the materials of a step of fixing say of its method. */
-    private Optional<Fact> fixative(Step step) {
-        return Fact.words(facts.materialsOf(step).flatMap(material -> material.traits().stream())
-                .filter(trait -> FIXING_METHODS.stream().anyMatch(method -> Words.holds(trait, method))).toList());
+    private Optional<FieldFact> fixative(Step step) {
+        return FieldFact.words(facts.materialsOf(step).flatMap(material -> material.traits().stream())
+                .filter(trait -> FIXING_METHODS.stream().anyMatch(method -> WordComparison.holds(trait, method))).toList());
     }
 
     private static boolean houses(Step step) {
@@ -295,7 +295,7 @@ final class Fields {
     /** Whether the part says so, or every material of a housing told without one. */
     private boolean saysUnbuffered(Step step) {
         List<Material> materials = facts.materialsOf(step).filter(material -> material.kind().equals("housing")).toList();
-        return step.part(Part.Housing.class).map(housing -> Words.known(housing.buffered()))
+        return step.part(Part.Housing.class).map(housing -> WordComparison.known(housing.buffered()))
                 .orElse(!materials.isEmpty() && materials.stream().allMatch(material -> material.traits().contains("unbuffered")));
     }
 
@@ -314,59 +314,59 @@ final class Fields {
     }
 
     /** Reads one field of a result, whatever kind it is; what that kind does not have stays empty. */
-    private record ResultFields(CaseField field) implements Result.Kinds<Optional<Fact>> {
+    private record ResultFields(CaseField field) implements Result.Kinds<Optional<FieldFact>> {
 
-        private Optional<Fact> common(String kind, String measure, Optional<String> method) {
+        private Optional<FieldFact> common(String kind, String measure, Optional<String> method) {
             return switch (field) {
-                case MEASURE -> Fact.text(measure);
-                case RESULT_KIND -> Fact.text(kind);
-                case METHOD -> Fact.text(method);
-                default -> Fact.NONE;
+                case MEASURE -> FieldFact.text(measure);
+                case RESULT_KIND -> FieldFact.text(kind);
+                case METHOD -> FieldFact.text(method);
+                default -> FieldFact.NONE;
             };
         }
 
         @Override
-        public Optional<Fact> readings(Result.Readings result) {
+        public Optional<FieldFact> readings(Result.Readings result) {
             return common("readings", result.measure(), Optional.of(result.method()));
         }
 
         @Override
-        public Optional<Fact> colour(Result.Colour result) {
+        public Optional<FieldFact> colour(Result.Colour result) {
             return switch (field) {
-                case COLOUR_FORMULA -> Fact.text(result.formula());
-                case COLOUR_ILLUMINANT -> Fact.text(result.illuminant());
-                case COLOUR_OBSERVER -> Fact.text(result.observer());
-                case COLOUR_GEOMETRY -> Fact.text(result.geometry());
-                case COLOUR_READINGS -> Fact.count(result.readingsEach());
-                case COLOUR_SPOTS -> result.spots().stream().allMatch(spot -> Words.known(spot.at()))
-                        ? Fact.words(result.spots().stream().map(Result.ColourSpot::at).toList()) : Fact.NONE;
+                case COLOUR_FORMULA -> FieldFact.text(result.formula());
+                case COLOUR_ILLUMINANT -> FieldFact.text(result.illuminant());
+                case COLOUR_OBSERVER -> FieldFact.text(result.observer());
+                case COLOUR_GEOMETRY -> FieldFact.text(result.geometry());
+                case COLOUR_READINGS -> FieldFact.count(result.readingsEach());
+                case COLOUR_SPOTS -> result.spots().stream().allMatch(spot -> WordComparison.known(spot.at()))
+                        ? FieldFact.words(result.spots().stream().map(Result.ColourSpot::at).toList()) : FieldFact.NONE;
                 default -> common("colour", result.measure(), Optional.empty());
             };
         }
 
         @Override
-        public Optional<Fact> size(Result.Size result) {
+        public Optional<FieldFact> size(Result.Size result) {
             return common("size", result.measure(), Optional.of(result.method()));
         }
 
         @Override
-        public Optional<Fact> reserve(Result.Reserve result) {
+        public Optional<FieldFact> reserve(Result.Reserve result) {
             return switch (field) {
-                case RESERVE_TITRATION -> Fact.flag(result.measured().isPresent());
-                case RESERVE_STEP -> Fact.text(result.step());
-                case RESERVE_CARBONATE -> Fact.amount(result.carbonate());
-                case RESERVE_AMOUNT -> Fact.amount(result.amount());
+                case RESERVE_TITRATION -> FieldFact.flag(result.measured().isPresent());
+                case RESERVE_STEP -> FieldFact.text(result.step());
+                case RESERVE_CARBONATE -> FieldFact.amount(result.carbonate());
+                case RESERVE_AMOUNT -> FieldFact.amount(result.amount());
                 default -> common("reserve", result.measure(), result.method());
             };
         }
 
         @Override
-        public Optional<Fact> words(Result.Words result) {
+        public Optional<FieldFact> words(Result.Words result) {
             return common("words", result.measure(), Optional.of(result.method()));
         }
 
         @Override
-        public Optional<Fact> notMeasured(Result.NotMeasured result) {
+        public Optional<FieldFact> notMeasured(Result.NotMeasured result) {
             return common("not measured", result.measure(), Optional.empty());
         }
     }
