@@ -39,15 +39,15 @@ final class ClassFiles {
     private static String json(ClassDesk desk) {
         List<Object> parts = new ArrayList<>();
         for (ScheduleReading.Turn turn : desk.reading().turns()) {
-            parts.add(Json.object("station", turn.station(), "part", turn.name(), "from", turn.from().toString(),
+            parts.add(ScriptJson.object("station", turn.station(), "part", turn.name(), "from", turn.from().toString(),
                     "to", turn.to().toString(), "takes", turn.takes()));
         }
         List<Object> begin = new ArrayList<>();
         for (ClassPlan.Start start : desk.plan().starts()) {
-            begin.add(Json.object("solution", start.solution(), "begin", start.begin().toString(),
+            begin.add(ScriptJson.object("solution", start.solution(), "begin", start.begin().toString(),
                     "ready", start.readyFor().toString()));
         }
-        return Json.text(Json.object("class", desk.course().id(), "title", desk.course().title(),
+        return ScriptJson.text(ScriptJson.object("class", desk.course().id(), "title", desk.course().title(),
                 "minutes", desk.reading().minutes(), "floor", desk.reading().floor(), "begin", begin, "parts", parts)) + "\n";
     }
 }
