@@ -1,6 +1,8 @@
-/* How many words can be read on each screen of the bench view, and which screen it is. */
+/* How many words can be read on each screen of the bench view that tells an action, and which screen it is: at a hold point
+   the work stops, and what decides over it is told in full. */
 document.querySelector("[data-desk=bench]").click();
-const screens = [...document.querySelectorAll(".screen")].filter(screen => screen.dataset.screen.startsWith("step-"));
+const screens = [...document.querySelectorAll(".screen")].filter(screen =>
+  screen.dataset.screen.startsWith("step-") && !screen.classList.contains("screen--hold"));
 return screens.map(screen => {
   for (const other of document.querySelectorAll(".screen")) { other.hidden = other !== screen; }
   const words = document.querySelector(".bench").innerText.split(/\s+/).filter(word => /[\p{L}\p{N}]/u.test(word));

@@ -175,7 +175,7 @@ class BenchDeskIT {
 
     /** What a hand reads at arm's length: the house's own measure, on a phone of 360 px, without what is opened by a tap. */
     @Test
-    void no_screen_has_more_than_sixty_words() {
+    void no_screen_of_an_action_has_more_than_sixty_words() {
         Windows.lend(window -> {
             window.show(new Setting(360, Setting.Look.LIGHT));
             for (String name : List.of("ferry-letter", "flood-poster", "lock-plan", "parish-map", "tide-table")) {
