@@ -17,6 +17,7 @@ import java.nio.file.attribute.PosixFilePermissions;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import org.benchleaf.ChangedContent;
@@ -69,7 +70,8 @@ class WithdrawalTest {
         ChangedContent.copy(SOUND.resolve("cases/tide"), first.content.resolve("cases/ebb"));
         first.change("cases/ebb/case.md", text -> text.replaceFirst("title: [^\n]*", "title: " + TITLE)
                 + "\nThe margin had been painted with " + WORD + ".\n");
-        assertThat(first.publish().code()).isZero();
+        Said said = first.publish();
+        assertThat(said.code()).as(said.messages()).isZero();
         assertThat(telling(first.site)).isNotEmpty();
         first.change("cases/ebb/case.md", text -> text.replace("state: cleared", "state: withdrawn"));
         Path alone = published.resolve("alone/site");
@@ -119,6 +121,22 @@ class WithdrawalTest {
         clear(obstacle, sound);
         assertThat(publish().code()).isZero();
         assertThat(contents(site)).isEqualTo(withoutEbb);
+    }
+
+    @Test
+    void files_leave_before_anything_new_is_written_or_moved() throws IOException {
+        change("cases/ebb/case.md", text -> text.replace("state: cleared", "state: withdrawn"));
+        change("cases/tide/case.md", text -> text.replaceFirst("title: [^\n]*", "title: Another title"));
+        List<String> before = new CopyOnWriteArrayList<>();
+        List<String> moved = new CopyOnWriteArrayList<>();
+        disk.meets((kind, path) -> {
+            if ((kind.fills() || kind == Operation.MOVE) && path.toString().contains("cases/tide")) {
+                (Files.exists(site.resolve("cases/ebb")) ? before : moved).add(kind + " " + path);
+            }
+        });
+        assertThat(publish().code()).isZero();
+        assertThat(moved).isNotEmpty();
+        assertThat(before).isEmpty();
     }
 
     @Test
