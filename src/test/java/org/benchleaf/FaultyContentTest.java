@@ -76,6 +76,8 @@ class FaultyContentTest {
             Map.entry("SITE-030", "command/SharedInputTest"),
             // Told when the other cases are published.
             Map.entry("DRAFT-003", "command/UnfinishedCasesTest"),
+            // What content can name is told by READ-023.
+            Map.entry("SITE-012", "pack/SitePackerTest"),
             Map.entry("SITE-001", "pack/SitePackerTest"),
             Map.entry("SITE-002", "pack/SitePackerTest"),
             Map.entry("SITE-003", "pack/SiteFolderTest"),

@@ -100,27 +100,27 @@ final class FirstAnswers {
 
     /** Kind and technique. */
     List<String> object() {
-        return two(object, ",");
+        return two(object, ',');
     }
 
     /** Height and width. */
     List<String> size() {
-        return two(size, "[x×]");
+        return two(size.replace('×', 'x'), 'x');
     }
 
     /** Paper and grammage. */
     List<String> paper() {
-        return two(paper, ",");
+        return two(paper, ',');
     }
 
     /** Each medium and its colour. */
     List<List<String>> media() {
-        return media.stream().map(one -> two(one, ",")).toList();
+        return media.stream().map(one -> two(one, ',')).toList();
     }
 
     /** Each damage and where it is. */
     List<List<String>> damages() {
-        return damages.stream().map(one -> two(one, ",")).toList();
+        return damages.stream().map(one -> two(one, ',')).toList();
     }
 
     List<String> aims() {
@@ -133,7 +133,7 @@ final class FirstAnswers {
 
     /** Each option and why it is not taken. */
     List<List<String>> instead() {
-        return instead.stream().map(one -> two(one, ":")).toList();
+        return instead.stream().map(one -> two(one, ':')).toList();
     }
 
     List<String> liquids() {
@@ -149,8 +149,9 @@ final class FirstAnswers {
     }
 
     /** The two parts of an answer; empty where one was not said. */
-    private static List<String> two(String answer, String between) {
-        String[] parts = answer.split(between, 2);
-        return List.of(parts[0].strip(), parts.length < 2 ? "" : parts[1].strip());
+    private static List<String> two(String answer, char between) {
+        int at = answer.indexOf(between);
+        return at < 0 ? List.of(answer.strip(), "")
+                : List.of(answer.substring(0, at).strip(), answer.substring(at + 1).strip());
     }
 }

@@ -13,7 +13,10 @@ final class ClassFiles {
 
     static List<DataFile> of(ClassDesk desk) {
         List<DataFile> files = new ArrayList<>();
-        files.add(new DataFile(desk.path("-plan.csv"), csv(desk)));
+        DataTable plan = plan(desk);
+        files.add(new DataFile(desk.path("-plan.csv"), plan.csv()));
+        files.add(new DataFile(desk.path("-plan.csv-metadata.json"), plan.metadata(desk.desk().treatment().language(),
+                desk.desk().treatment().publication().licence())));
         files.add(new DataFile(desk.path("-plan.json"), json(desk)));
         Sheet words = desk.sheet(desk.desk().names().ofClass().get(0));
         ClassCalendar calendar = new ClassCalendar(desk, words);
@@ -25,15 +28,17 @@ final class ClassFiles {
         return files;
     }
 
-    private static String csv(ClassDesk desk) {
+    private static DataTable plan(ClassDesk desk) {
+        String file = desk.path("-plan.csv");
         List<List<DataTable.Cell>> rows = desk.reading().turns().stream().map(turn -> List.of(
                 DataTable.Cell.number(String.valueOf(turn.station())), DataTable.Cell.words(turn.step()),
                 DataTable.Cell.words(turn.work()), DataTable.Cell.words(turn.from().toString()),
                 DataTable.Cell.words(turn.to().toString()), DataTable.Cell.words(String.join("; ", turn.takes())))).toList();
-        return new DataTable("plan", "plan", List.of(DataTable.Column.numbers("station", "station"),
-                DataTable.Column.words("step", "step"), DataTable.Column.words("work", "work"),
-                DataTable.Column.words("from", "from"), DataTable.Column.words("to", "to"),
-                DataTable.Column.words("takes", "takes")), rows).csv();
+        return new DataTable(file.substring(file.lastIndexOf('/') + 1, file.lastIndexOf('.')), desk.course().title(),
+                List.of(DataTable.Column.numbers("station", "station"), DataTable.Column.words("step of the case", "step"),
+                        DataTable.Column.words("what is done", "work"), DataTable.Column.words("begins, by the clock of the room", "from"),
+                        DataTable.Column.words("ends, by the clock of the room", "to"),
+                        DataTable.Column.words("who and what it takes", "takes")), rows);
     }
 
     private static String json(ClassDesk desk) {

@@ -94,7 +94,8 @@ final class StationChart {
         turns.stream().filter(turn -> turn.station() == station && turn.start() < shown).forEach(turn -> {
             double x = at(turn.start());
             double width = Math.max(1, at(turn.end()) - x);
-            marks.add(Chart.Mark.box("bar", turn.isHandsOn() ? "hands" : "waiting", x, y, width, BAR, ""));
+            marks.add(Chart.Mark.box("bar", turn.isHandsOn() ? "hands" : "waiting", x, y, width, BAR,
+                    desk.clock(sheet, turn.from())));
             if (!turn.isHandsOn()) {
                 marks.add(Chart.Mark.hatch("hatch", x, y, width, BAR));
             }

@@ -55,6 +55,11 @@ final class Compositions implements Recipe.Kinds<Composition> {
         this.unknown = new UnknownWords(bench.library().reference());
     }
 
+    /** Whether at least that share of it by mass is known to be this substance. */
+    boolean holds(String id, String substance, Quantity share) {
+        return of(id).least(substance) * 100 >= share.in(Unit.PERCENT);
+    }
+
     /** What a solution or material is made of. */
     Composition of(String id) {
         Composition done = known.get(id);

@@ -104,7 +104,7 @@ final class Preparations {
     }
 
     private boolean isNearlyWater(String id) {
-        return compositions.of(id).least("water") * 100 >= bench.constant("nearly-water").value().in(Unit.PERCENT);
+        return compositions.holds(id, "water", bench.constant("nearly-water").value());
     }
 
     private void tellNoBatch(Solution solution) {

@@ -1,8 +1,6 @@
 package org.benchleaf.model;
 
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
@@ -12,9 +10,6 @@ import java.util.stream.Stream;
  * @param why what stands in parentheses behind it; empty if nothing does
  */
 public record MissingValue(Kind kind, Optional<String> why) {
-
-    private static final Pattern WRITTEN = Pattern.compile("(not known|not yet known|not applicable|withheld)(?:\\s*\\((.*)\\))?",
-            Pattern.DOTALL);
 
     /** Why there is no value. */
     public enum Kind {
@@ -41,12 +36,16 @@ public record MissingValue(Kind kind, Optional<String> why) {
 
     /** The missing value that a text stands for, such as {@code not known (the notebook is lost)}; empty if it is another. */
     public static Optional<MissingValue> read(String text) {
-        Matcher written = WRITTEN.matcher(text.strip());
-        return written.matches() ? Optional.of(new MissingValue(kind(written.group(1)),
-                Optional.ofNullable(written.group(2)).map(String::strip).filter(why -> !why.isEmpty()))) : Optional.empty();
+        String written = text.strip();
+        return Stream.of(Kind.values()).filter(kind -> written.startsWith(kind.word))
+                .flatMap(kind -> of(kind, written.substring(kind.word.length()).strip()).stream()).findFirst();
     }
 
-    private static Kind kind(String word) {
-        return Stream.of(Kind.values()).filter(kind -> kind.word.equals(word)).findFirst().orElseThrow();
+    private static Optional<MissingValue> of(Kind kind, String rest) {
+        if (rest.isEmpty()) {
+            return Optional.of(new MissingValue(kind, Optional.empty()));
+        }
+        return rest.startsWith("(") && rest.endsWith(")") && rest.length() > 1 ? Optional.of(new MissingValue(kind,
+                Optional.of(rest.substring(1, rest.length() - 1).strip()).filter(why -> !why.isEmpty()))) : Optional.empty();
     }
 }

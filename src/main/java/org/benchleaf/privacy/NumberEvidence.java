@@ -38,6 +38,8 @@ enum NumberEvidence implements Needle.Evidence {
     private static final int MONEY_REACH = 40;
     private static final int NUMBER_REACH = 16;
     private static final Pattern SUM = Pattern.compile("\\d+([ ,.'’\\u00A0\\u2009\\u202F]\\d{3})*([.,]\\d{2})?");
+    /** A number with a unit is measured, not paid. */
+    private static final Pattern MEASURED = Pattern.compile("[ \\u00A0\\u2009\\u202F]?(?:[%°µ]|mm|cm|kg|mL|L\\b|g\\b|min|h\\b)");
     /** As in "011 972 0": a way out of the country, its code, and what is dialled inside it. */
     private static final int MOST_CODES = 7;
 
@@ -46,7 +48,8 @@ enum NumberEvidence implements Needle.Evidence {
         boolean decimals = spot.start() > 1 && ".,".indexOf(spot.text().charAt(spot.start() - 1)) >= 0
                 && Character.isDigit(spot.text().charAt(spot.start() - 2));
         String rest = spot.text().substring(spot.end(), Math.min(spot.text().length(), spot.end() + 4));
-        return !decimals && SUM.matcher(spot.written()).matches() && !rest.matches("(?s)[,.' \u00A0\u202F]\\d{3}.*");
+        return !decimals && SUM.matcher(spot.written()).matches() && !rest.matches("(?s)[,.' \u00A0\u202F]\\d{3}.*")
+                && !MEASURED.matcher(rest).lookingAt();
     }
 
     /** The sign before all digits that belong to the same number. */

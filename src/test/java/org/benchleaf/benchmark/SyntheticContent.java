@@ -96,8 +96,8 @@ public final class SyntheticContent {
                   - {id: tide, what: tideline, where: lower third, side: recto, extent: %5$d mm, degree: marked}
                   - {id: t1, what: tear, where: right edge, side: recto, extent: %7$d mm, degree: moderate}
                 tests:
-                  - {of: text, with: deionised-water, dwell: 60 min, result: stable}
-                  - {of: text, with: paste, dwell: 60 min, result: stable}
+                  - {of: text, with: deionised-water, dwell: 24 h, result: stable}
+                  - {of: text, with: paste, dwell: 24 h, result: stable}
                 proposal:
                   approved: 2026-03-02
                   steps: [testing, surface cleaning, washing, drying, mending]

@@ -24,6 +24,7 @@ import org.junit.jupiter.api.Test;
 /** Reads the charts of the demo as a reader would, off their axes, and holds them against tables and files. */
 class DrawnNumbersTest {
 
+    private static final String PLAN = "-plan.csv";
     private static final Pattern CELL = Pattern.compile("(?:^|,)(?:\"((?:[^\"]|\"\")*)\"|([^,\"]*))");
     private static final Map<String, String> FILES = new LinkedHashMap<>();
     private static final Map<String, Document> PAGES = new LinkedHashMap<>();
@@ -178,7 +179,23 @@ class DrawnNumbersTest {
             compared.add(file);
         }));
         assertThat(compared).hasSizeGreaterThan(15).doesNotHaveDuplicates();
-        assertThat(FILES.keySet().stream().filter(file -> file.endsWith(".csv"))).containsExactlyInAnyOrderElementsOf(compared);
+        assertThat(FILES.keySet().stream().filter(file -> file.endsWith(".csv") && !file.endsWith(PLAN)))
+                .containsExactlyInAnyOrderElementsOf(compared);
+    }
+
+    /** The page has a column for each station, the file a line for each piece of work. */
+    @Test
+    void the_plan_of_a_class_and_its_file_tell_the_same_times() {
+        List<String> plans = FILES.keySet().stream().filter(file -> file.endsWith(PLAN)).toList();
+        assertThat(plans).hasSize(2).allSatisfy(file -> {
+            List<List<String>> lines = rows(FILES.get(file));
+            List<String> cells = PAGES.get(file.replace(PLAN, ".html")).select("#plan-numbers td").eachText();
+            assertThat(cells).hasSize(lines.size() - 1);
+            Map<String, Integer> times = new TreeMap<>();
+            cells.forEach(cell -> times.merge(cell.substring(cell.length() - 5), 1, Integer::sum));
+            lines.stream().skip(1).forEach(line -> times.merge(line.get(3).substring(11), -1, Integer::sum));
+            assertThat(times.values()).containsOnly(0);
+        });
     }
 
     /** Words of a page with a common space where the page sets a unit to its number. */
