@@ -42,7 +42,7 @@ class ArithmeticTest {
             "times laid along a clock with all three of their ends",
             List.of("derive/StepTime", "derive/ShelfLife"),
             "a question of a rule, whose package sees no formulas",
-            List.of("check/MixForm", "rule/ConditionAnswers", "rule/Contact", "rule/FieldFact", "rule/FieldReader",
+            List.of("check/MixForm", "rule/ConditionAnswers", "rule/Contact", "rule/FieldReader",
                     "rule/Liquids", "rule/MeasuringAnswers"),
             "rounding for the page, a sign, a place in a drawing",
             List.of("compose/BenchStepMaker", "compose/BenchTimers", "compose/ConditionMapMaker", "compose/NumberText",

@@ -29,6 +29,7 @@ import org.benchleaf.message.EditionMessages;
 import org.benchleaf.message.Message;
 import org.benchleaf.message.Messages;
 import org.benchleaf.message.Place;
+import org.benchleaf.message.PortableName;
 import org.benchleaf.pack.Edition;
 import org.benchleaf.pack.EditionStopped;
 import org.benchleaf.pack.SitePacker;
@@ -281,7 +282,8 @@ final class Publishing {
         Stages.Made made = shared ? checked.make() : new Stages.Made(Map.of(), new Messages());
         tell(made.messages());
         unchanged(folder, before);
-        if (made.parts().isEmpty()) {
+        // The name of a case is told once, where it is read, and not again for each of its files.
+        if (made.parts().isEmpty() || PortableName.fault(id).isPresent()) {
             if (checked.messages().hasErrors() || made.messages().hasErrors() || !shared) {
                 unmade.add(id);
             }

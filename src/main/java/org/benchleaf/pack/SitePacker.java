@@ -24,7 +24,6 @@ import org.benchleaf.message.EditionMessages;
 import org.benchleaf.message.Message;
 import org.benchleaf.message.Messages;
 import org.benchleaf.message.Place;
-import org.benchleaf.message.PortableName;
 import org.benchleaf.publish.SiteFile;
 
 /**
@@ -271,10 +270,7 @@ public final class SitePacker implements AutoCloseable {
         Optional<String> fault = path.equals(EditionList.PATH)
                 ? Optional.of("the edition's own list stands there") : PathRule.fault(path);
         if (fault.isPresent()) {
-            // The name of a case is told once, where it is read, and not again for each of its files.
-            if (PortableName.fault(caseId).isEmpty()) {
-                messages.add(EditionMessages.PATH_NOT_PORTABLE.at(place(path), "path", path, "reason", fault.get()));
-            }
+            messages.add(EditionMessages.PATH_NOT_PORTABLE.at(place(path), "path", path, "reason", fault.get()));
             return false;
         }
         if (owners.putIfAbsent(path, caseId) != null) {
