@@ -10,6 +10,7 @@ import org.benchleaf.model.HazardLimits;
 import org.benchleaf.model.Part;
 import org.benchleaf.model.Reason;
 import org.benchleaf.model.Step;
+import org.benchleaf.model.Substance;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
 
@@ -17,6 +18,7 @@ import org.benchleaf.quantity.Unit;
 final class Exposure {
 
     static final String RULE = "chamber-vapour-limit";
+    private static final String WORKED_OUT = "ethanol";
 
     private final Bench bench;
     private final HazardLimits limits;
@@ -37,11 +39,26 @@ final class Exposure {
     /** The ids of a step's figures of vapour. */
     List<String> of(Step step) {
         List<String> ids = new ArrayList<>();
-        step.part(Part.Mist.class).ifPresent(mist -> spirit(mist.of()).ifPresent(spirit ->
-                ids.addAll(inRoom(step, mist, spirit))));
+        step.part(Part.Mist.class).ifPresent(mist -> {
+            List<String> others = otherVapours(mist.of());
+            if (!others.isEmpty()) {
+                bench.messages().add(HazardMessages.ROOM_UNKNOWN.at(step.place(), "step", step.id(), "liquid", mist.of(),
+                        "substances", String.join(", ", others)));
+            } else {
+                spirit(mist.of()).ifPresent(spirit -> ids.addAll(inRoom(step, mist, spirit)));
+            }
+        });
         step.part(Part.Chamber.class).ifPresent(chamber -> spirit(chamber.of()).ifPresent(spirit ->
                 ids.addAll(inChamber(step, chamber, spirit))));
         return ids;
+    }
+
+    /** What a liquid gives off beside ethanol and water: whatever burns, has a vapour pressure, or is not in the tables. */
+    private List<String> otherVapours(String id) {
+        Map<String, Substance> known = bench.library().reference().substances();
+        return compositions.of(id).shares().keySet().stream().filter(key -> !key.equals(WORKED_OUT) && !key.equals("water"))
+                .filter(key -> Optional.ofNullable(known.get(key)).map(row -> row.vapourPressure().isPresent()
+                        || row.fire().isPresent()).orElse(true)).toList();
     }
 
     private Optional<Composition.Spirit> spirit(String id) {
@@ -49,9 +66,6 @@ final class Exposure {
     }
 
     private List<String> inRoom(Step step, Part.Mist mist, Composition.Spirit spirit) {
-        if (!spirit.substance().equals("ethanol")) {
-            return List.of();
-        }
         Job job = job(step, mist, spirit, mist.amount(), bench.library().studio().roomVolume(), Job.STUDIO)
                 .note("All the liquid is taken to evaporate while the step lasts, or at once if its time is not stated.");
         step.takes().ifPresent(time -> job
@@ -70,7 +84,7 @@ final class Exposure {
     private List<String> inChamber(Step step, Part.Chamber chamber, Composition.Spirit spirit) {
         Optional<String> missing = chamber.amount().isEmpty() ? Optional.of("its amount is not stated")
                 : chamber.volume().isEmpty() ? Optional.of("the volume of the space is not stated")
-                : !spirit.substance().equals("ethanol") ? Optional.of("vapour is worked out for ethanol alone")
+                : !spirit.substance().equals(WORKED_OUT) ? Optional.of("vapour is worked out for ethanol alone")
                 : Optional.empty();
         if (missing.isPresent()) {
             stop(step, chamber, "The vapour in the closed space is not known: " + missing.get() + ".",
@@ -92,7 +106,7 @@ final class Exposure {
     }
 
     private Job job(Step step, Part part, Composition.Spirit spirit, Quantity amount, Quantity space, Origin from) {
-        return new Job("vapour", step.place()).word("liquid", "ethanol", Job.CASE_FILE)
+        return new Job("vapour", step.place()).word("liquid", WORKED_OUT, Job.CASE_FILE)
                 .given("strength", spirit.strength().to(Unit.PERCENT_BY_VOLUME), Job.CASE_FILE)
                 .given("volume", amount, Job.CASE_FILE).given("room", space, from)
                 .given("temperature", bench.library().studio().temperature(), Job.STUDIO)

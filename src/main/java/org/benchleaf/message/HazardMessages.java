@@ -41,7 +41,11 @@ public enum HazardMessages implements Message.Id {
     DRAIN_WINDOW("HAZ-024", Severity.ERROR,
             "The drain window '{found}' reaches beyond {widest}.",
             "What is said about the drain is for weak, nearly neutral water; published local rules agree between these ends alone.",
-            "Write a window inside {widest}, such as 'pH 6.5 to 8.5', or leave 'drain window' out and follow the local rules.");
+            "Write a window inside {widest}, such as 'pH 6.5 to 8.5', or leave 'drain window' out and follow the local rules."),
+    ROOM_UNKNOWN("HAZ-025", Severity.WARNING,
+            "How much vapour '{liquid}' brings into the room in step '{step}' cannot be worked out, because of {substances}.",
+            "Vapour is worked out for ethanol alone. The air may be above the limit for health or near the limit for fire, and no number here says so.",
+            "Read the limits in the safety data sheet, work under extraction that is known to be enough for them, and ask whoever answers for the room.");
 
     private final String code;
     private final Severity severity;
