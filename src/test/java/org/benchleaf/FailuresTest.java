@@ -86,7 +86,7 @@ class FailuresTest {
 
     @Test
     void too_little_memory_is_told() throws IOException, InterruptedException {
-        isOneMessage(run(List.of("-Xmx9m", "-XX:+UseSerialGC", "-cp", classPath()), "check"), "SITE-019 memory");
+        isOneMessage(run(List.of("-Xmx14m", "-XX:+UseSerialGC", "-cp", classPath()), "check"), "SITE-019 memory");
     }
 
     private static void isOneMessage(String told, String said) {
