@@ -24,22 +24,22 @@
     <dl class="facts"><#list wear as fact><div class="facts__row"><dt>${fact.name}</dt><dd>${fact.value}</dd></div></#list></dl>
     </#if>
     <#if cautions?has_content>
-    <details class="briefing__part"><summary><h3>${words.cautions}</h3></summary>
+    <details class="briefing__part"><summary>${words.cautions}</summary>
     <@part.cautionLines cautions words.first />
     </details>
     </#if>
     <#if hazards?has_content>
-    <details class="briefing__part"><summary><h3>${words.hazards}</h3></summary>
+    <details class="briefing__part"><summary>${words.hazards}</summary>
     <div class="briefing__hazards"><#list hazards as hazard><@part.hazardLines hazard words /></#list></div>
     </details>
     </#if>
     <#if aid?has_content>
-    <details class="briefing__part"><summary><h3>${words.aid}</h3></summary>
+    <details class="briefing__part"><summary>${words.aid}</summary>
     <dl class="facts"><#list aid as fact><div class="facts__row"><dt>${fact.name}</dt><dd>${fact.value}</dd></div></#list></dl>
     </details>
     </#if>
     <#if waste?has_content>
-    <details class="briefing__part"><summary><h3>${words.waste}</h3></summary>
+    <details class="briefing__part"><summary>${words.waste}</summary>
     <dl class="facts"><#list waste as fact><div class="facts__row"><dt>${fact.name}</dt><dd>${fact.value}</dd></div></#list></dl>
     </details>
     </#if>

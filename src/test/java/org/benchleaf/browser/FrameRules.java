@@ -24,8 +24,7 @@ final class FrameRules {
                 new PageRule("zoom is free", "1.4.4, 1.3.4", page -> page.all("meta[name=viewport]")
                         .filter(meta -> meta.attr("content").matches("(?i).*(user-scalable\\s*=\\s*(no|0)|maximum-scale).*"))
                         .map(Element::outerHtml)),
-                new PageRule("closed parts hold only extras", "house", page -> page.all("details").flatMap(part ->
-                        part.children().select(SAFETY).stream()).map(fact -> "in a closed part: " + WrittenPage.shown(fact))),
+                new PageRule("closed parts hold only extras", "house", FrameRules::hiddenCare),
                 new PageRule("no heading in a summary", "house: one screen reader drops it", page -> page.all(
                         "summary h1, summary h2, summary h3, summary h4, summary [role=heading]").map(WrittenPage::shown)),
                 new PageRule("status lines are ready", "4.1.3", FrameRules::statusLines),
@@ -35,6 +34,24 @@ final class FrameRules {
                         "marquee, blink, [autoplay], meta[http-equiv=refresh], animate, animateTransform, animateMotion, "
                         + "img[src$=.gif]").map(Element::outerHtml)),
                 new PageRule("what programs read is what people read", "house", FrameRules::hiddenData));
+    }
+
+    /**
+     * The briefing tells every danger openly and opens to the rest; a step may open to what the briefing has told, and to
+     * nothing else of care.
+     */
+    private static Stream<String> hiddenCare(WrittenPage page) {
+        String briefing = page.html().select("#briefing").text();
+        return page.all("details").flatMap(part -> part.children().select(SAFETY).stream().filter(fact ->
+                part.is("#briefing .briefing__part") ? fact.is(".note--danger")
+                        : !part.is(".strip__care, .screen__care") || !briefing.contains(withoutBottles(fact.text()))))
+                .map(fact -> "in a closed part: " + WrittenPage.shown(fact));
+    }
+
+    /** A caution up to the names of what it is due for, which are fewer at a step. */
+    private static String withoutBottles(String caution) {
+        int names = caution.indexOf(" Here: ");
+        return names < 0 ? caution : caution.substring(0, names);
     }
 
     private static Stream<String> namelessPage(WrittenPage page) {

@@ -157,6 +157,8 @@ final class TextRules {
         Stream<String> typed = page.all("main p, main div, main li, main td, main h2, main h3")
                 .filter(block -> block.ownText().strip().matches("(?s)(?:\\d{1,2}[.)]|(?i:step) \\d{1,2}[.:)]?) .*"))
                 .filter(block -> !(block.is("h2, h3") && block.closest("ol > li") != null))
+                // One screen at a time, beside the list of all steps on the same page.
+                .filter(block -> !block.is(".screen__name"))
                 .map(WrittenPage::shown);
         Stream<String> missing = page.kind().equals("step-sheet") && !page.has("main ol > li[id]")
                 ? Stream.of("a step sheet without a list of steps") : Stream.of();
