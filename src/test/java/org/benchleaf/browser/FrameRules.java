@@ -38,13 +38,15 @@ final class FrameRules {
 
     /**
      * The briefing tells every danger openly and opens to the rest; a step may open to what the briefing has told, and to
-     * nothing else of care.
+     * nothing else of care. That a supervisor is needed stands in the line that opens, the reason behind it.
      */
     private static Stream<String> hiddenCare(WrittenPage page) {
         String briefing = page.html().select("#briefing").text();
         return page.all("details").flatMap(part -> part.children().select(SAFETY).stream().filter(fact ->
                 part.is("#briefing .briefing__part") ? fact.is(".note--danger")
-                        : !part.is(".strip__care, .screen__care") || !briefing.contains(withoutBottles(fact.text()))))
+                        : !part.is(".strip__care, .screen__care") || !briefing.contains(withoutBottles(fact.text()))
+                                && !(fact.text().contains("only with the supervisor")
+                                        && part.select("summary").text().contains("with supervisor"))))
                 .map(fact -> "in a closed part: " + WrittenPage.shown(fact));
     }
 
