@@ -37,16 +37,16 @@ final class FrameRules {
     }
 
     /**
-     * The briefing tells every danger openly and opens to the rest; a step may open to what the briefing has told, and to
-     * nothing else of care. That a supervisor is needed stands in the line that opens, the reason behind it.
+     * The briefing tells every danger openly and opens to the rest; a step may open to what the briefing tells, or the page
+     * tells openly elsewhere, and to nothing else of care.
      */
     private static Stream<String> hiddenCare(WrittenPage page) {
-        String briefing = page.html().select("#briefing").text();
+        Element open = page.html().clone();
+        open.select("details").remove();
+        String told = page.html().select("#briefing").text() + open.text();
         return page.all("details").flatMap(part -> part.children().select(SAFETY).stream().filter(fact ->
                 part.is("#briefing .briefing__part") ? fact.is(".note--danger")
-                        : !part.is(".strip__care, .screen__care") || !briefing.contains(withoutBottles(fact.text()))
-                                && !(fact.text().contains("only with the supervisor")
-                                        && part.select("summary").text().contains("with supervisor"))))
+                        : !part.is(".strip__care, .screen__care") || !told.contains(withoutBottles(fact.text()))))
                 .map(fact -> "in a closed part: " + WrittenPage.shown(fact));
     }
 
