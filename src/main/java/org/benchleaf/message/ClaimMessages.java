@@ -1,7 +1,7 @@
 package org.benchleaf.message;
 
 /** What is said about words and numbers that claim more than there is to show. */
-public enum ClaimMessages implements Message.Id {
+public enum ClaimMessages implements CatalogueEntry {
     PROMISE("CLAIM-001", Severity.ERROR,
             "{where} says '{claim}', which promises too much.",
             "Readers would expect from treatment what it cannot do.",
@@ -32,42 +32,14 @@ public enum ClaimMessages implements Message.Id {
             "A strip is compared by eye with colours half a unit or a whole unit apart; more decimals claim what nobody saw.",
             "Write what the strip showed, such as 5.5, or name the meter that read the rest.");
 
-    private final String code;
-    private final Severity severity;
-    private final String what;
-    private final String why;
-    private final String fix;
+    private final Entry entry;
 
     ClaimMessages(String code, Severity severity, String what, String why, String fix) {
-        this.code = code;
-        this.severity = severity;
-        this.what = what;
-        this.why = why;
-        this.fix = fix;
+        this.entry = new Entry(code, severity, what, why, fix);
     }
 
     @Override
-    public String code() {
-        return code;
-    }
-
-    @Override
-    public Severity severity() {
-        return severity;
-    }
-
-    @Override
-    public String what() {
-        return what;
-    }
-
-    @Override
-    public String why() {
-        return why;
-    }
-
-    @Override
-    public String fix() {
-        return fix;
+    public Entry entry() {
+        return entry;
     }
 }

@@ -1,7 +1,7 @@
 package org.benchleaf.message;
 
 /** What can be the matter with the file of a class. */
-public enum ClassMessages implements Message.Id {
+public enum ClassMessages implements CatalogueEntry {
     OBJECT_WITHOUT_PERMISSION("CLASS-001", Severity.ERROR,
             "The class works on the object, but no permission of the case '{case}' allows teaching on {day}.",
             "An owner agrees to each use by its name.",
@@ -47,42 +47,14 @@ public enum ClassMessages implements Message.Id {
             "The technician learns of it too late.",
             "Issue the class earlier, or begin it later.");
 
-    private final String code;
-    private final Severity severity;
-    private final String what;
-    private final String why;
-    private final String fix;
+    private final Entry entry;
 
     ClassMessages(String code, Severity severity, String what, String why, String fix) {
-        this.code = code;
-        this.severity = severity;
-        this.what = what;
-        this.why = why;
-        this.fix = fix;
+        this.entry = new Entry(code, severity, what, why, fix);
     }
 
     @Override
-    public String code() {
-        return code;
-    }
-
-    @Override
-    public Severity severity() {
-        return severity;
-    }
-
-    @Override
-    public String what() {
-        return what;
-    }
-
-    @Override
-    public String why() {
-        return why;
-    }
-
-    @Override
-    public String fix() {
-        return fix;
+    public Entry entry() {
+        return entry;
     }
 }

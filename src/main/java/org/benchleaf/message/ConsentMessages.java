@@ -1,7 +1,7 @@
 package org.benchleaf.message;
 
 /** What is said when something is not produced, because nobody has permitted it on the day of publishing. */
-public enum ConsentMessages implements Message.Id {
+public enum ConsentMessages implements CatalogueEntry {
     STILL_DRAFT("CONS-001", Severity.ADVICE,
             "Nothing of this case is published: its state is 'draft'.",
             "A draft is checked but belongs to the studio alone.",
@@ -49,42 +49,14 @@ public enum ConsentMessages implements Message.Id {
             "Some recipes never go on a page for the public, whoever agrees to it.",
             "Write 'publishing: apart' in studio.yaml: the sheets then stand in a training site of their own.");
 
-    private final String code;
-    private final Severity severity;
-    private final String what;
-    private final String why;
-    private final String fix;
+    private final Entry entry;
 
     ConsentMessages(String code, Severity severity, String what, String why, String fix) {
-        this.code = code;
-        this.severity = severity;
-        this.what = what;
-        this.why = why;
-        this.fix = fix;
+        this.entry = new Entry(code, severity, what, why, fix);
     }
 
     @Override
-    public String code() {
-        return code;
-    }
-
-    @Override
-    public Severity severity() {
-        return severity;
-    }
-
-    @Override
-    public String what() {
-        return what;
-    }
-
-    @Override
-    public String why() {
-        return why;
-    }
-
-    @Override
-    public String fix() {
-        return fix;
+    public Entry entry() {
+        return entry;
     }
 }

@@ -1,7 +1,7 @@
 package org.benchleaf.message;
 
 /** What is said about a case that is still being written: what it lacks is listed and is no error. */
-public enum DraftMessages implements Message.Id {
+public enum DraftMessages implements CatalogueEntry {
     STILL_OPEN("DRAFT-001", Severity.ADVICE,
             "'{where}' is not yet known.",
             "{meaning}",
@@ -15,18 +15,10 @@ public enum DraftMessages implements Message.Id {
             "A draft belongs to the studio alone, and nothing in it stops another case.",
             "Nothing, while it is being written; 'benchleaf check' lists what it still needs.");
 
-    private final String code;
-    private final Severity severity;
-    private final String what;
-    private final String why;
-    private final String fix;
+    private final Entry entry;
 
     DraftMessages(String code, Severity severity, String what, String why, String fix) {
-        this.code = code;
-        this.severity = severity;
-        this.what = what;
-        this.why = why;
-        this.fix = fix;
+        this.entry = new Entry(code, severity, what, why, fix);
     }
 
     /** The same message as something that a draft may still leave as it is. */
@@ -36,27 +28,7 @@ public enum DraftMessages implements Message.Id {
     }
 
     @Override
-    public String code() {
-        return code;
-    }
-
-    @Override
-    public Severity severity() {
-        return severity;
-    }
-
-    @Override
-    public String what() {
-        return what;
-    }
-
-    @Override
-    public String why() {
-        return why;
-    }
-
-    @Override
-    public String fix() {
-        return fix;
+    public Entry entry() {
+        return entry;
     }
 }

@@ -5,7 +5,7 @@ import static org.benchleaf.message.Severity.ERROR;
 import static org.benchleaf.message.Severity.WARNING;
 
 /** What can be the matter with a whole edition: the disk, the site's folder, links between pages. */
-public enum EditionMessages implements Message.Id {
+public enum EditionMessages implements CatalogueEntry {
 
     /** Two runs at once. */
     ANOTHER_RUN("SITE-001", ERROR,
@@ -156,42 +156,14 @@ public enum EditionMessages implements Message.Id {
             "A phone at the bench cannot show it, and so much comes from a slip or was meant to do harm.",
             "Say less in the case, or say the same link, table or list fewer times.");
 
-    private final String code;
-    private final Severity severity;
-    private final String what;
-    private final String why;
-    private final String fix;
+    private final Entry entry;
 
     EditionMessages(String code, Severity severity, String what, String why, String fix) {
-        this.code = code;
-        this.severity = severity;
-        this.what = what;
-        this.why = why;
-        this.fix = fix;
+        this.entry = new Entry(code, severity, what, why, fix);
     }
 
     @Override
-    public String code() {
-        return code;
-    }
-
-    @Override
-    public Severity severity() {
-        return severity;
-    }
-
-    @Override
-    public String what() {
-        return what;
-    }
-
-    @Override
-    public String why() {
-        return why;
-    }
-
-    @Override
-    public String fix() {
-        return fix;
+    public Entry entry() {
+        return entry;
     }
 }

@@ -1,7 +1,7 @@
 package org.benchleaf.message;
 
 /** What can stand in the way of working out figures, times and preparations. */
-public enum FigureMessages implements Message.Id {
+public enum FigureMessages implements CatalogueEntry {
     UNKNOWN_FIGURE("FIG-001", Severity.ERROR,
             "The text cites the figure '{figure}', and the case has none of that name.",
             "A cited figure is printed from the sums, so that the story cannot contradict the sheet.",
@@ -103,42 +103,14 @@ public enum FigureMessages implements Message.Id {
             "It is mixed by mass and used by volume; only a density turns one into the other, and none is guessed.",
             "Write 'make:' in grams, or give the density in content/reference/substances.yaml with its source.");
 
-    private final String code;
-    private final Severity severity;
-    private final String what;
-    private final String why;
-    private final String fix;
+    private final Entry entry;
 
     FigureMessages(String code, Severity severity, String what, String why, String fix) {
-        this.code = code;
-        this.severity = severity;
-        this.what = what;
-        this.why = why;
-        this.fix = fix;
+        this.entry = new Entry(code, severity, what, why, fix);
     }
 
     @Override
-    public String code() {
-        return code;
-    }
-
-    @Override
-    public Severity severity() {
-        return severity;
-    }
-
-    @Override
-    public String what() {
-        return what;
-    }
-
-    @Override
-    public String why() {
-        return why;
-    }
-
-    @Override
-    public String fix() {
-        return fix;
+    public Entry entry() {
+        return entry;
     }
 }

@@ -1,7 +1,7 @@
 package org.benchleaf.message;
 
 /** What is said when a file can be read but does not hold what it should. */
-public enum FormMessages implements Message.Id {
+public enum FormMessages implements CatalogueEntry {
     UNKNOWN_KEY("FORM-001", Severity.ERROR,
             "'{key}' is not a key that belongs here.",
             "What stands under it would be lost unseen.",
@@ -253,42 +253,14 @@ public enum FormMessages implements Message.Id {
             "Each number belongs to one thing.",
             "Write one number for each thing, with a plus between them, such as 3 + 2 + 1.");
 
-    private final String code;
-    private final Severity severity;
-    private final String what;
-    private final String why;
-    private final String fix;
+    private final Entry entry;
 
     FormMessages(String code, Severity severity, String what, String why, String fix) {
-        this.code = code;
-        this.severity = severity;
-        this.what = what;
-        this.why = why;
-        this.fix = fix;
+        this.entry = new Entry(code, severity, what, why, fix);
     }
 
     @Override
-    public String code() {
-        return code;
-    }
-
-    @Override
-    public Severity severity() {
-        return severity;
-    }
-
-    @Override
-    public String what() {
-        return what;
-    }
-
-    @Override
-    public String why() {
-        return why;
-    }
-
-    @Override
-    public String fix() {
-        return fix;
+    public Entry entry() {
+        return entry;
     }
 }

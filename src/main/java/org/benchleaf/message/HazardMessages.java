@@ -1,7 +1,7 @@
 package org.benchleaf.message;
 
 /** What is said about the danger of what is prepared and used. */
-public enum HazardMessages implements Message.Id {
+public enum HazardMessages implements CatalogueEntry {
     CHAMBER_CAN_EXPLODE("HAZ-001", Severity.ERROR,
             "In step '{step}', {amount} of '{liquid}' in {volume} of closed air makes up to {share} % of the lower limit of flammability.",
             "Above {limit} of that limit a spark may be enough; a closed box has no other airing.",
@@ -47,42 +47,14 @@ public enum HazardMessages implements Message.Id {
             "Vapour is worked out for ethanol alone. The air may be above the limit for health or near the limit for fire, and no number here says so.",
             "Read the limits in the safety data sheet, work under extraction that is known to be enough for them, and ask whoever answers for the room.");
 
-    private final String code;
-    private final Severity severity;
-    private final String what;
-    private final String why;
-    private final String fix;
+    private final Entry entry;
 
     HazardMessages(String code, Severity severity, String what, String why, String fix) {
-        this.code = code;
-        this.severity = severity;
-        this.what = what;
-        this.why = why;
-        this.fix = fix;
+        this.entry = new Entry(code, severity, what, why, fix);
     }
 
     @Override
-    public String code() {
-        return code;
-    }
-
-    @Override
-    public Severity severity() {
-        return severity;
-    }
-
-    @Override
-    public String what() {
-        return what;
-    }
-
-    @Override
-    public String why() {
-        return why;
-    }
-
-    @Override
-    public String fix() {
-        return fix;
+    public Entry entry() {
+        return entry;
     }
 }

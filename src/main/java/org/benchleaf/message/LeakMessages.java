@@ -1,7 +1,7 @@
 package org.benchleaf.message;
 
 /** What is said when something private stands in the finished site; each stops the edition. */
-public enum LeakMessages implements Message.Id {
+public enum LeakMessages implements CatalogueEntry {
     PRIVATE_VALUE("LEAK-001", Severity.ERROR,
             "The private field '{field}' of the case '{case}' stands {where}.",
             "Owner, value, keeping place and the like must never leave the case file.",
@@ -22,42 +22,14 @@ public enum LeakMessages implements Message.Id {
             "Decide, and write under 'private' either ordinary words: [{word: …, why: …}], and the word is looked for only "
                     + "beside a title, a given name, initials or the like, or always names: [\"…\"], and it is refused wherever it stands.");
 
-    private final String code;
-    private final Severity severity;
-    private final String what;
-    private final String why;
-    private final String fix;
+    private final Entry entry;
 
     LeakMessages(String code, Severity severity, String what, String why, String fix) {
-        this.code = code;
-        this.severity = severity;
-        this.what = what;
-        this.why = why;
-        this.fix = fix;
+        this.entry = new Entry(code, severity, what, why, fix);
     }
 
     @Override
-    public String code() {
-        return code;
-    }
-
-    @Override
-    public Severity severity() {
-        return severity;
-    }
-
-    @Override
-    public String what() {
-        return what;
-    }
-
-    @Override
-    public String why() {
-        return why;
-    }
-
-    @Override
-    public String fix() {
-        return fix;
+    public Entry entry() {
+        return entry;
     }
 }

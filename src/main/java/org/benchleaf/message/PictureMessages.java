@@ -1,7 +1,7 @@
 package org.benchleaf.message;
 
 /** What is said about pictures: their files, their words, and the pairs that are compared. */
-public enum PictureMessages implements Message.Id {
+public enum PictureMessages implements CatalogueEntry {
     FILE_MISSING("PICT-001", Severity.ERROR,
             "The picture '{picture}' names the file '{file}', which is not in the folder 'pictures' of the case.",
             "A page without its picture tells half the story.",
@@ -55,42 +55,14 @@ public enum PictureMessages implements Message.Id {
             "A comparison needs a before and an after.",
             "Correct 'moment:', or show them singly.");
 
-    private final String code;
-    private final Severity severity;
-    private final String what;
-    private final String why;
-    private final String fix;
+    private final Entry entry;
 
     PictureMessages(String code, Severity severity, String what, String why, String fix) {
-        this.code = code;
-        this.severity = severity;
-        this.what = what;
-        this.why = why;
-        this.fix = fix;
+        this.entry = new Entry(code, severity, what, why, fix);
     }
 
     @Override
-    public String code() {
-        return code;
-    }
-
-    @Override
-    public Severity severity() {
-        return severity;
-    }
-
-    @Override
-    public String what() {
-        return what;
-    }
-
-    @Override
-    public String why() {
-        return why;
-    }
-
-    @Override
-    public String fix() {
-        return fix;
+    public Entry entry() {
+        return entry;
     }
 }

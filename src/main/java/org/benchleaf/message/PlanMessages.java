@@ -1,7 +1,7 @@
 package org.benchleaf.message;
 
 /** What can stand in the way of planning a class. */
-public enum PlanMessages implements Message.Id {
+public enum PlanMessages implements CatalogueEntry {
     NOT_COUNTED("PLAN-001", Severity.ERROR,
             "The class does not say how many there are of this: {thing}.",
             "The step '{step}' takes it, and a plan for a guessed number would not hold.",
@@ -51,42 +51,14 @@ public enum PlanMessages implements Message.Id {
             "The class would have no time or no work.",
             "Correct one of the two.");
 
-    private final String code;
-    private final Severity severity;
-    private final String what;
-    private final String why;
-    private final String fix;
+    private final Entry entry;
 
     PlanMessages(String code, Severity severity, String what, String why, String fix) {
-        this.code = code;
-        this.severity = severity;
-        this.what = what;
-        this.why = why;
-        this.fix = fix;
+        this.entry = new Entry(code, severity, what, why, fix);
     }
 
     @Override
-    public String code() {
-        return code;
-    }
-
-    @Override
-    public Severity severity() {
-        return severity;
-    }
-
-    @Override
-    public String what() {
-        return what;
-    }
-
-    @Override
-    public String why() {
-        return why;
-    }
-
-    @Override
-    public String fix() {
-        return fix;
+    public Entry entry() {
+        return entry;
     }
 }

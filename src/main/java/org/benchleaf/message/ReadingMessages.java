@@ -1,7 +1,7 @@
 package org.benchleaf.message;
 
 /** What is said when a file cannot be read as it stands. */
-public enum ReadingMessages implements Message.Id {
+public enum ReadingMessages implements CatalogueEntry {
     NO_CONTENT("READ-001",
             "There is no content folder here.",
             "The studio, its materials and its cases are read from there.",
@@ -139,40 +139,14 @@ public enum ReadingMessages implements Message.Id {
             "A result without a reading would look as if it had been forgotten.",
             "Export the readings again, or delete the file.");
 
-    private final String code;
-    private final String what;
-    private final String why;
-    private final String fix;
+    private final Entry entry;
 
     ReadingMessages(String code, String what, String why, String fix) {
-        this.code = code;
-        this.what = what;
-        this.why = why;
-        this.fix = fix;
+        this.entry = new Entry(code, Severity.ERROR, what, why, fix);
     }
 
     @Override
-    public String code() {
-        return code;
-    }
-
-    @Override
-    public Severity severity() {
-        return Severity.ERROR;
-    }
-
-    @Override
-    public String what() {
-        return what;
-    }
-
-    @Override
-    public String why() {
-        return why;
-    }
-
-    @Override
-    public String fix() {
-        return fix;
+    public Entry entry() {
+        return entry;
     }
 }

@@ -1,7 +1,7 @@
 package org.benchleaf.message;
 
 /** What is said about the rows that a studio adds to the tables of hazards and care. */
-public enum ReferenceMessages implements Message.Id {
+public enum ReferenceMessages implements CatalogueEntry {
     ROW_INCOMPLETE("REF-001", Severity.ERROR,
             "The row '{row}' lacks '{key}'.",
             "Hazards and cautions are worked out from every field of the row.",
@@ -23,42 +23,14 @@ public enum ReferenceMessages implements Message.Id {
             "No rule knows it, so it would be missing from every label and every mixture.",
             "{remedy} Ways in and effects stand in brackets, as in 'Acute Tox. 4 (mouth)', 'STOT SE 3 (narcosis)'.");
 
-    private final String code;
-    private final Severity severity;
-    private final String what;
-    private final String why;
-    private final String fix;
+    private final Entry entry;
 
     ReferenceMessages(String code, Severity severity, String what, String why, String fix) {
-        this.code = code;
-        this.severity = severity;
-        this.what = what;
-        this.why = why;
-        this.fix = fix;
+        this.entry = new Entry(code, severity, what, why, fix);
     }
 
     @Override
-    public String code() {
-        return code;
-    }
-
-    @Override
-    public Severity severity() {
-        return severity;
-    }
-
-    @Override
-    public String what() {
-        return what;
-    }
-
-    @Override
-    public String why() {
-        return why;
-    }
-
-    @Override
-    public String fix() {
-        return fix;
+    public Entry entry() {
+        return entry;
     }
 }

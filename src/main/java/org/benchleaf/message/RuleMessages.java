@@ -1,7 +1,7 @@
 package org.benchleaf.message;
 
 /** What is said about holds, about recorded reasons, and about the rules that a studio changes or adds. */
-public enum RuleMessages implements Message.Id {
+public enum RuleMessages implements CatalogueEntry {
     REASON_NOT_NEEDED("REASON-001", Severity.ADVICE,
             "The reason for '{rule}' is not needed: that rule does not speak here.",
             "A reason that answers nothing makes readers look for what is wrong.",
@@ -55,42 +55,14 @@ public enum RuleMessages implements Message.Id {
             "It is not asked of the case file: the program keeps it while it makes the site.",
             "Take the change out.");
 
-    private final String code;
-    private final Severity severity;
-    private final String what;
-    private final String why;
-    private final String fix;
+    private final Entry entry;
 
     RuleMessages(String code, Severity severity, String what, String why, String fix) {
-        this.code = code;
-        this.severity = severity;
-        this.what = what;
-        this.why = why;
-        this.fix = fix;
+        this.entry = new Entry(code, severity, what, why, fix);
     }
 
     @Override
-    public String code() {
-        return code;
-    }
-
-    @Override
-    public Severity severity() {
-        return severity;
-    }
-
-    @Override
-    public String what() {
-        return what;
-    }
-
-    @Override
-    public String why() {
-        return why;
-    }
-
-    @Override
-    public String fix() {
-        return fix;
+    public Entry entry() {
+        return entry;
     }
 }
