@@ -115,11 +115,9 @@ final class ContentStages implements Stages {
     public Checked check(Path caseFolder) {
         Draft draft = CaseReader.read(content, caseFolder);
         org.benchleaf.check.Checked checked = CaseChecker.check(draft, library.library(), day, deriver::ph);
-        if (draft.isUnfinished()) {
-            return new LeftOut(leftOut(draft, new CaseReview(library, deriver, day).of(caseFolder, draft, checked, others())));
-        }
-        if (checked.treatment().isEmpty()) {
-            return new Unsound(new CaseReview(library, deriver, day).of(caseFolder, draft, checked, others()));
+        if (draft.isUnfinished() || checked.treatment().isEmpty()) {
+            Messages review = new CaseReview(library, deriver, day).of(caseFolder, draft, checked, others());
+            return draft.isUnfinished() ? new NotMade("draft", leftOut(draft, review)) : new NotMade("unsound", review);
         }
         Messages messages = new Messages();
         messages.addAll(checked.messages());
@@ -148,27 +146,12 @@ final class ContentStages implements Stages {
         return messages;
     }
 
-    /** A draft: no pages, and nothing in it is held against the others. */
-    private record LeftOut(Messages messages) implements Checked {
-
-        @Override
-        public String standing() {
-            return "draft";
-        }
-
-        @Override
-        public Made make() {
-            return new Made(Map.of(), new Messages());
-        }
-    }
-
-    /** A case that cannot be understood. */
-    private record Unsound(Messages messages) implements Checked {
-
-        @Override
-        public String standing() {
-            return "unsound";
-        }
+    /**
+     * A case of which no pages are made.
+     *
+     * @param standing {@code draft}, in which nothing is held against the others, or {@code unsound}: it cannot be understood
+     */
+    private record NotMade(String standing, Messages messages) implements Checked {
 
         @Override
         public Made make() {

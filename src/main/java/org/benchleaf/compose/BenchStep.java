@@ -27,9 +27,9 @@ import java.util.Optional;
  * @param photo what it looks like
  */
 public record BenchStep(String anchor, int number, String kind, String clock, String takes, Optional<Hold> hold,
-        Optional<Caution> supervised, List<Caution> cautions, String care, List<String> wear, Html instruction, List<Working> amounts, List<Fact> facts,
-        List<Fact> told, List<Html> reasons, List<BenchTimer> timers, List<String> checks, List<Working> behind,
-        Optional<Photo> photo) {
+        Optional<Caution> supervised, List<Caution> cautions, String care, List<String> wear, Html instruction,
+        List<Working> amounts, List<Fact> facts, List<Fact> told, List<Html> reasons, List<BenchTimer> timers,
+        List<String> checks, List<Working> behind, Optional<Photo> photo) {
 
     public BenchStep {
         cautions = List.copyOf(cautions);

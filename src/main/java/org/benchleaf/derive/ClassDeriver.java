@@ -1,6 +1,7 @@
 package org.benchleaf.derive;
 
 import java.time.LocalDateTime;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -45,7 +46,7 @@ final class ClassDeriver {
         WorkHours hours = groundwork.hours().without(course.stores().closed());
         Map<String, ClassPlan.Start> starts = starts(work, used, needed(timeline, schedule), hours);
         List<ClassPlan.Start> ordered = starts.values().stream()
-                .sorted(java.util.Comparator.comparing(ClassPlan.Start::begin)).toList();
+                .sorted(Comparator.comparing(ClassPlan.Start::begin)).toList();
         List<Preparation> preparations = ordered.stream().flatMap(start -> used.stream()
                 .filter(one -> one.solution().equals(start.solution()))).toList();
         ClassProvider provider = new ClassProvider(course, work.bench(), steps, hours);
@@ -84,7 +85,7 @@ final class ClassDeriver {
             boolean inTrays = ClassProvider.isMadeInTrays(work.bench(), one.solution(), work.bench().source().steps());
             Stream<LocalDateTime> uses = work.bench().uses().of(one.solution()).stream()
                     .flatMap(use -> Optional.ofNullable(needed.get(use.by())).stream());
-            uses.min(java.util.Comparator.naturalOrder()).ifPresent(readyFor -> {
+            uses.min(Comparator.naturalOrder()).ifPresent(readyFor -> {
                 Quantity hands = one.handsOn().orElse(work.bench().constant("making-time").value());
                 double ready = one.beginBefore().map(time -> time.highIn(Unit.MINUTE)).orElse(hands.highIn(Unit.MINUTE));
                 // What a station makes in its tray is made when the plan says so.

@@ -52,7 +52,7 @@ public final class Deriver {
         Timeline timeline = work.maker().onTheCalendar(work.maker().firstDay(), true);
         work.tell(timeline, source.steps());
         List<WorkedResult> results = results(work.bench());
-        new ShelfLife(source, hours(), messages).check(work.preparations(), timeline);
+        new ShelfLife(source, groundwork.hours(), messages).check(work.preparations(), timeline);
         surfaceAndExtract(source, messages);
         HazardAssessor.Assessment assessment = new HazardAssessor(work.bench()).assess(findings);
         Map<String, Figure> figures = work.bench().ledger().figures();
@@ -83,15 +83,7 @@ public final class Deriver {
      * @throws IllegalArgumentException if the case has no step of a name with which the class begins or ends
      */
     public ClassScheduler scheduler(CourseClass course, TreatmentCase source) {
-        return new ClassScheduler(hours(), course, source);
-    }
-
-    WorkHours hours() {
-        return groundwork.hours();
-    }
-
-    Library library() {
-        return library;
+        return new ClassScheduler(groundwork.hours(), course, source);
     }
 
     private static List<WorkedResult> results(Bench bench) {
