@@ -60,7 +60,7 @@ class PatternWorkTest {
     /** Methods that make a pattern of words which are data, and why that is no steeper than the words are many. */
     private static final Map<String, String> COMPUTED = Map.of(
             "org.benchleaf.check.ClaimChecks.pattern", "words of the table of claims, each as it stands",
-            "org.benchleaf.check.ClaimChecks.lambda$isTurnedRound$4", "the 40 letters before a claim",
+            "org.benchleaf.check.ClaimChecks.endsWith", "the 40 letters before a claim",
             "org.benchleaf.check.ClaimChecks.written", "the found words as they stand, in one line at a time",
             "org.benchleaf.compose.GlossaryTerms.made", "words of the glossary, each as it stands",
             "org.benchleaf.compose.UnitSpaces.<clinit>", "units as they stand; the field is tried as the others are",

@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -23,12 +24,11 @@ import org.benchleaf.model.TreatmentCase;
 /** Looks in the words of a case for claims that nobody can keep or prove, and says what to write instead. */
 final class ClaimChecks {
 
+    /** The kind of claim that tells a strength without a number and its unit. */
+    private static final String IN_WORDS = "strength";
     private static final Pattern YEAR = Pattern.compile(
             "^.{0,25}?(\\b(?:1\\d{3}|20\\d\\d)\\b(?!\\h*(?:[cm]?m|m?[Lgl]|kg|%|°|ppm)(?!\\p{L}))|century|centuries|siglo)",
             Pattern.DOTALL);
-    /** Bounded, so that a long row of digits is not gone through again from each of its digits. */
-    private static final Pattern STRENGTH = Pattern.compile(
-            "\\d[\\d.,]{0,20}+\\h{0,9}+(?:%\\h{0,9}+(?:[vmw]/[vmw])|m?mol/(?:L|kg)|[mµ]?g/m?L)(?![\\p{L}\\p{N}])", Pattern.CASE_INSENSITIVE);
     private static final Pattern STRIP = Pattern.compile("(?i)\\bstrips?\\b|\\btest paper|\\bindicator paper|\\btira");
     private static final Pattern FINE_PH = Pattern.compile("(?i)\\bpH\\h*(?:of\\h*|was\\h*|is\\h*|read\\h*)?(\\d+[.,]\\d{2,})");
 
@@ -36,7 +36,7 @@ final class ClaimChecks {
     private static final Map<List<String>, Sought> SOUGHT = new ConcurrentHashMap<>();
 
     private final TreatmentCase source;
-    private final List<Reference.ClaimWord> claims;
+    private final Reference reference;
     private final Messages messages;
     private final List<Finding> answered = new ArrayList<>();
 
@@ -59,7 +59,7 @@ final class ClaimChecks {
 
     private ClaimChecks(TreatmentCase source, Reference reference, Messages messages) {
         this.source = source;
-        this.claims = reference.claims();
+        this.reference = reference;
         this.messages = messages;
     }
 
@@ -67,7 +67,7 @@ final class ClaimChecks {
     static List<Finding> review(TreatmentCase source, Reference reference, Messages messages) {
         ClaimChecks checks = new ClaimChecks(source, reference, messages);
         List<Wording> wordings = Wordings.of(source);
-        wordings.forEach(checks::check);
+        wordings.forEach(wording -> checks.check(wording, claim -> !claim.kind().equals(IN_WORDS)));
         wordings.forEach(checks::stripInWords);
         if (checks.keepsStrengthsIn()) {
             Stream.concat(wordings.stream().filter(Wording::onPublicPage), Wordings.ofFacts(source).stream())
@@ -85,15 +85,14 @@ final class ClaimChecks {
     }
 
     private void strength(Wording wording) {
-        Matcher found = STRENGTH.matcher(wording.text());
-        while (found.find()) {
-            tell("strengths-for-public", ClaimMessages.STRENGTH, found.group(), "strength", wording, "");
-        }
+        StrengthWords.in(wording.text(), reference).forEach(words ->
+                tell("strengths-for-public", ClaimMessages.STRENGTH, words, "strength", wording, ""));
+        check(wording, claim -> claim.kind().equals(IN_WORDS));
     }
 
-    private void check(Wording wording) {
+    private void check(Wording wording, Predicate<Reference.ClaimWord> asked) {
         String small = small(wording.text());
-        claims.stream().filter(claim -> speaks(wording.language(), claim.language())).forEach(claim -> {
+        reference.claims().stream().filter(asked).filter(claim -> speaks(wording.language(), claim.language())).forEach(claim -> {
             Sought sought = SOUGHT.computeIfAbsent(claim.words(), Sought::of);
             if (!sought.mayStandIn(small)) {
                 return;
@@ -125,8 +124,11 @@ final class ClaimChecks {
     /** Whether words such as "not" stand directly before the claim. */
     private static boolean isTurnedRound(Reference.ClaimWord claim, String text, int start) {
         String before = text.substring(Math.max(0, start - 40), start).toLowerCase(Locale.ROOT).stripTrailing();
-        return claim.unless().stream().anyMatch(word -> before.matches("(?s).*(^|[^\\p{L}])" + Pattern.quote(word)
-                + "( (be|been|a|an|the|quite|as|es|está|una?|el|la))?$"));
+        return claim.unless().stream().anyMatch(word -> endsWith(before, word));
+    }
+
+    private static boolean endsWith(String before, String word) {
+        return before.matches("(?s).*(^|[^\\p{L}])" + Pattern.quote(word) + "( (be|been|a|an|the|quite|as|es|está|una?|el|la))?$");
     }
 
     private boolean isAnswered(Reference.ClaimWord claim, String text, Matcher found) {
@@ -157,6 +159,10 @@ final class ClaimChecks {
     }
 
     private void tell(Reference.ClaimWord claim, String words, Wording wording) {
+        if (claim.kind().equals(IN_WORDS)) {
+            tell("strengths-for-public", ClaimMessages.STRENGTH, words, "strength", wording, "");
+            return;
+        }
         ClaimMessages message = switch (claim.kind()) {
             case "promise" -> ClaimMessages.PROMISE;
             case "safety" -> ClaimMessages.SAFETY;

@@ -338,7 +338,7 @@ public record Reference(Map<String, Substance> substances, Map<String, Statement
      *
      * @param language BCP 47 tag of the words
      * @param words as they are looked for; letter case does not matter
-     * @param kind {@code promise}, {@code safety}, {@code age} or {@code authenticity}
+     * @param kind {@code promise}, {@code safety}, {@code age}, {@code authenticity} or {@code strength}
      * @param unless words which, standing directly before, turn it round, such as {@code not}
      * @param answered words which, anywhere in the same sentence, answer it, such as {@code in our opinion}
      * @param instead what to write

@@ -88,7 +88,7 @@ public final class ReferenceReader {
                         row.quantity("pictogram", Dimension.LENGTH), row.quantity("x-height", Dimension.LENGTH),
                         row.text("source"))),
                 list("claims", row -> new Reference.ClaimWord(row.text("language"), row.texts("words"),
-                        row.oneOf("kind", Set.of("promise", "safety", "age", "authenticity")), row.texts("unless"),
+                        row.oneOf("kind", Set.of("promise", "safety", "age", "authenticity", "strength")), row.texts("unless"),
                         row.texts("answered by"), row.text("instead"), row.text("source"))),
                 list("incompatible", ReferenceReader::incompatible),
                 list("access", row -> access(row, statements.keySet())),

@@ -36,6 +36,21 @@ class ClaimsTest {
     }
 
     @ParameterizedTest
+    @CsvFileSource(resources = "/rules/strengths.csv", delimiter = '|', useHeadersInDisplayName = true)
+    void a_strength_is_told_where_the_public_shall_not_read_it(String strength, String sentence) {
+        List<String> told = bench.check(Variation.of(List.of(), "publication: {strengths for the public: no, permissions +: ["
+                + "{for: [text], from: owner, on: 2026-03-01}]}\nsummary: '" + sentence + "'"))
+                .messages().all().stream().filter(message -> message.code().equals("CLAIM-006"))
+                .map(message -> message.what().replaceFirst("(?i)^The summary names the strength '(.*?)'.*", "$1")).toList();
+
+        if (strength.equals("nothing")) {
+            assertThat(told).isEmpty();
+        } else {
+            assertThat(told).containsExactly(strength);
+        }
+    }
+
+    @ParameterizedTest
     @ValueSource(strings = {"title: W", "summary: W", "condition: [{id: t1, note: W}]", "proposal: {aims +: [W]}",
         "proposal: {options: [{option: wait, why not: W}]}", "solutions: {bath: {name: W}}", "solutions: {bath: {how: [W]}}",
         "steps: [{id: wash, do: W}]", "steps: [{id: wash, see: W}]", "steps: [{id: wash, watch: W}]",
