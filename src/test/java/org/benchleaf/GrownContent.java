@@ -29,7 +29,7 @@ public final class GrownContent implements BiFunction<Path, Path, List<String>> 
             library = LibraryChecker.check(LibraryReader.read(content));
         }
         Draft draft = CaseReader.read(content, caseFolder);
-        PrivateScan own = PrivateScan.ofCase(draft.id(), draft.confidential());
+        PrivateScan own = PrivateScan.ofCase(draft.id(), draft.confidential(), "");
         draft.sources().forEach(source -> own.scanSource(source).forEach(MessageText::of));
         WholeLine.checked(content, caseFolder, library).messages().all().forEach(MessageText::of);
         return WholeLine.faults(content, caseFolder, library, new ArrayList<>());

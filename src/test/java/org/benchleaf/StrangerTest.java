@@ -101,6 +101,14 @@ class StrangerTest {
         assertThat(run("check")).startsWith("1").contains("CLAIM-006", "12.5 % m/v");
     }
 
+    /** A workshop is often called after who works in it; an owner's name on every page is a leak however it came there. */
+    @ParameterizedTest
+    @CsvSource({"Tam Lindqvist Paper Studio, 0", "Lindqvist Paper Studio, 0", "Brandreth-Voss Paper Studio, 1", "Okonkwo-Hale and Lindqvist, 0"})
+    void a_worker_whose_name_the_studio_bears_is_not_looked_for_in_it(String name, String exit) throws IOException {
+        change("studio.yaml", "Tarn Quay Paper Studio", name);
+        assertThat(run("publish")).startsWith(exit);
+    }
+
     private void change(String file, String before, String after) throws IOException {
         Path path = folder.resolve("content").resolve(file);
         String text = Files.readString(path);

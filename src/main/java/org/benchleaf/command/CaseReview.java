@@ -79,8 +79,7 @@ final class CaseReview {
     }
 
     private void leaks(Draft draft, PrivateScan others, Messages messages) {
-        PrivateScan own = PrivateScan.ofCase(draft.id(),
-                draft.confidential().withoutPeopleIn(library.library().studio().name()));
+        PrivateScan own = PrivateScan.ofCase(draft.id(), draft.confidential(), library.library().studio().name());
         messages.addAll(own.messages());
         PrivateScan all = own.with(others.without(draft.id()));
         draft.sources().forEach(source -> all.scanSource(source).forEach(messages::add));

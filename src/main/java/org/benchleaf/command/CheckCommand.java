@@ -94,8 +94,7 @@ public final class CheckCommand implements Callable<Integer> {
         // Gathered in the order of the folders, whichever is done first.
         List<Draft> read = folders.parallelStream().map(drafts).toList();
         PrivateScan others = PrivateScan.ofAll(read.stream().collect(
-                Collectors.toMap(Draft::id, draft -> draft.confidential().withoutPeopleIn(library.library().studio().name()),
-                        (one, same) -> one)));
+                Collectors.toMap(Draft::id, Draft::confidential, (one, same) -> one)), library.library().studio().name());
         shared.texts().forEach(source -> others.scanSource(source).forEach(messages::add));
         IntStream.range(0, folders.size()).parallel().mapToObj(at -> review.of(folders.get(at), read.get(at),
                 CaseChecker.check(read.get(at), library.library(), today, deriver::ph), others)).toList().forEach(messages::addAll);

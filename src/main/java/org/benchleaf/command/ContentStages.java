@@ -125,8 +125,7 @@ final class ContentStages implements Stages {
         audiences.forEach(audience -> clearances.put(audience,
                 Clearance.on(day, checked.treatment().get().publication(), audience)));
         clearances.values().stream().flatMap(clearance -> clearance.told().stream()).distinct().forEach(messages::add);
-        PrivateScan own = PrivateScan.ofCase(draft.id(),
-                draft.confidential().withoutPeopleIn(library.library().studio().name()));
+        PrivateScan own = PrivateScan.ofCase(draft.id(), draft.confidential(), library.library().studio().name());
         messages.addAll(own.messages());
         draft.sources().forEach(source -> own.scanSource(source).forEach(messages::add));
         return new Sound(draft, checked, clearances, own, messages);
@@ -240,9 +239,9 @@ final class ContentStages implements Stages {
         if (others == null) {
             Map<String, Confidential> all = new ConcurrentHashMap<>();
             cases.parallelStream().forEach(folder -> all.put(folder.getFileName().toString(),
-                    CaseReader.confidential(content, folder).withoutPeopleIn(library.library().studio().name())));
+                    CaseReader.confidential(content, folder)));
             values = all;
-            others = PrivateScan.ofAll(all);
+            others = PrivateScan.ofAll(all, library.library().studio().name());
         }
         return others;
     }
@@ -255,7 +254,7 @@ final class ContentStages implements Stages {
     @Override
     public PrivateScan newValues(String before) {
         others();
-        return PrivateScan.ofAll(PrivateMarks.newSince(before, values));
+        return PrivateScan.ofAll(PrivateMarks.newSince(before, values), library.library().studio().name());
     }
 
     @Override

@@ -3,7 +3,6 @@ package org.benchleaf.model;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
@@ -34,15 +33,6 @@ public final class Confidential {
     /** The values with the fields that they stand in, in the order written. */
     public List<Secret> secrets() {
         return secrets;
-    }
-
-    /**
-     * These values without the people whose name the studio bears itself: it stands on every page, by the studio's own
-     * will.
-     */
-    public Confidential withoutPeopleIn(String studioName) {
-        return new Confidential(secrets.stream().filter(secret -> !secret.field().equals(PEOPLE)
-                || !studioName.toLowerCase(Locale.ROOT).contains(secret.value().toLowerCase(Locale.ROOT))).toList());
     }
 
     /** The names of the fields that are filled in, in alphabetical order. */

@@ -64,9 +64,14 @@ public final class PrivateScan {
         }
     }
 
-    /** Looks for every form of one case's values: in that case's own words and files. */
-    public static PrivateScan ofCase(String caseId, Confidential confidential) {
-        return of(Map.of(caseId, confidential), false);
+    /**
+     * Looks for every form of one case's values: in that case's own words and files.
+     *
+     * @param studioName which stands on every page by the studio's own will: a name of someone who works there that stands in
+     *        it is not looked for; empty if there is none
+     */
+    public static PrivateScan ofCase(String caseId, Confidential confidential, String studioName) {
+        return of(Map.of(caseId, confidential), studioName, false);
     }
 
     /**
@@ -74,26 +79,34 @@ public final class PrivateScan {
      * may be somebody else's by chance.
      *
      * @param byCase the private values, by the case's id
+     * @param studioName as in {@link #ofCase}
      */
-    public static PrivateScan ofAll(Map<String, Confidential> byCase) {
-        return of(byCase, true);
+    public static PrivateScan ofAll(Map<String, Confidential> byCase, String studioName) {
+        return of(byCase, studioName, true);
     }
 
-    private static PrivateScan of(Map<String, Confidential> byCase, boolean wholeOnly) {
+    private static PrivateScan of(Map<String, Confidential> byCase, String studioName, boolean wholeOnly) {
+        String open = Folded.letters(studioName);
         Map<String, List<Needle>> needles = new HashMap<>();
         Map<String, List<Needle>> encoded = new HashMap<>();
         Messages messages = new Messages();
         byCase.forEach((caseId, confidential) -> {
             Needles facts = FactReader.read(caseId, confidential);
-            facts.spellings().stream().filter(needle -> needle.isWhole() || !wholeOnly).forEach(needle ->
-                    needles.computeIfAbsent(needle.letters(), letters -> new ArrayList<>(1)).add(needle));
+            facts.spellings().stream().filter(needle -> needle.isWhole() || !wholeOnly)
+                    .filter(needle -> !isOpen(needle.field(), needle.letters(), open)).forEach(needle ->
+                            needles.computeIfAbsent(needle.letters(), letters -> new ArrayList<>(1)).add(needle));
             if (!wholeOnly) {
                 messages.addAll(facts.messages());
-                facts.texts().forEach((text, field) -> encodings(text).forEach(form ->
-                        encoded.putIfAbsent(form, List.of(new Needle(form, caseId, field, true, spot -> true)))));
+                facts.texts().forEach((text, field) -> encodings(text).stream()
+                        .filter(form -> !isOpen(field, Folded.letters(text), open)).forEach(form ->
+                                encoded.putIfAbsent(form, List.of(new Needle(form, caseId, field, true, spot -> true)))));
             }
         });
         return new PrivateScan(List.of(Sought.of(needles, encoded)), messages);
+    }
+
+    private static boolean isOpen(String field, String letters, String open) {
+        return field.equals(Confidential.PEOPLE) && open.contains(letters);
     }
 
     /** Looks in one scan for these values and for others. */

@@ -308,7 +308,7 @@ class PublishingTest {
 
         @Override
         public PrivateScan newValues(String before) {
-            return PrivateScan.ofAll(Map.of());
+            return PrivateScan.ofAll(Map.of(), "");
         }
 
         @Override

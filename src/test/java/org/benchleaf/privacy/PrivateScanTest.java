@@ -33,7 +33,7 @@ class PrivateScanTest {
             secret("value", "1450 in insurance papers"),
             secret("people", "Tam Lind"),
             secret("contact", "+44 1632 960123"),
-            secret("code", "Q7"))));
+            secret("code", "Q7"))), "");
 
     @ParameterizedTest
     @ValueSource(strings = {
@@ -209,14 +209,14 @@ class PrivateScanTest {
     @ParameterizedTest
     @ValueSource(strings = {"owner", "number", "value", "contact", "telephone"})
     void a_value_of_signs_alone_is_looked_for_nowhere(String field) {
-        PrivateScan scan = PrivateScan.ofCase("tide", new Confidential(List.of(secret(field, "—"))));
+        PrivateScan scan = PrivateScan.ofCase("tide", new Confidential(List.of(secret(field, "—"))), "");
 
         assertThat(scan.scan(Searchable.of(SiteFile.text("a.html", "<p>— one — two</p>")))).isEmpty();
     }
 
     @Test
     void without_private_values_nothing_is_found() {
-        assertThat(PrivateScan.ofAll(Map.of()).scan(Searchable.of(SiteFile.text("a.html", "Zoë Brändreth-Voß, £1450")))).isEmpty();
+        assertThat(PrivateScan.ofAll(Map.of(), "").scan(Searchable.of(SiteFile.text("a.html", "Zoë Brändreth-Voß, £1450")))).isEmpty();
     }
 
     private static Confidential.Secret secret(String field, String value) {

@@ -127,7 +127,7 @@ class RecallTest {
         words(fact).filter(word -> NameWords.isOrdinary(word)).forEach(name ->
                 secrets.add(new Confidential.Secret(always ? "always names" : "ordinary words", Map.of("word", name),
                         Place.file("case.md"))));
-        return PrivateScan.ofCase("tide", new Confidential(secrets));
+        return PrivateScan.ofCase("tide", new Confidential(secrets), "");
     }
 
     private static void tell(Map<SampleFact.Kind, int[]> found, List<String> missed) {
