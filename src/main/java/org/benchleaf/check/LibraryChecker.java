@@ -167,7 +167,16 @@ public final class LibraryChecker {
                 fields.groups("balances").stream().map(LibraryChecker::balance).toList(),
                 fields.word("publishing", word -> Stream.of(Studio.Publishing.values())
                         .filter(known -> known.words().equals(word)).findFirst()).orElse(Studio.Publishing.ONE_SITE),
+                takeAlong(fields),
                 fields.needText("emergency"), fields.needText("waste"), fields.place());
+    }
+
+    private static Set<Studio.TakeAlong> takeAlong(Fields fields) {
+        Set<Studio.TakeAlong> forms = EnumSet.noneOf(Studio.TakeAlong.class);
+        fields.texts("take along").forEach(word -> Stream.of(Studio.TakeAlong.values())
+                .filter(form -> form.words().equals(word)).findFirst()
+                .ifPresentOrElse(forms::add, () -> fields.soundness().spoil(fields.place("take along"))));
+        return forms;
     }
 
     private static Set<DayOfWeek> days(Fields hours) {

@@ -18,6 +18,7 @@ import org.benchleaf.compose.Audience;
 import org.benchleaf.compose.CaseCard;
 import org.benchleaf.compose.CasePages;
 import org.benchleaf.compose.Clearance;
+import org.benchleaf.compose.Page;
 import org.benchleaf.compose.PageComposer;
 import org.benchleaf.compose.SiteComposer;
 import org.benchleaf.compose.SitePages;
@@ -30,6 +31,7 @@ import org.benchleaf.message.MessageText;
 import org.benchleaf.message.Messages;
 import org.benchleaf.message.Severity;
 import org.benchleaf.model.Confidential;
+import org.benchleaf.model.Studio;
 import org.benchleaf.model.TreatmentCase;
 import org.benchleaf.privacy.PrivateMarks;
 import org.benchleaf.privacy.PrivateScan;
@@ -37,6 +39,7 @@ import org.benchleaf.privacy.Searchable;
 import org.benchleaf.publish.Pictures;
 import org.benchleaf.publish.SiteFile;
 import org.benchleaf.publish.SitePublisher;
+import org.benchleaf.publish.WholePages;
 import org.benchleaf.read.CaseReader;
 import org.benchleaf.read.CheckValueReader;
 import org.benchleaf.read.Draft;
@@ -218,12 +221,22 @@ final class ContentStages implements Stages {
             }
             List<SiteFile> files = new ArrayList<>();
             SitePublisher withPictures = publisher.with(pictures);
-            pages.pages().forEach(page -> files.add(withPictures.publish(page)));
+            files.addAll(published(pages.pages(), withPictures, pictures.files()));
             pages.files().forEach(file -> files.add(publisher.publish(file)));
             files.addAll(pictures.files());
             CaseCard card = pages.card().withPictureFiles(pictures.noted(pages.card().picture()));
             scan(files, card, said);
             return Optional.of(new Part(files, card));
+        }
+
+        private List<SiteFile> published(List<Page> pages, SitePublisher withPictures, List<SiteFile> pictures) {
+            List<SiteFile> files = pages.stream().map(withPictures::publish).toList();
+            if (!library.library().studio().takeAlong().contains(Studio.TakeAlong.ONE_FILE)) {
+                return files;
+            }
+            WholePages whole = WholePages.of(files, Stream.concat(pictures.stream(), publisher.assets().stream()).toList());
+            // Once more, since the page that lists the whole files tells their sizes.
+            return Stream.concat(pages.stream().map(withPictures.with(whole)::publish), whole.files().stream()).toList();
         }
 
         /** No page of the case may hold private values, its own or another's; what goes to the site's own pages neither. */

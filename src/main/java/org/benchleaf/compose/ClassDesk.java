@@ -60,7 +60,7 @@ record ClassDesk(CaseDesk desk, ClassPlan plan, ScheduleReading reading) {
 
     /** The path of one of the class's files, which lie beside the pages of its case. */
     String path(String ending) {
-        return desk.path("class-" + Paths.fileName(course().id()) + ending);
+        return desk.path(Paths.OF_CLASS + Paths.fileName(course().id()) + ending);
     }
 
     /** An empty page of the class. */

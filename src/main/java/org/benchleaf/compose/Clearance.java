@@ -174,7 +174,13 @@ public record Clearance(LocalDate day, Audience audience, Set<Output> outputs, S
      * @param file its path in the case's folder
      */
     public boolean allowsFile(String file) {
-        return switch (file) {
+        if (WholeName.holdsPictures(file) && !allows(Output.PICTURES)) {
+            return false;
+        }
+        if (file.startsWith(Paths.OF_CLASS)) {
+            return allows(Output.STEP_SHEET) && allows(Output.PREPARATION_SHEET);
+        }
+        return switch (WholeName.page(file)) {
             case "index.html" -> allows(Output.CASE_STUDY);
             case "steps.html" -> allows(Output.STEP_SHEET);
             case "preparation.html" -> allows(Output.PREPARATION_SHEET);

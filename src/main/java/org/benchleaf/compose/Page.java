@@ -2,6 +2,7 @@ package org.benchleaf.compose;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * One page of the site.
@@ -24,6 +25,12 @@ public record Page(String path, String kind, String title, String description, S
         blocks = List.copyOf(blocks);
         scripts = List.copyOf(scripts);
         linkedData = List.copyOf(linkedData);
+    }
+
+    /** The same page with a block more at its end. */
+    Page with(Block block) {
+        return new Page(path, kind, title, description, language, caseId, frame,
+                Stream.concat(blocks.stream(), Stream.of(block)).toList(), scripts, linkedData);
     }
 
     /** The way from this page up to the site's root: empty, {@code ../} or {@code ../../}. */

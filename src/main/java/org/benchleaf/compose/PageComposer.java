@@ -2,8 +2,10 @@ package org.benchleaf.compose;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.benchleaf.derive.WorkedCase;
 import org.benchleaf.model.Library;
+import org.benchleaf.model.Studio;
 
 /** Cuts one worked case into the pages that it may have. */
 public final class PageComposer {
@@ -31,6 +33,20 @@ public final class PageComposer {
                 data.addAll(maker.files(course));
             });
         }
-        return new CasePages(all, data, CardMaker.card(desk, pages));
+        return new CasePages(offered(all, library), data, CardMaker.card(desk, pages));
+    }
+
+    /** The pages, of which the first says which can be taken away as one file each. */
+    private static List<Page> offered(List<Page> pages, Library library) {
+        if (pages.isEmpty() || !library.studio().takeAlong().contains(Studio.TakeAlong.ONE_FILE)) {
+            return pages;
+        }
+        Words words = Words.in(pages.get(0).language());
+        TakeAlong whole = new TakeAlong(pages.stream().map(page -> Link.to(page.title(), page.path())).toList(),
+                words.say("take-along.note"));
+        List<Page> offered = new ArrayList<>(pages);
+        offered.set(0, pages.get(0).with(new Section("take-along", words.say("take-along.heading"),
+                Optional.of(words.say("take-along.lead")), List.of(whole))));
+        return offered;
     }
 }

@@ -22,6 +22,9 @@ final class Paths {
     /** Longer names make paths that some systems cannot copy. */
     private static final int LONGEST_NAME = 48;
 
+    /** How the names of all files of classes begin; they lie beside the pages of their case. */
+    static final String OF_CLASS = "class-";
+
     private Paths() {
     }
 

@@ -25,13 +25,14 @@ import org.benchleaf.quantity.Quantity;
  * @param glassware what measures volumes
  * @param balances what measures masses
  * @param publishing where its sheets stand
+ * @param takeAlong what of a case can be taken away from the site
  * @param emergency what to do and whom to call, in the studio's own words
  * @param waste how waste is handled, in the studio's own words
  */
 public record Studio(String name, String about, boolean demo, List<String> languages, Set<DayOfWeek> days,
         LocalTime opens, LocalTime closes, Quantity roomVolume, Quantity airChanges, Quantity temperature,
         List<Tray> trays, List<Vessel> glassware, List<Balance> balances, Publishing publishing,
-        String emergency, String waste, Place place) {
+        Set<TakeAlong> takeAlong, String emergency, String waste, Place place) {
 
     public Studio {
         languages = List.copyOf(languages);
@@ -39,6 +40,7 @@ public record Studio(String name, String about, boolean demo, List<String> langu
         trays = List.copyOf(trays);
         glassware = List.copyOf(glassware);
         balances = List.copyOf(balances);
+        takeAlong = Set.copyOf(takeAlong);
     }
 
     /** Where step and preparation sheets stand. */
@@ -47,6 +49,17 @@ public record Studio(String name, String about, boolean demo, List<String> langu
         ONE_SITE,
         /** In a training site of their own. */
         APART;
+
+        /** The words in the studio's file. */
+        public String words() {
+            return name().toLowerCase(java.util.Locale.ROOT).replace('_', ' ');
+        }
+    }
+
+    /** A form in which pages can be taken away from the site. */
+    public enum TakeAlong {
+        /** Each page as one file that needs no other. */
+        ONE_FILE;
 
         /** The words in the studio's file. */
         public String words() {

@@ -57,7 +57,7 @@ public final class Searchable {
     }
 
     static List<Read> readings(byte[] bytes, boolean text) {
-        return (text ? Readings.ofText(new String(bytes, StandardCharsets.UTF_8)) : Readings.ofBytes(bytes)).stream()
+        return (text ? Readings.ofText(PictureData.without(new String(bytes, StandardCharsets.UTF_8))) : Readings.ofBytes(bytes)).stream()
                 .map(Read::of).toList();
     }
 

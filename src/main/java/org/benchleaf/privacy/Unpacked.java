@@ -11,7 +11,7 @@ import java.util.zip.InflaterInputStream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 
-/** What lies packed inside a file: the entries of an archive, the compressed texts of a picture. */
+/** What lies packed inside a file: the entries of an archive, the compressed texts of a picture, the pictures in a page. */
 final class Unpacked {
 
     private static final int MOST = 50_000_000;
@@ -35,11 +35,11 @@ final class Unpacked {
             if (starts(bytes, 0x89, 'P', 'N', 'G')) {
                 return texts(bytes);
             }
+            return PictureData.of(bytes).stream().map(picture -> new Inner("", picture)).toList();
         } catch (IOException broken) {
             // What cannot be unpacked is still searched as it stands.
             return List.of();
         }
-        return List.of();
     }
 
     private static List<Inner> archive(byte[] bytes) throws IOException {

@@ -46,10 +46,12 @@ public final class SitePublisher {
     private final TemplateFolder templates;
     private final Configuration configuration;
     private final Pictures pictures;
+    private final WholePages whole;
 
     private SitePublisher(TemplateFolder templates, Pictures pictures) {
         this.templates = templates;
         this.pictures = pictures;
+        this.whole = WholePages.none();
         this.configuration = configure(templates);
     }
 
@@ -70,13 +72,19 @@ public final class SitePublisher {
 
     /** The same templates with other pictures, such as those of the next case. */
     public SitePublisher with(Pictures others) {
-        return new SitePublisher(templates, configuration, others);
+        return new SitePublisher(templates, configuration, others, whole);
     }
 
-    private SitePublisher(TemplateFolder templates, Configuration configuration, Pictures pictures) {
+    /** The same templates and pictures, with pages that are whole in one file each. */
+    public SitePublisher with(WholePages others) {
+        return new SitePublisher(templates, configuration, pictures, others);
+    }
+
+    private SitePublisher(TemplateFolder templates, Configuration configuration, Pictures pictures, WholePages whole) {
         this.templates = templates;
         this.configuration = configuration;
         this.pictures = pictures;
+        this.whole = whole;
     }
 
     private static Configuration configure(TemplateFolder templates) {
@@ -137,6 +145,7 @@ public final class SitePublisher {
         model.put("parts", (TemplateMethodModelEx) arguments -> parts(block(arguments)));
         model.put("macroOf", (TemplateMethodModelEx) arguments -> macro(block(arguments)));
         model.put("renditions", (TemplateMethodModelEx) arguments -> renditions(arguments));
+        model.put("wholeOf", (TemplateMethodModelEx) arguments -> whole.of(arguments.get(0).toString()).stream().toList());
         return model;
     }
 

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.benchleaf.compose.Clearance.Output;
 import org.benchleaf.message.Message;
 import org.benchleaf.message.Place;
@@ -75,6 +76,18 @@ class ClearanceTest {
     @Test
     void pictures_alone_make_no_page() {
         assertThat(clearance(TODAY, cleared(given(Use.TREATMENT, Use.PICTURES))).outputs()).isEmpty();
+    }
+
+    @Test
+    void a_file_made_of_several_outputs_stands_only_where_each_may_be() {
+        Clearance words = clearance(TODAY, cleared(given(Use.TREATMENT, Use.TEXT, Use.TEACHING)));
+        assertThat(words.allowsFile("steps-whole.html")).isTrue();
+        assertThat(words.allowsFile("steps-whole-with-pictures.html")).isFalse();
+        assertThat(words.allowsFile("class-spring.html")).isTrue();
+        Clearance open = clearance(TODAY, cleared(given(Use.TREATMENT, Use.TEXT, Use.PICTURES)));
+        assertThat(open.allowsFile("index-whole-with-pictures.html")).isTrue();
+        assertThat(Stream.of("steps-whole.html", "steps-whole-with-pictures.html", "preparation-whole.html", "class-spring.html",
+                "class-spring-plan.csv", "class-spring-whole-with-pictures.html")).noneMatch(open::allowsFile);
     }
 
     @Test

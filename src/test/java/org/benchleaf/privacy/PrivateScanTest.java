@@ -115,6 +115,27 @@ class PrivateScanTest {
         }
     }
 
+    @Test
+    void a_picture_inside_a_page_is_searched_as_a_picture() throws IOException {
+        Random random = new Random(5);
+        for (int picture = 0; picture < 20; picture++) {
+            byte[] bytes = new byte[100_000];
+            random.nextBytes(bytes);
+            assertThat(scan(SiteFile.text("a.html", inPage(bytes)))).isEmpty();
+        }
+        assertThat(scan(SiteFile.text("a.html", inPage(("\0\1 Zoë Brändreth-Voß").getBytes(StandardCharsets.UTF_8))))).isNotEmpty();
+        assertThat(scan(SiteFile.text("a.html", inPage("lent by Q7".getBytes(StandardCharsets.UTF_8))))).isNotEmpty();
+    }
+
+    @Test
+    void what_only_passes_for_a_picture_inside_a_page_is_searched_as_it_stands() {
+        assertThat(scan(SiteFile.text("a.html", "<img src='data:image/png;base64,ZoeBrandrethVoss=='>"))).isNotEmpty();
+    }
+
+    private static String inPage(byte[] picture) {
+        return "<p>Words</p><img src='data:image/jpeg;base64," + Base64.getEncoder().encodeToString(picture) + "'>";
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"UTF-8", "UTF-16LE", "UTF-16BE", "ISO-8859-1"})
     void a_value_is_found_inside_bytes_that_are_no_text(String charset) {
