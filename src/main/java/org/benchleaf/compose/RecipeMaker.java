@@ -1,15 +1,11 @@
 package org.benchleaf.compose;
 
 import java.util.ArrayList;
-import java.util.Collections;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.benchleaf.derive.Hazards;
 import org.benchleaf.derive.Preparation;
 import org.benchleaf.model.Material;
@@ -106,21 +102,9 @@ final class RecipeMaker {
         return Optional.ofNullable(desk.worked().hazards().get(solution.id()));
     }
 
-    /** Of what goes in and what is made, that whose hazard statements call for a caution. */
-    private Map<String, List<String>> subjects(Solution solution, List<String> due) {
-        List<String> ids = Stream.concat(solution.recipe().ingredients().stream(), Stream.of(solution.id())).toList();
-        Map<String, List<String>> subjects = new LinkedHashMap<>();
-        for (String key : due) {
-            Set<String> asked = desk.library().reference().cautions().get(key).when().statements();
-            subjects.put(key, ids.stream().filter(id -> Optional.ofNullable(desk.worked().hazards().get(id))
-                    .filter(one -> !Collections.disjoint(one.hazardStatements(), asked)).isPresent()).toList());
-        }
-        return subjects;
-    }
-
     private List<Caution> cautions(Solution solution, Preparation preparation) {
-        List<String> due = handling(solution).map(Hazards::cautions).orElse(List.of());
-        List<Caution> cautions = new ArrayList<>(briefing.cautions(due, subjects(solution, due)));
+        List<Caution> cautions = new ArrayList<>();
+        handling(solution).ifPresent(one -> cautions.addAll(briefing.cautions(one.cautions(), one.subjects())));
         if (solution.recipe() instanceof Recipe.Adjust adjust) {
             cautions.add(byTheMeter(adjust));
         }
@@ -175,7 +159,7 @@ final class RecipeMaker {
             public Optional<String> dilute(Recipe.Dilute recipe) {
                 return recipe.strength().map(strength -> numbers.written(strength).text())
                         .or(() -> recipe.oneIn().map(parts -> words.say("label.one-in",
-                                "n", numbers.written(parts).text())));
+                                "n", numbers.written(parts).text(), "stock", named(recipe.stock()), "with", named(recipe.with()))));
             }
 
             @Override

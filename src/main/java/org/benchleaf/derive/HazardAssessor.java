@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.benchleaf.model.Finding;
 import org.benchleaf.model.Material;
@@ -94,8 +95,7 @@ final class HazardAssessor {
     }
 
     private Hazards hazards(String id) {
-        List<Reference.Caution> cautions = bench.source().solution(id)
-                .map(solution -> preparing(solution).due(reference)).orElse(List.of());
+        Map<Reference.Caution, List<String>> cautions = bench.source().solution(id).map(this::whenPreparing).orElse(Map.of());
         return mixtures.hazards(id, compositions.of(id), classified(id), most(bench.uses().of(id).stream()), Set.of(), cautions);
     }
 
@@ -103,6 +103,17 @@ final class HazardAssessor {
     private static Optional<Quantity> most(Stream<Uses.Use> uses) {
         return uses.map(use -> use.figure().value())
                 .max(Comparator.comparingDouble(amount -> amount.high() * amount.unit().factor()));
+    }
+
+    /** The cautions that are due when a solution is prepared, each with the ids of what it follows from. */
+    private Map<Reference.Caution, List<String>> whenPreparing(Solution solution) {
+        Map<Reference.Caution, List<String>> cautions = new LinkedHashMap<>();
+        preparing(solution).due(reference).forEach(caution -> {
+            List<String> from = solution.recipe().ingredients().stream().filter(id -> brings(id, caution.when())).toList();
+            boolean made = (from.isEmpty() || !caution.when().statements().isEmpty()) && brings(solution.id(), caution.when());
+            cautions.put(caution, made ? Stream.concat(from.stream(), Stream.of(solution.id())).toList() : from);
+        });
+        return cautions;
     }
 
     /** Whoever prepares a solution handles its ingredients at full strength. */
@@ -125,6 +136,7 @@ final class HazardAssessor {
         for (String id : ids) {
             statements.addAll(classified(id).statements());
             substances.addAll(compositions.of(id).shares().keySet());
+            written.append(' ').append(substanceWords(id));
             bench.material(id).ifPresent(material -> {
                 traits.addAll(material.traits());
                 written.append(' ').append(material.name());
@@ -167,12 +179,23 @@ final class HazardAssessor {
         return reference.strictest(codes);
     }
 
-    /** Of what is used, that which a caution follows from by its statements, substances or traits. */
+    /** Whether a caution follows from this by its statements, substances or traits, or by the names of what is in it. */
+    private boolean brings(String id, Reference.When when) {
+        return situation(Optional.empty(), Set.of(), List.of(id), "", 0).brings(when)
+                || Situation.isNamed(when, substanceWords(id));
+    }
+
+    /** Keys and names of the substances in it, so that a caution finds them whatever the studio calls its bottle. */
+    private String substanceWords(String id) {
+        return compositions.of(id).substances(reference).stream().map(row -> row.key() + " " + row.name())
+                .collect(Collectors.joining(" ")).toLowerCase(Locale.ROOT);
+    }
+
+    /** Of what is used, that which a caution follows from. */
     private Map<String, List<String>> subjects(List<Reference.Caution> due, List<String> ids) {
         Map<String, List<String>> subjects = new LinkedHashMap<>();
         for (Reference.Caution caution : due) {
-            List<String> of = ids.stream().filter(id -> situation(Optional.empty(), Set.of(), List.of(id), "", 0)
-                    .brings(caution.when())).toList();
+            List<String> of = ids.stream().filter(id -> brings(id, caution.when())).toList();
             if (!of.isEmpty()) {
                 subjects.put(caution.key(), of);
             }

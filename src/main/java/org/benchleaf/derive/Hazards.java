@@ -25,12 +25,13 @@ import org.benchleaf.model.Reference;
  * @param firstAid what first aid belongs to it, keys of the table of first aid
  * @param wear codes of protective equipment for preparing it
  * @param cautions keys of the table of cautions that are due when it is prepared
+ * @param subjects ids of what each of these cautions follows from, by its key; a caution that follows from the work names nothing
  */
 public record Hazards(String of, Map<String, MassShare> parts, List<Unknown> unknown, Optional<String> signal,
         List<String> pictograms, List<String> hazardStatements, Map<String, List<String>> named,
         List<String> precautions, List<Ground> grounds,
         Waste waste, List<Clash> incompatible, Access access, List<String> firstAid, List<String> wear,
-        List<String> cautions) {
+        List<String> cautions, Map<String, List<String>> subjects) {
 
     public Hazards {
         unknown = List.copyOf(unknown);
@@ -42,6 +43,7 @@ public record Hazards(String of, Map<String, MassShare> parts, List<Unknown> unk
         firstAid = List.copyOf(firstAid);
         wear = List.copyOf(wear);
         cautions = List.copyOf(cautions);
+        subjects = Map.copyOf(subjects);
     }
 
     /** Whether every part, class and property that the answer rests on is known. */

@@ -1,8 +1,10 @@
 package org.benchleaf.derive;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
@@ -52,10 +54,10 @@ final class MixtureAssessor {
      * @param found its classes
      * @param amount the most that is handled; empty if that is not known
      * @param uses kinds of step and parts of steps that use it
-     * @param cautions that are due where it is prepared
+     * @param cautions that are due where it is prepared, each with the ids of what it follows from
      */
     Hazards hazards(String id, Composition composition, Classification found, Optional<Quantity> amount,
-            Set<String> uses, List<Reference.Caution> cautions) {
+            Set<String> uses, Map<Reference.Caution, List<String>> cautions) {
         List<String> statements = found.statements();
         List<Hazards.Unknown> unknown = unknown(composition, found);
         List<String> firstAid = reference.firstAid().stream()
@@ -65,7 +67,18 @@ final class MixtureAssessor {
                 found.named(), found.precautions(), found.grounds(), waste.of(composition, statements, unknown.isEmpty()),
                 meetings.among(composition.substances(reference)),
                 access.of(composition, statements, amount, uses, unknown.isEmpty()), firstAid,
-                Situation.wear(cautions, reference), cautions.stream().map(Reference.Caution::key).toList());
+                Situation.wear(cautions.keySet(), reference), cautions.keySet().stream().map(Reference.Caution::key).toList(),
+                subjects(cautions));
+    }
+
+    private static Map<String, List<String>> subjects(Map<Reference.Caution, List<String>> cautions) {
+        Map<String, List<String>> subjects = new LinkedHashMap<>();
+        cautions.forEach((caution, of) -> {
+            if (!of.isEmpty()) {
+                subjects.put(caution.key(), of);
+            }
+        });
+        return subjects;
     }
 
     /** What is not known of the parts, of the hazards of each, and of what the rules asked for. */

@@ -1,5 +1,6 @@
 package org.benchleaf.derive;
 
+import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
@@ -31,7 +32,7 @@ record Situation(Optional<String> step, Set<String> parts, Set<String> statement
         return (when.steps().isEmpty() || step.filter(when.steps()::contains).isPresent())
                 && meets(when.parts(), parts) && meets(when.statements(), statements)
                 && meets(when.substances(), substances) && meets(when.traits(), traits)
-                && (when.words().isEmpty() || when.words().stream().anyMatch(this::isWritten))
+                && (when.words().isEmpty() || isWritten(when.words(), words))
                 && when.atLeast().map(least -> millilitres >= least.in(Unit.MILLILITRE)).orElse(true);
     }
 
@@ -42,15 +43,25 @@ record Situation(Optional<String> step, Set<String> parts, Set<String> statement
                 && meets(when.traits(), traits);
     }
 
+    /** Whether a caution that looks at words alone finds one of them in these, the names of what is handled. */
+    static boolean isNamed(Reference.When when, String names) {
+        return when.statements().isEmpty() && when.substances().isEmpty() && when.traits().isEmpty()
+                && isWritten(when.words(), names);
+    }
+
     private static boolean meets(Set<String> wanted, Set<String> there) {
         return wanted.isEmpty() || wanted.stream().anyMatch(there::contains);
     }
 
+    private static boolean isWritten(Collection<String> wanted, String text) {
+        return wanted.stream().anyMatch(word -> isWritten(word, text));
+    }
+
     /** A word counts at its beginning, so that "warm" also finds "warmed". */
-    private boolean isWritten(String word) {
+    private static boolean isWritten(String word, String text) {
         String wanted = word.toLowerCase(Locale.ROOT);
-        for (int at = words.indexOf(wanted); at >= 0; at = words.indexOf(wanted, at + 1)) {
-            if (at == 0 || !Character.isLetterOrDigit(words.charAt(at - 1))) {
+        for (int at = text.indexOf(wanted); at >= 0; at = text.indexOf(wanted, at + 1)) {
+            if (at == 0 || !Character.isLetterOrDigit(text.charAt(at - 1))) {
                 return true;
             }
         }
@@ -58,7 +69,7 @@ record Situation(Optional<String> step, Set<String> parts, Set<String> statement
     }
 
     /** Codes of the equipment that cautions ask for, of each kind the strictest, in the order of the table of equipment. */
-    static List<String> wear(List<Reference.Caution> cautions, Reference reference) {
+    static List<String> wear(Collection<Reference.Caution> cautions, Reference reference) {
         Set<String> codes = new LinkedHashSet<>();
         cautions.forEach(caution -> codes.addAll(caution.wear()));
         return reference.strictest(codes);

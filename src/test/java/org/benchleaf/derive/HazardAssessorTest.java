@@ -25,6 +25,7 @@ import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
 import org.benchleaf.read.CaseReader;
 import org.benchleaf.read.LibraryReader;
+import org.benchleaf.read.ReferenceReader;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
@@ -231,6 +232,37 @@ class HazardAssessorTest {
 
         assertThat(care.subjects().get("vapour-catches-fire")).containsExactly("mist");
         assertThat(care.subjects()).doesNotContainKeys("wet-paper", "wet-floor-and-lifting");
+    }
+
+    /** Whoever prepares something must know of which bottle a caution speaks: every shipped substance, made up in water. */
+    @Test
+    void every_caution_of_a_preparation_that_follows_from_a_substance_names_it() {
+        Reference reference = ReferenceReader.shipped();
+        for (String key : reference.substances().keySet()) {
+            Invented invented = new Invented();
+            invented.material("bottle", "liquid", key, Optional.empty(), Optional.empty());
+            Hazards made = hazards(invented.solution("made", new Recipe.Parts("bottle", 1, "deionised-water", 9, true, false)), "made");
+            assertThat(made.cautions()).as(key).filteredOn(caution -> {
+                Reference.When when = reference.cautions().get(caution).when();
+                return !when.statements().isEmpty() || !when.substances().isEmpty() || !when.traits().isEmpty();
+            }).allSatisfy(caution -> assertThat(made.subjects().getOrDefault(caution, List.of())).as(caution).isNotEmpty()
+                    .isSubsetOf("bottle", "made"));
+        }
+    }
+
+    /** A property of the substance, and the name of a group that stands in no bottle's name: both name what goes in. */
+    @Test
+    void a_caution_by_property_or_by_the_name_of_a_substance_names_the_ingredient() {
+        Invented invented = new Invented().solution("lime-water", LIMEWATER);
+        invented.material("white", "solid", "sodium borohydride", Optional.empty(), Optional.empty());
+        invented.material("dcm", "liquid", "dichloromethane", Optional.empty(), Optional.empty());
+        invented.solution("reducing", new Recipe.Dissolve("white", q("1 % m/m"), "deionised-water"))
+                .solution("strip", new Recipe.Parts("dcm", 1, "ethanol-96", 1, true, false)).step("strip", mist("strip", "5 mL"));
+
+        assertThat(hazards(invented, "lime-water").subjects().get("lime-dust")).containsExactly("calcium-hydroxide");
+        assertThat(hazards(invented, "reducing").subjects().get("gives-hydrogen")).containsExactly("white");
+        assertThat(hazards(invented, "strip").subjects().get("chlorinated-solvents")).containsExactly("dcm");
+        assertThat(invented.derived().worked().care().get("strip").subjects().get("chlorinated-solvents")).containsExactly("strip");
     }
 
     /** Dichloromethane asks for long gloves and a fume hood, ethanol for short ones and extraction: one of each is worn. */
