@@ -37,7 +37,7 @@ class ArithmeticTest {
             List.of("derive/Propagation", "derive/InputReading", "derive/CheckedValues", "derive/SheetFormulas"),
             "shares of a mixture, counted as the regulation on classification says, and told as hazards and not as figures",
             List.of("derive/AccessTable", "derive/AmountConversion", "derive/BottleLine", "derive/BottleShares",
-                    "derive/Compositions", "derive/FlammableLiquids", "derive/HazardAssessor", "derive/MixturePart",
+                    "derive/BoughtMaterials", "derive/Compositions", "derive/FlammableLiquids", "derive/HazardAssessor", "derive/MixturePart",
                     "derive/MixturePh"),
             "times laid along a clock with all three of their ends",
             List.of("derive/StepTime", "derive/ShelfLife"),

@@ -43,7 +43,7 @@ final class BriefingMaker {
         for (int i = 0; i < all.size(); i++) {
             Optional<StepCare> care = Optional.ofNullable(desk.worked().care().get(all.get(i).id()));
             steps.add(new Handled(String.valueOf(i + 1), care.map(StepCare::cautions).orElse(List.of()),
-                    care.map(StepCare::subjects).orElse(Map.of()), care.map(StepCare::wear).orElse(List.of())));
+                    care.map(one -> named(one.subjects())).orElse(Map.of()), care.map(StepCare::wear).orElse(List.of())));
         }
         Briefing.Tick read = new Briefing.Tick("tick-briefing", sheet.words().say("briefing.read"));
         return briefing(steps, ids, "bench.caution-of", Optional.of(read),
@@ -59,7 +59,8 @@ final class BriefingMaker {
             Optional<Hazards> found = Optional.ofNullable(all.get(preparation.solution()));
             List<String> cautions = found.map(Hazards::cautions).orElse(List.of());
             Map<String, List<String>> subjects = new LinkedHashMap<>();
-            cautions.forEach(caution -> subjects.put(caution, List.of(preparation.solution())));
+            cautions.forEach(caution -> subjects.put(caution, List.of(made(preparation.solution(),
+                    found.get().subjects().getOrDefault(caution, List.of())))));
             preparations.add(new Handled(hazards.name(preparation.solution()), cautions, subjects,
                     found.map(Hazards::wear).orElse(List.of())));
         });
@@ -67,7 +68,20 @@ final class BriefingMaker {
                 names -> String.join("; ", names));
     }
 
-    /** Something that is handled, by the name under which the sheet tells it, and what its cautions speak of. */
+    /** What is made, with that of its ingredients from which the caution follows. */
+    private String made(String solution, List<String> from) {
+        List<String> ingredients = from.stream().filter(id -> !id.equals(solution)).map(hazards::name).distinct().toList();
+        return ingredients.isEmpty() ? hazards.name(solution) : sheet.words().say("prepare.caution-from",
+                "solution", hazards.name(solution), "ingredients", String.join(", ", ingredients));
+    }
+
+    private Map<String, List<String>> named(Map<String, List<String>> ids) {
+        Map<String, List<String>> names = new LinkedHashMap<>();
+        ids.forEach((caution, of) -> names.put(caution, of.stream().map(hazards::name).toList()));
+        return names;
+    }
+
+    /** Something that is handled, by the name under which the sheet tells it, with the names of what its cautions speak of. */
     private record Handled(String name, List<String> cautions, Map<String, List<String>> subjects, List<String> wear) {
     }
 
@@ -78,7 +92,7 @@ final class BriefingMaker {
         Map<String, List<String>> subjects = new LinkedHashMap<>();
         for (Handled one : handled) {
             due.addAll(one.cautions());
-            one.subjects().forEach((key, ids) -> subjects.computeIfAbsent(key, any -> new ArrayList<>()).addAll(ids));
+            one.subjects().forEach((key, names) -> subjects.computeIfAbsent(key, any -> new ArrayList<>()).addAll(names));
         }
         Map<Boolean, List<Caution>> grave = cautions(due, subjects, how).stream()
                 .collect(Collectors.partitioningBy(caution -> caution.level().equals("danger")));
@@ -94,7 +108,7 @@ final class BriefingMaker {
      * @param subjects ids of what each speaks of, by its key; nothing is named where there are none
      */
     List<Caution> cautions(Collection<String> keys, Map<String, List<String>> subjects) {
-        return cautions(keys, subjects, "bench.caution-of");
+        return cautions(keys, named(subjects), "bench.caution-of");
     }
 
     private List<Caution> cautions(Collection<String> keys, Map<String, List<String>> subjects, String how) {
@@ -111,7 +125,7 @@ final class BriefingMaker {
 
     private Caution caution(Reference.Caution caution, List<String> subjects, String how) {
         String here = subjects.isEmpty() ? "" : " " + sheet.words().say(how, "things",
-                subjects.stream().map(hazards::name).distinct().collect(Collectors.joining("; ")));
+                subjects.stream().distinct().collect(Collectors.joining("; ")));
         return new Caution(caution.level(), sheet.words().say("caution-level." + caution.level()),
                 caution.name().orElse(caution.words()),
                 sheet.linked(caution.words() + here), sheet.linked(caution.doFirst()));
@@ -144,16 +158,10 @@ final class BriefingMaker {
         return aid;
     }
 
-    /** The usual words about the kind of waste, and those about the drain where it is shown that they fit. */
-    private String wasteWords(Hazards one) {
-        return one.waste().group().map(reference.waste()::get).map(kind -> one.waste().drain()
-                ? kind.words() + " " + kind.drain().orElse("") : kind.words()).orElse(one.waste().why());
-    }
-
     private List<Fact> waste(Set<String> due) {
         Map<String, List<String>> of = new LinkedHashMap<>();
         for (Hazards one : desk.worked().hazards().values()) {
-            of.computeIfAbsent(wasteWords(one), any -> new ArrayList<>()).add(hazards.name(one.of()));
+            of.computeIfAbsent(HazardMaker.waste(reference, one), any -> new ArrayList<>()).add(hazards.name(one.of()));
         }
         List<Fact> facts = new ArrayList<>();
         of.forEach((words, names) -> facts.add(Fact.of(String.join("; ", names), words)));

@@ -66,6 +66,12 @@ final class HazardMaker {
                 .map(one -> new Hazard.Statement(one.code(), one.naming(hazards.named()))).toList();
     }
 
+    /** What becomes of it: the words of its kind, those about the drain where it is shown that they fit; else why none is known. */
+    static String waste(Reference reference, Hazards hazards) {
+        return hazards.waste().group().map(reference.waste()::get).map(kind -> hazards.waste().drain()
+                ? kind.words() + " " + kind.drain().orElse("") : kind.words()).orElse(hazards.waste().why());
+    }
+
     static List<Hazard.Statement> statements(Reference reference, List<String> codes) {
         List<Hazard.Statement> statements = new ArrayList<>();
         for (String code : codes) {

@@ -9,6 +9,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.benchleaf.derive.Bottles;
+import org.benchleaf.derive.Hazards;
 import org.benchleaf.model.Material;
 import org.benchleaf.model.Reference;
 import org.benchleaf.model.Source;
@@ -23,17 +25,19 @@ final class SubstanceMaker {
     private final Sheet sheet;
     private final Words words;
     private final Reference reference;
+    private final Bottles bottles;
 
     SubstanceMaker(Sheet sheet) {
         this.sheet = sheet;
         this.words = sheet.words();
         this.reference = sheet.library().reference();
+        this.bottles = new Bottles(reference, sheet.library().formulary());
     }
 
     /** The section of a material; empty for things that are no chemicals, such as a brush. */
     Optional<Section> section(Material material) {
-        return material.substance().map(reference.substances()::get).map(this::section)
-                .or(() -> Optional.of(material).filter(Material::isChemical).map(any -> section(List.of(note("substance.not-known", words.say("substance.no-row"))))));
+        return material.substance().map(reference.substances()::get).map(substance -> section(substance, bottles.of(material)))
+                .or(() -> Optional.of(material).filter(Material::isChemical).map(this::unknown));
     }
 
     private Section section(List<Block> blocks) {
@@ -44,7 +48,13 @@ final class SubstanceMaker {
         return new Note("plain", words.say("notice.word"), Html.ofText(words.say(key, "because", because)));
     }
 
-    private Section section(Substance substance) {
+    /** A chemical of which the studio does not say what it is. */
+    private Section unknown(Material material) {
+        return section(List.of(note("substance.not-known", words.say("substance.no-row")),
+                new Facts(waste(bottles.of(material)))));
+    }
+
+    private Section section(Substance substance, Hazards asSold) {
         List<Block> blocks = new ArrayList<>();
         if (substance.hazards() != Substance.Answer.KNOWN) {
             blocks.add(note(substance.hazards() == Substance.Answer.NONE ? "substance.none" : "substance.not-known",
@@ -52,7 +62,7 @@ final class SubstanceMaker {
         } else {
             blocks.add(new HazardCard(hazard(substance), words.group("substance")));
         }
-        blocks.add(new Facts(facts(substance)));
+        blocks.add(new Facts(facts(substance, asSold)));
         return section(blocks);
     }
 
@@ -65,7 +75,7 @@ final class SubstanceMaker {
             case UNKNOWN -> words.say("substance.not-known", "because", substance.because().orElse(""));
         }, substance.source())));
         facts.addAll(grounds(substance));
-        facts.addAll(facts(substance));
+        facts.addAll(facts(substance, bottles.of(substance)));
         return facts;
     }
 
@@ -119,7 +129,7 @@ final class SubstanceMaker {
                         .flatMap(Optional::stream).collect(Collectors.joining(", ")), one.source()))).toList();
     }
 
-    private List<Fact> facts(Substance substance) {
+    private List<Fact> facts(Substance substance, Hazards asSold) {
         List<Fact> facts = new ArrayList<>();
         substance.cas().ifPresent(cas -> facts.add(fact("cas", cas)));
         if (!substance.synonyms().isEmpty()) {
@@ -138,10 +148,7 @@ final class SubstanceMaker {
         substance.gloves().ifPresent(gloves -> facts.add(new Fact(words.say("substance.gloves"),
                 cited(gloves.words(), gloves.source()))));
         substance.note().ifPresent(note -> facts.add(fact("note", note)));
-        waste(substance).ifPresent(kind -> facts.add(new Fact(words.say("substance.waste"),
-                cited(kind.words(), kind.source()))));
-        facts.add(fact("waste-here", sheet.library().studio().waste()));
-        facts.add(fact("emergency", sheet.library().studio().emergency()));
+        facts.addAll(waste(asSold));
         facts.add(new Fact(words.say("substance.source"), cited(substance.edition(), substance.source())));
         facts.removeIf(fact -> fact.value().markup().isBlank());
         return facts;
@@ -162,8 +169,13 @@ final class SubstanceMaker {
                 + one.at().map(at -> " (" + written(at) + ")").orElse(""), one.source())));
     }
 
-    private Optional<Reference.WasteKind> waste(Substance substance) {
-        return substance.waste().map(reference.waste()::get);
+    /** What becomes of it as it is sold: by what is known of it, as labels and briefings tell it. */
+    private List<Fact> waste(Hazards hazards) {
+        List<Fact> facts = new ArrayList<>(List.of(new Fact(words.say("substance.waste"), cited(HazardMaker.waste(reference, hazards),
+                hazards.waste().group().map(reference.waste()::get).map(Reference.WasteKind::source).orElse(""))),
+                fact("waste-here", sheet.library().studio().waste()), fact("emergency", sheet.library().studio().emergency())));
+        facts.removeIf(fact -> fact.value().markup().isBlank());
+        return facts;
     }
 
     private String written(Quantity quantity) {

@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import org.benchleaf.message.Holes;
 import org.benchleaf.message.Nearest;
 import org.benchleaf.model.Formulary;
+import org.benchleaf.model.Material;
 import org.benchleaf.model.Reference;
 import org.benchleaf.model.Substance;
 import org.benchleaf.quantity.Quantity;
@@ -72,11 +73,29 @@ public final class Bottles {
         return new Told(shares.shares(), hazards(line, told));
     }
 
+    /** What a material of the studio can do as it is sold. */
+    public Hazards of(Material material) {
+        return hazards(material.id(), new MixturePh(reference).told(new BoughtMaterials(reference).of(material)));
+    }
+
+    /** What a substance can do by itself. */
+    public Hazards of(Substance substance) {
+        return hazards(substance.key(), new MixturePh(reference).told(new Composition(
+                Map.of(substance.key(), MassShare.WHOLE), Optional.empty(), Optional.empty(), List.of())));
+    }
+
     private Hazards hazards(String line, Composition composition) {
         Classification found = mixtures.classified(composition);
         Situation handling = new Situation(Optional.empty(), Set.of("preparation"), Set.copyOf(found.statements()),
                 composition.shares().keySet(), Set.of(), "", 0);
-        return mixtures.hazards(line, composition, found, Optional.empty(), Set.of(), handling.due(reference));
+        return mixtures.hazards(line, composition, found, Optional.empty(), Set.of(), cautions(handling));
+    }
+
+    /** The bottle is all that is asked about, so no caution needs to name it. */
+    private Map<Reference.Caution, List<String>> cautions(Situation handling) {
+        Map<Reference.Caution, List<String>> cautions = new LinkedHashMap<>();
+        handling.due(reference).forEach(caution -> cautions.put(caution, List.of()));
+        return cautions;
     }
 
     private Hazards.Unknown notFound(String part) {

@@ -16,16 +16,12 @@ import org.benchleaf.model.Substance;
 import org.benchleaf.quantity.Dimension;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
-import org.benchleaf.science.EthanolWater;
-import org.benchleaf.science.OutsideRange;
 
 /** Works out what each prepared solution is made of, ingredient by ingredient. */
 final class Compositions implements Recipe.Kinds<Composition> {
 
     /** A stock that is added drop by drop leaves so little that only its presence counts. */
     private static final MassShare TRACE = new MassShare(0, 1e-4);
-    /** The lightest liquid that the trade dissolves solids in, g/mL: a share by mass worked out with it is on the large side. */
-    private static final double LIGHTEST = 0.785;
     /** The lightest and the heaviest liquid of the table of substances but for mercury, g/mL. */
     private static final Spread ANY_LIQUID = new Spread(0.626, 1.63);
     /** How much lighter and heavier than water a solution in water is, for each share of what is not water: from memory,
@@ -34,9 +30,6 @@ final class Compositions implements Recipe.Kinds<Composition> {
     private static final double HEAVIER_BY = 1.1;
     private static final String WATER = "water";
 
-    /** What is sold at this share counts as the pure substance: the rest is no part on its own; common practice. */
-    private static final double PURE = 0.98;
-
     /** From this share of other things on, a liquid is no solution in water. */
     private static final double MOSTLY = 0.5;
 
@@ -44,6 +37,7 @@ final class Compositions implements Recipe.Kinds<Composition> {
     private final Strengths strengths;
     private final Densities densities;
     private final UnknownWords unknown;
+    private final BoughtMaterials bought;
     private final Map<String, Composition> known = new HashMap<>();
     /** What has its pH from the equilibrium: diluted, it is asked again. */
     private final Set<String> worked = new HashSet<>();
@@ -53,6 +47,7 @@ final class Compositions implements Recipe.Kinds<Composition> {
         this.strengths = new Strengths(bench);
         this.densities = new Densities(bench, strengths);
         this.unknown = new UnknownWords(bench.library().reference());
+        this.bought = new BoughtMaterials(bench.library().reference());
     }
 
     /** Whether at least that share of it by mass is known to be this substance. */
@@ -69,7 +64,7 @@ final class Compositions implements Recipe.Kinds<Composition> {
         // Against circles, which are told elsewhere.
         known.put(id, Composition.unknown(unknown.part(id)));
         Composition made = bench.source().solution(id).map(Solution::recipe).map(recipe -> recipe.ask(this))
-                .orElseGet(() -> bench.material(id).map(this::bought)
+                .orElseGet(() -> bench.material(id).map(bought::of)
                         .orElseGet(() -> Composition.unknown(unknown.part(id))));
         boolean saturated = bench.source().solution(id).map(Solution::recipe).filter(Recipe.Saturate.class::isInstance).isPresent();
         boolean stated = made.ph().isPresent() && !saturated;
@@ -89,68 +84,6 @@ final class Compositions implements Recipe.Kinds<Composition> {
     /** The row of an ingredient, which is named as a substance or as a material. */
     private Optional<Substance> substanceOf(String id) {
         return substance(id).or(() -> bench.material(id).flatMap(Material::substance).flatMap(this::substance));
-    }
-
-    private Composition bought(Material material) {
-        Optional<Substance> row = material.substance().flatMap(this::substance);
-        if (row.isEmpty()) {
-            return Composition.unknown(material.substance().map(key -> unknown.substance(material.name(), key))
-                    .orElseGet(() -> unknown.part(material.name()))).with(material.ph(), Optional.empty());
-        }
-        // A solution sold without its strength is taken as the table has it, which is the strongest.
-        MassShare share = material.strength().map(strength -> share(row.get(), strength)).orElse(MassShare.WHOLE);
-        Map<String, MassShare> shares = new LinkedHashMap<>();
-        shares.put(row.get().key(), share);
-        boolean inWater = row.get().suppliedInWater() || row.get().key().equals("ethanol");
-        if (share.least() < 1 && inWater) {
-            shares.put(WATER, share.rest());
-        }
-        Optional<Composition.Spirit> spirit = spirit(row.get(), byVolumeOrPure(material.strength()));
-        Composition bought = new Composition(shares, material.ph(), spirit, List.of());
-        return share.least() < PURE && !inWater ? bought.lacking(unknown.restOf(material.name(), row.get().name())) : bought;
-    }
-
-    /** Vapour that burns comes from what has a flash point or is classified by one. */
-    private static Optional<Composition.Spirit> spirit(Substance substance, Quantity strength) {
-        boolean burns = substance.fire().isPresent()
-                || substance.classes().stream().anyMatch(one -> one.name().startsWith("Flam. Liq."));
-        return burns ? Optional.of(new Composition.Spirit(substance.key(), strength)) : Optional.empty();
-    }
-
-    /** A strength stated in another way counts as the pure liquid, which is the careful side. */
-    private static Quantity byVolumeOrPure(Optional<Quantity> strength) {
-        return strength.filter(one -> one.dimension() == Dimension.VOLUME_FRACTION)
-                .orElse(Quantity.of(100, Unit.PERCENT_BY_VOLUME));
-    }
-
-    /** The share by mass that a strength means. */
-    private static MassShare share(Substance substance, Quantity strength) {
-        Quantity usual = strength.to(Unit.usual(strength.dimension()));
-        return new MassShare(share(substance, strength.dimension(), usual.low()),
-                share(substance, strength.dimension(), usual.high()));
-    }
-
-    private static double share(Substance substance, Dimension counted, double strength) {
-        Quantity one = Quantity.of(strength, Unit.usual(counted));
-        return switch (counted) {
-            case MASS_FRACTION -> one.in(Unit.PERCENT_BY_MASS) / 100;
-            case MASS_PER_VOLUME -> one.in(Unit.GRAM_PER_LITRE) / 1000 / LIGHTEST;
-            case AMOUNT_PER_VOLUME -> substance.molarMass().map(mass -> one.in(Unit.MOLE_PER_LITRE)
-                    * mass.in(Unit.GRAM_PER_MOLE) / 1000 / LIGHTEST).orElse(1.0);
-            case VOLUME_FRACTION -> byVolume(substance, one);
-            default -> 1;
-        };
-    }
-
-    private static double byVolume(Substance substance, Quantity strength) {
-        if (substance.key().equals("ethanol")) {
-            try {
-                return EthanolWater.massFraction(strength).in(Unit.PERCENT_BY_MASS) / 100;
-            } catch (OutsideRange impossible) {
-                return 1;
-            }
-        }
-        return strength.in(Unit.PERCENT_BY_VOLUME) / 100;
     }
 
     @Override
@@ -220,7 +153,7 @@ final class Compositions implements Recipe.Kinds<Composition> {
         Composition stock = of(share.from());
         Optional<Substance> ethanol = substance("ethanol");
         Composition pure = ethanol.map(row -> pure(row, stock)).orElse(stock);
-        return new Weighed(pure, ethanol.map(row -> share(row, share.strength())).orElse(MassShare.WHOLE), Spread.ONE);
+        return new Weighed(pure, ethanol.map(row -> BoughtMaterials.share(row, share.strength())).orElse(MassShare.WHOLE), Spread.ONE);
     }
 
     private Weighed part(Recipe.Share share, boolean byMass) {
@@ -258,7 +191,7 @@ final class Compositions implements Recipe.Kinds<Composition> {
         List<Composition.Spirit> several = new ArrayList<>();
         for (Recipe.Share share : recipe.shares()) {
             (share.asItIs() ? Optional.<Substance>empty() : substanceOf(share.liquid()).or(() -> substanceOf(share.from())))
-                    .flatMap(row -> spirit(row, byVolumeOrPure(Optional.of(share.strength()))))
+                    .flatMap(row -> BoughtMaterials.spirit(row, BoughtMaterials.byVolumeOrPure(Optional.of(share.strength()))))
                     .or(() -> of(share.from()).spirit()).ifPresent(several::add);
         }
         of(recipe.rest()).spirit().ifPresent(several::add);
@@ -281,13 +214,13 @@ final class Compositions implements Recipe.Kinds<Composition> {
     public Composition dissolve(Recipe.Dissolve recipe) {
         Composition solvent = of(recipe.in());
         Composition solid = of(recipe.solid());
-        MassShare share = substanceOf(recipe.solid()).map(row -> share(row, recipe.strength()))
+        MassShare share = substanceOf(recipe.solid()).map(row -> BoughtMaterials.share(row, recipe.strength()))
                 .orElse(new MassShare(0, 1));
         // What is dissolved in a volume may be lighter or heavier than it is taken to be; of the solvent the most counts.
         boolean inVolume = recipe.strength().dimension() == Dimension.MASS_PER_VOLUME
                 || recipe.strength().dimension() == Dimension.AMOUNT_PER_VOLUME;
         MassShare rest = new MassShare(share.rest().least(), 1 - share.least()
-                * (inVolume ? LIGHTEST / ANY_LIQUID.most() : 1));
+                * (inVolume ? BoughtMaterials.LIGHTEST / ANY_LIQUID.most() : 1));
         return Composition.joined(List.of(solid, solvent), List.of(share, rest))
                 .with(solid.ph().filter(any -> isNeutral(solvent)), solvent.spirit().or(solid::spirit));
     }

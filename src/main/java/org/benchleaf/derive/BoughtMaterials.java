@@ -1,0 +1,96 @@
+package org.benchleaf.derive;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.benchleaf.model.Material;
+import org.benchleaf.model.Reference;
+import org.benchleaf.model.Substance;
+import org.benchleaf.quantity.Dimension;
+import org.benchleaf.quantity.Quantity;
+import org.benchleaf.quantity.Unit;
+import org.benchleaf.science.EthanolWater;
+import org.benchleaf.science.OutsideRange;
+
+/** Works out what the studio's materials are made of as they are sold. */
+final class BoughtMaterials {
+
+    /** The lightest liquid that the trade dissolves solids in, g/mL: a share by mass worked out with it is on the large side. */
+    static final double LIGHTEST = 0.785;
+    private static final String WATER = "water";
+
+    /** What is sold at this share counts as the pure substance: the rest is no part on its own; common practice. */
+    private static final double PURE = 0.98;
+
+    private final Reference reference;
+    private final UnknownWords unknown;
+
+    BoughtMaterials(Reference reference) {
+        this.reference = reference;
+        this.unknown = new UnknownWords(reference);
+    }
+
+    /** What a material is made of, by its substance and its strength as it is sold. */
+    Composition of(Material material) {
+        Optional<Substance> row = material.substance().map(reference.substances()::get);
+        if (row.isEmpty()) {
+            return Composition.unknown(material.substance().map(key -> unknown.substance(material.name(), key))
+                    .orElseGet(() -> unknown.part(material.name()))).with(material.ph(), Optional.empty());
+        }
+        // A solution sold without its strength is taken as the table has it, which is the strongest.
+        MassShare share = material.strength().map(strength -> share(row.get(), strength)).orElse(MassShare.WHOLE);
+        Map<String, MassShare> shares = new LinkedHashMap<>();
+        shares.put(row.get().key(), share);
+        boolean inWater = row.get().suppliedInWater() || row.get().key().equals("ethanol");
+        if (share.least() < 1 && inWater) {
+            shares.put(WATER, share.rest());
+        }
+        Optional<Composition.Spirit> spirit = spirit(row.get(), byVolumeOrPure(material.strength()));
+        Composition bought = new Composition(shares, material.ph(), spirit, List.of());
+        return share.least() < PURE && !inWater ? bought.lacking(unknown.restOf(material.name(), row.get().name())) : bought;
+    }
+
+    /** Vapour that burns comes from what has a flash point or is classified by one. */
+    static Optional<Composition.Spirit> spirit(Substance substance, Quantity strength) {
+        boolean burns = substance.fire().isPresent()
+                || substance.classes().stream().anyMatch(one -> one.name().startsWith("Flam. Liq."));
+        return burns ? Optional.of(new Composition.Spirit(substance.key(), strength)) : Optional.empty();
+    }
+
+    /** A strength stated in another way counts as the pure liquid, which is the careful side. */
+    static Quantity byVolumeOrPure(Optional<Quantity> strength) {
+        return strength.filter(one -> one.dimension() == Dimension.VOLUME_FRACTION)
+                .orElse(Quantity.of(100, Unit.PERCENT_BY_VOLUME));
+    }
+
+    /** The share by mass that a strength means. */
+    static MassShare share(Substance substance, Quantity strength) {
+        Quantity usual = strength.to(Unit.usual(strength.dimension()));
+        return new MassShare(share(substance, strength.dimension(), usual.low()),
+                share(substance, strength.dimension(), usual.high()));
+    }
+
+    private static double share(Substance substance, Dimension counted, double strength) {
+        Quantity one = Quantity.of(strength, Unit.usual(counted));
+        return switch (counted) {
+            case MASS_FRACTION -> one.in(Unit.PERCENT_BY_MASS) / 100;
+            case MASS_PER_VOLUME -> one.in(Unit.GRAM_PER_LITRE) / 1000 / LIGHTEST;
+            case AMOUNT_PER_VOLUME -> substance.molarMass().map(mass -> one.in(Unit.MOLE_PER_LITRE)
+                    * mass.in(Unit.GRAM_PER_MOLE) / 1000 / LIGHTEST).orElse(1.0);
+            case VOLUME_FRACTION -> byVolume(substance, one);
+            default -> 1;
+        };
+    }
+
+    private static double byVolume(Substance substance, Quantity strength) {
+        if (substance.key().equals("ethanol")) {
+            try {
+                return EthanolWater.massFraction(strength).in(Unit.PERCENT_BY_MASS) / 100;
+            } catch (OutsideRange impossible) {
+                return 1;
+            }
+        }
+        return strength.in(Unit.PERCENT_BY_VOLUME) / 100;
+    }
+}
