@@ -106,6 +106,7 @@ class HazardsTest {
     @Test
     void the_window_of_the_studio_for_the_drain_counts(@TempDir Path content) throws IOException {
         String bath = "calcium bicarbonate 0.1 % m/m; rest water";
+        Files.writeString(content.resolve("studio.yaml"), "name: A studio without a window of its own\n");
         assertThat(Ran.of("hazards", bath, "--ph", "6.5", "--content", content.toString()).out()).contains("to the drain");
 
         Files.writeString(content.resolve("studio.yaml"), "drain window: pH 7 to 8\n");
@@ -130,5 +131,17 @@ class HazardsTest {
         assertThat(wide.err()).contains("HAZ-024");
         assertThat(row.err()).contains("REF-001");
         assertThat(List.of(wide.out(), row.out())).containsOnly("");
+    }
+
+    /** Another studio's answers are no answer: a slip in --content told nothing and gave the shipped tables. */
+    @Test
+    void a_named_folder_that_is_missing_or_no_content_folder_is_told_and_gives_no_answer(@TempDir Path folder) {
+        Ran missing = Ran.of("hazards", "ethanol", "--content", folder.resolve("contnet").toString());
+        Ran empty = Ran.of("hazards", "ethanol", "--content", folder.toString());
+
+        assertThat(missing.err()).contains("READ-001", "--content");
+        assertThat(empty.err()).contains("READ-002", "studio.yaml");
+        assertThat(List.of(missing.code(), empty.code())).containsOnly(1);
+        assertThat(List.of(missing.out(), empty.out())).containsOnly("");
     }
 }

@@ -35,6 +35,7 @@ import picocli.CommandLine.Spec;
             "Ends with 1 where something is not known or must not meet."})
 public final class HazardsCommand implements Callable<Integer> {
 
+    private static final Path USUAL = Path.of("content");
     private static final int DONE = 0;
     private static final int CONTENT_HAS_ERRORS = 1;
     private static final int UNKNOWN_OR_INCOMPATIBLE = 1;
@@ -52,8 +53,8 @@ public final class HazardsCommand implements Callable<Integer> {
     @Option(names = "--label", description = "Writes the printable label, a page of its own, instead of the answer.")
     private boolean label;
 
-    @Option(names = "--content", paramLabel = "DIR", description = "The content folder, whose own tables and drain window count (content).")
-    private Path content = Path.of("content");
+    @Option(names = "--content", paramLabel = "DIR", description = "The content folder, whose own tables and drain window count (content, where there is one).")
+    private Path content;
 
     @Option(names = "--format", paramLabel = "text|json", description = "How to print (text).")
     private Format format = Format.text;
@@ -63,12 +64,11 @@ public final class HazardsCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        TablesDraft draft = Files.isDirectory(content) ? LibraryReader.tables(content)
-                : new TablesDraft(Optional.empty(), ReferenceReader.shipped(), new Messages());
+        TablesDraft draft = tables();
         Reference reference = LibraryChecker.tables(draft);
         draft.messages().all().forEach(message -> spec.commandLine().getErr().println(MessageText.of(message)));
         if (draft.messages().hasErrors()) {
-            spec.commandLine().getErr().println("hazards: no answer, since the tables of the studio have errors; put them right first.");
+            spec.commandLine().getErr().println("hazards: no answer, since the tables of the studio cannot be read or have errors; put them right first.");
             return CONTENT_HAS_ERRORS;
         }
         Bottles.Answer answer = new Bottles(reference, MethodReader.read()).ask(String.join(" ", line), stated());
@@ -80,6 +80,17 @@ public final class HazardsCommand implements Callable<Integer> {
         spec.commandLine().getOut().println(printed(reference, told));
         boolean sound = told.hazards().known() && told.hazards().incompatible().isEmpty();
         return sound ? DONE : UNKNOWN_OR_INCOMPATIBLE;
+    }
+
+    /** Those of the folder that is named, or of the usual one; where nobody named one and there is none, the shipped ones, which is told. */
+    private TablesDraft tables() {
+        Path folder = content == null ? USUAL : content;
+        if (content != null || Files.isDirectory(folder)) {
+            return LibraryReader.tables(folder);
+        }
+        spec.commandLine().getErr().println("hazards: there is no content folder here, so no table of a studio is asked and the drain "
+                + "window is the usual one; name the folder with --content if there is one.");
+        return new TablesDraft(Optional.empty(), ReferenceReader.shipped(), new Messages());
     }
 
     private String printed(Reference reference, Bottles.Told told) {

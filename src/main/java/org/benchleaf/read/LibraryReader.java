@@ -43,12 +43,18 @@ public final class LibraryReader {
     }
 
     /**
-     * The tables of hazards of a content folder, which need nothing else of it to be there or sound.
+     * The tables of hazards of a content folder and its studio file, which tells the drain window; nothing else of it has to
+     * be there or sound. A folder without a studio file is told, as the answers would be those of another studio.
      *
      * @throws java.io.UncheckedIOException if the disk fails
      */
     public static TablesDraft tables(Path contentRoot) {
         LibraryReader reader = new LibraryReader(new ContentFolder(contentRoot));
+        if (!Files.isDirectory(contentRoot)) {
+            reader.tellMissing(contentRoot);
+            return new TablesDraft(Optional.empty(), ReferenceReader.shipped(), reader.messages);
+        }
+        reader.tellNoStudio(contentRoot);
         return new TablesDraft(reader.one("studio.yaml"), ReferenceReader.read(contentRoot, reader.messages), reader.messages);
     }
 
@@ -62,7 +68,7 @@ public final class LibraryReader {
 
     private LibraryDraft library(Path contentRoot) {
         if (!Files.isDirectory(contentRoot)) {
-            messages.add(ReadingMessages.NO_CONTENT.at(Place.file(content.name(contentRoot))));
+            tellMissing(contentRoot);
             return new LibraryDraft(Optional.empty(), List.of(), Optional.empty(), Optional.empty(),
                     MethodReader.read(), new RuleBook(List.of(), Matrix.EMPTY, List.of()), ReferenceReader.shipped(),
                     List.of(), List.of(), List.of(), messages);
@@ -70,9 +76,7 @@ public final class LibraryReader {
         // Beside the studio's files: a short command spends more time on reading than on anything else.
         ForkJoinTask<Formulary> ours = ForkJoinPool.commonPool().submit(MethodReader::read);
         Optional<LibraryDraft.YamlPart> studio = one("studio.yaml");
-        if (!content.holds("studio.yaml")) {
-            messages.add(ReadingMessages.NO_STUDIO.at(Place.file(content.name(contentRoot.resolve("studio.yaml")))));
-        }
+        tellNoStudio(contentRoot);
         FOLDERS.stream().filter(content::holds).map(content::resolve).filter(path -> !Files.isDirectory(path))
                 .forEach(path -> messages.add(ReadingMessages.NOT_A_FOLDER.at(Place.file(content.name(path)),
                         "name", path.getFileName())));
@@ -89,6 +93,16 @@ public final class LibraryReader {
                 RuleReader.read(contentRoot, cited, messages), ReferenceReader.read(contentRoot, messages), all("classes"),
                 CaseReader.folders(contentRoot).stream().map(folder -> folder.getFileName().toString()).toList(),
                 texts, messages);
+    }
+
+    private void tellMissing(Path contentRoot) {
+        messages.add(ReadingMessages.NO_CONTENT.at(Place.file(content.name(contentRoot))));
+    }
+
+    private void tellNoStudio(Path contentRoot) {
+        if (!content.holds("studio.yaml")) {
+            messages.add(ReadingMessages.NO_STUDIO.at(Place.file(content.name(contentRoot.resolve("studio.yaml")))));
+        }
     }
 
     private Optional<LibraryDraft.YamlPart> one(String name) {
