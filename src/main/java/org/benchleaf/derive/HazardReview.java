@@ -54,6 +54,7 @@ final class HazardReview {
             clash(used, "step '" + step.id() + "'", step.place());
             refused(step, care.get(step.id()));
         }
+        new SheetResidues(bench, compositions, meetings).tell();
         inOneBottle();
     }
 

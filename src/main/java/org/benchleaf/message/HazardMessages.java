@@ -45,7 +45,11 @@ public enum HazardMessages implements CatalogueEntry {
     ROOM_UNKNOWN("HAZ-025", Severity.WARNING,
             "How much vapour '{liquid}' brings into the room in step '{step}' cannot be worked out, because of {substances}.",
             "Vapour is worked out for ethanol alone. The air may be above the limit for health or near the limit for fire, and no number here says so.",
-            "Read the limits in the safety data sheet, work under extraction that is known to be enough for them, and ask whoever answers for the room.");
+            "Read the limits in the safety data sheet, work under extraction that is known to be enough for them, and ask whoever answers for the room."),
+    MUST_NOT_MEET_IN_THE_SHEET("HAZ-026", Severity.ERROR,
+            "Step '{step}' brings {other} to a sheet that may still hold {one} from step '{earlier}', which gives {gives}.",
+            "{why}",
+            "Put a step of kind 'rinsing' or 'washing' between the two and name it under 'after:', or replace one of the two.");
 
     private final Entry entry;
 

@@ -10,6 +10,7 @@ import org.benchleaf.message.Message;
 import org.benchleaf.model.LowReserve;
 import org.benchleaf.model.Recipe;
 import org.benchleaf.model.SpotTest;
+import org.benchleaf.model.StepKind;
 import org.benchleaf.model.TestResult;
 import org.junit.jupiter.api.Test;
 
@@ -60,6 +61,28 @@ class HazardReviewTest {
         assertThat(told).anyMatch(what -> what.contains("solution 'made'") && what.contains("acetone"))
                 .anyMatch(what -> what.contains("step 'wash'") && what.contains("ammonia") && what.contains("hypochlorite"))
                 .noneMatch(what -> what.contains("step 'wash'") && what.contains("acetone and hydrogen peroxide"));
+    }
+
+    /** Bleach that is not rinsed out gives chloramines with ammonia in the next bath: common practice, no source. */
+    @Test
+    void what_an_earlier_step_left_in_the_sheet_meets_what_a_later_one_brings() {
+        assertThat(sheet("wash")).singleElement().asString().contains("step 'b'", "ammonia", "hypochlorite", "step 'a'", "chloramines");
+        assertThat(sheet("dry")).hasSize(1);
+        assertThat(sheet("rinse")).isEmpty();
+    }
+
+    private static List<String> sheet(String between) {
+        Invented invented = new Invented();
+        invented.material("bleach", "liquid", "sodium hypochlorite", Optional.of("5 % m/m"), Optional.empty());
+        invented.material("ammonia", "liquid", "ammonia solution", Optional.of("5 % m/m"), Optional.empty());
+        invented.step("a", StepKind.BLEACHING, Invented.bath("bleach", "50 mm", "25 mm", 1));
+        if (between.equals("dry")) {
+            invented.step("m", StepKind.DRYING);
+        } else if (between.equals("rinse")) {
+            invented.step("m", StepKind.RINSING, Invented.bath("deionised-water", "50 mm", "25 mm", 1));
+        }
+        invented.step("b", StepKind.ALKALIZATION, Invented.bath("ammonia", "50 mm", "25 mm", 1));
+        return invented.derived().messages().all().stream().filter(one -> one.code().equals("HAZ-026")).map(Message::what).toList();
     }
 
     /** A pH from 11.5 on counts as corrosive without other data; a test is such data (CLP Annex I, 3.2.3.1.2). */
