@@ -2,6 +2,7 @@ package org.benchleaf.derive;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -121,11 +122,14 @@ final class StationCut {
 
     private void cut(Step step) {
         int first = parts.size();
+        Optional<Integer> before = ends.values().stream().filter(end -> end >= 0).max(Comparator.naturalOrder());
         step.hold().ifPresent(hold -> {
             int held = hands(step, HOLD + hold.before(), work(ClassWork.HOLD));
             take(SUPERVISOR, step, held, held);
             // What was released begins at once.
             limits.add(new TimeLimit(held, held + 1, 0, true));
+            before.ifPresent(end -> hold.atMost().ifPresent(limit -> limits.add(
+                    new TimeLimit(end, held + 1, (int) Math.floor(limit.lowIn(Unit.MINUTE)), true))));
         });
         begins.put(step.id(), parts.size());
         if (step.part(Part.Bath.class).isPresent()) {

@@ -152,6 +152,15 @@ class PlanCommandTest {
         assertThat(codes).containsExactly(code);
     }
 
+    /** Six sheets reach one supervisor together, who gives each 4 min: the fourth has waited longer than 12 min (counted by hand). */
+    @Test
+    void how_long_a_sheet_may_wait_at_a_hold_limits_how_many_one_supervisor_can_release() {
+        Path content = ChangedContent.of(sound, PLANS.resolve("hold-at-most.txt"), folder.resolve("faulty"));
+
+        assertThat(run("spring", "--content", content.toString())).as(err::toString).isEqualTo(1);
+        assertThat(err.toString()).contains("PLAN-005", "one supervisor cannot release 6 stations within 12 min", "3 is the most at 4 min each");
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"PLAN-001", "PLAN-003", "PLAN-005", "PLAN-006", "PLAN-007", "PLAN-008", "PLAN-009"})
     void a_check_tells_it_too_with_the_line_of_the_class(String code) {
