@@ -37,27 +37,29 @@ public enum BuildingBlock {
     LAYER("layer", Takes.WORDS, "the medium or the support is one of these rows of the matrix"),
     KNOWN_LAYER("in the matrix", Takes.NOTHING, "the matrix has a row for the medium"),
     MATRIX("matrix", Takes.ACTION_VERDICTS, "the matrix gives one of these verdicts for the action"),
-    TESTED("tested", Takes.WORDS, "a test with a liquid of the same composition gave one of these results"),
-    INDICATED("indicator", Takes.INDICATORS, "a test of the medium with this indicator gave one of these results"),
+    TESTED("tested", Takes.WORDS, "a test with a liquid of the same composition gave one of these results; where one is asked for, a test whose result is not known leaves that open"),
+    INDICATED("indicator", Takes.INDICATORS, "a test of the medium with this indicator gave one of these results; where one is asked for, a test that is missing or does not tell leaves that open"),
     PAPER_INDICATED("indicator on the paper", Takes.INDICATORS,
-            "a test of the paper with this indicator gave one of these results"),
+            "a test of the paper with this indicator gave one of these results; where one is asked for, a test that is missing or does not tell leaves that open"),
     DWELL("dwell covers contact", Takes.LIMIT,
             "the longest test that passed lasted as long as the liquid touches the medium in all, with the baths planned; "
                     + "or as this time where the case does not tell the contact"),
+    CONTACT_TOLD("contact told", Takes.NOTHING,
+            "the case tells in full how long the liquid touches the medium"),
     DWELL_MOST("dwell covers most baths", Takes.LIMIT,
             "the same with as many baths as the step allows at most"),
     END_POINT("end point read", Takes.NOTHING,
             "the readings of the baths reach the end point where that asks for some baths in a row without colour"),
     FIXED("fixed before", Takes.NOTHING, "an earlier step fixed the medium"),
     PROTECTED("protected and tested again", Takes.NOTHING,
-            "an earlier step fixed the medium, and a test after it with the same liquid was stable"),
+            "an earlier step fixed the medium, and a test after it with the same liquid was stable; another one that does not tell leaves that open"),
     AGREED("agreed", Takes.NOTHING, "the kind of step is in the approved proposal, or in an amendment dated before it"),
     PERMITTED("permitted", Takes.WORDS, "each of these uses was permitted in writing on the day of the step"),
     RISK_STATED("risk stated", Takes.NOTHING, "the proposal has a sentence on the risk of this kind of step"),
     METER_READY("meter ready", Takes.METER,
             "a pH meter was calibrated on the day of the step, with enough buffers and one near the reading"),
     MEASURED("measured", Takes.WORDS, "each of these was measured both before and after"),
-    ALIKE("alike in the pair", Takes.FIELDS, "the picture and its pair agree in these fields"),
+    ALIKE("alike in the pair", Takes.FIELDS, "the picture and its pair agree in these fields; what neither of them says is left open"),
     APART("methods kept apart", Takes.WORDS, "the result names one of these methods and is not set against another of them");
 
     /** What a block takes in a rule file. */
@@ -124,7 +126,7 @@ public enum BuildingBlock {
             case LAYER, KNOWN_LAYER, MATRIX -> "what the medium or paper is";
             case TESTED -> "spot tests";
             case INDICATED, PAPER_INDICATED -> "tests with an indicator";
-            case DWELL, DWELL_MOST -> "length of tests and of contact";
+            case DWELL, DWELL_MOST, CONTACT_TOLD -> "length of tests and of contact";
             case END_POINT -> "end point and readings of the baths";
             case FIXED, PROTECTED -> "earlier fixing and the tests after it";
             case AGREED -> "proposal and amendments";

@@ -3,6 +3,7 @@ package org.benchleaf.model;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -16,7 +17,8 @@ public record TestWords(List<WordSet> sets) {
 
     private static final Pattern BETWEEN_WORDS = Pattern.compile("[^\\p{L}\\p{N}?±/]+");
     private static final Pattern NEGATED = Pattern.compile(
-            "^(?:does not|do not|did not|doesn t|didn t|is not|was not|not|no longer|no|without|nothing|never) (.+)");
+            "^(does not|do not|did not|doesn t|didn t|is not|was not|not|no longer|no|without|nothing|never) (.+)");
+    private static final Set<String> NONE = Set.of("no", "without");
     private static final Pattern SOFTENED = Pattern.compile(
             "^(?:very |only )?(?:slightly|slight|faintly|faint|a little|weakly|weak|minimal|minimally) (.+)"
             + "|^(.+) (?:slightly|faintly|a little|weakly|minimally)");
@@ -50,14 +52,19 @@ public record TestWords(List<WordSet> sets) {
             return words.stream().filter(word -> word.isWritten(plain)).findFirst();
         }
 
-        /** "does not bleed" is no change; "no longer stable" is a change. */
+        /**
+         * "does not bleed" is no change; "no longer stable" is a change. Of a little change, "no trace" is no change, while "not
+         * slight" may as well be much: that is none of the list.
+         */
         private Optional<Word> negated(String plain) {
             Matcher matcher = NEGATED.matcher(plain);
             if (!matcher.matches()) {
                 return Optional.empty();
             }
-            return exact(matcher.group(1)).or(() -> softened(matcher.group(1))).flatMap(word -> switch (word.group()) {
-                case CHANGE, SOME_CHANGE -> first(TestResult.Group.NO_CHANGE);
+            boolean none = NONE.contains(matcher.group(1));
+            return exact(matcher.group(2)).flatMap(word -> switch (word.group()) {
+                case CHANGE -> first(TestResult.Group.NO_CHANGE);
+                case SOME_CHANGE -> first(TestResult.Group.NO_CHANGE).filter(any -> none);
                 case NO_CHANGE -> first(TestResult.Group.CHANGE);
                 default -> Optional.empty();
             });

@@ -128,9 +128,20 @@ final class CaseFacts {
 
     /** The longest passed test of what a contact is about, in minutes, at its shorter end; empty where none says how long it lasted. */
     Optional<Double> longestTest(Asked contact) {
+        return passed(contact).map(SpotTest::dwell).flatMap(Optional::stream).map(dwell -> dwell.lowIn(Unit.MINUTE))
+                .max(Comparator.naturalOrder());
+    }
+
+    /** The tests of what a contact is about that passed. */
+    Stream<SpotTest> passed(Asked contact) {
+        return contactTests(contact).filter(test -> test.result().isPassed());
+    }
+
+    /** The tests of what a contact is about; one made after the step shows nothing of what it does. */
+    Stream<SpotTest> contactTests(Asked contact) {
         return contact.layer().stream().flatMap(layer -> contact.liquid().stream().flatMap(liquid -> tests(layer, liquid)))
-                .filter(test -> test.result().isPassed()).map(SpotTest::dwell).flatMap(Optional::stream)
-                .map(dwell -> dwell.lowIn(Unit.MINUTE)).max(Comparator.naturalOrder());
+                .filter(test -> test.after().isEmpty() || contact.step().map(order::before).orElse(List.of()).stream()
+                        .anyMatch(step -> step.id().equals(test.after().get())));
     }
 
     Layer support() {
@@ -148,19 +159,24 @@ final class CaseFacts {
         return fixings(step, layer).findAny().isPresent();
     }
 
-    /** Whether an earlier step fixed the medium and a test after it, with this liquid, was stable. */
-    boolean protectedAt(Step step, Layer layer, String liquid) {
-        return fixings(step, layer).anyMatch(fixing -> tests(layer, liquid)
-                .filter(test -> test.after().filter(fixing.id()::equals).isPresent())
-                .map(SpotTest::result).anyMatch(TestResult::isPassed) && tests(layer, liquid)
-                .filter(test -> test.after().filter(fixing.id()::equals).isPresent())
-                .map(SpotTest::result).noneMatch(TestResult::isChange));
+    /**
+     * Whether an earlier step fixed the medium and tests after it, with this liquid, left it alone; a test among them that
+     * does not tell leaves that open.
+     */
+    Judgement protectedAt(Step step, Layer layer, String liquid) {
+        return Judgement.any(fixings(step, layer), fixing -> {
+            List<SpotTest> again = tests(layer, liquid).filter(test -> test.after().filter(fixing.id()::equals).isPresent()).toList();
+            boolean held = again.stream().map(SpotTest::result).anyMatch(TestResult::isPassed)
+                    && again.stream().map(SpotTest::result).noneMatch(TestResult::isChange);
+            return again.stream().filter(test -> held && test.result().group() == TestResult.Group.NOT_KNOWN).findFirst()
+                    .map(test -> Judgement.cannotTell(MissingFact.result(test.medium(), test.with()))).orElse(Judgement.of(held));
+        });
     }
 
     /** The step that fixed the medium, if every liquid of this step was tested on it afterwards and left it alone. */
     Optional<Step> protection(Step step, Layer layer) {
         boolean held = liquidsOf(step).findAny().isPresent()
-                && liquidsOf(step).allMatch(liquid -> protectedAt(step, layer, liquid));
+                && liquidsOf(step).allMatch(liquid -> protectedAt(step, layer, liquid).isYes());
         return held ? fixings(step, layer).findFirst() : Optional.empty();
     }
 

@@ -10,7 +10,6 @@ import java.util.Set;
 import java.util.function.BiFunction;
 import java.util.function.BiPredicate;
 import java.util.function.Predicate;
-import java.util.stream.Stream;
 import org.benchleaf.model.BuildingBlock;
 import org.benchleaf.model.CaseField;
 import org.benchleaf.model.Condition;
@@ -18,13 +17,11 @@ import org.benchleaf.model.Matrix;
 import org.benchleaf.model.Part;
 import org.benchleaf.model.Permission;
 import org.benchleaf.model.Proposal;
-import org.benchleaf.model.SpotTest;
 import org.benchleaf.model.Step;
 import org.benchleaf.model.StepKind;
 import org.benchleaf.quantity.Dimension;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.QuantityReader;
-import org.benchleaf.quantity.Unit;
 
 /** Whether a condition holds of what it is asked of, or cannot be told: the meaning of every building block. */
 final class ConditionAnswers {
@@ -35,11 +32,13 @@ final class ConditionAnswers {
     private final CaseFacts facts;
     private final FieldReader fields;
     private final MeasuringAnswers readings;
+    private final TestAnswers tests;
 
     ConditionAnswers(CaseFacts facts) {
         this.facts = facts;
         this.fields = new FieldReader(facts);
         this.readings = new MeasuringAnswers(facts);
+        this.tests = new TestAnswers(facts);
     }
 
     /** Whether all clauses hold; it cannot be told where a fact is missing that would decide it. */
@@ -97,12 +96,20 @@ final class ConditionAnswers {
             case METER_READY -> asked.step().map(step -> readings.meterReady(step,
                     given.numbers().get("buffers"), given.numbers().get("near"))).orElse(Judgement.NO);
             case END_POINT -> asked.step().map(EndPoint::reached).orElse(Judgement.NO);
+            case TESTED -> tests.said(facts.contactTests(asked), given.words());
+            case INDICATED -> asked.layer().map(layer -> tests.indicated(layer, given.named())).orElse(Judgement.NO);
+            case PAPER_INDICATED -> tests.indicated(facts.support(), given.named());
+            case DWELL -> tests.dwells(asked, given.numbers().get("limit"), false);
+            case CONTACT_TOLD -> tests.contactTold(asked);
+            case DWELL_MOST -> tests.dwells(asked, given.numbers().get("limit"), true);
+            case PROTECTED -> protectedAgain(asked);
+            case ALIKE -> alike(given.fields(), asked);
             case LAYER -> asked.layer().map(layer -> layer(layer, given.words())).orElse(Judgement.NO);
             default -> Judgement.of(isRecorded(block, given, asked));
         };
     }
 
-    /** The blocks that ask what the file records, which can always be told. */
+    /** The blocks that ask whether the file records something, which can always be told: what it calls unknown it does not record. */
     private boolean isRecorded(BuildingBlock block, Condition.Given given, Asked asked) {
         return switch (block) {
             case OBSERVED -> given.fields().stream().allMatch(field -> fields.value(field, asked)
@@ -114,22 +121,11 @@ final class ConditionAnswers {
             case KNOWN_LAYER -> asked.layer().filter(layer -> !layer.rows().isEmpty()).isPresent();
             case MATRIX -> asked.layer().filter(layer -> given.named().entrySet().stream()
                     .allMatch(cell -> verdict(layer, cell.getKey(), cell.getValue()))).isPresent();
-            case TESTED -> contactTests(asked).anyMatch(test -> said(test, given.words()));
-            case INDICATED -> asked.layer().filter(layer -> indicated(layer, given.named())).isPresent();
-            case PAPER_INDICATED -> indicated(facts.support(), given.named());
-            case DWELL -> dwells(asked, given.numbers().get("limit"), false);
-            case DWELL_MOST -> dwells(asked, given.numbers().get("limit"), true);
-            case PROTECTED -> onStepAndLayer(asked, (step, layer) -> asked.liquid()
-                    .filter(liquid -> facts.protectedAt(step, layer, liquid)).isPresent());
             case AGREED -> asked.step().filter(this::agreed).isPresent();
             case PERMITTED -> given.words().stream().allMatch(use -> permitted(use, asked));
             case RISK_STATED -> asked.step().filter(step -> Optional.ofNullable(facts.treatment.proposal().risks()
                     .get(step.kind())).filter(WordComparison::known).isPresent()).isPresent();
             case MEASURED -> given.words().stream().allMatch(readings::beforeAndAfter);
-            case ALIKE -> asked.picture().flatMap(picture -> facts.treatment.pictures().stream()
-                    .filter(other -> picture.pair().filter(other.id()::equals).isPresent()).findFirst())
-                    .filter(pair -> given.fields().stream().allMatch(field ->
-                            fields.value(field, asked).equals(fields.value(field, Asked.of(pair))))).isPresent();
             case APART -> asked.result().filter(result -> readings.keptApart(result, given.words())).isPresent();
             default -> throw new IllegalArgumentException("'" + block.word() + "' asks for more than what is recorded");
         };
@@ -248,28 +244,21 @@ final class ConditionAnswers {
         return layer.rows().stream().map(row -> row.on(action)).map(Matrix.Verdict::sign).anyMatch(signs::contains);
     }
 
-    private Stream<SpotTest> contactTests(Asked asked) {
-        return asked.layer().stream().flatMap(layer -> asked.liquid().stream()
-                .flatMap(liquid -> facts.tests(layer, liquid)));
+    private Judgement protectedAgain(Asked asked) {
+        return asked.step().flatMap(step -> asked.layer().flatMap(layer -> asked.liquid().map(liquid ->
+                facts.protectedAt(step, layer, liquid)))).orElse(Judgement.NO);
     }
 
-    private static boolean said(SpotTest test, List<String> results) {
-        return test.result().isKnown() && (results.isEmpty() || results.contains(test.result().word())
-                || results.contains(test.result().group().word()));
-    }
-
-    private boolean indicated(Layer layer, Map<String, List<String>> wanted) {
-        return wanted.entrySet().stream().allMatch(entry -> facts.tests(layer)
-                .filter(test -> facts.liquids.nameFits(test.with(), entry.getKey()))
-                .anyMatch(test -> said(test, entry.getValue())));
-    }
-
-    /** Whether the longest test that passed lasted as long as the whole contact, which is never taken as shorter. */
-    private boolean dwells(Asked asked, Quantity leastElse, boolean everyBathAllowed) {
-        double wanted = asked.step().flatMap(step -> asked.layer().flatMap(layer -> asked.liquid().map(liquid ->
-                Contact.of(facts, step, layer, liquid, everyBathAllowed)))).map(contact -> contact.minutes()
-                .orElseGet(() -> Math.max(contact.told(), leastElse.highIn(Unit.MINUTE)))).orElse(0.0);
-        return facts.longestTest(asked).filter(tested -> tested >= wanted).isPresent();
+    /** Whether a picture and its pair agree; what neither says is not known to be alike, unless leaving it out says that there is none. */
+    private Judgement alike(List<CaseField> wanted, Asked asked) {
+        Optional<Asked> other = asked.picture().flatMap(picture -> facts.treatment.pictures().stream()
+                .filter(one -> picture.pair().filter(one.id()::equals).isPresent()).findFirst()).map(Asked::of);
+        return other.isEmpty() ? Judgement.NO : Judgement.all(wanted.stream(), field -> {
+            Optional<FieldFact> own = fields.value(field, asked);
+            boolean open = own.isEmpty() && field.absence() == CaseField.Absence.NOT_GIVEN;
+            boolean same = own.equals(fields.value(field, other.get()));
+            return same && open ? Judgement.cannotTell(MissingFact.of(field, asked)) : Judgement.of(same);
+        });
     }
 
     private static boolean onStepAndLayer(Asked asked, BiPredicate<Step, Layer> test) {

@@ -35,6 +35,9 @@ final class FieldReader {
 
     private final CaseFacts facts;
 
+    /** What the trade calls mould: common practice, no source. */
+    private static final List<String> MOULD = List.of("mould", "mold", "mildew", "fungus", "fungal", "fungi");
+
     FieldReader(CaseFacts facts) {
         this.facts = facts;
     }
@@ -45,7 +48,11 @@ final class FieldReader {
                 : Judgement.cannotTell(MissingFact.of(field, asked)));
     }
 
-    /** Whether the file says something of a field, with every liquid where it speaks of liquids. */
+    /**
+     * Whether the file says something of a field, with every liquid where it speaks of liquids. This can be told of a field that
+     * is left out or "not known": the file does not say it. Only where a part of the step would have said it, and another
+     * way of telling the step leaves that out, is it left open.
+     */
     Judgement has(CaseField field, Asked asked) {
         return Judgement.all(askedOf(field, asked), one -> value(field, one).isPresent() ? Judgement.YES : isOpen(field, one)
                 ? Judgement.cannotTell(MissingFact.of(field, one)) : Judgement.NO);
@@ -99,7 +106,7 @@ final class FieldReader {
                     .filter(matter -> matter.outcome().filter(WordComparison::known).isEmpty())
                     .map(PrintObject.Consultation::matter).toList());
             case PRIVATE -> FieldFact.words(facts.treatment.privateFields());
-            case DAMAGE_ACTIVE -> FieldFact.flag(facts.treatment.condition().stream().anyMatch(FieldReader::isLiveMould));
+            case DAMAGE_ACTIVE -> FieldFact.flag(meetsLiveMould(asked));
             case PROPOSAL_AIMS -> FieldFact.words(proposal.aims());
             case PROPOSAL_OPTIONS -> FieldFact.words(proposal.options().stream().map(Proposal.Option::option).toList());
             case LAYER_STATE -> asked.layer().flatMap(layer -> FieldFact.words(layer.states()));
@@ -207,10 +214,16 @@ final class FieldReader {
         };
     }
 
-    private static boolean isLiveMould(Damage damage) {
-        boolean mould = WordComparison.holds(damage.what(), "mould") || WordComparison.holds(damage.what(), "mold");
-        return mould && damage.active().filter(active -> List.of("no", "inactive").contains(active.toLowerCase(Locale.ROOT)))
-                .isEmpty();
+    /** Whether there is mould that is not known to be dead; who removes mould meets it, whatever the damages are called. */
+    private boolean meetsLiveMould(Asked asked) {
+        List<Damage> mould = facts.treatment.condition().stream().filter(FieldReader::isMould).toList();
+        boolean removed = asked.step().filter(step -> step.kind() == StepKind.MOULD_REMOVAL).isPresent();
+        return mould.isEmpty() ? removed : mould.stream().anyMatch(damage -> damage.active()
+                .filter(active -> List.of("no", "inactive").contains(active.toLowerCase(Locale.ROOT))).isEmpty());
+    }
+
+    private static boolean isMould(Damage damage) {
+        return MOULD.stream().anyMatch(word -> WordComparison.holds(damage.what(), word));
     }
 
     private static Optional<Quantity> side(PrintObject object, Comparator<Double> order) {

@@ -69,6 +69,18 @@ record MissingFact(String told, String remedy) {
         return new MissingFact("the tools are not given", "Name them with 'tools:' under 'cleaning:', or under 'uses:' of the step");
     }
 
+    /** What a test gave: nobody made it, or it does not tell. */
+    static MissingFact result(String medium, String with) {
+        return new MissingFact("the result of the test of '" + medium + "' with '" + with + "' is not known",
+                "Test '" + medium + "' with '" + with + "' and write its 'result:' under 'tests:'");
+    }
+
+    /** How long a test lasted. */
+    static MissingFact dwell(String medium, String with) {
+        return new MissingFact("'dwell:' of the test of '" + medium + "' with '" + with + "' is not given",
+                "Add 'dwell:' to the test of '" + medium + "' with '" + with + "' under 'tests:'");
+    }
+
     /** What the sheet is made of. */
     static MissingFact paper() {
         return new MissingFact("'paper:' under 'support:' is not known", "Name the paper with 'paper:' under 'support:' of 'object:'");

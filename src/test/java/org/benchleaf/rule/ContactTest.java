@@ -54,7 +54,7 @@ class ContactTest {
                   - {of: text, with: bath, result: stable}
                   - {of: text, with: paste, dwell: 30 min, result: stable}
                 """);
-        assertThat(said).contains("lasted a time that no test gives").doesNotContain("shorter time");
+        assertThat(said).contains("'dwell:' of the test of 'text' with 'bath' is not given").doesNotContain("shorter time");
     }
 
     @ParameterizedTest
