@@ -45,7 +45,7 @@ public enum BuildingBlock {
             "the longest test that passed lasted as long as the liquid touches the medium in all, with the baths planned; "
                     + "or as this time where the case does not tell the contact"),
     CONTACT_TOLD("contact told", Takes.NOTHING,
-            "the case tells in full how long the liquid touches the medium"),
+            "the case tells how long the liquid touches the medium; where it does not tell that in full, that is left open"),
     DWELL_MOST("dwell covers most baths", Takes.LIMIT,
             "the same with as many baths as the step allows at most"),
     END_POINT("end point read", Takes.NOTHING,

@@ -81,6 +81,12 @@ record MissingFact(String told, String remedy) {
                 "Add 'dwell:' to the test of '" + medium + "' with '" + with + "' under 'tests:'");
     }
 
+    /** How long a liquid touches a medium in all, of which this is told. */
+    static MissingFact contact(String told) {
+        return new MissingFact("how long the liquid touches the medium is not given in full (" + told + ")",
+                "Give the times of these steps: 'each:' under 'bath:', 'changes:' under 'blotters:', or 'takes:'");
+    }
+
     /** What the sheet is made of. */
     static MissingFact paper() {
         return new MissingFact("'paper:' under 'support:' is not known", "Name the paper with 'paper:' under 'support:' of 'object:'");

@@ -54,9 +54,10 @@ final class TestAnswers {
         return test.result().group() == TestResult.Group.NOT_KNOWN;
     }
 
-    /** Whether the case tells in full how long the liquid touches the medium. */
+    /** Whether the case tells how long the liquid touches the medium; it is left open where it tells that in part or not at all. */
     Judgement contactTold(Asked asked) {
-        return Judgement.of(contact(asked, false).flatMap(Contact::minutes).isPresent());
+        return contact(asked, false).map(one -> one.minutes().isPresent() ? Judgement.YES
+                : Judgement.cannotTell(MissingFact.contact(one.words()))).orElse(Judgement.NO);
     }
 
     /**
