@@ -66,7 +66,7 @@ class HazardReviewTest {
     /** Bleach that is not rinsed out gives chloramines with ammonia in the next bath: common practice, no source. */
     @Test
     void what_an_earlier_step_left_in_the_sheet_meets_what_a_later_one_brings() {
-        assertThat(sheet("wash")).singleElement().asString().contains("step 'b'", "ammonia", "hypochlorite", "step 'a'", "chloramines");
+        assertThat(sheet("wash")).singleElement().asString().contains("Step 'b'", "ammonia", "hypochlorite", "step 'a'", "chloramines");
         assertThat(sheet("dry")).hasSize(1);
         assertThat(sheet("rinse")).isEmpty();
     }
