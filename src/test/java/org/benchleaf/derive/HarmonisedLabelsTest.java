@@ -35,10 +35,10 @@ class HarmonisedLabelsTest {
     @ParameterizedTest(name = "{0}")
     @MethodSource("rows")
     void a_label_says_no_less_than_the_harmonised_one(String substance, String index, String signal, String pictograms,
-            String statements) {
+            String statements, String source) {
         Hazards found = ((Bottles.Told) BOTTLES.ask(substance + " 100 % m/m", Optional.empty())).hazards();
 
-        assertThat(List.of(statements.split(" "))).as(index + " " + found.hazardStatements())
+        assertThat(List.of(statements.split(" "))).as(index + " " + source + " " + found.hazardStatements())
                 .allMatch(code -> found.hazardStatements().contains(code) || isCovered(code, found.hazardStatements()));
         Set<String> missing = new TreeSet<>(List.of(pictograms.split(" ")));
         missing.removeAll(found.pictograms());
@@ -58,5 +58,7 @@ class HarmonisedLabelsTest {
     @Test
     void sixty_substances_and_more_are_compared() throws IOException {
         assertThat(rows().map(row -> row.get()[0]).distinct()).hasSizeGreaterThanOrEqualTo(60);
+        assertThat(rows().map(row -> row.get()[5])).allMatch(List.of("consolidated", "chem.echa", "memory")::contains);
+        assertThat(rows().filter(row -> !row.get()[5].equals("memory"))).as("read, not remembered").hasSizeGreaterThanOrEqualTo(45);
     }
 }
