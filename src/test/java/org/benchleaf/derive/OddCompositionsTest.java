@@ -34,7 +34,15 @@ class OddCompositionsTest {
     private Path content;
 
     static Stream<Arguments> bottles() throws IOException {
-        return Files.readAllLines(Path.of("src/test/resources/check-values/odd-bottles.txt")).stream()
+        return rows("odd-bottles.txt");
+    }
+
+    static Stream<Arguments> meetings() throws IOException {
+        return rows("odd-meetings.txt");
+    }
+
+    private static Stream<Arguments> rows(String file) throws IOException {
+        return Files.readAllLines(Path.of("src/test/resources/check-values", file)).stream()
                 .filter(line -> !line.startsWith("#")).map(line -> line.split("\\s\\|\\s"))
                 .map(cells -> Arguments.of(cells[0], cells[1].strip()));
     }
@@ -51,6 +59,18 @@ class OddCompositionsTest {
             assertThat(found.isUnclassified()).as("%s %s", bottle, found.hazardStatements()).isTrue();
         } else if (!expected.equals("unknown")) {
             assertThat(found.hazardStatements()).as(bottle).contains(expected.split(" "));
+        }
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("meetings")
+    void what_must_not_meet_is_told_under_every_name(String bottle, String expected) {
+        Hazards found = ask(BOTTLES, bottle);
+
+        if (expected.equals("nothing")) {
+            assertThat(found.incompatible()).as(bottle).isEmpty();
+        } else {
+            assertThat(found.incompatible()).as(bottle).anyMatch(clash -> (clash.gives() + " " + clash.why()).contains(expected));
         }
     }
 
