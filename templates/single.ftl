@@ -1,12 +1,13 @@
-<#-- One block on a page of its own, with its style in it, so that it can be saved and printed anywhere.
-     sheet   title, language, block
+<#-- Blocks on a page of its own, with its style in it, so that it can be saved and printed anywhere.
+     sheet   title, language, blocks
      style   the element that holds the styles of the site
      parts(block), macroOf(block) as in page.ftl -->
 <#macro show block>
   <#import "/blocks/" + block.name() + ".ftl" as lib>
   <@lib[macroOf(block)]?with_args(parts(block)) />
 </#macro>
-<#global show = show>
+<#macro showAll blocks><#list blocks as block><@show block /></#list></#macro>
+<#global show = show showAll = showAll>
 <!DOCTYPE html>
 <html lang="${sheet.language}">
 <head>
@@ -17,7 +18,7 @@ ${style}
 </head>
 <body>
 <main class="content">
-<@show sheet.block />
+<@showAll sheet.blocks />
 </main>
 </body>
 </html>

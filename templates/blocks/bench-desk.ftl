@@ -6,7 +6,7 @@
   <h2 class="bench-desk__heading" id="desk-heading">${words.heading}</h2>
   <p class="bench-desk__kept">${words.kept}</p>
   <div class="bench-desk__buttons">
-    <button class="button" type="button" data-desk="bench">${words.bench}</button>
+    <#if words.bench??><button class="button" type="button" data-desk="bench">${words.bench}</button></#if>
     <button class="button" type="button" data-desk="awake" aria-pressed="false">${words.awake}</button>
     <button class="button" type="button" data-desk="clear">${words.clear}</button>
   </div>

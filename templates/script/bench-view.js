@@ -415,40 +415,24 @@
 
   /* The record, in the form that record.schema.json describes; what was not written down is not there. */
   function whole() {
-    return { "case": view.getAttribute("data-case"), sheet: state().record ? state().record.issue : view.getAttribute("data-issue"), written: stampText(Date.now()),
+    return { "case": view.getAttribute("data-case"), sheet: state().record ? state().record.issue : view.getAttribute("data-issue"), written: bench.stampText(Date.now()),
       steps: stages.filter(function (stage) { return Object.keys(noted(stage.anchor)).length; }).map(entry) };
-  }
-  function stampText(time) {
-    var day = new Date(time);
-    return day.getFullYear() + "-" + bench.two(day.getMonth() + 1) + "-" + bench.two(day.getDate()) + " " + bench.clock(time);
   }
   function entry(stage) {
     var mine = noted(stage.anchor);
     var one = { step: stage.id };
-    if (mine.began) { one.began = stampText(mine.began); }
-    if (mine.ended) { one.ended = stampText(mine.ended); }
-    if (mine.released) { one.released = { by: mine.released.by, role: mine.released.role, at: stampText(mine.released.at) }; }
+    if (mine.began) { one.began = bench.stampText(mine.began); }
+    if (mine.ended) { one.ended = bench.stampText(mine.ended); }
+    if (mine.released) { one.released = { by: mine.released.by, role: mine.released.role, at: bench.stampText(mine.released.at) }; }
     if (mine.as) { one.seen = mine.as === "yes" ? "as expected" : "not as expected"; }
     if (mine.because) { one.because = mine.because; }
     if (mine.pictures) { one.pictures = mine.pictures; }
     all("[data-part]", view).forEach(function (item) {
       if (anchorOf(item.closest(".screen")) !== stage.anchor || !mine[keyOf(item)]) { return; }
-      home(one, item.getAttribute("data-part"), Number(item.getAttribute("data-bath")))[item.getAttribute("data-key")]
-        = valueOf(item, mine[keyOf(item)]);
+      bench.home(one, item.getAttribute("data-part"), Number(item.getAttribute("data-bath")))[item.getAttribute("data-key")]
+        = bench.valueOf(item, mine[keyOf(item)]);
     });
     return one;
-  }
-  function home(one, part, bath) {
-    if (!bath) { return one[part] || (one[part] = {}); }
-    var list = one[part] || (one[part] = []);
-    var found = list.filter(function (reading) { return reading.bath === bath; })[0];
-    if (!found) { found = { bath: bath }; list.push(found); }
-    return found;
-  }
-  function valueOf(item, text) {
-    var before = item.getAttribute("data-before");
-    var unit = item.getAttribute("data-unit");
-    return before || unit ? (before ? before + " " : "") + text.replace(",", ".") + (unit ? " " + unit : "") : text;
   }
   function saved() { return JSON.stringify(whole(), null, 2) + "\n"; }
   /* The same on paper: a line for each thing that was written down. */
@@ -471,10 +455,7 @@
     copied.then(function () { log.textContent = words.copied; }, function () { log.textContent = words["copy-no"]; });
   });
   part("save").addEventListener("click", function () {
-    var link = make("a");
-    link.href = URL.createObjectURL(new Blob([saved()], { type: "application/json" }));
-    link.download = view.getAttribute("data-case") + "-record-" + stampText(Date.now()).slice(0, 10) + ".json";
-    link.click();
+    bench.hand(saved(), view.getAttribute("data-case") + "-record-" + bench.stampText(Date.now()).slice(0, 10) + ".json");
   });
   part("print").addEventListener("click", function () {
     document.body.classList.add("print-record");

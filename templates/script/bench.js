@@ -15,7 +15,14 @@
     try { return JSON.parse(localStorage.getItem(store)) || {}; } catch (refused) { return {}; }
   }
   function keep() {
-    try { localStorage.setItem(store, JSON.stringify(state)); } catch (refused) { told.textContent = words.lost; }
+    try { localStorage.setItem(store, JSON.stringify(state)); } catch (refused) { told.textContent = words.lost; return false; }
+    return true;
+  }
+  /* What another window of the same page has kept in the meantime. */
+  function reread() {
+    state = read();
+    state.ticks = state.ticks || {};
+    state.timers = state.timers || {};
   }
   function fill(text, holes) {
     return text.replace(/\[([a-z]+)\]/g, function (all, name) { return name in holes ? holes[name] : all; });
@@ -24,6 +31,10 @@
   function clock(milliseconds) {
     var time = new Date(milliseconds);
     return two(time.getHours()) + ":" + two(time.getMinutes());
+  }
+  function stampText(milliseconds) {
+    var day = new Date(milliseconds);
+    return day.getFullYear() + "-" + two(day.getMonth() + 1) + "-" + two(day.getDate()) + " " + clock(milliseconds);
   }
   function digits(seconds) {
     var whole = Math.floor(Math.abs(seconds));
@@ -36,6 +47,25 @@
     if (className) { element.className = className; }
     if (text) { element.textContent = text; }
     return element;
+  }
+  /* Where a note stands in a record: in a part of a step or, by its number, in one bath. */
+  function home(one, part, bath) {
+    if (!bath) { return one[part] || (one[part] = {}); }
+    var list = one[part] || (one[part] = []);
+    var found = list.filter(function (reading) { return reading.bath === bath; })[0];
+    if (!found) { found = { bath: bath }; list.push(found); }
+    return found;
+  }
+  function valueOf(item, text) {
+    var before = item.getAttribute("data-before");
+    var unit = item.getAttribute("data-unit");
+    return before || unit ? (before ? before + " " : "") + text.replace(",", ".") + (unit ? " " + unit : "") : text;
+  }
+  function hand(text, name) {
+    var link = make("a");
+    link.href = URL.createObjectURL(new Blob([text], { type: "application/json" }));
+    link.download = name;
+    link.click();
   }
   function button(text, label, act) {
     var made = make("button", "button", text);
@@ -61,7 +91,8 @@
   /* What the bench view adds to: it comes in a script of its own. */
   var bench = {
     state: function () { return state; }, keep: keep, words: words, fill: fill, clock: clock, two: two, digits: digits, make: make,
-    button: button, began: function () {}, ring: function () {}, cleared: function () {}
+    button: button, stampText: stampText, home: home, valueOf: valueOf, hand: hand, reread: reread, store: store,
+    began: function () {}, ring: function () {}, cleared: function () {}
   };
   var timers = Array.prototype.map.call(document.querySelectorAll(".timer"), function (item) {
     var length = Number(item.getAttribute("data-seconds"));

@@ -72,6 +72,12 @@ class FaultyContentTest {
             Map.entry("PLAN-010", "command/PlanCommandTest"),
             Map.entry("PLAN-011", "command/PlanCommandTest"),
             Map.entry("PLAN-012", "command/PlanCommandTest"),
+            // Records are no content.
+            Map.entry("RECORD-001", "command/ClassRecordsTest"),
+            Map.entry("RECORD-002", "command/ClassRecordsTest"),
+            Map.entry("RECORD-003", "command/ClassRecordsTest"),
+            Map.entry("RECORD-004", "command/ClassRecordsTest"),
+            Map.entry("RECORD-005", "command/ClassRecordsTest"),
             // A fixture of a megabyte would have to be carried along.
             Map.entry("SITE-030", "command/SharedInputTest"),
             // Told when the other cases are published.

@@ -6,7 +6,9 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 import org.benchleaf.message.ClassMessages;
 import org.benchleaf.model.ClassPapers;
+import org.benchleaf.model.Practice;
 import org.benchleaf.read.Node;
+import org.benchleaf.read.PracticeReader;
 import org.benchleaf.read.UnseenVerbsReader;
 
 /** Reads what a class is for, and how its papers are issued. */
@@ -29,7 +31,15 @@ final class ClassPapersForm {
         List<ClassPapers.Outcome> outcomes = fields.groups("outcomes").stream().map(this::outcome).toList();
         return new ClassPapers(fields.yes("publish", false), fields.texts("aims"),
                 sheets.flatMap(group -> group.word("are", ClassPapers.Sheets::of)).orElse(ClassPapers.Sheets.PRACTICE),
-                sheets.flatMap(group -> group.text("like")), issue, fields.texts("changes"), outcomes, trainees(places));
+                sheets.flatMap(group -> group.text("like")), issue, fields.texts("changes"), outcomes, trainees(places),
+                practice());
+    }
+
+    /** The usual rule, with the class's own numbers in its place. */
+    private Practice practice() {
+        Practice usual = PracticeReader.usual();
+        return fields.group("practised when").map(own -> new Practice(own.whole("times").orElse(usual.times()),
+                own.whole("help next time").orElse(usual.help()))).orElse(usual);
     }
 
     private ClassPapers.Issue issue(Fields group) {

@@ -35,8 +35,17 @@ public final class RecordChecker {
         Form.RECORD.check(root, messages);
         Fields fields = new Fields(root, new Fields.Soundness(messages));
         List<BenchRecord.Entry> steps = fields.groups("steps").stream().map(RecordChecker::entry).toList();
+        Optional<BenchRecord.Seat> seat = fields.text("class").map(course -> new BenchRecord.Seat(course, fields.whole("issue"),
+                fields.need(fields.whole("station"), "station", 1), fields.text("trainees"), fields.place("station")));
+        List<BenchRecord.Mark> marks = fields.groups("outcomes").stream().map(RecordChecker::mark).toList();
         return messages.hasErrors() ? Optional.empty()
-                : Optional.of(new BenchRecord(fields.needText("case"), fields.text("sheet"), steps));
+                : Optional.of(new BenchRecord(fields.needText("case"), fields.text("sheet"), seat, steps, marks));
+    }
+
+    private static BenchRecord.Mark mark(Fields outcome) {
+        return new BenchRecord.Mark(outcome.needText("at"), outcome.needText("will"), outcome.text("trainee"),
+                outcome.text("met").map("met"::equals), outcome.whole("help today"), outcome.whole("help next time"),
+                outcome.text("assessor"), outcome.text("remark"), outcome.place());
     }
 
     private static BenchRecord.Entry entry(Fields step) {
@@ -53,7 +62,9 @@ public final class RecordChecker {
         step.groups("readings").forEach(reading -> readings.add(reading(reading)));
         return new BenchRecord.Entry(step.needText("step"), step.moment("began", LocalDateTime.MIN), step.moment("ended", LocalDateTime.MIN),
                 step.group("released").map(by -> new BenchRecord.Release(by.needText("by"), by.text("role"), by.moment("at", LocalDateTime.MIN))),
-                step.text("seen"), step.text("because"), step.text("pictures"), readings, parts);
+                step.text("seen"), step.text("because"), step.text("pictures"), readings, parts,
+                new BenchRecord.Account(step.text("done by"), step.text("noticed"), step.text("deviation"), step.text("initials")),
+                step.place());
     }
 
     private static Map<String, String> reading(Fields reading) {

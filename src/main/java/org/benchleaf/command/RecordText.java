@@ -73,13 +73,23 @@ final class RecordText {
         Map<String, Object> data = new LinkedHashMap<>();
         data.put("case", record.caseId());
         record.sheet().ifPresent(sheet -> data.put("sheet", sheet));
+        record.seat().ifPresent(seat -> {
+            data.put("class", seat.course());
+            seat.issue().ifPresent(issue -> data.put("issue", issue));
+            data.put("station", seat.station());
+            put(data, "trainees", seat.trainees());
+        });
         data.put("steps", record.steps().stream().map(RecordText::data).toList());
+        if (!record.marks().isEmpty()) {
+            data.put("outcomes", record.marks().stream().map(RecordText::data).toList());
+        }
         return data;
     }
 
     private static Map<String, Object> data(BenchRecord.Entry entry) {
         Map<String, Object> data = new LinkedHashMap<>();
         data.put("step", entry.step());
+        put(data, "done by", entry.account().doneBy());
         put(data, "began", entry.began().map(MINUTE::format));
         put(data, "ended", entry.ended().map(MINUTE::format));
         entry.released().ifPresent(by -> {
@@ -92,10 +102,25 @@ final class RecordText {
         put(data, "seen", entry.seen());
         put(data, "because", entry.because());
         put(data, "pictures", entry.pictures());
+        put(data, "noticed", entry.account().noticed());
+        put(data, "deviation", entry.account().deviation());
+        put(data, "initials", entry.account().initials());
         data.putAll(entry.parts());
         if (!entry.readings().isEmpty()) {
             data.put("readings", entry.readings());
         }
+        return data;
+    }
+
+    private static Map<String, Object> data(BenchRecord.Mark mark) {
+        Map<String, Object> data = new LinkedHashMap<>(Map.of("at", mark.step()));
+        data.put("will", mark.will());
+        put(data, "trainee", mark.trainee());
+        put(data, "met", mark.met().map(met -> met ? "met" : "not yet"));
+        mark.helpToday().ifPresent(help -> data.put("help today", help));
+        mark.helpNext().ifPresent(help -> data.put("help next time", help));
+        put(data, "assessor", mark.assessor());
+        put(data, "remark", mark.remark());
         return data;
     }
 

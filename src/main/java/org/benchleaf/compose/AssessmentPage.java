@@ -22,15 +22,20 @@ final class AssessmentPage implements ClassPageMaker {
         sheet.add(desk.opening(sheet, NAME));
         sheet.add(new Section("who", words.say("class.assessed"), Optional.empty(), List.of(new Facts(List.of(
                 blank(words, "class.name"), blank(words, "class.date"), blank(words, "class.assessor"))))));
-        sheet.add(new Section("levels", words.say("class.levels"), Optional.of(words.say("class.levels-lead")),
-                List.of(new Facts(words.group("class-level").entrySet().stream()
-                        .map(level -> Fact.of(level.getKey(), level.getValue())).toList()))));
+        sheet.add(levels(words));
         sheet.add(outcomes(sheet, desk));
         sheet.add(new Section("feedback", words.say("class.feedback"), Optional.of(words.say("class.feedback-lead")),
                 List.of(new Facts(List.of(blank(words, "class.own-view"), blank(words, "class.keep"),
                         blank(words, "class.change-one"), blank(words, "class.next-step"))))));
         sheet.add(desk.papers(sheet));
         return desk.finish(sheet, NAME);
+    }
+
+    /** How much help was needed, in five levels. */
+    static Section levels(Words words) {
+        return new Section("levels", words.say("class.levels"), Optional.of(words.say("class.levels-lead")),
+                List.of(new Facts(words.group("class-level").entrySet().stream()
+                        .map(level -> Fact.of(level.getKey(), level.getValue())).toList())));
     }
 
     private static Fact blank(Words words, String key) {
@@ -41,8 +46,7 @@ final class AssessmentPage implements ClassPageMaker {
         Words words = sheet.words();
         List<List<Html>> rows = new ArrayList<>();
         for (ClassPapers.Outcome one : desk.course().papers().outcomes()) {
-            rows.add(List.of(Html.ofText(desk.step(sheet, one.at()) + ": " + (one.must()
-                            ? words.say("class.must", "will", one.will()) : one.will())),
+            rows.add(List.of(Html.ofText(desk.step(sheet, one.at()) + ": " + ClassPage.deed(words, one)),
                     Html.ofText(one.metWhen().orElse(words.say("class.not-stated"))),
                     Html.ofText(words.say("class.line")), Html.ofText(words.say("class.line")),
                     Html.ofText(words.say("class.line")), Html.ofText(words.say("class.line"))));

@@ -30,6 +30,7 @@ public final class BottleLabel {
                 hazards.unknown().stream().map(Hazards.Unknown::why).toList());
         LabelSheet.Label label = new LabelSheet.Label(SIZE, name, Optional.empty(), Optional.empty(), Optional.of(hazard),
                 hazards.isUnclassified());
-        return new SingleSheet(name, words.language(), new LabelSheet(List.of(label), words.group("label-sheet")));
+        return new SingleSheet(name, words.language(), List.of(new LabelSheet(List.of(label),
+                words.group("label-sheet"))));
     }
 }

@@ -58,6 +58,13 @@ record ClassDesk(CaseDesk desk, ClassPlan plan, ScheduleReading reading) {
         return plan.source();
     }
 
+    /** The codes of those who work at a station, from 1; none if the class names none. */
+    List<String> codes(int station) {
+        List<String> codes = course().papers().trainees();
+        int each = course().day().traineesEach();
+        return codes.isEmpty() ? List.of() : codes.subList((station - 1) * each, station * each);
+    }
+
     /** The path of one of the class's files, which lie beside the pages of its case. */
     String path(String ending) {
         return desk.path(Paths.OF_CLASS + Paths.fileName(course().id()) + ending);

@@ -36,6 +36,7 @@ final class ClassPage implements ClassPageMaker {
         sheet.add(waits(sheet, desk));
         sheet.add(room(sheet, desk));
         goesWrong(sheet, desk).ifPresent(sheet::add);
+        sheet.add(records(sheet, desk));
         sheet.add(ways(sheet, desk));
         return desk.finish(sheet, NAME);
     }
@@ -43,6 +44,18 @@ final class ClassPage implements ClassPageMaker {
     @Override
     public List<DataFile> files(ClassDesk desk) {
         return ClassFiles.of(desk);
+    }
+
+    /** The form of each station, in which stands who did what and how well. */
+    private static Section records(Sheet sheet, ClassDesk desk) {
+        Words words = sheet.words();
+        List<LinkList.Entry> entries = new ArrayList<>();
+        for (int station = 1; station <= desk.course().stations(); station++) {
+            entries.add(new LinkList.Entry(sheet.link(words.say("class.record-n", "n", station),
+                    desk.path("-record.html") + "#station-" + station), String.join(", ", desk.codes(station))));
+        }
+        return new Section("records", words.say("class.records"), Optional.of(words.say("class.records-lead")),
+                List.of(new LinkList(entries)));
     }
 
     /** The files for other programs. */
@@ -97,6 +110,7 @@ final class ClassPage implements ClassPageMaker {
                 question(sheet, "air", "#room"),
                 question(sheet, "order", desk.path("-orders.html") + "#orders"),
                 question(sheet, "left", desk.path("-preparation.html") + "#waste"),
+                question(sheet, "who", "#records"),
                 question(sheet, "changed", desk.course().papers().changes().isEmpty() ? "#papers" : "#changes"));
         return new Section("questions", words.say("class.questions"), Optional.empty(), List.of(new LinkList(entries)));
     }
@@ -116,7 +130,7 @@ final class ClassPage implements ClassPageMaker {
             blocks.add(new Table("outcomes-table", words.say("class.outcomes-caption"), columns(words, "class.step",
                     "class.will", "class.met-when", "class.not-yet"), papers.outcomes().stream().map(one -> List.of(
                             Html.ofText(desk.step(sheet, one.at())),
-                            Html.ofText(one.must() ? words.say("class.must", "will", one.will()) : one.will()),
+                            Html.ofText(deed(words, one)),
                             Html.ofText(one.metWhen().orElse(words.say("class.not-stated"))),
                             Html.ofText(one.notYet().orElse(words.say("class.not-stated"))))).toList(), Optional.empty()));
         }
@@ -201,6 +215,11 @@ final class ClassPage implements ClassPageMaker {
         return rows.isEmpty() ? Optional.empty() : Optional.of(new Section("goes-wrong", words.say("class.goes-wrong"),
                 Optional.empty(), List.of(new Table("goes-wrong-table", words.say("class.goes-wrong-caption"),
                         columns(words, "class.step", "class.see", "class.if-not"), rows, Optional.empty()))));
+    }
+
+    /** What the trainee does, and whether nothing makes up for it. */
+    static String deed(Words words, ClassPapers.Outcome one) {
+        return one.must() ? words.say("class.must", "will", one.will()) : one.will();
     }
 
     static List<Table.Column> columns(Words words, String... keys) {

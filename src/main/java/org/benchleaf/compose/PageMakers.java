@@ -16,7 +16,8 @@ final class PageMakers {
             new ClassPreparationPage(),
             new StationSheetsPage(),
             new OrderListPage(),
-            new AssessmentPage());
+            new AssessmentPage(),
+            new ClassRecordPage());
 
     static final List<SitePageMaker> SITE = List.of(
             new LibraryPage(),

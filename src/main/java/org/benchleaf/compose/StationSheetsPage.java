@@ -36,21 +36,14 @@ final class StationSheetsPage implements ClassPageMaker {
         List<LinkList.Entry> entries = new ArrayList<>();
         for (int station = 1; station <= desk.course().stations(); station++) {
             entries.add(new LinkList.Entry(Link.to(sheet.words().say("class.station-n", "n", station), "#station-" + station),
-                    code(desk, station)));
+                    String.join(", ", desk.codes(station))));
         }
         return new Section("stations", sheet.words().say("class.stations"), Optional.empty(), List.of(new LinkList(entries)));
     }
 
-    /** The codes of those who work at a station; empty if the class names none. */
-    private static String code(ClassDesk desk, int station) {
-        List<String> codes = desk.course().papers().trainees();
-        int each = desk.course().day().traineesEach();
-        return codes.isEmpty() ? "" : String.join(", ", codes.subList((station - 1) * each, station * each));
-    }
-
     private static Section section(Sheet sheet, ClassDesk desk, int station) {
         Words words = sheet.words();
-        String code = code(desk, station);
+        String code = String.join(", ", desk.codes(station));
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Facts(List.of(Fact.of(words.say("class.name"), words.say("class.line")),
                 Fact.of(words.say("class.date"), words.say("class.line")))));

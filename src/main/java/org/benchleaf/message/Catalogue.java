@@ -9,7 +9,7 @@ public final class Catalogue {
     private static final List<Message.Id[]> ENTRIES = List.of(ReadingMessages.values(), FormMessages.values(),
             RuleMessages.values(), ReferenceMessages.values(), FigureMessages.values(), HazardMessages.values(),
             ClaimMessages.values(), PictureMessages.values(), ConsentMessages.values(),
-            ClassMessages.values(), PlanMessages.values(), DraftMessages.values(), LeakMessages.values(),
+            ClassMessages.values(), PlanMessages.values(), RecordMessages.values(), DraftMessages.values(), LeakMessages.values(),
             EditionMessages.values());
 
     private Catalogue() {

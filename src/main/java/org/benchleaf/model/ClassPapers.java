@@ -16,9 +16,11 @@ import org.benchleaf.message.Place;
  * @param changes what is different from the issue before
  * @param outcomes what trainees can do at the end
  * @param trainees codes of those who take part, in the order of the stations; never names
+ * @param practice when a trainee counts as practised in a step
  */
 public record ClassPapers(boolean published, List<String> aims, Sheets sheets, Optional<String> like,
-        Optional<Issue> issue, List<String> changes, List<Outcome> outcomes, List<String> trainees) {
+        Optional<Issue> issue, List<String> changes, List<Outcome> outcomes, List<String> trainees,
+        Practice practice) {
 
     public ClassPapers {
         aims = List.copyOf(aims);

@@ -17,6 +17,7 @@ import org.benchleaf.model.ClassPapers;
 import org.benchleaf.model.ClassStores;
 import org.benchleaf.model.CourseClass;
 import org.benchleaf.model.Part;
+import org.benchleaf.model.Practice;
 import org.benchleaf.model.Recipe;
 import org.benchleaf.quantity.Dimension;
 import org.benchleaf.quantity.Quantity;
@@ -33,7 +34,8 @@ class ClassPlanTest {
             Optional.empty(), 1, Optional.empty(), Optional.empty(), Map.of(), Map.of(), List.of(), Map.of());
 
     private static final ClassPapers PAPERS = new ClassPapers(false, List.of(), ClassPapers.Sheets.PRACTICE,
-            Optional.empty(), Optional.empty(), List.of(), List.of(), List.of());
+            Optional.empty(), Optional.empty(), List.of(), List.of(), List.of(),
+            new Practice(1, 3));
 
     private static ClassStores stores(Quantity spare) {
         return new ClassStores(new ClassStores.Spare(spare, Optional.empty(), Quantity.of(0, Unit.PERCENT), 0, 0), List.of(),

@@ -1,0 +1,23 @@
+package org.benchleaf.compose;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+
+/** A RecordForm as it stands on a page. */
+final class RecordFormExample implements Supplier<Block> {
+
+    @Override
+    public Block get() {
+        RecordForm.NoteGroup bath = new RecordForm.NoteGroup("Bath 1", List.of(
+                new BenchScreen.Note("readings", 1, "pH fresh", "pH, fresh", "pH", ""),
+                new BenchScreen.Note("readings", 1, "added", "Added", "", "mL")));
+        RecordForm.Looked lowers = new RecordForm.Looked(1, 1, "lowers the sheet", "lowers the sheet (must)", "no fold",
+                Optional.of("lifted without its carrier"));
+        RecordForm.Task wash = new RecordForm.Task("wash", "Washing", Optional.of(new RecordForm.Hold("lowering",
+                "supervisor", Optional.of("the re-test of the stamp"))), List.of(bath), List.of(lowers));
+        return new RecordForm("tide-table", "1a2b", "spring-course", "3",
+                List.of(new RecordForm.Station(1, "Station 1, A", List.of("A"))), List.of(wash),
+                List.copyOf(Words.in("en").group("class-level").values()), Words.in("en").group("record-form"));
+    }
+}
