@@ -22,8 +22,8 @@
     <p class="record__ask"></p>
   </div>
   <div class="record__step record__fields">
-    <@box words.station "" "station" "" 1 />
-    <@box words.trainees "" "trainees" "" 1 />
+    <@box words.station "" "station" 1 />
+    <@box words.trainees "" "trainees" 1 />
   </div>
   <#list steps as step>
   <div class="record__step" id="record-step-${step.id}">
@@ -31,12 +31,12 @@
     <#if step.hold?has_content>
     <p class="record__hold">${words.hold}: ${step.hold.before}.<#if step.hold.look?has_content> ${words.look}: ${step.hold.look}.</#if></p>
     <div class="record__fields" data-role="${step.hold.who}">
-      <@box words["released-by"] step.name step.id + "/released/0/by" "" 1 />
+      <@box words["released-by"] step.name step.id + "/released/0/by" 1 />
       <@moment words["released-at"] step.name step.id + "/released/0/at" />
     </div>
     </#if>
     <div class="record__fields">
-      <@box words["done-by"] step.name step.id + "//0/done by" "" 1 />
+      <@box words["done-by"] step.name step.id + "//0/done by" 1 />
       <@moment words.began step.name step.id + "//0/began" />
       <@moment words.ended step.name step.id + "//0/ended" />
     </div>
@@ -49,11 +49,11 @@
     </div>
     </#list>
     <div class="record__fields">
-      <@pick words.seen step.name step.id + "//0/seen" [["as expected", words["seen-yes"]], ["not as expected", words["seen-no"]]] />
-      <@box words.because step.name step.id + "//0/because" "" 1 />
-      <@box words.noticed step.name step.id + "//0/noticed" "" 3 />
-      <@box words.deviation step.name step.id + "//0/deviation" "" 2 />
-      <@box words.initials step.name step.id + "//0/initials" "" 1 />
+      <@pick label=words.seen of=step.name name=(step.id + "//0/seen") options=[["as expected", words["seen-yes"]], ["not as expected", words["seen-no"]]] />
+      <@box words.because step.name step.id + "//0/because" 1 />
+      <@box words.noticed step.name step.id + "//0/noticed" 3 />
+      <@box words.deviation step.name step.id + "//0/deviation" 2 />
+      <@box words.initials step.name step.id + "//0/initials" 1 />
     </div>
     <#list step.outcomes as one>
     <div class="record__mark" data-will="${one.will}" data-step="${step.id}">
@@ -62,11 +62,11 @@
       <div class="record__fields">
         <#assign mark = one.will + ", " + (one.place?c)>
         <label class="record__field"><span>${words.trainee}</span><input type="text" name="mark/${one.number?c}/${one.place?c}/trainee" data-place="${one.place?c}" autocomplete="off" aria-label="${words.trainee}: ${mark}"></label>
-        <@pick words.met mark "mark/" + one.number?c + "/" + one.place?c + "/met" [["met", words["met-yes"]], ["not yet", words["met-no"]]] />
+        <@pick label=words.met of=mark name=("mark/" + one.number?c + "/" + one.place?c + "/met") options=[["met", words["met-yes"]], ["not yet", words["met-no"]]] />
         <@level words["help-today"] mark "mark/" + one.number?c + "/" + one.place?c + "/help today" levels />
         <@level words["help-next"] mark "mark/" + one.number?c + "/" + one.place?c + "/help next time" levels />
-        <@box words.assessor mark "mark/" + one.number?c + "/" + one.place?c + "/assessor" "" 1 />
-        <@box words.remark mark "mark/" + one.number?c + "/" + one.place?c + "/remark" "" 2 />
+        <@box words.assessor mark "mark/" + one.number?c + "/" + one.place?c + "/assessor" 1 />
+        <@box words.remark mark "mark/" + one.number?c + "/" + one.place?c + "/remark" 2 />
       </div>
     </div>
     </#list>
@@ -74,7 +74,7 @@
   </#list>
 </section>
 </#macro>
-<#macro box label of name value rows>
+<#macro box label of name rows>
 <label class="record__field<#if rows gt 1> record__field--wide</#if>"><span>${label}</span><#if rows gt 1><textarea name="${name}" rows="${rows?c}" aria-label="${label}: ${of}"></textarea><#else><input type="text" name="${name}" autocomplete="off" aria-label="${label}<#if of?has_content>: ${of}</#if>"></#if></label>
 </#macro>
 <#macro moment label of name>
