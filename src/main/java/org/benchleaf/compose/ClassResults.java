@@ -38,15 +38,15 @@ public final class ClassResults {
 
     /** The page. */
     public SingleSheet page() {
-        String title = words.say("results.title", "class", course.title());
+        String title = words.say("class-results.title", "class", course.title());
         List<Block> blocks = new ArrayList<>();
-        blocks.add(new Opening(Optional.of(words.say("results.kind")), title, Optional.of(words.say("results.lead")), List.of(),
-                Optional.of(new Opening.Notice(words.say("notice.word"), words.say("results.private")))));
+        blocks.add(new Opening(Optional.of(words.say("class-results.kind")), title, Optional.of(words.say("class-results.lead")), List.of(),
+                Optional.of(new Opening.Notice(words.say("notice.word"), words.say("class-results.private")))));
         blocks.add(new Section("stations", words.say("class.stations"), Optional.empty(), List.of(stations())));
         for (DataTable table : tables) {
             blocks.add(new Section(table.id() + "-part", table.caption(), table.rows().isEmpty()
-                    ? Optional.of(words.say("results.none")) : Optional.empty(),
-                    table.rows().isEmpty() ? List.of() : List.of(table.table(Optional.of(Link.to(words.say("results.file",
+                    ? Optional.of(words.say("class-results.none")) : Optional.empty(),
+                    table.rows().isEmpty() ? List.of() : List.of(table.table(Optional.of(Link.to(words.say("class-results.file",
                             "what", table.caption()), table.file()))))));
         }
         return new SingleSheet(title, words.language(), blocks);
@@ -64,7 +64,7 @@ public final class ClassResults {
         List<Fact> facts = new ArrayList<>();
         for (int station = 1; station <= course.stations(); station++) {
             List<BenchRecord.Seat> here = seats.getOrDefault(station, List.of());
-            facts.add(Fact.of(words.say("class.station-n", "n", station), here.isEmpty() ? words.say("results.not-handed-in")
+            facts.add(Fact.of(words.say("class.station-n", "n", station), here.isEmpty() ? words.say("class-results.not-handed-in")
                     : here.stream().map(this::seat).collect(Collectors.joining("; "))));
         }
         return new Facts(facts);
@@ -72,7 +72,7 @@ public final class ClassResults {
 
     private String seat(BenchRecord.Seat seat) {
         return seat.trainees().orElse(words.say("class.not-stated")) + seat.issue().map(issue -> ", "
-                + words.say("results.issue", "n", issue)).orElse("");
+                + words.say("class-results.issue", "n", issue)).orElse("");
     }
 
     private DataTable work() {
@@ -120,20 +120,20 @@ public final class ClassResults {
     private DataTable standing() {
         List<List<DataTable.Cell>> rows = new Competence(course, records).answers().stream().map(answer -> List.of(
                 DataTable.Cell.words(answer.trainee()), DataTable.Cell.words(step(answer.step())),
-                DataTable.Cell.words(words.say("results.standing." + answer.standing().name().toLowerCase(Locale.ROOT))),
+                DataTable.Cell.words(words.say("class-results.standing." + answer.standing().name().toLowerCase(Locale.ROOT))),
                 DataTable.Cell.words(String.join("; ", answer.open())))).toList();
-        return new DataTable("standing", words.say("results.standing", "times", course.papers().practice().times(), "help",
+        return new DataTable("standing", words.say("class-results.standing", "times", course.papers().practice().times(), "help",
                 course.papers().practice().help()), columns("trainee", "step", "practised", "open"), rows);
     }
 
     private DataTable table(String id, List<List<DataTable.Cell>> rows, String... more) {
         List<DataTable.Column> columns = new ArrayList<>(columns("step", "station"));
         columns.addAll(columns(more));
-        return new DataTable(id, words.say("results." + id), columns, rows);
+        return new DataTable(id, words.say("class-results." + id), columns, rows);
     }
 
     private List<DataTable.Column> columns(String... keys) {
-        Function<String, DataTable.Column> column = key -> DataTable.Column.words(words.say("results.column." + key),
+        Function<String, DataTable.Column> column = key -> DataTable.Column.words(words.say("class-results.column." + key),
                 key.replace('-', ' '));
         return List.of(keys).stream().map(column).toList();
     }
