@@ -7,12 +7,14 @@ import java.time.LocalTime;
 import java.util.Collection;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.benchleaf.message.FormMessages;
 import org.benchleaf.message.Nearest;
 import org.benchleaf.message.Place;
 import org.benchleaf.model.ClassDay;
+import org.benchleaf.model.ClassPapers;
 import org.benchleaf.model.ClassWork;
 import org.benchleaf.model.CourseClass;
 import org.benchleaf.quantity.Quantity;
@@ -47,7 +49,8 @@ final class ClassForm {
         return steps;
     }
 
-    CourseClass read(String name) {
+    /** The class of that name, with what of it was handed out before. */
+    CourseClass read(String name, List<ClassPapers.Issued> issued) {
         String caseId = fields.needText("case");
         if (!caseId.isEmpty() && !caseIds.contains(caseId)) {
             fields.messages().add(FormMessages.UNKNOWN_CASE.at(fields.place("case"), "id", caseId,
@@ -59,7 +62,7 @@ final class ClassForm {
         ClassDay day = day();
         return new CourseClass(name, fields.needText("title"), caseId, starts, stations,
                 fields.whole("sheets each").orElse(1), fields.text("first step"), fields.text("last step"), day,
-                new ClassPapersForm(fields, starts.toLocalDate()).read(stations * day.traineesEach()),
+                new ClassPapersForm(fields, starts.toLocalDate()).read(stations * day.traineesEach(), issued),
                 new ClassStoresForm(fields, materials).read(),
                 fields.has("first step") ? fields.place("first step") : fields.place());
     }

@@ -25,14 +25,20 @@ final class ClassPapersForm {
         this.starts = starts;
     }
 
-    ClassPapers read(int places) {
+    /**
+     * The papers.
+     *
+     * @param places how many trainees there are places for
+     * @param issued what was handed out before
+     */
+    ClassPapers read(int places, List<ClassPapers.Issued> issued) {
         Optional<Fields> sheets = fields.group("sheets");
         Optional<ClassPapers.Issue> issue = fields.group("issue").map(this::issue);
         List<ClassPapers.Outcome> outcomes = fields.groups("outcomes").stream().map(this::outcome).toList();
         return new ClassPapers(fields.yes("publish", false), fields.texts("aims"),
                 sheets.flatMap(group -> group.word("are", ClassPapers.Sheets::of)).orElse(ClassPapers.Sheets.PRACTICE),
                 sheets.flatMap(group -> group.text("like")), issue, fields.texts("changes"), outcomes, trainees(places),
-                practice());
+                practice(), issued);
     }
 
     /** The usual rule, with the class's own numbers in its place. */

@@ -30,7 +30,7 @@ import org.benchleaf.read.Node;
  * <p>A form is loaded when it is first needed: the validator takes longer to start than all the rest of a check.
  */
 enum Form {
-    CASE, TRANSLATION, STUDIO, MATERIALS, GLOSSARY, SOURCES, CLASS, RECORD;
+    CASE, TRANSLATION, STUDIO, MATERIALS, GLOSSARY, SOURCES, CLASS, ISSUES, RECORD;
 
     /** What would end or begin something in YAML, were it not between quotes. */
     private static final Pattern QUOTED = Pattern.compile(": |[,\\[\\]{}#]");

@@ -26,10 +26,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.benchleaf.message.ClassMessages;
 import org.benchleaf.message.FormMessages;
 import org.benchleaf.message.Messages;
 import org.benchleaf.message.Nearest;
 import org.benchleaf.message.Place;
+import org.benchleaf.model.ClassPapers;
 import org.benchleaf.model.CourseClass;
 import org.benchleaf.model.Reference;
 import org.benchleaf.model.Library;
@@ -80,6 +82,7 @@ public final class LibraryChecker {
         draft.glossary().ifPresent(part -> Form.GLOSSARY.check(part.root(), messages));
         draft.sources().ifPresent(part -> Form.SOURCES.check(part.root(), messages));
         draft.classes().forEach(part -> Form.CLASS.check(part.root(), messages));
+        draft.issues().forEach(part -> Form.ISSUES.check(part.root(), messages));
         Map<String, Source> sources = new LinkedHashMap<>();
         draft.formulary().sources().forEach(source -> sources.put(source.key(), source));
         draft.ruleBook().sources().forEach(source -> sources.put(source.key(), source));
@@ -93,7 +96,9 @@ public final class LibraryChecker {
         }));
         Studio studio = draft.studio().map(part -> studio(fields(part))).orElseGet(() -> studio(nothing()));
         List<CourseClass> classes = draft.classes().stream()
-                .map(part -> new ClassForm(fields(part), draft.caseIds(), materials.keySet()).read(part.name())).toList();
+                .map(part -> new ClassForm(fields(part), draft.caseIds(), materials.keySet()).read(part.name(),
+                        issued(part.name()))).toList();
+        tellIssuesOfNoClass();
         Map<String, Method> methods = new LinkedHashMap<>();
         draft.formulary().methods().forEach(method -> methods.put(method.name(), method));
         draft.formulary().plainMethods().forEach(method -> methods.put(method.name(), method));
@@ -105,6 +110,18 @@ public final class LibraryChecker {
                     "found", "something", "wanted", "another value", "example", "see 'Writing a case file'")));
         }
         return new CheckedLibrary(library, messages);
+    }
+
+    /** What was handed out of the class of that name. */
+    private List<ClassPapers.Issued> issued(String course) {
+        return draft.issues().stream().filter(part -> part.name().equals(course)).map(this::fields).map(IssuesForm::read)
+                .findFirst().orElse(List.of());
+    }
+
+    private void tellIssuesOfNoClass() {
+        List<String> names = draft.classes().stream().map(LibraryDraft.YamlPart::name).toList();
+        draft.issues().stream().filter(part -> !names.contains(part.name())).forEach(part -> messages.add(
+                ClassMessages.ISSUES_OF_NO_CLASS.at(part.place(), "class", part.name())));
     }
 
     private Fields fields(LibraryDraft.YamlPart part) {

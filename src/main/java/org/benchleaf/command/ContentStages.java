@@ -95,7 +95,7 @@ final class ContentStages implements Stages {
     @Override
     public String seed(String caseId) {
         Set<String> classes = library.library().classes().stream().filter(course -> course.caseId().equals(caseId))
-                .map(course -> course.id() + ".yaml").collect(Collectors.toSet());
+                .flatMap(course -> Stream.of(course.id() + ".yaml", course.id() + ".issues.yaml")).collect(Collectors.toSet());
         return seed + (classes.isEmpty() ? "" : shared.ofClasses(classes));
     }
 

@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Optional;
 import org.benchleaf.derive.ClassPlan;
 import org.benchleaf.derive.ScheduleReading;
+import org.benchleaf.model.ClassPapers;
 import org.benchleaf.model.CourseClass;
 import org.benchleaf.model.Material;
 import org.benchleaf.model.Step;
@@ -93,7 +94,14 @@ record ClassDesk(CaseDesk desk, ClassPlan plan, ScheduleReading reading) {
                 "number", issue.number(), "on", sheet.numbers().weekday(issue.on()))
                 + issue.replaces().map(before -> " " + words.say("class.issue-replaces", "number", before)).orElse("")
                 + issue.validUntil().map(until -> " " + words.say("class.issue-until", "until",
-                        sheet.numbers().weekday(until))).orElse("")).orElseGet(() -> words.say("class.issue-none"));
+                        sheet.numbers().weekday(until))).orElse("") + " " + words.say(issued(issue.number())
+                                .filter(then -> !then.mark().equals(plan.papers().mark())).isPresent() ? "class.issue-changed"
+                                : "class.issue-mark", "mark", plan.papers().mark())).orElseGet(() -> words.say("class.issue-none"));
+    }
+
+    /** What an issue stated when it was handed out; empty if that is not on record. */
+    Optional<ClassPapers.Issued> issued(int number) {
+        return course().papers().issued().stream().filter(one -> one.number() == number).findFirst();
     }
 
     /** The filled page. */

@@ -30,7 +30,7 @@ final class ClassPage implements ClassPageMaker {
         sheet.add(questions(sheet, desk));
         sheet.add(desk.papers(sheet));
         outcomes(sheet, desk).ifPresent(sheet::add);
-        changes(sheet, desk).ifPresent(sheet::add);
+        new ClassChanges(sheet, desk).section().ifPresent(sheet::add);
         sheet.add(new StationChart(sheet, desk).section());
         sheet.add(holds(sheet, desk));
         sheet.add(waits(sheet, desk));
@@ -111,7 +111,7 @@ final class ClassPage implements ClassPageMaker {
                 question(sheet, "order", desk.path("-orders.html") + "#orders"),
                 question(sheet, "left", desk.path("-preparation.html") + "#waste"),
                 question(sheet, "who", "#records"),
-                question(sheet, "changed", desk.course().papers().changes().isEmpty() ? "#papers" : "#changes"));
+                question(sheet, "changed", desk.course().papers().issue().isEmpty() ? "#papers" : "#changes"));
         return new Section("questions", words.say("class.questions"), Optional.empty(), List.of(new LinkList(entries)));
     }
 
@@ -136,14 +136,6 @@ final class ClassPage implements ClassPageMaker {
         }
         return blocks.isEmpty() ? Optional.empty()
                 : Optional.of(new Section("outcomes", words.say("class.outcomes"), Optional.empty(), blocks));
-    }
-
-    private static Optional<Section> changes(Sheet sheet, ClassDesk desk) {
-        Words words = sheet.words();
-        List<String> changes = desk.course().papers().changes();
-        return changes.isEmpty() ? Optional.empty() : Optional.of(new Section("changes", words.say("class.changes"),
-                Optional.empty(), List.of(new Facts(changes.stream()
-                        .map(change -> Fact.of(words.say("class.change"), change)).toList()))));
     }
 
     /** Who is released when, in the order of time, with room to sign. */

@@ -18,7 +18,7 @@ final class FormatSchema {
 
     /** The formats, in the order in which an author meets them. */
     static final List<String> NAMES = List.of("case", "translation", "studio", "materials", "glossary", "sources",
-            "class", "substances", "record");
+            "class", "issues", "substances", "record");
     private static final ObjectMapper JSON = new ObjectMapper();
 
     private final String name;

@@ -55,8 +55,11 @@ final class ClassDeriver {
                 provider.waste(preparations, assessment.hazards()), schedule.map(ScheduleReading::new).map(reading ->
                         new ClassAir(course, work.bench(), ofCase, messages).of(steps, reading)).orElse(List.of()));
         course.papers().issue().ifPresent(issue -> new IssueDay(course, issue, messages).check(ordered, supplies.orders()));
-        return new ClassPlan(course, source.title(), scale.sheetCount(), steps, work.bench().ledger().figures(), timeline,
-                preparations, ordered, supplies, schedule);
+        ClassPlan plan = new ClassPlan(course, source.title(), scale.sheetCount(), steps, work.bench().ledger().figures(), timeline,
+                preparations, ordered, supplies, schedule, IssuedPapers.NONE);
+        IssuedPapers papers = IssuedPapers.of(plan, assessment.care());
+        papers.check(plan, messages);
+        return plan.stating(papers);
     }
 
     /** When each step is first begun: by the plan, else as early as its steps allow. */

@@ -23,16 +23,22 @@ import org.benchleaf.quantity.Quantity;
  * @param starts when to begin each, in the same order
  * @param supplies what is bought, bottled, laid out and thrown away
  * @param schedule when each station does what; empty if the class is not planned or cannot be
+ * @param papers what its papers state, for a later issue to be compared with
  */
 public record ClassPlan(CourseClass source, String caseTitle, int sheets, List<Step> steps, Map<String, Figure> figures,
         Timeline timeline, List<Preparation> preparations, List<Start> starts,
-        ClassSupplies supplies, Optional<ClassSchedule> schedule) {
+        ClassSupplies supplies, Optional<ClassSchedule> schedule, IssuedPapers papers) {
 
     public ClassPlan {
         figures = Collections.unmodifiableMap(new LinkedHashMap<>(figures));
         steps = List.copyOf(steps);
         preparations = List.copyOf(preparations);
         starts = List.copyOf(starts);
+    }
+
+    /** The same with what its papers state. */
+    ClassPlan stating(IssuedPapers stated) {
+        return new ClassPlan(source, caseTitle, sheets, steps, figures, timeline, preparations, starts, supplies, schedule, stated);
     }
 
     /**

@@ -45,7 +45,19 @@ public enum ClassMessages implements CatalogueEntry {
     BEGUN_TOO_LATE("CLASS-011", Severity.WARNING,
             "'{solution}' has to be begun by {by}; the class is issued on {issued}.",
             "The technician learns of it too late.",
-            "Issue the class earlier, or begin it later.");
+            "Issue the class earlier, or begin it later."),
+    CHANGED_SINCE_ISSUE("CLASS-012", Severity.WARNING,
+            "Issue {number} was handed out on {on}, and the class has changed since.",
+            "Whoever holds the issued papers works from other amounts, times or words; the pages say that they differ.",
+            "Give the class a higher number, state 'replaces: {number}', and run 'benchleaf issue {class}'."),
+    LOWER_THAN_ISSUED("CLASS-013", Severity.ERROR,
+            "This is issue {number}, but issue {last} was handed out already.",
+            "Whoever holds two papers goes by the higher number.",
+            "Give this issue a higher number than {last}."),
+    ISSUES_OF_NO_CLASS("CLASS-014", Severity.ERROR,
+            "Issues of a class '{class}' are kept here, but there is no such class.",
+            "What was handed out would be compared with nothing.",
+            "Name the file as the class is named, or take it out of the folder 'classes'.");
 
     private final Entry entry;
 

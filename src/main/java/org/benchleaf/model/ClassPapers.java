@@ -1,7 +1,10 @@
 package org.benchleaf.model;
 
 import java.time.LocalDate;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.benchleaf.message.Place;
 
@@ -17,16 +20,18 @@ import org.benchleaf.message.Place;
  * @param outcomes what trainees can do at the end
  * @param trainees codes of those who take part, in the order of the stations; never names
  * @param practice when a trainee counts as practised in a step
+ * @param issued what was handed out before, the oldest first
  */
 public record ClassPapers(boolean published, List<String> aims, Sheets sheets, Optional<String> like,
         Optional<Issue> issue, List<String> changes, List<Outcome> outcomes, List<String> trainees,
-        Practice practice) {
+        Practice practice, List<Issued> issued) {
 
     public ClassPapers {
         aims = List.copyOf(aims);
         changes = List.copyOf(changes);
         outcomes = List.copyOf(outcomes);
         trainees = List.copyOf(trainees);
+        issued = List.copyOf(issued);
     }
 
     /** What a class works on. */
@@ -64,6 +69,21 @@ public record ClassPapers(boolean published, List<String> aims, Sheets sheets, O
         /** Whether nobody has approved it yet. */
         public boolean isDraft() {
             return approvedBy.isEmpty();
+        }
+    }
+
+    /**
+     * What an issue stated when it was handed out.
+     *
+     * @param mark of everything that its papers stated
+     * @param amounts as they stood there, by id of the solution or material
+     * @param cautions keys of the cautions of each step, by its id
+     */
+    public record Issued(int number, LocalDate on, String mark, Map<String, String> amounts,
+            Map<String, List<String>> cautions) {
+        public Issued {
+            amounts = Collections.unmodifiableMap(new LinkedHashMap<>(amounts));
+            cautions = Collections.unmodifiableMap(new LinkedHashMap<>(cautions));
         }
     }
 

@@ -25,6 +25,9 @@ public final class LibraryReader {
     private static final List<String> SHARED_FOLDERS = FOLDERS.subList(1, FOLDERS.size());
     private static final Pattern YAML = Pattern.compile("(?s)^[^.].*\\.yaml");
 
+    private static final Pattern ISSUES = Pattern.compile("(?s)^[^.].*\\.issues\\.yaml");
+    private static final Pattern CLASS = Pattern.compile("(?s)^[^.].*(?<!\\.issues)\\.yaml");
+
     private final ContentFolder content;
     private final Messages messages = new Messages();
     private final List<SourceText> texts = new ArrayList<>();
@@ -71,7 +74,7 @@ public final class LibraryReader {
             tellMissing(contentRoot);
             return new LibraryDraft(Optional.empty(), List.of(), Optional.empty(), Optional.empty(),
                     MethodReader.read(), new RuleBook(List.of(), Matrix.EMPTY, List.of()), ReferenceReader.shipped(),
-                    List.of(), List.of(), List.of(), messages);
+                    List.of(), List.of(), List.of(), List.of(), messages);
         }
         // Beside the studio's files: a short command spends more time on reading than on anything else.
         ForkJoinTask<Formulary> ours = ForkJoinPool.commonPool().submit(MethodReader::read);
@@ -82,7 +85,7 @@ public final class LibraryReader {
                         "name", path.getFileName())));
         content.tellStrays(contentRoot, path -> path.startsWith("cases") || reads(path), messages);
         Optional<LibraryDraft.YamlPart> sources = one("sources.yaml");
-        List<LibraryDraft.YamlPart> materials = all("materials");
+        List<LibraryDraft.YamlPart> materials = all("materials", YAML);
         Optional<LibraryDraft.YamlPart> glossary = one("glossary.yaml");
         Formulary formulary = ours.join();
         Set<String> cited = new HashSet<>();
@@ -90,7 +93,8 @@ public final class LibraryReader {
         ReferenceReader.sources().forEach(source -> cited.add(source.key()));
         sources.ifPresent(part -> cited.addAll(part.root().entries().keySet()));
         return new LibraryDraft(studio, materials, glossary, sources, formulary,
-                RuleReader.read(contentRoot, cited, messages), ReferenceReader.read(contentRoot, messages), all("classes"),
+                RuleReader.read(contentRoot, cited, messages), ReferenceReader.read(contentRoot, messages),
+                all("classes", CLASS), all("classes", ISSUES),
                 CaseReader.folders(contentRoot).stream().map(folder -> folder.getFileName().toString()).toList(),
                 texts, messages);
     }
@@ -109,14 +113,14 @@ public final class LibraryReader {
         return content.holds(name) ? part(content.resolve(name)) : Optional.empty();
     }
 
-    private List<LibraryDraft.YamlPart> all(String folder) {
-        List<Path> files = content.list(content.resolve(folder), YAML);
+    private List<LibraryDraft.YamlPart> all(String folder, Pattern names) {
+        List<Path> files = content.list(content.resolve(folder), names);
         FileNames.look(content, files, messages);
         return files.stream().map(this::part).flatMap(Optional::stream).toList();
     }
 
     private Optional<LibraryDraft.YamlPart> part(Path file) {
-        String name = file.getFileName().toString().replaceFirst("\\.yaml$", "");
+        String name = file.getFileName().toString().replaceFirst("(\\.issues)?\\.yaml$", "");
         return content.read(file, FrontMatter.MOST_BYTES, messages).flatMap(text -> part(name, text));
     }
 

@@ -1,0 +1,124 @@
+package org.benchleaf.command;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.benchleaf.check.CaseChecker;
+import org.benchleaf.check.Checked;
+import org.benchleaf.check.CheckedLibrary;
+import org.benchleaf.check.LibraryChecker;
+import org.benchleaf.derive.ClassPlan;
+import org.benchleaf.derive.Derived;
+import org.benchleaf.derive.Deriver;
+import org.benchleaf.derive.IssuedPapers;
+import org.benchleaf.message.MessageText;
+import org.benchleaf.message.Messages;
+import org.benchleaf.model.ClassPapers;
+import org.benchleaf.model.CourseClass;
+import org.benchleaf.read.CaseReader;
+import org.benchleaf.read.LibraryReader;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Keeps what the papers of a class state on the day on which they are handed out. */
+@Command(name = "issue", mixinStandardHelpOptions = true,
+        description = "Keeps the amounts and cautions of a class as they are handed out, so that a later issue can tell what changed.",
+        footer = {"", "Example: issue spring-course",
+            "They are kept in classes/spring-course.issues.yaml, under the number that stands under 'issue:' in the class."})
+public final class IssueCommand implements Callable<Integer> {
+
+    private static final int DONE = 0;
+    private static final int CONTENT_HAS_ERRORS = 1;
+    private static final int COMMAND_IS_WRONG = 2;
+
+    @Parameters(index = "0", paramLabel = "CLASS", description = "The name of the class's file, without its ending.")
+    private String name;
+
+    @Option(names = "--content", paramLabel = "DIR", description = "Where the content is (content).")
+    private Path content = Path.of("content");
+
+    @Spec
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() {
+        if (!Files.isDirectory(content)) {
+            return complain("there is no content folder " + content);
+        }
+        CheckedLibrary library = LibraryChecker.check(LibraryReader.read(content));
+        List<CourseClass> classes = library.library().classes();
+        Optional<CourseClass> course = classes.stream().filter(one -> one.id().equals(name)).findFirst();
+        if (course.isEmpty()) {
+            return complain("no class is called '" + name + "'; the classes are "
+                    + String.join(", ", classes.stream().map(CourseClass::id).toList()));
+        }
+        Optional<ClassPapers.Issue> issue = course.get().papers().issue();
+        if (issue.isEmpty() || issue.get().isDraft()) {
+            return complain("the class '" + name + "' is not ready to be handed out; state 'issue: {number: …, on: …, approved by: …}' in its file");
+        }
+        return plan(course.get(), library).map(plan -> keep(course.get(), issue.get(), plan.papers())).orElse(CONTENT_HAS_ERRORS);
+    }
+
+    private Optional<ClassPlan> plan(CourseClass course, CheckedLibrary library) {
+        Messages messages = new Messages();
+        messages.addAll(library.messages());
+        Deriver deriver = new Deriver(library.library());
+        Checked checked = CaseChecker.check(CaseReader.read(content, content.resolve("cases").resolve(course.caseId())),
+                library.library(), LocalDate.now(), deriver::ph);
+        messages.addAll(checked.messages());
+        Optional<ClassPlan> plan = Optional.empty();
+        if (!messages.hasErrors() && checked.treatment().isPresent()) {
+            Derived derived = deriver.derive(checked.treatment().get(), checked.findings());
+            messages.addAll(derived.messages());
+            plan = derived.worked().classes().stream().filter(one -> one.source().id().equals(name)).findFirst();
+        }
+        messages.all().forEach(message -> spec.commandLine().getErr().println(MessageText.of(message)));
+        return messages.hasErrors() ? Optional.empty() : plan;
+    }
+
+    private int keep(CourseClass course, ClassPapers.Issue issue, IssuedPapers papers) {
+        List<ClassPapers.Issued> issued = course.papers().issued();
+        Optional<ClassPapers.Issued> same = issued.stream().filter(one -> one.number() == issue.number()).findFirst();
+        if (same.isPresent()) {
+            boolean unchanged = same.get().mark().equals(papers.mark());
+            return unchanged ? tell("issue " + issue.number() + " is kept already, as the class is now")
+                    : complain("issue " + issue.number() + " was handed out on " + same.get().on()
+                            + " and the class has changed since; give it a higher number, and say that it replaces "
+                            + issue.number());
+        }
+        Path file = content.resolve("classes").resolve(name + ".issues.yaml");
+        write(file, (Files.exists(file) ? "" : IssueText.HEAD) + IssueText.of(issue, papers));
+        return tell("issue " + issue.number() + " is kept in " + file + ", mark " + papers.mark());
+    }
+
+    /** What is there stays, and a file that is half written takes the place of none. */
+    private static void write(Path file, String more) {
+        try {
+            Path incoming = file.resolveSibling(file.getFileName() + ".part");
+            String before = Files.exists(file) ? Files.readString(file).stripTrailing() + "\n" : "";
+            Files.writeString(incoming, before + more);
+            Files.move(incoming, file, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
+        } catch (IOException broken) {
+            throw new UncheckedIOException(broken);
+        }
+    }
+
+    private int tell(String sentence) {
+        spec.commandLine().getOut().println(sentence);
+        return DONE;
+    }
+
+    private int complain(String sentence) {
+        spec.commandLine().getErr().println("issue: error: " + sentence);
+        return COMMAND_IS_WRONG;
+    }
+}
