@@ -2,6 +2,11 @@ package org.benchleaf;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import biweekly.Biweekly;
+import biweekly.ICalVersion;
+import biweekly.ICalendar;
+import biweekly.io.text.ICalReader;
+import biweekly.util.DateTimeComponents;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
@@ -11,6 +16,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
@@ -81,5 +87,29 @@ class ClassCalendarTest {
     void the_supervisor_finds_every_release() throws IOException {
         assertThat(events(site.resolve("cases/tide-table/class-spring-course-supervisor.ics"))).hasSize(12)
                 .allSatisfy(event -> assertThat(event.get("SEQUENCE")).isEqualTo("3"));
+    }
+
+    /** An independent reader of RFC 5545, its own checks, and the plan as a table (CSV). */
+    @Test
+    void a_calendar_library_reads_every_file_without_a_warning_and_finds_the_times_of_the_plan() throws IOException {
+        for (Path file : calendars()) {
+            ICalReader reader = new ICalReader(file.toFile());
+            ICalendar calendar = reader.readNext();
+            assertThat(reader.getWarnings()).as(file.toString()).isEmpty();
+            assertThat(calendar.validate(ICalVersion.V2_0).isEmpty()).as(() -> file + " " + calendar.validate(ICalVersion.V2_0)).isTrue();
+            reader.close();
+        }
+        Path plan = site.resolve("cases/tide-table/class-spring-course-plan.csv");
+        List<String> times = Files.readAllLines(plan).stream().skip(1).filter(line -> line.startsWith("4,"))
+                .filter(line -> line.contains("trainee")).map(line -> line.replaceAll(".*,(\\d{4}-\\d\\d-\\d\\dT[\\d:]+),(\\d{4}-[-T:\\d]+),.*", "$1 $2")).toList();
+        List<String> found = Biweekly.parse(site.resolve("cases/tide-table/class-spring-course-station-4.ics").toFile()).first().getEvents()
+                .stream().map(event -> written(event.getDateStart().getValue().getRawComponents()) + " "
+                        + written(event.getDateEnd().getValue().getRawComponents())).toList();
+        assertThat(found).isNotEmpty().containsExactlyElementsOf(times);
+    }
+
+    private static String written(DateTimeComponents time) {
+        return String.format(Locale.ROOT, "%04d-%02d-%02dT%02d:%02d", time.getYear(), time.getMonth(), time.getDate(),
+                time.getHour(), time.getMinute());
     }
 }

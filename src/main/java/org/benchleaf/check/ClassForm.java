@@ -95,7 +95,8 @@ final class ClassForm {
     private Map<String, ClassDay.Use> uses() {
         Map<String, ClassDay.Use> uses = new LinkedHashMap<>();
         fields.group("uses").map(Fields::named).orElse(Map.of()).forEach((id, use) -> uses.put(id,
-                new ClassDay.Use(use.texts("at"), use.positive("takes", TIME), use.place())));
+                new ClassDay.Use(use.texts("at"), use.positive("takes", TIME),
+                        use.word("by", ClassDay.Doer::of), use.place())));
         return uses;
     }
 

@@ -29,6 +29,7 @@ final class ClassPage implements ClassPageMaker {
         sheet.add(facts(sheet, desk));
         sheet.add(questions(sheet, desk));
         sheet.add(desk.papers(sheet));
+        sheet.add(doers(sheet, desk));
         outcomes(sheet, desk).ifPresent(sheet::add);
         new ClassChanges(sheet, desk).section().ifPresent(sheet::add);
         sheet.add(new StationChart(sheet, desk).section());
@@ -117,6 +118,17 @@ final class ClassPage implements ClassPageMaker {
 
     private static LinkList.Entry question(Sheet sheet, String name, String to) {
         return new LinkList.Entry(sheet.link(sheet.words().say("class.question." + name), to), "");
+    }
+
+    private static Section doers(Sheet sheet, ClassDesk desk) {
+        Words words = sheet.words();
+        return new Section("doers", words.say("class.doers"), Optional.of(words.say(desk.course().papers().sheets()
+                == ClassPapers.Sheets.OBJECT ? "class.doers-lead-object" : "class.doers-lead")), List.of(new Table("doers-table",
+                words.say("class.doers-caption"), columns(words, "class.step", "class.done-by", "class.released-by"),
+                desk.plan().steps().stream().map(step -> List.of(Html.ofText(desk.step(sheet, step.id())),
+                        Html.ofText(words.term("role", desk.course().doer(step).word())),
+                        Html.ofText(step.hold().map(hold -> words.term("role", hold.releasedBy()))
+                                .orElse(words.say("class.no-release"))))).toList(), Optional.empty())));
     }
 
     private static Optional<Section> outcomes(Sheet sheet, ClassDesk desk) {

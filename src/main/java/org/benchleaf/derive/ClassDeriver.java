@@ -57,9 +57,9 @@ final class ClassDeriver {
         course.papers().issue().ifPresent(issue -> new IssueDay(course, issue, messages).check(ordered, supplies.orders()));
         ClassPlan plan = new ClassPlan(course, source.title(), scale.sheetCount(), steps, work.bench().ledger().figures(), timeline,
                 preparations, ordered, supplies, schedule, IssuedPapers.NONE);
-        IssuedPapers papers = IssuedPapers.of(plan, assessment.care());
-        papers.check(plan, messages);
-        return plan.stating(papers);
+        ClassPlan stated = plan.stating(IssueMaker.of(plan, assessment.care()));
+        IssueMaker.check(stated, messages);
+        return stated;
     }
 
     /** When each step is first begun: by the plan, else as early as its steps allow. */

@@ -48,6 +48,27 @@ public record ClassDay(Optional<LocalDateTime> endsBy, List<Break> breaks, Rhyth
         }
     }
 
+    /** Who does a step in a class. */
+    public enum Doer {
+        TRAINEE("trainee"), PAIR("pair"), TECHNICIAN("technician"), SUPERVISOR("supervisor"), CONSERVATOR("conservator");
+
+        private final String word;
+
+        Doer(String word) {
+            this.word = word;
+        }
+
+        /** The word as written in a class's file. */
+        public String word() {
+            return word;
+        }
+
+        /** Who is written with that word. */
+        public static Optional<Doer> of(String word) {
+            return List.of(values()).stream().filter(doer -> doer.word.equals(word)).findFirst();
+        }
+    }
+
     /** A time of day in which nobody works. */
     public record Break(LocalTime from, LocalTime to) {
     }
@@ -56,8 +77,14 @@ public record ClassDay(Optional<LocalDateTime> endsBy, List<Break> breaks, Rhyth
     public record Groups(int of, Quantity every) {
     }
 
-    /** What a step takes: shared things besides those of its kind, and how long its main work is. */
-    public record Use(List<String> at, Optional<Quantity> takes, Place place) {
+    /**
+     * How a class does a step otherwise than its kind is done.
+     *
+     * @param at shared things besides those of its kind
+     * @param takes how long its main work is
+     * @param by who does it
+     */
+    public record Use(List<String> at, Optional<Quantity> takes, Optional<Doer> by, Place place) {
         public Use {
             at = List.copyOf(at);
         }

@@ -40,6 +40,16 @@ public record CourseClass(String id, String title, String caseId, LocalDateTime 
         return source.steps().subList(first, Math.max(first, last) + 1);
     }
 
+    /**
+     * Who does a step: as the class says; else, on practice sheets, a trainee, or two where the step takes two; on the object
+     * whoever does it in the case.
+     */
+    public ClassDay.Doer doer(Step step) {
+        return Optional.ofNullable(day.uses().get(step.id())).flatMap(ClassDay.Use::by).orElseGet(() ->
+                papers.sheets() == ClassPapers.Sheets.OBJECT ? ClassDay.Doer.of(step.by()).orElse(ClassDay.Doer.CONSERVATOR)
+                        : step.people() > 1 ? ClassDay.Doer.PAIR : ClassDay.Doer.TRAINEE);
+    }
+
     /** Whether there is enough of it to plan: it counts what is shared, or its pages are asked for. */
     public boolean isPlanned() {
         return papers.published() || !day.shared().isEmpty();

@@ -1,0 +1,72 @@
+package org.benchleaf;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.charset.StandardCharsets;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.benchleaf.publish.SiteFile;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Document;
+import org.jsoup.nodes.Element;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/**
+ * What a teacher or technician asks of a class, each answered by one link of its page. Amounts and days are worked by hand: six
+ * stations of 17.1 mL of limewater with 10 % to spare, of which 80 % settle clear, are made as 250 mL; five working days before
+ * Friday 10 April 2026, over Easter, are Wednesday 1 April; five stations of 15 mL with 5 % to spare and 3 mL in each bottle are 94 mL.
+ */
+class ClassQuestionsTest {
+
+    private static final String CLASS = "cases/tide-table/class-spring-course.html";
+    private static Map<String, Document> pages;
+
+    @BeforeAll
+    static void read() {
+        pages = DemoSite.made().files().stream().filter(file -> file.path().matches("cases/tide-table/class-.*\\.html"))
+                .collect(Collectors.toMap(SiteFile::path, file -> Jsoup.parse(new String(file.bytes(), StandardCharsets.UTF_8))));
+    }
+
+    /** Where the only link of that text leads to. */
+    private static Element answer(String course, String text) {
+        Element link = pages.get(course).select("main a").stream().filter(one -> one.text().equals(text)).findFirst().orElseThrow();
+        String[] parts = link.attr("href").split("#", 2);
+        Document page = parts[0].isEmpty() ? pages.get(course) : pages.get("cases/tide-table/" + parts[0]);
+        Element part = parts.length > 1 ? page.getElementById(parts[1]) : page.selectFirst("main");
+        assertThat(part).as(link.attr("href")).isNotNull();
+        return part;
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {
+        "How much to make of each liquid, and by when to begin      | Saturated limewater Monday 13 April 2026, 09:00 15 min Tuesday 14 April 2026, 09:00 250 mL",
+        "What must be ordered by when                               | Ethanol, 96 % v/v 50 mL 30 mL 1 × 500 mL Wednesday 1 April 2026",
+        "What is left over and where it goes                        | up to 120 mL 1 × 1 L, 90 % full Collect in the closed can for solvents",
+        "Whether the air of the room is good enough for all at once | Of the limit for a working day Prewetting",
+        "Who is released when, and what is looked at                | Prewetting: hold before misting that no crumbs of the eraser are left",
+        "What changed since the issue before                        | Ethanol and water for misting 94 mL 120 mL",
+    })
+    void a_question_is_one_link_away_from_its_answer(String question, String told) {
+        assertThat(answer(CLASS, question).text().replaceAll("[\\p{Z}]", " ")).contains(told);
+    }
+
+    @Test
+    void the_plan_tells_when_station_4_changes_its_third_blotter() {
+        Element row = answer(CLASS, "When each station does what").select("tr").stream()
+                .filter(one -> one.text().startsWith("Drying: blotter change 3")).findFirst().orElseThrow();
+        assertThat(row.select("td").get(3).text()).matches("\\d\\d:\\d\\d");
+    }
+
+    /** Names and marks stand in the record alone, which is kept on the device; the site holds the empty form. */
+    @Test
+    void the_record_of_station_4_asks_who_did_the_mend_and_how_well() {
+        String course = "cases/tide-table/class-tissue-and-paste.html";
+        assertThat(answer(course, "Record of station 4").selectFirst("button").attr("data-station")).isEqualTo("4");
+        Document form = pages.get("cases/tide-table/class-tissue-and-paste-record.html");
+        assertThat(form.select("[name='mend//0/done by'], [name='mark/1/1/met'], [name='mark/1/1/help today']")).hasSize(3);
+        assertThat(form.select("input[value]")).isEmpty();
+    }
+}
