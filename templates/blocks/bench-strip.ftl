@@ -1,9 +1,10 @@
 <#-- The steps as they run down the bench: the clock at the left, the action, the amount where the hand goes.
      steps  each with anchor, number, kind, clock, takes, hold, supervised, cautions, care, wear, instruction, amounts, facts, told,
-            reasons, timers, checks, behind, photo
+            reasons, timers, checks, behind, photo, drawings
      words  fixed labels -->
 <#macro benchStrip steps words>
 <#import "/parts/hazard.ftl" as part>
+<#import "/parts/drawing.ftl" as line>
 <ol class="strip">
   <#list steps as step>
   <li class="strip__step" id="${step.anchor}">
@@ -75,6 +76,7 @@
         </#list>
       </fieldset>
       <#if step.photo?has_content><@show step.photo /></#if>
+      <#if step.drawings?has_content><@line.drawings step.drawings /></#if>
     </div>
   </li>
   </#list>

@@ -3,10 +3,12 @@
      caseId   the case that the record belongs to
      closes   when the studio closes
      stages   each with anchor, id, name, least (seconds), after (anchors)
-     screens  each with anchor, name, hand, hold, action, amount, see, clock, cautions, care, wear, told, notes, last
+     screens  each with anchor, name, hand, hold, action, amount, see, watch, clock, cautions, care, wear,
+              told, drawings, notes, last
      words    fixed labels -->
 <#macro benchView issue caseId closes stages screens words>
 <#import "/parts/hazard.ftl" as part>
+<#import "/parts/drawing.ftl" as line>
 <section class="bench" id="bench" data-issue="${issue}" data-case="${caseId}" data-closes="${closes}" aria-labelledby="bench-heading" hidden>
   <div class="bench__top">
     <h2 class="bench__heading" id="bench-heading">${words.heading}</h2>
@@ -42,11 +44,17 @@
       <#if screen.action?has_content><p class="screen__do">${screen.action}</p></#if>
       <#if screen.amount?has_content><p class="screen__amount"><span>${screen.amount.name}</span> <b>${screen.amount.value}</b></p></#if>
       <#if screen.see?has_content><p class="screen__see<#if !screen.action?has_content> screen__do</#if>"><b>${screen.see.name}</b> ${screen.see.value}</p></#if>
+      <#if screen.watch?has_content><p class="screen__see"><b>${screen.watch.name}</b> ${screen.watch.value}</p></#if>
       <div class="screen__time"<#if screen.clock?has_content> data-face="${screen.clock.timer}"</#if>><#if screen.clock?has_content && screen.clock.label?has_content><b>${screen.clock.label}</b></#if></div>
       <details class="screen__care"><summary>${screen.care}</summary>
         <@part.cautionLines screen.cautions words.first />
         <#if screen.wear?has_content><p><b>${words.wear}:</b> <#list screen.wear as line>${line}<#sep> </#list></p></#if>
       </details>
+      <#if screen.drawings?has_content>
+      <details class="screen__drawings"><summary aria-label="${words.drawings}: ${screen.name}">${words.drawings}</summary>
+        <@line.drawings screen.drawings />
+      </details>
+      </#if>
       <#if screen.told?has_content>
       <details class="screen__more"><summary aria-label="${words.more}: ${screen.name}">${words.more}</summary>
         <dl class="strip__told"><#list screen.told as fact><div><dt>${fact.name}</dt><dd>${fact.value}</dd></div></#list></dl>

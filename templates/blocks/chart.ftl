@@ -5,29 +5,10 @@
      tables    the same numbers
      wide      whether the tables need the whole width -->
 <#macro chart drawings numbers tables wide>
+<#import "/parts/drawing.ftl" as part>
 <div class="chart">
   <#list drawings as drawing>
-  <figure class="chart__figure">
-    <svg role="img" aria-labelledby="${drawing.id}-title ${drawing.id}-desc" viewBox="-2 0 ${drawing.width + 4} ${drawing.height}" width="${drawing.width + 4}" height="${drawing.height}" data-table="${numbers}">
-      <title id="${drawing.id}-title">${drawing.title}</title>
-      <desc id="${drawing.id}-desc">${drawing.description}</desc>
-      <#list drawing.marks as mark>
-      <#local told><#if mark.value?has_content> data-value="${mark.value}"</#if></#local>
-      <#switch mark.kind>
-      <#case "line"><path class="chart__line chart__line--${mark.tone}" d="M${mark.x} ${mark.y}L${mark.x2} ${mark.y2}"/><#break>
-      <#case "dot"><circle class="chart__mark chart__mark--${mark.tone}" cx="${mark.x}" cy="${mark.y}" r="6"${told}/><#break>
-      <#case "square"><rect class="chart__mark chart__mark--${mark.tone}" x="${mark.x - 6}" y="${mark.y - 6}" width="12" height="12"${told}/><#break>
-      <#case "tick"><path class="chart__tick" d="M${mark.x - 5} ${mark.y - 3}h10l-5 9z"/><#break>
-      <#case "hold"><path class="chart__hold" d="M${mark.x} ${mark.y}v20M${mark.x + 5} ${mark.y}v20"/><#break>
-      <#case "bar"><rect class="chart__bar chart__bar--${mark.tone}" x="${mark.x}" y="${mark.y}" width="${mark.x2}" height="${mark.y2}"${told}/><#break>
-      <#case "swatch"><rect class="chart__swatch" x="${mark.x}" y="${mark.y}" width="${mark.x2}" height="${mark.y2}" fill="${mark.fill}"${told}/><#break>
-      <#case "path"><path class="chart__path chart__path--${mark.tone}" d="${mark.text}"${told}/><#break>
-      <#case "text"><text class="chart__text" x="${mark.x}" y="${mark.y}" text-anchor="${mark.anchor}">${mark.text}</text><#break>
-      </#switch>
-      </#list>
-    </svg>
-    <figcaption>${drawing.caption}</figcaption>
-  </figure>
+  <@part.drawing drawing "chart__figure" numbers />
   </#list>
   <div class="chart__numbers<#if wide> chart__numbers--wide</#if>" id="${numbers}"><@showAll tables /></div>
 </div>

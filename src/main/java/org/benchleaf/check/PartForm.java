@@ -94,7 +94,7 @@ final class PartForm {
 
     private Part mist(Fields mist) {
         return new Part.Mist(liquid(mist, "of"), mist.needPositive("amount", VOLUME), optional(mist, "tool"),
-                mist.yes("ultrasonic", false), mist.text("water"), mist.text("cleaned"));
+                mist.yes("ultrasonic", false), mist.text("water"), mist.text("cleaned"), mist.positive("distance", LENGTH));
     }
 
     private Part chamber(Fields chamber) {
@@ -158,7 +158,8 @@ final class PartForm {
     private Part fixing(Fields fixing) {
         fixing.scalar("medium").ifPresent(id -> context.references().use(id, MEDIUM));
         return new Part.Fixing(fixing.needText("medium"), liquid(fixing, "with"), fixing.needText("method"),
-                fixing.positive("rinse", TIME), fixing.whole("rinses"), fixing.date("clear by"));
+                fixing.positive("rinse", TIME), fixing.whole("rinses"), fixing.date("clear by"), fixing.text("faces"),
+                fixing.positive("beyond", LENGTH));
     }
 
     private Part weighing(Fields weighing) {

@@ -33,7 +33,12 @@ final class BenchAmount implements Part.Kinds<Optional<Fact>> {
 
     @Override
     public Optional<Fact> bath(Part.Bath part) {
-        return liquid(part.of(), List.of("tray-volume", "volume"));
+        return volume().map(volume -> Fact.of(new HazardMaker(sheet, desk).name(part.of()), volume));
+    }
+
+    /** The liquid of one bath: in the tray that is there, else around the sheet. */
+    Optional<String> volume() {
+        return worked(List.of("tray-volume", "volume"));
     }
 
     @Override
@@ -94,10 +99,14 @@ final class BenchAmount implements Part.Kinds<Optional<Fact>> {
 
     /** The first of those figures that could be worked out, under the name of the liquid. */
     private Optional<Fact> liquid(String id, List<String> names) {
+        return worked(names).map(amount -> Fact.of(new HazardMaker(sheet, desk).name(id), amount));
+    }
+
+    private Optional<String> worked(List<String> names) {
         return names.stream().flatMap(name -> desk.worked().figures().values().stream()
                         .filter(figure -> figure.key().owner() == FigureKey.Owner.STEP
                                 && figure.key().of().equals(step.id()) && figure.key().name().equals(name)))
-                .findFirst().map((Figure figure) -> Fact.of(new HazardMaker(sheet, desk).name(id), sheet.amount(figure).text()));
+                .findFirst().map((Figure figure) -> sheet.amount(figure).text());
     }
 
     private Optional<Fact> told(String key, String amount) {

@@ -25,11 +25,12 @@ import java.util.Optional;
  * @param checks what to tick off
  * @param behind the figures behind the amounts
  * @param photo what it looks like
+ * @param drawings how it is done
  */
 public record BenchStep(String anchor, int number, String kind, String clock, String takes, Optional<Hold> hold,
         Optional<Caution> supervised, List<Caution> cautions, String care, List<String> wear, Html instruction,
         List<Working> amounts, List<Fact> facts, List<Fact> told, List<Html> reasons, List<BenchTimer> timers,
-        List<String> checks, List<Working> behind, Optional<Photo> photo) {
+        List<String> checks, List<Working> behind, Optional<Photo> photo, List<Chart.Drawing> drawings) {
 
     public BenchStep {
         cautions = List.copyOf(cautions);
@@ -41,6 +42,7 @@ public record BenchStep(String anchor, int number, String kind, String clock, St
         timers = List.copyOf(timers);
         checks = List.copyOf(checks);
         behind = List.copyOf(behind);
+        drawings = List.copyOf(drawings);
     }
 
     /**

@@ -53,7 +53,7 @@ final class BenchStepMaker {
                 supervised(care), cautions, new CareLine(sheet, desk).all(cautions, care),
                 briefing.equipment(care.map(StepCare::wear).orElse(List.of())), sheet.linked(step.instruction()), amounts,
                 facts(step), told(step), reasons(step), new BenchTimers(sheet).of(step, time), checks(step),
-                workings(step, false), photo(step));
+                workings(step, false), photo(step), new StepDrawings(sheet, desk, step).all());
     }
 
     private Optional<Caution> supervised(Optional<StepCare> care) {

@@ -58,27 +58,34 @@ final class BenchViewMaker {
     private List<BenchScreen> screens(Step step, BenchStep told) {
         List<BenchScreen> screens = new ArrayList<>();
         told.hold().ifPresent(hold -> screens.add(new BenchScreen(told.anchor(), name(told),
-                Optional.of(sheet.words().say("bench-view.hold")), Optional.of(hold), "", Optional.empty(),
-                Optional.empty(), Optional.empty(), List.of(), "", List.of(), List.of(), List.of(), false)));
+                Optional.of(sheet.words().say("bench-view.hold")), Optional.of(hold), "", Optional.empty(), Optional.empty(),
+                Optional.empty(), Optional.empty(), List.of(), "", List.of(), List.of(), List.of(), List.of(), false)));
         List<BenchHands.Hand> hands = new BenchHands(sheet, desk, step, told).all();
+        int shown = Math.max(0, hands.indexOf(hands.stream().filter(hand -> hand.see().isPresent()).findFirst().orElse(null)));
         for (int i = 0; i < hands.size(); i++) {
-            screens.add(screen(step, told, hands.get(i), i == hands.size() - 1));
+            screens.add(screen(step, told, hands.get(i), i == shown, i == hands.size() - 1));
         }
         return screens;
     }
 
-    private BenchScreen screen(Step step, BenchStep told, BenchHands.Hand hand, boolean last) {
+    /** One screen; the drawings stand with what one should see. */
+    private BenchScreen screen(Step step, BenchStep told, BenchHands.Hand hand, boolean drawn, boolean last) {
         Optional<StepCare> care = Optional.ofNullable(desk.worked().care().get(step.id()));
         List<Caution> cautions = Stream.concat(told.supervised().stream(), told.cautions().stream())
                 .map(BenchViewMaker::plain).toList();
+        Optional<Fact> watch = step.watch().filter(any -> hand.action().isEmpty()).map(watched -> Fact.of(
+                sheet.words().say("bench.told-watch"), CaseStudyPage.sentence(watched)));
+        List<Chart.Drawing> drawings = drawn ? told.drawings().stream().map(drawing -> drawing.on("bench")).toList() : List.of();
         return new BenchScreen(told.anchor(), name(told), hand.name(), Optional.empty(), hand.action(), hand.amount(),
-                hand.see(), hand.clock(), cautions, new CareLine(sheet, desk).shortened(cautions, care), told.wear(), told(told, hand.see().isPresent()),
+                hand.see(), watch, hand.clock(), cautions, new CareLine(sheet, desk).shortened(cautions, care), told.wear(),
+                told(told, hand.see().isPresent(), watch.isPresent()), drawings,
                 new BenchNotes(sheet).of(step, hand.bath(), last), last);
     }
 
-    /** What else the step says; what it should show is among it where the screen does not tell that at once. */
-    private List<Fact> told(BenchStep told, boolean seen) {
+    /** What else the step says: what it should show and what to watch are among it where the screen does not tell that at once. */
+    private List<Fact> told(BenchStep told, boolean seen, boolean watched) {
         return told.told().stream().filter(fact -> !seen || !fact.name().equals(sheet.words().say("bench.told-see")))
+                .filter(fact -> !watched || !fact.name().equals(sheet.words().say("bench.told-watch")))
                 .map(fact -> new Fact(fact.name(), plain(fact.value()))).toList();
     }
 

@@ -35,6 +35,7 @@ final class PartFacts implements Part.Kinds<List<Fact>> {
         Facts facts = new Facts();
         facts.thing("of", part.of());
         part.tool().ifPresent(tool -> facts.thing("tool", tool));
+        facts.amount("distance", part.distance());
         part.water().ifPresent(water -> facts.text("water", water));
         part.cleaned().ifPresent(cleaned -> facts.text("cleaned", cleaned));
         return facts.list;
@@ -116,6 +117,8 @@ final class PartFacts implements Part.Kinds<List<Fact>> {
         facts.text("protects", medium(desk, part.medium()));
         facts.thing("fixative", part.with());
         facts.text("method", part.method());
+        part.faces().ifPresent(faces -> facts.text("faces", sheet.words().term("faces", faces)));
+        facts.amount("beyond-medium", part.beyond());
         part.rinse().ifPresent(time -> facts.text("rinse", sheet.numbers().duration(time).text()));
         part.rinses().ifPresent(count -> facts.text("rinses", String.valueOf(count)));
         part.clearBy().ifPresent(day -> facts.text("clear-by", sheet.numbers().date(day)));

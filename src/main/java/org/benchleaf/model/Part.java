@@ -106,9 +106,10 @@ public sealed interface Part {
      * @param ultrasonic whether the tool makes its mist by ultrasound
      * @param water such as {@code deionised}, for an ultrasonic tool
      * @param cleaned when the tool was cleaned, such as {@code same day}
+     * @param distance from the nozzle to the sheet
      */
     record Mist(String of, Quantity amount, Optional<String> tool, boolean ultrasonic, Optional<String> water,
-            Optional<String> cleaned) implements Part {
+            Optional<String> cleaned, Optional<Quantity> distance) implements Part {
         @Override
         public <R> R ask(Kinds<R> kinds) {
             return kinds.mist(this);
@@ -157,7 +158,7 @@ public sealed interface Part {
         }
     }
 
-    /** Weight laid on: its mass, over the whole sheet or an area of its own, and what lies between. */
+    /** Weight laid on: its mass, over the whole sheet or an area of its own, and what lies between, from the sheet outward. */
     record Press(Quantity mass, Optional<Quantity> height, Optional<Quantity> width, List<String> between,
             Optional<Quantity> time) implements Part {
         public Press {
@@ -242,9 +243,11 @@ public sealed interface Part {
      * @param rinse how long it is rinsed in all
      * @param rinses how many changes of water
      * @param clearBy the day by which a volatile fixative is expected to be gone
+     * @param faces {@code one} or {@code both} faces of the sheet
+     * @param beyond how far it reaches beyond the edge of the medium
      */
     record Fixing(String medium, String with, String method, Optional<Quantity> rinse, Optional<Integer> rinses,
-            Optional<LocalDate> clearBy) implements Part {
+            Optional<LocalDate> clearBy, Optional<String> faces, Optional<Quantity> beyond) implements Part {
         @Override
         public <R> R ask(Kinds<R> kinds) {
             return kinds.fixing(this);

@@ -156,7 +156,7 @@ final class Invented {
     }
 
     static Part.Mist mist(String of, String amount) {
-        return new Part.Mist(of, q(amount), Optional.empty(), false, Optional.empty(), Optional.empty());
+        return new Part.Mist(of, q(amount), Optional.empty(), false, Optional.empty(), Optional.empty(), Optional.empty());
     }
 
     static Part.Mend mend(List<String> damages, String with, String lap, String waste) {

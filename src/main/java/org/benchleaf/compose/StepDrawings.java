@@ -1,0 +1,92 @@
+package org.benchleaf.compose;
+
+import java.util.List;
+import java.util.stream.Stream;
+import org.benchleaf.model.Part;
+import org.benchleaf.model.Step;
+import org.benchleaf.model.StepKind;
+
+/**
+ * The drawings of a step, made from the same figures as its words: what the case does not state is not drawn.
+ */
+final class StepDrawings implements Part.Kinds<Stream<Chart.Drawing>> {
+
+    private final DrawnStep drawn;
+    private final Step step;
+
+    StepDrawings(Sheet sheet, CaseDesk desk, Step step) {
+        this.drawn = new DrawnStep(sheet, desk, step);
+        this.step = step;
+    }
+
+    /** All of them, in the order of the step's parts. */
+    List<Chart.Drawing> all() {
+        return step.parts().stream().flatMap(part -> part.ask(this)).toList();
+    }
+
+    @Override
+    public Stream<Chart.Drawing> bath(Part.Bath part) {
+        TrayDrawings tray = new TrayDrawings(drawn);
+        return Stream.concat(step.part(Part.Support.class).map(support -> tray.lowering(part, support)).stream(),
+                Stream.of(tray.mark(part)));
+    }
+
+    @Override
+    public Stream<Chart.Drawing> mist(Part.Mist part) {
+        SprayDrawings spray = new SprayDrawings(drawn);
+        return step.kind() == StepKind.PREWETTING ? Stream.of(spray.distance(part), spray.wetOut(part))
+                : Stream.of(spray.distance(part));
+    }
+
+    @Override
+    public Stream<Chart.Drawing> blotters(Part.Blotters part) {
+        return Stream.concat(Stream.of(new StackDrawing(drawn).between(part, step.part(Part.Press.class))),
+                part.changes().isEmpty() ? Stream.empty() : Stream.of(new ChangesDrawing(drawn).make(part)));
+    }
+
+    @Override
+    public Stream<Chart.Drawing> press(Part.Press part) {
+        return step.part(Part.Blotters.class).isPresent() ? Stream.empty() : Stream.of(new StackDrawing(drawn).under(part));
+    }
+
+    @Override
+    public Stream<Chart.Drawing> mend(Part.Mend part) {
+        MendDrawings mend = new MendDrawings(drawn);
+        return part.ofPatch() ? Stream.of(mend.patch(part)) : Stream.of(mend.bridge(part), mend.result(part));
+    }
+
+    @Override
+    public Stream<Chart.Drawing> fixing(Part.Fixing part) {
+        return part.faces().stream().map(faces -> new WaxDrawing(drawn).make(part, faces));
+    }
+
+    @Override
+    public Stream<Chart.Drawing> chamber(Part.Chamber part) {
+        return Stream.empty();
+    }
+
+    @Override
+    public Stream<Chart.Drawing> heat(Part.Heat part) {
+        return Stream.empty();
+    }
+
+    @Override
+    public Stream<Chart.Drawing> support(Part.Support part) {
+        return Stream.empty();
+    }
+
+    @Override
+    public Stream<Chart.Drawing> cleaning(Part.Cleaning part) {
+        return Stream.empty();
+    }
+
+    @Override
+    public Stream<Chart.Drawing> weighing(Part.Weighing part) {
+        return Stream.empty();
+    }
+
+    @Override
+    public Stream<Chart.Drawing> housing(Part.Housing part) {
+        return Stream.empty();
+    }
+}
