@@ -53,7 +53,7 @@ final class AssessmentPage implements ClassPageMaker {
         }
         return new Section("outcomes", words.say("class.outcomes"), Optional.of(words.say(rows.isEmpty()
                 ? "class.no-outcomes" : "class.outcomes-lead")), rows.isEmpty() ? List.of() : List.of(new Table(
-                        "assessment-table", words.say("class.assessment-caption"), ClassPage.columns(words, "class.will",
+                        "assessment-table", words.say("class.assessment-caption"), Table.columns(words, "class.will",
                                 "class.met-when", "class.met", "class.help-today", "class.help-next", "class.sign"), rows,
                         Optional.empty())));
     }

@@ -55,7 +55,7 @@ final class ClassPreparationPage implements ClassPageMaker {
                     Html.ofText(desk.moment(sheet, start.readyFor())), Html.ofText(amount(sheet, desk, start.solution())),
                     Html.ofText(vessel(sheet, filling))));
         }
-        return new Table("begin-table", words.say("class.prepare-caption"), ClassPage.columns(words, "class.what",
+        return new Table("begin-table", words.say("class.prepare-caption"), Table.columns(words, "class.what",
                 "class.begin-by", "class.hands-on", "class.ready-for", "class.amount", "class.vessel"), rows, Optional.empty());
     }
 
@@ -100,7 +100,7 @@ final class ClassPreparationPage implements ClassPageMaker {
                         item.station().isEmpty() ? "class.for-the-room" : "class.not-worked-out"))),
                 Html.ofText(item.steps().isEmpty() ? words.say("class.all-steps") : item.steps().stream()
                         .map(step -> desk.step(sheet, step)).distinct().collect(Collectors.joining(", "))))).toList();
-        return new Table("lay-out-table", words.say("class.lay-out-caption"), ClassPage.columns(words, "class.thing",
+        return new Table("lay-out-table", words.say("class.lay-out-caption"), Table.columns(words, "class.thing",
                 "class.at-station", "class.in-all", "class.for"), rows, Optional.empty());
     }
 
@@ -125,7 +125,7 @@ final class ClassPreparationPage implements ClassPageMaker {
                         sheet.numbers().written(one.can().orElseThrow()).text())).orElse(words.say("class.no-can"))),
                 Html.ofText(one.kind().map(kinds::get).map(Reference.WasteKind::words)
                         .orElse(words.say("class.waste-ask"))))).toList();
-        return new Table("waste-table", words.say("class.waste-caption"), ClassPage.columns(words, "class.kind", "class.from-what",
+        return new Table("waste-table", words.say("class.waste-caption"), Table.columns(words, "class.kind", "class.from-what",
                 "class.in-all", "class.vessel", "class.where"), rows, Optional.empty());
     }
 

@@ -58,7 +58,7 @@ final class StationSheetsPage implements ClassPageMaker {
         Set<String> told = new HashSet<>();
         List<List<Html>> rows = desk.reading().turns().stream().filter(turn -> turn.station() == station)
                 .map(turn -> row(sheet, desk, turn, told)).toList();
-        return new Table("station-" + station + "-times", words.say("class.times-caption", "n", station), ClassPage.columns(words,
+        return new Table("station-" + station + "-times", words.say("class.times-caption", "n", station), Table.columns(words,
                 "class.from", "class.until", "class.do", "class.with", "class.sign"), rows, Optional.empty());
     }
 
@@ -84,7 +84,7 @@ final class StationSheetsPage implements ClassPageMaker {
                 .filter(item -> item.kind() != ClassSupplies.Kind.SHARED).map(item -> List.of(
                         Html.ofText(ClassPreparationPage.name(sheet, desk, item)),
                         Html.ofText(ClassPreparationPage.count(sheet, item.station().get())))).toList();
-        return new Table("station-" + station + "-kit", words.say("class.kit-caption", "n", station), ClassPage.columns(words,
+        return new Table("station-" + station + "-kit", words.say("class.kit-caption", "n", station), Table.columns(words,
                 "class.thing", "class.amount"), rows, Optional.empty());
     }
 }
