@@ -20,7 +20,7 @@ final class StrengthWords {
             NUMBER + "(?:parts?\\h|[:+]\\h{0,9}+\\d{1,9}+\\h{0,9}+(?:,\\h{0,9}+)?(?:by\\h+(?:volume|mass|weight)|[vmw]/[vmw]|parts?\\b))",
             Pattern.CASE_INSENSITIVE);
     /** A percentage alone may be of anything: of a colour that went, of the air's humidity. */
-    private static final Pattern PER_CENT = Pattern.compile(NUMBER + "(?:%|per\\h?cent\\b)", Pattern.CASE_INSENSITIVE);
+    private static final Pattern PER_CENT = Pattern.compile(NUMBER + "(?:%|per\\h?cent\\b)(?!\\h{0,9}+[vmw]/[vmw])", Pattern.CASE_INSENSITIVE);
     private static final Pattern BETWEEN = Pattern.compile("[^\\p{L}\\p{N}-]+");
     private static final List<String> LINKS = List.of("of", "at", "in", "with");
     private static final String WATER = "water";

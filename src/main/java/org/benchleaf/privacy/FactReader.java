@@ -152,7 +152,8 @@ final class FactReader {
 
     /** A thing, place, code or day: as it is written, the pieces between its commas, and the sums in it. */
     private void thing(String text, boolean money) {
-        if (!text.matches("[\\d.,' \u00A0]+") || !money) {
+        // A bare sum is digits like any others; only beside a sign or word of money does it tell what was paid.
+        if (!text.matches("[\\d.,' \u00A0£$€¥₽₹₤₩]+") || !money) {
             wholePhrase(text);
         }
         Arrays.stream(text.split("[,;/|]")).map(String::strip)
