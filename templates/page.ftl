@@ -46,7 +46,7 @@
   </nav>
 </header>
 <#if frame.audience?has_content><p class="audience">${frame.audience}</p></#if>
-<#if frame.onScreenOnly?has_content><p class="not-printed">${frame.words["not-printed-" + frame.onScreenOnly[0]]}</p></#if>
+<#list frame.onScreenOnly as part><p class="not-printed">${frame.words["not-printed-" + part]}</p></#list>
 <#if frame.casePages?size gt 1>
 <nav class="tabs" aria-label="${frame.words['case-pages']}">
   <ul>

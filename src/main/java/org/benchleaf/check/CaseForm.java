@@ -79,6 +79,7 @@ final class CaseForm {
                 proposal(root.group("proposal").orElse(new Fields(new org.benchleaf.read.Node.Mapping(Map.of(),
                         root.place()), root.soundness()))),
                 instruments, solutions, steps, results, pictures, reasons, draft.story(), translations,
+                root.word("print", CaseForm::withWorkings).orElse(true),
                 new ObjectForm(context).privateFields(object), root.place());
     }
 
@@ -88,6 +89,11 @@ final class CaseForm {
             root.messages().add(FormMessages.LANGUAGE_TAG.at(root.place("language"), "found", tag));
         }
         return tag;
+    }
+
+    private static Optional<Boolean> withWorkings(String word) {
+        return word.equals("with workings") ? Optional.of(true)
+                : word.equals("without workings") ? Optional.of(false) : Optional.empty();
     }
 
     private static Optional<Level> level(String word) {

@@ -2,6 +2,7 @@ package org.benchleaf.compose;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.benchleaf.derive.WorkedCase;
 import org.benchleaf.model.Library;
 import org.benchleaf.model.Picture;
@@ -53,7 +54,8 @@ record CaseDesk(WorkedCase worked, Library library, Clearance clearance, List<Ca
     }
 
     private List<String> onScreenOnly(CasePageName page) {
-        return onScreenOnly(page.output());
+        boolean workings = treatment().workingsPrinted() || page.output() != Clearance.Output.PREPARATION_SHEET;
+        return Stream.concat(onScreenOnly(page.output()).stream(), Stream.of("workings").filter(any -> !workings)).toList();
     }
 
     /** What of a page no permission lets anybody print. */

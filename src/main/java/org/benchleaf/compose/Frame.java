@@ -16,7 +16,7 @@ import java.util.Optional;
  * @param allWays every way, for the foot of the page
  * @param otherLanguages the same page in other languages
  * @param audience for whom the site is, if it is not for everybody
- * @param onScreenOnly what no permission lets anybody print: {@code page} or {@code pictures}
+ * @param onScreenOnly what is not printed: {@code page} or {@code pictures}, for want of a permission; {@code workings}, as the author chose
  * @param notice the standing notice that nothing here replaces a conservator
  * @param demo says that everything is invented, if it is
  * @param licence of text and data, in words

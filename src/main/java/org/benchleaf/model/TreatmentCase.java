@@ -26,6 +26,7 @@ import org.benchleaf.message.Place;
  * @param reasons reasons recorded for departing from a rule
  * @param story the Markdown text
  * @param translations the same words in other languages
+ * @param workingsPrinted whether the preparation sheet has its workings on paper too
  * @param privateFields which private fields are filled in; their values never leave the reader
  * @param place the head of the file
  */
@@ -33,7 +34,7 @@ public record TreatmentCase(String id, String title, String summary, Level level
         Publication publication, PrintObject object, List<Damage> condition, List<SpotTest> tests, Proposal proposal,
         List<Instrument> instruments, List<Solution> solutions, List<Step> steps, List<Result> results,
         List<Picture> pictures, List<Reason> reasons, Story story, List<Translation> translations,
-        Set<String> privateFields, Place place) {
+        boolean workingsPrinted, Set<String> privateFields, Place place) {
 
     public TreatmentCase {
         condition = List.copyOf(condition);

@@ -285,6 +285,6 @@ class ClearanceTest {
         return new TreatmentCase("case", "A sheet", "A sheet is treated.", Level.FOUNDATION, "en", publication, object,
                 List.of(), List.of(), new Proposal(List.of(), List.of(), Optional.empty(), List.of(), Map.of(), List.of(),
                 PLACE), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), new Story(List.of()),
-                List.of(), Set.of(), PLACE);
+                List.of(), true, Set.of(), PLACE);
     }
 }

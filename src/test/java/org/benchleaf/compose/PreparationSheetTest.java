@@ -3,6 +3,7 @@ package org.benchleaf.compose;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import java.util.stream.Stream;
 import org.benchleaf.DemoSite;
 import org.benchleaf.model.Library;
@@ -29,15 +30,25 @@ class PreparationSheetTest {
         assertThat(measure.with()).startsWith("by the meter");
     }
 
+    /** The author of the tide table leaves the workings off the paper; the author of the parish map says nothing of it. */
+    @Test
+    void workings_are_left_off_the_paper_where_the_author_chooses_so() {
+        assertThat(sheets("tide-table").map(page -> page.frame().onScreenOnly())).containsExactly(List.of("workings"));
+        assertThat(sheets("parish-map").map(page -> page.frame().onScreenOnly())).containsExactly(List.of());
+    }
+
     private static double millilitres(String amount) {
         return Double.parseDouble(amount.replaceAll("\\h*mL", ""));
     }
 
     private static Stream<RecipeCard> cards(String caseId) {
+        return sheets(caseId).flatMap(AllBlocks::of).filter(RecipeCard.class::isInstance).map(RecipeCard.class::cast);
+    }
+
+    private static Stream<Page> sheets(String caseId) {
         Library library = DemoSite.made().library();
         var worked = DemoSite.worked(caseId, library);
         return PageComposer.compose(worked, library, Clearance.on(DemoSite.DAY, worked.source().publication(), Audience.EVERYBODY)).pages().stream()
-                .filter(page -> page.kind().equals("preparation")).flatMap(AllBlocks::of)
-                .filter(RecipeCard.class::isInstance).map(RecipeCard.class::cast);
+                .filter(page -> page.kind().equals("preparation"));
     }
 }

@@ -185,7 +185,7 @@ final class Invented {
                 Optional.of(new PrintObject.SheetSize(q(height), q(width))), Optional.empty(), List.of(), List.of(), List.of(), PLACE);
         return new TreatmentCase("invented", "An invented case", "", Level.FOUNDATION, "en", publication(), object,
                 damages, tests, proposal(), List.of(), solutions, steps, results, List.of(), reasons,
-                new Story(sections), List.of(), Set.of(), PLACE);
+                new Story(sections), List.of(), true, Set.of(), PLACE);
     }
 
     Derived derived() {
