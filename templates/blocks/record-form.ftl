@@ -21,7 +21,7 @@
     <p class="record__told" role="status"></p>
     <p class="record__ask"></p>
   </div>
-  <div class="record__step record__fields">
+  <div class="record__fields">
     <@box words.station "" "station" 1 />
     <@box words.trainees "" "trainees" 1 />
   </div>

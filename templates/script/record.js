@@ -17,7 +17,8 @@
     var state = bench.state();
     return state.record || (state.record = { issue: form.getAttribute("data-sheet"), at: "", stations: {} });
   }
-  /* Each window shows its own station; the last one chosen is shown again after a reload. */
+  /* Each window shows its own station; the last one chosen is shown again after a reload. Until one is chosen nothing can be
+     written, for it would belong to none. */
   var here = record().at || "0";
   function station() { return here; }
   function entries() { return record().stations[station()] || (record().stations[station()] = {}); }
@@ -61,8 +62,9 @@
     });
     form.querySelector(".record__station").textContent = station() === "0" ? "" : bench.fill(words.station, { n: station() });
     fields.forEach(function (field) {
-      field.value = entries()[field.name] || "";
-      if (field.name === "station" && !field.value && station() !== "0") { field.value = station(); }
+      field.value = field.name === "station" ? (station() === "0" ? "" : station()) : entries()[field.name] || "";
+      field.readOnly = field.name === "station";
+      field.disabled = station() === "0";
       if (field.hasAttribute("data-place")) { field.placeholder = codes[Number(field.getAttribute("data-place")) - 1] || ""; }
       look(field);
     });
@@ -86,7 +88,7 @@
   function whole(mine) {
     var out = { "case": form.getAttribute("data-case"), sheet: record().issue, "class": form.getAttribute("data-class") };
     if (form.getAttribute("data-issue")) { out.issue = Number(form.getAttribute("data-issue")); }
-    out.station = Number(mine.station || station());
+    out.station = Number(station());
     if (mine.trainees) { out.trainees = mine.trainees; }
     out.written = bench.stampText(Date.now());
     out.steps = [];
@@ -126,8 +128,9 @@
     return found;
   }
   part("save").addEventListener("click", function () {
+    if (station() === "0") { told.textContent = words["no-station"]; return; }
     bench.hand(JSON.stringify(whole(entries()), null, 2) + "\n",
-      form.getAttribute("data-class") + "-station-" + (entries().station || station()) + "-record.json");
+      form.getAttribute("data-class") + "-station-" + station() + "-record.json");
     told.textContent = words.saved;
   });
   part("print").addEventListener("click", function () { window.print(); });
@@ -178,7 +181,7 @@
   }
   function found(read, field) {
     var at = field.name.split("/");
-    if (at.length < 4) { return read[field.name] === undefined ? "" : String(read[field.name]); }
+    if (at.length < 4) { return field.readOnly || read[field.name] === undefined ? "" : String(read[field.name]); }
     var one = at[0] === "mark" ? marked(read, field, Number(at[2])) : (read.steps.filter(function (step) { return step.step === at[0]; })[0] || {});
     var home = at[0] === "mark" || !at[1] ? one : !Number(at[2]) ? one[at[1]] || {}
       : (one[at[1]] || []).filter(function (reading) { return Number(reading.bath) === Number(at[2]); })[0] || {};

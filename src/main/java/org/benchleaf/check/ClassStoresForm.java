@@ -2,6 +2,7 @@ package org.benchleaf.check;
 
 import static org.benchleaf.quantity.Dimension.AREA;
 import static org.benchleaf.quantity.Dimension.COUNT;
+import static org.benchleaf.quantity.Dimension.LENGTH;
 import static org.benchleaf.quantity.Dimension.MASS;
 import static org.benchleaf.quantity.Dimension.SHARE;
 import static org.benchleaf.quantity.Dimension.VOLUME;
@@ -36,7 +37,9 @@ final class ClassStoresForm {
         fields.groups("waste").forEach(each -> cans.put(each.needText("kind"), each.needPositive("can", VOLUME)));
         return new ClassStores(spare(), fields.groups("vessels").stream().map(each -> new ClassStores.Vessel(
                 each.needText("kind"), each.needPositive("holds", VOLUME), each.whole("count").orElse(1))).toList(),
-                cans, stock(), supplies(), fields.dates("closed"), LayOutReader.rows());
+                cans, stock(), supplies(), fields.dates("closed"), fields.group("bench").map(bench -> new ClassStores.BenchSpace(
+                        bench.needPositive("in all", LENGTH), bench.needPositive("each station", LENGTH), bench.place("in all"))),
+                LayOutReader.rows());
     }
 
     private ClassStores.Spare spare() {

@@ -203,6 +203,7 @@ final class ClassPage implements ClassPageMaker {
                 "class.there-are", "class.at-once"), desk.reading().shared().stream().map(one -> List.of(
                         Html.ofText(one.thing()), Html.ofText(String.valueOf(one.count())),
                         Html.ofText(String.valueOf(one.most())))).toList(), Optional.empty()));
+        desk.plan().supplies().bench().map(new WorkingMaker(sheet)::make).ifPresent(blocks::add);
         return new Section("room", words.say("class.room"), Optional.of(words.say(air.isEmpty() ? "class.room-no-spray"
                 : "class.room-lead")), blocks);
     }

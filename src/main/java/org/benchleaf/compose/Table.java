@@ -27,7 +27,7 @@ public record Table(String id, String caption, List<Column> columns, List<List<H
         }
     }
 
-    /** Columns of words, headed by what these keys say. */
+    /** Columns of words, their headers by the keys of the interface's words. */
     static List<Column> columns(Words words, String... keys) {
         return Stream.of(keys).map(key -> new Column(words.say(key), false)).toList();
     }

@@ -24,6 +24,8 @@ final class AmountFormulas {
         formulas.put("pieces", args -> new Answers().number("total", Provision.pieces(args.one("each"), args.one("users"),
                 args.one("spare"), args.one("extra"))));
         formulas.put("containers", AmountFormulas::containers);
+        formulas.put("bench-places", args -> new Answers().number("places",
+                Provision.benchPlaces(args.one("there"), args.one("each"))));
         formulas.put("packs", AmountFormulas::packs);
     }
 

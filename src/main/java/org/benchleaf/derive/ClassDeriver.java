@@ -52,7 +52,7 @@ final class ClassDeriver {
         ClassProvider provider = new ClassProvider(course, work.bench(), steps, hours);
         ClassSupplies supplies = new ClassSupplies(provider.orders(ordered), provider.fillings(preparations),
                 new LayingOut(course, work.bench(), steps).list(assessment.care(), schedule),
-                provider.waste(preparations, assessment.hazards()), schedule.map(ScheduleReading::new).map(reading ->
+                provider.waste(preparations, assessment.hazards()), provider.benchPlaces(messages), schedule.map(ScheduleReading::new).map(reading ->
                         new ClassAir(course, work.bench(), ofCase, messages).of(steps, reading)).orElse(List.of()));
         course.papers().issue().ifPresent(issue -> new IssueDay(course, issue, messages).check(ordered, supplies.orders()));
         ClassPlan plan = new ClassPlan(course, source.title(), scale.sheetCount(), steps, work.bench().ledger().figures(), timeline,

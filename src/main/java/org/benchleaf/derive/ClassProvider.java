@@ -7,6 +7,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.benchleaf.message.ClassMessages;
+import org.benchleaf.message.Messages;
 import org.benchleaf.model.ClassStores;
 import org.benchleaf.model.CourseClass;
 import org.benchleaf.model.Part;
@@ -36,6 +38,20 @@ final class ClassProvider {
         return bench.source().solution(solution).filter(one -> one.recipe() instanceof Recipe.Adjust).isPresent()
                 && steps.stream().anyMatch(step -> step.part(Part.Bath.class)
                         .filter(bath -> bath.of().equals(solution)).isPresent());
+    }
+
+    /** How many stations find room along the bench; too few are told. */
+    Optional<Figure> benchPlaces(Messages messages) {
+        return course.stores().bench().flatMap(space -> bench.ledger().one(new Job("bench-places", course.place())
+                .given("there", space.there(), Origin.Place.CLASS).given("each", space.each(), Origin.Place.CLASS)
+                .gives("places", FigureKey.ofClass(course.id(), "bench", "places"), "places along the bench")).map(places -> {
+                    long found = Math.round(places.value().value());
+                    if (found < course.stations()) {
+                        messages.add(ClassMessages.BENCH_TOO_SHORT.at(space.place(), "stations", course.stations(), "there",
+                                Reading.of(space.there()), "each", Reading.of(space.each()), "places", found));
+                    }
+                    return places;
+                }));
     }
 
     /**

@@ -12,10 +12,11 @@ import org.benchleaf.quantity.Quantity;
  * @param vessels in what each preparation is made, kept and handed out, in the order of beginning
  * @param layOut everything that the steps of the class use, in the order in which they name it
  * @param waste what is collected, by its kind
+ * @param bench how many stations find room along the bench; empty if the class does not say how long it is
  * @param air the vapour in the room at each step that sprays
  */
 public record ClassSupplies(List<Order> orders, List<Filling> vessels, List<LaidOut> layOut, List<Waste> waste,
-        List<Air> air) {
+        Optional<Figure> bench, List<Air> air) {
 
     public ClassSupplies {
         orders = List.copyOf(orders);

@@ -57,7 +57,11 @@ public enum ClassMessages implements CatalogueEntry {
     ISSUES_OF_NO_CLASS("CLASS-014", Severity.ERROR,
             "Issues of a class '{class}' are kept here, but there is no such class.",
             "What was handed out would be compared with nothing.",
-            "Name the file as the class is named, or take it out of the folder 'classes'.");
+            "Name the file as the class is named, or take it out of the folder 'classes'."),
+    BENCH_TOO_SHORT("CLASS-015", Severity.ERROR,
+            "{stations} stations of {each} each find no room along {there} of bench.",
+            "Crowded benches are where wet sheets and sharp tools are knocked into.",
+            "Stations that would do: {places}. Teach in two groups, or find more bench.");
 
     private final Entry entry;
 

@@ -17,10 +17,11 @@ import org.benchleaf.quantity.Quantity;
  * @param stock what stands on the shelf, by the material's id
  * @param supplies how materials are bought, by id
  * @param closed days on which nobody works besides those of the studio
+ * @param bench the bench along which the stations work; empty if the class does not say
  * @param layOut how many of each thing are laid out, by what it is in a step
  */
 public record ClassStores(Spare spare, List<Vessel> vessels, Map<String, Quantity> cans, Map<String, Stock> stock,
-        Map<String, Supply> supplies, List<LocalDate> closed, Map<String, LayOutRow> layOut) {
+        Map<String, Supply> supplies, List<LocalDate> closed, Optional<BenchSpace> bench, Map<String, LayOutRow> layOut) {
 
     public ClassStores {
         vessels = List.copyOf(vessels);
@@ -45,6 +46,10 @@ public record ClassStores(Spare spare, List<Vessel> vessels, Map<String, Quantit
 
     /** A vessel in which solutions are made, what it holds and how many there are. */
     public record Vessel(String kind, Quantity holds, int count) {
+    }
+
+    /** How long the bench is in all, and how much of it a station takes. */
+    public record BenchSpace(Quantity there, Quantity each, Place place) {
     }
 
     /** So much of a material on the shelf. */

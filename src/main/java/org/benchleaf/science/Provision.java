@@ -100,6 +100,24 @@ public final class Provision {
                 Quantity.of(Math.max(0, there + packs * one - wanted), unit));
     }
 
+    /**
+     * Working places along a bench.
+     *
+     * <p>Formula: places = ⌊there / each⌋.
+     *
+     * <p>Units: lengths in, a count out.
+     *
+     * <p>Range: there 0 or more; each above 0.
+     *
+     * <p>Source: definition.
+     *
+     * @throws OutsideRange if a value lies outside its range
+     */
+    public static Quantity benchPlaces(Quantity there, Quantity each) {
+        double all = Require.atLeastZero("there", Quantity.of(there.low(), there.unit()), Unit.MILLIMETRE);
+        return Quantity.of(Math.floor(all / Require.aboveZero("each", high(each), Unit.MILLIMETRE) + NEARLY), Unit.COUNT);
+    }
+
     /** What is laid in or bought must suffice for the high end. */
     private static Quantity high(Quantity amount) {
         return Quantity.of(amount.high(), amount.unit());
