@@ -2,8 +2,11 @@ package org.benchleaf.derive;
 
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.benchleaf.model.Material;
 import org.benchleaf.model.Reference;
 import org.benchleaf.model.Substance;
@@ -23,6 +26,10 @@ final class BoughtMaterials {
     /** What is sold at this share counts as the pure substance: the rest is no part on its own; common practice. */
     private static final double PURE = 0.98;
 
+    /** Shorter names, such as SDS, stand for other things too. */
+    private static final int LEAST_NAME = 4;
+    private static final Pattern BETWEEN_WORDS = Pattern.compile("[^\\p{L}\\p{N}]++");
+
     private final Reference reference;
     private final UnknownWords unknown;
 
@@ -34,6 +41,10 @@ final class BoughtMaterials {
     /** What a material is made of, by its substance and its strength as it is sold. */
     Composition of(Material material) {
         Optional<Substance> row = material.substance().map(reference.substances()::get);
+        Optional<Substance> named = namedFor(material);
+        if (named.isPresent()) {
+            return Composition.unknown(unknown.thing(material.name(), named.get().name().toLowerCase(Locale.ROOT)));
+        }
         if (row.isEmpty()) {
             return Composition.unknown(material.substance().map(key -> unknown.substance(material.name(), key))
                     .orElseGet(() -> unknown.part(material.name()))).with(material.ph(), Optional.empty());
@@ -49,6 +60,25 @@ final class BoughtMaterials {
         Optional<Composition.Spirit> spirit = spirit(row.get(), byVolumeOrPure(material.strength()));
         Composition bought = new Composition(shares, material.ph(), spirit, List.of());
         return share.least() < PURE && !inWater ? bought.lacking(unknown.restOf(material.name(), row.get().name())) : bought;
+    }
+
+    /** Whether it is asked what a material can do: it is no thing, or a thing whose name speaks of a substance. */
+    boolean isAsked(Material material) {
+        return material.isChemical() || namedFor(material).isPresent();
+    }
+
+    /** The substance with a hazard that a thing is named for, such as a swab of acetone: its kind says that it holds none. */
+    private Optional<Substance> namedFor(Material material) {
+        String name = plain(material.id() + " " + material.name());
+        return material.isChemical() ? Optional.empty() : reference.substances().values().stream()
+                .filter(row -> row.hazards() != Substance.Answer.NONE && Stream.concat(Stream.of(row.key(), row.name()),
+                        row.synonyms().stream()).anyMatch(word -> word.length() >= LEAST_NAME && name.contains(plain(word))))
+                .findFirst();
+    }
+
+    /** The words of a name, each with a space before and after it. */
+    private static String plain(String name) {
+        return " " + BETWEEN_WORDS.matcher(name.toLowerCase(Locale.ROOT)).replaceAll(" ").strip() + " ";
     }
 
     /** Vapour that burns comes from what has a flash point or is classified by one. */

@@ -30,6 +30,7 @@ final class HazardAssessor {
     private final Reference reference;
     private final Compositions compositions;
     private final Exposure exposure;
+    private final BoughtMaterials bought;
     private final MixtureAssessor mixtures;
     private final Map<String, Classification> classes = new LinkedHashMap<>();
 
@@ -50,6 +51,7 @@ final class HazardAssessor {
         this.reference = bench.library().reference();
         this.compositions = new Compositions(bench);
         this.exposure = new Exposure(bench, compositions);
+        this.bought = new BoughtMaterials(reference);
         this.mixtures = new MixtureAssessor(reference, new EthanolFlash(bench.ledger()::outcome));
     }
 
@@ -64,7 +66,7 @@ final class HazardAssessor {
         bench.source().tests().forEach(test -> ids.add(test.with()));
         for (String id : ids) {
             boolean prepared = bench.source().solution(id).isPresent();
-            boolean chemical = bench.material(id).filter(Material::isChemical).isPresent();
+            boolean chemical = bench.material(id).filter(bought::isAsked).isPresent();
             if (prepared || !classified(id).statements().isEmpty()
                     || chemical && !MixtureAssessor.unknown(compositions.of(id), classified(id)).isEmpty()) {
                 hazards.put(id, hazards(id));

@@ -17,6 +17,11 @@ final class UnknownWords {
         return of("composition", "part-unknown", "part", name);
     }
 
+    /** A thing whose name speaks of a substance. */
+    Hazards.Unknown thing(String name, String substance) {
+        return of("composition", "thing-named", "part", name, "substance", substance);
+    }
+
     /** A part that names a substance which the table does not have. */
     Hazards.Unknown substance(String name, String substance) {
         return of("composition", "substance-missing", "part", name, "substance", substance);

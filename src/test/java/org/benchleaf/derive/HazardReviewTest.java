@@ -37,6 +37,23 @@ class HazardReviewTest {
         assertThat(unknown("tool", "")).doesNotContain("HAZ-020");
     }
 
+    /** A kind hides nothing that the name gives away: a swab of acetone is no mere tool. Common practice, no source. */
+    @Test
+    void a_thing_that_is_named_for_a_substance_is_asked_for_its_hazards() {
+        assertThat(thing("acetone-swab")).contains("HAZ-020");
+        assertThat(thing("bleach pen")).contains("HAZ-020");
+        assertThat(thing("Ammonia-wipe")).contains("HAZ-020");
+        assertThat(thing("water-brush")).doesNotContain("HAZ-020");
+        assertThat(thing("sds-folder")).doesNotContain("HAZ-020");
+        assertThat(thing("ethereal-brush")).doesNotContain("HAZ-020");
+    }
+
+    private static List<String> thing(String name) {
+        Invented invented = new Invented();
+        invented.material(name, "tool", "", Optional.empty(), Optional.empty());
+        return invented.step("wash", Invented.bath(name, "50 mm", "25 mm", 1)).codes();
+    }
+
     private static List<String> unknown(String kind, String substance) {
         Invented invented = new Invented();
         invented.material("mystery", kind, substance, Optional.empty(), Optional.empty());
