@@ -152,12 +152,14 @@ final class RecipeMaker {
 
             @Override
             public Optional<String> dissolve(Recipe.Dissolve recipe) {
-                return Optional.of(numbers.written(recipe.strength()).text());
+                return Optional.of(words.say("label.dissolved", "strength", numbers.written(recipe.strength()).text(),
+                        "solid", named(recipe.solid()), "liquid", named(recipe.in())));
             }
 
             @Override
             public Optional<String> dilute(Recipe.Dilute recipe) {
-                return recipe.strength().map(strength -> numbers.written(strength).text())
+                return recipe.strength().map(strength -> words.say("label.diluted", "strength", numbers.written(strength).text(),
+                        "stock", named(recipe.stock()), "with", named(recipe.with())))
                         .or(() -> recipe.oneIn().map(parts -> words.say("label.one-in",
                                 "n", numbers.written(parts).text(), "stock", named(recipe.stock()), "with", named(recipe.with()))));
             }
