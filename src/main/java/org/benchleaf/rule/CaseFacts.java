@@ -31,6 +31,9 @@ final class CaseFacts {
     private static final Set<StepKind> WETTING = EnumSet.of(StepKind.PREWETTING, StepKind.WASHING, StepKind.LOCAL_WET_TREATMENT,
             StepKind.BLEACHING, StepKind.PHYTATE_TREATMENT, StepKind.ALKALIZATION, StepKind.RINSING, StepKind.RESIZING);
 
+    /** Kinds of step that are done in a bath, whether or not they say so. */
+    private static final Set<StepKind> BATHING = EnumSet.of(StepKind.WASHING, StepKind.RINSING, StepKind.PHYTATE_TREATMENT);
+
     private static final PartTools PART_TOOLS = new PartTools();
 
     final TreatmentCase treatment;
@@ -69,13 +72,17 @@ final class CaseFacts {
         };
     }
 
-    /** The media and the support that a step touches. */
+    /** The media and the support that a step touches; nothing is kept out of a bath of the whole sheet. */
     Stream<Asked> touches(Step step) {
         if (TOUCHING_NOTHING.contains(step.kind())) {
             return Stream.empty();
         }
-        return Stream.concat(media.stream().filter(layer -> !step.avoids().contains(layer.name())), Stream.of(support))
+        return Stream.concat(media.stream().filter(layer -> isBathed(step) || !step.avoids().contains(layer.name())), Stream.of(support))
                 .filter(layer -> !onlyFixesAnother(step, layer)).map(layer -> Asked.of(step).on(layer));
+    }
+
+    private static boolean isBathed(Step step) {
+        return step.area().equals("whole") && (step.part(Part.Bath.class).isPresent() || BATHING.contains(step.kind()));
     }
 
     /** The media that a step touches, each with every liquid that reaches it. */
