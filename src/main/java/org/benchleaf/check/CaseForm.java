@@ -66,7 +66,7 @@ final class CaseForm {
         List<Instrument> instruments = root.groups("instruments").stream().map(this::instrument).toList();
         List<Solution> solutions = new SolutionForm(context).read(root.group("solutions"));
         List<Step> steps = new StepForm(context).read(root.groups("steps"));
-        List<Result> results = new ResultForm(context).read(root.groups("results"));
+        List<Result> results = new ResultForm(context, instruments).read(root.groups("results"));
         List<Picture> pictures = pictures();
         List<Reason> reasons = root.groups("reasons").stream().map(this::reason).toList();
         String language = language();

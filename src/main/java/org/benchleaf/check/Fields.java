@@ -303,6 +303,11 @@ final class Fields {
         return scalars;
     }
 
+    /** The single values in the list under a key; none where there is no list, which is told elsewhere. */
+    List<Node.Scalar> listed(String key) {
+        return mapping.get(key).filter(Node.Sequence.class::isInstance).isPresent() ? scalars(key) : List.of();
+    }
+
     List<String> texts(String key) {
         return scalars(key).stream().map(scalar -> scalar.text().strip()).toList();
     }

@@ -17,7 +17,10 @@ import java.util.List;
 import java.util.Optional;
 import org.benchleaf.message.FormMessages;
 import org.benchleaf.message.Nearest;
+import org.benchleaf.model.Instrument;
+import org.benchleaf.model.MeasuringConditions;
 import org.benchleaf.model.Result;
+import org.benchleaf.model.StatedValue;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
 import org.benchleaf.read.Node;
@@ -25,13 +28,16 @@ import org.benchleaf.read.Node;
 /** Reads the results of a case. */
 final class ResultForm {
 
-    private static final String NUMBER = "[+-]?\\d+(\\.\\d+)?";
+    static final String NUMBER = "[+-]?\\d+(\\.\\d+)?";
     private static final String PH = "pH";
 
     private final Context context;
+    private final List<Instrument> instruments;
 
-    ResultForm(Context context) {
+    /** Makes ready for results that were read with these instruments. */
+    ResultForm(Context context, List<Instrument> instruments) {
         this.context = context;
+        this.instruments = instruments;
     }
 
     List<Result> read(List<Fields> results) {
@@ -53,7 +59,7 @@ final class ResultForm {
             case "colour" -> colour(measure, fields);
             case "size" -> size(measure, fields);
             case "reserve" -> reserve(measure, fields);
-            default -> inWords(fields) ? words(measure, fields) : readings(measure, fields);
+            default -> inWords(fields) ? statedOrWords(measure, fields) : readings(measure, fields);
         };
     }
 
@@ -62,14 +68,40 @@ final class ResultForm {
                 fields.isScalar(key) && !fields.text(key).orElse("").matches(NUMBER));
     }
 
+    /** A value with a unit is a number as a report states it; everything else is words. */
+    private Result statedOrWords(String measure, Fields fields) {
+        if (!fields.has("unit") && !isPh(measure)) {
+            return words(measure, fields);
+        }
+        Unit unit = unit(measure, fields);
+        StatedForm form = new StatedForm(fields, unit);
+        Optional<StatedValue> before = form.read("before");
+        Optional<StatedValue> after = form.read("after");
+        boolean told = List.of("before", "after").stream().allMatch(key -> !fields.has(key)
+                || (key.equals("before") ? before : after).isPresent() || fields.isScalar(key) && fields.missing(key).isPresent());
+        return before.isEmpty() && after.isEmpty() || !told ? words(measure, fields)
+                : new Result.Stated(measure, method(measure, fields), unit, before, after, fields.text("instrument"),
+                        fields.positive("equilibrated", TIME), fields.text("note"), conditions(fields, unit),
+                        fields.place("measure"));
+    }
+
+    private MeasuringConditions conditions(Fields fields, Unit unit) {
+        return new ReadingConditionsForm(fields, unit, instruments).read();
+    }
+
+    private static boolean isPh(String measure) {
+        return measure.equals(PH) || measure.startsWith(PH + " ") || measure.startsWith(PH + ",");
+    }
+
     private Result words(String measure, Fields fields) {
         return new Result.Words(measure, method(measure, fields), fields.text("before"), fields.text("after"),
+                fields.texts("ranks"),
                 fields.text("note"), fields.place("measure"));
     }
 
     private String method(String measure, Fields fields) {
         Optional<String> method = fields.text("method");
-        if (method.isEmpty() && measure.equals(PH)) {
+        if (method.isEmpty() && isPh(measure)) {
             fields.messages().add(FormMessages.PH_METHOD.at(fields.place("measure")));
             return "";
         }
@@ -81,18 +113,18 @@ final class ResultForm {
         Unit unit = unit(measure, fields);
         TableColumns.Readings table = TableColumns.readings(fields, context);
         List<String> places = table.places().isEmpty() ? fields.texts("places") : table.places();
-        List<Double> before = fields.has("file") ? table.before() : numbers(fields, "before", places.size());
-        List<Double> after = fields.has("file") ? table.after() : numbers(fields, "after", places.size());
+        List<Double> before = fields.has("file") ? table.before() : numbers(fields, "before", places.size(), unit);
+        List<Double> after = fields.has("file") ? table.after() : numbers(fields, "after", places.size(), unit);
         if (before.isEmpty() && after.isEmpty() && !fields.has("before") && !fields.has("after")
                 && !fields.has("file")) {
             fields.messages().add(FormMessages.NO_READINGS.at(fields.place("measure"), "measure", measure));
         }
         return new Result.Readings(measure, method, unit, places, before, after, fields.text("instrument"),
-                fields.positive("equilibrated", TIME), fields.text("note"), fields.place("measure"));
+                fields.positive("equilibrated", TIME), fields.text("note"), conditions(fields, unit), fields.place("measure"));
     }
 
     private static Unit unit(String measure, Fields fields) {
-        if (measure.equals(PH)) {
+        if (isPh(measure)) {
             return Unit.PH;
         }
         Optional<Node.Scalar> written = fields.scalar("unit");
@@ -116,7 +148,7 @@ final class ResultForm {
     }
 
     /** One reading or a list of them; as many as there are places, where places are given. */
-    private static List<Double> numbers(Fields fields, String key, int places) {
+    private static List<Double> numbers(Fields fields, String key, int places, Unit unit) {
         List<Node.Scalar> written = fields.isScalar(key)
                 ? fields.scalar(key).map(List::of).orElse(List.of()) : fields.scalars(key);
         List<Double> numbers = new ArrayList<>();
@@ -127,8 +159,7 @@ final class ResultForm {
             fields.messages().add(FormMessages.READINGS_COUNT.at(fields.place(key), "count", written.size(),
                     "places", places));
         }
-        if (fields.text("measure").filter(PH::equals).isPresent()
-                && numbers.stream().anyMatch(number -> number < 0 || number > 14)) {
+        if (unit == Unit.PH && numbers.stream().anyMatch(number -> number < 0 || number > 14)) {
             fields.messages().add(FormMessages.OUT_OF_RANGE.at(fields.place(key),
                     "found", numbers.stream().filter(number -> number < 0 || number > 14).findFirst().get(),
                     "low", "0", "high", "14"));

@@ -10,7 +10,6 @@ import java.util.Locale;
 import java.util.OptionalInt;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.regex.Pattern;
 import org.benchleaf.quantity.Dimension;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
@@ -63,9 +62,30 @@ final class NumberText {
 
     /** A worked-out quantity with no more decimals than what it was read with; its spread decides where it has one. */
     Amount amount(Quantity quantity, OptionalInt most) {
-        return most.isPresent() && isOneNumber(quantity)
-                ? new Amount(plain(rounded(quantity.value(), most.getAsInt())), symbol(quantity.unit()))
-                : amount(quantity);
+        if (most.isEmpty()) {
+            return amount(quantity);
+        }
+        return isOneNumber(quantity) ? new Amount(plain(rounded(quantity.value(), most.getAsInt())), symbol(quantity.unit()))
+                : quantity.spread() == Quantity.Spread.TOLERANCE ? tolerance(quantity, most.getAsInt()) : amount(quantity);
+    }
+
+    /** A value and its tolerance with at most so many decimals, the tolerance never less than one of the last of them. */
+    private Amount tolerance(Quantity quantity, int most) {
+        int decimals = Math.min(most, decimals(quantity.halfWidth()));
+        BigDecimal half = rounded(quantity.halfWidth(), decimals);
+        return new Amount(plain(rounded(quantity.value(), decimals)) + " ± "
+                + plain(half.signum() == 0 ? BigDecimal.ONE.movePointLeft(decimals) : half), symbol(quantity.unit()));
+    }
+
+    /** A multiple with its ends, all to two digits, as from readings of a pH. */
+    Amount multiple(Quantity ratio) {
+        String low = plain(digits(ratio.low(), 2));
+        String high = plain(digits(ratio.high(), 2));
+        return new Amount(plain(digits(ratio.value(), 2)) + (low.equals(high) ? "" : " (" + low + EN_DASH + high + ")"), "");
+    }
+
+    private static BigDecimal digits(double number, int kept) {
+        return exact(exact(number).round(new java.math.MathContext(kept, RoundingMode.HALF_UP)).doubleValue());
     }
 
     /** The two ends of a quantity with a fixed count of decimals. */

@@ -108,8 +108,8 @@ final class ReadingsChart {
         Optional<Double> after = tables.mean("after").filter(any -> result.after().size() > 1);
         before.ifPresent(mean -> after.ifPresent(other ->
                 marks.add(Chart.Mark.line("pair", scale.at(mean), y, scale.at(other), y))));
-        before.ifPresent(mean -> marks.add(Chart.Mark.at("dot", "before", scale.at(mean), y, tables.told(mean))));
-        after.ifPresent(mean -> marks.add(Chart.Mark.at("square", "after", scale.at(mean), y, tables.told(mean))));
+        before.ifPresent(mean -> marks.add(Chart.Mark.at("dot", "before", scale.at(mean), y, tables.toldMean("before"))));
+        after.ifPresent(mean -> marks.add(Chart.Mark.at("square", "after", scale.at(mean), y, tables.toldMean("after"))));
     }
 
     /**
@@ -124,8 +124,8 @@ final class ReadingsChart {
         axis(scale, top + 24, bottom, tables.unit());
         marks.add(Chart.Mark.line("zero", scale.at(0), top + 24, scale.at(0), bottom));
         marks.add(Chart.Mark.reach("span", scale.at(change.low()), scale.at(change.high()), y,
-                tables.told(change.low()) + " " + tables.told(change.high())));
-        marks.add(Chart.Mark.diamond("change", scale.at(change.value()), y, tables.told(change.value())));
+                tables.toldChange(change.low()) + " " + tables.toldChange(change.high())));
+        marks.add(Chart.Mark.diamond("change", scale.at(change.value()), y, tables.toldChange(change.value())));
         return bottom + (tables.unit().isEmpty() ? 26 : 46);
     }
 }

@@ -53,10 +53,10 @@ final class ReadingsTables {
         times.forEach(when -> columns.add(new DataTable.Column(words.say("statistics." + when), when, unit(), true)));
         List<List<DataTable.Cell>> rows = new ArrayList<>();
         rows.add(row("count", times, this::number));
-        rows.add(row("mean", times, when -> end(when.equals("change") ? when : "mean-" + when, 1, Quantity::value)));
-        rows.add(row("sd", times, when -> end(when.equals("change") ? "change-sd" : "sd-" + when, 1, Quantity::value)));
-        rows.add(row("least", times, when -> end("range-" + when, 0, Quantity::low)));
-        rows.add(row("most", times, when -> end("range-" + when, 0, Quantity::high)));
+        rows.add(row("mean", times, when -> end(when.equals("change") ? when : "mean-" + when, Quantity::value)));
+        rows.add(row("sd", times, when -> end(when.equals("change") ? "change-sd" : "sd-" + when, Quantity::value)));
+        rows.add(row("least", times, when -> reach(when, Quantity::low)));
+        rows.add(row("most", times, when -> reach(when, Quantity::high)));
         if (times.contains("change")) {
             rows.add(row("low", times, when -> interval(when, Quantity::low)));
             rows.add(row("high", times, when -> interval(when, Quantity::high)));
@@ -83,9 +83,20 @@ final class ReadingsTables {
         return DataTable.Cell.number(String.valueOf((when.equals("before") ? result.before() : result.after()).size()));
     }
 
-    private DataTable.Cell end(String figure, int more, ToDoubleFunction<Quantity> end) {
-        return Optional.ofNullable(figures.get(figure)).map(one -> DataTable.Cell.number(
-                sheet.numbers().fixed(end.applyAsDouble(one.value()), decimals() + more))).orElseGet(this::notPaired);
+    private DataTable.Cell reach(String when, ToDoubleFunction<Quantity> end) {
+        return Optional.ofNullable(figures.get("range-" + when)).map(one -> DataTable.Cell.number(
+                sheet.numbers().fixed(end.applyAsDouble(one.value()), decimals()))).orElseGet(this::notPaired);
+    }
+
+    /** A mean, a standard deviation or a change as its figure is told everywhere, so that one number stands on all pages. */
+    private DataTable.Cell end(String figure, ToDoubleFunction<Quantity> end) {
+        return Optional.ofNullable(figures.get(figure)).map(one -> DataTable.Cell.number(told(one, end.applyAsDouble(one.value()))))
+                .orElseGet(this::notPaired);
+    }
+
+    private String told(Figure figure, double number) {
+        return Resolution.stepOf(figure).map(step -> sheet.numbers().shownBy(Quantity.of(number, step.unit()), step).number())
+                .orElseGet(() -> sheet.numbers().fixed(number, Resolution.of(figure).orElse(decimals())));
     }
 
     private DataTable.Cell notPaired() {
@@ -96,7 +107,7 @@ final class ReadingsTables {
         if (!when.equals("change")) {
             return DataTable.Cell.missing(sheet.words().say("statistics.change-only"));
         }
-        return interval().map(change -> DataTable.Cell.number(told(end.applyAsDouble(change))))
+        return interval().map(change -> DataTable.Cell.number(toldChange(end.applyAsDouble(change))))
                 .orElseGet(() -> DataTable.Cell.missing(sheet.words().say("statistics.no-interval")));
     }
 
@@ -111,9 +122,15 @@ final class ReadingsTables {
         return Optional.ofNullable(figures.get("mean-" + when)).map(figure -> figure.value().value());
     }
 
-    /** A number as the statistics show it: one decimal beyond the readings. */
-    String told(double number) {
-        return sheet.numbers().fixed(number, decimals() + 1);
+    /** The mean as the statistics show it. */
+    String toldMean(String when) {
+        Figure mean = figures.get("mean-" + when);
+        return told(mean, mean.value().value());
+    }
+
+    /** An end of the change, or the change, as the statistics show it. */
+    String toldChange(double number) {
+        return told(figures.get("change"), number);
     }
 
     /** Whether every place was read both before and after. */
@@ -122,8 +139,13 @@ final class ReadingsTables {
                 && result.places().size() == result.after().size();
     }
 
-    /** As many decimals as the finest reading was written with, so that the column lines up. */
+    /** As many decimals as the finest reading was written with, and at least those of the step, so that the column lines up. */
     private int decimals() {
+        int step = result.conditions().step().map(one -> NumberText.decimalsOf(one.value())).orElse(0);
+        return Math.max(step, writtenDecimals());
+    }
+
+    private int writtenDecimals() {
         return Stream.concat(result.before().stream(), result.after().stream()).mapToInt(NumberText::decimalsOf).max()
                 .orElse(0);
     }

@@ -1,15 +1,23 @@
 package org.benchleaf.compose;
 
+import java.math.BigDecimal;
+import java.math.BigInteger;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.util.Comparator;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import org.benchleaf.derive.Figure;
+import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
 
 /**
  * The decimals that a measured result can carry where no spread is known: a colour difference to 0.1, a change of size
  * to 0.1 % with a steel rule, a mean, a standard deviation or a change to one decimal beyond the readings that it was
- * worked out from (common practice, no source).
+ * worked out from where there are three or more, and to the step of the readings where there are fewer (common practice, no source).
  */
 final class Resolution {
 
@@ -17,6 +25,9 @@ final class Resolution {
             "size-change", 1, "summary", 2, "reach", 2);
     private static final Set<String> OF_READINGS = Set.of("summary", "reach", "activity-mean", "change", "place-changes");
     private static final Set<String> READINGS = Set.of("readings", "before", "after");
+
+    /** A mean of fewer is told no finer than its readings (common practice, no source). */
+    private static final int FEWEST = 3;
 
     private Resolution() {
     }
@@ -26,12 +37,30 @@ final class Resolution {
         if (figure.value().unit() == Unit.COUNT || isChance(figure)) {
             return OptionalInt.empty();
         }
-        OptionalInt readings = OF_READINGS.contains(figure.method()) ? ofReadings(figure) : OptionalInt.empty();
-        if (readings.isPresent()) {
-            return OptionalInt.of(readings.getAsInt() + (isReach(figure) ? 0 : 1));
+        Optional<BigDecimal> step = OF_READINGS.contains(figure.method()) ? step(figure) : Optional.empty();
+        if (step.isPresent()) {
+            return OptionalInt.of(isReach(figure) || readings(figure) < FEWEST ? decimals(step.get()) : ofMeans(step.get()));
         }
         Integer decimals = DECIMALS.get(figure.method());
         return decimals == null ? OptionalInt.empty() : OptionalInt.of(decimals);
+    }
+
+    /** The step to which a mean or change of fewer than three readings is told: that of the readings themselves. */
+    static Optional<Quantity> stepOf(Figure figure) {
+        return OF_READINGS.contains(figure.method()) && !isReach(figure) && !isChance(figure)
+                && figure.value().unit() != Unit.COUNT && readings(figure) < FEWEST
+                ? step(figure).map(step -> Quantity.of(step.doubleValue(), figure.value().unit())) : Optional.empty();
+    }
+
+    /** The decimals of a number read in such steps. */
+    static int decimals(BigDecimal step) {
+        return Math.max(0, step.stripTrailingZeros().scale());
+    }
+
+    /** The decimals of a mean of three readings or more: one digit beyond the step, so two for 0.1 and one for 0.5. */
+    static int ofMeans(BigDecimal step) {
+        BigDecimal digits = step.stripTrailingZeros();
+        return Math.max(0, decimals(step) + (digits.unscaledValue().equals(BigInteger.ONE) ? 1 : 0));
     }
 
     /** Whether a figure tells the smallest and the largest of several readings, which keep the readings' own digits. */
@@ -49,10 +78,24 @@ final class Resolution {
         return figure.key().name().equals("change-p");
     }
 
-    /** The decimals of the finest reading that was put in; empty if no reading of the case file was. */
-    private static OptionalInt ofReadings(Figure figure) {
-        return figure.inputs().stream().filter(given -> READINGS.contains(given.key()))
-                .flatMap(given -> given.values().stream())
-                .mapToInt(reading -> NumberText.decimalsOf(reading.value())).max();
+    /** The coarsest step of the readings that were put in; empty if no reading of the case file was. */
+    private static Optional<BigDecimal> step(Figure figure) {
+        List<Quantity> read = figure.inputs().stream().filter(given -> READINGS.contains(given.key()))
+                .flatMap(given -> given.values().stream()).toList();
+        return read.stream().anyMatch(one -> one.spread() == Quantity.Spread.RESOLUTION)
+                ? read.stream().max(Comparator.comparingDouble(Quantity::halfWidth)).map(Resolution::step)
+                : read.stream().map(one -> BigDecimal.ONE.movePointLeft(NumberText.decimalsOf(one.value())))
+                        .min(Comparator.naturalOrder());
+    }
+
+    private static BigDecimal step(Quantity reading) {
+        return BigDecimal.valueOf(reading.step()).round(new MathContext(3, RoundingMode.HALF_UP)).stripTrailingZeros();
+    }
+
+    /** How many readings it is of; of a change those of the side that has fewer. */
+    private static long readings(Figure figure) {
+        return READINGS.stream().map(key -> figure.inputs().stream().filter(given -> given.key().equals(key))
+                .mapToLong(given -> given.values().size()).sum()).filter(count -> count > 0)
+                .mapToLong(Long::longValue).min().orElse(0);
     }
 }

@@ -51,23 +51,41 @@ final class ResultMeaning implements Result.Kinds<Meaning> {
 
     @Override
     public Meaning readings(Result.Readings result) {
-        Optional<Figure> change = figure("change");
-        change.ifPresent(figure -> {
-            double mean = figure.value().value();
-            found(mean > 0 ? "higher" : mean < 0 ? "lower" : "same", "amount", sheet.amount(size(figure)).text());
-            chance(figure.value(), new ReadingsTables(sheet, "", result, worked));
-        });
+        if (worked.figures().containsKey("left")) {
+            found("counted", "before", amount("total-before"), "after", amount("total-after"), "left", amount("left"),
+                    "removed", amount("removed"));
+        } else {
+            figure("change").ifPresent(figure -> {
+                change(figure);
+                chance(figure.value(), new ReadingsTables(sheet, "", result, worked));
+            });
+        }
         if (!result.places().isEmpty()) {
             limits.add(words.count("meaning-limit.places", result.places().size()));
         }
         return made();
     }
 
+    @Override
+    public Meaning stated(Result.Stated result) {
+        figure("change").ifPresent(this::change);
+        return made();
+    }
+
+    private String amount(String figure) {
+        return sheet.amount(worked.figures().get(figure)).text();
+    }
+
+    private void change(Figure figure) {
+        double mean = figure.value().value();
+        found(mean > 0 ? "higher" : mean < 0 ? "lower" : "same", "amount", sheet.amount(size(figure)).text());
+    }
+
     private void chance(Quantity change, ReadingsTables tables) {
         if (change.spread() == Quantity.Spread.TOLERANCE) {
             boolean zero = change.low() <= 0 && change.high() >= 0;
-            found(zero ? "chance-may" : "chance-unlikely", "low", tables.told(change.low()),
-                    "high", tables.told(change.high()));
+            found(zero ? "chance-may" : "chance-unlikely", "low", tables.toldChange(change.low()),
+                    "high", tables.toldChange(change.high()));
         }
     }
 
@@ -117,11 +135,6 @@ final class ResultMeaning implements Result.Kinds<Meaning> {
         figure("change").ifPresent(along -> figure("across-change").ifPresent(across -> found("size",
                 "along", capital(along.label()), "alongAmount", sheet.amount(along).text(),
                 "across", across.label(), "acrossAmount", sheet.amount(across).text())));
-        double most = Math.max(Math.abs(result.heightAfter().in(Unit.MILLIMETRE) - result.heightBefore().in(Unit.MILLIMETRE)),
-                Math.abs(result.widthAfter().in(Unit.MILLIMETRE) - result.widthBefore().in(Unit.MILLIMETRE)));
-        if (result.method().contains("rule") && most > 0) {
-            limit("rule");
-        }
         return made();
     }
 

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import org.benchleaf.derive.Figure;
 import org.benchleaf.derive.WorkedResult;
+import org.benchleaf.model.MissingValue;
 import org.benchleaf.model.Result;
 
 /** Picks from the results what the public page tells: one change a measure, and what was not measured. */
@@ -13,6 +14,7 @@ final class ResultNumbers {
 
     private static final List<String> WHOLE = List.of("change", "along-change", "across-change", "carbonate",
             "ceiling-carbonate", "de2000.mean", "de94.mean", "de76.mean");
+    private static final List<String> COUNTED = List.of("total-before", "total-after");
     private static final List<String> PER_SPOT = List.of("lightness");
 
     private final Sheet sheet;
@@ -36,9 +38,14 @@ final class ResultNumbers {
 
     private static List<Figure> headlines(WorkedResult result) {
         List<Figure> chosen = new ArrayList<>();
-        WHOLE.forEach(name -> Optional.ofNullable(result.figures().get(name)).ifPresent(chosen::add));
+        whole(result).forEach(name -> Optional.ofNullable(result.figures().get(name)).ifPresent(chosen::add));
         PER_SPOT.forEach(name -> largest(result, name).ifPresent(chosen::add));
         return chosen;
+    }
+
+    /** The names of the figures that sum a result up; things counted in the same places are told as counts. */
+    static List<String> whole(WorkedResult result) {
+        return result.figures().containsKey("left") ? COUNTED : WHOLE;
     }
 
     /** Of a measure taken at several spots the public page tells the spot where most happened. */
@@ -50,7 +57,23 @@ final class ResultNumbers {
     /** What was measured, and how. */
     static String measured(Sheet sheet, Result result) {
         String measure = sheet.words().term("measure", result.measure());
-        return result instanceof Result.Readings readings ? measure + ", " + readings.method() : measure;
+        return result instanceof Result.Readings readings ? measure + ", " + method(sheet.words(), readings.method())
+                : result instanceof Result.Stated stated ? measure + ", " + method(sheet.words(), stated.method()) : measure;
+    }
+
+    /** A method as written, or the words for one that nobody recorded. */
+    static String method(Words words, String method) {
+        return MissingValue.read(method).map(words::missing).orElse(method);
+    }
+
+    /** A result in words, with its place on the scale where there is one. */
+    static String rank(Words words, Result.Words result, Optional<String> told) {
+        if (told.isEmpty()) {
+            return words.say("result.not-reported");
+        }
+        int rank = result.ranks().indexOf(told.get()) + 1;
+        return MissingValue.read(told.get()).map(words::missing).orElse(rank == 0 ? told.get()
+                : words.say("result.rank", "word", told.get(), "rank", rank, "of", result.ranks().size()));
     }
 
     private List<String> cautions(WorkedResult result) {
@@ -86,12 +109,24 @@ final class ResultNumbers {
         }
 
         @Override
+        public Optional<Fact> stated(Result.Stated result) {
+            StatedWords stated = new StatedWords(sheet, result.unit());
+            return Optional.of(fact(measured(sheet, result), result.before().map(stated::of), result.after().map(stated::of)));
+        }
+
+        @Override
         public Optional<Fact> words(Result.Words result) {
-            String told = result.before().isPresent() && result.after().isPresent()
-                    ? sheet.words().say("result.from-to", "before", result.before().get(),
-                            "after", result.after().get())
-                    : result.after().or(result::before).orElse(sheet.words().say("result.not-reported"));
-            return Optional.of(new Fact(sheet.words().term("measure", result.measure()), sheet.linked(told)));
+            Words words = sheet.words();
+            return Optional.of(fact(words.term("measure", result.measure()),
+                    result.before().map(told -> rank(words, result, Optional.of(told))),
+                    result.after().map(told -> rank(words, result, Optional.of(told)))));
+        }
+
+        private Fact fact(String measure, Optional<String> before, Optional<String> after) {
+            String told = before.isPresent() && after.isPresent()
+                    ? sheet.words().say("result.from-to", "before", before.get(), "after", after.get())
+                    : after.or(() -> before).orElse(sheet.words().say("result.not-reported"));
+            return new Fact(measure, sheet.linked(told));
         }
 
         @Override

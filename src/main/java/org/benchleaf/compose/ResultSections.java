@@ -6,14 +6,12 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.benchleaf.derive.WorkedResult;
 import org.benchleaf.model.Instrument;
+import org.benchleaf.model.MeasuringConditions;
 import org.benchleaf.model.Result;
 import org.benchleaf.quantity.Quantity;
 
 /** What the results page shows of one result: the numbers first, then what they mean, how they came about, the data. */
 final class ResultSections implements Result.Kinds<List<Block>> {
-
-    private static final List<String> HEADLINES = List.of("change", "along-change", "across-change", "carbonate",
-            "ceiling-carbonate", "de2000.mean", "de94.mean", "de76.mean");
 
     private final Sheet sheet;
     private final Words words;
@@ -72,11 +70,32 @@ final class ResultSections implements Result.Kinds<List<Block>> {
         new ReadingsChart(sheet, id, result, tables).chart(shown).ifPresentOrElse(blocks::add,
                 () -> blocks.addAll(shown));
         List<Fact> facts = new ArrayList<>();
-        facts.add(fact("method", result.method()));
+        facts.addAll(read(result.method(), result.conditions()));
         instrument(result.instrument()).ifPresent(facts::add);
         result.equilibrated().ifPresent(time -> facts.add(fact("rested", sheet.numbers().written(time).text())));
         result.note().ifPresent(note -> facts.add(fact("note", note)));
         return ended(blocks, facts);
+    }
+
+    /** How the numbers were read, before and after where that differs. */
+    private List<Fact> read(String method, MeasuringConditions conditions) {
+        List<Fact> facts = new ArrayList<>();
+        facts.add(fact("method", ResultNumbers.method(words, method)));
+        conditions.methodAfter().ifPresent(after -> facts.add(fact("method-after", after)));
+        conditions.aged().ifPresent(aged -> facts.add(fact("aged", aged)));
+        return facts;
+    }
+
+    @Override
+    public List<Block> stated(Result.Stated result) {
+        StatedWords stated = new StatedWords(sheet, result.unit());
+        List<Fact> facts = new ArrayList<>(List.of(fact("before", stated.of(result.before())),
+                fact("after", stated.of(result.after()))));
+        facts.addAll(read(result.method(), result.conditions()));
+        instrument(result.instrument()).ifPresent(facts::add);
+        result.equilibrated().ifPresent(time -> facts.add(fact("rested", sheet.numbers().written(time).text())));
+        result.note().ifPresent(note -> facts.add(fact("note", note)));
+        return ended(headed(), facts);
     }
 
     @Override
@@ -124,9 +143,9 @@ final class ResultSections implements Result.Kinds<List<Block>> {
 
     @Override
     public List<Block> words(Result.Words result) {
-        String none = words.say("result.not-reported");
-        List<Fact> facts = new ArrayList<>(List.of(fact("before", result.before().orElse(none)),
-                fact("after", result.after().orElse(none)), fact("method", result.method())));
+        List<Fact> facts = new ArrayList<>(List.of(fact("before", ResultNumbers.rank(words, result, result.before())),
+                fact("after", ResultNumbers.rank(words, result, result.after())),
+                fact("method", ResultNumbers.method(words, result.method()))));
         result.note().ifPresent(note -> facts.add(fact("note", note)));
         return ended(new ArrayList<>(), facts);
     }
@@ -138,7 +157,7 @@ final class ResultSections implements Result.Kinds<List<Block>> {
 
     /** The one or two numbers that sum the result up. */
     private List<Block> headed() {
-        List<KeyNumbers.Item> items = HEADLINES.stream().map(worked.figures()::get)
+        List<KeyNumbers.Item> items = ResultNumbers.whole(worked).stream().map(worked.figures()::get)
                 .flatMap(figure -> Optional.ofNullable(figure).stream())
                 .map(figure -> new KeyNumbers.Item(new WorkingMaker(sheet).make(figure), ResultNumbers.measured(sheet,
                         worked.source()), List.of())).toList();

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.benchleaf.derive.Figure;
 import org.benchleaf.model.Library;
+import org.benchleaf.quantity.Quantity;
 
 /**
  * A page in the making: knows its own place, which terms it has already linked and which workings it has shown.
@@ -125,6 +126,13 @@ final class Sheet {
         if (Resolution.isMeanOfSpots(figure)) {
             return new Amount(numbers.fixed(figure.value().value(), 1) + " ("
                     + numbers.between(figure.value(), 1).number() + ")", "");
+        }
+        if (figure.method().equals("activity-ratio")) {
+            return numbers.multiple(figure.value());
+        }
+        Optional<Quantity> step = Resolution.stepOf(figure);
+        if (step.isPresent()) {
+            return numbers.shownBy(figure.value(), step.get());
         }
         return Resolution.isChance(figure) ? chance(figure.value().value())
                 : numbers.amount(figure.value(), Resolution.of(figure));

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.benchleaf.message.FigureMessages;
@@ -14,6 +15,8 @@ import org.benchleaf.message.Messages;
 import org.benchleaf.model.Finding;
 import org.benchleaf.model.CourseClass;
 import org.benchleaf.model.Library;
+import org.benchleaf.model.MeasuringConditions;
+import org.benchleaf.model.PhKind;
 import org.benchleaf.model.Result;
 import org.benchleaf.model.TreatmentCase;
 import org.benchleaf.quantity.Quantity;
@@ -109,28 +112,37 @@ public final class Deriver {
     }
 
     private static boolean isPh(Result result) {
-        return result instanceof Result.Readings readings && readings.unit() == Unit.PH;
+        return result instanceof Result.Readings readings && readings.unit() == Unit.PH
+                || result instanceof Result.Stated stated && stated.unit() == Unit.PH;
     }
 
-    private static Optional<Result.Readings> surface(TreatmentCase source) {
-        return ph(source, "surface");
+    private static Optional<Result> surface(TreatmentCase source) {
+        return ph(source, kind -> kind == PhKind.SURFACE);
     }
 
-    private static Optional<Result.Readings> extract(TreatmentCase source) {
-        return ph(source, "extract");
+    private static Optional<Result> extract(TreatmentCase source) {
+        return ph(source, PhKind::isExtract);
     }
 
-    private static Optional<Result.Readings> ph(TreatmentCase source, String method) {
-        return source.results().stream().filter(Deriver::isPh).map(Result.Readings.class::cast)
-                .filter(readings -> readings.method().toLowerCase(java.util.Locale.ROOT).contains(method)).findFirst();
+    private static Optional<Result> ph(TreatmentCase source, Predicate<PhKind> kind) {
+        return source.results().stream().filter(Deriver::isPh)
+                .filter(result -> conditions(result).ph().stream().anyMatch(kind)).findFirst();
+    }
+
+    private static MeasuringConditions conditions(Result ph) {
+        return ph instanceof Result.Readings readings ? readings.conditions() : ((Result.Stated) ph).conditions();
+    }
+
+    private static String method(Result ph) {
+        return ph instanceof Result.Readings readings ? readings.method() : ((Result.Stated) ph).method();
     }
 
     private static void surfaceAndExtract(TreatmentCase source, Messages messages) {
-        Optional<Result.Readings> surface = surface(source);
-        Optional<Result.Readings> extract = extract(source);
+        Optional<Result> surface = surface(source);
+        Optional<Result> extract = extract(source);
         if (surface.isPresent() && extract.isPresent()) {
             messages.add(FigureMessages.SURFACE_AND_EXTRACT.at(extract.get().place(),
-                    "one", surface.get().method(), "other", extract.get().method()));
+                    "one", method(surface.get()), "other", method(extract.get())));
         }
     }
 }

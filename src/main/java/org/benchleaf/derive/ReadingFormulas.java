@@ -20,6 +20,8 @@ final class ReadingFormulas {
         formulas.put("activity-mean", args -> new Answers().number("ph", SeriesSummary.activityMean(args.list("readings"))));
         formulas.put("place-changes", args -> new Answers().number("range",
                 SeriesSummary.changes(args.list("before"), args.list("after"))));
+        formulas.put("activity-ratio", args -> new Answers().number("ratio", SeriesSummary.activityRatio(args.one("change"))));
+        formulas.put("share-left", ReadingFormulas::left);
         formulas.put("yellowness", ReadingFormulas::yellowness);
     }
 
@@ -27,6 +29,11 @@ final class ReadingFormulas {
         SeriesSummary series = SeriesSummary.of(args.list("readings"));
         return new Answers().number("count", series.count()).number("mean", series.mean())
                 .number("sd", series.sd(), "a single reading has no scatter");
+    }
+
+    private static Answers left(Args args) {
+        SeriesSummary.LeftAndRemoved share = SeriesSummary.left(args.one("before"), args.one("after"));
+        return new Answers().number("left", share.left()).number("removed", share.removed());
     }
 
     private static Answers yellowness(Args args) {

@@ -7,13 +7,20 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.benchleaf.message.FigureMessages;
+import org.benchleaf.message.Place;
+import org.benchleaf.model.MeasuringConditions;
 import org.benchleaf.model.Part;
+import org.benchleaf.model.PhKind;
 import org.benchleaf.model.Result;
+import org.benchleaf.model.StatedValue;
 import org.benchleaf.model.Step;
+import org.benchleaf.quantity.Dimension;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
 import org.benchleaf.science.SeriesSummary;
+import org.benchleaf.science.Sheets;
 import org.benchleaf.science.WhitePoint;
 
 /** Works out the statistics of one result, and what must be said beside it. */
@@ -21,6 +28,9 @@ final class ResultFigures implements Result.Kinds<WorkedResult> {
 
     private static final Map<String, String> FORMULAS = Map.of("CIEDE2000", "de2000", "CIE76", "de76",
             "CIELAB 1976", "de76", "CIE94", "de94");
+
+    /** What may lie below nothing by its kind. */
+    private static final List<Dimension> SIGNED = List.of(Dimension.ACIDITY, Dimension.TEMPERATURE, Dimension.NUMBER);
 
     private final Bench bench;
     private final String name;
@@ -73,25 +83,31 @@ final class ResultFigures implements Result.Kinds<WorkedResult> {
         summary("before", result.before(), result);
         summary("after", result.after(), result);
         readingCautions(result);
-        if (!result.before().isEmpty() && !result.after().isEmpty()) {
+        if (bothSides(!result.before().isEmpty(), !result.after().isEmpty(), result.conditions())) {
             change(result);
-        } else {
-            cautions.add("one-time-only");
         }
         return worked(result);
     }
 
+    /** Whether there are two sides that may be compared; why not is told. */
+    private boolean bothSides(boolean before, boolean after, MeasuringConditions conditions) {
+        if (!before || !after) {
+            cautions.add("one-time-only");
+        } else if (!conditions.methodKnown()) {
+            cautions.add("method-not-known");
+        } else if (conditions.methodAfter().isPresent()) {
+            cautions.add("methods-differ");
+        } else {
+            return true;
+        }
+        return false;
+    }
+
     private void readingCautions(Result.Readings result) {
-        String method = result.method().toLowerCase(java.util.Locale.ROOT);
         if (result.unit() == Unit.PH) {
             cautions.add("arithmetic-mean-of-ph");
-            if (method.contains("surface")) {
-                cautions.add("surface-only");
-            }
-            if (method.contains("strip")) {
-                cautions.add("indicator-strips");
-            }
         }
+        conditions(result.conditions());
         int fewest = Math.min(result.before().isEmpty() ? Integer.MAX_VALUE : result.before().size(),
                 result.after().isEmpty() ? Integer.MAX_VALUE : result.after().size());
         if (fewest == 1) {
@@ -99,6 +115,56 @@ final class ResultFigures implements Result.Kinds<WorkedResult> {
         }
         if (fewest < fewest()) {
             cautions.add("fewer-than-three");
+        }
+    }
+
+    /** What must be said of the way in which numbers were read. */
+    private void conditions(MeasuringConditions conditions) {
+        if (conditions.ph().contains(PhKind.SURFACE)) {
+            cautions.add("surface-only");
+        }
+        if (conditions.ph().contains(PhKind.STRIP)) {
+            cautions.add("indicator-strips");
+        }
+        if (conditions.aged().isPresent()) {
+            cautions.add("after-ageing");
+        }
+    }
+
+    @Override
+    public WorkedResult stated(Result.Stated result) {
+        result.before().ifPresent(value -> stated("before", value));
+        result.after().ifPresent(value -> stated("after", value));
+        conditions(result.conditions());
+        List<StatedValue> values = Stream.of(result.before(), result.after()).flatMap(Optional::stream).toList();
+        if (values.stream().anyMatch(value -> value.form() == StatedValue.Form.MEAN && value.readings().isEmpty())) {
+            cautions.add("number-of-readings-not-recorded");
+        }
+        if (bothSides(result.before().isPresent(), result.after().isPresent(), result.conditions())) {
+            statedChange(result, values);
+        }
+        return worked(result);
+    }
+
+    private void stated(String when, StatedValue value) {
+        reported("stated-" + when, name.replace('-', ' ') + " " + when + ", as given", value.value());
+    }
+
+    private void statedChange(Result.Stated result, List<StatedValue> values) {
+        if (!values.stream().allMatch(StatedValue::isNumber)) {
+            cautions.add("no-single-number");
+            return;
+        }
+        cautions.add("no-single-readings");
+        Job job = new Job("change", result.place()).word("paired", "no", Job.CASE_FILE)
+                .given("before", averaged(values.get(0).value(), result.unit()), Job.CASE_FILE)
+                .given("after", averaged(values.get(1).value(), result.unit()), Job.CASE_FILE)
+                .note("The difference of two values as they were reported.")
+                .gives("mean-change", key("change"), "change");
+        Optional.ofNullable(bench.ledger().work(job).get(key("change").id()))
+                .ifPresent(change -> keep(bench.ledger().keep(inUnit(change, difference(result.unit())))));
+        if (result.unit() == Unit.PH) {
+            activityRatio(result.place());
         }
     }
 
@@ -116,7 +182,8 @@ final class ResultFigures implements Result.Kinds<WorkedResult> {
         if (readings.isEmpty()) {
             return;
         }
-        Job job = new Job("summary", result.place()).given("readings", quantities(readings, result.unit()), Job.CASE_FILE)
+        List<Quantity> read = quantities(readings, result);
+        Job job = new Job("summary", result.place()).given("readings", read, Job.CASE_FILE)
                 .gives("count", key("n-" + when), "number of readings " + when)
                 .gives("mean", key("mean-" + when), "mean " + when);
         if (result.unit() == Unit.PH) {
@@ -127,15 +194,17 @@ final class ResultFigures implements Result.Kinds<WorkedResult> {
         }
         keepAll(bench.ledger().work(job));
         if (readings.size() > 1) {
-            keepAll(bench.ledger().work(new Job("reach", result.place())
-                    .given("readings", quantities(readings, result.unit()), Job.CASE_FILE)
+            keepAll(bench.ledger().work(new Job("reach", result.place()).given("readings", read, Job.CASE_FILE)
                     .gives("range", key("range-" + when), "smallest and largest reading " + when)));
         }
         if (result.unit() == Unit.PH && readings.size() > 1) {
-            keepAll(bench.ledger().work(new Job("activity-mean", result.place())
-                    .given("readings", quantities(readings, result.unit()), Job.CASE_FILE)
+            keepAll(bench.ledger().work(new Job("activity-mean", result.place()).given("readings", read, Job.CASE_FILE)
                     .note("Shown beside the arithmetic mean, so that nobody must guess which mean is meant.")
                     .gives("ph", key("activity-mean-" + when), "mean of hydrogen ion activity " + when + ", as pH")));
+        }
+        if (result.unit() == Unit.COUNT) {
+            keepAll(bench.ledger().work(new Job("sum", result.place()).given("amounts", read, Job.CASE_FILE)
+                    .gives("total", key("total-" + when), "counted " + when)));
         }
     }
 
@@ -145,13 +214,36 @@ final class ResultFigures implements Result.Kinds<WorkedResult> {
     }
 
     private void change(Result.Readings result) {
-        int places = result.places().size();
-        boolean paired = places > 0 && places == result.before().size() && places == result.after().size();
+        boolean paired = isPaired(result);
         if (!paired) {
             cautions.add("not-paired");
         }
-        Job job = new Job("change", result.place()).given("before", averaged(result.before(), result.unit()), Job.CASE_FILE)
-                .given("after", averaged(result.after(), result.unit()), Job.CASE_FILE)
+        Map<String, Figure> made = bench.ledger().work(changeJob(result, paired));
+        boolean holds = holdsInterval(result, made);
+        Optional.ofNullable(made.get(key("change").id())).ifPresent(change ->
+                keep(bench.ledger().keep(withInterval(change, holds ? made : Map.of(), difference(result.unit())))));
+        Optional.ofNullable(made.get(key("change-p").id())).ifPresent(p -> {
+            if (holds) {
+                keep(p);
+            } else {
+                bench.ledger().drop(p.id());
+            }
+        });
+        Optional.ofNullable(made.get(key("change-sd").id())).ifPresent(figure ->
+                keep(bench.ledger().keep(inUnit(figure, difference(result.unit())))));
+        bench.ledger().drop(key("change-low").id());
+        bench.ledger().drop(key("change-high").id());
+        besideChange(result, paired);
+    }
+
+    private static boolean isPaired(Result.Readings result) {
+        int places = result.places().size();
+        return places > 0 && places == result.before().size() && places == result.after().size();
+    }
+
+    private Job changeJob(Result.Readings result, boolean paired) {
+        Job job = new Job("change", result.place()).given("before", averaged(result.before(), result), Job.CASE_FILE)
+                .given("after", averaged(result.after(), result), Job.CASE_FILE)
                 .word("paired", paired ? "yes" : "no", Job.CASE_FILE)
                 .note(paired ? "Each place is compared with itself."
                         : "Places are not compared one by one; the two means are (Welch).")
@@ -163,33 +255,68 @@ final class ResultFigures implements Result.Kinds<WorkedResult> {
         if (Math.min(result.before().size(), result.after().size()) >= fewest()) {
             job.gives("p", key("change-p"), "p-value of the change");
         }
-        Map<String, Figure> made = bench.ledger().work(job);
-        Optional.ofNullable(made.get(key("change").id())).ifPresent(change -> {
-            keep(bench.ledger().keep(withInterval(change, made, difference(result.unit()))));
-        });
-        Optional.ofNullable(made.get(key("change-p").id())).ifPresent(this::keep);
-        Optional.ofNullable(made.get(key("change-sd").id())).ifPresent(figure ->
-                keep(bench.ledger().keep(inUnit(figure, difference(result.unit())))));
-        bench.ledger().drop(key("change-low").id());
-        bench.ledger().drop(key("change-high").id());
-        if (paired && places > 1) {
+        return job;
+    }
+
+    /** Things counted do not scatter as the test supposes; and of what cannot be less than nothing no interval runs below it. */
+    private boolean holdsInterval(Result.Readings result, Map<String, Figure> made) {
+        Optional<Figure> low = Optional.ofNullable(made.get(key("change-low").id()));
+        if (low.isEmpty()) {
+            return true;
+        }
+        boolean below = SIGNED.stream().noneMatch(result.unit().dimension()::equals)
+                && SeriesSummary.fallsBelowNothing(quantities(result.before(), result), low.get().value());
+        if (result.unit() == Unit.COUNT || below) {
+            cautions.add(result.unit() == Unit.COUNT ? "counted" : "interval-below-nothing");
+            return false;
+        }
+        return true;
+    }
+
+    private void besideChange(Result.Readings result, boolean paired) {
+        if (paired && result.places().size() > 1) {
             keepAll(bench.ledger().work(new Job("place-changes", result.place())
-                    .given("before", quantities(result.before(), result.unit()), Job.CASE_FILE)
-                    .given("after", quantities(result.after(), result.unit()), Job.CASE_FILE)
+                    .given("before", quantities(result.before(), result), Job.CASE_FILE)
+                    .given("after", quantities(result.after(), result), Job.CASE_FILE)
                     .gives("range", key("range-change"), "smallest and largest change at one place")));
+        }
+        if (result.unit() == Unit.PH) {
+            activityRatio(result.place());
+        }
+        Optional<Figure> before = Optional.ofNullable(figures.get("total-before"));
+        Optional<Figure> after = Optional.ofNullable(figures.get("total-after"));
+        if (paired && before.isPresent() && after.isPresent() && before.get().value().value() > 0) {
+            keepAll(bench.ledger().work(new Job("share-left", result.place()).given("before", before.get())
+                    .given("after", after.get()).gives("left", key("left")).gives("removed", key("removed"))));
         }
     }
 
+    /** Beside a change of pH: how many times less or more active the hydrogen ions are. */
+    private void activityRatio(Place place) {
+        Optional.ofNullable(figures.get("change")).ifPresent(change -> keepAll(bench.ledger().work(
+                new Job("activity-ratio", place).given("change", change).gives("ratio", key("activity-ratio")))));
+    }
+
     /** Readings as they are averaged: a count of spots like any other, but its mean is no longer a count. */
-    private static List<Quantity> averaged(List<Double> readings, Unit unit) {
-        return quantities(readings, unit).stream().map(one -> inUnit(one, unit == Unit.COUNT ? Unit.NONE : unit)).toList();
+    private static List<Quantity> averaged(List<Double> readings, Result.Readings result) {
+        return quantities(readings, result).stream().map(one -> averaged(one, result.unit())).toList();
+    }
+
+    private static Quantity averaged(Quantity one, Unit unit) {
+        return inUnit(one, unit == Unit.COUNT ? Unit.NONE : unit);
     }
 
     private static Quantity inUnit(Quantity value, Unit unit) {
         return new Quantity(value.value(), value.low(), value.high(), unit, value.spread());
     }
 
-    /** Readings, all to the finest step that one of them was read to. */
+    /** Readings, known to the step of their instrument; where none is told, to the finest step that one of them was read to. */
+    private static List<Quantity> quantities(List<Double> readings, Result.Readings result) {
+        Optional<Quantity> step = result.conditions().step();
+        return step.isEmpty() || result.unit() == Unit.COUNT ? quantities(readings, result.unit())
+                : readings.stream().map(one -> Quantity.reading(one, step.get().value(), result.unit())).toList();
+    }
+
     private static List<Quantity> quantities(List<Double> readings, Unit unit) {
         List<Quantity> read = readings.stream().map(one -> Quantity.of(one, unit).asRead()).toList();
         double half = read.stream().mapToDouble(Quantity::halfWidth).min().orElse(0);
@@ -325,6 +452,11 @@ final class ResultFigures implements Result.Kinds<WorkedResult> {
             cautions.add("grain-unknown");
         }
         humidity(result);
+        Quantity step = bench.constant("step-of-a-rule").value();
+        if (result.method().contains("rule") && (Sheets.changedWithin(result.heightBefore(), result.heightAfter(), step)
+                || Sheets.changedWithin(result.widthBefore(), result.widthAfter(), step))) {
+            cautions.add("one-step-of-a-rule");
+        }
         return worked(result);
     }
 
@@ -348,7 +480,9 @@ final class ResultFigures implements Result.Kinds<WorkedResult> {
         result.measured().ifPresent(titration -> titrated(result, titration));
         if (result.measured().isEmpty()) {
             result.carbonate().ifPresent(carbonate -> reported("carbonate", "calcium carbonate, as reported", carbonate));
-            result.amount().ifPresent(amount -> reported("reserve", "alkaline reserve, as reported", amount));
+            result.amount().ifPresentOrElse(amount -> reported("reserve", "alkaline reserve, as reported", amount),
+                    () -> result.carbonate().ifPresent(carbonate -> keepAll(bench.ledger().work(new Job("reserve-of-carbonate",
+                            result.place()).given("carbonate", carbonate, Job.CASE_FILE).gives("reserve", key("reserve"))))));
         }
         result.step().flatMap(bench.source()::step).ifPresent(step -> ceiling(result, step));
         Optional.ofNullable(figures.get("carbonate")).ifPresent(carbonate -> cautions.add(

@@ -42,6 +42,8 @@ final class SheetFormulas {
                 args.one("piece"), args.one("tissue"), args.one("paste"), args.one("waste"))));
         formulas.put("sheet-mass", args -> new Answers().number("mass",
                 Sheets.mass(args.one("grammage"), args.one("height"), args.one("width"))));
+        formulas.put("paper-density", args -> new Answers().number("density",
+                Sheets.density(args.one("grammage"), args.one("thickness"))));
         formulas.put("mass-at-solids", SheetFormulas::massAtSolids);
         formulas.put("cut-size", args -> new Answers().number("size",
                 Sheets.withMargins(args.one("side"), args.one("margin"))));

@@ -21,6 +21,8 @@ final class WaterFormulas {
         formulas.put("lime-water", WaterFormulas::limeWater);
         formulas.put("lime-dilution", WaterFormulas::limeDilution);
         formulas.put("lime-dose", WaterFormulas::limeDose);
+        formulas.put("reserve-of-carbonate", args -> new Answers().number("reserve",
+                AlkalineReserve.ofCarbonate(args.one("carbonate"))));
         formulas.put("carbonate-water", WaterFormulas::carbonateWater);
         formulas.put("alkaline-reserve", WaterFormulas::reserve);
         formulas.put("reserve-ceiling", WaterFormulas::ceiling);

@@ -28,6 +28,8 @@ public sealed interface Result {
 
         R reserve(Reserve result);
 
+        R stated(Stated result);
+
         R words(Words result);
 
         R notMeasured(NotMeasured result);
@@ -44,10 +46,11 @@ public sealed interface Result {
      * @param instrument id of the instrument
      * @param equilibrated how long the sheet had rested before the reading after
      * @param note anything more
+     * @param conditions how they were read
      */
     record Readings(String measure, String method, Unit unit, List<String> places, List<Double> before,
             List<Double> after, Optional<String> instrument, Optional<Quantity> equilibrated, Optional<String> note,
-            Place place) implements Result {
+            MeasuringConditions conditions, Place place) implements Result {
         public Readings {
             places = List.copyOf(places);
             before = List.copyOf(before);
@@ -122,9 +125,34 @@ public sealed interface Result {
             Quantity baseVolume, Quantity base) {
     }
 
-    /** A result in words: a rank, "doubled", "not reported"; never turned into a number. */
-    record Words(String measure, String method, Optional<String> before, Optional<String> after,
+    /**
+     * Values as a report states them: a mean, a range, "about", "less than".
+     *
+     * @param unit of the values
+     * @param before the value before, if one is stated
+     * @param after the value after, if one is stated
+     * @param conditions how they were read
+     */
+    record Stated(String measure, String method, Unit unit, Optional<StatedValue> before, Optional<StatedValue> after,
+            Optional<String> instrument, Optional<Quantity> equilibrated, Optional<String> note,
+            MeasuringConditions conditions, Place place) implements Result {
+        @Override
+        public <R> R ask(Kinds<R> kinds) {
+            return kinds.stated(this);
+        }
+    }
+
+    /**
+     * A result in words: a rank, "doubled", "not reported"; never turned into a number.
+     *
+     * @param ranks the words of the scale from the lowest to the highest; empty if there is none
+     */
+    record Words(String measure, String method, Optional<String> before, Optional<String> after, List<String> ranks,
             Optional<String> note, Place place) implements Result {
+        public Words {
+            ranks = List.copyOf(ranks);
+        }
+
         @Override
         public <R> R ask(Kinds<R> kinds) {
             return kinds.words(this);

@@ -139,6 +139,11 @@ public record Quantity(double value, double low, double high, Unit unit, Spread 
         return (high - low) / 2;
     }
 
+    /** The step to which a {@link #reading} was read; for other spreads a number without meaning. */
+    public double step() {
+        return halfWidth() * Math.sqrt(3);
+    }
+
     private double convert(double number, Unit other) {
         if (other == unit) {
             return number;

@@ -374,6 +374,11 @@ final class FieldReader {
         }
 
         @Override
+        public Optional<FieldFact> stated(Result.Stated result) {
+            return common("readings", result.measure(), Optional.of(result.method()));
+        }
+
+        @Override
         public Optional<FieldFact> words(Result.Words result) {
             return common("words", result.measure(), Optional.of(result.method()));
         }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.benchleaf.model.Instrument;
 import org.benchleaf.model.Part;
+import org.benchleaf.model.PhKind;
 import org.benchleaf.model.Result;
 import org.benchleaf.model.Step;
 import org.benchleaf.model.StepKind;
@@ -64,7 +65,7 @@ final class MeasuringAnswers {
     private Stream<Double> measured() {
         return facts.treatment.results().stream().filter(Result.Readings.class::isInstance)
                 .map(Result.Readings.class::cast)
-                .filter(result -> result.unit() == Unit.PH && !WordComparison.holds(result.method(), "strip"))
+                .filter(result -> result.unit() == Unit.PH && !result.conditions().ph().contains(PhKind.STRIP))
                 .flatMap(result -> result.after().stream());
     }
 
@@ -123,6 +124,11 @@ final class MeasuringAnswers {
         }
 
         @Override
+        public String stated(Result.Stated result) {
+            return result.method();
+        }
+
+        @Override
         public String words(Result.Words result) {
             return result.method();
         }
@@ -153,6 +159,11 @@ final class MeasuringAnswers {
         @Override
         public Boolean reserve(Result.Reserve result) {
             return !before;
+        }
+
+        @Override
+        public Boolean stated(Result.Stated result) {
+            return (before ? result.before() : result.after()).isPresent();
         }
 
         @Override

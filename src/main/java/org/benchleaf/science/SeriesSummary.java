@@ -95,6 +95,73 @@ public record SeriesSummary(Quantity count, Quantity mean, Optional<Quantity> sd
         return reach(differences, difference(averaged(before.get(0).unit())));
     }
 
+    /**
+     * Whether a change would take the mean of the readings below nothing.
+     *
+     * <p>Formula: mean + change < 0.
+     *
+     * <p>Units: a change in the unit of the readings, or a plain number of it.
+     *
+     * <p>Range: at least one reading.
+     *
+     * <p>Source: definition.
+     *
+     * @throws OutsideRange if there is no reading
+     */
+    public static boolean fallsBelowNothing(List<Quantity> readings, Quantity change) {
+        return mean(numbers("readings", readings)) + change.value() < 0;
+    }
+
+    /**
+     * How many times as active the hydrogen ions were before a change of pH as after it.
+     *
+     * <p>Formula: ratio = 10^change, at both ends of the change.
+     *
+     * <p>Units: a change of pH in, a plain number out.
+     *
+     * <p>Range: −14 to 14.
+     *
+     * <p>Source: definition of pH.
+     *
+     * @throws OutsideRange if the change lies outside the range
+     */
+    public static Quantity activityRatio(Quantity change) {
+        Require.within("change", change, -14, 14, Unit.NONE, "the scale of pH");
+        return Quantity.between(StrictMath.pow(10, change.low()), StrictMath.pow(10, change.value()),
+                StrictMath.pow(10, change.high()), Unit.NONE);
+    }
+
+    /**
+     * What is left of an amount, and what is gone.
+     *
+     * @param left what is there after, as a share of what was there before
+     * @param removed the rest
+     */
+    public record LeftAndRemoved(Quantity left, Quantity removed) {
+    }
+
+    /**
+     * The share of an amount that is left, and the share that was removed.
+     *
+     * <p>Formula: left = after / before; removed = 1 − left.
+     *
+     * <p>Units: two amounts of one dimension in, per cent out.
+     *
+     * <p>Range: before above 0, after 0 or more; more after than before removes less than nothing.
+     *
+     * <p>Source: definition.
+     *
+     * @throws OutsideRange if the amounts are of two dimensions or outside the range
+     */
+    public static LeftAndRemoved left(Quantity before, Quantity after) {
+        double first = Require.aboveZero("before", before, before.unit());
+        if (after.dimension() != before.dimension()) {
+            throw new OutsideRange("after", after.dimension().words(), before.dimension().words(), "amounts of one kind");
+        }
+        double percent = 100 * Require.atLeastZero("after", after, before.unit()) / first;
+        return new LeftAndRemoved(Quantity.of(percent, Unit.PERCENT), Quantity.of(100 - percent, Unit.PERCENT));
+    }
+
     private static Quantity reach(double[] numbers, Unit unit) {
         double least = numbers[0];
         double most = numbers[0];

@@ -9,6 +9,8 @@ public final class Sheets {
 
     /** Standard acceleration of gravity, m/s². Source: CGPM 1901, exact. */
     private static final double GRAVITY = 9.80665;
+    /** A step that was just reached is one, whatever the last binary place says. */
+    private static final double LAST_PLACE = 1e-9;
 
     /**
      * What mending takes.
@@ -41,6 +43,40 @@ public final class Sheets {
         return Quantity.of(Require.aboveZero("grammage", grammage, Unit.GRAM_PER_SQUARE_METRE)
                 * Require.aboveZero("height", height, Unit.METRE) * Require.aboveZero("width", width, Unit.METRE),
                 Unit.GRAM);
+    }
+
+    /**
+     * Whether a length changed, and by no more than one step of what read it.
+     *
+     * <p>Formula: 0 < |after − before| ≤ step.
+     *
+     * <p>Units: lengths.
+     *
+     * <p>Range: any.
+     *
+     * <p>Source: definition.
+     */
+    public static boolean changedWithin(Quantity before, Quantity after, Quantity step) {
+        double change = Math.abs(after.in(Unit.MILLIMETRE) - before.in(Unit.MILLIMETRE));
+        return change > 0 && change <= step.in(Unit.MILLIMETRE) * (1 + LAST_PLACE);
+    }
+
+    /**
+     * Apparent density of paper.
+     *
+     * <p>Formula: ρ = grammage / thickness.
+     *
+     * <p>Units: g/m² and a length in; kg/m³ out.
+     *
+     * <p>Range: grammage and thickness above 0.
+     *
+     * <p>Source: definition of the apparent density (ISO 534).
+     *
+     * @throws OutsideRange if a value is not above 0
+     */
+    public static Quantity density(Quantity grammage, Quantity thickness) {
+        return Quantity.of(Require.aboveZero("grammage", grammage, Unit.GRAM_PER_SQUARE_METRE) / 1000
+                / Require.aboveZero("thickness", thickness, Unit.METRE), Unit.KILOGRAM_PER_CUBIC_METRE);
     }
 
     /**

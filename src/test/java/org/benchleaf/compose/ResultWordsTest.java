@@ -12,6 +12,7 @@ import org.benchleaf.derive.FigureKey;
 import org.benchleaf.derive.Origin;
 import org.benchleaf.derive.WorkedResult;
 import org.benchleaf.message.Place;
+import org.benchleaf.model.MeasuringConditions;
 import org.benchleaf.model.Result;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
@@ -28,7 +29,7 @@ class ResultWordsTest {
 
     private static Result.Readings readings(Unit unit, List<String> places, List<Double> before, List<Double> after) {
         return new Result.Readings("height", "steel rule", unit, places, before, after, Optional.empty(),
-                Optional.empty(), Optional.empty(), PLACE);
+                Optional.empty(), Optional.empty(), MeasuringConditions.of("steel rule"), PLACE);
     }
 
     private static Figure figure(String name, Quantity value, String method, String... readings) {
@@ -83,16 +84,17 @@ class ResultWordsTest {
     void two_readings_have_a_change_but_no_interval_on_the_drawing_or_in_the_table() {
         Result.Readings result = readings(Unit.MILLIMETRE, List.of(), List.of(4.0, 6.0), List.of(1.0, 2.0));
         ReadingsTables tables = new ReadingsTables(sheet(), "height", result, worked(result,
-                figure("mean-before", Quantity.of(5, Unit.MILLIMETRE), "summary"),
-                figure("sd-before", Quantity.of(1.4, Unit.MILLIMETRE), "summary"),
-                figure("mean-after", Quantity.of(1.5, Unit.MILLIMETRE), "summary"),
-                figure("sd-after", Quantity.of(0.7, Unit.MILLIMETRE), "summary"),
-                figure("change", Quantity.of(-3.5, Unit.MILLIMETRE), "change")));
+                figure("mean-before", Quantity.of(5, Unit.MILLIMETRE), "summary", "4, 6"),
+                figure("sd-before", Quantity.of(1.4, Unit.MILLIMETRE), "summary", "4, 6"),
+                figure("mean-after", Quantity.of(1.5, Unit.MILLIMETRE), "summary", "1, 2"),
+                figure("sd-after", Quantity.of(0.7, Unit.MILLIMETRE), "summary", "1, 2"),
+                figure("change", Quantity.of(-3.5, Unit.MILLIMETRE), "change", "4, 6")));
         Chart chart = new ReadingsChart(sheet(), "height", result, tables).chart(List.of()).orElseThrow();
         assertThat(chart.drawings().get(0).marks()).noneMatch(mark -> mark.tone().equals("span"));
         // Places that are not the same are not joined.
         assertThat(chart.drawings().get(0).marks()).filteredOn(mark -> mark.tone().equals("pair")).hasSize(1);
-        assertThat(tables.statistics().orElseThrow().csv()).contains("Mean,5.0,1.5,-3.5");
+        // Of two readings nothing is told finer than they were read.
+        assertThat(tables.statistics().orElseThrow().csv()).contains("Mean,5,2,-4");
         assertThat(tables.statistics().orElseThrow().rows()).anySatisfy(row ->
                 assertThat(row.get(3).shown()).isEqualTo("too few readings, or no scatter"));
     }
@@ -122,7 +124,7 @@ class ResultWordsTest {
         Result.Readings result = readings(Unit.MILLIMETRE, List.of("a", "b", "c"), List.of(4.0, 6.0, 5.0),
                 List.of(3.0, 6.5, 4.0));
         Meaning meaning = new ResultMeaning(sheet(), worked(result, figure("change",
-                spread(-2.6, -0.5, 1.6, Unit.MILLIMETRE, Quantity.Spread.TOLERANCE), "change"))).make();
+                spread(-2.6, -0.5, 1.6, Unit.MILLIMETRE, Quantity.Spread.TOLERANCE), "change", "4.0, 6.5, 5.0"))).make();
         assertThat(meaning.says().get(0).markup()).startsWith("On average 0.5 ± 2.1\u202Fmm lower");
         assertThat(meaning.says().get(1).markup()).contains("from −2.60 to 1.60").contains("chance alone may explain it");
         assertThat(meaning.limits()).contains("Only these 3 places were read; elsewhere it may differ.");
@@ -130,7 +132,7 @@ class ResultWordsTest {
 
     @Test
     void what_was_told_in_words_stays_in_words() {
-        Result.Words result = new Result.Words("strength", "by hand", Optional.of("1"), Optional.of("doubled"),
+        Result.Words result = new Result.Words("strength", "by hand", Optional.of("1"), Optional.of("doubled"), List.of(),
                 Optional.empty(), PLACE);
         Meaning meaning = new ResultMeaning(sheet(), new WorkedResult(result, Map.of(), List.of("in-words"))).make();
         assertThat(meaning.says()).isEmpty();

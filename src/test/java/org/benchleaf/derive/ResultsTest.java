@@ -6,9 +6,12 @@ import static org.benchleaf.derive.Invented.PLACE;
 import static org.benchleaf.derive.Invented.q;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.apache.commons.math3.distribution.TDistribution;
 import org.apache.commons.math3.stat.descriptive.SummaryStatistics;
+import org.benchleaf.model.MeasuringConditions;
 import org.benchleaf.model.Result;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
@@ -27,7 +30,7 @@ class ResultsTest {
     private static Result.Readings reading(String measure, String method, Unit unit, List<String> places,
             List<Double> before, List<Double> after) {
         return new Result.Readings(measure, method, unit, places, before, after, Optional.empty(), Optional.empty(),
-                Optional.empty(), PLACE);
+                Optional.empty(), MeasuringConditions.of(method), PLACE);
     }
 
     private static List<String> cautions(Invented invented) {
@@ -46,6 +49,63 @@ class ResultsTest {
         assertThat(cautions(invented)).contains("arithmetic-mean-of-ph", "surface-only");
         Quantity range = invented.figure("results.pH.range-after").value();
         assertThat(List.of(range.low(), range.high())).containsExactly(7.8, 8.2);
+    }
+
+    @Test
+    void readings_by_an_unknown_or_another_method_have_no_change_and_say_why() {
+        Result.Readings known = reading("pH", "surface", Unit.PH, List.of("a", "b", "c"), List.of(4.4, 4.5, 4.6),
+                List.of(7.0, 7.1, 7.2));
+        Map<String, MeasuringConditions> cases = Map.of("method-not-known", new MeasuringConditions(Optional.empty(), Set.of(),
+                        false, Optional.empty(), Optional.empty()),
+                "methods-differ", new MeasuringConditions(Optional.empty(), Set.of(), true, Optional.of("cold extract"),
+                        Optional.empty()));
+        cases.forEach((caution, conditions) -> {
+            Invented invented = new Invented();
+            invented.results.add(new Result.Readings(known.measure(), known.method(), known.unit(), known.places(),
+                    known.before(), known.after(), Optional.empty(), Optional.empty(), Optional.empty(), conditions, PLACE));
+            WorkedResult worked = invented.derived().worked().results().get(0);
+            assertThat(worked.cautions()).contains(caution);
+            assertThat(worked.figures()).containsKey("mean-after").doesNotContainKeys("change", "change-p", "range-change");
+        });
+    }
+
+    @Test
+    void things_counted_are_told_as_counts_without_an_interval() {
+        Invented invented = readings("spots", "counted", Unit.COUNT, List.of("a", "b", "c", "d"),
+                List.of(46.0, 61.0, 38.0, 17.0), List.of(0.0, 1.0, 0.0, 0.0));
+        // By hand: 46 + 61 + 38 + 17 = 162; 1 of 162 is 0.617 %.
+        assertThat(invented.figure("results.spots.total-before").value().value()).isEqualTo(162);
+        assertThat(invented.figure("results.spots.total-after").value().value()).isEqualTo(1);
+        assertThat(invented.figure("results.spots.left").value().value()).isCloseTo(0.6173, within(1e-4));
+        assertThat(invented.figure("results.spots.removed").value().value()).isCloseTo(99.3827, within(1e-4));
+        assertThat(invented.figure("results.spots.change").value().spread()).isEqualTo(Quantity.Spread.NONE);
+        assertThat(cautions(invented)).contains("counted");
+        assertThat(invented.derived().worked().results().get(0).figures()).doesNotContainKey("change-p");
+    }
+
+    @Test
+    void no_interval_of_a_length_runs_below_nothing() {
+        // By hand: the changes −1, −9 and −20 have the mean −10 and a standard deviation of 9.5: ± 23.7, from a mean of 10.3.
+        Invented invented = readings("height", "steel rule", Unit.MILLIMETRE, List.of("a", "b", "c"),
+                List.of(1.0, 10.0, 20.0), List.of(0.0, 1.0, 0.0));
+        assertThat(cautions(invented)).contains("interval-below-nothing");
+        assertThat(invented.figure("results.height.change").value().spread()).isNotEqualTo(Quantity.Spread.TOLERANCE);
+    }
+
+    @Test
+    void a_change_of_ph_has_the_ratio_of_hydrogen_ion_activity_beside_it() {
+        Invented invented = readings("pH", "surface", Unit.PH, List.of(), List.of(5.0), List.of(7.0));
+        // USGS Water Science School: pH 5 is a hundred times more acidic than pH 7 (from memory).
+        assertThat(invented.figure("results.pH.activity-ratio").value().value()).isCloseTo(100, within(1e-9));
+    }
+
+    @Test
+    void a_carbonate_content_as_reported_has_its_reserve() {
+        Invented invented = new Invented();
+        invented.results.add(new Result.Reserve("reserve", Optional.of("report"), Optional.empty(), Optional.empty(),
+                Optional.of(q("3 % m/m")), Optional.empty(), Optional.empty(), Optional.empty(), PLACE));
+        // By hand: 2 · 30 g/kg / 100.087 g/mol = 0.5995 mol/kg.
+        assertThat(invented.figure("results.reserve.reserve").value().value()).isCloseTo(0.5995, within(1e-4));
     }
 
     @Test
@@ -103,7 +163,7 @@ class ResultsTest {
     @Test
     void words_and_what_was_not_measured_never_become_numbers() {
         Invented invented = new Invented();
-        invented.results.add(new Result.Words("strength", "by hand", Optional.of("1"), Optional.of("doubled"),
+        invented.results.add(new Result.Words("strength", "by hand", Optional.of("1"), Optional.of("doubled"), List.of(),
                 Optional.empty(), PLACE));
         invented.results.add(new Result.NotMeasured("reserve", "no sample", PLACE));
         Derived derived = invented.derived();

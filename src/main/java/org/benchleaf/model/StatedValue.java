@@ -1,0 +1,27 @@
+package org.benchleaf.model;
+
+import java.util.Optional;
+import org.benchleaf.quantity.Quantity;
+
+/**
+ * A measured value as a report states it, where the single readings are not given.
+ *
+ * @param form what is stated
+ * @param value the number, or both ends of a range; known to its last digit
+ * @param readings how many readings a mean is of; empty if nobody recorded it
+ * @param deviation the standard deviation of the readings; empty if it is not given
+ * @param written the number as it was written, without the words of its form
+ */
+public record StatedValue(Form form, Quantity value, Optional<Integer> readings, Optional<Quantity> deviation,
+        String written) {
+
+    /** What a report states of a value. */
+    public enum Form {
+        ONE, ABOUT, LESS_THAN, MORE_THAN, RANGE, MEAN
+    }
+
+    /** Whether it is a number from which another may be taken away. */
+    public boolean isNumber() {
+        return form == Form.ONE || form == Form.MEAN;
+    }
+}
