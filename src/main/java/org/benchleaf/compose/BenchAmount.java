@@ -33,7 +33,8 @@ final class BenchAmount implements Part.Kinds<Optional<Fact>> {
 
     @Override
     public Optional<Fact> bath(Part.Bath part) {
-        return volume().map(volume -> Fact.of(new HazardMaker(sheet, desk).name(part.of()), volume));
+        return volume().map(amount -> Fact.of(new HazardMaker(sheet, desk).name(part.of()),
+                sheet.words().say("bench-amount.to-mark", "amount", amount, "depth", written(part.depth()))));
     }
 
     /** The liquid of one bath: in the tray that is there, else around the sheet. */

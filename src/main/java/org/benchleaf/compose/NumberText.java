@@ -30,20 +30,27 @@ final class NumberText {
     private static final int DIGITS_WITHOUT_UNCERTAINTY = 3;
     /** Longest spellings first, so that "% v/v" is not taken for "%". */
     private static final Pattern LONG_NUMBER = Pattern.compile("(?<![\\p{L}\\d.])\\d++\\.\\d{6,}+(?:[eE]-?\\d++)?+");
+    private static final double MILLILITRES_IN_A_LITRE = 1000;
+    private static final double LEAST_IN_MOLES = 0.001;
     private static final double MINUTE = 60;
     private static final double HOUR = 3600;
     /** What is longer is told in hours, as a person would. */
     private static final double LONGEST_IN_MINUTES = 90;
     private static final double DAY = 86400;
+    private static final long DAYS_OF_A_WEEK = 7;
+    /** Whole weeks are told as such from two on; a week is seven days to most. */
+    private static final long FEWEST_WEEKS = 2;
 
     private final char decimalMark;
     private final DateTimeFormatter dates;
     private final DateTimeFormatter days;
+    private final String weeks;
 
     private NumberText(Words words, Locale locale) {
         decimalMark = DecimalFormatSymbols.getInstance(locale).getDecimalSeparator();
         dates = DateTimeFormatter.ofPattern(words.say("date.pattern"), locale);
         days = DateTimeFormatter.ofPattern(words.say("date.weekday-pattern"), locale);
+        weeks = words.say("unit.weeks");
     }
 
     /** The number texts of a language. */
@@ -75,6 +82,18 @@ final class NumberText {
         BigDecimal half = rounded(quantity.halfWidth(), decimals);
         return new Amount(plain(rounded(quantity.value(), decimals)) + " ± "
                 + plain(half.signum() == 0 ? BigDecimal.ONE.movePointLeft(decimals) : half), symbol(quantity.unit()));
+    }
+
+    /** A quantity to so many digits, in the unit that suits its size, for a hand that reads no finer. */
+    Amount roughly(Quantity quantity, int kept) {
+        Quantity scaled = scale(quantity.exact());
+        return new Amount(plain(digits(scaled.value(), kept)), symbol(scaled.unit()));
+    }
+
+    /** An amount as it was chosen for a vessel or balance: every digit, litres from one litre on. */
+    Amount poured(Quantity quantity) {
+        return written(quantity.unit() == Unit.MILLILITRE && quantity.value() >= MILLILITRES_IN_A_LITRE
+                ? quantity.to(Unit.LITRE) : quantity);
     }
 
     /** A multiple with its ends, all to two digits, as from readings of a pH. */
@@ -225,6 +244,10 @@ final class NumberText {
             return twoUnits(minutes / 60, "h", minutes % 60, "min");
         }
         long hours = Math.round(size / HOUR);
+        long days = hours / 24;
+        if (hours % 24 == 0 && days % DAYS_OF_A_WEEK == 0 && days >= FEWEST_WEEKS * DAYS_OF_A_WEEK) {
+            return new Amount(plain(BigDecimal.valueOf(days / DAYS_OF_A_WEEK)), weeks);
+        }
         return twoUnits(hours / 24, "d", hours % 24, "h");
     }
 
@@ -258,7 +281,7 @@ final class NumberText {
     }
 
     /** Whether its digits say how far it is known, so that nothing stands beside them. */
-    private static boolean isOneNumber(Quantity quantity) {
+    static boolean isOneNumber(Quantity quantity) {
         return quantity.spread() == Quantity.Spread.NONE || quantity.spread() == Quantity.Spread.RESOLUTION;
     }
 
@@ -341,6 +364,8 @@ final class NumberText {
                     : step(quantity, Unit.LITRE, Unit.MILLILITRE, Unit.MICROLITRE);
             case MASS -> step(quantity, Unit.KILOGRAM, Unit.GRAM, Unit.MILLIGRAM);
             case AREA -> step(quantity, Unit.SQUARE_METRE, Unit.SQUARE_CENTIMETRE, Unit.SQUARE_MILLIMETRE);
+            case AMOUNT_PER_MASS -> Math.abs(quantity.in(Unit.MOLE_PER_KILOGRAM)) < LEAST_IN_MOLES && quantity.value() != 0
+                    ? quantity.to(Unit.MILLIMOLE_PER_KILOGRAM) : quantity;
             case PRESSURE -> step(quantity, Unit.KILOPASCAL, Unit.PASCAL, Unit.PASCAL);
             default -> quantity;
         };

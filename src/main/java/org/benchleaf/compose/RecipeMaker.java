@@ -1,6 +1,7 @@
 package org.benchleaf.compose;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -10,10 +11,12 @@ import org.benchleaf.derive.Hazards;
 import org.benchleaf.derive.Preparation;
 import org.benchleaf.model.Material;
 import org.benchleaf.model.Recipe;
+import org.benchleaf.model.Part;
 import org.benchleaf.model.Solution;
 import org.benchleaf.model.Step;
 import org.benchleaf.quantity.Dimension;
 import org.benchleaf.quantity.Quantity;
+import org.benchleaf.quantity.Unit;
 
 /** Puts one preparation into the order of making it: when to begin, what to measure, what to do, how it keeps. */
 final class RecipeMaker {
@@ -38,7 +41,7 @@ final class RecipeMaker {
         return new RecipeCard(PartFacts.prepared(solution.id()), solution.name(), batch,
                 preparation.batches() > 1 ? Optional.of(words.say("prepare.times", "n", preparation.batches()))
                         : Optional.empty(),
-                begin(preparation), preparation.measures().stream().map(this::measure).toList(),
+                begin(preparation), preparation.measures().stream().map(one -> measure(preparation, one)).toList(),
                 solution.how().stream().map(sheet::linked).toList(), facts(solution, preparation), cautions(solution, preparation),
                 briefing.equipment(handling(solution).map(Hazards::wear).orElse(List.of())), hazards.of(solution.id()), workings(preparation), words.group("recipe"));
     }
@@ -61,24 +64,49 @@ final class RecipeMaker {
         });
     }
 
-    /** What a meter decides is told by its bounds alone. */
-    private String bounds(Quantity least, Quantity most) {
-        String from = sheet.numbers().amount(least).text();
-        String to = sheet.numbers().amount(most).text();
+    /** What a meter decides is told by what was really added, where the case has it, else by its bounds. */
+    private String byMeter(String solution, Quantity least, Quantity most) {
+        List<Quantity> added = desk.treatment().steps().stream().flatMap(step -> step.part(Part.Bath.class).stream())
+                .filter(bath -> bath.of().equals(solution)).flatMap(bath -> bath.readings().stream())
+                .flatMap(reading -> reading.added().stream()).toList();
+        if (!added.isEmpty()) {
+            Quantity low = added.stream().min(Comparator.comparingDouble(one -> one.lowIn(Unit.MILLILITRE))).orElseThrow();
+            Quantity high = added.stream().max(Comparator.comparingDouble(one -> one.highIn(Unit.MILLILITRE))).orElseThrow();
+            return sheet.words().say("prepare.added", "amount", told(sheet.numbers().written(low.exact()).text(),
+                    sheet.numbers().written(high.exact()).text()));
+        }
+        return told(sheet.numbers().roughly(least, 1).text(), sheet.numbers().roughly(most, 1).text());
+    }
+
+    private String told(String from, String to) {
         return from.equals(to) ? to : sheet.words().say("prepare.bounds", "from", from, "to", to);
     }
 
-    private RecipeCard.Measure measure(Preparation.Measure measure) {
+    private RecipeCard.Measure measure(Preparation preparation, Preparation.Measure measure) {
         Words words = sheet.words();
-        String amount = measure.with().isPresent() ? sheet.numbers().written(measure.measured()).text()
-                : measure.from().map(from -> bounds(from, measure.exact())).orElseGet(() ->
+        String amount = measure.with().isPresent() ? sheet.numbers().poured(measure.measured()).text()
+                : measure.from().map(from -> byMeter(preparation.solution(), from, measure.exact())).orElseGet(() ->
                         sheet.numbers().amount(measure.exact()).text());
-        String with = measure.with().map(vessel -> measure.within().map(within -> words.say("prepare.with-within",
-                "vessel", vessel, "within", sheet.numbers().uncertainty(within).text())).orElseGet(() ->
-                words.say("prepare.with", "vessel", vessel))).orElseGet(() -> words.say("prepare.by-meter"));
-        return new RecipeCard.Measure(amount, PartFacts.thing(sheet, desk, measure.of()), with,
+        return new RecipeCard.Measure(measure.excess() ? words.say("prepare.about", "amount", amount) : amount,
+                PartFacts.thing(sheet, desk, measure.of()), with(measure),
                 sheet.figure(measure.figure()).map(figure -> Link.to(words.say("prepare.working", "what",
                         figure.label()), "#" + Paths.working(figure.id()))));
+    }
+
+    /** With what it is measured and how near that comes; where it comes not near enough, what does better. */
+    private String with(Preparation.Measure measure) {
+        Words words = sheet.words();
+        if (measure.with().isEmpty()) {
+            return words.say("prepare.by-meter");
+        }
+        String vessel = measure.with().get();
+        if (measure.excess()) {
+            return words.say("prepare.excess", "vessel", vessel);
+        }
+        String with = measure.within().map(within -> words.say("prepare.with-within", "vessel", vessel, "within",
+                sheet.numbers().uncertainty(within).text())).orElseGet(() -> words.say("prepare.with", "vessel", vessel));
+        return measure.coarse().map(share -> words.say("prepare.coarse", "with", with,
+                "share", sheet.numbers().roughly(share, 2).text())).orElse(with);
     }
 
     private List<Fact> facts(Solution solution, Preparation preparation) {

@@ -63,6 +63,11 @@ final class Resolution {
         return Math.max(0, decimals(step) + (digits.unscaledValue().equals(BigInteger.ONE) ? 1 : 0));
     }
 
+    /** Whether a figure is a mean, a spread or a change of readings. */
+    static boolean isOfReadings(Figure figure) {
+        return OF_READINGS.contains(figure.method());
+    }
+
     /** Whether a figure tells the smallest and the largest of several readings, which keep the readings' own digits. */
     static boolean isReach(Figure figure) {
         return Set.of("reach", "place-changes").contains(figure.method()) && !isMeanOfSpots(figure);

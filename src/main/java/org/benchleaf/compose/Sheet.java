@@ -130,6 +130,10 @@ final class Sheet {
         if (figure.method().equals("activity-ratio")) {
             return numbers.multiple(figure.value());
         }
+        Optional<Amount> byHand = new HandAmounts(words, numbers, library.formulary()).of(figure);
+        if (byHand.isPresent()) {
+            return byHand.get();
+        }
         Optional<Quantity> step = Resolution.stepOf(figure);
         if (step.isPresent()) {
             return numbers.shownBy(figure.value(), step.get());

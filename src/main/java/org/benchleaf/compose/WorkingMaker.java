@@ -52,8 +52,9 @@ final class WorkingMaker {
                 other.filter(figure -> sheet.shows(figure.id())).map(figure -> "#" + Paths.working(figure.id())));
     }
 
+    /** More digits than the page tells, but never more than readings have: nobody read those. */
     private String full(Figure figure) {
-        return hidden(figure) ? sheet.amount(figure).text()
+        return hidden(figure) || Resolution.isOfReadings(figure) ? sheet.amount(figure).text()
                 : sheet.numbers().unrounded(figure.value()).text();
     }
 

@@ -140,7 +140,15 @@ final class PartFigures implements Part.Kinds<Map<String, Figure>> {
                 .gives("left", key(part, "left"), "share of dissolved matter left if rinsing were ideal"));
     }
 
+    /** The sheet as it was weighed dry, wherever the case tells it, so that one mass stands on every page; else by its grammage. */
     private Optional<Figure> sheetMass(Part part) {
+        Optional<Quantity> weighed = bench.source().steps().stream().flatMap(one -> one.part(Part.Weighing.class).stream())
+                .map(Part.Weighing::dry).findFirst();
+        if (weighed.isPresent()) {
+            String label = "mass of the sheet as weighed";
+            return Optional.of(put(part, "sheet-mass", label, weighed.get().to(Unit.GRAM), "as-given",
+                    List.of(Ledger.given("mass", label, weighed.get(), Job.CASE_FILE))));
+        }
         if (bench.size().isEmpty()) {
             bench.unsized(id(part, "sheet-mass"), step.place());
         }

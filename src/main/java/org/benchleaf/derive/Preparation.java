@@ -38,9 +38,12 @@ public record Preparation(String solution, Quantity needed, Quantity batch, int 
      * @param with the vessel or balance, in words; empty if the studio owns none that fits
      * @param within expanded uncertainty (k = 2) of the measured amount
      * @param from where it is added by a meter's reading, the least that it may take; the amount is then the most
+     * @param coarse how far the measured amount may lie off, in %, where that is more than {@code coarsest-measuring} allows
+     * @param excess whether more of it is taken than dissolves, so that it is weighed roughly
      * @param figure id of the figure behind it
      */
     public record Measure(String of, Quantity exact, Quantity measured, Optional<String> with,
-            Optional<Quantity> within, Optional<Quantity> from, String figure) {
+            Optional<Quantity> within, Optional<Quantity> from, Optional<Quantity> coarse, boolean excess,
+            String figure) {
     }
 }

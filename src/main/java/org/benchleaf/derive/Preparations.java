@@ -16,6 +16,7 @@ import org.benchleaf.quantity.Dimension;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
 import org.benchleaf.science.Batches;
+import org.benchleaf.science.Measuring;
 
 /** Works out how much of each solution to make, from what uses it, and what to measure out for it. */
 final class Preparations {
@@ -245,10 +246,15 @@ final class Preparations {
             bench.messages().add(FigureMessages.CANNOT_BE_MEASURED.at(solution.place(), "amount", Reading.of(exact),
                     "of", ingredient.of(), "solution", solution.id()));
         }
+        boolean excess = ingredient.excess() && choice.isPresent();
+        Optional<Quantity> relative = choice.filter(one -> !excess)
+                .map(one -> Measuring.relative(one.measured(), one.within()))
+                .filter(share -> share.value() > bench.constant("coarsest-measuring").value().in(Unit.PERCENT));
         return new Preparation.Measure(ingredient.of(), exact,
-                choice.map(MeasureChoice.Choice::measured).orElse(exact), choice.map(MeasureChoice.Choice::with),
-                choice.map(MeasureChoice.Choice::within),
-                ingredient.from().map(from -> AmountConversion.readable(from.value())), ingredient.figure().id());
+                excess ? Measuring.excess(exact) : choice.map(MeasureChoice.Choice::measured).orElse(exact),
+                choice.map(MeasureChoice.Choice::with), choice.map(MeasureChoice.Choice::within),
+                ingredient.from().map(from -> AmountConversion.readable(from.value())), relative, excess,
+                ingredient.figure().id());
     }
 
     /**

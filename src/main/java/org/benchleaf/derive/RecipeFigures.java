@@ -199,7 +199,7 @@ final class RecipeFigures implements Recipe.Kinds<List<Ingredient>> {
                 .note("Some must stay undissolved; draw off only the clear part.")
                 .gives("total", key("mass"), "solid to weigh out"));
         List<Ingredient> list = new ArrayList<>();
-        solid.ifPresent(mass -> list.add(new Ingredient(recipe.solid(), mass)));
+        solid.ifPresent(mass -> list.add(new Ingredient(recipe.solid(), mass, Optional.empty(), true)));
         list.add(new Ingredient(recipe.in(), liquid));
         return list;
     }
@@ -214,7 +214,7 @@ final class RecipeFigures implements Recipe.Kinds<List<Ingredient>> {
                     "stock to begin with, in water free of carbon dioxide");
             dose(recipe, Optional.of(bench.constant("busy-room-air")), "dose-ceiling",
                     "stock at most, in water in balance with the air of a busy room").ifPresent(ceiling -> {
-                list.add(new Ingredient(recipe.with(), ceiling, least.or(() -> Optional.of(ceiling))));
+                list.add(new Ingredient(recipe.with(), ceiling, least.or(() -> Optional.of(ceiling)), false));
                 compareWithReadings(recipe, ceiling);
             });
         }

@@ -128,6 +128,61 @@ public final class Measuring {
     }
 
     /**
+     * The step to which a hand weighs an amount: no finer than the balance, and no finer than its third digit.
+     *
+     * <p>Formula: the larger of the step and 10^(⌊log₁₀ amount⌋ − 2).
+     *
+     * <p>Units: masses; g out.
+     *
+     * <p>Range: amount and step above 0.
+     *
+     * <p>Source: common practice, no source: a preparation needs no weighing to better than a hundredth.
+     *
+     * @throws OutsideRange if a value is not above 0
+     */
+    public static Quantity handStep(Quantity amount, Quantity step) {
+        double grams = Require.aboveZero("amount", amount, Unit.GRAM);
+        java.math.BigDecimal third = java.math.BigDecimal.ONE.scaleByPowerOfTen(
+                new java.math.BigDecimal(grams).precision() - new java.math.BigDecimal(grams).scale() - 3);
+        return Quantity.of(Math.max(Require.aboveZero("step", step, Unit.GRAM), third.doubleValue()), Unit.GRAM);
+    }
+
+    /**
+     * An excess as a hand weighs it: at least the amount, in one digit.
+     *
+     * <p>Formula: the amount rounded up to its first digit.
+     *
+     * <p>Units: a mass in, g out.
+     *
+     * <p>Range: amount above 0.
+     *
+     * <p>Source: common practice, no source: of what is to stay undissolved more does no harm.
+     *
+     * @throws OutsideRange if the amount is not above 0
+     */
+    public static Quantity excess(Quantity amount) {
+        return Quantity.of(new java.math.BigDecimal(Require.aboveZero("amount", amount, Unit.GRAM))
+                .round(new java.math.MathContext(1, java.math.RoundingMode.UP)).doubleValue(), Unit.GRAM);
+    }
+
+    /**
+     * How far a measured amount may lie off, as a share of it.
+     *
+     * <p>Formula: 100 · U / amount.
+     *
+     * <p>Units: an amount and its uncertainty of one dimension in, per cent out.
+     *
+     * <p>Range: amount above 0.
+     *
+     * <p>Source: definition.
+     *
+     * @throws OutsideRange if the amount is not above 0
+     */
+    public static Quantity relative(Quantity amount, Quantity uncertainty) {
+        return Quantity.of(100 * uncertainty.in(amount.unit()) / Require.aboveZero("amount", amount, amount.unit()), Unit.PERCENT);
+    }
+
+    /**
      * Whether a step is fine enough to measure an amount.
      *
      * <p>Formula: step ≤ share · amount.
