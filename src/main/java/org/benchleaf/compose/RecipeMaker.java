@@ -66,9 +66,7 @@ final class RecipeMaker {
 
     /** What a meter decides is told by what was really added, where the case has it, else by its bounds. */
     private String byMeter(String solution, Quantity least, Quantity most) {
-        List<Quantity> added = desk.treatment().steps().stream().flatMap(step -> step.part(Part.Bath.class).stream())
-                .filter(bath -> bath.of().equals(solution)).flatMap(bath -> bath.readings().stream())
-                .flatMap(reading -> reading.added().stream()).toList();
+        List<Quantity> added = added(solution);
         if (!added.isEmpty()) {
             Quantity low = added.stream().min(Comparator.comparingDouble(one -> one.lowIn(Unit.MILLILITRE))).orElseThrow();
             Quantity high = added.stream().max(Comparator.comparingDouble(one -> one.highIn(Unit.MILLILITRE))).orElseThrow();
@@ -76,6 +74,12 @@ final class RecipeMaker {
                     sheet.numbers().written(high.exact()).text()));
         }
         return told(sheet.numbers().roughly(least, 1).text(), sheet.numbers().roughly(most, 1).text());
+    }
+
+    private List<Quantity> added(String solution) {
+        return desk.treatment().steps().stream().flatMap(step -> step.part(Part.Bath.class).stream())
+                .filter(bath -> bath.of().equals(solution)).flatMap(bath -> bath.readings().stream())
+                .flatMap(reading -> reading.added().stream()).toList();
     }
 
     private String told(String from, String to) {
@@ -88,16 +92,16 @@ final class RecipeMaker {
                 : measure.from().map(from -> byMeter(preparation.solution(), from, measure.exact())).orElseGet(() ->
                         sheet.numbers().amount(measure.exact()).text());
         return new RecipeCard.Measure(measure.excess() ? words.say("prepare.about", "amount", amount) : amount,
-                PartFacts.thing(sheet, desk, measure.of()), with(measure),
+                PartFacts.thing(sheet, desk, measure.of()), with(preparation, measure),
                 sheet.figure(measure.figure()).map(figure -> Link.to(words.say("prepare.working", "what",
                         figure.label()), "#" + Paths.working(figure.id()))));
     }
 
     /** With what it is measured and how near that comes; where it comes not near enough, what does better. */
-    private String with(Preparation.Measure measure) {
+    private String with(Preparation preparation, Preparation.Measure measure) {
         Words words = sheet.words();
         if (measure.with().isEmpty()) {
-            return words.say("prepare.by-meter");
+            return words.say(added(preparation.solution()).isEmpty() ? "prepare.by-meter" : "prepare.by-meter-added");
         }
         String vessel = measure.with().get();
         if (measure.excess()) {

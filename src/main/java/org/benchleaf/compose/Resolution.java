@@ -65,7 +65,7 @@ final class Resolution {
 
     /** Whether a figure is a mean, a spread or a change of readings. */
     static boolean isOfReadings(Figure figure) {
-        return OF_READINGS.contains(figure.method());
+        return OF_READINGS.contains(figure.method()) && !isChance(figure) && !isMeanOfSpots(figure);
     }
 
     /** Whether a figure tells the smallest and the largest of several readings, which keep the readings' own digits. */

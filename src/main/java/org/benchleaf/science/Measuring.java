@@ -1,6 +1,9 @@
 package org.benchleaf.science;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.List;
+import java.util.stream.Stream;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
 
@@ -123,7 +126,7 @@ public final class Measuring {
         double d = Require.aboveZero("step", step, step.unit());
         double steps = Math.rint(Require.atLeastZero("amount", amount, step.unit()) / d);
         // Ten digits: decimal steps leave last places in binary numbers.
-        return Quantity.of(new java.math.BigDecimal(steps * d).round(new java.math.MathContext(10)).doubleValue(),
+        return Quantity.of(new BigDecimal(steps * d).round(new MathContext(10)).doubleValue(),
                 step.unit());
     }
 
@@ -142,15 +145,15 @@ public final class Measuring {
      */
     public static Quantity handStep(Quantity amount, Quantity step) {
         double grams = Require.aboveZero("amount", amount, Unit.GRAM);
-        java.math.BigDecimal third = java.math.BigDecimal.ONE.scaleByPowerOfTen(
-                new java.math.BigDecimal(grams).precision() - new java.math.BigDecimal(grams).scale() - 3);
+        BigDecimal digits = BigDecimal.valueOf(grams);
+        BigDecimal third = BigDecimal.ONE.scaleByPowerOfTen(digits.precision() - digits.scale() - 3);
         return Quantity.of(Math.max(Require.aboveZero("step", step, Unit.GRAM), third.doubleValue()), Unit.GRAM);
     }
 
     /**
-     * An excess as a hand weighs it: at least the amount, in one digit.
+     * An excess as a hand weighs it: at least the amount, as 1, 2 or 5 and noughts.
      *
-     * <p>Formula: the amount rounded up to its first digit.
+     * <p>Formula: the amount rounded up to 1, 2, 5 or 10 times a power of ten.
      *
      * <p>Units: a mass in, g out.
      *
@@ -161,8 +164,11 @@ public final class Measuring {
      * @throws OutsideRange if the amount is not above 0
      */
     public static Quantity excess(Quantity amount) {
-        return Quantity.of(new java.math.BigDecimal(Require.aboveZero("amount", amount, Unit.GRAM))
-                .round(new java.math.MathContext(1, java.math.RoundingMode.UP)).doubleValue(), Unit.GRAM);
+        BigDecimal grams = BigDecimal.valueOf(Require.aboveZero("amount", amount, Unit.GRAM));
+        BigDecimal one = BigDecimal.ONE.scaleByPowerOfTen(grams.precision() - grams.scale() - 1);
+        BigDecimal least = Stream.of(1, 2, 5, 10).map(times -> one.multiply(BigDecimal.valueOf(times)))
+                .filter(step -> step.compareTo(grams) >= 0).findFirst().orElseThrow();
+        return Quantity.of(least.doubleValue(), Unit.GRAM);
     }
 
     /**

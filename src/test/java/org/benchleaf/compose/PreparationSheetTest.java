@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.benchleaf.DemoSite;
 import org.benchleaf.model.Library;
+import org.benchleaf.quantity.Unit;
 import org.junit.jupiter.api.Test;
 
 /** What the preparation sheet tells to measure out. */
@@ -16,17 +17,13 @@ class PreparationSheetTest {
     private static final double BATH = 5.8;
 
     @Test
-    void limewater_for_a_bath_is_told_by_its_bounds_the_least_first() {
+    void limewater_for_a_bath_is_told_by_what_was_added() {
         RecipeCard.Measure measure = cards("tide-table").filter(card -> card.anchor().equals("prepare-bath"))
                 .flatMap(card -> card.measures().stream()).filter(each -> each.of().markup().contains("limewater"))
                 .findFirst().orElseThrow();
 
-        String[] bounds = measure.amount().split(" to ");
-        assertThat(bounds).hasSize(2);
-        // Pure water asks 0.117 mg of calcium hydroxide a litre for pH 8.5 (charge balance with pKw 14.00 at 25 °C), which is
-        // 0.078 mL of a stock of 1.5 g/L; water in balance with air about six times as much and more in a busy room.
-        assertThat(millilitres(bounds[0]) / BATH).isCloseTo(0.078, within(0.008));
-        assertThat(millilitres(bounds[1]) / BATH).isBetween(6 * 0.078, 20 * 0.078);
+        // The readings of the case: 3.1, 2.9, 3.0 and 3.0 mL.
+        assertThat(measure.amount()).isEqualTo("2.9\u202FmL to 3.1\u202FmL were added, each time by the meter");
         assertThat(measure.with()).startsWith("by the meter");
     }
 
@@ -37,8 +34,13 @@ class PreparationSheetTest {
         assertThat(sheets("parish-map").map(page -> page.frame().onScreenOnly())).containsExactly(List.of());
     }
 
-    private static double millilitres(String amount) {
-        return Double.parseDouble(amount.replaceAll("\\h*mL", ""));
+    @Test
+    void limewater_for_a_bath_has_its_bounds_behind_it() {
+        var figures = DemoSite.worked("tide-table", DemoSite.made().library()).figures();
+        // Pure water asks 0.117 mg of calcium hydroxide a litre for pH 8.5 (charge balance with pKw 14.00 at 25 °C), which is
+        // 0.078 mL of a stock of 1.5 g/L; water in balance with air about six times as much and more in a busy room.
+        assertThat(figures.get("bath.dose").value().in(Unit.MILLILITRE) / BATH).isCloseTo(0.078, within(0.008));
+        assertThat(figures.get("bath.dose-ceiling").value().in(Unit.MILLILITRE) / BATH).isBetween(6 * 0.078, 20 * 0.078);
     }
 
     private static Stream<RecipeCard> cards(String caseId) {
