@@ -7,6 +7,7 @@ import static org.benchleaf.check.References.Kind.STEP;
 import static org.benchleaf.quantity.Dimension.SHARE;
 import static org.benchleaf.quantity.Dimension.TIME;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -54,12 +55,27 @@ final class StepForm {
         return new Step(id, fields.need(fields.word("kind", StepKind::of), "kind", StepKind.EXAMINATION),
                 fields.needText("do"), fields.text("see"), fields.text("watch"), fields.text("if not"),
                 fields.text("until"), fields.texts("looked for"), takes, fields.missing("takes"), handsOn(fields), fields.texts("after"),
-                atMost, fields.group("hold").map(StepForm::hold), fields.text("by").orElse("conservator"),
+                wait(fields), atMost, fields.group("hold").map(StepForm::hold), fields.text("by").orElse("conservator"),
                 fields.whole("people").orElse(1), fields.yes("overnight", false), fields.date("on"),
                 fields.text("area").orElse("whole"), fields.text("edge"), fields.texts("avoid"), fields.texts("uses"),
                 fields.yes("practised", false), fields.group("emergency").map(StepForm::emergency),
                 fields.group("resize").map(StepForm::decision), fields.text("aim"), fields.text("instead"),
                 parts.read(fields), fields.place("id"));
+    }
+
+    /** A time, a day, or what must be seen first, in words. */
+    private static Optional<Step.Wait> wait(Fields fields) {
+        Optional<String> text = fields.text("wait");
+        if (text.isEmpty() || fields.missing("wait").isPresent()) {
+            return Optional.empty();
+        }
+        String written = text.get();
+        if (!Character.isDigit(written.charAt(0))) {
+            return Optional.of(new Step.Wait(Optional.empty(), Optional.empty(), text));
+        }
+        return Optional.of(written.length() == LocalDate.EPOCH.toString().length() && written.indexOf('-') > 0
+                ? new Step.Wait(Optional.empty(), fields.date("wait"), Optional.empty())
+                : new Step.Wait(fields.positive("wait", TIME), Optional.empty(), Optional.empty()));
     }
 
     private static Optional<Quantity> handsOn(Fields fields) {

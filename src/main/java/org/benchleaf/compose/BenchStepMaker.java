@@ -49,7 +49,7 @@ final class BenchStepMaker {
                 care.map(StepCare::subjects).orElse(Map.of()));
         List<Working> amounts = workings(step, true);
         return new BenchStep(Paths.step(step.id()), number, sheet.words().term("step-kind", step.kind().word()),
-                clock(time), takes(step, time), hold(step),
+                clock(step, time), takes(step, time), hold(step),
                 supervised(care), cautions, new CareLine(sheet, desk).all(cautions, care),
                 briefing.equipment(care.map(StepCare::wear).orElse(List.of())), sheet.linked(step.instruction()), amounts,
                 facts(step), told(step), reasons(step), new BenchTimers(sheet).of(step, time), checks(step),
@@ -60,6 +60,19 @@ final class BenchStepMaker {
         return care.map(StepCare::supervision).filter(why -> !why.isEmpty()).map(why -> new Caution("danger",
                 sheet.words().say("caution-level.danger"), sheet.words().say("bench.supervised-name"),
                 sheet.linked(sheet.words().say("bench.supervised") + " " + String.join(" ", why)), Html.ofText("")));
+    }
+
+    /** When it begins, and for what it waits before. */
+    private String clock(Step step, Timeline.TimedStep time) {
+        return step.waiting().map(wait -> sheet.words().say("bench.waits", "when", clock(time), "wait", waits(wait)))
+                .orElseGet(() -> clock(time));
+    }
+
+    private String waits(Step.Wait wait) {
+        Words words = sheet.words();
+        return wait.time().map(time -> words.say("bench.wait-time", "time", sheet.numbers().duration(time).text()))
+                .or(() -> wait.day().map(day -> words.say("bench.wait-day", "day", sheet.numbers().weekday(day))))
+                .orElseGet(() -> words.say("bench.wait-sign", "sign", wait.sign().orElse("")));
     }
 
     private String clock(Timeline.TimedStep time) {

@@ -1,5 +1,6 @@
 package org.benchleaf.compose;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
@@ -215,6 +216,13 @@ final class CaseStudyPage implements CasePageMaker {
                 desk.has(STEP_SHEET) ? Optional.of(words.say("study.done-lead")) : Optional.empty(), blocks);
     }
 
+    /** The first and the last day on record; empty where there are not two. */
+    private static Optional<String> days(Sheet sheet, CaseDesk desk) {
+        List<LocalDate> days = desk.treatment().steps().stream().flatMap(step -> step.on().stream()).sorted().distinct().toList();
+        return days.size() < 2 ? Optional.empty() : Optional.of(sheet.words().say("study.time-days",
+                "first", sheet.numbers().date(days.get(0)), "last", sheet.numbers().date(days.get(days.size() - 1))));
+    }
+
     private static Optional<Section> timeline(Sheet sheet, CaseDesk desk) {
         Words words = sheet.words();
         List<KeyNumbers.Item> numbers = new ArrayList<>();
@@ -226,7 +234,7 @@ final class CaseStudyPage implements CasePageMaker {
             return Optional.empty();
         }
         TimelineChart times = new TimelineChart(sheet, desk);
-        return Optional.of(new Section("time", words.say("study.time"), Optional.empty(),
+        return Optional.of(new Section("time", words.say("study.time"), days(sheet, desk),
                 List.of(new KeyNumbers(numbers), times.chart(List.of(times.data().table(Optional.empty()))))));
     }
 

@@ -72,9 +72,18 @@ final class Calendar {
             LocalDateTime ready = after.get(id).stream().map(before -> laid.get(before).end())
                     .reduce(start, Calendar::later);
             StepTime time = times.get(id);
+            ready = waited(time.step(), ready, pace);
             laid.put(id, asRecorded ? onItsDay(time, ready, pace, tell) : lay(time, ready, pace, tell));
         }
         return laid;
+    }
+
+    /** When the wait of a step is over; nights and days off count. */
+    private LocalDateTime waited(Step step, LocalDateTime ready, Pace pace) {
+        Optional<LocalDateTime> day = step.waiting().flatMap(Step.Wait::day).map(one -> one.atTime(hours.opens()));
+        LocalDateTime after = step.waiting().flatMap(Step.Wait::time)
+                .map(time -> WorkHours.plus(ready, pace.moment().applyAsDouble(time))).orElse(ready);
+        return day.map(one -> later(one, after)).orElse(after);
     }
 
     private Laid onItsDay(StepTime time, LocalDateTime ready, Pace pace, boolean tell) {

@@ -25,19 +25,22 @@ final class CriticalPath {
      * Works out the times.
      *
      * @param lengths how long each step takes, in the order of the case
+     * @param waits how long each step waits after those before it; none where it has no entry
      * @param after for each step those that must be finished first, without a circle
      */
-    CriticalPath(Map<String, Double> lengths, Map<String, List<String>> after) {
+    CriticalPath(Map<String, Double> lengths, Map<String, Double> waits, Map<String, List<String>> after) {
         List<String> order = order(after);
         for (String step : order) {
-            double ready = after.get(step).stream().mapToDouble(end::get).max().orElse(0);
+            double ready = after.get(step).stream().mapToDouble(end::get).max().orElse(0)
+                    + waits.getOrDefault(step, 0.0);
             start.put(step, ready);
             end.put(step, ready + lengths.get(step));
         }
         total = end.values().stream().mapToDouble(Double::doubleValue).max().orElse(0);
         order.forEach(step -> latestEnd.put(step, total));
         for (int i = order.size() - 1; i >= 0; i--) {
-            double begin = latestEnd.get(order.get(i)) - lengths.get(order.get(i));
+            double begin = latestEnd.get(order.get(i)) - lengths.get(order.get(i))
+                    - waits.getOrDefault(order.get(i), 0.0);
             after.get(order.get(i)).forEach(before -> latestEnd.merge(before, begin, Math::min));
         }
     }

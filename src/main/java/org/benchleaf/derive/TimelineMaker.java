@@ -71,12 +71,12 @@ final class TimelineMaker {
                     time.handsOn().quantity(), Quantity.of(slack, Unit.MINUTE), slack < 1e-9, time.moments()));
             handsOn = handsOn.plus(time.handsOn());
         }
-        return new Timeline(timed, times.values().stream().allMatch(StepTime::isKnown), range(quick.total(), usual.total(), slow.total()), handsOn.quantity(), List.of());
+        return new Timeline(timed, times.values().stream().allMatch(StepTime::isKnown) && steps.stream().noneMatch(TimelineMaker::waitsWithoutTime), range(quick.total(), usual.total(), slow.total()), handsOn.quantity(), List.of());
     }
 
     /** The steps of which a step before, near or far, has a time that nobody told. */
     private Set<String> waitsForUnknown() {
-        Set<String> waiting = new HashSet<>();
+        Set<String> waiting = new HashSet<>(steps.stream().filter(TimelineMaker::waitsWithoutTime).map(Step::id).toList());
         for (boolean more = true; more;) {
             more = false;
             for (Map.Entry<String, List<String>> step : after.entrySet()) {
@@ -87,6 +87,11 @@ final class TimelineMaker {
         return waiting;
     }
 
+    /** A day or a sign ends a wait whose length nobody told. */
+    private static boolean waitsWithoutTime(Step step) {
+        return step.waiting().isPresent() && step.waiting().flatMap(Step.Wait::time).isEmpty();
+    }
+
     private static Quantity range(double low, double usual, double high) {
         return Quantity.between(low, Math.min(Math.max(low, usual), high), high, Unit.MINUTE);
     }
@@ -94,7 +99,10 @@ final class TimelineMaker {
     private CriticalPath path(ToDoubleFunction<Minutes> pace) {
         Map<String, Double> lengths = new LinkedHashMap<>();
         times.forEach((id, time) -> lengths.put(id, pace.applyAsDouble(time.takes())));
-        return new CriticalPath(lengths, after);
+        Map<String, Double> waits = new LinkedHashMap<>();
+        steps.forEach(step -> step.waiting().flatMap(Step.Wait::time)
+                .ifPresent(time -> waits.put(step.id(), pace.applyAsDouble(Minutes.of(time)))));
+        return new CriticalPath(lengths, waits, after);
     }
 
     /**

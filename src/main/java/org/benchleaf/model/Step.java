@@ -21,6 +21,7 @@ import org.benchleaf.quantity.Quantity;
  * @param timeMissing why there is no such time, where the author says that there is none to give
  * @param handsOn how much of that needs a person: a time or a share; all of it if empty
  * @param after ids of the steps that must be finished first
+ * @param waiting for what it waits when those are done
  * @param atMost it must not take longer
  * @param hold where a supervisor must release the work
  * @param by who does it: conservator, trainee or supervisor
@@ -40,7 +41,7 @@ import org.benchleaf.quantity.Quantity;
  */
 public record Step(String id, StepKind kind, String instruction, Optional<String> see, Optional<String> watch,
         Optional<String> ifNot, Optional<String> until, List<String> checks, Optional<Quantity> takes,
-        Optional<MissingValue> timeMissing, Optional<Quantity> handsOn, List<String> after, Optional<Quantity> atMost, Optional<Hold> hold, String by,
+        Optional<MissingValue> timeMissing, Optional<Quantity> handsOn, List<String> after, Optional<Wait> waiting, Optional<Quantity> atMost, Optional<Hold> hold, String by,
         int people, boolean overnight, Optional<LocalDate> on, String area, Optional<String> edge,
         List<String> avoids, List<String> uses, boolean practised, Optional<Emergency> emergency,
         Optional<Decision> resize, Optional<String> aim, Optional<String> instead, List<Part> parts,
@@ -57,6 +58,16 @@ public record Step(String id, StepKind kind, String instruction, Optional<String
     /** The part of that record class, if the step has one. */
     public <P extends Part> Optional<P> part(Class<P> type) {
         return parts.stream().filter(type::isInstance).map(type::cast).findFirst();
+    }
+
+    /**
+     * For what the step waits when those before it are done; one of the three.
+     *
+     * @param time how long
+     * @param day the day before which it does not begin
+     * @param sign what must be seen first, in words
+     */
+    public record Wait(Optional<Quantity> time, Optional<LocalDate> day, Optional<String> sign) {
     }
 
     /**

@@ -132,12 +132,15 @@ final class Invented {
         return step(id, Map.of("takes", "1 h", "kind", kind.name()), List.of(), parts);
     }
 
-    /** Keys: takes, hands, most, on, overnight, people, kind. */
+    /** Keys: takes, hands, most, on, overnight, people, kind, wait, sign. */
     Invented step(String id, Map<String, String> keys, List<String> after, Part... parts) {
         Optional<Quantity> hands = Optional.ofNullable(keys.get("hands")).map(text -> text.endsWith("%")
                 ? QuantityReader.read(text, org.benchleaf.quantity.Dimension.SHARE).quantity().orElseThrow() : q(text));
-        steps.add(new Step(id, StepKind.valueOf(keys.getOrDefault("kind", "WASHING")), "Do it.", Optional.empty(), Optional.empty(), Optional.empty(),
-                Optional.empty(), List.of(), amount(keys, "takes"), Optional.empty(), hands, after, amount(keys, "most"),
+        steps.add(new Step(id, StepKind.valueOf(keys.getOrDefault("kind", "WASHING")), "Do it.", Optional.empty(), Optional.empty(),
+                Optional.empty(), Optional.empty(), List.of(), amount(keys, "takes"), Optional.empty(), hands, after,
+                amount(keys, "wait").map(time -> new Step.Wait(Optional.of(time), Optional.empty(), Optional.empty()))
+                        .or(() -> Optional.ofNullable(keys.get("sign")).map(sign -> new Step.Wait(Optional.empty(), Optional.empty(), Optional.of(sign)))),
+                amount(keys, "most"),
                 Optional.empty(), "conservator", Integer.parseInt(keys.getOrDefault("people", "1")),
                 keys.containsKey("overnight"), Optional.ofNullable(keys.get("on")).map(LocalDate::parse), "whole",
                 Optional.empty(), List.of(), List.of(), false, Optional.empty(), Optional.empty(), Optional.empty(),

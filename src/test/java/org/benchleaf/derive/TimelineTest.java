@@ -153,7 +153,7 @@ class TimelineTest {
             before.forEach(one -> graph.setEdgeWeight(graph.addEdge(one, name), -lengths.get(one)));
         });
         BellmanFordShortestPath<String, DefaultWeightedEdge> paths = new BellmanFordShortestPath<>(graph);
-        CriticalPath ours = new CriticalPath(lengths, after);
+        CriticalPath ours = new CriticalPath(lengths, Map.of(), after);
         double total = -paths.getPathWeight("start", "end");
         assertThat(ours.total()).isCloseTo(total, within(1e-9));
         for (String name : lengths.keySet()) {
@@ -190,5 +190,24 @@ class TimelineTest {
         Map<String, String> more = new LinkedHashMap<>(keys);
         more.put("takes", takes);
         return more;
+    }
+
+    @Test
+    void a_wait_counts_between_steps_at_both_ends() {
+        // By hand: 1 h, then 6 to 8 weeks, then 30 min: 60480 + 90 = 60570 and 80640 + 90 = 80730 min.
+        Timeline timeline = new Invented().step("wax", Map.of("takes", "1 h"), List.of())
+                .step("wash", Map.of("takes", "30 min", "wait", "6 wk to 8 wk"), List.of("wax")).derived().worked().timeline();
+        assertThat(timeline.total().lowIn(Unit.MINUTE)).isEqualTo(60570);
+        assertThat(timeline.total().highIn(Unit.MINUTE)).isEqualTo(80730);
+        assertThat(timeline.handsOn().in(Unit.MINUTE)).isEqualTo(90);
+        assertThat(timeline.complete()).isTrue();
+    }
+
+    @Test
+    void a_wait_for_a_sign_makes_what_follows_at_least() {
+        Timeline timeline = new Invented().step("wax", Map.of("takes", "1 h"), List.of())
+                .step("wash", Map.of("takes", "30 min", "sign", "when the wax is gone"), List.of("wax")).derived().worked().timeline();
+        assertThat(timeline.complete()).isFalse();
+        assertThat(timeline.steps().get(1).startKnown()).isFalse();
     }
 }
