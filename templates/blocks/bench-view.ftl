@@ -4,11 +4,10 @@
      closes   when the studio closes
      stages   each with anchor, id, name, least (seconds), after (anchors)
      screens  each with anchor, name, hand, hold, action, amount, see, watch, clock, cautions, care, wear,
-              told, drawings, notes, last
+              told, drawn, notes, last
      words    fixed labels -->
 <#macro benchView issue caseId closes stages screens words>
 <#import "/parts/hazard.ftl" as part>
-<#import "/parts/drawing.ftl" as line>
 <section class="bench" id="bench" data-issue="${issue}" data-case="${caseId}" data-closes="${closes}" aria-labelledby="bench-heading" hidden>
   <div class="bench__top">
     <h2 class="bench__heading" id="bench-heading">${words.heading}</h2>
@@ -50,10 +49,8 @@
         <@part.cautionLines screen.cautions words.first />
         <#if screen.wear?has_content><p><b>${words.wear}:</b> <#list screen.wear as line>${line}<#sep> </#list></p></#if>
       </details>
-      <#if screen.drawings?has_content>
-      <details class="screen__drawings"><summary aria-label="${words.drawings}: ${screen.name}">${words.drawings}</summary>
-        <@line.drawings screen.drawings />
-      </details>
+      <#if screen.drawn>
+      <details class="screen__drawings"><summary aria-label="${words.drawings}: ${screen.name}">${words.drawings}</summary></details>
       </#if>
       <#if screen.told?has_content>
       <details class="screen__more"><summary aria-label="${words.more}: ${screen.name}">${words.more}</summary>

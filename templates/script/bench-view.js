@@ -135,6 +135,19 @@
     go(at() + (end.clientX < touched.clientX ? 1 : -1));
   }, { passive: true });
 
+  /* The drawings are the step's own, under ids of their own. */
+  all(".screen__drawings").forEach(function (home) {
+    var step = document.getElementById(anchorOf(home.closest(".screen")));
+    var row = step && step.querySelector(".drawing-row");
+    if (!row) { home.remove(); return; }
+    var copy = row.cloneNode(true);
+    all("[id]", copy).forEach(function (part) { part.id = "bench-" + part.id; });
+    all("svg", copy).forEach(function (drawing) {
+      drawing.setAttribute("aria-labelledby", drawing.getAttribute("aria-labelledby").replace(/\S+/g, "bench-$&"));
+    });
+    home.appendChild(copy);
+  });
+
   /* The time area of each screen: a timer, begin, done. */
   screens.forEach(function (screen) {
     var home = screen.querySelector(".screen__time");

@@ -19,19 +19,18 @@ import java.util.Optional;
  * @param care dangers and protection in one line
  * @param wear what to wear, in words
  * @param told what else the step says: watch, if not, until
- * @param drawings how it is done
+ * @param drawn whether the drawings of the step are shown here
  * @param notes what is written down here
  * @param last whether the step ends with this screen
  */
 public record BenchScreen(String anchor, String name, Optional<String> hand, Optional<BenchStep.Hold> hold,
         String action, Optional<Fact> amount, Optional<Fact> see, Optional<Fact> watch, Optional<Clock> clock, List<Caution> cautions,
-        String care, List<String> wear, List<Fact> told, List<Chart.Drawing> drawings, List<Note> notes, boolean last) {
+        String care, List<String> wear, List<Fact> told, boolean drawn, List<Note> notes, boolean last) {
 
     public BenchScreen {
         cautions = List.copyOf(cautions);
         wear = List.copyOf(wear);
         told = List.copyOf(told);
-        drawings = List.copyOf(drawings);
         notes = List.copyOf(notes);
     }
 

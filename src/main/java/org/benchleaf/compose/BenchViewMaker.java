@@ -59,7 +59,7 @@ final class BenchViewMaker {
         List<BenchScreen> screens = new ArrayList<>();
         told.hold().ifPresent(hold -> screens.add(new BenchScreen(told.anchor(), name(told),
                 Optional.of(sheet.words().say("bench-view.hold")), Optional.of(hold), "", Optional.empty(), Optional.empty(),
-                Optional.empty(), Optional.empty(), List.of(), "", List.of(), List.of(), List.of(), List.of(), false)));
+                Optional.empty(), Optional.empty(), List.of(), "", List.of(), List.of(), false, List.of(), false)));
         List<BenchHands.Hand> hands = new BenchHands(sheet, desk, step, told).all();
         int shown = Math.max(0, hands.indexOf(hands.stream().filter(hand -> hand.see().isPresent()).findFirst().orElse(null)));
         for (int i = 0; i < hands.size(); i++) {
@@ -75,10 +75,9 @@ final class BenchViewMaker {
                 .map(BenchViewMaker::plain).toList();
         Optional<Fact> watch = step.watch().filter(any -> hand.action().isEmpty()).map(watched -> Fact.of(
                 sheet.words().say("bench.told-watch"), CaseStudyPage.sentence(watched)));
-        List<Chart.Drawing> drawings = drawn ? told.drawings().stream().map(drawing -> drawing.on("bench")).toList() : List.of();
         return new BenchScreen(told.anchor(), name(told), hand.name(), Optional.empty(), hand.action(), hand.amount(),
                 hand.see(), watch, hand.clock(), cautions, new CareLine(sheet, desk).shortened(cautions, care), told.wear(),
-                told(told, hand.see().isPresent(), watch.isPresent()), drawings,
+                told(told, hand.see().isPresent(), watch.isPresent()), drawn && !told.drawings().isEmpty(),
                 new BenchNotes(sheet).of(step, hand.bath(), last), last);
     }
 

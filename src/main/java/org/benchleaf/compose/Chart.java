@@ -39,11 +39,6 @@ public record Chart(List<Drawing> drawings, String numbers, List<Table> tables, 
             marks = List.copyOf(marks);
         }
 
-        /** The same drawing at another place of the page, where its id may not stand twice. */
-        Drawing on(String place) {
-            return new Drawing(place + "-" + id, title, description, width, height, marks, caption);
-        }
-
         /** A drawing of the usual width, as high as its lowest mark needs. */
         static Drawing of(String id, String title, String description, double height, List<Mark> marks, String caption) {
             return new Drawing(id, title, description, WIDTH, (int) StrictMath.ceil(height), marks, caption);
