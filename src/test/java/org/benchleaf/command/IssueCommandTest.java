@@ -9,6 +9,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.benchleaf.ChangedContent;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
@@ -28,6 +30,8 @@ class IssueCommandTest {
 
     @TempDir
     private Path folder;
+    @TempDir
+    private Path site;
     private Path course;
     private Path issues;
 
@@ -37,7 +41,9 @@ class IssueCommandTest {
         course = folder.resolve("classes/spring.yaml");
         issues = folder.resolve("classes/spring.issues.yaml");
         Files.writeString(course, Files.readString(course)
-                + "publish: yes\nissue: {number: 1, on: 2026-03-30, approved by: head of studio}\n");
+                + "publish: yes\nissue: {number: 1, on: 2026-03-30, approved by: head of studio}\npeople: {supervisors: 2}\nshared:\n"
+                + Stream.of("hood", "pH meter", "sink", "tray", "board", "weight", "hot plate").map(thing ->
+                        "  - {thing: " + thing + ", count: 32}\n").collect(Collectors.joining()));
     }
 
     private int run(Object command, String... arguments) {
@@ -55,7 +61,6 @@ class IssueCommandTest {
     }
 
     private Document page() throws IOException {
-        Path site = folder.resolveSibling(folder.getFileName() + "-site");
         assertThat(run(new PublishCommand(), "--content", folder.toString(), "--site", site.toString(), "--on", "2026-04-01"))
                 .as(() -> err.toString() + out).isZero();
         return Jsoup.parse(Files.readString(site.resolve("cases/tide/class-spring.html")));
