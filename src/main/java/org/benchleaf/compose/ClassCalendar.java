@@ -3,8 +3,10 @@ package org.benchleaf.compose;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.function.Predicate;
 import org.benchleaf.derive.ScheduleReading;
 import org.benchleaf.model.ClassPapers;
@@ -17,6 +19,9 @@ final class ClassCalendar {
 
     private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("yyyyMMdd'T'HHmmss", Locale.ROOT);
     private static final int MOST_OCTETS = 75;
+    private static final String TECHNICIAN = "technician";
+    private static final String SUPERVISOR = "supervisor";
+    private static final String STATION = "station-";
 
     private final ClassDesk desk;
     private final Sheet sheet;
@@ -31,8 +36,20 @@ final class ClassCalendar {
                 .orElse(desk.course().starts())) + "Z";
     }
 
+    /** The calendar of each who has something to do, by what it is called: a calendar without an event is none. */
+    Map<String, String> all() {
+        Map<String, String> all = new LinkedHashMap<>();
+        all.put(TECHNICIAN, ofTechnician());
+        all.put(SUPERVISOR, ofSupervisor());
+        for (int station = 1; station <= desk.course().stations(); station++) {
+            all.put(STATION + station, ofStation(station));
+        }
+        all.values().removeIf(calendar -> !calendar.contains("BEGIN:VEVENT"));
+        return all;
+    }
+
     /** What the technician begins, and by when it must be ready. */
-    String ofTechnician() {
+    private String ofTechnician() {
         StringBuilder events = new StringBuilder();
         desk.plan().starts().stream().filter(start -> !start.inTrays()).forEach(start -> event(events,
                 "begin-" + start.solution(), start.begin(), start.begin().plusMinutes((long) Math.ceil(
@@ -43,13 +60,19 @@ final class ClassCalendar {
     }
 
     /** Every release. */
-    String ofSupervisor() {
+    private String ofSupervisor() {
         return calendar(events(ScheduleReading.Turn::isHold, true));
     }
 
     /** What one station does with its hands. */
-    String ofStation(int station) {
+    private String ofStation(int station) {
         return calendar(events(turn -> turn.station() == station && turn.isHandsOn(), false));
+    }
+
+    /** Whose calendar it is, in words. */
+    static String words(Words words, String calendar) {
+        return calendar.startsWith(STATION) ? words.say("class.file.station", "n", calendar.substring(STATION.length()))
+                : words.say("class.file." + calendar);
     }
 
     private StringBuilder events(Predicate<ScheduleReading.Turn> wanted, boolean naming) {

@@ -19,12 +19,8 @@ final class ClassFiles {
                 desk.desk().treatment().publication().licence())));
         files.add(new DataFile(desk.path("-plan.json"), json(desk)));
         Sheet words = desk.sheet(desk.desk().names().ofClass().get(0));
-        ClassCalendar calendar = new ClassCalendar(desk, words);
-        files.add(new DataFile(desk.path("-technician.ics"), calendar.ofTechnician()));
-        files.add(new DataFile(desk.path("-supervisor.ics"), calendar.ofSupervisor()));
-        for (int station = 1; station <= desk.course().stations(); station++) {
-            files.add(new DataFile(desk.path("-station-" + station + ".ics"), calendar.ofStation(station)));
-        }
+        new ClassCalendar(desk, words).all().forEach((name, text) ->
+                files.add(new DataFile(desk.path("-" + name + ".ics"), text)));
         return files;
     }
 

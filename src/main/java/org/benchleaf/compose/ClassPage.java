@@ -63,12 +63,9 @@ final class ClassPage implements ClassPageMaker {
     private static Section ways(Sheet sheet, ClassDesk desk) {
         Words words = sheet.words();
         List<LinkList.Entry> entries = new ArrayList<>(List.of(file(sheet, desk, "plan.csv", words.say("class.file.csv")),
-                file(sheet, desk, "plan.json", words.say("class.file.json")),
-                file(sheet, desk, "technician.ics", words.say("class.file.technician")),
-                file(sheet, desk, "supervisor.ics", words.say("class.file.supervisor"))));
-        for (int station = 1; station <= desk.course().stations(); station++) {
-            entries.add(file(sheet, desk, "station-" + station + ".ics", words.say("class.file.station", "n", station)));
-        }
+                file(sheet, desk, "plan.json", words.say("class.file.json"))));
+        new ClassCalendar(desk, sheet).all().keySet().forEach(name ->
+                entries.add(file(sheet, desk, name + ".ics", ClassCalendar.words(words, name))));
         return new Section("class-files", words.say("class.files"), Optional.of(words.say("class.files-lead")),
                 List.of(new LinkList(entries)));
     }

@@ -69,7 +69,11 @@ final class FactReader {
             case "e-mail" -> eMail(text);
             case "amount", "value" -> thing(text, true);
             case "number" -> numbers.number(text);
-            case "person" -> names(text, text);
+            case "person" -> {
+                if (!names(text)) {
+                    wholePhrase(text);
+                }
+            }
             default -> {
                 if (isNaming) {
                     naming(text);
@@ -93,7 +97,7 @@ final class FactReader {
             if (isCode(bare)) {
                 add(bare, false, Spot::isWhole);
             } else if (!bare.isEmpty()) {
-                names(bare, text);
+                names(bare);
             }
         }
     }
@@ -124,12 +128,12 @@ final class FactReader {
         return CODE.matcher(text).matches();
     }
 
-    private void names(String text, String whole) {
+    /** The forms of the names in a text, if it can be broken into names; it tells whether it can. */
+    private boolean names(String text) {
         Optional<List<Who>> all = NameParser.parse(text);
         if (all.isEmpty()) {
             needles.refuse(secret);
-            wholePhrase(whole);
-            return;
+            return false;
         }
         for (Who who : all.get()) {
             if (who instanceof Who.Organisation organisation) {
@@ -138,6 +142,7 @@ final class FactReader {
                 names.person(person);
             }
         }
+        return true;
     }
 
     private void organisation(List<String> words) {

@@ -28,7 +28,7 @@ enum NumberEvidence implements Needle.Evidence {
     };
 
     private static final Pattern MONEY_WORD = Pattern.compile(
-            "(?i)[£$€¥₤₽₹₩]|\\b(?:GBP|USD|EUR|CHF|JPY|AUD|CAD|pounds?|sterling|quid|guineas?|dollars?|euros?|francs?)\\b|"
+            "(?i)[£$€¥₤₽₹₩]|\\b(?:GBP|USD|EUR|CHF|JPY|AUD|CAD|pounds?|sterling|quid|guineas?|dollars?|euros?|francs?|yen|yuan|rou?bles?|rupees?|kron(?:a|e|er|or)|liras?|rand)\\b|"
                     + "\\b(?:valued|valuation|worth|pric|paid|pay|insur|estimat|apprais|cost|sold|sale|"
                     + "invoice|valor|precio|seguro|tasaci|wert|preis|prix|assur)");
     private static final Pattern NUMBER_WORD = Pattern.compile(
@@ -37,6 +37,8 @@ enum NumberEvidence implements Needle.Evidence {
     private static final int TELLING_SUM = 3;
     private static final int MONEY_REACH = 40;
     private static final int NUMBER_REACH = 16;
+    /** Signs that take no room between others. */
+    private static final Pattern UNSEEN = Pattern.compile("\\p{Cf}");
     private static final Pattern SUM = Pattern.compile("\\d+([ ,.'’\\u00A0\\u2009\\u202F]\\d{3})*([.,]\\d{2})?");
     /** A number with a unit is measured, not paid. */
     private static final Pattern MEASURED = Pattern.compile("[ \\u00A0\\u2009\\u202F]?(?:[%°µ]|mm|cm|kg|mL|L\\b|g\\b|min|h\\b)");
@@ -48,7 +50,7 @@ enum NumberEvidence implements Needle.Evidence {
         boolean decimals = spot.start() > 1 && ".,".indexOf(spot.text().charAt(spot.start() - 1)) >= 0
                 && Character.isDigit(spot.text().charAt(spot.start() - 2));
         String rest = spot.text().substring(spot.end(), Math.min(spot.text().length(), spot.end() + 4));
-        return !decimals && SUM.matcher(spot.written()).matches() && !rest.matches("(?s)[,.' \u00A0\u202F]\\d{3}.*")
+        return !decimals && SUM.matcher(UNSEEN.matcher(spot.written()).replaceAll("")).matches() && !rest.matches("(?s)[,.' \u00A0\u202F]\\d{3}.*")
                 && !MEASURED.matcher(rest).lookingAt();
     }
 
