@@ -5,7 +5,7 @@
 <ul class="take-along">
   <#list pages as page>
   <#list wholeOf(page.href) as file>
-  <li><a class="take-along__file" href="${frame.up}${file.path}" download>${page.text}</a> <span class="take-along__size">${file.size}</span></li>
+  <li><a class="take-along__file" href="${frame.up}${file.path}" download>${page.text}, <span class="take-along__size">${file.size}</span></a></li>
   </#list>
   </#list>
 </ul>
