@@ -44,9 +44,9 @@
       </#list>
     </ul>
   </nav>
+  <#if frame.audience?has_content><p class="audience">${frame.audience}</p></#if>
+  <#list frame.onScreenOnly as part><p class="not-printed">${frame.words["not-printed-" + part]}</p></#list>
 </header>
-<#if frame.audience?has_content><p class="audience">${frame.audience}</p></#if>
-<#list frame.onScreenOnly as part><p class="not-printed">${frame.words["not-printed-" + part]}</p></#list>
 <#if frame.casePages?size gt 1>
 <nav class="tabs" aria-label="${frame.words['case-pages']}">
   <ul>
