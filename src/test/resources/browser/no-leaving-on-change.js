@@ -5,7 +5,8 @@ const found = [];
 window.addEventListener("beforeunload", () => done(["the page was left when a control was set"]));
 const submit = HTMLFormElement.prototype.submit;
 HTMLFormElement.prototype.submit = function () { found.push("a form was sent when a control was set"); };
-all("input:not([type=hidden]):not([type=submit]):not([type=file]), select, textarea").forEach(control => {
+// What cannot be set yet has no focus to lose.
+all("input:enabled:not([type=hidden]):not([type=submit]):not([type=file]), select:enabled, textarea:enabled").forEach(control => {
   const was = control.type === "checkbox" || control.type === "radio" ? control.checked : control.value;
   control.focus();
   if (control.tagName === "SELECT") {
