@@ -60,6 +60,7 @@ final class ContentStages implements Stages {
     private final List<Path> cases;
     private final LibraryDraft draft;
     private Map<String, Confidential> values;
+    private List<SiteFile> assets;
     private volatile PrivateScan others;
 
     private ContentStages(Path content, Optional<Path> templates, LocalDate day) {
@@ -231,12 +232,15 @@ final class ContentStages implements Stages {
 
         private List<SiteFile> published(List<Page> pages, SitePublisher withPictures, List<SiteFile> pictures) {
             List<SiteFile> files = pages.stream().map(withPictures::publish).toList();
-            if (!library.library().studio().takeAlong().contains(Studio.TakeAlong.ONE_FILE)) {
+            if (files.isEmpty() || !library.library().studio().takeAlong().contains(Studio.TakeAlong.ONE_FILE)) {
                 return files;
             }
-            WholePages whole = WholePages.of(files, Stream.concat(pictures.stream(), publisher.assets().stream()).toList());
-            // Once more, since the page that lists the whole files tells their sizes.
-            return Stream.concat(pages.stream().map(withPictures.with(whole)::publish), whole.files().stream()).toList();
+            WholePages whole = WholePages.of(files, Stream.concat(pictures.stream(), assets().stream()).toList());
+            List<SiteFile> all = new ArrayList<>(files);
+            // Once more, since the first page lists the whole files with their sizes.
+            all.set(0, withPictures.with(whole).publish(pages.get(0)));
+            all.addAll(whole.files());
+            return all;
         }
 
         /** No page of the case may hold private values, its own or another's; what goes to the site's own pages neither. */
@@ -245,6 +249,14 @@ final class ContentStages implements Stages {
             Stream.concat(files.stream(), Stream.of(SiteFile.text(card.path(), card.toString())))
                     .forEach(file -> all.scan(Searchable.of(file)).forEach(said::add));
         }
+    }
+
+    /** Made once, when the first page needs them. */
+    private synchronized List<SiteFile> assets() {
+        if (assets == null) {
+            assets = publisher.assets();
+        }
+        return assets;
     }
 
     /** Made when the first case is, so that a run in which nothing has changed reads no case. */
@@ -284,7 +296,7 @@ final class ContentStages implements Stages {
             }).toList());
         }
         pages.files().forEach(file -> files.add(publisher.publish(file)));
-        files.addAll(publisher.assets());
+        files.addAll(assets());
         Messages said = new Messages();
         if (others != null) {
             draft.texts().forEach(source -> others.scanSource(source).forEach(said::add));
