@@ -58,6 +58,9 @@
 </#if>
 <main class="content" id="content" tabindex="-1">
 <@show page.blocks[0] />
+<#if frame.retold?has_content>
+<p class="retold">${frame.retold.by} <a href="${frame.retold.source.href}">${frame.retold.source.text}</a>. ${frame.retold.terms}</p>
+</#if>
 <#assign sections = page.blocks?filter(block -> ["section", "briefing"]?seq_contains(block.name()))>
 <#-- Sheets are for looking things up at the bench; other pages are read from the start. -->
 <#if ["step-sheet", "preparation"]?seq_contains(page.kind)>

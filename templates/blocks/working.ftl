@@ -11,8 +11,9 @@
      spread      how far it may lie off
      sources     citations: number, text, href
      caveats     what it must not be taken for
+     said        what the publication from which the case is told says to it; may be empty
      words       fixed labels -->
-<#macro working anchor label amount method methodHref formula formulaText given full spread sources caveats words>
+<#macro working anchor label amount method methodHref formula formulaText given full spread sources caveats said words>
 <details class="working">
   <summary class="working__summary"><span class="working__label">${label}</span> <bdi class="working__number"><span class="working__digits">${amount.number}</span><#if amount.unit?has_content> <span class="working__unit">${amount.unit}</span></#if></bdi></summary>
   <div class="working__body" id="${anchor}">
@@ -39,6 +40,7 @@
       <div><dt>${words.spread}</dt><dd>${spread}</dd></div>
       <#if caveats?has_content><div><dt>${words.caveats}</dt><dd><#list caveats as caveat>${caveat}<#sep> </#list></dd></div></#if>
       <#if sources?has_content><div><dt>${words.sources}</dt><dd><#list sources as source><a href="${source.href}">[${source.number}] ${source.text}</a><#sep>; </#list></dd></div></#if>
+      <#if said?has_content><div><dt>${words.said}</dt><dd>${said}</dd></div></#if>
     </dl>
   </div>
 </details>

@@ -30,6 +30,7 @@ import org.benchleaf.model.Material;
 import org.benchleaf.model.Picture;
 import org.benchleaf.model.PrintObject;
 import org.benchleaf.model.Proposal;
+import org.benchleaf.model.Publication;
 import org.benchleaf.model.Reason;
 import org.benchleaf.model.Result;
 import org.benchleaf.model.Solution;
@@ -73,12 +74,14 @@ final class CaseForm {
         List<Translation> translations = new TranslationForm(root.messages(), root.text("title").orElse(""),
                 root.text("summary").orElse(""), steps, pictures)
                 .read(draft.translations(), language, context.library().studio().languages());
+        Publication publication = new PublicationForm(root.soundness()).read(root.needGroup("publication"));
         return new TreatmentCase(draft.id(), root.needText("title"), root.needText("summary"),
                 root.need(root.word("level", CaseForm::level), "level", Level.FOUNDATION), language,
-                new PublicationForm(root.soundness()).read(root.needGroup("publication")), treated, condition, tests,
+                publication, treated, condition, tests,
                 proposal(root.group("proposal").orElse(new Fields(new org.benchleaf.read.Node.Mapping(Map.of(),
                         root.place()), root.soundness()))),
-                instruments, solutions, steps, results, pictures, reasons, draft.story(), translations,
+                instruments, solutions, steps, results, pictures, reasons, draft.story(),
+                new SourceForm(context, root).read(publication), translations,
                 root.word("print", CaseForm::withWorkings).orElse(true),
                 new ObjectForm(context).privateFields(object), root.place());
     }

@@ -79,9 +79,9 @@ final class ClaimChecks {
 
     /** Whether there is, or will be, a public page that leaves strengths out. */
     private boolean keepsStrengthsIn() {
-        return !source.publication().strengthsForPublic() && source.publication().permissions().stream()
-                .anyMatch(permission -> permission.uses().contains(Permission.Use.TEXT)
-                        && permission.withdrawnOn().isEmpty());
+        return !source.publication().strengthsForPublic() && (source.publication().isAllowedBySource()
+                || source.publication().permissions().stream().anyMatch(permission ->
+                        permission.uses().contains(Permission.Use.TEXT) && permission.withdrawnOn().isEmpty()));
     }
 
     private void strength(Wording wording) {

@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import org.benchleaf.message.FormMessages;
 import org.benchleaf.model.Permission;
 import org.benchleaf.model.Publication;
+import org.benchleaf.read.SourceLicenceReader;
 
 /** Reads who may see what of a case. */
 final class PublicationForm {
@@ -28,7 +29,9 @@ final class PublicationForm {
         Publication.State state = fields.need(fields.word("state", word -> Stream.of(Publication.State.values())
                 .filter(known -> known.name().toLowerCase(Locale.ROOT).equals(word)).findFirst()),
                 "state", Publication.State.DRAFT);
-        return new Publication(state, fields.noting(words).needText("licence"), fields.date("withhold until"),
+        return new Publication(state, fields.noting(words).needText("licence"),
+                fields.text("source licence").map(licence -> SourceLicenceReader.of(licence, fields.place("source licence"))),
+                fields.date("withhold until"),
                 fields.noting(words).yes("strengths for the public", false),
                 fields.groups("permissions").stream().map(this::permission).toList(), fields.place());
     }

@@ -70,7 +70,8 @@ public final class Remainder {
         boolean hazards = whole && unsound.isSound("publication", "reasons", "tests", "condition");
         return workedOut.all().stream().filter(message -> !unsound.holds(message.place()))
                 .filter(message -> !(message.id() instanceof HazardMessages) || hazards)
-                .filter(message -> message.id() != FigureMessages.UNKNOWN_FIGURE || isOfSoundElement(message.place()))
+                .filter(message -> message.id() != FigureMessages.UNKNOWN_FIGURE
+                        && message.id() != FigureMessages.PASSAGE_OF_NO_FIGURE || isOfSoundElement(message.place()))
                 .filter(message -> whole || message.id() instanceof HazardMessages
                         || message.id() instanceof FigureMessages figure && OF_ONE_ELEMENT.contains(figure)
                                 && !unsound.leansOn(message.place())).toList();

@@ -12,7 +12,7 @@ import org.benchleaf.model.Rule;
 final class RuleGrounds implements Condition.Kinds<Void> {
 
     private static final List<String> EVERYTHING = List.of("object", "condition", "tests", "proposal", "instruments",
-            "solutions", "steps", "results", "pictures", "publication");
+            "solutions", "steps", "results", "pictures", "publication", "source");
 
     private final Set<String> areas = new HashSet<>();
     /** Whether it looks only at the element that it is asked of, and not at others of its area. */
@@ -114,6 +114,7 @@ final class RuleGrounds implements Condition.Kinds<Void> {
                     LONG_SIDE, SHORT_SIDE, SIZING, CONSULTATION_OPEN, LAYER_STATE, LAYER_GRADE, LAYER_COLOUR ->
                     look("object");
             case DAMAGE_ACTIVE -> look("condition");
+            case RETOLD -> look("source");
             case PROPOSAL_AIMS, PROPOSAL_OPTIONS -> look("proposal");
             case STEP_ON, STEP_UNTIL, STEP_WATCH, STEP_HOLD, STEP_LOOK, STEP_RELEASED_BY, STEP_MEANWHILE, STEP_AT_MOST, STEP_BY,
                     STEP_PEOPLE, STEP_AREA, STEP_EDGE, STEP_AIM, STEP_INSTEAD, STEP_CHECKS, STEP_PRACTISED,

@@ -27,7 +27,7 @@ final class UnsoundParts {
     private static final Set<String> OF_ELEMENTS = Set.of("condition", "tests", "instruments", "solutions", "steps",
             "results", "pictures");
     private static final Set<String> OTHER_AREAS = Set.of("title", "summary", "level", "language", "publication",
-            "object", "proposal", "reasons");
+            "object", "proposal", "reasons", "source");
     private static final String TRANSLATIONS = "translations";
     private static final String READINGS = "results";
 

@@ -39,6 +39,7 @@ final class Wordings {
                 picture.caption(), picture.caution().orElse("")));
         source.reasons().forEach(reason -> own.open("The reason for '" + reason.rule() + "'", reason.place(),
                 reason.why()));
+        own.sources(source);
         own.story(source.story());
         return Stream.concat(own.all.stream(), source.translations().stream().flatMap(Wordings::of)).toList();
     }
@@ -91,6 +92,12 @@ final class Wordings {
         open(where, step.place(), step.instruction());
         sheet(where, step.place(), joined(step.see(), step.watch(), step.ifNot(), step.until(), step.edge(), step.aim(),
                 step.instead(), step.hold().flatMap(Step.Hold::look), step.hold().flatMap(Step.Hold::meanwhile), step.resize().flatMap(Step.Decision::why)));
+    }
+
+    private void sources(TreatmentCase source) {
+        source.sources().retelling().ifPresent(retelling -> open("The source", retelling.passage().place(), retelling.by(),
+                retelling.read(), retelling.notRead()));
+        source.sources().all().forEach(passage -> open("The source", passage.place(), joined(passage.where(), passage.words())));
     }
 
     private void story(Story story) {

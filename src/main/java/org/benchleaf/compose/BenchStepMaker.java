@@ -172,6 +172,8 @@ final class BenchStepMaker {
         tell(told, "edge", step.edge());
         open(step).ifPresent(rules -> told.add(Fact.of(sheet.words().say("bench.told-open"),
                 sheet.words().say("bench.open-rules", "rules", rules))));
+        desk.treatment().sources().of(step).ifPresent(passage -> told.add(new Fact(sheet.words().say("bench.told-source"),
+                new PassageMaker(sheet).make(passage))));
         step.resize().ifPresent(decision -> tell(told, decision.yes() ? "resize-yes" : "resize-no", decision.why()));
         return told;
     }

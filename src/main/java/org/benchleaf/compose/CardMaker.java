@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.benchleaf.model.Damage;
+import org.benchleaf.model.Passage;
 import org.benchleaf.model.Picture;
 import org.benchleaf.model.Solution;
 import org.benchleaf.model.Step;
@@ -41,6 +42,7 @@ final class CardMaker {
         Set<String> keys = new LinkedHashSet<>();
         desk.worked().figures().values().forEach(figure -> keys.addAll(figure.sources()));
         desk.treatment().solutions().forEach(solution -> solution.source().ifPresent(keys::add));
+        desk.treatment().sources().all().map(Passage::source).forEach(keys::add);
         keys.retainAll(desk.library().sources().keySet());
         return new ArrayList<>(keys);
     }

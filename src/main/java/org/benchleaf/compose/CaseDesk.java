@@ -42,7 +42,8 @@ record CaseDesk(WorkedCase worked, Library library, Clearance clearance, List<Ca
 
     /** An empty page of that name, ready to be filled. */
     Sheet sheet(CasePageName page) {
-        return new Sheet(path(page.file()), page.kind(), treatment().language(), library, worked.figures(), names);
+        return new Sheet(path(page.file()), page.kind(), treatment().language(), library, worked.figures(), names)
+                .toldFrom(treatment().sources());
     }
 
     /** The filled page. */

@@ -9,9 +9,11 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.benchleaf.model.Medium;
+import org.benchleaf.model.Passage;
 import org.benchleaf.model.Picture;
 import org.benchleaf.model.PrintObject;
 import org.benchleaf.model.Proposal;
+import org.benchleaf.model.Retelling;
 import org.benchleaf.model.Solution;
 import org.benchleaf.model.Step;
 import org.benchleaf.model.Story;
@@ -36,6 +38,7 @@ final class CaseStudyPage implements CasePageMaker {
         }
         TreatmentCase treatment = desk.treatment();
         sheet.add(opening(sheet, treatment));
+        treatment.sources().retelling().ifPresent(retelling -> sheet.add(source(sheet, retelling)));
         Optional<Comparison> comparison = comparison(sheet, desk);
         comparison.ifPresent(sheet::add);
         Set<String> placed = new HashSet<>();
@@ -63,6 +66,19 @@ final class CaseStudyPage implements CasePageMaker {
         return new Opening(Optional.of(words.say("case-page.case-study")), treatment.title(),
                 Optional.of(treatment.summary()), facts,
                 Optional.of(new Opening.Notice(words.say("notice.word"), words.say("frame.notice"))));
+    }
+
+    /** From which publication it is told, and what of that was read. */
+    private static Section source(Sheet sheet, Retelling retelling) {
+        Words words = sheet.words();
+        List<Fact> facts = new ArrayList<>();
+        facts.add(new Fact(words.say("source.of"), new PassageMaker(sheet).make(new Passage(retelling.passage().source(),
+                retelling.passage().where(), Optional.empty(), retelling.passage().place()))));
+        facts.add(Fact.of(words.say("source.by"), retelling.by()));
+        facts.add(Fact.of(words.say("source.read"), retelling.read()));
+        facts.add(Fact.of(words.say("source.not-read"), retelling.notRead()));
+        retelling.passage().words().ifPresent(quoted -> facts.add(new Fact(words.say("source.words"), PassageMaker.quoted(quoted))));
+        return new Section("source", words.say("source.heading"), Optional.of(words.say("source.lead")), List.of(new Facts(facts)));
     }
 
     private static String objectWords(PrintObject object) {
@@ -278,6 +294,7 @@ final class CaseStudyPage implements CasePageMaker {
                 "teaches", treatment.steps().stream().map(step ->
                         sheet.words().term("step-kind", step.kind().word())).distinct().toList(),
                 "license", Licences.address(treatment.publication().licence()),
+                "isBasedOn", sheet.basis(),
                 "publisher", ScriptJson.object("@type", "Organization", "name", sheet.library().studio().name())));
     }
 }

@@ -75,8 +75,7 @@ record ClassDesk(CaseDesk desk, ClassPlan plan, ScheduleReading reading) {
     Sheet sheet(ClassPageName page) {
         Sheet sheet = new Sheet(path(page.ending()), page.kind(), desk.treatment().language(), desk.library(),
                 plan.figures(), desk.names());
-        sheet.madeFor(desk.clearance().audience());
-        return sheet;
+        return sheet.madeFor(desk.clearance().audience()).toldFrom(desk.treatment().sources());
     }
 
     /** The head of a page: which class, which issue, and that nothing here is the whole of what must be known. */

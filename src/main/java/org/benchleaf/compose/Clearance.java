@@ -21,6 +21,7 @@ import org.benchleaf.model.Permission.Covered;
 import org.benchleaf.model.Permission.Use;
 import org.benchleaf.model.Picture;
 import org.benchleaf.model.Publication;
+import org.benchleaf.model.SourceLicence;
 import org.benchleaf.model.TreatmentCase;
 
 /**
@@ -91,7 +92,8 @@ public record Clearance(LocalDate day, Audience audience, Set<Output> outputs, S
      * Tells what may be produced in a site on a day.
      *
      * <p>Nothing without a permission for the treatment; of the rest, each output by its own permission, if that covers
-     * it and a way in which the site is read. Pictures or data alone make no page, so they also need one of the others.
+     * it and a way in which the site is read. A case that is retold from a publication whose licence allows that needs none
+     * of them, unless one was taken back. Pictures or data alone make no page, so they also need one of the others.
      * Where the strengths of solutions are not for the public, nothing that tells them stands in a site that anybody can
      * read.
      */
@@ -111,8 +113,10 @@ public record Clearance(LocalDate day, Audience audience, Set<Output> outputs, S
                         && permission.uses().stream().anyMatch(use -> permission.inForce(use, day)))
                 .forEach(permission -> told.add(ConsentMessages.PERMISSION_NOTE.at(permission.place(),
                         "on", permission.on(), "note", permission.note())));
+        publication.sourceLicence().ifPresent(licence -> licence.keep().ifPresent(keep -> told.add(
+                ConsentMessages.SOURCE_CONDITION.at(licence.place(), "licence", licence.words(), "keep", keep))));
         Set<Output> printed = EnumSet.copyOf(outputs.isEmpty() ? EnumSet.noneOf(Output.class) : outputs);
-        printed.removeIf(output -> permitting(output, day, publication, audience).noneMatch(
+        printed.removeIf(output -> !publication.isAllowedBySource() && permitting(output, day, publication, audience).noneMatch(
                 permission -> permission.covers(Covered.PRINT)));
         Clearance whole = new Clearance(day, audience, outputs, printed, true, told);
         return (publication.strengthsForPublic() ? whole : whole.withoutStrengths(publication.place())).withoutLoneParts();
@@ -215,7 +219,12 @@ public record Clearance(LocalDate day, Audience audience, Set<Output> outputs, S
 
     private static Optional<Message> refused(Output output, LocalDate day, Publication publication, Audience audience) {
         List<Use> wanted = output.anyOf(audience);
-        if (!publication.permits(Use.TREATMENT, day)) {
+        // Of a treatment that is retold no owner can be asked; what was taken back all the same stays so.
+        boolean retold = publication.sourceLicence().isPresent() && !isTakenBack(publication, wanted, day);
+        if (retold && publication.isAllowedBySource()) {
+            return Optional.empty();
+        }
+        if (!retold && !publication.permits(Use.TREATMENT, day)) {
             return Optional.of(message(output, List.of(Use.TREATMENT), day, publication));
         }
         if (wanted.stream().noneMatch(use -> publication.permits(use, day))) {
@@ -225,6 +234,12 @@ public record Clearance(LocalDate day, Audience audience, Set<Output> outputs, S
             return Optional.of(notCovered(output, wanted, day, publication));
         }
         return Optional.empty();
+    }
+
+    private static boolean isTakenBack(Publication publication, List<Use> wanted, LocalDate day) {
+        List<Use> asked = Stream.concat(Stream.of(Use.TREATMENT), wanted.stream()).toList();
+        return named(publication, asked, permission -> permission.withdrawnOn().filter(on -> !day.isBefore(on)).isPresent())
+                .isPresent();
     }
 
     /** The permissions on which an output rests. */
@@ -262,6 +277,12 @@ public record Clearance(LocalDate day, Audience audience, Set<Output> outputs, S
         if (later.isPresent()) {
             return ConsentMessages.PERMISSION_IN_FUTURE.at(later.get().place(), "output", output.words,
                     "missing", uses, "from", later.get().on(), "day", day);
+        }
+        Optional<SourceLicence> licence = publication.sourceLicence();
+        if (licence.isPresent()) {
+            return (licence.get().terms() == SourceLicence.Terms.FORBIDS ? ConsentMessages.SOURCE_FORBIDS
+                    : ConsentMessages.SOURCE_LICENCE_NOT_KNOWN).at(licence.get().place(), "output", output.words,
+                    "licence", licence.get().words(), "missing", uses);
         }
         return ConsentMessages.NOT_PERMITTED.at(publication.place(), "output", output.words, "missing", uses,
                 "day", day);

@@ -19,12 +19,14 @@ import java.util.Optional;
  * @param onScreenOnly what is not printed: {@code page} or {@code pictures}, for want of a permission; {@code workings}, as the author chose
  * @param notice the standing notice that nothing here replaces a conservator
  * @param demo says that everything is invented, if it is
+ * @param retold says from which publication a case is told, and by whom; empty if it is told by those who did it
  * @param licence of text and data, in words
  * @param words the frame's own words
  */
 public record Frame(String siteName, String headTitle, String direction, String up, List<Link> ways,
         List<Link> casePages, List<Link> allWays, List<LanguageLink> otherLanguages, Optional<String> audience,
-        List<String> onScreenOnly, String notice, Optional<String> demo, Optional<String> licence, Map<String, String> words) {
+        List<String> onScreenOnly, String notice, Optional<String> demo, Optional<Retold> retold,
+        Optional<String> licence, Map<String, String> words) {
 
     public Frame {
         ways = List.copyOf(ways);
@@ -33,6 +35,16 @@ public record Frame(String siteName, String headTitle, String direction, String 
         otherLanguages = List.copyOf(otherLanguages);
         onScreenOnly = List.copyOf(onScreenOnly);
         words = Map.copyOf(words);
+    }
+
+    /**
+     * From which publication a case is told.
+     *
+     * @param by who tells it from there, in a sentence
+     * @param source the publication, with the way to its entry
+     * @param terms under which licence it stands and what was changed, in words
+     */
+    public record Retold(String by, Link source, String terms) {
     }
 
     /** The same page in another language, named in that language. */

@@ -4,6 +4,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.benchleaf.model.Library;
+import org.benchleaf.model.MissingValue;
+import org.benchleaf.model.Publication;
+import org.benchleaf.model.Retelling;
+import org.benchleaf.model.SourceLicence;
 import org.benchleaf.model.TreatmentCase;
 
 /** Makes what surrounds a page: the ways, the notices, the title of the window. */
@@ -24,7 +28,7 @@ final class Frames {
     /** The frame of a page of the whole site. */
     Frame ofSite(String path, String title) {
         String site = library.studio().name();
-        return frame(path, title.equals(site) ? site : title + " - " + site, List.of(), Optional.empty(), List.of());
+        return frame(path, title.equals(site) ? site : title + " - " + site, List.of(), Optional.empty(), Optional.empty(), List.of());
     }
 
     /**
@@ -38,16 +42,25 @@ final class Frames {
         List<Link> casePages = pages.stream().map(page -> way(path,
                 words.say("case-page." + page.kind()), Paths.inCase(treatment.id(), page.file()))).toList();
         return frame(path, what + " - " + treatment.title() + " - " + library.studio().name(), casePages,
+                treatment.sources().retelling().map(retelling -> retold(path, retelling, treatment.publication())),
                 Optional.of(words.say("frame.licence", "licence", treatment.publication().licence())), onScreenOnly);
     }
 
-    private Frame frame(String path, String headTitle, List<Link> casePages, Optional<String> licence,
-            List<String> onScreenOnly) {
+    private Frame.Retold retold(String path, Retelling retelling, Publication publication) {
+        String key = retelling.passage().source();
+        Link source = Link.to(Sources.of(library).reference(key), Paths.way(path, Paths.SOURCES + "#" + Sources.anchor(key)));
+        String licence = publication.sourceLicence().map(SourceLicence::words).orElse("");
+        return new Frame.Retold(words.say("frame.retold", "by", retelling.by()), source, words.say("frame.retold-terms",
+                "licence", MissingValue.read(licence).map(words::missing).orElse(licence)));
+    }
+
+    private Frame frame(String path, String headTitle, List<Link> casePages, Optional<Frame.Retold> retold,
+            Optional<String> licence, List<String> onScreenOnly) {
         return new Frame(library.studio().name(), headTitle, direction(words.language()), Paths.up(path),
                 ways(path, true), casePages, ways(path, false), List.of(), audience.isPublic() ? Optional.empty()
                         : Optional.of(words.say("frame.trainees", "studio", library.studio().name())), onScreenOnly,
                 words.say("frame.notice"),
-                library.studio().demo() ? Optional.of(words.say("frame.demo")) : Optional.empty(), licence,
+                library.studio().demo() ? Optional.of(words.say("frame.demo")) : Optional.empty(), retold, licence,
                 words.group("frame"));
     }
 

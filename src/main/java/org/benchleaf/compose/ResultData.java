@@ -86,7 +86,7 @@ final class ResultData {
         return ScriptJson.object("@context", "https://schema.org", "@type", "Dataset", "name", desk.treatment().title(),
                 "description", words.say("results.lead"),
                 "license", Licences.address(desk.treatment().publication().licence()),
-                "inLanguage", desk.treatment().language(),
+                "inLanguage", desk.treatment().language(), "isBasedOn", sheet.basis(),
                 "creator", ScriptJson.object("@type", "Organization", "name", sheet.library().studio().name()),
                 "variableMeasured", desk.worked().results().stream().flatMap(this::variables).toList(),
                 "distribution", files);

@@ -29,8 +29,11 @@ final class ResultSections implements Result.Kinds<List<Block>> {
 
     /** The section of the result. */
     Section make() {
+        List<Block> blocks = new ArrayList<>(worked.source().ask(this));
+        desk.treatment().sources().of(worked.source()).ifPresent(passage -> blocks.add(new Facts(List.of(
+                new Fact(words.say("results.source"), new PassageMaker(sheet).make(passage))))));
         return new Section("section-" + id, ResultMeaning.capital(words.term("measure", worked.source().measure())), Optional.empty(),
-                worked.source().ask(this));
+                blocks);
     }
 
     /** The tables of the result, each of which is a file too. */

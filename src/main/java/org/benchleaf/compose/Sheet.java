@@ -6,7 +6,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.benchleaf.derive.Figure;
+import org.benchleaf.model.CaseSources;
 import org.benchleaf.model.Library;
+import org.benchleaf.model.Passage;
 import org.benchleaf.quantity.Quantity;
 
 /**
@@ -35,6 +37,7 @@ final class Sheet {
     private final List<Html> linkedData = new ArrayList<>();
     private boolean strengths = true;
     private Audience audience = Audience.EVERYBODY;
+    private CaseSources told = CaseSources.NONE;
 
     Sheet(String path, String kind, String language, Library library, Map<String, Figure> figures,
             PageNames names) {
@@ -167,6 +170,22 @@ final class Sheet {
     Sheet madeFor(Audience people) {
         audience = people;
         return this;
+    }
+
+    /** Makes it a page of a case that rests on those publications. */
+    Sheet toldFrom(CaseSources publications) {
+        told = publications;
+        return this;
+    }
+
+    /** What a publication says to a figure, if the case names it. */
+    Optional<Passage> said(Figure figure) {
+        return told.ofFigure(figure.id());
+    }
+
+    /** The publication from which the case is told, in full and for programs too; empty if it is not. */
+    Optional<String> basis() {
+        return told.retelling().map(retelling -> sources.reference(retelling.passage().source()));
     }
 
     /** Keeps the strengths of solutions off this page. */

@@ -42,6 +42,12 @@ final class Sources {
                 .map(source -> new Citation(number(key), authorAndYear(source), listHref + "#" + anchor(key)));
     }
 
+    /** A source in full: who, when, what and where. */
+    String reference(String key) {
+        Source source = library.sources().get(key);
+        return authorAndYear(source) + ": " + source.title() + (source.where().isBlank() ? "" : ". " + source.where());
+    }
+
     /** The anchor of a source in the list. */
     static String anchor(String key) {
         return "source-" + Paths.slug(key);

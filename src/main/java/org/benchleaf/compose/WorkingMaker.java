@@ -27,7 +27,7 @@ final class WorkingMaker {
                 figure.inputs().stream().map(this::given).toList(),
                 full(figure), hidden(figure) ? sheet.amount(figure).text() : spread(figure),
                 figure.sources().stream().map(sheet::cite).flatMap(Optional::stream).toList(),
-                caveats(figure, method), sheet.words().group("working"));
+                caveats(figure, method), sheet.said(figure).map(new PassageMaker(sheet)::make), sheet.words().group("working"));
     }
 
     /** The working of a figure by id, if the case has it and the page has not shown it yet. */

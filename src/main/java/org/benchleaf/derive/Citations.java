@@ -9,7 +9,7 @@ import org.benchleaf.model.Story;
 import org.benchleaf.model.Translation;
 import org.benchleaf.model.TreatmentCase;
 
-/** Checks that every figure which the text cites is there. */
+/** Checks that every figure which the text cites, and every figure to which a publication is cited, is there. */
 final class Citations {
 
     private Citations() {
@@ -17,6 +17,11 @@ final class Citations {
 
     static void check(TreatmentCase source, Set<String> figures, Messages messages) {
         check(source.story(), figures, messages);
+        source.sources().figures().forEach((figure, passage) -> {
+            if (!figures.contains(figure)) {
+                messages.add(FigureMessages.PASSAGE_OF_NO_FIGURE.at(passage.place(), "figure", figure, "hint", hint(figure, figures)));
+            }
+        });
         source.translations().stream().map(Translation::story).forEach(story -> check(story, figures, messages));
     }
 

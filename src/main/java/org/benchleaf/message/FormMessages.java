@@ -259,7 +259,26 @@ public enum FormMessages implements CatalogueEntry {
     PARTS_COUNT("FORM-088", Severity.ERROR,
             "There are {parts} numbers of parts for {things} things.",
             "Each number belongs to one thing.",
-            "Write one number for each thing, with a plus between them, such as 3 + 2 + 1.");
+            "Write one number for each thing, with a plus between them, such as 3 + 2 + 1."),
+    SOURCE_LICENCE_MISSING("FORM-140", Severity.ERROR,
+            "The case is retold from a publication, and the licence of that publication is not stated.",
+            "No owner can be asked about it; what may be published follows from the licence of the publication.",
+            "Write under 'publication' what the publication says of its licence, such as 'source licence: CC-BY-4.0', or"
+                    + " 'source licence: not known'."),
+    LICENCE_WITHOUT_SOURCE("FORM-141", Severity.ERROR,
+            "'source licence' is stated, and the case does not say from which publication it is retold.",
+            "The licence stands in the place of the owner's permission only where the case is retold.",
+            "Name the publication under 'source' (of, retold by, read, not read), or take 'source licence' out and enter the"
+                    + " owner's permissions."),
+    PASSAGE_OF_NOTHING("FORM-142", Severity.ERROR,
+            "It is not said in which publication this stands.",
+            "A page, a table or a quotation belongs to one publication.",
+            "Write 'of:' with the key of the publication in sources.yaml; only in a case that is retold as a whole may it be"
+                    + " left out."),
+    LICENCE_NOT_ALIKE("FORM-143", Severity.ERROR,
+            "The case is to be published under '{licence}', and the licence of its source, '{source}', asks for another.",
+            "A licence that asks for the same licence holds for everything that is made from the publication.",
+            "Write 'licence: {onward}' under 'publication'.");
 
     private final Entry entry;
 

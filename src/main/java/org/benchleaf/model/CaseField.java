@@ -24,6 +24,7 @@ public enum CaseField {
     DAMAGE_ACTIVE("mould.active", Home.CASE, Absence.NONE, "condition"),
     PROPOSAL_AIMS("proposal.aims", Home.CASE, Absence.NOT_GIVEN, "proposal", "aims"),
     PROPOSAL_OPTIONS("proposal.options", Home.CASE, Absence.NOT_GIVEN, "proposal", "options"),
+    RETOLD("source", Home.CASE, Absence.NONE, "source"),
     LAYER_STATE("state", Home.LAYER, Absence.NOT_GIVEN, "state"),
     LAYER_GRADE("grade", Home.LAYER, Absence.NOT_GIVEN, "grade"),
     LAYER_COLOUR("colour", Home.LAYER, Absence.NOT_GIVEN, "colour"),

@@ -10,12 +10,12 @@ import org.benchleaf.message.Place;
  *
  * @param state how far the case has come
  * @param licence SPDX identifier of the licence of text and data
+ * @param sourceLicence the licence of the publication from which the case is retold; empty if it is not
  * @param withholdUntil nothing is published before this day
  * @param strengthsForPublic whether anybody may read the strengths of solutions, in whatever file
  * @param permissions written permissions
  */
-public record Publication(State state, String licence, Optional<LocalDate> withholdUntil,
-        boolean strengthsForPublic, List<Permission> permissions, Place place) {
+public record Publication(State state, String licence, Optional<SourceLicence> sourceLicence, Optional<LocalDate> withholdUntil, boolean strengthsForPublic, List<Permission> permissions, Place place) {
 
     /** How far a case has come. */
     public enum State {
@@ -29,6 +29,11 @@ public record Publication(State state, String licence, Optional<LocalDate> withh
 
     public Publication {
         permissions = List.copyOf(permissions);
+    }
+
+    /** Whether the case is retold from a publication whose licence allows it, so that no owner is asked. */
+    public boolean isAllowedBySource() {
+        return sourceLicence.filter(SourceLicence::allows).isPresent();
     }
 
     /** Whether a use is permitted on a day by at least one permission then in force. */

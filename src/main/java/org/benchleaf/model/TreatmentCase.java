@@ -25,6 +25,7 @@ import org.benchleaf.message.Place;
  * @param pictures photographs and drawings
  * @param reasons reasons recorded for departing from a rule
  * @param story the Markdown text
+ * @param sources the publications on which it rests
  * @param translations the same words in other languages
  * @param workingsPrinted whether the preparation sheet has its workings on paper too
  * @param privateFields which private fields are filled in; their values never leave the reader
@@ -33,7 +34,7 @@ import org.benchleaf.message.Place;
 public record TreatmentCase(String id, String title, String summary, Level level, String language,
         Publication publication, PrintObject object, List<Damage> condition, List<SpotTest> tests, Proposal proposal,
         List<Instrument> instruments, List<Solution> solutions, List<Step> steps, List<Result> results,
-        List<Picture> pictures, List<Reason> reasons, Story story, List<Translation> translations,
+        List<Picture> pictures, List<Reason> reasons, Story story, CaseSources sources, List<Translation> translations,
         boolean workingsPrinted, Set<String> privateFields, Place place) {
 
     public TreatmentCase {

@@ -109,6 +109,7 @@ final class FieldReader {
             case DAMAGE_ACTIVE -> FieldFact.flag(meetsLiveMould(asked));
             case PROPOSAL_AIMS -> FieldFact.words(proposal.aims());
             case PROPOSAL_OPTIONS -> FieldFact.words(proposal.options().stream().map(Proposal.Option::option).toList());
+            case RETOLD -> FieldFact.text(facts.treatment.sources().retelling().map(retelling -> retelling.passage().source()));
             case LAYER_STATE -> asked.layer().flatMap(layer -> FieldFact.words(layer.states()));
             case LAYER_GRADE -> FieldFact.text(asked.layer().flatMap(Layer::medium).flatMap(Medium::grade));
             case LAYER_COLOUR -> FieldFact.text(asked.layer().flatMap(Layer::medium).flatMap(Medium::colour));

@@ -15,6 +15,7 @@ import org.benchleaf.compose.Clearance.Output;
 import org.benchleaf.message.Message;
 import org.benchleaf.message.Place;
 import org.benchleaf.message.Severity;
+import org.benchleaf.model.CaseSources;
 import org.benchleaf.model.Level;
 import org.benchleaf.model.PaperSupport;
 import org.benchleaf.model.Permission;
@@ -28,6 +29,7 @@ import org.benchleaf.model.Story;
 import org.benchleaf.model.TreatmentCase;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
+import org.benchleaf.read.SourceLicenceReader;
 import org.junit.jupiter.api.Test;
 
 /** The chain of states is that of the American Institute for Conservation's commentaries 6 and 7: consent is written, has a date and a scope, and can be taken back. */
@@ -215,7 +217,7 @@ class ClearanceTest {
 
     @Test
     void strengths_that_are_not_for_the_public_hold_the_sheets_and_figures_back_where_everybody_reads() {
-        Publication quiet = new Publication(State.CLEARED, "CC-BY-4.0", Optional.empty(), false, all(), PLACE);
+        Publication quiet = new Publication(State.CLEARED, "CC-BY-4.0", Optional.empty(), Optional.empty(), false, all(), PLACE);
 
         Clearance one = Clearance.on(TODAY, quiet, Audience.EVERYBODY);
         assertThat(one.outputs()).containsExactlyInAnyOrder(Output.CASE_STUDY, Output.RESULTS, Output.DATA, Output.PICTURES);
@@ -254,6 +256,56 @@ class ClearanceTest {
         assertThat(clearance(TODAY, source).told()).isEmpty();
     }
 
+    @Test
+    void a_retold_case_asks_no_owner_but_the_licence_of_its_source() {
+        for (Audience audience : Audience.values()) {
+            Clearance clearance = Clearance.on(TODAY, retold("CC-BY-4.0"), audience);
+            assertThat(clearance.isClosed()).isFalse();
+            assertThat(clearance.printed()).isEqualTo(clearance.outputs());
+            assertThat(clearance.told()).isEmpty();
+        }
+        assertThat(Clearance.on(TODAY, retold("CC-BY-4.0"), Audience.EVERYBODY).outputs()).containsExactlyInAnyOrder(Output.values());
+    }
+
+    @Test
+    void a_licence_that_forbids_or_is_not_known_keeps_a_retelling_in() {
+        Map.of("CC-BY-ND-4.0", "CONS-020", "all rights reserved", "CONS-020", "not known", "CONS-021", "CC-BY-9.0", "CONS-021")
+                .forEach((licence, code) -> {
+                    Clearance clearance = Clearance.on(TODAY, retold(licence), Audience.EVERYBODY);
+                    assertThat(clearance.isClosed()).as(licence).isTrue();
+                    assertThat(clearance.told()).extracting(Message::code).as(licence).containsOnly(code).hasSize(Output.values().length);
+                });
+    }
+
+    @Test
+    void a_permission_of_whoever_holds_the_rights_opens_what_the_licence_of_a_source_does_not() {
+        Clearance clearance = Clearance.on(TODAY, retold("all rights reserved", given(Use.TEXT)), Audience.EVERYBODY);
+
+        assertThat(clearance.allows(Output.CASE_STUDY)).isTrue();
+        assertThat(clearance.allows(Output.STEP_SHEET)).isFalse();
+        assertThat(clearance.told()).extracting(Message::code).containsOnly("CONS-020");
+    }
+
+    @Test
+    void what_was_taken_back_is_not_opened_by_the_licence_of_a_source() {
+        for (Use use : List.of(Use.TREATMENT, Use.TEXT)) {
+            Permission back = new Permission(Set.of(use), "publisher", GIVEN, Set.of(), "", Optional.empty(), Optional.of(TODAY), PLACE);
+            assertThat(Clearance.on(TODAY, retold("CC-BY-4.0", back), Audience.EVERYBODY).allows(Output.CASE_STUDY)).isFalse();
+            assertThat(Clearance.on(TODAY.minusDays(1), retold("CC-BY-4.0", back), Audience.EVERYBODY).allows(Output.CASE_STUDY)).isTrue();
+        }
+    }
+
+    @Test
+    void a_condition_of_a_licence_is_shown() {
+        assertThat(Clearance.on(TODAY, retold("CC-BY-NC-4.0"), Audience.EVERYBODY).told()).extracting(Message::code)
+                .containsExactly("CONS-022");
+    }
+
+    private static Publication retold(String licence, Permission... permissions) {
+        return new Publication(State.CLEARED, "CC-BY-4.0", Optional.of(SourceLicenceReader.of(licence, PLACE)), Optional.empty(), true,
+                List.of(permissions), PLACE);
+    }
+
     private static Permission covering(Covered... covered) {
         return new Permission(Set.of(Use.TEXT, Use.TEACHING, Use.PICTURES), "owner", GIVEN, Set.of(covered), "",
                 Optional.empty(), Optional.empty(), PLACE);
@@ -276,7 +328,7 @@ class ClearanceTest {
     }
 
     private static TreatmentCase of(State state, Optional<LocalDate> until, List<Permission> permissions) {
-        Publication publication = new Publication(state, "CC-BY-4.0", until, true, permissions, PLACE);
+        Publication publication = new Publication(state, "CC-BY-4.0", Optional.empty(), until, true, permissions, PLACE);
         PrintObject object = new PrintObject("broadside", "letterpress", Optional.empty(), Optional.empty(), false,
                 new PaperSupport("rag", List.of(), Optional.empty(), Optional.empty(), Optional.empty(),
                         Optional.empty(), List.of(), PLACE),
@@ -284,7 +336,7 @@ class ClearanceTest {
                         Quantity.of(300, Unit.MILLIMETRE))), Optional.empty(), List.of(), List.of(), List.of(), PLACE);
         return new TreatmentCase("case", "A sheet", "A sheet is treated.", Level.FOUNDATION, "en", publication, object,
                 List.of(), List.of(), new Proposal(List.of(), List.of(), Optional.empty(), List.of(), Map.of(), List.of(),
-                PLACE), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), new Story(List.of()),
+                PLACE), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), new Story(List.of()), CaseSources.NONE,
                 List.of(), true, Set.of(), PLACE);
     }
 }

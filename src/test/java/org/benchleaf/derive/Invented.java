@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.benchleaf.message.Place;
+import org.benchleaf.model.CaseSources;
 import org.benchleaf.model.Damage;
 import org.benchleaf.model.Formulary;
 import org.benchleaf.model.Level;
@@ -188,7 +189,7 @@ final class Invented {
                 Optional.of(new PrintObject.SheetSize(q(height), q(width))), Optional.empty(), List.of(), List.of(), List.of(), PLACE);
         return new TreatmentCase("invented", "An invented case", "", Level.FOUNDATION, "en", publication(), object,
                 damages, tests, proposal(), List.of(), solutions, steps, results, List.of(), reasons,
-                new Story(sections), List.of(), true, Set.of(), PLACE);
+                new Story(sections), CaseSources.NONE, List.of(), true, Set.of(), PLACE);
     }
 
     Derived derived() {
@@ -208,7 +209,7 @@ final class Invented {
 
 
     private static Publication publication() {
-        return new Publication(Publication.State.DRAFT, "CC-BY-4.0", Optional.empty(), false, List.of(), PLACE);
+        return new Publication(Publication.State.DRAFT, "CC-BY-4.0", Optional.empty(), Optional.empty(), false, List.of(), PLACE);
     }
 
     private static Proposal proposal() {
