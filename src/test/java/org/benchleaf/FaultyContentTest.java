@@ -44,12 +44,13 @@ class FaultyContentTest {
     /**
      * So much spirit that the room could explode is always far above the limit for a working day as well; and a reason
      * that does not lift a stop is told beside the stop. A solution made from itself has no known composition. A case
-     * without sheets says that it has none. A draft is told to be one. Of a
+     * without sheets says that it has none; a retold case says which rule its source leaves open. A draft is told to be one. Of a
      * bath for a sheet of unknown size nothing says how much there is.
      */
     private static final Map<String, Set<String>> TOLD_WITH = Map.of("HAZ-005", Set.of("HAZ-002"),
             "REASON-003", Set.of("RULE-BATH-ABOVE-60"), "FIG-002", Set.of("HAZ-004"),
             "HAZ-020", Set.of("CONS-004"),
+            "CONS-023", Set.of("RULE-WASHING-ENDS-BY-OBSERVATION"),
             "DRAFT-001", Set.of("CONS-001"), "FIG-024", Set.of("FIG-015"), "DRAFT-002", Set.of("CONS-001"));
 
     /**

@@ -16,6 +16,7 @@ import org.benchleaf.derive.WorkedCase;
 import org.benchleaf.message.ConsentMessages;
 import org.benchleaf.message.Message;
 import org.benchleaf.message.Place;
+import org.benchleaf.model.Finding;
 import org.benchleaf.model.Permission;
 import org.benchleaf.model.Permission.Covered;
 import org.benchleaf.model.Permission.Use;
@@ -137,13 +138,36 @@ public record Clearance(LocalDate day, Audience audience, Set<Output> outputs, S
         return withoutRecipes(ConsentMessages.RECIPE_WITHHELD.at(place, "why", why)).withoutLoneParts();
     }
 
-    /** The same after what the case is made with has been worked out: recipes that are not for the public are held back. */
+    /**
+     * The same after what the case is made with has been worked out: recipes that are not for the public are held back, and
+     * nobody is led to repeat what was retold from a publication that leaves open how it can be done.
+     */
     public Clearance of(WorkedCase worked) {
         Map<String, List<String>> withheld = worked.withheld();
-        return withheld.isEmpty() ? this : withRecipesWithheld(withheld.entrySet().stream().map(one -> "'" + one.getKey()
+        Clearance told = worked.source().sources().retelling().map(retelling -> withoutOpenSheets(open(worked),
+                retelling.passage().place())).orElse(this);
+        return withheld.isEmpty() ? told : told.withRecipesWithheld(withheld.entrySet().stream().map(one -> "'" + one.getKey()
                 + "' is not for the public" + (one.getValue().isEmpty() ? ", since its hazards are not known"
                         : " (" + String.join(" ", one.getValue()) + ")")).collect(Collectors.joining("; ")),
                 worked.source().publication().place());
+    }
+
+    /** Rules of which the publication leaves it open, and things of unknown hazards, in words. */
+    private static List<String> open(WorkedCase worked) {
+        Stream<String> rules = worked.findings().stream().filter(finding -> finding.standing() == Finding.Standing.OPEN_IN_SOURCE)
+                .map(Finding::rule).distinct();
+        return Stream.concat(rules, worked.withheld().entrySet().stream().filter(one -> one.getValue().isEmpty())
+                .map(one -> "hazards of '" + one.getKey() + "'")).toList();
+    }
+
+    private Clearance withoutOpenSheets(List<String> open, Place place) {
+        Set<Output> left = copy(outputs);
+        if (open.isEmpty() || !left.removeAll(EnumSet.of(Output.STEP_SHEET, Output.PREPARATION_SHEET))) {
+            return this;
+        }
+        Message message = ConsentMessages.OPEN_IN_SOURCE.at(place, "open", String.join(", ", open));
+        return new Clearance(day, audience, left, printed, strengths, Stream.concat(told.stream(), Stream.of(message)).toList())
+                .withoutLoneParts();
     }
 
     private Clearance withoutRecipes(Message message) {

@@ -73,6 +73,8 @@ final class ResultsPage implements CasePageMaker {
                 .ifPresent(facts -> sections.add(section(sheet, "findings", facts)));
         answers(sheet, desk, Set.of(Finding.Standing.NOT_TOLD))
                 .ifPresent(facts -> sections.add(section(sheet, "findings-not-told", facts)));
+        answers(sheet, desk, Set.of(Finding.Standing.OPEN_IN_SOURCE))
+                .ifPresent(facts -> sections.add(section(sheet, "findings-open", facts)));
         List<LinkList.Entry> kept = desk.worked().findings().stream()
                 .filter(finding -> finding.standing() == Finding.Standing.KEPT)
                 .map(finding -> new LinkList.Entry(Link.to(finding.what(), sheet.way(Paths.RULES + "#"
@@ -105,7 +107,8 @@ final class ResultsPage implements CasePageMaker {
         Words words = sheet.words();
         String step = finding.step().flatMap(desk.treatment()::step).map(one -> words.say("findings.at-step", "step",
                 words.term("step-kind", one.kind().word()))).orElse("");
-        String told = finding.standing() == Finding.Standing.NOT_TOLD ? notTold(words, finding)
+        String told = finding.standing() == Finding.Standing.OPEN_IN_SOURCE ? finding.what()
+                : finding.standing() == Finding.Standing.NOT_TOLD ? notTold(words, finding)
                 : finding.reason().map(reason -> words.say("findings.answered", "reason", reason))
                 .orElseGet(() -> words.say("findings.advice", "what", finding.what()));
         String rule = !known ? Html.escape(finding.rule()) : "<a href=\"" + Html.escape(sheet.way(Paths.RULES + "#"

@@ -62,7 +62,11 @@ public enum ConsentMessages implements CatalogueEntry {
     SOURCE_CONDITION("CONS-022", Severity.ADVICE,
             "The licence of the source, '{licence}', has a condition: {keep}",
             "The program cannot keep it, so you are asked to.",
-            "Look whether what you do with the pages keeps to it.");
+            "Look whether what you do with the pages keeps to it."),
+    OPEN_IN_SOURCE("CONS-023", Severity.ADVICE,
+            "The step sheet and the preparation sheet are not produced: the publication leaves open {open}.",
+            "What others did can be told as they told it; to repeat it by hand, more must be known.",
+            "Enter what the publication tells, or leave it so: the case study and the results are published.");
 
     private final Entry entry;
 

@@ -23,6 +23,8 @@ public record Finding(String rule, Optional<String> step, String what, Optional<
         /** Not kept, as the author was advised. */
         ADVISED,
         /** A fact is missing, so that it cannot be told whether it is kept. */
-        NOT_TOLD
+        NOT_TOLD,
+        /** Of a case that is retold: the publication departs from it, or does not tell whether it was kept. */
+        OPEN_IN_SOURCE
     }
 }

@@ -41,6 +41,16 @@ record Speaking(String rule, Rule.Weight weight, boolean forTrainees, Optional<S
     }
 
     Message message() {
-        return new RuleMessage(rule, severity(), what, why, fix).told(place, step, ground != Ground.NOT_KEPT, takesReason());
+        return message(severity(), fix);
+    }
+
+    /** What is said where a case is retold: nothing has to be answered for that others did or did not tell. */
+    Message openInSource() {
+        return message(Severity.WARNING, "Enter it if the publication tells it: " + fix + " Else leave it so: the case is"
+                + " published without sheets for the bench.");
+    }
+
+    private Message message(Severity severity, String remedy) {
+        return new RuleMessage(rule, severity, what, why, remedy).told(place, step, ground != Ground.NOT_KEPT, takesReason());
     }
 }

@@ -1,0 +1,151 @@
+package org.benchleaf;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import org.benchleaf.check.Checked;
+import org.benchleaf.check.CheckedLibrary;
+import org.benchleaf.check.LibraryChecker;
+import org.benchleaf.compose.Audience;
+import org.benchleaf.compose.Clearance;
+import org.benchleaf.compose.Page;
+import org.benchleaf.compose.PageComposer;
+import org.benchleaf.derive.Derived;
+import org.benchleaf.derive.Deriver;
+import org.benchleaf.message.Message;
+import org.benchleaf.message.MessageText;
+import org.benchleaf.message.Severity;
+import org.benchleaf.publish.Pictures;
+import org.benchleaf.publish.SitePublisher;
+import org.benchleaf.read.CaseReader;
+import org.benchleaf.read.LibraryReader;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Document;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/**
+ * Treatments from the open literature, written down as they were published: each can be told without inventing a value, says
+ * on every page that it is retold, and shows each figure beside the words of its source.
+ */
+class PublishedTreatmentsTest {
+
+    private static final Path CONTENT = Path.of("src/test/resources/published");
+    private static final Path SOUND = Path.of("src/test/resources/sound/base");
+    private static final LocalDate DAY = LocalDate.of(2026, 11, 27);
+    private static final SitePublisher PUBLISHER = SitePublisher.with(Path.of("templates"), Pictures.none());
+
+    @TempDir
+    private Path folder;
+
+    /** The same content, as if whoever holds the rights had put the publications under a licence that allows retelling. */
+    private Path licensed() throws IOException {
+        Path content = folder.resolve("content");
+        ChangedContent.copy(CONTENT, content);
+        for (Path each : CaseReader.folders(content)) {
+            Path file = each.resolve("case.md");
+            Files.writeString(file, Files.readString(file).replaceAll("source licence: [a-z ]++", "source licence: CC-BY-4.0"));
+        }
+        return content;
+    }
+
+    private static Map<String, Document> pages(Path content, CheckedLibrary library, Path each, List<Message> told) {
+        Checked checked = WholeLine.checked(content, each, library);
+        told.addAll(checked.messages().all());
+        Derived derived = Deriver.derive(checked.treatment().orElseThrow(), checked.findings(), library.library());
+        told.addAll(derived.messages().all());
+        Clearance clearance = Clearance.on(DAY, checked.treatment().get().publication(), Audience.EVERYBODY).of(derived.worked());
+        told.addAll(clearance.told());
+        Map<String, Document> pages = new TreeMap<>();
+        for (Page page : PageComposer.compose(derived.worked(), library.library(), clearance).pages()) {
+            pages.put(page.path(), Jsoup.parse(new String(PUBLISHER.publish(page).bytes(), StandardCharsets.UTF_8)));
+        }
+        return pages;
+    }
+
+    private static List<String> errors(List<Message> told) {
+        return told.stream().filter(message -> message.severity() == Severity.ERROR).map(MessageText::of).toList();
+    }
+
+    @Test
+    void every_one_is_published_without_an_error_and_says_on_every_page_that_it_is_retold() throws IOException {
+        Path content = licensed();
+        CheckedLibrary library = LibraryChecker.check(LibraryReader.read(content));
+        assertThat(errors(library.messages().all())).isEmpty();
+        for (Path each : CaseReader.folders(content)) {
+            List<Message> told = new ArrayList<>();
+            Map<String, Document> pages = pages(content, library, each, told);
+            assertThat(errors(told)).isEmpty();
+            String id = each.getFileName().toString();
+            assertThat(pages.keySet()).contains("cases/" + id + "/index.html", "cases/" + id + "/results.html");
+            assertThat(pages.values()).allSatisfy(page -> assertThat(page.select(".retold").text())
+                    .contains("the makers of Benchleaf", "Licence of the publication: CC-BY-4.0"));
+            assertThat(pages.values()).allSatisfy(page -> assertThat(page.select(".retold a").attr("href")).contains("sources.html#source-"));
+        }
+    }
+
+    @Test
+    void nothing_is_published_under_the_licence_that_a_publication_states_itself() {
+        CheckedLibrary library = LibraryChecker.check(LibraryReader.read(CONTENT));
+        for (Path each : CaseReader.folders(CONTENT)) {
+            List<Message> told = new ArrayList<>();
+            assertThat(pages(CONTENT, library, each, told)).isEmpty();
+            assertThat(told).extracting(Message::code).containsAnyOf("CONS-020", "CONS-021");
+        }
+    }
+
+    /**
+     * The words of each publication that give the number, as they were read at the address in its sources.yaml, and the number
+     * that the page tells from the case file.
+     */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            newspaper-cuttings | After the pH was 7.3 (on average), it was lined with a very thin kozo paper. | mean 7.3 (number of readings not recorded)
+            newspaper-cuttings | After the pH was 7.3 (on average), it was lined with a very thin kozo paper. | 4.0 to 4.5
+            whatman-in-deionised-water | approximately 50% loss of folding endurance | about 50
+            filter-paper-in-limewater | a very slight reduction of DP (less than 4% in the worst case) | less than 4
+            book-in-soda-mist | even after aging, the pH of the deacidified paper was still higher than 7 | more than 7
+            whatman-in-peroxide | the highest tensile strength (17.75 Nm/g) | 17.75
+            whatman-in-peroxide | the lowest color difference (∆E= 1.48) after accelerated aging | 1.48
+            """)
+    void each_figure_stands_beside_the_words_of_its_source(String id, String words, String number) throws IOException {
+        Path content = licensed();
+        CheckedLibrary library = LibraryChecker.check(LibraryReader.read(content));
+        Document results = pages(content, library, content.resolve("cases").resolve(id), new ArrayList<>())
+                .get("cases/" + id + "/results.html");
+        assertThat(results.select("section:has(q)").stream().filter(section -> section.select("q").eachText().contains(words))
+                .map(section -> section.text().replaceAll("\\h", " ")).collect(Collectors.joining())).contains(number);
+    }
+
+    @Test
+    void a_publication_that_leaves_rules_open_gets_no_sheets_for_the_bench() throws IOException {
+        Path content = licensed();
+        CheckedLibrary library = LibraryChecker.check(LibraryReader.read(content));
+        List<Message> told = new ArrayList<>();
+        Map<String, Document> pages = pages(content, library, content.resolve("cases/newspaper-cuttings"), told);
+        assertThat(pages).doesNotContainKeys("cases/newspaper-cuttings/steps.html", "cases/newspaper-cuttings/preparation.html");
+        assertThat(told).extracting(Message::code).contains("CONS-023");
+        assertThat(pages.get("cases/newspaper-cuttings/results.html").select("#findings-open").text()).contains("wash");
+    }
+
+    @Test
+    void every_sheet_and_class_page_of_a_retold_case_says_so_too() {
+        Path content = ChangedContent.of(SOUND, Path.of("src/test/resources/faulty/CONS-022/change.txt"), folder.resolve("sound"));
+        CheckedLibrary library = LibraryChecker.check(LibraryReader.read(content));
+        Map<String, Document> pages = pages(content, library, content.resolve("cases/tide"), new ArrayList<>());
+        assertThat(pages.keySet()).anyMatch(path -> path.endsWith("steps.html")).anyMatch(path -> path.endsWith("preparation.html"));
+        assertThat(pages.values()).allSatisfy(page -> assertThat(page.select(".retold").text()).contains("by a learner", "CC-BY-NC-4.0"));
+        assertThat(pages.get("cases/tide/index.html").select("#source").text()).contains("the whole recipe", "nothing");
+    }
+}
