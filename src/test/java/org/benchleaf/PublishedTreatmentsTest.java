@@ -129,6 +129,26 @@ class PublishedTreatmentsTest {
     }
 
     @Test
+    void what_a_publication_says_to_a_figure_stands_in_its_working() throws IOException {
+        Path content = licensed();
+        CheckedLibrary library = LibraryChecker.check(LibraryReader.read(content));
+        Document results = pages(content, library, content.resolve("cases/newspaper-cuttings"), new ArrayList<>())
+                .get("cases/newspaper-cuttings/results.html");
+        assertThat(results.select(".working:has(q)").eachText()).singleElement().asString().contains("7.3 (on average)");
+    }
+
+    /** "2362mm long and 715mm wide", "around 3 hours", "(10oC)": National Archives of Australia 2012, chapters three, six, fourteen. */
+    @Test
+    void what_is_not_known_stands_as_not_recorded_beside_what_is() throws IOException {
+        Path content = licensed();
+        CheckedLibrary library = LibraryChecker.check(LibraryReader.read(content));
+        Map<String, Document> pages = pages(content, library, content.resolve("cases/ferrogallic-key"), new ArrayList<>());
+        String study = pages.get("cases/ferrogallic-key/index.html").text().replaceAll("\\h", " ");
+        assertThat(study).contains("715 mm", "2362 mm", "3 h", "paper not recorded").doesNotContain("not known");
+        assertThat(pages.get("cases/ferrogallic-key/results.html").text().replaceAll("\\h", " ")).contains("10 °C");
+    }
+
+    @Test
     void a_publication_that_leaves_rules_open_gets_no_sheets_for_the_bench() throws IOException {
         Path content = licensed();
         CheckedLibrary library = LibraryChecker.check(LibraryReader.read(content));

@@ -12,11 +12,11 @@ import org.benchleaf.quantity.QuantityReader;
 import org.benchleaf.quantity.Unit;
 import org.benchleaf.read.Node;
 
-/** Reads a value as a report states it: {@code mean 7.2, n = 5, sd 0.1}, {@code 6 to 7}, {@code about 7}, {@code less than 5}. */
+/** Reads a value as a report states it: {@code mean 7.2, n = 5, sd 0.1}, {@code 6 to 7}, {@code about 7}, {@code less than 5}, {@code reported 7}. */
 final class StatedForm {
 
     private static final Map<String, Form> FORMS = Map.of("mean ", Form.MEAN, "about ", Form.ABOUT,
-            "less than ", Form.LESS_THAN, "more than ", Form.MORE_THAN);
+            "less than ", Form.LESS_THAN, "reported ", Form.ONE, "more than ", Form.MORE_THAN);
     private static final String COUNT = "n";
     private static final String DEVIATION = "sd";
 

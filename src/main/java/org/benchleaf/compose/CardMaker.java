@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.benchleaf.model.Damage;
+import org.benchleaf.model.MissingValue;
 import org.benchleaf.model.Passage;
 import org.benchleaf.model.Picture;
 import org.benchleaf.model.Solution;
@@ -23,13 +24,18 @@ final class CardMaker {
         boolean publicText = desk.clearance().allows(Clearance.Output.CASE_STUDY);
         Optional<Picture> picture = publicText ? standsForIt(desk.pictures()) : Optional.empty();
         return new CaseCard(treatment.id(), treatment.title(), publicText ? treatment.summary() : "", treatment.language(),
-                treatment.level().word(), treatment.object().kind(), treatment.object().technique(),
+                treatment.level().word(), treatment.object().kind(), known(treatment.object().technique()),
                 treatment.condition().stream().map(Damage::what).distinct().toList(),
                 List.copyOf(Materials.used(desk.treatment(), desk.library())), desk.worked().substances(),
                 treatment.steps().stream().map(step -> step.kind().word()).distinct().toList(),
                 picture.map(Picture::id).orElse(""), picture.map(Picture::alt).orElse(""), sources(desk),
                 texts(treatment, publicText, publicText || desk.clearance().strengths(),
                         ClassDesk.of(desk).stream().map(one -> one.course().title()).toList()), pages.stream().map(Page::path).toList(), List.of());
+    }
+
+    /** A word by which one may look for the case; nobody looks for what is not known. */
+    private static String known(String word) {
+        return MissingValue.read(word).isPresent() ? "" : word;
     }
 
     /** The sheet as it is now, for a library shows what was saved, not what was lost. */
@@ -51,7 +57,7 @@ final class CardMaker {
     private static List<String> texts(TreatmentCase treatment, boolean publicText, boolean recipes, List<String> classes) {
         Set<String> texts = new LinkedHashSet<>();
         treatment.object().media().forEach(medium -> texts.add(medium.is()));
-        texts.add(treatment.object().support().paper());
+        texts.add(known(treatment.object().support().paper()));
         if (recipes) {
             treatment.solutions().stream().map(Solution::name).forEach(texts::add);
             treatment.steps().stream().map(Step::instruction).forEach(texts::add);

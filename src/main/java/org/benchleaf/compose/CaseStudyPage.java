@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.benchleaf.model.Medium;
+import org.benchleaf.model.MissingValue;
 import org.benchleaf.model.Passage;
 import org.benchleaf.model.Picture;
 import org.benchleaf.model.PrintObject;
@@ -60,7 +61,7 @@ final class CaseStudyPage implements CasePageMaker {
         Words words = sheet.words();
         PrintObject object = treatment.object();
         List<Fact> facts = new ArrayList<>();
-        facts.add(Fact.of(words.say("fact.object"), objectWords(object)));
+        facts.add(Fact.of(words.say("fact.object"), objectWords(words, object)));
         object.made().ifPresent(made -> facts.add(Fact.of(words.say("fact.made"), made)));
         facts.add(Fact.of(words.say("fact.level"), words.term("level", treatment.level().word())));
         return new Opening(Optional.of(words.say("case-page.case-study")), treatment.title(),
@@ -81,8 +82,10 @@ final class CaseStudyPage implements CasePageMaker {
         return new Section("source", words.say("source.heading"), Optional.of(words.say("source.lead")), List.of(new Facts(facts)));
     }
 
-    private static String objectWords(PrintObject object) {
-        return object.technique().isBlank() ? object.kind() : object.kind() + ", " + object.technique();
+    private static String objectWords(Words words, PrintObject object) {
+        Optional<MissingValue> missing = MissingValue.read(object.technique());
+        return missing.isPresent() ? words.say("missing.technique", "kind", object.kind(), "missing", words.missing(missing.get()))
+                : object.technique().isBlank() ? object.kind() : object.kind() + ", " + object.technique();
     }
 
     private static String size(Sheet sheet, PrintObject object) {
@@ -119,7 +122,7 @@ final class CaseStudyPage implements CasePageMaker {
         Words words = sheet.words();
         PrintObject object = treatment.object();
         List<Fact> facts = new ArrayList<>();
-        facts.add(new Fact(words.say("fact.object"), sheet.linked(objectWords(object))));
+        facts.add(new Fact(words.say("fact.object"), sheet.linked(objectWords(words, object))));
         object.made().ifPresent(made -> facts.add(new Fact(words.say("fact.made"), sheet.linked(
                 object.madeEvidence().map(why -> words.say("made.evidence", "made", made, "why", why)).orElse(made)))));
         if (object.opinion()) {
@@ -141,7 +144,9 @@ final class CaseStudyPage implements CasePageMaker {
 
     private static String support(Sheet sheet, PrintObject object) {
         List<String> parts = new ArrayList<>();
-        parts.add(object.support().paper());
+        String paper = object.support().paper();
+        parts.add(MissingValue.read(paper).map(missing -> sheet.words().say("missing.paper", "missing", sheet.words().missing(missing)))
+                .orElse(paper));
         object.support().sizing().ifPresent(parts::add);
         parts.addAll(object.support().state());
         object.support().grammage().ifPresent(value -> parts.add(sheet.numbers().written(value).text()));

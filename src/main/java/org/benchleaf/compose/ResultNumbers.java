@@ -57,13 +57,8 @@ final class ResultNumbers {
     /** What was measured, and how. */
     static String measured(Sheet sheet, Result result) {
         String measure = sheet.words().term("measure", result.measure());
-        return result instanceof Result.Readings readings ? measure + ", " + method(sheet.words(), readings.method())
-                : result instanceof Result.Stated stated ? measure + ", " + method(sheet.words(), stated.method()) : measure;
-    }
-
-    /** A method as written, or the words for one that nobody recorded. */
-    static String method(Words words, String method) {
-        return MissingValue.read(method).map(words::missing).orElse(method);
+        return result instanceof Result.Readings readings ? measure + ", " + sheet.words().told(readings.method())
+                : result instanceof Result.Stated stated ? measure + ", " + sheet.words().told(stated.method()) : measure;
     }
 
     /** A result in words, with its place on the scale where there is one. */

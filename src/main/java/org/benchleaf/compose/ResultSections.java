@@ -83,9 +83,9 @@ final class ResultSections implements Result.Kinds<List<Block>> {
     /** How the numbers were read, before and after where that differs. */
     private List<Fact> read(String method, MeasuringConditions conditions) {
         List<Fact> facts = new ArrayList<>();
-        facts.add(fact("method", ResultNumbers.method(words, method)));
-        conditions.methodAfter().ifPresent(after -> facts.add(fact("method-after", after)));
-        conditions.aged().ifPresent(aged -> facts.add(fact("aged", aged)));
+        facts.add(fact("method", words.told(method)));
+        conditions.methodAfter().ifPresent(after -> facts.add(fact("method-after", words.told(after))));
+        conditions.aged().ifPresent(aged -> facts.add(fact("aged", words.told(aged))));
         return facts;
     }
 
@@ -148,7 +148,7 @@ final class ResultSections implements Result.Kinds<List<Block>> {
     public List<Block> words(Result.Words result) {
         List<Fact> facts = new ArrayList<>(List.of(fact("before", ResultNumbers.rank(words, result, result.before())),
                 fact("after", ResultNumbers.rank(words, result, result.after())),
-                fact("method", ResultNumbers.method(words, result.method()))));
+                fact("method", words.told(result.method()))));
         result.note().ifPresent(note -> facts.add(fact("note", note)));
         return ended(new ArrayList<>(), facts);
     }

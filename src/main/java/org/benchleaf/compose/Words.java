@@ -117,6 +117,11 @@ final class Words {
         return missing.why().map(why -> say(key + "-because", "why", why)).orElseGet(() -> say(key));
     }
 
+    /** A text of the case file, or what stands on a page where it says that there is nothing to tell. */
+    String told(String text) {
+        return MissingValue.read(text).map(this::missing).orElse(text);
+    }
+
     /** What stands in the place of a time that nobody told. */
     String untimed(Optional<MissingValue> missing) {
         return say("missing.time", "missing", missing.map(this::missing).orElseGet(this::notRecorded));
