@@ -252,6 +252,17 @@ class GivenNumbersTest {
     }
 
     @Test
+    void no_page_of_a_published_treatment_tells_a_number_that_its_publication_does_not_give() throws IOException {
+        Path content = folder.resolve("published");
+        ChangedContent.copy(Path.of("src/test/resources/published"), content);
+        for (Path each : CaseReader.folders(content)) {
+            Path file = each.resolve("case.md");
+            Files.writeString(file, Files.readString(file).replaceAll("source licence: [a-z ]++", "source licence: CC-BY-4.0"));
+        }
+        assertThat(invented(content)).isEmpty();
+    }
+
+    @Test
     void a_number_that_nobody_gave_is_found() {
         Given given = new Given();
         given.text("depth: 25 mm, takes: 15 min to 30 min, on: 2026-03-17");

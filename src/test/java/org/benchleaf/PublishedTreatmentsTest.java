@@ -145,6 +145,8 @@ class PublishedTreatmentsTest {
         Map<String, Document> pages = pages(content, library, content.resolve("cases/ferrogallic-key"), new ArrayList<>());
         String study = pages.get("cases/ferrogallic-key/index.html").text().replaceAll("\\h", " ");
         assertThat(study).contains("715 mm", "2362 mm", "3 h", "paper not recorded").doesNotContain("not known");
+        assertThat(pages.get("cases/ferrogallic-key/index.html").select("#gave dd").text()).contains("National Archives of Australia 2012",
+                "chapter fourteen");
         assertThat(pages.get("cases/ferrogallic-key/results.html").text().replaceAll("\\h", " ")).contains("10 °C");
     }
 

@@ -10,7 +10,6 @@ import java.util.Set;
 import java.util.stream.Stream;
 import org.benchleaf.model.Medium;
 import org.benchleaf.model.MissingValue;
-import org.benchleaf.model.Passage;
 import org.benchleaf.model.Picture;
 import org.benchleaf.model.PrintObject;
 import org.benchleaf.model.Proposal;
@@ -73,8 +72,7 @@ final class CaseStudyPage implements CasePageMaker {
     private static Section source(Sheet sheet, Retelling retelling) {
         Words words = sheet.words();
         List<Fact> facts = new ArrayList<>();
-        facts.add(new Fact(words.say("source.of"), new PassageMaker(sheet).make(new Passage(retelling.passage().source(),
-                retelling.passage().where(), Optional.empty(), retelling.passage().place()))));
+        facts.add(new Fact(words.say("source.of"), new PassageMaker(sheet).place(retelling.passage())));
         facts.add(Fact.of(words.say("source.by"), retelling.by()));
         facts.add(Fact.of(words.say("source.read"), retelling.read()));
         facts.add(Fact.of(words.say("source.not-read"), retelling.notRead()));

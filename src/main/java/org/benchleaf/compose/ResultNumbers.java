@@ -78,8 +78,14 @@ final class ResultNumbers {
     /** Results told in words, and those not measured with the reason; empty if there are none. */
     Optional<Facts> inWords() {
         List<Fact> facts = new ArrayList<>();
-        desk.treatment().results().forEach(result -> result.ask(new Told()).ifPresent(facts::add));
+        desk.treatment().results().forEach(result -> result.ask(new Told()).map(fact -> cited(result, fact)).ifPresent(facts::add));
         return facts.isEmpty() ? Optional.empty() : Optional.of(new Facts(facts));
+    }
+
+    /** What is told of a result, with the place in the publication from which it was taken. */
+    private Fact cited(Result result, Fact fact) {
+        return desk.treatment().sources().of(result).map(passage -> new Fact(fact.name(), new Html(fact.value().markup() + " ("
+                + new PassageMaker(sheet).place(passage).markup() + ")"))).orElse(fact);
     }
 
     private final class Told implements Result.Kinds<Optional<Fact>> {
