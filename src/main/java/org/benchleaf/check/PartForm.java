@@ -6,9 +6,11 @@ import static org.benchleaf.check.References.Kind.MEDIUM;
 import static org.benchleaf.check.References.Kind.SOLUTION;
 import static org.benchleaf.quantity.Dimension.CONDUCTIVITY;
 import static org.benchleaf.quantity.Dimension.HUMIDITY;
+import static org.benchleaf.quantity.Dimension.ILLUMINANCE;
 import static org.benchleaf.quantity.Dimension.LENGTH;
 import static org.benchleaf.quantity.Dimension.MASS;
 import static org.benchleaf.quantity.Dimension.MASS_PER_AREA;
+import static org.benchleaf.quantity.Dimension.PRESSURE;
 import static org.benchleaf.quantity.Dimension.SHARE;
 import static org.benchleaf.quantity.Dimension.TEMPERATURE;
 import static org.benchleaf.quantity.Dimension.TIME;
@@ -48,6 +50,12 @@ final class PartForm {
         readers.put("fixing", this::fixing);
         readers.put("weighing", this::weighing);
         readers.put("housing", this::housing);
+        readers.put("layer", this::layer);
+        readers.put("suction", this::suction);
+        readers.put("light", PartForm::light);
+        readers.put("gas", this::gas);
+        readers.put("tape", this::tape);
+        readers.put("ageing", PartForm::ageing);
     }
 
     /** The parts of a step, in the order written. */
@@ -137,7 +145,14 @@ final class PartForm {
         return new Part.Mend(mend.texts("damages"), material(mend, "tissue"), liquid(mend, "with"),
                 mend.needPositive("strip", LENGTH), mend.needPositive("lap", LENGTH), mend.positive("piece", LENGTH),
                 mend.positive("paste load", MASS_PER_AREA), mend.within("waste", 0, 1000, SHARE),
-                mend.text("grain"), mend.yes("patch", false));
+                mend.text("grain"), mend.yes("patch", false), mend.group("activated").map(this::activation));
+    }
+
+    private Part.Activation activation(Fields activated) {
+        activated.scalar("with").ifPresent(id -> context.references().use(id, SOLUTION, MATERIAL));
+        return new Part.Activation(activated.need(activated.word("by", Part.Activation.Agent::of), "by",
+                Part.Activation.Agent.WATER), activated.text("with"), activated.positive("load", MASS_PER_AREA),
+                activated.positive("coating", MASS_PER_AREA), activated.quantity("window", TEMPERATURE));
     }
 
     private Part heat(Fields heat) {
@@ -172,6 +187,38 @@ final class PartForm {
 
     private Part housing(Fields housing) {
         return new Part.Housing(materials(housing, "materials"), housing.needText("buffered"), housing.ph("pH"));
+    }
+
+    private Part layer(Fields layer) {
+        return new Part.Layer(liquid(layer, "of"), layer.needPositive("thickness", LENGTH),
+                layer.reading("height", LENGTH), layer.reading("width", LENGTH), layer.positive("each", TIME),
+                layer.whole("times").orElse(1), optional(layer, "between"), layer.yes("covered", false));
+    }
+
+    private Part suction(Fields suction) {
+        suction.scalar("of").ifPresent(id -> context.references().use(id, SOLUTION, MATERIAL));
+        return new Part.Suction(material(suction, "tool"), suction.text("of"), suction.positive("amount", VOLUME),
+                suction.positive("pressure", PRESSURE), suction.positive("time", TIME));
+    }
+
+    private static Part light(Fields light) {
+        return new Part.Light(light.needText("source"), light.positive("illuminance", ILLUMINANCE),
+                light.yes("filtered", false), light.positive("time", TIME));
+    }
+
+    private Part gas(Fields gas) {
+        return new Part.Gas(material(gas, "of"), gas.positive("amount", VOLUME), gas.positive("time", TIME),
+                optional(gas, "tool"));
+    }
+
+    private Part tape(Fields tape) {
+        tape.scalars("damages").forEach(id -> context.references().use(id, DAMAGE));
+        return new Part.Tape(tape.texts("damages"), tape.text("carrier"), tape.text("adhesive"), tape.texts("by"));
+    }
+
+    private static Part ageing(Fields ageing) {
+        return new Part.Ageing(ageing.needText("of"), ageing.needQuantity("temperature", TEMPERATURE),
+                ageing.within("humidity", 0, 100, HUMIDITY), ageing.needPositive("time", TIME), ageing.text("standard"));
     }
 
     private String liquid(Fields fields, String key) {

@@ -22,6 +22,8 @@ import org.benchleaf.quantity.Unit;
 /** Reads the steps of a case. */
 final class StepForm {
 
+    private static final String OTHER = "other";
+
     private final Context context;
     private final PartForm parts;
 
@@ -52,8 +54,7 @@ final class StepForm {
                 && takes.get().lowIn(Unit.MINUTE) > atMost.get().highIn(Unit.MINUTE)) {
             fields.messages().add(FormMessages.TAKES_OVER_MOST.at(fields.place("takes"), "step", id));
         }
-        return new Step(id, fields.need(fields.word("kind", StepKind::of), "kind", StepKind.EXAMINATION),
-                fields.needText("do"), fields.text("see"), fields.text("watch"), fields.text("if not"),
+        return new Step(id, kind(fields), fields.text("named"), fields.needText("do"), fields.text("see"), fields.text("watch"), fields.text("if not"),
                 fields.text("until"), fields.texts("looked for"), takes, fields.missing("takes"), handsOn(fields), fields.texts("after"),
                 wait(fields), atMost, fields.group("hold").map(StepForm::hold), fields.text("by").orElse("conservator"),
                 fields.whole("people").orElse(1), fields.yes("overnight", false), fields.date("on"),
@@ -61,6 +62,19 @@ final class StepForm {
                 fields.yes("practised", false), fields.group("emergency").map(StepForm::emergency),
                 fields.group("resize").map(StepForm::decision), fields.text("aim"), fields.text("instead"),
                 parts.read(fields), fields.place("id"));
+    }
+
+    /** The kind that is written, or the nearest one of a step that the list lacks. */
+    private static StepKind kind(Fields fields) {
+        boolean free = fields.text("kind").filter(OTHER::equals).isPresent();
+        if (free ? fields.text("named").isEmpty() || fields.text("nearest").isEmpty()
+                : fields.text("named").isPresent() || fields.text("nearest").isPresent()) {
+            String what = free ? "A step of kind 'other' needs its name and its nearest kind."
+                    : "'named:' and 'nearest:' belong to a step of kind 'other'.";
+            fields.messages().add(FormMessages.FREE_STEP.at(fields.place("kind"), "what", what));
+        }
+        String key = free ? "nearest" : "kind";
+        return fields.need(fields.word(key, StepKind::of), key, StepKind.EXAMINATION);
     }
 
     /** A time, a day, or what must be seen first, in words. */

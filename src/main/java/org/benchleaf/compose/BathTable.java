@@ -12,11 +12,13 @@ import org.benchleaf.quantity.Unit;
 final class BathTable {
 
     private final Sheet sheet;
+    private final CaseDesk desk;
     private final Step step;
     private final Part.Bath bath;
 
-    BathTable(Sheet sheet, Step step, Part.Bath bath) {
+    BathTable(Sheet sheet, CaseDesk desk, Step step, Part.Bath bath) {
         this.sheet = sheet;
+        this.desk = desk;
         this.step = step;
         this.bath = bath;
     }
@@ -40,7 +42,7 @@ final class BathTable {
             columns.add(new DataTable.Column(words.say("baths.added"), "stock added", "mL", true));
         }
         columns.add(DataTable.Column.words(words.say("baths.colour"), "colour"));
-        return new DataTable(id(), words.say("baths.caption", "step", words.term("step-kind", step.kind().word())),
+        return new DataTable(id(), words.say("baths.caption", "step", new StepTitle(words, desk.treatment()).of(step)),
                 columns, bath.readings().stream().map(this::row).toList());
     }
 

@@ -98,6 +98,36 @@ final class BenchAmount implements Part.Kinds<Optional<Fact>> {
         return Optional.empty();
     }
 
+    @Override
+    public Optional<Fact> layer(Part.Layer part) {
+        return liquid(part.of(), List.of("volume"));
+    }
+
+    @Override
+    public Optional<Fact> suction(Part.Suction part) {
+        return part.pressure().flatMap(pressure -> told("suction", written(pressure)));
+    }
+
+    @Override
+    public Optional<Fact> light(Part.Light part) {
+        return part.time().flatMap(time -> told("light", sheet.numbers().duration(time).text()));
+    }
+
+    @Override
+    public Optional<Fact> gas(Part.Gas part) {
+        return liquid(part.of(), List.of("amount"));
+    }
+
+    @Override
+    public Optional<Fact> tape(Part.Tape part) {
+        return Optional.empty();
+    }
+
+    @Override
+    public Optional<Fact> ageing(Part.Ageing part) {
+        return told("ageing", written(part.temperature()));
+    }
+
     /** The first of those figures that could be worked out, under the name of the liquid. */
     private Optional<Fact> liquid(String id, List<String> names) {
         return worked(names).map(amount -> Fact.of(new HazardMaker(sheet, desk).name(id), amount));

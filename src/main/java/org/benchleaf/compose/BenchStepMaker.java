@@ -48,7 +48,7 @@ final class BenchStepMaker {
         List<Caution> cautions = briefing.cautions(care.map(StepCare::cautions).orElse(List.of()),
                 care.map(StepCare::subjects).orElse(Map.of()));
         List<Working> amounts = workings(step, true);
-        return new BenchStep(Paths.step(step.id()), number, sheet.words().term("step-kind", step.kind().word()),
+        return new BenchStep(Paths.step(step.id()), number, new StepTitle(sheet.words(), desk.treatment()).of(step),
                 clock(step, time), takes(step, time), hold(step),
                 supervised(care), cautions, new CareLine(sheet, desk).all(cautions, care),
                 briefing.equipment(care.map(StepCare::wear).orElse(List.of())), sheet.linked(step.instruction()), amounts,
@@ -133,6 +133,8 @@ final class BenchStepMaker {
 
     private List<Fact> facts(Step step) {
         List<Fact> facts = new ArrayList<>();
+        step.named().ifPresent(own -> facts.add(Fact.of(sheet.words().say("bench-fact.nearest"),
+                sheet.words().say("bench-fact.nearest-kind", "kind", sheet.words().term("step-kind", step.kind().word())))));
         step.parts().forEach(part -> facts.addAll(part.ask(new PartFacts(sheet, desk))));
         desk.treatment().object().sizeMissing().filter(missing -> needsSize(step)).ifPresent(missing -> facts.add(
                 Fact.of(sheet.words().say("bench-fact.amounts"), sheet.words().say("missing.size", "missing",

@@ -209,7 +209,7 @@ final class CaseStudyPage implements CasePageMaker {
 
     private static Link toStep(Sheet sheet, CaseDesk desk, Step step) {
         return sheet.link(sheet.words().say("study.to-step", "step",
-                sheet.words().term("step-kind", step.kind().word())),
+                new StepTitle(sheet.words(), desk.treatment()).of(step)),
                 Paths.stepSheet(desk.treatment().id()) + "#" + Paths.step(step.id()));
     }
 
@@ -221,7 +221,7 @@ final class CaseStudyPage implements CasePageMaker {
                     .filter(timed -> timed.step().equals(step.id())).findFirst()
                     .map(timed -> timed.known() ? sheet.numbers().duration(timed.takes()).text()
                             : sheet.words().untimed(step.timeMissing()));
-            items.add(new StepOutline.Item(words.term("step-kind", step.kind().word()),
+            items.add(new StepOutline.Item(new StepTitle(words, desk.treatment()).of(step),
                     sheet.linked(step.instruction()), takes,
                     desk.has(STEP_SHEET) ? Optional.of(toStep(sheet, desk, step)) : Optional.empty()));
         }
@@ -294,8 +294,8 @@ final class CaseStudyPage implements CasePageMaker {
                 "name", treatment.title(), "description", treatment.summary(), "inLanguage", treatment.language(),
                 "learningResourceType", sheet.words().say("case-page.case-study"),
                 "educationalLevel", sheet.words().term("level", treatment.level().word()),
-                "teaches", treatment.steps().stream().map(step ->
-                        sheet.words().term("step-kind", step.kind().word())).distinct().toList(),
+                "teaches", treatment.steps().stream()
+                        .map(new StepTitle(sheet.words(), treatment)::kind).distinct().toList(),
                 "license", Licences.address(treatment.publication().licence()),
                 "isBasedOn", sheet.basis(),
                 "publisher", ScriptJson.object("@type", "Organization", "name", sheet.library().studio().name())));

@@ -11,7 +11,6 @@ import org.benchleaf.derive.ScheduleReading;
 import org.benchleaf.model.ClassPapers;
 import org.benchleaf.model.CourseClass;
 import org.benchleaf.model.Material;
-import org.benchleaf.model.Step;
 
 /**
  * What the makers of the pages of one class work from.
@@ -130,7 +129,7 @@ record ClassDesk(CaseDesk desk, ClassPlan plan, ScheduleReading reading) {
 
     /** What a step is called. */
     String step(Sheet sheet, String id) {
-        return desk.treatment().step(id).map(Step::kind).map(kind -> sheet.words().term("step-kind", kind.word())).orElse(id);
+        return desk.treatment().step(id).map(new StepTitle(sheet.words(), desk.treatment())::of).orElse(id);
     }
 
     /** A piece of work, with the step to which it belongs. */

@@ -12,7 +12,6 @@ import java.util.stream.Collectors;
 import org.benchleaf.derive.Competence;
 import org.benchleaf.model.BenchRecord;
 import org.benchleaf.model.CourseClass;
-import org.benchleaf.model.Step;
 import org.benchleaf.model.TreatmentCase;
 
 /** The results of a class for its teacher: what its stations wrote down and what was marked. Never part of a site. */
@@ -147,6 +146,6 @@ public final class ClassResults {
     }
 
     private String step(String id) {
-        return treatment.step(id).map(Step::kind).map(kind -> words.term("step-kind", kind.word())).orElse(id);
+        return treatment.step(id).map(new StepTitle(words, treatment)::of).orElse(id);
     }
 }

@@ -59,7 +59,8 @@ final class Materials {
 
         @Override
         public List<String> mend(Part.Mend part) {
-            return List.of(part.tissue(), part.with());
+            return Stream.concat(Stream.of(part.tissue(), part.with()),
+                    part.activation().flatMap(Part.Activation::with).stream()).toList();
         }
 
         @Override
@@ -90,6 +91,36 @@ final class Materials {
         @Override
         public List<String> housing(Part.Housing part) {
             return part.materials();
+        }
+
+        @Override
+        public List<String> layer(Part.Layer part) {
+            return Stream.concat(Stream.of(part.of()), part.between().stream()).toList();
+        }
+
+        @Override
+        public List<String> suction(Part.Suction part) {
+            return Stream.concat(Stream.of(part.tool()), part.of().stream()).toList();
+        }
+
+        @Override
+        public List<String> light(Part.Light part) {
+            return List.of();
+        }
+
+        @Override
+        public List<String> gas(Part.Gas part) {
+            return Stream.concat(Stream.of(part.of()), part.tool().stream()).toList();
+        }
+
+        @Override
+        public List<String> tape(Part.Tape part) {
+            return List.of();
+        }
+
+        @Override
+        public List<String> ageing(Part.Ageing part) {
+            return List.of();
         }
     }
 }

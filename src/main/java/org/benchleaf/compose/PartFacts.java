@@ -73,12 +73,19 @@ final class PartFacts implements Part.Kinds<List<Fact>> {
     public List<Fact> mend(Part.Mend part) {
         Facts facts = new Facts();
         facts.thing("tissue", part.tissue());
-        facts.thing("adhesive", part.with());
+        facts.thing(part.activation().isPresent() ? "adhesive-dry" : "adhesive", part.with());
+        part.activation().ifPresent(activation -> activated(facts, activation));
         facts.amount("strip", Optional.of(part.strip()));
         facts.amount("lap", Optional.of(part.lap()));
         part.piece().ifPresent(piece -> facts.amount("piece", Optional.of(piece)));
         part.grain().ifPresent(grain -> facts.text("grain", grain));
         return facts.list;
+    }
+
+    private void activated(Facts facts, Part.Activation activation) {
+        facts.text("activated", sheet.words().say("bench.activated-by-" + activation.by().word()));
+        activation.with().ifPresent(with -> facts.thing("woken-with", with));
+        facts.amount("window", activation.window());
     }
 
     @Override
@@ -139,6 +146,74 @@ final class PartFacts implements Part.Kinds<List<Fact>> {
         Facts facts = new Facts();
         facts.things("housed-in", part.materials());
         facts.text("buffered", sheet.words().say("bench.buffered-" + part.buffered()));
+        return facts.list;
+    }
+
+    @Override
+    public List<Fact> layer(Part.Layer part) {
+        Facts facts = new Facts();
+        facts.thing("layer-of", part.of());
+        facts.amount("thickness", Optional.of(part.thickness()));
+        facts.amount("place-height", part.height());
+        facts.amount("place-width", part.width());
+        part.each().ifPresent(each -> facts.text("layer-lies", sheet.numbers().duration(each).text()));
+        facts.text("layers-laid", String.valueOf(part.times()));
+        part.between().ifPresentOrElse(between -> facts.thing("next-to-sheet", between),
+                () -> facts.text("next-to-sheet", sheet.words().say("bench.direct-contact")));
+        if (part.covered()) {
+            facts.text("covered", sheet.words().say("bench.covered-yes"));
+        }
+        return facts.list;
+    }
+
+    @Override
+    public List<Fact> suction(Part.Suction part) {
+        Facts facts = new Facts();
+        facts.thing("tool", part.tool());
+        part.of().ifPresent(of -> facts.thing("of", of));
+        facts.amount("suction", part.pressure());
+        part.time().ifPresent(time -> facts.text("suction-for", sheet.numbers().duration(time).text()));
+        return facts.list;
+    }
+
+    @Override
+    public List<Fact> light(Part.Light part) {
+        Facts facts = new Facts();
+        facts.text("light", sheet.words().term("light-source", part.source()));
+        facts.amount("illuminance", part.illuminance());
+        facts.text("ultraviolet", sheet.words().say(part.filtered() ? "bench.ultraviolet-filtered" : "bench.ultraviolet-reaches"));
+        part.time().ifPresent(time -> facts.text("light-for", sheet.numbers().duration(time).text()));
+        return facts.list;
+    }
+
+    @Override
+    public List<Fact> gas(Part.Gas part) {
+        Facts facts = new Facts();
+        facts.thing("gas", part.of());
+        part.time().ifPresent(time -> facts.text("gas-for", sheet.numbers().duration(time).text()));
+        part.tool().ifPresent(tool -> facts.thing("tool", tool));
+        return facts.list;
+    }
+
+    @Override
+    public List<Fact> tape(Part.Tape part) {
+        Facts facts = new Facts();
+        part.carrier().ifPresent(carrier -> facts.text("tape-carrier", carrier));
+        part.adhesive().ifPresent(adhesive -> facts.text("tape-adhesive", adhesive));
+        if (!part.means().isEmpty()) {
+            facts.text("tape-by", String.join(", ", part.means()));
+        }
+        return facts.list;
+    }
+
+    @Override
+    public List<Fact> ageing(Part.Ageing part) {
+        Facts facts = new Facts();
+        facts.text("ageing-of", part.of());
+        facts.amount("temperature", Optional.of(part.temperature()));
+        facts.amount("humidity", part.humidity());
+        facts.text("ageing-for", sheet.numbers().duration(part.time()).text());
+        part.standard().ifPresent(standard -> facts.text("ageing-standard", standard));
         return facts.list;
     }
 

@@ -122,7 +122,7 @@ final class RecipeMaker {
         if (!preparation.usedIn().isEmpty()) {
             facts.add(Fact.of(words.say("prepare.used-in"), String.join(", ", preparation.usedIn().stream()
                     .map(desk.treatment()::step).flatMap(Optional::stream).map((Step step) ->
-                            words.term("step-kind", step.kind().word())).distinct().toList())));
+                            new StepTitle(words, desk.treatment()).kind(step)).distinct().toList())));
         }
         solution.source().flatMap(sheet::cite).ifPresent(citation -> facts.add(new Fact(words.say("prepare.source"),
                 new Html("<a href=\"" + Html.escape(citation.href()) + "\">[" + citation.number() + "] "

@@ -38,7 +38,7 @@ final class ResultData {
         List<BathTable> tables = new ArrayList<>();
         for (Step step : desk.treatment().steps()) {
             step.part(Part.Bath.class).filter(bath -> !bath.readings().isEmpty())
-                    .ifPresent(bath -> tables.add(new BathTable(sheet, step, bath)));
+                    .ifPresent(bath -> tables.add(new BathTable(sheet, desk, step, bath)));
         }
         return tables;
     }

@@ -106,7 +106,7 @@ final class ResultsPage implements CasePageMaker {
     private static Html answer(Sheet sheet, CaseDesk desk, Finding finding, boolean known) {
         Words words = sheet.words();
         String step = finding.step().flatMap(desk.treatment()::step).map(one -> words.say("findings.at-step", "step",
-                words.term("step-kind", one.kind().word()))).orElse("");
+                new StepTitle(words, desk.treatment()).of(one))).orElse("");
         String told = finding.standing() == Finding.Standing.OPEN_IN_SOURCE ? finding.what()
                 : finding.standing() == Finding.Standing.NOT_TOLD ? notTold(words, finding)
                 : finding.reason().map(reason -> words.say("findings.answered", "reason", reason))

@@ -89,4 +89,34 @@ final class StepDrawings implements Part.Kinds<Stream<Chart.Drawing>> {
     public Stream<Chart.Drawing> housing(Part.Housing part) {
         return Stream.empty();
     }
+
+    @Override
+    public Stream<Chart.Drawing> layer(Part.Layer part) {
+        return Stream.empty();
+    }
+
+    @Override
+    public Stream<Chart.Drawing> suction(Part.Suction part) {
+        return Stream.empty();
+    }
+
+    @Override
+    public Stream<Chart.Drawing> light(Part.Light part) {
+        return Stream.empty();
+    }
+
+    @Override
+    public Stream<Chart.Drawing> gas(Part.Gas part) {
+        return Stream.empty();
+    }
+
+    @Override
+    public Stream<Chart.Drawing> tape(Part.Tape part) {
+        return Stream.empty();
+    }
+
+    @Override
+    public Stream<Chart.Drawing> ageing(Part.Ageing part) {
+        return Stream.empty();
+    }
 }

@@ -90,7 +90,7 @@ final class StepSheetPage implements CasePageMaker {
                 .orElse("") + medium.is()).orElse(words.term("test-of", test.medium()));
         String with = new HazardMaker(sheet, desk).name(test.with())
                 + test.after().flatMap(desk.treatment()::step).map(step -> words.say("bench.tests-after",
-                        "step", words.term("step-kind", step.kind().word()).toLowerCase(java.util.Locale.ROOT))).orElse("");
+                        "step", new StepTitle(words, desk.treatment()).kind(step).toLowerCase(java.util.Locale.ROOT))).orElse("");
         return List.of(sheet.linked(of), Html.ofText(with),
                 Html.ofText(test.dwell().map(dwell -> sheet.numbers().duration(dwell).text())
                         .orElse(words.say("bench.tests-no-dwell"))),
@@ -142,7 +142,7 @@ final class StepSheetPage implements CasePageMaker {
         for (int i = 0; i < steps.size(); i++) {
             Step step = steps.get(i);
             String title = words.say("bench.sign-step", "n", i + 1,
-                    "kind", words.term("step-kind", step.kind().word()));
+                    "kind", new StepTitle(words, desk.treatment()).of(step));
             step.hold().ifPresent(hold -> rows.add(new SignOff.Row(Link.to(title, "#" + Paths.step(step.id())),
                     hold.before(), hold.look().orElse(""), words.term("role", hold.releasedBy()))));
         }

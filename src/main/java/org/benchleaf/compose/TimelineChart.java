@@ -165,7 +165,7 @@ final class TimelineChart {
 
     private String label(Timeline.TimedStep timed) {
         int number = timeline.steps().indexOf(timed) + 1;
-        return number + ". " + step(timed).map(step -> sheet.words().term("step-kind", step.kind().word()))
+        return number + ". " + step(timed).map(step -> new StepTitle(sheet.words(), desk.treatment()).kind(step))
                 .orElse(timed.step());
     }
 

@@ -39,18 +39,25 @@ final class Exposure {
     /** The ids of a step's figures of vapour. */
     List<String> of(Step step) {
         List<String> ids = new ArrayList<>();
-        step.part(Part.Mist.class).ifPresent(mist -> {
-            List<String> others = otherVapours(mist.of());
-            if (!others.isEmpty()) {
-                bench.messages().add(HazardMessages.ROOM_UNKNOWN.at(step.place(), "step", step.id(), "liquid", mist.of(),
-                        "substances", String.join(", ", others)));
-            } else {
-                spirit(mist.of()).ifPresent(spirit -> ids.addAll(inRoom(step, mist, spirit)));
-            }
-        });
+        step.part(Part.Mist.class).ifPresent(mist -> ids.addAll(open(step, mist, mist.of(), Optional.of(mist.amount()))));
+        step.part(Part.Layer.class).ifPresent(layer -> ids.addAll(open(step, layer, layer.of(),
+                bench.ledger().figure(FigureKey.ofStep(step, layer, "total").id()).map(Figure::value))));
+        step.part(Part.Suction.class).ifPresent(suction -> suction.of().ifPresent(of ->
+                ids.addAll(open(step, suction, of, suction.amount()))));
         step.part(Part.Chamber.class).ifPresent(chamber -> spirit(chamber.of()).ifPresent(spirit ->
                 ids.addAll(inChamber(step, chamber, spirit))));
         return ids;
+    }
+
+    /** What a liquid that lies or hangs open gives off into the room. */
+    private List<String> open(Step step, Part part, String of, Optional<Quantity> amount) {
+        List<String> others = otherVapours(of);
+        if (!others.isEmpty()) {
+            bench.messages().add(HazardMessages.ROOM_UNKNOWN.at(step.place(), "step", step.id(), "liquid", of,
+                    "substances", String.join(", ", others)));
+            return List.of();
+        }
+        return spirit(of).flatMap(spirit -> amount.map(liquid -> inRoom(step, part, spirit, liquid))).orElse(List.of());
     }
 
     /** What a liquid gives off beside ethanol and water: whatever burns, has a vapour pressure, or is not in the tables. */
@@ -65,17 +72,17 @@ final class Exposure {
         return compositions.of(id).spirit();
     }
 
-    private List<String> inRoom(Step step, Part.Mist mist, Composition.Spirit spirit) {
-        Job job = job(step, mist, spirit, mist.amount(), bench.library().studio().roomVolume(), Job.STUDIO)
+    private List<String> inRoom(Step step, Part part, Composition.Spirit spirit, Quantity amount) {
+        Job job = job(step, part, spirit, amount, bench.library().studio().roomVolume(), Job.STUDIO)
                 .note("All the liquid is taken to evaporate while the step lasts, or at once if its time is not stated.");
         step.takes().ifPresent(time -> job
                 .given("air-changes", bench.library().studio().airChanges(), Job.STUDIO)
                 .given("over", time, Job.CASE_FILE));
         Map<String, Figure> made = bench.ledger().work(job);
-        share(step, mist, made, "vapour-lower-limit").filter(percent -> percent > percent(limits.fireInAir())).ifPresent(percent ->
+        share(step, part, made, "vapour-lower-limit").filter(percent -> percent > percent(limits.fireInAir())).ifPresent(percent ->
                 bench.messages().add(HazardMessages.ROOM_CAN_EXPLODE.at(step.place(), "step", step.id(),
                         "share", Math.round(percent), "limit", Reading.of(limits.fireInAir().value()))));
-        share(step, mist, made, "vapour-exposure-limit").filter(percent -> percent > percent(limits.healthInAir())).ifPresent(percent ->
+        share(step, part, made, "vapour-exposure-limit").filter(percent -> percent > percent(limits.healthInAir())).ifPresent(percent ->
                 bench.messages().add(HazardMessages.ROOM_ABOVE_HEALTH_LIMIT.at(step.place(), "step", step.id(),
                         "share", Math.round(percent))));
         return List.copyOf(made.keySet());

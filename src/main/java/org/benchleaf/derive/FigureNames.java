@@ -14,21 +14,27 @@ import org.benchleaf.model.Step;
  */
 final class FigureNames {
 
-    private static final Map<String, List<String>> NAMES = Map.of(
-            "bath", List.of("volume", "total", "tray-volume", "tray-total", "sheet-mass", "liquor", "held", "left"),
-            "mist", List.of("amount", "left-in-bottle", "vapour", "vapour-ppm", "vapour-lower-limit", "vapour-exposure-limit"),
-            "chamber", List.of("amount", "left-in-bottle", "water", "vapour", "vapour-ppm", "vapour-lower-limit",
-                    "vapour-exposure-limit"),
-            "blotters", List.of("sheet-mass", "dry-mass", "wet-mass", "blotter-mass", "for-water", "cover", "per-change", "total",
-                    "class-total"),
-            "press", List.of("pressure"),
-            "mend", List.of("lining", "area", "pieces", "tissue-mass", "paste-mass"),
-            "support", List.of("carrier-height", "carrier-width"),
-            "weighing", List.of("wet-solids", "water", "restraint-mass", "restrained-solids", "rate"));
+    private static final Map<String, List<String>> NAMES = Map.ofEntries(
+            Map.entry("bath", List.of("volume", "total", "tray-volume", "tray-total", "sheet-mass", "liquor", "held", "left")),
+            Map.entry("mist", List.of("amount", "left-in-bottle", "vapour", "vapour-ppm", "vapour-lower-limit",
+                    "vapour-exposure-limit")),
+            Map.entry("chamber", List.of("amount", "left-in-bottle", "water", "vapour", "vapour-ppm", "vapour-lower-limit",
+                    "vapour-exposure-limit")),
+            Map.entry("blotters", List.of("sheet-mass", "dry-mass", "wet-mass", "blotter-mass", "for-water", "cover",
+                    "per-change", "total", "class-total")),
+            Map.entry("press", List.of("pressure")),
+            Map.entry("mend", List.of("lining", "area", "pieces", "tissue-mass", "paste-mass", "coating-mass", "activator-mass")),
+            Map.entry("support", List.of("carrier-height", "carrier-width")),
+            Map.entry("weighing", List.of("wet-solids", "water", "restraint-mass", "restrained-solids", "rate")),
+            Map.entry("layer", List.of("volume", "total", "vapour", "vapour-ppm", "vapour-lower-limit", "vapour-exposure-limit")),
+            Map.entry("suction", List.of("amount", "left-in-bottle", "vapour", "vapour-ppm", "vapour-lower-limit",
+                    "vapour-exposure-limit")),
+            Map.entry("light", List.of("exposure")),
+            Map.entry("gas", List.of("amount", "left-in-bottle", "room-rise")));
 
     /** What the hand needs; the other figures of a step stand behind these. */
     private static final Set<String> AT_HAND = Set.of("tray-volume", "volume", "tray-total", "total", "amount", "water",
-            "per-change", "pieces", "area", "paste-mass", "pressure", "carrier-height", "carrier-width", "restraint-mass");
+            "per-change", "pieces", "area", "paste-mass", "activator-mass", "exposure", "pressure", "carrier-height", "carrier-width", "restraint-mass");
 
     private FigureNames() {
     }

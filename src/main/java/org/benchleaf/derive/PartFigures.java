@@ -343,6 +343,7 @@ final class PartFigures implements Part.Kinds<Map<String, Figure>> {
         } else if (!areas.isEmpty()) {
             made.putAll(patches(part, grammage.get(), areas));
         }
+        made.putAll(coating(part, made));
         useUp(part, made);
         return made;
     }
@@ -369,35 +370,55 @@ final class PartFigures implements Part.Kinds<Map<String, Figure>> {
     }
 
     private Map<String, Figure> strips(Part.Mend part, Quantity grammage, List<Quantity> lengths) {
-        return bench.ledger().work(new Job("mending", step.place()).given("tears", lengths, Job.CASE_FILE)
+        return bench.ledger().work(wetLoad(part, new Job("mending", step.place()).given("tears", lengths, Job.CASE_FILE)
                 .given("lap", part.lap(), Job.CASE_FILE).given("width", part.strip(), Job.CASE_FILE)
                 .given("piece", part.piece(), Job.CASE_FILE, bench.constant("mending-piece"))
-                .given("tissue", grammage, Job.MATERIAL)
-                .given("paste", part.pasteLoad(), Job.CASE_FILE, bench.constant("paste-load"))
-                .given("waste", part.waste(), Job.CASE_FILE)
-                .source(bench.material(part.tissue()).flatMap(Material::source))
+                .given("tissue", grammage, Job.MATERIAL))
                 .gives("area", key(part, "area"), "tissue on the tears").gives("pieces", key(part, "pieces"), "pieces of tissue")
-                .gives("tissue-mass", key(part, "tissue-mass"), "mass of the tissue")
-                .gives("paste-mass", key(part, "paste-mass"), "wet adhesive on the tissue"));
+                .gives("tissue-mass", key(part, "tissue-mass"), "mass of the tissue"));
+    }
+
+    /** Adds what lies wet on the tissue: the adhesive, or the liquid that wakes a dry one; nothing where neither is there. */
+    private Job wetLoad(Part.Mend part, Job job) {
+        job.source(bench.material(part.tissue()).flatMap(Material::source)).given("waste", part.waste(), Job.CASE_FILE);
+        if (part.activation().isEmpty()) {
+            return job.given("paste", part.pasteLoad(), Job.CASE_FILE, bench.constant("paste-load"))
+                    .gives("paste-mass", key(part, "paste-mass"), "wet adhesive on the tissue");
+        }
+        Part.Activation activation = part.activation().get();
+        if (activation.load().isEmpty()) {
+            return job.given("paste", bench.constant("no-paste"));
+        }
+        return job.given("paste", activation.load().get(), Job.CASE_FILE)
+                .gives("paste-mass", key(part, "activator-mass"), "liquid that wakes the adhesive on the tissue");
+    }
+
+    /** The dry adhesive on a coated tissue, as tissue of the grammage of the coating. */
+    private Map<String, Figure> coating(Part.Mend part, Map<String, Figure> made) {
+        Optional<Quantity> coating = part.activation().flatMap(Part.Activation::coating);
+        Optional<Figure> area = Optional.ofNullable(made.get(id(part, "area")));
+        return coating.isEmpty() || area.isEmpty() ? Map.of() : bench.ledger().work(new Job("patches", step.place())
+                .each("areas", List.of(Ledger.given(area.get()))).given("tissue", coating.get(), Job.CASE_FILE)
+                .given("paste", bench.constant("no-paste"))
+                .gives("tissue-mass", key(part, "coating-mass"), "dry adhesive on the tissue"));
     }
 
     /** Losses and linings: tissue of their own area. */
     private Map<String, Figure> patches(Part.Mend part, Quantity grammage, List<Figure.Given> areas) {
-        return bench.ledger().work(new Job("patches", step.place()).each("areas", areas)
-                .given("tissue", grammage, Job.MATERIAL)
-                .given("paste", part.pasteLoad(), Job.CASE_FILE, bench.constant("paste-load"))
-                .given("waste", part.waste(), Job.CASE_FILE)
-                .source(bench.material(part.tissue()).flatMap(Material::source))
+        return bench.ledger().work(wetLoad(part, new Job("patches", step.place()).each("areas", areas)
+                .given("tissue", grammage, Job.MATERIAL))
                 .gives("area", key(part, "area"), "tissue on the losses or the lining")
                 .gives("pieces", key(part, "pieces"), "pieces of tissue")
-                .gives("tissue-mass", key(part, "tissue-mass"), "mass of the tissue")
-                .gives("paste-mass", key(part, "paste-mass"), "wet adhesive on the tissue"));
+                .gives("tissue-mass", key(part, "tissue-mass"), "mass of the tissue"));
     }
 
     private void useUp(Part.Mend part, Map<String, Figure> made) {
         int sheets = bench.scale().sheetCount();
         Optional.ofNullable(made.get(id(part, "paste-mass"))).ifPresent(paste -> bench.uses().add(new Uses.Use(
                 part.with(), step.id(), true, paste, sheets * bench.scale().liquids(), 1)));
+        part.activation().flatMap(Part.Activation::with).ifPresent(liquid ->
+                Optional.ofNullable(made.get(id(part, "activator-mass"))).ifPresent(mass -> bench.uses().add(new Uses.Use(
+                        liquid, step.id(), true, mass, sheets * bench.scale().liquids(), 1))));
         Optional.ofNullable(made.get(id(part, "tissue-mass"))).ifPresent(tissue -> bench.uses().add(new Uses.Use(
                 part.tissue(), step.id(), true, tissue, sheets * bench.scale().cuttings(), 1)));
     }
@@ -478,6 +499,64 @@ final class PartFigures implements Part.Kinds<Map<String, Figure>> {
 
     @Override
     public Map<String, Figure> housing(Part.Housing part) {
+        return Map.of();
+    }
+
+    @Override
+    public Map<String, Figure> layer(Part.Layer part) {
+        Optional<Quantity> height = part.height().or(() -> bench.size().map(PrintObject.SheetSize::height));
+        Optional<Quantity> width = part.width().or(() -> bench.size().map(PrintObject.SheetSize::width));
+        if (height.isEmpty() || width.isEmpty()) {
+            bench.unsized(id(part, "total"), step.place());
+            return Map.of();
+        }
+        Map<String, Figure> made = bench.ledger().work(new Job("bath", step.place()).given("height", height.get(), Job.CASE_FILE)
+                .given("width", width.get(), Job.CASE_FILE).given("margin", bench.constant("no-margin"))
+                .given("depth", part.thickness(), Job.CASE_FILE).given("baths", Quantity.count(part.times()), Job.CASE_FILE)
+                .given("sheets", Quantity.count(1), Job.USUAL)
+                .note("A layer is worked out as a bath that is as deep as the layer is thick.")
+                .gives("volume", key(part, "volume"), "poultice or gel for one layer")
+                .gives("total", key(part, "total"), "poultice or gel for all layers"));
+        Optional.ofNullable(made.get(id(part, "total"))).ifPresent(total -> bench.uses().add(new Uses.Use(part.of(),
+                step.id(), true, total, bench.scale().sheetCount() * bench.scale().liquids(), 1)));
+        return made;
+    }
+
+    @Override
+    public Map<String, Figure> suction(Part.Suction part) {
+        return part.of().isPresent() && part.amount().isPresent()
+                ? amount(part, part.of().get(), part.amount().get(), "liquid drawn through one sheet") : Map.of();
+    }
+
+    @Override
+    public Map<String, Figure> light(Part.Light part) {
+        return part.illuminance().isEmpty() || part.time().isEmpty() ? Map.of()
+                : bench.ledger().work(new Job("light-exposure", step.place())
+                        .given("illuminance", part.illuminance().get(), Job.CASE_FILE)
+                        .given("time", part.time().get(), Job.CASE_FILE)
+                        .gives("exposure", key(part, "exposure"), "light that falls on the sheet in all"));
+    }
+
+    @Override
+    public Map<String, Figure> gas(Part.Gas part) {
+        if (part.amount().isEmpty()) {
+            return Map.of();
+        }
+        Map<String, Figure> made = new LinkedHashMap<>(amount(part, part.of(), part.amount().get(), "gas let in"));
+        made.putAll(bench.ledger().work(new Job("gas-in-room", step.place())
+                .given("volume", part.amount().get(), Job.CASE_FILE)
+                .given("room", bench.library().studio().roomVolume(), Job.STUDIO)
+                .gives("rise", key(part, "room-rise"), "what it adds to the air of the room at most")));
+        return made;
+    }
+
+    @Override
+    public Map<String, Figure> tape(Part.Tape part) {
+        return Map.of();
+    }
+
+    @Override
+    public Map<String, Figure> ageing(Part.Ageing part) {
         return Map.of();
     }
 }

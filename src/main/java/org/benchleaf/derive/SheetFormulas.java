@@ -11,12 +11,13 @@ import org.benchleaf.science.Ageing;
 import org.benchleaf.science.Change;
 import org.benchleaf.science.Colour;
 import org.benchleaf.science.Drying;
+import org.benchleaf.science.LightExposure;
 import org.benchleaf.science.Measuring;
 import org.benchleaf.science.MoistAir;
 import org.benchleaf.science.SaltHumidity;
 import org.benchleaf.science.Sheets;
-import org.benchleaf.science.Whiteness;
 import org.benchleaf.science.WhitePoint;
+import org.benchleaf.science.Whiteness;
 
 /** Binds the names of the calculations about sheets, air, colour and measuring to their formulas. */
 final class SheetFormulas {
@@ -61,6 +62,8 @@ final class SheetFormulas {
         formulas.put("colour-values", SheetFormulas::colourValues);
         formulas.put("change", SheetFormulas::change);
         formulas.put("measuring", this::measuring);
+        formulas.put("light-exposure", args -> new Answers().number("exposure",
+                LightExposure.exposure(args.one("illuminance"), args.one("time"))));
         formulas.put("ageing", args -> new Answers().number("multiplier",
                 Ageing.multiplier(args.one("temperature"), args.one("humidity"), args.one("energy"))));
     }

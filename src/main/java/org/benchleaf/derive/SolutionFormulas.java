@@ -38,6 +38,8 @@ final class SolutionFormulas {
         formulas.put("ethanol-density", SolutionFormulas::density);
         formulas.put("ethanol-weakening", SolutionFormulas::weakening);
         formulas.put("vapour", this::vapour);
+        formulas.put("gas-in-room", args -> new Answers().number("rise",
+                RoomAir.rise(args.one("volume"), args.one("room"))));
         formulas.put("room-peak", args -> new Answers().number("peak", RoomAir.peak(args.one("each"), args.list("starts"),
                 args.one("over"), args.one("air-changes"))));
         formulas.put("dissolving", SolutionFormulas::dissolving);

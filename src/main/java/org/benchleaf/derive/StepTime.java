@@ -49,7 +49,10 @@ record StepTime(Step step, Minutes takes, Minutes handsOn, Minutes lying, List<T
                 .reduce((first, second) -> second).map(moment -> Minutes.of(moment.at())).orElse(Minutes.NONE);
     }
 
-    /** Baths, rinses and heat follow one another; weight lies on while blotters are changed. */
+    /**
+     * Baths, rinses, layers and heat follow one another; weight lies on while blotters are changed, and suction, light and
+     * gas go on during the baths.
+     */
     private static Minutes lying(Step step) {
         Minutes sum = Minutes.NONE;
         Optional<Part.Bath> bath = step.part(Part.Bath.class);
@@ -58,6 +61,12 @@ record StepTime(Step step, Minutes takes, Minutes handsOn, Minutes lying, List<T
         }
         sum = sum.plus(time(step.part(Part.Fixing.class).flatMap(Part.Fixing::rinse)));
         sum = sum.plus(time(step.part(Part.Heat.class).flatMap(Part.Heat::time)));
+        Optional<Part.Layer> layer = step.part(Part.Layer.class);
+        sum = sum.plus(time(layer.flatMap(Part.Layer::each)).times(layer.map(Part.Layer::times).orElse(1)));
+        sum = sum.plus(time(step.part(Part.Ageing.class).map(Part.Ageing::time)));
+        sum = sum.max(time(step.part(Part.Suction.class).flatMap(Part.Suction::time)))
+                .max(time(step.part(Part.Light.class).flatMap(Part.Light::time)))
+                .max(time(step.part(Part.Gas.class).flatMap(Part.Gas::time)));
         return sum.max(time(step.part(Part.Press.class).flatMap(Part.Press::time)));
     }
 

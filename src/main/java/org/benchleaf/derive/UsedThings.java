@@ -44,7 +44,9 @@ final class UsedThings implements Part.Kinds<List<String>> {
 
     @Override
     public List<String> mend(Part.Mend part) {
-        return List.of(part.with(), part.tissue());
+        List<String> ids = new ArrayList<>(List.of(part.with(), part.tissue()));
+        part.activation().flatMap(Part.Activation::with).ifPresent(ids::add);
+        return ids;
     }
 
     @Override
@@ -75,6 +77,36 @@ final class UsedThings implements Part.Kinds<List<String>> {
     @Override
     public List<String> housing(Part.Housing part) {
         return part.materials();
+    }
+
+    @Override
+    public List<String> layer(Part.Layer part) {
+        return with(part.of(), part.between());
+    }
+
+    @Override
+    public List<String> suction(Part.Suction part) {
+        return with(part.tool(), part.of());
+    }
+
+    @Override
+    public List<String> light(Part.Light part) {
+        return List.of();
+    }
+
+    @Override
+    public List<String> gas(Part.Gas part) {
+        return with(part.of(), part.tool());
+    }
+
+    @Override
+    public List<String> tape(Part.Tape part) {
+        return List.of();
+    }
+
+    @Override
+    public List<String> ageing(Part.Ageing part) {
+        return List.of();
     }
 
     private static List<String> with(String one, Optional<String> other) {

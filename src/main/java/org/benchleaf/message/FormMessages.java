@@ -278,7 +278,12 @@ public enum FormMessages implements CatalogueEntry {
     LICENCE_NOT_ALIKE("FORM-143", Severity.ERROR,
             "The case is to be published under '{licence}', and the licence of its source, '{source}', asks for another.",
             "A licence that asks for the same licence holds for everything that is made from the publication.",
-            "Write 'licence: {onward}' under 'publication'.");
+            "Write 'licence: {onward}' under 'publication'."),
+    FREE_STEP("FORM-091", Severity.ERROR,
+            "{what}",
+            "A step that the list of kinds lacks is asked the rules of the kind that it is nearest to.",
+            "Write 'kind: other' with both 'named:' (the step in your own words) and 'nearest:' (a kind of the list), or a"
+                    + " kind of the list without them.");
 
     private final Entry entry;
 

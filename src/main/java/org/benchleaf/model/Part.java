@@ -36,6 +36,18 @@ public sealed interface Part {
         R weighing(Weighing part);
 
         R housing(Housing part);
+
+        R layer(Layer part);
+
+        R suction(Suction part);
+
+        R light(Light part);
+
+        R gas(Gas part);
+
+        R tape(Tape part);
+
+        R ageing(Ageing part);
     }
 
     /** The part's key in a case file, which is also the first word of its figures' names. */
@@ -184,10 +196,11 @@ public sealed interface Part {
      * @param waste share added for loss
      * @param grain direction of the tissue's fibres, in words
      * @param ofPatch whether it is a lining or a large patch
+     * @param activation what wakes an adhesive that lies on the tissue already; empty where it is laid down wet
      */
     record Mend(List<String> damages, String tissue, String with, Quantity strip, Quantity lap,
             Optional<Quantity> piece, Optional<Quantity> pasteLoad, Optional<Quantity> waste,
-            Optional<String> grain, boolean ofPatch) implements Part {
+            Optional<String> grain, boolean ofPatch, Optional<Activation> activation) implements Part {
         public Mend {
             damages = List.copyOf(damages);
         }
@@ -195,6 +208,34 @@ public sealed interface Part {
         @Override
         public <R> R ask(Kinds<R> kinds) {
             return kinds.mend(this);
+        }
+    }
+
+    /**
+     * What makes a dry adhesive stick.
+     *
+     * @param by what does it
+     * @param with the liquid that wakes it
+     * @param load of that liquid, mass per area
+     * @param coating dry adhesive on the tissue, mass per area
+     * @param window temperatures between which the adhesive melts and the object bears it
+     */
+    record Activation(Agent by, Optional<String> with, Optional<Quantity> load, Optional<Quantity> coating,
+            Optional<Quantity> window) {
+
+        /** What can make a dry adhesive stick. */
+        public enum Agent {
+            HEAT, PRESSURE, SOLVENT, WATER;
+
+            /** The word as written in a case file. */
+            public String word() {
+                return name().toLowerCase(java.util.Locale.ROOT);
+            }
+
+            /** The agent written with that word. */
+            public static Optional<Agent> of(String word) {
+                return List.of(values()).stream().filter(agent -> agent.word().equals(word)).findFirst();
+            }
         }
     }
 
@@ -272,6 +313,118 @@ public sealed interface Part {
         @Override
         public <R> R ask(Kinds<R> kinds) {
             return kinds.housing(this);
+        }
+    }
+
+    /**
+     * A poultice or a gel laid on the whole sheet or on a place.
+     *
+     * @param of what it is made of: a solution or material id
+     * @param thickness of the layer
+     * @param height of the place; that of the sheet if empty
+     * @param width of the place; that of the sheet if empty
+     * @param each how long one lies
+     * @param times how many are laid on, one after the other
+     * @param between material id of what lies between it and the sheet; empty in direct contact
+     * @param covered whether it is covered against drying out
+     */
+    record Layer(String of, Quantity thickness, Optional<Quantity> height, Optional<Quantity> width,
+            Optional<Quantity> each, int times, Optional<String> between, boolean covered) implements Part {
+        @Override
+        public <R> R ask(Kinds<R> kinds) {
+            return kinds.layer(this);
+        }
+    }
+
+    /**
+     * Air drawn through the sheet.
+     *
+     * @param tool the table, plate or nozzle; a material id
+     * @param of the liquid drawn through; a solution or material id
+     * @param amount of that liquid
+     * @param pressure below that of the room
+     * @param time how long it is on
+     */
+    record Suction(String tool, Optional<String> of, Optional<Quantity> amount, Optional<Quantity> pressure,
+            Optional<Quantity> time) implements Part {
+        @Override
+        public <R> R ask(Kinds<R> kinds) {
+            return kinds.suction(this);
+        }
+    }
+
+    /**
+     * Light that bleaches.
+     *
+     * @param source {@code sun}, {@code daylight} or {@code lamps}
+     * @param illuminance on the sheet
+     * @param filtered whether ultraviolet is taken out
+     * @param time of exposure in all
+     */
+    record Light(String source, Optional<Quantity> illuminance, boolean filtered, Optional<Quantity> time)
+            implements Part {
+        @Override
+        public <R> R ask(Kinds<R> kinds) {
+            return kinds.light(this);
+        }
+    }
+
+    /**
+     * A gas led through a liquid.
+     *
+     * @param of material id of the gas
+     * @param amount let in, as a volume at room pressure
+     * @param time how long it bubbles
+     * @param tool material id of the tube or frit
+     */
+    record Gas(String of, Optional<Quantity> amount, Optional<Quantity> time, Optional<String> tool) implements Part {
+        @Override
+        public <R> R ask(Kinds<R> kinds) {
+            return kinds.gas(this);
+        }
+    }
+
+    /**
+     * Adhesive tape that is taken off.
+     *
+     * @param damages ids of the tapes and their stains
+     * @param carrier such as {@code paper}, {@code plastic film}
+     * @param adhesive such as {@code rubber}, {@code acrylic}, {@code water-soluble}
+     * @param means how carrier and residue are taken off, in the order of use
+     */
+    record Tape(List<String> damages, Optional<String> carrier, Optional<String> adhesive, List<String> means)
+            implements Part {
+        public Tape {
+            damages = List.copyOf(damages);
+            means = List.copyOf(means);
+        }
+
+        @Override
+        public <R> R ask(Kinds<R> kinds) {
+            return kinds.tape(this);
+        }
+    }
+
+    /**
+     * Ageing made faster.
+     *
+     * @param of {@code test sheets}, {@code sample} or {@code object}
+     * @param temperature in the chamber
+     * @param humidity in the chamber, relative
+     * @param time how long
+     * @param standard by which it is done, in words
+     */
+    record Ageing(String of, Quantity temperature, Optional<Quantity> humidity, Quantity time,
+            Optional<String> standard) implements Part {
+
+        /** Whether the object itself is aged, or that is not shown to be otherwise. */
+        public boolean isOfTheObject() {
+            return !List.of("test sheets", "sample").contains(of);
+        }
+
+        @Override
+        public <R> R ask(Kinds<R> kinds) {
+            return kinds.ageing(this);
         }
     }
 }

@@ -66,6 +66,10 @@ public enum Unit {
     ATMOSPHERE("atm", Dimension.PRESSURE, 101325.0),
     MICROSIEMENS_PER_CENTIMETRE("µS/cm", Dimension.CONDUCTIVITY, 1e-4, "uS/cm"),
     MILLISIEMENS_PER_CENTIMETRE("mS/cm", Dimension.CONDUCTIVITY, 0.1),
+    LUX("lx", Dimension.ILLUMINANCE, 1.0, "lux"),
+    KILOLUX("klx", Dimension.ILLUMINANCE, 1e3),
+    LUX_HOUR("lx·h", Dimension.LIGHT_EXPOSURE, 3600.0, "lx h"),
+    MEGALUX_HOUR("Mlx·h", Dimension.LIGHT_EXPOSURE, 3.6e9, "Mlx h"),
     PER_SECOND("1/s", Dimension.RATE, 1.0, "/s"),
     PER_MINUTE("1/min", Dimension.RATE, 1.0 / 60.0, "/min"),
     PER_HOUR("1/h", Dimension.RATE, 1.0 / 3600.0, "/h"),
@@ -142,6 +146,8 @@ public enum Unit {
             case PARTS_PER_MILLION -> PPM;
             case PRESSURE -> KILOPASCAL;
             case CONDUCTIVITY -> MICROSIEMENS_PER_CENTIMETRE;
+            case ILLUMINANCE -> LUX;
+            case LIGHT_EXPOSURE -> LUX_HOUR;
             case RATE -> PER_HOUR;
             case DIFFUSIVITY -> SQUARE_METRE_PER_SECOND;
             case ACIDITY -> PH;

@@ -29,10 +29,12 @@ final class CaseFacts {
             StepKind.PHOTOGRAPHY, StepKind.MEASURING);
 
     private static final Set<StepKind> WETTING = EnumSet.of(StepKind.PREWETTING, StepKind.WASHING, StepKind.LOCAL_WET_TREATMENT,
-            StepKind.BLEACHING, StepKind.PHYTATE_TREATMENT, StepKind.ALKALIZATION, StepKind.RINSING, StepKind.RESIZING);
+            StepKind.BLEACHING, StepKind.PHYTATE_TREATMENT, StepKind.ALKALIZATION, StepKind.RINSING, StepKind.RESIZING,
+            StepKind.POULTICING, StepKind.GEL_CLEANING, StepKind.CHELATION, StepKind.CARBONATION, StepKind.LEAF_CASTING);
 
     /** Kinds of step that are done in a bath, whether or not they say so. */
-    private static final Set<StepKind> BATHING = EnumSet.of(StepKind.WASHING, StepKind.RINSING, StepKind.PHYTATE_TREATMENT);
+    private static final Set<StepKind> BATHING = EnumSet.of(StepKind.WASHING, StepKind.RINSING, StepKind.PHYTATE_TREATMENT,
+            StepKind.CARBONATION, StepKind.LEAF_CASTING);
 
     private static final PartTools PART_TOOLS = new PartTools();
 
@@ -74,7 +76,7 @@ final class CaseFacts {
 
     /** The media and the support that a step touches; nothing is kept out of a bath of the whole sheet. */
     Stream<Asked> touches(Step step) {
-        if (TOUCHING_NOTHING.contains(step.kind())) {
+        if (!isOnTheObject(step)) {
             return Stream.empty();
         }
         return Stream.concat(media.stream().filter(layer -> isBathed(step) || !step.avoids().contains(layer.name())), Stream.of(support))
@@ -91,14 +93,20 @@ final class CaseFacts {
                 .flatMap(touch -> liquidsOf(step).map(touch::with));
     }
 
-    /** Whether a step of this kind always brings a liquid to the sheet. */
+    /** Whether a step touches the object; what is not shown to be done to test sheets does. */
+    private static boolean isOnTheObject(Step step) {
+        return !TOUCHING_NOTHING.contains(step.kind())
+                && step.part(Part.Ageing.class).filter(ageing -> !ageing.isOfTheObject()).isEmpty();
+    }
+
+    /** Whether a step brings a liquid to the sheet: always by its kind, or, if it has a name of its own, by what it names. */
     boolean wetsBy(Step step) {
-        return WETTING.contains(step.kind());
+        return WETTING.contains(step.kind()) || step.named().isPresent() && liquidsOf(step).findAny().isPresent();
     }
 
     /** Whether a step leaves the sheet damp: it is wetted, or humidified. */
     boolean dampens(Step step) {
-        return !TOUCHING_NOTHING.contains(step.kind()) && (wetsBy(step) || step.kind() == StepKind.HUMIDIFICATION
+        return isOnTheObject(step) && (wetsBy(step) || step.kind() == StepKind.HUMIDIFICATION
                 || step.part(Part.Chamber.class).isPresent() || step.part(Part.Bath.class).isPresent()
                 || step.part(Part.Mist.class).isPresent());
     }
@@ -107,10 +115,18 @@ final class CaseFacts {
     Stream<String> liquidsOf(Step step) {
         return Stream.of(step.part(Part.Bath.class).map(Part.Bath::of).stream(),
                 step.part(Part.Mist.class).map(Part.Mist::of).stream(),
-                step.part(Part.Mend.class).map(Part.Mend::with).stream(),
+                step.part(Part.Mend.class).flatMap(CaseFacts::wetOnTissue).stream(),
                 step.part(Part.Fixing.class).map(Part.Fixing::with).stream(),
-                step.kind() == StepKind.HUMIDIFICATION ? Stream.<String>empty() : step.uses().stream())
+                step.part(Part.Layer.class).map(Part.Layer::of).stream(),
+                step.part(Part.Suction.class).flatMap(Part.Suction::of).stream(),
+                step.kind() == StepKind.HUMIDIFICATION && step.named().isEmpty() ? Stream.<String>empty()
+                        : step.uses().stream())
                 .flatMap(ids -> ids).filter(liquids::isLiquid).distinct();
+    }
+
+    /** What lies wet on the tissue: the adhesive, or only what wakes one that lies there dry. */
+    private static Optional<String> wetOnTissue(Part.Mend mend) {
+        return mend.activation().isPresent() ? mend.activation().flatMap(Part.Activation::with) : Optional.of(mend.with());
     }
 
     /** The tools and materials of a step, by id, wherever they are named. */

@@ -35,7 +35,7 @@ record Contact(List<Piece> pieces) {
 
     /** Kinds of step that lay an adhesive, which dries before the next step. */
     private static final Set<StepKind> MENDING = EnumSet.of(StepKind.MENDING, StepKind.INFILLING, StepKind.LINING,
-            StepKind.TEMPORARY_BRIDGING);
+            StepKind.INLAYING, StepKind.TEMPORARY_BRIDGING);
 
     /** The contact that a step belongs to, with as many baths as planned or as many as are allowed. */
     static Contact of(CaseFacts facts, Step step, Layer layer, String liquid, boolean everyBathAllowed) {
@@ -108,6 +108,12 @@ record Contact(List<Piece> pieces) {
             return new Piece("'" + step.id() + "', " + baths + " × " + bath.get().each()
                     .map(each -> time(each.highIn(Unit.MINUTE)) + ",").orElse("a bath"),
                     bath.get().each().map(each -> baths * each.highIn(Unit.MINUTE)));
+        }
+        Optional<Part.Layer> layer = step.part(Part.Layer.class).filter(part -> facts.liquids.alike(part.of(), liquid));
+        if (layer.flatMap(Part.Layer::each).isPresent()) {
+            double each = layer.get().each().get().highIn(Unit.MINUTE);
+            return new Piece("'" + step.id() + "', " + layer.get().times() + " × " + time(each) + ",",
+                    Optional.of(layer.get().times() * each));
         }
         Optional<Quantity> pressed = step.part(Part.Mend.class).filter(mend -> facts.liquids.alike(mend.with(), liquid))
                 .flatMap(mend -> step.part(Part.Press.class)).flatMap(Part.Press::time);

@@ -148,6 +148,7 @@ final class FieldReader {
             case STEP_PRACTISED -> FieldFact.flag(step.practised());
             case STEP_EMERGENCY -> FieldFact.text(step.emergency().map(Step.Emergency::averted));
             case EMERGENCY_REPORT -> FieldFact.day(step.emergency().flatMap(Step.Emergency::reportBy));
+            case STEP_NAMED -> FieldFact.text(step.named());
             case STEP_RESIZE -> step.resize().flatMap(decision -> FieldFact.text(decision.yes() ? "yes" : "no"));
             default -> ofPart(field, step, asked);
         };
@@ -191,12 +192,33 @@ final class FieldReader {
             case TISSUE_GRAMMAGE -> FieldFact.amount(heaviest(mend.map(part -> Stream.of(part.tissue())).orElse(step.uses().stream())));
             case MEND_GRAIN -> FieldFact.text(mend.flatMap(Part.Mend::grain));
             case MEND_PATCH -> FieldFact.flag(mend.filter(Part.Mend::ofPatch).isPresent());
+            case HEAT_TIME -> FieldFact.amount(step.part(Part.Heat.class).flatMap(Part.Heat::time));
+            case PRESS_TIME -> FieldFact.amount(step.part(Part.Press.class).flatMap(Part.Press::time));
             case FIRST_CHANGE -> FieldFact.amount(step.part(Part.Blotters.class).map(Part.Blotters::changes)
                     .filter(changes -> !changes.isEmpty()).flatMap(changes -> changes.get(0)));
             case SOLIDS -> FieldFact.amount(weighing.flatMap(FieldReader::solids));
             case BLOTTED_FOR -> FieldFact.amount(weighing.flatMap(Part.Weighing::blottedFor));
             case HOUSING_BUFFERED -> FieldFact.flag(isBuffered(step));
             case HOUSING_PH -> FieldFact.amount(span(housingPh(step)));
+            default -> ofTreatedPlace(field, step, mend.flatMap(Part.Mend::activation));
+        };
+    }
+
+    private static Optional<FieldFact> ofTreatedPlace(CaseField field, Step step, Optional<Part.Activation> activation) {
+        return switch (field) {
+            case LAID_BETWEEN -> FieldFact.text(step.part(Part.Layer.class).flatMap(Part.Layer::between));
+            case LAID_EACH -> FieldFact.amount(step.part(Part.Layer.class).flatMap(Part.Layer::each));
+            case SUCTION_PRESSURE -> FieldFact.amount(step.part(Part.Suction.class).flatMap(Part.Suction::pressure));
+            case LIGHT_FILTERED -> FieldFact.flag(step.part(Part.Light.class).filter(Part.Light::filtered).isPresent());
+            case LIGHT_TIME -> FieldFact.amount(step.part(Part.Light.class).flatMap(Part.Light::time));
+            case TAPE_ADHESIVE -> FieldFact.text(step.part(Part.Tape.class).flatMap(Part.Tape::adhesive));
+            case AGEING_OF -> FieldFact.text(step.part(Part.Ageing.class).map(Part.Ageing::of));
+            case ACTIVATED_BY -> FieldFact.text(activation.map(Part.Activation::by).map(Part.Activation.Agent::word));
+            case ACTIVATED_WITH -> FieldFact.text(activation.flatMap(Part.Activation::with));
+            case WINDOW_LOW -> FieldFact.amount(activation.flatMap(Part.Activation::window)
+                    .map(window -> Quantity.of(window.low(), window.unit())));
+            case WINDOW_HIGH -> FieldFact.amount(activation.flatMap(Part.Activation::window)
+                    .map(window -> Quantity.of(window.high(), window.unit())));
             default -> throw new IllegalArgumentException("no step has the field " + field.word());
         };
     }

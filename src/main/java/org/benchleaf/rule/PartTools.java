@@ -65,4 +65,34 @@ final class PartTools implements Part.Kinds<Stream<String>> {
     public Stream<String> housing(Part.Housing part) {
         return part.materials().stream();
     }
+
+    @Override
+    public Stream<String> layer(Part.Layer part) {
+        return part.between().stream();
+    }
+
+    @Override
+    public Stream<String> suction(Part.Suction part) {
+        return Stream.of(part.tool());
+    }
+
+    @Override
+    public Stream<String> light(Part.Light part) {
+        return Stream.empty();
+    }
+
+    @Override
+    public Stream<String> gas(Part.Gas part) {
+        return Stream.concat(Stream.of(part.of()), part.tool().stream());
+    }
+
+    @Override
+    public Stream<String> tape(Part.Tape part) {
+        return Stream.empty();
+    }
+
+    @Override
+    public Stream<String> ageing(Part.Ageing part) {
+        return Stream.empty();
+    }
 }

@@ -44,6 +44,27 @@ public final class RoomAir {
         return Quantity.of(one * most, each.unit());
     }
 
+    /**
+     * What a gas adds to the air of a room when all of it is let in and none leaves.
+     *
+     * <p>Formula: c = V / room.
+     *
+     * <p>Units: volumes at the same temperature and pressure in; ppm by volume out.
+     *
+     * <p>Range: volume 0 or more and no more than the room; room above 0. The air is taken to be mixed.
+     *
+     * <p>Source: definition of parts per million by volume.
+     *
+     * @param volume of the gas, at the pressure of the room
+     * @param room volume of the room
+     * @throws OutsideRange if a value lies outside its range
+     */
+    public static Quantity rise(Quantity volume, Quantity room) {
+        double space = Require.aboveZero("room", room, Unit.LITRE);
+        double gas = Require.within("volume", volume, 0, space, Unit.LITRE, "a room holds no more gas than its own volume");
+        return Quantity.of(1e6 * gas / space, Unit.PPM);
+    }
+
     /** What one has brought so long after its begin, as a share of what it brings at its end. */
     private static double share(double since, double lasts, double rate) {
         if (since <= 0) {

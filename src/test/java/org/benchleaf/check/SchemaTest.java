@@ -39,8 +39,9 @@ class SchemaTest {
     void every_verb_of_the_trade_can_be_written() throws IOException {
         List<String> kinds = new ArrayList<>();
         schema("case").at("/properties/steps/items/properties/kind/enum").forEach(word -> kinds.add(word.asText()));
-        assertThat(kinds).containsExactlyInAnyOrderElementsOf(
-                List.of(StepKind.values()).stream().map(StepKind::word).toList());
+        List<String> words = new ArrayList<>(List.of(StepKind.values()).stream().map(StepKind::word).toList());
+        words.add("other");
+        assertThat(kinds).containsExactlyInAnyOrderElementsOf(words);
     }
 
     private static void walk(String where, JsonNode schema, List<String> poor) {

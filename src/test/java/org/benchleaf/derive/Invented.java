@@ -137,7 +137,7 @@ final class Invented {
     Invented step(String id, Map<String, String> keys, List<String> after, Part... parts) {
         Optional<Quantity> hands = Optional.ofNullable(keys.get("hands")).map(text -> text.endsWith("%")
                 ? QuantityReader.read(text, org.benchleaf.quantity.Dimension.SHARE).quantity().orElseThrow() : q(text));
-        steps.add(new Step(id, StepKind.valueOf(keys.getOrDefault("kind", "WASHING")), "Do it.", Optional.empty(), Optional.empty(),
+        steps.add(new Step(id, StepKind.valueOf(keys.getOrDefault("kind", "WASHING")), Optional.empty(), "Do it.", Optional.empty(), Optional.empty(),
                 Optional.empty(), Optional.empty(), List.of(), amount(keys, "takes"), Optional.empty(), hands, after,
                 amount(keys, "wait").map(time -> new Step.Wait(Optional.of(time), Optional.empty(), Optional.empty()))
                         .or(() -> Optional.ofNullable(keys.get("sign")).map(sign -> new Step.Wait(Optional.empty(), Optional.empty(), Optional.of(sign)))),
@@ -166,7 +166,7 @@ final class Invented {
     static Part.Mend mend(List<String> damages, String with, String lap, String waste) {
         return new Part.Mend(damages, "kozo-9", with, q("8 mm"), q(lap), Optional.of(q("40 mm")),
                 Optional.of(q("0.03 g/cm²")), QuantityReader.read(waste,
-                        org.benchleaf.quantity.Dimension.SHARE).quantity(), Optional.empty(), false);
+                        org.benchleaf.quantity.Dimension.SHARE).quantity(), Optional.empty(), false, Optional.empty());
     }
 
     Library library() {

@@ -11,6 +11,7 @@ import static tech.units.indriya.unit.Units.HOUR;
 import static tech.units.indriya.unit.Units.JOULE;
 import static tech.units.indriya.unit.Units.KILOGRAM;
 import static tech.units.indriya.unit.Units.LITRE;
+import static tech.units.indriya.unit.Units.LUX;
 import static tech.units.indriya.unit.Units.METRE;
 import static tech.units.indriya.unit.Units.MINUTE;
 import static tech.units.indriya.unit.Units.MOLE;
@@ -89,6 +90,10 @@ class UnitTest {
                 SIEMENS.prefix(MetricPrefix.MICRO).divide(METRE.prefix(MetricPrefix.CENTI)));
         REFERENCE.put(Unit.MILLISIEMENS_PER_CENTIMETRE,
                 SIEMENS.prefix(MetricPrefix.MILLI).divide(METRE.prefix(MetricPrefix.CENTI)));
+        REFERENCE.put(Unit.LUX, LUX);
+        REFERENCE.put(Unit.KILOLUX, LUX.prefix(MetricPrefix.KILO));
+        REFERENCE.put(Unit.LUX_HOUR, LUX.multiply(HOUR));
+        REFERENCE.put(Unit.MEGALUX_HOUR, LUX.prefix(MetricPrefix.MEGA).multiply(HOUR));
         REFERENCE.put(Unit.PER_SECOND, AbstractUnit.ONE.divide(SECOND));
         REFERENCE.put(Unit.PER_MINUTE, AbstractUnit.ONE.divide(MINUTE));
         REFERENCE.put(Unit.PER_HOUR, AbstractUnit.ONE.divide(HOUR));

@@ -1,0 +1,27 @@
+package org.benchleaf.compose;
+
+import java.util.Locale;
+import org.benchleaf.model.Step;
+import org.benchleaf.model.TreatmentCase;
+
+/**
+ * Names a step on a page.
+ *
+ * @param words of the interface
+ * @param treatment the case that the step belongs to
+ */
+record StepTitle(Words words, TreatmentCase treatment) {
+
+    /** What the step is; what it is for as well where the case has several of its name and says so. */
+    String of(Step step) {
+        boolean several = treatment.steps().stream().map(this::kind).filter(kind(step)::equals).count() > 1;
+        return step.aim().filter(aim -> several)
+                .map(aim -> words.say("step.title-for", "kind", kind(step), "aim", aim)).orElse(kind(step));
+    }
+
+    /** What the step is: its own name, or its kind. */
+    String kind(Step step) {
+        return step.named().map(name -> name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1))
+                .orElseGet(() -> words.term("step-kind", step.kind().word()));
+    }
+}
