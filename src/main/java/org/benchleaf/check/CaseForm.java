@@ -41,6 +41,7 @@ import org.benchleaf.model.Translation;
 import org.benchleaf.model.TestResult;
 import org.benchleaf.model.TestWords;
 import org.benchleaf.model.TreatmentCase;
+import org.benchleaf.model.Trial;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.read.Draft;
 import org.benchleaf.read.TestWordsReader;
@@ -68,6 +69,7 @@ final class CaseForm {
         List<Solution> solutions = new SolutionForm(context).read(root.group("solutions"));
         List<Step> steps = new StepForm(context).read(root.groups("steps"));
         List<Result> results = new ResultForm(context, instruments).read(root.groups("results"));
+        List<Trial> trials = new TrialForm(context).read(root.groups("trials"));
         List<Picture> pictures = pictures();
         List<Reason> reasons = root.groups("reasons").stream().map(this::reason).toList();
         String language = language();
@@ -80,7 +82,7 @@ final class CaseForm {
                 publication, treated, condition, tests,
                 proposal(root.group("proposal").orElse(new Fields(new org.benchleaf.read.Node.Mapping(Map.of(),
                         root.place()), root.soundness()))),
-                instruments, solutions, steps, results, pictures, reasons, draft.story(),
+                instruments, solutions, steps, results, trials, pictures, reasons, draft.story(),
                 new SourceForm(context, root).read(publication), translations,
                 root.word("print", CaseForm::withWorkings).orElse(true),
                 new ObjectForm(context).privateFields(object), root.place());

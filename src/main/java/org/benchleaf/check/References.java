@@ -23,7 +23,8 @@ final class References {
     enum Kind {
         MEDIUM("medium", true), DAMAGE("damage", false), STEP("step", false), SOLUTION("solution", true),
         MATERIAL("material", false), INSTRUMENT("instrument", false), PICTURE("picture", false),
-        SOURCE("source", false), INDICATOR("indicator", false), SUBSTANCE("substance", false);
+        SOURCE("source", false), INDICATOR("indicator", false), SUBSTANCE("substance", false),
+        TRIAL("trial", false), ARM("arm", false);
 
         private final String word;
         private final boolean meantToBeUsed;

@@ -123,7 +123,7 @@ final class ResultForm {
                 fields.positive("equilibrated", TIME), fields.text("note"), conditions(fields, unit), fields.place("measure"));
     }
 
-    private static Unit unit(String measure, Fields fields) {
+    static Unit unit(String measure, Fields fields) {
         if (isPh(measure)) {
             return Unit.PH;
         }

@@ -25,7 +25,7 @@ final class UnsoundParts {
 
     /** Areas whose entries can be unsound one by one; of any other the whole is. */
     private static final Set<String> OF_ELEMENTS = Set.of("condition", "tests", "instruments", "solutions", "steps",
-            "results", "pictures");
+            "results", "trials", "pictures");
     private static final Set<String> OTHER_AREAS = Set.of("title", "summary", "level", "language", "publication",
             "object", "proposal", "reasons", "source");
     private static final String TRANSLATIONS = "translations";

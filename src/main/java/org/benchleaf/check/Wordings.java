@@ -12,6 +12,7 @@ import org.benchleaf.model.Step;
 import org.benchleaf.model.Story;
 import org.benchleaf.model.Translation;
 import org.benchleaf.model.TreatmentCase;
+import org.benchleaf.model.Trial;
 
 /** Gathers the words of a case that its pages print, in each of its languages. */
 final class Wordings {
@@ -40,6 +41,7 @@ final class Wordings {
         source.reasons().forEach(reason -> own.open("The reason for '" + reason.rule() + "'", reason.place(),
                 reason.why()));
         own.sources(source);
+        source.trials().forEach(own::trial);
         own.story(source.story());
         return Stream.concat(own.all.stream(), source.translations().stream().flatMap(Wordings::of)).toList();
     }
@@ -89,8 +91,8 @@ final class Wordings {
 
     private void step(Step step) {
         String where = "Step '" + step.id() + "'";
-        open(where, step.place(), step.instruction());
-        sheet(where, step.place(), joined(step.see(), step.watch(), step.ifNot(), step.until(), step.edge(), step.aim(),
+        open(where, step.place(), step.instruction(), joined(step.named(), step.aim()));
+        sheet(where, step.place(), joined(step.see(), step.watch(), step.ifNot(), step.until(), step.edge(),
                 step.instead(), step.hold().flatMap(Step.Hold::look), step.hold().flatMap(Step.Hold::meanwhile), step.resize().flatMap(Step.Decision::why)));
     }
 
@@ -98,6 +100,13 @@ final class Wordings {
         source.sources().retelling().ifPresent(retelling -> open("The source", retelling.passage().place(), retelling.by(),
                 retelling.read(), retelling.notRead()));
         source.sources().all().forEach(passage -> open("The source", passage.place(), joined(passage.where(), passage.words())));
+    }
+
+    private void trial(Trial trial) {
+        open("The trial '" + trial.id() + "'", trial.place(), Stream.of(Stream.of(trial.question(), trial.what(), trial.varies()),
+                trial.alike().stream(), trial.arms().stream().map(Trial.Arm::is), trial.found().stream(),
+                trial.results().stream().flatMap(result -> Stream.of(result.measure(), result.method())))
+                .flatMap(texts -> texts).toArray(String[]::new));
     }
 
     private void story(Story story) {

@@ -13,7 +13,7 @@ final class DraftList {
 
     /** The keys of a case file in the order in which a treatment gets its answers. */
     private static final List<String> ORDER = List.of("title", "summary", "level", "language", "object", "condition",
-            "proposal", "publication", "source", "tests", "instruments", "solutions", "steps", "results", "pictures", "reasons");
+            "proposal", "publication", "source", "tests", "instruments", "solutions", "steps", "results", "trials", "pictures", "reasons");
 
     private DraftList() {
     }

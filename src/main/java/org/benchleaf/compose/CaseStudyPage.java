@@ -46,8 +46,8 @@ final class CaseStudyPage implements CasePageMaker {
         sheet.add(object(sheet, treatment));
         condition(sheet, desk).ifPresent(sheet::add);
         aims(sheet, treatment).ifPresent(sheet::add);
-        story(sheet, desk, placed).forEach(sheet::add);
         sheet.add(done(sheet, desk));
+        treatment.trials().forEach(trial -> sheet.add(new TrialTables(sheet, trial).arms()));
         timeline(sheet, desk).ifPresent(sheet::add);
         gave(sheet, desk).ifPresent(sheet::add);
         notDone(sheet, treatment).ifPresent(sheet::add);
@@ -216,7 +216,7 @@ final class CaseStudyPage implements CasePageMaker {
     private static Section done(Sheet sheet, CaseDesk desk) {
         Words words = sheet.words();
         List<StepOutline.Item> items = new ArrayList<>();
-        for (Step step : desk.treatment().steps()) {
+        for (Step step : besideTrials(desk.treatment())) {
             Optional<String> takes = desk.worked().timeline().steps().stream()
                     .filter(timed -> timed.step().equals(step.id())).findFirst()
                     .map(timed -> timed.known() ? sheet.numbers().duration(timed.takes()).text()
@@ -233,6 +233,12 @@ final class CaseStudyPage implements CasePageMaker {
         }
         return new Section("done", words.say("study.done"), 
                 desk.has(STEP_SHEET) ? Optional.of(words.say("study.done-lead")) : Optional.empty(), blocks);
+    }
+
+    /** The steps that belong to no arm of a trial, which is told as a table of its arms. */
+    private static List<Step> besideTrials(TreatmentCase treatment) {
+        return treatment.steps().stream().filter(step -> treatment.trials().stream()
+                .allMatch(trial -> trial.armOf(step).isEmpty())).toList();
     }
 
     /** The first and the last day on record; empty where there are not two. */

@@ -43,9 +43,14 @@ final class ResultData {
         return tables;
     }
 
+    /** Each trial with its arms. */
+    List<TrialTables> trials() {
+        return desk.treatment().trials().stream().map(trial -> new TrialTables(sheet, trial)).toList();
+    }
+
     /** Every table of the case. */
     List<DataTable> tables() {
-        return Stream.of(results().stream().flatMap(result -> result.tables().stream()),
+        return Stream.of(trials().stream().flatMap(trial -> trial.tables().stream()), results().stream().flatMap(result -> result.tables().stream()),
                 baths().stream().map(BathTable::data), Stream.of(new TimelineChart(sheet, desk).data()))
                 .flatMap(tables -> tables).toList();
     }

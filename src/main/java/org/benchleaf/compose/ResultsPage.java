@@ -20,7 +20,8 @@ final class ResultsPage implements CasePageMaker {
 
     @Override
     public boolean applies(CaseDesk desk) {
-        return CasePageMaker.super.applies(desk) && !desk.treatment().results().isEmpty();
+        return CasePageMaker.super.applies(desk) && (!desk.treatment().results().isEmpty()
+                || !desk.treatment().trials().isEmpty());
     }
 
     @Override
@@ -31,6 +32,7 @@ final class ResultsPage implements CasePageMaker {
         sheet.add(new Opening(Optional.of(words.say("case-page.results")), desk.treatment().title(),
                 Optional.of(words.say("results.lead")), List.of(), Optional.empty()));
         data.results().forEach(result -> sheet.add(result.make()));
+        data.trials().forEach(trial -> sheet.add(trial.measured(desk)));
         baths(sheet, desk, data).ifPresent(sheet::add);
         sheet.add(times(sheet, desk));
         findings(sheet, desk).forEach(sheet::add);

@@ -1,8 +1,10 @@
 package org.benchleaf.compose;
 
 import java.util.Locale;
+import java.util.Optional;
 import org.benchleaf.model.Step;
 import org.benchleaf.model.TreatmentCase;
+import org.benchleaf.model.Trial;
 
 /**
  * Names a step on a page.
@@ -12,8 +14,12 @@ import org.benchleaf.model.TreatmentCase;
  */
 record StepTitle(Words words, TreatmentCase treatment) {
 
-    /** What the step is; what it is for as well where the case has several of its name and says so. */
+    /** What the step is, with the arm of a trial that it belongs to, or what it is for where the case has several of its name. */
     String of(Step step) {
+        Optional<Trial.Arm> arm = treatment.trials().stream().flatMap(trial -> trial.armOf(step).stream()).findFirst();
+        if (arm.isPresent()) {
+            return words.say("step.title-arm", "kind", kind(step), "arm", arm.get().is());
+        }
         boolean several = treatment.steps().stream().map(this::kind).filter(kind(step)::equals).count() > 1;
         return step.aim().filter(aim -> several)
                 .map(aim -> words.say("step.title-for", "kind", kind(step), "aim", aim)).orElse(kind(step));

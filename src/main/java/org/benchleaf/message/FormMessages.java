@@ -283,7 +283,12 @@ public enum FormMessages implements CatalogueEntry {
             "{what}",
             "A step that the list of kinds lacks is asked the rules of the kind that it is nearest to.",
             "Write 'kind: other' with both 'named:' (the step in your own words) and 'nearest:' (a kind of the list), or a"
-                    + " kind of the list without them.");
+                    + " kind of the list without them."),
+    ARM_WITHOUT_STEPS("FORM-092", Severity.ERROR,
+            "Arm '{arm}' of the trial '{trial}' is tried on the object and names no step.",
+            "What is done to the object is done by steps, of which tests, rules and hazards are asked.",
+            "Add 'steps: […]' with the ids of the steps by which it is done, 'control: yes' if nothing is done, or 'of: test"
+                    + " sheets' if it was not tried on the object.");
 
     private final Entry entry;
 

@@ -22,6 +22,7 @@ import org.benchleaf.message.Place;
  * @param solutions what is prepared, in the order written
  * @param steps what is done, in the order written
  * @param results what was measured before and after
+ * @param trials treatments tried side by side
  * @param pictures photographs and drawings
  * @param reasons reasons recorded for departing from a rule
  * @param story the Markdown text
@@ -34,6 +35,7 @@ import org.benchleaf.message.Place;
 public record TreatmentCase(String id, String title, String summary, Level level, String language,
         Publication publication, PrintObject object, List<Damage> condition, List<SpotTest> tests, Proposal proposal,
         List<Instrument> instruments, List<Solution> solutions, List<Step> steps, List<Result> results,
+        List<Trial> trials,
         List<Picture> pictures, List<Reason> reasons, Story story, CaseSources sources, List<Translation> translations,
         boolean workingsPrinted, Set<String> privateFields, Place place) {
 
@@ -44,6 +46,7 @@ public record TreatmentCase(String id, String title, String summary, Level level
         solutions = List.copyOf(solutions);
         steps = List.copyOf(steps);
         results = List.copyOf(results);
+        trials = List.copyOf(trials);
         pictures = List.copyOf(pictures);
         reasons = List.copyOf(reasons);
         translations = List.copyOf(translations);

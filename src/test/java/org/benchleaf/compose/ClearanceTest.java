@@ -336,7 +336,7 @@ class ClearanceTest {
                         Quantity.of(300, Unit.MILLIMETRE))), Optional.empty(), List.of(), List.of(), List.of(), PLACE);
         return new TreatmentCase("case", "A sheet", "A sheet is treated.", Level.FOUNDATION, "en", publication, object,
                 List.of(), List.of(), new Proposal(List.of(), List.of(), Optional.empty(), List.of(), Map.of(), List.of(),
-                PLACE), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), new Story(List.of()), CaseSources.NONE,
+                PLACE), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), new Story(List.of()), CaseSources.NONE,
                 List.of(), true, Set.of(), PLACE);
     }
 }
