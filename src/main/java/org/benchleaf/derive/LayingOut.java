@@ -61,8 +61,10 @@ final class LayingOut {
 
     /** How much one station has of a solution, where a step says how much one sheet takes. */
     private Optional<Quantity> ofSolution(Step step, String id) {
+        boolean wakes = step.part(Part.Mend.class).flatMap(Part.Mend::activation).flatMap(Part.Activation::with)
+                .filter(id::equals).isPresent();
         String amount = step.part(Part.Mist.class).filter(part -> part.of().equals(id)).isPresent() ? ".amount"
-                : step.part(Part.Bath.class).isPresent() ? ".tray-volume" : ".paste-mass";
+                : step.part(Part.Bath.class).isPresent() ? ".tray-volume" : wakes ? ".activator-mass" : ".paste-mass";
         return bench.ledger().figure(step.id() + amount).or(() -> bench.ledger().figure(step.id() + ".volume"))
                 .map(Figure::value);
     }
