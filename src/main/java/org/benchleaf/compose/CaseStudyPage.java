@@ -46,6 +46,7 @@ final class CaseStudyPage implements CasePageMaker {
         sheet.add(object(sheet, treatment));
         condition(sheet, desk).ifPresent(sheet::add);
         aims(sheet, treatment).ifPresent(sheet::add);
+        story(sheet, desk, placed).forEach(sheet::add);
         sheet.add(done(sheet, desk));
         treatment.trials().forEach(trial -> sheet.add(new TrialTables(sheet, trial).arms()));
         timeline(sheet, desk).ifPresent(sheet::add);

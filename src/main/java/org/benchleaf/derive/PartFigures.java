@@ -373,24 +373,24 @@ final class PartFigures implements Part.Kinds<Map<String, Figure>> {
         return bench.ledger().work(wetLoad(part, new Job("mending", step.place()).given("tears", lengths, Job.CASE_FILE)
                 .given("lap", part.lap(), Job.CASE_FILE).given("width", part.strip(), Job.CASE_FILE)
                 .given("piece", part.piece(), Job.CASE_FILE, bench.constant("mending-piece"))
-                .given("tissue", grammage, Job.MATERIAL))
+                .given("tissue", grammage, Job.MATERIAL)
                 .gives("area", key(part, "area"), "tissue on the tears").gives("pieces", key(part, "pieces"), "pieces of tissue")
-                .gives("tissue-mass", key(part, "tissue-mass"), "mass of the tissue"));
+                .gives("tissue-mass", key(part, "tissue-mass"), "mass of the tissue")));
     }
 
     /** Adds what lies wet on the tissue: the adhesive, or the liquid that wakes a dry one; nothing where neither is there. */
     private Job wetLoad(Part.Mend part, Job job) {
-        job.source(bench.material(part.tissue()).flatMap(Material::source)).given("waste", part.waste(), Job.CASE_FILE);
+        Optional<Quantity> woken = part.activation().flatMap(Part.Activation::load);
         if (part.activation().isEmpty()) {
-            return job.given("paste", part.pasteLoad(), Job.CASE_FILE, bench.constant("paste-load"))
+            job.given("paste", part.pasteLoad(), Job.CASE_FILE, bench.constant("paste-load"))
                     .gives("paste-mass", key(part, "paste-mass"), "wet adhesive on the tissue");
+        } else if (woken.isPresent()) {
+            job.given("paste", woken.get(), Job.CASE_FILE)
+                    .gives("paste-mass", key(part, "activator-mass"), "liquid that wakes the adhesive on the tissue");
+        } else {
+            job.given("paste", bench.constant("no-paste"));
         }
-        Part.Activation activation = part.activation().get();
-        if (activation.load().isEmpty()) {
-            return job.given("paste", bench.constant("no-paste"));
-        }
-        return job.given("paste", activation.load().get(), Job.CASE_FILE)
-                .gives("paste-mass", key(part, "activator-mass"), "liquid that wakes the adhesive on the tissue");
+        return job.given("waste", part.waste(), Job.CASE_FILE).source(bench.material(part.tissue()).flatMap(Material::source));
     }
 
     /** The dry adhesive on a coated tissue, as tissue of the grammage of the coating. */
@@ -406,10 +406,10 @@ final class PartFigures implements Part.Kinds<Map<String, Figure>> {
     /** Losses and linings: tissue of their own area. */
     private Map<String, Figure> patches(Part.Mend part, Quantity grammage, List<Figure.Given> areas) {
         return bench.ledger().work(wetLoad(part, new Job("patches", step.place()).each("areas", areas)
-                .given("tissue", grammage, Job.MATERIAL))
+                .given("tissue", grammage, Job.MATERIAL)
                 .gives("area", key(part, "area"), "tissue on the losses or the lining")
                 .gives("pieces", key(part, "pieces"), "pieces of tissue")
-                .gives("tissue-mass", key(part, "tissue-mass"), "mass of the tissue"));
+                .gives("tissue-mass", key(part, "tissue-mass"), "mass of the tissue")));
     }
 
     private void useUp(Part.Mend part, Map<String, Figure> made) {

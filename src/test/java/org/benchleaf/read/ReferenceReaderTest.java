@@ -143,7 +143,7 @@ class ReferenceReaderTest {
         Set<String> codes = SHIPPED.statements().keySet();
         Set<String> steps = Stream.of(StepKind.values()).map(StepKind::word).collect(Collectors.toSet());
         Set<String> parts = Set.of("preparation", "bath", "mist", "chamber", "blotters", "press", "mend", "heat",
-                "support", "cleaning", "fixing", "weighing", "housing");
+                "support", "cleaning", "fixing", "weighing", "housing", "layer", "suction", "light", "gas", "tape", "ageing");
 
         assertThat(SHIPPED.statements().values()).allSatisfy(statement -> {
             assertThat(codes).containsAll(statement.precautions());
