@@ -205,6 +205,11 @@ public sealed interface Part {
             damages = List.copyOf(damages);
         }
 
+        /** What is laid down wet: the adhesive, or only what wakes one that lies dry on the tissue. */
+        public Optional<String> liquid() {
+            return activation.isPresent() ? activation.flatMap(Activation::with) : Optional.of(with);
+        }
+
         @Override
         public <R> R ask(Kinds<R> kinds) {
             return kinds.mend(this);

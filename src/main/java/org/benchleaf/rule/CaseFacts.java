@@ -115,18 +115,13 @@ final class CaseFacts {
     Stream<String> liquidsOf(Step step) {
         return Stream.of(step.part(Part.Bath.class).map(Part.Bath::of).stream(),
                 step.part(Part.Mist.class).map(Part.Mist::of).stream(),
-                step.part(Part.Mend.class).flatMap(CaseFacts::wetOnTissue).stream(),
+                step.part(Part.Mend.class).flatMap(Part.Mend::liquid).stream(),
                 step.part(Part.Fixing.class).map(Part.Fixing::with).stream(),
                 step.part(Part.Layer.class).map(Part.Layer::of).stream(),
                 step.part(Part.Suction.class).flatMap(Part.Suction::of).stream(),
                 step.kind() == StepKind.HUMIDIFICATION && step.named().isEmpty() ? Stream.<String>empty()
                         : step.uses().stream())
                 .flatMap(ids -> ids).filter(liquids::isLiquid).distinct();
-    }
-
-    /** What lies wet on the tissue: the adhesive, or only what wakes one that lies there dry. */
-    private static Optional<String> wetOnTissue(Part.Mend mend) {
-        return mend.activation().isPresent() ? mend.activation().flatMap(Part.Activation::with) : Optional.of(mend.with());
     }
 
     /** The tools and materials of a step, by id, wherever they are named. */

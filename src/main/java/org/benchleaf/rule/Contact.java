@@ -115,7 +115,7 @@ record Contact(List<Piece> pieces) {
             return new Piece("'" + step.id() + "', " + layer.get().times() + " × " + time(each) + ",",
                     Optional.of(layer.get().times() * each));
         }
-        Optional<Quantity> pressed = step.part(Part.Mend.class).filter(mend -> facts.liquids.alike(mend.with(), liquid))
+        Optional<Quantity> pressed = step.part(Part.Mend.class).filter(mend -> mend.liquid().filter(wet -> facts.liquids.alike(wet, liquid)).isPresent())
                 .flatMap(mend -> step.part(Part.Press.class)).flatMap(Part.Press::time);
         return new Piece("'" + step.id() + "',", pressed.or(step::takes).or(step::atMost)
                 .map(time -> time.highIn(Unit.MINUTE)));
