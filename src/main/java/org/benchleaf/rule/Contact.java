@@ -117,7 +117,7 @@ record Contact(List<Piece> pieces) {
         }
         Optional<Quantity> pressed = step.part(Part.Mend.class).filter(mend -> mend.liquid().filter(wet -> facts.liquids.alike(wet, liquid)).isPresent())
                 .flatMap(mend -> step.part(Part.Press.class)).flatMap(Part.Press::time);
-        return new Piece("'" + step.id() + "',", pressed.or(step::takes).or(step::atMost)
+        return new Piece("'" + step.id() + "',", pressed.or(() -> step.part(Part.Suction.class).flatMap(Part.Suction::time)).or(step::takes).or(step::atMost)
                 .map(time -> time.highIn(Unit.MINUTE)));
     }
 

@@ -95,7 +95,7 @@ final class RuleBench {
     private Message filled(Rule rule, Asked subject, String what, String why, String fix) {
         return new RuleMessage(rule.id(), Severity.ERROR, what, why, fix).at(subject.place(),
                 "step", subject.step().map(Step::id).orElse(NOTHING),
-                "kind", subject.step().map(step -> step.kind().word()).orElse(NOTHING),
+                "kind", subject.step().map(step -> step.named().map(own -> own + ", nearest to ").orElse("") + step.kind().word()).orElse(NOTHING),
                 "medium", subject.layer().map(Layer::name).orElse(NOTHING),
                 "liquid", subject.liquid().orElse(NOTHING),
                 "measure", subject.result().map(Result::measure).orElse(NOTHING),

@@ -51,7 +51,7 @@ class StepKindsTest {
 
     /** Layers and strips: geometry, worked by hand. Light and gas: definitions of luminous exposure and of ppm by volume. */
     @ParameterizedTest
-    @CsvSource({"gel.volume, 7.2, mL", "gel.total, 14.4, mL", "residue.total, 30, mL", "light.exposure, 0.08, Mlx·h",
+    @CsvSource({"gel.volume, 0.0072, L", "gel.total, 0.0144, L", "residue.total, 0.03, L", "light.exposure, 0.08, Mlx·h",
             "bubble.room-rise, 300, ppm", "mend-warm.area, 5, cm²", "mend-warm.coating-mass, 4, mg",
             "mend-woken.area, 4, cm²", "mend-woken.activator-mass, 0.04, g"})
     void what_a_step_takes_is_worked_out(String id, double expected, String unit) {
