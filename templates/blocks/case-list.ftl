@@ -1,5 +1,5 @@
 <#-- Cases to choose from.
-     entries  each with title (a link), language, summary (may be empty), facts, picture (may be empty), sheets (links)
+     entries  each with title (a link), language, summary (may be empty), facts, picture (may be empty), sheets (each with link and shown)
      words    fixed labels -->
 <#macro caseList entries words>
 <ul class="case-list">
@@ -16,7 +16,7 @@
       </dl>
       <#if entry.sheets?has_content>
       <ul class="case-list__sheets" aria-label="${words.sheets}">
-        <#list entry.sheets as sheet><li><a href="${sheet.href}">${sheet.text}</a></li></#list>
+        <#list entry.sheets as sheet><li><a href="${sheet.link.href}" aria-label="${sheet.link.text}">${sheet.shown}</a></li></#list>
       </ul>
       </#if>
     </div>

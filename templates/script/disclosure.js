@@ -10,12 +10,21 @@
     if (!details) { return; }
     event.preventDefault();
     details.open = !details.open;
-    if (details.open) { details.querySelector("summary").focus(); }
+    if (details.open) {
+      openAround(details);
+      details.querySelector("summary").focus();
+    }
   });
+  /* A working may stand in a part that is closed itself. */
+  function openAround(element) {
+    for (var part = element.closest("details"); part; part = part.parentElement.closest("details")) { part.open = true; }
+  }
   function openTarget() {
     var target = location.hash.length > 1 && document.getElementById(decodeURIComponent(location.hash.slice(1)));
-    var details = target && target.closest("details");
-    if (details) { details.open = true; target.scrollIntoView(); }
+    if (target && target.closest("details")) {
+      openAround(target);
+      target.scrollIntoView();
+    }
   }
   window.addEventListener("hashchange", openTarget);
   openTarget();

@@ -22,7 +22,7 @@ final class BrowsePages implements SitePageMaker {
         Words words = index.words();
         String title = words.say("way.browse");
         index.add(Opening.plain(title, words.say("browse.lead")));
-        Facets.groups(index, desk, Integer.MAX_VALUE).forEach(group -> index.add(new Section(group.id(), group.heading(),
+        Facets.groups(index, desk).forEach(group -> index.add(new Section(group.id(), group.heading(),
                 Optional.empty(), List.of(new LinkGroups(List.of(
                         new LinkGroups.Group(group.id() + "-list", "", group.entries())))))));
         pages.add(index.page(title, words.say("browse.lead")));

@@ -88,12 +88,13 @@ final class CaseEntries {
         Optional<Photo> picture = card.picture().isEmpty() ? Optional.empty()
                 : Optional.of(new Photo(card.id(), card.picture(), card.pictureAlt(), "", "", "", Optional.empty(),
                         first));
-        List<Link> sheets = new ArrayList<>();
+        List<CaseList.OtherPage> sheets = new ArrayList<>();
         sheet.names().ofCase().forEach(page -> {
             String path = Paths.inCase(card.id(), page.file());
             if (!path.equals(card.path()) && card.pages().contains(path)) {
-                sheets.add(sheet.link(words.say("case-list.sheet", "page",
-                        words.say("case-page." + page.kind()), "title", card.title()), path));
+                String kind = words.say("case-page." + page.kind());
+                sheets.add(new CaseList.OtherPage(sheet.link(
+                        words.say("case-list.sheet", "page", kind, "title", card.title()), path), kind));
             }
         });
         return new CaseList.Entry(sheet.link(card.title(), card.start()), card.language(), card.summary(), facts, picture,

@@ -27,10 +27,19 @@ public record CaseList(List<Entry> entries, Map<String, String> words) implement
      * @param sheets ways to its other pages
      */
     public record Entry(Link title, String language, String summary, List<Fact> facts, Optional<Photo> picture,
-            List<Link> sheets) {
+            List<OtherPage> sheets) {
         public Entry {
             facts = List.copyOf(facts);
             sheets = List.copyOf(sheets);
         }
+    }
+
+    /**
+     * The way to another page of a case.
+     *
+     * @param link whose text makes sense alone
+     * @param shown the kind of page; the title of the case stands above it already
+     */
+    public record OtherPage(Link link, String shown) {
     }
 }

@@ -43,18 +43,29 @@ final class CaseStudyPage implements CasePageMaker {
         comparison.ifPresent(sheet::add);
         Set<String> placed = new HashSet<>();
         comparison.ifPresent(pair -> placed.addAll(List.of(pair.before().id(), pair.after().id())));
-        sheet.add(object(sheet, treatment));
-        condition(sheet, desk).ifPresent(sheet::add);
-        aims(sheet, treatment).ifPresent(sheet::add);
-        story(sheet, desk, placed).forEach(sheet::add);
-        sheet.add(done(sheet, desk));
-        treatment.trials().forEach(trial -> sheet.add(new TrialTables(sheet, trial).arms()));
-        timeline(sheet, desk).ifPresent(sheet::add);
-        gave(sheet, desk).ifPresent(sheet::add);
-        notDone(sheet, treatment).ifPresent(sheet::add);
-        otherPictures(sheet, desk, placed).ifPresent(sheet::add);
+        List<Html> says = new PlainResults(sheet).sentences(desk.worked().results());
+        List<Block> rest = rest(sheet, desk, placed);
+        sheet.add(gave(sheet, desk, says));
+        rest.forEach(sheet::add);
         sheet.linkedData(linkedData(sheet, treatment));
         return desk.finish(sheet, NAME, treatment.summary());
+    }
+
+    /** What stands below the results; made before their workings, so that a number in the story opens beside its sentence. */
+    private static List<Block> rest(Sheet sheet, CaseDesk desk, Set<String> placed) {
+        TreatmentCase treatment = desk.treatment();
+        List<Block> rest = new ArrayList<>();
+        rest.add(object(sheet, treatment));
+        condition(sheet, desk).ifPresent(rest::add);
+        aims(sheet, treatment).ifPresent(rest::add);
+        rest.addAll(story(sheet, desk, placed));
+        rest.add(done(sheet, desk));
+        treatment.trials().forEach(trial -> rest.add(new TrialTables(sheet, trial).arms()));
+        timeline(sheet, desk).ifPresent(rest::add);
+        notDone(sheet, treatment).ifPresent(rest::add);
+        rest.add(new HomeAdvice(sheet).section(treatment));
+        otherPictures(sheet, desk, placed).ifPresent(rest::add);
+        return rest;
     }
 
     private static Opening opening(Sheet sheet, TreatmentCase treatment) {
@@ -264,20 +275,21 @@ final class CaseStudyPage implements CasePageMaker {
                 List.of(new KeyNumbers(numbers), times.chart(List.of(times.data().table(Optional.empty()))))));
     }
 
-    private static Optional<Section> gave(Sheet sheet, CaseDesk desk) {
+    /** The results in sentences, what was told in words or not measured, and one click down every number. */
+    private static Section gave(Sheet sheet, CaseDesk desk, List<Html> sentences) {
         Words words = sheet.words();
         List<KeyNumbers.Item> numbers = new ResultNumbers(sheet, desk).items();
+        Optional<Facts> told = new ResultNumbers(sheet, desk).inWords();
         List<Block> blocks = new ArrayList<>();
-        if (!numbers.isEmpty()) {
-            blocks.add(new KeyNumbers(numbers));
-        }
-        new ResultNumbers(sheet, desk).inWords().ifPresent(blocks::add);
+        List<Html> says = sentences.isEmpty() ? List.of(Html.ofText(words.say("study.no-numbers"))) : sentences;
+        blocks.add(new Findings(says, words.say("study.all-numbers"),
+                numbers.isEmpty() ? List.of() : List.of(new KeyNumbers(numbers))));
+        told.ifPresent(blocks::add);
         if (desk.has("results")) {
             blocks.add(new LinkList(List.of(new LinkList.Entry(sheet.link(words.say("study.to-results"),
                     Paths.results(desk.treatment().id())), ""))));
         }
-        return blocks.isEmpty() ? Optional.empty()
-                : Optional.of(new Section("gave", words.say("study.gave"), Optional.empty(), blocks));
+        return new Section("gave", words.say("study.gave"), Optional.empty(), blocks);
     }
 
     private static Optional<Section> notDone(Sheet sheet, TreatmentCase treatment) {

@@ -1,14 +1,11 @@
 package org.benchleaf.compose;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.BiFunction;
-import java.util.stream.Collectors;
 
 /** The ways to sort cases: by kind of object, damage, technique, step, material, level. */
 enum Facets {
@@ -64,40 +61,35 @@ enum Facets {
         return this == MATERIAL ? Paths.material(value) + "#cases" : Paths.browse(word, value);
     }
 
-    /**
-     * One group of links for each facet that has values.
-     *
-     * @param most how many values a group shows, the commonest; a link leads to the rest
-     */
-    static List<LinkGroups.Group> groups(Sheet sheet, SiteDesk desk, int most) {
+    /** One group of links for each facet that has values. */
+    static List<LinkGroups.Group> groups(Sheet sheet, SiteDesk desk) {
         List<LinkGroups.Group> groups = new ArrayList<>();
         for (Facets facet : values()) {
-            Map<String, List<CaseCard>> sorted = facet.sorted(desk);
-            Set<String> shown = commonest(sorted, most);
             List<LinkGroups.Entry> entries = new ArrayList<>();
-            sorted.forEach((value, cards) -> {
-                if (shown.contains(value)) {
-                    entries.add(new LinkGroups.Entry(
-                            sheet.link(facet.label(value, desk, sheet.words()), facet.path(value)),
-                            sheet.words().count("browse.cases", cards.size())));
-                }
-            });
-            if (shown.size() < sorted.size()) {
-                entries.add(new LinkGroups.Entry(sheet.link(sheet.words().say("browse.all-" + facet.word,
-                        "n", sorted.size()), Paths.BROWSE + "#by-" + facet.word), ""));
-            }
+            facet.sorted(desk).forEach((value, cards) -> entries.add(new LinkGroups.Entry(
+                    sheet.link(facet.label(value, desk, sheet.words()), facet.path(value)),
+                    sheet.words().count("browse.cases", cards.size()))));
             if (!entries.isEmpty()) {
-                groups.add(new LinkGroups.Group("by-" + facet.word, sheet.words().say("browse.by-" + facet.word),
-                        entries));
+                groups.add(new LinkGroups.Group(facet.anchor(), sheet.words().say("browse.by-" + facet.word), entries));
             }
         }
         return groups;
     }
 
-    private static Set<String> commonest(Map<String, List<CaseCard>> sorted, int most) {
-        return sorted.entrySet().stream()
-                .sorted(Comparator.comparingInt((Map.Entry<String, List<CaseCard>> entry) -> -entry.getValue().size())
-                        .thenComparing(Map.Entry::getKey))
-                .limit(most).map(Map.Entry::getKey).collect(Collectors.toSet());
+    /** A link to each facet that has values, with how many. */
+    static List<LinkList.Entry> ways(Sheet sheet, SiteDesk desk) {
+        List<LinkList.Entry> ways = new ArrayList<>();
+        for (Facets facet : values()) {
+            int count = facet.sorted(desk).size();
+            if (count > 0) {
+                ways.add(new LinkList.Entry(sheet.link(sheet.words().say("browse.by-" + facet.word),
+                        Paths.BROWSE + "#" + facet.anchor()), sheet.words().count("library.values", count)));
+            }
+        }
+        return ways;
+    }
+
+    private String anchor() {
+        return "by-" + word;
     }
 }

@@ -3,12 +3,12 @@ package org.benchleaf.compose;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.benchleaf.model.Studio;
 
 /** The library: every case, and the ways to find one. Long libraries are cut into several pages. */
 final class LibraryPage implements SitePageMaker {
 
     private static final SitePageName NAME = new SitePageName("library", Paths.LIBRARY, true);
-    private static final int VALUES_SHOWN = 8;
 
     @Override
     public SitePageName name() {
@@ -37,10 +37,24 @@ final class LibraryPage implements SitePageMaker {
                 cases(sheet, cards, number, count)));
         if (number == 1 && !cards.isEmpty()) {
             sheet.add(new Section("browse", words.say("library.browse"), Optional.empty(),
-                    List.of(new LinkGroups(Facets.groups(sheet, desk, VALUES_SHOWN)))));
+                    List.of(new LinkList(Facets.ways(sheet, desk)))));
+        }
+        if (number == 1) {
+            studio(sheet, desk.library().studio()).ifPresent(sheet::add);
         }
         return sheet.page(number == 1 ? site : words.say("library.page-heading", "page", number, "pages", count),
                 words.say("library.description", "site", site));
+    }
+
+    /** What the studio does, who it is and how to reach it, as far as it says so. */
+    private static Optional<Section> studio(Sheet sheet, Studio studio) {
+        Words words = sheet.words();
+        List<Fact> facts = new ArrayList<>();
+        studio.does().forEach(line -> facts.add(Fact.of(words.say("studio.does"), line)));
+        studio.people().forEach(line -> facts.add(Fact.of(words.say("studio.people"), line)));
+        studio.contact().forEach(line -> facts.add(Fact.of(words.say("studio.contact"), line)));
+        return facts.isEmpty() ? Optional.empty() : Optional.of(new Section("studio", words.say("studio.heading"),
+                Optional.empty(), List.of(new Facts(facts))));
     }
 
     private static List<Block> cases(Sheet sheet, List<CaseCard> cards, int number, int count) {

@@ -52,6 +52,12 @@ final class Resolution {
                 ? step(figure).map(step -> Quantity.of(step.doubleValue(), figure.value().unit())) : Optional.empty();
     }
 
+    /** The step of the readings behind a figure, however many they are; empty if it is of none. */
+    static Optional<Quantity> stepAsRead(Figure figure) {
+        return isOfReadings(figure) && figure.value().unit() != Unit.COUNT
+                ? step(figure).map(step -> Quantity.of(step.doubleValue(), figure.value().unit())) : Optional.empty();
+    }
+
     /** The decimals of a number read in such steps. */
     static int decimals(BigDecimal step) {
         return Math.max(0, step.stripTrailingZeros().scale());

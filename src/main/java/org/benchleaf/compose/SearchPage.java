@@ -1,6 +1,7 @@
 package org.benchleaf.compose;
 
 import java.util.List;
+import java.util.Optional;
 
 /** The search. */
 final class SearchPage implements SitePageMaker {
@@ -23,10 +24,8 @@ final class SearchPage implements SitePageMaker {
                 sheet.link(words.say("way.browse"), Paths.BROWSE),
                 sheet.link(words.say("way.materials"), Paths.MATERIALS),
                 sheet.link(words.say("way.glossary"), Paths.GLOSSARY))));
-        List<LinkGroups.Group> groups = new java.util.ArrayList<>(Facets.groups(sheet, desk, Integer.MAX_VALUE));
-        groups.add(WritingPage.group(sheet));
-        sheet.add(new Section("all-pages", words.say("search.all-pages"), java.util.Optional.empty(),
-                List.of(new LinkGroups(groups))));
+        sheet.add(new Section("other-pages", words.say("search.other-pages"), Optional.empty(),
+                List.of(new LinkGroups(List.of(WritingPage.group(sheet))))));
         return List.of(sheet.page(title, words.say("search.lead")));
     }
 }

@@ -29,12 +29,14 @@ import org.benchleaf.quantity.Quantity;
  * @param precedence what a label leaves out, by H code
  * @param wordings sentences about hazards with holes, by key
  * @param limits on which the rules for hazards rest
+ * @param publicCare what is told to readers outside the trade
  */
 public record Reference(Map<String, Substance> substances, Map<String, Statement> statements,
         Map<String, Pictogram> pictograms, Map<String, Equipment> equipment, List<MixtureRule> rules,
         Map<String, Caution> cautions, Map<String, WasteKind> waste, List<FirstAid> firstAid, List<LabelSize> labels,
         List<ClaimWord> claims, List<Incompatible> incompatible, List<Access> access,
-        List<AcuteRoute> acute, Map<String, Precedence> precedence, Map<String, Wording> wordings, HazardLimits limits) {
+        List<AcuteRoute> acute, Map<String, Precedence> precedence, Map<String, Wording> wordings, HazardLimits limits,
+        PublicCare publicCare) {
 
     private static final Pattern NO_WORD = Pattern.compile("[^\\p{L}\\p{N}]+");
 
@@ -57,7 +59,7 @@ public record Reference(Map<String, Substance> substances, Map<String, Statement
     /** The tables with another window of pH for the drain. */
     public Reference draining(HazardLimits.Limit window) {
         return new Reference(substances, statements, pictograms, equipment, rules, cautions, waste, firstAid, labels, claims,
-                incompatible, access, acute, precedence, wordings, limits.draining(window));
+                incompatible, access, acute, precedence, wordings, limits.draining(window), publicCare);
     }
 
     /**

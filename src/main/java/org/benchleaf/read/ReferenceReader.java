@@ -13,6 +13,7 @@ import org.benchleaf.message.Messages;
 import org.benchleaf.message.ReferenceMessages;
 import org.benchleaf.model.HazardLimits;
 import org.benchleaf.model.Precedence;
+import org.benchleaf.model.PublicCare;
 import org.benchleaf.model.Reference;
 import org.benchleaf.model.Source;
 import org.benchleaf.quantity.Dimension;
@@ -26,7 +27,7 @@ public final class ReferenceReader {
     private static final String SHIPPED = "/reference/";
     private static final String STUDIO = "reference/";
     private static final Set<String> OPEN_TO_STUDIOS = Set.of("substances", "cautions", "equipment", "waste",
-            "first-aid", "claims", "blanks", "incompatible", "access");
+            "first-aid", "claims", "blanks", "incompatible", "access", "home-care");
 
     /** A table that comes in several files, one a theme. */
     private static final Map<String, List<String>> THEMES = Map.of("substances", List.of("substances",
@@ -35,6 +36,9 @@ public final class ReferenceReader {
     /** What equipment protects; of one kind the strictest is worn. */
     private static final Set<String> KINDS = Set.of("hands", "eyes", "breath", "body", "air", "light", "head");
     private static final int STRICTEST = 9;
+
+    /** What advice for the owner of a sheet is about. */
+    private static final Set<String> ABOUT = Set.of("handling", "light", "framing", "keeping", "trouble");
 
     /** Two groups must not meet: no more, no fewer. */
     private static final int PAIR = 2;
@@ -97,7 +101,14 @@ public final class ReferenceReader {
                         Set.copyOf(row.textsOf("left out beside", statements.keySet())),
                         Set.copyOf(row.textsOf("no pictogram beside", statements.keySet())), row.text("source"))),
                 table("hazard-words", row -> new Reference.Wording(row.key(), row.text("words"),
-                        row.optionalText("do"))), limits());
+                        row.optionalText("do"))), limits(), publicCare());
+    }
+
+    private PublicCare publicCare() {
+        return new PublicCare(list("plain-words", row -> new PublicCare.PlainWord(row.key(), row.text("measure"),
+                row.optionalQuantity("from", Dimension.ACIDITY), row.optionalQuantity("below", Dimension.ACIDITY), row.text("source"))),
+                list("home-care", row -> new PublicCare.Advice(row.key(), row.oneOf("about", ABOUT), row.texts("where"),
+                        row.text("words"), row.text("source"))));
     }
 
     private HazardLimits limits() {

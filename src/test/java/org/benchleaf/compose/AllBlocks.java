@@ -13,6 +13,7 @@ final class AllBlocks {
     }
 
     private static Stream<Block> within(Block block) {
-        return block instanceof Section section ? section.blocks().stream().flatMap(AllBlocks::within) : Stream.of(block);
+        return block instanceof Section section ? section.blocks().stream().flatMap(AllBlocks::within)
+                : block instanceof Findings findings ? Stream.concat(Stream.of(block), findings.more().stream()) : Stream.of(block);
     }
 }

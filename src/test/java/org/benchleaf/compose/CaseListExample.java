@@ -12,7 +12,8 @@ final class CaseListExample implements Supplier<Block> {
         return new CaseList(List.of(new CaseList.Entry(
                 Link.to("A tide table that had met the tide", "cases/tide-table/index.html"), "en",
                 "A brown, brittle sheet is washed and mended.", List.of(Fact.of("Level", "Foundation")),
-                Optional.empty(), List.of(Link.to("Results: A tide table", "cases/tide-table/results.html")))),
+                Optional.empty(), List.of(new CaseList.OtherPage(
+                        Link.to("Results: A tide table", "cases/tide-table/results.html"), "Results")))),
                 Words.in("en").group("case-list"));
     }
 }

@@ -170,7 +170,7 @@ final class Invented {
     }
 
     Library library() {
-        Studio studio = new Studio("Invented studio", "", true, List.of("en"),
+        Studio studio = new Studio("Invented studio", "", List.of(), List.of(), List.of(), true, List.of("en"),
                 EnumSet.range(DayOfWeek.MONDAY, DayOfWeek.FRIDAY), LocalTime.of(9, 0), LocalTime.of(17, 0),
                 q("60 m³"), q("4 /h"), q("20 °C"), trays, glassware, balances, Studio.Publishing.ONE_SITE, Set.of(), "", "", PLACE);
         Map<String, Method> methods = new LinkedHashMap<>();

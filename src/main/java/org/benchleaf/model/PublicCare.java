@@ -1,0 +1,70 @@
+package org.benchleaf.model;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import org.benchleaf.quantity.Quantity;
+
+/**
+ * What is told to readers outside the trade: plain words for readings, and what to do with a sheet like the one treated.
+ *
+ * @param plainWords words for the readings of a measure
+ * @param advice sentences for the owner of such a sheet, in the order in which they are told
+ */
+public record PublicCare(List<PlainWord> plainWords, List<Advice> advice) {
+
+    public PublicCare {
+        plainWords = List.copyOf(plainWords);
+        advice = List.copyOf(advice);
+    }
+
+    /** The key of the word for a set of readings; empty unless one word holds for every one of them. */
+    public Optional<String> wordFor(String measure, List<Double> readings) {
+        return readings.isEmpty() ? Optional.empty() : plainWords.stream().filter(word -> word.measure().equals(measure)
+                && readings.stream().allMatch(word::holds)).map(PlainWord::key).findFirst();
+    }
+
+    /** The advice that is due for a sheet of which these words are told. */
+    public List<Advice> adviceFor(List<String> told) {
+        List<String> plain = told.stream().map(word -> word.toLowerCase(Locale.ROOT)).toList();
+        return advice.stream().filter(row -> row.where().isEmpty()
+                || row.where().stream().anyMatch(word -> plain.stream().anyMatch(text -> holds(text, word)))).toList();
+    }
+
+    /** Whether a text holds the word whole, so that "ink" is not found in "shrinking". */
+    private static boolean holds(String text, String word) {
+        return Pattern.compile("(?<![\\p{L}\\p{N}])" + Pattern.quote(word) + "(?![\\p{L}\\p{N}])").matcher(text).find();
+    }
+
+    /**
+     * A plain word for readings between two ends.
+     *
+     * @param key of the word among the words of the interface
+     * @param measure such as {@code pH}
+     * @param from the least reading of which it is said; empty if there is none
+     * @param below the reading from which on it is no longer said; empty if there is none
+     * @param source where it was read
+     */
+    public record PlainWord(String key, String measure, Optional<Quantity> from, Optional<Quantity> below, String source) {
+
+        private boolean holds(double reading) {
+            return from.map(end -> reading >= end.value()).orElse(true) && below.map(end -> reading < end.value()).orElse(true);
+        }
+    }
+
+    /**
+     * One piece of advice for the owner of a sheet.
+     *
+     * @param key the row's own key
+     * @param about {@code handling}, {@code light}, {@code framing}, {@code keeping} or {@code trouble}
+     * @param where words of which one must stand in what the case tells of the sheet, in lower case; empty if it is always due
+     * @param words the advice
+     * @param source where it was read
+     */
+    public record Advice(String key, String about, List<String> where, String words, String source) {
+        public Advice {
+            where = List.copyOf(where);
+        }
+    }
+}

@@ -1,0 +1,14 @@
+package org.benchleaf.compose;
+
+import java.util.List;
+import java.util.function.Supplier;
+
+/** A Findings as it stands on a page. */
+final class FindingsExample implements Supplier<Block> {
+
+    @Override
+    public Block get() {
+        return new Findings(List.of(new Html("The surface of the sheet was acid, pH 4.4, before the treatment.")),
+                "All the numbers, with how they were worked out", List.of(new KeyNumbersExample().get()));
+    }
+}
