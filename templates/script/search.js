@@ -1,48 +1,256 @@
-/* Searches the index that search-index.js has put on the window. The library forgives slips; the status says how
-   many were found once typing stops. */
+/* Searches the index that search-index.js has put on the window: a line for each page, with the stems of its words. A word
+   typed is found by its stem, by its beginning and in spite of a slip; the sentences that hold it come from a file beside each
+   page found. Further files of the index are loaded with the first question. */
 (function () {
   "use strict";
   var form = document.querySelector("[data-search]");
-  if (!form || !window.Fuse || !window.BENCHLEAF_INDEX) { return; }
+  if (!form || !window.BENCHLEAF_INDEX) { return; }
   var input = form.querySelector("input");
   var status = document.querySelector("[data-search-status]");
   var list = document.querySelector("[data-search-results]");
   var words = form.dataset;
-  var fuse = new window.Fuse(window.BENCHLEAF_INDEX, {
-    keys: [{ name: "t", weight: 4 }, { name: "w", weight: 3 }, { name: "s", weight: 2 }, { name: "x", weight: 1 }],
-    ignoreLocation: true,
-    threshold: 0.3,
-    minMatchCharLength: 2,
-    includeScore: true
-  });
-  var most = 50;
-  var waiting = 0;
-  function item(entry) {
+  var MOST = 50, WITH_SENTENCE = 12, ENOUGH = 200, LONGEST_ENDING = 7, LONGEST_OF_A_SLIP = 4, CAPITAL_A = 65;
+  var waiting = 0, asked = 0, loaded = 1, lines = 0;
+  var SIGNS = "0123456789abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ!#$%()*+,-./:;=?@[]^_{|}~";
+  var stems = new Map(), pages = [], sentences = new Map(), wanting = new Map();
+
+  /* A page's sentences call this when their file has been loaded. */
+  window.BENCHLEAF_SENTENCES = function (path, texts) {
+    sentences.set(path, texts);
+    (wanting.get(path) || []).forEach(function (done) { done(texts); });
+    wanting.delete(path);
+  };
+
+  function plain(text) {
+    return text.toLowerCase().normalize("NFD").replace(/\p{M}+/gu, "");
+  }
+
+  function unpacked(packed) {
+    var all = [], before = "", at = 0;
+    while (at < packed.length) {
+      var shared = packed.charCodeAt(at) - CAPITAL_A, end = at + 1;
+      while (end < packed.length && !(packed[end] >= "A" && packed[end] <= "Z")) { end += 1; }
+      before = before.slice(0, shared) + packed.slice(at + 1, end);
+      all.push(before);
+      at = end;
+    }
+    return all;
+  }
+
+  /* Words of the whole index, named by the step from one place to the next. */
+  function placed(steps) {
+    var place = 0;
+    return Array.from(steps || "").reduce(function (found, sign) {
+      var step = SIGNS.indexOf(sign);
+      place += step;
+      return step === SIGNS.length - 1 ? found : found.concat(shared[place]);
+    }, []);
+  }
+
+  function wordsOf(text) {
+    return plain(text).split(/[^\p{L}\p{N}]+/u).filter(function (word) { return word.length > 1; });
+  }
+
+  /* Whether a word is a stem with an ending that is no longer than the stem itself. */
+  function isForm(word, stem) {
+    var ending = word.length - stem.length;
+    return stem.length > 2 && word.startsWith(stem) && ending <= Math.min(LONGEST_ENDING, Math.max(3, stem.length));
+  }
+
+  /* Titles count most, then headings and frequent words, then the rest. */
+  function take(line) {
+    var page = pages.push(line) - 1, weights = new Map();
+    wordsOf(line.a || "").concat(placed(line.w), unpacked(line.y || "")).forEach(function (stem) { weights.set(stem, 1); });
+    placed(line.s).concat(unpacked(line.x || "")).forEach(function (stem) { weights.set(stem, 3); });
+    line.kind = window.BENCHLEAF_KINDS[line.k];
+    var title = wordsOf(line.t + " " + line.kind);
+    weights.forEach(function (weight, stem) {
+      var named = title.some(function (word) { return isForm(word, stem); });
+      if (!stems.has(stem)) { stems.set(stem, []); }
+      stems.get(stem).push([page, named ? 9 : weight]);
+    });
+  }
+  var shared = unpacked(window.BENCHLEAF_WORDS);
+  function takeAll() {
+    for (; lines < window.BENCHLEAF_INDEX.length; lines += 1) { take(window.BENCHLEAF_INDEX[lines]); }
+  }
+
+  function script(path, done) {
+    var element = document.createElement("script");
+    element.src = path;
+    element.onload = element.onerror = done;
+    document.head.appendChild(element);
+  }
+  function loadIndex(done) {
+    takeAll();
+    if (loaded >= (window.BENCHLEAF_INDEX_FILES || 1)) { done(); return; }
+    loaded += 1;
+    script("assets/search-index-" + loaded + ".js", function () { loadIndex(done); });
+  }
+
+  /* Letters put in, left out, changed or swapped with the next one, up to a limit. */
+  function apart(one, other, limit) {
+    if (Math.abs(one.length - other.length) > limit) { return limit + 1; }
+    var before = [], row = [];
+    for (var j = 0; j <= other.length; j += 1) { row.push(j); }
+    for (var i = 1; i <= one.length; i += 1) {
+      var next = [i], least = i;
+      for (j = 1; j <= other.length; j += 1) {
+        var change = one[i - 1] === other[j - 1] ? 0 : 1;
+        next[j] = Math.min(row[j] + 1, next[j - 1] + 1, row[j - 1] + change);
+        if (i > 1 && j > 1 && one[i - 1] === other[j - 2] && one[i - 2] === other[j - 1]) {
+          next[j] = Math.min(next[j], before[j - 2] + 1);
+        }
+        least = Math.min(least, next[j]);
+      }
+      if (least > limit) { return limit + 1; }
+      before = row;
+      row = next;
+    }
+    return row[other.length];
+  }
+
+  /* How well a stem fits a word, from 0 to 1: the word itself or one of its forms, its beginning, a slip. */
+  function fit(word, stem, slips) {
+    if (word === stem) { return 1; }
+    if (isForm(word, stem)) { return 1 - 0.06 * (word.length - stem.length); }
+    if (word.length > 2 && stem.startsWith(word)) { return 0.6; }
+    if (!slips || word.length < 4) { return 0; }
+    var limit = word.length > 7 ? 2 : 1;
+    for (var ending = 0; ending <= LONGEST_OF_A_SLIP; ending += 1) {
+      var root = word.slice(0, word.length - ending);
+      if (root.length > 3 && root[0] === stem[0] && stem.length > 3) {
+        var far = apart(root, stem, limit);
+        if (far <= limit) { return 0.5 - 0.12 * far - 0.03 * ending; }
+      }
+    }
+    return 0;
+  }
+
+  function fits(word) {
+    var found = new Map();
+    [false, true].some(function (slips) {
+      stems.forEach(function (places, stem) {
+        var how = fit(word, stem, slips);
+        if (how > 0) { found.set(stem, how); }
+      });
+      return found.size > 0;
+    });
+    return found;
+  }
+
+  function search(question) {
+    var asks = wordsOf(question);
+    var scores = new Map();
+    asks.forEach(function (word) {
+      var best = new Map();
+      fits(word).forEach(function (how, stem) {
+        var places = stems.get(stem), rare = Math.log(1 + pages.length / places.length);
+        places.forEach(function (place) {
+          var score = how * how * place[1] * rare;
+          if (score > (best.get(place[0]) || 0)) { best.set(place[0], score); }
+        });
+      });
+      best.forEach(function (score, page) {
+        var sum = scores.get(page) || { page: page, score: 0, words: 0 };
+        sum.score += score;
+        sum.words += 1;
+        scores.set(page, sum);
+      });
+    });
+    var all = Array.from(scores.values());
+    all.forEach(function (sum) {
+      sum.line = pages[sum.page];
+      sum.score *= sum.line.r * Math.pow(sum.words / asks.length, 3);
+      if (plain(sum.line.t) === plain(question)) { sum.score *= 3; }
+    });
+    all.sort(function (a, b) { return b.score - a.score || a.page - b.page; });
+    return { asks: asks, found: all.slice(0, ENOUGH) };
+  }
+
+  /* The sentence that holds most of the words, of those the shortest; and how near to each other they stand. */
+  function nearest(texts, asks) {
+    var best = { text: "", held: 0 };
+    texts.forEach(function (text) {
+      var inside = wordsOf(text);
+      var held = asks.filter(function (word) {
+        var root = word.slice(0, Math.max(3, word.length - 2));
+        return inside.some(function (each) { return each.startsWith(root); });
+      }).length;
+      if (held > best.held || held === best.held && held > 0 && text.length < best.text.length) { best = { text: text, held: held }; }
+    });
+    return best;
+  }
+
+  function withSentences(result, done) {
+    var first = result.found.slice(0, WITH_SENTENCE), left = first.length;
+    if (left === 0) { done(); return; }
+    function ready(sum, texts) {
+      var near = nearest(texts, result.asks), title = nearest([sum.line.t + " " + sum.line.kind], result.asks);
+      sum.text = near.text || texts[0] || "";
+      if (result.asks.length > 1 && Math.max(near.held, title.held) === result.asks.length) { sum.score *= 1.5; }
+      left -= 1;
+      if (left === 0) {
+        first.sort(function (a, b) { return b.score - a.score || a.page - b.page; });
+        result.found = first.concat(result.found.slice(WITH_SENTENCE));
+        done();
+      }
+    }
+    first.forEach(function (sum) {
+      if (sum.line.a) { ready(sum, [sum.line.a]); return; }
+      var path = sum.line.h;
+      if (sentences.has(path)) { ready(sum, sentences.get(path)); return; }
+      var once = function (texts) {
+        once = function () { return undefined; };
+        ready(sum, texts);
+      };
+      wanting.set(path, (wanting.get(path) || []).concat(function (texts) { once(texts); }));
+      script(path.replace(/\.html$/, "-sentences.js"), function () { once(sentences.get(path) || []); });
+    });
+  }
+
+  function item(sum) {
     var element = document.createElement("li");
     var link = document.createElement("a");
-    link.href = entry.h;
-    link.textContent = entry.t;
+    link.href = sum.line.h;
+    link.textContent = sum.line.t;
     var kind = document.createElement("span");
     kind.className = "search-form__kind";
-    kind.textContent = " " + entry.k;
-    var about = document.createElement("p");
-    about.textContent = entry.s;
+    kind.textContent = " " + sum.line.kind;
     element.appendChild(link);
     element.appendChild(kind);
-    element.appendChild(about);
+    if (sum.text) {
+      var about = document.createElement("p");
+      about.textContent = sum.text;
+      element.appendChild(about);
+    }
     return element;
   }
-  function find() {
-    var question = input.value.trim();
+
+  function show(question, found) {
     list.textContent = "";
-    list.hidden = true;
-    if (question.length < 2) { status.textContent = ""; return; }
-    var found = fuse.search(question.slice(0, 32)).slice(0, most);
-    found.forEach(function (result) { list.appendChild(item(result.item)); });
+    found.slice(0, MOST).forEach(function (sum) { list.appendChild(item(sum)); });
     list.hidden = found.length === 0;
     var said = found.length === 0 ? words.nothing : found.length === 1 ? words.foundOne : words.found;
-    status.textContent = said.replace("[n]", String(found.length)).replace("[q]", function () { return question; });
+    status.textContent = said.replace("[n]", String(Math.min(MOST, found.length))).replace("[q]", function () { return question; });
+    form.dataset.answered = question;
     try { history.replaceState(null, "", "?q=" + encodeURIComponent(question)); } catch (refused) { return; }
+  }
+
+  function find() {
+    var question = input.value.trim(), turn = asked += 1;
+    if (question.length < 2) {
+      list.textContent = "";
+      list.hidden = true;
+      status.textContent = "";
+      return;
+    }
+    loadIndex(function () {
+      var result = search(question.slice(0, 64));
+      withSentences(result, function () {
+        if (turn === asked) { show(question, result.found); }
+      });
+    });
   }
   input.addEventListener("input", function () {
     clearTimeout(waiting);
@@ -53,6 +261,6 @@
     clearTimeout(waiting);
     find();
   });
-  var asked = new URLSearchParams(location.search).get("q");
-  if (asked) { input.value = asked; find(); }
+  var question = new URLSearchParams(location.search).get("q");
+  if (question) { input.value = question; find(); }
 }());

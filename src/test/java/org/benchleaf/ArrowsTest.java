@@ -111,6 +111,7 @@ class ArrowsTest {
         "freemarker, publish",
         "net.coobird, publish",
         "javax.imageio, publish",
+        "org.tartarus.snowball, compose",
         "picocli, command",
         "me.tongfei, command",
     })

@@ -14,11 +14,15 @@ import org.benchleaf.check.CaseChecker;
 import org.benchleaf.check.Checked;
 import org.benchleaf.check.LibraryChecker;
 import org.benchleaf.compose.Audience;
+import org.benchleaf.compose.CaseCard;
 import org.benchleaf.compose.CasePages;
 import org.benchleaf.compose.Clearance;
 import org.benchleaf.compose.DataFile;
 import org.benchleaf.compose.Page;
 import org.benchleaf.compose.PageComposer;
+import org.benchleaf.compose.PageSearch;
+import org.benchleaf.compose.SearchEntry;
+import org.benchleaf.compose.SearchIndex;
 import org.benchleaf.compose.SiteComposer;
 import org.benchleaf.compose.SitePages;
 import org.benchleaf.derive.Derived;
@@ -81,8 +85,26 @@ public record DemoSite(Library library, List<CasePages> cases, SitePages site, L
                 org.benchleaf.read.CheckValueReader.read(library.formulary()), Audience.EVERYBODY);
         List<SiteFile> files = new ArrayList<>(publisher.assets());
         pages(cases, site).forEach(page -> files.add(publisher.publish(page)));
+        search(library, cases, site, files).forEach(file -> files.add(publisher.publish(file)));
         dataFiles(cases, site).forEach(file -> files.add(publisher.publish(file)));
         return new DemoSite(library, cases, site, files, leftOut);
+    }
+
+    /** The index of the search and the sentences of every page. */
+    private static List<DataFile> search(Library library, List<CasePages> cases, SitePages site, List<SiteFile> files) {
+        java.util.Map<String, String> texts = files.stream().filter(SiteFile::isPage)
+                .collect(Collectors.toMap(SiteFile::path, SiteFile::text));
+        List<DataFile> search = new ArrayList<>();
+        java.util.function.Function<Page, PageSearch> read = page -> {
+            PageSearch one = PageSearch.of(page, texts.get(page.path()));
+            search.add(one.sentences());
+            return one;
+        };
+        List<CaseCard> cards = cases.stream().map(one -> one.card().foundBy(one.pages().stream()
+                .map(page -> read.apply(page).entry(one.searchTitle(page))).toList())).toList();
+        List<SearchEntry> entries = site.pages().stream().map(page -> read.apply(page).entry(page.title())).toList();
+        search.addAll(SearchIndex.files(library, cards, entries));
+        return search;
     }
 
     /** One case of the demo, worked out. */

@@ -20,6 +20,9 @@ import org.benchleaf.compose.CasePages;
 import org.benchleaf.compose.Clearance;
 import org.benchleaf.compose.Page;
 import org.benchleaf.compose.PageComposer;
+import org.benchleaf.compose.PageSearch;
+import org.benchleaf.compose.SearchEntry;
+import org.benchleaf.compose.SearchIndex;
 import org.benchleaf.compose.SiteComposer;
 import org.benchleaf.compose.SitePages;
 import org.benchleaf.derive.Derived;
@@ -225,9 +228,20 @@ final class ContentStages implements Stages {
             files.addAll(published(pages.pages(), withPictures, pictures.files()));
             pages.files().forEach(file -> files.add(publisher.publish(file)));
             files.addAll(pictures.files());
-            CaseCard card = pages.card().withPictureFiles(pictures.noted(pages.card().picture()));
+            List<PageSearch> read = pages.pages().stream().map(page -> read(page, files)).toList();
+            read.forEach(search -> files.add(publisher.publish(search.sentences())));
+            CaseCard card = pages.card().withPictureFiles(pictures.noted(pages.card().picture()))
+                    .foundBy(entries(pages, read));
             scan(files, card, said);
             return Optional.of(new Part(files, card));
+        }
+
+        private static List<SearchEntry> entries(CasePages pages, List<PageSearch> read) {
+            List<SearchEntry> entries = new ArrayList<>();
+            for (int page = 0; page < read.size(); page++) {
+                entries.add(read.get(page).entry(pages.searchTitle(pages.pages().get(page))));
+            }
+            return entries;
         }
 
         private List<SiteFile> published(List<Page> pages, SitePublisher withPictures, List<SiteFile> pictures) {
@@ -249,6 +263,12 @@ final class ContentStages implements Stages {
             Stream.concat(files.stream(), Stream.of(SiteFile.text(card.path(), card.toString())))
                     .forEach(file -> all.scan(Searchable.of(file)).forEach(said::add));
         }
+    }
+
+    /** What the search takes from the file of a page. */
+    private static PageSearch read(Page page, List<SiteFile> files) {
+        return PageSearch.of(page, files.stream().filter(file -> file.path().equals(page.path())).findFirst()
+                .map(SiteFile::text).orElseThrow());
     }
 
     /** Made once, when the first page needs them. */
@@ -282,6 +302,19 @@ final class ContentStages implements Stages {
         return PrivateScan.ofAll(PrivateMarks.newSince(before, values), library.library().studio().name());
     }
 
+    /** Adds the index of the search and the sentences that it shows. */
+    private void search(SitePages pages, List<CaseCard> cards, List<SiteFile> files) {
+        Map<String, SiteFile> byPath = files.stream().collect(Collectors.toMap(SiteFile::path, file -> file));
+        List<PageSearch> read = pages.pages().parallelStream()
+                .map(page -> PageSearch.of(page, byPath.get(page.path()).text())).toList();
+        List<SearchEntry> entries = new ArrayList<>();
+        for (int page = 0; page < read.size(); page++) {
+            entries.add(read.get(page).entry(pages.pages().get(page).title()));
+        }
+        read.forEach(search -> files.add(publisher.publish(search.sentences())));
+        SearchIndex.files(library.library(), cards, entries).forEach(file -> files.add(publisher.publish(file)));
+    }
+
     @Override
     public SharedFiles shared(Audience audience, List<CaseCard> cards, Progress.Shown shown) {
         SitePages pages = SiteComposer.compose(library.library(), cards,
@@ -295,6 +328,7 @@ final class ContentStages implements Stages {
                 return file;
             }).toList());
         }
+        search(pages, cards, files);
         pages.files().forEach(file -> files.add(publisher.publish(file)));
         files.addAll(assets());
         Messages said = new Messages();

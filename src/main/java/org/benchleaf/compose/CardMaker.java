@@ -9,7 +9,6 @@ import org.benchleaf.model.Damage;
 import org.benchleaf.model.MissingValue;
 import org.benchleaf.model.Passage;
 import org.benchleaf.model.Picture;
-import org.benchleaf.model.Solution;
 import org.benchleaf.model.Step;
 import org.benchleaf.model.TreatmentCase;
 
@@ -28,9 +27,7 @@ final class CardMaker {
                 treatment.condition().stream().map(Damage::what).distinct().toList(),
                 List.copyOf(Materials.used(desk.treatment(), desk.library())), desk.worked().substances(),
                 treatment.steps().stream().map(step -> step.kind().word()).distinct().toList(),
-                picture.map(Picture::id).orElse(""), picture.map(Picture::alt).orElse(""), sources(desk),
-                texts(treatment, publicText, publicText || desk.clearance().strengths(),
-                        ClassDesk.of(desk).stream().map(one -> one.course().title()).toList()), pages.stream().map(Page::path).toList(), List.of());
+                picture.map(Picture::id).orElse(""), picture.map(Picture::alt).orElse(""), sources(desk), List.of(), pages.stream().map(Page::path).toList(), List.of());
     }
 
     /** A word by which one may look for the case; nobody looks for what is not known. */
@@ -51,22 +48,5 @@ final class CardMaker {
         desk.treatment().sources().all().map(Passage::source).forEach(keys::add);
         keys.retainAll(desk.library().sources().keySet());
         return new ArrayList<>(keys);
-    }
-
-    /** The words of steps and solutions are held against strengths where there is a public text; elsewhere they may tell them. */
-    private static List<String> texts(TreatmentCase treatment, boolean publicText, boolean recipes, List<String> classes) {
-        Set<String> texts = new LinkedHashSet<>();
-        treatment.object().media().forEach(medium -> texts.add(medium.is()));
-        texts.add(known(treatment.object().support().paper()));
-        if (recipes) {
-            treatment.solutions().stream().map(Solution::name).forEach(texts::add);
-            treatment.steps().stream().map(Step::instruction).forEach(texts::add);
-        }
-        if (publicText) {
-            treatment.story().sections().forEach(section -> texts.add(section.heading()));
-        }
-        texts.addAll(classes);
-        texts.remove("");
-        return new ArrayList<>(texts);
     }
 }

@@ -20,13 +20,13 @@ import java.util.List;
  * @param picture id of the picture that stands for it; empty if none may be shown
  * @param pictureAlt what that picture shows
  * @param sources keys of the sources its pages cite
- * @param texts further words by which it should be found
+ * @param found what the search knows of its pages
  * @param pages paths of its pages that exist
  * @param pictureFiles the published sizes of its picture, narrowest first: path, width and height with spaces between
  */
 public record CaseCard(String id, String title, String summary, String language, String level, String kind,
         String technique, List<String> damages, List<String> materials, List<String> substances, List<String> steps, String picture,
-        String pictureAlt, List<String> sources, List<String> texts, List<String> pages,
+        String pictureAlt, List<String> sources, List<SearchEntry> found, List<String> pages,
         List<String> pictureFiles) {
 
     public CaseCard {
@@ -35,7 +35,7 @@ public record CaseCard(String id, String title, String summary, String language,
         substances = List.copyOf(substances);
         steps = List.copyOf(steps);
         sources = List.copyOf(sources);
-        texts = List.copyOf(texts);
+        found = List.copyOf(found);
         pages = List.copyOf(pages);
         pictureFiles = List.copyOf(pictureFiles);
     }
@@ -43,7 +43,13 @@ public record CaseCard(String id, String title, String summary, String language,
     /** The same card with the sizes of its picture, which are known only once they are made. */
     public CaseCard withPictureFiles(List<String> files) {
         return new CaseCard(id, title, summary, language, level, kind, technique, damages, materials, substances, steps, picture,
-                pictureAlt, sources, texts, pages, files);
+                pictureAlt, sources, found, pages, files);
+    }
+
+    /** The same card with what the search takes from its finished pages. */
+    public CaseCard foundBy(List<SearchEntry> entries) {
+        return new CaseCard(id, title, summary, language, level, kind, technique, damages, materials, substances, steps, picture,
+                pictureAlt, sources, entries, pages, pictureFiles);
     }
 
     /** The path of the case study. */

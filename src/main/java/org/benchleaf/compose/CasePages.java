@@ -15,4 +15,9 @@ public record CasePages(List<Page> pages, List<DataFile> files, CaseCard card) {
         pages = List.copyOf(pages);
         files = List.copyOf(files);
     }
+
+    /** How the search lists a page of the case: by the title of the case, and the kind of page where it is another. */
+    public String searchTitle(Page page) {
+        return page.path().equals(card.path()) ? card.title() : page.title() + ": " + card.title();
+    }
 }

@@ -17,7 +17,6 @@ final class Paths {
     static final String CHECKED = "checked.html";
     static final String RULES = "rules.html";
     static final String WRITING = "writing.html";
-    static final String SEARCH_INDEX = "assets/search-index.js";
 
     /** Longer names make paths that some systems cannot copy. */
     private static final int LONGEST_NAME = 48;
@@ -26,6 +25,11 @@ final class Paths {
     static final String OF_CLASS = "class-";
 
     private Paths() {
+    }
+
+    /** The path of a file of the search's index, from 1. */
+    static String searchIndex(int number) {
+        return "assets/search-index" + (number == 1 ? "" : "-" + number) + ".js";
     }
 
     static String caseStudy(String caseId) {

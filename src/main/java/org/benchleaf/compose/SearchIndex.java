@@ -3,49 +3,93 @@ package org.benchleaf.compose;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
+import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
-import org.benchleaf.model.Material;
+import org.benchleaf.model.Library;
 import org.benchleaf.model.Term;
 
-/** Makes the index of the search: one entry for each case, material and term, as a script, for no page may fetch. */
-final class SearchIndex {
+/**
+ * Makes the index of the search: a line for each page and each term of the glossary, as scripts, for no page may fetch. What is
+ * too long for one file goes into further ones, which the page loads when it needs them.
+ */
+public final class SearchIndex {
 
-    private static final int LONGEST_TEXT = 600;
+    /** A file of the index on a slow line takes no longer than a picture (common practice, no source). */
+    private static final int LONGEST_FILE = 60_000;
+    /** How far up a kind of page stands where the words fit as well, in tenths; other kinds stand at ten. */
+    private static final Map<String, Integer> RANKS = Map.of("case-study", 14, "term", 15, "material", 13, "step-sheet", 11,
+            "substances", 9, "browse", 7, "checked", 7, "writing-file", 7, "sources", 7, "class-record", 7);
+    private static final int USUAL_RANK = 10;
+    /** Pages that only lead to others, and the search itself. */
+    private static final Set<String> NOT_FOUND = Set.of("search", "glossary");
 
     private SearchIndex() {
     }
 
-    static DataFile file(SiteDesk desk) {
-        List<Map<String, Object>> entries = new ArrayList<>();
-        Words words = Words.in(desk.language());
-        desk.cards().forEach(card -> entries.add(ofCase(card, words)));
-        desk.library().materials().values().forEach(material -> entries.add(ofMaterial(material, words)));
-        desk.library().glossary().forEach(term -> entries.add(ofTerm(term, words)));
-        return new DataFile(Paths.SEARCH_INDEX, entries.stream().map(ScriptJson::text)
-                .collect(Collectors.joining(",\n", "window.BENCHLEAF_INDEX = [\n", "\n];\n")));
+    /**
+     * The files of the index, the first of which every search loads.
+     *
+     * @param cards the cases, with the entries of their pages
+     * @param pages what was read from the site's own pages, with their titles
+     */
+    public static List<DataFile> files(Library library, List<CaseCard> cards, List<SearchEntry> pages) {
+        List<SearchEntry> entries = new ArrayList<>();
+        pages.stream().filter(entry -> !NOT_FOUND.contains(entry.kind())).forEach(entries::add);
+        library.glossary().forEach(term -> entries.add(ofTerm(term, library)));
+        SharedWords shared = SharedWords.of(entries);
+        cards.forEach(card -> entries.addAll(card.found()));
+        List<String> labels = entries.stream().map(SearchEntry::label).distinct().toList();
+        List<List<String>> parts = parts(entries.stream().map(entry -> line(entry, labels, shared)).toList(),
+                shared.packed().length());
+        List<DataFile> files = new ArrayList<>();
+        for (int part = 1; part <= parts.size(); part++) {
+            files.add(new DataFile(Paths.searchIndex(part), (part == 1 ? head(parts.size(), labels, shared) : "")
+                    + script(parts.get(part - 1))));
+        }
+        return files;
     }
 
-    private static Map<String, Object> ofCase(CaseCard card, Words words) {
-        String terms = Stream.of(card.damages().stream(), card.steps().stream(),
-                Stream.of(card.kind(), card.technique(), card.level())).flatMap(s -> s).distinct()
-                .collect(Collectors.joining(", "));
-        return ScriptJson.object("t", card.title(), "k", words.say("search.kind-case"), "h", card.start(),
-                "s", card.summary(), "w", terms, "x", shortened(String.join(" · ", card.texts())));
+    private static String head(int files, List<String> labels, SharedWords shared) {
+        return "window.BENCHLEAF_INDEX_FILES = " + files + ";\nwindow.BENCHLEAF_KINDS = " + ScriptJson.text(labels)
+                + ";\nwindow.BENCHLEAF_WORDS = " + ScriptJson.text(shared.packed()) + ";\n";
     }
 
-    private static Map<String, Object> ofMaterial(Material material, Words words) {
-        return ScriptJson.object("t", material.name(), "k", words.say("search.kind-material"),
-                "h", Paths.material(material.id()), "s", material.plain(), "w", material.kind(), "x", "");
+    private static List<List<String>> parts(List<String> lines, int head) {
+        List<List<String>> parts = new ArrayList<>(List.of(new ArrayList<>()));
+        int length = head;
+        for (String line : lines) {
+            if (!parts.get(parts.size() - 1).isEmpty() && length + line.length() > LONGEST_FILE) {
+                parts.add(new ArrayList<>());
+                length = 0;
+            }
+            parts.get(parts.size() - 1).add(line);
+            length += line.length();
+        }
+        return parts;
     }
 
-    private static Map<String, Object> ofTerm(Term term, Words words) {
-        return ScriptJson.object("t", term.term(), "k", words.say("search.kind-term"),
-                "h", Paths.GLOSSARY + "#" + GlossaryTerms.anchor(term.id()), "s", term.plain(),
-                "w", String.join(", ", term.also()), "x", "");
+    private static String script(List<String> lines) {
+        return "window.BENCHLEAF_INDEX = (window.BENCHLEAF_INDEX || []).concat([\n" + String.join(",\n", lines) + "\n]);\n";
     }
 
-    private static String shortened(String text) {
-        return text.length() <= LONGEST_TEXT ? text : text.substring(0, LONGEST_TEXT);
+    /** The words of its explanation are found in the explanation itself, which the line holds. */
+    private static SearchEntry ofTerm(Term term, Library library) {
+        String language = library.studio().language();
+        Stems stems = Stems.in(language);
+        List<String> strong = Stream.concat(Stream.of(term.term()), term.also().stream()).flatMap(word -> stems.of(word).stream()).toList();
+        return new SearchEntry(Paths.GLOSSARY + "#" + GlossaryTerms.anchor(term.id()), "term", term.term(),
+                Words.in(language).say("search.kind-term"), term.plain(), WordList.packed(strong), "");
+    }
+
+    private static String line(SearchEntry entry, List<String> labels, SharedWords shared) {
+        return ScriptJson.text(ScriptJson.object("h", entry.path(), "t", entry.title(), "k", labels.indexOf(entry.label()),
+                "r", RANKS.getOrDefault(entry.kind(), USUAL_RANK), "a", given(entry.about()),
+                "s", given(shared.placesIn(entry.strong())), "w", given(shared.placesIn(entry.weak())),
+                "x", given(shared.othersIn(entry.strong())), "y", given(shared.othersIn(entry.weak()))));
+    }
+
+    private static Optional<String> given(String text) {
+        return Optional.of(text).filter(some -> !some.isEmpty());
     }
 }

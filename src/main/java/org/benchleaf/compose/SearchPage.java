@@ -18,7 +18,7 @@ final class SearchPage implements SitePageMaker {
         Sheet sheet = desk.sheet(NAME);
         Words words = sheet.words();
         String title = words.say("way.search");
-        sheet.script("fuse.js").script("search-index.js").script("search.js");
+        sheet.script("search-index.js").script("search.js");
         sheet.add(Opening.plain(title, words.say("search.lead")));
         sheet.add(new SearchForm(words.group("search"), List.of(
                 sheet.link(words.say("way.browse"), Paths.BROWSE),

@@ -2,7 +2,6 @@ package org.benchleaf.compose;
 
 import java.util.Comparator;
 import java.util.List;
-import java.util.stream.Stream;
 import org.benchleaf.model.CheckValues;
 import org.benchleaf.model.Library;
 
@@ -13,7 +12,7 @@ public final class SiteComposer {
     }
 
     /**
-     * The library, the ways to browse it, the search, and the pages of what all cases share.
+     * The library, the ways to browse it, the search without its index, and the pages of what all cases share.
      *
      * @param checks the values from outside that the page of methods holds each calculation against
      * @param audience for whom the site is; the cards are those of its own pages
@@ -24,7 +23,6 @@ public final class SiteComposer {
                 .thenComparing(CaseCard::id)).toList();
         SiteDesk desk = new SiteDesk(library, ordered, checks, audience, PageMakers.NAMES);
         List<Page> pages = PageMakers.SITE.parallelStream().flatMap(maker -> maker.make(desk).stream()).toList();
-        return new SitePages(pages, Stream.concat(Stream.of(SearchIndex.file(desk)), WritingPage.files().stream())
-                .toList());
+        return new SitePages(pages, WritingPage.files());
     }
 }

@@ -24,7 +24,7 @@ record SiteDesk(Library library, List<CaseCard> cards, List<CheckValues> checks,
 
     /** The site's own language. */
     String language() {
-        return library.studio().languages().isEmpty() ? Words.BASE : library.studio().languages().get(0);
+        return library.studio().language();
     }
 
     /** An empty page of that name at its own path, ready to be filled. */

@@ -23,8 +23,9 @@ public final class WholeName {
         return path.endsWith(PICTURES);
     }
 
-    /** The path of the page that is wholly in a file; of another file, its own path. */
-    static String page(String path) {
+    /** The path of the page that is wholly in a file or whose sentences are; of another file, its own path. */
+    static String page(String file) {
+        String path = PageSearch.page(file);
         return path.endsWith(PICTURES) ? cut(path, PICTURES) + PAGE : path.endsWith(WORDS) ? cut(path, WORDS) + PAGE : path;
     }
 

@@ -49,6 +49,11 @@ public record Studio(String name, String about, List<String> does, List<String> 
         takeAlong = Set.copyOf(takeAlong);
     }
 
+    /** The site's own language; English where none is stated. */
+    public String language() {
+        return languages.isEmpty() ? "en" : languages.get(0);
+    }
+
     /** Where step and preparation sheets stand. */
     public enum Publishing {
         /** With everything else, where anybody can read them. */

@@ -1,19 +1,15 @@
 package org.benchleaf.publish;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 
-/** The styles in one file, the scripts and drawings one by one, and the search's library. */
+/** The styles in one file, the scripts and drawings one by one. */
 final class Assets {
 
     /** The layers' order, then these files first and last; those of the components stand between, by name. */
     private static final String LAYERS = "@layer tokens, reset, base, layout, components, print;\n";
     private static final List<String> FIRST = List.of("tokens", "reset", "base", "layout");
     private static final String LAST = "print";
-    private static final String FUSE = "/META-INF/resources/webjars/fuse.js/6.6.2/dist/fuse.basic.min.js";
 
     private Assets() {
     }
@@ -26,7 +22,6 @@ final class Assets {
                 files.add(SiteFile.text("assets/" + name.substring(name.indexOf('/') + 1), text));
             }
         });
-        files.add(new SiteFile("assets/fuse.js", fuse()));
         return files;
     }
 
@@ -45,16 +40,5 @@ final class Assets {
     /** Comments are for those who read the sources; a reader's phone need not fetch them. */
     private static String withoutComments(String css) {
         return css.replaceAll("(?s)/\\*.*?\\*/", "").replaceAll("(?m)^\\s+", "").replaceAll("\n{2,}", "\n");
-    }
-
-    private static byte[] fuse() {
-        try (InputStream file = Assets.class.getResourceAsStream(FUSE)) {
-            if (file == null) {
-                throw new IllegalStateException("the search's library is missing from the program");
-            }
-            return file.readAllBytes();
-        } catch (IOException broken) {
-            throw new UncheckedIOException("the search's library cannot be read", broken);
-        }
     }
 }

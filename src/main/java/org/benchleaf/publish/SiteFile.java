@@ -15,6 +15,11 @@ public record SiteFile(String path, byte[] bytes) {
         return new SiteFile(path, text.getBytes(StandardCharsets.UTF_8));
     }
 
+    /** What a file of text holds. */
+    public String text() {
+        return new String(bytes, StandardCharsets.UTF_8);
+    }
+
     /** Whether it is a page, which has links and anchors. */
     public boolean isPage() {
         return path.endsWith(".html");

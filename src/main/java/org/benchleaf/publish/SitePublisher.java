@@ -209,7 +209,7 @@ public final class SitePublisher {
         return SiteFile.text(file.path(), file.text());
     }
 
-    /** The files that all pages share: the style, the scripts, the search's library. */
+    /** The files that all pages share: the style and the scripts. */
     public List<SiteFile> assets() {
         return Assets.of(templates);
     }

@@ -2,17 +2,51 @@ package org.benchleaf.browser;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.parallel.Execution;
 import org.junit.jupiter.api.parallel.ExecutionMode;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvFileSource;
 
 /** The search, asked from a file: what a reader types, slips of the pen included, leads to the page that holds it. */
 @Execution(ExecutionMode.CONCURRENT)
 class SearchIT {
 
     private static final int FIRST_SCREEN = 5;
+    private static final int FIRST = 3;
+    /** The index that a search loads at once. */
+    private static final long MOST_BYTES = 60_000;
+
+    /** The pages were named by reading the content, before the search was asked. */
+    @ParameterizedTest
+    @CsvFileSource(resources = "/search/questions.csv", numLinesToSkip = 1)
+    void a_question_finds_the_page_that_answers_it_among_the_first_three(String question, String pages) {
+        List<Pattern> expected = Stream.of(pages.split("\\|"))
+                .map(page -> Pattern.compile(Stream.of(page.split("\\*", -1)).map(Pattern::quote).collect(Collectors.joining("[^/]*")))).toList();
+        assertThat(found(question).stream().limit(FIRST).toList()).as(question).anyMatch(link ->
+                expected.stream().anyMatch(page -> page.matcher(link).matches()));
+    }
+
+    @Test
+    void the_sentence_found_and_the_kind_of_page_stand_with_each_result() {
+        Windows.lend(window -> {
+            ask(window, "bleach");
+            assertThat(window.texts("return [...document.querySelectorAll('[data-search-results] li')].map(item => item.textContent);"))
+                    .anyMatch(item -> item.contains("Case study") && item.contains("We did not bleach the tideline."));
+        });
+    }
+
+    @Test
+    void the_index_of_the_demo_is_small() throws IOException {
+        assertThat(Files.size(SiteUnderTest.demo().root().resolve("assets/search-index.js"))).isBetween(1000L, MOST_BYTES);
+    }
 
     @Test
     void words_of_titles_materials_and_the_glossary_are_found() {
@@ -32,7 +66,7 @@ class SearchIT {
     void every_result_leads_to_a_place_that_is_there() {
         SiteUnderTest site = SiteUnderTest.demo();
         Windows.lend(window -> {
-            window.open("search.html", "?q=paper");
+            ask(window, "paper");
             List<String> links = links(window);
             assertThat(links).isNotEmpty().allSatisfy(link -> assertThat(site.root().resolve(link.replaceFirst("#.*", "")))
                     .exists());
@@ -42,7 +76,7 @@ class SearchIT {
     @Test
     void what_is_not_found_is_said_and_other_ways_are_offered() {
         Windows.lend(window -> {
-            window.open("search.html", "?q=xylophone");
+            ask(window, "xylophone");
             assertThat(links(window)).isEmpty();
             assertThat(status(window)).startsWith("No result for “xylophone”.");
             assertThat(window.texts("return [...document.querySelectorAll('.search-form__instead a')].filter(link => "
@@ -55,9 +89,7 @@ class SearchIT {
     void signs_of_patterns_and_addresses_are_looked_for_as_they_are_typed() {
         Windows.lend(window -> {
             for (String typed : List.of("$& $1 $`", "100% #2", "(.*)+[q]", "a\\b?c=d&e", "%zz")) {
-                window.open("search.html");
-                window.run("const input = document.querySelector('[data-search] input'); input.value = arguments[0];"
-                        + "input.form.requestSubmit();", typed);
+                ask(window, typed);
                 assertThat(status(window)).contains("“" + typed + "”");
             }
         });
@@ -72,10 +104,19 @@ class SearchIT {
         });
     }
 
+    /** Asks and waits until the results stand there, for sentences are loaded with them. */
+    private static void ask(Window window, String question) {
+        window.open("search.html");
+        window.run("const input = document.querySelector('[data-search] input'); input.value = arguments[0];"
+                + "input.form.requestSubmit();", question);
+        window.textsLater("const done = arguments[arguments.length - 1]; const asked = arguments[0]; const look = () => "
+                + "document.querySelector('[data-search]').dataset.answered === asked ? done([]) : setTimeout(look, 20); look();", question);
+    }
+
     private static List<String> found(String question) {
         List<String> links = new ArrayList<>();
         Windows.lend(window -> {
-            window.open("search.html", "?q=" + question.replace(" ", "%20"));
+            ask(window, question);
             links.addAll(links(window).stream().limit(FIRST_SCREEN).toList());
         });
         return links;

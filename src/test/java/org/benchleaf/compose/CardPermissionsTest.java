@@ -9,7 +9,6 @@ import org.benchleaf.compose.Clearance.Output;
 import org.benchleaf.derive.WorkedCase;
 import org.benchleaf.model.Library;
 import org.benchleaf.model.Picture;
-import org.benchleaf.read.CheckValueReader;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
@@ -34,17 +33,23 @@ class CardPermissionsTest {
         assertThat(card.title()).isEqualTo(worked.source().title());
         assertThat(card.summary()).isEmpty();
         assertThat(card.picture()).isEmpty();
-        assertThat(card.texts()).doesNotContain("Why this sheet was brown").contains("Saturated limewater");
+        assertThat(card.pages()).doesNotContain("cases/tide-table/index.html");
     }
 
     @Test
     void the_search_leads_to_a_page_that_exists() {
-        CaseCard card = PageComposer.compose(worked, library, SHEETS).card();
-        String index = SiteComposer.compose(library, List.of(card), CheckValueReader.read(library.formulary()),
-                        Audience.EVERYBODY).files()
-                .stream().filter(file -> file.path().equals(Paths.SEARCH_INDEX)).findFirst().orElseThrow().text();
+        CasePages pages = PageComposer.compose(worked, library, SHEETS);
+        List<SearchEntry> found = pages.pages().stream().map(page -> PageSearch.of(page, "<main><p>Wash it.</p></main>")
+                .entry(pages.searchTitle(page))).toList();
+        String index = SearchIndex.files(library, List.of(pages.card().foundBy(found)), List.of()).get(0).text();
 
         assertThat(index).contains("cases/tide-table/steps.html").doesNotContain("cases/tide-table/index.html");
+    }
+
+    @Test
+    void the_sentences_of_a_page_stand_and_leave_with_it() {
+        assertThat(SHEETS.allowsFile("steps-sentences.js")).isTrue();
+        assertThat(SHEETS.allowsFile("index-sentences.js")).isFalse();
     }
 
     @Test

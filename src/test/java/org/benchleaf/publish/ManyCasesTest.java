@@ -76,7 +76,7 @@ class ManyCasesTest {
         String id = "case-" + number;
         return new CaseCard(id, card.title() + ", sheet " + number, card.summary(), card.language(), card.level(), card.kind(),
                 card.technique(), card.damages(), card.materials(), card.substances(), card.steps(), card.picture(), card.pictureAlt(),
-                card.sources(), card.texts(), card.pages().stream().map(path -> path.replace(card.id(), id)).toList(),
+                card.sources(), card.found(), card.pages().stream().map(path -> path.replace(card.id(), id)).toList(),
                 card.pictureFiles());
     }
 }
