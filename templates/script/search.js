@@ -9,7 +9,7 @@
   var status = document.querySelector("[data-search-status]");
   var list = document.querySelector("[data-search-results]");
   var words = form.dataset;
-  var MOST = 50, WITH_SENTENCE = 12, ENOUGH = 200, LONGEST_ENDING = 7, LONGEST_OF_A_SLIP = 4, CAPITAL_A = 65;
+  var MOST = 50, WITH_SENTENCE = 12, ENOUGH = 200, LONGEST_ENDING = 7, LONGEST_OF_A_SLIP = 4, SHORTEST_SENTENCE = 5, CAPITAL_A = 65;
   var waiting = 0, asked = 0, loaded = 1, lines = 0;
   var SIGNS = "0123456789abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ!#$%()*+,-./:;=?@[]^_{|}~";
   var stems = new Map(), pages = [], sentences = new Map(), wanting = new Map();
@@ -168,16 +168,19 @@
     return { asks: asks, found: all.slice(0, ENOUGH) };
   }
 
-  /* The sentence that holds most of the words, of those the shortest; and how near to each other they stand. */
+  /* The sentence that holds most of the words, of those the shortest that is no mere heading; and how near to each other they stand. */
   function nearest(texts, asks) {
-    var best = { text: "", held: 0 };
+    var best = { text: "", held: 0, short: true };
     texts.forEach(function (text) {
       var inside = wordsOf(text);
       var held = asks.filter(function (word) {
         var root = word.slice(0, Math.max(3, word.length - 2));
         return inside.some(function (each) { return each.startsWith(root); });
       }).length;
-      if (held > best.held || held === best.held && held > 0 && text.length < best.text.length) { best = { text: text, held: held }; }
+      var short = inside.length < SHORTEST_SENTENCE;
+      if (held > best.held || held === best.held && held > 0 && (short === best.short ? text.length < best.text.length : best.short)) {
+        best = { text: text, held: held, short: short };
+      }
     });
     return best;
   }
