@@ -175,7 +175,7 @@ public final class LibraryChecker {
         fields.scalars("languages").stream().filter(tag -> !LanguageTags.isWellFormed(tag.text())).forEach(tag ->
                 messages.add(FormMessages.LANGUAGE_TAG.at(tag.place(), "found", tag.text())));
         return new Studio(fields.needText("name"), fields.needText("about"), fields.texts("does"),
-                fields.texts("people"), fields.texts("contact"), fields.yes("demo", false),
+                fields.texts("people"), fields.texts("contact"), fields.text("web"), fields.yes("demo", false),
                 languages, days(hours),
                 hours.time("opens", LocalTime.of(9, 0)), hours.time("closes", LocalTime.of(17, 0)),
                 room.needReading("volume", VOLUME), room.needReading("air changes", RATE),

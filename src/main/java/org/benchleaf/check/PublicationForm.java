@@ -2,11 +2,13 @@ package org.benchleaf.check;
 
 import java.time.LocalDate;
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.benchleaf.message.FormMessages;
+import org.benchleaf.model.Citing;
 import org.benchleaf.model.Permission;
 import org.benchleaf.model.Publication;
 import org.benchleaf.read.SourceLicenceReader;
@@ -33,7 +35,13 @@ final class PublicationForm {
                 fields.text("source licence").map(licence -> SourceLicenceReader.of(licence, fields.place("source licence"))),
                 fields.date("withhold until"),
                 fields.noting(words).yes("strengths for the public", false),
-                fields.groups("permissions").stream().map(this::permission).toList(), fields.place());
+                fields.groups("permissions").stream().map(this::permission).toList(), citing(fields), fields.place());
+    }
+
+    private static Citing citing(Fields fields) {
+        List<Citing.Version> versions = fields.groups("versions").stream().map(one -> new Citing.Version(
+                one.need(one.date("on"), "on", LocalDate.EPOCH), one.needText("changed"))).toList();
+        return new Citing(fields.texts("authors"), fields.text("identifier"), versions);
     }
 
     private Permission permission(Fields fields) {

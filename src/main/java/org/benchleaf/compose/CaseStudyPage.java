@@ -65,7 +65,13 @@ final class CaseStudyPage implements CasePageMaker {
         notDone(sheet, treatment).ifPresent(rest::add);
         rest.add(new HomeAdvice(sheet).section(treatment));
         otherPictures(sheet, desk, placed).ifPresent(rest::add);
+        rest.add(new CitingSection(sheet, CaseReference.of(desk)).section(treatment.publication().citing().versions()));
         return rest;
+    }
+
+    @Override
+    public List<DataFile> files(CaseDesk desk) {
+        return new ReferenceFiles(CaseReference.of(desk)).all();
     }
 
     private static Opening opening(Sheet sheet, TreatmentCase treatment) {

@@ -209,7 +209,7 @@ public record Clearance(LocalDate day, Audience audience, Set<Output> outputs, S
             return allows(Output.STEP_SHEET) && allows(Output.PREPARATION_SHEET);
         }
         return switch (WholeName.page(file)) {
-            case "index.html" -> allows(Output.CASE_STUDY);
+            case "index.html", "reference.bib", "reference.ris", "reference.csl.json" -> allows(Output.CASE_STUDY);
             case "steps.html" -> allows(Output.STEP_SHEET);
             case "preparation.html" -> allows(Output.PREPARATION_SHEET);
             case "results.html" -> allows(Output.RESULTS);

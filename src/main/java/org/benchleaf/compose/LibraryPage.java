@@ -40,21 +40,22 @@ final class LibraryPage implements SitePageMaker {
                     List.of(new LinkList(Facets.ways(sheet, desk)))));
         }
         if (number == 1) {
-            studio(sheet, desk.library().studio()).ifPresent(sheet::add);
+            sheet.add(studio(sheet, desk.library().studio()));
         }
         return sheet.page(number == 1 ? site : words.say("library.page-heading", "page", number, "pages", count),
                 words.say("library.description", "site", site));
     }
 
-    /** What the studio does, who it is and how to reach it, as far as it says so. */
-    private static Optional<Section> studio(Sheet sheet, Studio studio) {
+    /** What the studio does, who it is and how to reach it, as far as it says so; how the site is cited. */
+    private static Section studio(Sheet sheet, Studio studio) {
         Words words = sheet.words();
         List<Fact> facts = new ArrayList<>();
         studio.does().forEach(line -> facts.add(Fact.of(words.say("studio.does"), line)));
         studio.people().forEach(line -> facts.add(Fact.of(words.say("studio.people"), line)));
         studio.contact().forEach(line -> facts.add(Fact.of(words.say("studio.contact"), line)));
-        return facts.isEmpty() ? Optional.empty() : Optional.of(new Section("studio", words.say("studio.heading"),
-                Optional.empty(), List.of(new Facts(facts))));
+        Block cited = new LinkList(List.of(new LinkList.Entry(sheet.link(words.say("cite.site"), Paths.SITE_REFERENCE), "")));
+        return new Section("studio", words.say("studio.heading"), Optional.empty(),
+                facts.isEmpty() ? List.of(cited) : List.of(new Facts(facts), cited));
     }
 
     private static List<Block> cases(Sheet sheet, List<CaseCard> cards, int number, int count) {

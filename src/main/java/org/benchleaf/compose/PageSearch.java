@@ -23,6 +23,7 @@ public final class PageSearch {
     /** What is not the page's own words: frames, workings with their formulas, lists of cases, which are pages themselves. */
     private static final String NOT_READ = "script, style, svg, math, nav, .working__body, .case-list, .case-lines, .link-groups, "
             + ".search-form, .opening__notice, [hidden], [aria-hidden=true]";
+    private static final String TO_CASES = "a[href^=cases/], a[href*=/cases/]";
     private static final String BLOCKS = "h1, h2, h3, h4, p, li, dt, dd, th, td, caption, figcaption, summary, legend, label";
     private static final String HEADINGS = "h1, h2, h3, h4, dt, th, caption, summary, .opening__summary";
     /** A word that stands so often on a page is what the page is about (common practice, no source). */
@@ -48,6 +49,10 @@ public final class PageSearch {
     private void read(String html) {
         Element main = Jsoup.parse(html).selectFirst("main");
         main.select(NOT_READ).remove();
+        if (page.caseId().isEmpty()) {
+            // The search finds a case by its own pages, and what names it elsewhere must not outlast it.
+            main.select(TO_CASES).remove();
+        }
         Stems stems = Stems.in(page.language());
         strong.addAll(stems.of(page.title()));
         strong.addAll(stems.of(page.description()));

@@ -18,6 +18,11 @@ final class Paths {
     static final String RULES = "rules.html";
     static final String WRITING = "writing.html";
 
+    static final String SITE_REFERENCE = "CITATION.cff";
+
+    /** How the files for reference managers begin; they lie beside the case study. */
+    static final String REFERENCE = "reference.";
+
     /** Longer names make paths that some systems cannot copy. */
     private static final int LONGEST_NAME = 48;
 

@@ -2,6 +2,7 @@ package org.benchleaf.compose;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 import org.benchleaf.model.CheckValues;
 import org.benchleaf.model.Library;
 
@@ -23,6 +24,7 @@ public final class SiteComposer {
                 .thenComparing(CaseCard::id)).toList();
         SiteDesk desk = new SiteDesk(library, ordered, checks, audience, PageMakers.NAMES);
         List<Page> pages = PageMakers.SITE.parallelStream().flatMap(maker -> maker.make(desk).stream()).toList();
-        return new SitePages(pages, WritingPage.files());
+        return new SitePages(pages, Stream.concat(WritingPage.files().stream(),
+                Stream.of(SiteReference.file(library.studio(), Words.in(desk.language())))).toList());
     }
 }

@@ -14,6 +14,8 @@ import org.benchleaf.quantity.Quantity;
  */
 public record PublicCare(List<PlainWord> plainWords, List<Advice> advice) {
 
+    private static final Pattern NO_WORD = Pattern.compile("[^\\p{L}\\p{N}]+");
+
     public PublicCare {
         plainWords = List.copyOf(plainWords);
         advice = List.copyOf(advice);
@@ -27,14 +29,14 @@ public record PublicCare(List<PlainWord> plainWords, List<Advice> advice) {
 
     /** The advice that is due for a sheet of which these words are told. */
     public List<Advice> adviceFor(List<String> told) {
-        List<String> plain = told.stream().map(word -> word.toLowerCase(Locale.ROOT)).toList();
-        return advice.stream().filter(row -> row.where().isEmpty()
-                || row.where().stream().anyMatch(word -> plain.stream().anyMatch(text -> holds(text, word)))).toList();
+        List<String> plain = told.stream().map(PublicCare::spaced).toList();
+        return advice.stream().filter(row -> row.where().isEmpty() || row.where().stream().map(PublicCare::spaced)
+                .anyMatch(word -> plain.stream().anyMatch(text -> text.contains(word)))).toList();
     }
 
-    /** Whether a text holds the word whole, so that "ink" is not found in "shrinking". */
-    private static boolean holds(String text, String word) {
-        return Pattern.compile("(?<![\\p{L}\\p{N}])" + Pattern.quote(word) + "(?![\\p{L}\\p{N}])").matcher(text).find();
+    /** In lower case, with one blank around each word, so that "ink" is not found in "shrinking". */
+    private static String spaced(String text) {
+        return " " + NO_WORD.matcher(text.toLowerCase(Locale.ROOT)).replaceAll(" ").strip() + " ";
     }
 
     /**

@@ -14,8 +14,10 @@ import org.benchleaf.message.Place;
  * @param withholdUntil nothing is published before this day
  * @param strengthsForPublic whether anybody may read the strengths of solutions, in whatever file
  * @param permissions written permissions
+ * @param citing how it is cited
  */
-public record Publication(State state, String licence, Optional<SourceLicence> sourceLicence, Optional<LocalDate> withholdUntil, boolean strengthsForPublic, List<Permission> permissions, Place place) {
+public record Publication(State state, String licence, Optional<SourceLicence> sourceLicence, Optional<LocalDate> withholdUntil,
+        boolean strengthsForPublic, List<Permission> permissions, Citing citing, Place place) {
 
     /** How far a case has come. */
     public enum State {

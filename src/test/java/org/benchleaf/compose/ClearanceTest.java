@@ -16,6 +16,7 @@ import org.benchleaf.message.Message;
 import org.benchleaf.message.Place;
 import org.benchleaf.message.Severity;
 import org.benchleaf.model.CaseSources;
+import org.benchleaf.model.Citing;
 import org.benchleaf.model.Level;
 import org.benchleaf.model.PaperSupport;
 import org.benchleaf.model.Permission;
@@ -217,7 +218,7 @@ class ClearanceTest {
 
     @Test
     void strengths_that_are_not_for_the_public_hold_the_sheets_and_figures_back_where_everybody_reads() {
-        Publication quiet = new Publication(State.CLEARED, "CC-BY-4.0", Optional.empty(), Optional.empty(), false, all(), PLACE);
+        Publication quiet = new Publication(State.CLEARED, "CC-BY-4.0", Optional.empty(), Optional.empty(), false, all(), Citing.UNSAID, PLACE);
 
         Clearance one = Clearance.on(TODAY, quiet, Audience.EVERYBODY);
         assertThat(one.outputs()).containsExactlyInAnyOrder(Output.CASE_STUDY, Output.RESULTS, Output.DATA, Output.PICTURES);
@@ -328,7 +329,7 @@ class ClearanceTest {
     }
 
     private static TreatmentCase of(State state, Optional<LocalDate> until, List<Permission> permissions) {
-        Publication publication = new Publication(state, "CC-BY-4.0", Optional.empty(), until, true, permissions, PLACE);
+        Publication publication = new Publication(state, "CC-BY-4.0", Optional.empty(), until, true, permissions, Citing.UNSAID, PLACE);
         PrintObject object = new PrintObject("broadside", "letterpress", Optional.empty(), Optional.empty(), false,
                 new PaperSupport("rag", List.of(), Optional.empty(), Optional.empty(), Optional.empty(),
                         Optional.empty(), List.of(), PLACE),

@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.benchleaf.message.Place;
 import org.benchleaf.model.CaseSources;
+import org.benchleaf.model.Citing;
 import org.benchleaf.model.Damage;
 import org.benchleaf.model.Formulary;
 import org.benchleaf.model.Level;
@@ -170,7 +171,7 @@ final class Invented {
     }
 
     Library library() {
-        Studio studio = new Studio("Invented studio", "", List.of(), List.of(), List.of(), true, List.of("en"),
+        Studio studio = new Studio("Invented studio", "", List.of(), List.of(), List.of(), Optional.empty(), true, List.of("en"),
                 EnumSet.range(DayOfWeek.MONDAY, DayOfWeek.FRIDAY), LocalTime.of(9, 0), LocalTime.of(17, 0),
                 q("60 m³"), q("4 /h"), q("20 °C"), trays, glassware, balances, Studio.Publishing.ONE_SITE, Set.of(), "", "", PLACE);
         Map<String, Method> methods = new LinkedHashMap<>();
@@ -209,7 +210,7 @@ final class Invented {
 
 
     private static Publication publication() {
-        return new Publication(Publication.State.DRAFT, "CC-BY-4.0", Optional.empty(), Optional.empty(), false, List.of(), PLACE);
+        return new Publication(Publication.State.DRAFT, "CC-BY-4.0", Optional.empty(), Optional.empty(), false, List.of(), Citing.UNSAID, PLACE);
     }
 
     private static Proposal proposal() {
