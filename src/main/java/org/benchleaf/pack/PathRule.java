@@ -1,6 +1,7 @@
 package org.benchleaf.pack;
 
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Pattern;
 import org.benchleaf.message.PortableName;
 
@@ -10,11 +11,17 @@ final class PathRule {
     private static final int LONGEST = 119;
     private static final Pattern SEGMENT = Pattern.compile("[a-z0-9-]([a-z0-9.-]*[a-z0-9-])?");
 
+    /** Names at the root that a published format fixes: the Citation File Format. */
+    private static final Set<String> FIXED = Set.of("CITATION.cff");
+
     private PathRule() {
     }
 
     /** What is the matter with a path; empty if nothing is. */
     static Optional<String> fault(String path) {
+        if (FIXED.contains(path)) {
+            return Optional.empty();
+        }
         if (path.length() > LONGEST) {
             return Optional.of("it has " + path.length() + " characters, more than " + LONGEST);
         }
