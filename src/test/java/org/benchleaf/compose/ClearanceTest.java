@@ -304,7 +304,7 @@ class ClearanceTest {
 
     private static Publication retold(String licence, Permission... permissions) {
         return new Publication(State.CLEARED, "CC-BY-4.0", Optional.of(SourceLicenceReader.of(licence, PLACE)), Optional.empty(), true,
-                List.of(permissions), PLACE);
+                List.of(permissions), Citing.UNSAID, PLACE);
     }
 
     private static Permission covering(Covered... covered) {
