@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.benchleaf.model.LowReserve;
 import org.benchleaf.model.Reference;
 import org.benchleaf.model.Substance;
@@ -23,6 +24,9 @@ import org.benchleaf.quantity.Quantity;
  */
 record Composition(Map<String, MassShare> shares, Optional<Quantity> ph, Optional<Spirit> spirit,
         Optional<LowReserve> lowReserve, List<Hazards.Unknown> unknown) {
+
+    private static final String SOLID = "solid";
+    private static final double HALF = 0.5;
 
     /** Something of which no test is known. */
     Composition(Map<String, MassShare> shares, Optional<Quantity> ph, Optional<Spirit> spirit,
@@ -58,6 +62,11 @@ record Composition(Map<String, MassShare> shares, Optional<Quantity> ph, Optiona
         return shares.keySet().stream().map(reference.substances()::get).filter(Objects::nonNull).toList();
     }
 
+    /** The words by which cautions know the making of a solution, and that something is taken dry for it. */
+    static Set<String> preparing(Stream<Composition> ingredients, Reference reference) {
+        return ingredients.anyMatch(one -> one.isDry(reference)) ? Set.of("preparation", "powder") : Set.of("preparation");
+    }
+
     /** The same with other things that are known of the mixture as a whole. */
     Composition with(Optional<Quantity> itsPh, Optional<Spirit> itsSpirit) {
         return new Composition(shares, itsPh, itsSpirit, lowReserve, unknown);
@@ -66,6 +75,12 @@ record Composition(Map<String, MassShare> shares, Optional<Quantity> ph, Optiona
     /** The same with a test of its reserve. */
     Composition tested(Optional<LowReserve> test) {
         return new Composition(shares, ph, spirit, test, unknown);
+    }
+
+    /** Whether it is handled dry: at least half of it by mass is a solid. */
+    boolean isDry(Reference reference) {
+        return substances(reference).stream().filter(part -> part.form().equals(SOLID)).mapToDouble(part -> most(part.key())).sum()
+                >= HALF;
     }
 
     /** Whether it is all known and no part of it acts on the pH of what it is mixed with. */

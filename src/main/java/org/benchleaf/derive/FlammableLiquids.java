@@ -42,7 +42,7 @@ final class FlammableLiquids {
             spirit(strength.orElseGet(() -> strength(parts)));
             return;
         }
-        burning.stream().min(Comparator.comparing(part -> category(part).orElseThrow().statement())).ifPresent(gravest -> {
+        burning.stream().min(gravestFirst()).ifPresent(gravest -> {
             Category category = category(gravest).orElseThrow();
             verdict.give(category.name(), category.statement(), source(gravest), key(gravest), "substance", gravest.name());
         });
@@ -50,6 +50,12 @@ final class FlammableLiquids {
             parts.stream().filter(part -> flash(part).isPresent()).forEach(part -> verdict.refuse("not Flam. Liq. 3",
                     source(part), "flash-above", "substance", part.name(), "flash", Reading.of(flash(part).get())));
         }
+    }
+
+    /** By class, and in one class by flash point; a part without one stands behind those that have it. */
+    private Comparator<MixturePart> gravestFirst() {
+        return Comparator.<MixturePart, String>comparing(part -> category(part).orElseThrow().statement())
+                .thenComparing(part -> flash(part).map(one -> one.lowIn(Unit.CELSIUS)).orElse(Double.POSITIVE_INFINITY));
     }
 
     private static String key(MixturePart part) {

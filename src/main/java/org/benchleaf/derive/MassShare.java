@@ -12,6 +12,8 @@ public record MassShare(double least, double most) {
     static final MassShare WHOLE = new MassShare(1, 1);
     /** Ends nearer than this are told as one number. */
     private static final double TOLD_APART = 1.02;
+    /** A hundredth of the least limit of any class by default (0.1 %). Common practice, no source. */
+    private static final double TOLD_AS_LESS = 1e-5;
     private static final double PER_CENT = 100;
 
     public MassShare {
@@ -41,8 +43,11 @@ public record MassShare(double least, double most) {
         return most > least * TOLD_APART;
     }
 
-    /** Per cent by mass, both ends where they differ. */
+    /** Per cent by mass, both ends where they differ; below any limit of a class no digits are told. */
     String words() {
+        if (most > 0 && most < TOLD_AS_LESS) {
+            return "less than " + Reading.number(TOLD_AS_LESS * PER_CENT) + " % by mass";
+        }
         return (isRange() ? Reading.number(least * PER_CENT) + " to " : "") + Reading.number(most * PER_CENT)
                 + " % by mass";
     }

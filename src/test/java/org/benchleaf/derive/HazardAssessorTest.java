@@ -103,6 +103,30 @@ class HazardAssessorTest {
         assertThat(hazards(invented, "bath").wear()).contains("EYE").doesNotContain("RSP");
     }
 
+    /** Paste is made from powder; when it is thinned there is none. Common practice, no source. */
+    @Test
+    void paste_is_made_from_powder_and_thinned_without() {
+        Invented invented = new Invented();
+        invented.material("starch", "solid", "wheat starch", Optional.empty(), Optional.empty());
+        invented.solution("paste", new Recipe.Parts("starch", 1, "deionised-water", 5, true, false))
+                .solution("thin-paste", new Recipe.Parts("paste", 1, "deionised-water", 2, true, false));
+
+        assertThat(hazards(invented, "paste").cautions()).contains("fine-powder");
+        assertThat(hazards(invented, "thin-paste").cautions()).doesNotContain("fine-powder");
+    }
+
+    /** GESTIS gives a flash point of -18 °C for acetone and of 12 °C for isopropanol; both are Flam. Liq. 2. */
+    @Test
+    void of_two_liquids_of_one_class_the_one_that_catches_fire_in_the_deepest_cold_is_named() {
+        Invented invented = new Invented();
+        invented.material("acetone", "liquid", "acetone", Optional.empty(), Optional.empty());
+        invented.material("isopropanol", "liquid", "isopropanol", Optional.empty(), Optional.empty());
+        Hazards hazards = hazards(invented.solution("both", new Recipe.Parts("isopropanol", 4, "acetone", 1, true, false)), "both");
+
+        assertThat(hazards.grounds()).filteredOn(ground -> ground.classification().startsWith("Flam. Liq."))
+                .extracting(Hazards.Ground::because).allMatch(because -> because.startsWith("As acetone:"));
+    }
+
     /** Calcium hydroxide is 0.0203 mol/kg at saturation; one part in ten has pH 11.5 or less only further down. */
     @ParameterizedTest
     @ValueSource(ints = {2, 5})
