@@ -25,6 +25,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * What a stranger finds who has every file of the public site of a studio that publishes apart and keeps its strengths in: no
@@ -65,6 +66,34 @@ class StrangerTest {
         assertThat(found(open, Stream.concat(PRIVATE.stream(), SHEETS.stream()).toList())).isEmpty();
         assertThat(found(taught, PRIVATE)).isEmpty();
         assertThat(found(files(folder.resolve(".site.edition")), PRIVATE)).isEmpty();
+    }
+
+    /** Some recipes are not for the public whatever owner and author agree to; of one site the sheets stay away altogether. */
+    @ParameterizedTest
+    @ValueSource(strings = {"publishing: apart", "publishing: one site"})
+    void no_byte_of_the_public_site_tells_a_recipe_that_the_table_withholds(String publishing) throws IOException {
+        change("studio.yaml", "publishing: apart", publishing);
+        change("cases/tide/case.md", "strengths for the public: no", "strengths for the public: yes");
+        Path access = folder.resolve("content/reference/access.yaml");
+        Files.createDirectories(access.getParent());
+        Files.writeString(access, """
+                spirit of this studio:
+                  substances: [ethanol]
+                  trainee: allowed
+                  public: withheld
+                  why: The studio keeps its mixture for misting to itself.
+                  source: common practice, no source
+                """);
+        boolean apart = publishing.endsWith("apart");
+        String told = run("publish");
+        assertThat(told).startsWith("0");
+        assertThat(told.contains("CONS-011")).as("sheets held back, which is told").isEqualTo(!apart);
+        Map<String, byte[]> open = files(folder.resolve("site"));
+        assertThat(open).hasSizeGreaterThan(50);
+        assertThat(found(open, SHEETS)).isEmpty();
+        if (apart) {
+            assertThat(found(files(folder.resolve("site-training")), List.of("37.2518"))).as("what the walk would find").isNotEmpty();
+        }
     }
 
     @Test
