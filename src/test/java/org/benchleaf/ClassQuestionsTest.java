@@ -53,6 +53,15 @@ class ClassQuestionsTest {
         assertThat(answer(CLASS, question).text().replaceAll("[\\p{Z}]", " ")).contains(told);
     }
 
+    /** Work is judged against a drawing of a good result beside a bad one, of each step of the class that has one. */
+    @ParameterizedTest
+    @CsvSource({"spring-course, step-relax-wet-out", "tissue-and-paste, step-mend-result"})
+    void the_assessor_sees_a_good_result_beside_a_bad_one(String course, String drawing) {
+        Element results = pages.get("cases/tide-table/class-" + course + "-assessment.html").getElementById("results");
+        assertThat(results.select("svg")).hasSize(1);
+        assertThat(results.html()).contains(drawing);
+    }
+
     @Test
     void the_plan_tells_when_station_4_changes_its_third_blotter() {
         Element row = answer(CLASS, "When each station does what").select("tr").stream()

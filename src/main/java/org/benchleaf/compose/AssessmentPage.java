@@ -24,6 +24,7 @@ final class AssessmentPage implements ClassPageMaker {
                 blank(words, "class.name"), blank(words, "class.date"), blank(words, "class.assessor"))))));
         sheet.add(levels(words));
         sheet.add(outcomes(sheet, desk));
+        results(sheet, desk).ifPresent(sheet::add);
         sheet.add(new Section("feedback", words.say("class.feedback"), Optional.of(words.say("class.feedback-lead")),
                 List.of(new Facts(List.of(blank(words, "class.own-view"), blank(words, "class.keep"),
                         blank(words, "class.change-one"), blank(words, "class.next-step"))))));
@@ -40,6 +41,14 @@ final class AssessmentPage implements ClassPageMaker {
 
     private static Fact blank(Words words, String key) {
         return Fact.of(words.say(key), words.say("class.line"));
+    }
+
+    /** What a good result looks like beside a bad one, of each step of which that can be drawn. */
+    private static Optional<Section> results(Sheet sheet, ClassDesk desk) {
+        List<Chart.Drawing> drawings = desk.plan().steps().stream()
+                .flatMap(step -> new StepDrawings(sheet, desk.desk(), step).results().stream()).toList();
+        return drawings.isEmpty() ? Optional.empty() : Optional.of(new Section("results", sheet.words().say("class.results-drawn"),
+                Optional.of(sheet.words().say("class.results-drawn-lead")), List.of(new DrawingRow(drawings))));
     }
 
     private static Section outcomes(Sheet sheet, ClassDesk desk) {

@@ -24,6 +24,14 @@ final class StepDrawings implements Part.Kinds<Stream<Chart.Drawing>> {
         return step.parts().stream().flatMap(part -> part.ask(this)).toList();
     }
 
+    /** Those that show a good result beside a bad one, by which work is judged. */
+    List<Chart.Drawing> results() {
+        return step.parts().stream().flatMap(part -> part instanceof Part.Mist && step.kind() == StepKind.PREWETTING
+                ? Stream.of(new SprayDrawings(drawn).wetOut((Part.Mist) part))
+                : part instanceof Part.Mend mend && !mend.ofPatch() ? Stream.of(new MendDrawings(drawn).result(mend)) : Stream.empty())
+                .toList();
+    }
+
     @Override
     public Stream<Chart.Drawing> bath(Part.Bath part) {
         TrayDrawings tray = new TrayDrawings(drawn);
