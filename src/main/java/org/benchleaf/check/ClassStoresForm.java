@@ -8,6 +8,7 @@ import static org.benchleaf.quantity.Dimension.SHARE;
 import static org.benchleaf.quantity.Dimension.VOLUME;
 
 import java.util.Collection;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -15,6 +16,7 @@ import org.benchleaf.message.FormMessages;
 import org.benchleaf.message.Nearest;
 import org.benchleaf.message.Place;
 import org.benchleaf.model.ClassStores;
+import org.benchleaf.model.RoomLoad;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
 import org.benchleaf.read.LayOutReader;
@@ -39,7 +41,24 @@ final class ClassStoresForm {
                 each.needText("kind"), each.needPositive("holds", VOLUME), each.whole("count").orElse(1))).toList(),
                 cans, stock(), supplies(), fields.dates("closed"), fields.group("bench").map(bench -> new ClassStores.BenchSpace(
                         bench.needPositive("in all", LENGTH), bench.needPositive("each station", LENGTH), bench.place("in all"))),
-                LayOutReader.rows());
+                room(), LayOutReader.rows());
+    }
+
+    private ClassStores.Room room() {
+        Map<String, Map<RoomLoad, Quantity>> draws = new LinkedHashMap<>();
+        fields.groups("shared").forEach(thing -> thing.group("draws").ifPresent(group ->
+                draws.put(thing.needText("thing"), loads(group))));
+        Optional<Fields> room = fields.group("room");
+        return new ClassStores.Room(room.map(ClassStoresForm::loads).orElse(Map.of()), draws,
+                room.map(Fields::place).orElseGet(fields::place));
+    }
+
+    private static Map<RoomLoad, Quantity> loads(Fields group) {
+        Map<RoomLoad, Quantity> loads = new EnumMap<>(RoomLoad.class);
+        for (RoomLoad load : RoomLoad.values()) {
+            group.positive(load.word(), load.dimension()).ifPresent(amount -> loads.put(load, amount));
+        }
+        return loads;
     }
 
     private ClassStores.Spare spare() {

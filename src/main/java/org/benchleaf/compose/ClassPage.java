@@ -200,9 +200,26 @@ final class ClassPage implements ClassPageMaker {
                 "class.there-are", "class.at-once"), desk.reading().shared().stream().map(one -> List.of(
                         Html.ofText(one.thing()), Html.ofText(String.valueOf(one.count())),
                         Html.ofText(String.valueOf(one.most())))).toList(), Optional.empty()));
+        loads(sheet, desk, blocks);
         desk.plan().supplies().bench().map(new WorkingMaker(sheet)::make).ifPresent(blocks::add);
         return new Section("room", words.say("class.room"), Optional.of(words.say(air.isEmpty() ? "class.room-no-spray"
                 : "class.room-lead")), blocks);
+    }
+
+    /** What is drawn from the room at once, beside what it gives. */
+    private static void loads(Sheet sheet, ClassDesk desk, List<Block> blocks) {
+        Words words = sheet.words();
+        List<ClassSupplies.Load> loads = desk.plan().supplies().loads();
+        if (!loads.isEmpty()) {
+            blocks.add(new Table("load-table", words.say("class.load-caption"), Table.columns(words, "class.load", "class.load-most",
+                    "class.load-when", "class.load-gives"), loads.stream().map(one -> List.of(
+                            Html.ofText(words.term("room-load", one.kind().word())), figure(sheet, Optional.of(one.most())),
+                            Html.ofText(desk.clock(sheet, desk.reading().clock(one.minute()))),
+                            Html.ofText(one.gives().map(gives -> sheet.numbers().written(gives).text())
+                                    .orElseGet(() -> words.say("class.not-stated"))))).toList(), Optional.empty()));
+            blocks.add(new Note("plain", words.say("notice.word"), Html.ofText(words.say("class.load-note"))));
+            loads.forEach(one -> blocks.add(new WorkingMaker(sheet).make(one.most())));
+        }
     }
 
     private static Html figure(Sheet sheet, Optional<Figure> figure) {

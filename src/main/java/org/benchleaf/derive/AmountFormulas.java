@@ -9,6 +9,7 @@ import org.benchleaf.quantity.Quantity;
 import org.benchleaf.science.Batches;
 import org.benchleaf.science.Provision;
 import org.benchleaf.science.Solutions;
+import org.benchleaf.science.SoundLevel;
 
 /** Binds the names of the calculations about amounts used and made to their formulas. */
 final class AmountFormulas {
@@ -23,6 +24,7 @@ final class AmountFormulas {
         formulas.put("one-in", AmountFormulas::oneIn);
         formulas.put("pieces", args -> new Answers().number("total", Provision.pieces(args.one("each"), args.one("users"),
                 args.one("spare"), args.one("extra"))));
+        formulas.put("sound-sum", args -> new Answers().number("level", SoundLevel.sum(args.list("levels"), times(args, "levels"))));
         formulas.put("containers", AmountFormulas::containers);
         formulas.put("bench-places", args -> new Answers().number("places",
                 Provision.benchPlaces(args.one("there"), args.one("each"))));
@@ -31,9 +33,12 @@ final class AmountFormulas {
 
     private static Answers sum(Args args) {
         List<Quantity> amounts = args.list("amounts").stream().map(amount -> asWanted(amount, args)).toList();
-        List<Quantity> times = args.has("times") ? args.list("times")
-                : amounts.stream().map(amount -> Quantity.number(1)).toList();
-        return new Answers().number("total", Batches.sum(amounts, times));
+        return new Answers().number("total", Batches.sum(amounts, times(args, "amounts")));
+    }
+
+    /** How often each counts; once where it is not told. */
+    private static List<Quantity> times(Args args, String of) {
+        return args.has("times") ? args.list("times") : args.list(of).stream().map(any -> Quantity.number(1)).toList();
     }
 
     private static Quantity asWanted(Quantity amount, Args args) {

@@ -49,11 +49,13 @@ final class ClassDeriver {
                 .sorted(Comparator.comparing(ClassPlan.Start::begin)).toList();
         List<Preparation> preparations = ordered.stream().flatMap(start -> used.stream()
                 .filter(one -> one.solution().equals(start.solution()))).toList();
+        Optional<ScheduleReading> reading = schedule.map(ScheduleReading::new);
         ClassProvider provider = new ClassProvider(course, work.bench(), steps, hours);
         ClassSupplies supplies = new ClassSupplies(provider.orders(ordered), provider.fillings(preparations),
                 new LayingOut(course, work.bench(), steps).list(assessment.care(), schedule),
-                provider.waste(preparations, assessment.hazards()), provider.benchPlaces(messages), schedule.map(ScheduleReading::new).map(reading ->
-                        new ClassAir(course, work.bench(), ofCase, messages).of(steps, reading)).orElse(List.of()));
+                provider.waste(preparations, assessment.hazards()), provider.benchPlaces(messages), reading.map(planned ->
+                        new ClassLoads(course, work.bench().ledger(), messages).of(planned)).orElse(List.of()), reading.map(planned ->
+                        new ClassAir(course, work.bench(), ofCase, messages).of(steps, planned)).orElse(List.of()));
         course.papers().issue().ifPresent(issue -> new IssueDay(course, issue, messages).check(ordered, supplies.orders()));
         ClassPlan plan = new ClassPlan(course, source.title(), scale.sheetCount(), steps, work.bench().ledger().figures(), timeline,
                 preparations, ordered, supplies, schedule, IssuedPapers.NONE);

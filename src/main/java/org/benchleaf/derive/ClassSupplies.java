@@ -3,6 +3,7 @@ package org.benchleaf.derive;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import org.benchleaf.model.RoomLoad;
 import org.benchleaf.quantity.Quantity;
 
 /**
@@ -13,16 +14,18 @@ import org.benchleaf.quantity.Quantity;
  * @param layOut everything that the steps of the class use, in the order in which they name it
  * @param waste what is collected, by its kind
  * @param bench how many stations find room along the bench; empty if the class does not say how long it is
+ * @param loads what is drawn from the room at once, of each that a thing states
  * @param air the vapour in the room at each step that sprays
  */
 public record ClassSupplies(List<Order> orders, List<Filling> vessels, List<LaidOut> layOut, List<Waste> waste,
-        Optional<Figure> bench, List<Air> air) {
+        Optional<Figure> bench, List<Load> loads, List<Air> air) {
 
     public ClassSupplies {
         orders = List.copyOf(orders);
         vessels = List.copyOf(vessels);
         layOut = List.copyOf(layOut);
         waste = List.copyOf(waste);
+        loads = List.copyOf(loads);
         air = List.copyOf(air);
     }
 
@@ -97,6 +100,16 @@ public record ClassSupplies(List<Order> orders, List<Filling> vessels, List<Laid
 
     /** What can be laid out. */
     public enum Kind { MATERIAL, SOLUTION, SHARED, WORN, SHEET }
+
+    /**
+     * The most that is drawn from the room at once.
+     *
+     * @param most of it
+     * @param minute of the plan at which that is first so
+     * @param gives the most that the room gives; empty if the class does not say
+     */
+    public record Load(RoomLoad kind, Figure most, int minute, Optional<Quantity> gives) {
+    }
 
     /**
      * The vapour in the room when all stations work in the order of the plan; all empty where it is not known.

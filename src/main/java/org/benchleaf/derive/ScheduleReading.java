@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.IntFunction;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.benchleaf.plan.Claim;
 import org.benchleaf.plan.Delay;
 import org.benchleaf.plan.SharedThing;
@@ -141,6 +142,14 @@ public final class ScheduleReading {
             }
         }
         return List.copyOf(shared.values());
+    }
+
+    /** How many of a thing the first stations of the plan have at a minute of it; none of what is not shared. */
+    int inUse(String thing, int minute, int upTo) {
+        List<SharedThing> things = timetable.classroom().things();
+        return IntStream.range(0, Math.min(upTo, stations().size())).map(station -> stations().get(station).claims().stream()
+                .filter(claim -> things.get(claim.thing()).name().equals(thing) && timetable.start(station, claim.first()) <= minute
+                        && minute < timetable.end(station, claim.last())).mapToInt(Claim::amount).sum()).sum();
     }
 
     private int most(int thing) {

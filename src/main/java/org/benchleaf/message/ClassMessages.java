@@ -61,7 +61,11 @@ public enum ClassMessages implements CatalogueEntry {
     BENCH_TOO_SHORT("CLASS-015", Severity.ERROR,
             "{stations} stations of {each} each find no room along {there} of bench.",
             "Crowded benches are where wet sheets and sharp tools are knocked into.",
-            "Stations that would do: {places}. Teach in two groups, or find more bench.");
+            "Stations that would do: {places}. Teach in two groups, or find more bench."),
+    ROOM_GIVES_LESS("CLASS-016", Severity.ERROR,
+            "At {when} the stations come to {kind} of {most} at once, and the room is stated with {gives}.",
+            "A fuse that blows, a tap that runs dry or a room too loud to hear a warning stops the class with wet sheets on the bench.",
+            "{remedy}");
 
     private final Entry entry;
 

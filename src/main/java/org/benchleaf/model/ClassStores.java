@@ -1,6 +1,7 @@
 package org.benchleaf.model;
 
 import java.time.LocalDate;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -18,10 +19,11 @@ import org.benchleaf.quantity.Quantity;
  * @param supplies how materials are bought, by id
  * @param closed days on which nobody works besides those of the studio
  * @param bench the bench along which the stations work; empty if the class does not say
+ * @param room what the room gives, and what things that are shared draw from it
  * @param layOut how many of each thing are laid out, by what it is in a step
  */
 public record ClassStores(Spare spare, List<Vessel> vessels, Map<String, Quantity> cans, Map<String, Stock> stock,
-        Map<String, Supply> supplies, List<LocalDate> closed, Optional<BenchSpace> bench, Map<String, LayOutRow> layOut) {
+        Map<String, Supply> supplies, List<LocalDate> closed, Optional<BenchSpace> bench, Room room, Map<String, LayOutRow> layOut) {
 
     public ClassStores {
         vessels = List.copyOf(vessels);
@@ -50,6 +52,19 @@ public record ClassStores(Spare spare, List<Vessel> vessels, Map<String, Quantit
 
     /** How long the bench is in all, and how much of it a station takes. */
     public record BenchSpace(Quantity there, Quantity each, Place place) {
+    }
+
+    /**
+     * What a room gives.
+     *
+     * @param limits the most that may be drawn of each at once; of what is not named nothing is known
+     * @param draws what one of a thing draws while a station has it, by the thing's word
+     */
+    public record Room(Map<RoomLoad, Quantity> limits, Map<String, Map<RoomLoad, Quantity>> draws, Place place) {
+        public Room {
+            limits = Map.copyOf(limits);
+            draws = Collections.unmodifiableMap(new LinkedHashMap<>(draws));
+        }
     }
 
     /** So much of a material on the shelf. */

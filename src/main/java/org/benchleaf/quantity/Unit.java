@@ -75,6 +75,11 @@ public enum Unit {
     PER_HOUR("1/h", Dimension.RATE, 1.0 / 3600.0, "/h"),
     SQUARE_METRE_PER_SECOND("m²/s", Dimension.DIFFUSIVITY, 1.0, "m2/s"),
     SQUARE_MILLIMETRE_PER_SECOND("mm²/s", Dimension.DIFFUSIVITY, 1e-6, "mm2/s"),
+    WATT("W", Dimension.POWER, 1.0),
+    KILOWATT("kW", Dimension.POWER, 1e3),
+    LITRE_PER_MINUTE("L/min", Dimension.FLOW, 1e-3 / 60, "l/min"),
+    LITRE_PER_HOUR("L/h", Dimension.FLOW, 1e-3 / 3600, "l/h"),
+    DECIBEL("dB", Dimension.SOUND, 1.0),
     PH("pH", Dimension.ACIDITY, 1.0),
     COUNT("×", Dimension.COUNT, 1.0),
     NONE("", Dimension.NUMBER, 1.0);
@@ -150,6 +155,9 @@ public enum Unit {
             case LIGHT_EXPOSURE -> LUX_HOUR;
             case RATE -> PER_HOUR;
             case DIFFUSIVITY -> SQUARE_METRE_PER_SECOND;
+            case POWER -> WATT;
+            case FLOW -> LITRE_PER_MINUTE;
+            case SOUND -> DECIBEL;
             case ACIDITY -> PH;
             case COUNT -> COUNT;
             case NUMBER -> NONE;

@@ -39,7 +39,8 @@ class ClassPlanTest {
 
     private static ClassStores stores(Quantity spare) {
         return new ClassStores(new ClassStores.Spare(spare, Optional.empty(), Quantity.of(0, Unit.PERCENT), 0, 0), List.of(),
-                Map.of(), Map.of(), Map.of(), List.of(), Optional.empty(), LayOutReader.rows());
+                Map.of(), Map.of(), Map.of(), List.of(), Optional.empty(),
+                new ClassStores.Room(Map.of(), Map.of(), Invented.PLACE), LayOutReader.rows());
     }
 
     private static CourseClass course(String starts, int stations, int sheets, String spare, String first) {
