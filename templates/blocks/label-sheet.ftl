@@ -19,7 +19,7 @@
         <div>
           <#if label.hazard.signal?has_content><p class="label__signal">${label.hazard.signal}</p></#if>
           <p class="label__says"><#list label.hazard.says as line>${line.text}<#sep> </#list></p>
-          <p class="label__does"><#list label.hazard.does as line><#if line?index lt 4>${line.text}<#sep> </#sep></#if></#list></p>
+          <p class="label__does"><#list label.hazard.does as line>${line.text}<#sep> </#sep></#list></p>
         </div>
       </div>
       <#elseif label.unclassified>

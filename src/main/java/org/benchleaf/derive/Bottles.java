@@ -69,13 +69,15 @@ public final class Bottles {
                 composition = composition.lacking(notFound(part));
             }
         }
-        Composition told = new MixturePh(reference).told(composition);
+        MixturePh equilibrium = new MixturePh(reference);
+        Composition told = equilibrium.told(equilibrium.compared(composition));
         return new Told(shares.shares(), hazards(line, told));
     }
 
     /** What a material of the studio can do as it is sold. */
     public Hazards of(Material material) {
-        return hazards(material.id(), new MixturePh(reference).told(new BoughtMaterials(reference).of(material)));
+        MixturePh equilibrium = new MixturePh(reference);
+        return hazards(material.id(), equilibrium.told(equilibrium.compared(new BoughtMaterials(reference).of(material))));
     }
 
     /** What a substance can do by itself. */

@@ -64,7 +64,7 @@ final class Compositions implements Recipe.Kinds<Composition> {
         // Against circles, which are told elsewhere.
         known.put(id, Composition.unknown(unknown.part(id)));
         Composition made = bench.source().solution(id).map(Solution::recipe).map(recipe -> recipe.ask(this))
-                .orElseGet(() -> bench.material(id).map(bought::of)
+                .orElseGet(() -> bench.material(id).map(bought::of).map(new MixturePh(bench.library().reference())::compared)
                         .orElseGet(() -> Composition.unknown(unknown.part(id))));
         boolean saturated = bench.source().solution(id).map(Solution::recipe).filter(Recipe.Saturate.class::isInstance).isPresent();
         boolean stated = made.ph().isPresent() && !saturated;
@@ -274,7 +274,13 @@ final class Compositions implements Recipe.Kinds<Composition> {
     @Override
     public Composition adjust(Recipe.Adjust recipe) {
         Composition liquid = of(recipe.liquid());
-        return of(recipe.with()).joined(liquid, TRACE).with(Optional.of(recipe.to()), liquid.spirit());
+        Composition with = of(recipe.with());
+        Composition made = with.joined(liquid, TRACE).with(Optional.of(recipe.to()), liquid.spirit());
+        if (isNeutral(with)) {
+            return made.lacking(unknown.of("ph", "adjust-idle", "with", recipe.with(), "to", Reading.of(recipe.to())));
+        }
+        return liquid.ph().filter(bench.library().reference().limits()::isExtreme).map(from -> made.lacking(unknown.of("ph",
+                "adjust-far", "liquid", recipe.liquid(), "from", Reading.of(from), "to", Reading.of(recipe.to())))).orElse(made);
     }
 
     @Override

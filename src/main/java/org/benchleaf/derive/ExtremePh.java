@@ -31,6 +31,9 @@ final class ExtremePh {
             new Pair("Eye Dam. 1", "H318", "Eye Irrit. 2", "H319", "clp-i-33"));
 
     void ask(Composition composition, List<MixturePart> parts) {
+        new MixturePh(verdict.reference()).asInWater(composition).filter(limits::isExtreme).ifPresent(ph -> CLASSES.forEach(pair ->
+                verdict.give(pair.name(), pair.statement(), pair.source(), "ph-dry", "ph", Reading.of(ph),
+                        "acid", limit(limits.acid()), "alkaline", limit(limits.alkaline()))));
         composition.ph().ifPresent(ph -> {
             if (limits.isExtreme(ph)) {
                 Optional<LowReserve> test = composition.lowReserve().or(() -> ofOnlyPart(parts));

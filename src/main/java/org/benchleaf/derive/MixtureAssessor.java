@@ -4,10 +4,12 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.benchleaf.model.Reference;
 import org.benchleaf.quantity.Quantity;
 
@@ -59,13 +61,24 @@ final class MixtureAssessor {
     Hazards hazards(String id, Composition composition, Classification found, Optional<Quantity> amount,
             Set<String> uses, Map<Reference.Caution, List<String>> cautions) {
         List<String> statements = found.statements();
-        List<Hazards.Unknown> unknown = unknown(composition, found);
+        List<Hazards.Clash> clashes = meetings.among(composition.substances(reference));
+        List<Hazards.Unknown> unknown = new ArrayList<>(unknown(composition, found));
+        clashes.forEach(clash -> unknown.add(new UnknownWords(reference).of("reaction", "reacts", "one", clash.one(),
+                "with", clash.with(), "gives", clash.gives())));
+        Hazards.Waste becomes = waste.of(composition, statements, unknown.isEmpty());
+        if (unknown.isEmpty()) {
+            String unnamed = composition.substances(reference).stream().filter(part -> part.waste().isEmpty())
+                    .map(part -> part.name().toLowerCase(Locale.ROOT)).collect(Collectors.joining(", "));
+            if (!unnamed.isEmpty()) {
+                unknown.add(new UnknownWords(reference).of("waste", "waste-no-group", "substances", unnamed));
+            }
+        }
         List<String> firstAid = reference.firstAid().stream()
                 .filter(row -> row.statements().stream().anyMatch(statements::contains))
                 .map(Reference.FirstAid::where).toList();
         return new Hazards(id, composition.shares(), unknown, found.signal(), found.pictograms(), statements,
-                found.named(), found.precautions(), found.grounds(), waste.of(composition, statements, unknown.isEmpty()),
-                meetings.among(composition.substances(reference)),
+                found.named(), found.precautions(), found.grounds(), becomes,
+                clashes,
                 access.of(composition, statements, amount, uses, unknown.isEmpty()), firstAid,
                 Situation.wear(cautions.keySet(), reference), cautions.keySet().stream().map(Reference.Caution::key).toList(),
                 subjects(cautions));

@@ -28,6 +28,8 @@ final class MixturePh {
     /** Less water than this is damp, not a solution. */
     private static final double LEAST_WATER = 0.01;
     private static final double NEUTRAL = 7;
+    /** So far a meter and the equilibrium may lie apart. Common practice, no source. */
+    private static final double NEAR = 1;
     /** With more parts of uncertain share than this, the ends are too many to try. */
     private static final int MOST_RANGES = 6;
     private static final Set<Kind> SILENT = Set.of(Kind.NEUTRAL, Kind.NOT_EXTREME);
@@ -59,6 +61,43 @@ final class MixturePh {
         }
         boolean whole = composition.unknown().isEmpty() && parts.stream().noneMatch(part -> kind(part) == Kind.NOT_EXTREME);
         return composition.with(ph.filter(one -> whole || reference.limits().isExtreme(one)), composition.spirit());
+    }
+
+    /**
+     * The same where a pH is stated that what is in it cannot have: then neither is known, and the class goes by the ends of both.
+     * What a meter reads and the equilibrium tells may lie a unit apart.
+     */
+    Composition compared(Composition stated) {
+        Optional<Quantity> worked = stated.ph().flatMap(any -> told(stated.with(Optional.empty(), stated.spirit())).ph());
+        if (worked.isEmpty() || agree(stated.ph().orElseThrow(), worked.get())) {
+            return stated;
+        }
+        return stated.with(Optional.of(joined(stated.ph().orElseThrow(), worked.get())), stated.spirit())
+                .lacking(new UnknownWords(reference).of("ph", "ph-disagrees", "stated", Reading.of(stated.ph().orElseThrow()),
+                        "worked", Reading.of(worked.get())));
+    }
+
+    private boolean agree(Quantity stated, Quantity worked) {
+        boolean alike = reference.limits().isExtreme(stated) == reference.limits().isExtreme(worked)
+                && (reference.limits().isForDrain(worked) || !reference.limits().isForDrain(stated));
+        return alike || stated.high() >= worked.low() - NEAR && stated.low() <= worked.high() + NEAR;
+    }
+
+    /**
+     * The pH that an acid or alkali would have in as much water, where it stands in another liquid: there no pH is defined, and it
+     * bites all the same. Empty in water, for solids, and for what is not known.
+     */
+    Optional<Quantity> asInWater(Composition dry) {
+        boolean liquid = dry.substances(reference).stream().anyMatch(part -> part.form().equals("liquid")
+                && dry.most(part.key()) >= LEAST_WATER);
+        List<Substance> acting = dry.substances(reference).stream().filter(part -> !SILENT.contains(kind(part))).toList();
+        if (dry.most(WATER) >= LEAST_WATER || !liquid || acting.isEmpty() || acting.stream().anyMatch(MixturePh::isLacking)) {
+            return Optional.empty();
+        }
+        Map<String, MassShare> shares = new LinkedHashMap<>();
+        acting.forEach(part -> shares.put(part.key(), dry.shares().get(part.key())));
+        shares.put(WATER, shares.values().stream().reduce(MassShare.NONE, MassShare::plus).rest());
+        return solved(new Composition(shares, Optional.empty(), Optional.empty(), List.of()), acting);
     }
 
     private static Kind kind(Substance part) {

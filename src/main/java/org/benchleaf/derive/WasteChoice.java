@@ -31,11 +31,24 @@ final class WasteChoice {
             return new Hazards.Waste(Optional.empty(), say("waste-unknown"), false);
         }
         Set<String> kinds = parts.stream().flatMap(part -> part.waste().stream()).collect(Collectors.toSet());
-        return reference.waste().values().stream().filter(kind -> kind.takes(statements, kinds, composition.ph()))
-                .findFirst().map(kind -> new Hazards.Waste(Optional.of(kind.key()),
-                        why(kind, parts, statements, composition.ph()),
-                        kind.drain().isPresent() && isForDrain(composition, statements)))
-                .orElseGet(() -> new Hazards.Waste(Optional.empty(), say("waste-unknown"), false));
+        List<Reference.WasteKind> fitting = reference.waste().values().stream()
+                .filter(kind -> kind.takes(statements, kinds, composition.ph())).toList();
+        if (fitting.isEmpty()) {
+            return new Hazards.Waste(Optional.empty(), say("waste-unknown"), false);
+        }
+        Reference.WasteKind first = fitting.get(0);
+        List<Reference.WasteKind> ofParts = fitting.stream().filter(kind -> kinds.contains(kind.key()) && kind.drain().isEmpty()).toList();
+        if (ofParts.stream().anyMatch(kind -> ofParts.stream().anyMatch(other -> kind.neverWith().contains(other.key())))) {
+            return new Hazards.Waste(Optional.empty(), say("waste-torn", "kinds", names(ofParts)), false);
+        }
+        List<Reference.WasteKind> others = ofParts.stream().filter(kind -> !kind.key().equals(first.key())).toList();
+        return new Hazards.Waste(Optional.of(first.key()), why(first, parts, statements, composition.ph())
+                + (others.isEmpty() ? "" : " " + say("waste-also", "kinds", names(others))),
+                first.drain().isPresent() && isForDrain(composition, statements));
+    }
+
+    private static String names(List<Reference.WasteKind> kinds) {
+        return kinds.stream().map(Reference.WasteKind::name).collect(Collectors.joining(", "));
     }
 
     /** Weak, nearly neutral and without any class: only this is shown to go to the drain, where local rules permit. */
