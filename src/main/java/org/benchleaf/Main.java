@@ -16,6 +16,7 @@ import org.benchleaf.command.FiguresCommand;
 import org.benchleaf.command.HazardsCommand;
 import org.benchleaf.command.IssueCommand;
 import org.benchleaf.command.PlanCommand;
+import org.benchleaf.command.PreviewCommand;
 import org.benchleaf.command.PublishCommand;
 import org.benchleaf.command.RecordsCommand;
 import org.benchleaf.command.TypedWords;
@@ -27,8 +28,8 @@ import picocli.CommandLine.Spec;
 /** Runs Benchleaf from the command line. */
 @Command(name = "benchleaf", mixinStandardHelpOptions = true, version = "benchleaf 0.1.0",
         description = "One case file per paper-conservation treatment: checked, worked out, published.",
-        subcommands = {PublishCommand.class, CheckCommand.class, DraftCommand.class, FiguresCommand.class,
-                CalculateCommand.class, HazardsCommand.class, PlanCommand.class, IssueCommand.class, RecordsCommand.class})
+        subcommands = {PublishCommand.class, PreviewCommand.class, CheckCommand.class, DraftCommand.class,
+                FiguresCommand.class, CalculateCommand.class, HazardsCommand.class, PlanCommand.class, IssueCommand.class, RecordsCommand.class})
 public final class Main implements Runnable {
 
     private static final int COMMAND_IS_WRONG = 2;

@@ -45,6 +45,7 @@ class ArrowsTest {
         MAY_SEE.put("publish", List.of("compose", "model", "quantity", "message"));
         MAY_SEE.put("privacy", List.of("publish", "model", "message"));
         MAY_SEE.put("pack", List.of("publish", "model", "quantity", "message"));
+        MAY_SEE.put("preview", List.of("publish", "message"));
     }
 
     private static JavaClasses classes;
@@ -112,6 +113,7 @@ class ArrowsTest {
         "net.coobird, publish",
         "javax.imageio, publish",
         "org.tartarus.snowball, compose",
+        "com.sun.net.httpserver, preview",
         "picocli, command",
         "me.tongfei, command",
     })

@@ -34,6 +34,8 @@ final class ClaimChecks {
 
     /** Made once for all cases: each case is looked through for the same words, and making a pattern takes longer. */
     private static final Map<List<String>, Sought> SOUGHT = new ConcurrentHashMap<>();
+    /** Far more claims than any studio words; a studio's own claims that are edited while a case is previewed add up. */
+    private static final int MOST_SOUGHT = 500;
 
     private final TreatmentCase source;
     private final Reference reference;
@@ -93,6 +95,9 @@ final class ClaimChecks {
     private void check(Wording wording, Predicate<Reference.ClaimWord> asked) {
         String small = small(wording.text());
         reference.claims().stream().filter(asked).filter(claim -> speaks(wording.language(), claim.language())).forEach(claim -> {
+            if (SOUGHT.size() > MOST_SOUGHT) {
+                SOUGHT.clear();
+            }
             Sought sought = SOUGHT.computeIfAbsent(claim.words(), Sought::of);
             if (!sought.mayStandIn(small)) {
                 return;

@@ -28,11 +28,25 @@ final class CasePictures implements Pictures {
     /** Makes every picture that may be shown; what cannot be made is told. */
     static CasePictures make(Path content, TreatmentCase treatment, Clearance clearance, Messages messages) {
         CasePictures made = new CasePictures();
-        Path folder = content.resolve("cases").resolve(treatment.id()).resolve("pictures");
         for (Picture picture : clearance.pictures(treatment)) {
-            made.add(picture.id(), PictureMaker.make(treatment.id(), folder, picture, messages));
+            made.add(picture.id(), PictureMaker.make(treatment.id(), folder(content, treatment.id()), picture, messages));
         }
         return made;
+    }
+
+    /** The sizes of every picture that may be shown, without their files; what cannot be made is told. */
+    static CasePictures sizes(Path content, TreatmentCase treatment, Clearance clearance, Messages messages) {
+        CasePictures sizes = new CasePictures();
+        for (Picture picture : clearance.pictures(treatment)) {
+            sizes.sizes.put(picture.id(),
+                    PictureMaker.sizes(treatment.id(), folder(content, treatment.id()), picture, messages));
+        }
+        return sizes;
+    }
+
+    /** Where the pictures of a case lie. */
+    static Path folder(Path content, String caseId) {
+        return content.resolve("cases").resolve(caseId).resolve("pictures");
     }
 
     private void add(String id, List<PictureFile> made) {

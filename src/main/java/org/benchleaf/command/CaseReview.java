@@ -5,12 +5,9 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.benchleaf.check.Checked;
-import org.benchleaf.check.CheckedLibrary;
 import org.benchleaf.check.Remainder;
-import org.benchleaf.compose.Audience;
 import org.benchleaf.compose.Clearance;
 import org.benchleaf.derive.Derived;
-import org.benchleaf.derive.Deriver;
 import org.benchleaf.message.ConsentMessages;
 import org.benchleaf.message.DraftMessages;
 import org.benchleaf.message.FormMessages;
@@ -29,14 +26,12 @@ import org.benchleaf.read.Draft;
 /** Everything that can be told of a case without making its pages: no stage hides what a later one can still tell. */
 final class CaseReview {
 
-    private final CheckedLibrary library;
-    private final Deriver deriver;
+    private final SharedContent shared;
     private final LocalDate day;
 
     /** Prepares for the cases of one studio on one day. */
-    CaseReview(CheckedLibrary library, Deriver deriver, LocalDate day) {
-        this.library = library;
-        this.deriver = deriver;
+    CaseReview(SharedContent shared, LocalDate day) {
+        this.shared = shared;
         this.day = day;
     }
 
@@ -47,16 +42,23 @@ final class CaseReview {
      * @param others looks for the private values of all cases
      */
     Messages of(Path folder, Draft draft, Checked checked, PrivateScan others) {
+        return of(folder, draft, checked, derived(checked), others);
+    }
+
+    /**
+     * The same of a case that was worked out before.
+     *
+     * @param derived as {@link #derived} gives it
+     */
+    Messages of(Path folder, Draft draft, Checked checked, Optional<Derived> derived, PrivateScan others) {
         Messages messages = new Messages();
         messages.addAll(checked.messages());
         leaks(draft, others, messages);
         // Their heads alone, so that a check stays quick; the dots are read when the pictures are made.
         pictures(checked).forEach(picture -> PictureMaker.look(folder.resolve("pictures"), picture, messages));
-        // A library with errors holds stand-ins; nothing is worked out from those.
-        Optional<Derived> derived = library.messages().hasErrors() ? Optional.empty() : derived(checked);
         // What has errors gets no sheets anyway.
         Optional<Derived> whole = derived.filter(one -> checked.treatment().isPresent() && !one.messages().hasErrors());
-        publication(checked).stream().flatMap(publication -> Audience.of(library.library().studio()).stream()
+        publication(checked).stream().flatMap(publication -> shared.audiences().stream()
                         .map(audience -> Clearance.on(day, publication, audience)))
                 .map(clearance -> whole.map(Derived::worked).map(clearance::of).orElse(clearance))
                 .flatMap(clearance -> clearance.told().stream()).distinct().forEach(messages::add);
@@ -79,7 +81,7 @@ final class CaseReview {
     }
 
     private void leaks(Draft draft, PrivateScan others, Messages messages) {
-        PrivateScan own = PrivateScan.ofCase(draft.id(), draft.confidential(), library.library().studio().name());
+        PrivateScan own = PrivateScan.ofCase(draft.id(), draft.confidential(), shared.studioName());
         messages.addAll(own.messages());
         PrivateScan all = own.with(others.without(draft.id()));
         draft.sources().forEach(source -> all.scanSource(source).forEach(messages::add));
@@ -90,9 +92,12 @@ final class CaseReview {
                 .orElseGet(() -> checked.remainder().map(Remainder::pictures).orElse(List.of()));
     }
 
-    private Optional<Derived> derived(Checked checked) {
-        return checked.treatment().or(() -> checked.remainder().flatMap(Remainder::toWorkOut))
-                .map(treatment -> deriver.derive(treatment, checked.findings()));
+    /** The case worked out, of one with errors as far as it can be; empty where nothing can. */
+    Optional<Derived> derived(Checked checked) {
+        // What is shared holds stand-ins where it has errors; nothing is worked out from those.
+        return shared.messages().hasErrors() ? Optional.empty()
+                : checked.treatment().or(() -> checked.remainder().flatMap(Remainder::toWorkOut))
+                        .map(treatment -> shared.deriver().derive(treatment, checked.findings()));
     }
 
     private static Optional<Publication> publication(Checked checked) {

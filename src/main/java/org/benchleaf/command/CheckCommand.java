@@ -17,9 +17,7 @@ import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.benchleaf.check.CaseChecker;
-import org.benchleaf.check.CheckedLibrary;
 import org.benchleaf.check.LibraryChecker;
-import org.benchleaf.derive.Deriver;
 import org.benchleaf.message.DraftMessages;
 import org.benchleaf.message.Message;
 import org.benchleaf.message.MessageText;
@@ -28,7 +26,6 @@ import org.benchleaf.message.Severity;
 import org.benchleaf.privacy.PrivateScan;
 import org.benchleaf.read.CaseReader;
 import org.benchleaf.read.Draft;
-import org.benchleaf.read.LibraryDraft;
 import org.benchleaf.read.LibraryReader;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -84,20 +81,18 @@ public final class CheckCommand implements Callable<Integer> {
         }
         List<Path> folders = CaseReader.folders(content).stream().filter(asked()).toList();
         Function<Path, Draft> drafts = drafts(folders);
-        LibraryDraft shared = LibraryReader.read(content);
-        CheckedLibrary library = LibraryChecker.check(shared);
+        SharedContent shared = SharedContent.read(content);
         Messages messages = new Messages();
-        messages.addAll(library.messages());
+        messages.addAll(shared.messages());
         LocalDate today = LocalDate.now(clock);
-        Deriver deriver = new Deriver(library.library());
-        CaseReview review = new CaseReview(library, deriver, today);
+        CaseReview review = new CaseReview(shared, today);
         // Gathered in the order of the folders, whichever is done first.
         List<Draft> read = folders.parallelStream().map(drafts).toList();
         PrivateScan others = PrivateScan.ofAll(read.stream().collect(
-                Collectors.toMap(Draft::id, Draft::confidential, (one, same) -> one)), library.library().studio().name());
-        shared.texts().forEach(source -> others.scanSource(source).forEach(messages::add));
+                Collectors.toMap(Draft::id, Draft::confidential, (one, same) -> one)), shared.studioName());
+        shared.draft().texts().forEach(source -> others.scanSource(source).forEach(messages::add));
         IntStream.range(0, folders.size()).parallel().mapToObj(at -> review.of(folders.get(at), read.get(at),
-                CaseChecker.check(read.get(at), library.library(), today, deriver::ph), others)).toList().forEach(messages::addAll);
+                CaseChecker.check(read.get(at), shared.library(), today, shared.deriver()::ph), others)).toList().forEach(messages::addAll);
         tell(messages.all(), folders.size());
         return messages.hasErrors() ? CONTENT_HAS_ERRORS : DONE;
     }

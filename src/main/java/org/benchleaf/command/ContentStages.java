@@ -12,8 +12,6 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.benchleaf.check.CaseChecker;
-import org.benchleaf.check.CheckedLibrary;
-import org.benchleaf.check.LibraryChecker;
 import org.benchleaf.compose.Audience;
 import org.benchleaf.compose.CaseCard;
 import org.benchleaf.compose.CasePages;
@@ -26,7 +24,6 @@ import org.benchleaf.compose.SearchIndex;
 import org.benchleaf.compose.SiteComposer;
 import org.benchleaf.compose.SitePages;
 import org.benchleaf.derive.Derived;
-import org.benchleaf.derive.Deriver;
 import org.benchleaf.derive.WorkedCase;
 import org.benchleaf.message.ConsentMessages;
 import org.benchleaf.message.DraftMessages;
@@ -39,15 +36,12 @@ import org.benchleaf.model.TreatmentCase;
 import org.benchleaf.privacy.PrivateMarks;
 import org.benchleaf.privacy.PrivateScan;
 import org.benchleaf.privacy.Searchable;
-import org.benchleaf.publish.Pictures;
 import org.benchleaf.publish.SiteFile;
 import org.benchleaf.publish.SitePublisher;
 import org.benchleaf.publish.WholePages;
 import org.benchleaf.read.CaseReader;
 import org.benchleaf.read.CheckValueReader;
 import org.benchleaf.read.Draft;
-import org.benchleaf.read.LibraryDraft;
-import org.benchleaf.read.LibraryReader;
 
 /** The line of stages for one content folder and one day. */
 final class ContentStages implements Stages {
@@ -56,12 +50,10 @@ final class ContentStages implements Stages {
     private final SharedInput shared;
     private final String seed;
     private final LocalDate day;
-    private final CheckedLibrary library;
-    private final Deriver deriver;
+    private final SharedContent common;
     private final SitePublisher publisher;
     private final List<Audience> audiences;
     private final List<Path> cases;
-    private final LibraryDraft draft;
     private Map<String, Confidential> values;
     private List<SiteFile> assets;
     private volatile PrivateScan others;
@@ -72,12 +64,9 @@ final class ContentStages implements Stages {
         // Before anything is read, so that what changes from here on is found at the end.
         this.shared = SharedInput.of(content, templates);
         this.seed = shared.seed();
-        this.draft = LibraryReader.read(content);
-        this.library = LibraryChecker.check(draft);
-        this.deriver = new Deriver(library.library());
-        this.publisher = templates.map(folder -> SitePublisher.with(folder, Pictures.none()))
-                .orElseGet(() -> SitePublisher.withOwnTemplates(Pictures.none()));
-        this.audiences = Audience.of(library.library().studio());
+        this.common = SharedContent.read(content);
+        this.publisher = SharedContent.publisher(templates);
+        this.audiences = common.audiences();
         this.cases = CaseReader.folders(content);
     }
 
@@ -93,12 +82,12 @@ final class ContentStages implements Stages {
 
     /** What was said about what all cases share. */
     Messages messages() {
-        return library.messages();
+        return common.messages();
     }
 
     @Override
     public String seed(String caseId) {
-        Set<String> classes = library.library().classes().stream().filter(course -> course.caseId().equals(caseId))
+        Set<String> classes = common.library().classes().stream().filter(course -> course.caseId().equals(caseId))
                 .flatMap(course -> Stream.of(course.id() + ".yaml", course.id() + ".issues.yaml")).collect(Collectors.toSet());
         return seed + (classes.isEmpty() ? "" : shared.ofClasses(classes));
     }
@@ -121,9 +110,9 @@ final class ContentStages implements Stages {
     @Override
     public Checked check(Path caseFolder) {
         Draft draft = CaseReader.read(content, caseFolder);
-        org.benchleaf.check.Checked checked = CaseChecker.check(draft, library.library(), day, deriver::ph);
+        org.benchleaf.check.Checked checked = CaseChecker.check(draft, common.library(), day, common.deriver()::ph);
         if (draft.isUnfinished() || checked.treatment().isEmpty()) {
-            Messages review = new CaseReview(library, deriver, day).of(caseFolder, draft, checked, others());
+            Messages review = new CaseReview(common, day).of(caseFolder, draft, checked, others());
             return draft.isUnfinished() ? new NotMade("draft", leftOut(draft, review)) : new NotMade("unsound", review);
         }
         Messages messages = new Messages();
@@ -132,7 +121,7 @@ final class ContentStages implements Stages {
         audiences.forEach(audience -> clearances.put(audience,
                 Clearance.on(day, checked.treatment().get().publication(), audience)));
         clearances.values().stream().flatMap(clearance -> clearance.told().stream()).distinct().forEach(messages::add);
-        PrivateScan own = PrivateScan.ofCase(draft.id(), draft.confidential(), library.library().studio().name());
+        PrivateScan own = PrivateScan.ofCase(draft.id(), draft.confidential(), common.studioName());
         messages.addAll(own.messages());
         draft.sources().forEach(source -> own.scanSource(source).forEach(messages::add));
         return new Sound(draft, checked, clearances, own, messages);
@@ -200,7 +189,7 @@ final class ContentStages implements Stages {
         @Override
         public Made make() {
             TreatmentCase treatment = checked.treatment().orElseThrow();
-            Derived derived = deriver.derive(treatment, checked.findings());
+            Derived derived = common.deriver().derive(treatment, checked.findings());
             Messages said = new Messages();
             said.addAll(derived.messages());
             Map<Audience, Part> parts = new EnumMap<>(Audience.class);
@@ -218,7 +207,7 @@ final class ContentStages implements Stages {
         }
 
         private Optional<Part> part(TreatmentCase treatment, WorkedCase worked, Clearance clearance, Messages said) {
-            CasePages pages = PageComposer.compose(worked, library.library(), clearance);
+            CasePages pages = PageComposer.compose(worked, common.library(), clearance);
             CasePictures pictures = CasePictures.make(content, treatment, clearance, said);
             if (said.hasErrors()) {
                 return Optional.empty();
@@ -246,7 +235,7 @@ final class ContentStages implements Stages {
 
         private List<SiteFile> published(List<Page> pages, SitePublisher withPictures, List<SiteFile> pictures) {
             List<SiteFile> files = pages.stream().map(withPictures::publish).toList();
-            if (files.isEmpty() || !library.library().studio().takeAlong().contains(Studio.TakeAlong.ONE_FILE)) {
+            if (files.isEmpty() || !common.library().studio().takeAlong().contains(Studio.TakeAlong.ONE_FILE)) {
                 return files;
             }
             WholePages whole = WholePages.of(files, Stream.concat(pictures.stream(), assets().stream()).toList());
@@ -286,7 +275,7 @@ final class ContentStages implements Stages {
             cases.parallelStream().forEach(folder -> all.put(folder.getFileName().toString(),
                     CaseReader.confidential(content, folder)));
             values = all;
-            others = PrivateScan.ofAll(all, library.library().studio().name());
+            others = PrivateScan.ofAll(all, common.studioName());
         }
         return others;
     }
@@ -299,7 +288,7 @@ final class ContentStages implements Stages {
     @Override
     public PrivateScan newValues(String before) {
         others();
-        return PrivateScan.ofAll(PrivateMarks.newSince(before, values), library.library().studio().name());
+        return PrivateScan.ofAll(PrivateMarks.newSince(before, values), common.studioName());
     }
 
     /** Adds the index of the search and the sentences that it shows. */
@@ -317,8 +306,8 @@ final class ContentStages implements Stages {
 
     @Override
     public SharedFiles shared(Audience audience, List<CaseCard> cards, Progress.Shown shown) {
-        SitePages pages = SiteComposer.compose(library.library(), cards,
-                CheckValueReader.read(library.library().formulary()), audience);
+        SitePages pages = SiteComposer.compose(common.library(), cards,
+                CheckValueReader.read(common.library().formulary()), audience);
         List<SiteFile> files = new ArrayList<>();
         try (Progress progress = shown.of("Pages of the whole site", pages.pages().size())) {
             SitePublisher withPictures = publisher.with(CasePictures.noted(cards));
@@ -333,7 +322,7 @@ final class ContentStages implements Stages {
         files.addAll(assets());
         Messages said = new Messages();
         if (others != null) {
-            draft.texts().forEach(source -> others.scanSource(source).forEach(said::add));
+            common.draft().texts().forEach(source -> others.scanSource(source).forEach(said::add));
             files.parallelStream().map(file -> others.scan(Searchable.of(file))).toList()
                     .forEach(leaks -> leaks.forEach(said::add));
         }

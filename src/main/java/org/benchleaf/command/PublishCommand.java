@@ -40,7 +40,6 @@ public final class PublishCommand implements Callable<Integer> {
     private static final int DONE = 0;
     private static final int CONTENT_HAS_ERRORS = 1;
     private static final int FAILED = 3;
-    private static final String TEMPLATES = "templates";
 
     @Option(names = "--content", paramLabel = "DIR", defaultValue = "content",
             description = "Where the cases are (default: ${DEFAULT-VALUE}).")
@@ -133,7 +132,7 @@ public final class PublishCommand implements Callable<Integer> {
         if (outcome.isNew() && !folders.contains(training()) && SitePacker.clear(training(), day)) {
             err.println(MessageText.of(EditionMessages.TRAINING_SITE_ENDED.at(Place.file(name(training())))));
         }
-        Summary.of(outcome, folders, look(), System.nanoTime() - started).forEach(out::println);
+        Summary.of(outcome, folders, TemplateChoice.of(content, templates), System.nanoTime() - started).forEach(out::println);
         return code(outcome);
     }
 
@@ -160,10 +159,9 @@ public final class PublishCommand implements Callable<Integer> {
         if (!Files.isDirectory(content)) {
             throw new ParameterException(spec.commandLine(), "--content: there is no folder '" + content + "'.");
         }
-        if (templates.isPresent() && !holdsTemplates(templates.get())) {
-            throw new ParameterException(spec.commandLine(),
-                    "--templates: '" + templates.get() + "' has no page.ftl, so it is no folder of templates.");
-        }
+        TemplateChoice.refusal(templates).ifPresent(why -> {
+            throw new ParameterException(spec.commandLine(), why);
+        });
         if (threads < 1) {
             throw new ParameterException(spec.commandLine(), "--threads: at least 1.");
         }
@@ -194,17 +192,6 @@ public final class PublishCommand implements Callable<Integer> {
         return whole;
     }
 
-    /** The templates that are used: those named, or those beside the content; the program's own if empty. */
-    private Optional<Path> look() {
-        boolean named = content.getFileName() != null && !content.getFileName().toString().matches("\\.{0,2}");
-        Path beside = (named ? content : content.toAbsolutePath().normalize()).resolveSibling(TEMPLATES);
-        return templates.or(() -> Optional.of(beside).filter(PublishCommand::holdsTemplates));
-    }
-
-    private static boolean holdsTemplates(Path folder) {
-        return Files.isRegularFile(folder.resolve("page.ftl"));
-    }
-
     private Path folder(Audience audience) {
         return audience.isPublic() ? site : training();
     }
@@ -220,7 +207,7 @@ public final class PublishCommand implements Callable<Integer> {
     }
 
     private ContentStages stages(LocalDate day) {
-        ContentStages stages = ContentStages.open(content, look(), day);
+        ContentStages stages = ContentStages.open(content, TemplateChoice.of(content, templates), day);
         if (stages.cases().isEmpty()) {
             throw new EditionStopped(EditionMessages.NO_CASE.at(Place.file(name(content))));
         }

@@ -18,7 +18,7 @@ final class CardMaker {
     private CardMaker() {
     }
 
-    static CaseCard card(CaseDesk desk, List<Page> pages) {
+    static CaseCard card(CaseDesk desk, List<String> paths) {
         TreatmentCase treatment = desk.treatment();
         boolean publicText = desk.clearance().allows(Clearance.Output.CASE_STUDY);
         Optional<Picture> picture = publicText ? standsForIt(desk.pictures()) : Optional.empty();
@@ -27,7 +27,8 @@ final class CardMaker {
                 treatment.condition().stream().map(Damage::what).distinct().toList(),
                 List.copyOf(Materials.used(desk.treatment(), desk.library())), desk.worked().substances(),
                 treatment.steps().stream().map(step -> step.kind().word()).distinct().toList(),
-                picture.map(Picture::id).orElse(""), picture.map(Picture::alt).orElse(""), sources(desk), List.of(), pages.stream().map(Page::path).toList(), List.of());
+                picture.map(Picture::id).orElse(""), picture.map(Picture::alt).orElse(""), sources(desk),
+                List.of(), paths, List.of());
     }
 
     /** A word by which one may look for the case; nobody looks for what is not known. */

@@ -123,6 +123,22 @@ public record Clearance(LocalDate day, Audience audience, Set<Output> outputs, S
         return (publication.strengthsForPublic() ? whole : whole.withoutStrengths(publication.place())).withoutLoneParts();
     }
 
+    /**
+     * Tells what the author alone may look at before anything is published: of a draft everything that the site may hold
+     * once it is cleared and all permissions are there, of any other case what {@link #on} allows. Nothing of a draft may be
+     * printed.
+     */
+    public static Clearance forAuthor(LocalDate day, Publication publication, Audience audience) {
+        if (publication.state() != Publication.State.DRAFT) {
+            return on(day, publication, audience);
+        }
+        Set<Output> outputs = EnumSet.allOf(Output.class);
+        outputs.removeIf(output -> output.anyOf(audience).isEmpty());
+        Clearance whole = new Clearance(day, audience, outputs, Set.of(), true,
+                List.of(ConsentMessages.STILL_DRAFT.at(publication.place())));
+        return (publication.strengthsForPublic() ? whole : whole.withoutStrengths(publication.place())).withoutLoneParts();
+    }
+
     private Clearance withoutStrengths(Place place) {
         return withoutRecipes(ConsentMessages.STRENGTHS_HELD_BACK.at(place));
     }

@@ -24,9 +24,14 @@ record GlossaryTerms(Pattern pattern, Map<String, String> ids) {
     private static final Pattern NOTHING = Pattern.compile("(?!)");
     /** Made once for all pages: making the pattern takes longer than looking through a page for it. */
     private static final Map<List<Term>, GlossaryTerms> MADE = new ConcurrentHashMap<>();
+    /** A glossary that is edited while its pages are previewed comes in hundreds of states, of which only the last is of use. */
+    private static final int MOST_MADE = 8;
 
     /** The terms of a library's glossary. */
     static GlossaryTerms of(Library library) {
+        if (MADE.size() > MOST_MADE) {
+            MADE.clear();
+        }
         return MADE.computeIfAbsent(library.glossary(), GlossaryTerms::made);
     }
 

@@ -33,6 +33,12 @@ public record Page(String path, String kind, String title, String description, S
                 Stream.concat(blocks.stream(), Stream.of(block)).toList(), scripts, linkedData);
     }
 
+    /** The same page with a script more, loaded after the others. */
+    public Page withScript(String name) {
+        return new Page(path, kind, title, description, language, caseId, frame, blocks,
+                Stream.concat(scripts.stream(), Stream.of(name)).toList(), linkedData);
+    }
+
     /** The way from this page up to the site's root: empty, {@code ../} or {@code ../../}. */
     public String up() {
         return Paths.up(path);

@@ -19,21 +19,8 @@ public final class PageComposer {
      * @param clearance what may be produced on the day of publishing; a case of which nothing may be gets no pages
      */
     public static CasePages compose(WorkedCase worked, Library library, Clearance clearance) {
-        CaseDesk before = new CaseDesk(worked, library, clearance, List.of(), PageMakers.NAMES);
-        List<CasePageMaker> makers = PageMakers.CASE.stream().filter(maker -> maker.applies(before)).toList();
-        CaseDesk desk = new CaseDesk(worked, library, clearance,
-                makers.stream().map(CasePageMaker::name).toList(), PageMakers.NAMES);
-        List<Page> pages = makers.stream().map(maker -> maker.make(desk)).toList();
-        List<DataFile> files = makers.stream().flatMap(maker -> maker.files(desk).stream()).toList();
-        List<Page> all = new ArrayList<>(pages);
-        List<DataFile> data = new ArrayList<>(files);
-        for (ClassDesk course : ClassDesk.of(desk)) {
-            PageMakers.CLASS.forEach(maker -> {
-                all.add(maker.make(course));
-                data.addAll(maker.files(course));
-            });
-        }
-        return new CasePages(offered(all, library), data, CardMaker.card(desk, pages));
+        CaseComposition composition = new CaseComposition(worked, library, clearance);
+        return new CasePages(offered(composition.all(), library), composition.files(), composition.card());
     }
 
     /** The pages, of which the first says which can be taken away as one file each. */

@@ -1,8 +1,6 @@
 package org.benchleaf.compose;
 
-import java.util.Comparator;
 import java.util.List;
-import java.util.stream.Stream;
 import org.benchleaf.model.CheckValues;
 import org.benchleaf.model.Library;
 
@@ -20,11 +18,7 @@ public final class SiteComposer {
      */
     public static SitePages compose(Library library, List<CaseCard> cards, List<CheckValues> checks,
             Audience audience) {
-        List<CaseCard> ordered = cards.stream().sorted(Comparator.comparing(CaseCard::title)
-                .thenComparing(CaseCard::id)).toList();
-        SiteDesk desk = new SiteDesk(library, ordered, checks, audience, PageMakers.NAMES);
-        List<Page> pages = PageMakers.SITE.parallelStream().flatMap(maker -> maker.make(desk).stream()).toList();
-        return new SitePages(pages, Stream.concat(WritingPage.files().stream(),
-                Stream.of(SiteReference.file(library.studio(), Words.in(desk.language())))).toList());
+        SiteComposition composition = new SiteComposition(library, cards, checks, audience);
+        return new SitePages(composition.all(), composition.files());
     }
 }

@@ -1,6 +1,7 @@
 package org.benchleaf.publish;
 
 import java.awt.Color;
+import java.awt.Dimension;
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
@@ -67,6 +68,25 @@ public final class PictureMaker {
         }
     }
 
+    /**
+     * The files that {@link #make} makes of one picture, told from its head alone; its dots are not looked at.
+     *
+     * @param caseId the case's id, which is the folder of the files
+     * @param folder the case's folder of pictures
+     * @return their paths and sizes, narrowest first; none, with a message, if the picture cannot be used
+     */
+    public static List<Rendition> sizes(String caseId, Path folder, Picture picture, Messages messages) {
+        return PictureReader.head(folder, picture, widest(), messages).map(head -> {
+            List<Rendition> sizes = new ArrayList<>();
+            sizes(head).forEach(size -> sizes.add(0, new Rendition(path(caseId, picture, size.width), size.width, size.height)));
+            return List.copyOf(sizes);
+        }).orElse(List.of());
+    }
+
+    private static String path(String caseId, Picture picture, int width) {
+        return "cases/" + caseId + "/pictures/" + picture.id() + "-" + width + ".jpg";
+    }
+
     private static List<PictureFile> files(String caseId, PictureReader.Head head, Picture picture,
             Messages messages) {
         Optional<BufferedImage> dots = PictureReader.dots(head, picture, messages);
@@ -75,16 +95,27 @@ public final class PictureMaker {
         }
         List<PictureFile> files = new ArrayList<>();
         BufferedImage from = dots.get();
-        int ownWidth = head.isOnItsSide() ? head.height() : head.width();
         boolean upright = false;
-        for (int width : widths(ownWidth)) {
-            from = upright ? scaled(from, width) : upright(from, head, width);
+        for (Dimension size : sizes(head)) {
+            from = upright ? flat(resized(from, size.width, size.height)) : upright(from, head, size);
             upright = true;
             byte[] jpeg = encoded(from, picture, messages);
-            files.add(0, new PictureFile(from.getWidth(), from.getHeight(), new SiteFile(
-                    "cases/" + caseId + "/pictures/" + picture.id() + "-" + from.getWidth() + ".jpg", jpeg)));
+            files.add(0, new PictureFile(from.getWidth(), from.getHeight(),
+                    new SiteFile(path(caseId, picture, from.getWidth()), jpeg)));
         }
         return List.copyOf(files);
+    }
+
+    /** The sizes to make, widest first: each is scaled from the one before it. */
+    private static List<Dimension> sizes(PictureReader.Head head) {
+        List<Dimension> sizes = new ArrayList<>();
+        Dimension from = head.isOnItsSide() ? new Dimension(head.height(), head.width())
+                : new Dimension(head.width(), head.height());
+        for (int width : widths(from.width)) {
+            from = new Dimension(width, Math.max(1, (int) Math.round((double) from.height * width / from.width)));
+            sizes.add(from);
+        }
+        return sizes;
     }
 
     /** The widths to make, widest first; never wider than the picture is, and no two that are nearly alike. */
@@ -102,17 +133,10 @@ public final class PictureMaker {
     }
 
     /** Scaled before it is turned, so that only a small copy is made. */
-    private static BufferedImage upright(BufferedImage image, PictureReader.Head head, int width) {
-        double scale = (double) width / (head.isOnItsSide() ? image.getHeight() : image.getWidth());
-        int across = head.isOnItsSide() ? Math.max(1, (int) Math.round(image.getWidth() * scale)) : width;
-        int down = head.isOnItsSide() ? width : Math.max(1, (int) Math.round(image.getHeight() * scale));
-        BufferedImage small = flat(resized(image, across, down));
+    private static BufferedImage upright(BufferedImage image, PictureReader.Head head, Dimension size) {
+        BufferedImage small = flat(head.isOnItsSide() ? resized(image, size.height, size.width)
+                : resized(image, size.width, size.height));
         return flat(ExifFilterUtils.getFilterForOrientation(Orientation.typeOf(head.orientation())).apply(small));
-    }
-
-    private static BufferedImage scaled(BufferedImage image, int width) {
-        return flat(resized(image, width,
-                Math.max(1, (int) Math.round((double) image.getHeight() * width / image.getWidth()))));
     }
 
     private static BufferedImage resized(BufferedImage image, int width, int height) {

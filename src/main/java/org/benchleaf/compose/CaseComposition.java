@@ -1,0 +1,62 @@
+package org.benchleaf.compose;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Supplier;
+import org.benchleaf.derive.WorkedCase;
+import org.benchleaf.model.Library;
+
+/** The pages that one worked case may have, each made when it is asked for. Not for several threads at once. */
+public final class CaseComposition {
+
+    private final CaseDesk desk;
+    private final List<CasePageMaker> makers;
+    private final List<ClassDesk> classes;
+    private final Map<String, Supplier<Page>> pages = new LinkedHashMap<>();
+
+    /**
+     * Settles which pages there are, and makes none.
+     *
+     * @param clearance what may be produced; a case of which nothing may be gets no pages
+     */
+    public CaseComposition(WorkedCase worked, Library library, Clearance clearance) {
+        CaseDesk before = new CaseDesk(worked, library, clearance, List.of(), PageMakers.NAMES);
+        this.makers = PageMakers.CASE.stream().filter(maker -> maker.applies(before)).toList();
+        this.desk = new CaseDesk(worked, library, clearance, makers.stream().map(CasePageMaker::name).toList(),
+                PageMakers.NAMES);
+        this.classes = ClassDesk.of(desk);
+        makers.forEach(maker -> pages.put(desk.path(maker.name().file()), () -> maker.make(desk)));
+        classes.forEach(course -> PageMakers.CLASS.forEach(maker ->
+                pages.put(course.path(maker.name().ending()), () -> maker.make(course))));
+    }
+
+    /** The paths of the pages, those of the case before those of its classes. */
+    public List<String> paths() {
+        return List.copyOf(pages.keySet());
+    }
+
+    /** One page, made anew each time; empty if there is none at that path. */
+    public Optional<Page> page(String path) {
+        return Optional.ofNullable(pages.get(path)).map(Supplier::get);
+    }
+
+    /** The data beside the pages. */
+    public List<DataFile> files() {
+        List<DataFile> files = new ArrayList<>(makers.stream().flatMap(maker -> maker.files(desk).stream()).toList());
+        classes.forEach(course -> PageMakers.CLASS.forEach(maker -> files.addAll(maker.files(course))));
+        return files;
+    }
+
+    /** What the pages of the whole site need of the case. */
+    public CaseCard card() {
+        return CardMaker.card(desk, makers.stream().map(maker -> desk.path(maker.name().file())).toList());
+    }
+
+    /** Every page, in the order of their paths. */
+    List<Page> all() {
+        return pages.values().stream().map(Supplier::get).toList();
+    }
+}
