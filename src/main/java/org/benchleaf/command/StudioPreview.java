@@ -41,6 +41,8 @@ final class StudioPreview implements PreviewedSite {
             return size() > MOST_PAGES;
         }
     };
+    /** What kept the files from being read at the last look; they are read again at the next. */
+    private Optional<Message> fault = Optional.empty();
     private int looks;
     private int versions;
 
@@ -91,14 +93,20 @@ final class StudioPreview implements PreviewedSite {
 
     @Override
     public synchronized boolean look() {
+        boolean changed;
+        Optional<Message> before = fault;
         try {
-            boolean changed = studio.look();
-            looks += changed ? 1 : 0;
-            return changed;
-        } catch (UncheckedIOException moving) {
-            // A file went while the folders were looked through; the next look finds how it ended.
-            return false;
+            changed = studio.look();
+            fault = Optional.empty();
+        } catch (UncheckedIOException broken) {
+            changed = false;
+            fault = Optional.of(Publishing.unreadable(content, broken).told());
+        } catch (RuntimeException wrong) {
+            changed = false;
+            fault = Optional.of(Publishing.fault(content, wrong));
         }
+        looks += changed ? 1 : 0;
+        return changed || before.isPresent() != fault.isPresent();
     }
 
     @Override
@@ -195,6 +203,7 @@ final class StudioPreview implements PreviewedSite {
         try {
             List<Message> leaks = leaks(address.get(), page);
             messages.addAll(leaks);
+            fault.ifPresent(messages::add);
             page.fault().ifPresent(messages::add);
             messages.addAll(studio.sharedMessages().all());
             List<String> notices = notices(address.get(), page, !leaks.isEmpty());

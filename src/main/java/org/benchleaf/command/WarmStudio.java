@@ -107,6 +107,18 @@ final class WarmStudio {
             return false;
         }
         DiskState before = state;
+        try {
+            take(now, then);
+        } catch (RuntimeException failed) {
+            // Another look at the same files is a new one.
+            state = before;
+            throw failed;
+        }
+        return true;
+    }
+
+    private void take(DiskState now, LocalDate then) {
+        DiskState before = state;
         state = now;
         if (!then.equals(day)) {
             day = then;
@@ -117,7 +129,6 @@ final class WarmStudio {
         if (!now.templates().equals(before.templates())) {
             openTemplates();
         }
-        return true;
     }
 
     private void casesChanged(DiskState before) {

@@ -14,7 +14,9 @@ import java.util.Deque;
 final class Watch implements AutoCloseable {
 
     private static final int MOST_STREAMS = 16;
+    /** In milliseconds. */
     private static final long SHORTEST_PAUSE = 50;
+    private static final long LONGEST_PAUSE = 1000;
     /** Looking takes at most this part of the time. */
     private static final int PAUSES_EACH_LOOK = 20;
 
@@ -49,10 +51,13 @@ final class Watch implements AutoCloseable {
 
     private void keepLooking() {
         try {
+            // The quickest look is that which waited for nothing else, such as a page that was being made.
+            long quickest = Long.MAX_VALUE;
             while (awaitReader()) {
                 long started = System.nanoTime();
                 look();
-                Thread.sleep(Math.max(SHORTEST_PAUSE, PAUSES_EACH_LOOK * (System.nanoTime() - started) / 1_000_000));
+                quickest = Math.min(quickest, (System.nanoTime() - started) / 1_000_000);
+                Thread.sleep(Math.min(LONGEST_PAUSE, Math.max(SHORTEST_PAUSE, PAUSES_EACH_LOOK * quickest)));
             }
         } catch (InterruptedException end) {
             Thread.currentThread().interrupt();

@@ -93,6 +93,12 @@ final class Window implements AutoCloseable {
         leave(() -> driver.get(root.resolve(page).toUri() + rest));
     }
 
+    /** Opens a page that a server of this machine serves. */
+    void visit(String address) {
+        path = address;
+        leave(() -> driver.get(address));
+    }
+
     /** Loads the same page again. */
     void again() {
         leave(() -> driver.navigate().refresh());
