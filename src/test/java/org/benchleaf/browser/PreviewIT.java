@@ -27,26 +27,23 @@ class PreviewIT {
         Path file = folder.resolve("content/cases/tide-table/case.md");
         ChangedContent.copy(Path.of("content"), folder.resolve("content"));
         Process preview = started();
-        try {
-            String address = address(preview);
-            Windows.lend(window -> {
-                window.visit(address + "site/cases/tide-table/index.html");
-                await(window, "return " + STRIP + ".includes('Preview:');");
-                window.run("document.getElementById('done').scrollIntoView();");
-                Object top = window.run("return Math.round(document.getElementById('done').getBoundingClientRect().top);");
-                change(file, "summary: >-\n", "summary: >-\n  Words that were put in above the place.\n");
-                await(window, "return document.body.textContent.includes('Words that were put in above');");
-                await(window, "return document.readyState === 'complete';");
-                assertThat(window.run("return Math.round(document.getElementById('done').getBoundingClientRect().top);"))
-                        .isEqualTo(top);
-                change(file, "{mend.pieces}", "{wash.nonsense}");
-                await(window, "return " + STRIP + ".includes('{wash.nonsense}') && " + STRIP + ".includes('case.md:');");
-                assertThat(window.run("return " + STRIP + ".includes('the last good one');")).isEqualTo(true);
-                assertThat(window.run("return document.body.textContent.includes('nonsense');")).isEqualTo(false);
-            });
+        try (Window window = Window.on(folder)) {
+            window.visit(address(preview) + "site/cases/tide-table/index.html");
+            await(window, "return " + STRIP + ".includes('Preview:');");
+            window.run("document.getElementById('done').scrollIntoView();");
+            Object top = window.run("return Math.round(document.getElementById('done').getBoundingClientRect().top);");
+            assertThat((Number) window.run("return window.scrollY;")).extracting(Number::intValue).isNotEqualTo(0);
+            change(file, "summary: >-\n", "summary: >-\n  Words that were put in above the place.\n");
+            await(window, "return document.body.textContent.includes('Words that were put in above');");
+            await(window, "return document.readyState === 'complete';");
+            assertThat(window.run("return Math.round(document.getElementById('done').getBoundingClientRect().top);"))
+                    .isEqualTo(top);
+            change(file, "{mend.pieces}", "{mend.nonsense}");
+            await(window, "return " + STRIP + ".includes('{mend.nonsense}') && " + STRIP + ".includes('case.md:');");
+            assertThat(window.run("return " + STRIP + ".includes('the last good one');")).isEqualTo(true);
+            assertThat(window.run("return document.body.textContent.includes('nonsense');")).isEqualTo(false);
         } finally {
             preview.destroy();
-            preview.descendants().forEach(ProcessHandle::destroy);
         }
     }
 
