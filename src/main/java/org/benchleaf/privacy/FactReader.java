@@ -17,7 +17,7 @@ final class FactReader {
             "provenance", Confidential.PEOPLE);
     private static final Set<String> NOT_LOOKED_FOR = Set.of("title", "year", "how", "from", "until");
     private static final Pattern E_MAIL = Pattern.compile("[\\p{L}\\d._%+-]{1,64}@[\\p{L}\\d.-]{1,250}");
-    private static final Pattern TELEPHONE = Pattern.compile("(?<![\\p{L}\\d])(?:\\+|00)?\\(?\\d[\\d ()/.\\u00A0-]{5,24}\\d(?!\\p{L})");
+    private static final Pattern TELEPHONE = Pattern.compile("(?<![\\p{L}\\d])(?:\\+|00)?\\(?\\d[\\d ()/.\\u00A0-]{5,60}\\d(?!\\p{L})");
     /** What is put where something was taken out. */
     private static final String APART = " ; ";
     private static final Pattern EDGES = Pattern.compile("^[\\s,.:–—-]++|(?<![\\s,:–—-])[\\s,:–—-]++$");
@@ -31,12 +31,16 @@ final class FactReader {
     private final Needles needles;
     private final NameForms names;
     private final NumberForms numbers;
+    private final TelephoneForms telephones;
+    private final SumForms sums;
 
     private FactReader(Confidential.Secret secret, Needles needles) {
         this.secret = secret;
         this.needles = needles;
         this.names = new NameForms(secret, needles);
         this.numbers = new NumberForms(secret, needles);
+        this.telephones = new TelephoneForms(secret, needles);
+        this.sums = new SumForms(secret, needles);
     }
 
     static Needles read(String caseId, Confidential confidential) {
@@ -65,14 +69,18 @@ final class FactReader {
         boolean isNaming = key.isEmpty() && NAMING.contains(secret.field());
         switch (key.isEmpty() ? secret.field() : key) {
             case "organisation" -> organisation(NameParser.words(text));
-            case "telephone" -> numbers.telephone(text);
+            case "telephone" -> telephones.read(text);
             case "e-mail" -> eMail(text);
             case "amount", "value" -> thing(text, true);
-            case "number" -> numbers.number(text);
+            case "number" -> numbers.read(text);
             case "person" -> {
                 if (!names(text)) {
                     wholePhrase(text);
                 }
+            }
+            case "address" -> {
+                thing(text, false);
+                places(text);
             }
             default -> {
                 if (isNaming) {
@@ -87,7 +95,7 @@ final class FactReader {
     /** A plain text where people are named: its numbers and addresses are taken out, and names must be left. */
     private void naming(String text) {
         wholePhrase(text);
-        numbers.sums(text, false);
+        sums.read(text, false);
         String left = withoutNumbers(withoutAddresses(text));
         if (secret.field().equals("provenance")) {
             left = NameWords.PROVENANCE_LINK.matcher(left).replaceAll(APART);
@@ -111,10 +119,10 @@ final class FactReader {
 
     private String withoutNumbers(String text) {
         String left = TELEPHONE.matcher(text).replaceAll(number -> {
-            if (number.group().chars().filter(Character::isDigit).count() < NumberForms.FEWEST_TELEPHONE_DIGITS) {
+            if (number.group().chars().filter(Character::isDigit).count() < TelephoneForms.FEWEST_DIGITS) {
                 return Matcher.quoteReplacement(number.group());
             }
-            numbers.telephone(number.group());
+            telephones.read(number.group());
             return APART;
         });
         return POSTCODE.matcher(left).replaceAll(code -> {
@@ -152,20 +160,34 @@ final class FactReader {
 
     private void eMail(String address) {
         add(address, true, spot -> true);
-        add(address.replace("@", " at ").replace(".", " dot "), false, spot -> true);
+        for (String at : List.of("@", " at ", " arroba ")) {
+            add(address.replace("@", at), false, spot -> true);
+            add(address.replace("@", at).replace(".", " dot "), false, spot -> true);
+        }
     }
 
     /** A thing, place, code or day: as it is written, the pieces between its commas, and the sums in it. */
     private void thing(String text, boolean money) {
         // A bare sum is digits like any others; only beside a sign or word of money does it tell what was paid.
-        if (!text.matches("[\\d.,' \u00A0£$€¥₽₹₤₩]+") || !money) {
+        if (!text.matches("[\\d.,' \u00A0\\p{Sc}]+") || !money) {
             wholePhrase(text);
         }
         Arrays.stream(text.split("[,;/|]")).map(String::strip)
                 .filter(part -> !part.equals(text) && part.length() > 2)
                 .filter(part -> LETTER.matcher(part).find() && part.contains(" "))
                 .forEach(part -> add(part, false, Spot::isWhole));
-        numbers.sums(text, money);
+        sums.read(text, money);
+    }
+
+    /** The places of an address that are one word, as a town's name is; the author is asked about an ordinary word. */
+    private void places(String text) {
+        for (String part : text.split("[,;/|]")) {
+            String letters = Folded.letters(part);
+            boolean isPlace = letters.length() > 2 && !DIGIT.matcher(part).find() && !BLANK.matcher(part.strip()).find();
+            if (isPlace && !part.strip().equals(text)) {
+                needles.put(secret, letters, false, new NameEvidence(List.of(), needles.isLookedForAlone(secret, letters, true), 1));
+            }
+        }
     }
 
     private void wholePhrase(String text) {

@@ -57,7 +57,7 @@ final class NameEvidence implements Needle.Evidence {
         List<String> before = before(spot);
         List<String> after = after(spot);
         return titled(spot, before) || named(before, after) || initialled(spot, before, after)
-                || isCapital(spot) && (possessive(spot) || plural(spot) || !after.isEmpty()
+                || isCapital(spot) && (passedBy(spot) || possessive(spot) || plural(spot) || !after.isEmpty()
                 && NameWords.BEHIND_A_NAME.contains(Folded.letters(after.get(0))));
     }
 
@@ -151,8 +151,19 @@ final class NameEvidence implements Needle.Evidence {
         return Folded.letters(spot.suffix()).endsWith("s") && wordBefore(spot).equalsIgnoreCase("the");
     }
 
+    /** Whether words such as "lent by" stand before it. */
+    private static boolean passedBy(Spot spot) {
+        String before = Folded.letters(TAG.matcher(spot.text().substring(Math.max(0, spot.start() - REACH), spot.start())).replaceAll(" "));
+        return NameWords.PASSED_BY.stream().anyMatch(before::endsWith);
+    }
+
     private static boolean isCapital(Spot spot) {
-        return !Character.isLowerCase(spot.written().charAt(0));
+        return !isSmall(spot.written().codePointAt(0));
+    }
+
+    /** Whether a letter is the small one of a pair; the letters of some scripts, such as Georgian, count as small and begin names. */
+    static boolean isSmall(int letter) {
+        return Character.isLowerCase(letter) && Character.toTitleCase(letter) != letter;
     }
 
     /** Whether a name is written in Chinese, Japanese or Korean signs. */
@@ -166,7 +177,7 @@ final class NameEvidence implements Needle.Evidence {
     static boolean isInflected(char letter) {
         Character.UnicodeScript script = Character.UnicodeScript.of(letter);
         return script == Character.UnicodeScript.CYRILLIC || script == Character.UnicodeScript.GREEK
-                || script == Character.UnicodeScript.DEVANAGARI;
+                || script == Character.UnicodeScript.DEVANAGARI || script == Character.UnicodeScript.GEORGIAN;
     }
 
     /** The words before it, the nearest first, particles left out. */

@@ -3,6 +3,7 @@ package org.benchleaf.privacy;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.benchleaf.model.Confidential;
@@ -12,6 +13,8 @@ final class NameForms {
 
     private static final int SHORTEST_HALF = 2;
     private static final int SHORTEST_STEM = 4;
+    private static final int SHORTEST_WORD = 3;
+    private static final Pattern POSSESSIVE = Pattern.compile("['’]s$");
 
     private final Confidential.Secret secret;
     private final Needles needles;
@@ -22,9 +25,20 @@ final class NameForms {
     }
 
     void person(Who.Person person) {
+        forms(person, false);
+        NameSpellings.umlauts(person).forEach(other -> forms(other, true));
+    }
+
+    /** The author is asked about the name as it was written, not about another spelling of it. */
+    private boolean isAlone(String letters, boolean isSingle, boolean isOther) {
+        return !(isOther && NameWords.isOrdinary(letters)) && needles.isLookedForAlone(secret, letters, isSingle);
+    }
+
+    private void forms(Who.Person person, boolean isOther) {
         List<String> given = person.given().stream().map(Folded::letters).filter(name -> !name.isEmpty()).toList();
         String family = stem(String.join(" ", person.family()));
-        family(given, family, person.family().size(), needles.isLookedForAlone(secret, family, given.isEmpty()));
+        family(given, family, person.family().size(), isAlone(family, given.isEmpty(), isOther));
+        gaelic(given, person);
         halves(given, family, person);
         given.stream().skip(1).filter(name -> name.length() > 2).forEach(middle ->
                 family(given.subList(0, 1), middle, 1, false));
@@ -35,6 +49,18 @@ final class NameForms {
         if (!given.isEmpty()) {
             joined(given, person);
             texts(person);
+        }
+    }
+
+    private void gaelic(List<String> given, Who.Person person) {
+        String family = String.join(" ", person.family());
+        String whole = Folded.letters(String.join("", person.particles()) + family);
+        NameSpellings.sonOf(whole).forEach(other ->
+                family(given, other, person.family().size() + 1, isAlone(other, given.isEmpty(), true)));
+        String rest = NameSpellings.withoutGrandson(family);
+        if (!rest.equals(family)) {
+            String letters = Folded.letters(rest);
+            family(given, letters, person.family().size(), letters.length() >= SHORTEST_STEM && isAlone(letters, false, true));
         }
     }
 
@@ -83,11 +109,11 @@ final class NameForms {
     private static String stem(String name) {
         String letters = Folded.letters(name);
         String stem = letters.isEmpty() || !NameEvidence.isInflected(letters.charAt(0)) ? letters
-                : letters.replaceFirst("(?:ος|οσ|ησ|ασ|ου|η|α|ο|ии|ыи|ои|ая|яя|а|я|и|ь|о)$", "");
+                : letters.replaceFirst("(?:ე|ი|ა|ος|οσ|ησ|ασ|ου|η|α|ο|ии|ыи|ои|ая|яя|а|я|и|ь|о)$", "");
         return stem.length() >= SHORTEST_STEM ? stem : letters;
     }
 
-    /** An organisation: its own words without those of its form, each two neighbours of them, and a single own word. */
+    /** An organisation: its own words without those of its form, each two neighbours of them, and each that is no ordinary word. */
     void organisation(List<String> words) {
         List<Integer> own = IntStream.range(0, words.size()).filter(at -> isOwn(words.get(at))).boxed().toList();
         String core = own.stream().map(words::get).map(Folded::letters).collect(Collectors.joining());
@@ -96,8 +122,21 @@ final class NameForms {
             for (int at = 0; at + 1 < own.size(); at++) {
                 neighbours(words.subList(own.get(at), own.get(at + 1) + 1));
             }
+            own.forEach(at -> distinctive(words.get(at)));
         } else if (!core.isEmpty()) {
             needles.put(secret, core, false, new NameEvidence(List.of(), needles.isLookedForAlone(secret, core, true), 1));
+            distinctive(words.get(own.get(0)));
+        }
+    }
+
+    /** A word of an organisation's name by itself, without "'s" or the form written to it, in any spelling of its umlauts. */
+    private void distinctive(String word) {
+        for (String part : NameParser.withoutForm(POSSESSIVE.matcher(word).replaceFirst("")).split("[‐‑-]")) {
+            for (String letters : new LinkedHashSet<>(List.of(Folded.letters(part), Folded.letters(NameSpellings.spelt(part))))) {
+                if (letters.length() >= (NameEvidence.isEastAsian(word) ? 2 : SHORTEST_WORD) && isOwn(letters)) {
+                    needles.put(secret, letters, false, new NameEvidence(List.of(), isAlone(letters, false, true), 1));
+                }
+            }
         }
     }
 

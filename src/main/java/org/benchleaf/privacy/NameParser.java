@@ -26,7 +26,8 @@ final class NameParser {
         }
         List<String> parts = Arrays.stream(bare.split(",")).map(String::strip).filter(part -> !part.isEmpty()).toList();
         if (parts.size() == 2 && isInverted(parts)) {
-            return person(words(parts.get(1) + " " + parts.get(0))).map(List::of);
+            return person(words(parts.get(1) + " " + parts.get(0))).map(who ->
+                    List.of(person(withoutTitles(words(parts.get(1))), words(parts.get(0)))));
         }
         List<Who> all = new ArrayList<>();
         for (String part : parts) {
@@ -61,8 +62,23 @@ final class NameParser {
     }
 
     static boolean isOrganisation(String text) {
-        return words(text).stream().map(Folded::letters).anyMatch(NameWords.COMPANIES::contains)
-                && Character.isUpperCase(text.strip().codePointAt(0)) || text.contains("会社") || text.endsWith("公司");
+        List<String> words = words(text);
+        return words.stream().map(Folded::letters).anyMatch(NameWords.COMPANIES::contains)
+                && !NameEvidence.isSmall(text.strip().codePointAt(0))
+                || words.stream().anyMatch(word -> !withoutForm(word).equals(word));
+    }
+
+    /** A name in Chinese, Japanese or Korean signs without the word for the kind of organisation that is written to it. */
+    static String withoutForm(String word) {
+        String bare = word;
+        if (NameEvidence.isEastAsian(word)) {
+            for (String form : NameWords.FORMS_WRITTEN_TO) {
+                boolean isLonger = bare.length() > form.length();
+                bare = isLonger && bare.endsWith(form) ? bare.substring(0, bare.length() - form.length())
+                        : isLonger && bare.startsWith(form) ? bare.substring(form.length()) : bare;
+            }
+        }
+        return bare;
     }
 
     /** Persons with "and" between them; one without a family's name has that of the next. */
@@ -89,15 +105,20 @@ final class NameParser {
             Who.Person person = (Who.Person) one.get();
             family = new ArrayList<>(person.particles());
             family.addAll(person.family());
+            all.addAll(0, NameOrders.of(withoutTitles(group)));
             all.add(0, person);
         }
         return Optional.of(all);
     }
 
-    /** "Ana y Juan Gil" are two, "José Ortega y Gasset" is one: what may stand inside a name joins only whole names. */
+    /**
+     * "Ana y Juan Gil" are two, "José Ortega y Gasset" is one: what may stand inside a name joins only whole names, and none
+     * between two particles, as in "von und zu".
+     */
     private static boolean joins(List<String> words, int at) {
         String word = words.get(at);
-        return NameWords.JOINS.contains(word) && (!NameWords.PARTICLES.contains(Folded.letters(word))
+        boolean isInside = at > 0 && at + 1 < words.size() && isParticle(words.get(at - 1)) && isParticle(words.get(at + 1));
+        return NameWords.JOINS.contains(word) && !isInside && (!NameWords.PARTICLES.contains(Folded.letters(word))
                 || at + 2 < words.size() || !Character.isLetter(word.charAt(0)) || word.length() > 1);
     }
 
@@ -129,7 +150,7 @@ final class NameParser {
         while (first > 0 && isParticle(words.get(first - 1))) {
             first--;
         }
-        if (Character.isLowerCase(words.get(last).codePointAt(0)) && isParticle(words.get(last))) {
+        if (NameEvidence.isSmall(words.get(last).codePointAt(0)) && isParticle(words.get(last))) {
             return Optional.empty();
         }
         return Optional.of(person(words.subList(0, first), words.subList(first, last + 1)));
@@ -154,7 +175,7 @@ final class NameParser {
         return bare.substring(0, 1).toUpperCase(Locale.ROOT) + bare.substring(1);
     }
 
-    private static boolean isParticle(String word) {
+    static boolean isParticle(String word) {
         return NameWords.PARTICLES.contains(Folded.letters(word)) && !isInitial(word);
     }
 
@@ -165,7 +186,7 @@ final class NameParser {
     private static boolean isName(String word) {
         return isParticle(word) || NameWords.MAIDEN.contains(Folded.letters(word)) || WORD.matcher(word).matches()
                 && !Folded.letters(word).isEmpty()
-                && (!Character.isLowerCase(word.codePointAt(0)) || ATTACHED_PARTICLE.matcher(word).lookingAt());
+                && (!NameEvidence.isSmall(word.codePointAt(0)) || ATTACHED_PARTICLE.matcher(word).lookingAt());
     }
 
     /** Words with initials that were written together ("J.R.") taken apart. */

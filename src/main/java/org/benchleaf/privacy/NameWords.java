@@ -9,6 +9,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Properties;
 import java.util.Set;
 import java.util.regex.Pattern;
@@ -23,8 +24,16 @@ final class NameWords {
     static final Set<String> BEHIND_A_NAME;
     static final Set<String> JOINS;
     static final Set<String> COMPANIES;
+    /** Of these, those in Chinese, Japanese and Korean signs, which are written to the name without a space; the longest first. */
+    static final List<String> FORMS_WRITTEN_TO;
     static final Set<String> MAIDEN;
     static final List<String> HONORIFICS_AFTER;
+    static final Set<String> GIVEN_NAMES;
+    static final Set<String> FAMILY_FIRST;
+    /** Folded words that tell, in front of a name, that something passed to or from whoever bears it. */
+    static final List<String> PASSED_BY;
+    /** How many zeros a word behind a number stands for. */
+    static final Map<String, Integer> ZEROS;
     static final Pattern OF_THE_ESTATE;
     static final Pattern PROVENANCE_LINK;
 
@@ -41,7 +50,14 @@ final class NameWords {
         BEHIND_A_NAME = set(words, "behind-a-name");
         JOINS = Set.of(words.getProperty("joins").trim().split("\\s+"));
         COMPANIES = set(words, "companies");
+        FORMS_WRITTEN_TO = Arrays.stream(words.getProperty("companies").trim().split("\\s+")).filter(NameEvidence::isEastAsian)
+                .sorted(Comparator.comparingInt(String::length).reversed()).toList();
         MAIDEN = set(words, "maiden");
+        GIVEN_NAMES = set(words, "given-names");
+        FAMILY_FIRST = set(words, "family-first");
+        PASSED_BY = Arrays.stream(words.getProperty("passed-by").split("\\|")).map(Folded::letters).toList();
+        ZEROS = Arrays.stream(words.getProperty("zeros").trim().split("\\s+")).map(pair -> pair.split(":"))
+                .collect(Collectors.toUnmodifiableMap(pair -> Folded.letters(pair[0]), pair -> Integer.valueOf(pair[1])));
         HONORIFICS_AFTER = List.of(words.getProperty("honorifics-after").trim().split("\\s+"));
         OF_THE_ESTATE = Pattern.compile("(?iu)^(?:" + alternatives(words, "of-the-estate") + ")\\s+");
         PROVENANCE_LINK = Pattern.compile("(?iu)(?<![\\p{L}\\d])(?:" + alternatives(words, "provenance-links")

@@ -14,7 +14,7 @@ final class Readings {
 
     private static final int ROUNDS = 3;
     private static final Pattern ESCAPE = Pattern.compile(
-            "&#(\\d{1,7});?|&#[xX]([0-9a-fA-F]{1,6});?|&([a-zA-Z]{2,8});|((?:%[0-9a-fA-F]{2})+)"
+            "&#(\\d{1,7});?|&#[xX]([0-9a-fA-F]{1,6});?|&([a-zA-Z]{2,32});|((?:%[0-9a-fA-F]{2})+)"
                     + "|\\\\u\\{([0-9a-fA-F]{1,6})}|\\\\u([0-9a-fA-F]{4})|\\\\x([0-9a-fA-F]{2})|\\\\([nrtbf\"'/\\\\])");
     private static final int SHORTEST_RUN = 8;
     private static final int SIGNS_AT_ONCE = 4;
@@ -25,9 +25,14 @@ final class Readings {
     private static final Map<String, String> NAMED = Map.ofEntries(
             Map.entry("amp", "&"), Map.entry("szlig", "ß"), Map.entry("aelig", "æ"), Map.entry("AElig", "Æ"),
             Map.entry("oelig", "œ"), Map.entry("oslash", "ø"), Map.entry("Oslash", "Ø"), Map.entry("eth", "ð"),
-            Map.entry("thorn", "þ"), Map.entry("lt", "<"), Map.entry("gt", ">"), Map.entry("quot", "\""));
+            Map.entry("thorn", "þ"), Map.entry("lt", "<"), Map.entry("gt", ">"), Map.entry("quot", "\""),
+            // Signs that take no room; a name with one inside is one word.
+            Map.entry("shy", ""), Map.entry("zwj", ""), Map.entry("zwnj", ""), Map.entry("lrm", ""), Map.entry("rlm", ""),
+            Map.entry("ZeroWidthSpace", ""), Map.entry("NoBreak", ""), Map.entry("NegativeThinSpace", ""),
+            Map.entry("NegativeVeryThinSpace", ""), Map.entry("NegativeMediumSpace", ""), Map.entry("NegativeThickSpace", ""),
+            Map.entry("imath", "ı"), Map.entry("inodot", "ı"));
     private static final Pattern ACCENTED = Pattern.compile(
-            "([a-zA-Z])(acute|grave|circ|tilde|uml|cedil|ring|caron|slash)");
+            "([a-zA-Z])(acute|grave|circ|tilde|uml|cedil|ring|caron|slash|strok|ogon|breve|dot|dblac|macr)");
 
     /** One reading of a file. */
     record Reading(String how, String text) {

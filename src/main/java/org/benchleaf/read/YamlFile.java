@@ -24,24 +24,25 @@ record YamlFile(Optional<Node.Mapping> root, Lines lines, Confidential confident
     private static final String PRIVATE_IN = "object";
     private static final String PRIVATE = "private";
     private static final String WITHHELD = "withheld";
-    private static final char BLOT = '·';
 
     static YamlFile read(TextFile file, int start, int end, Messages messages) {
         Lines lines = file.lines();
-        Optional<YamlReader.Events> events = YamlReader.events(file.text().substring(start, end), start, lines, messages);
+        Lines byLines = lines.shownAs(new SourceText(file.name(), PrivateBlots.ofLines(file)));
+        Optional<YamlReader.Events> events = YamlReader.events(file.text().substring(start, end), start, byLines, messages);
         if (events.isEmpty()) {
             return new YamlFile(Optional.empty(), lines, Confidential.none());
         }
         Messages first = new Messages();
         Optional<Node> root = YamlReader.tree(events.get(), lines, first);
         Optional<Node> secret = root.flatMap(node -> in(node, PRIVATE_IN)).flatMap(node -> in(node, PRIVATE));
-        if (secret.isEmpty()) {
+        String blotted = root.map(node -> PrivateBlots.of(file, node)).orElse(file.text());
+        if (secret.isEmpty() && blotted.equals(file.text())) {
             messages.addAll(first);
             return new YamlFile(mapping(root, lines, start, messages), lines, Confidential.none());
         }
         List<Confidential.Secret> secrets = new ArrayList<>();
         // Read again, so that every place of the tree shows the text with the private values blotted out.
-        Lines shown = lines.shownAs(new SourceText(file.name(), blotted(file.text(), secret.get())));
+        Lines shown = lines.shownAs(new SourceText(file.name(), blotted));
         Optional<Node> open = YamlReader.tree(events.get(), shown, messages);
         open.flatMap(node -> in(node, PRIVATE_IN)).flatMap(node -> in(node, PRIVATE))
                 .ifPresent(shownSecret -> gather("", secret.get(), shownSecret.place().text(), secrets));
@@ -94,35 +95,6 @@ record YamlFile(Optional<Node.Mapping> root, Lines lines, Confidential confident
 
     private static Place shownAs(SourceText shown, Place place) {
         return new Place(shown, place.line(), place.column(), place.length(), place.pointer());
-    }
-
-    private static String blotted(String text, Node secret) {
-        List<String> lines = new ArrayList<>(List.of(text.split("\n", -1)));
-        blot(secret, lines);
-        return String.join("\n", lines);
-    }
-
-    /** Blots from each private value to the end of its line, and the lines it runs on over, comments included. */
-    private static void blot(Node node, List<String> lines) {
-        if (node instanceof Node.Mapping mapping) {
-            mapping.entries().values().forEach(entry -> blot(entry.value(), lines));
-        } else if (node instanceof Node.Sequence sequence) {
-            sequence.items().forEach(item -> blot(item, lines));
-        } else if (node instanceof Node.Scalar scalar) {
-            int index = scalar.place().line() - 1;
-            String line = lines.get(index);
-            int from = Math.min(scalar.place().column() - 1, line.length());
-            lines.set(index, line.substring(0, from) + String.valueOf(BLOT).repeat(line.length() - from));
-            int indent = indent(line);
-            for (int next = index + 1; next < lines.size() && !lines.get(next).isBlank()
-                    && indent(lines.get(next)) > indent; next++) {
-                lines.set(next, String.valueOf(BLOT).repeat(lines.get(next).length()));
-            }
-        }
-    }
-
-    private static int indent(String line) {
-        return line.length() - line.stripLeading().length();
     }
 
     private static Node.Mapping withoutSecrets(Node.Mapping root) {

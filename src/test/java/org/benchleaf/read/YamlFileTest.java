@@ -87,6 +87,23 @@ class YamlFileTest {
         assertThat(codes()).containsExactly("READ-012");
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {
+        "steps:\n  - id: one\n    provenance: \"Col. Hubert Strickenden, by descent\"\n    do: {x\n",
+        "steps:\n  - id: one\n    provenance: \"Col. Hubert Strickenden,\n      by descent\"\n    do: wash\n    do: dry\n",
+        "steps: [{id: one, owner: {family: Strickenden, given: Hubert}, do: wash, do: dry}]\n",
+        "private:\n  owner:\n    - Hubert Strickenden\n  owner: [\n",
+    })
+    void what_stands_under_a_private_key_is_quoted_nowhere(String yaml) {
+        YamlFile.read(new TextFile("case.md", yaml), 0, yaml.length(), messages);
+        assertThat(messages.all()).isNotEmpty().allSatisfy(message -> {
+            assertThat(MessageText.of(message)).doesNotContain("Strickenden", "Hubert", "descent");
+            for (int line = 1; line <= 8; line++) {
+                assertThat(message.place().text().line(line)).doesNotContain("Strickenden", "Hubert", "descent");
+            }
+        });
+    }
+
     private static String shown(YamlFile file) {
         StringBuilder shown = new StringBuilder();
         for (int line = 1; line <= 12; line++) {
