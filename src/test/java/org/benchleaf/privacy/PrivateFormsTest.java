@@ -147,7 +147,7 @@ class PrivateFormsTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"lent by Brown", "owned by Brown", "a gift of <b>Brown</b>", "bought from\n Brown"})
+    @CsvSource({"lent by Brown", "owned by Brown", "a gift of <b>Brown</b>", "bought from   Brown"})
     void an_ordinary_word_is_a_name_behind_words_for_passing_something_on(String text) {
         assertThat(scan("owner", Map.of("person", "Ada Brown"), text, "brown")).isNotEmpty();
         assertThat(scan("owner", Map.of("person", "Ada Brown"), "darkened by brown stains; Brown spots", "brown")).isEmpty();
