@@ -9,7 +9,7 @@ final class NameOrders {
 
     private static final int SHORTEST_MIDDLE = 4;
     private static final int LONGEST_EAST_ASIAN = 3;
-    /** The father's name in Russian, Ukrainian and Belarusian, of which no family name of a woman is one. */
+    /** A father's name in Russian, Ukrainian or Belarusian; where it stands last, the family's name stands first (from memory). */
     private static final Pattern PATRONYMIC = Pattern.compile("(?iu)(?:вич|вна|чна|івна|їч|ovich|evich|ovna|evna|ichna)$");
     private static final Pattern LATIN = Pattern.compile("[\\p{IsLatin}\\p{M}'’‐‑-]+");
 

@@ -125,7 +125,7 @@ public final class CaseReader {
         }
         YamlFile yaml = YamlFile.read(text, front.get().start(), front.get().end(), messages);
         Story story = StoryReader.read(yaml.lines(), text.text(), front.get().body(), messages);
-        return new Sheet(yaml.root(), story, yaml.confidential(), List.of(yaml.lines().shown()));
+        return new Sheet(yaml.root(), story, yaml.confidential(), List.of(yaml.searched()));
     }
 
     private static Map<String, ReadingsTable> tables(ContentFolder content, Path folder,

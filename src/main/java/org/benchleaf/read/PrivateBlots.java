@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import org.benchleaf.message.SourceText;
 
 /**
  * The text of a case file as messages may show it: what stands under a private key is blotted out, wherever the key stands, since
@@ -26,19 +27,19 @@ final class PrivateBlots {
     }
 
     /** The whole file, of which a part was read as a tree; as it is if it is no case file. */
-    static String of(TextFile file, Node root) {
+    static SourceText of(TextFile file, Node root) {
         if (!file.name().endsWith(CASE_FILE)) {
-            return file.text();
+            return file.lines().shown();
         }
         PrivateBlots blots = new PrivateBlots(file.text());
         blots.search(root);
-        return blots.text();
+        return blots.text(file);
     }
 
     /** The whole file, of which a part is no YAML: blotted by its lines, as far as each private key begins one. */
-    static String ofLines(TextFile file) {
+    static SourceText ofLines(TextFile file) {
         if (!file.name().endsWith(CASE_FILE)) {
-            return file.text();
+            return file.lines().shown();
         }
         PrivateBlots blots = new PrivateBlots(file.text());
         for (int at = 0; at < blots.lines.size(); at++) {
@@ -49,11 +50,18 @@ final class PrivateBlots {
                 blots.blot(at, colon + 1);
             }
         }
-        return blots.text();
+        return blots.text(file);
     }
 
-    private String text() {
-        return String.join("\n", lines);
+    /** The whole file with one value blotted out. */
+    static SourceText ofValue(TextFile file, Node value) {
+        PrivateBlots blots = new PrivateBlots(file.text());
+        blots.blot(value);
+        return blots.text(file);
+    }
+
+    private SourceText text(TextFile file) {
+        return new SourceText(file.name(), String.join("\n", lines));
     }
 
     private void search(Node node) {

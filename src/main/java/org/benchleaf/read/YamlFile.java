@@ -18,8 +18,10 @@ import org.benchleaf.model.MissingValue;
  * @param root the mapping at its top; empty if there is none
  * @param lines the file's lines as messages may show them
  * @param confidential the private values
+ * @param searched what is searched for them: the whole text without the values themselves; one that stands at a wrong place as well
+ *        is in it, and must be found there
  */
-record YamlFile(Optional<Node.Mapping> root, Lines lines, Confidential confidential) {
+record YamlFile(Optional<Node.Mapping> root, Lines lines, Confidential confidential, SourceText searched) {
 
     private static final String PRIVATE_IN = "object";
     private static final String PRIVATE = "private";
@@ -27,27 +29,25 @@ record YamlFile(Optional<Node.Mapping> root, Lines lines, Confidential confident
 
     static YamlFile read(TextFile file, int start, int end, Messages messages) {
         Lines lines = file.lines();
-        Lines byLines = lines.shownAs(new SourceText(file.name(), PrivateBlots.ofLines(file)));
+        Lines byLines = lines.shownAs(PrivateBlots.ofLines(file));
         Optional<YamlReader.Events> events = YamlReader.events(file.text().substring(start, end), start, byLines, messages);
         if (events.isEmpty()) {
-            return new YamlFile(Optional.empty(), lines, Confidential.none());
+            return new YamlFile(Optional.empty(), lines, Confidential.none(), lines.shown());
         }
-        Messages first = new Messages();
-        Optional<Node> root = YamlReader.tree(events.get(), lines, first);
-        Optional<Node> secret = root.flatMap(node -> in(node, PRIVATE_IN)).flatMap(node -> in(node, PRIVATE));
-        String blotted = root.map(node -> PrivateBlots.of(file, node)).orElse(file.text());
-        if (secret.isEmpty() && blotted.equals(file.text())) {
-            messages.addAll(first);
-            return new YamlFile(mapping(root, lines, start, messages), lines, Confidential.none());
-        }
-        List<Confidential.Secret> secrets = new ArrayList<>();
+        Optional<Node> root = YamlReader.tree(events.get(), lines, new Messages());
+        Optional<Node> secret = root.flatMap(YamlFile::secret);
         // Read again, so that every place of the tree shows the text with the private values blotted out.
-        Lines shown = lines.shownAs(new SourceText(file.name(), blotted));
+        Lines shown = root.map(node -> lines.shownAs(PrivateBlots.of(file, node))).orElse(lines);
         Optional<Node> open = YamlReader.tree(events.get(), shown, messages);
-        open.flatMap(node -> in(node, PRIVATE_IN)).flatMap(node -> in(node, PRIVATE))
-                .ifPresent(shownSecret -> gather("", secret.get(), shownSecret.place().text(), secrets));
+        List<Confidential.Secret> secrets = new ArrayList<>();
+        secret.ifPresent(node -> gather("", node, shown.shown(), secrets));
         Optional<Node.Mapping> top = mapping(open, shown, start, messages).map(YamlFile::withoutSecrets);
-        return new YamlFile(top, shown, new Confidential(secrets));
+        return new YamlFile(top, shown, new Confidential(secrets),
+                secret.map(node -> PrivateBlots.ofValue(file, node)).orElse(lines.shown()));
+    }
+
+    private static Optional<Node> secret(Node root) {
+        return in(root, PRIVATE_IN).flatMap(node -> in(node, PRIVATE));
     }
 
     private static Optional<Node.Mapping> mapping(Optional<Node> root, Lines lines, int start, Messages messages) {
