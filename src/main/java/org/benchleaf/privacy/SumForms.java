@@ -16,7 +16,6 @@ final class SumForms {
     private static final Pattern WORD_BEHIND = Pattern.compile("[ \\u00A0\\u202F-]?(\\p{L}{1,12})");
     private static final Pattern DECIMALS = Pattern.compile("^(\\d{1,9})[.,](\\d{1,3})$");
     private static final Pattern PENCE = Pattern.compile("[.,](?!00$)\\d\\d$");
-    private static final Pattern LAST_ZEROS = Pattern.compile("(?<!0)0++$");
     private static final Pattern MONEY_FIELD = Pattern.compile("value|price|paid|cost|valuation|estimate|insured");
 
     private final Confidential.Secret secret;
@@ -72,7 +71,7 @@ final class SumForms {
         for (Map.Entry<String, Integer> word : NameWords.ZEROS.entrySet()) {
             int whole = digits.length() - word.getValue();
             if (whole > 0) {
-                String decimals = LAST_ZEROS.matcher(digits.substring(whole)).replaceFirst("");
+                String decimals = withoutLastZeros(digits.substring(whole));
                 if (decimals.length() <= MOST_DECIMALS) {
                     String before = digits.substring(0, whole);
                     needles.put(secret, before + decimals + word.getKey(), false,
@@ -80,5 +79,13 @@ final class SumForms {
                 }
             }
         }
+    }
+
+    private static String withoutLastZeros(String digits) {
+        int end = digits.length();
+        while (end > 0 && digits.charAt(end - 1) == '0') {
+            end--;
+        }
+        return digits.substring(0, end);
     }
 }
