@@ -31,7 +31,8 @@ final class NameForms {
 
     /** The author is asked about the name as it was written, not about another spelling of it. */
     private boolean isAlone(String letters, boolean isSingle, boolean isOther) {
-        return !(isOther && NameWords.isOrdinary(letters)) && needles.isLookedForAlone(secret, letters, isSingle);
+        boolean isAsked = NameWords.isOrdinary(letters) && !needles.isAnswered(letters);
+        return !(isOther && isAsked) && needles.isLookedForAlone(secret, letters, isSingle);
     }
 
     private void forms(Who.Person person, boolean isOther) {

@@ -75,6 +75,11 @@ final class Needles {
         messages.add(LeakMessages.NOT_NAMES.at(secret.place(), "field", secret.field()));
     }
 
+    /** Whether the author has said what a word is. */
+    boolean isAnswered(String letters) {
+        return always.contains(letters) || ordinary.contains(letters);
+    }
+
     /** Whether a name by itself counts; asks the author if it is an ordinary word too and was not answered for. */
     boolean isLookedForAlone(Confidential.Secret secret, String letters, boolean isSingle) {
         if (always.contains(letters)) {

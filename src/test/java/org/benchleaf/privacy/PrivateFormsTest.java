@@ -41,6 +41,16 @@ class PrivateFormsTest {
         assertThat(scan("owner", Map.of("organisation", organisation), "The museum of the county keeps rope and books.")).isEmpty();
     }
 
+    @Test
+    void an_ordinary_word_of_an_organisation_is_looked_for_if_the_author_says_so() {
+        Confidential.Secret owner = new Confidential.Secret("owner", Map.of("organisation", "Rope and Anchor Museum"), Place.file("case.md"));
+        Confidential.Secret always = new Confidential.Secret("always names", Map.of("", "Anchor"), Place.file("case.md"));
+        Searchable page = Searchable.of(SiteFile.text("a.html", "<p>lent by the Anchor in June</p>"));
+
+        assertThat(PrivateScan.ofCase("tide", new Confidential(List.of(owner)), "").scan(page)).isEmpty();
+        assertThat(PrivateScan.ofCase("tide", new Confidential(List.of(owner, always)), "").scan(page)).isNotEmpty();
+    }
+
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {
         "1.2 million pounds | bought for £1,200,000",
