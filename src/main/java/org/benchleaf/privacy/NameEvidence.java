@@ -72,22 +72,22 @@ final class NameEvidence implements Needle.Evidence {
                 gaps++;
             }
         }
-        return gaps < words || isEastAsian(written);
+        return gaps < words || NameScripts.isEastAsian(written);
     }
 
     private boolean begins(Spot spot) {
         String prefix = Folded.letters(spot.prefix());
-        return prefix.isEmpty() || isEastAsian(spot.written()) || SEMITIC_PREFIXES.contains(prefix)
+        return prefix.isEmpty() || NameScripts.isEastAsian(spot.written()) || SEMITIC_PREFIXES.contains(prefix)
                 || isBeside(prefix) || NameWords.PARTICLES.contains(prefix);
     }
 
     private boolean ends(Spot spot) {
         String suffix = spot.suffix();
         String letters = Folded.letters(suffix);
-        if (letters.isEmpty() || isEastAsian(spot.written()) || isBeside(letters)) {
+        if (letters.isEmpty() || NameScripts.isEastAsian(spot.written()) || isBeside(letters)) {
             return true;
         }
-        boolean inflected = isInflected(spot.written().charAt(0)) && letters.length() <= LONGEST_ENDING;
+        boolean inflected = NameScripts.isInflected(spot.written().charAt(0)) && letters.length() <= LONGEST_ENDING;
         return inflected || (letters.equals("s") || letters.equals("es")) && isCapital(spot);
     }
 
@@ -124,7 +124,7 @@ final class NameEvidence implements Needle.Evidence {
 
     private boolean isGiven(String word) {
         String letters = Folded.letters(word);
-        return names.contains(letters) || isInflected(word.charAt(0)) && given.length() > LONGEST_ENDING
+        return names.contains(letters) || NameScripts.isInflected(word.charAt(0)) && given.length() > LONGEST_ENDING
                 && letters.startsWith(given.substring(0, given.length() - 1)) && letters.length() <= given.length() + 2;
     }
 
@@ -158,26 +158,7 @@ final class NameEvidence implements Needle.Evidence {
     }
 
     private static boolean isCapital(Spot spot) {
-        return !isSmall(spot.written().codePointAt(0));
-    }
-
-    /** Whether a letter is the small one of a pair; the letters of some scripts, such as Georgian, count as small and begin names. */
-    static boolean isSmall(int letter) {
-        return Character.isLowerCase(letter) && Character.toTitleCase(letter) != letter;
-    }
-
-    /** Whether a name is written in Chinese, Japanese or Korean signs. */
-    static boolean isEastAsian(String written) {
-        Character.UnicodeScript script = Character.UnicodeScript.of(written.codePointAt(0));
-        return script == Character.UnicodeScript.HAN || script == Character.UnicodeScript.HANGUL
-                || script == Character.UnicodeScript.KATAKANA || script == Character.UnicodeScript.HIRAGANA;
-    }
-
-    /** Whether names change their ending by case in the script of a letter. */
-    static boolean isInflected(char letter) {
-        Character.UnicodeScript script = Character.UnicodeScript.of(letter);
-        return script == Character.UnicodeScript.CYRILLIC || script == Character.UnicodeScript.GREEK
-                || script == Character.UnicodeScript.DEVANAGARI || script == Character.UnicodeScript.GEORGIAN;
+        return !NameScripts.isSmall(spot.written().codePointAt(0));
     }
 
     /** The words before it, the nearest first, particles left out. */

@@ -82,7 +82,7 @@ final class NameForms {
         names.addAll(person.family());
         String family = String.join(" ", names);
         needles.text(secret, given + " " + family);
-        needles.text(secret, NameEvidence.isEastAsian(family) ? family + given : family + ", " + given);
+        needles.text(secret, NameScripts.isEastAsian(family) ? family + given : family + ", " + given);
     }
 
     /** Names in either order, also run together as in the name of a file. */
@@ -94,7 +94,7 @@ final class NameForms {
         for (String names : new LinkedHashSet<>(List.of(all + family, family + all, given.get(0) + family,
                 family + given.get(0), all + particles + family, particles + family + all,
                 given.get(0) + particles + family))) {
-            if (names.length() > family.length() + 1 || NameEvidence.isEastAsian(names)) {
+            if (names.length() > family.length() + 1 || NameScripts.isEastAsian(names)) {
                 boolean isLong = names.length() >= Needle.LONG_ENOUGH;
                 needles.put(secret, names, others && isLong, isLong && names.charAt(0) < 0x80
                         ? spot -> true : new NameEvidence(List.of(), true, given.size() + person.family().size() + 1));
@@ -109,7 +109,7 @@ final class NameForms {
     /** The part that stays when the name is declined: in Greek and Russian the ending changes. */
     private static String stem(String name) {
         String letters = Folded.letters(name);
-        String stem = letters.isEmpty() || !NameEvidence.isInflected(letters.charAt(0)) ? letters
+        String stem = letters.isEmpty() || !NameScripts.isInflected(letters.charAt(0)) ? letters
                 : letters.replaceFirst("(?:ე|ი|ა|ος|οσ|ησ|ασ|ου|η|α|ο|ии|ыи|ои|ая|яя|а|я|и|ь|о)$", "");
         return stem.length() >= SHORTEST_STEM ? stem : letters;
     }
@@ -134,7 +134,7 @@ final class NameForms {
     private void distinctive(String word) {
         for (String part : NameParser.withoutForm(POSSESSIVE.matcher(word).replaceFirst("")).split("[‐‑-]")) {
             for (String letters : new LinkedHashSet<>(List.of(Folded.letters(part), Folded.letters(NameSpellings.spelt(part))))) {
-                if (letters.length() >= (NameEvidence.isEastAsian(word) ? 2 : SHORTEST_WORD) && isOwn(letters)) {
+                if (letters.length() >= (NameScripts.isEastAsian(word) ? 2 : SHORTEST_WORD) && isOwn(letters)) {
                     needles.put(secret, letters, false, new NameEvidence(List.of(), isAlone(letters, false, true), 1));
                 }
             }

@@ -19,18 +19,22 @@ final class NameOrders {
     /** The person once more for each such name, with the other words as given names. */
     static List<Who.Person> of(List<String> words) {
         if (words.size() == 1) {
-            return NameEvidence.isEastAsian(words.get(0)) ? unspaced(words.get(0)) : List.of();
+            return NameScripts.isEastAsian(words.get(0)) ? unspaced(words.get(0)) : List.of();
         }
         List<Who.Person> others = new ArrayList<>();
         if (isFamilyFirst(words)) {
-            others.add(NameParser.person(words.subList(1, words.size()), words.subList(0, 1)));
+            others.add(person(words.subList(1, words.size()), words.get(0)));
         }
         for (int at = 1; at + 1 < words.size(); at++) {
             if (mayBeFamily(words.get(at))) {
-                others.add(NameParser.person(words.subList(0, at), words.subList(at, at + 1)));
+                others.add(person(words.subList(0, at), words.get(at)));
             }
         }
         return others;
+    }
+
+    private static Who.Person person(List<String> others, String family) {
+        return new Who.Person(others.stream().filter(word -> !NameScripts.isSmall(word.codePointAt(0))).toList(), List.of(family), List.of());
     }
 
     private static boolean isFamilyFirst(List<String> words) {
@@ -42,8 +46,8 @@ final class NameOrders {
     /** Whether a word in the middle may be the first of two family names: it is no common given name and no ordinary word. */
     private static boolean mayBeFamily(String word) {
         String letters = Folded.letters(word);
-        return letters.length() >= SHORTEST_MIDDLE && LATIN.matcher(word).matches() && !NameEvidence.isSmall(word.codePointAt(0))
-                && !NameParser.isParticle(word) && !NameWords.isOrdinary(letters) && !NameWords.GIVEN_NAMES.contains(letters)
+        return letters.length() >= SHORTEST_MIDDLE && LATIN.matcher(word).matches() && !NameScripts.isSmall(word.codePointAt(0))
+                && !NameWords.PARTICLES.contains(letters) && !NameWords.isOrdinary(letters) && !NameWords.GIVEN_NAMES.contains(letters)
                 && !PATRONYMIC.matcher(word).find();
     }
 

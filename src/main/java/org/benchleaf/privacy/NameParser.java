@@ -64,14 +64,14 @@ final class NameParser {
     static boolean isOrganisation(String text) {
         List<String> words = words(text);
         return words.stream().map(Folded::letters).anyMatch(NameWords.COMPANIES::contains)
-                && !NameEvidence.isSmall(text.strip().codePointAt(0))
+                && !NameScripts.isSmall(text.strip().codePointAt(0))
                 || words.stream().anyMatch(word -> !withoutForm(word).equals(word));
     }
 
     /** A name in Chinese, Japanese or Korean signs without the word for the kind of organisation that is written to it. */
     static String withoutForm(String word) {
         String bare = word;
-        if (NameEvidence.isEastAsian(word)) {
+        if (!word.isEmpty() && NameScripts.isEastAsian(word)) {
             for (String form : NameWords.FORMS_WRITTEN_TO) {
                 boolean isLonger = bare.length() > form.length();
                 bare = isLonger && bare.endsWith(form) ? bare.substring(0, bare.length() - form.length())
@@ -150,7 +150,7 @@ final class NameParser {
         while (first > 0 && isParticle(words.get(first - 1))) {
             first--;
         }
-        if (NameEvidence.isSmall(words.get(last).codePointAt(0)) && isParticle(words.get(last))) {
+        if (NameScripts.isSmall(words.get(last).codePointAt(0)) && isParticle(words.get(last))) {
             return Optional.empty();
         }
         return Optional.of(person(words.subList(0, first), words.subList(first, last + 1)));
@@ -175,7 +175,7 @@ final class NameParser {
         return bare.substring(0, 1).toUpperCase(Locale.ROOT) + bare.substring(1);
     }
 
-    static boolean isParticle(String word) {
+    private static boolean isParticle(String word) {
         return NameWords.PARTICLES.contains(Folded.letters(word)) && !isInitial(word);
     }
 
@@ -186,7 +186,7 @@ final class NameParser {
     private static boolean isName(String word) {
         return isParticle(word) || NameWords.MAIDEN.contains(Folded.letters(word)) || WORD.matcher(word).matches()
                 && !Folded.letters(word).isEmpty()
-                && (!NameEvidence.isSmall(word.codePointAt(0)) || ATTACHED_PARTICLE.matcher(word).lookingAt());
+                && (!NameScripts.isSmall(word.codePointAt(0)) || ATTACHED_PARTICLE.matcher(word).lookingAt());
     }
 
     /** Words with initials that were written together ("J.R.") taken apart. */

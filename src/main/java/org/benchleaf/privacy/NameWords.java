@@ -50,7 +50,7 @@ final class NameWords {
         BEHIND_A_NAME = set(words, "behind-a-name");
         JOINS = Set.of(words.getProperty("joins").trim().split("\\s+"));
         COMPANIES = set(words, "companies");
-        FORMS_WRITTEN_TO = Arrays.stream(words.getProperty("companies").trim().split("\\s+")).filter(NameEvidence::isEastAsian)
+        FORMS_WRITTEN_TO = Arrays.stream(words.getProperty("companies").trim().split("\\s+")).filter(NameScripts::isEastAsian)
                 .sorted(Comparator.comparingInt(String::length).reversed()).toList();
         MAIDEN = set(words, "maiden");
         GIVEN_NAMES = set(words, "given-names");

@@ -13,7 +13,7 @@ record ShortSum(String mantissa) implements Needle.Evidence {
 
     @Override
     public boolean counts(Spot spot) {
-        boolean ends = spot.suffix().isEmpty() || NameEvidence.isEastAsian(spot.suffix());
+        boolean ends = spot.suffix().isEmpty() || NameScripts.isEastAsian(spot.suffix());
         return ends && spot.prefix().isEmpty() && number(spot.written()).equals(mantissa)
                 && NumberEvidence.isNearMoney(spot, NumberEvidence.NUMBER_REACH);
     }

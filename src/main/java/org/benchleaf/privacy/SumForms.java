@@ -53,7 +53,7 @@ final class SumForms {
         if (!word.lookingAt()) {
             return 0;
         }
-        String behind = NameEvidence.isEastAsian(word.group(1)) ? word.group(1).substring(0, 1) : word.group(1);
+        String behind = NameScripts.isEastAsian(word.group(1)) ? word.group(1).substring(0, 1) : word.group(1);
         return NameWords.ZEROS.getOrDefault(Folded.letters(behind), 0);
     }
 

@@ -32,6 +32,7 @@ class PrivateFormsTest {
         "Oberquell Verlags GmbH | bei Oberquell",
         "Messrs Tolliver & Daughters Ltd | Messrs Tolliver",
         "Tolliver's Book Room Ltd | from Tolliver in June",
+        "Tolliver 's Ltd | from Tolliver in June",
         "Müllerquell GmbH | bei Muellerquell",
         "大和文化館 | この紙は大和文化のもの",
         "株式会社大和堂文庫 | 大和堂より",

@@ -111,7 +111,7 @@ class RecallTest {
     /** What is an ordinary word too was answered to be one, or is too short to be looked for by itself. */
     private static boolean isFoundAlone(SampleFact fact, boolean always) {
         return words(fact).allMatch(name -> always && NameWords.isOrdinary(name)
-                || !NameWords.isOrdinary(name) && (name.length() >= SHORTEST_ALONE || NameEvidence.isEastAsian(name)));
+                || !NameWords.isOrdinary(name) && (name.length() >= SHORTEST_ALONE || NameScripts.isEastAsian(name)));
     }
 
     /** The names in folded letters, and each word of them. */
