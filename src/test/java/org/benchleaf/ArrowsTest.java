@@ -42,6 +42,7 @@ class ArrowsTest {
         MAY_SEE.put("check", List.of("read", "rule", "model", "quantity", "message"));
         MAY_SEE.put("derive", List.of("check", "science", "plan", "model", "quantity", "message"));
         MAY_SEE.put("compose", List.of("derive", "model", "quantity", "message"));
+        MAY_SEE.put("script", List.of("compose", "derive", "model", "quantity"));
         MAY_SEE.put("publish", List.of("compose", "model", "quantity", "message"));
         MAY_SEE.put("privacy", List.of("publish", "model", "message"));
         MAY_SEE.put("pack", List.of("publish", "model", "quantity", "message"));

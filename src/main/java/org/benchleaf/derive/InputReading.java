@@ -1,10 +1,8 @@
 package org.benchleaf.derive;
 
-import java.util.Arrays;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.benchleaf.model.Method;
 import org.benchleaf.quantity.Dimension;
@@ -16,10 +14,6 @@ import org.benchleaf.quantity.Unit;
 
 /** Reads one input from the text an author wrote, and holds it against the range that the method allows. */
 final class InputReading {
-
-    /** "1 + 5", but not the sign of "+3" nor the exponent of "1e+5". */
-    private static final Pattern BETWEEN_PARTS = Pattern.compile("(?<=[0-9])\\s*+\\+\\s*+");
-    private static final Pattern COMMA_IN_NUMBER = Pattern.compile("\\d,\\d");
 
     private final Method.Input input;
 
@@ -115,12 +109,34 @@ final class InputReading {
             return List.of(text);
         }
         if (input.example().contains("+")) {
-            return List.of(BETWEEN_PARTS.split(text.strip(), -1));
+            return parts(text.strip());
         }
-        if (text.contains(", ") && COMMA_IN_NUMBER.matcher(text).find()) {
+        if (text.contains(", ") && QuantityReader.hasCommaInNumber(text)) {
             throw unreadable(text, Slip.DECIMAL_COMMA);
         }
-        return Arrays.stream(text.split(",", -1)).map(String::strip).toList();
+        List<String> items = new ArrayList<>();
+        int from = 0;
+        for (int comma = text.indexOf(','); comma >= 0; comma = text.indexOf(',', from)) {
+            items.add(text.substring(from, comma).strip());
+            from = comma + 1;
+        }
+        items.add(text.substring(from).strip());
+        return items;
+    }
+
+    /** The parts of "1 + 5"; the sign of "+3" and that of an exponent as in "1e+5" cut nothing. */
+    private static List<String> parts(String text) {
+        List<String> parts = new ArrayList<>();
+        int from = 0;
+        for (int plus = text.indexOf('+'); plus >= 0; plus = text.indexOf('+', plus + 1)) {
+            String before = text.substring(from, plus).strip();
+            if (!before.isEmpty() && before.charAt(before.length() - 1) >= '0' && before.charAt(before.length() - 1) <= '9') {
+                parts.add(before);
+                from = plus + 1;
+            }
+        }
+        parts.add(text.substring(from).strip());
+        return parts;
     }
 
     private Quantity quantity(String text) {

@@ -2,8 +2,7 @@ package org.benchleaf.quantity;
 
 import java.math.BigDecimal;
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
+import java.util.function.Function;
 import java.util.stream.DoubleStream;
 
 /**
@@ -15,25 +14,10 @@ import java.util.stream.DoubleStream;
  */
 public final class QuantityReader {
 
-    private static final String NUMBER = "[+-]?\\d+(?:\\.\\d+)?(?:[eE][+-]?\\d+)?";
-    /** A unit does not begin with a digit, but for the rates, whose symbols do: "2 1/h". */
-    private static final String UNIT_TEXT = "(?:1/|[^\\d\\s±–])(?:.*?[^\\s])?";
     /** Far beyond any amount; a number that no double can hold would break every formula. */
     private static final double LARGEST = 1e100;
-    /** No quantity takes more letters; the patterns below are quick only where a text is short. */
+    /** No quantity takes more letters. */
     static final int LONGEST = 200;
-    private static final Pattern DIGITS = Pattern.compile(NUMBER);
-    private static final Pattern ONE = Pattern.compile("(" + NUMBER + ")\\s*(" + UNIT_TEXT + ")?");
-    private static final Pattern RANGE = Pattern.compile(
-            "(" + NUMBER + ")\\s*(" + UNIT_TEXT + ")??\\s*(?:\\bto\\b|–)\\s*(" + NUMBER + ")\\s*(" + UNIT_TEXT + ")?");
-    private static final Pattern TOLERANCE = Pattern.compile(
-            "(" + NUMBER + ")\\s*(" + UNIT_TEXT + ")??\\s*±\\s*(" + NUMBER + ")\\s*(" + UNIT_TEXT + ")?");
-    private static final Pattern SPACES = Pattern.compile("\\s+");
-    private static final Pattern PH = Pattern.compile("^pH\\s++(.+)");
-    private static final Pattern COMMA = Pattern.compile("\\d,\\d");
-    private static final Pattern COLON = Pattern.compile("^\\d++(?:\\.\\d++)?+\\s*+:\\s*+\\d.*");
-    private static final Pattern DROPS = Pattern.compile(
-            "(?i)\\b(drops?|teaspoons?|tsp|tablespoons?|tbsp|cups?|pints?|pinch|pinches|spoons?|spoonfuls?)\\b");
 
     /** Why a text could not be read as a quantity. */
     public enum Slip {
@@ -102,6 +86,11 @@ public final class QuantityReader {
         return read(text, Optional.empty());
     }
 
+    /** Whether a comma stands between two digits, where it may be a decimal mark. */
+    public static boolean hasCommaInNumber(String text) {
+        return new QuantityScan(text).hasCommaInNumber();
+    }
+
     /**
      * The quantity as a reading: a number without spread gets that of the last digit in the text that it was read from.
      * Things counted stay exact.
@@ -109,10 +98,10 @@ public final class QuantityReader {
      * @param quantity what was read from the text
      */
     public static Quantity asReading(Quantity quantity, String text) {
-        Matcher digits = DIGITS.matcher(text);
-        return quantity.spread() == Quantity.Spread.NONE && quantity.unit() != Unit.COUNT && digits.find()
-                ? Quantity.reading(quantity.value(), new BigDecimal(digits.group()).ulp().doubleValue(), quantity.unit())
-                : quantity;
+        Optional<String> digits = quantity.spread() == Quantity.Spread.NONE && quantity.unit() != Unit.COUNT
+                ? new QuantityScan(text).firstNumber() : Optional.empty();
+        return digits.map(number -> Quantity.reading(quantity.value(), new BigDecimal(number).ulp().doubleValue(),
+                quantity.unit())).orElse(quantity);
     }
 
     private static Reading read(String text, Optional<Dimension> wanted) {
@@ -141,70 +130,76 @@ public final class QuantityReader {
         if (trimmed.length() > LONGEST) {
             return Reading.slipped(Slip.NOT_A_NUMBER, lead, trimmed.substring(0, LONGEST) + "…");
         }
-        Matcher ph = PH.matcher(trimmed);
+        int begin = new QuantityScan(trimmed).behindPh();
+        if (begin == 0) {
+            return body(trimmed, wanted, lead);
+        }
         // "pH 8 to pH 9" says its kind twice.
-        String body = ph.matches() ? ph.group(1).replaceFirst("(\\bto\\b|–)(\\s*)pH\\s+", "$1$2") : trimmed;
-        int shift = lead + (ph.matches() ? ph.start(1) : 0);
-        Optional<Dimension> dimension = ph.matches() ? Optional.of(Dimension.ACIDITY) : wanted;
-        if (COMMA.matcher(body).find()) {
-            return Reading.slipped(Slip.DECIMAL_COMMA, shift + body.indexOf(','), body);
-        }
-        if (COLON.matcher(body).matches()) {
-            return Reading.slipped(Slip.COLON_RATIO, shift, body);
-        }
-        if (DROPS.matcher(body).find()) {
-            return Reading.slipped(Slip.HOUSEHOLD_MEASURE, shift, body);
-        }
-        Matcher tolerance = TOLERANCE.matcher(body);
-        if (tolerance.matches()) {
-            return pair(tolerance, dimension, shift, true);
-        }
-        Matcher range = RANGE.matcher(body);
-        if (range.matches()) {
-            return pair(range, dimension, shift, false);
-        }
-        Matcher one = ONE.matcher(body);
-        if (!one.matches() || !holds(number(one.group(1)))) {
-            return Reading.slipped(Slip.NOT_A_NUMBER, shift, body);
-        }
-        return unit(one.group(2), dimension, shift + Math.max(one.start(2), 0), body,
-                found -> Reading.of(Quantity.of(number(one.group(1)), found)));
+        return body(new QuantityScan(trimmed.substring(begin)).withoutSecondPh(), Optional.of(Dimension.ACIDITY),
+                lead + begin);
     }
 
-    private static Reading pair(Matcher pair, Optional<Dimension> wanted, int shift, boolean tolerance) {
-        double first = number(pair.group(1));
-        double second = number(pair.group(3));
-        if (!holds(first) || !holds(second)) {
-            return Reading.slipped(Slip.NOT_A_NUMBER, shift, pair.group());
+    private static Reading body(String body, Optional<Dimension> wanted, int shift) {
+        QuantityScan scan = new QuantityScan(body);
+        if (scan.hasCommaInNumber()) {
+            return Reading.slipped(Slip.DECIMAL_COMMA, shift + body.indexOf(','), body);
         }
-        String secondUnit = pair.group(4);
-        String firstUnit = pair.group(2) == null ? secondUnit : pair.group(2);
-        return unit(firstUnit, wanted, shift + Math.max(pair.start(2), 0), pair.group(), a ->
-                unit(secondUnit == null ? firstUnit : secondUnit, wanted, shift + Math.max(pair.start(4), 0),
-                        pair.group(), b -> {
+        if (scan.isColonRatio()) {
+            return Reading.slipped(Slip.COLON_RATIO, shift, body);
+        }
+        if (scan.hasHouseholdMeasure()) {
+            return Reading.slipped(Slip.HOUSEHOLD_MEASURE, shift, body);
+        }
+        Optional<QuantityScan.Pair> tolerance = scan.tolerance();
+        if (tolerance.isPresent()) {
+            return pair(tolerance.get(), body, wanted, shift, true);
+        }
+        Optional<QuantityScan.Pair> range = scan.range();
+        if (range.isPresent()) {
+            return pair(range.get(), body, wanted, shift, false);
+        }
+        return scan.one().filter(one -> holds(number(one.digits())))
+                .map(one -> unit(one.unit(), wanted, shift + one.unitFrom(), body,
+                        found -> Reading.of(Quantity.of(number(one.digits()), found))))
+                .orElseGet(() -> Reading.slipped(Slip.NOT_A_NUMBER, shift, body));
+    }
+
+    private static Reading pair(QuantityScan.Pair pair, String whole, Optional<Dimension> wanted, int shift,
+            boolean tolerance) {
+        QuantityScan.Term first = pair.first();
+        QuantityScan.Term second = pair.second();
+        if (!holds(number(first.digits())) || !holds(number(second.digits()))) {
+            return Reading.slipped(Slip.NOT_A_NUMBER, shift, whole);
+        }
+        return unit(first.unit().or(second::unit), wanted, shift + first.unitFrom(), whole, a ->
+                unit(second.unit().or(first::unit), wanted, shift + second.unitFrom(), whole, b -> {
                     if (a.dimension() != b.dimension()) {
-                        return Reading.slipped(Slip.OTHER_DIMENSION, shift + Math.max(pair.start(4), 0), b.symbol());
+                        return Reading.slipped(Slip.OTHER_DIMENSION, shift + second.unitFrom(), b.symbol());
                     }
-                    double end = second * b.factor() / a.factor();
-                    if (tolerance) {
-                        return end < 0
-                                ? Reading.slipped(Slip.NOT_A_NUMBER, shift + pair.start(3), pair.group(3))
-                                : Reading.of(Quantity.plusMinus(first, end, a));
-                    }
-                    // A range is kept in the unit of its high end: "45 min to 2 h" reads better in hours.
-                    double start = first * a.factor() / b.factor();
-                    return start > second
-                            ? Reading.slipped(Slip.RANGE_BACKWARDS, shift, pair.group())
-                            : Reading.of(Quantity.range(start, second, b));
+                    return tolerance ? tolerance(pair, a, b, shift) : range(pair, a, b, whole, shift);
                 }));
     }
 
-    private static Reading unit(String written, Optional<Dimension> wanted, int offset, String whole,
-            java.util.function.Function<Unit, Reading> then) {
-        if (written == null) {
+    private static Reading tolerance(QuantityScan.Pair pair, Unit a, Unit b, int shift) {
+        double half = number(pair.second().digits()) * b.factor() / a.factor();
+        return half < 0 ? Reading.slipped(Slip.NOT_A_NUMBER, shift + pair.second().from(), pair.second().digits())
+                : Reading.of(Quantity.plusMinus(number(pair.first().digits()), half, a));
+    }
+
+    /** A range is kept in the unit of its high end: "45 min to 2 h" reads better in hours. */
+    private static Reading range(QuantityScan.Pair pair, Unit a, Unit b, String whole, int shift) {
+        double start = number(pair.first().digits()) * a.factor() / b.factor();
+        double end = number(pair.second().digits());
+        return start > end ? Reading.slipped(Slip.RANGE_BACKWARDS, shift, whole)
+                : Reading.of(Quantity.range(start, end, b));
+    }
+
+    private static Reading unit(Optional<String> written, Optional<Dimension> wanted, int offset, String whole,
+            Function<Unit, Reading> then) {
+        if (written.isEmpty()) {
             return bare(wanted).map(then).orElseGet(() -> Reading.slipped(Slip.NO_UNIT, offset, whole));
         }
-        String spelling = SPACES.matcher(written.strip()).replaceAll(" ");
+        String spelling = new QuantityScan(written.get().strip()).withSingleSpaces();
         if (spelling.equals("%")) {
             if (wanted.filter(Dimension.SHARE::equals).isPresent()) {
                 return then.apply(Unit.PERCENT);
