@@ -326,6 +326,8 @@ final class ContentStages implements Stages {
             files.parallelStream().map(file -> others.scan(Searchable.of(file))).toList()
                     .forEach(leaks -> leaks.forEach(said::add));
         }
+        // Not searched: its short names of functions would be taken for names of people.
+        files.add(publisher.calculations());
         return new SharedFiles(files, said);
     }
 }

@@ -6,6 +6,7 @@ import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import org.benchleaf.quantity.Dimension;
 import org.benchleaf.quantity.Quantity;
+import org.benchleaf.quantity.SignificantDigits;
 import org.benchleaf.quantity.Unit;
 
 /**
@@ -93,7 +94,7 @@ public class Digits {
     }
 
     private static BigDecimal digits(double number, int kept) {
-        return exact(leading(exact(number), kept).doubleValue());
+        return exact(SignificantDigits.of(exact(number), kept).doubleValue());
     }
 
     /** The two ends of a quantity with a fixed count of decimals. */
@@ -143,7 +144,7 @@ public class Digits {
     }
 
     static BigDecimal sixDigits(double number) {
-        BigDecimal digits = leading(exact(number), 6);
+        BigDecimal digits = SignificantDigits.of(exact(number), 6);
         return digits.signum() == 0 ? BigDecimal.ZERO : exact(digits.doubleValue());
     }
 
@@ -248,7 +249,7 @@ public class Digits {
     private static int decimals(double halfWidth) {
         int magnitude = magnitude(halfWidth);
         int kept = halfWidth / StrictMath.pow(10, magnitude) < 3 ? 2 : 1;
-        BigDecimal rounded = leading(exact(halfWidth), kept);
+        BigDecimal rounded = SignificantDigits.of(exact(halfWidth), kept);
         return Math.max(0, rounded.stripTrailingZeros().scale());
     }
 
@@ -263,12 +264,6 @@ public class Digits {
         }
         int decimals = DIGITS_WITHOUT_UNCERTAINTY - 1 - magnitude(number);
         return rounded(number, Math.max(0, decimals)).stripTrailingZeros();
-    }
-
-    /** A number to so many of its leading digits. {@link BigDecimal#round} is not used: as compiled for a page it errs. */
-    private static BigDecimal leading(BigDecimal number, int digits) {
-        int surplus = number.precision() - digits;
-        return surplus <= 0 ? number : number.setScale(number.scale() - surplus, RoundingMode.HALF_UP);
     }
 
     private static BigDecimal rounded(double number, int decimals) {
@@ -293,7 +288,7 @@ public class Digits {
     }
 
     private String powerOfTen(BigDecimal number) {
-        BigDecimal digits = leading(number, DIGITS_WITHOUT_UNCERTAINTY).stripTrailingZeros();
+        BigDecimal digits = SignificantDigits.of(number, DIGITS_WITHOUT_UNCERTAINTY).stripTrailingZeros();
         int power = digits.precision() - digits.scale() - 1;
         String exponent = String.valueOf(power).chars()
                 .mapToObj(c -> c == '-' ? "⁻" : String.valueOf("⁰¹²³⁴⁵⁶⁷⁸⁹".charAt(c - '0')))

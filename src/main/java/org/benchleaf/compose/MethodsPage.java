@@ -93,7 +93,8 @@ final class MethodsPage implements SitePageMaker {
                 new Table.Column(words.say("methods.usual"), false)), rows, Optional.empty());
     }
 
-    private static String allowed(Sheet sheet, Method.Input input) {
+    /** The words of an input, or its range with unit and source. */
+    static String allowed(Sheet sheet, Method.Input input) {
         Words words = sheet.words();
         if (!input.words().isEmpty()) {
             return String.join(", ", input.words());

@@ -27,6 +27,7 @@ final class PageMakers {
             new GlossaryPage(),
             new SourcesPage(),
             new MethodsPage(),
+            new SumsPage(),
             new CheckedPage(),
             new RulesPage(),
             new WritingPage(),

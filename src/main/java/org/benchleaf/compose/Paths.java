@@ -17,6 +17,8 @@ final class Paths {
     static final String CHECKED = "checked.html";
     static final String RULES = "rules.html";
     static final String WRITING = "writing.html";
+    static final String SUMS = "sums.html";
+    static final String SUMS_DATA = "assets/sums-data.js";
 
     static final String SITE_REFERENCE = "CITATION.cff";
 

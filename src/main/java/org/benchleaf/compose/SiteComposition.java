@@ -46,8 +46,8 @@ public final class SiteComposition {
     /** The data beside the pages, such as the schemas and how the site is cited. */
     public List<DataFile> files() {
         if (files == null) {
-            files = Stream.concat(WritingPage.files().stream(),
-                    Stream.of(SiteReference.file(desk.library().studio(), Words.in(desk.language())))).toList();
+            files = Stream.concat(WritingPage.files().stream(), Stream.of(SumsPage.data(desk.language(), desk.library().formulary()),
+                    SiteReference.file(desk.library().studio(), Words.in(desk.language())))).toList();
         }
         return files;
     }

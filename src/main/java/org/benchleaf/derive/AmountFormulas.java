@@ -19,8 +19,7 @@ final class AmountFormulas {
 
     static void bindTo(Map<String, Function<Args, Answers>> formulas) {
         formulas.put("sum", AmountFormulas::sum);
-        formulas.put("batch", args -> new Answers().number("batch", Batches.batch(args.optional("needed"),
-                args.one("batches"), args.one("shrinking"), args.optional("least"), args.optional("step"))));
+        formulas.put("batch", AmountFormulas::batch);
         formulas.put("one-in", AmountFormulas::oneIn);
         formulas.put("pieces", args -> new Answers().number("total", Provision.pieces(args.one("each"), args.one("users"),
                 args.one("spare"), args.one("extra"))));
@@ -29,6 +28,18 @@ final class AmountFormulas {
         formulas.put("bench-places", args -> new Answers().number("places",
                 Provision.benchPlaces(args.one("there"), args.one("each"))));
         formulas.put("packs", AmountFormulas::packs);
+    }
+
+    private static Answers batch(Args args) {
+        Optional<Quantity> first = args.optional("needed").or(() -> args.optional("least"));
+        for (String key : List.of("least", "step")) {
+            args.optional(key).filter(amount -> amount.dimension() != first.orElse(amount).dimension()).ifPresent(other -> {
+                throw new NotAllowed(Refusal.notAllowed(key, Written.of(other), first.get().dimension().words()
+                        + ", as what is needed", "amounts of one batch are of one kind"));
+            });
+        }
+        return new Answers().number("batch", Batches.batch(args.optional("needed"), args.one("batches"),
+                args.one("shrinking"), args.optional("least"), args.optional("step")));
     }
 
     private static Answers sum(Args args) {

@@ -11,6 +11,8 @@ final class Assets {
     private static final List<String> FIRST = List.of("tokens", "reset", "base", "layout");
     private static final String LAST = "print";
 
+    private static final String CALCULATIONS = "/script/calculations.js";
+
     private Assets() {
     }
 
@@ -40,5 +42,21 @@ final class Assets {
     /** Comments are for those who read the sources; a reader's phone need not fetch them. */
     private static String withoutComments(String css) {
         return css.replaceAll("(?s)/\\*.*?\\*/", "").replaceAll("(?m)^\\s+", "").replaceAll("\n{2,}", "\n");
+    }
+
+    /** The calculations as a script, compiled when the program was built; it holds nothing of the content. */
+    static SiteFile calculations() {
+        return new SiteFile("assets/calculations.js", bytes(CALCULATIONS));
+    }
+
+    private static byte[] bytes(String resource) {
+        try (InputStream file = Assets.class.getResourceAsStream(resource)) {
+            if (file == null) {
+                throw new IllegalStateException(resource + " is missing from the program");
+            }
+            return file.readAllBytes();
+        } catch (IOException broken) {
+            throw new UncheckedIOException(resource + " cannot be read", broken);
+        }
     }
 }

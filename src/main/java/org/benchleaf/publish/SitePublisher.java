@@ -214,6 +214,11 @@ public final class SitePublisher {
         return Assets.of(templates);
     }
 
+    /** The script with the calculations, which is the program's own and holds nothing of the content. */
+    public SiteFile calculations() {
+        return Assets.calculations();
+    }
+
     /** The record's components by name, which are the arguments of its macro, one for one. */
     private static Map<String, Object> parts(Block block) {
         Map<String, Object> parts = new LinkedHashMap<>();

@@ -1,10 +1,10 @@
 package org.benchleaf.science;
 
 import java.math.BigDecimal;
-import java.math.MathContext;
 import java.util.List;
 import java.util.stream.Stream;
 import org.benchleaf.quantity.Quantity;
+import org.benchleaf.quantity.SignificantDigits;
 import org.benchleaf.quantity.Unit;
 
 /** Choosing what to measure with, and how sure the measured amount is. */
@@ -126,7 +126,7 @@ public final class Measuring {
         double d = Require.aboveZero("step", step, step.unit());
         double steps = Math.rint(Require.atLeastZero("amount", amount, step.unit()) / d);
         // Ten digits: decimal steps leave last places in binary numbers.
-        return Quantity.of(new BigDecimal(steps * d).round(new MathContext(10)).doubleValue(),
+        return Quantity.of(SignificantDigits.of(new BigDecimal(steps * d), 10).doubleValue(),
                 step.unit());
     }
 

@@ -1,0 +1,98 @@
+/* Works the sums of this page. The calculations are the program's own, compiled for browsers; they are loaded once,
+   when the first sum is asked for. */
+(function () {
+  "use strict";
+  var here = document.currentScript.src.replace(/[^/]*$/, "");
+  var loading = null;
+  function script(name) {
+    return new Promise(function (done, failed) {
+      var element = document.createElement("script");
+      element.onload = done;
+      element.onerror = failed;
+      element.src = here + name;
+      document.head.appendChild(element);
+    });
+  }
+  /* The compiled script puts its functions on "exports", if there is such a thing, and else on the window. */
+  function calculations() {
+    if (!loading) {
+      var calculator = {};
+      loading = script("sums-data.js").then(function () {
+        window.exports = calculator;
+        return script("calculations.js");
+      }).then(function () {
+        delete window.exports;
+        var data = window.BENCHLEAF_SUMS;
+        calculator.load(data.formulary, data.mark, data.weeks);
+        return calculator;
+      });
+      loading.catch(function () { loading = null; });
+    }
+    return loading;
+  }
+  function element(name, kind, text) {
+    var made = document.createElement(name);
+    if (kind) { made.className = kind; }
+    made.textContent = text || "";
+    return made;
+  }
+  /* A number that names no unit is meant in the one that is chosen beside it, and so is each of a list. */
+  function put(form, field) {
+    var text = field.value.trim();
+    var unit = form.querySelector("[data-unit='" + field.name + "']");
+    if (!text || !unit || /[^\d\s.,+–±-]/.test(text.replace(/\bto\b|\d[eE][+-]?\d/g, ""))) { return text; }
+    return text.split(/,\s+|,(?!\d)/).map(function (one) { return one.trim() + " " + unit.value; }).join(", ");
+  }
+  function inputs(form) {
+    return Array.prototype.filter.call(form.elements, function (field) { return field.name && field.value.trim(); })
+      .map(function (field) { return field.name + "\t" + put(form, field).replace(/[\t\n]/g, " "); }).join("\n");
+  }
+  function pair(list, name, value) {
+    var row = document.createElement("div");
+    row.appendChild(element("dt", "", name));
+    var cell = element("dd", "", "");
+    cell.appendChild(element("bdi", "", value));
+    row.appendChild(cell);
+    list.appendChild(row);
+  }
+  function show(sum, lines) {
+    var answer = sum.querySelector(".sum__answer");
+    var numbers = element("dl", "sum__numbers", "");
+    var given = element("dl", "sum__numbers sum__note", "");
+    var notes = [];
+    var refused = false;
+    lines.forEach(function (line) {
+      var cells = line.split("\t");
+      if (cells[0] === "number") { pair(numbers, cells[2], cells[3] + (cells[4] ? "\u202F" + cells[4] : "")); }
+      if (cells[0] === "word") { pair(numbers, cells[2], cells[3]); }
+      if (cells[0] === "withheld") { pair(numbers, cells[2], sum.dataset.noValue + ": " + cells[3]); }
+      if (cells[0] === "given") { pair(given, cells[1], cells[2] + " (" + cells[3] + ")"); }
+      if (cells[0] === "note") { notes.push(element("p", "sum__note", cells[1])); }
+      if (cells[0] === "refused") { refused = true; notes.push(element("p", "", cells[2])); }
+    });
+    answer.textContent = "";
+    answer.classList.toggle("sum__answer--refused", refused);
+    answer.appendChild(element("p", "sum__title", refused ? sum.dataset.refused : sum.dataset.result));
+    if (numbers.firstChild) { answer.appendChild(numbers); }
+    notes.forEach(function (note) { answer.appendChild(note); });
+    if (given.firstChild) {
+      answer.appendChild(element("p", "sum__title", sum.dataset.putIn));
+      answer.appendChild(given);
+    }
+  }
+  function work(sum) {
+    var answer = sum.querySelector(".sum__answer");
+    if (!loading) { answer.textContent = sum.dataset.loading; }
+    calculations().then(function (calculator) {
+      show(sum, calculator.work(sum.dataset.sum, inputs(sum.querySelector("form"))).split("\n"));
+    }, function () { answer.textContent = sum.dataset.missing; });
+  }
+  Array.prototype.forEach.call(document.querySelectorAll("[data-sum]"), function (sum) {
+    var form = sum.querySelector("form");
+    form.hidden = false;
+    form.addEventListener("submit", function (event) {
+      event.preventDefault();
+      work(sum);
+    });
+  });
+}());
