@@ -7,7 +7,7 @@
      fields   one for each input: key, label, allowed, usual, example, choices, units, unit, required
      words    fixed labels and what the script says -->
 <#macro sumForm calculation title formula range method fields words>
-<div class="sum" data-sum="${calculation}" data-result="${words.result}: ${title}" data-put-in="${words["put-in"]}" data-no-value="${words["no-value"]}" data-refused="${words.refused}" data-loading="${words.loading}" data-missing="${words.missing}">
+<div class="sum" data-sum="${calculation}" data-result="${words.result}: ${title}" data-put-in="${words["put-in"]}" data-no-value="${words["no-value"]}" data-refused="${words.refused}" data-loading="${words.loading}" data-missing="${words.missing}" data-as-sheet="${words["as-on-the-sheet"]}" data-changed="${words.changed}" data-on-sheet="${words["on-the-sheet"]}" data-own="${words.own}" data-back="${words.back}">
   <p class="sum__formula"><code>${formula}</code></p>
   <p class="sum__about"><#if range?has_content>${words.holds}: ${range}. </#if><a href="${method.href}" aria-label="${method.text}: ${title}">${method.text}</a></p>
   <form class="sum__form" novalidate hidden>
@@ -25,6 +25,7 @@
         </#if>
       </#if>
       </div>
+      <p class="sum__was" data-was="${field.key}"></p>
       <p class="sum__range" id="${id}-range"><#if !field.choices?has_content>${field.allowed}; ${words["such-as"]} ${field.example}</#if><#if field.usual?has_content>. ${words["if-not-given"]}: ${field.usual}</#if></p>
     </div>
     </#list>

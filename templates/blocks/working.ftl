@@ -12,12 +12,13 @@
      sources     citations: number, text, href
      caveats     what it must not be taken for
      said        what the publication from which the case is told says to it; may be empty
+     reworkable  whether the page of sums can work it again with other values; a script then links to it
      words       fixed labels -->
-<#macro working anchor label amount method methodHref formula formulaText given full spread sources caveats said words>
+<#macro working anchor label amount method methodHref formula formulaText given full spread sources caveats said reworkable words>
 <details class="working">
   <summary class="working__summary"><span class="working__label">${label}</span> <bdi class="working__number"><span class="working__digits">${amount.number}</span><#if amount.unit?has_content> <span class="working__unit">${amount.unit}</span></#if></bdi></summary>
   <div class="working__body" id="${anchor}">
-    <p class="working__title">${words.title}: <#if methodHref?has_content><a href="${methodHref}">${words.method}: ${method}</a><#else>${method}</#if></p>
+    <p class="working__title<#if reworkable> working__title--sum</#if>">${words.title}: <#if methodHref?has_content><a href="${methodHref}">${words.method}: ${method}</a><#else>${method}</#if></p>
     <#if formula?has_content>
     <div class="formula working__formula" role="region" tabindex="0" aria-label="${words.formula}: ${label}"><math display="block">${formula}</math></div>
     </#if>

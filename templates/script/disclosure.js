@@ -26,6 +26,25 @@
       target.scrollIntoView();
     }
   }
+  /* A working that opens links to the form of its sum, with what was put in. The way there is that of the foot. */
+  var sums = document.querySelector(".foot__ways a[href$='sums.html']");
+  document.addEventListener("toggle", function (event) {
+    var title = event.target.open && sums && event.target.querySelector(".working__title--sum");
+    var method = title && title.querySelector("a[href*='#method-']");
+    if (!method || title.querySelector(".working__sum")) { return; }
+    var root = sums.href.slice(0, -"sums.html".length);
+    var anchor = event.target.querySelector(".working__body").id;
+    var hash = ["sum-" + method.hash.slice("#method-".length),
+      "from=" + encodeURIComponent(location.href.split("#")[0].slice(root.length) + "#" + anchor)];
+    Array.prototype.forEach.call(event.target.querySelectorAll(".working__given tbody tr"), function (row) {
+      hash.push(encodeURIComponent(row.cells[0].textContent) + "=" + encodeURIComponent(row.cells[1].textContent));
+    });
+    var link = document.createElement("a");
+    link.className = "working__sum";
+    link.href = sums.href + "#" + hash.join("&");
+    link.textContent = sums.textContent;
+    title.appendChild(link);
+  }, true);
   window.addEventListener("hashchange", openTarget);
   openTarget();
   /* Engines that do not know ::details-content would print closed workings closed. */

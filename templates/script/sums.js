@@ -72,7 +72,11 @@
     });
     answer.textContent = "";
     answer.classList.toggle("sum__answer--refused", refused);
+    var own = sum.querySelector(".sum__own");
+    var changed = own && sum.querySelector(".sum__was:not(:empty)");
+    answer.classList.toggle("sum__answer--changed", Boolean(changed));
     answer.appendChild(element("p", "sum__title", refused ? sum.dataset.refused : sum.dataset.result));
+    if (own) { answer.appendChild(element("p", changed ? "sum__was" : "sum__note", changed ? sum.dataset.changed : sum.dataset.asSheet)); }
     if (numbers.firstChild) { answer.appendChild(numbers); }
     notes.forEach(function (note) { answer.appendChild(note); });
     if (given.firstChild) {
@@ -87,6 +91,64 @@
       show(sum, calculator.work(sum.dataset.sum, inputs(sum.querySelector("form"))).split("\n"));
     }, function () { answer.textContent = sum.dataset.missing; });
   }
+  function decoded(text) {
+    try { return decodeURIComponent(text); } catch (malformed) { return text; }
+  }
+  /* Puts a text of the sheet in a field: its unit in the choice beside it, where that has it. */
+  function fill(form, field, text) {
+    var unit = form.querySelector("[data-unit='" + field.name + "']");
+    var units = unit ? Array.prototype.map.call(unit.options, function (one) { return one.value; }) : [];
+    var own = units.filter(function (one) { return text.slice(-one.length - 1) === " " + one; })
+      .sort(function (a, b) { return b.length - a.length; })[0];
+    var several = text.indexOf(", ") >= 0;
+    if (own && !several) { unit.value = own; }
+    field.value = own && !several ? text.slice(0, -own.length - 1) : text;
+  }
+  /* A working of a sheet links here with what was put in; that is worked at once, and what is changed then is marked. */
+  function fromSheet() {
+    var asked = location.hash.slice(1).split("&");
+    var section = document.getElementById(asked[0]);
+    var sum = section && section.querySelector("[data-sum]");
+    if (!sum || asked.length < 3) { return; }
+    var form = sum.querySelector("form");
+    var labels = {};
+    Array.prototype.forEach.call(form.querySelectorAll("label"), function (label) { labels[label.textContent] = label.htmlFor; });
+    var own = {};
+    asked.slice(2).forEach(function (pair) {
+      var cut = pair.split("=").map(decoded);
+      var field = document.getElementById(labels[cut[0]] || "");
+      if (field) { own[field.name] = cut[1].replace(/(\d)\u202F(?=\d{3})/g, "$1").replace(/[\u202F\u00A0]/g, " "); }
+    });
+    var names = Object.keys(own);
+    function reset() {
+      names.forEach(function (name) { fill(form, form.elements.namedItem(name), own[name]); });
+      mark();
+      work(sum);
+    }
+    function mark() {
+      names.forEach(function (name) {
+        var same = put(form, form.elements.namedItem(name)) === own[name];
+        form.querySelector("[data-was='" + name + "']").textContent = same ? "" : sum.dataset.onSheet + ": " + own[name];
+      });
+    }
+    var bar = sum.querySelector(".sum__own") || element("p", "sum__own", "");
+    bar.textContent = "";
+    var button = element("button", "button", sum.dataset.own);
+    button.type = "button";
+    button.addEventListener("click", reset);
+    bar.appendChild(button);
+    var from = decoded(asked[1].slice("from=".length));
+    if (/^[\w-]+(\/[\w-]+)*\.html#[\w-]+$/.test(from)) {
+      var back = element("a", "sum__back", sum.dataset.back);
+      back.href = from;
+      bar.appendChild(back);
+    }
+    form.parentNode.insertBefore(bar, form);
+    form.addEventListener("change", function () { mark(); work(sum); });
+    form.addEventListener("submit", mark);
+    section.scrollIntoView();
+    reset();
+  }
   Array.prototype.forEach.call(document.querySelectorAll("[data-sum]"), function (sum) {
     var form = sum.querySelector("form");
     form.hidden = false;
@@ -95,4 +157,6 @@
       work(sum);
     });
   });
+  window.addEventListener("hashchange", fromSheet);
+  fromSheet();
 }());

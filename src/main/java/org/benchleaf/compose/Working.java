@@ -20,11 +20,12 @@ import java.util.Optional;
  * @param sources where the method and its inputs come from
  * @param caveats what it must not be taken for
  * @param said what the publication from which the case is told says to it
+ * @param reworkable whether the page of sums can work it again with other values
  * @param words fixed labels
  */
 public record Working(String anchor, String label, Amount amount, String method, String methodHref,
         Optional<Html> formula, String formulaText, List<Given> given, String full, String spread,
-        List<Citation> sources, List<String> caveats, Optional<Html> said, Map<String, String> words) implements Block {
+        List<Citation> sources, List<String> caveats, Optional<Html> said, boolean reworkable, Map<String, String> words) implements Block {
 
     public Working {
         given = List.copyOf(given);

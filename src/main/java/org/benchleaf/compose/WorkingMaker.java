@@ -27,12 +27,22 @@ final class WorkingMaker {
                 figure.inputs().stream().map(this::given).toList(),
                 full(figure), hidden(figure) ? sheet.amount(figure).text() : spread(figure),
                 figure.sources().stream().map(sheet::cite).flatMap(Optional::stream).toList(),
-                caveats(figure, method), sheet.said(figure).map(new PassageMaker(sheet)::make), sheet.words().group("working"));
+                caveats(figure, method), sheet.said(figure).map(new PassageMaker(sheet)::make), reworkable(figure),
+                sheet.words().group("working"));
     }
 
     /** The working of a figure by id, if the case has it and the page has not shown it yet. */
     Optional<Working> once(String id) {
         return sheet.figure(id).filter(figure -> !sheet.shows(id)).map(this::make);
+    }
+
+    /** Only what went in as the form has it, one value an input, can be put in again; strengths that are withheld cannot. */
+    private boolean reworkable(Figure figure) {
+        List<String> put = figure.inputs().stream().map(Figure.Given::label).toList();
+        return sheet.tellsStrengths() && sheet.library().formulary().methods().stream()
+                .filter(method -> method.name().equals(figure.method())).flatMap(method -> method.inputs().stream())
+                .filter(input -> !input.example().contains("+")).map(Method.Input::label).toList().containsAll(put)
+                && !put.isEmpty() && put.stream().distinct().count() == put.size();
     }
 
     /** Two solutions have a figure of the same label; the first word of its id tells them apart. */

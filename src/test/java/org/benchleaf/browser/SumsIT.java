@@ -101,6 +101,43 @@ class SumsIT {
     }
 
     @Test
+    void a_working_of_a_sheet_is_worked_again_with_another_depth_and_marked_as_changed_until_its_own_values_are_back() {
+        Windows.lend(window -> {
+            window.open("cases/tide-table/preparation.html");
+            List<String> sheet = window.texts("""
+                    const working = document.getElementById('working-wash-tray-volume').closest('details');
+                    working.open = true;
+                    return [working.querySelector('.working__digits').textContent];
+                    """);
+            List<String> link = window.textsLater("""
+                    const done = arguments[arguments.length - 1];
+                    setTimeout(() => done([document.querySelector('.working__sum').getAttribute('href')]), 300);
+                    """);
+            String hash = link.get(0).substring(link.get(0).indexOf('#'));
+            window.open("sums.html", hash);
+            assertThat(settled(window)).contains("With the values of the sheet")
+                    .contains(sheet.get(0));
+            assertThat(again(window, "const depth = sum.querySelector('[name=depth]'); depth.value = '50';"
+                    + "depth.dispatchEvent(new Event('change', { bubbles: true }));"))
+                    .contains("Changed at the bench").contains("on the sheet: 25 mm").contains("11.6\u202FL");
+            assertThat(again(window, "sum.querySelector('.sum__own button').click();")).contains(sheet.get(0))
+                    .doesNotContain("Changed at the bench");
+            assertThat(window.texts("return [document.querySelector('.sum__back').getAttribute('href')];"))
+                    .containsExactly("cases/tide-table/preparation.html#working-wash-tray-volume");
+        });
+    }
+
+    private static String settled(Window window) {
+        return again(window, "");
+    }
+
+    /** The texts of the sum of a bath, a moment after something was done to it. */
+    private static String again(Window window, String done) {
+        return window.textsLater("const sum = document.querySelector(\"[data-sum='bath']\");" + done
+                + "const told = arguments[arguments.length - 1]; setTimeout(() => told([sum.textContent]), 1500);").get(0);
+    }
+
+    @Test
     void without_scripts_formulas_stand_and_no_form_does() {
         Windows.lend(window -> {
             window.letScriptsRun(false);

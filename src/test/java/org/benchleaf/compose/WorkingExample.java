@@ -16,6 +16,6 @@ final class WorkingExample implements Supplier<Block> {
                 "5.09375 L", "What was put in carries no spread, so none is told.",
                 List.of(new Citation(3, "Tarn Quay Paper Studio 2026", "../../sources.html#source-house-notebook")),
                 List.of("The sheet itself takes up a little more."),
-                Optional.of(new Html("[3] Tarn Quay Paper Studio 2026, table 1: <q>about five litres</q>")), Words.in("en").group("working"));
+                Optional.of(new Html("[3] Tarn Quay Paper Studio 2026, table 1: <q>about five litres</q>")), true, Words.in("en").group("working"));
     }
 }
