@@ -63,7 +63,7 @@ final class SumsPage implements SitePageMaker {
     private static List<String> units(Method.Input input) {
         List<String> units = new ArrayList<>();
         Arrays.stream(Unit.values()).filter(unit -> input.dimensions().contains(unit.dimension())).map(Unit::symbol)
-                .filter(symbol -> !symbol.isEmpty() && !symbol.equals("pH")).forEach(units::add);
+                .filter(symbol -> !symbol.equals("pH") && Unit.spelled(symbol).isPresent()).forEach(units::add);
         return units;
     }
 
