@@ -17,7 +17,7 @@
       <label for="${id}">${field.label}</label>
       <div class="sum__entry">
       <#if field.choices?has_content>
-        <select id="${id}" name="${field.key}" aria-describedby="${id}-range"><#if !field.required><option value=""></option></#if><#list field.choices as choice><option>${choice}</option></#list></select>
+        <select id="${id}" name="${field.key}" aria-describedby="${id}-range"><#if !field.required><option value="">......</option></#if><#list field.choices as choice><option>${choice}</option></#list></select>
       <#else>
         <input id="${id}" name="${field.key}" type="text" autocomplete="off" spellcheck="false" aria-describedby="${id}-range">
         <#if field.units?has_content>

@@ -120,6 +120,7 @@ class ArrowsTest {
         "com.sun.net.httpserver, preview",
         "picocli, command",
         "me.tongfei, command",
+        "org.teavm, script",
     })
     void each_outside_library_has_one_owner(String library, String owner) {
         ArchRuleDefinition.noClasses().that().resideOutsideOfPackages(ROOT + "." + owner + "..", ROOT)
