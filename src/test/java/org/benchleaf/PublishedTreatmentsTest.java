@@ -151,6 +151,18 @@ class PublishedTreatmentsTest {
     }
 
     @Test
+    void the_data_of_a_retold_case_say_so_too() throws IOException {
+        Path content = licensed();
+        CheckedLibrary library = LibraryChecker.check(LibraryReader.read(content));
+        Checked checked = WholeLine.checked(content, content.resolve("cases/ferrogallic-key"), library);
+        Derived derived = Deriver.derive(checked.treatment().orElseThrow(), checked.findings(), library.library());
+        Clearance clearance = Clearance.on(DAY, checked.treatment().get().publication(), Audience.EVERYBODY);
+        assertThat(PageComposer.compose(derived.worked(), library.library(), clearance).files())
+                .filteredOn(file -> file.path().endsWith("metadata.json") || file.path().endsWith("figures.json")).hasSizeGreaterThan(1)
+                .allSatisfy(file -> assertThat(file.text()).contains("conservation of a lost national treasure"));
+    }
+
+    @Test
     void a_publication_that_leaves_rules_open_gets_no_sheets_for_the_bench() throws IOException {
         Path content = licensed();
         CheckedLibrary library = LibraryChecker.check(LibraryReader.read(content));

@@ -29,6 +29,11 @@ record CaseDesk(WorkedCase worked, Library library, Clearance clearance, List<Ca
         return Paths.inCase(treatment().id(), file);
     }
 
+    /** The publication from which the case is told, in full, for programs; empty if it is not. */
+    Optional<String> basis() {
+        return treatment().sources().retelling().map(retelling -> Sources.of(library).reference(retelling.passage().source()));
+    }
+
     /** Whether the case gets a page of that kind. */
     boolean has(String kind) {
         return pages.stream().anyMatch(page -> page.kind().equals(kind));

@@ -47,7 +47,7 @@ final class CaseStudyPage implements CasePageMaker {
         List<Block> rest = rest(sheet, desk, placed);
         sheet.add(gave(sheet, desk, says));
         rest.forEach(sheet::add);
-        sheet.linkedData(linkedData(sheet, treatment));
+        sheet.linkedData(linkedData(sheet, desk));
         return desk.finish(sheet, NAME, treatment.summary());
     }
 
@@ -314,7 +314,8 @@ final class CaseStudyPage implements CasePageMaker {
                 sheet.words().say("study.pictures"), Optional.empty(), List.of(new PhotoRow(photos))));
     }
 
-    private static String linkedData(Sheet sheet, TreatmentCase treatment) {
+    private static String linkedData(Sheet sheet, CaseDesk desk) {
+        TreatmentCase treatment = desk.treatment();
         return ScriptJson.text(ScriptJson.object("@context", "https://schema.org", "@type", "LearningResource",
                 "name", treatment.title(), "description", treatment.summary(), "inLanguage", treatment.language(),
                 "learningResourceType", sheet.words().say("case-page.case-study"),
@@ -322,7 +323,7 @@ final class CaseStudyPage implements CasePageMaker {
                 "teaches", treatment.steps().stream()
                         .map(new StepTitle(sheet.words(), treatment)::kind).distinct().toList(),
                 "license", Licences.address(treatment.publication().licence()),
-                "isBasedOn", sheet.basis(),
+                "isBasedOn", desk.basis(),
                 "publisher", ScriptJson.object("@type", "Organization", "name", sheet.library().studio().name())));
     }
 }

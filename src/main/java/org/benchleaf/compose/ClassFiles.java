@@ -16,7 +16,7 @@ final class ClassFiles {
         DataTable plan = plan(desk);
         files.add(new DataFile(desk.path("-plan.csv"), plan.csv()));
         files.add(new DataFile(desk.path("-plan.csv-metadata.json"), plan.metadata(desk.desk().treatment().language(),
-                desk.desk().treatment().publication().licence())));
+                desk.desk().treatment().publication().licence(), desk.desk().basis())));
         files.add(new DataFile(desk.path("-plan.json"), json(desk)));
         Sheet words = desk.sheet(desk.desk().names().ofClass().get(0));
         new ClassCalendar(desk, words).all().forEach((name, text) ->

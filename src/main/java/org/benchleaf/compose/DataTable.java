@@ -89,10 +89,11 @@ record DataTable(String id, String caption, List<Column> columns, List<List<Cell
     }
 
     /** What the file holds, for programs (CSV on the Web). */
-    String metadata(String language, String licence) {
+    String metadata(String language, String licence, Optional<String> source) {
         return ScriptJson.text(ScriptJson.object(
                 "@context", List.of("http://www.w3.org/ns/csvw", ScriptJson.object("@language", language)),
                 "url", file(), "dc:title", caption, "dc:license", ScriptJson.object("@id", Licences.address(licence)),
+                "dc:source", source,
                 "tableSchema", ScriptJson.object("columns", columns.stream().map(DataTable::described).toList()))) + "\n";
     }
 

@@ -61,7 +61,7 @@ final class ResultData {
         for (DataTable table : hasTables() ? tables() : List.<DataTable>of()) {
             files.add(new DataFile(desk.path(table.file()), table.csv()));
             files.add(new DataFile(desk.path(table.file() + "-metadata.json"), table.metadata(
-                    desk.treatment().language(), desk.treatment().publication().licence())));
+                    desk.treatment().language(), desk.treatment().publication().licence(), desk.basis())));
         }
         if (hasFigures()) {
             files.add(new DataFile(desk.path("figures.json"), new String(
@@ -91,7 +91,7 @@ final class ResultData {
         return ScriptJson.object("@context", "https://schema.org", "@type", "Dataset", "name", desk.treatment().title(),
                 "description", words.say("results.lead"),
                 "license", Licences.address(desk.treatment().publication().licence()),
-                "inLanguage", desk.treatment().language(), "isBasedOn", sheet.basis(),
+                "inLanguage", desk.treatment().language(), "isBasedOn", desk.basis(),
                 "creator", ScriptJson.object("@type", "Organization", "name", sheet.library().studio().name()),
                 "variableMeasured", desk.worked().results().stream().flatMap(this::variables).toList(),
                 "distribution", files);

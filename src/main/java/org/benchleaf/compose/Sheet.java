@@ -183,11 +183,6 @@ final class Sheet {
         return told.ofFigure(figure.id());
     }
 
-    /** The publication from which the case is told, in full and for programs too; empty if it is not. */
-    Optional<String> basis() {
-        return told.retelling().map(retelling -> sources.reference(retelling.passage().source()));
-    }
-
     /** Keeps the strengths of solutions off this page. */
     Sheet withholdStrengths() {
         strengths = false;

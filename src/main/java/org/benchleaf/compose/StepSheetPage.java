@@ -160,7 +160,7 @@ final class StepSheetPage implements CasePageMaker {
         }
         return ScriptJson.text(ScriptJson.object("@context", "https://schema.org", "@type", "HowTo", "name", treatment.title(),
                 "inLanguage", treatment.language(), "license", treatment.publication().licence(),
-                "isBasedOn", sheet.basis(),
+                "isBasedOn", desk.basis(),
                 "totalTime", Optional.of(desk.worked().timeline()).filter(Timeline::complete)
                         .map(timeline -> sheet.numbers().iso(timeline.total())),
                 "supply", treatment.solutions().stream().map(solution ->

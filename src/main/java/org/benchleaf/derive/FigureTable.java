@@ -10,11 +10,11 @@ import com.fasterxml.jackson.core.util.Separators;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.util.Collection;
 import java.util.Optional;
 import org.benchleaf.model.Library;
 import org.benchleaf.model.Method;
 import org.benchleaf.model.Source;
+import org.benchleaf.model.TreatmentCase;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
 
@@ -38,19 +38,20 @@ public final class FigureTable {
 
     /** The figures of a case as JSON in UTF-8, one value a line. */
     public byte[] json(WorkedCase worked) {
-        return json(worked.source().id(), worked.source().title(), worked.figures().values());
-    }
-
-    /** Figures as JSON in UTF-8, one value a line. */
-    public byte[] json(String id, String title, Collection<Figure> figures) {
+        TreatmentCase source = worked.source();
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         try (JsonGenerator json = JSON.createGenerator(bytes)) {
             json.setPrettyPrinter(printer());
             json.writeStartObject();
-            json.writeStringField("case", id);
-            json.writeStringField("title", title);
+            json.writeStringField("case", source.id());
+            json.writeStringField("title", source.title());
+            Optional<Source> retold = source.sources().retelling()
+                    .map(retelling -> library.sources().get(retelling.passage().source()));
+            if (retold.isPresent()) {
+                json.writeStringField("retoldFrom", retold.get().author() + " " + retold.get().year() + ": " + retold.get().title());
+            }
             json.writeArrayFieldStart("figures");
-            for (Figure figure : figures) {
+            for (Figure figure : worked.figures().values()) {
                 write(json, figure);
             }
             json.writeEndArray();
