@@ -70,7 +70,7 @@ class StepKindsTest {
     void the_step_sheet_tells_what_each_kind_needs() throws IOException {
         assertThat(page("steps.html").text()).contains("Gel cleaning", "Poulticing", "Suction", "Light bleaching",
                 "Carbonation", "Ageing", "Floating on damp blotters", "asked what is asked of Rinsing",
-                "Adhesive on the tissue", "by heat", "by pressure alone", "by a solvent", "65 °C to 75 °C",
+                "Adhesive on the tissue", "by heat", "by pressure alone", "by a solvent", "Window of temperature 65–75 °C",
                 "nothing: direct contact", "Mending: close the tear at the head", "Mending: close the tear at the left edge");
     }
 
