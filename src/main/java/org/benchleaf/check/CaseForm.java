@@ -3,6 +3,7 @@ package org.benchleaf.check;
 import static org.benchleaf.check.References.Kind.DAMAGE;
 import static org.benchleaf.check.References.Kind.INDICATOR;
 import static org.benchleaf.check.References.Kind.INSTRUMENT;
+import static org.benchleaf.check.References.Kind.ITEM;
 import static org.benchleaf.check.References.Kind.MATERIAL;
 import static org.benchleaf.check.References.Kind.MEDIUM;
 import static org.benchleaf.check.References.Kind.PICTURE;
@@ -68,7 +69,7 @@ final class CaseForm {
         List<Instrument> instruments = root.groups("instruments").stream().map(this::instrument).toList();
         List<Solution> solutions = new SolutionForm(context).read(root.group("solutions"));
         List<Step> steps = new StepForm(context).read(root.groups("steps"));
-        List<Result> results = new ResultForm(context, instruments).read(root.groups("results"));
+        List<Result> results = new ResultForm(context, instruments, treated.items()).read(root.groups("results"));
         List<Trial> trials = new TrialForm(context).read(root.groups("trials"));
         List<Picture> pictures = pictures();
         List<Reason> reasons = root.groups("reasons").stream().map(this::reason).toList();
@@ -110,7 +111,8 @@ final class CaseForm {
         boolean share = fields.text("extent").filter(text -> text.endsWith("%")).isPresent();
         Optional<Quantity> extent = share ? fields.within("extent", 0, 100, SHARE)
                 : fields.reading("extent", LENGTH, AREA, COUNT, SHARE);
-        return new Damage(fields.text("id"), fields.needText("what"), fields.text("where"), fields.text("side"),
+        fields.scalar("of").ifPresent(id -> context.references().use(id, ITEM));
+        return new Damage(fields.text("id"), fields.needText("what"), fields.text("of"), fields.text("where"), fields.text("side"),
                 extent, fields.text("degree"), fields.text("active"), fields.group("at").map(CaseForm::spot),
                 fields.text("note"), fields.place());
     }

@@ -1,5 +1,6 @@
 package org.benchleaf.check;
 
+import static org.benchleaf.check.References.Kind.ITEM;
 import static org.benchleaf.check.References.Kind.MEDIUM;
 import static org.benchleaf.quantity.Dimension.LENGTH;
 import static org.benchleaf.quantity.Dimension.MASS_PER_AREA;
@@ -28,7 +29,8 @@ final class ObjectForm {
                 made.flatMap(group -> group.text("when")), made.flatMap(group -> group.text("evidence")),
                 made.map(group -> group.yes("opinion", false)).orElse(false), support(object.needGroup("support")),
                 size(object), object.missingOnly("size"), object.texts("features"),
-                object.groups("consultation").stream().map(ObjectForm::consultation).toList(), media, object.place());
+                object.groups("consultation").stream().map(ObjectForm::consultation).toList(), media,
+                object.groups("items").stream().map(this::item).toList(), object.place());
     }
 
     /** The private fields that hold something; their values were taken out by the reader. */
@@ -42,6 +44,13 @@ final class ObjectForm {
     private static Optional<PrintObject.SheetSize> size(Fields object) {
         return object.missingOnly("size").isPresent() ? Optional.empty() : Optional.of(object.needGroup("size"))
                 .map(size -> new PrintObject.SheetSize(size.needReading("height", LENGTH), size.needReading("width", LENGTH)));
+    }
+
+    private PrintObject.Item item(Fields item) {
+        String id = item.needText("id");
+        context.references().declare(ITEM, id, item.place("id"));
+        return new PrintObject.Item(id, item.needText("is"), item.has("size") ? size(item) : Optional.empty(),
+                item.text("condition"), item.text("decision"));
     }
 
     private static PaperSupport support(Fields support) {

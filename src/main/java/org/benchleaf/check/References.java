@@ -24,7 +24,7 @@ final class References {
         MEDIUM("medium", true), DAMAGE("damage", false), STEP("step", false), SOLUTION("solution", true),
         MATERIAL("material", false), INSTRUMENT("instrument", false), PICTURE("picture", false),
         SOURCE("source", false), INDICATOR("indicator", false), SUBSTANCE("substance", false),
-        TRIAL("trial", false), ARM("arm", false);
+        ITEM("item", false), TRIAL("trial", false), ARM("arm", false);
 
         private final String word;
         private final boolean meantToBeUsed;

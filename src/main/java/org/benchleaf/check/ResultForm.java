@@ -1,6 +1,7 @@
 package org.benchleaf.check;
 
 import static org.benchleaf.check.References.Kind.INSTRUMENT;
+import static org.benchleaf.check.References.Kind.ITEM;
 import static org.benchleaf.check.References.Kind.STEP;
 import static org.benchleaf.quantity.Dimension.AMOUNT_PER_MASS;
 import static org.benchleaf.quantity.Dimension.AMOUNT_PER_VOLUME;
@@ -19,6 +20,7 @@ import org.benchleaf.message.FormMessages;
 import org.benchleaf.message.Nearest;
 import org.benchleaf.model.Instrument;
 import org.benchleaf.model.MeasuringConditions;
+import org.benchleaf.model.PrintObject;
 import org.benchleaf.model.Result;
 import org.benchleaf.model.StatedValue;
 import org.benchleaf.quantity.Quantity;
@@ -33,11 +35,13 @@ final class ResultForm {
 
     private final Context context;
     private final List<Instrument> instruments;
+    private final List<PrintObject.Item> items;
 
-    /** Makes ready for results that were read with these instruments. */
-    ResultForm(Context context, List<Instrument> instruments) {
+    /** Makes ready for results that were read with these instruments on these items. */
+    ResultForm(Context context, List<Instrument> instruments, List<PrintObject.Item> items) {
         this.context = context;
         this.instruments = instruments;
+        this.items = items;
     }
 
     List<Result> read(List<Fields> results) {
@@ -47,7 +51,10 @@ final class ResultForm {
     }
 
     private Result result(Fields fields) {
-        String measure = fields.needText("measure");
+        String kind = fields.needText("measure");
+        fields.scalar("of").ifPresent(id -> context.references().use(id, ITEM));
+        String measure = fields.text("of").flatMap(id -> items.stream().filter(item -> item.id().equals(id)).findFirst())
+                .map(item -> kind + ", " + item.is()).orElse(kind);
         fields.scalar("instrument").ifPresent(id -> context.references().use(id, INSTRUMENT));
         if (fields.has("not measured")) {
             List.of("before", "after", "spots", "file").stream().filter(fields::has).findFirst().ifPresent(key ->
@@ -55,7 +62,7 @@ final class ResultForm {
                             "measure", measure, "key", key)));
             return new Result.NotMeasured(measure, fields.needText("not measured"), fields.place("measure"));
         }
-        return switch (measure) {
+        return switch (kind) {
             case "colour" -> colour(measure, fields);
             case "size" -> size(measure, fields);
             case "reserve" -> reserve(measure, fields);

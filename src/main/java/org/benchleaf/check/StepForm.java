@@ -1,5 +1,6 @@
 package org.benchleaf.check;
 
+import static org.benchleaf.check.References.Kind.ITEM;
 import static org.benchleaf.check.References.Kind.MATERIAL;
 import static org.benchleaf.check.References.Kind.MEDIUM;
 import static org.benchleaf.check.References.Kind.SOLUTION;
@@ -48,13 +49,14 @@ final class StepForm {
         fields.scalars("after").forEach(other -> context.references().use(other, STEP));
         fields.scalars("avoid").forEach(medium -> context.references().use(medium, MEDIUM));
         fields.scalars("uses").forEach(used -> context.references().use(used, MATERIAL, SOLUTION));
+        fields.scalars("of").forEach(item -> context.references().use(item, ITEM));
         Optional<Quantity> takes = fields.positive("takes", TIME);
         Optional<Quantity> atMost = fields.positive("at most", TIME);
         if (takes.isPresent() && atMost.isPresent()
                 && takes.get().lowIn(Unit.MINUTE) > atMost.get().highIn(Unit.MINUTE)) {
             fields.messages().add(FormMessages.TAKES_OVER_MOST.at(fields.place("takes"), "step", id));
         }
-        return new Step(id, kind(fields), fields.text("named"), fields.needText("do"), fields.text("see"), fields.text("watch"), fields.text("if not"),
+        return new Step(id, kind(fields), fields.text("named"), fields.texts("of"), fields.needText("do"), fields.text("see"), fields.text("watch"), fields.text("if not"),
                 fields.text("until"), fields.texts("looked for"), takes, fields.missing("takes"), handsOn(fields), fields.texts("after"),
                 wait(fields), atMost, fields.group("hold").map(StepForm::hold), fields.text("by").orElse("conservator"),
                 fields.whole("people").orElse(1), fields.yes("overnight", false), fields.date("on"),

@@ -50,6 +50,8 @@ final class Wordings {
     static List<Wording> ofFacts(TreatmentCase source) {
         Wordings own = new Wordings(source.language(), source.place());
         PrintObject object = source.object();
+        object.items().forEach(item -> own.open("The item '" + item.id() + "'", object.place(),
+                joined(Optional.of(item.is()), item.condition(), item.decision())));
         own.open("The object", object.place(), joined(object.made(), object.madeEvidence(), object.support().sizing()));
         object.consultation().forEach(matter -> own.open("The consultation on '" + matter.matter() + "'", object.place(),
                 joined(matter.outcome())));

@@ -135,8 +135,13 @@ final class BenchStepMaker {
         List<Fact> facts = new ArrayList<>();
         step.named().ifPresent(own -> facts.add(Fact.of(sheet.words().say("bench-fact.nearest"),
                 sheet.words().say("bench-fact.nearest-kind", "kind", sheet.words().term("step-kind", step.kind().word())))));
+        if (!step.of().isEmpty()) {
+            String items = String.join("; ", new StepTitle(sheet.words(), desk.treatment()).items(step));
+            facts.add(Fact.of(sheet.words().say("bench-fact.items"), step.of().size() == 1 ? items
+                    : sheet.words().say("bench-fact.items-several", "items", items)));
+        }
         step.parts().forEach(part -> facts.addAll(part.ask(new PartFacts(sheet, desk))));
-        desk.treatment().object().sizeMissing().filter(missing -> needsSize(step)).ifPresent(missing -> facts.add(
+        desk.treatment().object().sizeMissing().filter(missing -> step.of().isEmpty() && needsSize(step)).ifPresent(missing -> facts.add(
                 Fact.of(sheet.words().say("bench-fact.amounts"), sheet.words().say("missing.size", "missing",
                         sheet.words().missing(missing)))));
         List<String> uses = step.uses().stream().filter(id -> !isWorn(id)).toList();

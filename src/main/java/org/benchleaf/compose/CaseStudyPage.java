@@ -146,11 +146,22 @@ final class CaseStudyPage implements CasePageMaker {
         }
         facts.add(new Fact(words.say("fact.support"), sheet.linked(support(sheet, object))));
         facts.add(Fact.of(words.say("fact.size"), size(sheet, object)));
+        object.items().forEach(item -> facts.add(new Fact(sentence(item.is()).replaceFirst("[.]$", ""),
+                sheet.linked(item(sheet, item)))));
         if (!object.media().isEmpty()) {
             facts.add(new Fact(words.say("fact.media"), sheet.linked(String.join("; ", object.media().stream()
                     .map(CaseStudyPage::mediumWords).toList()))));
         }
         return new Section("object", words.say("study.object"), Optional.empty(), List.of(new Facts(facts)));
+    }
+
+    /** Size, condition and decision of one item. */
+    private static String item(Sheet sheet, PrintObject.Item item) {
+        Words words = sheet.words();
+        String size = item.size().map(known -> words.say("size", "height", sheet.numbers().written(known.height()).text(),
+                "width", sheet.numbers().written(known.width()).text())).orElseGet(words::notRecorded);
+        return words.say("item.facts", "size", size, "condition", item.condition().orElseGet(words::notRecorded),
+                "decision", item.decision().orElseGet(words::notRecorded));
     }
 
     private static String mediumWords(Medium medium) {

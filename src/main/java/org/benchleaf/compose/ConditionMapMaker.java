@@ -36,7 +36,7 @@ final class ConditionMapMaker {
         List<ConditionMap.Entry> entries = new ArrayList<>();
         for (Damage damage : damages) {
             int number = entries.size() + 1;
-            size.flatMap(known -> damage.at()).ifPresent(spot -> marks.add(new ConditionMap.Mark(number,
+            size.filter(known -> damage.of().isEmpty()).flatMap(known -> damage.at()).ifPresent(spot -> marks.add(new ConditionMap.Mark(number,
                     units(spot.fromLeft().in(Unit.MILLIMETRE)), units(spot.fromTop().in(Unit.MILLIMETRE)))));
             entries.add(entry(number, damage));
         }
@@ -78,10 +78,10 @@ final class ConditionMapMaker {
         damage.extent().ifPresent(extent -> how.add(sheet.numbers().written(extent).text()));
         damage.active().filter("yes"::equals).ifPresent(active -> how.add(words.say("condition-map.active")));
         damage.note().ifPresent(how::add);
-        String where = Stream.of(damage.where(), damage.side().map(side -> words.term("side", side)))
+        String where = Stream.of(damage.of().flatMap(desk.treatment().object()::item).map(PrintObject.Item::is), damage.where(), damage.side().map(side -> words.term("side", side)))
                 .flatMap(Optional::stream).collect(java.util.stream.Collectors.joining(", "));
         return new ConditionMap.Entry(number, sheet.linked(damage.what()), where, String.join(", ", how),
-                damage.at().isPresent());
+                damage.at().isPresent() && damage.of().isEmpty());
     }
 
     private String description(List<Damage> damages) {

@@ -8,7 +8,6 @@ import org.benchleaf.model.Constant;
 import org.benchleaf.model.Library;
 import org.benchleaf.model.Material;
 import org.benchleaf.model.PaperSupport;
-import org.benchleaf.model.PrintObject;
 import org.benchleaf.model.TreatmentCase;
 import org.benchleaf.quantity.Quantity;
 
@@ -18,10 +17,6 @@ record Bench(TreatmentCase source, Library library, Scale scale, Ledger ledger, 
 
     Optional<Material> material(String id) {
         return Optional.ofNullable(library.materials().get(id));
-    }
-
-    Optional<PrintObject.SheetSize> size() {
-        return source.object().size();
     }
 
     PaperSupport paper() {

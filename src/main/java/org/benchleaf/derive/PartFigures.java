@@ -35,6 +35,11 @@ final class PartFigures implements Part.Kinds<Map<String, Figure>> {
         step.parts().forEach(part -> part.ask(this));
     }
 
+    /** The size of what the step is done to. */
+    private Optional<PrintObject.SheetSize> size() {
+        return bench.source().object().sizeOf(step.of());
+    }
+
     private String id(Part part, String name) {
         return key(part, name).id();
     }
@@ -51,11 +56,11 @@ final class PartFigures implements Part.Kinds<Map<String, Figure>> {
     @Override
     public Map<String, Figure> bath(Part.Bath part) {
         int trays = bench.scale().trays(part.sheets());
-        if (bench.size().isEmpty()) {
+        if (size().isEmpty()) {
             bench.unsized(id(part, "total"), step.place());
             return Map.of();
         }
-        PrintObject.SheetSize size = bench.size().get();
+        PrintObject.SheetSize size = size().get();
         Optional<Studio.Tray> tray = tray(part, size);
         Map<String, Figure> made = new LinkedHashMap<>(bench.ledger().work(bathJob(part, size.height(),
                 size.width(), Job.CASE_FILE, trays).given("margin", part.margin(), Job.CASE_FILE)
@@ -149,10 +154,10 @@ final class PartFigures implements Part.Kinds<Map<String, Figure>> {
             return Optional.of(put(part, "sheet-mass", label, weighed.get().to(Unit.GRAM), "as-given",
                     List.of(Ledger.given("mass", label, weighed.get(), Job.CASE_FILE))));
         }
-        if (bench.size().isEmpty()) {
+        if (size().isEmpty()) {
             bench.unsized(id(part, "sheet-mass"), step.place());
         }
-        return bench.size().flatMap(size -> bench.ledger().one(new Job("sheet-mass", step.place())
+        return size().flatMap(size -> bench.ledger().one(new Job("sheet-mass", step.place())
                 .given("grammage", bench.paper().grammage().orElseThrow(), Job.CASE_FILE)
                 .given("height", size.height(), Job.CASE_FILE).given("width", size.width(), Job.CASE_FILE)
                 .gives("mass", key(part, "sheet-mass"), "mass of the sheet by its grammage")));
@@ -247,11 +252,11 @@ final class PartFigures implements Part.Kinds<Map<String, Figure>> {
         boolean whole = blotter.height().isPresent() && blotter.width().isPresent();
         Origin from = whole ? Job.MATERIAL : Job.CASE_FILE;
         Map<String, Figure> made = new LinkedHashMap<>();
-        if (bench.size().isEmpty()) {
+        if (size().isEmpty()) {
             bench.unsized(id(part, "per-change"), step.place());
             return made;
         }
-        PrintObject.SheetSize size = bench.size().get();
+        PrintObject.SheetSize size = size().get();
         bench.ledger().one(new Job("covering", step.place()).given("height", size.height(), Job.CASE_FILE)
                 .given("width", size.width(), Job.CASE_FILE)
                 .given("blotter-height", whole ? blotter.height().get() : size.height(), from)
@@ -295,21 +300,21 @@ final class PartFigures implements Part.Kinds<Map<String, Figure>> {
     private Optional<Figure> blotterMass(Part.Blotters part, Material blotter) {
         boolean whole = blotter.height().isPresent() && blotter.width().isPresent();
         Origin from = whole ? Job.MATERIAL : Job.CASE_FILE;
-        if (!whole && bench.size().isEmpty()) {
+        if (!whole && size().isEmpty()) {
             bench.unsized(id(part, "per-change"), step.place());
             return Optional.empty();
         }
         return bench.ledger().one(new Job("sheet-mass", step.place())
                 .given("grammage", blotter.grammage().orElseThrow(), Job.MATERIAL)
-                .given("height", whole ? blotter.height().get() : bench.size().get().height(), from)
-                .given("width", whole ? blotter.width().get() : bench.size().get().width(), from)
+                .given("height", whole ? blotter.height().get() : size().get().height(), from)
+                .given("width", whole ? blotter.width().get() : size().get().width(), from)
                 .gives("mass", key(part, "blotter-mass"), "mass of one dry blotter"));
     }
 
     @Override
     public Map<String, Figure> press(Part.Press part) {
-        Optional<Quantity> height = part.height().or(() -> bench.size().map(PrintObject.SheetSize::height));
-        Optional<Quantity> width = part.width().or(() -> bench.size().map(PrintObject.SheetSize::width));
+        Optional<Quantity> height = part.height().or(() -> size().map(PrintObject.SheetSize::height));
+        Optional<Quantity> width = part.width().or(() -> size().map(PrintObject.SheetSize::width));
         if (height.isEmpty() || width.isEmpty()) {
             bench.unsized(id(part, "pressure"), step.place());
             return Map.of();
@@ -361,10 +366,10 @@ final class PartFigures implements Part.Kinds<Map<String, Figure>> {
     }
 
     private Optional<Figure> lining(Part.Mend part) {
-        if (bench.size().isEmpty()) {
+        if (size().isEmpty()) {
             bench.unsized(id(part, "lining"), step.place());
         }
-        return bench.size().flatMap(size -> bench.ledger().one(new Job("lining", step.place())
+        return size().flatMap(size -> bench.ledger().one(new Job("lining", step.place())
                 .given("height", size.height(), Job.CASE_FILE).given("width", size.width(), Job.CASE_FILE)
                 .given("lap", part.lap(), Job.CASE_FILE).gives("area", key(part, "lining"), "lining of the whole sheet")));
     }
@@ -428,14 +433,14 @@ final class PartFigures implements Part.Kinds<Map<String, Figure>> {
         if (part.margin().isEmpty()) {
             return Map.of();
         }
-        if (bench.size().isEmpty()) {
+        if (size().isEmpty()) {
             bench.unsized(id(part, "carrier-height"), step.place());
             return Map.of();
         }
         Quantity margin = part.margin().get();
         Map<String, Figure> made = new LinkedHashMap<>(cut(part, "carrier-height", "height to cut the carrier to",
-                bench.size().get().height(), margin));
-        made.putAll(cut(part, "carrier-width", "width to cut the carrier to", bench.size().get().width(), margin));
+                size().get().height(), margin));
+        made.putAll(cut(part, "carrier-width", "width to cut the carrier to", size().get().width(), margin));
         return made;
     }
 
@@ -504,8 +509,8 @@ final class PartFigures implements Part.Kinds<Map<String, Figure>> {
 
     @Override
     public Map<String, Figure> layer(Part.Layer part) {
-        Optional<Quantity> height = part.height().or(() -> bench.size().map(PrintObject.SheetSize::height));
-        Optional<Quantity> width = part.width().or(() -> bench.size().map(PrintObject.SheetSize::width));
+        Optional<Quantity> height = part.height().or(() -> size().map(PrintObject.SheetSize::height));
+        Optional<Quantity> width = part.width().or(() -> size().map(PrintObject.SheetSize::width));
         if (height.isEmpty() || width.isEmpty()) {
             bench.unsized(id(part, "total"), step.place());
             return Map.of();

@@ -9,6 +9,7 @@ import org.benchleaf.quantity.Quantity;
  *
  * @param id how the file refers to it, if it does
  * @param what the term, such as {@code tideline}
+ * @param of id of the item that it is on; the whole object if empty
  * @param where in words
  * @param side recto or verso
  * @param extent a length, an area, a count or a share
@@ -17,7 +18,7 @@ import org.benchleaf.quantity.Quantity;
  * @param at distance from the left and from the top edge of the recto, for the condition map
  * @param note anything more
  */
-public record Damage(Optional<String> id, String what, Optional<String> where, Optional<String> side,
+public record Damage(Optional<String> id, String what, Optional<String> of, Optional<String> where, Optional<String> side,
         Optional<Quantity> extent, Optional<String> degree, Optional<String> active, Optional<Spot> at,
         Optional<String> note, Place place) {
 

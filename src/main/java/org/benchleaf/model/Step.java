@@ -12,6 +12,7 @@ import org.benchleaf.quantity.Quantity;
  * @param id how the file refers to it
  * @param kind the trade's verb; of a step that has a name of its own, the kind whose rules it answers to
  * @param named what a step is called that the list of kinds lacks
+ * @param of ids of the items that it is done to; the whole object if empty
  * @param instruction what to do, imperative
  * @param see what one should see
  * @param watch what to keep an eye on
@@ -40,7 +41,7 @@ import org.benchleaf.quantity.Quantity;
  * @param instead why it and not a gentler way
  * @param parts what it uses
  */
-public record Step(String id, StepKind kind, Optional<String> named, String instruction, Optional<String> see, Optional<String> watch,
+public record Step(String id, StepKind kind, Optional<String> named, List<String> of, String instruction, Optional<String> see, Optional<String> watch,
         Optional<String> ifNot, Optional<String> until, List<String> checks, Optional<Quantity> takes,
         Optional<MissingValue> timeMissing, Optional<Quantity> handsOn, List<String> after, Optional<Wait> waiting, Optional<Quantity> atMost, Optional<Hold> hold, String by,
         int people, boolean overnight, Optional<LocalDate> on, String area, Optional<String> edge,
@@ -49,6 +50,7 @@ public record Step(String id, StepKind kind, Optional<String> named, String inst
         Place place) {
 
     public Step {
+        of = List.copyOf(of);
         checks = List.copyOf(checks);
         after = List.copyOf(after);
         avoids = List.copyOf(avoids);

@@ -187,7 +187,7 @@ final class FieldReader {
             case FIXING_RINSES -> FieldFact.count(fixing.flatMap(Part.Fixing::rinses));
             case FIXING_CLEAR_BY -> FieldFact.day(fixing.flatMap(Part.Fixing::clearBy));
             case HEAT_TEMPERATURE -> FieldFact.amount(step.part(Part.Heat.class).map(Part.Heat::temperature));
-            case PRESSURE -> FieldFact.amount(step.part(Part.Press.class).flatMap(this::pressure));
+            case PRESSURE -> FieldFact.amount(step.part(Part.Press.class).flatMap(press -> pressure(step, press)));
             case PRESS_BETWEEN -> FieldFact.words(step.part(Part.Press.class).map(Part.Press::between).orElse(List.of()));
             case TISSUE_GRAMMAGE -> FieldFact.amount(heaviest(mend.map(part -> Stream.of(part.tissue())).orElse(step.uses().stream())));
             case MEND_GRAIN -> FieldFact.text(mend.flatMap(Part.Mend::grain));
@@ -250,7 +250,8 @@ final class FieldReader {
     }
 
     private static Optional<Quantity> side(PrintObject object, Comparator<Double> order) {
-        return object.size().stream().flatMap(size -> Stream.of(size.height(), size.width()))
+        return Stream.concat(object.size().stream(), object.items().stream().map(PrintObject.Item::size).flatMap(Optional::stream))
+                .flatMap(size -> Stream.of(size.height(), size.width()))
                 .max(Comparator.comparing(side -> side.in(Unit.MILLIMETRE), order));
     }
 
@@ -286,8 +287,8 @@ final class FieldReader {
                 .map(made -> Quantity.of(ChronoUnit.DAYS.between(made, day), Unit.DAY));
     }
 
-    private Optional<Quantity> pressure(Part.Press press) {
-        Optional<PrintObject.SheetSize> size = facts.treatment.object().size();
+    private Optional<Quantity> pressure(Step step, Part.Press press) {
+        Optional<PrintObject.SheetSize> size = facts.treatment.object().sizeOf(step.of());
         Optional<Quantity> height = press.height().or(() -> size.map(PrintObject.SheetSize::height));
         Optional<Quantity> width = press.width().or(() -> size.map(PrintObject.SheetSize::width));
         return height.flatMap(high -> width.map(wide -> Quantity.of(press.mass().asStated().to(Unit.KILOGRAM).high()

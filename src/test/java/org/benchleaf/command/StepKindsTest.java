@@ -94,6 +94,22 @@ class StepKindsTest {
         assertThat(measured.get(0).get(1)).contains("82.4", "n = 5", "0.3");
     }
 
+    /** 1.5 kg on 150 × 100 mm under standard gravity, 9.80665 m/s²: 3rd General Conference on Weights and Measures, 1901. */
+    @Test
+    void a_step_on_one_item_is_worked_out_by_the_size_of_that_item() {
+        assertThat(FIGURES.get("press-leaf.pressure").get("value").asDouble()).isCloseTo(1.5 * 9.80665 / (0.15 * 0.10) / 1000,
+                within(1e-9));
+    }
+
+    @Test
+    void every_page_tells_which_item_a_size_a_damage_a_step_and_a_result_are_of() throws IOException {
+        assertThat(page("index.html").text()).contains("The flyleaf Size: 150 mm × 100 mm. Condition: creased across the middle. "
+                + "Decision: pressed only.", "A slip with a note Size: not recorded. Condition: not recorded. Decision: not recorded.",
+                "the flyleaf, centre", "Flattening (the flyleaf)");
+        assertThat(page("steps.html").text()).contains("Flattening (the flyleaf)", "Done to the flyleaf");
+        assertThat(page("results.html").select("h2").eachText()).contains("pH, the flyleaf", "pH");
+    }
+
     @Test
     void no_arm_of_a_trial_is_a_step() throws IOException {
         assertThat(page("steps.html").text()).doesNotContain("agar gel");

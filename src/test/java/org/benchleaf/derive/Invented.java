@@ -99,7 +99,7 @@ final class Invented {
     }
 
     Invented tear(String id, String extent) {
-        damages.add(new Damage(Optional.of(id), "tear", Optional.empty(), Optional.empty(), Optional.of(q(extent)),
+        damages.add(new Damage(Optional.of(id), "tear", Optional.empty(), Optional.empty(), Optional.empty(), Optional.of(q(extent)),
                 Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), PLACE));
         return this;
     }
@@ -138,7 +138,7 @@ final class Invented {
     Invented step(String id, Map<String, String> keys, List<String> after, Part... parts) {
         Optional<Quantity> hands = Optional.ofNullable(keys.get("hands")).map(text -> text.endsWith("%")
                 ? QuantityReader.read(text, org.benchleaf.quantity.Dimension.SHARE).quantity().orElseThrow() : q(text));
-        steps.add(new Step(id, StepKind.valueOf(keys.getOrDefault("kind", "WASHING")), Optional.empty(), "Do it.", Optional.empty(), Optional.empty(),
+        steps.add(new Step(id, StepKind.valueOf(keys.getOrDefault("kind", "WASHING")), Optional.empty(), List.of(), "Do it.", Optional.empty(), Optional.empty(),
                 Optional.empty(), Optional.empty(), List.of(), amount(keys, "takes"), Optional.empty(), hands, after,
                 amount(keys, "wait").map(time -> new Step.Wait(Optional.of(time), Optional.empty(), Optional.empty()))
                         .or(() -> Optional.ofNullable(keys.get("sign")).map(sign -> new Step.Wait(Optional.empty(), Optional.empty(), Optional.of(sign)))),
@@ -187,7 +187,7 @@ final class Invented {
         PaperSupport paper = new PaperSupport("rag", List.of(), grammage.map(Invented::q), Optional.empty(), grain,
                 Optional.empty(), List.of(), PLACE);
         PrintObject object = new PrintObject("sheet", "letterpress", Optional.empty(), Optional.empty(), false, paper,
-                Optional.of(new PrintObject.SheetSize(q(height), q(width))), Optional.empty(), List.of(), List.of(), List.of(), PLACE);
+                Optional.of(new PrintObject.SheetSize(q(height), q(width))), Optional.empty(), List.of(), List.of(), List.of(), List.of(), PLACE);
         return new TreatmentCase("invented", "An invented case", "", Level.FOUNDATION, "en", publication(), object,
                 damages, tests, proposal(), List.of(), solutions, steps, results, List.of(), List.of(), reasons,
                 new Story(sections), CaseSources.NONE, List.of(), true, Set.of(), PLACE);
