@@ -49,6 +49,11 @@ class StepKindsTest {
         return Jsoup.parse(Files.readString(folder.resolve("site/cases/stains").resolve(name)));
     }
 
+    /** The words of a page with every space a plain one. */
+    private static String text(String name) throws IOException {
+        return page(name).text().replace('\u202F', ' ').replace('\u00A0', ' ');
+    }
+
     /** Layers and strips: geometry, worked by hand. Light and gas: definitions of luminous exposure and of ppm by volume. */
     @ParameterizedTest
     @CsvSource({"gel.volume, 0.0072, L", "gel.total, 0.0144, L", "residue.total, 0.03, L", "light.exposure, 0.08, Mlx·h",
@@ -68,7 +73,7 @@ class StepKindsTest {
 
     @Test
     void the_step_sheet_tells_what_each_kind_needs() throws IOException {
-        assertThat(page("steps.html").text()).contains("Gel cleaning", "Poulticing", "Suction", "Light bleaching",
+        assertThat(text("steps.html")).contains("Gel cleaning", "Poulticing", "Suction", "Light bleaching",
                 "Carbonation", "Ageing", "Floating on damp blotters", "asked what is asked of Rinsing",
                 "Adhesive on the tissue", "by heat", "by pressure alone", "by a solvent", "Window of temperature 65–75 °C",
                 "nothing: direct contact", "Mending: close the tear at the head", "Mending: close the tear at the left edge");
@@ -76,7 +81,7 @@ class StepKindsTest {
 
     @Test
     void hazards_of_the_new_kinds_are_told() throws IOException {
-        assertThat(page("steps.html").text()).contains("gas that stifles", "solvent held against the skin", "strong light",
+        assertThat(text("steps.html")).contains("gas that stifles", "solvent held against the skin", "strong light",
                 "hot chamber");
     }
 
@@ -103,15 +108,15 @@ class StepKindsTest {
 
     @Test
     void every_page_tells_which_item_a_size_a_damage_a_step_and_a_result_are_of() throws IOException {
-        assertThat(page("index.html").text()).contains("The flyleaf Size: 150 mm × 100 mm. Condition: creased across the middle. "
+        assertThat(text("index.html")).contains("The flyleaf Size: 150 mm × 100 mm. Condition: creased across the middle. "
                 + "Decision: pressed only.", "A slip with a note Size: not recorded. Condition: not recorded. Decision: not recorded.",
                 "the flyleaf, centre", "Flattening (the flyleaf)");
-        assertThat(page("steps.html").text()).contains("Flattening (the flyleaf)", "Done to the flyleaf");
+        assertThat(text("steps.html")).contains("Flattening (the flyleaf)", "Done to the flyleaf");
         assertThat(page("results.html").select("h2").eachText()).contains("pH, the flyleaf", "pH");
     }
 
     @Test
     void no_arm_of_a_trial_is_a_step() throws IOException {
-        assertThat(page("steps.html").text()).doesNotContain("agar gel");
+        assertThat(text("steps.html")).doesNotContain("agar gel");
     }
 }
