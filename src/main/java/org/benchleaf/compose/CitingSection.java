@@ -22,13 +22,18 @@ final class CitingSection {
         List<Fact> facts = new ArrayList<>();
         facts.add(Fact.of(words.say("cite.as"), words.say("cite.text", "authors", String.join("; ", reference.authors()),
                 "year", reference.day().map(day -> String.valueOf(day.getYear())).orElseGet(() -> words.say("cite.no-year")),
-                "title", reference.title(), "publisher", reference.publisher(), "version", reference.version(),
+                "title", reference.title(), "publisher", publisher(), "version", reference.version(),
                 "place", files.place().map(place -> " " + place).orElse(""))));
         facts.add(Fact.of(words.say("cite.version"), words.say("cite.version-about", "version", reference.version())));
         versions.forEach(version -> facts.add(Fact.of(words.say("cite.changed"),
                 words.say("cite.changed-on", "day", sheet.numbers().date(version.on()), "changed", version.changed()))));
         return new Section("cite", words.say("cite.heading"), Optional.empty(), List.of(new Facts(facts), new LinkList(List.of(
                 link("bib", "BibTeX", files), link("ris", "RIS", files), link("csl.json", "CSL-JSON", files)))));
+    }
+
+    /** A studio that is the only author is named once. */
+    private String publisher() {
+        return reference.authors().equals(List.of(reference.publisher())) ? "" : " " + reference.publisher() + ".";
     }
 
     private LinkList.Entry link(String ending, String form, ReferenceFiles files) {
