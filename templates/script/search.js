@@ -9,7 +9,7 @@
   var status = document.querySelector("[data-search-status]");
   var list = document.querySelector("[data-search-results]");
   var words = form.dataset;
-  var MOST = 50, WITH_SENTENCE = 12, ENOUGH = 200, LONGEST_ENDING = 7, LONGEST_OF_A_SLIP = 4, SHORTEST_SENTENCE = 5, CAPITAL_A = 65;
+  var MOST = 50, WITH_SENTENCE = 12, ENOUGH = 200, LONGEST_ENDING = 7, USUAL_ENDING = 3, LONGEST_OF_A_SLIP = 4, SHORTEST_SENTENCE = 5, CAPITAL_A = 65;
   var waiting = 0, asked = 0, loaded = 1, lines = 0;
   var SIGNS = "0123456789abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ!#$%()*+,-./:;=?@[]^_{|}~";
   var stems = new Map(), pages = [], sentences = new Map(), wanting = new Map();
@@ -113,15 +113,18 @@
   /* How well a stem fits a word, from 0 to 1: the word itself or one of its forms, its beginning, a slip. */
   function fit(word, stem, slips) {
     if (word === stem) { return 1; }
-    if (isForm(word, stem)) { return 1 - 0.06 * (word.length - stem.length); }
-    if (word.length > 2 && stem.startsWith(word)) { return 0.6; }
+    if (isForm(word, stem)) {
+      var ending = word.length - stem.length;
+      return ending > USUAL_ENDING ? 0.8 - 0.1 * (ending - USUAL_ENDING) : 1 - 0.06 * ending;
+    }
+    if (word.length > 2 && stem.startsWith(word)) { return Math.max(0.5, 1 - 0.1 * (stem.length - word.length)); }
     if (!slips || word.length < 4) { return 0; }
     var limit = word.length > 7 ? 2 : 1;
-    for (var ending = 0; ending <= LONGEST_OF_A_SLIP; ending += 1) {
-      var root = word.slice(0, word.length - ending);
+    for (var cut = 0; cut <= LONGEST_OF_A_SLIP; cut += 1) {
+      var root = word.slice(0, word.length - cut);
       if (root.length > 3 && root[0] === stem[0] && stem.length > 3) {
         var far = apart(root, stem, limit);
-        if (far <= limit) { return 0.5 - 0.12 * far - 0.03 * ending; }
+        if (far <= limit) { return 0.5 - 0.12 * far - 0.03 * cut; }
       }
     }
     return 0;
@@ -136,6 +139,13 @@
       });
       return found.size > 0;
     });
+    /* Who has typed nearly all of "letterpress" does not mean a letter. */
+    var begun = Array.from(found.keys()).some(function (stem) {
+      return stem.startsWith(word) && stem.length > word.length && stem.length - word.length < 3;
+    });
+    if (begun) {
+      found.forEach(function (how, stem) { if (word.length - stem.length > USUAL_ENDING) { found.delete(stem); } });
+    }
     return found;
   }
 
