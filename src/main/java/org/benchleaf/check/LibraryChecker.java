@@ -174,6 +174,9 @@ public final class LibraryChecker {
         List<String> languages = fields.texts("languages");
         fields.scalars("languages").stream().filter(tag -> !LanguageTags.isWellFormed(tag.text())).forEach(tag ->
                 messages.add(FormMessages.LANGUAGE_TAG.at(tag.place(), "found", tag.text())));
+        fields.text("web").filter(address -> !address.startsWith("https://") && !address.startsWith("http://")).ifPresent(address ->
+                messages.add(FormMessages.WRONG_SHAPE.at(fields.place("web"), "found", "'" + address + "'", "wanted",
+                        "an address that begins with https://", "example", "https://studio.example/cases/")));
         return new Studio(fields.needText("name"), fields.needText("about"), fields.texts("does"),
                 fields.texts("people"), fields.texts("contact"), fields.text("web"), fields.yes("demo", false),
                 languages, days(hours),

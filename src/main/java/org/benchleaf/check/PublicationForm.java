@@ -41,7 +41,11 @@ final class PublicationForm {
     private static Citing citing(Fields fields) {
         List<Citing.Version> versions = fields.groups("versions").stream().map(one -> new Citing.Version(
                 one.need(one.date("on"), "on", LocalDate.EPOCH), one.needText("changed"))).toList();
-        return new Citing(fields.texts("authors"), fields.text("identifier"), versions);
+        Optional<String> identifier = fields.text("identifier");
+        identifier.filter(text -> !text.startsWith("doi:10.") && !text.startsWith("ark:")).ifPresent(text ->
+                fields.messages().add(FormMessages.WRONG_SHAPE.at(fields.place("identifier"), "found", "'" + text + "'",
+                        "wanted", "'doi:10.' or 'ark:' and the rest as it was given", "example", "doi:10.5555/12345678")));
+        return new Citing(fields.texts("authors"), identifier, versions);
     }
 
     private Permission permission(Fields fields) {
