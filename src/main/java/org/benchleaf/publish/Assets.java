@@ -1,5 +1,8 @@
 package org.benchleaf.publish;
 
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 
