@@ -73,9 +73,12 @@ class HazardsTest {
 
     /** 0.1 % by mass is 0.025 mol/kg sodium hydroxide, pH 12.3 by the handbook; pH 11.5 counts as corrosive (CLP 3.2.3.1.2). */
     @Test
-    void a_dilute_hydroxide_is_asked_for_its_ph_and_a_stated_ph_stands_before_it() {
+    void a_stated_ph_is_held_against_what_is_in_the_bottle() {
         assertThat(Ran.of("hazards", "sodium hydroxide 0.1 % m/m; rest water").out()).contains("H314");
-        assertThat(Ran.of("hazards", "sodium hydroxide 0.1 % m/m; rest water", "--ph", "9").out()).doesNotContain("H314");
+        Ran stated = Ran.of("hazards", "sodium hydroxide 0.1 % m/m; rest water", "--ph", "9");
+        assertThat(stated.code()).isEqualTo(1);
+        assertThat(stated.out()).contains("H314", "pH 9 is stated").doesNotContain("goes to the drain");
+        assertThat(Ran.of("hazards", "sodium hydroxide 0.1 % m/m; rest water", "--ph", "12.4").code()).isZero();
     }
 
     @Test

@@ -78,7 +78,8 @@ public final class HazardsCommand implements Callable<Integer> {
         }
         Bottles.Told told = (Bottles.Told) answer;
         spec.commandLine().getOut().println(printed(reference, told));
-        boolean sound = told.hazards().known() && told.hazards().incompatible().isEmpty();
+        boolean sound = told.hazards().known() && told.hazards().incompatible().isEmpty()
+                && told.hazards().waste().group().isPresent();
         return sound ? DONE : UNKNOWN_OR_INCOMPATIBLE;
     }
 

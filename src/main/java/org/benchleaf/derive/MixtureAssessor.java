@@ -4,12 +4,10 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
-import java.util.stream.Collectors;
 import org.benchleaf.model.Reference;
 import org.benchleaf.quantity.Quantity;
 
@@ -65,19 +63,11 @@ final class MixtureAssessor {
         List<Hazards.Unknown> unknown = new ArrayList<>(unknown(composition, found));
         clashes.forEach(clash -> unknown.add(new UnknownWords(reference).of("reaction", "reacts", "one", clash.one(),
                 "with", clash.with(), "gives", clash.gives())));
-        Hazards.Waste becomes = waste.of(composition, statements, unknown.isEmpty());
-        if (unknown.isEmpty()) {
-            String unnamed = composition.substances(reference).stream().filter(part -> part.waste().isEmpty())
-                    .map(part -> part.name().toLowerCase(Locale.ROOT)).collect(Collectors.joining(", "));
-            if (!unnamed.isEmpty()) {
-                unknown.add(new UnknownWords(reference).of("waste", "waste-no-group", "substances", unnamed));
-            }
-        }
         List<String> firstAid = reference.firstAid().stream()
                 .filter(row -> row.statements().stream().anyMatch(statements::contains))
                 .map(Reference.FirstAid::where).toList();
         return new Hazards(id, composition.shares(), unknown, found.signal(), found.pictograms(), statements,
-                found.named(), found.precautions(), found.grounds(), becomes,
+                found.named(), found.precautions(), found.grounds(), waste.of(composition, statements, unknown.isEmpty()),
                 clashes,
                 access.of(composition, statements, amount, uses, unknown.isEmpty()), firstAid,
                 Situation.wear(cautions.keySet(), reference), cautions.keySet().stream().map(Reference.Caution::key).toList(),

@@ -142,7 +142,7 @@ class ReferenceReaderTest {
     void nothing_in_the_tables_points_to_a_row_that_is_not_there() {
         Set<String> codes = SHIPPED.statements().keySet();
         Set<String> steps = Stream.of(StepKind.values()).map(StepKind::word).collect(Collectors.toSet());
-        Set<String> parts = Set.of("preparation", "bath", "mist", "chamber", "blotters", "press", "mend", "heat",
+        Set<String> parts = Set.of("preparation", "powder", "bath", "mist", "chamber", "blotters", "press", "mend", "heat",
                 "support", "cleaning", "fixing", "weighing", "housing", "layer", "suction", "light", "gas", "tape", "ageing");
 
         assertThat(SHIPPED.statements().values()).allSatisfy(statement -> {
