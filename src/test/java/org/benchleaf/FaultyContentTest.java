@@ -112,7 +112,9 @@ class FaultyContentTest {
             Map.entry("SITE-022", "command/WithdrawalTest"),
             Map.entry("SITE-023", "command/WithdrawalTest"),
             Map.entry("SITE-024", "command/TwoSitesTest"),
-            Map.entry("SITE-025", "command/WithdrawalTest"));
+            Map.entry("SITE-025", "command/WithdrawalTest"),
+            Map.entry("SITE-026", "command/WithdrawalTest"),
+            Map.entry("SITE-027", "command/WithdrawalTest"));
 
     @Test
     void the_sound_content_brings_out_no_message() {

@@ -122,7 +122,7 @@ public final class PublishCommand implements Callable<Integer> {
         err.flush();
         if (onlyWithdrawals) {
             Summary.ofWithdrawals(takenDown).forEach(out::println);
-            return takenDown.stream().anyMatch(told -> told.severity() == Severity.ERROR) ? CONTENT_HAS_ERRORS : DONE;
+            return takenDown.stream().anyMatch(PublishCommand::isLeftOpen) ? CONTENT_HAS_ERRORS : DONE;
         }
         ContentStages stages = stages(day);
         List<Path> folders = stages.audiences().stream().map(this::folder).toList();
@@ -134,6 +134,11 @@ public final class PublishCommand implements Callable<Integer> {
         }
         Summary.of(outcome, folders, TemplateChoice.of(content, templates), System.nanoTime() - started).forEach(out::println);
         return code(outcome);
+    }
+
+    /** Whether it may be that what should have left is still there. */
+    private static boolean isLeftOpen(Message told) {
+        return told.severity() == Severity.ERROR || told.id() == EditionMessages.CASES_MISSING;
     }
 
     /** A clock that was set back must not let a permission count again that has run out. */

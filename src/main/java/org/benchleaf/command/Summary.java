@@ -39,8 +39,10 @@ final class Summary {
 
     /** What was taken down, where nothing else was done. */
     static List<String> ofWithdrawals(List<Message> told) {
-        long cases = told.stream().filter(each -> each.id() == EditionMessages.TAKEN_DOWN).count();
-        List<String> lines = new ArrayList<>(List.of(cases == 0 ? "Nothing had to be taken down."
+        // A case that left two sites is told of twice.
+        long cases = told.stream().filter(each -> each.id() == EditionMessages.TAKEN_DOWN)
+                .map(each -> each.place().file()).map(folder -> folder.substring(folder.lastIndexOf('/') + 1)).distinct().count();
+        List<String> lines = new ArrayList<>(List.of(cases == 0 ? "Nothing was taken down."
                 : "Taken down: files of " + count(cases, "case") + ".", "Nothing was made anew."));
         kinds(told.stream().map(Told::of).toList(), lines);
         return lines;

@@ -7,6 +7,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.Queue;
+import java.util.Set;
 import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
@@ -53,20 +54,36 @@ final class Withdrawals implements TakeDown.Judge {
     }
 
     @Override
-    public Predicate<String> goes(String caseId) {
+    public Predicate<String> goes(String caseId, Set<String> published) {
         Path folder = content.resolve("cases").resolve(caseId);
-        if (!Files.isDirectory(folder)) {
-            // A case that is no longer there was not withdrawn: whether it goes, the whole edition decides.
-            return file -> false;
+        if (isDeleted(caseId)) {
+            return deleted(caseId, published);
         }
         Optional<Publication> publication = publication(folder);
         if (publication.isEmpty()) {
-            unknown.add(EditionMessages.STANDING_UNKNOWN.at(
-                    Place.file(folder.resolve("case.md").toString().replace('\\', '/'))));
+            unknown.add(EditionMessages.STANDING_UNKNOWN.at(caseFile(caseId)));
             return file -> false;
         }
         Clearance clearance = Clearance.on(day, publication.get(), audience);
         return file -> !clearance.allowsFile(file);
+    }
+
+    /** Only what is surely not there counts: a folder that may not be looked into tells nothing. */
+    private boolean isDeleted(String caseId) {
+        return Files.notExists(content.resolve("cases").resolve(caseId).resolve("case.md"));
+    }
+
+    /** Deleting a case withdraws it; but where none of them is there, the wrong folder was named, or a disk is missing. */
+    private Predicate<String> deleted(String caseId, Set<String> published) {
+        if (published.stream().allMatch(this::isDeleted)) {
+            unknown.add(EditionMessages.CASES_MISSING.at(caseFile(caseId), "case", caseId));
+            return file -> false;
+        }
+        return file -> true;
+    }
+
+    private Place caseFile(String caseId) {
+        return Place.file(content.resolve("cases").resolve(caseId).resolve("case.md").toString().replace('\\', '/'));
     }
 
     private Optional<Publication> publication(Path folder) {

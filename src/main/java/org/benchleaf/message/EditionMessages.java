@@ -140,6 +140,18 @@ public enum EditionMessages implements CatalogueEntry {
             "This large file lies in the content, and nothing reads it.",
             "A file that a case needs has another name or place; one that none needs is carried along with every copy.",
             "Move it out of the content, or give it the name and place of what it should be."),
+    /** None of the cases of the site is in the content. */
+    CASES_MISSING("SITE-026", WARNING,
+            "The case '{case}' stands in the site, and neither this file nor that of any other case of the site is in the content.",
+            "A case that is deleted leaves the site; but where all are missing, a wrong folder may be named with --content or a"
+                    + " disk not be connected, so nothing was taken down for it.",
+            "Name the folder of this site's cases. If this case is to leave the site, write this file with"
+                    + " 'publication: {state: withdrawn}' between two lines '---' and run 'publish --only-withdrawals'."),
+    /** A file of somebody else's in the folder of a case that was taken down. */
+    FOREIGN_STAYS("SITE-027", WARNING,
+            "Benchleaf did not write this file, so it stays in the folder of the case '{case}', files of which were taken down.",
+            "What Benchleaf did not write is never removed, and this may tell of the case.",
+            "Look at it, and remove it by hand if it must not be public."),
     /** A template that the engine does not understand, or that fails while a page is made. */
     TEMPLATE_SLIP("SITE-040", ERROR,
             "The template failed here while the page '{page}' was made: {problem}.",

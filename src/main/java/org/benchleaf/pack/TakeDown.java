@@ -3,6 +3,7 @@ package org.benchleaf.pack;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.Collection;
 import java.util.HashSet;
@@ -49,8 +50,12 @@ public final class TakeDown {
     /** Decides what may stay. */
     public interface Judge {
 
-        /** Tells which files of a case may not stay; asked with paths in the case's folder. */
-        Predicate<String> goes(String caseId);
+        /**
+         * Tells which files of a case may not stay; asked with paths in the case's folder.
+         *
+         * @param published the cases that have files in the site
+         */
+        Predicate<String> goes(String caseId, Set<String> published);
     }
 
     /**
@@ -129,7 +134,7 @@ public final class TakeDown {
         Map<String, List<String>> byCase = known.stream().filter(path -> caseOf(path).isPresent())
                 .collect(Collectors.groupingBy(path -> caseOf(path).get()));
         return byCase.entrySet().parallelStream().flatMap(each -> {
-            Predicate<String> goes = judge.goes(each.getKey());
+            Predicate<String> goes = judge.goes(each.getKey(), byCase.keySet());
             return each.getValue().stream().filter(path -> goes.test(path.substring(folder(each.getKey()).length())));
         }).collect(Collectors.toCollection(TreeSet::new));
     }
@@ -278,9 +283,28 @@ public final class TakeDown {
             if (left > 0) {
                 told.add(EditionMessages.TAKEN_DOWN.at(Disk.place(workshop.shown(CASES + caseId)), "number", left,
                         "case", caseId));
+                tellForeign(caseId);
             }
         }
         refused.forEach((path, reason) -> told.add(EditionMessages.NOT_TAKEN_DOWN.at(Disk.place(workshop.shown(path)),
                 "reason", Disk.reason(reason))));
+    }
+
+    /** What somebody else put into the folder of a case stays, and may tell of the case. */
+    private void tellForeign(String caseId) {
+        Set<String> ours = list().files().keySet();
+        Path site = workshop.site();
+        Path there = site.resolve(CASES + caseId);
+        if (Disk.look(there).isEmpty()) {
+            return;
+        }
+        List<Path> all = Disk.reading(there, () -> {
+            try (Stream<Path> walk = Files.walk(there)) {
+                return walk.filter(path -> !Files.isDirectory(path, LinkOption.NOFOLLOW_LINKS)).sorted().toList();
+            }
+        });
+        all.stream().map(path -> site.relativize(path).toString().replace('\\', '/'))
+                .filter(path -> !ours.contains(path) && !refused.containsKey(path))
+                .forEach(path -> told.add(EditionMessages.FOREIGN_STAYS.at(Disk.place(workshop.shown(path)), "case", caseId)));
     }
 }

@@ -14,6 +14,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.attribute.PosixFilePermissions;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -23,6 +24,8 @@ import java.util.stream.Stream;
 import org.benchleaf.ChangedContent;
 import org.benchleaf.FailingDisk;
 import org.benchleaf.FailingDisk.Operation;
+import org.benchleaf.message.EditionMessages;
+import org.benchleaf.message.Place;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -169,6 +172,50 @@ class WithdrawalTest {
         assertThat(run("--site", site.toString(), "--only-withdrawals").messages()).isEmpty();
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"cases/ebb", "cases/ebb/case.md"})
+    void a_case_that_was_deleted_leaves_before_the_slips_of_another_are_told(String deleted) throws IOException {
+        remove(content.resolve(deleted));
+        change("cases/tide/case.md", text -> text.replaceFirst("steps:\n", "steps: [\n"));
+        Said said = publish();
+        assertThat(said.code()).isEqualTo(1);
+        assertThat(said.messages()).contains("SITE-020").contains("'ebb'").doesNotContain("SITE-023");
+        nothingIsLeft(false);
+        assertThat(site.resolve("cases/tide/index.html")).exists();
+    }
+
+    @Test
+    void where_every_case_of_the_site_is_missing_none_leaves_and_each_is_named() throws IOException {
+        Map<String, String> before = contents(site);
+        remove(content.resolve("cases"));
+        Said said = run("--site", site.toString(), "--only-withdrawals");
+        assertThat(said.code()).isEqualTo(1);
+        assertThat(said.messages()).contains("SITE-026", "cases/ebb/case.md", "cases/tide/case.md");
+        assertThat(contents(site)).isEqualTo(before);
+        Files.createDirectories(content.resolve("cases/ebb"));
+        Files.writeString(content.resolve("cases/ebb/case.md"), "---\npublication: {state: withdrawn}\n---\n");
+        assertThat(run("--site", site.toString(), "--only-withdrawals").messages()).contains("SITE-020");
+        assertThat(site.resolve("cases/ebb")).doesNotExist();
+    }
+
+    @Test
+    void a_file_of_somebody_else_in_the_folder_of_the_case_is_named_and_stays() throws IOException {
+        Files.writeString(site.resolve("cases/ebb/mine.txt"), "mine");
+        change("cases/ebb/case.md", text -> text.replace("state: cleared", "state: withdrawn"));
+        Said said = run("--site", site.toString(), "--only-withdrawals");
+        assertThat(said.messages()).contains("SITE-020").contains("cases/ebb/mine.txt: warning SITE-027");
+        assertThat(site.resolve("cases/ebb/mine.txt")).exists();
+        assertThat(site.resolve("cases/ebb/index.html")).doesNotExist();
+    }
+
+    @Test
+    void a_case_that_left_two_sites_is_counted_once() {
+        assertThat(Summary.ofWithdrawals(List.of(
+                EditionMessages.TAKEN_DOWN.at(Place.file("site/cases/ebb"), "number", 3, "case", "ebb"),
+                EditionMessages.TAKEN_DOWN.at(Place.file("site-training/cases/ebb"), "number", 9, "case", "ebb"))))
+                .first().isEqualTo("Taken down: files of 1 case.");
+    }
+
     @Test
     void the_pages_that_stay_keep_everything_else() throws IOException {
         Map<String, String> before = contents(site);
@@ -274,6 +321,14 @@ class WithdrawalTest {
         assertThat(publish().code()).isZero();
         assertThat(publish().code()).isZero();
         assertThat(telling(folder.resolve(".site.edition"))).isEmpty();
+    }
+
+    private static void remove(Path tree) throws IOException {
+        try (Stream<Path> all = Files.walk(tree)) {
+            for (Path path : all.sorted(Comparator.reverseOrder()).toList()) {
+                Files.delete(path);
+            }
+        }
     }
 
     /** Everything of the case is out of the site, and no word of it beside it. */
