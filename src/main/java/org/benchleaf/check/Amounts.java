@@ -94,8 +94,13 @@ final class Amounts {
                         .isPresent()).findFirst().orElseThrow();
         String unit = unit(dimension);
         return FormMessages.BEYOND_LIMITS.at(written.place(), "found", written.text(),
-                "low", limit(dimension.least()), "high", limit(dimension.most()) + unit,
+                "low", lowLimit(dimension), "high", limit(dimension.most()) + unit,
                 "dimension", dimension.words(), "reason", dimension.reason());
+    }
+
+    /** Of a kind that has a lowest amount of its own, this one. */
+    private static String lowLimit(Dimension dimension) {
+        return dimension.lowest() > -dimension.most() ? plain(dimension.lowest()) : limit(dimension.least());
     }
 
     private static String limit(double number) {

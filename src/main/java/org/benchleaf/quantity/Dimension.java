@@ -21,7 +21,8 @@ public enum Dimension {
     TIME("a time", 1e-5, 6e10,
             "no hand keeps to less than a millisecond, and no paper is a hundred thousand years old"),
     TEMPERATURE("a temperature", 1e-6, 1e4,
-            "nothing is read to a millionth of a degree, and no tool of a studio is hotter than the sun's surface"),
+            "nothing is colder than absolute zero, nothing is read to a millionth of a degree, and no tool of a studio is hotter"
+                    + " than the sun's surface"),
     MASS_PER_AREA("a mass per area", 1e-6, 1e7,
             "the limits are a coating of less than a molecule and a steel plate a metre thick"),
     MASS_PER_VOLUME("a mass per volume", 1e-12, 3e4,
@@ -71,6 +72,8 @@ public enum Dimension {
     NUMBER("a plain number", 1e-30, 1e30,
             "no factor or constant of the trade lies beyond");
 
+    private static final double ABSOLUTE_ZERO = -273.15;
+
     private final String words;
     private final double least;
     private final double most;
@@ -96,6 +99,14 @@ public enum Dimension {
     /** The largest amount that is taken for one, whatever its sign, in {@link Unit#usual its usual unit}. */
     public double most() {
         return most;
+    }
+
+    /**
+     * The lowest amount that there can be, in {@link Unit#usual its usual unit}: of a temperature absolute zero, -273.15 °C
+     * (SI Brochure, 9th edition, 2.3.1), of everything else the largest amount below nothing.
+     */
+    public double lowest() {
+        return this == TEMPERATURE ? ABSOLUTE_ZERO : -most;
     }
 
     /** Why the limits lie where they do, as part of a sentence. */

@@ -39,7 +39,7 @@ public final class QuantityReader {
         OTHER_DIMENSION,
         /** The second end of a range lies below the first. */
         RANGE_BACKWARDS,
-        /** Above nothing, and less than {@link Dimension#least()} or more than {@link Dimension#most()}. */
+        /** Not nothing, and smaller than {@link Dimension#least()}, more than {@link Dimension#most()} or below {@link Dimension#lowest()}. */
         BEYOND_LIMITS,
         /** No number where one is needed. */
         NOT_A_NUMBER
@@ -117,8 +117,8 @@ public final class QuantityReader {
                 : DoubleStream.of(quantity.low(), quantity.high());
         Dimension dimension = quantity.dimension();
         double scale = quantity.unit().factor() / Unit.usual(dimension).factor();
-        return written.map(number -> Math.abs(number) * scale)
-                .allMatch(size -> size == 0 || dimension.least() <= size && size <= dimension.most());
+        return written.map(number -> number * scale).allMatch(amount -> amount == 0 || dimension.least() <= Math.abs(amount)
+                && dimension.lowest() <= amount && amount <= dimension.most());
     }
 
     private static Reading written(String text, Optional<Dimension> wanted) {

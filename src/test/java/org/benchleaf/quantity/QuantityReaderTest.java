@@ -148,7 +148,7 @@ class QuantityReaderTest {
     void what_lies_beyond_the_limits_of_its_kind_is_no_quantity(Dimension dimension) {
         String unit = dimension == Dimension.COUNT ? "" : " " + Unit.usual(dimension).symbol();
         String pattern = dimension == Dimension.ACIDITY ? "pH #" : "#" + unit;
-        for (double limit : new double[] {dimension.least(), dimension.most(), -dimension.most(), 0}) {
+        for (double limit : new double[] {dimension.least(), dimension.most(), dimension.lowest(), 0}) {
             assertThat(QuantityReader.read(pattern.replace("#", String.valueOf(limit)), dimension).slip()).as("%s", limit).isEmpty();
         }
         for (String beyond : new String[] {"1e-320", "1e-400", "-1e-320", "1e99", "-1e99",
@@ -156,6 +156,15 @@ class QuantityReaderTest {
             assertThat(QuantityReader.read(pattern.replace("#", beyond), dimension).slip()).as(beyond)
                     .contains(Slip.BEYOND_LIMITS);
         }
+    }
+
+    /** Absolute zero is -273.15 °C: SI Brochure, 9th edition, 2.3.1. */
+    @ParameterizedTest
+    @CsvSource({"-400 °C", "-273.16 °C", "-300 °C to 20 °C"})
+    void nothing_is_colder_than_absolute_zero(String text) {
+        assertThat(QuantityReader.read(text, Dimension.TEMPERATURE).slip()).contains(Slip.BEYOND_LIMITS);
+        assertThat(QuantityReader.read("-273.15 °C", Dimension.TEMPERATURE).slip()).isEmpty();
+        assertThat(QuantityReader.read("-25 °C", Dimension.TEMPERATURE).slip()).isEmpty();
     }
 
     @ParameterizedTest
