@@ -1,9 +1,12 @@
 package org.benchleaf.publish;
 
 import freemarker.cache.StringTemplateLoader;
+import freemarker.cache.StrongCacheStorage;
+import freemarker.core.Environment;
 import freemarker.core.HTMLOutputFormat;
 import freemarker.core.ParseException;
 import freemarker.core.TemplateClassResolver;
+import freemarker.core._CoreAPI;
 import freemarker.template.Configuration;
 import freemarker.template.Template;
 import freemarker.template.TemplateException;
@@ -113,7 +116,21 @@ public final class SitePublisher {
         configuration.setLocale(Locale.ROOT);
         // Numbers come finished; what is left are coordinates and sizes, which must not follow a locale.
         configuration.setNumberFormat("c");
+        countLoops(configuration, templates);
         return configuration;
+    }
+
+    /** Gives each turn of a loop a step of its own, so that a loop around nothing is counted too. */
+    private static void countLoops(Configuration configuration, TemplateFolder templates) {
+        // Templates stay as they are prepared here.
+        configuration.setCacheStorage(new StrongCacheStorage());
+        templates.texts().keySet().stream().filter(name -> name.endsWith(".ftl")).forEach(name -> {
+            try {
+                _CoreAPI.addThreadInterruptedChecks(configuration.getTemplate(name));
+            } catch (IOException slip) {
+                // Told when a page is made with it.
+            }
+        });
     }
 
     /**
@@ -153,7 +170,9 @@ public final class SitePublisher {
         try {
             Template template = configuration.getTemplate(name);
             PageText html = new PageText();
-            template.process(model, html);
+            Environment making = template.createProcessingEnvironment(model, html);
+            making.setTemplateProcessingTracer(new PageSteps());
+            making.process();
             return UnitSpaces.inPage(trimmed(html.toString()));
         } catch (ParseException slip) {
             throw slip(page, slip.getTemplateName(), slip.getLineNumber(), slip.getColumnNumber(), slip.getEditorMessage());
@@ -167,6 +186,8 @@ public final class SitePublisher {
             throw slip(page, missing.getTemplateName(), 0, 0, "There is no such template.");
         } catch (IOException tooMuch) {
             throw slip(page, name, 0, 0, String.valueOf(tooMuch.getMessage()));
+        } catch (PageSteps.TooMany endless) {
+            throw slip(page, endless.template(), endless.line(), endless.column(), endless.getMessage());
         } catch (StackOverflowError endless) {
             throw slip(page, name, 0, 0, "A macro calls itself without end.");
         }

@@ -60,6 +60,17 @@ class TemplatesTest {
         assertThat(said.err().lines().filter(each -> each.contains("SITE-040"))).hasSize(1);
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"<#list 1.. as x></#list>", "<#list 1.. as x><#if x lt 0>x</#if></#list>",
+        "<#list 1..9999 as x><#list 1..9999 as y></#list></#list>"})
+    void a_loop_that_writes_nothing_and_does_not_end_is_a_slip(String loop) throws IOException {
+        int line = (int) Files.readString(look.resolve("page.ftl")).lines().count() + 1;
+        append("page.ftl", loop);
+        Said said = publish("--templates", look.toString());
+        assertThat(said.code()).isEqualTo(1);
+        assertThat(said.err()).contains("look/page.ftl:" + line + ":", "error SITE-040", "does not end");
+    }
+
     @Test
     void a_macro_that_calls_itself_without_end_is_a_slip() throws IOException {
         append("page.ftl", "<#macro again><@again/></#macro><@again/>");
