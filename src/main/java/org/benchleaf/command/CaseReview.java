@@ -85,6 +85,8 @@ final class CaseReview {
         messages.addAll(own.messages());
         PrivateScan all = own.with(others.without(draft.id()));
         draft.sources().forEach(source -> all.scanSource(source).forEach(messages::add));
+        // A class belongs to its case, and its words stand on the case's pages.
+        shared.draft().textsOf(draft.id()).forEach(source -> own.scanSource(source).forEach(messages::add));
     }
 
     private static List<Picture> pictures(Checked checked) {

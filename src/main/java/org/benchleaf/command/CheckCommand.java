@@ -7,6 +7,7 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.Callable;
@@ -23,6 +24,7 @@ import org.benchleaf.message.Message;
 import org.benchleaf.message.MessageText;
 import org.benchleaf.message.Messages;
 import org.benchleaf.message.Severity;
+import org.benchleaf.model.Confidential;
 import org.benchleaf.privacy.PrivateScan;
 import org.benchleaf.read.CaseReader;
 import org.benchleaf.read.Draft;
@@ -88,9 +90,11 @@ public final class CheckCommand implements Callable<Integer> {
         CaseReview review = new CaseReview(shared, today);
         // Gathered in the order of the folders, whichever is done first.
         List<Draft> read = folders.parallelStream().map(drafts).toList();
-        PrivateScan others = PrivateScan.ofAll(read.stream().collect(
-                Collectors.toMap(Draft::id, Draft::confidential, (one, same) -> one)), shared.studioName());
-        shared.draft().texts().forEach(source -> others.scanSource(source).forEach(messages::add));
+        Map<String, Confidential> values = read.stream().collect(
+                Collectors.toMap(Draft::id, Draft::confidential, (one, same) -> one));
+        PrivateScan others = PrivateScan.ofAll(values, shared.studioName());
+        PrivateScan inShared = PrivateScan.ofShared(values, shared.studioName());
+        shared.draft().texts().forEach(source -> inShared.scanSource(source).forEach(messages::add));
         IntStream.range(0, folders.size()).parallel().mapToObj(at -> review.of(folders.get(at), read.get(at),
                 CaseChecker.check(read.get(at), shared.library(), today, shared.deriver()::ph), others)).toList().forEach(messages::addAll);
         tell(messages.all(), folders.size());

@@ -123,7 +123,8 @@ final class ContentStages implements Stages {
         clearances.values().stream().flatMap(clearance -> clearance.told().stream()).distinct().forEach(messages::add);
         PrivateScan own = PrivateScan.ofCase(draft.id(), draft.confidential(), common.studioName());
         messages.addAll(own.messages());
-        draft.sources().forEach(source -> own.scanSource(source).forEach(messages::add));
+        Stream.concat(draft.sources().stream(), common.draft().textsOf(draft.id()).stream())
+                .forEach(source -> own.scanSource(source).forEach(messages::add));
         return new Sound(draft, checked, clearances, own, messages);
     }
 
@@ -301,7 +302,7 @@ final class ContentStages implements Stages {
             entries.add(read.get(page).entry(pages.pages().get(page).title()));
         }
         read.forEach(search -> files.add(publisher.publish(search.sentences())));
-        SearchIndex.files(library.library(), cards, entries).forEach(file -> files.add(publisher.publish(file)));
+        SearchIndex.files(common.library(), cards, entries).forEach(file -> files.add(publisher.publish(file)));
     }
 
     @Override
@@ -322,7 +323,8 @@ final class ContentStages implements Stages {
         files.addAll(assets());
         Messages said = new Messages();
         if (others != null) {
-            common.draft().texts().forEach(source -> others.scanSource(source).forEach(said::add));
+            PrivateScan inShared = PrivateScan.ofShared(values, common.studioName());
+            common.draft().texts().forEach(source -> inShared.scanSource(source).forEach(said::add));
             files.parallelStream().map(file -> others.scan(Searchable.of(file))).toList()
                     .forEach(leaks -> leaks.forEach(said::add));
         }

@@ -2,6 +2,7 @@ package org.benchleaf.privacy;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -59,6 +60,34 @@ final class NameEvidence implements Needle.Evidence {
         return titled(spot, before) || named(before, after) || initialled(spot, before, after)
                 || isCapital(spot) && (passedBy(spot) || possessive(spot) || plural(spot) || !after.isEmpty()
                 && NameWords.BEHIND_A_NAME.contains(Folded.letters(after.get(0))));
+    }
+
+    /** The name beside a title, a given name or initials; by itself, or as an owner's, it may be another's. */
+    @Override
+    public Optional<Needle.Evidence> amongOthers() {
+        return Optional.of(spot -> isOneName(spot) && begins(spot) && ends(spot) && isOfThisPerson(spot));
+    }
+
+    private boolean isOfThisPerson(Spot spot) {
+        if (!names.isEmpty() && isJoined(spot)) {
+            return true;
+        }
+        List<String> before = before(spot);
+        List<String> after = after(spot);
+        return titled(spot, before) || isCapital(spot) && (isNextToGiven(before, after)
+                || initialled(spot, before, after) && isAbbreviated(spot, before, after));
+    }
+
+    /** With no word between but an initial: "Will the Brown paper" names nobody. */
+    private boolean isNextToGiven(List<String> before, List<String> after) {
+        return named(before.subList(0, Math.min(1, before.size())), after.subList(0, Math.min(1, after.size())))
+                || before.size() > 1 && isInitial(before.get(0)) && isGiven(before.get(1));
+    }
+
+    /** A single letter counts with its stop, as "A Brown spot" names nobody. */
+    private boolean isAbbreviated(Spot spot, List<String> before, List<String> after) {
+        boolean several = !before.isEmpty() && isInitial(before.get(0)) && before.get(0).length() > 1;
+        return several || wordBefore(spot).endsWith(".") || !after.isEmpty() && isInitial(after.get(0));
     }
 
     /** A find that runs over several words is chance, unless the name has as many or was broken at the end of a line. */

@@ -1,5 +1,7 @@
 package org.benchleaf.privacy;
 
+import java.util.Optional;
+
 /**
  * One spelling of a private value that is looked for.
  *
@@ -16,6 +18,23 @@ record Needle(String letters, String caseId, String field, boolean isWhole, Evid
 
     /** Decides whether letters that were found are the value. */
     interface Evidence {
+
         boolean counts(Spot spot);
+
+        /** What must stand beside it in a file of no case, where it may be somebody else's by chance; empty if nothing is enough. */
+        default Optional<Evidence> amongOthers() {
+            return Optional.empty();
+        }
+    }
+
+    /** As it is looked for in another case: whole, or not at all. */
+    Optional<Needle> inAnotherCase() {
+        return isWhole ? Optional.of(this) : Optional.empty();
+    }
+
+    /** As it is looked for in what cases share: whole, or with what shows that this person is meant. */
+    Optional<Needle> inSharedFile() {
+        return isWhole ? Optional.of(this)
+                : evidence.amongOthers().map(sure -> new Needle(letters, caseId, field, false, sure));
     }
 }

@@ -11,8 +11,6 @@ import org.benchleaf.message.SourceText;
 final class OpenText {
 
     private static final String FENCE = "---";
-    private static final Pattern COMMENT_LINE = Pattern.compile("^\\s*#.*");
-    private static final Pattern COMMENT_BEHIND = Pattern.compile("^[^'\"#]*\\s#.*");
     private static final String COMMENT_BEGINS = "<!--";
     private static final String COMMENT_ENDS = "-->";
     /** The block of what may be published, up to the next key at the left edge. */
@@ -25,12 +23,13 @@ final class OpenText {
     static String of(SourceText source) {
         StringBuilder text = new StringBuilder();
         boolean yaml = source.file().endsWith(".yaml");
+        YamlComments comments = new YamlComments();
         for (int number = 1; number <= source.lineCount(); number++) {
             String line = source.line(number);
             if (line.equals(FENCE)) {
                 yaml = number == 1;
             }
-            text.append(number == 1 ? "" : "\n").append(yaml ? withoutComment(line) : line);
+            text.append(number == 1 ? "" : "\n").append(yaml ? comments.without(line) : line);
         }
         return withoutHtmlComments(withoutPermissions(text.toString()));
     }
@@ -60,10 +59,5 @@ final class OpenText {
     private static String blank(Pattern pattern, String text) {
         return pattern.matcher(text).replaceAll(found ->
                 Matcher.quoteReplacement(NO_BREAK.matcher(found.group()).replaceAll(" ")));
-    }
-
-    private static String withoutComment(String line) {
-        return COMMENT_LINE.matcher(line).matches() ? ""
-                : COMMENT_BEHIND.matcher(line).matches() ? line.substring(0, line.indexOf('#')) : line;
     }
 }

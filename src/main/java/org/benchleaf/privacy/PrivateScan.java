@@ -6,9 +6,12 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.function.Function;
-import java.util.function.Supplier;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.benchleaf.message.LeakMessages;
 import org.benchleaf.message.Message;
@@ -28,6 +31,9 @@ import org.benchleaf.publish.SiteFile;
 public final class PrivateScan {
 
     private static final int SHORTEST_ENCODED = 4;
+    private static final int MOST_PLACES = 20;
+    /** Behind all lines: a place that is known is told before one that is not. */
+    private static final int NO_LINE = Integer.MAX_VALUE;
 
     private final List<Sought> all;
     private final Messages messages;
@@ -71,7 +77,10 @@ public final class PrivateScan {
      *        it is not looked for; empty if there is none
      */
     public static PrivateScan ofCase(String caseId, Confidential confidential, String studioName) {
-        return of(Map.of(caseId, confidential), studioName, false);
+        Needles facts = FactReader.read(caseId, confidential);
+        Map<String, List<Needle>> needles = new HashMap<>();
+        put(facts, studioName, Optional::of, needles);
+        return new PrivateScan(List.of(Sought.of(needles, encoded(caseId, facts, studioName))), facts.messages());
     }
 
     /**
@@ -82,27 +91,42 @@ public final class PrivateScan {
      * @param studioName as in {@link #ofCase}
      */
     public static PrivateScan ofAll(Map<String, Confidential> byCase, String studioName) {
-        return of(byCase, studioName, true);
+        return of(byCase, studioName, Needle::inAnotherCase);
     }
 
-    private static PrivateScan of(Map<String, Confidential> byCase, String studioName, boolean wholeOnly) {
-        String open = Folded.letters(studioName);
+    /**
+     * Looks in the sources of what cases share for whole names and values of all cases, and for parts of a name beside a title,
+     * a given name or initials, also of those who work there.
+     *
+     * @param byCase the private values, by the case's id
+     * @param studioName as in {@link #ofCase}
+     */
+    public static PrivateScan ofShared(Map<String, Confidential> byCase, String studioName) {
+        return of(byCase, studioName, Needle::inSharedFile);
+    }
+
+    private static PrivateScan of(Map<String, Confidential> byCase, String studioName,
+            Function<Needle, Optional<Needle>> form) {
         Map<String, List<Needle>> needles = new HashMap<>();
+        byCase.forEach((caseId, confidential) -> put(FactReader.read(caseId, confidential), studioName, form, needles));
+        return new PrivateScan(List.of(Sought.of(needles, Map.of())), new Messages());
+    }
+
+    private static void put(Needles facts, String studioName, Function<Needle, Optional<Needle>> form,
+            Map<String, List<Needle>> needles) {
+        String open = Folded.letters(studioName);
+        facts.spellings().stream().map(form).flatMap(Optional::stream)
+                .filter(needle -> !isOpen(needle.field(), needle.letters(), open)).forEach(needle ->
+                        needles.computeIfAbsent(needle.letters(), letters -> new ArrayList<>(1)).add(needle));
+    }
+
+    private static Map<String, List<Needle>> encoded(String caseId, Needles facts, String studioName) {
+        String open = Folded.letters(studioName);
         Map<String, List<Needle>> encoded = new HashMap<>();
-        Messages messages = new Messages();
-        byCase.forEach((caseId, confidential) -> {
-            Needles facts = FactReader.read(caseId, confidential);
-            facts.spellings().stream().filter(needle -> needle.isWhole() || !wholeOnly)
-                    .filter(needle -> !isOpen(needle.field(), needle.letters(), open)).forEach(needle ->
-                            needles.computeIfAbsent(needle.letters(), letters -> new ArrayList<>(1)).add(needle));
-            if (!wholeOnly) {
-                messages.addAll(facts.messages());
-                facts.texts().forEach((text, field) -> encodings(text).stream()
-                        .filter(form -> !isOpen(field, Folded.letters(text), open)).forEach(form ->
-                                encoded.putIfAbsent(form, List.of(new Needle(form, caseId, field, true, spot -> true)))));
-            }
-        });
-        return new PrivateScan(List.of(Sought.of(needles, encoded)), messages);
+        facts.texts().forEach((text, field) -> encodings(text).stream()
+                .filter(form -> !isOpen(field, Folded.letters(text), open)).forEach(form ->
+                        encoded.putIfAbsent(form, List.of(new Needle(form, caseId, field, true, spot -> true)))));
+        return encoded;
     }
 
     private static boolean isOpen(String field, String letters, String open) {
@@ -129,45 +153,80 @@ public final class PrivateScan {
      *
      */
     public List<Message> scan(Searchable searched) {
-        return new Search(searched.file().path(), "a file of the site, ").file(searched);
+        return new Search(searched.file().path()).file(searched);
     }
 
     /**
-     * Every leak in one source file, each private field once, with its line and column.
+     * Every leak in one source file, each private field once for each line, with line and column; of more than
+     * twenty lines the first, the last of which tells how many more there are.
      *
      * @param source the text without its private values
      */
     public List<Message> scanSource(SourceText source) {
         String text = OpenText.of(source);
-        List<Message> found = new Search(source.file(), "the words of this file, ")
-                .text(Searchable.of(SiteFile.text(source.file(), text)));
-        return found.stream().map(message -> message.place().line() > 0 ? message : placed(message, source, text)).toList();
+        Map<Field, SortedMap<Integer, Find>> found = finds(source.file(), text);
+        Set<Field> hidden = found.entrySet().stream().filter(each -> each.getValue().containsKey(NO_LINE))
+                .map(Map.Entry::getKey).collect(Collectors.toSet());
+        if (!hidden.isEmpty()) {
+            placeHidden(source.file(), text, hidden, found);
+        }
+        return found.entrySet().stream().flatMap(each -> told(source.file(), each.getKey(), each.getValue())).toList();
     }
 
-    /** What shows only when escapes are undone, placed by the first line that shows it alone. */
-    private Message placed(Message message, SourceText source, String text) {
+    /** What shows only when escapes are undone is placed by the lines that show it alone. */
+    private void placeHidden(String file, String text, Set<Field> hidden, Map<Field, SortedMap<Integer, Find>> found) {
         String[] lines = text.split("\n", -1);
         for (int line = 0; line < lines.length; line++) {
-            List<Message> here = new Search(source.file(), "the words of this file, ")
-                    .text(Searchable.of(SiteFile.text(source.file(), lines[line])));
-            if (here.stream().anyMatch(one -> one.what().equals(message.what()))) {
-                return new Message(message.id(), Place.at(new SourceText(source.file(), ""), line + 1, 1), message.what(),
-                        message.why(), message.fix());
-            }
+            int number = line + 1;
+            finds(file, lines[line]).forEach((field, here) -> {
+                if (hidden.contains(field)) {
+                    found.get(field).putIfAbsent(number, new Find(1, here.get(here.lastKey()).where()));
+                }
+            });
         }
-        return message;
+        hidden.stream().map(found::get).filter(places -> places.size() > 1).forEach(places -> places.remove(NO_LINE));
     }
 
-    /** One search through one file. */
+    private Map<Field, SortedMap<Integer, Find>> finds(String file, String text) {
+        Search search = new Search(file);
+        search.all(text.getBytes(StandardCharsets.UTF_8), true, Searchable.of(SiteFile.text(file, text)).readings(), "");
+        return search.found;
+    }
+
+    private static Stream<Message> told(String file, Field field, SortedMap<Integer, Find> places) {
+        List<Message> told = new ArrayList<>();
+        for (Map.Entry<Integer, Find> place : places.entrySet()) {
+            if (told.size() < MOST_PLACES) {
+                int more = told.size() + 1 == MOST_PLACES ? places.size() - MOST_PLACES : 0;
+                told.add(message(field, file, place.getKey(), place.getValue(), "the words of this file, ", more));
+            }
+        }
+        return told.stream();
+    }
+
+    private static Message message(Field field, String file, int line, Find find, String kind, int more) {
+        // The file's text is kept out of the message, since the excerpt would repeat the value.
+        Place place = line == NO_LINE ? Place.file(file) : Place.at(new SourceText(file, ""), line, find.column());
+        return LeakMessages.PRIVATE_VALUE.at(place, "field", field.name(), "case", field.caseId(), "where",
+                "in " + kind + find.where() + (more == 0 ? "" : ", and on " + more + (more == 1 ? " line" : " lines") + " after this one"));
+    }
+
+    /** A private field of a case. */
+    private record Field(String caseId, String name) {
+    }
+
+    /** Where on its line, and in which reading, a private field was found. */
+    private record Find(int column, String where) {
+    }
+
+    /** One search through one file: the private fields that it found, by line; {@link #NO_LINE} where the line is not known. */
     private final class Search {
 
         private final String path;
-        private final String kind;
-        private final Map<String, Message> found = new LinkedHashMap<>();
+        private final Map<Field, SortedMap<Integer, Find>> found = new LinkedHashMap<>();
 
-        Search(String path, String kind) {
+        Search(String path) {
             this.path = path;
-            this.kind = kind;
         }
 
         List<Message> file(Searchable searched) {
@@ -179,14 +238,12 @@ public final class PrivateScan {
                 boolean text = Searchable.isText(inner.bytes());
                 all(inner.bytes(), text, Searchable.readings(inner.bytes(), text), "packed inside, ");
             }
+            List<Message> told = new ArrayList<>();
+            found.forEach((field, places) -> told.add(message(field, path, places.firstKey(),
+                    places.get(places.firstKey()), "a file of the site, ", 0)));
             PictureBlocks.forbidden(file.bytes()).ifPresent(block ->
-                    found.put("", LeakMessages.PICTURE_METADATA.at(Place.file(path), "block", block)));
-            return List.copyOf(found.values());
-        }
-
-        List<Message> text(Searchable searched) {
-            all(searched.file().bytes(), true, searched.readings(), "");
-            return List.copyOf(found.values());
+                    told.add(LeakMessages.PICTURE_METADATA.at(Place.file(path), "block", block)));
+            return told;
         }
 
         private void all(byte[] bytes, boolean text, List<Searchable.Read> readings, String prefix) {
@@ -198,39 +255,37 @@ public final class PrivateScan {
                 String single = new String(bytes, StandardCharsets.ISO_8859_1);
                 all.forEach(sought -> sought.exact().find(single, (start, word) ->
                         sought.counted(sought.encoded().get(word)).forEach(needle ->
-                                note(needle, () -> Place.file(path), prefix + "inside its bytes, as UTF-16"))));
+                                note(needle, prefix + "inside its bytes, as UTF-16"))));
             }
         }
 
         private void search(Function<Sought, WordFinder> finder, Searchable.Read reading, String where,
                 boolean placed) {
             Folded letters = reading.letters();
+            LineCount lines = new LineCount(reading.text());
             all.forEach(sought -> finder.apply(sought).find(letters.letters(), (start, word) -> {
                 for (Needle needle : sought.counted(sought.needles().get(word))) {
                     Spot spot = letters.spot(start, start + word.length());
                     if (needle.evidence().counts(spot)) {
-                        note(needle, () -> placed ? place(path, reading.text(), spot.start()) : Place.file(path), where);
+                        if (placed) {
+                            int line = lines.lineOf(spot.start());
+                            places(needle).putIfAbsent(line, new Find(lines.columnOf(spot.start()), where));
+                        } else {
+                            note(needle, where);
+                        }
                     }
                 }
             }));
         }
 
-        /** Tells a find, once for each private field; only then its place is counted. */
-        private void note(Needle needle, Supplier<Place> place, String where) {
-            found.computeIfAbsent(needle.caseId() + '/' + needle.field(), first -> LeakMessages.PRIVATE_VALUE.at(place.get(),
-                    "field", needle.field(), "case", needle.caseId(), "where", "in " + kind + where));
+        /** A find whose line is not known. */
+        private void note(Needle needle, String where) {
+            places(needle).putIfAbsent(NO_LINE, new Find(1, where));
         }
-    }
 
-    /** Line and column; the file's text is kept out of the message, since the excerpt would repeat the value. */
-    private static Place place(String path, String text, int offset) {
-        int line = 1;
-        int lineStart = 0;
-        for (int at = text.indexOf('\n'); at >= 0 && at < offset; at = text.indexOf('\n', at + 1)) {
-            line++;
-            lineStart = at + 1;
+        private SortedMap<Integer, Find> places(Needle needle) {
+            return found.computeIfAbsent(new Field(needle.caseId(), needle.field()), first -> new TreeMap<>());
         }
-        return Place.at(new SourceText(path, ""), line, offset - lineStart + 1);
     }
 
     /** The value as it looks as UTF-16, seen as single bytes. */

@@ -2,6 +2,8 @@ package org.benchleaf.read;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.benchleaf.message.Messages;
 import org.benchleaf.message.Place;
 import org.benchleaf.message.SourceText;
@@ -34,6 +36,14 @@ public record LibraryDraft(Optional<YamlPart> studio, List<YamlPart> materials, 
         issues = List.copyOf(issues);
         caseIds = List.copyOf(caseIds);
         texts = List.copyOf(texts);
+    }
+
+    /** The files of classes that work through a case, sound or not. */
+    public List<SourceText> textsOf(String caseId) {
+        Set<String> files = classes.stream().filter(part -> part.root().get("case")
+                        .filter(named -> named instanceof Node.Scalar scalar && scalar.text().strip().equals(caseId)).isPresent())
+                .map(part -> part.place().file()).collect(Collectors.toSet());
+        return texts.stream().filter(text -> files.contains(text.file())).toList();
     }
 
     /**

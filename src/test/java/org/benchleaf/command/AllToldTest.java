@@ -91,11 +91,25 @@ class AllToldTest {
     }
 
     private static Set<String> checked(Path content) {
+        return codes(check(content));
+    }
+
+    private static String check(Path content) {
         StringWriter err = new StringWriter();
         Clock noon = Clock.fixed(DAY.atTime(12, 0).toInstant(ZoneOffset.UTC), ZoneOffset.UTC);
         assertThat(new CommandLine(new CheckCommand(noon)).setOut(new PrintWriter(new StringWriter()))
                 .setErr(new PrintWriter(err)).execute("--content", content.toString())).isEqualTo(1);
-        return codes(err.toString());
+        return err.toString();
+    }
+
+    @Test
+    void a_person_named_in_a_file_that_cases_share_is_told_there_by_check() throws IOException {
+        Path content = changed(List.of("in classes/spring.yaml", "- title: Washing a brittle sheet",
+                "+ title: 'Ms Brandreth, worth £1450'", "in glossary.yaml", "-   plain: Bathing a sheet in water.",
+                "+   plain: Bathing a sheet in water, as Halcyon Voss and Dr Lindqvist do."));
+        String told = check(content);
+        assertThat(codes(told)).containsExactly("LEAK-001");
+        assertThat(told).contains("/classes/spring.yaml:1:", "'owner'", "'value'", "/glossary.yaml:7:", "'people'");
     }
 
     private Set<String> published(Path content) {

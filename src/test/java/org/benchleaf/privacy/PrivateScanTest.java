@@ -18,6 +18,7 @@ import org.benchleaf.message.Message;
 import org.benchleaf.message.MessageText;
 import org.benchleaf.message.Place;
 import org.benchleaf.message.Severity;
+import org.benchleaf.message.SourceText;
 import org.benchleaf.model.Confidential;
 import org.benchleaf.publish.SiteFile;
 import org.junit.jupiter.api.Test;
@@ -233,6 +234,58 @@ class PrivateScanTest {
         PrivateScan scan = PrivateScan.ofCase("tide", new Confidential(List.of(secret(field, "—"))), "");
 
         assertThat(scan.scan(Searchable.of(SiteFile.text("a.html", "<p>— one — two</p>")))).isEmpty();
+    }
+
+    private static final PrivateScan IN_SHARED = PrivateScan.ofShared(Map.of("tide", new Confidential(List.of(
+            secret("owner", "Halcyon Brandreth-Voss"), secret("people", "Ines Okonkwo-Hale"), secret("lender", "May Brown"),
+            secret("former owner", "Will A. Stone")))), "");
+
+    @ParameterizedTest
+    @ValueSource(strings = {"Ms Brandreth", "Mr Voss", "Halcyon Brandreth", "Brandreth, Halcyon", "Lent by H. Brandreth.",
+        "H. Voss", "Treated by Ines Okonkwo-Hale.", "Dr Hale", "Okonkwo-Hale, Ines", "Mrs Brown", "May Brown", "Brown, M.",
+        "Will A. Stone", "W. A. Stone"})
+    void a_person_is_found_in_what_cases_share(String text) {
+        assertThat(IN_SHARED.scanSource(new SourceText("glossary.yaml", "mist: " + text))).isNotEmpty()
+                .allMatch(said -> said.code().equals("LEAK-001") && said.place().line() == 1);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"paper may turn brown", "Brown's reagent", "the Stone collection", "Voss 1998", "A Brown spot",
+        "Will the Brown paper", "Stone, W", "a brandreth under the pot", "Hale and well"})
+    void what_may_be_chance_is_let_through_in_what_cases_share(String text) {
+        assertThat(IN_SHARED.scanSource(new SourceText("glossary.yaml", "mist: " + text))).isEmpty();
+    }
+
+    @Test
+    void every_line_of_a_source_that_shows_a_field_is_told() {
+        String text = "one: Bay 7, shelf C3\ntwo: x\nthree: Bay&#32;7, shelf C3\nfour: '<b>Bay 7</b>, shelf C3, Tam Lind'\n";
+        assertThat(SCAN.scanSource(new SourceText("a.yaml", text))).extracting(said -> said.place().line())
+                .containsExactlyInAnyOrder(1, 3, 4, 4);
+    }
+
+    @Test
+    void of_very_many_lines_the_first_are_told_and_how_many_there_are_more() {
+        List<Message> told = SCAN.scanSource(new SourceText("a.yaml", "at: shelf C3\n".repeat(50)));
+        assertThat(told).hasSize(20);
+        assertThat(told.get(19).place().line()).isEqualTo(20);
+        assertThat(told.get(19).what()).contains("on 30 lines after this one");
+        assertThat(told.get(18).what()).doesNotContain("after this one");
+    }
+
+    /** What is a comment: YAML 1.2.2, 6.6; in a block scalar (8.1) and in quotes (7.3) a number sign is text. */
+    @ParameterizedTest
+    @ValueSource(strings = {"summary: >-\n  Seen on the sheet:\n  # Tam Lind\n", "- summary: |2+\n    one # Tam Lind\n",
+        "- >\n one\n # Tam Lind\n", "summary: \"one\n  # Tam Lind\"\n", "summary: 'it''s\n  one # Tam Lind'\n"})
+    void a_number_sign_inside_a_text_begins_no_comment(String text) {
+        assertThat(SCAN.scanSource(new SourceText("a.yaml", text))).isNotEmpty();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"# Tam Lind\n", "key: one # Tam Lind\n", "summary: >-\n  one\n# Tam Lind\nkey: x\n",
+        "- summary: >\n    one\n  key: x # Tam Lind\n", "key: it is 5 > # Tam Lind\n  # Tam Lind\n",
+        "key: |\n  one\n\n  two\nother: x # Tam Lind\n", "one: 'two' \n# Tam Lind\n"})
+    void a_comment_is_not_searched(String text) {
+        assertThat(SCAN.scanSource(new SourceText("a.yaml", text))).isEmpty();
     }
 
     @Test
