@@ -3,12 +3,14 @@ package org.benchleaf.command;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.AccessDeniedException;
+import java.nio.file.InvalidPathException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Queue;
@@ -236,12 +238,18 @@ final class Publishing {
         return file.toString().replace('\\', '/');
     }
 
-    /** What to tell of a failure that is the program's own; its trace is for those who ask for it. */
+    /** What to tell of a failure that is the program's own, or that of a name the locale lacks letters for; its trace is for those who ask for it. */
     static Message fault(Path place, Throwable fault) {
         if (System.getProperty("benchleaf.trace") != null) {
             fault.printStackTrace();
         }
-        return EditionMessages.PROGRAM_FAILED.at(Place.file(name(place)), "failure", failure(fault));
+        return fault instanceof InvalidPathException wrong
+                ? EditionMessages.NAME_NOT_HERE.at(Place.file(name(place)), "name", wrong.getInput(), "reason", lowered(wrong.getReason()))
+                : EditionMessages.PROGRAM_FAILED.at(Place.file(name(place)), "failure", failure(fault));
+    }
+
+    private static String lowered(String sentence) {
+        return sentence.substring(0, 1).toLowerCase(Locale.ROOT) + sentence.substring(1);
     }
 
     /** The kind of failure and where in the program, never its words: they might quote the case. */

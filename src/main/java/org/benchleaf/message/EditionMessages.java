@@ -152,6 +152,12 @@ public enum EditionMessages implements CatalogueEntry {
             "Benchleaf did not write this file, so it stays in the folder of the case '{case}', files of which were taken down.",
             "What Benchleaf did not write is never removed, and this may tell of the case.",
             "Look at it, and remove it by hand if it must not be public."),
+    /** A name that the machine cannot hold, mostly for want of letters. */
+    NAME_NOT_HERE("SITE-031", ERROR,
+            "'{name}' cannot be the name of a file here: {reason}.",
+            "Java names files in the letters of the machine's locale, and fails on others.",
+            "If a file has this name, start with the script bin/benchleaf or set LC_ALL to C.UTF-8, so that its letters are known;"
+                    + " else correct the name."),
     /** A template that the engine does not understand, or that fails while a page is made. */
     TEMPLATE_SLIP("SITE-040", ERROR,
             "The template failed here while the page '{page}' was made: {problem}.",

@@ -15,6 +15,8 @@ public final class PortableName {
     /** The longest name, in characters. */
     public static final int LONGEST = 100;
     private static final Pattern SIGN = Pattern.compile("[<>:\"/\\\\|?*\\p{Cntrl}]");
+    /** The signs that turn the direction of what follows (Unicode Standard Annex 9, table 4 and the marks of 2.6). */
+    private static final Pattern DIRECTION = Pattern.compile("[\\u061C\\u200E\\u200F\\u202A-\\u202E\\u2066-\\u2069]");
     private static final Set<String> DEVICES = Set.of("con", "prn", "aux", "nul", "conin$", "conout$",
             "com0", "com1", "com2", "com3", "com4", "com5", "com6", "com7", "com8", "com9", "com¹", "com²", "com³",
             "lpt0", "lpt1", "lpt2", "lpt3", "lpt4", "lpt5", "lpt6", "lpt7", "lpt8", "lpt9", "lpt¹", "lpt²", "lpt³");
@@ -37,6 +39,9 @@ public final class PortableName {
         }
         if (SIGN.matcher(name).find()) {
             return Optional.of("it holds a sign that Windows keeps for itself");
+        }
+        if (DIRECTION.matcher(name).find()) {
+            return Optional.of("it holds a sign that turns the direction of writing, so that it is not what it looks like");
         }
         return name.endsWith(".") || name.endsWith(" ") || name.startsWith(" ")
                 ? Optional.of("a full stop at its end, or a blank at either end, gets lost on Windows") : Optional.empty();

@@ -8,6 +8,7 @@ import java.io.StringWriter;
 import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -15,6 +16,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.benchleaf.ChangedContent;
+import org.benchleaf.message.PortableName;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
@@ -65,6 +67,19 @@ class OddNamesTest {
 
     private static String quoted(String text) {
         return "\"" + text.replace("\\", "\\\\") + "\"";
+    }
+
+    /** The words are those of Java on Linux in the locale C. */
+    @Test
+    void a_name_that_the_locale_has_no_letters_for_is_told_with_what_to_do() {
+        assertThat(Failure.told(new InvalidPathException("обложка-山.jpg", "Malformed input or input contains unmappable characters")))
+                .contains("error SITE-031: 'обложка-山.jpg'", "malformed input", "LC_ALL", "bin/benchleaf").doesNotContain("SITE-019");
+    }
+
+    @Test
+    void a_name_that_turns_the_direction_of_writing_is_refused() {
+        assertThat(PortableName.fault("recto\u202Egpj.exe")).isPresent();
+        assertThat(PortableName.fault("обложка-山.jpg")).isEmpty();
     }
 
     @Test
