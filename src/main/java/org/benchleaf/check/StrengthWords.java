@@ -16,6 +16,12 @@ final class StrengthWords {
     /** Bounded, so that a long row of digits is not gone through again from each of its digits. */
     private static final Pattern WITH_UNIT = Pattern.compile(
             NUMBER + "(?:%\\h{0,9}+(?:[vmw]/[vmw])|m?mol/(?:L|kg)|[mµ]?g/m?L)(?![\\p{L}\\p{N}])", Pattern.CASE_INSENSITIVE);
+    /** The sign of mol/L in older papers, in its own letter: a small m is a metre. */
+    private static final Pattern MOLAR = Pattern.compile(NUMBER + "[mµ]?M(?![\\p{L}\\p{N}])");
+    private static final String AMOUNT = NUMBER + "(?:[mµk]?g|[mµ]?L)";
+    /** An amount in an amount: "to" is left out, since it makes a range. */
+    private static final Pattern AMOUNT_IN_AMOUNT = Pattern.compile(
+            AMOUNT + "\\h{1,9}+(?:in|into|per|for\\h(?:each|every))\\h{1,9}+" + AMOUNT + "(?![\\p{L}\\p{N}])", Pattern.CASE_INSENSITIVE);
     private static final Pattern RATIO = Pattern.compile(
             NUMBER + "(?:parts?\\h|[:+]\\h{0,9}+\\d{1,9}+\\h{0,9}+(?:,\\h{0,9}+)?(?:by\\h+(?:volume|mass|weight)|[vmw]/[vmw]|parts?\\b))",
             Pattern.CASE_INSENSITIVE);
@@ -29,9 +35,9 @@ final class StrengthWords {
     private StrengthWords() {
     }
 
-    /** Each strength as it is written: with its unit, as parts, or as a percentage beside the name of a substance other than water. */
+    /** Each strength as it is written: with its unit, as parts, as an amount in an amount, or as a percentage beside the name of a substance other than water. */
     static List<String> in(String text, Reference reference) {
-        Stream<String> plain = Stream.of(WITH_UNIT, RATIO).flatMap(pattern -> pattern.matcher(text).results()).map(MatchResult::group);
+        Stream<String> plain = Stream.of(WITH_UNIT, RATIO, MOLAR, AMOUNT_IN_AMOUNT).flatMap(pattern -> pattern.matcher(text).results()).map(MatchResult::group);
         Matcher perCent = PER_CENT.matcher(text);
         Stream<String> beside = perCent.results().filter(found -> isBesideSubstance(text, found, reference)).map(MatchResult::group);
         return Stream.concat(plain, beside).map(String::strip).toList();
