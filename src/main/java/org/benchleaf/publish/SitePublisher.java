@@ -128,9 +128,18 @@ public final class SitePublisher {
             try {
                 _CoreAPI.addThreadInterruptedChecks(configuration.getTemplate(name));
             } catch (IOException slip) {
-                // Told when a page is made with it.
+                forget(configuration, name);
             }
         });
+    }
+
+    /** A slip is told when a page is made with the template; kept, it would come back without its place. */
+    private static void forget(Configuration configuration, String name) {
+        try {
+            configuration.removeTemplateFromCache(name);
+        } catch (IOException impossible) {
+            throw new IllegalStateException("the templates are in memory", impossible);
+        }
     }
 
     /**
