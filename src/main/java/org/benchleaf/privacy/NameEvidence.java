@@ -74,7 +74,7 @@ final class NameEvidence implements Needle.Evidence {
         }
         List<String> before = before(spot);
         List<String> after = after(spot);
-        return titled(spot, before) || isCapital(spot) && (isNextToGiven(before, after)
+        return titled(spot, before) || isCapital(spot) && (!wordBefore(spot).equalsIgnoreCase("the") && isNextToGiven(before, after)
                 || initialled(spot, before, after) && isAbbreviated(spot, before, after));
     }
 
