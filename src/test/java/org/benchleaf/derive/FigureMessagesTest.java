@@ -50,7 +50,7 @@ class FigureMessagesTest {
         Invented invented = new Invented().step("mend", mend(List.of("t"), "ethanol-96", "5 mm", "0 %"));
         invented.damages.add(new org.benchleaf.model.Damage(Optional.of("t"), "tear", Optional.empty(),
                 Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(),
-                Optional.empty(), Invented.PLACE));
+                Optional.empty(), Optional.empty(), Invented.PLACE));
         assertThat(invented.codes()).containsExactly("FIG-004");
     }
 
