@@ -3,7 +3,7 @@
      parts(block)     the components of a block's record, which are the arguments of its macro
      macroOf(block)   the name of that macro
      renditions(c, p) the files made of a case's picture, narrowest first
-     wholeOf(path)    the file that holds a whole page, with its path and size, if one was made
+     takenOf(what)    the file to be taken away that holds a page, or has a form, with its path and size, if one was made
      A block's template is blocks/<name>.ftl; show writes one, also from inside another. -->
 <#macro show block>
   <#import "/blocks/" + block.name() + ".ftl" as lib>

@@ -8,11 +8,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.benchleaf.check.CaseChecker;
 import org.benchleaf.compose.Audience;
+import org.benchleaf.compose.Books;
 import org.benchleaf.compose.CaseCard;
 import org.benchleaf.compose.CasePages;
 import org.benchleaf.compose.Clearance;
@@ -38,7 +40,7 @@ import org.benchleaf.privacy.PrivateScan;
 import org.benchleaf.privacy.Searchable;
 import org.benchleaf.publish.SiteFile;
 import org.benchleaf.publish.SitePublisher;
-import org.benchleaf.publish.WholePages;
+import org.benchleaf.publish.TakenFiles;
 import org.benchleaf.read.CaseReader;
 import org.benchleaf.read.CheckValueReader;
 import org.benchleaf.read.Draft;
@@ -213,10 +215,9 @@ final class ContentStages implements Stages {
             if (said.hasErrors()) {
                 return Optional.empty();
             }
-            List<SiteFile> files = new ArrayList<>();
-            SitePublisher withPictures = publisher.with(pictures);
-            files.addAll(published(pages.pages(), withPictures, pictures.files()));
-            pages.files().forEach(file -> files.add(publisher.publish(file)));
+            List<SiteFile> data = pages.files().stream().map(publisher::publish).toList();
+            List<SiteFile> files = new ArrayList<>(published(pages, data, publisher.with(pictures), pictures.files()));
+            files.addAll(data);
             files.addAll(pictures.files());
             List<PageSearch> read = pages.pages().stream().map(page -> read(page, files)).toList();
             read.forEach(search -> files.add(publisher.publish(search.sentences())));
@@ -234,16 +235,18 @@ final class ContentStages implements Stages {
             return entries;
         }
 
-        private List<SiteFile> published(List<Page> pages, SitePublisher withPictures, List<SiteFile> pictures) {
-            List<SiteFile> files = pages.stream().map(withPictures::publish).toList();
-            if (files.isEmpty() || !common.library().studio().takeAlong().contains(Studio.TakeAlong.ONE_FILE)) {
+        private List<SiteFile> published(CasePages pages, List<SiteFile> data, SitePublisher withPictures,
+                List<SiteFile> pictures) {
+            List<SiteFile> files = pages.pages().stream().map(withPictures::publish).toList();
+            if (files.isEmpty() || forms().isEmpty()) {
                 return files;
             }
-            WholePages whole = WholePages.of(files, Stream.concat(pictures.stream(), assets().stream()).toList());
+            TakenFiles taken = TakenFiles.ofCase(forms(), pages.book(), files, data,
+                    Stream.concat(pictures.stream(), assets().stream()).toList(), publisher.bookStyle());
             List<SiteFile> all = new ArrayList<>(files);
-            // Once more, since the first page lists the whole files with their sizes.
-            all.set(0, withPictures.with(whole).publish(pages.get(0)));
-            all.addAll(whole.files());
+            // Once more, since the first page lists the files made of them with their sizes.
+            all.set(0, withPictures.with(taken).publish(pages.pages().get(0)));
+            all.addAll(taken.files());
             return all;
         }
 
@@ -305,13 +308,17 @@ final class ContentStages implements Stages {
         SearchIndex.files(common.library(), cards, entries).forEach(file -> files.add(publisher.publish(file)));
     }
 
+    private Set<Studio.TakeAlong> forms() {
+        return common.library().studio().takeAlong();
+    }
+
     @Override
     public SharedFiles shared(Audience audience, List<CaseCard> cards, Progress.Shown shown) {
         SitePages pages = SiteComposer.compose(common.library(), cards,
                 CheckValueReader.read(common.library().formulary()), audience);
         List<SiteFile> files = new ArrayList<>();
+        SitePublisher withPictures = publisher.with(CasePictures.noted(cards));
         try (Progress progress = shown.of("Pages of the whole site", pages.pages().size())) {
-            SitePublisher withPictures = publisher.with(CasePictures.noted(cards));
             files.addAll(pages.pages().parallelStream().map(page -> {
                 SiteFile file = withPictures.publish(page);
                 progress.step();
@@ -325,11 +332,43 @@ final class ContentStages implements Stages {
         if (others != null) {
             PrivateScan inShared = PrivateScan.ofShared(values, common.studioName());
             common.draft().texts().forEach(source -> inShared.scanSource(source).forEach(said::add));
+        }
+        scanned(files, said);
+        // Not searched: its short names of functions would be taken for names of people.
+        files.add(publisher.calculations());
+        return new SharedFiles(files, said, bundles(cards, withPictures, pages.pages().get(0)));
+    }
+
+    private void scanned(List<SiteFile> files, Messages said) {
+        if (others != null) {
             files.parallelStream().map(file -> others.scan(Searchable.of(file))).toList()
                     .forEach(leaks -> leaks.forEach(said::add));
         }
-        // Not searched: its short names of functions would be taken for names of people.
-        files.add(publisher.calculations());
-        return new SharedFiles(files, said);
+    }
+
+    private Optional<Bundles> bundles(List<CaseCard> cards, SitePublisher withPictures, Page first) {
+        Set<Studio.TakeAlong> forms = forms();
+        if (!forms.contains(Studio.TakeAlong.EPUB) && !forms.contains(Studio.TakeAlong.ZIP)) {
+            return Optional.empty();
+        }
+        return Optional.of(new Bundles() {
+            @Override
+            public String key() {
+                return seed + day + new TreeSet<>(forms);
+            }
+
+            @Override
+            public TakenFiles make(List<SiteFile> files, Messages said) {
+                TakenFiles taken = TakenFiles.ofSite(forms, Books.ofLibrary(common.library(), cards, day), files,
+                        publisher.bookStyle());
+                scanned(taken.files(), said);
+                return taken;
+            }
+
+            @Override
+            public SiteFile offered(TakenFiles taken) {
+                return withPictures.with(taken).publish(first);
+            }
+        });
     }
 }

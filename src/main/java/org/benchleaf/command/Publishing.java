@@ -37,6 +37,7 @@ import org.benchleaf.pack.EditionStopped;
 import org.benchleaf.pack.SitePacker;
 import org.benchleaf.privacy.PrivateScan;
 import org.benchleaf.privacy.Searchable;
+import org.benchleaf.publish.SiteFile;
 import org.benchleaf.publish.TemplateStop;
 import org.benchleaf.read.CaseReader;
 
@@ -161,7 +162,10 @@ final class Publishing {
         String privateValues = searchKept(packer);
         Stages.SharedFiles shared = stages.shared(audience, List.copyOf(cards.get(audience).values()), shown);
         tell(shared.messages());
-        tell(packer.stageShared(shared.files(), privateValues));
+        // With errors there is no new edition, so nothing needs to be packed.
+        List<SiteFile> files = shared.bundles().filter(bundles -> !errors)
+                .map(bundles -> new SiteBundling(packer, bundles).with(shared.files(), this::tell)).orElse(shared.files());
+        tell(packer.stageShared(files, privateValues));
         tell(packer.verify(unmade));
     }
 

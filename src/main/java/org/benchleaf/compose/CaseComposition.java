@@ -50,9 +50,18 @@ public final class CaseComposition {
         return files;
     }
 
+    /** The book of its own pages, not those of classes. */
+    Book book() {
+        return Books.ofCase(desk, ownPaths());
+    }
+
+    private List<String> ownPaths() {
+        return makers.stream().map(maker -> desk.path(maker.name().file())).toList();
+    }
+
     /** What the pages of the whole site need of the case. */
     public CaseCard card() {
-        return CardMaker.card(desk, makers.stream().map(maker -> desk.path(maker.name().file())).toList());
+        return CardMaker.card(desk, ownPaths());
     }
 
     /** Every page, in the order of their paths. */

@@ -8,8 +8,9 @@ import java.util.List;
  * @param pages its pages
  * @param files data beside them
  * @param card what the pages of the whole site need of it
+ * @param book of its pages
  */
-public record CasePages(List<Page> pages, List<DataFile> files, CaseCard card) {
+public record CasePages(List<Page> pages, List<DataFile> files, CaseCard card, Book book) {
 
     public CasePages {
         pages = List.copyOf(pages);

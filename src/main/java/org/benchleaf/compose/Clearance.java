@@ -218,19 +218,19 @@ public record Clearance(LocalDate day, Audience audience, Set<Output> outputs, S
      * @param file its path in the case's folder
      */
     public boolean allowsFile(String file) {
-        if (WholeName.holdsPictures(file) && !allows(Output.PICTURES)) {
-            return false;
-        }
-        if (file.startsWith(Paths.OF_CLASS)) {
-            return allows(Output.STEP_SHEET) && allows(Output.PREPARATION_SHEET);
-        }
-        return switch (WholeName.page(file)) {
-            case "index.html", "reference.bib", "reference.ris", "reference.csl.json" -> allows(Output.CASE_STUDY);
-            case "steps.html" -> allows(Output.STEP_SHEET);
-            case "preparation.html" -> allows(Output.PREPARATION_SHEET);
-            case "results.html" -> allows(Output.RESULTS);
-            case "figures.json" -> allows(Output.FIGURES);
-            default -> allows(file.startsWith("pictures/") ? Output.PICTURES : Output.DATA);
+        return TakenName.kinds(file).stream().allMatch(this::allows);
+    }
+
+    private boolean allows(TakenName.Kind kind) {
+        return switch (kind) {
+            case STUDY -> allows(Output.CASE_STUDY);
+            case STEPS -> allows(Output.STEP_SHEET);
+            case PREPARATION -> allows(Output.PREPARATION_SHEET);
+            case RESULTS -> allows(Output.RESULTS);
+            case FIGURES -> allows(Output.FIGURES);
+            case PICTURES -> allows(Output.PICTURES);
+            case CLASSES -> allows(Output.STEP_SHEET) && allows(Output.PREPARATION_SHEET);
+            case DATA -> allows(Output.DATA);
         };
     }
 

@@ -73,7 +73,8 @@ final class Frames {
         return new Link(text, Paths.way(from, to), from.equals(to));
     }
 
-    private static String direction(String language) {
+    /** The direction in which a language is written. */
+    static String direction(String language) {
         return switch (Locale.forLanguageTag(language).getLanguage()) {
             case "ar", "fa", "he", "iw", "ur", "yi", "ps", "sd", "dv", "ckb" -> "rtl";
             default -> "ltr";

@@ -1,11 +1,7 @@
 package org.benchleaf.compose;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
 import org.benchleaf.derive.WorkedCase;
 import org.benchleaf.model.Library;
-import org.benchleaf.model.Studio;
 
 /** Cuts one worked case into the pages that it may have. */
 public final class PageComposer {
@@ -20,20 +16,7 @@ public final class PageComposer {
      */
     public static CasePages compose(WorkedCase worked, Library library, Clearance clearance) {
         CaseComposition composition = new CaseComposition(worked, library, clearance);
-        return new CasePages(offered(composition.all(), library), composition.files(), composition.card());
-    }
-
-    /** The pages, of which the first says which can be taken away as one file each. */
-    private static List<Page> offered(List<Page> pages, Library library) {
-        if (pages.isEmpty() || !library.studio().takeAlong().contains(Studio.TakeAlong.ONE_FILE)) {
-            return pages;
-        }
-        Words words = Words.in(pages.get(0).language());
-        TakeAlong whole = new TakeAlong(pages.stream().map(page -> Link.to(page.title(), page.path())).toList(),
-                words.say("take-along.note"));
-        List<Page> offered = new ArrayList<>(pages);
-        offered.set(0, pages.get(0).with(new Section("take-along", words.say("take-along.heading"),
-                Optional.of(words.say("take-along.lead")), List.of(whole))));
-        return offered;
+        return new CasePages(Offers.onCase(composition.all(), library.studio()), composition.files(), composition.card(),
+                composition.book());
     }
 }

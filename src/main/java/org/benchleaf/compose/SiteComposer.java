@@ -19,6 +19,11 @@ public final class SiteComposer {
     public static SitePages compose(Library library, List<CaseCard> cards, List<CheckValues> checks,
             Audience audience) {
         SiteComposition composition = new SiteComposition(library, cards, checks, audience);
-        return new SitePages(composition.all(), composition.files());
+        return new SitePages(Offers.onSite(composition.all(), library.studio()), composition.files());
+    }
+
+    /** The cases in the order in which a site lists them. */
+    static List<CaseCard> ordered(List<CaseCard> cards) {
+        return cards.stream().sorted(Comparator.comparing(CaseCard::title).thenComparing(CaseCard::id)).toList();
     }
 }

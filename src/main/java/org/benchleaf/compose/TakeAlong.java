@@ -3,14 +3,14 @@ package org.benchleaf.compose;
 import java.util.List;
 
 /**
- * What can be taken away from the site: pages that are whole in one file each.
+ * What can be taken away from the site: pages that are whole in one file each, books and folders of pages.
  *
- * @param pages in order; the publisher knows the file made of each
+ * @param files in order: a link's place is the path of a page, or the word of a form; the publisher knows the file made of each
  * @param note what a file taken away does not do
  */
-public record TakeAlong(List<Link> pages, String note) implements Block {
+public record TakeAlong(List<Link> files, String note) implements Block {
 
     public TakeAlong {
-        pages = List.copyOf(pages);
+        files = List.copyOf(files);
     }
 }

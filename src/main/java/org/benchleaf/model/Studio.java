@@ -72,7 +72,11 @@ public record Studio(String name, String about, List<String> does, List<String> 
     /** A form in which pages can be taken away from the site. */
     public enum TakeAlong {
         /** Each page as one file that needs no other. */
-        ONE_FILE;
+        ONE_FILE,
+        /** A case, and all cases, as a book. */
+        EPUB,
+        /** A case, and the whole site, as a packed folder. */
+        ZIP;
 
         /** The words in the studio's file. */
         public String words() {

@@ -36,6 +36,8 @@ public final class SitePacker implements AutoCloseable {
 
     /** The batch of the files that belong to no case. */
     private static final String SHARED = "";
+    /** The batch of the files that hold a whole site; no folder of a case can be called so. */
+    private static final String TAKEN = "/";
 
     /** What a phone can still show; the pages of the demo stay far below. */
     private static final int MOST_PAGE_BYTES = 2_000_000;
@@ -252,6 +254,42 @@ public final class SitePacker implements AutoCloseable {
                 .flatMap(each -> each.getValue().batch().files().keySet().stream()
                         .map(path -> new KeptFile(each.getKey(), path, workshop.site().resolve(path))))
                 .toList();
+    }
+
+    /** The files of all cases so far, made ready or taken over. */
+    public List<KeptFile> ofCases() {
+        return new TreeMap<>(now).entrySet().stream().flatMap(each -> each.getValue().batch().files().keySet().stream()
+                .map(path -> new KeptFile(each.getKey(), path,
+                        (staged.contains(path) ? workshop.staged() : workshop.site()).resolve(path)))).toList();
+    }
+
+    /** How many bytes the files of all cases so far have. */
+    public long bytesOfCases() {
+        return now.values().stream().flatMap(each -> each.batch().files().values().stream()).mapToLong(Batch.Written::size).sum();
+    }
+
+    /** A mark of the files of all cases so far and of others: two editions with the same mark have the same files. */
+    public String mark(String key, List<SiteFile> others) {
+        StringBuilder mark = new StringBuilder(key);
+        new TreeMap<>(now).values().forEach(each -> each.batch().files().forEach((path, written) ->
+                mark.append('\n').append(path).append(' ').append(written.hash())));
+        others.forEach(file -> mark.append('\n').append(file.path()).append(' ').append(Hash.of(file.bytes())));
+        return Hash.of(mark.toString().getBytes(StandardCharsets.UTF_8));
+    }
+
+    /** The note left with the files that hold a whole site, if they were made of files of that mark and are still there. */
+    public Optional<String> rememberedTaken(String mark) {
+        return remembered(TAKEN, mark);
+    }
+
+    /** Takes the files that hold a whole site over as they are. */
+    public Messages keepTaken(String note) {
+        return keep(TAKEN, note);
+    }
+
+    /** Makes the files ready that hold a whole site. */
+    public Messages stageTaken(String mark, String note, List<SiteFile> files) {
+        return stage(TAKEN, mark, note, files);
     }
 
     private String oneCopy(String path) {

@@ -20,6 +20,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.benchleaf.message.EditionMessages;
 import org.benchleaf.message.Messages;
+import org.benchleaf.publish.TakenFile;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Element;
 
@@ -97,6 +98,8 @@ public final class TakeDown {
         if (gone.isEmpty()) {
             return told;
         }
+        // What holds the whole site holds them too, and is made anew by the next edition.
+        known.stream().filter(path -> caseOf(path).isEmpty() && TakenFile.isOne(path)).forEach(gone::add);
         readTitles(gone, known);
         gone.forEach(this::remove);
         if (plan().isPresent()) {
@@ -211,7 +214,8 @@ public final class TakeDown {
                 continue;
             }
             Optional<String> before = text(path).filter(text -> ids.contains(caseOf(path).orElse(""))
-                    || ids.stream().anyMatch(id -> text.contains(id + "/")));
+                    || ids.stream().anyMatch(id -> text.contains(id + "/"))
+                    || gone.stream().anyMatch(other -> caseOf(other).isEmpty() && text.contains(other)));
             if (before.isPresent()) {
                 purge(path, before.get(), purge.of(path, before.get()), files);
             }

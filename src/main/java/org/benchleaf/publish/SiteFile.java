@@ -24,4 +24,9 @@ public record SiteFile(String path, byte[] bytes) {
     public boolean isPage() {
         return path.endsWith(".html");
     }
+
+    /** The media type of a picture, by its name. */
+    String pictureType() {
+        return "image/" + (path.endsWith(".svg") ? "svg+xml" : path.endsWith(".png") ? "png" : "jpeg");
+    }
 }

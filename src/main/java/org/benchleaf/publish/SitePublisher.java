@@ -49,12 +49,12 @@ public final class SitePublisher {
     private final TemplateFolder templates;
     private final Configuration configuration;
     private final Pictures pictures;
-    private final WholePages whole;
+    private final TakenFiles taken;
 
     private SitePublisher(TemplateFolder templates, Pictures pictures) {
         this.templates = templates;
         this.pictures = pictures;
-        this.whole = WholePages.none();
+        this.taken = TakenFiles.none();
         this.configuration = configure(templates);
     }
 
@@ -75,19 +75,19 @@ public final class SitePublisher {
 
     /** The same templates with other pictures, such as those of the next case. */
     public SitePublisher with(Pictures others) {
-        return new SitePublisher(templates, configuration, others, whole);
+        return new SitePublisher(templates, configuration, others, taken);
     }
 
-    /** The same templates and pictures, with pages that are whole in one file each. */
-    public SitePublisher with(WholePages others) {
+    /** The same templates and pictures, with files that can be taken away. */
+    public SitePublisher with(TakenFiles others) {
         return new SitePublisher(templates, configuration, pictures, others);
     }
 
-    private SitePublisher(TemplateFolder templates, Configuration configuration, Pictures pictures, WholePages whole) {
+    private SitePublisher(TemplateFolder templates, Configuration configuration, Pictures pictures, TakenFiles taken) {
         this.templates = templates;
         this.configuration = configuration;
         this.pictures = pictures;
-        this.whole = whole;
+        this.taken = taken;
     }
 
     private static Configuration configure(TemplateFolder templates) {
@@ -171,7 +171,7 @@ public final class SitePublisher {
         model.put("parts", (TemplateMethodModelEx) arguments -> parts(block(arguments)));
         model.put("macroOf", (TemplateMethodModelEx) arguments -> macro(block(arguments)));
         model.put("renditions", (TemplateMethodModelEx) arguments -> renditions(arguments));
-        model.put("wholeOf", (TemplateMethodModelEx) arguments -> whole.of(arguments.get(0).toString()).stream().toList());
+        model.put("takenOf", (TemplateMethodModelEx) arguments -> taken.of(arguments.get(0).toString()).stream().toList());
         return model;
     }
 
@@ -247,6 +247,11 @@ public final class SitePublisher {
     /** The script with the calculations, which is the program's own and holds nothing of the content. */
     public SiteFile calculations() {
         return Assets.calculations();
+    }
+
+    /** The style of books made of pages. */
+    public String bookStyle() {
+        return templates.text("book/book.css");
     }
 
     /** The record's components by name, which are the arguments of its macro, one for one. */

@@ -1,19 +1,14 @@
 package org.benchleaf.publish;
 
-import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
 import java.util.Base64;
-import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
-import org.jsoup.Jsoup;
 import org.jsoup.nodes.DataNode;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
@@ -22,11 +17,12 @@ import org.jsoup.nodes.Element;
 final class WholePage {
 
     /** What leads only to other pages, or offers this file. */
-    private static final String LEADS_AWAY = "nav.ways, nav.tabs, nav.foot__languages, nav.foot__ways, #take-along, form[action]";
+    private static final String LEADS_AWAY = "nav.ways, nav.tabs, nav.foot__languages, nav.foot__ways, " + FinishedPage.OFFERS
+            + ", form[action]";
     private static final String CASE_PICTURES = "/pictures/";
 
+    private final FinishedPage finished;
     private final Document page;
-    private final URI address;
     private final Map<String, SiteFile> drawnOn;
     private final int widest;
     private final List<String> scripts = new ArrayList<>();
@@ -39,16 +35,15 @@ final class WholePage {
      * @param widest of the pictures inside, in pixels; 0 for none
      */
     WholePage(SiteFile file, Map<String, SiteFile> drawnOn, int widest) {
-        this.page = Jsoup.parse(new String(file.bytes(), StandardCharsets.UTF_8));
-        this.address = URI.create(file.path());
+        this.finished = new FinishedPage(file);
+        this.page = finished.document();
         this.drawnOn = drawnOn;
         this.widest = widest;
-        page.outputSettings().prettyPrint(false).charset(StandardCharsets.UTF_8);
         page.select(LEADS_AWAY).remove();
         List<String> styles = styles();
         scripts();
         pictures();
-        links();
+        finished.relink((to, path) -> to.startsWith("#") ? to : "");
         page.select("meta[http-equiv=Content-Security-Policy]").attr("content", policy(styles));
     }
 
@@ -86,7 +81,7 @@ final class WholePage {
 
     private void pictures() {
         for (Element picture : page.select("img")) {
-            Optional<SiteFile> file = file(best(picture));
+            Optional<SiteFile> file = FinishedPage.best(picture, widest).flatMap(this::file);
             picture.removeAttr("srcset").removeAttr("sizes").removeAttr("loading");
             if (file.isPresent()) {
                 picture.attr("src", inside(file.get()));
@@ -103,30 +98,6 @@ final class WholePage {
     private String inside(SiteFile picture) {
         holdsPictures |= picture.path().contains(CASE_PICTURES);
         return data(picture);
-    }
-
-    /** The widest of the picture's files that is not too wide, or else its narrowest; nothing where none may stand inside. */
-    private String best(Element picture) {
-        if (widest == 0) {
-            return "";
-        }
-        List<String[]> sizes = Stream.of(picture.attr("srcset").split(",\\s*")).filter(size -> !size.isBlank())
-                .map(size -> size.strip().split("\\s+")).sorted(Comparator.comparingInt(WholePage::width)).toList();
-        return sizes.isEmpty() ? picture.attr("src") : sizes.stream().filter(size -> width(size) <= widest)
-                .reduce((narrower, wider) -> wider).orElse(sizes.get(0))[0];
-    }
-
-    private static int width(String[] size) {
-        return Integer.parseInt(size[1].replace("w", ""));
-    }
-
-    private void links() {
-        for (Element link : page.select("a[href]")) {
-            String to = link.attr("href");
-            if (!to.startsWith("#") && !to.toLowerCase(Locale.ROOT).matches("(https?|mailto|tel):.*")) {
-                link.unwrap();
-            }
-        }
     }
 
     /** Nothing from elsewhere, and of styles and scripts those that stand inside. */
@@ -149,8 +120,7 @@ final class WholePage {
     }
 
     private static String data(SiteFile file) {
-        String kind = file.path().endsWith(".svg") ? "svg+xml" : file.path().endsWith(".png") ? "png" : "jpeg";
-        return "data:image/" + kind + ";base64," + Base64.getEncoder().encodeToString(file.bytes());
+        return "data:" + file.pictureType() + ";base64," + Base64.getEncoder().encodeToString(file.bytes());
     }
 
     private String text(String href) {
@@ -159,6 +129,6 @@ final class WholePage {
     }
 
     private Optional<SiteFile> file(String href) {
-        return href.isEmpty() ? Optional.empty() : Optional.ofNullable(drawnOn.get(address.resolve(href).getPath()));
+        return href.isEmpty() ? Optional.empty() : Optional.ofNullable(drawnOn.get(finished.path(href)));
     }
 }

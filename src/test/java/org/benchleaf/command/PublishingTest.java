@@ -316,7 +316,7 @@ class PublishingTest {
             StringBuilder page = new StringBuilder("<h1>all</h1>");
             cards.forEach(card -> page.append("<a href=\"").append(card.path()).append("\">").append(card.id())
                     .append("</a>"));
-            return new SharedFiles(List.of(SiteFile.text("index.html", page.toString())), new Messages());
+            return new SharedFiles(List.of(SiteFile.text("index.html", page.toString())), new Messages(), Optional.empty());
         }
     }
 }

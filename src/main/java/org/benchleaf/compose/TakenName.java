@@ -1,0 +1,123 @@
+package org.benchleaf.compose;
+
+import java.util.Arrays;
+import java.util.Collection;
+import java.util.EnumSet;
+import java.util.Set;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+
+/**
+ * How a file that can be taken away is called: by what it holds, since it may stand only where all of that may.
+ *
+ * <p>A whole page is called after the page, and by whether it holds pictures; a book or a folder of several pages names
+ * every kind of thing inside it.
+ */
+public final class TakenName {
+
+    private static final String PAGE = ".html";
+    private static final String WORDS = "-whole.html";
+    private static final String PICTURES = "-whole-with-pictures.html";
+    private static final String TAKEN = "taken-";
+    private static final Pattern BUNDLE = Pattern.compile(TAKEN + "([a-z-]++)\\.(?:epub|zip)");
+    private static final String READER = "course-reader.epub";
+    private static final String SITE = "whole-site.zip";
+
+    private TakenName() {
+    }
+
+    /** The kinds of files that a case has, as far as permissions tell them apart. */
+    enum Kind {
+        /** The case study. */
+        STUDY,
+        /** The step sheet. */
+        STEPS,
+        /** The preparation sheet. */
+        PREPARATION,
+        /** The page of results. */
+        RESULTS,
+        /** The file of figures. */
+        FIGURES,
+        /** A picture. */
+        PICTURES,
+        /** Pages and calendars of a class that works through the case. */
+        CLASSES,
+        /** Any other file: tables of data. */
+        DATA;
+
+        private String word() {
+            return name().toLowerCase(java.util.Locale.ROOT);
+        }
+
+        private static Kind of(String file) {
+            return file.startsWith(Paths.OF_CLASS) ? CLASSES : switch (PageSearch.page(file)) {
+                case "index.html", "reference.bib", "reference.ris", "reference.csl.json" -> STUDY;
+                case "steps.html" -> STEPS;
+                case "preparation.html" -> PREPARATION;
+                case "results.html" -> RESULTS;
+                case "figures.json" -> FIGURES;
+                default -> file.startsWith("pictures/") ? PICTURES : DATA;
+            };
+        }
+    }
+
+    /** The path of the whole file of a page. */
+    public static String whole(String page, boolean withPictures) {
+        return cut(page, PAGE) + (withPictures ? PICTURES : WORDS);
+    }
+
+    /**
+     * The path of a file that holds several files of one case.
+     *
+     * @param inside paths of these, from the site's root
+     * @param ending with its point: {@code .epub} or {@code .zip}
+     */
+    public static String bundle(Collection<String> inside, String ending) {
+        Set<Kind> kinds = EnumSet.noneOf(Kind.class);
+        inside.forEach(path -> kinds.add(Kind.of(inCase(path))));
+        String first = inside.iterator().next();
+        return cut(first, inCase(first)) + TAKEN + kinds.stream().map(Kind::word).collect(Collectors.joining("-")) + ending;
+    }
+
+    /** The path of the book of all cases. */
+    public static String reader() {
+        return READER;
+    }
+
+    /** The path of the file that holds the whole site. */
+    public static String site() {
+        return SITE;
+    }
+
+    /** Whether a file of the site is one to be taken away, which holds other files once more. */
+    public static boolean isTaken(String path) {
+        return path.equals(READER) || path.equals(SITE) || path.endsWith(WORDS) || path.endsWith(PICTURES)
+                || BUNDLE.matcher(inCase(path)).matches();
+    }
+
+    /**
+     * What a file of a case holds.
+     *
+     * @param file its path in the case's folder
+     */
+    static Set<Kind> kinds(String file) {
+        var bundle = BUNDLE.matcher(file);
+        if (bundle.matches()) {
+            Set<String> words = Set.copyOf(Arrays.asList(bundle.group(1).split("-")));
+            return Arrays.stream(Kind.values()).filter(kind -> words.contains(kind.word()))
+                    .collect(Collectors.toCollection(() -> EnumSet.noneOf(Kind.class)));
+        }
+        return file.endsWith(PICTURES) ? EnumSet.of(Kind.of(cut(file, PICTURES) + PAGE), Kind.PICTURES)
+                : EnumSet.of(Kind.of(file.endsWith(WORDS) ? cut(file, WORDS) + PAGE : file));
+    }
+
+    /** The path below the folder of the case. */
+    private static String inCase(String path) {
+        String[] parts = path.split("/", 3);
+        return parts.length == 3 && parts[0].equals("cases") ? parts[2] : path;
+    }
+
+    private static String cut(String path, String ending) {
+        return path.substring(0, path.length() - ending.length());
+    }
+}

@@ -1,0 +1,81 @@
+package org.benchleaf.publish;
+
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import org.benchleaf.compose.TakenName;
+import org.jsoup.nodes.Attribute;
+import org.jsoup.nodes.Element;
+
+/** A case as a folder of its own, which opens by its index without the site. */
+final class CaseFolder {
+
+    /** From a page of a case up to the site's root, which in the folder is where the page lies. */
+    private static final String UP = "../../";
+    private static final String INDEX = "index.html";
+    private static final String LEADS_AWAY = "nav.ways, nav.foot__ways, nav.foot__languages, form[action], " + FinishedPage.OFFERS;
+
+    private final Map<String, SiteFile> inside = new LinkedHashMap<>();
+    private final Map<String, SiteFile> others = new LinkedHashMap<>();
+    private final Set<String> drawnOn = new TreeSet<>();
+    private final String folder;
+
+    private CaseFolder(List<SiteFile> pages, List<SiteFile> data, List<SiteFile> others) {
+        this.folder = pages.get(0).path().replaceFirst("[^/]+$", "");
+        pages.forEach(page -> inside.put(page.path(), page));
+        data.forEach(file -> inside.put(file.path(), file));
+        others.forEach(file -> this.others.put(file.path(), file));
+        this.others.values().stream().filter(file -> file.path().startsWith(folder)).forEach(file -> inside.put(file.path(), file));
+    }
+
+    /**
+     * A case, packed.
+     *
+     * @param pages finished, before they offer anything; all in one folder
+     * @param data beside them
+     * @param others pictures beside them, styles, scripts and drawings
+     */
+    static SiteFile pack(List<SiteFile> pages, List<SiteFile> data, List<SiteFile> others) {
+        return new CaseFolder(pages, data, others).packed(pages);
+    }
+
+    private SiteFile packed(List<SiteFile> pages) {
+        String name = folder.replaceFirst("^.*?([^/]+/)$", "$1");
+        List<SiteFile> files = new ArrayList<>();
+        for (SiteFile file : inside.values()) {
+            byte[] bytes = file.isPage() ? page(file) : file.bytes();
+            files.add(new SiteFile(name + file.path().substring(folder.length()), bytes));
+        }
+        if (!inside.containsKey(folder + INDEX)) {
+            // A case whose story is not told opens by the first page that it has.
+            files.add(new SiteFile(name + INDEX, page(pages.get(0))));
+        }
+        drawnOn.forEach(path -> files.add(new SiteFile(name + path, others.get(path).bytes())));
+        return new SiteFile(TakenName.bundle(inside.keySet(), ".zip"), Archive.of(files));
+    }
+
+    private byte[] page(SiteFile file) {
+        FinishedPage finished = new FinishedPage(file);
+        finished.document().select(LEADS_AWAY).remove();
+        finished.relink((to, there) -> to.startsWith("#") || inside.containsKey(there.replaceFirst("#.*", "")) ? to : "");
+        for (Element element : finished.document().getAllElements()) {
+            for (Attribute attribute : element.attributes()) {
+                // The sizes of a picture stand several in one attribute.
+                attribute.setValue(attribute.getValue().replace(UP + folder, ""));
+                if (attribute.getValue().startsWith(UP) && others.containsKey(finished.path(attribute.getValue()))) {
+                    attribute.setValue(drawnOn(finished.path(attribute.getValue())));
+                }
+            }
+        }
+        return finished.document().outerHtml().getBytes(StandardCharsets.UTF_8);
+    }
+
+    private String drawnOn(String path) {
+        drawnOn.add(path);
+        return path;
+    }
+}

@@ -1,0 +1,239 @@
+package org.benchleaf;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.adobe.epubcheck.api.EpubCheck;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.net.URI;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipInputStream;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Document;
+import org.jsoup.nodes.Element;
+import org.jsoup.parser.Parser;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Books and folders made of pages: whole, of the same words as the pages, and gone with what they hold. */
+class TakenFilesTest {
+
+    private static final String CASE = "cases/tide/";
+    private static final String BOOK = CASE + "taken-study-steps-preparation-results-pictures.epub";
+    private static final String FOLDER = CASE + "taken-study-steps-preparation-results-figures-pictures-classes-data.zip";
+    private static final String READER = "course-reader.epub";
+    private static final String SITE = "whole-site.zip";
+    /** What a page says: headings, what is in tables, formulas, the words of drawings. */
+    private static final String SAID = "h1, h2, h3, h4, caption, th, td, dt, dd, math, figcaption, svg desc";
+
+    @TempDir
+    private static Path folder;
+    private static Path site;
+
+    @BeforeAll
+    static void publish() throws IOException {
+        ChangedContent.copy(Path.of("src/test/resources/sound/base"), folder.resolve("content"));
+        change("studio.yaml", "demo: yes", "demo: yes\ntake along: [epub, zip]");
+        site = folder.resolve("site");
+        publish(site);
+    }
+
+    private static void change(String file, String from, String to) throws IOException {
+        Path path = folder.resolve("content").resolve(file);
+        String text = Files.readString(path);
+        assertThat(text).contains(from);
+        Files.writeString(path, text.replace(from, to));
+    }
+
+    private static String publish(Path site, String... more) {
+        StringWriter told = new StringWriter();
+        PrintWriter out = new PrintWriter(told, true);
+        List<String> words = new ArrayList<>(List.of("publish", "--content", folder.resolve("content").toString(), "--site",
+                site.toString(), "--on", "2026-06-01"));
+        words.addAll(List.of(more));
+        assertThat(Main.run(out, out, words.toArray(String[]::new))).as(told::toString).isZero();
+        return told.toString();
+    }
+
+    /** Held against EPUBCheck, the W3C's checker of EPUB 3.3. */
+    @ParameterizedTest
+    @ValueSource(strings = {BOOK, READER})
+    void a_book_is_sound_for_the_checker_of_its_standard(String book) {
+        assertThat(faults(site.resolve(book))).isEmpty();
+    }
+
+    @Test
+    void the_checker_tells_of_a_book_that_is_not_sound() throws IOException {
+        byte[] bytes = Files.readAllBytes(site.resolve(BOOK));
+        byte[] type = "application/epub+zip".getBytes(StandardCharsets.US_ASCII);
+        bytes[38 + type.length - 1] = 'q';
+        Path broken = Files.write(folder.resolve("broken.epub"), bytes);
+        assertThat(faults(broken)).contains("ERROR");
+    }
+
+    private static String faults(Path book) {
+        StringWriter said = new StringWriter();
+        int result = new EpubCheck(book.toFile(), new PrintWriter(said, true)).doValidate();
+        return (result == 0 ? "" : "result " + result + "\n") + String.join("\n", said.toString().lines()
+                .filter(line -> line.matches("(FATAL|ERROR|WARNING|USAGE).*")).toList());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"index", "steps", "preparation", "results"})
+    void a_chapter_says_what_its_page_says_in_the_same_order(String name) throws IOException {
+        Document page = Jsoup.parse(site.resolve(CASE + name + ".html"));
+        page.select("#take-along, [hidden], script").remove();
+        for (String book : List.of(BOOK, READER)) {
+            Document chapter = xml(entries(site.resolve(book)).get("EPUB/" + CASE + name + ".xhtml"));
+            assertThat(said(chapter.selectFirst("section.content"))).isEqualTo(said(page.selectFirst("main"))).hasSizeGreaterThan(20);
+            assertThat(chapter.select("img").eachAttr("alt")).isEqualTo(page.select("main img").eachAttr("alt"));
+        }
+    }
+
+    private static List<String> said(Element part) {
+        return part.select(SAID).stream().map(element -> element.normalName() + ": " + (element.normalName().equals("td")
+                ? element.ownText() : element.text()).replaceAll("[_\u2610\\s]+", " ").strip()).toList();
+    }
+
+    @Test
+    void the_course_reader_has_the_cases_the_glossary_and_the_sources_and_leads_to_them() throws IOException {
+        Map<String, byte[]> entries = entries(site.resolve(READER));
+        assertThat(entries).containsKeys("EPUB/glossary.xhtml", "EPUB/sources.xhtml");
+        assertThat(xml(entries.get("EPUB/" + CASE + "steps.xhtml")).select("a").eachAttr("href"))
+                .anyMatch(way -> way.startsWith("../../glossary.xhtml#"));
+        assertThat(xml(entries.get("EPUB/contents.xhtml")).select("nav > ol > li > span").eachText()).hasSize(2);
+    }
+
+    /** The features that EPUB Accessibility 1.1 asks to be stated, each held against what the chapters hold. */
+    @Test
+    void what_a_book_says_of_its_accessibility_is_what_it_holds() throws IOException {
+        Map<String, byte[]> entries = entries(site.resolve(BOOK));
+        List<Document> chapters = entries.keySet().stream().filter(path -> path.startsWith("EPUB/cases/") && path.endsWith(".xhtml"))
+                .map(path -> xml(entries.get(path))).toList();
+        List<String> features = xml(entries.get("EPUB/book.opf")).select("meta[property=schema:accessibilityFeature]").eachText();
+        assertThat(features.contains("MathML")).isEqualTo(chapters.stream().anyMatch(one -> !one.select("math").isEmpty()));
+        assertThat(chapters).allSatisfy(one -> {
+            assertThat(one.select("img:not([alt])")).isEmpty();
+            assertThat(one.select("svg:not([aria-label]):not([aria-labelledby]):not([aria-hidden=true])")
+                    .not(".comparison__room")).isEmpty();
+            assertThat(one.select("script, video, audio, marquee, [style*=animation]")).isEmpty();
+        });
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {FOLDER, SITE})
+    void a_folder_opens_by_its_index_and_every_way_in_it_leads_to_a_file_in_it(String archive) throws IOException {
+        Map<String, byte[]> entries = entries(site.resolve(archive));
+        String top = entries.keySet().iterator().next().replaceFirst("/.*", "/");
+        assertThat(entries).containsKey(top + "index.html");
+        assertThat(entries.keySet()).allMatch(path -> path.startsWith(top));
+        int ways = 0;
+        for (String path : entries.keySet().stream().filter(path -> path.endsWith(".html")).toList()) {
+            for (String address : addresses(Jsoup.parse(new String(entries.get(path), StandardCharsets.UTF_8)))) {
+                if (!address.matches("#.*|(https?|mailto|tel|data):.*")) {
+                    assertThat(entries).as(path + " names " + address).containsKey(URI.create(path).resolve(address).getPath());
+                    ways++;
+                }
+            }
+        }
+        assertThat(ways).isGreaterThan(50);
+    }
+
+    private static List<String> addresses(Document page) {
+        List<String> found = new ArrayList<>();
+        page.select("[href]").eachAttr("href").stream().filter(way -> !way.isEmpty()).forEach(found::add);
+        found.addAll(page.select("[src]").eachAttr("src"));
+        page.select("[srcset]").eachAttr("srcset").forEach(sizes -> Stream.of(sizes.split(",")).map(size ->
+                size.strip().split(" ")[0]).forEach(found::add));
+        return found;
+    }
+
+    @Test
+    void the_pages_offer_them_with_their_sizes() throws IOException {
+        assertThat(Jsoup.parse(site.resolve("index.html")).select("#take-along a").eachAttr("href")).containsExactly(READER, SITE);
+        Document study = Jsoup.parse(site.resolve(CASE + "index.html"));
+        assertThat(study.select("#take-along a").eachAttr("href")).containsExactly("../../" + BOOK, "../../" + FOLDER);
+        long kilo = (Files.size(site.resolve(BOOK)) + 999) / 1000;
+        assertThat(study.select("#take-along .take-along__size").get(0).text().replaceAll("\\s", " ")).isEqualTo(kilo + " kB");
+    }
+
+    @Test
+    void the_same_content_gives_the_same_files_and_an_unchanged_site_is_not_packed_again() throws IOException {
+        Path other = folder.resolve("other");
+        publish(other);
+        for (String file : List.of(BOOK, READER, FOLDER, SITE)) {
+            assertThat(other.resolve(file)).hasSameBinaryContentAs(site.resolve(file));
+        }
+        assertThat(publish(other)).contains("written   0");
+    }
+
+    @Test
+    void what_holds_a_picture_leaves_with_the_permission_for_pictures() throws IOException {
+        Path other = folder.resolve("narrowed");
+        publish(other);
+        String permission = "{for: [teaching, text, pictures], from: owner, on: 2026-03-09}";
+        change(CASE + "case.md", permission, permission.replace(", pictures", ""));
+        try {
+            publish(other, "--only-withdrawals");
+            assertThat(taken(other)).isEmpty();
+            assertThat(Files.readString(other.resolve("index.html"))).doesNotContain(READER, SITE);
+            publish(other);
+            assertThat(taken(other)).containsExactly(CASE + "taken-study-steps-preparation-results-figures-classes-data.zip",
+                    CASE + "taken-study-steps-preparation-results.epub", READER, SITE);
+            for (String file : taken(other)) {
+                assertThat(entries(other.resolve(file)).keySet()).noneMatch(path -> path.endsWith(".jpg"));
+            }
+        } finally {
+            change(CASE + "case.md", permission.replace(", pictures", ""), permission);
+        }
+    }
+
+    @Test
+    void what_holds_a_case_leaves_with_the_case() throws IOException {
+        Path other = folder.resolve("withdrawn");
+        publish(other);
+        change(CASE + "case.md", "state: cleared", "state: withdrawn");
+        try {
+            publish(other, "--only-withdrawals");
+            assertThat(taken(other)).isEmpty();
+            publish(other);
+            assertThat(entries(other.resolve(SITE)).keySet()).noneMatch(path -> path.contains("cases/"));
+        } finally {
+            change(CASE + "case.md", "state: withdrawn", "state: cleared");
+        }
+    }
+
+    private static List<String> taken(Path site) throws IOException {
+        try (Stream<Path> files = Files.walk(site)) {
+            return files.map(file -> site.relativize(file).toString().replace('\\', '/'))
+                    .filter(path -> path.matches(".*\\.(epub|zip)")).sorted().toList();
+        }
+    }
+
+    private static Map<String, byte[]> entries(Path archive) throws IOException {
+        Map<String, byte[]> entries = new TreeMap<>();
+        try (ZipInputStream zip = new ZipInputStream(new ByteArrayInputStream(Files.readAllBytes(archive)))) {
+            for (ZipEntry entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
+                entries.put(entry.getName(), zip.readAllBytes());
+            }
+        }
+        return entries;
+    }
+
+    private static Document xml(byte[] text) {
+        return Jsoup.parse(new String(text, StandardCharsets.UTF_8), "", Parser.xmlParser());
+    }
+}
