@@ -1,5 +1,6 @@
 package org.benchleaf.compose;
 
+import java.util.Comparator;
 import java.util.List;
 import org.benchleaf.model.CheckValues;
 import org.benchleaf.model.Library;
