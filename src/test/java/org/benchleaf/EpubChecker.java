@@ -22,6 +22,23 @@ public final class EpubChecker {
     private EpubChecker() {
     }
 
+    /**
+     * What it counted and said of a book.
+     *
+     * @param fatal errors after which it read no further
+     * @param errors what the standard forbids
+     * @param warnings what it advises against
+     * @param usage remarks on the use of features
+     * @param said its messages
+     */
+    public record Verdict(int fatal, int errors, int warnings, int usage, String said) {
+
+        /** Whether it found nothing at all. */
+        public boolean isSound() {
+            return fatal + errors + warnings + usage == 0;
+        }
+    }
+
     private static ClassLoader loader() {
         try (Stream<Path> jars = Files.list(LIBRARIES)) {
             List<URL> places = new ArrayList<>();
@@ -34,24 +51,28 @@ public final class EpubChecker {
         }
     }
 
-    /** What it tells of a book, from remarks on usage to fatal errors; nothing of one that is sound. */
-    public static List<String> told(Path book) {
+    /** What it tells of a book. */
+    public static Verdict of(Path book) {
         ClassLoader before = Thread.currentThread().getContextClassLoader();
         Thread.currentThread().setContextClassLoader(OWN);
         try {
             StringWriter said = new StringWriter();
+            Class<?> kind = OWN.loadClass("com.adobe.epubcheck.util.WriterReportImpl");
+            Object report = kind.getConstructor(PrintWriter.class, String.class, boolean.class)
+                    .newInstance(new PrintWriter(said, true), "", true);
             Class<?> checker = OWN.loadClass("com.adobe.epubcheck.api.EpubCheck");
-            Object check = checker.getConstructor(File.class, PrintWriter.class).newInstance(book.toFile(), new PrintWriter(said, true));
-            int result = (int) checker.getMethod("doValidate").invoke(check);
-            List<String> told = said.toString().lines().filter(line -> line.matches("(FATAL|ERROR|WARNING|USAGE).*")).toList();
-            if (result != 0 && told.isEmpty()) {
-                throw new IllegalStateException("the checker ended with " + result + " and said: " + said);
-            }
-            return told;
+            checker.getMethod("doValidate").invoke(checker.getConstructor(File.class,
+                    OWN.loadClass("com.adobe.epubcheck.api.Report")).newInstance(book.toFile(), report));
+            return new Verdict(count(report, "FatalError"), count(report, "Error"), count(report, "Warning"),
+                    count(report, "Usage"), said.toString());
         } catch (ReflectiveOperationException broken) {
             throw new IllegalStateException("the checker of books cannot be asked", broken);
         } finally {
             Thread.currentThread().setContextClassLoader(before);
         }
+    }
+
+    private static int count(Object report, String severity) throws ReflectiveOperationException {
+        return (int) report.getClass().getMethod("get" + severity + "Count").invoke(report);
     }
 }
