@@ -4,8 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -58,13 +56,7 @@ class TakenFilesTest {
     }
 
     private static String publish(Path site, String... more) {
-        StringWriter told = new StringWriter();
-        PrintWriter out = new PrintWriter(told, true);
-        List<String> words = new ArrayList<>(List.of("publish", "--content", folder.resolve("content").toString(), "--site",
-                site.toString(), "--on", "2026-06-01"));
-        words.addAll(List.of(more));
-        assertThat(Main.run(out, out, words.toArray(String[]::new))).as(told::toString).isZero();
-        return told.toString();
+        return Published.from(folder.resolve("content"), site, "2026-06-01", more);
     }
 
     /** Held against EPUBCheck, the W3C's checker of EPUB 3.3. */

@@ -5,8 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.sun.net.httpserver.HttpExchange;
 import com.sun.net.httpserver.HttpServer;
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.net.InetAddress;
 import java.net.InetSocketAddress;
 import java.nio.file.Files;
@@ -18,7 +16,7 @@ import java.util.Queue;
 import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.concurrent.Executors;
 import org.benchleaf.ChangedContent;
-import org.benchleaf.Main;
+import org.benchleaf.Published;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -120,10 +118,7 @@ class InstalledIT {
     }
 
     private void publish(String on) {
-        StringWriter told = new StringWriter();
-        PrintWriter out = new PrintWriter(told, true);
-        assertThat(Main.run(out, out, "publish", "--content", folder.resolve("content").toString(), "--site",
-                folder.resolve("site").toString(), "--on", on)).as(told::toString).isZero();
+        Published.from(folder.resolve("content"), folder.resolve("site"), on);
     }
 
     private void open(String page) {
