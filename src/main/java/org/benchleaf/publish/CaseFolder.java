@@ -25,7 +25,7 @@ final class CaseFolder {
     private final String folder;
 
     private CaseFolder(List<SiteFile> pages, List<SiteFile> data, List<SiteFile> others) {
-        this.folder = pages.get(0).path().replaceFirst("[^/]+$", "");
+        this.folder = pages.get(0).path().substring(0, pages.get(0).path().lastIndexOf('/') + 1);
         pages.forEach(page -> inside.put(page.path(), page));
         data.forEach(file -> inside.put(file.path(), file));
         others.forEach(file -> this.others.put(file.path(), file));
@@ -44,7 +44,7 @@ final class CaseFolder {
     }
 
     private SiteFile packed(List<SiteFile> pages) {
-        String name = folder.replaceFirst("^.*?([^/]+/)$", "$1");
+        String name = folder.substring(folder.lastIndexOf('/', folder.length() - 2) + 1);
         List<SiteFile> files = new ArrayList<>();
         for (SiteFile file : inside.values()) {
             byte[] bytes = file.isPage() ? page(file) : file.bytes();
@@ -61,7 +61,7 @@ final class CaseFolder {
     private byte[] page(SiteFile file) {
         FinishedPage finished = new FinishedPage(file);
         finished.document().select(LEADS_AWAY).remove();
-        finished.relink((to, there) -> to.startsWith("#") || inside.containsKey(there.replaceFirst("#.*", "")) ? to : "");
+        finished.relink((to, there) -> to.startsWith("#") || inside.containsKey(there.replaceFirst("#.*+", "")) ? to : "");
         for (Element element : finished.document().getAllElements()) {
             for (Attribute attribute : element.attributes()) {
                 // The sizes of a picture stand several in one attribute.

@@ -139,7 +139,7 @@ final class EpubBook {
 
     private static void element(StringBuilder metadata, String tag, String value) {
         metadata.append('<').append(tag).append('>').append(Entities.escape(value)).append("</")
-                .append(tag.replaceFirst(" .*", "")).append(">\n");
+                .append(tag.replaceFirst(" .*+", "")).append(">\n");
     }
 
     /** The contents open the book and are what a reading program lists. */
