@@ -20,6 +20,7 @@ import static tech.units.indriya.unit.Units.PERCENT;
 import static tech.units.indriya.unit.Units.SECOND;
 import static tech.units.indriya.unit.Units.SIEMENS;
 import static tech.units.indriya.unit.Units.SQUARE_METRE;
+import static tech.units.indriya.unit.Units.WATT;
 import static tech.units.indriya.unit.Units.WEEK;
 
 import java.util.EnumMap;
@@ -94,6 +95,12 @@ class UnitTest {
         REFERENCE.put(Unit.KILOLUX, LUX.prefix(MetricPrefix.KILO));
         REFERENCE.put(Unit.LUX_HOUR, LUX.multiply(HOUR));
         REFERENCE.put(Unit.MEGALUX_HOUR, LUX.prefix(MetricPrefix.MEGA).multiply(HOUR));
+        REFERENCE.put(Unit.WATT, WATT);
+        REFERENCE.put(Unit.KILOWATT, WATT.prefix(MetricPrefix.KILO));
+        REFERENCE.put(Unit.LITRE_PER_MINUTE, LITRE.divide(MINUTE));
+        REFERENCE.put(Unit.LITRE_PER_HOUR, LITRE.divide(HOUR));
+        // A decibel counts itself: levels are added by a calculation of their own.
+        REFERENCE.put(Unit.DECIBEL, AbstractUnit.ONE);
         REFERENCE.put(Unit.PER_SECOND, AbstractUnit.ONE.divide(SECOND));
         REFERENCE.put(Unit.PER_MINUTE, AbstractUnit.ONE.divide(MINUTE));
         REFERENCE.put(Unit.PER_HOUR, AbstractUnit.ONE.divide(HOUR));
