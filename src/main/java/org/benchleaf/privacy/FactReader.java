@@ -16,6 +16,7 @@ final class FactReader {
     private static final Set<String> NAMING = Set.of("owner", "former owner", "lender", "contact", "insurer", "agent",
             "provenance", Confidential.PEOPLE);
     private static final Set<String> NOT_LOOKED_FOR = Set.of("title", "year", "how", "from", "until");
+    private static final Pattern DAY = Pattern.compile("\\d{4}-\\d{2}-\\d{2}");
     private static final Pattern E_MAIL = Pattern.compile("[\\p{L}\\d._%+-]{1,64}@[\\p{L}\\d.-]{1,250}");
     private static final Pattern TELEPHONE = Pattern.compile("(?<![\\p{L}\\d])(?:\\+|00)?\\(?\\d[\\d ()/.\\u00A0-]{5,60}\\d(?!\\p{L})");
     /** What is put where something was taken out. */
@@ -176,7 +177,10 @@ final class FactReader {
                 .filter(part -> !part.equals(text) && part.length() > 2)
                 .filter(part -> LETTER.matcher(part).find() && part.contains(" "))
                 .forEach(part -> add(part, false, Spot::isWhole));
-        sums.read(text, money);
+        // A day is no sum of money, and its year alone is nobody's secret.
+        if (!DAY.matcher(text.strip()).matches()) {
+            sums.read(text, money);
+        }
     }
 
     /** The places of an address that are one word, as a town's name is; the author is asked about an ordinary word. */
@@ -198,7 +202,7 @@ final class FactReader {
             return;
         }
         boolean telling = DIGIT.matcher(text).find() || text.strip().split("\\s+").length > 2;
-        boolean day = text.matches("\\d{4}-\\d{2}-\\d{2}");
+        boolean day = DAY.matcher(text).matches();
         boolean whole = telling && !day && letters.length() >= Needle.LONG_ENOUGH && !secret.field().equals(Confidential.PEOPLE);
         add(text, whole, letters.length() < Needle.LONG_ENOUGH || oneWord ? Spot::isWhole : spot -> true);
     }
