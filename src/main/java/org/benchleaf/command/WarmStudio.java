@@ -267,7 +267,7 @@ final class WarmStudio {
     /** The styles, scripts and drawings of a site. */
     List<SiteFile> assets() {
         if (assets.isEmpty()) {
-            assets = publisher.map(SitePublisher::assets);
+            assets = publisher.map(one -> Stream.concat(one.assets().stream(), Stream.of(one.calculations())).toList());
         }
         return assets.orElse(List.of());
     }
