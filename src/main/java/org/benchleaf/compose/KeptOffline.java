@@ -1,5 +1,6 @@
 package org.benchleaf.compose;
 
+import java.util.LinkedHashMap;
 import java.util.Map;
 
 /**
@@ -10,6 +11,6 @@ import java.util.Map;
 public record KeptOffline(Map<String, String> words) implements Block {
 
     public KeptOffline {
-        words = Map.copyOf(words);
+        words = new LinkedHashMap<>(words);
     }
 }
