@@ -39,6 +39,7 @@ import org.benchleaf.model.Material;
 import org.benchleaf.model.Method;
 import org.benchleaf.model.Source;
 import org.benchleaf.model.Studio;
+import org.benchleaf.model.Substance;
 import org.benchleaf.model.Term;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.read.LibraryDraft;
@@ -143,7 +144,8 @@ public final class LibraryChecker {
     private Material material(String id, Fields fields, Place place) {
         fields.scalar("source").ifPresent(key -> references.use(key, References.Kind.SOURCE));
         return new Material(id, fields.needText("name"), fields.needText("kind"), fields.needText("plain"),
-                fields.text("substance"),
+                // By whichever of its names: the row's own key is what the rest of the program asks by.
+                fields.text("substance").map(name -> draft.reference().substanceCalled(name).map(Substance::key).orElse(name)),
                 fields.positive("strength", VOLUME_FRACTION, MASS_FRACTION, MASS_PER_VOLUME, AMOUNT_PER_VOLUME),
                 fields.ph("pH"), fields.reading("grammage", MASS_PER_AREA), fields.reading("height", LENGTH),
                 fields.reading("width", LENGTH), fields.reading("uptake", MASS_PER_MASS),

@@ -40,7 +40,7 @@ public final class Books {
      * @param day of the edition
      */
     public static Book ofLibrary(Library library, List<CaseCard> cards, LocalDate day) {
-        SiteDesk desk = new SiteDesk(library, SiteComposer.ordered(cards), List.of(), Audience.EVERYBODY, PageMakers.NAMES);
+        SiteDesk desk = new SiteDesk(library, SiteDesk.ordered(cards), List.of(), Audience.EVERYBODY, PageMakers.NAMES);
         Words words = Words.in(desk.language());
         List<Book.Part> parts = new ArrayList<>();
         desk.cards().forEach(card -> parts.add(new Book.Part(card.title(), card.pages())));

@@ -1,6 +1,5 @@
 package org.benchleaf.compose;
 
-import java.util.Comparator;
 import java.util.List;
 import org.benchleaf.model.CheckValues;
 import org.benchleaf.model.Library;
@@ -21,10 +20,5 @@ public final class SiteComposer {
             Audience audience) {
         SiteComposition composition = new SiteComposition(library, cards, checks, audience);
         return new SitePages(Offers.onSite(composition.all(), library.studio()), composition.files());
-    }
-
-    /** The cases in the order in which a site lists them. */
-    static List<CaseCard> ordered(List<CaseCard> cards) {
-        return cards.stream().sorted(Comparator.comparing(CaseCard::title).thenComparing(CaseCard::id)).toList();
     }
 }

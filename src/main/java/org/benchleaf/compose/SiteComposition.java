@@ -24,7 +24,7 @@ public final class SiteComposition {
      * @param audience for whom the site is; the cards are those of its own pages
      */
     public SiteComposition(Library library, List<CaseCard> cards, List<CheckValues> checks, Audience audience) {
-        this.desk = new SiteDesk(library, SiteComposer.ordered(cards), checks, audience, PageMakers.NAMES);
+        this.desk = new SiteDesk(library, SiteDesk.ordered(cards), checks, audience, PageMakers.NAMES);
     }
 
     /** One page; empty if there is none at that path. The kind whose own path is most like it is asked first. */

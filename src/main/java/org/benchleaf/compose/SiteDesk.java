@@ -1,5 +1,6 @@
 package org.benchleaf.compose;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import org.benchleaf.model.CheckValues;
@@ -35,5 +36,10 @@ record SiteDesk(Library library, List<CaseCard> cards, List<CheckValues> checks,
     /** An empty page at another path. */
     Sheet sheet(String path, String kind) {
         return new Sheet(path, kind, language(), library, Map.of(), names).madeFor(audience);
+    }
+
+    /** Cases in the order in which a site lists them. */
+    static List<CaseCard> ordered(List<CaseCard> cards) {
+        return cards.stream().sorted(Comparator.comparing(CaseCard::title).thenComparing(CaseCard::id)).toList();
     }
 }

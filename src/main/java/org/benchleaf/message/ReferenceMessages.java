@@ -21,7 +21,12 @@ public enum ReferenceMessages implements CatalogueEntry {
     CLASS_UNKNOWN("REF-005", Severity.ERROR,
             "The row '{row}' has a class that is not in the list of classes: '{found}'.",
             "No rule knows it, so it would be missing from every label and every mixture.",
-            "{remedy} Ways in and effects stand in brackets, as in 'Acute Tox. 4 (mouth)', 'STOT SE 3 (narcosis)'.");
+            "{remedy} Ways in and effects stand in brackets, as in 'Acute Tox. 4 (mouth)', 'STOT SE 3 (narcosis)'."),
+    CLASS_TAKEN_AWAY("REF-006", Severity.ERROR,
+            "The row '{row}' leaves out what the shipped table has for it: {classes}.",
+            "A row of the studio stands in the place of the shipped one: what it leaves out would be on no label. A class of the"
+                    + " law may be added to, not taken away.",
+            "Add under 'classes:' of the row, each with its 'source:', {lines}; or give a product that differs a key of its own.");
 
     private final Entry entry;
 

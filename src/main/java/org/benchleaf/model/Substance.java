@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.benchleaf.quantity.Quantity;
 
@@ -46,6 +48,8 @@ public record Substance(String key, String name, List<String> synonyms, Optional
         List<ExposureLimit> exposure, Optional<Saturated> saturated, Optional<Acidity> acidity, Optional<LowReserve> lowReserve,
         Optional<String> waste,
         Set<String> reactsAs, Optional<Gloves> gloves, Optional<String> note, String source, String edition) {
+
+    private static final Pattern CATEGORY = Pattern.compile(" (\\d[A-C]?)(?= |$)");
 
     public Substance {
         synonyms = List.copyOf(synonyms);
@@ -98,6 +102,20 @@ public record Substance(String key, String name, List<String> synonyms, Optional
      */
     public record HazardClass(String name, String statement, Optional<Quantity> from, Optional<Quantity> below,
             Optional<Quantity> estimate, Optional<Double> factor, boolean minimum, Optional<Organs> organs, String source) {
+
+        /** Whether it is the same kind of class and as grave or graver: a category of a lower number, or the same. */
+        public boolean isAtLeast(HazardClass other) {
+            return kind().equals(other.kind()) && category().compareTo(other.category()) <= 0;
+        }
+
+        private String kind() {
+            return CATEGORY.matcher(name).replaceFirst("");
+        }
+
+        private String category() {
+            Matcher category = CATEGORY.matcher(name);
+            return category.find() ? category.group(1) : "";
+        }
     }
 
     /** The organs that a substance damages, in words, and where that was read. */

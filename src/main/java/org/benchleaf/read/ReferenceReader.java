@@ -3,6 +3,7 @@ package org.benchleaf.read;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -16,6 +17,7 @@ import org.benchleaf.model.Precedence;
 import org.benchleaf.model.PublicCare;
 import org.benchleaf.model.Reference;
 import org.benchleaf.model.Source;
+import org.benchleaf.model.Substance;
 import org.benchleaf.quantity.Dimension;
 
 /**
@@ -80,7 +82,8 @@ public final class ReferenceReader {
                 row -> caution(row, statements.keySet(), equipment.keySet()));
         Map<String, Reference.WasteKind> waste = table("waste", row -> waste(row, statements.keySet(), cautions.keySet()));
         Map<String, Set<String>> classes = table("hazard-classes", row -> classWord(row, statements.keySet()));
-        return new Reference(table("substances", row -> SubstanceRow.read(row, classes, waste.keySet())),
+        Map<String, Substance> first = new HashMap<>();
+        return new Reference(table("substances", row -> SubstanceRow.read(row, classes, waste.keySet(), first)),
                 statements, table("pictograms", ReferenceReader::pictogram), equipment,
                 list("mixture-limits", row -> MixtureRuleRow.read(row, statements.keySet())), cautions, waste,
                 list("first-aid", row -> new Reference.FirstAid(row.key(),

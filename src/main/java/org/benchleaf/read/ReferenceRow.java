@@ -191,6 +191,14 @@ final class ReferenceRow {
                 optionalText(name).orElse("a list"), wanted);
     }
 
+    /** Says that the row is milder than the shipped one of the same key. */
+    void refuseMilder(List<Substance.HazardClass> left) {
+        messages.add(ReferenceMessages.CLASS_TAKEN_AWAY.at(node.place(), "row", key, "classes", left.stream()
+                .map(one -> one.name() + ", " + one.statement()).collect(Collectors.joining("; ")), "lines", left.stream()
+                .map(one -> "'{class: " + one.name() + ", statement: " + one.statement() + "}'").collect(Collectors.joining(", "))));
+        sound = false;
+    }
+
     boolean has(String name) {
         return value(name).isPresent();
     }

@@ -32,9 +32,19 @@ final class SubstanceRow {
      *
      * @param words the classes, each with the statements that go with it
      * @param waste the kinds of waste
+     * @param first what stood under each key at first, which a later row may not make milder; this row is added
      */
-    static Substance read(ReferenceRow row, Map<String, Set<String>> words, Set<String> waste) {
-        return new SubstanceRow(row).substance(words, waste);
+    static Substance read(ReferenceRow row, Map<String, Set<String>> words, Set<String> waste, Map<String, Substance> first) {
+        Substance made = new SubstanceRow(row).substance(words, waste);
+        Substance before = first.putIfAbsent(made.key(), made);
+        if (before != null && made.hazards() != Substance.Answer.UNKNOWN) {
+            List<Substance.HazardClass> left = before.classes().stream().filter(one -> made.classes().stream()
+                    .noneMatch(own -> own.isAtLeast(one))).toList();
+            if (!left.isEmpty()) {
+                row.refuseMilder(left);
+            }
+        }
+        return made;
     }
 
     private Substance substance(Map<String, Set<String>> words, Set<String> waste) {

@@ -32,7 +32,7 @@ record YamlFile(Optional<Node.Mapping> root, Lines lines, Confidential confident
         Lines byLines = lines.shownAs(PrivateBlots.ofLines(file));
         Optional<YamlReader.Events> events = YamlReader.events(file.text().substring(start, end), start, byLines, messages);
         if (events.isEmpty()) {
-            return new YamlFile(Optional.empty(), lines, Confidential.none(), lines.shown());
+            return new YamlFile(Optional.empty(), byLines, Confidential.none(), byLines.shown());
         }
         Optional<Node> root = YamlReader.tree(events.get(), lines, new Messages());
         Optional<Node> secret = root.flatMap(YamlFile::secret);

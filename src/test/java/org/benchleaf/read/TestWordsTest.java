@@ -30,7 +30,7 @@ class TestWordsTest {
         "faint feathering|SOME_CHANGE", "borderline|SOME_CHANGE", "±|SOME_CHANGE",
         "bleeds|CHANGE", "runs|CHANGE", "feathers|CHANGE", "softens|CHANGE", "swells|CHANGE", "colour change|CHANGE",
         "tideline|CHANGE", "comes off on the swab|CHANGE", "not stable|CHANGE", "no longer stable|CHANGE",
-        "not fast|CHANGE", "does not hold|CHANGE",
+        "not fast|CHANGE", "not unchanged|CHANGE", "unchanged|NO_CHANGE", "does not hold|CHANGE",
         "not tested|NOT_TESTED", "n/t|NOT_TESTED", "not permitted|NOT_TESTED",
         "not known|NOT_KNOWN", "?|NOT_KNOWN", "inconclusive|NOT_KNOWN", "unknown|NOT_KNOWN",
     })
