@@ -52,10 +52,10 @@ class StepSheetIT {
     /** In the order in which a hand needs it: name, action, amount, what one should see, timer, caution. */
     @Test
     void a_screen_is_heard_in_the_order_of_the_hand_and_its_buttons_name_their_step() {
-        atTheBench("step-tests", window -> assertThat(heard(window)).containsSubsequence("heading: 2. Testing",
+        atTheBench("step-tests", window -> assertThat(heard(window)).containsSubsequence("heading: 2. Testing: what each liquid does",
                 "text: Set one small drop of each liquid on each ink, wait the whole dwell, blot, and look through the loupe.",
-                "timer: This step, 2. Testing", "button: Start: This step, 2. Testing",
-                "DisclosureTriangle: More: 2. Testing", "button: Back: 1. Examination", "button: Next: 2. Testing Look"));
+                "timer: This step, 2. Testing: what each liquid does", "button: Start: This step, 2. Testing: what each liquid does",
+                "DisclosureTriangle: More: 2. Testing: what each liquid does", "button: Back: 1. Examination", "button: Next: 2. Testing: what each liquid does Look"));
         atTheBench("step-look", window -> assertThat(heard(window)).containsSubsequence("heading: 1. Examination",
                 "text: Look at both sides in normal, raking and transmitted light.", "text: See",
                 "timer: This step, 1. Examination", "button: Step done: 1. Examination"));
