@@ -1,6 +1,5 @@
 package org.benchleaf.compose;
 
-import java.util.LinkedHashMap;
 import java.util.Map;
 
 /**
@@ -11,6 +10,6 @@ import java.util.Map;
 public record KeptOffline(Map<String, String> words) implements Block {
 
     public KeptOffline {
-        words = new LinkedHashMap<>(words);
+        words = Map.copyOf(words);
     }
 }
