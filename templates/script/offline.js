@@ -17,9 +17,7 @@
     return Object.keys(holes).reduce(function (text, hole) { return text.replace("[" + hole + "]", holes[hole]); }, word(key));
   }
   function day(on) {
-    /* As the pages write days: in plain "en" a browser would put the month first. */
-    var language = document.documentElement.lang === "en" ? "en-GB" : document.documentElement.lang;
-    return new Date(on + "T12:00:00Z").toLocaleDateString(language, { day: "numeric", month: "long", year: "numeric", timeZone: "UTC" });
+    return new Date(on + "T12:00:00Z").toLocaleDateString(document.documentElement.lang, { day: "numeric", month: "long", year: "numeric", timeZone: "UTC" });
   }
   function say(part, text) {
     var place = box.querySelector("[data-kept-" + part + "]");
