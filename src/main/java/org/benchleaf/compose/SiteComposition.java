@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.benchleaf.model.CheckValues;
 import org.benchleaf.model.Library;
 
@@ -44,12 +45,8 @@ public final class SiteComposition {
     /** The data beside the pages, such as the schemas and how the site is cited. */
     public List<DataFile> files() {
         if (files == null) {
-            files = new ArrayList<>(WritingPage.files());
-            files.add(SumsPage.data(desk.language(), desk.library().formulary()));
-            files.add(SiteReference.file(desk.library().studio(), Words.in(desk.language())));
-            if (Installation.isWanted(desk.library().studio())) {
-                files.add(Installation.manifest(desk.library().studio(), desk.language()));
-            }
+            files = Stream.concat(WritingPage.files().stream(), Stream.of(SumsPage.data(desk.language(), desk.library().formulary()),
+                    SiteReference.file(desk.library().studio(), Words.in(desk.language())))).toList();
         }
         return files;
     }
