@@ -59,7 +59,8 @@ class BooksAndFoldersIT {
         Path book = unpacked(books.get(0), "book").resolve("EPUB");
         List<String> chapters = new ArrayList<>();
         try (Stream<Path> files = Files.walk(book)) {
-            files.filter(file -> file.toString().endsWith(".xhtml")).sorted()
+            // The list of contents is no chapter: reading programs show it in a way of their own.
+            files.filter(file -> file.toString().endsWith(".xhtml") && !file.endsWith("nav.xhtml")).sorted()
                     .forEach(file -> chapters.add(book.relativize(file).toString().replace('\\', '/')));
         }
         assertThat(chapters).hasSizeGreaterThan(3);
