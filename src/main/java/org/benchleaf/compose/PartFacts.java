@@ -48,7 +48,7 @@ final class PartFacts implements Part.Kinds<List<Fact>> {
         facts.thing("of", part.of());
         facts.amount("humidity", part.humidity());
         facts.amount("temperature", part.temperature());
-        part.lookEvery().ifPresent(every -> facts.text("look-every", sheet.numbers().duration(every).text()));
+        facts.time("look-every", part.lookEvery());
         return facts.list;
     }
 
@@ -65,7 +65,7 @@ final class PartFacts implements Part.Kinds<List<Fact>> {
         Facts facts = new Facts();
         facts.amount("weight", Optional.of(part.mass()));
         facts.things("between", part.between());
-        part.time().ifPresent(time -> facts.text("under-weight", sheet.numbers().duration(time).text()));
+        facts.time("under-weight", part.time());
         return facts.list;
     }
 
@@ -93,7 +93,7 @@ final class PartFacts implements Part.Kinds<List<Fact>> {
         Facts facts = new Facts();
         facts.thing("tool", part.tool());
         facts.amount("temperature", Optional.of(part.temperature()));
-        part.time().ifPresent(time -> facts.text("rest", sheet.numbers().duration(time).text()));
+        facts.time("rest", part.time());
         return facts.list;
     }
 
@@ -126,7 +126,7 @@ final class PartFacts implements Part.Kinds<List<Fact>> {
         facts.text("method", part.method());
         part.faces().ifPresent(faces -> facts.text("faces", sheet.words().term("faces", faces)));
         facts.amount("beyond-medium", part.beyond());
-        part.rinse().ifPresent(time -> facts.text("rinse", sheet.numbers().duration(time).text()));
+        facts.time("rinse", part.rinse());
         part.rinses().ifPresent(count -> facts.text("rinses", String.valueOf(count)));
         part.clearBy().ifPresent(day -> facts.text("clear-by", sheet.numbers().date(day)));
         return facts.list;
@@ -156,7 +156,7 @@ final class PartFacts implements Part.Kinds<List<Fact>> {
         facts.amount("thickness", Optional.of(part.thickness()));
         facts.amount("place-height", part.height());
         facts.amount("place-width", part.width());
-        part.each().ifPresent(each -> facts.text("layer-lies", sheet.numbers().duration(each).text()));
+        facts.time("layer-lies", part.each());
         facts.text("layers-laid", String.valueOf(part.times()));
         part.between().ifPresentOrElse(between -> facts.thing("next-to-sheet", between),
                 () -> facts.text("next-to-sheet", sheet.words().say("bench.direct-contact")));
@@ -172,7 +172,7 @@ final class PartFacts implements Part.Kinds<List<Fact>> {
         facts.thing("tool", part.tool());
         part.of().ifPresent(of -> facts.thing("of", of));
         facts.amount("suction", part.pressure());
-        part.time().ifPresent(time -> facts.text("suction-for", sheet.numbers().duration(time).text()));
+        facts.time("suction-for", part.time());
         return facts.list;
     }
 
@@ -182,7 +182,7 @@ final class PartFacts implements Part.Kinds<List<Fact>> {
         facts.text("light", sheet.words().term("light-source", part.source()));
         facts.amount("illuminance", part.illuminance());
         facts.text("ultraviolet", sheet.words().say(part.filtered() ? "bench.ultraviolet-filtered" : "bench.ultraviolet-reaches"));
-        part.time().ifPresent(time -> facts.text("light-for", sheet.numbers().duration(time).text()));
+        facts.time("light-for", part.time());
         return facts.list;
     }
 
@@ -190,7 +190,7 @@ final class PartFacts implements Part.Kinds<List<Fact>> {
     public List<Fact> gas(Part.Gas part) {
         Facts facts = new Facts();
         facts.thing("gas", part.of());
-        part.time().ifPresent(time -> facts.text("gas-for", sheet.numbers().duration(time).text()));
+        facts.time("gas-for", part.time());
         part.tool().ifPresent(tool -> facts.thing("tool", tool));
         return facts.list;
     }
@@ -212,7 +212,7 @@ final class PartFacts implements Part.Kinds<List<Fact>> {
         facts.text("ageing-of", part.of());
         facts.amount("temperature", Optional.of(part.temperature()));
         facts.amount("humidity", part.humidity());
-        facts.text("ageing-for", sheet.numbers().duration(part.time()).text());
+        facts.time("ageing-for", Optional.of(part.time()));
         part.standard().ifPresent(standard -> facts.text("ageing-standard", standard));
         return facts.list;
     }
@@ -249,6 +249,10 @@ final class PartFacts implements Part.Kinds<List<Fact>> {
 
         void amount(String key, Optional<Quantity> amount) {
             amount.ifPresent(value -> text(key, sheet.numbers().written(value).text()));
+        }
+
+        void time(String key, Optional<Quantity> time) {
+            time.ifPresent(value -> text(key, sheet.numbers().duration(value).text()));
         }
 
         void thing(String key, String id) {

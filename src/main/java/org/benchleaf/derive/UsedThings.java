@@ -8,9 +8,13 @@ import org.benchleaf.model.Part;
 import org.benchleaf.model.Step;
 
 /** The ids of solutions, materials and tools that a part of a step names. */
-final class UsedThings implements Part.Kinds<List<String>> {
+public final class UsedThings implements Part.Kinds<List<String>> {
 
-    static List<String> of(Step step) {
+    private UsedThings() {
+    }
+
+    /** Every id that a step names, those of its parts before those that it uses besides. */
+    public static List<String> of(Step step) {
         LinkedHashSet<String> ids = new LinkedHashSet<>();
         step.parts().forEach(part -> ids.addAll(part.ask(new UsedThings())));
         ids.addAll(step.uses());
