@@ -10,7 +10,9 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.benchleaf.check.CaseChecker;
 import org.benchleaf.compose.Audience;
@@ -219,20 +221,10 @@ final class ContentStages implements Stages {
             List<SiteFile> files = new ArrayList<>(published(pages, data, publisher.with(pictures), pictures.files()));
             files.addAll(data);
             files.addAll(pictures.files());
-            List<PageSearch> read = pages.pages().stream().map(page -> read(page, files)).toList();
-            read.forEach(search -> files.add(publisher.publish(search.sentences())));
             CaseCard card = pages.card().withPictureFiles(pictures.noted(pages.card().picture()))
-                    .foundBy(entries(pages, read));
+                    .foundBy(searched(pages.pages(), pages::searchTitle, files));
             scan(files, card, said);
             return Optional.of(new Part(files, card));
-        }
-
-        private static List<SearchEntry> entries(CasePages pages, List<PageSearch> read) {
-            List<SearchEntry> entries = new ArrayList<>();
-            for (int page = 0; page < read.size(); page++) {
-                entries.add(read.get(page).entry(pages.searchTitle(pages.pages().get(page))));
-            }
-            return entries;
         }
 
         private List<SiteFile> published(CasePages pages, List<SiteFile> data, SitePublisher withPictures,
@@ -258,10 +250,16 @@ final class ContentStages implements Stages {
         }
     }
 
-    /** What the search takes from the file of a page. */
-    private static PageSearch read(Page page, List<SiteFile> files) {
-        return PageSearch.of(page, files.stream().filter(file -> file.path().equals(page.path())).findFirst()
-                .map(SiteFile::text).orElseThrow());
+    /**
+     * What the search knows of pages, read from their files; the sentences that it shows are added to the files.
+     *
+     * @param title of a page as the search lists it
+     */
+    private List<SearchEntry> searched(List<Page> pages, Function<Page, String> title, List<SiteFile> files) {
+        Map<String, SiteFile> byPath = files.stream().collect(Collectors.toMap(SiteFile::path, file -> file));
+        List<PageSearch> read = pages.parallelStream().map(page -> PageSearch.of(page, byPath.get(page.path()).text())).toList();
+        read.forEach(search -> files.add(publisher.publish(search.sentences())));
+        return IntStream.range(0, read.size()).mapToObj(at -> read.get(at).entry(title.apply(pages.get(at)))).toList();
     }
 
     /** Made once, when the first page needs them. */
@@ -295,19 +293,6 @@ final class ContentStages implements Stages {
         return PrivateScan.ofAll(PrivateMarks.newSince(before, values), common.studioName());
     }
 
-    /** Adds the index of the search and the sentences that it shows. */
-    private void search(SitePages pages, List<CaseCard> cards, List<SiteFile> files) {
-        Map<String, SiteFile> byPath = files.stream().collect(Collectors.toMap(SiteFile::path, file -> file));
-        List<PageSearch> read = pages.pages().parallelStream()
-                .map(page -> PageSearch.of(page, byPath.get(page.path()).text())).toList();
-        List<SearchEntry> entries = new ArrayList<>();
-        for (int page = 0; page < read.size(); page++) {
-            entries.add(read.get(page).entry(pages.pages().get(page).title()));
-        }
-        read.forEach(search -> files.add(publisher.publish(search.sentences())));
-        SearchIndex.files(common.library(), cards, entries).forEach(file -> files.add(publisher.publish(file)));
-    }
-
     private Set<Studio.TakeAlong> forms() {
         return common.library().studio().takeAlong();
     }
@@ -325,7 +310,8 @@ final class ContentStages implements Stages {
                 return file;
             }).toList());
         }
-        search(pages, cards, files);
+        SearchIndex.files(common.library(), cards, searched(pages.pages(), Page::title, files))
+                .forEach(file -> files.add(publisher.publish(file)));
         pages.files().forEach(file -> files.add(publisher.publish(file)));
         files.addAll(assets());
         Messages said = new Messages();
