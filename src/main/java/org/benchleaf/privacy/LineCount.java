@@ -25,6 +25,8 @@ final class LineCount {
 
     /** The column of a place on its line, counted from 1. */
     int columnOf(int offset) {
-        return offset - starts[lineOf(offset) - 1] + 1;
+        // First of all, since it finds where the lines start.
+        int line = lineOf(offset);
+        return offset - starts[line - 1] + 1;
     }
 }
