@@ -23,6 +23,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.UnaryOperator;
+import java.util.concurrent.CountDownLatch;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -287,14 +288,21 @@ class PreviewTest {
 
     @Test
     void the_command_tells_its_address_and_ends_when_it_is_stopped() throws IOException, InterruptedException {
-        StringWriter told = new StringWriter();
+        CountDownLatch isTold = new CountDownLatch(1);
+        StringWriter told = new StringWriter() {
+            @Override
+            public void flush() {
+                isTold.countDown();
+            }
+        };
         List<Integer> codes = new ArrayList<>();
         CommandLine line = new CommandLine(new PreviewCommand()).setOut(new PrintWriter(told)).setErr(new PrintWriter(told));
-        Thread running = new Thread(() -> codes.add(line.execute("--content", content.toString(), "--on", DAY.toString())));
+        Thread running = new Thread(() -> {
+            codes.add(line.execute("--content", content.toString(), "--on", DAY.toString()));
+            isTold.countDown();
+        });
         running.start();
-        while (running.isAlive() && !told.toString().contains("Ctrl-C")) {
-            Thread.sleep(20);
-        }
+        isTold.await();
         String address = told.toString().replaceAll("(?s).*(http://\\S+).*", "$1");
         assertThat(new PreviewClient(address).get(SHEET).status()).isEqualTo(200);
         running.interrupt();
