@@ -49,7 +49,7 @@ public enum BuildingBlock {
     DWELL_MOST("dwell covers most baths", Takes.LIMIT,
             "the same with as many baths as the step allows at most"),
     END_POINT("end point read", Takes.NOTHING,
-            "the readings of the baths reach the end point where that asks for some baths in a row without colour"),
+            "the last baths were read as the end point asks"),
     FIXED("fixed before", Takes.NOTHING, "an earlier step fixed the medium"),
     PROTECTED("protected and tested again", Takes.NOTHING,
             "an earlier step fixed the medium, and a test after it with the same liquid was stable; another one that does not tell leaves that open"),

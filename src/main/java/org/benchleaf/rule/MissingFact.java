@@ -53,6 +53,19 @@ record MissingFact(String told, String remedy) {
                 "Add the baths with their 'colour:' under 'readings:' of step '" + step.id() + "'");
     }
 
+    /** What was read in the last baths. */
+    static MissingFact bathReading(Step step, String key) {
+        return new MissingFact("'" + key + ":' under 'readings:' under 'bath:' is not given for the last baths",
+                "Add the baths with their '" + key + ":' under 'readings:' of step '" + step.id() + "'");
+    }
+
+    /** An end point in words of which nothing read in the baths tells. */
+    static MissingFact endPoint(Step step) {
+        return new MissingFact("'until:' of step '" + step.id() + "' asks for something that no reading of its baths tells",
+                "Write 'until:' as what was read, such as 'two baths in a row stay clear' or 'the conductivity stays below 5 µS/cm',"
+                        + " or say under 'reasons' how the end was seen");
+    }
+
     /** The liquid of a step that wets the sheet. */
     static MissingFact liquid() {
         return new MissingFact("the liquid is not given", "Name the liquid with 'of:' under 'bath:' or 'mist:', or under 'uses:' of the step");
