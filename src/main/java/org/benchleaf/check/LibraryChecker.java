@@ -144,13 +144,17 @@ public final class LibraryChecker {
     private Material material(String id, Fields fields, Place place) {
         fields.scalar("source").ifPresent(key -> references.use(key, References.Kind.SOURCE));
         return new Material(id, fields.needText("name"), fields.needText("kind"), fields.needText("plain"),
-                // By whichever of its names: the row's own key is what the rest of the program asks by.
-                fields.text("substance").map(name -> draft.reference().substanceCalled(name).map(Substance::key).orElse(name)),
+                substance(fields, "substance"),
                 fields.positive("strength", VOLUME_FRACTION, MASS_FRACTION, MASS_PER_VOLUME, AMOUNT_PER_VOLUME),
-                fields.ph("pH"), fields.reading("grammage", MASS_PER_AREA), fields.reading("height", LENGTH),
+                substance(fields, "rest"), fields.ph("pH"), fields.reading("grammage", MASS_PER_AREA), fields.reading("height", LENGTH),
                 fields.reading("width", LENGTH), fields.reading("uptake", MASS_PER_MASS),
                 fields.positive("keeps", TIME), fields.text("kept"), Set.copyOf(fields.texts("traits")),
                 fields.text("source"), place);
+    }
+
+    /** By whichever of its names: the row's own key is what the rest of the program asks by. */
+    private Optional<String> substance(Fields fields, String key) {
+        return fields.text(key).map(name -> draft.reference().substanceCalled(name).map(Substance::key).orElse(name));
     }
 
     private List<Term> terms() {

@@ -41,9 +41,9 @@ final class BoughtMaterials {
     /** What a material is made of, by its substance and its strength as it is sold. */
     Composition of(Material material) {
         Optional<Substance> row = material.substance().map(reference.substances()::get);
-        Optional<Substance> named = namedFor(material);
-        if (named.isPresent()) {
-            return Composition.unknown(unknown.thing(material.name(), named.get().name().toLowerCase(Locale.ROOT)));
+        Optional<Hazards.Unknown> held = heldBy(material);
+        if (held.isPresent()) {
+            return Composition.unknown(held.get());
         }
         if (row.isEmpty()) {
             return Composition.unknown(material.substance().map(key -> unknown.substance(material.name(), key))
@@ -53,18 +53,40 @@ final class BoughtMaterials {
         MassShare share = material.strength().map(strength -> share(row.get(), strength)).orElse(MassShare.WHOLE);
         Map<String, MassShare> shares = new LinkedHashMap<>();
         shares.put(row.get().key(), share);
-        boolean inWater = row.get().suppliedInWater() || row.get().key().equals("ethanol");
-        if (share.least() < 1 && inWater) {
-            shares.put(WATER, share.rest());
+        Optional<String> rest = restOf(material, row.get());
+        if (share.least() < 1) {
+            rest.ifPresent(key -> shares.merge(key, share.rest(), MassShare::plus));
         }
         Optional<Composition.Spirit> spirit = spirit(row.get(), byVolumeOrPure(material.strength()));
         Composition bought = new Composition(shares, material.ph(), spirit, List.of());
-        return share.least() < PURE && !inWater ? bought.lacking(unknown.restOf(material.name(), row.get().name())) : bought;
+        if (rest.filter(key -> !reference.substances().containsKey(key)).isPresent()) {
+            return bought.lacking(unknown.substance(material.name(), rest.get()));
+        }
+        return share.least() < PURE && rest.isEmpty() ? bought.lacking(unknown.restOf(material.name(), row.get().name())) : bought;
+    }
+
+    /** The rest of what is sold impure: as the author says, else water for what is usually sold in water. */
+    private static Optional<String> restOf(Material material, Substance substance) {
+        return material.rest().or(() -> substance.suppliedInWater() || substance.key().equals("ethanol")
+                ? Optional.of(WATER) : Optional.empty());
     }
 
     /** Whether it is asked what a material can do: it is no thing, or a thing whose name speaks of a substance. */
     boolean isAsked(Material material) {
-        return material.isChemical() || namedFor(material).isPresent();
+        return material.isChemical() || heldBy(material).isPresent();
+    }
+
+    /** What a thing may hold by its name, though its kind says that it holds nothing. */
+    private Optional<Hazards.Unknown> heldBy(Material material) {
+        return namedFor(material).map(named -> unknown.thing(material.name(), named.name().toLowerCase(Locale.ROOT)))
+                .or(() -> soakedBy(material).map(word -> unknown.soaked(material.name(), word)));
+    }
+
+    /** The word in a thing's name that says that it is sold wet, such as a wipe, unless the name also says that it is dry. */
+    private Optional<String> soakedBy(Material material) {
+        String name = plain(material.id() + " " + material.name());
+        return material.isChemical() || name.contains(" dry ") ? Optional.empty()
+                : reference.soaked().stream().filter(word -> name.contains(plain(word))).findFirst();
     }
 
     /** The substance with a hazard that a thing is named for, such as a swab of acetone: its kind says that it holds none. */

@@ -22,6 +22,11 @@ final class UnknownWords {
         return of("composition", "thing-named", "part", name, "substance", substance);
     }
 
+    /** A thing whose name says that it is sold wet. */
+    Hazards.Unknown soaked(String name, String word) {
+        return of("composition", "thing-soaked", "part", name, "word", word);
+    }
+
     /** A part that names a substance which the table does not have. */
     Hazards.Unknown substance(String name, String substance) {
         return of("composition", "substance-missing", "part", name, "substance", substance);

@@ -14,6 +14,7 @@ import org.benchleaf.quantity.Quantity;
  * @param plain one sentence for the public
  * @param substance key of the table of substances, for hazards and molar mass
  * @param strength as bought, for a stock
+ * @param rest key of the substance that the rest of it is, where it is not pure
  * @param ph as bought, for a liquid or a board
  * @param grammage of a tissue, blotter or carrier
  * @param height of a sheet as bought
@@ -25,7 +26,7 @@ import org.benchleaf.quantity.Quantity;
  * @param source key of the source of its figures
  */
 public record Material(String id, String name, String kind, String plain, Optional<String> substance,
-        Optional<Quantity> strength, Optional<Quantity> ph, Optional<Quantity> grammage, Optional<Quantity> height,
+        Optional<Quantity> strength, Optional<String> rest, Optional<Quantity> ph, Optional<Quantity> grammage, Optional<Quantity> height,
         Optional<Quantity> width, Optional<Quantity> uptake, Optional<Quantity> keeps, Optional<String> kept,
         Set<String> traits, Optional<String> source, Place place) {
 

@@ -30,13 +30,14 @@ import org.benchleaf.quantity.Quantity;
  * @param wordings sentences about hazards with holes, by key
  * @param limits on which the rules for hazards rest
  * @param publicCare what is told to readers outside the trade
+ * @param soaked words of a name that say that a thing is sold wet
  */
 public record Reference(Map<String, Substance> substances, Map<String, Statement> statements,
         Map<String, Pictogram> pictograms, Map<String, Equipment> equipment, List<MixtureRule> rules,
         Map<String, Caution> cautions, Map<String, WasteKind> waste, List<FirstAid> firstAid, List<LabelSize> labels,
         List<ClaimWord> claims, List<Incompatible> incompatible, List<Access> access,
         List<AcuteRoute> acute, Map<String, Precedence> precedence, Map<String, Wording> wordings, HazardLimits limits,
-        PublicCare publicCare) {
+        PublicCare publicCare, List<String> soaked) {
 
     private static final Pattern NO_WORD = Pattern.compile("[^\\p{L}\\p{N}]+");
 
@@ -48,6 +49,7 @@ public record Reference(Map<String, Substance> substances, Map<String, Statement
         claims = List.copyOf(claims);
         incompatible = List.copyOf(incompatible);
         access = List.copyOf(access);
+        soaked = List.copyOf(soaked);
     }
 
     /** The row that someone means who writes a key, a name, a synonym or a CAS number. */
@@ -59,7 +61,7 @@ public record Reference(Map<String, Substance> substances, Map<String, Statement
     /** The tables with another window of pH for the drain. */
     public Reference draining(HazardLimits.Limit window) {
         return new Reference(substances, statements, pictograms, equipment, rules, cautions, waste, firstAid, labels, claims,
-                incompatible, access, acute, precedence, wordings, limits.draining(window), publicCare);
+                incompatible, access, acute, precedence, wordings, limits.draining(window), publicCare, soaked);
     }
 
     /**

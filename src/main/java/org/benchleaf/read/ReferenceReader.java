@@ -104,7 +104,7 @@ public final class ReferenceReader {
                         Set.copyOf(row.textsOf("left out beside", statements.keySet())),
                         Set.copyOf(row.textsOf("no pictogram beside", statements.keySet())), row.text("source"))),
                 table("hazard-words", row -> new Reference.Wording(row.key(), row.text("words"),
-                        row.optionalText("do"))), limits(), publicCare());
+                        row.optionalText("do"))), limits(), publicCare(), list("soaked-things", ReferenceReader::soaked));
     }
 
     private PublicCare publicCare() {
@@ -131,6 +131,11 @@ public final class ReferenceReader {
                 Set.copyOf(row.textsOf("cautions", cautions)), row.optionalQuantity("ph below", Dimension.ACIDITY),
                 row.optionalQuantity("ph above", Dimension.ACIDITY), row.set("never with"), row.optionalText("bottle"),
                 row.text("words"), row.optionalText("drain"), row.text("source"));
+    }
+
+    private static String soaked(ReferenceRow row) {
+        row.text("source");
+        return row.key();
     }
 
     /** The statements that go with a class. */

@@ -48,6 +48,30 @@ class HazardReviewTest {
         assertThat(thing("ethereal-brush")).doesNotContain("HAZ-020");
     }
 
+    /** Wipes are sold wet as often as dry. Common practice, no source. */
+    @Test
+    void a_thing_that_is_sold_wet_is_asked_for_what_it_holds() {
+        assertThat(thing("lens wipes")).contains("HAZ-020");
+        assertThat(thing("Pre-moistened cloth")).contains("HAZ-020");
+        assertThat(thing("disinfectant-pad")).contains("HAZ-020");
+        assertThat(thing("dry wipe")).doesNotContain("HAZ-020");
+        assertThat(thing("moisture meter")).doesNotContain("HAZ-020");
+    }
+
+    /** A bottle of 70 % isopropanol may hold water or something else; its label says which. */
+    @Test
+    void the_rest_of_an_impure_solvent_is_asked_for_and_taken_as_the_author_says() {
+        assertThat(isopropanol(Optional.empty())).contains("HAZ-020");
+        assertThat(isopropanol(Optional.of("water"))).doesNotContain("HAZ-020");
+        assertThat(isopropanol(Optional.of("no such substance"))).contains("HAZ-020");
+    }
+
+    private static List<String> isopropanol(Optional<String> rest) {
+        Invented invented = new Invented();
+        invented.material("isopropanol-70", "liquid", "isopropanol", Optional.of("70 % v/v"), rest, Optional.empty());
+        return invented.step("wash", Invented.bath("isopropanol-70", "50 mm", "25 mm", 1)).codes();
+    }
+
     private static List<String> thing(String name) {
         Invented invented = new Invented();
         invented.material(name, "tool", "", Optional.empty(), Optional.empty());
@@ -176,7 +200,7 @@ class HazardReviewTest {
     void the_stated_ph_of_a_material_hides_no_alkaline_liquid_that_it_is_dissolved_in() {
         Invented invented = new Invented();
         invented.materials.put("cellulose", new org.benchleaf.model.Material("cellulose", "Cellulose", "solid", "A size.",
-                Optional.of("methyl cellulose"), Optional.empty(), Optional.of(q("pH 7")), Optional.empty(), Optional.empty(),
+                Optional.of("methyl cellulose"), Optional.empty(), Optional.empty(), Optional.of(q("pH 7")), Optional.empty(), Optional.empty(),
                 Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Set.of(), Optional.empty(),
                 Invented.PLACE));
         invented.solution("lime-water", new Recipe.Saturate("calcium-hydroxide", "deionised-water", q("20 °C")));

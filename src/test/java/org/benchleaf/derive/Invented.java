@@ -84,15 +84,20 @@ final class Invented {
     }
 
     void material(String id, String kind, String substance, Optional<String> strength, Optional<String> grammage) {
+        material(id, kind, substance, strength, Optional.empty(), grammage);
+    }
+
+    void material(String id, String kind, String substance, Optional<String> strength, Optional<String> rest,
+            Optional<String> grammage) {
         materials.put(id, new Material(id, id, kind, "", Optional.of(substance).filter(name -> !name.isEmpty()),
-                strength.map(Invented::q), Optional.empty(), grammage.map(Invented::q), Optional.empty(),
+                strength.map(Invented::q), rest, Optional.empty(), grammage.map(Invented::q), Optional.empty(),
                 Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Set.of(), Optional.empty(),
                 PLACE));
     }
 
     Invented blotter(String height, String width, String grammage, String uptake) {
         materials.put("blotter", new Material("blotter", "blotter", "absorbent", "", Optional.empty(),
-                Optional.empty(), Optional.empty(), Optional.of(q(grammage)), Optional.of(q(height)),
+                Optional.empty(), Optional.empty(), Optional.empty(), Optional.of(q(grammage)), Optional.of(q(height)),
                 Optional.of(q(width)), Optional.of(q(uptake)), Optional.empty(), Optional.empty(), Set.of(),
                 Optional.empty(), PLACE));
         return this;
