@@ -37,7 +37,9 @@ final class FlammableLiquids {
     }
 
     void ask(List<MixturePart> parts, Optional<Quantity> strength) {
-        List<MixturePart> burning = parts.stream().filter(part -> part.share() > 0 && category(part).isPresent()).toList();
+        List<MixturePart> diluted = inWater(parts) ? parts.stream().filter(FlammableLiquids::isTooDilute).toList() : List.of();
+        List<MixturePart> burning = parts.stream()
+                .filter(part -> part.share() > 0 && category(part).isPresent() && !diluted.contains(part)).toList();
         if (isSpirit(parts, burning)) {
             spirit(strength.orElseGet(() -> strength(parts)));
             return;
@@ -47,9 +49,27 @@ final class FlammableLiquids {
             verdict.give(category.name(), category.statement(), source(gravest), key(gravest), "substance", gravest.name());
         });
         if (burning.isEmpty()) {
-            parts.stream().filter(part -> flash(part).isPresent()).forEach(part -> verdict.refuse("not Flam. Liq. 3",
+            diluted.forEach(part -> verdict.refuse("not Flam. Liq. 3", source(part), "flammable-below", "substance", part.name(),
+                    "share", part.mass().words(), "limit", Reading.of(stated(part).flatMap(Substance.HazardClass::from).orElseThrow())));
+            parts.stream().filter(part -> flash(part).isPresent() && !diluted.contains(part)).forEach(part -> verdict.refuse("not Flam. Liq. 3",
                     source(part), "flash-above", "substance", part.name(), "flash", Reading.of(flash(part).get())));
         }
+    }
+
+    /** Whether every other liquid in it is water. */
+    private static boolean inWater(List<MixturePart> parts) {
+        return parts.stream().map(MixturePart::substance).filter(one -> one.form().equals("liquid"))
+                .filter(one -> !one.key().equals(WATER)).count() == 1;
+    }
+
+    /** Whether the row says from which share its solution in water catches fire, and this one is weaker. */
+    private static boolean isTooDilute(MixturePart part) {
+        return stated(part).flatMap(Substance.HazardClass::from).filter(from -> !part.reaches(from)).isPresent();
+    }
+
+    private static Optional<Substance.HazardClass> stated(MixturePart part) {
+        return part.classes().stream().filter(one -> one.name().startsWith("Flam. Liq."))
+                .min(Comparator.comparing(Substance.HazardClass::statement));
     }
 
     /** By class, and in one class by flash point; a part without one stands behind those that have it. */
@@ -64,8 +84,7 @@ final class FlammableLiquids {
     }
 
     private String source(MixturePart part) {
-        return part.classes().stream().filter(one -> one.name().startsWith("Flam. Liq.")).findFirst()
-                .map(Substance.HazardClass::source)
+        return stated(part).map(Substance.HazardClass::source)
                 .or(() -> part.substance().fire().map(Substance.Fire::source)).orElse(limits.highFlash().source());
     }
 
@@ -75,8 +94,7 @@ final class FlammableLiquids {
 
     /** The class that the row states, else the one that its flash point gives. */
     private Optional<Category> category(MixturePart part) {
-        return part.classes().stream().filter(one -> one.name().startsWith("Flam. Liq."))
-                .map(one -> new Category(one.name(), one.statement())).min(Comparator.comparing(Category::statement))
+        return stated(part).map(one -> new Category(one.name(), one.statement()))
                 .or(() -> flash(part).flatMap(flash -> category(flash.low(), part.substance().fire()
                         .flatMap(Substance.Fire::boilingPoint).map(Quantity::low))));
     }
