@@ -60,6 +60,7 @@ class HazardsTest {
                 .containsEntry("public", "withheld").containsEntry("signal", "Danger");
         assertThat(ran.json().get("unknown").toString()).contains("isopropanol");
         assertThat(ran.json().get("waste").toString()).contains("group=null");
+        assertThat(ran.json().get("protection").toString()).contains("not known before section 8 of the safety data sheet");
     }
 
     /** Acetone and peroxide give explosive peroxides: common practice, no source. */

@@ -14,6 +14,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -123,6 +124,7 @@ enum Form {
         private final Messages messages;
         private Node node;
         private JsonNode part = description;
+        private JsonNode around = description;
 
         Slip(Error error, Gaps gaps, Messages messages) {
             this.error = error;
@@ -135,6 +137,7 @@ enum Form {
         }
 
         private void descend(Object element) {
+            around = part;
             if (node instanceof Node.Mapping mapping) {
                 String key = element.toString();
                 node = mapping.get(key).orElse(node);
@@ -156,8 +159,14 @@ enum Form {
                 case "propertyNames" -> badKey();
                 case "minItems", "minProperties", "maxProperties" -> tooFew();
                 default -> messages.add(FormMessages.WRONG_SHAPE.at(node.place(), "found", "something",
-                        "wanted", "another value", "example", example(part)));
+                        "wanted", "another value", "example", example()));
             }
+        }
+
+        /** An example of the part, else what the example of the list or group around it begins with. */
+        private String example() {
+            Iterator<JsonNode> first = around.path("examples").path(0).elements();
+            return part.has("examples") || !first.hasNext() ? Form.example(part) : written(first.next());
         }
 
         private void missing() {
@@ -165,7 +174,7 @@ enum Form {
             JsonNode wanted = part.path("properties").path(key);
             gaps.missing(node, key, FormMessages.MISSING.at(node.place(), "key", key,
                     "why", wanted.path("description").asText("It is needed."),
-                    "example", key + ": " + example(wanted)), messages);
+                    "example", key + ": " + Form.example(wanted)), messages);
         }
 
         private void unknownKey() {
@@ -212,7 +221,7 @@ enum Form {
                 return;
             }
             messages.add(FormMessages.WRONG_SHAPE.at(node.place(), "found", shape(node), "wanted", wanted(),
-                    "example", example(part)));
+                    "example", example()));
         }
 
         private String wanted() {
@@ -246,7 +255,7 @@ enum Form {
             messages.add(node instanceof Node.Mapping
                     ? FormMessages.WRONG_SHAPE.at(node.place(), "found", "a group with other keys",
                             "wanted", "exactly one liquid with its strength, 'rest' and 'from'",
-                            "example", example(part))
+                            "example", example())
                     : FormMessages.NOTHING_WRITTEN.at(node.place()));
         }
     }

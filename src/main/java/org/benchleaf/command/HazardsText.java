@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.benchleaf.derive.Bottles;
 import org.benchleaf.derive.Hazards;
 import org.benchleaf.derive.MassShare;
@@ -86,8 +87,10 @@ final class HazardsText {
     }
 
     private List<String> protection() {
-        return hazards.wear().stream().map(reference.equipment()::get).filter(Objects::nonNull)
-                .map(Reference.Equipment::words).toList();
+        Stream<String> known = hazards.wear().stream().map(reference.equipment()::get).filter(Objects::nonNull)
+                .map(Reference.Equipment::words);
+        return Stream.concat(known, Stream.of("protection-unknown").filter(any -> !hazards.known())
+                .map(key -> reference.wordings().get(key).words())).toList();
     }
 
     private List<String> waste() {

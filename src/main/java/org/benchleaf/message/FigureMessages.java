@@ -101,7 +101,8 @@ public enum FigureMessages implements CatalogueEntry {
     NO_DENSITY("FIG-040", Severity.ERROR,
             "How much of solution '{solution}' to make cannot be worked out, because {why}.",
             "It is mixed by mass and used by volume; only a density turns one into the other, and none is guessed.",
-            "Write 'make:' in grams, or give the density in content/reference/substances.yaml with its source."),
+            "Write 'make:' in grams; for a pure substance you may add its density to its row in content/reference/substances.yaml, such as"
+                    + " 'density: {value: 790 kg/m³, source: sds-usual}'."),
     PASSAGE_OF_NO_FIGURE("FIG-041", Severity.ERROR,
             "'source: figures' names the figure '{figure}', and the case has none of that name.",
             "What a publication says to a figure is shown beside that figure.",

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import org.benchleaf.message.Messages;
 import org.benchleaf.message.ReferenceMessages;
 import org.benchleaf.model.HazardLimits;
@@ -202,8 +203,7 @@ public final class ReferenceReader {
     private <T> Map<String, T> table(String name, Function<ReferenceRow, T> read) {
         Map<String, T> shipped = new LinkedHashMap<>();
         Messages own = new Messages();
-        THEMES.getOrDefault(name, List.of(name)).forEach(part ->
-                take(OwnFile.tree(SHIPPED + part + ".yaml"), read, own, shipped));
+        shippedParts(name).forEach(part -> take(part, read, new RowExamples(), own, shipped));
         if (!own.isEmpty()) {
             throw new IllegalStateException("The table of " + name + " cannot be read: " + own.all());
         }
@@ -213,21 +213,31 @@ public final class ReferenceReader {
             content.filter(folder -> folder.holds(file))
                     .flatMap(folder -> folder.read(folder.resolve(file), FrontMatter.MOST_BYTES, messages))
                     .flatMap(text -> YamlFile.read(text, 0, text.text().length(), messages).root())
-                    .ifPresent(root -> take(root, read, messages, rows));
+                    .ifPresent(root -> take(root, read, examples(name), messages, rows));
         }
         shipped.forEach(rows::putIfAbsent);
         return Collections.unmodifiableMap(rows);
     }
 
-    private static <T> void take(Node.Mapping root, Function<ReferenceRow, T> read, Messages messages,
+    private static Stream<Node.Mapping> shippedParts(String name) {
+        return THEMES.getOrDefault(name, List.of(name)).stream().map(part -> OwnFile.tree(SHIPPED + part + ".yaml"));
+    }
+
+    private static RowExamples examples(String name) {
+        RowExamples examples = new RowExamples();
+        shippedParts(name).forEach(examples::and);
+        return examples;
+    }
+
+    private static <T> void take(Node.Mapping root, Function<ReferenceRow, T> read, RowExamples examples, Messages messages,
             Map<String, T> rows) {
         root.entries().forEach((key, entry) -> {
             if (!(entry.value() instanceof Node.Mapping mapping)) {
                 messages.add(ReferenceMessages.TABLE_UNREADABLE.at(entry.keyPlace(), "problem",
-                        "'" + key + "' has no keys of its own"));
+                        "'" + key + "' has no keys of its own", "example", examples.row()));
                 return;
             }
-            ReferenceRow row = new ReferenceRow(key, mapping, messages);
+            ReferenceRow row = new ReferenceRow(key, mapping, examples, messages);
             T made = read.apply(row);
             if (row.isSound()) {
                 rows.put(key, made);

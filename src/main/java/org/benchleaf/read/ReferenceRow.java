@@ -24,14 +24,16 @@ final class ReferenceRow {
 
     private final String key;
     private final Node.Mapping node;
+    private final RowExamples examples;
     private final Messages messages;
     private final Set<String> asked = new LinkedHashSet<>();
     private final List<ReferenceRow> inner = new ArrayList<>();
     private boolean sound = true;
 
-    ReferenceRow(String key, Node.Mapping node, Messages messages) {
+    ReferenceRow(String key, Node.Mapping node, RowExamples examples, Messages messages) {
         this.key = key;
         this.node = node;
+        this.examples = examples;
         this.messages = messages;
     }
 
@@ -53,7 +55,8 @@ final class ReferenceRow {
 
     String text(String name) {
         return optionalText(name).orElseGet(() -> {
-            messages.add(ReferenceMessages.ROW_INCOMPLETE.at(node.place(), "row", key, "key", name));
+            messages.add(ReferenceMessages.ROW_INCOMPLETE.at(node.place(), "row", key, "key", name,
+                    "example", examples.of(name).map(text -> ", for example '" + text + "'").orElse("")));
             sound = false;
             return "";
         });
@@ -230,7 +233,7 @@ final class ReferenceRow {
     }
 
     private ReferenceRow inner(Node.Mapping mapping) {
-        ReferenceRow row = new ReferenceRow(key, mapping, messages);
+        ReferenceRow row = new ReferenceRow(key, mapping, examples, messages);
         inner.add(row);
         return row;
     }

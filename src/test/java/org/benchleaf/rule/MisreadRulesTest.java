@@ -116,6 +116,17 @@ class MisreadRulesTest {
                 """)).contains("bath-above-ph-10-5");
     }
 
+    /** Common practice, no source. */
+    @ParameterizedTest
+    @ValueSource(strings = {"flaking of the ink before it gets wet", "loose media under magnification", "eraser crumbs are gone"})
+    void a_look_at_what_only_the_dry_sheet_shows_comes_before_the_first_liquid(String look) {
+        assertThat(Bench.spoken(bench.check(Variation.of(List.of("misted"), """
+                steps:
+                  - {id: relax, after: [clean]}
+                  - {id: mend, after: [relax], hold: {before: pasting, released by: supervisor, look: %s, meanwhile: it lies on felt}}
+                """.formatted(look))))).contains("dry-look-before-liquid");
+    }
+
     private static List<String> spoken(String change) {
         return Bench.spoken(bench.check(Variation.of(List.of(), change)));
     }
