@@ -136,7 +136,7 @@ final class PartForm {
     }
 
     private Part press(Fields press) {
-        return new Part.Press(press.needReading("mass", MASS), press.reading("height", LENGTH),
+        return new Part.Press(press.whole("weights").orElse(1), press.needReading("mass", MASS), press.reading("height", LENGTH),
                 press.reading("width", LENGTH), materials(press, "between"), press.positive("time", TIME));
     }
 

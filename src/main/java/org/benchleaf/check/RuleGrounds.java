@@ -99,6 +99,8 @@ final class RuleGrounds implements Condition.Kinds<Void> {
             case HAS, SAYS, ABOVE, AT_MOST, AT_LEAST, BELOW, MORE_THAN, NO_MORE_THAN, RATIO, OBSERVED -> { }
             case KIND, PART, END_POINT -> look("steps");
             case TOUCHES -> look("steps", "object");
+            case IN_ORDER, TOOLS_TOLD, TEMPERATURES_ALIKE -> look("steps");
+            case COUNTS_ALIKE -> look("pictures", "condition");
             case LIQUID, TOOL, TOOLS -> look("steps", "solutions");
             case LAYER, KNOWN_LAYER, MATRIX -> look("object");
             case TESTED, INDICATED, PAPER_INDICATED -> look("object", "tests", "solutions", "steps");
@@ -122,11 +124,12 @@ final class RuleGrounds implements Condition.Kinds<Void> {
                     WATER_CONDUCTIVITY, WATER_ANALYSIS, WATER_PIPES, MIST_ULTRASONIC, MIST_WATER, MIST_CLEANED,
                     CHAMBER_PACK, CHAMBER_HUMIDITY, CHAMBER_LOOK_EVERY, SUPPORT_RIGID, CLEANING_EXTRACTION,
                     CLEANING_OPEN, FIXING_METHOD, FIXING_RINSE, FIXING_RINSES, FIXING_CLEAR_BY, HEAT_TEMPERATURE,
-                    PRESS_BETWEEN, MEND_GRAIN, MEND_PATCH, FIRST_CHANGE,
+                    PRESS_BETWEEN, PRESS_WEIGHTS, PRESS_HEIGHT, MEND_GRAIN, MEND_PATCH, FIRST_CHANGE,
                     STEP_NAMED, LAID_BETWEEN, LAID_EACH, SUCTION_PRESSURE, LIGHT_FILTERED, LIGHT_TIME, TAPE_ADHESIVE,
                     AGEING_OF, HEAT_TIME, PRESS_TIME, ACTIVATED_BY, ACTIVATED_WITH, WINDOW_LOW, WINDOW_HIGH ->
                     look("steps");
-            case PRESSURE -> look("steps", "object");
+            case PRESSURE, MIST_PER_SHEET -> look("steps", "object");
+            case MEND_PLACES -> look("steps", "condition");
             case LIQUID_PH, LIQUID_AGE, LIQUID_KEEPS, BATH_PH_READ -> look("steps", "solutions");
             case MEASURE, RESULT_KIND, METHOD, COLOUR_FORMULA, COLOUR_ILLUMINANT, COLOUR_OBSERVER, COLOUR_GEOMETRY,
                     COLOUR_READINGS, COLOUR_SPOTS, RESERVE_TITRATION, RESERVE_CARBONATE, RESERVE_AMOUNT -> look("results");

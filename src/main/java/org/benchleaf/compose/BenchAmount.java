@@ -59,7 +59,7 @@ final class BenchAmount implements Part.Kinds<Optional<Fact>> {
 
     @Override
     public Optional<Fact> press(Part.Press part) {
-        return told("weight", written(part.mass()));
+        return part.weights() > 1 ? told("weights", part.weights() + " × " + written(part.mass())) : told("weight", written(part.mass()));
     }
 
     @Override

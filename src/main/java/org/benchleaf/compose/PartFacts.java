@@ -63,7 +63,10 @@ final class PartFacts implements Part.Kinds<List<Fact>> {
     @Override
     public List<Fact> press(Part.Press part) {
         Facts facts = new Facts();
-        facts.amount("weight", Optional.of(part.mass()));
+        if (part.weights() > 1) {
+            facts.text("weights", String.valueOf(part.weights()));
+        }
+        facts.amount(part.weights() > 1 ? "weight-each" : "weight", Optional.of(part.mass()));
         facts.things("between", part.between());
         facts.time("under-weight", part.time());
         return facts.list;

@@ -71,7 +71,7 @@ final class StackDrawing {
     }
 
     private String mass(Part.Press press) {
-        return step.written(press.mass()) + press.height().flatMap(height -> press.width().map(width ->
+        return (press.weights() > 1 ? press.weights() + " × " : "") + step.written(press.mass()) + press.height().flatMap(height -> press.width().map(width ->
                 ", " + step.written(height) + " × " + step.written(width))).orElse("");
     }
 

@@ -34,6 +34,10 @@ public enum BuildingBlock {
     SOME_LIQUID("some liquid", Takes.CONDITION, "a liquid of the step, taken by itself, meets the condition"),
     TOOL("tool", Takes.WORDS, "a tool or material of the step answers to one of these words"),
     TOOLS("tools", Takes.WORDS, "for each of these words some tool or material of the step answers to it"),
+    IN_ORDER("tools in order", Takes.WORDS, "the tools for dry cleaning that answer to these words stand in the order of the words"),
+    TOOLS_TOLD("tools told", Takes.NOTHING, "what the step says to do speaks of each of its tools for dry cleaning"),
+    TEMPERATURES_ALIKE("temperatures alike", Takes.NOTHING, "each temperature in the words of the step is one that its parts give"),
+    COUNTS_ALIKE("counts alike", Takes.NOTHING, "a number of damages in the words of the picture is the number that the condition lists"),
     LAYER("layer", Takes.WORDS, "the medium or the support is one of these rows of the matrix"),
     KNOWN_LAYER("in the matrix", Takes.NOTHING, "the matrix has a row for the medium"),
     MATRIX("matrix", Takes.ACTION_VERDICTS, "the matrix gives one of these verdicts for the action"),
@@ -122,7 +126,9 @@ public enum BuildingBlock {
             case EARLIER_STEP, STEP_SINCE_DRYING, LATER_STEP, FOLLOWING_STEP -> "order of the steps";
             case TOUCHES -> "media and paper that the step touches";
             case LIQUID -> "what the liquids hold";
-            case TOOL, TOOLS -> "tools of the step";
+            case TOOL, TOOLS, IN_ORDER, TOOLS_TOLD -> "tools of the step";
+            case TEMPERATURES_ALIKE -> "words and temperatures of the step";
+            case COUNTS_ALIKE -> "words of the picture and condition";
             case LAYER, KNOWN_LAYER, MATRIX -> "what the medium or paper is";
             case TESTED -> "spot tests";
             case INDICATED, PAPER_INDICATED -> "tests with an indicator";

@@ -170,8 +170,8 @@ public sealed interface Part {
         }
     }
 
-    /** Weight laid on: its mass, over the whole sheet or an area of its own, and what lies between, from the sheet outward. */
-    record Press(Quantity mass, Optional<Quantity> height, Optional<Quantity> width, List<String> between,
+    /** Weights laid on side by side: the mass of each, over the whole sheet or an area of its own, and what lies between, from the sheet outward. */
+    record Press(int weights, Quantity mass, Optional<Quantity> height, Optional<Quantity> width, List<String> between,
             Optional<Quantity> time) implements Part {
         public Press {
             between = List.copyOf(between);

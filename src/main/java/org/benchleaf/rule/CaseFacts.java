@@ -43,6 +43,7 @@ final class CaseFacts {
     final LocalDate today;
     final Liquids liquids;
     final StepOrder order;
+    final TextSense wording;
     private final List<Layer> media;
     private final Layer support;
     private final Map<Rule.Subject, List<Asked>> asked = new EnumMap<>(Rule.Subject.class);
@@ -53,6 +54,7 @@ final class CaseFacts {
         this.today = today;
         this.liquids = new Liquids(treatment.solutions(), library, ph);
         this.order = new StepOrder(treatment.steps());
+        this.wording = new TextSense(treatment, liquids);
         this.media = treatment.object().media().stream().map(medium -> Layer.of(medium, library.matrix())).toList();
         this.support = Layer.support(treatment.object(), library.matrix());
     }

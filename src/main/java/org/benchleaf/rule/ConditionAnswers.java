@@ -127,6 +127,10 @@ final class ConditionAnswers {
                     .get(step.kind())).filter(WordComparison::known).isPresent()).isPresent();
             case MEASURED -> given.words().stream().allMatch(readings::beforeAndAfter);
             case APART -> asked.result().filter(result -> readings.keptApart(result, given.words())).isPresent();
+            case IN_ORDER -> asked.step().filter(step -> facts.wording.inOrder(step, given.words())).isPresent();
+            case TOOLS_TOLD -> asked.step().filter(facts.wording::tellsTools).isPresent();
+            case TEMPERATURES_ALIKE -> asked.step().filter(facts.wording::temperaturesAlike).isPresent();
+            case COUNTS_ALIKE -> asked.picture().filter(facts.wording::countsAlike).isPresent();
             default -> throw new IllegalArgumentException("'" + block.word() + "' asks for more than what is recorded");
         };
     }

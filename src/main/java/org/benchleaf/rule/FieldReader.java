@@ -172,6 +172,7 @@ final class FieldReader {
             case WATER_ANALYSIS -> FieldFact.text(water.flatMap(Part.Water::analysis));
             case WATER_PIPES -> FieldFact.text(water.flatMap(Part.Water::pipes));
             case MIST_ULTRASONIC -> FieldFact.flag(mist.filter(Part.Mist::ultrasonic).isPresent());
+            case MIST_PER_SHEET -> FieldFact.amount(mist.flatMap(part -> perSheet(step, part)));
             case MIST_WATER -> FieldFact.text(mist.flatMap(Part.Mist::water));
             case MIST_CLEANED -> FieldFact.text(mist.flatMap(Part.Mist::cleaned));
             case CHAMBER_PACK -> FieldFact.text(chamber.map(Part.Chamber::pack));
@@ -188,8 +189,11 @@ final class FieldReader {
             case FIXING_CLEAR_BY -> FieldFact.day(fixing.flatMap(Part.Fixing::clearBy));
             case HEAT_TEMPERATURE -> FieldFact.amount(step.part(Part.Heat.class).map(Part.Heat::temperature));
             case PRESSURE -> FieldFact.amount(step.part(Part.Press.class).flatMap(press -> pressure(step, press)));
+            case PRESS_WEIGHTS -> FieldFact.count(step.part(Part.Press.class).map(Part.Press::weights));
+            case PRESS_HEIGHT -> FieldFact.amount(step.part(Part.Press.class).flatMap(Part.Press::height));
             case PRESS_BETWEEN -> FieldFact.words(step.part(Part.Press.class).map(Part.Press::between).orElse(List.of()));
             case TISSUE_GRAMMAGE -> FieldFact.amount(heaviest(mend.map(part -> Stream.of(part.tissue())).orElse(step.uses().stream())));
+            case MEND_PLACES -> FieldFact.count(mend.map(this::places));
             case MEND_GRAIN -> FieldFact.text(mend.flatMap(Part.Mend::grain));
             case MEND_PATCH -> FieldFact.flag(mend.filter(Part.Mend::ofPatch).isPresent());
             case HEAT_TIME -> FieldFact.amount(step.part(Part.Heat.class).flatMap(Part.Heat::time));
@@ -293,6 +297,20 @@ final class FieldReader {
         Optional<Quantity> width = press.width().or(() -> size.map(PrintObject.SheetSize::width));
         return height.flatMap(high -> width.map(wide -> Quantity.of(press.mass().asStated().to(Unit.KILOGRAM).high()
                 * GRAVITY / (high.in(Unit.METRE) * wide.in(Unit.METRE)), Unit.PASCAL)));
+    }
+
+    /** On how many sides of the sheet the damages lie that are mended. */
+    private int places(Part.Mend mend) {
+        return (int) facts.treatment.condition().stream().filter(damage -> damage.id().filter(mend.damages()::contains).isPresent())
+                .map(Damage::where).distinct().count();
+    }
+
+    /** The liquid misted for each mass of dry paper, as heavy as water; empty where size or grammage is not known. */
+    private Optional<Quantity> perSheet(Step step, Part.Mist mist) {
+        return facts.treatment.object().sizeOf(step.of()).flatMap(size -> facts.treatment.object().support().grammage()
+                .map(grammage -> Quantity.of(mist.amount().to(Unit.MILLILITRE).low()
+                        / (size.height().in(Unit.METRE) * size.width().in(Unit.METRE)
+                                * grammage.highIn(Unit.GRAM_PER_SQUARE_METRE)), Unit.GRAM_PER_GRAM)));
     }
 
     private Optional<Quantity> heaviest(Stream<String> materials) {
