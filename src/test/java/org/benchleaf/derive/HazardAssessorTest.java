@@ -234,7 +234,7 @@ class HazardAssessorTest {
     @Test
     void a_step_with_spirit_is_chemical_and_names_what_to_wear() {
         Invented invented = new Invented().solution("mist", MIST).step("relax", mist("mist", "60 mL"))
-                .step("dry", new Part.Press(q("4 kg"), Optional.empty(), Optional.empty(), List.of(), Optional.empty()));
+                .step("dry", new Part.Press(1, q("4 kg"), Optional.empty(), Optional.empty(), List.of(), Optional.empty()));
         Map<String, StepCare> care = invented.derived().worked().care();
 
         assertThat(care.get("relax").chemical()).isTrue();

@@ -64,7 +64,7 @@ class TimelineTest {
         Timeline timeline = timeline(new Invented()
                 .step("wash", Map.of("hands", "50 %"), List.of(), Invented.bath("deionised-water", "50 mm", "30 mm", 3))
                 .step("dry", Map.of("hands", "30 min", "overnight", "yes"), List.of("wash"), BLOTTERS,
-                        new Part.Press(q("4 kg"), Optional.empty(), Optional.empty(), List.of(),
+                        new Part.Press(1, q("4 kg"), Optional.empty(), Optional.empty(), List.of(),
                                 Optional.of(q("3 d")))));
         assertThat(step(timeline, "wash").takes().value()).isEqualTo(60);
         assertThat(step(timeline, "wash").handsOn().value()).isEqualTo(30);
