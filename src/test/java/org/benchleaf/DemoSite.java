@@ -35,6 +35,7 @@ import org.benchleaf.model.TreatmentCase;
 import org.benchleaf.publish.Rendition;
 import org.benchleaf.publish.SiteFile;
 import org.benchleaf.publish.SitePublisher;
+import org.benchleaf.read.AuthorGuideReader;
 import org.benchleaf.read.CaseReader;
 import org.benchleaf.read.LibraryReader;
 
@@ -82,7 +83,8 @@ public record DemoSite(Library library, List<CasePages> cases, SitePages site, L
             }
         }
         SitePages site = SiteComposer.compose(library, cases.stream().map(CasePages::card).toList(),
-                org.benchleaf.read.CheckValueReader.read(library.formulary()), Audience.EVERYBODY);
+                org.benchleaf.read.CheckValueReader.read(library.formulary()),
+                AuthorGuideReader.read(), Audience.EVERYBODY);
         List<SiteFile> files = new ArrayList<>(publisher.assets());
         pages(cases, site).forEach(page -> files.add(publisher.publish(page)));
         search(library, cases, site, files).forEach(file -> files.add(publisher.publish(file)));

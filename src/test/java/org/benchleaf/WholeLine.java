@@ -23,6 +23,7 @@ import org.benchleaf.message.Place;
 import org.benchleaf.model.Library;
 import org.benchleaf.publish.Pictures;
 import org.benchleaf.publish.SitePublisher;
+import org.benchleaf.read.AuthorGuideReader;
 import org.benchleaf.read.CaseReader;
 import org.benchleaf.read.CheckValueReader;
 import org.benchleaf.read.LibraryReader;
@@ -84,7 +85,7 @@ final class WholeLine {
 
     private static void site(Library library, List<CasePages> pages) {
         SitePages site = SiteComposer.compose(library, pages.stream().map(CasePages::card).toList(),
-                CheckValueReader.read(library.formulary()), Audience.EVERYBODY);
+                CheckValueReader.read(library.formulary()), AuthorGuideReader.read(), Audience.EVERYBODY);
         site.pages().forEach(PUBLISHER::publish);
     }
 

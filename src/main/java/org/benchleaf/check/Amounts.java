@@ -73,7 +73,7 @@ final class Amounts {
             case DECIMAL_COMMA -> FormMessages.DECIMAL_COMMA.at(place, "found", written.text(),
                     "remedy", withoutComma(written.text()));
             case BARE_PERCENT -> FormMessages.BARE_PERCENT.at(place, "found", found);
-            case COLON_RATIO -> FormMessages.COLON_RATIO.at(place, "found", found, "question", ratioQuestion(found));
+            case COLON_RATIO -> colonRatio(place, found);
             case HOUSEHOLD_MEASURE -> FormMessages.HOUSEHOLD_MEASURE.at(place, "found", found);
             case NO_UNIT -> FormMessages.NO_UNIT.at(place, "found", found, "wanted", dimensions, "usual", usual);
             case UNKNOWN_UNIT -> FormMessages.UNKNOWN_UNIT.at(place, "found", found,
@@ -124,9 +124,10 @@ final class Amounts {
                 : "Write '" + point + "', with a point.";
     }
 
-    static String ratioQuestion(String found) {
-        String[] parts = found.split("[:\\s]+");
-        return "one in " + parts[1] + " in all, or " + parts[0] + " to " + parts[1] + " more";
+    static Message colonRatio(Place place, String found) {
+        String[] parts = found.strip().split("[:\\s]+");
+        return FormMessages.COLON_RATIO.at(place, "found", found, "all", "one in " + parts[1], "more", parts[0] + " to " + parts[1],
+                "whole", parts[1], "sum", parts[0] + " + " + parts[1]);
     }
 
     private static String example(Dimension wanted) {

@@ -169,8 +169,7 @@ final class SolutionForm {
         String text = written.get().text().strip();
         if (!PARTS.matcher(text).matches()) {
             group.messages().add(text.matches("\\d+(\\.\\d+)?\\s*:\\s*\\d+(\\.\\d+)?")
-                    ? FormMessages.COLON_RATIO.at(written.get().place(), "found", written.get().text(),
-                            "question", Amounts.ratioQuestion(text))
+                    ? Amounts.colonRatio(written.get().place(), written.get().text())
                     : FormMessages.PARTS_FORM.at(written.get().place(), "found", written.get().text()));
             return List.of();
         }

@@ -153,7 +153,7 @@ public final class CheckCommand implements Callable<Integer> {
             case sarif -> out.println(Json.of(Sarif.log(messages)));
             default -> {
                 PrintWriter err = spec.commandLine().getErr();
-                messages.stream().filter(message -> !(message.id() instanceof DraftMessages))
+                messages.stream().filter(message -> !DraftList.tells(message, messages))
                         .forEach(message -> err.println(MessageText.of(message) + "\n"));
                 DraftList.of(messages).forEach(out::println);
                 out.println(summary(messages, cases));

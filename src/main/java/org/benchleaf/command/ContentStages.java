@@ -43,6 +43,7 @@ import org.benchleaf.privacy.Searchable;
 import org.benchleaf.publish.SiteFile;
 import org.benchleaf.publish.SitePublisher;
 import org.benchleaf.publish.TakenFiles;
+import org.benchleaf.read.AuthorGuideReader;
 import org.benchleaf.read.CaseReader;
 import org.benchleaf.read.CheckValueReader;
 import org.benchleaf.read.Draft;
@@ -300,7 +301,7 @@ final class ContentStages implements Stages {
     @Override
     public SharedFiles shared(Audience audience, List<CaseCard> cards, Progress.Shown shown) {
         SitePages pages = SiteComposer.compose(common.library(), cards,
-                CheckValueReader.read(common.library().formulary()), audience);
+                CheckValueReader.read(common.library().formulary()), AuthorGuideReader.read(), audience);
         List<SiteFile> files = new ArrayList<>();
         SitePublisher withPictures = publisher.with(CasePictures.noted(cards));
         try (Progress progress = shown.of("Pages of the whole site", pages.pages().size())) {

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import org.benchleaf.message.ConsentMessages;
 import org.benchleaf.message.DraftMessages;
 import org.benchleaf.message.Message;
 
@@ -25,11 +26,18 @@ final class DraftList {
                 .forEach(message -> byFile.computeIfAbsent(message.place().file(), file -> new ArrayList<>()).add(message));
         List<String> lines = new ArrayList<>();
         byFile.forEach((file, open) -> {
-            lines.add(file + " is a draft. " + open.size() + " still open:");
+            lines.add(file + " is a draft, which is never published. " + open.size() + " still open:");
             open.stream().sorted(Comparator.comparingInt(DraftList::turn)).map(DraftList::line).forEach(lines::add);
             lines.add("");
         });
         return lines;
+    }
+
+    /** Whether the list says a message: what is open, and that a case of which something is open is a draft. */
+    static boolean tells(Message message, List<Message> all) {
+        return message.id() instanceof DraftMessages || message.id() == ConsentMessages.STILL_DRAFT
+                && all.stream().anyMatch(other -> other.id() instanceof DraftMessages
+                        && other.place().file().equals(message.place().file()));
     }
 
     private static int turn(Message message) {

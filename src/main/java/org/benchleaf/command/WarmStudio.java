@@ -28,6 +28,7 @@ import org.benchleaf.publish.Pictures;
 import org.benchleaf.publish.SiteFile;
 import org.benchleaf.publish.SitePublisher;
 import org.benchleaf.publish.TemplateStop;
+import org.benchleaf.read.AuthorGuideReader;
 import org.benchleaf.read.CheckValueReader;
 
 /**
@@ -233,7 +234,7 @@ final class WarmStudio {
         Site before = sites.get(audience);
         if (before == null || before.shared() != shared || !before.cards().equals(now)) {
             sites.put(audience, new Site(shared, now, new SiteComposition(shared.library(), now,
-                    CheckValueReader.read(shared.library().formulary()), audience)));
+                    CheckValueReader.read(shared.library().formulary()), AuthorGuideReader.read(), audience)));
         }
         return sites.get(audience);
     }

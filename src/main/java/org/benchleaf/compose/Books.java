@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import org.benchleaf.model.AuthorGuide;
 import org.benchleaf.model.Library;
 import org.benchleaf.model.Permission;
 import org.benchleaf.model.TreatmentCase;
@@ -40,7 +41,8 @@ public final class Books {
      * @param day of the edition
      */
     public static Book ofLibrary(Library library, List<CaseCard> cards, LocalDate day) {
-        SiteDesk desk = new SiteDesk(library, SiteDesk.ordered(cards), List.of(), Audience.EVERYBODY, PageMakers.NAMES);
+        SiteDesk desk = new SiteDesk(library, SiteDesk.ordered(cards), List.of(), AuthorGuide.EMPTY, Audience.EVERYBODY,
+                PageMakers.NAMES);
         Words words = Words.in(desk.language());
         List<Book.Part> parts = new ArrayList<>();
         desk.cards().forEach(card -> parts.add(new Book.Part(card.title(), card.pages())));

@@ -133,9 +133,12 @@ final class FormatSchema {
     }
 
     private static KeyList.Entry entry(String path, JsonNode node, boolean needed) {
-        JsonNode words = node.has("enum") ? node.path("enum") : node.path("items").path("enum");
-        List<String> allowed = new ArrayList<>();
-        words.forEach(word -> allowed.add(word.asText()));
+        JsonNode holder = node.has("enum") ? node : node.path("items");
+        List<KeyList.Word> allowed = new ArrayList<>();
+        for (int at = 0; at < holder.path("enum").size(); at++) {
+            allowed.add(new KeyList.Word(holder.path("enum").get(at).asText(),
+                    Optional.of(holder.path("enumDescriptions").path(at).asText()).filter(means -> !means.isEmpty())));
+        }
         Optional<String> example = children(node).isEmpty() && node.path("examples").size() > 0
                 ? Optional.of(written(node.path("examples").get(0))) : Optional.empty();
         return new KeyList.Entry(path, needed, node.path("description").asText(), allowed, example);

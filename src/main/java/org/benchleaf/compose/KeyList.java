@@ -25,9 +25,26 @@ public record KeyList(List<Entry> entries, Map<String, String> words) implements
      * @param allowed the words it may be; empty if it is free
      * @param example as it is written; empty for a key that only holds others
      */
-    public record Entry(String path, boolean needed, String about, List<String> allowed, Optional<String> example) {
+    public record Entry(String path, boolean needed, String about, List<Word> allowed, Optional<String> example) {
         public Entry {
             allowed = List.copyOf(allowed);
+        }
+
+        /** Whether one of the words has a meaning of its own beside it. */
+        public boolean explained() {
+            return allowed.stream().anyMatch(word -> word.means().isPresent());
+        }
+    }
+
+    /**
+     * A word that a key may be.
+     *
+     * @param means in a few words; empty where the word says it itself, or another key lists it with its meaning
+     */
+    public record Word(String word, Optional<String> means) {
+
+        static Word plain(String word) {
+            return new Word(word, Optional.empty());
         }
     }
 }

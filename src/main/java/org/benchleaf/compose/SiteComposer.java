@@ -1,6 +1,7 @@
 package org.benchleaf.compose;
 
 import java.util.List;
+import org.benchleaf.model.AuthorGuide;
 import org.benchleaf.model.CheckValues;
 import org.benchleaf.model.Library;
 
@@ -14,11 +15,12 @@ public final class SiteComposer {
      * The library, the ways to browse it, the search without its index, and the pages of what all cases share.
      *
      * @param checks the values from outside that the page of methods holds each calculation against
+     * @param guide what an author of case files is shown
      * @param audience for whom the site is; the cards are those of its own pages
      */
     public static SitePages compose(Library library, List<CaseCard> cards, List<CheckValues> checks,
-            Audience audience) {
-        SiteComposition composition = new SiteComposition(library, cards, checks, audience);
+            AuthorGuide guide, Audience audience) {
+        SiteComposition composition = new SiteComposition(library, cards, checks, guide, audience);
         return new SitePages(Offers.onSite(composition.all(), library.studio()), composition.files());
     }
 }

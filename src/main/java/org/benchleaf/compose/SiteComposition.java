@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.benchleaf.model.AuthorGuide;
 import org.benchleaf.model.CheckValues;
 import org.benchleaf.model.Library;
 
@@ -22,10 +23,12 @@ public final class SiteComposition {
      * Prepares the pages and makes none.
      *
      * @param checks the values from outside that the page of methods holds each calculation against
+     * @param guide what an author of case files is shown
      * @param audience for whom the site is; the cards are those of its own pages
      */
-    public SiteComposition(Library library, List<CaseCard> cards, List<CheckValues> checks, Audience audience) {
-        this.desk = new SiteDesk(library, SiteDesk.ordered(cards), checks, audience, PageMakers.NAMES);
+    public SiteComposition(Library library, List<CaseCard> cards, List<CheckValues> checks, AuthorGuide guide,
+            Audience audience) {
+        this.desk = new SiteDesk(library, SiteDesk.ordered(cards), checks, guide, audience, PageMakers.NAMES);
     }
 
     /** One page; empty if there is none at that path. The kind whose own path is most like it is asked first. */

@@ -3,6 +3,7 @@ package org.benchleaf.compose;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import org.benchleaf.model.AuthorGuide;
 import org.benchleaf.model.CheckValues;
 import org.benchleaf.model.Library;
 
@@ -12,10 +13,11 @@ import org.benchleaf.model.Library;
  * @param library what all cases share
  * @param cards the cases that are published, in the order in which they are listed
  * @param checks the values from outside that calculations are held against
+ * @param guide what an author of case files is shown
  * @param audience for whom the site is
  * @param names every kind of page
  */
-record SiteDesk(Library library, List<CaseCard> cards, List<CheckValues> checks, Audience audience,
+record SiteDesk(Library library, List<CaseCard> cards, List<CheckValues> checks, AuthorGuide guide, Audience audience,
                 PageNames names) {
 
     SiteDesk {

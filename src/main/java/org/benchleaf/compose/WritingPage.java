@@ -19,6 +19,7 @@ final class WritingPage implements SitePageMaker {
         List<FormatSchema> schemas = FormatSchema.NAMES.stream().map(FormatSchema::named).toList();
         List<Page> pages = new ArrayList<>();
         pages.add(index(desk, schemas));
+        pages.addAll(new AuthorGuidePages(desk).make());
         schemas.forEach(schema -> pages.add(page(desk, schema)));
         return pages;
     }
@@ -36,6 +37,8 @@ final class WritingPage implements SitePageMaker {
         sheet.add(new Section("how", words.say("writing.how"), Optional.empty(), List.of(new Prose(
                 words.group("writing-rule").values().stream().map(rule -> new Prose.Passage(
                         new Html("<p>" + Html.escape(sheet.numbers().spaced(rule)) + "</p>"), List.of())).toList()))));
+        sheet.add(new Section("begin", words.say("writing.begin"), Optional.empty(), List.of(
+                new LinkList(AuthorGuidePages.entries(sheet)))));
         sheet.add(new Section("files", words.say("writing.files"), Optional.empty(), List.of(new LinkList(
                 schemas.stream().map(schema -> new LinkList.Entry(sheet.link(words.say("writing.link", "file", schema.title()), pathOf(schema)),
                         schema.description())).toList()))));

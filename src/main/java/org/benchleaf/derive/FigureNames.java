@@ -14,7 +14,7 @@ import org.benchleaf.model.Step;
  */
 final class FigureNames {
 
-    private static final Map<String, List<String>> NAMES = Map.ofEntries(
+    static final Map<String, List<String>> NAMES = Map.ofEntries(
             Map.entry("bath", List.of("volume", "total", "tray-volume", "tray-total", "sheet-mass", "liquor", "held", "left")),
             Map.entry("mist", List.of("amount", "left-in-bottle", "vapour", "vapour-ppm", "vapour-lower-limit",
                     "vapour-exposure-limit")),

@@ -41,7 +41,7 @@ public enum FormMessages implements CatalogueEntry {
     COLON_RATIO("FORM-012", Severity.ERROR,
             "'{found}' can be read in two ways.",
             "The two readings differ by a whole part.",
-            "Is it {question}? Write 'one in: 5' or 'parts: 1 + 4'."),
+            "Is it {all} in all, or {more} more? Write 'one in: {whole}' under 'dilute' for the first, 'parts: {sum}' for the second."),
     HOUSEHOLD_MEASURE("FORM-013", Severity.ERROR,
             "'{found}' differs from hand to hand.",
             "Nobody can repeat the step with the same amount.",

@@ -44,8 +44,13 @@ final class OwnYaml {
     }
 
     Optional<String> optionalText(String key) {
+        return asWritten(key).map(String::strip);
+    }
+
+    /** A text with the blanks and line breaks at its ends. */
+    Optional<String> asWritten(String key) {
         asked.add(key);
-        return Optional.ofNullable(entries.get(key)).map(String::valueOf).map(String::strip);
+        return Optional.ofNullable(entries.get(key)).map(String::valueOf);
     }
 
     Optional<Double> optionalNumber(String key) {

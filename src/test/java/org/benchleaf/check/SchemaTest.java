@@ -11,6 +11,9 @@ import com.networknt.schema.SpecificationVersion;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.IntStream;
 import org.benchleaf.model.StepKind;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -42,6 +45,31 @@ class SchemaTest {
         List<String> words = new ArrayList<>(List.of(StepKind.values()).stream().map(StepKind::word).toList());
         words.add("other");
         assertThat(kinds).containsExactlyInAnyOrderElementsOf(words);
+    }
+
+    /** 'Yes' and 'no' need none; a list that another one explains needs none again. */
+    @Test
+    void every_word_of_a_closed_list_of_the_case_file_has_its_meaning() throws IOException {
+        Map<String, String> meanings = new TreeMap<>();
+        Map<String, List<String>> unexplained = new TreeMap<>();
+        for (JsonNode holder : schema("case").findParents("enum")) {
+            List<String> words = texts(holder.get("enum"));
+            List<String> means = texts(holder.path("enumDescriptions"));
+            if (means.isEmpty() && !words.equals(List.of("yes", "no"))) {
+                unexplained.put(words.toString(), words);
+            } else if (!means.isEmpty()) {
+                assertThat(means).as(words.toString()).hasSameSizeAs(words).doesNotContain("");
+                IntStream.range(0, words.size()).forEach(at -> meanings.put(words.get(at), means.get(at)));
+            }
+        }
+        unexplained.forEach((list, words) -> assertThat(meanings).as(list).containsKeys(words.toArray(String[]::new)));
+        assertThat(meanings).hasSizeGreaterThan(100);
+    }
+
+    private static List<String> texts(JsonNode list) {
+        List<String> texts = new ArrayList<>();
+        list.forEach(one -> texts.add(one.asText()));
+        return texts;
     }
 
     private static void walk(String where, JsonNode schema, List<String> poor) {

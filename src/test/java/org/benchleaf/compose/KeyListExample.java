@@ -11,7 +11,10 @@ final class KeyListExample implements Supplier<Block> {
     public Block get() {
         return new KeyList(List.of(
                 new KeyList.Entry("level", true, "For whom the step sheet is written.",
-                        List.of("foundation", "intermediate", "advanced"), Optional.of("foundation")),
+                        List.of(new KeyList.Word("foundation", Optional.of("for those who begin")),
+                                KeyList.Word.plain("advanced")), Optional.of("foundation")),
+                new KeyList.Entry("side", false, "Which side shows it.", List.of(KeyList.Word.plain("recto"), KeyList.Word.plain("verso")),
+                        Optional.empty()),
                 new KeyList.Entry("object.size", false, "Its size.", List.of(), Optional.empty())),
                 Words.in("en").group("key-list"));
     }

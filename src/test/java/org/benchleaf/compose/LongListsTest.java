@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.benchleaf.DemoSite;
+import org.benchleaf.read.AuthorGuideReader;
 import org.junit.jupiter.api.Test;
 
 /** Lists of many cases: a studio of thirty years has thousands, and no page may grow with them. */
@@ -62,7 +63,7 @@ class LongListsTest {
 
     private static List<Page> composed(int cases) {
         return SiteComposer.compose(DemoSite.made().library(), IntStream.range(0, cases).mapToObj(LongListsTest::card).toList(),
-                List.of(), Audience.EVERYBODY).pages();
+                List.of(), AuthorGuideReader.read(), Audience.EVERYBODY).pages();
     }
 
     private static CaseCard card(int number) {

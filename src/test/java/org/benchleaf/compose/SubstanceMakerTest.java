@@ -16,6 +16,7 @@ import org.benchleaf.model.Substance;
 import org.benchleaf.quantity.Dimension;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.QuantityReader;
+import org.benchleaf.read.AuthorGuideReader;
 import org.junit.jupiter.api.Test;
 
 /** A material's own page tells what becomes of it no milder than what is known of it bears; common practice, no source. */
@@ -70,7 +71,7 @@ class SubstanceMakerTest {
         Library library = new Library(DEMO.studio(), all, DEMO.glossary(), DEMO.sources(), DEMO.methods(), List.of(), DEMO.reference(),
                 DEMO.rules(), DEMO.matrix(), DEMO.formulary());
         Map<String, Page> pages = new LinkedHashMap<>();
-        SiteComposer.compose(library, List.of(), List.of(), Audience.EVERYBODY).pages().forEach(page -> pages.put(page.path(), page));
+        SiteComposer.compose(library, List.of(), List.of(), AuthorGuideReader.read(), Audience.EVERYBODY).pages().forEach(page -> pages.put(page.path(), page));
         Map<String, String> waste = new LinkedHashMap<>();
         all.keySet().forEach(id -> waste.put(id, waste(pages.get(Paths.material(id)))));
         return waste;

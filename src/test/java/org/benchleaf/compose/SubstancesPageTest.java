@@ -14,6 +14,7 @@ import org.benchleaf.check.CaseChecker;
 import org.benchleaf.derive.Deriver;
 import org.benchleaf.model.Material;
 import org.benchleaf.model.TreatmentCase;
+import org.benchleaf.read.AuthorGuideReader;
 import org.benchleaf.read.CaseReader;
 import org.junit.jupiter.api.Test;
 
@@ -57,7 +58,7 @@ class SubstancesPageTest {
     }
 
     private static List<String> listed(DemoSite demo, List<CaseCard> cards) {
-        Page page = SiteComposer.compose(demo.library(), cards, List.of(), Audience.EVERYBODY).pages().stream()
+        Page page = SiteComposer.compose(demo.library(), cards, List.of(), AuthorGuideReader.read(), Audience.EVERYBODY).pages().stream()
                 .filter(one -> one.path().equals(Paths.SUBSTANCES)).findFirst().orElseThrow();
         return page.blocks().stream().flatMap(block -> block instanceof Section section ? Stream.of(section.id())
                 : Stream.empty()).filter(id -> id.startsWith("substance-")).toList();

@@ -16,6 +16,7 @@ import org.benchleaf.compose.SiteComposer;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
+import org.benchleaf.read.AuthorGuideReader;
 import org.junit.jupiter.api.Test;
 
 /** What the shared pages weigh where a studio has published for many years. */
@@ -69,7 +70,7 @@ class ManyCasesTest {
         CaseCard card = demo.cases().stream().filter(one -> one.card().id().equals("tide-table")).findFirst()
                 .orElseThrow().card();
         return SiteComposer.compose(demo.library(), IntStream.rangeClosed(1, count).mapToObj(n -> copy(card, n)).toList(),
-                List.of(), Audience.EVERYBODY).pages();
+                List.of(), AuthorGuideReader.read(), Audience.EVERYBODY).pages();
     }
 
     private static CaseCard copy(CaseCard card, int number) {

@@ -1,0 +1,149 @@
+package org.benchleaf.compose;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.benchleaf.model.AuthorGuide;
+import org.benchleaf.model.Substance;
+import org.benchleaf.model.TestWords;
+import org.benchleaf.quantity.Dimension;
+import org.benchleaf.quantity.Unit;
+
+/** What an author needs beside the keys: a first case in ten steps, the words that fields take, the figures to cite. */
+final class AuthorGuidePages {
+
+    private static final String KIND = "writing-file";
+    private static final String FIRST = "writing-first-case.html";
+    private static final String WORDS = "writing-words.html";
+    private static final String FIGURES = "writing-figures.html";
+
+    private final SiteDesk desk;
+    private final AuthorGuide guide;
+
+    AuthorGuidePages(SiteDesk desk) {
+        this.desk = desk;
+        this.guide = desk.guide();
+    }
+
+    List<Page> make() {
+        return List.of(firstCase(), words(), figures());
+    }
+
+    /** The ways to them. */
+    static List<LinkList.Entry> entries(Sheet sheet) {
+        Words words = sheet.words();
+        return Stream.of(List.of("first", FIRST), List.of("words", WORDS), List.of("figures", FIGURES))
+                .map(way -> new LinkList.Entry(sheet.link(words.say("writing." + way.get(0)), way.get(1)),
+                        words.say("writing." + way.get(0) + "-lead"))).toList();
+    }
+
+    private Sheet opened(String path, String name) {
+        Sheet sheet = desk.sheet(path, KIND);
+        Words words = sheet.words();
+        sheet.add(new Opening(Optional.of(words.say("way.writing")), words.say("writing." + name),
+                Optional.of(words.say("writing." + name + "-lead")), List.of(), Optional.empty()));
+        return sheet;
+    }
+
+    private static Page closed(Sheet sheet, String name) {
+        return sheet.page(sheet.words().say("writing." + name), sheet.words().say("writing." + name + "-lead"));
+    }
+
+    private Page firstCase() {
+        Sheet sheet = opened(FIRST, "first");
+        int number = 1;
+        for (AuthorGuide.Lesson lesson : guide.firstCase()) {
+            String heading = sheet.words().say("writing.step", "n", number, "name", lesson.name());
+            sheet.add(new Section("step-" + number, heading, Optional.empty(), List.of(new Prose(passages(sheet, lesson)))));
+            number++;
+        }
+        return closed(sheet, "first");
+    }
+
+    private static List<Prose.Passage> passages(Sheet sheet, AuthorGuide.Lesson lesson) {
+        Words words = sheet.words();
+        List<Prose.Passage> passages = new ArrayList<>();
+        lesson.text().forEach(text -> passages.add(paragraph(sheet.numbers().spaced(text))));
+        for (AuthorGuide.Change change : lesson.changes()) {
+            quoted(passages, words.say("writing.instead-of"), change.from());
+            quoted(passages, words.say("writing.write"), change.to());
+        }
+        lesson.facts().ifPresent(lines -> quoted(passages, words.say("writing.facts"), lines));
+        lesson.story().ifPresent(lines -> quoted(passages, words.say("writing.story"), lines));
+        quoted(passages, words.say("writing.tells"), lesson.tells());
+        return passages;
+    }
+
+    private static void quoted(List<Prose.Passage> passages, String before, String lines) {
+        passages.add(paragraph(before));
+        // A line break right after the tag is not part of the text, so that an empty first line stays.
+        passages.add(new Prose.Passage(new Html("<pre><code>" + (lines.startsWith("\n") ? "\n" : "") + Html.escape(lines.stripTrailing())
+                + "</code></pre>"), List.of()));
+    }
+
+    private static Prose.Passage paragraph(String text) {
+        return new Prose.Passage(new Html("<p>" + Html.escape(text) + "</p>"), List.of());
+    }
+
+    private Page words() {
+        Sheet sheet = opened(WORDS, "words");
+        Words words = sheet.words();
+        sheet.add(new Section("elsewhere", words.say("writing.words-elsewhere"), Optional.empty(), List.of(new Prose(List.of(
+                paragraph(words.say("writing.words-elsewhere-text")))))));
+        for (TestWords.WordSet set : guide.testWords().sets()) {
+            sheet.add(new Section("test-" + Paths.slug(set.name()), words.say("writing.test-words", "with", set.name()),
+                    Optional.of(words.say("writing.test-with", "words", String.join(", ", set.indicators()))),
+                    List.of(new KeyList(set.words().stream().map(AuthorGuidePages::entry).toList(), words.group("word-list")))));
+        }
+        sheet.add(new Section("units", words.say("writing.units"), Optional.of(words.say("writing.units-lead")), List.of(units(sheet))));
+        sheet.add(new Section("substances", words.say("writing.substances"), Optional.of(words.say("writing.substances-lead")),
+                List.of(substances(sheet))));
+        return closed(sheet, "words");
+    }
+
+    private static KeyList.Entry entry(TestWords.Word word) {
+        return new KeyList.Entry(word.word(), false, word.means(), word.also().stream().map(KeyList.Word::plain).toList(),
+                Optional.empty());
+    }
+
+    private static Table units(Sheet sheet) {
+        Words words = sheet.words();
+        Map<Dimension, List<String>> symbols = new LinkedHashMap<>();
+        Stream.of(Unit.values()).filter(unit -> Unit.spelled(unit.symbol()).isPresent()).forEach(unit ->
+                symbols.computeIfAbsent(unit.dimension(), any -> new ArrayList<>()).add(unit.symbol()));
+        return new Table("units-table", words.say("writing.units"), List.of(new Table.Column(words.say("writing.of-kind"), false),
+                new Table.Column(words.say("writing.written"), false)), symbols.entrySet().stream().map(one -> List.of(
+                        Html.ofText(one.getKey().words()), code(one.getValue()))).toList(), Optional.empty());
+    }
+
+    private Table substances(Sheet sheet) {
+        Words words = sheet.words();
+        return new Table("substances-table", words.say("writing.substances"), List.of(
+                new Table.Column(words.say("writing.written"), false), new Table.Column(words.say("writing.also"), false)),
+                desk.library().reference().substances().values().stream().map(AuthorGuidePages::row).toList(), Optional.empty());
+    }
+
+    private static List<Html> row(Substance substance) {
+        return List.of(code(List.of(substance.key())), Html.ofText(String.join(", ", substance.synonyms())));
+    }
+
+    private static Html code(List<String> written) {
+        return new Html(String.join(", ", written.stream().map(one -> "<code>" + Html.escape(one) + "</code>").toList()));
+    }
+
+    private Page figures() {
+        Sheet sheet = opened(FIGURES, "figures");
+        Words words = sheet.words();
+        sheet.add(new Section("how", words.say("writing.how"), Optional.empty(), List.of(new Prose(words.group("writing-cite")
+                .values().stream().map(AuthorGuidePages::paragraph).toList()))));
+        Map<String, List<KeyList.Entry>> groups = new LinkedHashMap<>();
+        guide.figures().forEach(figure -> groups.computeIfAbsent(figure.of(), any -> new ArrayList<>()).add(
+                new KeyList.Entry("{" + figure.cited() + "}", false, figure.means(), List.of(), Optional.empty())));
+        groups.forEach((of, entries) -> sheet.add(new Section("of-" + Paths.slug(of), of, Optional.empty(),
+                List.of(new KeyList(entries, words.group("key-list"))))));
+        return closed(sheet, "figures");
+    }
+}
