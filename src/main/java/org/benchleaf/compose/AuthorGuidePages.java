@@ -57,13 +57,13 @@ final class AuthorGuidePages {
         int number = 1;
         for (AuthorGuide.Lesson lesson : guide.firstCase()) {
             String heading = sheet.words().say("writing.step", "n", number, "name", lesson.name());
-            sheet.add(new Section("step-" + number, heading, Optional.empty(), List.of(new Prose(passages(sheet, lesson)))));
+            sheet.add(new Section("step-" + number, heading, Optional.empty(), List.of(new Prose(passages(sheet, lesson, number == 1 ? "first-facts" : "facts")))));
             number++;
         }
         return closed(sheet, "first");
     }
 
-    private static List<Prose.Passage> passages(Sheet sheet, AuthorGuide.Lesson lesson) {
+    private static List<Prose.Passage> passages(Sheet sheet, AuthorGuide.Lesson lesson, String above) {
         Words words = sheet.words();
         List<Prose.Passage> passages = new ArrayList<>();
         lesson.text().forEach(text -> passages.add(paragraph(sheet.numbers().spaced(text))));
@@ -71,7 +71,7 @@ final class AuthorGuidePages {
             quoted(passages, words.say("writing.instead-of"), change.from());
             quoted(passages, words.say("writing.write"), change.to());
         }
-        lesson.facts().ifPresent(lines -> quoted(passages, words.say("writing.facts"), lines));
+        lesson.facts().ifPresent(lines -> quoted(passages, words.say("writing." + above), lines));
         lesson.story().ifPresent(lines -> quoted(passages, words.say("writing.story"), lines));
         quoted(passages, words.say("writing.tells"), lesson.tells());
         return passages;
@@ -79,9 +79,7 @@ final class AuthorGuidePages {
 
     private static void quoted(List<Prose.Passage> passages, String before, String lines) {
         passages.add(paragraph(before));
-        // A line break right after the tag is not part of the text, so that an empty first line stays.
-        passages.add(new Prose.Passage(new Html("<pre><code>" + (lines.startsWith("\n") ? "\n" : "") + Html.escape(lines.stripTrailing())
-                + "</code></pre>"), List.of()));
+        passages.add(new Prose.Passage(new Html("<pre><code>" + Html.escape(lines.stripTrailing()) + "</code></pre>"), List.of()));
     }
 
     private static Prose.Passage paragraph(String text) {

@@ -84,7 +84,7 @@ class CitableFiguresTest {
     @Test
     void the_list_names_the_figures_of_each_part_of_a_step() {
         assertThat(LISTED.stream().filter(one -> one.cited().startsWith(OF_STEP)).collect(Collectors.groupingBy(
-                one -> one.of().replace("a step with ", ""), Collectors.mapping(one -> one.cited().substring(OF_STEP.length()),
+                one -> one.of().replace("A step with ", ""), Collectors.mapping(one -> one.cited().substring(OF_STEP.length()),
                         Collectors.toList())))).isEqualTo(FigureNames.NAMES);
     }
 }
