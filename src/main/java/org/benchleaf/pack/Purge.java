@@ -32,7 +32,7 @@ record Purge(Set<String> gone, Set<String> titles) {
         if (gone.stream().noneMatch(text::contains)) {
             return Optional.of(text);
         }
-        return path.endsWith(".js") ? lines(text) : Optional.empty();
+        return path.endsWith(".js") ? lines(text) : path.endsWith(".csv") ? rows(text) : Optional.empty();
     }
 
     private Optional<String> page(String path, String text) {
@@ -87,6 +87,13 @@ record Purge(Set<String> gone, Set<String> titles) {
     private static Element nearest(Element element, String wanted) {
         Element found = element.closest(wanted);
         return found == null ? element : found;
+    }
+
+    /** The rows of a table of many cases without those that lead to what is gone; each of its rows is one line. */
+    private Optional<String> rows(String text) {
+        String left = text.lines().filter(line -> gone.stream().noneMatch(line::contains))
+                .collect(Collectors.joining("\r\n", "", "\r\n"));
+        return titles.stream().anyMatch(left::contains) ? Optional.empty() : Optional.of(left);
     }
 
     /** A script that is a list with one entry a line; of any other form nothing is known. */
