@@ -25,6 +25,11 @@ final class BrowsePages implements SitePageMaker {
         Facets.groups(index, desk).forEach(group -> index.add(new Section(group.id(), group.heading(),
                 Optional.empty(), List.of(new LinkGroups(List.of(
                         new LinkGroups.Group(group.id() + "-list", "", group.entries())))))));
+        List<LinkGroups.Entry> measures = EvidencePages.entries(index, desk);
+        if (!measures.isEmpty()) {
+            index.add(new Section("by-measure", words.say("browse.by-measure"), Optional.empty(), List.of(new LinkGroups(List.of(
+                    new LinkGroups.Group("by-measure-list", "", measures))))));
+        }
         pages.add(index.page(title, words.say("browse.lead")));
         for (Facets facet : Facets.values()) {
             if (facet != Facets.MATERIAL) {

@@ -28,7 +28,11 @@ final class CardMaker {
                 List.copyOf(Materials.used(desk.treatment(), desk.library())), desk.worked().substances(),
                 treatment.steps().stream().map(step -> step.kind().word()).distinct().toList(),
                 picture.map(Picture::id).orElse(""), picture.map(Picture::alt).orElse(""), sources(desk),
-                List.of(), paths, List.of());
+                List.of(), paths, List.of(), known(treatment.object().support().paper()), evidence(desk, paths));
+    }
+
+    private static List<Evidence> evidence(CaseDesk desk, List<String> paths) {
+        return paths.contains(Paths.results(desk.treatment().id())) ? ResultsPage.evidence(desk) : List.of();
     }
 
     /** A word by which one may look for the case; nobody looks for what is not known. */

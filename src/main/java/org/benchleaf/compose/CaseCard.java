@@ -23,11 +23,13 @@ import java.util.List;
  * @param found what the search knows of its pages
  * @param pages paths of its pages that exist
  * @param pictureFiles the published sizes of its picture, narrowest first: path, width and height with spaces between
+ * @param paper of the object; empty if not known
+ * @param evidence its results as those of other cases are compared with them; empty if its results may not be shown
  */
 public record CaseCard(String id, String title, String summary, String language, String level, String kind,
         String technique, List<String> damages, List<String> materials, List<String> substances, List<String> steps, String picture,
         String pictureAlt, List<String> sources, List<SearchEntry> found, List<String> pages,
-        List<String> pictureFiles) {
+        List<String> pictureFiles, String paper, List<Evidence> evidence) {
 
     public CaseCard {
         damages = List.copyOf(damages);
@@ -38,18 +40,19 @@ public record CaseCard(String id, String title, String summary, String language,
         found = List.copyOf(found);
         pages = List.copyOf(pages);
         pictureFiles = List.copyOf(pictureFiles);
+        evidence = List.copyOf(evidence);
     }
 
     /** The same card with the sizes of its picture, which are known only once they are made. */
     public CaseCard withPictureFiles(List<String> files) {
         return new CaseCard(id, title, summary, language, level, kind, technique, damages, materials, substances, steps, picture,
-                pictureAlt, sources, found, pages, files);
+                pictureAlt, sources, found, pages, files, paper, evidence);
     }
 
     /** The same card with what the search takes from its finished pages. */
     public CaseCard foundBy(List<SearchEntry> entries) {
         return new CaseCard(id, title, summary, language, level, kind, technique, damages, materials, substances, steps, picture,
-                pictureAlt, sources, entries, pages, pictureFiles);
+                pictureAlt, sources, entries, pages, pictureFiles, paper, evidence);
     }
 
     /** The path of the case study. */

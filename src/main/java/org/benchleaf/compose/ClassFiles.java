@@ -2,6 +2,7 @@ package org.benchleaf.compose;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.benchleaf.derive.ClassPlan;
 import org.benchleaf.derive.ScheduleReading;
 
@@ -16,7 +17,7 @@ final class ClassFiles {
         DataTable plan = plan(desk);
         files.add(new DataFile(desk.path("-plan.csv"), plan.csv()));
         files.add(new DataFile(desk.path("-plan.csv-metadata.json"), plan.metadata(desk.desk().treatment().language(),
-                desk.desk().treatment().publication().licence(), desk.desk().basis())));
+                Optional.of(desk.desk().treatment().publication().licence()), desk.desk().basis())));
         files.add(new DataFile(desk.path("-plan.json"), json(desk)));
         Sheet words = desk.sheet(desk.desk().names().ofClass().get(0));
         new ClassCalendar(desk, words).all().forEach((name, text) ->

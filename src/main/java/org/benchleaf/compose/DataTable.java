@@ -89,10 +89,10 @@ record DataTable(String id, String caption, List<Column> columns, List<List<Cell
     }
 
     /** What the file holds, for programs (CSV on the Web). */
-    String metadata(String language, String licence, Optional<String> source) {
+    String metadata(String language, Optional<String> licence, Optional<String> source) {
         return ScriptJson.text(ScriptJson.object(
                 "@context", List.of("http://www.w3.org/ns/csvw", ScriptJson.object("@language", language)),
-                "url", file(), "dc:title", caption, "dc:license", ScriptJson.object("@id", Licences.address(licence)),
+                "url", file(), "dc:title", caption, "dc:license", licence.map(one -> ScriptJson.object("@id", Licences.address(one))),
                 "dc:source", source,
                 "tableSchema", ScriptJson.object("columns", columns.stream().map(DataTable::described).toList()))) + "\n";
     }

@@ -37,13 +37,23 @@ final class LibraryPage implements SitePageMaker {
                 cases(sheet, cards, number, count)));
         if (number == 1 && !cards.isEmpty()) {
             sheet.add(new Section("browse", words.say("library.browse"), Optional.empty(),
-                    List.of(new LinkList(Facets.ways(sheet, desk)))));
+                    List.of(new LinkList(ways(sheet, desk)))));
         }
         if (number == 1) {
             sheet.add(studio(sheet, desk.library().studio()));
         }
         return sheet.page(number == 1 ? site : words.say("library.page-heading", "page", number, "pages", count),
                 words.say("library.description", "site", site));
+    }
+
+    private static List<LinkList.Entry> ways(Sheet sheet, SiteDesk desk) {
+        List<LinkList.Entry> ways = Facets.ways(sheet, desk);
+        int measures = EvidencePages.entries(sheet, desk).size();
+        if (measures > 0) {
+            ways.add(new LinkList.Entry(sheet.link(sheet.words().say("browse.by-measure"), Paths.EVIDENCE),
+                    sheet.words().count("library.values", measures)));
+        }
+        return ways;
     }
 
     /** What the studio does, who it is and how to reach it, as far as it says so; how the site is cited. */

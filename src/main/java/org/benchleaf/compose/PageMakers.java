@@ -22,6 +22,7 @@ final class PageMakers {
     static final List<SitePageMaker> SITE = List.of(
             new LibraryPage(),
             new BrowsePages(),
+            new EvidencePages(),
             new MaterialPages(),
             new SubstancesPage(),
             new GlossaryPage(),

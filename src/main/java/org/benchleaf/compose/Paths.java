@@ -8,6 +8,7 @@ final class Paths {
 
     static final String LIBRARY = "index.html";
     static final String BROWSE = "browse/index.html";
+    static final String EVIDENCE = "evidence/index.html";
     static final String SEARCH = "search.html";
     static final String GLOSSARY = "glossary.html";
     static final String SOURCES = "sources.html";
@@ -61,6 +62,15 @@ final class Paths {
 
     static String material(String id) {
         return "materials/" + fileName(id) + ".html";
+    }
+
+    static String evidence(String file) {
+        return "evidence/" + file;
+    }
+
+    /** The page on which all cases are compared that tell of a measure. */
+    static String evidenceOf(String measure) {
+        return evidence(fileName(measure) + ".html");
     }
 
     static String browse(String facet, String value) {

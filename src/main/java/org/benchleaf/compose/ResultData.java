@@ -4,6 +4,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.benchleaf.derive.Figure;
 import org.benchleaf.derive.FigureTable;
@@ -61,7 +62,7 @@ final class ResultData {
         for (DataTable table : hasTables() ? tables() : List.<DataTable>of()) {
             files.add(new DataFile(desk.path(table.file()), table.csv()));
             files.add(new DataFile(desk.path(table.file() + "-metadata.json"), table.metadata(
-                    desk.treatment().language(), desk.treatment().publication().licence(), desk.basis())));
+                    desk.treatment().language(), Optional.of(desk.treatment().publication().licence()), desk.basis())));
         }
         if (hasFigures()) {
             files.add(new DataFile(desk.path("figures.json"), new String(

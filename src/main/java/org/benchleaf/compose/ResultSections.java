@@ -32,8 +32,24 @@ final class ResultSections implements Result.Kinds<List<Block>> {
         List<Block> blocks = new ArrayList<>(worked.source().ask(this));
         desk.treatment().sources().of(worked.source()).ifPresent(passage -> blocks.add(new Facts(List.of(
                 new Fact(words.say("results.source"), new PassageMaker(sheet).make(passage))))));
-        return new Section("section-" + id, ResultMeaning.capital(words.term("measure", worked.source().measure())), Optional.empty(),
+        if (!evidence().reaches().isEmpty()) {
+            blocks.add(new LinkList(List.of(new LinkList.Entry(sheet.link(words.say("results.other-cases", "measure",
+                    words.term("measure", worked.source().measure())), Paths.evidenceOf(worked.source().measure())), ""))));
+        }
+        return new Section(anchor(), ResultMeaning.capital(words.term("measure", worked.source().measure())), Optional.empty(),
                 blocks);
+    }
+
+    private String anchor() {
+        return "section-" + id;
+    }
+
+    /** The result as those of other cases are compared with it. */
+    Evidence evidence() {
+        String file = tables().isEmpty() ? desk.clearance().allows(Clearance.Output.FIGURES) ? "figures.json" : ""
+                : tables().get(0).file();
+        return new EvidenceMaker(sheet, worked, id, desk.path("results.html") + "#" + anchor(),
+                file.isEmpty() || !desk.clearance().allows(Clearance.Output.DATA) ? "" : desk.path(file)).make();
     }
 
     /** The tables of the result, each of which is a file too. */

@@ -46,7 +46,12 @@ final class ResultsPage implements CasePageMaker {
         return new ResultData(sheet(desk), desk).files();
     }
 
-    private Sheet sheet(CaseDesk desk) {
+    /** The results as those of other cases are compared with them. */
+    static List<Evidence> evidence(CaseDesk desk) {
+        return new ResultData(sheet(desk), desk).results().stream().map(ResultSections::evidence).toList();
+    }
+
+    private static Sheet sheet(CaseDesk desk) {
         Sheet sheet = desk.sheet(NAME);
         return desk.clearance().strengths() ? sheet : sheet.withholdStrengths();
     }

@@ -48,8 +48,9 @@ public final class SiteComposition {
     /** The data beside the pages, such as the schemas and how the site is cited. */
     public List<DataFile> files() {
         if (files == null) {
-            files = Stream.concat(WritingPage.files().stream(), Stream.of(SumsPage.data(desk.language(), desk.library().formulary()),
-                    SiteReference.file(desk.library().studio(), Words.in(desk.language())))).toList();
+            files = Stream.of(WritingPage.files().stream(), Stream.of(SumsPage.data(desk.language(), desk.library().formulary()),
+                    SiteReference.file(desk.library().studio(), Words.in(desk.language()))), EvidencePages.files(desk).stream())
+                    .flatMap(each -> each).toList();
         }
         return files;
     }

@@ -29,6 +29,11 @@ public enum PhKind {
         return Arrays.stream(values()).filter(kind -> kind.word.equals(word)).findFirst();
     }
 
+    /** As an author writes it. */
+    public String word() {
+        return word;
+    }
+
     /** Whether the inside of the paper was measured. */
     public boolean isExtract() {
         return this == COLD_EXTRACT || this == HOT_EXTRACT;

@@ -69,7 +69,8 @@ class LongListsTest {
     private static CaseCard card(int number) {
         String id = "case-" + number;
         return new CaseCard(id, "Poster " + number, "", "en", "foundation", "poster", "lithography", List.of(),
-                List.of("kozo-5"), List.of(), List.of(), "", "", List.of(), List.of(), List.of("cases/" + id + "/index.html"), List.of());
+                List.of("kozo-5"), List.of(), List.of(), "", "", List.of(), List.of(), List.of("cases/" + id + "/index.html"), List.of(),
+                "", List.of());
     }
 
     private static List<Block> blocks(Page page) {

@@ -72,7 +72,7 @@ class DrawnNumbersTest {
             for (String id : chart.attr("aria-labelledby").split(" ")) {
                 assertThat(chart.getElementById(id).text()).isNotBlank();
             }
-            assertThat(chart.parents().select("figcaption").first().text()).isNotBlank();
+            assertThat(chart.parents().select("figcaption, .evidence-plot__key").first().text()).isNotBlank();
             assertThat(chart.select("a, [style]")).isEmpty();
         });
     }

@@ -11,6 +11,7 @@ import java.util.stream.IntStream;
 import org.benchleaf.DemoSite;
 import org.benchleaf.compose.Audience;
 import org.benchleaf.compose.CaseCard;
+import org.benchleaf.compose.Evidence;
 import org.benchleaf.compose.Page;
 import org.benchleaf.compose.SiteComposer;
 import org.jsoup.Jsoup;
@@ -78,6 +79,8 @@ class ManyCasesTest {
         return new CaseCard(id, card.title() + ", sheet " + number, card.summary(), card.language(), card.level(), card.kind(),
                 card.technique(), card.damages(), card.materials(), card.substances(), card.steps(), card.picture(), card.pictureAlt(),
                 card.sources(), card.found(), card.pages().stream().map(path -> path.replace(card.id(), id)).toList(),
-                card.pictureFiles());
+                card.pictureFiles(), card.paper(), card.evidence().stream().map(one -> new Evidence(one.measure(), one.kind(), one.like(),
+                        one.unit(), one.apart(), one.because(), one.reaches(), one.address().replace(card.id(), id),
+                        one.file().replace(card.id(), id))).toList());
     }
 }

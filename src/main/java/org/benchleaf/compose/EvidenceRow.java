@@ -1,0 +1,5 @@
+package org.benchleaf.compose;
+
+/** A case with one of its results. */
+record EvidenceRow(CaseCard card, Evidence evidence) {
+}
