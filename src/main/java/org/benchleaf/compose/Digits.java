@@ -1,12 +1,10 @@
 package org.benchleaf.compose;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.OptionalInt;
 import java.util.stream.Collectors;
+import org.benchleaf.quantity.Decimal;
 import org.benchleaf.quantity.Dimension;
 import org.benchleaf.quantity.Quantity;
-import org.benchleaf.quantity.SignificantDigits;
 import org.benchleaf.quantity.Unit;
 
 /**
@@ -23,6 +21,8 @@ public class Digits {
     private static final char GROUP = '\u202F';
     private static final String EN_DASH = "–";
     private static final int DIGITS_WITHOUT_UNCERTAINTY = 3;
+    /** The power of ten below which a number is told with one. */
+    private static final int LEAST_WITHOUT_POWER = -4;
     private static final double MILLILITRES_IN_A_LITRE = 1000;
     private static final double LEAST_IN_MOLES = 0.001;
     private static final double MINUTE = 60;
@@ -69,9 +69,9 @@ public class Digits {
     /** A value and its tolerance with at most so many decimals, the tolerance never less than one of the last of them. */
     private Amount tolerance(Quantity quantity, int most) {
         int decimals = Math.min(most, decimals(quantity.halfWidth()));
-        BigDecimal half = rounded(quantity.halfWidth(), decimals);
+        Decimal half = rounded(quantity.halfWidth(), decimals);
         return new Amount(plain(rounded(quantity.value(), decimals)) + " ± "
-                + plain(half.signum() == 0 ? BigDecimal.ONE.movePointLeft(decimals) : half), symbol(quantity.unit()));
+                + plain(half.isZero() ? Decimal.of(1).shifted(-decimals) : half), symbol(quantity.unit()));
     }
 
     /** A quantity to so many digits, in the unit that suits its size, for a hand that reads no finer. */
@@ -93,8 +93,8 @@ public class Digits {
         return new Amount(plain(digits(ratio.value(), 2)) + (low.equals(high) ? "" : " (" + low + EN_DASH + high + ")"), "");
     }
 
-    private static BigDecimal digits(double number, int kept) {
-        return exact(SignificantDigits.of(exact(number), kept).doubleValue());
+    private static Decimal digits(double number, int kept) {
+        return Decimal.of(number).significant(kept).stripped();
     }
 
     /** The two ends of a quantity with a fixed count of decimals. */
@@ -107,20 +107,11 @@ public class Digits {
     /** A quantity as its author wrote it: own unit, every digit. */
     Amount written(Quantity quantity) {
         String number = switch (quantity.spread()) {
-            case NONE, RESOLUTION -> plain(exact(quantity.value()));
-            case RANGE -> plain(exact(quantity.low())) + EN_DASH + plain(exact(quantity.high()));
-            case TOLERANCE -> plain(exact(quantity.value())) + " ± " + plain(exact(quantity.halfWidth()));
+            case NONE, RESOLUTION -> plain(Decimal.of(quantity.value()));
+            case RANGE -> plain(Decimal.of(quantity.low())) + EN_DASH + plain(Decimal.of(quantity.high()));
+            case TOLERANCE -> plain(Decimal.of(quantity.value())) + " ± " + plain(Decimal.of(quantity.halfWidth()));
         };
         return new Amount(number, symbol(quantity.unit()));
-    }
-
-    /** A quantity as an instrument shows it: rounded to the instrument's smallest step, with its decimals. */
-    Amount shownBy(Quantity quantity, Quantity step) {
-        BigDecimal smallest = exact(step.to(quantity.unit()).value());
-        int decimals = Math.max(0, smallest.stripTrailingZeros().scale());
-        BigDecimal steps = exact(quantity.value()).divide(smallest, 0, RoundingMode.HALF_UP);
-        return new Amount(plain(steps.multiply(smallest).setScale(decimals, RoundingMode.HALF_UP)),
-                symbol(quantity.unit()));
     }
 
     /** An uncertainty by itself: two digits if it begins with 1 or 2, else one. */
@@ -135,7 +126,7 @@ public class Digits {
 
     /** A bare number with a fixed count of decimals, for a column that lines up. */
     String fixed(double number, int decimals) {
-        return plain(exact(number).setScale(decimals, RoundingMode.HALF_UP));
+        return plain(rounded(number, decimals));
     }
 
     /** A worked-out quantity before it is rounded for the page: six digits, which no bench needs. */
@@ -143,14 +134,13 @@ public class Digits {
         return new Amount(plain(sixDigits(quantity.value())), symbol(quantity.unit()));
     }
 
-    static BigDecimal sixDigits(double number) {
-        BigDecimal digits = SignificantDigits.of(exact(number), 6);
-        return digits.signum() == 0 ? BigDecimal.ZERO : exact(digits.doubleValue());
+    static Decimal sixDigits(double number) {
+        return digits(number, 6);
     }
 
     /** With how many decimals a number was written, as far as a double tells. */
     static int decimalsOf(double number) {
-        return Math.max(0, exact(number).stripTrailingZeros().scale());
+        return Math.max(0, Decimal.of(number).scale());
     }
 
     /** A bare number to three significant digits. */
@@ -160,7 +150,7 @@ public class Digits {
 
     /** A bare number as written. */
     String number(double number) {
-        return plain(exact(number));
+        return plain(Decimal.of(number));
     }
 
     /** A time in the units a person would say: {@code 45 s}, {@code 15–30 min}, {@code 1 h 30 min}, {@code 3 d}. */
@@ -181,7 +171,7 @@ public class Digits {
             return new Amount(from.number() + EN_DASH + to.number(), to.unit());
         }
         if (high <= LONGEST_IN_MINUTES * MINUTE && low % MINUTE == 0 && high % MINUTE == 0) {
-            return new Amount(plain(exact(low / MINUTE)) + EN_DASH + plain(exact(high / MINUTE)), "min");
+            return new Amount(plain(Decimal.of(low / MINUTE)) + EN_DASH + plain(Decimal.of(high / MINUTE)), "min");
         }
         return new Amount(from.text() + " " + EN_DASH + " " + to.text(), "");
     }
@@ -193,7 +183,7 @@ public class Digits {
         }
         long minutes = Math.round(size / MINUTE);
         if (minutes <= mostInMinutes && minutes != 60) {
-            return new Amount(plain(BigDecimal.valueOf(minutes)), "min");
+            return new Amount(plain(Decimal.of(minutes)), "min");
         }
         if (size < 2 * DAY) {
             return twoUnits(minutes / 60, "h", minutes % 60, "min");
@@ -201,13 +191,13 @@ public class Digits {
         long hours = Math.round(size / HOUR);
         long days = hours / 24;
         if (hours % 24 == 0 && days % DAYS_OF_A_WEEK == 0 && days >= FEWEST_WEEKS * DAYS_OF_A_WEEK) {
-            return new Amount(plain(BigDecimal.valueOf(days / DAYS_OF_A_WEEK)), weeks);
+            return new Amount(plain(Decimal.of(days / DAYS_OF_A_WEEK)), weeks);
         }
         return twoUnits(hours / 24, "d", hours % 24, "h");
     }
 
     private Amount twoUnits(long large, String largeUnit, long small, String smallUnit) {
-        Amount first = new Amount(plain(BigDecimal.valueOf(large)), largeUnit);
+        Amount first = new Amount(plain(Decimal.of(large)), largeUnit);
         return small == 0 ? first
                 : new Amount(first.text() + " " + small + Amount.UNIT_SPACE + smallUnit, "");
     }
@@ -215,24 +205,24 @@ public class Digits {
     private String digits(Quantity quantity) {
         if (quantity.spread() == Quantity.Spread.NONE) {
             return plain(quantity.dimension() == Dimension.COUNT
-                    ? exact(quantity.value()).setScale(0, RoundingMode.HALF_UP)
+                    ? rounded(quantity.value(), 0)
                     : significant(quantity.value()));
         }
         int decimals = decimals(quantity.halfWidth());
         if (quantity.spread() == Quantity.Spread.RESOLUTION) {
-            return plain(rounded(significant(quantity.value()).doubleValue(), decimals).stripTrailingZeros());
+            return plain(significant(quantity.value()).rounded(decimals).stripped());
         }
         if (quantity.spread() == Quantity.Spread.TOLERANCE) {
             return plain(rounded(quantity.value(), decimals)) + " ± " + plain(rounded(quantity.halfWidth(), decimals));
         }
         int finer = quantity.low() == 0 ? decimals
                 : Math.max(decimals, Math.min(2, 1 - magnitude(quantity.low())));
-        String low = plain(rounded(quantity.low(), finer).stripTrailingZeros());
-        String high = plain(rounded(quantity.high(), finer).stripTrailingZeros());
+        String low = plain(rounded(quantity.low(), finer).stripped());
+        String high = plain(rounded(quantity.high(), finer).stripped());
         String span = low.equals(high) ? low : low + rangeDash(low, high) + high;
         boolean middle = Math.abs(quantity.value() - (quantity.low() + quantity.high()) / 2)
                 <= 1e-6 * (quantity.high() - quantity.low());
-        return middle ? span : plain(rounded(quantity.value(), finer).stripTrailingZeros()) + " (" + span + ")";
+        return middle ? span : plain(rounded(quantity.value(), finer).stripped()) + " (" + span + ")";
     }
 
     /** Whether its digits say how far it is known, so that nothing stands beside them. */
@@ -249,51 +239,40 @@ public class Digits {
     private static int decimals(double halfWidth) {
         int magnitude = magnitude(halfWidth);
         int kept = halfWidth / StrictMath.pow(10, magnitude) < 3 ? 2 : 1;
-        BigDecimal rounded = SignificantDigits.of(exact(halfWidth), kept);
-        return Math.max(0, rounded.stripTrailingZeros().scale());
+        return Math.max(0, Decimal.of(halfWidth).significant(kept).stripped().scale());
     }
 
     private static int magnitude(double number) {
-        BigDecimal digits = exact(Math.abs(number)).stripTrailingZeros();
-        return digits.precision() - digits.scale() - 1;
+        return Decimal.of(number).magnitude();
     }
 
-    private static BigDecimal significant(double number) {
-        if (number == 0) {
-            return BigDecimal.ZERO;
-        }
+    private static Decimal significant(double number) {
         int decimals = DIGITS_WITHOUT_UNCERTAINTY - 1 - magnitude(number);
-        return rounded(number, Math.max(0, decimals)).stripTrailingZeros();
+        return rounded(number, Math.max(0, decimals)).stripped();
     }
 
-    private static BigDecimal rounded(double number, int decimals) {
-        return exact(number).setScale(decimals, RoundingMode.HALF_UP);
+    private static Decimal rounded(double number, int decimals) {
+        return Decimal.of(number).rounded(decimals);
     }
 
-    /** The decimal number that the double stands for when written shortest, so that 2.675 rounds as on paper. */
-    private static BigDecimal exact(double number) {
-        BigDecimal digits = BigDecimal.valueOf(number);
-        return digits.scale() == 1 && number == StrictMath.rint(number) ? digits.setScale(0) : digits;
-    }
-
-    String plain(BigDecimal number) {
-        if (number.signum() != 0 && number.abs().compareTo(new BigDecimal("0.0001")) < 0) {
+    String plain(Decimal number) {
+        if (number.magnitude() < LEAST_WITHOUT_POWER && !number.isZero()) {
             return powerOfTen(number);
         }
-        String text = number.abs().toPlainString();
+        String text = number.size();
         int point = text.indexOf('.');
         String whole = point < 0 ? text : text.substring(0, point);
         String rest = point < 0 ? "" : decimalMark + text.substring(point + 1);
-        return (number.signum() < 0 ? String.valueOf(MINUS) : "") + grouped(whole) + rest;
+        return (number.isNegative() ? String.valueOf(MINUS) : "") + grouped(whole) + rest;
     }
 
-    private String powerOfTen(BigDecimal number) {
-        BigDecimal digits = SignificantDigits.of(number, DIGITS_WITHOUT_UNCERTAINTY).stripTrailingZeros();
-        int power = digits.precision() - digits.scale() - 1;
+    private String powerOfTen(Decimal number) {
+        Decimal digits = number.significant(DIGITS_WITHOUT_UNCERTAINTY).stripped();
+        int power = digits.magnitude();
         String exponent = String.valueOf(power).chars()
                 .mapToObj(c -> c == '-' ? "⁻" : String.valueOf("⁰¹²³⁴⁵⁶⁷⁸⁹".charAt(c - '0')))
                 .collect(Collectors.joining());
-        return plain(digits.movePointLeft(power)) + " × 10" + exponent;
+        return plain(digits.shifted(-power)) + " × 10" + exponent;
     }
 
     private static String grouped(String whole) {
@@ -308,7 +287,7 @@ public class Digits {
     }
 
     /** The symbol as printed: none for a pH, whose number stands alone, nor for counts. */
-    private static String symbol(Unit unit) {
+    static String symbol(Unit unit) {
         return unit == Unit.PH || unit == Unit.COUNT ? "" : unit.symbol();
     }
 

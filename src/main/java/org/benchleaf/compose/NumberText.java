@@ -1,5 +1,7 @@
 package org.benchleaf.compose;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.text.DecimalFormatSymbols;
 import java.time.Duration;
 import java.time.LocalDate;
@@ -8,6 +10,7 @@ import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.benchleaf.quantity.Decimal;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
 
@@ -28,6 +31,15 @@ final class NumberText extends Digits {
     /** The number texts of a language. */
     static NumberText in(Words words) {
         return new NumberText(words, Locale.forLanguageTag(words.language()));
+    }
+
+    /** A quantity as an instrument shows it: rounded to the instrument's smallest step, with its decimals. */
+    Amount shownBy(Quantity quantity, Quantity step) {
+        Decimal smallest = Decimal.of(step.to(quantity.unit()).value());
+        BigDecimal one = new BigDecimal(smallest.plain());
+        BigDecimal steps = BigDecimal.valueOf(quantity.value()).divide(one, 0, RoundingMode.HALF_UP);
+        Decimal shown = Decimal.read(steps.multiply(one).toPlainString()).rounded(Math.max(0, smallest.scale()));
+        return new Amount(plain(shown), symbol(quantity.unit()));
     }
 
     /** A text with every number of more than six digits cut to six; what else it says stays. */

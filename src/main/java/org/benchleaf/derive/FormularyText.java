@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import org.benchleaf.model.Formulary;
 import org.benchleaf.model.Method;
 import org.benchleaf.model.ReferenceTable;
+import org.benchleaf.quantity.Decimal;
 import org.benchleaf.quantity.Dimension;
 import org.benchleaf.quantity.Unit;
 
@@ -99,8 +100,8 @@ public final class FormularyText {
     private static Method.Input input(List<String> cells) {
         return new Method.Input(cells.get(0), cells.get(1),
                 Cells.cut(cells.get(2), '|').stream().map(Dimension::valueOf).toList(), Cells.cut(cells.get(3), '|'),
-                !cells.get(4).isEmpty(), given(cells.get(5)), !cells.get(6).isEmpty(), given(cells.get(7)).map(Double::valueOf),
-                given(cells.get(8)).map(Double::valueOf), given(cells.get(9)).map(Unit::valueOf), cells.get(10), cells.get(11));
+                !cells.get(4).isEmpty(), given(cells.get(5)), !cells.get(6).isEmpty(), given(cells.get(7)).map(Decimal::number),
+                given(cells.get(8)).map(Decimal::number), given(cells.get(9)).map(Unit::valueOf), cells.get(10), cells.get(11));
     }
 
     private static Optional<String> given(String cell) {

@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import org.benchleaf.model.ReferenceTable;
+import org.benchleaf.quantity.Decimal;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
 import org.benchleaf.science.Ageing;
@@ -206,7 +207,7 @@ final class SheetFormulas {
     }
 
     private static Measuring.Vessel vessel(Map<String, String> row) {
-        return new Measuring.Vessel(Quantity.of(Double.parseDouble(row.get("capacity")), Unit.MILLILITRE),
-                Quantity.of(Double.parseDouble(row.get("tolerance")), Unit.MILLILITRE));
+        return new Measuring.Vessel(Quantity.of(Decimal.number(row.get("capacity")), Unit.MILLILITRE),
+                Quantity.of(Decimal.number(row.get("tolerance")), Unit.MILLILITRE));
     }
 }

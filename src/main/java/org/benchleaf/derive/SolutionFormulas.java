@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.benchleaf.model.ReferenceTable;
+import org.benchleaf.quantity.Decimal;
 import org.benchleaf.quantity.Dimension;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
@@ -212,13 +213,13 @@ final class SolutionFormulas {
     }
 
     private static Vapour.Limits limits(Map<String, String> row) {
-        double usual = Double.parseDouble(row.get("lower limit"));
-        double lowest = Double.parseDouble(row.get("lowest published lower limit"));
+        double usual = Decimal.number(row.get("lower limit"));
+        double lowest = Decimal.number(row.get("lowest published lower limit"));
         return new Vapour.Limits(MolarMass.ETHANOL.value(),
                 Quantity.between(lowest, usual, usual, Unit.PERCENT_BY_VOLUME), number(row, "exposure limit", Unit.PPM));
     }
 
     private static Quantity number(Map<String, String> row, String column, Unit unit) {
-        return Quantity.of(Double.parseDouble(row.get(column)), unit);
+        return Quantity.of(Decimal.number(row.get(column)), unit);
     }
 }

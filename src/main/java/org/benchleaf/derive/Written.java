@@ -1,8 +1,8 @@
 package org.benchleaf.derive;
 
-import java.math.BigDecimal;
 import java.util.List;
 import java.util.stream.Collectors;
+import org.benchleaf.quantity.Decimal;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
 
@@ -33,9 +33,7 @@ final class Written {
         if (number == Math.rint(number) && Math.abs(number) < 1e15) {
             return String.valueOf((long) number);
         }
-        String digits = Double.toString(number);
-        return digits.contains("E") && Math.abs(number) >= 1e-6 && Math.abs(number) < 1e15
-                ? new BigDecimal(digits).stripTrailingZeros().toPlainString() : digits;
+        return Math.abs(number) >= 1e-6 && Math.abs(number) < 1e15 ? Decimal.of(number).plain() : Decimal.text(number);
     }
 
     private static String unit(Unit unit, String number) {

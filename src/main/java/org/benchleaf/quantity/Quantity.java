@@ -1,7 +1,5 @@
 package org.benchleaf.quantity;
 
-import java.math.BigDecimal;
-
 /**
  * A number with its unit and how far it may lie off.
  *
@@ -28,7 +26,8 @@ public record Quantity(double value, double low, double high, Unit unit, Spread 
 
     public Quantity {
         if (!(low <= value && value <= high)) {
-            throw new IllegalArgumentException("not in order: low " + low + ", value " + value + ", high " + high);
+            throw new IllegalArgumentException("not in order: low " + Decimal.text(low) + ", value " + Decimal.text(value)
+                    + ", high " + Decimal.text(high));
         }
     }
 
@@ -82,13 +81,12 @@ public record Quantity(double value, double low, double high, Unit unit, Spread 
 
     /** An exact number as a reading, its step that of the last digit that is not nought; one with a spread keeps it. */
     public Quantity asRead() {
-        return spread == Spread.NONE && unit != Unit.COUNT ? reading(value, lastDigit(BigDecimal.valueOf(value)), unit) : this;
+        return spread == Spread.NONE && unit != Unit.COUNT ? reading(value, lastDigit(Decimal.of(value)), unit) : this;
     }
 
     /** The step of the last digit; noughts before the decimal mark count as read. */
-    private static double lastDigit(BigDecimal digits) {
-        BigDecimal shortest = digits.stripTrailingZeros();
-        return shortest.scale() <= 0 ? 1 : shortest.ulp().doubleValue();
+    private static double lastDigit(Decimal shortest) {
+        return shortest.scale() <= 0 ? 1 : Decimal.step(shortest.scale());
     }
 
     /** The dimension of the unit. */

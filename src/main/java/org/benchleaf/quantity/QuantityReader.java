@@ -1,6 +1,5 @@
 package org.benchleaf.quantity;
 
-import java.math.BigDecimal;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.DoubleStream;
@@ -100,7 +99,7 @@ public final class QuantityReader {
     public static Quantity asReading(Quantity quantity, String text) {
         Optional<String> digits = quantity.spread() == Quantity.Spread.NONE && quantity.unit() != Unit.COUNT
                 ? new QuantityScan(text).firstNumber() : Optional.empty();
-        return digits.map(number -> Quantity.reading(quantity.value(), new BigDecimal(number).ulp().doubleValue(),
+        return digits.map(number -> Quantity.reading(quantity.value(), Decimal.step(Decimal.read(number).scale()),
                 quantity.unit())).orElse(quantity);
     }
 
@@ -234,7 +233,7 @@ public final class QuantityReader {
 
     /** What is too small for a double is still not nothing. */
     private static double number(String digits) {
-        double number = Double.parseDouble(digits);
+        double number = Decimal.number(digits);
         return number == 0 && isSome(digits) ? Double.MIN_VALUE : number;
     }
 

@@ -1,11 +1,10 @@
 package org.benchleaf.science;
 
-import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import org.benchleaf.quantity.Dimension;
+import org.benchleaf.quantity.Decimal;
 import org.benchleaf.quantity.Quantity;
-import org.benchleaf.quantity.SignificantDigits;
 import org.benchleaf.quantity.Unit;
 
 /** What is used in all, and how much of it is made at a time. */
@@ -146,7 +145,7 @@ public final class Batches {
 
     /** Without the last places that decimal steps leave in binary numbers. */
     private static double decimal(double value) {
-        return SignificantDigits.of(new BigDecimal(value), 12).doubleValue();
+        return Decimal.of(value).significant(12).value();
     }
 
     /**

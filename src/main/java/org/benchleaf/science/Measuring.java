@@ -1,10 +1,9 @@
 package org.benchleaf.science;
 
-import java.math.BigDecimal;
 import java.util.List;
 import java.util.stream.Stream;
+import org.benchleaf.quantity.Decimal;
 import org.benchleaf.quantity.Quantity;
-import org.benchleaf.quantity.SignificantDigits;
 import org.benchleaf.quantity.Unit;
 
 /** Choosing what to measure with, and how sure the measured amount is. */
@@ -126,7 +125,7 @@ public final class Measuring {
         double d = Require.aboveZero("step", step, step.unit());
         double steps = Math.rint(Require.atLeastZero("amount", amount, step.unit()) / d);
         // Ten digits: decimal steps leave last places in binary numbers.
-        return Quantity.of(SignificantDigits.of(new BigDecimal(steps * d), 10).doubleValue(),
+        return Quantity.of(Decimal.of(steps * d).significant(10).value(),
                 step.unit());
     }
 
@@ -145,9 +144,8 @@ public final class Measuring {
      */
     public static Quantity handStep(Quantity amount, Quantity step) {
         double grams = Require.aboveZero("amount", amount, Unit.GRAM);
-        BigDecimal digits = BigDecimal.valueOf(grams);
-        BigDecimal third = BigDecimal.ONE.scaleByPowerOfTen(digits.precision() - digits.scale() - 3);
-        return Quantity.of(Math.max(Require.aboveZero("step", step, Unit.GRAM), third.doubleValue()), Unit.GRAM);
+        double third = Decimal.step(2 - Decimal.of(grams).magnitude());
+        return Quantity.of(Math.max(Require.aboveZero("step", step, Unit.GRAM), third), Unit.GRAM);
     }
 
     /**
@@ -164,11 +162,10 @@ public final class Measuring {
      * @throws OutsideRange if the amount is not above 0
      */
     public static Quantity excess(Quantity amount) {
-        BigDecimal grams = BigDecimal.valueOf(Require.aboveZero("amount", amount, Unit.GRAM));
-        BigDecimal one = BigDecimal.ONE.scaleByPowerOfTen(grams.precision() - grams.scale() - 1);
-        BigDecimal least = Stream.of(1, 2, 5, 10).map(times -> one.multiply(BigDecimal.valueOf(times)))
-                .filter(step -> step.compareTo(grams) >= 0).findFirst().orElseThrow();
-        return Quantity.of(least.doubleValue(), Unit.GRAM);
+        double grams = Require.aboveZero("amount", amount, Unit.GRAM);
+        int power = Decimal.of(grams).magnitude();
+        return Quantity.of(Stream.of("1", "2", "5", "10").mapToDouble(times -> Decimal.read(times).shifted(power).value())
+                .filter(step -> step >= grams).findFirst().orElseThrow(), Unit.GRAM);
     }
 
     /**

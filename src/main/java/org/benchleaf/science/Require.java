@@ -1,5 +1,6 @@
 package org.benchleaf.science;
 
+import org.benchleaf.quantity.Decimal;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
 
@@ -20,7 +21,7 @@ final class Require {
         double value = quantity.in(unit);
         double slack = SLACK * Math.max(Math.abs(low), Math.abs(high));
         if (!(low - slack <= value && value <= high + slack)) {
-            throw new OutsideRange(input, written(value, unit), low + " to " + written(high, unit), source);
+            throw new OutsideRange(input, written(value, unit), Decimal.text(low) + " to " + written(high, unit), source);
         }
         return Math.min(high, Math.max(low, value));
     }
@@ -44,13 +45,13 @@ final class Require {
     static int wholeAtLeast(int least, String input, Quantity quantity) {
         double value = quantity.in(Unit.COUNT);
         if (value != Math.rint(value) || value < least || value > 1_000_000) {
-            throw new OutsideRange(input, String.valueOf(value), "a whole number, " + least + " or more",
+            throw new OutsideRange(input, Decimal.text(value), "a whole number, " + least + " or more",
                     "a count of things");
         }
         return (int) value;
     }
 
     private static String written(double value, Unit unit) {
-        return unit.symbol().isEmpty() ? String.valueOf(value) : value + " " + unit.symbol();
+        return unit.symbol().isEmpty() ? Decimal.text(value) : Decimal.text(value) + " " + unit.symbol();
     }
 }

@@ -2,11 +2,15 @@ package org.benchleaf.browser;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.file.Files;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.BiFunction;
 import java.util.stream.Stream;
+import java.util.zip.GZIPOutputStream;
 import org.benchleaf.derive.FormularyText;
 import org.benchleaf.model.Formulary;
 import org.benchleaf.read.CheckValueReader;
@@ -68,6 +72,17 @@ class SumsIT {
                 agree((script, batch) -> firefox.texts(script, false, batch));
             }
         }, () -> System.out.println("Firefox is not on this machine and cannot be installed: no sums were worked in it."));
+    }
+
+    /** 90 kB packed is what a page may load for its sums, common practice for a slow phone, no source. */
+    @Test
+    void the_calculations_are_small_when_packed() throws IOException {
+        byte[] script = Files.readAllBytes(SiteUnderTest.demo().root().resolve("assets/calculations.js"));
+        ByteArrayOutputStream packed = new ByteArrayOutputStream();
+        try (GZIPOutputStream zip = new GZIPOutputStream(packed)) {
+            zip.write(script);
+        }
+        assertThat(packed.size()).isBetween(10_000, 90_000);
     }
 
     private static void agree(BiFunction<String, Object, List<String>> page) {
