@@ -1,9 +1,9 @@
 package org.benchleaf.compose;
 
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import org.benchleaf.quantity.Decimal;
 
 /** Draws the numbers of one case on the scale of its series, and words them. */
 final class EvidenceStrip {
@@ -78,7 +78,7 @@ final class EvidenceStrip {
 
     /** A plain number as a page shows it. */
     String number(String plain) {
-        return sheet.numbers().plain(new BigDecimal(plain));
+        return sheet.numbers().plain(Decimal.read(plain));
     }
 
     /** The middle number with what is said beside it. */

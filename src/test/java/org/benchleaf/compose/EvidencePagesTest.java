@@ -9,6 +9,7 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.benchleaf.DemoSite;
 import org.benchleaf.compose.Clearance.Output;
+import org.benchleaf.model.AuthorGuide;
 import org.benchleaf.model.Library;
 import org.junit.jupiter.api.Test;
 
@@ -154,7 +155,7 @@ class EvidencePagesTest {
     }
 
     private static SiteDesk desk(List<CaseCard> cards) {
-        return new SiteDesk(LIBRARY, cards, List.of(), Audience.EVERYBODY, PageMakers.NAMES);
+        return new SiteDesk(LIBRARY, cards, List.of(), AuthorGuide.EMPTY, Audience.EVERYBODY, PageMakers.NAMES);
     }
 
     private static List<Page> pages(List<CaseCard> cards, String path) {
