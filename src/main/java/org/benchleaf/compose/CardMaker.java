@@ -5,6 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.benchleaf.model.Citing;
 import org.benchleaf.model.Damage;
 import org.benchleaf.model.MissingValue;
 import org.benchleaf.model.Passage;
@@ -28,11 +29,18 @@ final class CardMaker {
                 List.copyOf(Materials.used(desk.treatment(), desk.library())), desk.worked().substances(),
                 treatment.steps().stream().map(step -> step.kind().word()).distinct().toList(),
                 picture.map(Picture::id).orElse(""), picture.map(Picture::alt).orElse(""), sources(desk),
-                List.of(), paths, List.of(), known(treatment.object().support().paper()), evidence(desk, paths));
+                List.of(), paths, List.of(), known(treatment.object().support().paper()), evidence(desk, paths),
+                publicText ? lastChange(desk) : CaseCard.LastChange.NONE);
     }
 
     private static List<Evidence> evidence(CaseDesk desk, List<String> paths) {
         return paths.contains(Paths.results(desk.treatment().id())) ? ResultsPage.evidence(desk) : List.of();
+    }
+
+    private static CaseCard.LastChange lastChange(CaseDesk desk) {
+        return CaseReference.of(desk).day().map(day -> new CaseCard.LastChange(day.toString(),
+                desk.treatment().publication().citing().versions().stream().filter(version -> version.on().equals(day))
+                        .map(Citing.Version::changed).findFirst().orElse(""))).orElse(CaseCard.LastChange.NONE);
     }
 
     /** A word by which one may look for the case; nobody looks for what is not known. */

@@ -25,11 +25,24 @@ import java.util.List;
  * @param pictureFiles the published sizes of its picture, narrowest first: path, width and height with spaces between
  * @param paper of the object; empty if not known
  * @param evidence its results as those of other cases are compared with them; empty if its results may not be shown
+ * @param lastChange when it last changed; {@link LastChange#NONE} if no day is on record or the public text is not permitted
  */
 public record CaseCard(String id, String title, String summary, String language, String level, String kind,
         String technique, List<String> damages, List<String> materials, List<String> substances, List<String> steps, String picture,
         String pictureAlt, List<String> sources, List<SearchEntry> found, List<String> pages,
-        List<String> pictureFiles, String paper, List<Evidence> evidence) {
+        List<String> pictureFiles, String paper, List<Evidence> evidence, CaseCard.LastChange lastChange) {
+
+    /**
+     * The last change of a case.
+     *
+     * @param on the day that its reference bears, as ISO 8601; empty if there is none
+     * @param what is other than in the version before; empty if its author states no version
+     */
+    public record LastChange(String on, String what) {
+
+        /** No day is on record. */
+        public static final LastChange NONE = new LastChange("", "");
+    }
 
     public CaseCard {
         damages = List.copyOf(damages);
@@ -46,13 +59,13 @@ public record CaseCard(String id, String title, String summary, String language,
     /** The same card with the sizes of its picture, which are known only once they are made. */
     public CaseCard withPictureFiles(List<String> files) {
         return new CaseCard(id, title, summary, language, level, kind, technique, damages, materials, substances, steps, picture,
-                pictureAlt, sources, found, pages, files, paper, evidence);
+                pictureAlt, sources, found, pages, files, paper, evidence, lastChange);
     }
 
     /** The same card with what the search takes from its finished pages. */
     public CaseCard foundBy(List<SearchEntry> entries) {
         return new CaseCard(id, title, summary, language, level, kind, technique, damages, materials, substances, steps, picture,
-                pictureAlt, sources, entries, pages, pictureFiles, paper, evidence);
+                pictureAlt, sources, entries, pages, pictureFiles, paper, evidence, lastChange);
     }
 
     /** The path of the case study. */

@@ -47,7 +47,7 @@ record CaseReference(String id, String title, List<String> authors, String publi
         return new CaseReference(treatment.id(), treatment.title(),
                 citing.authors().isEmpty() ? List.of(studio.name()) : citing.authors(), studio.name(),
                 newest.or(() -> treatment.steps().stream().map(Step::on).flatMap(Optional::stream).max(Comparator.naturalOrder())),
-                version(desk), studio.web().map(web -> (web.endsWith("/") ? web : web + "/") + Paths.caseStudy(treatment.id())),
+                version(desk), WebAddress.of(studio).map(web -> web.to(Paths.caseStudy(treatment.id()))),
                 citing.identifier(), treatment.language(), treatment.publication().licence());
     }
 

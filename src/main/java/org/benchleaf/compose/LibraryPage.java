@@ -40,7 +40,7 @@ final class LibraryPage implements SitePageMaker {
                     List.of(new LinkList(ways(sheet, desk)))));
         }
         if (number == 1) {
-            sheet.add(studio(sheet, desk.library().studio()));
+            sheet.add(studio(sheet, desk));
         }
         return sheet.page(number == 1 ? site : words.say("library.page-heading", "page", number, "pages", count),
                 words.say("library.description", "site", site));
@@ -56,16 +56,23 @@ final class LibraryPage implements SitePageMaker {
         return ways;
     }
 
-    /** What the studio does, who it is and how to reach it, as far as it says so; how the site is cited. */
-    private static Section studio(Sheet sheet, Studio studio) {
+    /** What the studio does, who it is and how to reach it, as far as it says so; how the site is cited and followed. */
+    private static Section studio(Sheet sheet, SiteDesk desk) {
         Words words = sheet.words();
+        Studio studio = desk.library().studio();
         List<Fact> facts = new ArrayList<>();
         studio.does().forEach(line -> facts.add(Fact.of(words.say("studio.does"), line)));
         studio.people().forEach(line -> facts.add(Fact.of(words.say("studio.people"), line)));
         studio.contact().forEach(line -> facts.add(Fact.of(words.say("studio.contact"), line)));
-        Block cited = new LinkList(List.of(new LinkList.Entry(sheet.link(words.say("cite.site"), Paths.SITE_REFERENCE), "")));
+        List<LinkList.Entry> links = new ArrayList<>(List.of(new LinkList.Entry(sheet.link(words.say("cite.site"),
+                Paths.SITE_REFERENCE), "")));
+        if (Feeds.of(desk).isPresent()) {
+            links.add(new LinkList.Entry(sheet.link(words.say("feed.atom"), Paths.ATOM), ""));
+            links.add(new LinkList.Entry(sheet.link(words.say("feed.json"), Paths.JSON_FEED), ""));
+        }
+        Block taken = new LinkList(links);
         return new Section("studio", words.say("studio.heading"), Optional.empty(),
-                facts.isEmpty() ? List.of(cited) : List.of(new Facts(facts), cited));
+                facts.isEmpty() ? List.of(taken) : List.of(new Facts(facts), taken));
     }
 
     private static List<Block> cases(Sheet sheet, List<CaseCard> cards, int number, int count) {

@@ -22,6 +22,9 @@ final class Paths {
     static final String SUMS_DATA = "assets/sums-data.js";
 
     static final String SITE_REFERENCE = "CITATION.cff";
+    static final String ATOM = "feed.xml";
+    static final String JSON_FEED = "feed.json";
+    static final String ROBOTS = "robots.txt";
 
     /** How the files for reference managers begin; they lie beside the case study. */
     static final String REFERENCE = "reference.";
@@ -38,6 +41,11 @@ final class Paths {
     /** The path of a file of the search's index, from 1. */
     static String searchIndex(int number) {
         return "assets/search-index" + (number == 1 ? "" : "-" + number) + ".js";
+    }
+
+    /** The path of a part of the map of the site, from 1; 0 is the map, or what lists its parts. */
+    static String siteMap(int part) {
+        return part == 0 ? "sitemap.xml" : "sitemap-" + part + ".xml";
     }
 
     static String caseStudy(String caseId) {

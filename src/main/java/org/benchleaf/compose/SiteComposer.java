@@ -2,6 +2,7 @@ package org.benchleaf.compose;
 
 import java.util.List;
 import org.benchleaf.model.AuthorGuide;
+import java.util.stream.Stream;
 import org.benchleaf.model.CheckValues;
 import org.benchleaf.model.Library;
 
@@ -21,6 +22,8 @@ public final class SiteComposer {
     public static SitePages compose(Library library, List<CaseCard> cards, List<CheckValues> checks,
             AuthorGuide guide, Audience audience) {
         SiteComposition composition = new SiteComposition(library, cards, checks, guide, audience);
-        return new SitePages(Offers.onSite(composition.all(), library.studio()), composition.files());
+        List<Page> pages = composition.all();
+        return new SitePages(Offers.onSite(pages, library.studio()), Stream.concat(composition.files().stream(),
+                composition.map(pages).stream()).toList());
     }
 }

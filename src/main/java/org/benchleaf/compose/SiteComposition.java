@@ -48,11 +48,16 @@ public final class SiteComposition {
     /** The data beside the pages, such as the schemas and how the site is cited. */
     public List<DataFile> files() {
         if (files == null) {
-            files = Stream.of(WritingPage.files().stream(), Stream.of(SumsPage.data(desk.language(), desk.library().formulary()),
-                    SiteReference.file(desk.library().studio(), Words.in(desk.language()))), EvidencePages.files(desk).stream())
-                    .flatMap(each -> each).toList();
+            files = Stream.of(WritingPage.files(), List.of(SumsPage.data(desk.language(), desk.library().formulary()),
+                    SiteReference.file(desk.library().studio(), Words.in(desk.language()))), EvidencePages.files(desk),
+                    Feeds.of(desk).map(Feeds::files).orElse(List.of())).flatMap(List::stream).toList();
         }
         return files;
+    }
+
+    /** The map of the site, which names all its pages. */
+    List<DataFile> map(List<Page> pages) {
+        return SiteMap.of(desk, pages).map(SiteMap::files).orElse(List.of());
     }
 
     /** Every page, in the order of their kinds; several kinds are made at once. */

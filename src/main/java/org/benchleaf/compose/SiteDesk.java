@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import org.benchleaf.model.AuthorGuide;
+import java.util.Optional;
 import org.benchleaf.model.CheckValues;
 import org.benchleaf.model.Library;
 
@@ -28,6 +29,11 @@ record SiteDesk(Library library, List<CaseCard> cards, List<CheckValues> checks,
     /** The site's own language. */
     String language() {
         return library.studio().language();
+    }
+
+    /** Where the site stands on the web; empty if the studio states no address, or the site is not for everybody. */
+    Optional<WebAddress> web() {
+        return audience.isPublic() ? WebAddress.of(library.studio()) : Optional.empty();
     }
 
     /** An empty page of that name at its own path, ready to be filled. */
