@@ -1,8 +1,8 @@
 package org.benchleaf.compose;
 
 import java.util.List;
-import org.benchleaf.model.AuthorGuide;
 import java.util.stream.Stream;
+import org.benchleaf.model.AuthorGuide;
 import org.benchleaf.model.CheckValues;
 import org.benchleaf.model.Library;
 

@@ -32,7 +32,8 @@ record Purge(Set<String> gone, Set<String> titles) {
         if (gone.stream().noneMatch(text::contains)) {
             return Optional.of(text);
         }
-        return path.endsWith(".js") ? lines(text) : path.endsWith(".csv") ? rows(text) : Optional.empty();
+        return path.endsWith(".csv") ? rows(text) : path.endsWith(".js") || path.endsWith(".xml") || path.endsWith(".json") ? lines(text)
+                : Optional.empty();
     }
 
     private Optional<String> page(String path, String text) {
@@ -96,11 +97,19 @@ record Purge(Set<String> gone, Set<String> titles) {
         return titles.stream().anyMatch(left::contains) ? Optional.empty() : Optional.of(left);
     }
 
-    /** A script that is a list with one entry a line; of any other form nothing is known. */
+    /** A script, a feed or a map of the site, which is a list with one entry a line; of any other form nothing is known. */
     private Optional<String> lines(String text) {
-        boolean listed = text.lines().filter(line -> gone.stream().anyMatch(line::contains))
-                .allMatch(line -> line.startsWith("{") && (line.endsWith("}") || line.endsWith("},")));
+        boolean listed = text.lines().filter(line -> gone.stream().anyMatch(line::contains)).allMatch(Purge::isEntry);
+        // JSON allows no comma after the last entry of a list.
         return listed ? Optional.of(text.lines().filter(line -> gone.stream().noneMatch(line::contains))
-                .collect(Collectors.joining("\n", "", "\n"))) : Optional.empty();
+                .collect(Collectors.joining("\n", "", "\n")).replace("},\n]", "}\n]")) : Optional.empty();
+    }
+
+    private static boolean isEntry(String line) {
+        return line.startsWith("{") && (line.endsWith("}") || line.endsWith("},")) || isElement(line, "entry") || isElement(line, "url");
+    }
+
+    private static boolean isElement(String line, String name) {
+        return line.startsWith("<" + name) && line.endsWith("</" + name + ">");
     }
 }

@@ -3,6 +3,7 @@ package org.benchleaf.command;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
@@ -21,6 +22,7 @@ import java.util.TreeMap;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
+import javax.xml.parsers.DocumentBuilderFactory;
 import org.benchleaf.ChangedContent;
 import org.benchleaf.FailingDisk;
 import org.benchleaf.FailingDisk.Operation;
@@ -73,6 +75,7 @@ class WithdrawalTest {
         ChangedContent.copy(SOUND.resolve("cases/tide"), first.content.resolve("cases/ebb"));
         first.change("cases/ebb/case.md", text -> text.replaceFirst("title: [^\n]*", "title: " + TITLE)
                 + "\nThe margin had been painted with " + WORD + ".\n");
+        first.change("studio.yaml", text -> text + "web: https://quay.example/\n");
         Said said = first.publish();
         assertThat(said.code()).as(said.messages()).isZero();
         assertThat(telling(first.site)).isNotEmpty();
@@ -227,6 +230,19 @@ class WithdrawalTest {
         assertThat(after.get("assets/search-index.js")).contains("cases/tide/index.html");
         assertThat(after.keySet().stream().filter(path -> path.startsWith("cases/tide/")))
                 .allSatisfy(path -> assertThat(after.get(path)).isEqualTo(before.get(path)));
+    }
+
+    @Test
+    void the_feeds_and_the_map_stay_whole_without_the_case() throws Exception {
+        assertThat(contents(site).get("sitemap.xml")).contains("/ebb/");
+        change("cases/ebb/case.md", text -> text.replace("state: cleared", "state: withdrawn"));
+        assertThat(run("--site", site.toString(), "--only-withdrawals").code()).isZero();
+        for (String path : List.of("sitemap.xml", "feed.xml", "feed.json")) {
+            assertThat(contents(site).get(path)).as(path).contains("https://quay.example/cases/tide/").doesNotContain("ebb", TITLE);
+        }
+        DocumentBuilderFactory.newInstance().newDocumentBuilder().parse(site.resolve("sitemap.xml").toFile());
+        DocumentBuilderFactory.newInstance().newDocumentBuilder().parse(site.resolve("feed.xml").toFile());
+        assertThat(new ObjectMapper().readTree(site.resolve("feed.json").toFile()).get("items")).hasSize(1);
     }
 
     @Test

@@ -150,7 +150,7 @@ class DrawnNumbersTest {
         }
     }
 
-    private static List<List<String>> rows(String csv) {
+    static List<List<String>> rows(String csv) {
         return csv.lines().map(line -> {
             List<String> cells = new ArrayList<>();
             Matcher cell = CELL.matcher(line);
