@@ -2,6 +2,8 @@ package org.benchleaf;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.net.URI;
@@ -134,6 +136,17 @@ class TakenFilesTest {
             }
         }
         assertThat(ways).isGreaterThan(50);
+    }
+
+    /** RO-Crate 1.2, "Attached RO-Crate Package": the description stands at the top, and local paths lead to files from there. */
+    @Test
+    void a_folder_says_for_programs_which_files_are_in_it() throws IOException {
+        Map<String, byte[]> entries = entries(site.resolve(FOLDER));
+        JsonNode graph = new ObjectMapper().readTree(entries.get("tide/ro-crate-metadata.json")).get("@graph");
+        List<String> parts = new ArrayList<>();
+        graph.get(1).get("hasPart").forEach(part -> parts.add(part.get("@id").asText()));
+        assertThat(parts).contains("index.html", "figures.json").anyMatch(part -> part.endsWith(".jpg"))
+                .allSatisfy(part -> assertThat(entries).containsKey("tide/" + part));
     }
 
     private static List<String> addresses(Document page) {

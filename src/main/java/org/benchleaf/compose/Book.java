@@ -3,6 +3,7 @@ package org.benchleaf.compose;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * A book made of finished pages.
@@ -16,9 +17,11 @@ import java.util.Map;
  * @param rights licence in words; empty if its parts differ
  * @param words fixed words of a book, by key
  * @param parts in the order of reading
+ * @param crate describes a folder of the same pages; empty if there is none
  */
 public record Book(String title, String creator, String language, String direction, String identifier,
-        LocalDate modified, String rights, Map<String, String> words, List<Part> parts) {
+        LocalDate modified, String rights, Map<String, String> words, List<Part> parts,
+        Optional<Crate> crate) {
 
     public Book {
         words = Map.copyOf(words);

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import org.benchleaf.model.AuthorGuide;
 import org.benchleaf.model.Library;
 import org.benchleaf.model.Permission;
@@ -25,7 +26,7 @@ public final class Books {
         return new Book(treatment.title(), desk.library().studio().name(), treatment.language(),
                 Frames.direction(words.language()), desk.library().studio().name() + "/" + treatment.id(), permitted(desk),
                 words.say("frame.licence", "licence", treatment.publication().licence()), words.group("book"),
-                List.of(new Book.Part(treatment.title(), pages)));
+                List.of(new Book.Part(treatment.title(), pages)), Crate.of(desk, permitted(desk)));
     }
 
     /** The day of the newest permission that counts: the same content is the same book on whatever day it is published. */
@@ -48,6 +49,7 @@ public final class Books {
         desk.cards().forEach(card -> parts.add(new Book.Part(card.title(), card.pages())));
         parts.add(new Book.Part(words.say("book.behind"), BEHIND));
         return new Book(words.say("book.reader", "site", library.studio().name()), library.studio().name(), desk.language(),
-                Frames.direction(words.language()), library.studio().name(), day, "", words.group("book"), parts);
+                Frames.direction(words.language()), library.studio().name(), day, "", words.group("book"), parts,
+                Optional.empty());
     }
 }

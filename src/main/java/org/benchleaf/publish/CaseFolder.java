@@ -6,7 +6,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.TreeSet;
+import org.benchleaf.compose.Book;
+import org.benchleaf.compose.Crate;
 import org.benchleaf.compose.TakenName;
 import org.jsoup.nodes.Attribute;
 import org.jsoup.nodes.Element;
@@ -35,15 +39,16 @@ final class CaseFolder {
     /**
      * A case, packed.
      *
+     * @param book of the case, which may describe the folder for programs
      * @param pages finished, before they offer anything; all in one folder
      * @param data beside them
      * @param others pictures beside them, styles, scripts and drawings
      */
-    static SiteFile pack(List<SiteFile> pages, List<SiteFile> data, List<SiteFile> others) {
-        return new CaseFolder(pages, data, others).packed(pages);
+    static SiteFile pack(Book book, List<SiteFile> pages, List<SiteFile> data, List<SiteFile> others) {
+        return new CaseFolder(pages, data, others).packed(book, pages);
     }
 
-    private SiteFile packed(List<SiteFile> pages) {
+    private SiteFile packed(Book book, List<SiteFile> pages) {
         String name = folder.substring(folder.lastIndexOf('/', folder.length() - 2) + 1);
         List<SiteFile> files = new ArrayList<>();
         for (SiteFile file : inside.values()) {
@@ -55,7 +60,14 @@ final class CaseFolder {
             files.add(new SiteFile(name + INDEX, page(pages.get(0))));
         }
         drawnOn.forEach(path -> files.add(new SiteFile(name + path, others.get(path).bytes())));
+        book.crate().ifPresent(crate -> files.add(SiteFile.text(name + Crate.FILE, crate.describe(sizes(name, files)))));
         return new SiteFile(TakenName.bundle(inside.keySet(), ".zip"), Archive.of(files));
+    }
+
+    private static SortedMap<String, Long> sizes(String folder, List<SiteFile> files) {
+        SortedMap<String, Long> sizes = new TreeMap<>();
+        files.forEach(file -> sizes.put(file.path().substring(folder.length()), (long) file.bytes().length));
+        return sizes;
     }
 
     private byte[] page(SiteFile file) {

@@ -50,7 +50,7 @@ public final class TakenFiles {
             taken.add(TakeAlong.EPUB.words(), new EpubBook(book, pages, others, style).ofCase());
         }
         if (forms.contains(TakeAlong.ZIP)) {
-            taken.add(TakeAlong.ZIP.words(), CaseFolder.pack(pages, data, others));
+            taken.add(TakeAlong.ZIP.words(), CaseFolder.pack(book, pages, data, others));
         }
         return taken;
     }
