@@ -21,6 +21,7 @@ import org.benchleaf.compose.DataFile;
 import org.benchleaf.compose.Page;
 import org.benchleaf.compose.PageComposer;
 import org.benchleaf.compose.PageSearch;
+import org.benchleaf.compose.PictureManifest;
 import org.benchleaf.compose.SearchEntry;
 import org.benchleaf.compose.SearchIndex;
 import org.benchleaf.compose.SiteComposer;
@@ -145,7 +146,11 @@ public record DemoSite(Library library, List<CasePages> cases, SitePages site, L
     }
 
     private static List<DataFile> dataFiles(List<CasePages> cases, SitePages site) {
-        return Stream.concat(cases.stream().flatMap(one -> one.files().stream()), site.files().stream()).toList();
+        return Stream.of(cases.stream().flatMap(one -> one.files().stream()), site.files().stream(),
+                cases.stream().flatMap(one -> one.manifest().map(manifest -> manifest.file(picture -> {
+                    Rendition size = rendition(one.card().id(), picture);
+                    return List.of(new PictureManifest.Size(size.path(), size.width(), size.height()));
+                })).stream())).flatMap(files -> files).toList();
     }
 
     /** Writes the demo's pages into a folder, to be looked at. */

@@ -5,8 +5,11 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.benchleaf.compose.CaseCard;
 import org.benchleaf.compose.Clearance;
+import org.benchleaf.compose.DataFile;
+import org.benchleaf.compose.PictureManifest;
 import org.benchleaf.message.Messages;
 import org.benchleaf.model.Picture;
 import org.benchleaf.model.TreatmentCase;
@@ -61,6 +64,13 @@ final class CasePictures implements Pictures {
     @Override
     public List<Rendition> of(String caseId, String pictureId) {
         return sizes.getOrDefault(pictureId, List.of());
+    }
+
+    /** What viewers of other sites read of the pictures, with the sizes of their files; none where they may not be shown. */
+    List<DataFile> manifest(Optional<PictureManifest> manifest) {
+        return manifest.filter(any -> sizes.values().stream().noneMatch(List::isEmpty)).map(one -> one.file(picture ->
+                of("", picture).stream().map(size -> new PictureManifest.Size(size.path(), size.width(), size.height())).toList()))
+                .stream().toList();
     }
 
     /** The sizes of one picture as a card keeps them. */

@@ -218,7 +218,8 @@ final class ContentStages implements Stages {
             if (said.hasErrors()) {
                 return Optional.empty();
             }
-            List<SiteFile> data = pages.files().stream().map(publisher::publish).toList();
+            List<SiteFile> data = Stream.concat(pages.files().stream(), pictures.manifest(pages.manifest()).stream())
+                    .map(publisher::publish).toList();
             List<SiteFile> files = new ArrayList<>(published(pages, data, publisher.with(pictures), pictures.files()));
             files.addAll(data);
             files.addAll(pictures.files());

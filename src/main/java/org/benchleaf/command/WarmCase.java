@@ -6,6 +6,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.benchleaf.check.CaseChecker;
 import org.benchleaf.check.Checked;
 import org.benchleaf.compose.Audience;
@@ -111,7 +112,8 @@ final class WarmCase {
 
     /** The data of a site. */
     List<DataFile> files(Audience audience) {
-        return composition(audience).map(CaseComposition::files).orElse(List.of());
+        return pages(audience).map(site -> Stream.concat(site.composition().files().stream(),
+                site.pictures().manifest(site.composition().manifest()).stream()).toList()).orElse(List.of());
     }
 
     /** What the pages of the whole site need of the case; empty if the site has no page of it. */

@@ -50,6 +50,11 @@ public final class CaseComposition {
         return files;
     }
 
+    /** Its pictures for viewers of other sites, once the sizes of their files are known; empty if there may be none. */
+    public Optional<PictureManifest> manifest() {
+        return PictureManifest.of(desk);
+    }
+
     /** The book of its own pages, not those of classes. */
     Book book() {
         return Books.ofCase(desk, ownPaths());

@@ -1,6 +1,7 @@
 package org.benchleaf.compose;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Everything that one case brings to the site.
@@ -9,8 +10,10 @@ import java.util.List;
  * @param files data beside them
  * @param card what the pages of the whole site need of it
  * @param book of its pages
+ * @param manifest of its pictures; empty if there may be none
  */
-public record CasePages(List<Page> pages, List<DataFile> files, CaseCard card, Book book) {
+public record CasePages(List<Page> pages, List<DataFile> files, CaseCard card, Book book,
+        Optional<PictureManifest> manifest) {
 
     public CasePages {
         pages = List.copyOf(pages);

@@ -66,6 +66,7 @@ final class CaseStudyPage implements CasePageMaker {
         rest.add(new HomeAdvice(sheet).section(treatment));
         otherPictures(sheet, desk, placed).ifPresent(rest::add);
         rest.add(new CitingSection(sheet, CaseReference.of(desk)).section(treatment.publication().citing().versions()));
+        OpenData.section(sheet, desk).ifPresent(rest::add);
         return rest;
     }
 
@@ -111,19 +112,11 @@ final class CaseStudyPage implements CasePageMaker {
     }
 
     private static Optional<Comparison> comparison(Sheet sheet, CaseDesk desk) {
-        for (Picture before : desk.pictures()) {
-            Optional<Picture> after = desk.pictures().stream().filter(picture -> picture.moment().equals("after")
-                    && before.moment().equals("before") && (before.pair().filter(picture.id()::equals).isPresent()
-                    || picture.pair().filter(before.id()::equals).isPresent())).findFirst();
-            if (after.isPresent()) {
-                Words words = sheet.words();
-                return Optional.of(new Comparison(
-                        photo(sheet, desk, before, Optional.of(words.say("comparison.before")), true),
-                        photo(sheet, desk, after.get(), Optional.of(words.say("comparison.after")), true),
-                        PairWords.of(words, before, after.get()), words.group("comparison")));
-            }
-        }
-        return Optional.empty();
+        Words words = sheet.words();
+        return PicturePair.among(desk.pictures()).stream().findFirst().map(pair -> new Comparison(
+                photo(sheet, desk, pair.before(), Optional.of(words.say("comparison.before")), true),
+                photo(sheet, desk, pair.after(), Optional.of(words.say("comparison.after")), true),
+                PairWords.of(words, pair.before(), pair.after()), words.group("comparison")));
     }
 
     static Photo photo(Sheet sheet, CaseDesk desk, Picture picture, Optional<String> tag, boolean first) {

@@ -22,6 +22,8 @@ final class Paths {
     static final String SUMS_DATA = "assets/sums-data.js";
 
     static final String SITE_REFERENCE = "CITATION.cff";
+    /** The pictures of a case for viewers of other sites. */
+    static final String MANIFEST = "manifest.json";
     static final String ATOM = "feed.xml";
     static final String JSON_FEED = "feed.json";
     static final String ROBOTS = "robots.txt";

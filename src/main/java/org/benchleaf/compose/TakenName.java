@@ -56,6 +56,7 @@ public final class TakenName {
                 case "preparation.html" -> PREPARATION;
                 case "results.html" -> RESULTS;
                 case "figures.json" -> FIGURES;
+                case Paths.MANIFEST -> PICTURES;
                 default -> file.startsWith("pictures/") ? PICTURES : DATA;
             };
         }
@@ -106,6 +107,10 @@ public final class TakenName {
             Set<String> words = Set.copyOf(Arrays.asList(bundle.group(1).split("-")));
             return Arrays.stream(Kind.values()).filter(kind -> words.contains(kind.word()))
                     .collect(Collectors.toCollection(() -> EnumSet.noneOf(Kind.class)));
+        }
+        if (file.equals(Paths.MANIFEST)) {
+            // It tells the words of the case study beside the pictures.
+            return EnumSet.of(Kind.STUDY, Kind.PICTURES);
         }
         return file.endsWith(PICTURES) ? EnumSet.of(Kind.of(cut(file, PICTURES) + PAGE), Kind.PICTURES)
                 : EnumSet.of(Kind.of(file.endsWith(WORDS) ? cut(file, WORDS) + PAGE : file));
