@@ -15,7 +15,7 @@
 <html lang="${page.language}" dir="${frame.direction}">
 <head>
 <meta charset="utf-8">
-<meta http-equiv="Content-Security-Policy" content="default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data:; font-src 'self'; connect-src 'self'; base-uri 'none'; form-action 'self' file:">
+<meta http-equiv="Content-Security-Policy" content="default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data:; font-src 'self'; connect-src 'self'; manifest-src 'self'; base-uri 'none'; form-action 'self' file:">
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <title>${frame.headTitle}</title>
 <meta name="description" content="${page.description}">

@@ -316,6 +316,9 @@ final class ContentStages implements Stages {
                 .forEach(file -> files.add(publisher.publish(file)));
         pages.files().forEach(file -> files.add(publisher.publish(file)));
         files.addAll(assets());
+        if (forms().contains(Studio.TakeAlong.INSTALLED)) {
+            files.add(publisher.worker());
+        }
         Messages said = new Messages();
         if (others != null) {
             PrivateScan inShared = PrivateScan.ofShared(values, common.studioName());

@@ -166,6 +166,7 @@ final class Publishing {
         List<SiteFile> files = shared.bundles().filter(bundles -> !errors)
                 .map(bundles -> new SiteBundling(packer, bundles).with(shared.files(), this::tell)).orElse(shared.files());
         tell(packer.stageShared(files, privateValues));
+        tell(packer.stageKept(on));
         tell(packer.verify(unmade));
     }
 

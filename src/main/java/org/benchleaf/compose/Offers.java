@@ -30,8 +30,14 @@ final class Offers {
     /** The pages of a site, of which the first offers what is made of all cases. */
     static List<Page> onSite(List<Page> pages, Studio studio) {
         Words words = Words.in(pages.get(0).language());
-        return offered(pages, words, forms(studio, Studio.TakeAlong.EPUB, Studio.TakeAlong.ZIP).map(form ->
+        return offered(Installation.isWanted(studio) ? told(pages) : pages, words, forms(studio, Studio.TakeAlong.EPUB, Studio.TakeAlong.ZIP).map(form ->
                 Link.to(words.say("take-along.site-" + form.words()), form.words())).toList());
+    }
+
+    private static List<Page> told(List<Page> pages) {
+        List<Page> told = new ArrayList<>(pages);
+        told.set(0, Installation.told(pages.get(0)));
+        return told;
     }
 
     private static Stream<Studio.TakeAlong> forms(Studio studio, Studio.TakeAlong... forms) {

@@ -33,10 +33,11 @@ public record Page(String path, String kind, String title, String description, S
                 Stream.concat(blocks.stream(), Stream.of(block)).toList(), scripts, linkedData);
     }
 
-    /** The same page with a script more, loaded after the others. */
-    public Page withScript(String name) {
+    /** The same page as a preview shows it: with a script of the preview after the others, and never kept on a device. */
+    public Page previewed(String script) {
+        Stream<String> others = scripts.stream().filter(name -> !name.equals(Installation.SCRIPT));
         return new Page(path, kind, title, description, language, caseId, frame, blocks,
-                Stream.concat(scripts.stream(), Stream.of(name)).toList(), linkedData);
+                Stream.concat(others, Stream.of(script)).toList(), linkedData);
     }
 
     /** The way from this page up to the site's root: empty, {@code ../} or {@code ../../}. */

@@ -52,6 +52,9 @@ final class Sheet {
         this.glossary = new GlossaryLinks(GlossaryTerms.of(library), way(Paths.GLOSSARY));
         this.sources = Sources.of(library);
         scripts.add("disclosure.js");
+        if (Installation.isWanted(library.studio())) {
+            scripts.add(Installation.SCRIPT);
+        }
     }
 
     String path() {

@@ -50,9 +50,14 @@ public final class SiteComposition {
         if (files == null) {
             files = Stream.of(WritingPage.files(), List.of(SumsPage.data(desk.language(), desk.library().formulary()),
                     SiteReference.file(desk.library().studio(), Words.in(desk.language()))), EvidencePages.files(desk),
-                    Feeds.of(desk).map(Feeds::files).orElse(List.of())).flatMap(List::stream).toList();
+                    Feeds.of(desk).map(Feeds::files).orElse(List.of()), installation()).flatMap(List::stream).toList();
         }
         return files;
+    }
+
+    private List<DataFile> installation() {
+        return Installation.isWanted(desk.library().studio())
+                ? List.of(Installation.manifest(desk.library().studio(), desk.language())) : List.of();
     }
 
     /** The map of the site, which names all its pages. */

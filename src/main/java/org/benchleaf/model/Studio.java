@@ -76,7 +76,9 @@ public record Studio(String name, String about, List<String> does, List<String> 
         /** A case, and all cases, as a book. */
         EPUB,
         /** A case, and the whole site, as a packed folder. */
-        ZIP;
+        ZIP,
+        /** The whole site, kept on a device by its browser. */
+        INSTALLED;
 
         /** The words in the studio's file. */
         public String words() {

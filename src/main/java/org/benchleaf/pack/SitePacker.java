@@ -36,6 +36,8 @@ public final class SitePacker implements AutoCloseable {
 
     /** The batch of the files that belong to no case. */
     private static final String SHARED = "";
+    /** The batch of the list by which devices keep the edition. */
+    private static final String KEPT = "//";
     /** The batch of the files that hold a whole site; no folder of a case can be called so. */
     private static final String TAKEN = "/";
 
@@ -292,6 +294,22 @@ public final class SitePacker implements AutoCloseable {
         return stage(TAKEN, mark, note, files);
     }
 
+    /**
+     * Makes the list ready by which devices keep this edition, once all its other files are; only where it has what reads it.
+     *
+     * @param on the day of the edition
+     */
+    public Messages stageKept(LocalDate on) {
+        SortedMap<String, String> files = hashes();
+        return KeptList.isWanted(files) ? stage(KEPT, "", "", List.of(KeptList.of(on.toString(), files))) : new Messages();
+    }
+
+    private SortedMap<String, String> hashes() {
+        SortedMap<String, String> files = new TreeMap<>();
+        now.values().forEach(each -> each.batch().files().forEach((path, written) -> files.put(path, written.hash())));
+        return files;
+    }
+
     private String oneCopy(String path) {
         String before = names.putIfAbsent(path, path);
         return before == null ? path : before;
@@ -427,8 +445,7 @@ public final class SitePacker implements AutoCloseable {
      * @throws EditionStopped if the disk refuses
      */
     public void settle(LocalDate on) {
-        SortedMap<String, String> files = new TreeMap<>();
-        now.values().forEach(each -> each.batch().files().forEach((path, written) -> files.put(path, written.hash())));
+        SortedMap<String, String> files = hashes();
         List<String> removals = new ArrayList<>(new TreeSet<>(last.files().keySet()));
         removals.removeAll(files.keySet());
 

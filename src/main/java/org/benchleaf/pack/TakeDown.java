@@ -5,6 +5,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
@@ -110,6 +111,7 @@ public final class TakeDown {
         gone.forEach(this::remove);
         files.keySet().removeIf(path -> gone.contains(path) && !refused.containsKey(path));
         purge(gone, files);
+        keep(files);
         remember(gone, files);
         tell(gone);
         return told;
@@ -210,7 +212,7 @@ public final class TakeDown {
         Purge purge = new Purge(gone, titles);
         Set<String> ids = cases(gone);
         for (String path : List.copyOf(files.keySet())) {
-            if (gone.contains(path) || !TELLING.contains(path.substring(path.lastIndexOf('.') + 1))) {
+            if (gone.contains(path) || path.equals(KeptList.PATH) || !TELLING.contains(path.substring(path.lastIndexOf('.') + 1))) {
                 continue;
             }
             Optional<String> before = text(path).filter(text -> ids.contains(caseOf(path).orElse(""))
@@ -219,6 +221,20 @@ public final class TakeDown {
             if (before.isPresent()) {
                 purge(path, before.get(), purge.of(path, before.get()), files);
             }
+        }
+    }
+
+    /** Devices that keep the site learn from its list what has left it. */
+    private void keep(SortedMap<String, String> files) {
+        if (!files.containsKey(KeptList.PATH)) {
+            return;
+        }
+        byte[] list = KeptList.of(list().on().map(LocalDate::toString).orElse(""), files).bytes();
+        try {
+            replace(workshop.site().resolve(KeptList.PATH), list);
+            files.put(KeptList.PATH, Hash.of(list));
+        } catch (IOException full) {
+            leaveToo(KeptList.PATH, Disk.reason(full), files);
         }
     }
 

@@ -15,8 +15,8 @@ import org.jsoup.nodes.Element;
 /** A finished page read again, to be made into something that is taken away. */
 final class FinishedPage {
 
-    /** What offers files to be taken away; it would offer a file inside itself. */
-    static final String OFFERS = "#take-along";
+    /** What offers files to be taken away, and keeps the site on a device: of what is taken away already, neither can be had. */
+    static final String OFFERS = "#take-along, .kept-offline, script[src$='/offline.js'], script[src='assets/offline.js']";
 
     private static final Pattern OUTSIDE = Pattern.compile("(?i)(?:https?|mailto|tel):.*+");
 

@@ -2,6 +2,7 @@ package org.benchleaf.publish;
 
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Set;
 import org.benchleaf.compose.TakenName;
 
 /** A whole site as a folder: its files as they are, without what offers files that are not in it. */
@@ -9,12 +10,15 @@ final class SiteFolder {
 
     private static final String NAME = "site/";
 
+    /** What keeps a site on a device, which a folder is already. */
+    private static final Set<String> OF_DEVICES = Set.of("sw.js", "manifest.webmanifest");
+
     private SiteFolder() {
     }
 
     /** The site, packed. */
     static SiteFile pack(List<SiteFile> files) {
-        List<SiteFile> packed = files.stream().map(file ->
+        List<SiteFile> packed = files.stream().filter(file -> !OF_DEVICES.contains(file.path())).map(file ->
                 new SiteFile(NAME + file.path(), file.isPage() ? withoutOffers(file) : file.bytes())).toList();
         return new SiteFile(TakenName.site(), Archive.of(packed));
     }

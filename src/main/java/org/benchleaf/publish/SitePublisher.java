@@ -249,6 +249,11 @@ public final class SitePublisher {
         return Assets.calculations();
     }
 
+    /** What keeps the site on a device, at the site's root, since it has power over what lies beside and below it alone. */
+    public SiteFile worker() {
+        return SiteFile.text("sw.js", templates.text("worker/sw.js"));
+    }
+
     /** The style of books made of pages. */
     public String bookStyle() {
         return templates.text("book/book.css");

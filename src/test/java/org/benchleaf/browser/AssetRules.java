@@ -15,6 +15,8 @@ final class AssetRules {
     private static final Pattern FORBIDDEN_IN_SCRIPTS = Pattern.compile("\\bfetch\\s*\\(|XMLHttpRequest|\\bimport\\s*\\(|"
             + "serviceWorker|new Worker|document\\.cookie|WebSocket|EventSource|sendBeacon|\\beval\\s*\\(|new Function|"
             + "setAttribute\\(\\s*[\"']style|\\.innerHTML\\s*=|document\\.write");
+    /** The one script that asks the browser to keep the site; it has a rule of its own. */
+    private static final String KEEPER = "/offline.js";
     private static final Pattern STORED = Pattern.compile("localStorage\\.(?:get|set|remove)Item\\(\\s*([\"'][^\"']*[\"']|[^,)]+)");
 
     private AssetRules() {
@@ -36,18 +38,35 @@ final class AssetRules {
                             .filter(setting -> !all.contains(setting)).map(setting -> "no style asks for " + setting);
                 }),
                 new PageRule("scripts ask nothing of the network", "house: works offline", page -> scripts(site, page)
-                        .flatMap(script -> found(FORBIDDEN_IN_SCRIPTS, script))));
+                        .flatMap(script -> found(FORBIDDEN_IN_SCRIPTS, script))),
+                new PageRule("what keeps the site asks only the server that it came from", "house: works offline",
+                        page -> keepers(site, page).flatMap(AssetRules::asksBeforeItLooks)));
+    }
+
+    /** Keeping a site on a device is asked of the browser, where a server gave the page: it looks for that first. */
+    private static Stream<String> asksBeforeItLooks(String script) {
+        Matcher look = Pattern.compile("if \\([^;{]*/\\^https\\?:\\$/\\.test\\(location\\.protocol\\)\\) \\{ return; }").matcher(script);
+        int from = look.find() ? look.end() : script.length();
+        String rest = script.substring(from).replaceAll("\"serviceWorker\" in navigator|navigator\\.serviceWorker\\.register\\(root \\+ ", "");
+        return Stream.concat(found(FORBIDDEN_IN_SCRIPTS, script.substring(0, from)), found(FORBIDDEN_IN_SCRIPTS, rest));
     }
 
     private static Stream<String> sheets(SiteUnderTest site, WrittenPage page) {
         return page.find("link[rel=stylesheet]").stream().map(link -> text(site, page, link.attr("href")));
     }
 
-    /** The scripts of the site but the index of the search, which is data. */
+    /** The scripts of the site but the index of the search, which is data, and what keeps the site on a device. */
     private static Stream<String> scripts(SiteUnderTest site, WrittenPage page) {
-        return page.find("script[src]").stream().map(script -> script.attr("src"))
-                .filter(source -> !source.contains("search-index"))
+        return sources(page).filter(source -> !source.contains("search-index") && !source.endsWith(KEEPER))
                 .map(source -> text(site, page, source));
+    }
+
+    private static Stream<String> keepers(SiteUnderTest site, WrittenPage page) {
+        return sources(page).filter(source -> source.endsWith(KEEPER)).map(source -> text(site, page, source));
+    }
+
+    private static Stream<String> sources(WrittenPage page) {
+        return page.find("script[src]").stream().map(script -> script.attr("src"));
     }
 
     private static String text(SiteUnderTest site, WrittenPage page, String address) {

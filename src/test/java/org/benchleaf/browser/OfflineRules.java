@@ -8,7 +8,7 @@ import org.jsoup.nodes.Element;
 final class OfflineRules {
 
     private static final String POLICY = "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data:; "
-            + "font-src 'self'; connect-src 'self'; base-uri 'none'; form-action 'self' file:";
+            + "font-src 'self'; connect-src 'self'; manifest-src 'self'; base-uri 'none'; form-action 'self' file:";
     private static final String ADDRESSES = "img[src], script[src], link[href], source[src], video[src], audio[src], "
             + "iframe[src], object[data], embed[src], a[href], form[action], use[href], image[href], track[src]";
     private static final String LOADED = "img, script, link[rel=stylesheet], link[rel=icon], link[rel=preload], source, "
