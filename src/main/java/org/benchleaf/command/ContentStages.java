@@ -31,6 +31,7 @@ import org.benchleaf.derive.Derived;
 import org.benchleaf.derive.WorkedCase;
 import org.benchleaf.message.ConsentMessages;
 import org.benchleaf.message.DraftMessages;
+import org.benchleaf.message.EditionMessages;
 import org.benchleaf.message.MessageText;
 import org.benchleaf.message.Messages;
 import org.benchleaf.message.Severity;
@@ -220,7 +221,7 @@ final class ContentStages implements Stages {
             }
             List<SiteFile> data = Stream.concat(pages.files().stream(), pictures.manifest(pages.manifest()).stream())
                     .map(publisher::publish).toList();
-            List<SiteFile> files = new ArrayList<>(published(pages, data, publisher.with(pictures), pictures.files()));
+            List<SiteFile> files = new ArrayList<>(published(pages, data, publisher.with(pictures), pictures.files(), said));
             files.addAll(data);
             files.addAll(pictures.files());
             CaseCard card = pages.card().withPictureFiles(pictures.noted(pages.card().picture()))
@@ -230,13 +231,15 @@ final class ContentStages implements Stages {
         }
 
         private List<SiteFile> published(CasePages pages, List<SiteFile> data, SitePublisher withPictures,
-                List<SiteFile> pictures) {
+                List<SiteFile> pictures, Messages said) {
             List<SiteFile> files = pages.pages().stream().map(withPictures::publish).toList();
             if (files.isEmpty() || forms().isEmpty()) {
                 return files;
             }
             TakenFiles taken = TakenFiles.ofCase(forms(), pages.book(), files, data,
-                    Stream.concat(pictures.stream(), assets().stream()).toList(), publisher.bookStyle());
+                    Stream.concat(pictures.stream(), assets().stream()).toList(), publisher.takenStyles());
+            taken.unprinted().forEach((page, letter) -> said.add(EditionMessages.LETTER_NOT_PRINTED.at(draft.place(),
+                    "letter", letter, "page", page)));
             List<SiteFile> all = new ArrayList<>(files);
             // Once more, since the first page lists the files made of them with their sizes.
             all.set(0, withPictures.with(taken).publish(pages.pages().get(0)));
@@ -351,7 +354,7 @@ final class ContentStages implements Stages {
             @Override
             public TakenFiles make(List<SiteFile> files, Messages said) {
                 TakenFiles taken = TakenFiles.ofSite(forms, Books.ofLibrary(common.library(), cards, day), files,
-                        publisher.bookStyle());
+                        publisher.takenStyles().book());
                 scanned(taken.files(), said);
                 return taken;
             }

@@ -22,16 +22,20 @@ final class Offers {
         Words words = Words.in(pages.get(0).language());
         Stream<Link> whole = pages.stream().filter(page -> studio.takeAlong().contains(Studio.TakeAlong.ONE_FILE))
                 .map(page -> Link.to(words.say("take-along.one-file", "page", page.title()), page.path()));
+        Stream<Link> sheets = forms(studio, Studio.TakeAlong.PDF).flatMap(form -> pages.stream())
+                .filter(page -> TakenName.isSheet(page.path()))
+                .map(page -> Link.to(words.say("take-along.pdf", "page", page.title()), TakenName.sheetOf(page.path())));
         Stream<Link> bundles = forms(studio, Studio.TakeAlong.EPUB, Studio.TakeAlong.ZIP).map(form ->
                 Link.to(words.say("take-along." + form.words()), form.words()));
-        return offered(pages, words, Stream.concat(whole, bundles).toList());
+        return offered(pages, words, Stream.of(whole, sheets, bundles).flatMap(all -> all).toList());
     }
 
     /** The pages of a site, of which the first offers what is made of all cases. */
     static List<Page> onSite(List<Page> pages, Studio studio) {
         Words words = Words.in(pages.get(0).language());
-        return offered(Installation.isWanted(studio) ? told(pages) : pages, words, forms(studio, Studio.TakeAlong.EPUB, Studio.TakeAlong.ZIP).map(form ->
-                Link.to(words.say("take-along.site-" + form.words()), form.words())).toList());
+        List<Link> bundles = forms(studio, Studio.TakeAlong.EPUB, Studio.TakeAlong.ZIP).map(form ->
+                Link.to(words.say("take-along.site-" + form.words()), form.words())).toList();
+        return offered(Installation.isWanted(studio) ? told(pages) : pages, words, bundles);
     }
 
     private static List<Page> told(List<Page> pages) {

@@ -3,6 +3,7 @@ package org.benchleaf.compose;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -18,8 +19,13 @@ public final class TakenName {
     private static final String PAGE = ".html";
     private static final String WORDS = "-whole.html";
     private static final String PICTURES = "-whole-with-pictures.html";
+    private static final String SHEET = "-sheet.pdf";
+    private static final String SHEET_PICTURES = "-sheet-with-pictures.pdf";
+    private static final Set<String> SHEETS = Set.of("steps.html", "preparation.html");
+    private static final List<String> CLASS_SHEETS = List.of("-stations.html", "-preparation.html");
     private static final String TAKEN = "taken-";
     private static final Pattern BUNDLE = Pattern.compile(TAKEN + "([a-z-]++)\\.(?:epub|zip)");
+    private static final List<String> WHOLE = List.of(WORDS, PICTURES, SHEET, SHEET_PICTURES);
     private static final String READER = "course-reader.epub";
     private static final String SITE = "whole-site.zip";
 
@@ -80,6 +86,22 @@ public final class TakenName {
         return cut(first, inCase(first)) + TAKEN + kinds.stream().map(Kind::word).collect(Collectors.joining("-")) + ending;
     }
 
+    /** Whether a page is a sheet that is worked from on paper: of steps, of preparation, of a station. */
+    public static boolean isSheet(String page) {
+        String name = inCase(page);
+        return SHEETS.contains(name) || name.startsWith(Paths.OF_CLASS) && CLASS_SHEETS.stream().anyMatch(name::endsWith);
+    }
+
+    /** By what the sheet of a page is offered. */
+    public static String sheetOf(String page) {
+        return page + " pdf";
+    }
+
+    /** The path of the file in which a page is laid out on paper. */
+    public static String sheet(String page, boolean withPictures) {
+        return cut(page, PAGE) + (withPictures ? SHEET_PICTURES : SHEET);
+    }
+
     /** The path of the book of all cases. */
     public static String reader() {
         return READER;
@@ -93,7 +115,7 @@ public final class TakenName {
     /** Whether a file of the site is one to be taken away, which holds other files once more. */
     public static boolean isTaken(String path) {
         return path.equals(READER) || path.equals(SITE) || path.endsWith(WORDS) || path.endsWith(PICTURES)
-                || BUNDLE.matcher(inCase(path)).matches();
+                || path.endsWith(SHEET) || path.endsWith(SHEET_PICTURES) || BUNDLE.matcher(inCase(path)).matches();
     }
 
     /**
@@ -112,8 +134,13 @@ public final class TakenName {
             // It tells the words of the case study beside the pictures.
             return EnumSet.of(Kind.STUDY, Kind.PICTURES);
         }
-        return file.endsWith(PICTURES) ? EnumSet.of(Kind.of(cut(file, PICTURES) + PAGE), Kind.PICTURES)
-                : EnumSet.of(Kind.of(file.endsWith(WORDS) ? cut(file, WORDS) + PAGE : file));
+        boolean withPictures = file.endsWith(PICTURES) || file.endsWith(SHEET_PICTURES);
+        Set<Kind> kinds = EnumSet.of(Kind.of(WHOLE.stream().filter(file::endsWith).findFirst()
+                .map(ending -> cut(file, ending) + PAGE).orElse(file)));
+        if (withPictures) {
+            kinds.add(Kind.PICTURES);
+        }
+        return kinds;
     }
 
     /** The path below the folder of the case. */

@@ -172,7 +172,12 @@ public enum EditionMessages implements CatalogueEntry {
     PAGE_TOO_HEAVY("SITE-042", WARNING,
             "The page '{page}' has {size} MB of text and marks, more than {most} MB.",
             "A phone at the bench cannot show it, and so much comes from a slip or was meant to do harm.",
-            "Say less in the case, or say the same link, table or list fewer times.");
+            "Say less in the case, or say the same link, table or list fewer times."),
+    /** A sheet with a letter that the letters of paper do not have. */
+    LETTER_NOT_PRINTED("SITE-043", WARNING,
+            "'{letter}' on the page '{page}' cannot be printed, so no PDF was made of it.",
+            "A PDF brings its letters along; they are Latin, Greek and Cyrillic letters and common signs, written from left to right.",
+            "Write it with such letters, or take 'pdf' out of 'take along' in studio.yaml; a browser prints the page as it is.");
 
     private final Entry entry;
 

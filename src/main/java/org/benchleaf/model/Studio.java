@@ -73,6 +73,8 @@ public record Studio(String name, String about, List<String> does, List<String> 
     public enum TakeAlong {
         /** Each page as one file that needs no other. */
         ONE_FILE,
+        /** Each sheet that is worked from, laid out on paper. */
+        PDF,
         /** A case, and all cases, as a book. */
         EPUB,
         /** A case, and the whole site, as a packed folder. */

@@ -5,10 +5,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
-import java.util.TreeSet;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
-import org.jsoup.nodes.Attribute;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
 import org.jsoup.nodes.Entities;
@@ -16,19 +14,11 @@ import org.jsoup.nodes.Entities;
 /** A finished page as a chapter of a book: XHTML, without what only a browser or the site can do. */
 final class BookChapter {
 
-    private static final String LEFT_OUT = "script, style, nav, .skip, .masthead__name, " + FinishedPage.OFFERS
-            + ", form[action], button, select, [hidden], .bench-desk";
-    /** What a reader of a book would write in it is written on a line. */
-    private static final String LINE = "______";
-    private static final String BOX = "\u2610 ";
-    private static final Set<String> OF_SCREENS = Set.of("srcset", "sizes", "loading", "decoding", "fetchpriority", "tabindex");
-    private static final int WIDEST = 960;
-
     private final FinishedPage finished;
     private final Document page;
     private final String path;
     private final Set<String> ids = new HashSet<>();
-    private final Set<String> drawnOn = new TreeSet<>();
+    private final Set<String> drawnOn;
 
     /**
      * A chapter that knows its own anchors, but not yet where its links lead.
@@ -39,50 +29,12 @@ final class BookChapter {
         this.finished = new FinishedPage(file);
         this.page = finished.document();
         this.path = file.path();
-        page.select(LEFT_OUT).remove();
-        page.select("header:not(:has(*))").remove();
-        controls();
-        pictures(inBook);
-        attributes();
+        this.drawnOn = finished.toRead(inBook);
+        page.select("image[href]").forEach(picture -> picture.attr("xlink:href", picture.attr("href")).removeAttr("href"));
         page.select("[id]").forEach(element -> ids.add(element.id()));
         page.select("svg").attr("xmlns", "http://www.w3.org/2000/svg").attr("xmlns:xlink", "http://www.w3.org/1999/xlink");
         page.select("math").attr("xmlns", "http://www.w3.org/1998/Math/MathML");
         page.outputSettings().syntax(Document.OutputSettings.Syntax.xml).escapeMode(Entities.EscapeMode.xhtml);
-    }
-
-    private void controls() {
-        page.select("input[type=checkbox], input[type=radio]").forEach(box -> box.before(BOX).remove());
-        page.select("input, textarea").forEach(line -> line.before(LINE).remove());
-        page.select("label").tagName("span").removeAttr("for");
-    }
-
-    private void pictures(Predicate<String> inBook) {
-        for (Element picture : page.select("img")) {
-            String best = FinishedPage.best(picture, WIDEST).orElseThrow();
-            if (inBook.test(finished.path(best))) {
-                picture.attr("src", best);
-                drawnOn.add(finished.path(best));
-            } else {
-                picture.replaceWith(new Element("p").text(picture.attr("alt")));
-            }
-        }
-        for (Element picture : page.select("image[href]")) {
-            String address = picture.attr("href");
-            if (inBook.test(finished.path(address))) {
-                picture.attr("xlink:href", address).removeAttr("href");
-                drawnOn.add(finished.path(address));
-            } else {
-                picture.remove();
-            }
-        }
-    }
-
-    private void attributes() {
-        for (Element element : page.getAllElements()) {
-            List<String> gone = element.attributes().asList().stream().map(Attribute::getKey)
-                    .filter(key -> OF_SCREENS.contains(key) || key.startsWith("data-")).toList();
-            gone.forEach(element::removeAttr);
-        }
     }
 
     /** Points the links to the chapters at hand; those elsewhere, and to what was left out, become words. */

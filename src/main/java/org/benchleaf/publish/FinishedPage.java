@@ -5,10 +5,14 @@ import java.nio.charset.StandardCharsets;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.BinaryOperator;
+import java.util.function.Predicate;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.jsoup.Jsoup;
+import org.jsoup.nodes.Attribute;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
 
@@ -18,6 +22,13 @@ final class FinishedPage {
     /** What offers files to be taken away, and keeps the site on a device: of what is taken away already, neither can be had. */
     static final String OFFERS = "#take-along, .kept-offline, script[src$='/offline.js'], script[src='assets/offline.js']";
 
+    private static final String OF_BROWSERS = "script, style, nav, .skip, .masthead__name, " + OFFERS
+            + ", form[action], button, select, [hidden], .bench-desk";
+    private static final Set<String> OF_SCREENS = Set.of("srcset", "sizes", "loading", "decoding", "fetchpriority", "tabindex");
+    /** What a reader would type is written on a line. */
+    private static final String LINE = "______";
+    private static final String BOX = "\u2610 ";
+    private static final int WIDEST = 960;
     private static final Pattern OUTSIDE = Pattern.compile("(?i)(?:https?|mailto|tel):.*+");
 
     private final Document page;
@@ -31,6 +42,50 @@ final class FinishedPage {
 
     Document document() {
         return page;
+    }
+
+    /**
+     * Makes the page one that is read and written on, not used: without what only a browser or the site can do.
+     *
+     * @param atHand whether a picture can stand in it, by its path in the site
+     * @return the paths of the pictures that stand in it; each image names its own as the page does
+     */
+    Set<String> toRead(Predicate<String> atHand) {
+        page.select(OF_BROWSERS).remove();
+        page.select("header:not(:has(*))").remove();
+        page.select("input[type=checkbox], input[type=radio]").forEach(box -> box.before(BOX).remove());
+        page.select("input, textarea").forEach(line -> line.before(LINE).remove());
+        page.select("label").tagName("span").removeAttr("for");
+        Set<String> shown = pictures(atHand);
+        page.getAllElements().forEach(FinishedPage::attributes);
+        return shown;
+    }
+
+    private Set<String> pictures(Predicate<String> atHand) {
+        Set<String> shown = new TreeSet<>();
+        for (Element picture : page.select("img")) {
+            String best = best(picture, WIDEST).orElseThrow();
+            if (atHand.test(path(best))) {
+                picture.attr("src", best);
+                shown.add(path(best));
+            } else {
+                picture.replaceWith(new Element("p").text(picture.attr("alt")));
+            }
+        }
+        for (Element picture : page.select("image[href]")) {
+            if (atHand.test(path(picture.attr("href")))) {
+                shown.add(path(picture.attr("href")));
+            } else {
+                picture.remove();
+            }
+        }
+        return shown;
+    }
+
+    private static void attributes(Element element) {
+        List<String> gone = element.attributes().asList().stream().map(Attribute::getKey)
+                .filter(key -> OF_SCREENS.contains(key) || key.startsWith("data-")).toList();
+        gone.forEach(element::removeAttr);
     }
 
     /** The path from the site's root of what an address of this page names. */

@@ -1,6 +1,7 @@
 package org.benchleaf.publish;
 
 import java.nio.charset.StandardCharsets;
+import java.util.Base64;
 
 /**
  * One finished file of the site.
@@ -23,6 +24,11 @@ public record SiteFile(String path, byte[] bytes) {
     /** Whether it is a page, which has links and anchors. */
     public boolean isPage() {
         return path.endsWith(".html");
+    }
+
+    /** A picture as the address of itself, for a page that needs no other file. */
+    String pictureData() {
+        return "data:" + pictureType() + ";base64," + Base64.getEncoder().encodeToString(bytes);
     }
 
     /** The media type of a picture, by its name. */

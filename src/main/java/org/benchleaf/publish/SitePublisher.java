@@ -254,9 +254,9 @@ public final class SitePublisher {
         return SiteFile.text("sw.js", templates.text("worker/sw.js"));
     }
 
-    /** The style of books made of pages. */
-    public String bookStyle() {
-        return templates.text("book/book.css");
+    /** The styles of what is taken away. */
+    public TakenStyles takenStyles() {
+        return new TakenStyles(templates.text("book/book.css"), templates.text("paper/sheet.css"), templates.text("paper/drawing.css"));
     }
 
     /** The record's components by name, which are the arguments of its macro, one for one. */

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.benchleaf.compose.Book;
+import org.benchleaf.compose.TakenName;
 import org.benchleaf.model.Studio.TakeAlong;
 
 /** The files that can be taken away, by what they were made of: the path of a page, or the word of a form. */
@@ -14,6 +15,8 @@ public final class TakenFiles {
 
     private final Map<String, TakenFile> offered = new LinkedHashMap<>();
     private final List<SiteFile> files = new ArrayList<>();
+
+    private final Map<String, String> unprinted = new LinkedHashMap<>();
 
     private TakenFiles() {
     }
@@ -38,16 +41,19 @@ public final class TakenFiles {
      * @param pages finished, before they offer anything
      * @param data beside them
      * @param others what they draw on: pictures, styles, scripts, drawings
-     * @param style of books
+     * @param styles of what is made of them
      */
     public static TakenFiles ofCase(Set<TakeAlong> forms, Book book, List<SiteFile> pages, List<SiteFile> data,
-            List<SiteFile> others, String style) {
+            List<SiteFile> others, TakenStyles styles) {
         TakenFiles taken = new TakenFiles();
         if (forms.contains(TakeAlong.ONE_FILE)) {
             WholePages.of(pages, others).forEach(taken::add);
         }
+        if (forms.contains(TakeAlong.PDF)) {
+            taken.addSheets(book, pages, others, styles);
+        }
         if (forms.contains(TakeAlong.EPUB)) {
-            taken.add(TakeAlong.EPUB.words(), new EpubBook(book, pages, others, style).ofCase());
+            taken.add(TakeAlong.EPUB.words(), new EpubBook(book, pages, others, styles.book()).ofCase());
         }
         if (forms.contains(TakeAlong.ZIP)) {
             taken.add(TakeAlong.ZIP.words(), CaseFolder.pack(book, pages, data, others));
@@ -74,6 +80,16 @@ public final class TakenFiles {
         return taken;
     }
 
+    private void addSheets(Book book, List<SiteFile> pages, List<SiteFile> others, TakenStyles styles) {
+        Map<String, SiteFile> drawnOn = new LinkedHashMap<>();
+        others.forEach(file -> drawnOn.put(file.path(), file));
+        for (SiteFile page : pages.stream().filter(each -> TakenName.isSheet(each.path())).toList()) {
+            PrintedSheet sheet = new PrintedSheet(page, drawnOn, styles);
+            sheet.missing().ifPresentOrElse(letter -> unprinted.put(page.path(), letter),
+                    () -> add(TakenName.sheetOf(page.path()), sheet.file(book)));
+        }
+    }
+
     private void add(String key, SiteFile file) {
         offered.put(key, TakenFile.of(file));
         files.add(file);
@@ -82,6 +98,11 @@ public final class TakenFiles {
     /** The files, in the order in which they were made. */
     public List<SiteFile> files() {
         return List.copyOf(files);
+    }
+
+    /** The sheets that could not be laid out on paper, each with a letter that cannot be printed. */
+    public Map<String, String> unprinted() {
+        return new LinkedHashMap<>(unprinted);
     }
 
     /** What is offered, by what it was made of. */

@@ -65,7 +65,7 @@ final class WholePage {
             link.replaceWith(new Element("style").appendChild(new DataNode(text)));
         }
         page.select("link[rel=icon]").forEach(link -> file(link.attr("href")).ifPresent(icon ->
-                link.attr("href", data(icon))));
+                link.attr("href", icon.pictureData())));
         return styles;
     }
 
@@ -97,7 +97,7 @@ final class WholePage {
 
     private String inside(SiteFile picture) {
         holdsPictures |= picture.path().contains(CASE_PICTURES);
-        return data(picture);
+        return picture.pictureData();
     }
 
     /** Nothing from elsewhere, and of styles and scripts those that stand inside. */
@@ -117,10 +117,6 @@ final class WholePage {
         } catch (NoSuchAlgorithmException missing) {
             throw new IllegalStateException("every Java has SHA-256", missing);
         }
-    }
-
-    private static String data(SiteFile file) {
-        return "data:" + file.pictureType() + ";base64," + Base64.getEncoder().encodeToString(file.bytes());
     }
 
     private String text(String href) {
