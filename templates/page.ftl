@@ -25,6 +25,9 @@
 <meta property="og:description" content="${page.description}">
 <meta property="og:locale" content="${page.language}">
 <link rel="icon" href="${frame.up}assets/icon.svg" type="image/svg+xml">
+<#list frame.otherLanguages as other>
+<link rel="alternate" href="${other.href}" hreflang="${other.language}">
+</#list>
 <link rel="stylesheet" href="${frame.up}assets/site.css">
 <#list page.scripts as script>
 <script defer src="${frame.up}assets/${script}"></script>
@@ -44,6 +47,16 @@
       </#list>
     </ul>
   </nav>
+  <#if frame.otherLanguages?has_content>
+  <nav class="languages" aria-label="${frame.words['other-languages']}">
+    <ul>
+      <#list frame.otherLanguages as other>
+      <li><a href="${other.href}" lang="${other.language}" hreflang="${other.language}" rel="alternate">${other.name}</a></li>
+      </#list>
+    </ul>
+  </nav>
+  </#if>
+  <#if frame.translated?has_content><p class="translated">${frame.translated}</p></#if>
   <#if frame.audience?has_content><p class="audience">${frame.audience}</p></#if>
   <#list frame.onScreenOnly as part><p class="not-printed">${frame.words["not-printed-" + part]}</p></#list>
 </header>
@@ -78,15 +91,6 @@
   <p class="foot__notice">${frame.notice}</p>
   <#if frame.demo?has_content><p>${frame.demo}</p></#if>
   <#if frame.licence?has_content><p>${frame.licence}</p></#if>
-  <#if frame.otherLanguages?has_content>
-  <nav class="foot__languages" aria-label="${frame.words['other-languages']}">
-    <ul>
-      <#list frame.otherLanguages as other>
-      <li><a href="${other.href}" lang="${other.language}" hreflang="${other.language}">${other.name}</a></li>
-      </#list>
-    </ul>
-  </nav>
-  </#if>
   <nav class="foot__ways" aria-label="${frame.words['all-ways']}">
     <ul>
       <#list frame.allWays as way>

@@ -38,7 +38,6 @@ import org.benchleaf.model.Solution;
 import org.benchleaf.model.SpotTest;
 import org.benchleaf.model.Step;
 import org.benchleaf.model.StepKind;
-import org.benchleaf.model.Translation;
 import org.benchleaf.model.TestResult;
 import org.benchleaf.model.TestWords;
 import org.benchleaf.model.TreatmentCase;
@@ -74,19 +73,18 @@ final class CaseForm {
         List<Picture> pictures = pictures();
         List<Reason> reasons = root.groups("reasons").stream().map(this::reason).toList();
         String language = language();
-        List<Translation> translations = new TranslationForm(root.messages(), root.text("title").orElse(""),
-                root.text("summary").orElse(""), steps, pictures)
-                .read(draft.translations(), language, context.library().studio().languages());
         Publication publication = new PublicationForm(root.soundness()).read(root.needGroup("publication"));
-        return new TreatmentCase(draft.id(), root.needText("title"), root.needText("summary"),
+        TreatmentCase own = new TreatmentCase(draft.id(), root.needText("title"), root.needText("summary"),
                 root.need(root.word("level", CaseForm::level), "level", Level.FOUNDATION), language,
                 publication, treated, condition, tests,
                 proposal(root.group("proposal").orElse(new Fields(new org.benchleaf.read.Node.Mapping(Map.of(),
                         root.place()), root.soundness()))),
                 instruments, solutions, steps, results, trials, pictures, reasons, draft.story(),
-                new SourceForm(context, root).read(publication), translations,
+                new SourceForm(context, root).read(publication), List.of(),
                 root.word("print", CaseForm::withWorkings).orElse(true),
                 new ObjectForm(context).privateFields(object), root.place());
+        return own.with(new TranslationForm(root.messages(), own)
+                .read(draft.translations(), language, context.library().studio().languages()));
     }
 
     private String language() {

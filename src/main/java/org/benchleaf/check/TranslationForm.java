@@ -1,65 +1,66 @@
 package org.benchleaf.check;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BiConsumer;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.benchleaf.message.FormMessages;
 import org.benchleaf.message.Messages;
 import org.benchleaf.message.Nearest;
-import org.benchleaf.model.Picture;
+import org.benchleaf.message.Place;
+import org.benchleaf.model.CaseTexts;
 import org.benchleaf.model.Step;
 import org.benchleaf.model.Translation;
+import org.benchleaf.model.TreatmentCase;
 import org.benchleaf.read.Draft;
 import org.benchleaf.read.Node;
 
 /** Reads the words of a case in another language; a number that the case's own words do not have is refused. */
 final class TranslationForm {
 
+    /** The key under which the marks of the texts stand that were translated. */
+    private static final String MADE_FROM = "made from";
+
     /** A digit inside a word, as in H2O, B2 or No3.5, is no number; a pH written in one word is. */
     private static final Pattern NUMBER = Pattern.compile(
             "\\bpH(?=\\d)|\\p{L}[\\p{L}\\p{M}\\p{N}]*+(?:[.,]\\p{N}++)*+|(?<number>\\d++(?:[.,]\\d++)?)");
 
     private final Messages messages;
-    private final Map<String, Step> steps = new LinkedHashMap<>();
-    private final Map<String, Picture> pictures = new LinkedHashMap<>();
-    private final String title;
-    private final String summary;
+    private final TreatmentCase own;
+    private final Map<String, String> originals;
 
-    TranslationForm(Messages messages, String title, String summary, List<Step> steps, List<Picture> pictures) {
+    TranslationForm(Messages messages, TreatmentCase own) {
         this.messages = messages;
-        this.title = title;
-        this.summary = summary;
-        steps.forEach(step -> this.steps.putIfAbsent(step.id(), step));
-        pictures.forEach(picture -> this.pictures.putIfAbsent(picture.id(), picture));
+        this.own = own;
+        this.originals = CaseTexts.of(own);
     }
 
     /**
      * The words in every language.
      *
-     * @param own the language of the case itself
+     * @param language the language of the case itself
      * @param listed the languages of the studio; empty if it cannot be read, which is told elsewhere
      */
-    List<Translation> read(List<Draft.Translated> drafts, String own, List<String> listed) {
+    List<Translation> read(List<Draft.Translated> drafts, String language, List<String> listed) {
         List<Translation> translations = new ArrayList<>();
         drafts.forEach(draft -> {
-            language(draft, own, listed);
+            language(draft, language, listed);
             draft.root().ifPresent(root -> translations.add(translation(draft, root)));
         });
         return translations;
     }
 
-    private void language(Draft.Translated draft, String own, List<String> listed) {
+    private void language(Draft.Translated draft, String language, List<String> listed) {
         String tag = draft.language();
         if (!LanguageTags.isWellFormed(tag)) {
             messages.add(FormMessages.LANGUAGE_TAG.at(draft.place(), "found", tag));
-        } else if (tag.equalsIgnoreCase(own)) {
+        } else if (tag.equalsIgnoreCase(language)) {
             messages.add(FormMessages.TRANSLATED_INTO_ITSELF.at(draft.place(), "language", tag));
         } else if (!listed.isEmpty() && listed.stream().noneMatch(tag::equalsIgnoreCase)) {
             messages.add(FormMessages.LANGUAGE_NOT_LISTED.at(draft.place(), "language", tag,
@@ -70,56 +71,78 @@ final class TranslationForm {
 
     private Translation translation(Draft.Translated draft, Node.Mapping root) {
         Form.TRANSLATION.check(root, messages);
-        // The schema speaks of what is missing; nothing here is worked with, so a stand-in does no harm.
-        Fields fields = new Fields(root, new Fields.Soundness(messages));
-        compare(fields, "title", title);
-        compare(fields, "summary", summary);
-        return new Translation(draft.language(), fields.needText("title"), fields.needText("summary"),
-                steps(fields, draft), pictures(fields), draft.story(), draft.place());
-    }
-
-    private Map<String, Translation.StepWords> steps(Fields fields, Draft.Translated draft) {
-        Map<String, Translation.StepWords> words = new HashMap<>();
-        fields.group("steps").ifPresent(group -> group.named().forEach((id, step) -> {
-            Optional<Step> own = known(id, steps, "step", group);
-            own.ifPresent(original -> compareAll(step, Map.of("do", original.instruction(),
-                    "see", original.see().orElse(""), "watch", original.watch().orElse(""),
-                    "if not", original.ifNot().orElse(""), "until", original.until().orElse(""))));
-            words.put(id, new Translation.StepWords(step.needText("do"), step.text("see"), step.text("watch"),
-                    step.text("if not"), step.text("until")));
-        }));
-        steps.keySet().stream().filter(id -> !words.containsKey(id)).forEach(id -> messages.add(
+        Map<String, String> texts = new LinkedHashMap<>();
+        List<String> outdated = new ArrayList<>();
+        Map<String, String> marks = marks(root);
+        texts(root, (address, scalar) -> {
+            String original = originals.get(address);
+            if (original == null) {
+                unknown(address, scalar.place());
+                return;
+            }
+            compare(scalar, original);
+            texts.put(address, scalar.text().strip());
+            String mark = CaseTexts.mark(original);
+            if (!marks.getOrDefault(address, mark).equals(mark)) {
+                outdated.add(address);
+                messages.add(FormMessages.ORIGINAL_CHANGED.at(scalar.place(), "text", address, "mark", mark));
+            }
+        });
+        own.steps().stream().map(Step::id).filter(id -> !texts.containsKey("steps." + id + ".do")).forEach(id -> messages.add(
                 FormMessages.NOT_TRANSLATED.at(draft.place(), "step", id, "language", draft.language())));
-        return words;
+        return new Translation(draft.language(), texts, outdated, marks, originals.size(), draft.story(), draft.place());
     }
 
-    private Map<String, Translation.PictureWords> pictures(Fields fields) {
-        Map<String, Translation.PictureWords> words = new HashMap<>();
-        fields.group("pictures").ifPresent(group -> group.named().forEach((id, picture) -> {
-            known(id, pictures, "picture", group).ifPresent(original -> compareAll(picture,
-                    Map.of("alt", original.alt(), "caption", original.caption())));
-            words.put(id, new Translation.PictureWords(picture.needText("alt"), picture.needText("caption")));
-        }));
-        return words;
-    }
-
-    private <T> Optional<T> known(String id, Map<String, T> all, String kind, Fields group) {
-        if (!all.containsKey(id)) {
-            messages.add(FormMessages.UNKNOWN_REFERENCE.at(group.keyPlace(id), "id", id, "kinds", kind,
-                    "remedy", Nearest.to(id, all.keySet()).map(near -> "Did you mean '" + near + "'?")
-                            .orElse("Write the id that stands in case.md.")));
+    private static Map<String, String> marks(Node.Mapping root) {
+        Map<String, String> marks = new LinkedHashMap<>();
+        if (root.get(MADE_FROM).orElse(null) instanceof Node.Mapping all) {
+            all.entries().forEach((address, entry) -> {
+                if (entry.value() instanceof Node.Scalar mark) {
+                    marks.put(address, mark.text().strip());
+                }
+            });
         }
-        return Optional.ofNullable(all.get(id));
+        return marks;
     }
 
-    private void compareAll(Fields fields, Map<String, String> originals) {
-        originals.forEach((key, original) -> compare(fields, key, original));
+    /** Hands on every text of a translation with its address, in the order written. */
+    private static void texts(Node.Mapping root, BiConsumer<String, Node.Scalar> taken) {
+        root.entries().forEach((key, entry) -> {
+            if (!key.equals(MADE_FROM)) {
+                texts(key, entry.value(), taken);
+            }
+        });
     }
 
-    private void compare(Fields fields, String key, String original) {
-        Set<String> own = numbers(original);
-        numbers(fields.text(key).orElse("")).stream().filter(number -> !own.contains(number)).sorted().forEach(number ->
-                messages.add(FormMessages.TRANSLATED_NUMBER.at(fields.place(key), "number", number)));
+    private static void texts(String address, Node node, BiConsumer<String, Node.Scalar> taken) {
+        if (node instanceof Node.Mapping group) {
+            group.entries().forEach((key, entry) -> texts(address + "." + key, entry.value(), taken));
+        } else if (node instanceof Node.Sequence list) {
+            for (int at = 0; at < list.items().size(); at++) {
+                texts(address + "." + (at + 1), list.items().get(at), taken);
+            }
+        } else if (node instanceof Node.Scalar scalar && !scalar.text().isBlank()) {
+            taken.accept(address, scalar);
+        }
+    }
+
+    /** A step or a picture that the case lacks is told as such; else the text that it lacks. */
+    private void unknown(String address, Place place) {
+        String[] keys = address.split("\\.", 3);
+        String group = keys.length == 3 ? keys[0] + "." + keys[1] + "." : "";
+        boolean whole = !group.isEmpty() && originals.keySet().stream().noneMatch(each -> each.startsWith(group));
+        Optional<String> near = Nearest.to(whole ? keys[1] : address, whole ? originals.keySet().stream()
+                .filter(each -> each.startsWith(keys[0] + ".")).map(each -> each.split("\\.", 3)[1]).distinct().toList()
+                : List.copyOf(originals.keySet()));
+        messages.add(FormMessages.UNKNOWN_REFERENCE.at(place, "id", whole ? keys[1] : address,
+                "kinds", whole ? keys[0].replaceFirst("s$", "") : "text of the case",
+                "remedy", near.map(text -> "Did you mean '" + text + "'?").orElse("Write what stands in case.md.")));
+    }
+
+    private void compare(Node.Scalar words, String original) {
+        Set<String> numbers = numbers(original);
+        numbers(words.text()).stream().filter(number -> !numbers.contains(number)).sorted().forEach(number ->
+                messages.add(FormMessages.TRANSLATED_NUMBER.at(words.place(), "number", number)));
     }
 
     /** The numbers of a text, whichever decimal mark its language uses. */

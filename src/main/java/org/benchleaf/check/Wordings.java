@@ -67,13 +67,14 @@ final class Wordings {
 
     private static Stream<Wording> of(Translation translation) {
         Wordings own = new Wordings(translation.language(), translation.place());
-        own.head(translation.title(), translation.summary());
-        translation.steps().forEach((id, words) -> {
-            own.open("Step '" + id + "'", own.place, words.instruction());
-            own.sheet("Step '" + id + "'", own.place, joined(words.see(), words.watch(), words.ifNot(), words.until()));
+        translation.texts().forEach((address, text) -> {
+            String where = "The text '" + address + "'";
+            if (address.startsWith("steps.") && !address.endsWith(".do") || address.contains(".how.")) {
+                own.sheet(where, own.place, text);
+            } else {
+                own.open(where, own.place, text);
+            }
         });
-        translation.pictures().forEach((id, words) -> own.open("Picture '" + id + "'", own.place, words.alt(),
-                words.caption()));
         own.story(translation.story());
         return own.all.stream();
     }

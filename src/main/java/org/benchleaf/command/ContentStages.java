@@ -27,6 +27,7 @@ import org.benchleaf.compose.SearchEntry;
 import org.benchleaf.compose.SearchIndex;
 import org.benchleaf.compose.SiteComposer;
 import org.benchleaf.compose.SitePages;
+import org.benchleaf.compose.TranslatedPages;
 import org.benchleaf.derive.Derived;
 import org.benchleaf.derive.WorkedCase;
 import org.benchleaf.message.ConsentMessages;
@@ -224,8 +225,9 @@ final class ContentStages implements Stages {
             List<SiteFile> files = new ArrayList<>(published(pages, data, publisher.with(pictures), pictures.files(), said));
             files.addAll(data);
             files.addAll(pictures.files());
-            CaseCard card = pages.card().withPictureFiles(pictures.noted(pages.card().picture()))
-                    .foundBy(searched(pages.pages(), pages::searchTitle, files));
+            List<SearchEntry> found = new ArrayList<>(searched(pages.pages(), pages::searchTitle, files));
+            pages.translated().forEach(translated -> found.addAll(translated(translated, publisher.with(pictures), files)));
+            CaseCard card = pages.card().withPictureFiles(pictures.noted(pages.card().picture())).foundBy(found);
             scan(files, card, said);
             return Optional.of(new Part(files, card));
         }
@@ -245,6 +247,15 @@ final class ContentStages implements Stages {
             all.set(0, withPictures.with(taken).publish(pages.pages().get(0)));
             all.addAll(taken.files());
             return all;
+        }
+
+        /** Adds the pages in another language to the files, and tells what the search knows of them. */
+        private List<SearchEntry> translated(TranslatedPages translated, SitePublisher withPictures, List<SiteFile> files) {
+            List<Page> pages = translated.pages();
+            Map<String, SiteFile> originals = files.stream().collect(Collectors.toMap(SiteFile::path, file -> file));
+            pages.forEach(page -> files.add(SiteFile.text(page.path(), translated.marked(withPictures.publish(page).text(),
+                    originals.get(translated.originalOf(page)).text()))));
+            return searched(pages, translated::searchTitle, files);
         }
 
         /** No page of the case may hold private values, its own or another's; what goes to the site's own pages neither. */

@@ -5,9 +5,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import org.benchleaf.derive.WorkedCase;
 import org.benchleaf.model.Library;
+import org.benchleaf.model.Translation;
+import org.benchleaf.model.TreatmentCase;
 
 /** The pages that one worked case may have, each made when it is asked for. Not for several threads at once. */
 public final class CaseComposition {
@@ -23,14 +27,26 @@ public final class CaseComposition {
      * @param clearance what may be produced; a case of which nothing may be gets no pages
      */
     public CaseComposition(WorkedCase worked, Library library, Clearance clearance) {
-        CaseDesk before = new CaseDesk(worked, library, clearance, List.of(), PageMakers.NAMES);
+        CaseDesk before = new CaseDesk(worked, library, clearance, List.of(), PageMakers.NAMES, LanguageFolder.NONE);
         this.makers = PageMakers.CASE.stream().filter(maker -> maker.applies(before)).toList();
         this.desk = new CaseDesk(worked, library, clearance, makers.stream().map(CasePageMaker::name).toList(),
-                PageMakers.NAMES);
-        this.classes = ClassDesk.of(desk);
+                PageMakers.NAMES, new LanguageFolder("", Set.of(), languages(worked.source())));
+        this.classes = ClassDesk.of(new CaseDesk(worked, library, clearance, desk.pages(), PageMakers.NAMES, LanguageFolder.NONE));
         makers.forEach(maker -> pages.put(desk.path(maker.name().file()), () -> maker.make(desk)));
         classes.forEach(course -> PageMakers.CLASS.forEach(maker ->
                 pages.put(course.path(maker.name().ending()), () -> maker.make(course))));
+    }
+
+    private static List<String> languages(TreatmentCase source) {
+        return Stream.concat(Stream.of(source.language()), source.translations().stream().map(Translation::language)).toList();
+    }
+
+    /** The same pages in each of the other languages of the case. */
+    public List<TranslatedPages> translated() {
+        return desk.treatment().translations().stream().map(translation -> new TranslatedPages(translation.language(),
+                desk.treatment().language(), new CaseDesk(desk.worked().in(translation), desk.library(), desk.clearance(), desk.pages(),
+                desk.names(), new LanguageFolder(translation.language(), Set.copyOf(ownPaths()), languages(desk.treatment()))),
+                makers)).toList();
     }
 
     /** The paths of the pages, those of the case before those of its classes. */

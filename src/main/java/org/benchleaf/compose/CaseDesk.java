@@ -16,9 +16,10 @@ import org.benchleaf.model.TreatmentCase;
  * @param clearance what may be produced
  * @param pages the pages that this case gets
  * @param names every kind of page
+ * @param folder in which language they are told, and where they lie
  */
 record CaseDesk(WorkedCase worked, Library library, Clearance clearance, List<CasePageName> pages,
-                PageNames names) {
+                PageNames names, LanguageFolder folder) {
 
     TreatmentCase treatment() {
         return worked.source();
@@ -47,15 +48,15 @@ record CaseDesk(WorkedCase worked, Library library, Clearance clearance, List<Ca
 
     /** An empty page of that name, ready to be filled. */
     Sheet sheet(CasePageName page) {
-        return new Sheet(path(page.file()), page.kind(), treatment().language(), library, worked.figures(), names)
-                .toldFrom(treatment().sources());
+        return new Sheet(folder.of(path(page.file())), page.kind(), treatment().language(), library, worked.figures(), names)
+                .toldFrom(treatment().sources()).lyingIn(folder);
     }
 
     /** The filled page. */
     Page finish(Sheet sheet, CasePageName page, String description) {
         String what = sheet.words().say("case-page." + page.kind());
         return sheet.page(what, description, Optional.of(treatment().id()),
-                new Frames(library, sheet.words(), clearance.audience(), names.ofSite()).ofCase(sheet.path(), what,
+                new Frames(library, sheet.words(), clearance.audience(), names.ofSite()).lyingIn(folder).ofCase(sheet.path(), what,
                         treatment(), pages, onScreenOnly(page)));
     }
 

@@ -11,13 +11,15 @@ import java.util.Optional;
  * @param card what the pages of the whole site need of it
  * @param book of its pages
  * @param manifest of its pictures; empty if there may be none
+ * @param translated its pages in its other languages
  */
 public record CasePages(List<Page> pages, List<DataFile> files, CaseCard card, Book book,
-        Optional<PictureManifest> manifest) {
+        Optional<PictureManifest> manifest, List<TranslatedPages> translated) {
 
     public CasePages {
         pages = List.copyOf(pages);
         files = List.copyOf(files);
+        translated = List.copyOf(translated);
     }
 
     /** How the search lists a page of the case: by the title of the case, and the kind of page where it is another. */

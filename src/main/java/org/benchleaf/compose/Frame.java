@@ -15,6 +15,7 @@ import java.util.Optional;
  * @param casePages the pages of the same case; empty on other pages
  * @param allWays every way, for the foot of the page
  * @param otherLanguages the same page in other languages
+ * @param translated says of a page in another language than that of its original what its readers should know of its words
  * @param audience for whom the site is, if it is not for everybody
  * @param onScreenOnly what is not printed: {@code page} or {@code pictures}, for want of a permission; {@code workings}, as the author chose
  * @param notice the standing notice that nothing here replaces a conservator
@@ -24,7 +25,8 @@ import java.util.Optional;
  * @param words the frame's own words
  */
 public record Frame(String siteName, String headTitle, String direction, String up, List<Link> ways,
-        List<Link> casePages, List<Link> allWays, List<LanguageLink> otherLanguages, Optional<String> audience,
+        List<Link> casePages, List<Link> allWays, List<LanguageLink> otherLanguages, Optional<String> translated,
+        Optional<String> audience,
         List<String> onScreenOnly, String notice, Optional<String> demo, Optional<Retold> retold,
         Optional<String> licence, Map<String, String> words) {
 

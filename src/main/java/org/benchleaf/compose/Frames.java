@@ -17,12 +17,19 @@ final class Frames {
     private final Words words;
     private final Audience audience;
     private final List<SitePageName> ofSite;
+    private LanguageFolder folder = LanguageFolder.NONE;
 
     Frames(Library library, Words words, Audience audience, List<SitePageName> ofSite) {
         this.library = library;
         this.words = words;
         this.audience = audience;
         this.ofSite = ofSite;
+    }
+
+    /** Makes them frames of pages that lie in a folder of a language. */
+    Frames lyingIn(LanguageFolder other) {
+        folder = other;
+        return this;
     }
 
     /** The frame of a page of the whole site. */
@@ -57,7 +64,7 @@ final class Frames {
     private Frame frame(String path, String headTitle, List<Link> casePages, Optional<Frame.Retold> retold,
             Optional<String> licence, List<String> onScreenOnly) {
         return new Frame(library.studio().name(), headTitle, direction(words.language()), Paths.up(path),
-                ways(path, true), casePages, ways(path, false), List.of(), audience.isPublic() ? Optional.empty()
+                ways(path, true), casePages, ways(path, false), otherLanguages(path), unread(), audience.isPublic() ? Optional.empty()
                         : Optional.of(words.say("frame.trainees", "studio", library.studio().name())), onScreenOnly,
                 words.say("frame.notice"),
                 library.studio().demo() ? Optional.of(words.say("frame.demo")) : Optional.empty(), retold, licence,
@@ -69,8 +76,21 @@ final class Frames {
                 .map(page -> way(path, words.say("way." + page.kind()), page.path())).toList();
     }
 
-    private static Link way(String from, String text, String to) {
-        return new Link(text, Paths.way(from, to), from.equals(to));
+    private Link way(String from, String text, String to) {
+        String there = folder.of(to);
+        return new Link(text, Paths.way(from, there), from.equals(there));
+    }
+
+    private List<Frame.LanguageLink> otherLanguages(String path) {
+        return folder.everywhere(path).entrySet().stream().filter(each -> !each.getValue().equals(path))
+                .map(each -> new Frame.LanguageLink(Words.name(each.getKey()), each.getKey(), Paths.way(path, each.getValue())))
+                .toList();
+    }
+
+    /** What must be said of words that no native speaker has read, and of those that stand in the original's language. */
+    private Optional<String> unread() {
+        return folder.language().isEmpty() ? Optional.empty() : Optional.of(words.say(words.say("language.read").equals("yes")
+                ? "frame.translated" : "frame.translated-unread"));
     }
 
     /** The direction in which a language is written. */

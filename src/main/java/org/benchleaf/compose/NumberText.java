@@ -2,11 +2,9 @@ package org.benchleaf.compose;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.text.DecimalFormatSymbols;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.time.LocalTime;
-import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -19,18 +17,16 @@ final class NumberText extends Digits {
 
     private static final Pattern LONG_NUMBER = Pattern.compile("(?<![\\p{L}\\d.])\\d++\\.\\d{6,}+(?:[eE]-?\\d++)?+");
 
-    private final DateTimeFormatter dates;
-    private final DateTimeFormatter days;
+    private final Words words;
 
-    private NumberText(Words words, Locale locale) {
-        super(DecimalFormatSymbols.getInstance(locale).getDecimalSeparator(), words.say("unit.weeks"));
-        dates = DateTimeFormatter.ofPattern(words.say("date.pattern"), locale);
-        days = DateTimeFormatter.ofPattern(words.say("date.weekday-pattern"), locale);
+    private NumberText(Words words) {
+        super(words.say("number.decimal-mark").charAt(0), words.say("unit.weeks"));
+        this.words = words;
     }
 
     /** The number texts of a language. */
     static NumberText in(Words words) {
-        return new NumberText(words, Locale.forLanguageTag(words.language()));
+        return new NumberText(words);
     }
 
     /** A quantity as an instrument shows it: rounded to the instrument's smallest step, with its decimals. */
@@ -64,12 +60,13 @@ final class NumberText extends Digits {
 
     /** A day with its month spelled. */
     String date(LocalDate day) {
-        return dates.format(day);
+        return words.say("date.day", "day", day.getDayOfMonth(), "month", words.say("month." + day.getMonthValue()),
+                "year", day.getYear());
     }
 
     /** A day with its weekday and its month spelled. */
     String weekday(LocalDate day) {
-        return days.format(day);
+        return words.say("date.weekday", "weekday", words.say("weekday." + day.getDayOfWeek().getValue()), "date", date(day));
     }
 
     /** A time of day on the clock of 24 hours. */

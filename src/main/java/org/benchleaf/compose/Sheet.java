@@ -38,6 +38,7 @@ final class Sheet {
     private boolean strengths = true;
     private Audience audience = Audience.EVERYBODY;
     private CaseSources told = CaseSources.NONE;
+    private LanguageFolder folder = LanguageFolder.NONE;
 
     Sheet(String path, String kind, String language, Library library, Map<String, Figure> figures,
             PageNames names) {
@@ -98,7 +99,7 @@ final class Sheet {
 
     /** The relative way from this page to a path or anchor. */
     String way(String to) {
-        return Paths.way(path, to);
+        return Paths.way(path, folder.of(to));
     }
 
     /** A link from this page to another. */
@@ -181,6 +182,12 @@ final class Sheet {
         return this;
     }
 
+    /** Makes it one of the pages that lie in a folder of a language. */
+    Sheet lyingIn(LanguageFolder other) {
+        folder = other;
+        return this;
+    }
+
     /** What a publication says to a figure, if the case names it. */
     Optional<Passage> said(Figure figure) {
         return told.ofFigure(figure.id());
@@ -199,7 +206,8 @@ final class Sheet {
 
     /** The finished page of the whole site. */
     Page page(String title, String description) {
-        return page(title, description, Optional.empty(), new Frames(library, words, audience, names.ofSite()).ofSite(path, title));
+        return page(title, description, Optional.empty(), new Frames(library, words, audience, names.ofSite())
+                .lyingIn(folder).ofSite(path, title));
     }
 
     /** The finished page. */

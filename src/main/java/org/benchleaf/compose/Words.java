@@ -5,6 +5,7 @@ import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.Collection;
 import java.util.Collections;
 import java.util.Locale;
 import java.util.Map;
@@ -14,13 +15,14 @@ import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.benchleaf.model.MissingValue;
 
 /**
  * The words of the interface in one language, from {@code words/interface_<language>.properties}.
  *
- * <p>English is complete. A language without a file of its own gets the English words; a key that no file has is a
- * mistake of the program and stops it.
+ * <p>English is complete. What a language lacks it has from English, which the finished page marks ({@link ForeignWords}); a
+ * key that no file has is a mistake of the program and stops it.
  */
 final class Words {
 
@@ -45,16 +47,20 @@ final class Words {
 
     private static Words find(String tag) {
         String bare = Locale.forLanguageTag(tag).getLanguage();
-        for (String candidate : new String[] {tag, bare, BASE}) {
-            try (InputStream file = Words.class.getResourceAsStream("/words/interface_" + candidate + ".properties")) {
-                if (file != null) {
-                    return new Words(candidate, read(file));
-                }
-            } catch (IOException broken) {
-                throw new UncheckedIOException("the words for " + candidate + " cannot be read", broken);
-            }
+        Map<String, String> english = file(BASE).orElseThrow(() -> new IllegalStateException("the English words are missing"));
+        return Stream.of(tag, bare).filter(candidate -> !candidate.equals(BASE)).flatMap(candidate -> file(candidate).map(own -> {
+            Map<String, String> texts = new TreeMap<>(english);
+            texts.putAll(own);
+            return new Words(candidate, texts);
+        }).stream()).findFirst().orElseGet(() -> new Words(BASE, english));
+    }
+
+    private static Optional<Map<String, String>> file(String language) {
+        try (InputStream file = Words.class.getResourceAsStream("/words/interface_" + language + ".properties")) {
+            return file == null ? Optional.empty() : Optional.of(read(file));
+        } catch (IOException broken) {
+            throw new UncheckedIOException("the words for " + language + " cannot be read", broken);
         }
-        throw new IllegalStateException("the English words are missing from the program");
     }
 
     private static Map<String, String> read(InputStream file) throws IOException {
@@ -68,6 +74,17 @@ final class Words {
     /** The BCP 47 tag of the words themselves, which is English where a language has none of its own. */
     String language() {
         return language;
+    }
+
+    /** What a language calls itself; its tag if it has no words of its own. */
+    static String name(String tag) {
+        Words words = in(tag);
+        return words.language.equals(Locale.forLanguageTag(tag).getLanguage()) ? words.say("language.name") : tag;
+    }
+
+    /** Every text, holes unfilled. */
+    Collection<String> all() {
+        return texts.values();
     }
 
     /** Whether there is a text for the key. */
@@ -97,12 +114,17 @@ final class Words {
         return hole.appendTail(said).toString();
     }
 
-    /** The text for a number of things: {@code key.one} for one, {@code key.other} otherwise, with {n} filled. */
+    /** The text for a number of things, by the plural forms of the language ({@link Plurals}), with {n} filled. */
     String count(String key, long number, Object... holes) {
         Object[] all = java.util.Arrays.copyOf(holes, holes.length + 2);
         all[holes.length] = "n";
         all[holes.length + 1] = number;
-        return say(key + (number == 1 ? ".one" : ".other"), all);
+        return say(key + "." + Plurals.form(language, number), all);
+    }
+
+    /** Several things in a row, with the comma of the language between them. */
+    String list(Collection<String> things) {
+        return String.join(say("list.comma"), things);
     }
 
     /** The word for one of a closed list, such as a kind of step; the trade word itself where none is given. */

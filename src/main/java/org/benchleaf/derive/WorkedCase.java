@@ -1,10 +1,13 @@
 package org.benchleaf.derive;
 
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.benchleaf.model.CaseTexts;
 import org.benchleaf.model.Finding;
 import org.benchleaf.model.Reference;
+import org.benchleaf.model.Translation;
 import org.benchleaf.model.TreatmentCase;
 
 /**
@@ -32,6 +35,18 @@ public record WorkedCase(TreatmentCase source, Map<String, Figure> figures, Time
         findings = List.copyOf(findings);
         classes = List.copyOf(classes);
         substances = List.copyOf(substances);
+    }
+
+    /** The same case told in the words of one of its translations; what was worked out stays. */
+    public WorkedCase in(Translation translation) {
+        TreatmentCase told = CaseTexts.in(translation, source);
+        Map<String, String> reasons = new HashMap<>();
+        for (int at = 0; at < source.reasons().size(); at++) {
+            reasons.put(source.reasons().get(at).why(), told.reasons().get(at).why());
+        }
+        List<Finding> answered = findings.stream().map(finding -> new Finding(finding.rule(), finding.step(), finding.what(),
+                finding.reason().map(why -> reasons.getOrDefault(why, why)), finding.forTrainees(), finding.standing())).toList();
+        return new WorkedCase(told, figures, timeline, preparations, results, hazards, care, answered, classes, substances);
     }
 
     /**

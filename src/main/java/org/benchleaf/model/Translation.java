@@ -1,5 +1,8 @@
 package org.benchleaf.model;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.benchleaf.message.Place;
@@ -8,23 +11,23 @@ import org.benchleaf.message.Place;
  * The words of a case in another language; numbers come from the case itself.
  *
  * @param language BCP 47 tag
- * @param steps words by step id
- * @param pictures words by picture id
+ * @param texts the texts that it has, by their addresses (see {@link CaseTexts})
+ * @param outdated addresses of those that were made from words which the case has no more
+ * @param marks of the words that they were made from, by address ({@link CaseTexts#mark}); not every text has one
+ * @param of how many texts the case has
+ * @param story the Markdown text, section by section
  */
-public record Translation(String language, String title, String summary, Map<String, StepWords> steps,
-        Map<String, PictureWords> pictures, Story story, Place place) {
+public record Translation(String language, Map<String, String> texts, List<String> outdated,
+        Map<String, String> marks, int of, Story story, Place place) {
 
     public Translation {
-        steps = Map.copyOf(steps);
-        pictures = Map.copyOf(pictures);
+        texts = Collections.unmodifiableMap(new LinkedHashMap<>(texts));
+        outdated = List.copyOf(outdated);
+        marks = Collections.unmodifiableMap(new LinkedHashMap<>(marks));
     }
 
-    /** The words of one step. */
-    public record StepWords(String instruction, Optional<String> see, Optional<String> watch,
-            Optional<String> ifNot, Optional<String> until) {
-    }
-
-    /** The words of one picture. */
-    public record PictureWords(String alt, String caption) {
+    /** The text at an address, if it is there and of the words that the case has now. */
+    Optional<String> text(String address) {
+        return Optional.ofNullable(texts.get(address)).filter(text -> !outdated.contains(address));
     }
 }

@@ -53,6 +53,13 @@ public record TreatmentCase(String id, String title, String summary, Level level
         privateFields = Set.copyOf(privateFields);
     }
 
+    /** The same case with its words in other languages. */
+    public TreatmentCase with(List<Translation> others) {
+        return new TreatmentCase(id, title, summary, level, language, publication, object, condition, tests, proposal,
+                instruments, solutions, steps, results, trials, pictures, reasons, story, sources, others, workingsPrinted,
+                privateFields, place);
+    }
+
     /** The step of that id. */
     public Optional<Step> step(String id) {
         return steps.stream().filter(step -> step.id().equals(id)).findFirst();

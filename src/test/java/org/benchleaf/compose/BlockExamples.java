@@ -35,7 +35,7 @@ public final class BlockExamples {
     public static Page page(String path, List<Block> blocks) {
         Frame frame = new Frame("Tarn Quay Paper Studio", "Example - Tarn Quay Paper Studio", "ltr", Paths.up(path),
                 List.of(new Link("Cases", "index.html", false)), List.of(), List.of(new Link("Cases", "index.html", false)),
-                List.of(), Optional.empty(), List.of(), "Ask a paper conservator.", Optional.empty(),
+                List.of(), Optional.empty(), Optional.empty(), List.of(), "Ask a paper conservator.", Optional.empty(),
                 Optional.of(new Frame.Retold("Retold by a learner from:", Link.to("A book", "sources.html#source-a"), "In other words.")),
                 Optional.empty(),
                 Map.copyOf(Words.in("en").group("frame")));

@@ -1,0 +1,112 @@
+package org.benchleaf.compose;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.benchleaf.quantity.Unit;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Document;
+import org.jsoup.nodes.Element;
+import org.jsoup.nodes.Node;
+import org.jsoup.nodes.TextNode;
+import org.jsoup.select.NodeTraversor;
+
+/**
+ * Finds on a finished page of a translation what still stands in the language of the original, and marks it with that language,
+ * so that it is spoken rightly and seen to be untranslated. A text that stands in both pages letter by letter is the original's,
+ * unless the words of the interface are alike in both languages or it holds no word at all.
+ */
+final class ForeignWords {
+
+    /** The class of what is marked. */
+    static final String MARK = "original";
+
+    private static final String APART = "script, style, code, pre, math, [lang]:not(html)";
+    private static final Set<String> WHOLE_ONLY = Set.of("title", "desc", "text", "tspan", "option", "button", "textarea");
+    /** A code such as H319, CC-BY-4.0 or CIEDE2000 is of no language. */
+    private static final Pattern CODE = Pattern.compile("(?<![\\p{L}\\p{N}])[\\p{Lu}\\p{N}][\\p{Lu}\\p{N}.-]*+(?![\\p{L}\\p{N}])");
+    private static final Pattern UNIT = Pattern.compile("(?<![\\p{L}])(?:" + Stream.of(Unit.values()).map(Unit::symbol)
+            .filter(symbol -> !symbol.isEmpty()).sorted(Comparator.comparingInt(String::length).reversed()).map(Pattern::quote)
+            .collect(Collectors.joining("|")) + ")(?![\\p{L}])");
+    private static final Pattern WORD = Pattern.compile("\\p{L}{2}");
+    private static final Pattern BLANKS = Pattern.compile("\\s++");
+
+    private final String language;
+    private final String original;
+    private final Set<String> own;
+
+    /**
+     * For pages of a language.
+     *
+     * @param language BCP 47 tag of the pages
+     * @param original that of the pages from which they are translated
+     */
+    ForeignWords(String language, String original) {
+        this.language = language;
+        this.original = original;
+        Words words = Words.in(language);
+        this.own = words.language().equals(Locale.forLanguageTag(language).getLanguage())
+                ? words.all().stream().map(ForeignWords::plain).collect(Collectors.toSet()) : Set.of();
+    }
+
+    /** The page with the marks; numbers with their units are set apart where the language runs from right to left. */
+    String marked(String html, String originalHtml) {
+        Document page = Jsoup.parse(html);
+        page.outputSettings().prettyPrint(false);
+        Document source = Jsoup.parse(originalHtml);
+        Set<String> texts = new HashSet<>();
+        texts(source.body()).forEach(text -> texts.add(plain(text.getWholeText())));
+        texts(page.body()).stream().filter(text -> isOriginal(plain(text.getWholeText()), texts)).forEach(this::mark);
+        Set<String> alts = new HashSet<>(source.select("img[alt]").eachAttr("alt"));
+        page.select("img[alt]").stream().filter(picture -> isOriginal(picture.attr("alt"), alts))
+                .forEach(picture -> picture.attr("lang", original));
+        if (Frames.direction(language).equals("rtl")) {
+            texts(page.body()).forEach(QuantityRuns::isolate);
+        }
+        return page.outerHtml() + "\n";
+    }
+
+    private boolean isOriginal(String text, Set<String> texts) {
+        return texts.contains(text) && !own.contains(text) && holdsWords(text);
+    }
+
+    private static boolean holdsWords(String text) {
+        return WORD.matcher(UNIT.matcher(CODE.matcher(text).replaceAll("")).replaceAll("")).find();
+    }
+
+    private void mark(TextNode text) {
+        Element parent = (Element) text.parent();
+        boolean alone = parent.childNodes().stream().allMatch(node -> node == text || node instanceof TextNode other && other.isBlank());
+        if (!alone && WHOLE_ONLY.contains(parent.normalName())) {
+            return;
+        }
+        Element marked = alone ? parent : new Element("span");
+        if (!alone) {
+            text.replaceWith(marked);
+            marked.appendChild(text);
+        }
+        marked.attr("lang", original).attr("dir", Frames.direction(original)).addClass(MARK);
+    }
+
+    private static List<TextNode> texts(Element body) {
+        List<TextNode> texts = new ArrayList<>();
+        NodeTraversor.traverse((node, depth) -> {
+            if (node instanceof TextNode text && !text.isBlank() && text.parent() != null
+                    && ((Element) text.parent()).closest(APART) == null) {
+                texts.add(text);
+            }
+        }, (Node) body);
+        return texts;
+    }
+
+    private static String plain(String text) {
+        return BLANKS.matcher(text.strip()).replaceAll(" ");
+    }
+}
