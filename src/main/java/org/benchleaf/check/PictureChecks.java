@@ -30,12 +30,10 @@ final class PictureChecks {
             alternative(picture, messages);
             other(source, picture).ifPresent(other -> pair(picture, other, messages));
         }
-        source.translations().forEach(translation -> translation.pictures().forEach((id, words) -> {
-            if (words.alt().length() > LONGEST_ALT) {
-                messages.add(PictureMessages.ALT_TOO_LONG.at(translation.place(), "picture", id, "length",
-                        words.alt().length()));
-            }
-        }));
+        source.translations().forEach(translation -> source.pictures().forEach(picture ->
+                translation.text("pictures." + picture.id() + ".alt").filter(alt -> alt.length() > LONGEST_ALT).ifPresent(alt ->
+                        messages.add(PictureMessages.ALT_TOO_LONG.at(translation.place(), "picture", picture.id(),
+                                "length", alt.length())))));
     }
 
     /**

@@ -27,7 +27,7 @@ public record Translation(String language, Map<String, String> texts, List<Strin
     }
 
     /** The text at an address, if it is there and of the words that the case has now. */
-    Optional<String> text(String address) {
+    public Optional<String> text(String address) {
         return Optional.ofNullable(texts.get(address)).filter(text -> !outdated.contains(address));
     }
 }

@@ -8,14 +8,25 @@ import java.io.Reader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.DayOfWeek;
+import java.time.Month;
+import java.time.format.TextStyle;
 import java.util.List;
+import java.util.Locale;
 import java.util.Properties;
+import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.benchleaf.model.StepKind;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Holds the files of words against the code that asks for them and against each other. */
 class WordsTest {
@@ -25,6 +36,8 @@ class WordsTest {
     private static final Pattern SAID = Pattern.compile("\\bsay\\(\\s*\"([a-zA-Z0-9.-]+)\"");
     private static final Pattern COUNTED = Pattern.compile("\\bcount\\(\\s*\"([a-zA-Z0-9.-]+)\"");
     private static final Pattern GROUPED = Pattern.compile("\\bgroup\\(\"([a-zA-Z0-9.-]+)\"\\)");
+
+    private static final Pattern HOLE = Pattern.compile("[{][a-zA-Z]+[}]|\\[[a-z]+\\]");
 
     private static Properties read(Path file) throws IOException {
         Properties words = new Properties();
@@ -70,15 +83,75 @@ class WordsTest {
         });
     }
 
-    @Test
-    void every_language_has_every_key_and_no_other() throws IOException {
-        Properties english = read(FOLDER.resolve("interface_en.properties"));
-        try (Stream<Path> files = Files.list(FOLDER)) {
-            for (Path file : files.toList()) {
-                assertThat(read(file).keySet()).as(file.toString())
-                        .containsExactlyInAnyOrderElementsOf(english.keySet());
-            }
+    /** The keys that a language must have: those of English, with the plural forms of the language where English has its two. */
+    private static Set<String> keysOf(String language, Properties english) {
+        Set<String> keys = new TreeSet<>();
+        for (String key : english.stringPropertyNames()) {
+            String stem = key.replaceFirst("[.](?:one|other)$", "");
+            boolean counted = english.containsKey(stem + ".one") && english.containsKey(stem + ".other");
+            keys.addAll(counted ? Plurals.forms(language).stream().map(form -> stem + "." + form).toList() : List.of(key));
         }
+        return keys;
+    }
+
+    static List<String> languages() throws IOException {
+        try (Stream<Path> files = Files.list(FOLDER)) {
+            return files.map(file -> file.getFileName().toString().replaceAll("interface_|[.]properties", "")).sorted().toList();
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("languages")
+    void every_language_has_every_key_and_no_other(String language) throws IOException {
+        Properties english = read(FOLDER.resolve("interface_en.properties"));
+        Properties own = read(FOLDER.resolve("interface_" + language + ".properties"));
+        assertThat(own.stringPropertyNames()).containsExactlyInAnyOrderElementsOf(keysOf(language, english));
+        assertThat(own.values()).noneMatch(text -> text.toString().isEmpty());
+    }
+
+    /** A plural form that names its number in words, such as one of zero, needs no hole for it; it may use no other hole. */
+    @ParameterizedTest
+    @MethodSource("languages")
+    void no_language_loses_a_hole_or_has_one_more(String language) throws IOException {
+        Properties english = read(FOLDER.resolve("interface_en.properties"));
+        Properties own = read(FOLDER.resolve("interface_" + language + ".properties"));
+        for (String key : own.stringPropertyNames()) {
+            String stem = key.replaceFirst("[.](?:zero|one|two|few|many|other)$", "");
+            boolean counted = english.containsKey(stem + ".one") && english.containsKey(stem + ".other");
+            Set<String> holes = holes(own.getProperty(key));
+            Set<String> wanted = holes(english.getProperty(counted ? stem + ".other" : key));
+            if (counted) {
+                holes.remove("{n}");
+                wanted.remove("{n}");
+            }
+            assertThat(holes).as(key).isEqualTo(wanted);
+        }
+    }
+
+    private static Set<String> holes(String text) {
+        return HOLE.matcher(text).results().map(MatchResult::group).collect(Collectors.toCollection(TreeSet::new));
+    }
+
+    /** Unicode CLDR, plurals.xml: the sample numbers of each form (release 42 and later have the same for these languages). */
+    @ParameterizedTest
+    @CsvSource({"en, one, 1", "en, other, 0 2 16 100 1000000", "fr, one, 0 1", "fr, many, 1000000 2000000", "fr, other, 2 17 100 100000",
+        "cy, zero, 0", "cy, one, 1", "cy, two, 2", "cy, few, 3", "cy, many, 6", "cy, other, 4 5 7 20 100 1000000",
+        "ar, zero, 0", "ar, one, 1", "ar, two, 2", "ar, few, 3 10 103 110 1003", "ar, many, 11 26 111 1011", "ar, other, 100 102 200 1000000"})
+    void the_plural_form_is_that_of_the_unicode_data(String language, String form, String numbers) {
+        assertThat(numbers.split(" ")).allMatch(number -> Plurals.form(language, Long.parseLong(number)).equals(form));
+        assertThat(Plurals.forms(language)).contains(form);
+    }
+
+    /** Against the CLDR data that come with the JDK of the build. */
+    @ParameterizedTest
+    @ValueSource(strings = {"en", "fr", "cy", "ar"})
+    void months_and_days_are_those_of_the_unicode_data(String language) {
+        Words words = Words.in(language);
+        Locale locale = Locale.forLanguageTag(language);
+        assertThat(Month.values()).allMatch(month ->
+                words.say("month." + month.getValue()).equals(month.getDisplayName(TextStyle.FULL, locale)));
+        assertThat(DayOfWeek.values()).allMatch(day ->
+                words.say("weekday." + day.getValue()).equals(day.getDisplayName(TextStyle.FULL, locale)));
     }
 
     @Test
