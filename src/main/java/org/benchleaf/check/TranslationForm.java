@@ -5,16 +5,18 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiConsumer;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.benchleaf.message.FormMessages;
 import org.benchleaf.message.Messages;
 import org.benchleaf.message.Nearest;
-import org.benchleaf.message.Place;
 import org.benchleaf.model.CaseTexts;
+import org.benchleaf.model.Instrument;
+import org.benchleaf.model.Picture;
+import org.benchleaf.model.Solution;
 import org.benchleaf.model.Step;
 import org.benchleaf.model.Translation;
 import org.benchleaf.model.TreatmentCase;
@@ -74,10 +76,10 @@ final class TranslationForm {
         Map<String, String> texts = new LinkedHashMap<>();
         List<String> outdated = new ArrayList<>();
         Map<String, String> marks = marks(root);
+        Stream.of("step", "picture", "solution", "instrument").forEach(kind -> unknown(root, kind));
         texts(root, (address, scalar) -> {
             String original = originals.get(address);
             if (original == null) {
-                unknown(address, scalar.place());
                 return;
             }
             compare(scalar, original);
@@ -126,17 +128,28 @@ final class TranslationForm {
         }
     }
 
-    /** A step or a picture that the case lacks is told as such; else the text that it lacks. */
-    private void unknown(String address, Place place) {
-        String[] keys = address.split("\\.", 3);
-        String group = keys.length == 3 ? keys[0] + "." + keys[1] + "." : "";
-        boolean whole = !group.isEmpty() && originals.keySet().stream().noneMatch(each -> each.startsWith(group));
-        Optional<String> near = Nearest.to(whole ? keys[1] : address, whole ? originals.keySet().stream()
-                .filter(each -> each.startsWith(keys[0] + ".")).map(each -> each.split("\\.", 3)[1]).distinct().toList()
-                : List.copyOf(originals.keySet()));
-        messages.add(FormMessages.UNKNOWN_REFERENCE.at(place, "id", whole ? keys[1] : address,
-                "kinds", whole ? keys[0].replaceFirst("s$", "") : "text of the case",
-                "remedy", near.map(text -> "Did you mean '" + text + "'?").orElse("Write what stands in case.md.")));
+    /** Words under an id that the case lacks are told; where it has the id but not the text, nothing is shown of them. */
+    private void unknown(Node.Mapping root, String kind) {
+        List<String> ids = ids(kind + "s");
+        if (root.get(kind + "s").orElse(null) instanceof Node.Mapping group) {
+            group.entries().forEach((id, entry) -> {
+                if (!ids.contains(id)) {
+                    messages.add(FormMessages.UNKNOWN_REFERENCE.at(entry.keyPlace(), "id", id, "kinds", kind,
+                            "remedy", Nearest.to(id, ids).map(near -> "Did you mean '" + near + "'?")
+                                    .orElse("Write the id that stands in case.md.")));
+                }
+            });
+        }
+    }
+
+    private List<String> ids(String group) {
+        return switch (group) {
+            case "steps" -> own.steps().stream().map(Step::id).toList();
+            case "pictures" -> own.pictures().stream().map(Picture::id).toList();
+            case "solutions" -> own.solutions().stream().map(Solution::id).toList();
+            case "instruments" -> own.instruments().stream().map(Instrument::id).toList();
+            default -> List.of();
+        };
     }
 
     private void compare(Node.Scalar words, String original) {

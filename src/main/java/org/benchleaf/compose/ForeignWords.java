@@ -6,7 +6,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
-import java.util.regex.Matcher;
+import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -36,6 +36,7 @@ final class ForeignWords {
             .filter(symbol -> !symbol.isEmpty()).sorted(Comparator.comparingInt(String::length).reversed()).map(Pattern::quote)
             .collect(Collectors.joining("|")) + ")(?![\\p{L}])");
     private static final Pattern WORD = Pattern.compile("\\p{L}{2}");
+    private static final Pattern ANY_WORD = Pattern.compile("(?<![\\p{L}\\p{M}])\\p{L}[\\p{L}\\p{M}'’-]*+");
     private static final Pattern BLANKS = Pattern.compile("\\s++");
 
     private final String language;
@@ -63,7 +64,14 @@ final class ForeignWords {
         Document source = Jsoup.parse(originalHtml);
         Set<String> texts = new HashSet<>();
         texts(source.body()).forEach(text -> texts.add(plain(text.getWholeText())));
-        texts(page.body()).stream().filter(text -> isOriginal(plain(text.getWholeText()), texts)).forEach(this::mark);
+        Set<String> pairs = texts.stream().flatMap(text -> pairs(words(text)).stream()).collect(Collectors.toSet());
+        texts(page.body()).forEach(text -> {
+            if (isOriginal(plain(text.getWholeText()), texts)) {
+                markWhole(text);
+            } else {
+                markRuns(text, pairs);
+            }
+        });
         Set<String> alts = new HashSet<>(source.select("img[alt]").eachAttr("alt"));
         page.select("img[alt]").stream().filter(picture -> isOriginal(picture.attr("alt"), alts))
                 .forEach(picture -> picture.attr("lang", original));
@@ -81,18 +89,69 @@ final class ForeignWords {
         return WORD.matcher(UNIT.matcher(CODE.matcher(text).replaceAll("")).replaceAll("")).find();
     }
 
-    private void mark(TextNode text) {
+    /** Marks its parent if that holds nothing else. */
+    private void markWhole(TextNode text) {
         Element parent = (Element) text.parent();
-        boolean alone = parent.childNodes().stream().allMatch(node -> node == text || node instanceof TextNode other && other.isBlank());
-        if (!alone && WHOLE_ONLY.contains(parent.normalName())) {
+        if (parent.childNodes().stream().allMatch(node -> node == text || node instanceof TextNode other && other.isBlank())) {
+            mark(parent);
+        } else {
+            String whole = text.getWholeText();
+            int from = whole.length() - whole.stripLeading().length();
+            markParts(text, List.of(new int[] {from, whole.stripTrailing().length()}));
+        }
+    }
+
+    /** Marks what two or more words in a row have in common with the original, inside a sentence of the other language. */
+    private void markRuns(TextNode text, Set<String> pairs) {
+        String whole = text.getWholeText();
+        List<MatchResult> words = words(whole);
+        List<int[]> runs = new ArrayList<>();
+        for (int at = 0; at + 1 < words.size(); at++) {
+            int last = at;
+            while (last + 1 < words.size() && pairs.contains(pair(words.get(last), words.get(last + 1)))) {
+                last++;
+            }
+            if (last > at && !own.contains(plain(whole))) {
+                runs.add(new int[] {words.get(at).start(), words.get(last).end()});
+                at = last;
+            }
+        }
+        markParts(text, runs);
+    }
+
+    private void markParts(TextNode text, List<int[]> parts) {
+        if (parts.isEmpty() || WHOLE_ONLY.contains(((Element) text.parent()).normalName())) {
             return;
         }
-        Element marked = alone ? parent : new Element("span");
-        if (!alone) {
-            text.replaceWith(marked);
-            marked.appendChild(text);
+        String whole = text.getWholeText();
+        int from = 0;
+        for (int[] part : parts) {
+            text.before(new TextNode(whole.substring(from, part[0])));
+            text.before(mark(new Element("span").appendChild(new TextNode(whole.substring(part[0], part[1])))));
+            from = part[1];
         }
-        marked.attr("lang", original).attr("dir", Frames.direction(original)).addClass(MARK);
+        text.before(new TextNode(whole.substring(from)));
+        text.remove();
+    }
+
+    private Element mark(Element element) {
+        return element.attr("lang", original).attr("dir", Frames.direction(original)).addClass(MARK);
+    }
+
+    private static List<MatchResult> words(String text) {
+        return ANY_WORD.matcher(text).results().toList();
+    }
+
+    private static Set<String> pairs(List<MatchResult> words) {
+        Set<String> pairs = new HashSet<>();
+        for (int at = 0; at + 1 < words.size(); at++) {
+            pairs.add(pair(words.get(at), words.get(at + 1)));
+        }
+        return pairs;
+    }
+
+    private static String pair(MatchResult one, MatchResult next) {
+        return one.group() + " " + next.group();
     }
 
     private static List<TextNode> texts(Element body) {

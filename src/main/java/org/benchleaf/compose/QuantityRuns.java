@@ -19,7 +19,7 @@ final class QuantityRuns {
     private static final String UNITS = Stream.of(Unit.values()).map(Unit::symbol).filter(symbol -> !symbol.isEmpty())
             .sorted(Comparator.comparingInt(String::length).reversed()).map(Pattern::quote).collect(Collectors.joining("|"));
     private static final String PIECE = "(?:" + NUMBER + "|[±×+–−/=<>≤≥]|(?:" + UNITS + ")(?![\\p{L}\\p{N}]))";
-    private static final Pattern RUN = Pattern.compile("(?<![\\p{L}\\p{N}])(?:pH[ \\u00a0\\u202f])?+" + NUMBER
+    private static final Pattern RUN = Pattern.compile("(?<![\\p{IsLatin}\\p{N}.,])(?:pH[ \\u00a0\\u202f])?+" + NUMBER
             + "(?:[ \\u00a0\\u202f]?+" + PIECE + ")*+");
     private static final Pattern BARE = Pattern.compile("[\\d.,:]*+");
 

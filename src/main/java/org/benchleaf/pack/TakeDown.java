@@ -33,7 +33,6 @@ import org.jsoup.nodes.Element;
  */
 public final class TakeDown {
 
-    private static final String CASES = "cases/";
     /** Kinds of files that can name another file. */
     private static final Set<String> TELLING = Set.of("html", "js", "json", "csv", "txt", "xml");
 
@@ -100,7 +99,7 @@ public final class TakeDown {
             return told;
         }
         // What holds the whole site holds them too, and is made anew by the next edition.
-        known.stream().filter(path -> caseOf(path).isEmpty() && TakenFile.isOne(path)).forEach(gone::add);
+        known.stream().filter(path -> CaseFiles.caseOf(path).isEmpty() && TakenFile.isOne(path)).forEach(gone::add);
         readTitles(gone, known);
         gone.forEach(this::remove);
         if (plan().isPresent()) {
@@ -136,25 +135,16 @@ public final class TakeDown {
     }
 
     private SortedSet<String> gone(SortedSet<String> known) {
-        Map<String, List<String>> byCase = known.stream().filter(path -> caseOf(path).isPresent())
-                .collect(Collectors.groupingBy(path -> caseOf(path).get()));
+        Map<String, List<String>> byCase = known.stream().filter(path -> CaseFiles.caseOf(path).isPresent())
+                .collect(Collectors.groupingBy(path -> CaseFiles.caseOf(path).get()));
         return byCase.entrySet().parallelStream().flatMap(each -> {
             Predicate<String> goes = judge.goes(each.getKey(), byCase.keySet());
-            return each.getValue().stream().filter(path -> goes.test(path.substring(folder(each.getKey()).length())));
+            return each.getValue().stream().filter(path -> goes.test(CaseFiles.inFolder(path)));
         }).collect(Collectors.toCollection(TreeSet::new));
     }
 
-    private static Optional<String> caseOf(String path) {
-        int end = path.startsWith(CASES) ? path.indexOf('/', CASES.length()) : -1;
-        return end < 0 ? Optional.empty() : Optional.of(path.substring(CASES.length(), end));
-    }
-
-    private static String folder(String caseId) {
-        return CASES + caseId + "/";
-    }
-
     private static Set<String> cases(Collection<String> paths) {
-        return paths.stream().map(TakeDown::caseOf).flatMap(Optional::stream)
+        return paths.stream().map(CaseFiles::caseOf).flatMap(Optional::stream)
                 .collect(Collectors.toCollection(TreeSet::new));
     }
 
@@ -162,7 +152,7 @@ public final class TakeDown {
     private void readTitles(SortedSet<String> gone, SortedSet<String> known) {
         Set<String> whole = cases(gone);
         whole.removeAll(cases(known.stream().filter(path -> !gone.contains(path)).toList()));
-        gone.stream().filter(path -> path.endsWith(".html") && whole.contains(caseOf(path).orElse("")))
+        gone.stream().filter(path -> path.endsWith(".html") && whole.contains(CaseFiles.caseOf(path).orElse("")))
                 .forEach(path -> text(path).map(text -> Jsoup.parse(text).selectFirst("h1")).map(Element::text)
                         .filter(title -> !title.isBlank()).ifPresent(titles::add));
     }
@@ -171,11 +161,11 @@ public final class TakeDown {
     private Set<String> unshown(SortedSet<String> gone, Set<String> files) {
         Set<String> unshown = new TreeSet<>();
         for (String caseId : cases(gone.stream().filter(path -> path.endsWith(".html")).toList())) {
-            List<String> left = files.stream().filter(path -> path.startsWith(folder(caseId)) && !gone.contains(path))
+            List<String> left = files.stream().filter(path -> CaseFiles.isOf(caseId, path) && !gone.contains(path))
                     .toList();
             Set<String> shown = left.stream().filter(path -> path.endsWith(".html")).flatMap(this::shown)
                     .collect(Collectors.toSet());
-            left.stream().filter(path -> path.startsWith(folder(caseId) + "pictures/") && !shown.contains(path))
+            left.stream().filter(path -> CaseFiles.inFolder(path).startsWith("pictures/") && !shown.contains(path))
                     .forEach(unshown::add);
         }
         return unshown;
@@ -215,9 +205,9 @@ public final class TakeDown {
             if (gone.contains(path) || path.equals(KeptList.PATH) || !TELLING.contains(path.substring(path.lastIndexOf('.') + 1))) {
                 continue;
             }
-            Optional<String> before = text(path).filter(text -> ids.contains(caseOf(path).orElse(""))
+            Optional<String> before = text(path).filter(text -> ids.contains(CaseFiles.caseOf(path).orElse(""))
                     || ids.stream().anyMatch(id -> text.contains(id + "/"))
-                    || gone.stream().anyMatch(other -> caseOf(other).isEmpty() && text.contains(other)));
+                    || gone.stream().anyMatch(other -> CaseFiles.caseOf(other).isEmpty() && text.contains(other)));
             if (before.isPresent()) {
                 purge(path, before.get(), purge.of(path, before.get()), files);
             }
@@ -298,10 +288,9 @@ public final class TakeDown {
 
     private void tell(SortedSet<String> gone) {
         for (String caseId : cases(gone)) {
-            String folder = folder(caseId);
-            long left = removed.stream().filter(path -> path.startsWith(folder)).count();
+            long left = removed.stream().filter(path -> CaseFiles.isOf(caseId, path)).count();
             if (left > 0) {
-                told.add(EditionMessages.TAKEN_DOWN.at(Disk.place(workshop.shown(CASES + caseId)), "number", left,
+                told.add(EditionMessages.TAKEN_DOWN.at(Disk.place(workshop.shown(CaseFiles.FOLDER + caseId)), "number", left,
                         "case", caseId));
                 tellForeign(caseId);
             }
@@ -314,7 +303,7 @@ public final class TakeDown {
     private void tellForeign(String caseId) {
         Set<String> ours = list().files().keySet();
         Path site = workshop.site();
-        Path there = site.resolve(CASES + caseId);
+        Path there = site.resolve(CaseFiles.FOLDER + caseId);
         if (Disk.look(there).isEmpty()) {
             return;
         }

@@ -44,7 +44,7 @@ final class WholeCheck {
     private void follow(String leaf, String page, Messages messages) {
         int hash = leaf.indexOf('#');
         String path = hash < 0 ? leaf : leaf.substring(0, hash);
-        if (unmade.stream().anyMatch(id -> path.startsWith("cases/" + id + "/"))) {
+        if (CaseFiles.caseOf(path).filter(unmade::contains).isPresent()) {
             return;
         }
         if (!paths.contains(path)) {
