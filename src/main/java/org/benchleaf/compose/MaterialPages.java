@@ -22,6 +22,7 @@ final class MaterialPages implements SitePageMaker {
         List<Page> pages = new ArrayList<>();
         pages.add(index(desk));
         Map<String, List<CaseCard>> uses = Facets.MATERIAL.sorted(desk);
+        pages.addAll(ComparedPage.all(desk, uses));
         desk.library().materials().values().forEach(material -> {
             List<List<CaseCard>> parts = CaseEntries.pages(uses.getOrDefault(material.id(), List.of()));
             pages.add(page(desk, material, parts));
@@ -37,6 +38,10 @@ final class MaterialPages implements SitePageMaker {
         Words words = sheet.words();
         String title = words.say("way.materials");
         sheet.add(Opening.plain(title, words.say("materials.lead")));
+        List<LinkList.Entry> compared = ComparedPage.links(sheet, desk);
+        if (!compared.isEmpty()) {
+            sheet.add(new Section("compared", words.say("compared.heading"), Optional.empty(), List.of(new LinkList(compared))));
+        }
         Map<String, List<LinkList.Entry>> byKind = new LinkedHashMap<>();
         desk.library().materials().values().forEach(material ->
                 byKind.computeIfAbsent(material.kind(), any -> new ArrayList<>()).add(new LinkList.Entry(
@@ -57,6 +62,8 @@ final class MaterialPages implements SitePageMaker {
                     List.of(new Facts(facts))));
         }
         new SubstanceMaker(sheet).section(material).ifPresent(sheet::add);
+        ComparedPage.link(sheet, desk, material).ifPresent(link -> sheet.add(new Section("compared", words.say("compared.heading"),
+                Optional.empty(), List.of(new LinkList(List.of(link))))));
         sheet.add(cases(sheet, material, parts, 1));
         return sheet.page(material.name(), material.plain());
     }

@@ -83,6 +83,11 @@ final class Paths {
         return evidence(fileName(measure) + ".html");
     }
 
+    /** The page on which materials of a kind are compared; no material's own file has two hyphens in a row. */
+    static String compared(String kind) {
+        return "materials/compared--" + fileName(kind) + ".html";
+    }
+
     static String browse(String facet, String value) {
         return "browse/" + facet + "-" + fileName(value) + ".html";
     }

@@ -31,13 +31,14 @@ import org.benchleaf.quantity.Quantity;
  * @param limits on which the rules for hazards rest
  * @param publicCare what is told to readers outside the trade
  * @param soaked words of a name that say that a thing is sold wet
+ * @param compared materials that stand beside others of their kind
  */
 public record Reference(Map<String, Substance> substances, Map<String, Statement> statements,
         Map<String, Pictogram> pictograms, Map<String, Equipment> equipment, List<MixtureRule> rules,
         Map<String, Caution> cautions, Map<String, WasteKind> waste, List<FirstAid> firstAid, List<LabelSize> labels,
         List<ClaimWord> claims, List<Incompatible> incompatible, List<Access> access,
         List<AcuteRoute> acute, Map<String, Precedence> precedence, Map<String, Wording> wordings, HazardLimits limits,
-        PublicCare publicCare, List<String> soaked) {
+        PublicCare publicCare, List<String> soaked, List<ComparedMaterial> compared) {
 
     private static final Pattern NO_WORD = Pattern.compile("[^\\p{L}\\p{N}]+");
 
@@ -50,6 +51,7 @@ public record Reference(Map<String, Substance> substances, Map<String, Statement
         incompatible = List.copyOf(incompatible);
         access = List.copyOf(access);
         soaked = List.copyOf(soaked);
+        compared = List.copyOf(compared);
     }
 
     /** The row that someone means who writes a key, a name, a synonym or a CAS number. */
@@ -61,7 +63,7 @@ public record Reference(Map<String, Substance> substances, Map<String, Statement
     /** The tables with another window of pH for the drain. */
     public Reference draining(HazardLimits.Limit window) {
         return new Reference(substances, statements, pictograms, equipment, rules, cautions, waste, firstAid, labels, claims,
-                incompatible, access, acute, precedence, wordings, limits.draining(window), publicCare, soaked);
+                incompatible, access, acute, precedence, wordings, limits.draining(window), publicCare, soaked, compared);
     }
 
     /**

@@ -6,6 +6,7 @@ import java.util.Collections;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -13,6 +14,7 @@ import java.util.function.Function;
 import java.util.stream.Stream;
 import org.benchleaf.message.Messages;
 import org.benchleaf.message.ReferenceMessages;
+import org.benchleaf.model.ComparedMaterial;
 import org.benchleaf.model.HazardLimits;
 import org.benchleaf.model.Precedence;
 import org.benchleaf.model.PublicCare;
@@ -30,7 +32,7 @@ public final class ReferenceReader {
     private static final String SHIPPED = "/reference/";
     private static final String STUDIO = "reference/";
     private static final Set<String> OPEN_TO_STUDIOS = Set.of("substances", "cautions", "equipment", "waste",
-            "first-aid", "claims", "blanks", "incompatible", "access", "home-care");
+            "first-aid", "claims", "blanks", "incompatible", "access", "home-care", "compared");
 
     /** A table that comes in several files, one a theme. */
     private static final Map<String, List<String>> THEMES = Map.of("substances", List.of("substances",
@@ -42,6 +44,10 @@ public final class ReferenceReader {
 
     /** What advice for the owner of a sheet is about. */
     private static final Set<String> ABOUT = Set.of("handling", "light", "framing", "keeping", "trouble");
+
+    /** What materials of one kind are compared by. */
+    private static final List<String> COMPARED = List.of("activated", "sets", "strength", "ph", "yellowing", "tests", "swelling",
+            "mould", "removed", "suits", "keeps");
 
     /** Two groups must not meet: no more, no fewer. */
     private static final int PAIR = 2;
@@ -105,7 +111,8 @@ public final class ReferenceReader {
                         Set.copyOf(row.textsOf("left out beside", statements.keySet())),
                         Set.copyOf(row.textsOf("no pictogram beside", statements.keySet())), row.text("source"))),
                 table("hazard-words", row -> new Reference.Wording(row.key(), row.text("words"),
-                        row.optionalText("do"))), limits(), publicCare(), list("soaked-things", ReferenceReader::soaked));
+                        row.optionalText("do"))), limits(), publicCare(), list("soaked-things", ReferenceReader::soaked),
+                list("compared", ReferenceReader::compared));
     }
 
     private PublicCare publicCare() {
@@ -113,6 +120,17 @@ public final class ReferenceReader {
                 row.optionalQuantity("from", Dimension.ACIDITY), row.optionalQuantity("below", Dimension.ACIDITY), row.text("source"))),
                 list("home-care", row -> new PublicCare.Advice(row.key(), row.oneOf("about", ABOUT), row.texts("where"),
                         row.text("words"), row.text("source"))));
+    }
+
+    private static ComparedMaterial compared(ReferenceRow row) {
+        Map<String, ComparedMaterial.Cell> cells = new LinkedHashMap<>();
+        COMPARED.forEach(property -> (row.has(property) ? row.row(property) : Optional.<ReferenceRow>empty()).ifPresent(cell ->
+                cells.put(property, new ComparedMaterial.Cell(cell.text("says"), cell.text("source")))));
+        return new ComparedMaterial(capital(row.key()), row.text("kind"), row.set("substances"), cells);
+    }
+
+    private static String capital(String name) {
+        return name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1);
     }
 
     private HazardLimits limits() {

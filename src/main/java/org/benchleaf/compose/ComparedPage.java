@@ -1,0 +1,101 @@
+package org.benchleaf.compose;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.benchleaf.model.ComparedMaterial;
+import org.benchleaf.model.Material;
+
+/** Materials of one kind beside each other, property by property, each cell with where it was read. */
+final class ComparedPage {
+
+    /** So many properties a table as a phone shows with little pushing, those that belong together beside each other. */
+    private static final List<List<String>> PROPERTIES = List.of(List.of("activated", "sets", "strength"),
+            List.of("ph", "yellowing", "tests"), List.of("swelling", "mould", "removed"), List.of("suits", "keeps"));
+
+    private ComparedPage() {
+    }
+
+
+    /** A page for each kind of which more than one material is compared. */
+    static List<Page> all(SiteDesk desk, Map<String, List<CaseCard>> uses) {
+        return kinds(desk).stream().map(kind -> page(desk, kind, uses)).toList();
+    }
+
+    /** A link to the page of each kind. */
+    static List<LinkList.Entry> links(Sheet sheet, SiteDesk desk) {
+        return kinds(desk).stream().map(kind -> link(sheet, kind)).toList();
+    }
+
+    /** The link to the page on which a material of the studio stands beside others. */
+    static Optional<LinkList.Entry> link(Sheet sheet, SiteDesk desk, Material material) {
+        return desk.library().reference().compared().stream().filter(row -> row.isOf(material)).map(ComparedMaterial::kind)
+                .filter(kinds(desk)::contains).findFirst().map(kind -> link(sheet, kind));
+    }
+
+    private static LinkList.Entry link(Sheet sheet, String kind) {
+        return new LinkList.Entry(sheet.link(sheet.words().say("compared.title", "kind", sheet.words().term("compared-kind", kind)),
+                Paths.compared(kind)), sheet.words().say("compared.about"));
+    }
+
+    private static List<String> kinds(SiteDesk desk) {
+        Map<String, Long> counted = desk.library().reference().compared().stream().collect(
+                Collectors.groupingBy(ComparedMaterial::kind, Collectors.counting()));
+        return new TreeSet<>(counted.keySet()).stream().filter(kind -> counted.get(kind) > 1).toList();
+    }
+
+    private static Page page(SiteDesk desk, String kind, Map<String, List<CaseCard>> uses) {
+        List<ComparedMaterial> rows = desk.library().reference().compared().stream().filter(row -> row.kind().equals(kind)).toList();
+        Sheet sheet = desk.sheet(Paths.compared(kind), "compared");
+        Words words = sheet.words();
+        String title = words.say("compared.title", "kind", words.term("compared-kind", kind));
+        sheet.add(new Opening(Optional.of(words.say("way.materials")), title, Optional.of(words.say("compared.lead")), List.of(),
+                Optional.of(new Opening.Notice(words.say("notice.word"), words.say("compared.notice")))));
+        PROPERTIES.forEach(group -> table(sheet, rows, group).ifPresent(table -> sheet.add(new Section(table.id() + "-section",
+                words.say("compared-group." + group.get(0)), Optional.empty(), List.of(table)))));
+        sheet.add(new Section("used", words.say("compared.used"), Optional.of(words.say("compared.used-lead")),
+                List.of(used(sheet, desk, rows, uses))));
+        return sheet.page(title, words.say("compared.lead"));
+    }
+
+    /** The properties of a group of which a source tells at least of one material. */
+    private static Optional<Table> table(Sheet sheet, List<ComparedMaterial> rows, List<String> group) {
+        Words words = sheet.words();
+        List<String> told = group.stream().filter(property -> rows.stream().anyMatch(row -> row.of(property).isPresent())).toList();
+        if (told.isEmpty()) {
+            return Optional.empty();
+        }
+        List<Table.Column> columns = new ArrayList<>(List.of(new Table.Column(words.say("compared.material"), false)));
+        told.forEach(property -> columns.add(new Table.Column(words.say("compared-property." + property), false)));
+        return Optional.of(new Table("compared-" + group.get(0), words.say("compared-group." + group.get(0)), columns,
+                rows.stream().map(row -> Stream.concat(Stream.of(Html.ofText(row.name())),
+                        told.stream().map(property -> cell(sheet, row.of(property)))).toList()).toList(), Optional.empty()));
+    }
+
+    private static Html cell(Sheet sheet, Optional<ComparedMaterial.Cell> cell) {
+        return cell.map(one -> new Html(Html.escape(sheet.numbers().spaced(one.says())) + " " + sheet.cite(one.source())
+                .map(citation -> "<a href=\"" + Html.escape(citation.href()) + "\">[" + citation.number() + "] "
+                        + Html.escape(citation.text()) + "</a>")
+                .orElseGet(() -> "(" + Html.escape(one.source()) + ")")))
+                .orElseGet(() -> Html.ofText(sheet.words().say("compared.not-known")));
+    }
+
+    /** Which of them the studio has, with the way to what it keeps of each: hazards, strength, storage, cases. */
+    private static Table used(Sheet sheet, SiteDesk desk, List<ComparedMaterial> rows, Map<String, List<CaseCard>> uses) {
+        Words words = sheet.words();
+        return new Table("compared-used", words.say("compared.used"), Table.columns(words, "compared.material", "compared.studio"),
+                rows.stream().map(row -> List.of(Html.ofText(row.name()), own(sheet, desk, row, uses))).toList(), Optional.empty());
+    }
+
+    private static Html own(Sheet sheet, SiteDesk desk, ComparedMaterial row, Map<String, List<CaseCard>> uses) {
+        String links = desk.library().materials().values().stream().filter(row::isOf).map(material -> "<a href=\""
+                + Html.escape(sheet.way(Paths.material(material.id()))) + "\">" + Html.escape(material.name()) + "</a> ("
+                + Html.escape(sheet.words().count("browse.cases", uses.getOrDefault(material.id(), List.of()).size())) + ")")
+                .collect(Collectors.joining("; "));
+        return links.isEmpty() ? Html.ofText(sheet.words().say("compared.not-listed")) : new Html(links);
+    }
+}

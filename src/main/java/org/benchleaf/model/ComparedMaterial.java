@@ -1,0 +1,42 @@
+package org.benchleaf.model;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * A material as it stands beside others of its kind: what published sources say of it, and nothing about which to take.
+ *
+ * @param name in words
+ * @param kind such as {@code adhesive}; only materials of one kind are compared
+ * @param substances keys of the table of substances that the studio's own materials of it are made of
+ * @param cells what is said, by property
+ */
+public record ComparedMaterial(String name, String kind, Set<String> substances, Map<String, Cell> cells) {
+
+    public ComparedMaterial {
+        substances = Set.copyOf(substances);
+        cells = Collections.unmodifiableMap(new LinkedHashMap<>(cells));
+    }
+
+    /** What is said of a property; empty if no source is known. */
+    public Optional<Cell> of(String property) {
+        return Optional.ofNullable(cells.get(property));
+    }
+
+    /** Whether one of the studio's materials is made of it. */
+    public boolean isOf(Material material) {
+        return material.substance().filter(substances::contains).isPresent();
+    }
+
+    /**
+     * What is said of one property.
+     *
+     * @param says one or two sentences
+     * @param source key of the source, or the words that it is common practice without one
+     */
+    public record Cell(String says, String source) {
+    }
+}
