@@ -1,4 +1,5 @@
 <#-- A worked-out number that opens in place to its working.
+     figure      the id of the figure, by which a script tells it anew
      anchor      where links to the working arrive: inside, so that browsers open it for them
      label       what the number is
      amount      the number, rounded: number, unit
@@ -14,8 +15,8 @@
      said        what the publication from which the case is told says to it; may be empty
      reworkable  whether the page of sums can work it again with other values; a script then links to it
      words       fixed labels -->
-<#macro working anchor label amount method methodHref formula formulaText given full spread sources caveats said reworkable words>
-<details class="working">
+<#macro working figure anchor label amount method methodHref formula formulaText given full spread sources caveats said reworkable words>
+<details class="working" data-figure="${figure}">
   <summary class="working__summary"><span class="working__label">${label}</span> <bdi class="working__number"><span class="working__digits">${amount.number}</span><#if amount.unit?has_content> <span class="working__unit">${amount.unit}</span></#if></bdi></summary>
   <div class="working__body" id="${anchor}">
     <p class="working__title<#if reworkable> working__title--sum</#if>">${words.title}: <#if methodHref?has_content><a href="${methodHref}">${words.method}: ${method}</a><#else>${method}</#if></p>

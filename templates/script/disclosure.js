@@ -47,6 +47,39 @@
   }, true);
   window.addEventListener("hashchange", openTarget);
   openTarget();
+  /* An open working may be worked again with other values. The script for it is loaded when it is asked for, or where
+     something of this case was changed before. */
+  var changed = document.querySelector(".bench-sums");
+  var here = document.currentScript.src.replace(/[^/]*$/, "");
+  function load(names, then) {
+    if (!names.length) { return then(); }
+    var script = document.createElement("script");
+    script.onload = function () { load(names.slice(1), then); };
+    script.src = here + names[0];
+    document.head.appendChild(script);
+  }
+  function sumsAtTheBench(then) {
+    if (window.benchleafChanges) { return; }
+    window.benchleafChanges = "benchleaf.changes." + location.pathname.replace(/[^/]*$/, "");
+    load(["calculator.js", "bench-sums.js"], then);
+  }
+  if (changed && here) {
+    document.addEventListener("toggle", function (event) {
+      var title = event.target.open && event.target.matches(".working") && event.target.querySelector(".working__title--sum");
+      if (!title || title.querySelector("[data-sums]")) { return; }
+      var button = document.createElement("button");
+      button.type = "button";
+      button.className = "button";
+      button.dataset.sums = "change";
+      button.textContent = changed.querySelector("[data-word='change']").textContent;
+      button.setAttribute("aria-label", button.textContent + ": " + event.target.querySelector(".working__label").textContent);
+      button.addEventListener("click", function () { sumsAtTheBench(function () { button.click(); }); });
+      title.appendChild(button);
+    }, true);
+    try {
+      if (sessionStorage.getItem("benchleaf.changes." + location.pathname.replace(/[^/]*$/, ""))) { sumsAtTheBench(function () {}); }
+    } catch (refused) { /* nothing is kept in this browser */ }
+  }
   /* Engines that do not know ::details-content would print closed workings closed. */
   var closed = [];
   window.addEventListener("beforeprint", function () {

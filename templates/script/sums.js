@@ -1,35 +1,7 @@
-/* Works the sums of this page. The calculations are the program's own, compiled for browsers; they are loaded once,
-   when the first sum is asked for. */
+/* Works the sums of this page. */
 (function () {
   "use strict";
-  var here = document.currentScript.src.replace(/[^/]*$/, "");
-  var loading = null;
-  function script(name) {
-    return new Promise(function (done, failed) {
-      var element = document.createElement("script");
-      element.onload = done;
-      element.onerror = failed;
-      element.src = here + name;
-      document.head.appendChild(element);
-    });
-  }
-  /* The compiled script puts its functions on "exports", if there is such a thing, and else on the window. */
-  function calculations() {
-    if (!loading) {
-      var calculator = {};
-      loading = script("sums-data.js").then(function () {
-        window.exports = calculator;
-        return script("calculations.js");
-      }).then(function () {
-        delete window.exports;
-        var data = window.BENCHLEAF_SUMS;
-        calculator.load(data.formulary, data.mark, data.weeks);
-        return calculator;
-      });
-      loading.catch(function () { loading = null; });
-    }
-    return loading;
-  }
+  var calculations = window.benchleafSums.calculations;
   function element(name, kind, text) {
     var made = document.createElement(name);
     if (kind) { made.className = kind; }
@@ -86,7 +58,7 @@
   }
   function work(sum) {
     var answer = sum.querySelector(".sum__answer");
-    if (!loading) { answer.textContent = sum.dataset.loading; }
+    answer.textContent = sum.dataset.loading;
     calculations().then(function (calculator) {
       show(sum, calculator.work(sum.dataset.sum, inputs(sum.querySelector("form"))).split("\n"));
     }, function () { answer.textContent = sum.dataset.missing; });

@@ -131,7 +131,7 @@ class ArrowsTest {
     /** Of {@code derive} and {@code compose} these classes are compiled to the script that pages load. */
     private static final List<String> OF_THE_PAGE_SCRIPT = List.of("derive.Calculations", "derive.Args", "derive.Answers",
             "derive.Inputs", "derive.InputReading", "derive.Refusal", "derive.Outcome", "derive.NotAllowed", "derive.Propagation",
-            "derive.Written", "derive.FormularyText", "derive.Cells", "derive.SolutionFormulas", "derive.WaterFormulas",
+            "derive.Written", "derive.FormularyText", "derive.FigureChain", "derive.ExactText", "derive.Cells", "derive.SolutionFormulas", "derive.WaterFormulas",
             "derive.SheetFormulas", "derive.AmountFormulas", "derive.ReadingFormulas", "compose.Digits", "compose.Amount");
 
     /** Patterns would be a quarter of the script; the rest is missing there, large, or gives other results. */

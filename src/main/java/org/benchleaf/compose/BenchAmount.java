@@ -33,13 +33,13 @@ final class BenchAmount implements Part.Kinds<Optional<Fact>> {
 
     @Override
     public Optional<Fact> bath(Part.Bath part) {
-        return volume().map(amount -> Fact.of(new HazardMaker(sheet, desk).name(part.of()),
-                sheet.words().say("bench-amount.to-mark", "amount", amount, "depth", written(part.depth()))));
+        return figure(List.of("tray-volume", "volume")).map(figure -> marked(part.of(), figure, sheet.words().say(
+                "bench-amount.to-mark", "amount", sheet.amount(figure).text(), "depth", written(part.depth()))));
     }
 
     /** The liquid of one bath: in the tray that is there, else around the sheet. */
     Optional<String> volume() {
-        return worked(List.of("tray-volume", "volume"));
+        return figure(List.of("tray-volume", "volume")).map(figure -> sheet.amount(figure).text());
     }
 
     @Override
@@ -130,14 +130,18 @@ final class BenchAmount implements Part.Kinds<Optional<Fact>> {
 
     /** The first of those figures that could be worked out, under the name of the liquid. */
     private Optional<Fact> liquid(String id, List<String> names) {
-        return worked(names).map(amount -> Fact.of(new HazardMaker(sheet, desk).name(id), amount));
+        return figure(names).map(figure -> marked(id, figure, sheet.amount(figure).text()));
     }
 
-    private Optional<String> worked(List<String> names) {
+    private Fact marked(String id, Figure figure, String amount) {
+        return new Fact(new HazardMaker(sheet, desk).name(id), Working.marked(figure.id(), Html.ofText(amount)));
+    }
+
+    private Optional<Figure> figure(List<String> names) {
         return names.stream().flatMap(name -> desk.worked().figures().values().stream()
                         .filter(figure -> figure.key().owner() == FigureKey.Owner.STEP
                                 && figure.key().of().equals(step.id()) && figure.key().name().equals(name)))
-                .findFirst().map((Figure figure) -> sheet.amount(figure).text());
+                .findFirst();
     }
 
     private Optional<Fact> told(String key, String amount) {

@@ -17,6 +17,9 @@ import org.benchleaf.quantity.Unit;
  */
 public class Digits {
 
+    /** How an amount is rounded that a hand fills to a mark: to two digits. */
+    static final String TO_A_MARK = "mark";
+
     private static final char MINUS = '\u2212';
     private static final char GROUP = '\u202F';
     private static final String EN_DASH = "–";
@@ -72,6 +75,18 @@ public class Digits {
         Decimal half = rounded(quantity.halfWidth(), decimals);
         return new Amount(plain(rounded(quantity.value(), decimals)) + " ± "
                 + plain(half.isZero() ? Decimal.of(1).shifted(-decimals) : half), symbol(quantity.unit()));
+    }
+
+    /**
+     * A worked-out quantity as a sheet tells it.
+     *
+     * @param rounding the most decimals; {@link #TO_A_MARK} for an amount that is filled to a mark; empty where its spread decides
+     */
+    public Amount told(Quantity quantity, String rounding) {
+        if (rounding.equals(TO_A_MARK)) {
+            return isOneNumber(quantity) ? roughly(quantity, 2) : amount(quantity);
+        }
+        return amount(quantity, rounding.isEmpty() ? OptionalInt.empty() : OptionalInt.of(Integer.parseInt(rounding)));
     }
 
     /** A quantity to so many digits, in the unit that suits its size, for a hand that reads no finer. */

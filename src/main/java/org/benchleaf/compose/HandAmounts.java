@@ -36,13 +36,18 @@ final class HandAmounts {
         if (!BY_HAND.contains(figure.key().owner()) || figure.method().equals("as-given")) {
             return Optional.empty();
         }
-        if (figure.key().owner() == Owner.STEP && value.dimension() == Dimension.VOLUME
-                && TO_A_MARK.contains(figure.key().name()) && NumberText.isOneNumber(value)) {
-            return Optional.of(numbers.roughly(value, 2));
+        if (isToAMark(figure) && NumberText.isOneNumber(value)) {
+            return Optional.of(numbers.told(value, Digits.TO_A_MARK));
         }
         return Optional.ofNullable(LEAST.get(value.dimension())).map(name -> formulary.constant(name).value())
                 .filter(least -> value.lowIn(least.unit()) < least.value() && value.highIn(least.unit()) > 0)
                 .map(least -> small(value, least));
+    }
+
+    /** Whether a hand fills it to a mark. */
+    static boolean isToAMark(Figure figure) {
+        return figure.key().owner() == Owner.STEP && figure.value().dimension() == Dimension.VOLUME
+                && TO_A_MARK.contains(figure.key().name());
     }
 
     private Amount small(Quantity value, Quantity least) {

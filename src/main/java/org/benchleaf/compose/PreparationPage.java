@@ -26,6 +26,7 @@ final class PreparationPage implements CasePageMaker {
         sheet.add(new Opening(Optional.of(words.say("case-page.preparation")), desk.treatment().title(),
                 Optional.of(words.say("prepare.lead")), List.of(),
                 Optional.of(new Opening.Notice(words.say("notice.word"), words.say("bench.notice")))));
+        BenchSumsMaker.part(sheet, desk).ifPresent(sheet::add);
         sheet.add(new BriefingMaker(sheet, desk).beforePreparing());
         List<LinkList.Entry> classes = ClassDesk.ways(sheet, desk);
         if (!classes.isEmpty()) {

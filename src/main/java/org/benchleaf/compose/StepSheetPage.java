@@ -35,6 +35,7 @@ final class StepSheetPage implements CasePageMaker {
         sheet.add(opening(sheet, desk));
         sheet.add(new BenchDesk("benchleaf." + Paths.slug(desk.library().studio().name()) + "." + treatment.id() + ".1",
                 words.group("desk")));
+        BenchSumsMaker.part(sheet, desk).ifPresent(sheet::add);
         sheet.add(new BriefingMaker(sheet, desk).beforeSteps());
         tests(sheet, desk).ifPresent(sheet::add);
         reasons(sheet, desk).ifPresent(sheet::add);
@@ -46,6 +47,11 @@ final class StepSheetPage implements CasePageMaker {
         sheet.add(new BenchViewMaker(sheet, desk, steps).make());
         sheet.linkedData(linkedData(sheet, desk, steps));
         return desk.finish(sheet, NAME, words.say("bench.description", "case", treatment.title()));
+    }
+
+    @Override
+    public List<DataFile> files(CaseDesk desk) {
+        return BenchSumsMaker.files(desk);
     }
 
     /** A time of all steps together: at least that long where the time of one is not on record. */
@@ -117,7 +123,8 @@ final class StepSheetPage implements CasePageMaker {
         for (Preparation preparation : desk.worked().preparations()) {
             String amount = sheet.numbers().amount(preparation.batch()).text()
                     + (preparation.batches() > 1 ? words.say("bench.ready-times", "n", preparation.batches()) : "");
-            facts.add(new Fact(new HazardMaker(sheet, desk).name(preparation.solution()), new Html(Html.escape(amount)
+            facts.add(new Fact(new HazardMaker(sheet, desk).name(preparation.solution()), new Html(
+                    Working.marked(preparation.solution() + ".batch", Html.ofText(amount)).markup()
                     + (desk.has("preparation") ? " <a href=\"" + Html.escape(sheet.way(
                             Paths.preparation(desk.treatment().id()) + "#" + PartFacts.prepared(preparation.solution())))
                             + "\">" + Html.escape(words.say("bench.ready-how", "what",

@@ -23,7 +23,7 @@ final class SumsPage implements SitePageMaker {
 
     @Override
     public List<Page> make(SiteDesk desk) {
-        Sheet sheet = desk.sheet(NAME).script("sums.js");
+        Sheet sheet = desk.sheet(NAME).script("calculator.js").script("sums.js");
         Words words = sheet.words();
         List<Method> methods = desk.library().formulary().methods();
         sheet.add(new Opening(Optional.empty(), words.say("way.sums"), Optional.of(words.say("sums.lead")), List.of(),

@@ -61,7 +61,7 @@ public final class TakenName {
                 case "steps.html" -> STEPS;
                 case "preparation.html" -> PREPARATION;
                 case "results.html" -> RESULTS;
-                case "figures.json" -> FIGURES;
+                case "figures.json", "figures.js" -> FIGURES;
                 case Paths.MANIFEST -> PICTURES;
                 default -> file.startsWith("pictures/") ? PICTURES : DATA;
             };

@@ -7,6 +7,7 @@ import java.util.Optional;
 /**
  * A worked-out number that opens in place to its working.
  *
+ * @param figure the id of the figure
  * @param anchor where links to the working arrive
  * @param label what the number is
  * @param amount the number, rounded
@@ -23,7 +24,7 @@ import java.util.Optional;
  * @param reworkable whether the page of sums can work it again with other values
  * @param words fixed labels
  */
-public record Working(String anchor, String label, Amount amount, String method, String methodHref,
+public record Working(String figure, String anchor, String label, Amount amount, String method, String methodHref,
         Optional<Html> formula, String formulaText, List<Given> given, String full, String spread,
         List<Citation> sources, List<String> caveats, Optional<Html> said, boolean reworkable, Map<String, String> words) implements Block {
 
@@ -31,6 +32,11 @@ public record Working(String anchor, String label, Amount amount, String method,
         given = List.copyOf(given);
         sources = List.copyOf(sources);
         caveats = List.copyOf(caveats);
+    }
+
+    /** Text that tells a figure, marked so that it can be told anew where an input is changed at the bench. */
+    static Html marked(String figure, Html text) {
+        return new Html("<span data-figure=\"" + Html.escape(figure) + "\">" + text.markup() + "</span>");
     }
 
     /** One number that was put in: what, how much, and where it comes from, with a link if that is another figure. */

@@ -19,7 +19,7 @@ final class WorkingMaker {
     /** The working of a figure, which the page then has shown. */
     Working make(Figure figure) {
         Optional<Method> method = sheet.library().formulary().method(figure.method());
-        return new Working(sheet.show(figure.id()), figure.label(), sheet.amount(figure),
+        return new Working(figure.id(), sheet.show(figure.id()), figure.label(), sheet.amount(figure),
                 method.map(Method::title).orElse(figure.method()),
                 sheet.way(Paths.METHODS + "#" + methodAnchor(figure.method())),
                 method.map(Method::mathml).filter(mathml -> !mathml.isBlank()).map(Html::new),

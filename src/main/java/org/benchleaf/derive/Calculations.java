@@ -131,7 +131,7 @@ public final class Calculations {
         return method.outputs().stream().filter(output -> worked.numbers().containsKey(output.key()))
                 .map(output -> new Figure(new FigureKey(FigureKey.Owner.CALCULATION, of,
                         output.key(), ""), output.label(), worked.numbers().get(output.key()),
-                        method.name(), worked.givens(), method.sources(), notes)).toList();
+                        method.name(), output.key(), worked.givens(), method.sources(), notes)).toList();
     }
 
     private Map<String, Inputs.Entry> complete(Method method, Inputs inputs, List<Refusal> refusals) {

@@ -10,17 +10,24 @@ import org.benchleaf.quantity.Quantity;
  * @param label what it is, in words
  * @param value the number at full precision, with its low and high ends
  * @param method the name of the calculation; {@link org.benchleaf.model.Method} tells formula and range
+ * @param output the key of the output of the calculation that it is; empty where it is of none, or was changed afterwards
  * @param inputs what was put in, in the order of the formula
  * @param sources keys of the sources, those of the method and those of its inputs
  * @param notes caveats that belong to this figure
  */
-public record Figure(FigureKey key, String label, Quantity value, String method, List<Given> inputs,
-        List<String> sources, List<String> notes) {
+public record Figure(FigureKey key, String label, Quantity value, String method, String output,
+        List<Given> inputs, List<String> sources, List<String> notes) {
 
     public Figure {
         inputs = List.copyOf(inputs);
         sources = List.copyOf(sources);
         notes = List.copyOf(notes);
+    }
+
+    /** A figure that no calculation gives as it stands. */
+    public Figure(FigureKey key, String label, Quantity value, String method, List<Given> inputs, List<String> sources,
+            List<String> notes) {
+        this(key, label, value, method, "", inputs, sources, notes);
     }
 
     /** The name by which prose cites it, such as {@code wash.volume}. */

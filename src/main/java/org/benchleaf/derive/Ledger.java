@@ -63,7 +63,7 @@ final class Ledger {
             Optional.ofNullable(worked.numbers().get(output.key())).ifPresent(value -> made.put(output.id(),
                     keep(new Figure(output.figure(), label(worked.method(), output),
                             job.isReadable() ? AmountConversion.readable(value) : value, job.calculation(),
-                            worked.givens(), sources(job, worked.method()), notes))));
+                            output.key(), worked.givens(), sources(job, worked.method()), notes))));
         }
         return made;
     }

@@ -8,6 +8,7 @@ import org.benchleaf.compose.Amount;
 import org.benchleaf.compose.Digits;
 import org.benchleaf.derive.Calculations;
 import org.benchleaf.derive.Cells;
+import org.benchleaf.derive.FigureChain;
 import org.benchleaf.derive.FormularyText;
 import org.benchleaf.derive.Outcome;
 import org.benchleaf.model.Method;
@@ -68,6 +69,27 @@ public final class PageCalculator {
             worked.method().outputs().forEach(output -> answer(lines, worked, output));
             worked.givens().forEach(given -> add(lines, "given", given.label(), given.text(), given.from().text()));
             worked.notes().forEach(note -> add(lines, "note", note));
+        }
+        return String.join("\n", lines);
+    }
+
+    /**
+     * Works the figures of a sheet again that follow from changed inputs.
+     *
+     * @param figures what {@link FigureChain} made
+     * @param changes a line for each: the figure's id, the label of the input and its text
+     * @return lines {@code number} (figure, digits, unit) or {@code none} (figure, why), each followed by its
+     *     lines {@code by} (a change from which it follows) and {@code note}
+     */
+    @JSExport
+    public static String follow(String figures, String changes) {
+        List<String> lines = new ArrayList<>();
+        for (FigureChain.Reworked each : FigureChain.read(figures, calculations).follow(Cells.lines(changes))) {
+            each.value().map(value -> digits.told(value, each.rounding())).ifPresentOrElse(
+                    amount -> add(lines, "number", each.id(), amount.number(), amount.unit()),
+                    () -> add(lines, "none", each.id(), each.why()));
+            each.causes().forEach(cause -> add(lines, "by", cause));
+            each.notes().forEach(note -> add(lines, "note", note));
         }
         return String.join("\n", lines);
     }

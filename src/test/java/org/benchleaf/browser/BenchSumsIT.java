@@ -1,0 +1,84 @@
+package org.benchleaf.browser;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** Sums that follow the bench, in the sheets themselves. */
+class BenchSumsIT {
+
+    private static final String TRAY = "details.working[data-figure='wash.tray-volume']";
+    private static final String OPEN = """
+            const done = arguments[arguments.length - 1];
+            const details = document.querySelector(arguments[0]);
+            for (let part = details; part; part = part.parentElement.closest('details')) { part.open = true; }
+            setTimeout(() => {
+              details.querySelector("[data-sums='change']").click();
+              const wait = setInterval(() => {
+                const fields = [...details.querySelectorAll('.bench-sums__field')];
+                if (fields.length) { clearInterval(wait); done(fields.map(field => field.value)); }
+              }, 50);
+            }, 300);
+            """;
+    private static final String PUT = """
+            const done = arguments[arguments.length - 1];
+            const field = [...document.querySelectorAll(arguments[0] + ' tbody tr')]
+              .find(row => row.cells[0].textContent === arguments[1]).querySelector('input');
+            field.value = arguments[2];
+            field.dispatchEvent(new Event('change', { bubbles: true }));
+            """;
+    private static final String TOLD = """
+            const status = document.querySelector('.bench-sums__status');
+            const wait = setInterval(() => {
+              if (status.textContent) { return; }
+              clearInterval(wait);
+              const text = part => part ? part.textContent.replace(/[\\s\u202F\u00A0]+/g, ' ').trim() : '';
+              done([text(document.querySelector("details.working[data-figure='wash.tray-volume'] .bench-sums__note")),
+                text(document.querySelector("details.working[data-figure='bath.batch'] .bench-sums__note")),
+                text(document.querySelector(".screen__amount .bench-sums__note")),
+                String(document.querySelectorAll('.bench-sums__note').length), String(document.querySelector('.bench-sums').hidden)]);
+            }, 100);
+            """;
+
+    /** Expected, by hand: a tray of 55 · 42 cm holds 11.55 L at a depth of 5 cm, to two digits 12 L; three take 34.65 L. */
+    @Test
+    void another_depth_is_followed_by_every_amount_on_both_sheets_until_the_own_values_are_back() {
+        Windows.lend(window -> {
+            window.open("cases/tide-table/steps.html");
+            assertThat(window.textsLater(OPEN, TRAY)).contains("25 mm", "550 mm");
+            List<String> told = window.textsLater(PUT + TOLD, TRAY, "depth of the water", "50 mm");
+            assertThat(told.get(0)).isEqualTo("changed at the bench: 12 L instead of 5.8 L, with depth of the water 50 mm");
+            assertThat(told.get(1)).startsWith("changed at the bench: 1").contains("instead of 5.8 L");
+            assertThat(told.get(2)).as("in the bench view").isEqualTo(told.get(0));
+            assertThat(told.get(4)).isEqualTo("false");
+            window.open("cases/tide-table/preparation.html");
+            assertThat(window.textsLater("const done = arguments[arguments.length - 1]; setTimeout(() => {" + TOLD
+                    + "}, 1000);").get(1)).as("the other sheet").isEqualTo(told.get(1));
+            assertThat(window.textsLater("const done = arguments[arguments.length - 1];"
+                    + "document.querySelector(\"[data-sums='own']\").click();" + TOLD).subList(3, 5)).containsExactly("0", "true");
+        });
+    }
+
+    @Test
+    void a_value_out_of_range_leaves_no_amount_to_be_used() {
+        Windows.lend(window -> {
+            window.open("cases/tide-table/steps.html");
+            window.textsLater(OPEN, TRAY);
+            assertThat(window.textsLater(PUT + TOLD, TRAY, "depth of the water", "-5 mm").get(0))
+                    .contains("do not use the sheet’s value").contains("-5 mm");
+            window.textsLater("const done = arguments[arguments.length - 1];"
+                    + "document.querySelector(\"[data-sums='own']\").click();" + TOLD);
+        });
+    }
+
+    @Test
+    void nothing_of_it_is_loaded_or_shown_before_it_is_asked_for() {
+        Windows.lend(window -> {
+            window.open("cases/tide-table/steps.html");
+            assertThat(window.texts("return [...document.scripts].map(script => script.src);"))
+                    .noneMatch(source -> source.contains("calculations") || source.contains("bench-sums"));
+            assertThat(window.texts("return [document.querySelector('.bench-sums').hidden];")).containsExactly("true");
+        });
+    }
+}

@@ -1,0 +1,12 @@
+package org.benchleaf.compose;
+
+import java.util.function.Supplier;
+
+/** A BenchSums as it stands on a page. */
+final class BenchSumsExample implements Supplier<Block> {
+
+    @Override
+    public Block get() {
+        return new BenchSums("figures.js", Words.in("en").group("bench-sums"));
+    }
+}

@@ -1,0 +1,147 @@
+/* Sums that follow the bench: an input of a working is changed in the sheet, and every figure that follows from it is
+   marked with what it is now. Loaded when it is asked for; what was changed is kept for this case while the tab is open. */
+(function () {
+  "use strict";
+  var bar = document.querySelector(".bench-sums");
+  var sums = window.benchleafSums;
+  var store = window.benchleafChanges;
+  var words = {};
+  Array.prototype.forEach.call(bar.querySelectorAll("[data-word]"), function (item) { words[item.dataset.word] = item.textContent; });
+  var status = bar.querySelector(".bench-sums__status");
+  var changes = kept();
+  var asked = 0;
+  function kept() {
+    try { return JSON.parse(sessionStorage.getItem(store)) || []; } catch (refused) { return []; }
+  }
+  function keep() {
+    try {
+      if (changes.length) { sessionStorage.setItem(store, JSON.stringify(changes)); } else { sessionStorage.removeItem(store); }
+    } catch (refused) { /* the page itself still has them */ }
+  }
+  function element(name, kind, text) {
+    var made = document.createElement(name);
+    if (kind) { made.className = kind; }
+    made.textContent = text || "";
+    return made;
+  }
+  function plain(text) {
+    return text.replace(/(\d)\u202F(?=\d{3})/g, "$1").replace(/[\u202F\u00A0]/g, " ").replace(/\s+/g, " ").trim();
+  }
+  function each(selector, act) { Array.prototype.forEach.call(document.querySelectorAll(selector), act); }
+  function working(figure) { return document.querySelector("details.working[data-figure='" + figure + "']"); }
+  function ready() {
+    return sums.calculations().then(function (calculator) {
+      return window.BENCHLEAF_FIGURES ? calculator : sums.script(bar.dataset.figures).then(function () { return calculator; });
+    });
+  }
+  /* The inputs of a working that are not another figure of this page become fields. */
+  function open(details) {
+    var figure = details.dataset.figure;
+    each("details.working[data-figure='" + figure + "'] .working__given tbody tr", function (row) {
+      if (row.cells[2].querySelector("a[href^='#working-']") || row.querySelector("input")) { return; }
+      var label = row.cells[0].textContent;
+      var own = plain(row.cells[1].textContent);
+      var field = element("input", "bench-sums__field");
+      var before = changes.filter(function (one) { return one[1] === label && one[3] === own && one[0].split(".")[0] === figure.split(".")[0]; })[0];
+      field.type = "text";
+      field.autocomplete = "off";
+      field.spellcheck = false;
+      field.value = before ? before[2] : own;
+      field.dataset.own = own;
+      field.setAttribute("aria-label", label + ": " + details.querySelector(".working__label").textContent);
+      field.addEventListener("change", function () { change(figure, label, own, plain(field.value)); });
+      row.cells[1].appendChild(field);
+    });
+  }
+  function change(figure, label, own, text) {
+    var group = figure.split(".")[0];
+    changes = changes.filter(function (one) { return one[0].split(".")[0] !== group || one[1] !== label || one[3] !== own; });
+    if (text && text !== own) { changes.push([figure, label, text, own]); }
+    keep();
+    work();
+  }
+  function back() {
+    changes = [];
+    keep();
+    each(".bench-sums__field", function (field) { field.value = field.dataset.own; });
+    work();
+  }
+  function clear() {
+    each(".bench-sums__note", function (note) { note.remove(); });
+    each(".bench-sums__old", function (old) { old.classList.remove("bench-sums__old"); });
+  }
+  function work() {
+    var turn = asked += 1;
+    if (!changes.length) {
+      clear();
+      bar.hidden = true;
+      return;
+    }
+    bar.hidden = false;
+    status.textContent = words.loading;
+    ready().then(function (calculator) {
+      if (turn !== asked) { return; }
+      var lines;
+      try {
+        lines = calculator.follow(window.BENCHLEAF_FIGURES.chain, changes.map(function (one) {
+          return one.slice(0, 3).join("\t").replace(/\n/g, " ");
+        }).join("\n"));
+      } catch (unfit) {
+        back();
+        bar.hidden = false;
+        status.textContent = words.unfit;
+        return;
+      }
+      clear();
+      status.textContent = "";
+      told(lines.split("\n").map(function (line) { return line.split("\t"); }));
+    }, function () {
+      clear();
+      status.textContent = words.missing;
+    });
+  }
+  function told(lines) {
+    var list = bar.querySelector(".bench-sums__changes");
+    var results = [];
+    lines.forEach(function (cells) {
+      if (cells[0] === "number" || cells[0] === "none") {
+        results.push({ figure: cells[1], now: cells[2] + (cells[3] ? "\u202F" + cells[3] : ""), failed: cells[0] === "none", by: [], notes: [] });
+      } else { results[results.length - 1][cells[0] === "by" ? "by" : "notes"].push(cells[1]); }
+    });
+    list.textContent = "";
+    results.forEach(function (result) {
+      var details = working(result.figure);
+      var was = details && details.querySelector(".working__number").textContent.replace(/\s+/g, " ").trim();
+      if (plain(result.now) === plain(was || "") && !result.notes.length) { return; }
+      var text = said(result, was);
+      if (details) { list.appendChild(element("li", "", details.querySelector(".working__label").textContent + ": " + text)); }
+      mark(result, details, text);
+    });
+  }
+  function said(result, was) {
+    return (result.failed ? words["not-worked-out"] + " (" + result.now + ")"
+      : words.changed + ": " + result.now + (was ? " " + words.instead + " " + was : "")) + ", " + words["with"] + " " + result.by.join(", ");
+  }
+  function mark(result, details, text) {
+    if (details) {
+      details.querySelector(".working__number").classList.add("bench-sums__old");
+      details.querySelector(".working__summary").appendChild(element("span", "bench-sums__note", text));
+      result.notes.forEach(function (note) { details.querySelector(".working__body").appendChild(element("p", "bench-sums__note", note)); });
+      each("a.number[href='#" + details.querySelector(".working__body").id + "']", function (link) { beside(link, text); });
+    }
+    each("span[data-figure='" + result.figure + "']", function (amount) {
+      amount.classList.add("bench-sums__old");
+      beside(amount, text);
+    });
+  }
+  function beside(place, text) { place.parentNode.insertBefore(element("span", "bench-sums__note", text), place.nextSibling); }
+  bar.querySelector("[data-sums='own']").addEventListener("click", back);
+  document.addEventListener("click", function (event) {
+    var button = event.target.closest ? event.target.closest("[data-sums='change']") : null;
+    if (button) {
+      open(button.closest("details"));
+      button.closest("details").querySelector(".bench-sums__field").focus();
+    }
+  });
+  work();
+}());

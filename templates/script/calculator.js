@@ -1,0 +1,33 @@
+/* Loads the calculations, once, when the first sum is asked for. They are the program's own, compiled for browsers. */
+(function () {
+  "use strict";
+  var here = document.currentScript.src.replace(/[^/]*$/, "");
+  var loading = null;
+  function script(address) {
+    return new Promise(function (done, failed) {
+      var element = document.createElement("script");
+      element.onload = done;
+      element.onerror = failed;
+      element.src = address;
+      document.head.appendChild(element);
+    });
+  }
+  /* The compiled script puts its functions on "exports", if there is such a thing, and else on the window. */
+  function calculations() {
+    if (!loading) {
+      var calculator = {};
+      loading = script(here + "sums-data.js").then(function () {
+        window.exports = calculator;
+        return script(here + "calculations.js");
+      }).then(function () {
+        delete window.exports;
+        var data = window.BENCHLEAF_SUMS;
+        calculator.load(data.formulary, data.mark, data.weeks);
+        return calculator;
+      });
+      loading.catch(function () { loading = null; });
+    }
+    return loading;
+  }
+  window.benchleafSums = { script: script, calculations: calculations };
+}());
