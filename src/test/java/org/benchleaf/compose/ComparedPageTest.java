@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.benchleaf.DemoSite;
+import org.benchleaf.model.AuthorGuide;
 import org.benchleaf.model.ComparedMaterial;
 import org.benchleaf.model.Library;
 import org.junit.jupiter.api.Test;
@@ -67,7 +68,7 @@ class ComparedPageTest {
     }
 
     private static List<Page> pages() {
-        return new MaterialPages().make(new SiteDesk(LIBRARY, List.of(), List.of(), Audience.EVERYBODY, PageMakers.NAMES));
+        return new MaterialPages().make(new SiteDesk(LIBRARY, List.of(), List.of(), AuthorGuide.EMPTY, Audience.EVERYBODY, PageMakers.NAMES));
     }
 
     private static List<Table> tables() {

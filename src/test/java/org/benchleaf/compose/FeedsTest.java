@@ -17,6 +17,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
 import org.benchleaf.DemoSite;
+import org.benchleaf.model.AuthorGuide;
 import org.jdom2.Element;
 import org.jdom2.Namespace;
 import org.jdom2.input.SAXBuilder;
@@ -113,13 +114,13 @@ class FeedsTest {
     }
 
     private static Optional<String> atom(List<CaseCard> cards, Audience audience) {
-        return new SiteComposition(DemoSite.made().library(), cards, List.of(), audience).files().stream()
+        return new SiteComposition(DemoSite.made().library(), cards, List.of(), AuthorGuide.EMPTY, audience).files().stream()
                 .filter(file -> file.path().equals("feed.xml")).map(DataFile::text).findFirst();
     }
 
     private static CaseCard card(String id, CaseCard.LastChange change) {
         return new CaseCard(id, "Poster " + id, "A poster.", "en", "foundation", "poster", "", List.of(), List.of(), List.of(), List.of(),
-                "", "", List.of(), List.of(), List.of("cases/" + id + "/index.html"), List.of(), change);
+                "", "", List.of(), List.of(), List.of("cases/" + id + "/index.html"), List.of(), "", List.of(), change);
     }
 
     private static String text(String path) {

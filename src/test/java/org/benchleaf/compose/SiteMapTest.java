@@ -12,6 +12,7 @@ import javax.xml.XMLConstants;
 import javax.xml.transform.stream.StreamSource;
 import javax.xml.validation.SchemaFactory;
 import org.benchleaf.DemoSite;
+import org.benchleaf.model.AuthorGuide;
 import org.benchleaf.publish.SiteFile;
 import org.jsoup.Jsoup;
 import org.jsoup.parser.Parser;
@@ -47,9 +48,9 @@ class SiteMapTest {
     void a_long_list_is_cut_into_files_that_an_index_names() {
         List<CaseCard> cards = List.of(new CaseCard("many", "Many", "", "en", "foundation", "poster", "", List.of(), List.of(), List.of(),
                 List.of(), "", "", List.of(), List.of(), IntStream.range(0, 50_001).mapToObj(n -> "cases/many/" + n + ".html").toList(),
-                List.of(), CaseCard.LastChange.NONE));
+                List.of(), "", List.of(), CaseCard.LastChange.NONE));
 
-        List<DataFile> files = new SiteComposition(DemoSite.made().library(), cards, List.of(), Audience.EVERYBODY).map(List.of());
+        List<DataFile> files = new SiteComposition(DemoSite.made().library(), cards, List.of(), AuthorGuide.EMPTY, Audience.EVERYBODY).map(List.of());
 
         assertThat(files).extracting(DataFile::path).containsExactly("sitemap-1.xml", "sitemap-2.xml", "sitemap.xml", "robots.txt");
         assertThat(addresses(files.get(2).text())).containsExactly(STUDIO + "sitemap-1.xml", STUDIO + "sitemap-2.xml");
@@ -61,7 +62,7 @@ class SiteMapTest {
 
     @Test
     void a_site_for_trainees_alone_has_no_map() {
-        assertThat(new SiteComposition(DemoSite.made().library(), List.of(), List.of(), Audience.TRAINEES).map(List.of())).isEmpty();
+        assertThat(new SiteComposition(DemoSite.made().library(), List.of(), List.of(), AuthorGuide.EMPTY, Audience.TRAINEES).map(List.of())).isEmpty();
     }
 
     private static List<String> addresses(String map) {
