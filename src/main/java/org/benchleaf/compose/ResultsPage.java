@@ -35,6 +35,7 @@ final class ResultsPage implements CasePageMaker {
         data.trials().forEach(trial -> sheet.add(trial.measured(desk)));
         baths(sheet, desk, data).ifPresent(sheet::add);
         sheet.add(times(sheet, desk));
+        new RecordedDays(sheet, desk).section().ifPresent(sheet::add);
         findings(sheet, desk).forEach(sheet::add);
         files(sheet, desk, data).ifPresent(sheet::add);
         sheet.linkedData(ScriptJson.text(data.linkedData()));

@@ -60,7 +60,7 @@ public final class Deriver {
         HazardAssessor.Assessment assessment = new HazardAssessor(work.bench()).assess(findings);
         Map<String, Figure> figures = work.bench().ledger().figures();
         Citations.check(source, figures.keySet(), messages);
-        return new Derived(new WorkedCase(source, figures, timeline, work.inOrder(timeline), results,
+        return new Derived(new WorkedCase(source, figures, timeline, work.maker().daysOnRecord(), work.inOrder(timeline), results,
                 assessment.hazards(), assessment.care(), assessment.findings(), classes(source, assessment, figures, messages),
                 List.copyOf(assessment.substances())), messages);
     }

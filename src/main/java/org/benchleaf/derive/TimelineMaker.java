@@ -117,6 +117,17 @@ final class TimelineMaker {
                 new Calendar(times, after, hours, messages).days(begin, asRecorded))).orElse(clock);
     }
 
+    /** The steps whose day is on record; what the plan says of them is told no author again. */
+    List<DayOnRecord> daysOnRecord() {
+        Map<String, DayOnRecord.PlannedDays> planned = new LinkedHashMap<>();
+        Set<String> open = waitsForUnknown();
+        firstDay().ifPresent(begin -> new Calendar(times, after, hours, new Messages()).days(begin, false).stream()
+                .filter(day -> !open.contains(day.step())).forEach(day -> planned.put(day.step(), new DayOnRecord.PlannedDays(
+                        day.earliestStart().toLocalDate(), day.latestStart().toLocalDate()))));
+        return steps.stream().flatMap(step -> step.on().stream().map(on -> new DayOnRecord(step.id(), on,
+                Optional.ofNullable(planned.get(step.id()))))).toList();
+    }
+
     /** The opening of the first day on which a step is recorded; empty if none is. */
     Optional<LocalDateTime> firstDay() {
         return steps.stream().findFirst().flatMap(Step::on).map(day -> day.atTime(hours.opens()));

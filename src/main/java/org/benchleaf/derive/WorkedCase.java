@@ -16,6 +16,7 @@ import org.benchleaf.model.TreatmentCase;
  * @param source the case as checked
  * @param figures every derived figure by its id, in the order of the case
  * @param timeline when each step can begin and end
+ * @param daysOnRecord the steps whose day is on record, beside the plan, in the order of the case
  * @param preparations what to make, in the order in which to begin
  * @param results the results with their statistics, in the order of the case
  * @param hazards what each prepared solution and used material can do, by id
@@ -25,11 +26,12 @@ import org.benchleaf.model.TreatmentCase;
  * @param substances keys of the substances of the table that its solutions, materials, parts and spot tests are made of, by the alphabet
  */
 public record WorkedCase(TreatmentCase source, Map<String, Figure> figures, Timeline timeline,
-        List<Preparation> preparations, List<WorkedResult> results, Map<String, Hazards> hazards,
+        List<DayOnRecord> daysOnRecord, List<Preparation> preparations, List<WorkedResult> results, Map<String, Hazards> hazards,
         Map<String, StepCare> care, List<Finding> findings,
         List<ClassPlan> classes, List<String> substances) {
 
     public WorkedCase {
+        daysOnRecord = List.copyOf(daysOnRecord);
         preparations = List.copyOf(preparations);
         results = List.copyOf(results);
         findings = List.copyOf(findings);
