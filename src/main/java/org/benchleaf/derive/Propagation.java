@@ -31,6 +31,8 @@ import org.benchleaf.science.OutsideRange;
 final class Propagation {
 
     private static final int MOST_CORNERS = 10;
+    /** A share of a value that is left by the last places of doubles and no uncertainty, common practice, no source. */
+    private static final double NOISE = 1e-12;
 
     private final Function<Args, Answers> calculation;
     private final Args given;
@@ -98,7 +100,8 @@ final class Propagation {
             squares += share * share;
             read &= share == 0 || tolerances.get(k).quantity().spread() == Spread.RESOLUTION;
         }
-        double tolerance = Math.sqrt(squares);
+        double rounded = Math.sqrt(squares);
+        double tolerance = rounded < NOISE * Math.abs(value.value()) ? 0 : rounded;
         double[] outermost = outermost(key, value, ends);
         if (outermost[0] == outermost[1] && value.spread() != Spread.RANGE) {
             return read ? Quantity.resolved(value.value(), tolerance, value.unit())

@@ -54,6 +54,15 @@ class PropagationTest {
                 "v", Quantity.number(1)), "c").spread()).isEqualTo(Spread.NONE);
     }
 
+    /** IEEE 754: a double has 53 binary digits, so 100 has neighbours at 1.4 · 10⁻¹⁴; what moves it by less moves nothing. */
+    @Test
+    void what_only_the_last_places_of_doubles_leave_is_no_uncertainty() {
+        Function<Args, Answers> sum = args -> new Answers().number("s",
+                Quantity.number(args.one("a").value() + 1e-14 * args.one("b").value()));
+        assertThat(through(sum, Map.of("a", Quantity.number(100), "b", plusMinus(5, 2)), "s").spread()).isEqualTo(Spread.NONE);
+        assertThat(through(sum, Map.of("a", plusMinus(100, 1e-9), "b", Quantity.number(5)), "s").spread()).isEqualTo(Spread.TOLERANCE);
+    }
+
     @Test
     void a_result_of_readings_alone_is_known_to_their_last_digits() {
         // By hand, JCGM 100:2008 (GUM), F.2.2.1 and 5.1.2: u = 0.29 for a step of 1; of a sum √2 times as much, k = 2.
