@@ -34,9 +34,12 @@
       return window.BENCHLEAF_FIGURES ? calculator : sums.script(bar.dataset.figures).then(function () { return calculator; });
     });
   }
-  /* The inputs of a working that are not another figure of this page become fields. */
+  /* The inputs of a working that are not another figure of this page become fields, with the way back beside them. */
   function open(details) {
     var figure = details.dataset.figure;
+    if (!details.querySelector("[data-sums='own']")) {
+      details.querySelector(".working__title").appendChild(wayBack(details.querySelector(".working__label").textContent));
+    }
     each("details.working[data-figure='" + figure + "'] .working__given tbody tr", function (row) {
       if (row.cells[2].querySelector("a[href^='#working-']") || row.querySelector("input")) { return; }
       var label = row.cells[0].textContent;
@@ -53,6 +56,13 @@
       row.cells[1].appendChild(field);
     });
   }
+  function wayBack(of) {
+    var button = bar.querySelector("[data-sums='own']").cloneNode(true);
+    button.classList.add("bench-sums__back");
+    button.setAttribute("aria-label", button.textContent + ": " + of);
+    button.addEventListener("click", back);
+    return button;
+  }
   function change(figure, label, own, text) {
     var group = figure.split(".")[0];
     changes = changes.filter(function (one) { return one[0].split(".")[0] !== group || one[1] !== label || one[3] !== own; });
@@ -67,7 +77,7 @@
     work();
   }
   function clear() {
-    each(".bench-sums__note", function (note) { note.remove(); });
+    each(".bench-sums__note, .screen .bench-sums__back", function (part) { part.remove(); });
     each(".bench-sums__old", function (old) { old.classList.remove("bench-sums__old"); });
   }
   function work() {
@@ -114,13 +124,15 @@
       var was = details && details.querySelector(".working__number").textContent.replace(/\s+/g, " ").trim();
       if (plain(result.now) === plain(was || "") && !result.notes.length) { return; }
       var text = said(result, was);
-      if (details) { list.appendChild(element("li", "", details.querySelector(".working__label").textContent + ": " + text)); }
+      if (details) { list.appendChild(element("li", "", details.querySelector(".working__label").textContent + ": " + result.short)); }
       mark(result, details, text);
     });
   }
   function said(result, was) {
-    return (result.failed ? words["not-worked-out"] + " (" + result.now + ")"
-      : words.changed + ": " + result.now + (was ? " " + words.instead + " " + was : "")) + ", " + words["with"] + " " + result.by.join(", ");
+    var by = ", " + words["with"] + " " + result.by.join(", ");
+    result.short = (result.failed ? words["not-worked-out"] + " (" + result.now + ")"
+      : result.now + (was ? " " + words.instead + " " + was : "")) + by;
+    return (result.failed ? "" : words.changed + ": ") + result.short;
   }
   function mark(result, details, text) {
     if (details) {
@@ -131,6 +143,8 @@
     }
     each("span[data-figure='" + result.figure + "']", function (amount) {
       amount.classList.add("bench-sums__old");
+      var screen = amount.closest(".screen");
+      if (screen) { amount.parentNode.insertBefore(wayBack(screen.querySelector(".screen__name").textContent), amount.nextSibling); }
       beside(amount, text);
     });
   }
