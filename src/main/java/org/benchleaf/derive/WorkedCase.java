@@ -48,7 +48,8 @@ public record WorkedCase(TreatmentCase source, Map<String, Figure> figures, Time
         }
         List<Finding> answered = findings.stream().map(finding -> new Finding(finding.rule(), finding.step(), finding.what(),
                 finding.reason().map(why -> reasons.getOrDefault(why, why)), finding.forTrainees(), finding.standing())).toList();
-        return new WorkedCase(told, figures, timeline, preparations, results, hazards, care, answered, classes, substances);
+        return new WorkedCase(told, figures, timeline, daysOnRecord, preparations, results, hazards, care, answered,
+                classes, substances);
     }
 
     /**
