@@ -11,7 +11,7 @@ final class CaseFiles {
     static final String FOLDER = "cases/";
 
     /** A language is named by its BCP 47 tag, of which the first part has two to eight letters. */
-    private static final Pattern PATH = Pattern.compile("(?:[a-zA-Z]{2,8}(?:-[a-zA-Z0-9]{1,8})*+/)?cases/(?<case>[^/]++)/(?<file>.*+)");
+    private static final Pattern PATH = Pattern.compile("(?:[a-zA-Z]{2,8}(?:-[a-zA-Z0-9]{1,8}){0,4}+/)?cases/(?<case>[^/]++)/(?<file>.*+)");
 
     private CaseFiles() {
     }

@@ -17,7 +17,9 @@ import org.benchleaf.model.Picture;
 import org.benchleaf.model.Solution;
 import org.benchleaf.model.Step;
 import org.benchleaf.model.TreatmentCase;
+import org.benchleaf.quantity.Dimension;
 import org.benchleaf.quantity.Quantity;
+import org.benchleaf.quantity.QuantityReader;
 import org.benchleaf.quantity.Unit;
 
 /** What the words of a step or a picture say, held against what its keys say of the same thing. */
@@ -35,7 +37,7 @@ final class TextSense {
     /** So much of a word tells what it comes from: erase and eraser, brush and brushing. */
     private static final int STEM = 4;
     /** Nearer together than this, thermometers at a bench do not tell two temperatures apart; common practice. */
-    private static final double NEAR = 1;
+    private static final String NEAR = " ± 1 °C";
 
     private final TreatmentCase treatment;
     private final Liquids liquids;
@@ -71,18 +73,19 @@ final class TextSense {
                 step.part(Part.Mend.class).flatMap(Part.Mend::activation).flatMap(Part.Activation::window))
                 .flatMap(Optional::stream).toList();
         return given.isEmpty() || texts(step).stream().flatMap(text -> temperatures(text).stream())
-                .allMatch(said -> given.stream().anyMatch(one -> said >= one.lowIn(Unit.CELSIUS) - NEAR
-                        && said <= one.highIn(Unit.CELSIUS) + NEAR));
+                .allMatch(said -> given.stream().anyMatch(one -> said.lowIn(Unit.CELSIUS) <= one.highIn(Unit.CELSIUS)
+                        && said.highIn(Unit.CELSIUS) >= one.lowIn(Unit.CELSIUS)));
     }
 
-    private static List<Double> temperatures(String text) {
-        List<Double> all = new ArrayList<>();
+    private static List<Quantity> temperatures(String text) {
+        List<String> all = new ArrayList<>();
         Matcher matcher = CELSIUS.matcher(text);
         while (matcher.find()) {
-            all.add(Double.valueOf(matcher.group(1)));
-            Optional.ofNullable(matcher.group(2)).map(Double::valueOf).ifPresent(all::add);
+            all.add(matcher.group(1));
+            Optional.ofNullable(matcher.group(2)).ifPresent(all::add);
         }
-        return all;
+        return all.stream().map(number -> QuantityReader.read(number + NEAR, Dimension.TEMPERATURE).quantity())
+                .flatMap(Optional::stream).toList();
     }
 
     /** Whether each count of damages in the words of a picture is the one of the condition; a picture of a part may show fewer. */
