@@ -48,7 +48,7 @@ final class RecordedDays {
     /** From the first day on record to the last. */
     private String whole() {
         DayOnRecord last = days.stream().max(Comparator.comparing(DayOnRecord::on)).orElseThrow();
-        LocalDate first = days.stream().map(DayOnRecord::on).min(LocalDate::compareTo).orElseThrow();
+        LocalDate first = first();
         String took = count(first, last.on());
         return last.planned().map(plan -> words.say("record-days.whole", "planned", plan.earliest().equals(plan.latest())
                         ? count(first, plan.latest()) : words.say("record-days.between", "low", span(first, plan.earliest()),
@@ -73,14 +73,21 @@ final class RecordedDays {
 
     private List<Html> row(DayOnRecord day) {
         String step = desk.treatment().step(day.step()).map(new StepTitle(words, desk.treatment())::of).orElse(day.step());
-        String planned = day.planned().map(plan -> plan.earliest().equals(plan.latest()) ? date(plan.earliest())
-                : words.say("record-days.from-to", "from", date(plan.earliest()), "to", date(plan.latest()))).orElseGet(() -> words.say("record-days.no-plan"));
-        return List.of(Html.ofText(step), Html.ofText(planned), Html.ofText(date(day.on())),
+        String planned = day.planned().map(plan -> plan.earliest().equals(plan.latest()) ? number(plan.earliest())
+                : words.say("record-days.from-to", "from", number(plan.earliest()), "to", number(plan.latest())))
+                .orElseGet(() -> words.say("record-days.no-plan"));
+        String onRecord = words.say("record-days.dated", "day", number(day.on()), "date", sheet.numbers().date(day.on()));
+        return List.of(Html.ofText(step), Html.ofText(planned), Html.ofText(onRecord),
                 Html.ofText(day.daysLater().map(this::difference).orElseGet(() -> words.say("record-days.cannot-be-told"))));
     }
 
-    private String date(LocalDate day) {
-        return sheet.numbers().date(day);
+    /** A day by its number: a date of the plan would look like one that somebody wrote down. */
+    private String number(LocalDate day) {
+        return words.say("record-days.day", "n", span(first(), day));
+    }
+
+    private LocalDate first() {
+        return days.stream().map(DayOnRecord::on).min(LocalDate::compareTo).orElseThrow();
     }
 
     private String difference(long later) {
