@@ -100,10 +100,10 @@ final class Propagation {
             squares += share * share;
             read &= share == 0 || tolerances.get(k).quantity().spread() == Spread.RESOLUTION;
         }
-        double rounded = Math.sqrt(squares);
-        double tolerance = rounded < NOISE * Math.abs(value.value()) ? 0 : rounded;
+        double noise = NOISE * Math.abs(value.value());
+        double tolerance = Math.sqrt(squares) < noise ? 0 : Math.sqrt(squares);
         double[] outermost = outermost(key, value, ends);
-        if (outermost[0] == outermost[1] && value.spread() != Spread.RANGE) {
+        if (outermost[1] - outermost[0] <= noise && value.spread() != Spread.RANGE) {
             return read ? Quantity.resolved(value.value(), tolerance, value.unit())
                     : Quantity.plusMinus(value.value(), tolerance, value.unit());
         }

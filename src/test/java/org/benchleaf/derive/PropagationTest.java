@@ -60,6 +60,10 @@ class PropagationTest {
         Function<Args, Answers> sum = args -> new Answers().number("s",
                 Quantity.number(args.one("a").value() + 1e-14 * args.one("b").value()));
         assertThat(through(sum, Map.of("a", Quantity.number(100), "b", plusMinus(5, 2)), "s").spread()).isEqualTo(Spread.NONE);
+        assertThat(through(sum, Map.of("a", Quantity.number(100), "b", Quantity.range(1, 9, Unit.NONE)), "s").spread())
+                .isEqualTo(Spread.NONE);
+        assertThat(through(sum, Map.of("a", Quantity.range(100, 100.000001, Unit.NONE), "b", Quantity.number(5)), "s").spread())
+                .isEqualTo(Spread.RANGE);
         assertThat(through(sum, Map.of("a", plusMinus(100, 1e-9), "b", Quantity.number(5)), "s").spread()).isEqualTo(Spread.TOLERANCE);
     }
 
