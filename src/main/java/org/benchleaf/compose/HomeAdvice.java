@@ -31,7 +31,7 @@ final class HomeAdvice {
     }
 
     /** Everything that the case tells of its sheet. */
-    private static List<String> told(TreatmentCase treatment) {
+    static List<String> told(TreatmentCase treatment) {
         PrintObject object = treatment.object();
         return Stream.of(Stream.of(object.kind(), object.technique(), object.support().paper()),
                 object.support().features().stream(), object.support().state().stream(),

@@ -2,6 +2,7 @@ package org.benchleaf.model;
 
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -13,11 +14,14 @@ import java.util.Set;
  * @param kind such as {@code adhesive}; only materials of one kind are compared
  * @param substances keys of the table of substances that the studio's own materials of it are made of
  * @param cells what is said, by property
+ * @param arguments what speaks for or against it
  */
-public record ComparedMaterial(String name, String kind, Set<String> substances, Map<String, Cell> cells) {
+public record ComparedMaterial(String name, String kind, Set<String> substances, Map<String, Cell> cells,
+        List<Argument> arguments) {
 
     public ComparedMaterial {
         substances = Set.copyOf(substances);
+        arguments = List.copyOf(arguments);
         cells = Collections.unmodifiableMap(new LinkedHashMap<>(cells));
     }
 
@@ -38,5 +42,24 @@ public record ComparedMaterial(String name, String kind, Set<String> substances,
      * @param source key of the source, or the words that it is common practice without one
      */
     public record Cell(String says, String source) {
+    }
+
+    /** What speaks for it and against it on a sheet of which these words are told. */
+    public List<Argument> argumentsFor(List<String> told) {
+        return arguments.stream().filter(one -> PublicCare.isTold(one.where(), told)).toList();
+    }
+
+    /**
+     * One thing that speaks for or against it.
+     *
+     * @param where words of which one must stand in what the case tells of the sheet, in lower case; empty if it always holds
+     * @param favours whether it speaks for it
+     * @param says one sentence
+     * @param source key of the source, or the words that it is common practice without one
+     */
+    public record Argument(List<String> where, boolean favours, String says, String source) {
+        public Argument {
+            where = List.copyOf(where);
+        }
     }
 }

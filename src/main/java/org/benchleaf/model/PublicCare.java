@@ -29,9 +29,14 @@ public record PublicCare(List<PlainWord> plainWords, List<Advice> advice) {
 
     /** The advice that is due for a sheet of which these words are told. */
     public List<Advice> adviceFor(List<String> told) {
+        return advice.stream().filter(row -> isTold(row.where(), told)).toList();
+    }
+
+    /** Whether one of the words stands in what is told of a sheet, or none is asked for. */
+    static boolean isTold(List<String> where, List<String> told) {
         List<String> plain = told.stream().map(PublicCare::spaced).toList();
-        return advice.stream().filter(row -> row.where().isEmpty() || row.where().stream().map(PublicCare::spaced)
-                .anyMatch(word -> plain.stream().anyMatch(text -> text.contains(word)))).toList();
+        return where.isEmpty() || where.stream().map(PublicCare::spaced)
+                .anyMatch(word -> plain.stream().anyMatch(text -> text.contains(word)));
     }
 
     /** In lower case, with one blank around each word, so that "ink" is not found in "shrinking". */

@@ -126,7 +126,13 @@ public final class ReferenceReader {
         Map<String, ComparedMaterial.Cell> cells = new LinkedHashMap<>();
         COMPARED.forEach(property -> (row.has(property) ? row.row(property) : Optional.<ReferenceRow>empty()).ifPresent(cell ->
                 cells.put(property, new ComparedMaterial.Cell(cell.text("says"), cell.text("source")))));
-        return new ComparedMaterial(capital(row.key()), row.text("kind"), row.set("substances"), cells);
+        return new ComparedMaterial(capital(row.key()), row.text("kind"), row.set("substances"), cells,
+                row.has("speaks") ? row.rows("speaks").stream().map(ReferenceReader::argument).toList() : List.of());
+    }
+
+    private static ComparedMaterial.Argument argument(ReferenceRow row) {
+        boolean favours = row.has("for");
+        return new ComparedMaterial.Argument(row.texts("where"), favours, row.text(favours ? "for" : "against"), row.text("source"));
     }
 
     private static String capital(String name) {

@@ -67,6 +67,33 @@ class ComparedPageTest {
         assertThat(starch.blocks()).filteredOn(block -> block instanceof Section section && section.id().equals("compared")).hasSize(1);
     }
 
+    /** University of Edinburgh, 2015: water of an aqueous adhesive moves iron out of iron-gall ink into the paper around. */
+    @Test
+    void what_speaks_for_and_against_follows_from_what_is_told_of_the_sheet() {
+        ComparedMaterial paste = named("Wheat starch paste");
+
+        assertThat(paste.argumentsFor(List.of("letter", "iron-gall ink"))).singleElement().satisfies(one -> {
+            assertThat(one.favours()).isFalse();
+            assertThat(one.says()).contains("carries iron");
+        });
+        assertThat(paste.argumentsFor(List.of("poster", "printing ink", "sound"))).isEmpty();
+        assertThat(ROWS).flatExtracting(ComparedMaterial::arguments).allSatisfy(one -> assertThat(LIBRARY.sources().containsKey(one.source())
+                || one.source().equals("common practice, no source")).as(one.says()).isTrue());
+    }
+
+    /** The tide table has a stamp that is soluble, and its tears are bridged with wheat starch paste. */
+    @Test
+    void the_step_sheet_tells_what_speaks_against_the_adhesive_of_a_mend() {
+        List<BenchStep> steps = PageComposer.compose(DemoSite.worked("tide-table", LIBRARY), LIBRARY, Clearance.on(DemoSite.DAY,
+                DemoSite.worked("tide-table", LIBRARY).source().publication(), Audience.EVERYBODY)).pages().stream()
+                .filter(page -> page.kind().equals("step-sheet")).flatMap(page -> page.blocks().stream())
+                .filter(Section.class::isInstance).flatMap(section -> ((Section) section).blocks().stream())
+                .filter(BenchStrip.class::isInstance).flatMap(strip -> ((BenchStrip) strip).steps().stream()).toList();
+
+        assertThat(steps.stream().flatMap(step -> step.facts().stream()).filter(fact -> fact.name().contains("speaks against"))
+                .map(fact -> fact.value().markup())).singleElement().asString().contains("a colour of this sheet dissolves");
+    }
+
     private static List<Page> pages() {
         return new MaterialPages().make(new SiteDesk(LIBRARY, List.of(), List.of(), AuthorGuide.EMPTY, Audience.EVERYBODY, PageMakers.NAMES));
     }
