@@ -55,7 +55,7 @@ final class ComparedPage {
         String title = words.say("compared.title", "kind", words.term("compared-kind", kind));
         sheet.add(new Opening(Optional.of(words.say("way.materials")), title, Optional.of(words.say("compared.lead")), List.of(),
                 Optional.of(new Opening.Notice(words.say("notice.word"), words.say("compared.notice")))));
-        PROPERTIES.forEach(group -> table(sheet, rows, group).ifPresent(table -> sheet.add(new Section(table.id() + "-section",
+        PROPERTIES.forEach(group -> table(sheet, rows, title, group).ifPresent(table -> sheet.add(new Section(table.id() + "-section",
                 words.say("compared-group." + group.get(0)), Optional.empty(), List.of(table)))));
         sheet.add(new Section("used", words.say("compared.used"), Optional.of(words.say("compared.used-lead")),
                 List.of(used(sheet, desk, rows, uses))));
@@ -63,7 +63,7 @@ final class ComparedPage {
     }
 
     /** The properties of a group of which a source tells at least of one material. */
-    private static Optional<Table> table(Sheet sheet, List<ComparedMaterial> rows, List<String> group) {
+    private static Optional<Table> table(Sheet sheet, List<ComparedMaterial> rows, String title, List<String> group) {
         Words words = sheet.words();
         List<String> told = group.stream().filter(property -> rows.stream().anyMatch(row -> row.of(property).isPresent())).toList();
         if (told.isEmpty()) {
@@ -71,7 +71,8 @@ final class ComparedPage {
         }
         List<Table.Column> columns = new ArrayList<>(List.of(new Table.Column(words.say("compared.material"), false)));
         told.forEach(property -> columns.add(new Table.Column(words.say("compared-property." + property), false)));
-        return Optional.of(new Table("compared-" + group.get(0), words.say("compared-group." + group.get(0)), columns,
+        return Optional.of(new Table("compared-" + group.get(0), words.say("compared.caption", "title", title,
+                "what", words.say("compared-group." + group.get(0))), columns,
                 rows.stream().map(row -> Stream.concat(Stream.of(Html.ofText(row.name())),
                         told.stream().map(property -> cell(sheet, row.of(property)))).toList()).toList(), Optional.empty()));
     }
