@@ -72,7 +72,8 @@ final class CaseStudyPage implements CasePageMaker {
 
     @Override
     public List<DataFile> files(CaseDesk desk) {
-        return new ReferenceFiles(CaseReference.of(desk)).all();
+        return Stream.concat(new ReferenceFiles(CaseReference.of(desk)).all().stream(),
+                LinkedArt.of(desk).map(LinkedArt::file).stream()).toList();
     }
 
     private static Opening opening(Sheet sheet, TreatmentCase treatment) {

@@ -17,6 +17,10 @@ final class OpenData {
             links.add(new LinkList.Entry(sheet.link(words.say("open-data.pictures"), desk.path(Paths.MANIFEST)),
                     words.say("open-data.pictures-about")));
         }
+        if (LinkedArt.of(desk).isPresent()) {
+            links.add(new LinkList.Entry(sheet.link(words.say("open-data.record"), desk.path(Paths.LINKED_ART)),
+                    words.say("open-data.record-about")));
+        }
         return links.isEmpty() ? Optional.empty() : Optional.of(new Section("open-data", words.say("open-data.heading"),
                 Optional.of(words.say("open-data.lead")), List.of(new LinkList(links))));
     }

@@ -24,6 +24,8 @@ final class Paths {
     static final String SITE_REFERENCE = "CITATION.cff";
     /** The pictures of a case for viewers of other sites. */
     static final String MANIFEST = "manifest.json";
+    /** The object and its treatment as linked data. */
+    static final String LINKED_ART = "linked-art.json";
     static final String ATOM = "feed.xml";
     static final String JSON_FEED = "feed.json";
     static final String ROBOTS = "robots.txt";

@@ -57,7 +57,7 @@ public final class TakenName {
 
         private static Kind of(String file) {
             return file.startsWith(Paths.OF_CLASS) ? CLASSES : switch (PageSearch.page(file)) {
-                case "index.html", "reference.bib", "reference.ris", "reference.csl.json" -> STUDY;
+                case "index.html", "reference.bib", "reference.ris", "reference.csl.json", Paths.LINKED_ART -> STUDY;
                 case "steps.html" -> STEPS;
                 case "preparation.html" -> PREPARATION;
                 case "results.html" -> RESULTS;

@@ -32,13 +32,14 @@ import org.benchleaf.quantity.Quantity;
  * @param publicCare what is told to readers outside the trade
  * @param soaked words of a name that say that a thing is sold wet
  * @param compared materials that stand beside others of their kind
+ * @param thesaurus identifiers of terms
  */
 public record Reference(Map<String, Substance> substances, Map<String, Statement> statements,
         Map<String, Pictogram> pictograms, Map<String, Equipment> equipment, List<MixtureRule> rules,
         Map<String, Caution> cautions, Map<String, WasteKind> waste, List<FirstAid> firstAid, List<LabelSize> labels,
         List<ClaimWord> claims, List<Incompatible> incompatible, List<Access> access,
         List<AcuteRoute> acute, Map<String, Precedence> precedence, Map<String, Wording> wordings, HazardLimits limits,
-        PublicCare publicCare, List<String> soaked, List<ComparedMaterial> compared) {
+        PublicCare publicCare, List<String> soaked, List<ComparedMaterial> compared, Thesaurus thesaurus) {
 
     private static final Pattern NO_WORD = Pattern.compile("[^\\p{L}\\p{N}]+");
 
@@ -63,7 +64,7 @@ public record Reference(Map<String, Substance> substances, Map<String, Statement
     /** The tables with another window of pH for the drain. */
     public Reference draining(HazardLimits.Limit window) {
         return new Reference(substances, statements, pictograms, equipment, rules, cautions, waste, firstAid, labels, claims,
-                incompatible, access, acute, precedence, wordings, limits.draining(window), publicCare, soaked, compared);
+                incompatible, access, acute, precedence, wordings, limits.draining(window), publicCare, soaked, compared, thesaurus);
     }
 
     /**

@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.benchleaf.message.Messages;
 import org.benchleaf.message.ReferenceMessages;
@@ -21,6 +22,7 @@ import org.benchleaf.model.PublicCare;
 import org.benchleaf.model.Reference;
 import org.benchleaf.model.Source;
 import org.benchleaf.model.Substance;
+import org.benchleaf.model.Thesaurus;
 import org.benchleaf.quantity.Dimension;
 
 /**
@@ -32,7 +34,7 @@ public final class ReferenceReader {
     private static final String SHIPPED = "/reference/";
     private static final String STUDIO = "reference/";
     private static final Set<String> OPEN_TO_STUDIOS = Set.of("substances", "cautions", "equipment", "waste",
-            "first-aid", "claims", "blanks", "incompatible", "access", "home-care", "compared");
+            "first-aid", "claims", "blanks", "incompatible", "access", "home-care", "compared", "thesaurus");
 
     /** A table that comes in several files, one a theme. */
     private static final Map<String, List<String>> THEMES = Map.of("substances", List.of("substances",
@@ -48,6 +50,7 @@ public final class ReferenceReader {
     /** What materials of one kind are compared by. */
     private static final List<String> COMPARED = List.of("activated", "sets", "strength", "ph", "yellowing", "tests", "swelling",
             "mould", "removed", "suits", "keeps");
+    private static final Set<String> FACETS = Stream.of(Thesaurus.Facet.values()).map(Thesaurus.Facet::word).collect(Collectors.toSet());
 
     /** Two groups must not meet: no more, no fewer. */
     private static final int PAIR = 2;
@@ -112,7 +115,7 @@ public final class ReferenceReader {
                         Set.copyOf(row.textsOf("no pictogram beside", statements.keySet())), row.text("source"))),
                 table("hazard-words", row -> new Reference.Wording(row.key(), row.text("words"),
                         row.optionalText("do"))), limits(), publicCare(), list("soaked-things", ReferenceReader::soaked),
-                list("compared", ReferenceReader::compared));
+                list("compared", ReferenceReader::compared), thesaurus());
     }
 
     private PublicCare publicCare() {
@@ -137,6 +140,15 @@ public final class ReferenceReader {
 
     private static String capital(String name) {
         return name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1);
+    }
+
+    private Thesaurus thesaurus() {
+        return new Thesaurus(list("thesaurus", row -> new Thesaurus.Term(row.text("word"), facet(row.oneOf("facet", FACETS)),
+                row.text("concept"), row.text("source"))));
+    }
+
+    private static Thesaurus.Facet facet(String word) {
+        return Stream.of(Thesaurus.Facet.values()).filter(facet -> facet.word().equals(word)).findFirst().orElse(Thesaurus.Facet.RECORD);
     }
 
     private HazardLimits limits() {
