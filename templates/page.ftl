@@ -24,6 +24,16 @@
 <meta property="og:type" content="article">
 <meta property="og:description" content="${page.description}">
 <meta property="og:locale" content="${page.language}">
+<meta property="og:site_name" content="${frame.siteName}">
+<#if frame.web?has_content>
+<meta property="og:url" content="${frame.web.address}">
+<#if frame.web.picture?has_content>
+<meta property="og:image" content="${frame.web.picture}">
+<meta property="og:image:width" content="${frame.web.width()}">
+<meta property="og:image:height" content="${frame.web.height()}">
+<meta property="og:image:alt" content="${frame.web.alt}">
+</#if>
+</#if>
 <link rel="icon" href="${frame.up}assets/icon.svg" type="image/svg+xml">
 <#list frame.otherLanguages as other>
 <link rel="alternate" href="${other.href}" hreflang="${other.language}">

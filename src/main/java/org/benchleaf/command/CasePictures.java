@@ -9,10 +9,12 @@ import java.util.Optional;
 import org.benchleaf.compose.CaseCard;
 import org.benchleaf.compose.Clearance;
 import org.benchleaf.compose.DataFile;
+import org.benchleaf.compose.LinkPicture;
 import org.benchleaf.compose.PictureManifest;
 import org.benchleaf.message.Messages;
 import org.benchleaf.model.Picture;
 import org.benchleaf.model.TreatmentCase;
+import org.benchleaf.publish.LinkPictureMaker;
 import org.benchleaf.publish.PictureFile;
 import org.benchleaf.publish.PictureMaker;
 import org.benchleaf.publish.Pictures;
@@ -71,6 +73,20 @@ final class CasePictures implements Pictures {
         return manifest.filter(any -> sizes.values().stream().noneMatch(List::isEmpty)).map(one -> one.file(picture ->
                 of("", picture).stream().map(size -> new PictureManifest.Size(size.path(), size.width(), size.height())).toList()))
                 .stream().toList();
+    }
+
+    /** The picture beside a link to the case; none where one of its pictures could not be made. */
+    Optional<SiteFile> link(Optional<LinkPicture> link) {
+        return link.flatMap(one -> {
+            List<SiteFile> finished = one.pictures().stream().flatMap(picture -> of("", picture.id()).stream()
+                    .filter(size -> size.width() >= LinkPicture.WIDTH / 2).findFirst().or(() -> last(of("", picture.id()))).stream())
+                    .flatMap(size -> files.stream().filter(file -> file.path().equals(size.path()))).toList();
+            return finished.size() < one.pictures().size() ? Optional.empty() : Optional.of(LinkPictureMaker.make(one, finished));
+        });
+    }
+
+    private static Optional<Rendition> last(List<Rendition> sizes) {
+        return sizes.isEmpty() ? Optional.empty() : Optional.of(sizes.get(sizes.size() - 1));
     }
 
     /** The sizes of one picture as a card keeps them. */

@@ -225,6 +225,7 @@ final class ContentStages implements Stages {
             List<SiteFile> files = new ArrayList<>(published(pages, data, publisher.with(pictures), pictures.files(), said));
             files.addAll(data);
             files.addAll(pictures.files());
+            pictures.link(pages.linkPicture()).ifPresent(files::add);
             List<SearchEntry> found = new ArrayList<>(searched(pages.pages(), pages::searchTitle, files));
             pages.translated().forEach(translated -> found.addAll(translated(translated, publisher.with(pictures), files)));
             CaseCard card = pages.card().withPictureFiles(pictures.noted(pages.card().picture())).foundBy(found);

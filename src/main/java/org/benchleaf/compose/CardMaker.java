@@ -22,7 +22,7 @@ final class CardMaker {
     static CaseCard card(CaseDesk desk, List<String> paths) {
         TreatmentCase treatment = desk.treatment();
         boolean publicText = desk.clearance().allows(Clearance.Output.CASE_STUDY);
-        Optional<Picture> picture = publicText ? standsForIt(desk.pictures()) : Optional.empty();
+        Optional<Picture> picture = publicText ? LinkPicture.standsForIt(desk.pictures()) : Optional.empty();
         return new CaseCard(treatment.id(), treatment.title(), publicText ? treatment.summary() : "", treatment.language(),
                 treatment.level().word(), treatment.object().kind(), known(treatment.object().technique()),
                 treatment.condition().stream().map(Damage::what).distinct().toList(),
@@ -46,12 +46,6 @@ final class CardMaker {
     /** A word by which one may look for the case; nobody looks for what is not known. */
     private static String known(String word) {
         return MissingValue.read(word).isPresent() ? "" : word;
-    }
-
-    /** The sheet as it is now, for a library shows what was saved, not what was lost. */
-    private static Optional<Picture> standsForIt(List<Picture> pictures) {
-        return pictures.stream().filter(picture -> picture.moment().equals("after")).findFirst()
-                .or(() -> pictures.stream().findFirst());
     }
 
     private static List<String> sources(CaseDesk desk) {

@@ -71,6 +71,11 @@ public final class CaseComposition {
         return PictureManifest.of(desk);
     }
 
+    /** The picture beside a link to it; empty if there may be none. */
+    Optional<LinkPicture> linkPicture() {
+        return desk.linkPicture();
+    }
+
     /** The book of its own pages, not those of classes. */
     Book book() {
         return Books.ofCase(desk, ownPaths());

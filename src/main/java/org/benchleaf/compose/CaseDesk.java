@@ -57,7 +57,7 @@ record CaseDesk(WorkedCase worked, Library library, Clearance clearance, List<Ca
         String what = sheet.words().say("case-page." + page.kind());
         return sheet.page(what, description, Optional.of(treatment().id()),
                 new Frames(library, sheet.words(), clearance.audience(), names.ofSite()).lyingIn(folder).ofCase(sheet.path(), what,
-                        treatment(), pages, onScreenOnly(page)));
+                        treatment(), pages, onScreenOnly(page), linkPicture()));
     }
 
     private List<String> onScreenOnly(CasePageName page) {
@@ -70,6 +70,12 @@ record CaseDesk(WorkedCase worked, Library library, Clearance clearance, List<Ca
         return !clearance.prints(output) ? List.of("page")
                 : clearance.allows(Clearance.Output.PICTURES) && !clearance.prints(Clearance.Output.PICTURES)
                 ? List.of("pictures") : List.of();
+    }
+
+    /** The picture beside a link to the case; empty without an address on the web or where the public text is not permitted. */
+    Optional<LinkPicture> linkPicture() {
+        return clearance.audience().isPublic() && clearance.allows(Clearance.Output.CASE_STUDY) && library.studio().web().isPresent()
+                ? LinkPicture.of(path(Paths.LINK_PICTURE), pictures()) : Optional.empty();
     }
 
     /** The pictures that may be shown. */

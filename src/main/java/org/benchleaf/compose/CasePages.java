@@ -11,10 +11,11 @@ import java.util.Optional;
  * @param card what the pages of the whole site need of it
  * @param book of its pages
  * @param manifest of its pictures; empty if there may be none
+ * @param linkPicture beside a link to it; empty if there may be none
  * @param translated its pages in its other languages
  */
 public record CasePages(List<Page> pages, List<DataFile> files, CaseCard card, Book book,
-        Optional<PictureManifest> manifest, List<TranslatedPages> translated) {
+        Optional<PictureManifest> manifest, Optional<LinkPicture> linkPicture, List<TranslatedPages> translated) {
 
     public CasePages {
         pages = List.copyOf(pages);

@@ -23,12 +23,13 @@ import java.util.Optional;
  * @param retold says from which publication a case is told, and by whom; empty if it is told by those who did it
  * @param licence of text and data, in words
  * @param words the frame's own words
+ * @param web what the page says for programs that show a link to it; empty if the site has no address on the web
  */
 public record Frame(String siteName, String headTitle, String direction, String up, List<Link> ways,
         List<Link> casePages, List<Link> allWays, List<LanguageLink> otherLanguages, Optional<String> translated,
         Optional<String> audience,
         List<String> onScreenOnly, String notice, Optional<String> demo, Optional<Retold> retold,
-        Optional<String> licence, Map<String, String> words) {
+        Optional<String> licence, Map<String, String> words, Optional<OnTheWeb> web) {
 
     public Frame {
         ways = List.copyOf(ways);

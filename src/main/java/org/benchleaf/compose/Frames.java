@@ -35,7 +35,8 @@ final class Frames {
     /** The frame of a page of the whole site. */
     Frame ofSite(String path, String title) {
         String site = library.studio().name();
-        return frame(path, title.equals(site) ? site : title + " - " + site, List.of(), Optional.empty(), Optional.empty(), List.of());
+        return frame(path, title.equals(site) ? site : title + " - " + site, List.of(), Optional.empty(), Optional.empty(), List.of(),
+                Optional.empty());
     }
 
     /**
@@ -43,14 +44,15 @@ final class Frames {
      *
      * @param what the kind of page in words, such as "Step sheet"
      * @param onScreenOnly what of it may not be printed
+     * @param picture beside a link to it
      */
     Frame ofCase(String path, String what, TreatmentCase treatment, List<CasePageName> pages,
-            List<String> onScreenOnly) {
+            List<String> onScreenOnly, Optional<LinkPicture> picture) {
         List<Link> casePages = pages.stream().map(page -> way(path,
                 words.say("case-page." + page.kind()), Paths.inCase(treatment.id(), page.file()))).toList();
         return frame(path, what + " - " + treatment.title() + " - " + library.studio().name(), casePages,
                 treatment.sources().retelling().map(retelling -> retold(path, retelling, treatment.publication())),
-                Optional.of(words.say("frame.licence", "licence", treatment.publication().licence())), onScreenOnly);
+                Optional.of(words.say("frame.licence", "licence", treatment.publication().licence())), onScreenOnly, picture);
     }
 
     private Frame.Retold retold(String path, Retelling retelling, Publication publication) {
@@ -62,13 +64,18 @@ final class Frames {
     }
 
     private Frame frame(String path, String headTitle, List<Link> casePages, Optional<Frame.Retold> retold,
-            Optional<String> licence, List<String> onScreenOnly) {
+            Optional<String> licence, List<String> onScreenOnly, Optional<LinkPicture> picture) {
         return new Frame(library.studio().name(), headTitle, direction(words.language()), Paths.up(path),
                 ways(path, true), casePages, ways(path, false), otherLanguages(path), unread(), audience.isPublic() ? Optional.empty()
                         : Optional.of(words.say("frame.trainees", "studio", library.studio().name())), onScreenOnly,
                 words.say("frame.notice"),
                 library.studio().demo() ? Optional.of(words.say("frame.demo")) : Optional.empty(), retold, licence,
-                words.group("frame"));
+                words.group("frame"), onTheWeb(path, picture));
+    }
+
+    private Optional<OnTheWeb> onTheWeb(String path, Optional<LinkPicture> picture) {
+        return WebAddress.of(library.studio()).filter(any -> audience.isPublic()).map(web -> new OnTheWeb(web.to(path),
+                picture.map(one -> web.to(one.path())), picture.map(LinkPicture::alt)));
     }
 
     private List<Link> ways(String path, boolean mainOnly) {

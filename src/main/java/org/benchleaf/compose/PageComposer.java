@@ -17,6 +17,6 @@ public final class PageComposer {
     public static CasePages compose(WorkedCase worked, Library library, Clearance clearance) {
         CaseComposition composition = new CaseComposition(worked, library, clearance);
         return new CasePages(Offers.onCase(composition.all(), library.studio()), composition.files(), composition.card(),
-                composition.book(), composition.manifest(), composition.translated());
+                composition.book(), composition.manifest(), composition.linkPicture(), composition.translated());
     }
 }

@@ -26,6 +26,8 @@ final class Paths {
     static final String MANIFEST = "manifest.json";
     /** The object and its treatment as linked data. */
     static final String LINKED_ART = "linked-art.json";
+    /** The picture beside a link to a case; the names of all others end with a width. */
+    static final String LINK_PICTURE = "pictures/link.jpg";
     static final String ATOM = "feed.xml";
     static final String JSON_FEED = "feed.json";
     static final String ROBOTS = "robots.txt";

@@ -46,6 +46,7 @@ record Purge(Set<String> gone, Set<String> titles) {
                 changed = true;
             }
         }
+        changed |= forgetPicture(page);
         if (!changed) {
             return Optional.of(text);
         }
@@ -54,6 +55,16 @@ record Purge(Set<String> gone, Set<String> titles) {
         boolean tells = titles.stream().anyMatch(words::contains)
                 || page.getAllElements().stream().anyMatch(element -> leadsToGone(path, element));
         return tells ? Optional.empty() : Optional.of(page.outerHtml());
+    }
+
+    /** The picture beside a link to the page is named by its whole address. */
+    private boolean forgetPicture(Document page) {
+        boolean isGone = page.select("meta[property=og:image]").stream().map(meta -> meta.attr("content"))
+                .anyMatch(address -> gone.stream().anyMatch(path -> address.endsWith("/" + path)));
+        if (isGone) {
+            page.select("meta[property^=og:image]").remove();
+        }
+        return isGone;
     }
 
     private boolean leadsToGone(String path, Element element) {

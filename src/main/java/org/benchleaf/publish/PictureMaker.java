@@ -186,7 +186,7 @@ public final class PictureMaker {
         return width <= PHONE_WIDTH ? PHONE_BUDGET : BUDGET;
     }
 
-    private static byte[] jpeg(BufferedImage image, float quality) {
+    static byte[] jpeg(BufferedImage image, float quality) {
         ImageWriter writer = ImageIO.getImageWritersByFormatName("jpeg").next();
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         try (MemoryCacheImageOutputStream out = new MemoryCacheImageOutputStream(bytes)) {

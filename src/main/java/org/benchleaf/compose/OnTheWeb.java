@@ -1,0 +1,23 @@
+package org.benchleaf.compose;
+
+import java.util.Optional;
+
+/**
+ * What a page says for programs that show a link to it (Open Graph), by whole addresses.
+ *
+ * @param address of the page
+ * @param picture address of the picture beside the link; empty if there is none
+ * @param alt what the picture shows; empty if there is none
+ */
+public record OnTheWeb(String address, Optional<String> picture, Optional<String> alt) {
+
+    /** Width of the picture in pixels. */
+    public int width() {
+        return LinkPicture.WIDTH;
+    }
+
+    /** Height of the picture in pixels. */
+    public int height() {
+        return LinkPicture.HEIGHT;
+    }
+}
