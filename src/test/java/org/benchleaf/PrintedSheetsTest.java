@@ -11,6 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -58,7 +59,9 @@ class PrintedSheetsTest {
         Path studio = folder.resolve("content/studio.yaml");
         Files.writeString(studio, Files.readString(studio).replace("demo: yes", "demo: yes\ntake along: [pdf]"));
         Path course = folder.resolve("content/classes/spring.yaml");
-        Files.writeString(course, Files.readString(course).replace("case: tide", "case: tide\npublish: yes"));
+        Files.writeString(course, Files.readString(course) + "publish: yes\npeople: {supervisors: 2}\nshared:\n"
+                + Stream.of("board", "hood", "pH meter", "sink", "tray", "weight").map(thing ->
+                        "  - {thing: " + thing + ", count: 6}\n").collect(Collectors.joining()));
         site = folder.resolve("site");
         Published.from(folder.resolve("content"), site, "2026-06-01");
     }
