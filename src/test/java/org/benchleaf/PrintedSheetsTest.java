@@ -223,6 +223,24 @@ class PrintedSheetsTest {
         assertThat(sheets(other)).isEmpty();
     }
 
+    @Test
+    void what_holds_a_picture_leaves_with_the_permission_for_pictures() throws IOException {
+        Path content = folder.resolve("narrowed-content");
+        ChangedContent.copy(folder.resolve("content"), content);
+        Path other = folder.resolve("narrowed");
+        Published.from(content, other, "2026-06-01");
+        Path file = content.resolve(CASE + "case.md");
+        String permission = "{for: [teaching, text, pictures], from: owner, on: 2026-03-09}";
+        String before = Files.readString(file);
+        assertThat(before).contains(permission);
+        Files.writeString(file, before.replace(permission, permission.replace(", pictures", "")));
+        Published.from(content, other, "2026-06-01", "--only-withdrawals");
+        assertThat(other.resolve(STEPS + "-sheet-with-pictures.pdf")).doesNotExist();
+        assertThat(other.resolve(PREPARATION + "-sheet.pdf")).exists();
+        Published.from(content, other, "2026-06-01");
+        assertThat(sheet(other, STEPS).getFileName()).hasToString("steps-sheet.pdf");
+    }
+
     private static List<Path> sheets(Path site) {
         try (Stream<Path> files = Files.walk(site)) {
             return files.filter(file -> file.toString().endsWith(".pdf")).toList();
