@@ -111,7 +111,7 @@ final class ForeignWords {
             while (last + 1 < words.size() && pairs.contains(pair(words.get(last), words.get(last + 1)))) {
                 last++;
             }
-            if (last > at && !own.contains(plain(whole))) {
+            if (last > at && !own.contains(plain(whole)) && holdsWords(whole.substring(words.get(at).start(), words.get(last).end()))) {
                 runs.add(new int[] {words.get(at).start(), words.get(last).end()});
                 at = last;
             }

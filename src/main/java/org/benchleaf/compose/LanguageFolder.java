@@ -1,9 +1,12 @@
 package org.benchleaf.compose;
 
+import java.net.URI;
+import java.net.URISyntaxException;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /**
  * Where pages lie that are told in another language than the site's own: in a folder named after it, below which their paths are
@@ -14,6 +17,9 @@ import java.util.Set;
  * @param languages every language in which these pages are told, that of the original first
  */
 record LanguageFolder(String language, Set<String> pages, List<String> languages) {
+
+    /** Begins an address outside the site. */
+    private static final Pattern OUTSIDE = Pattern.compile("[a-zA-Z][a-zA-Z0-9+.-]*+:|/");
 
     /** No such folder. */
     static final LanguageFolder NONE = new LanguageFolder("", Set.of(), List.of());
@@ -42,6 +48,19 @@ record LanguageFolder(String language, Set<String> pages, List<String> languages
     /** The path of the same page in the original. */
     String plain(String path) {
         return language.isEmpty() || !path.startsWith(language + "/") ? path : path.substring(language.length() + 1);
+    }
+
+    /** What leads from a page of this folder to where a link leads from the same page in the original. */
+    String rebased(String path, String href) {
+        if (language.isEmpty() || href.startsWith("#") || OUTSIDE.matcher(href).lookingAt()) {
+            return href;
+        }
+        try {
+            URI there = new URI(plain(path)).resolve(new URI(href));
+            return Paths.way(path, of(there.getRawPath() + (there.getRawFragment() == null ? "" : "#" + there.getRawFragment())));
+        } catch (URISyntaxException noAddress) {
+            return href;
+        }
     }
 
     private static String in(String language, String path) {

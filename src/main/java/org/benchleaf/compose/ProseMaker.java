@@ -25,6 +25,7 @@ final class ProseMaker {
     Prose make(String html) {
         Document document = Jsoup.parseBodyFragment(html);
         document.outputSettings().prettyPrint(false);
+        document.select("a[href]").forEach(link -> link.attr("href", sheet.rebased(link.attr("href"))));
         List<Prose.Passage> passages = new ArrayList<>();
         for (Node node : document.body().childNodes()) {
             if (!node.outerHtml().isBlank()) {

@@ -102,6 +102,11 @@ final class Sheet {
         return Paths.way(path, folder.of(to));
     }
 
+    /** The way to where an author's link leads, who writes it for the page in the language of the original. */
+    String rebased(String href) {
+        return folder.rebased(path, href);
+    }
+
     /** A link from this page to another. */
     Link link(String text, String to) {
         return Link.to(text, way(to));
