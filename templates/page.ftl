@@ -57,19 +57,19 @@
       </#list>
     </ul>
   </nav>
-  <#if frame.otherLanguages?has_content>
-  <nav class="languages" aria-label="${frame.words['other-languages']}">
-    <ul>
-      <#list frame.otherLanguages as other>
-      <li><a href="${other.href}" lang="${other.language}" hreflang="${other.language}" rel="alternate">${other.name}</a></li>
-      </#list>
-    </ul>
-  </nav>
-  </#if>
-  <#if frame.translated?has_content><p class="translated">${frame.translated}</p></#if>
   <#if frame.audience?has_content><p class="audience">${frame.audience}</p></#if>
   <#list frame.onScreenOnly as part><p class="not-printed">${frame.words["not-printed-" + part]}</p></#list>
 </header>
+<#if frame.otherLanguages?has_content>
+<nav class="languages" aria-label="${frame.words['other-languages']}">
+  <ul>
+    <#list frame.otherLanguages as other>
+    <li><a href="${other.href}" lang="${other.language}" dir="${other.direction}" hreflang="${other.language}" rel="alternate">${other.name}</a></li>
+    </#list>
+  </ul>
+</nav>
+</#if>
+<#if frame.translated?has_content><p class="translated">${frame.translated}</p></#if>
 <#if frame.casePages?size gt 1>
 <nav class="tabs" aria-label="${frame.words['case-pages']}">
   <ul>

@@ -50,7 +50,13 @@ public record Frame(String siteName, String headTitle, String direction, String 
     public record Retold(String by, Link source, String terms) {
     }
 
-    /** The same page in another language, named in that language. */
-    public record LanguageLink(String name, String language, String href) {
+    /**
+     * The same page in another language.
+     *
+     * @param name what the language calls itself
+     * @param language BCP 47 tag
+     * @param direction in which it is written
+     */
+    public record LanguageLink(String name, String language, String direction, String href) {
     }
 }

@@ -90,7 +90,8 @@ final class Frames {
 
     private List<Frame.LanguageLink> otherLanguages(String path) {
         return folder.everywhere(path).entrySet().stream().filter(each -> !each.getValue().equals(path))
-                .map(each -> new Frame.LanguageLink(Words.name(each.getKey()), each.getKey(), Paths.way(path, each.getValue())))
+                .map(each -> new Frame.LanguageLink(Words.name(each.getKey()), each.getKey(), direction(each.getKey()),
+                        Paths.way(path, each.getValue())))
                 .toList();
     }
 

@@ -32,10 +32,15 @@ final class SiteRules {
     }
 
     private static Stream<Fault> differentWays(SiteUnderTest site) {
-        Map<String, Long> counts = site.pages().stream()
-                .collect(Collectors.groupingBy(SiteRules::ways, Collectors.counting()));
+        return site.pages().stream().collect(Collectors.groupingBy(page -> page.html().selectFirst("html").attr("lang")))
+                .values().stream().flatMap(SiteRules::differentWays);
+    }
+
+    /** Among the pages of one language. */
+    private static Stream<Fault> differentWays(List<WrittenPage> pages) {
+        Map<String, Long> counts = pages.stream().collect(Collectors.groupingBy(SiteRules::ways, Collectors.counting()));
         String usual = counts.entrySet().stream().max(Map.Entry.comparingByValue()).orElseThrow().getKey();
-        return site.pages().stream().filter(page -> !ways(page).equals(usual)).map(page ->
+        return pages.stream().filter(page -> !ways(page).equals(usual)).map(page ->
                 new Fault("ways are the same everywhere", page.path(), ways(page) + " instead of " + usual));
     }
 
