@@ -11,6 +11,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.benchleaf.compose.Audience;
 import org.benchleaf.message.Message;
@@ -127,9 +128,14 @@ final class StudioPreview implements PreviewedSite {
         return studio.audiences().stream().filter(audience -> path.startsWith(name(audience) + "/")).findFirst().map(audience -> {
             String inSite = path.substring(name(audience).length() + 1);
             String[] parts = inSite.split("/");
-            return new Address(audience, Optional.of(parts).filter(all -> all.length > 2 && all[0].equals("cases"))
-                    .map(all -> all[1]), inSite);
+            return new Address(audience, caseOf(parts), inSite);
         });
+    }
+
+    /** Pages in another language lie in its folder. */
+    private static Optional<String> caseOf(String[] parts) {
+        return IntStream.range(0, 2).filter(at -> parts.length > at + 2 && parts[at].equals("cases")).mapToObj(at -> parts[at + 1])
+                .findFirst();
     }
 
     @Override

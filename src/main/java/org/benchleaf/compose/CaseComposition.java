@@ -54,9 +54,11 @@ public final class CaseComposition {
         return List.copyOf(pages.keySet());
     }
 
-    /** One page, made anew each time; empty if there is none at that path. */
+    /** One page, also in another language, made anew each time; empty if there is none at that path. */
     public Optional<Page> page(String path) {
-        return Optional.ofNullable(pages.get(path)).map(Supplier::get);
+        return pages.containsKey(path) ? Optional.of(pages.get(path).get()) : translated().stream()
+                .filter(translated -> path.startsWith(translated.language() + "/")).flatMap(translated -> translated.pages().stream())
+                .filter(page -> page.path().equals(path)).findFirst();
     }
 
     /** The data beside the pages. */

@@ -27,11 +27,6 @@ public final class TranslatedPages {
         return makers.stream().map(maker -> maker.make(desk)).toList();
     }
 
-    /** What the first page of the site in this language needs of the case. */
-    public CaseCard card() {
-        return CardMaker.card(desk, makers.stream().map(maker -> desk.folder().of(desk.path(maker.name().file()))).toList());
-    }
-
     /** How the search lists a page. */
     public String searchTitle(Page page) {
         return page.kind().equals("case-study") ? desk.treatment().title() : page.title() + ": " + desk.treatment().title();
