@@ -18,6 +18,7 @@ import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.benchleaf.check.CaseChecker;
+import org.benchleaf.check.Checked;
 import org.benchleaf.check.LibraryChecker;
 import org.benchleaf.message.DraftMessages;
 import org.benchleaf.message.Message;
@@ -25,6 +26,7 @@ import org.benchleaf.message.MessageText;
 import org.benchleaf.message.Messages;
 import org.benchleaf.message.Severity;
 import org.benchleaf.model.Confidential;
+import org.benchleaf.model.Translation;
 import org.benchleaf.privacy.PrivateScan;
 import org.benchleaf.read.CaseReader;
 import org.benchleaf.read.Draft;
@@ -95,9 +97,11 @@ public final class CheckCommand implements Callable<Integer> {
         PrivateScan others = PrivateScan.ofAll(values, shared.studioName());
         PrivateScan inShared = PrivateScan.ofShared(values, shared.studioName());
         shared.draft().texts().forEach(source -> inShared.scanSource(source).forEach(messages::add));
-        IntStream.range(0, folders.size()).parallel().mapToObj(at -> review.of(folders.get(at), read.get(at),
-                CaseChecker.check(read.get(at), shared.library(), today, shared.deriver()::ph), others)).toList().forEach(messages::addAll);
-        tell(messages.all(), folders.size());
+        List<Checked> checked = read.parallelStream()
+                .map(draft -> CaseChecker.check(draft, shared.library(), today, shared.deriver()::ph)).toList();
+        IntStream.range(0, folders.size()).parallel().mapToObj(at -> review.of(folders.get(at), read.get(at), checked.get(at), others))
+                .toList().forEach(messages::addAll);
+        tell(messages.all(), checked);
         return messages.hasErrors() ? CONTENT_HAS_ERRORS : DONE;
     }
 
@@ -146,7 +150,7 @@ public final class CheckCommand implements Callable<Integer> {
         return path.startsWith(folder) || folder.startsWith(path);
     }
 
-    private void tell(List<Message> messages, int cases) {
+    private void tell(List<Message> messages, List<Checked> cases) {
         PrintWriter out = spec.commandLine().getOut();
         switch (format) {
             case json -> out.println(Json.of(messages.stream().map(MessageData::of).toList()));
@@ -156,9 +160,17 @@ public final class CheckCommand implements Callable<Integer> {
                 messages.stream().filter(message -> !DraftList.tells(message, messages))
                         .forEach(message -> err.println(MessageText.of(message) + "\n"));
                 DraftList.of(messages).forEach(out::println);
-                out.println(summary(messages, cases));
+                cases.stream().flatMap(one -> one.treatment().stream()).flatMap(one -> one.translations().stream())
+                        .forEach(translation -> out.println(translated(translation)));
+                out.println(summary(messages, cases.size()));
             }
         }
+    }
+
+    /** How far a translation has come. */
+    private static String translated(Translation translation) {
+        return translation.place().file() + ": " + translation.texts().size() + " of " + translation.of() + " texts translated, "
+                + (translation.outdated().isEmpty() ? "none" : translation.outdated().size()) + " of them changed in the case since.";
     }
 
     private static String summary(List<Message> messages, int cases) {

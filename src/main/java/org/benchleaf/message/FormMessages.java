@@ -205,8 +205,7 @@ public enum FormMessages implements CatalogueEntry {
     ORIGINAL_CHANGED("FORM-150", Severity.ADVICE,
             "The case has other words at '{text}' than those that were translated.",
             "The pages show the words of the case there, until the translation follows.",
-            "Compare the two; then write the mark of the present words, {mark}, under 'made from', or let"
-                    + " 'benchleaf translation' write it."),
+            "Compare the two; then write the mark of the present words, {mark}, under 'made from'."),
     PAIR_ONE_SIDED("FORM-062", Severity.ADVICE,
             "The picture '{id}' is paired with '{pair}', which is not paired with it.",
             "The two are shown side by side; another pairing makes it unclear which.",
