@@ -29,7 +29,7 @@ final class QuantityRuns {
     /** Sets every quantity of a text apart; a bare number needs it not. */
     static void isolate(TextNode text) {
         Element parent = (Element) text.parent();
-        if (parent.closest("bdi, svg, [dir=ltr]:not(html), option, title, textarea") != null) {
+        if (parent.closest("bdi, svg, option, title, textarea") != null) {
             return;
         }
         String whole = text.getWholeText();
