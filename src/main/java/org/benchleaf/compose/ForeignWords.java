@@ -36,7 +36,7 @@ final class ForeignWords {
             .filter(symbol -> !symbol.isEmpty()).sorted(Comparator.comparingInt(String::length).reversed()).map(Pattern::quote)
             .collect(Collectors.joining("|")) + ")(?![\\p{L}])");
     private static final Pattern WORD = Pattern.compile("\\p{L}{2}");
-    private static final Pattern ANY_WORD = Pattern.compile("(?<![\\p{L}\\p{M}])\\p{L}[\\p{L}\\p{M}'’-]*+");
+    private static final Pattern ANY_WORD = Pattern.compile("(?<![\\p{L}\\p{M}\\p{N}])\\p{L}[\\p{L}\\p{M}'’-]*+(?!\\p{N})");
     private static final Pattern BLANKS = Pattern.compile("\\s++");
 
     private final String language;
@@ -64,7 +64,7 @@ final class ForeignWords {
         Document source = Jsoup.parse(originalHtml);
         Set<String> texts = new HashSet<>();
         texts(source.body()).forEach(text -> texts.add(plain(text.getWholeText())));
-        Set<String> pairs = texts.stream().flatMap(text -> pairs(words(text)).stream()).collect(Collectors.toSet());
+        Set<String> pairs = texts.stream().flatMap(text -> pairs(text).stream()).collect(Collectors.toSet());
         texts(page.body()).forEach(text -> {
             if (isOriginal(plain(text.getWholeText()), texts)) {
                 markWhole(text);
@@ -108,7 +108,7 @@ final class ForeignWords {
         List<int[]> runs = new ArrayList<>();
         for (int at = 0; at + 1 < words.size(); at++) {
             int last = at;
-            while (last + 1 < words.size() && pairs.contains(pair(words.get(last), words.get(last + 1)))) {
+            while (last + 1 < words.size() && pairs.contains(pair(whole, words.get(last), words.get(last + 1)))) {
                 last++;
             }
             if (last > at && !own.contains(plain(whole)) && holdsWords(whole.substring(words.get(at).start(), words.get(last).end()))) {
@@ -142,16 +142,18 @@ final class ForeignWords {
         return ANY_WORD.matcher(text).results().toList();
     }
 
-    private static Set<String> pairs(List<MatchResult> words) {
+    private static Set<String> pairs(String text) {
+        List<MatchResult> words = words(text);
         Set<String> pairs = new HashSet<>();
         for (int at = 0; at + 1 < words.size(); at++) {
-            pairs.add(pair(words.get(at), words.get(at + 1)));
+            pairs.add(pair(text, words.get(at), words.get(at + 1)));
         }
         return pairs;
     }
 
-    private static String pair(MatchResult one, MatchResult next) {
-        return one.group() + " " + next.group();
+    /** Two words with what stands between them. */
+    private static String pair(String text, MatchResult one, MatchResult next) {
+        return plain(text.substring(one.start(), next.end()));
     }
 
     private static List<TextNode> texts(Element body) {
