@@ -147,7 +147,7 @@ final class BenchStepMaker {
                         sheet.words().missing(missing)))));
         List<String> uses = step.uses().stream().filter(id -> !isWorn(id)).toList();
         if (!uses.isEmpty()) {
-            facts.add(new Fact(sheet.words().say("bench-fact.uses"), new Html(String.join(", ", uses.stream()
+            facts.add(new Fact(sheet.words().say("bench-fact.uses"), new Html(sheet.words().list(uses.stream()
                     .map(id -> PartFacts.thing(sheet, desk, id).markup()).toList()))));
         }
         if (step.people() > 1) {

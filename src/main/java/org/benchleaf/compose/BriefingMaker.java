@@ -48,7 +48,7 @@ final class BriefingMaker {
         Briefing.Tick read = new Briefing.Tick("tick-briefing", sheet.words().say("briefing.read"));
         return briefing(steps, ids, "bench.caution-of", Optional.of(read),
                 names -> sheet.words().count("briefing.steps", names.size(), "steps",
-                        String.join(", ", names)));
+                        sheet.words().list(names)));
     }
 
     /** What the technician must know, who handles every ingredient at full strength. */

@@ -103,7 +103,7 @@ final class CaseStudyPage implements CasePageMaker {
     private static String objectWords(Words words, PrintObject object) {
         Optional<MissingValue> missing = MissingValue.read(object.technique());
         return missing.isPresent() ? words.say("missing.technique", "kind", object.kind(), "missing", words.missing(missing.get()))
-                : object.technique().isBlank() ? object.kind() : object.kind() + ", " + object.technique();
+                : object.technique().isBlank() ? object.kind() : words.list(List.of(object.kind(), object.technique()));
     }
 
     private static String size(Sheet sheet, PrintObject object) {
@@ -144,7 +144,7 @@ final class CaseStudyPage implements CasePageMaker {
                 sheet.linked(item(sheet, item)))));
         if (!object.media().isEmpty()) {
             facts.add(new Fact(words.say("fact.media"), sheet.linked(String.join("; ", object.media().stream()
-                    .map(CaseStudyPage::mediumWords).toList()))));
+                    .map(medium -> mediumWords(words, medium)).toList()))));
         }
         return new Section("object", words.say("study.object"), Optional.empty(), List.of(new Facts(facts)));
     }
@@ -158,9 +158,8 @@ final class CaseStudyPage implements CasePageMaker {
                 "decision", item.decision().orElseGet(words::notRecorded));
     }
 
-    private static String mediumWords(Medium medium) {
-        return String.join(", ", Stream.of(Optional.of(medium.is()), medium.colour(), medium.where())
-                .flatMap(Optional::stream).toList());
+    private static String mediumWords(Words words, Medium medium) {
+        return words.list(Stream.of(Optional.of(medium.is()), medium.colour(), medium.where()).flatMap(Optional::stream).toList());
     }
 
     private static String support(Sheet sheet, PrintObject object) {
@@ -173,7 +172,7 @@ final class CaseStudyPage implements CasePageMaker {
         object.support().grammage().ifPresent(value -> parts.add(sheet.numbers().written(value).text()));
         object.support().thickness().ifPresent(value -> parts.add(sheet.words().say("support.thick",
                 "value", sheet.numbers().written(value).text())));
-        return String.join(", ", parts);
+        return sheet.words().list(parts);
     }
 
     private static Optional<Section> condition(Sheet sheet, CaseDesk desk) {

@@ -264,7 +264,7 @@ final class PartFacts implements Part.Kinds<List<Fact>> {
 
         void things(String key, List<String> ids) {
             if (!ids.isEmpty()) {
-                list.add(new Fact(sheet.words().say("bench-fact." + key), new Html(String.join(", ",
+                list.add(new Fact(sheet.words().say("bench-fact." + key), new Html(sheet.words().list(
                         ids.stream().map(id -> PartFacts.thing(sheet, desk, id).markup()).toList()))));
             }
         }

@@ -120,7 +120,7 @@ final class RecipeMaker {
                 sheet.numbers().duration(keeps).text())));
         solution.kept().ifPresent(kept -> facts.add(Fact.of(words.say("prepare.kept"), kept)));
         if (!preparation.usedIn().isEmpty()) {
-            facts.add(Fact.of(words.say("prepare.used-in"), String.join(", ", preparation.usedIn().stream()
+            facts.add(Fact.of(words.say("prepare.used-in"), words.list(preparation.usedIn().stream()
                     .map(desk.treatment()::step).flatMap(Optional::stream).map((Step step) ->
                             new StepTitle(words, desk.treatment()).kind(step)).distinct().toList())));
         }

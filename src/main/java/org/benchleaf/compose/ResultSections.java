@@ -210,7 +210,7 @@ final class ResultSections implements Result.Kinds<List<Block>> {
 
     private Fact instrument(Instrument instrument) {
         return fact("instrument", instrument.is() + (instrument.calibrated().isEmpty() ? ""
-                : words.say("results.calibrated", "days", String.join(", ",
+                : words.say("results.calibrated", "days", words.list(
                         instrument.calibrated().stream().map(sheet.numbers()::date).toList()))));
     }
 
