@@ -46,7 +46,7 @@
 <script type="application/ld+json">${json}</script>
 </#list>
 </head>
-<body class="page page--${page.kind}<#list frame.onScreenOnly as part> on-screen-only--${part}</#list>">
+<body class="page page--${page.kind}<#if frame.translated?has_content> page--translated</#if><#list frame.onScreenOnly as part> on-screen-only--${part}</#list>">
 <a class="skip" href="#content">${frame.words.skip}</a>
 <header class="masthead">
   <p class="masthead__name"><a href="${frame.up}index.html">${frame.siteName}</a></p>

@@ -25,9 +25,6 @@ import org.jsoup.select.NodeTraversor;
  */
 final class ForeignWords {
 
-    /** The class of what is marked. */
-    static final String MARK = "original";
-
     private static final String APART = "script, style, code, pre, math, [lang]:not(html)";
     private static final Set<String> WHOLE_ONLY = Set.of("title", "desc", "text", "tspan", "option", "button", "textarea");
     /** A code such as H319, CC-BY-4.0 or CIEDE2000 is of no language. */
@@ -135,7 +132,9 @@ final class ForeignWords {
     }
 
     private Element mark(Element element) {
-        return element.attr("lang", original).attr("dir", Frames.direction(original)).addClass(MARK);
+        element.attr("lang", original);
+        boolean turned = !Frames.direction(original).equals(Frames.direction(language));
+        return turned && element.closest("svg") == null ? element.attr("dir", Frames.direction(original)) : element;
     }
 
     private static List<MatchResult> words(String text) {

@@ -32,6 +32,7 @@ final class TextRules {
             "fr", Set.of("le", "la", "les", "des", "et", "est", "une", "dans", "pour", "avec", "sur", "du", "au", "qui"),
             "es", Set.of("el", "los", "las", "una", "con", "para", "por", "del", "que", "es", "y", "se", "su"),
             "it", Set.of("il", "gli", "della", "di", "che", "una", "per", "con", "del", "è", "sono", "nel"),
+            "cy", Set.of("yn", "y", "yr", "ar", "ac", "ei", "mae", "wedi", "i", "o", "gan", "nid", "dan", "am", "fel", "neu"),
             "nl", Set.of("het", "een", "van", "niet", "met", "op", "zijn", "wordt", "voor", "aan", "bij"));
 
     private TextRules() {
