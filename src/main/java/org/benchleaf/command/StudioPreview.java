@@ -174,7 +174,7 @@ final class StudioPreview implements PreviewedSite {
             return new Kept(before.composed(), before.shown(), before.at(), looks, true, Optional.empty());
         }
         versions++;
-        SiteFile file = composed.publisher().publish(composed.page().previewed(PreviewServer.script(versions)));
+        SiteFile file = composed.previewed(PreviewServer.script(versions));
         return new Kept(Optional.of(composed), new Shown(Optional.of(file), versions),
                 LocalTime.now(clock).truncatedTo(ChronoUnit.SECONDS), looks, true, Optional.empty());
     }

@@ -20,6 +20,7 @@ import org.benchleaf.compose.CaseComposition;
 import org.benchleaf.compose.DataFile;
 import org.benchleaf.compose.Page;
 import org.benchleaf.compose.SiteComposition;
+import org.benchleaf.compose.TranslatedPages;
 import org.benchleaf.message.Message;
 import org.benchleaf.message.Messages;
 import org.benchleaf.model.CourseClass;
@@ -85,13 +86,25 @@ final class WarmStudio {
         openTemplates();
     }
 
+    /** Of which pages one in another language is, and the page of which it is the translation. */
+    record Translated(TranslatedPages pages, Page original) {
+    }
+
     /**
      * A page before it is written.
      *
+     * @param translated empty for a page of the original language
      * @param publisher writes it, with its pictures
      * @param look stands for everything else that decides how it looks: templates, dots of pictures
      */
-    record Composed(Page page, SitePublisher publisher, List<Object> look) {
+    record Composed(Page page, Optional<Translated> translated, SitePublisher publisher, List<Object> look) {
+
+        /** The finished page; one in another language with its original words marked, as an edition has it. */
+        SiteFile previewed(String script) {
+            SiteFile file = publisher.publish(page.previewed(script));
+            return translated.map(one -> SiteFile.text(file.path(), one.pages().marked(file.text(),
+                    publisher.publish(one.original()).text()))).orElse(file);
+        }
     }
 
     /**
@@ -214,19 +227,23 @@ final class WarmStudio {
 
     /** A page of a case; empty if there is none or it cannot be made now. */
     Optional<Composed> casePage(String id, Audience audience, String path) {
-        return caseNamed(id).filter(one -> isSound()).flatMap(one -> one.composition(audience).flatMap(pages -> pages.page(path))
-                .map(page -> composed(page, one.pictures(audience).orElseThrow(), state.pictures(content, id))));
+        return caseNamed(id).filter(one -> isSound()).flatMap(one -> one.composition(audience).flatMap(pages -> pages.page(path)
+                .map(page -> composed(page, translated(pages, page), one.pictures(audience).orElseThrow(), state.pictures(content, id)))));
     }
 
     /** A page of the whole site; empty if there is none or it cannot be made now. */
     Optional<Composed> sitePage(Audience audience, String path) {
         return isSound() ? site(audience).composition().page(path)
-                .map(page -> composed(page, CasePictures.noted(site(audience).cards()), Map.of())) : Optional.empty();
+                .map(page -> composed(page, Optional.empty(), CasePictures.noted(site(audience).cards()), Map.of())) : Optional.empty();
     }
 
-    private Composed composed(Page page, Pictures pictures, Object dots) {
+    private static Optional<Translated> translated(CaseComposition pages, Page page) {
+        return pages.translationOf(page.path()).map(one -> new Translated(one, pages.page(one.originalOf(page)).orElseThrow()));
+    }
+
+    private Composed composed(Page page, Optional<Translated> translated, Pictures pictures, Object dots) {
         SitePublisher own = publisher.orElseThrow();
-        return new Composed(page, own.with(pictures), List.of(own, dots));
+        return new Composed(page, translated, own.with(pictures), List.of(own, dots, translated.map(Translated::original)));
     }
 
     private Site site(Audience audience) {

@@ -56,9 +56,13 @@ public final class CaseComposition {
 
     /** One page, also in another language, made anew each time; empty if there is none at that path. */
     public Optional<Page> page(String path) {
-        return pages.containsKey(path) ? Optional.of(pages.get(path).get()) : translated().stream()
-                .filter(translated -> path.startsWith(translated.language() + "/")).flatMap(translated -> translated.pages().stream())
-                .filter(page -> page.path().equals(path)).findFirst();
+        return pages.containsKey(path) ? Optional.of(pages.get(path).get()) : translationOf(path).stream()
+                .flatMap(translated -> translated.pages().stream()).filter(page -> page.path().equals(path)).findFirst();
+    }
+
+    /** The pages of the language to which a path belongs; empty for a path of the original. */
+    public Optional<TranslatedPages> translationOf(String path) {
+        return translated().stream().filter(translated -> path.startsWith(translated.language() + "/")).findFirst();
     }
 
     /** The data beside the pages. */

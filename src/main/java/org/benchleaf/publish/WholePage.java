@@ -17,7 +17,7 @@ import org.jsoup.nodes.Element;
 final class WholePage {
 
     /** What leads only to other pages, or offers this file. */
-    private static final String LEADS_AWAY = "nav.ways, nav.tabs, nav.languages, nav.foot__ways, " + FinishedPage.OFFERS
+    private static final String LEADS_AWAY = "nav.ways, nav.tabs, nav.languages, link[hreflang], nav.foot__ways, " + FinishedPage.OFFERS
             + ", form[action]";
     private static final String CASE_PICTURES = "/pictures/";
 

@@ -225,7 +225,7 @@ class WithdrawalTest {
         change("cases/ebb/case.md", text -> text.replace("state: cleared", "state: withdrawn"));
         assertThat(run("--site", site.toString(), "--only-withdrawals").code()).isZero();
         Map<String, String> after = contents(site);
-        assertThat(before.keySet().stream().filter(path -> !path.startsWith("cases/ebb/"))).allMatch(after::containsKey);
+        assertThat(before.keySet().stream().filter(path -> !path.contains("cases/ebb/"))).allMatch(after::containsKey);
         assertThat(after.get("index.html")).contains("cases/tide/index.html", "cases/tide/steps.html");
         assertThat(after.get("assets/search-index.js")).contains("cases/tide/index.html");
         assertThat(after.keySet().stream().filter(path -> path.startsWith("cases/tide/")))

@@ -154,17 +154,19 @@ class DemoPagesTest {
     @Test
     void on_every_step_sheet_the_briefing_comes_before_the_steps_and_a_hold_point_before_what_it_holds() {
         List<String> sheets = PAGES.keySet().stream().filter(path -> path.endsWith("/steps.html")).toList();
-        assertThat(sheets).hasSize(5);
+        assertThat(sheets).hasSize(9);
         for (String path : sheets) {
             List<Element> all = PAGES.get(path).getAllElements();
             int briefing = all.indexOf(PAGES.get(path).getElementById("briefing"));
             assertThat(briefing).as(path).isPositive();
-            assertThat(PAGES.get(path).select("#briefing .briefing__defer").text()).contains("safety data sheet", "local rules");
+            boolean inEnglish = path.startsWith("cases/");
+            assertThat(PAGES.get(path).select("#briefing .briefing__defer").text()).as(path).isNotBlank()
+                    .satisfies(words -> assertThat(!inEnglish || words.contains("safety data sheet") && words.contains("local rules")).isTrue());
             PAGES.get(path).select(".strip__step").forEach(step ->
                     assertThat(all.indexOf(step)).as(path).isGreaterThan(briefing));
             PAGES.get(path).select(".strip__hold").forEach(hold -> {
                 assertThat(hold.elementSiblingIndex()).as(path).isZero();
-                assertThat(hold.text()).containsPattern("Only the (supervisor|conservator) may let the work go on");
+                assertThat(!inEnglish || hold.text().matches(".*Only the (supervisor|conservator) may let the work go on.*")).as(path).isTrue();
             });
         }
     }
