@@ -58,6 +58,7 @@
     </ul>
   </nav>
   <#if frame.audience?has_content><p class="audience">${frame.audience}</p></#if>
+  <#if frame.translated?has_content><p class="translated">${frame.translated}</p></#if>
   <#list frame.onScreenOnly as part><p class="not-printed">${frame.words["not-printed-" + part]}</p></#list>
 </header>
 <#if frame.otherLanguages?has_content>
@@ -69,7 +70,6 @@
   </ul>
 </nav>
 </#if>
-<#if frame.translated?has_content><p class="translated">${frame.translated}</p></#if>
 <#if frame.casePages?size gt 1>
 <nav class="tabs" aria-label="${frame.words['case-pages']}">
   <ul>

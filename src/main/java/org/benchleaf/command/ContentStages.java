@@ -226,8 +226,8 @@ final class ContentStages implements Stages {
             files.addAll(data);
             files.addAll(pictures.files());
             pictures.link(pages.linkPicture()).ifPresent(files::add);
-            List<SearchEntry> found = new ArrayList<>(searched(pages.pages(), pages::searchTitle, files));
-            pages.translated().forEach(translated -> found.addAll(translated(translated, publisher.with(pictures), files)));
+            List<SearchEntry> found = searched(pages.pages(), pages::searchTitle, files);
+            pages.translated().forEach(translated -> add(translated, publisher.with(pictures), files));
             CaseCard card = pages.card().withPictureFiles(pictures.noted(pages.card().picture())).foundBy(found);
             scan(files, card, said);
             return Optional.of(new Part(files, card));
@@ -250,13 +250,11 @@ final class ContentStages implements Stages {
             return all;
         }
 
-        /** Adds the pages in another language to the files, and tells what the search knows of them. */
-        private List<SearchEntry> translated(TranslatedPages translated, SitePublisher withPictures, List<SiteFile> files) {
-            List<Page> pages = translated.pages();
+        /** Adds the pages in another language; the search knows those of the original alone. */
+        private void add(TranslatedPages translated, SitePublisher withPictures, List<SiteFile> files) {
             Map<String, SiteFile> originals = files.stream().collect(Collectors.toMap(SiteFile::path, file -> file));
-            pages.forEach(page -> files.add(SiteFile.text(page.path(), translated.marked(withPictures.publish(page).text(),
+            translated.pages().forEach(page -> files.add(SiteFile.text(page.path(), translated.marked(withPictures.publish(page).text(),
                     originals.get(translated.originalOf(page)).text()))));
-            return searched(pages, translated::searchTitle, files);
         }
 
         /** No page of the case may hold private values, its own or another's; what goes to the site's own pages neither. */

@@ -121,11 +121,12 @@ final class AuthorGuidePages {
         Words words = sheet.words();
         return new Table("substances-table", words.say("writing.substances"), List.of(
                 new Table.Column(words.say("writing.written"), false), new Table.Column(words.say("writing.also"), false)),
-                desk.library().reference().substances().values().stream().map(AuthorGuidePages::row).toList(), Optional.empty());
+                desk.library().reference().substances().values().stream().map(one -> row(one, words)).toList(), Optional.empty());
     }
 
-    private static List<Html> row(Substance substance) {
-        return List.of(code(List.of(substance.key())), Html.ofText(String.join(", ", substance.synonyms())));
+    private static List<Html> row(Substance substance, Words words) {
+        List<String> also = Stream.concat(substance.synonyms().stream(), substance.cas().stream()).toList();
+        return List.of(code(List.of(substance.key())), Html.ofText(also.isEmpty() ? words.say("writing.no-other") : String.join(", ", also)));
     }
 
     private static Html code(List<String> written) {

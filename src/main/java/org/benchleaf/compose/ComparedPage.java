@@ -58,7 +58,7 @@ final class ComparedPage {
         PROPERTIES.forEach(group -> table(sheet, rows, title, group).ifPresent(table -> sheet.add(new Section(table.id() + "-section",
                 words.say("compared-group." + group.get(0)), Optional.empty(), List.of(table)))));
         sheet.add(new Section("used", words.say("compared.used"), Optional.of(words.say("compared.used-lead")),
-                List.of(used(sheet, desk, rows, uses))));
+                List.of(used(sheet, desk, title, rows, uses))));
         return sheet.page(title, words.say("compared.lead"));
     }
 
@@ -86,9 +86,9 @@ final class ComparedPage {
     }
 
     /** Which of them the studio has, with the way to what it keeps of each: hazards, strength, storage, cases. */
-    private static Table used(Sheet sheet, SiteDesk desk, List<ComparedMaterial> rows, Map<String, List<CaseCard>> uses) {
+    private static Table used(Sheet sheet, SiteDesk desk, String title, List<ComparedMaterial> rows, Map<String, List<CaseCard>> uses) {
         Words words = sheet.words();
-        return new Table("compared-used", words.say("compared.used"), Table.columns(words, "compared.material", "compared.studio"),
+        return new Table("compared-used", words.say("compared.caption", "title", title, "what", words.say("compared.used")), Table.columns(words, "compared.material", "compared.studio"),
                 rows.stream().map(row -> List.of(Html.ofText(row.name()), own(sheet, desk, row, uses))).toList(), Optional.empty());
     }
 

@@ -27,11 +27,6 @@ public final class TranslatedPages {
         return makers.stream().map(maker -> maker.make(desk)).toList();
     }
 
-    /** How the search lists a page. */
-    public String searchTitle(Page page) {
-        return page.kind().equals("case-study") ? desk.treatment().title() : page.title() + ": " + desk.treatment().title();
-    }
-
     /**
      * A finished page with everything marked that stands in the language of the original.
      *

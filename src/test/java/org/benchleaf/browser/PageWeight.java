@@ -27,7 +27,7 @@ record PageWeight(WrittenPage page, long html, long css, long js, int requests, 
 
     // Budgets of the house in bytes, 1 kB = 1000 bytes.
     /** A step sheet of ten steps with ten drawings, which weigh 4 kB of it. */
-    private static final long MOST_HTML = 32_000;
+    private static final long MOST_HTML = 34_000;
     private static final long MOST_CSS = 12_000;
     private static final long MOST_JS = 20_000;
     private static final long MOST_SEARCH_JS = 100_000;

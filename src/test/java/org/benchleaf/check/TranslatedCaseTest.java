@@ -2,9 +2,12 @@ package org.benchleaf.check;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
+import org.benchleaf.ChangedContent;
 import org.benchleaf.derive.Deriver;
 import org.benchleaf.model.CaseTexts;
 import org.benchleaf.model.Library;
@@ -13,51 +16,62 @@ import org.benchleaf.model.Translation;
 import org.benchleaf.model.TreatmentCase;
 import org.benchleaf.read.CaseReader;
 import org.benchleaf.read.LibraryReader;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 /** A case told in another language has other words and nothing else: its numbers, ids and order are those of the case. */
 class TranslatedCaseTest {
 
-    private static final Path CONTENT = Path.of("content");
-    private static final TreatmentCase CASE = read();
+    private static final Path TRANSLATED = Path.of("src/test/resources/translated/cases/tide-table");
+    private static TreatmentCase translatedCase;
 
-    private static TreatmentCase read() {
-        Library library = LibraryChecker.check(LibraryReader.read(CONTENT)).library();
-        return CaseChecker.check(CaseReader.read(CONTENT, CONTENT.resolve("cases/tide-table")), library,
+    /** The demo with its tide table in three other languages. */
+    @BeforeAll
+    static void read(@TempDir Path content) throws IOException {
+        ChangedContent.copy(Path.of("content"), content);
+        for (String language : List.of("fr", "cy", "ar")) {
+            String name = "case." + language + ".md";
+            Files.copy(TRANSLATED.resolve(name), content.resolve("cases/tide-table").resolve(name));
+        }
+        Path studio = content.resolve("studio.yaml");
+        Files.writeString(studio, Files.readString(studio).replace("languages: [en]", "languages: [en, fr, cy, ar]"));
+        Library library = LibraryChecker.check(LibraryReader.read(content)).library();
+        translatedCase = CaseChecker.check(CaseReader.read(content, content.resolve("cases/tide-table")), library,
                 LocalDate.of(2026, 11, 25), new Deriver(library)::ph).treatment().orElseThrow();
     }
 
     @Test
-    void the_demo_has_every_text_of_the_tide_table_in_each_language() {
-        assertThat(CASE.translations()).extracting(Translation::language).containsExactlyInAnyOrder("fr", "cy", "ar");
-        assertThat(CASE.translations()).allSatisfy(translation -> {
-            assertThat(translation.texts().keySet()).containsExactlyInAnyOrderElementsOf(CaseTexts.of(CASE).keySet());
+    void the_tide_table_has_every_text_in_each_language() {
+        assertThat(translatedCase.translations()).extracting(Translation::language).containsExactlyInAnyOrder("fr", "cy", "ar");
+        assertThat(translatedCase.translations()).allSatisfy(translation -> {
+            assertThat(translation.texts().keySet()).containsExactlyInAnyOrderElementsOf(CaseTexts.of(translatedCase).keySet());
             assertThat(translation.outdated()).isEmpty();
-            assertThat(translation.story().sections()).hasSameSizeAs(CASE.story().sections());
+            assertThat(translation.story().sections()).hasSameSizeAs(translatedCase.story().sections());
         });
     }
 
     @Test
     void the_words_are_those_of_the_translation_and_the_numbers_those_of_the_case() {
-        for (Translation translation : CASE.translations()) {
-            TreatmentCase told = CaseTexts.in(translation, CASE);
+        for (Translation translation : translatedCase.translations()) {
+            TreatmentCase told = CaseTexts.in(translation, translatedCase);
             assertThat(CaseTexts.of(told)).containsExactlyInAnyOrderEntriesOf(translation.texts());
-            assertThat(told.steps()).extracting(Step::id).isEqualTo(CASE.steps().stream().map(Step::id).toList());
-            assertThat(told.steps()).extracting(Step::parts).isEqualTo(CASE.steps().stream().map(Step::parts).toList());
-            assertThat(told.steps()).extracting(Step::takes).isEqualTo(CASE.steps().stream().map(Step::takes).toList());
-            assertThat(told.object().size()).isEqualTo(CASE.object().size());
-            assertThat(told.results()).isEqualTo(CASE.results());
-            assertThat(told.publication()).isEqualTo(CASE.publication());
+            assertThat(told.steps()).extracting(Step::id).isEqualTo(translatedCase.steps().stream().map(Step::id).toList());
+            assertThat(told.steps()).extracting(Step::parts).isEqualTo(translatedCase.steps().stream().map(Step::parts).toList());
+            assertThat(told.steps()).extracting(Step::takes).isEqualTo(translatedCase.steps().stream().map(Step::takes).toList());
+            assertThat(told.object().size()).isEqualTo(translatedCase.object().size());
+            assertThat(told.results()).isEqualTo(translatedCase.results());
+            assertThat(told.publication()).isEqualTo(translatedCase.publication());
         }
     }
 
     @Test
     void a_text_whose_words_were_changed_since_stays_in_the_language_of_the_case() {
-        Translation whole = CASE.translations().get(0);
+        Translation whole = translatedCase.translations().get(0);
         Translation outdated = new Translation(whole.language(), whole.texts(), List.of("title"), whole.marks(), whole.of(),
                 whole.story(), whole.place());
-        assertThat(CaseTexts.in(outdated, CASE).title()).isEqualTo(CASE.title());
-        assertThat(CaseTexts.in(outdated, CASE).summary()).isEqualTo(whole.texts().get("summary"));
+        assertThat(CaseTexts.in(outdated, translatedCase).title()).isEqualTo(translatedCase.title());
+        assertThat(CaseTexts.in(outdated, translatedCase).summary()).isEqualTo(whole.texts().get("summary"));
     }
 
     /** FIPS 180-4: the SHA-256 of "abc" begins with ba7816bf. */
