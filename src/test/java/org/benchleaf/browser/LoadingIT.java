@@ -30,7 +30,7 @@ class LoadingIT {
 
     /** A phone, and a desk where scripts of a page's own come in. */
     private static Stream<Integer> widths(WrittenPage page) {
-        return page.find("script[src]").size() > 1 ? Stream.of(412, 1280) : Stream.of(412);
+        return page.find("script[src]:not([src$=offline.js])").size() > 1 ? Stream.of(412, 1280) : Stream.of(412);
     }
 
     private static Stream<Fault> jumps(Window window, WrittenPage page, int width) {
