@@ -20,9 +20,12 @@ public final class PageSearch {
 
     private static final String SENTENCES = "-sentences.js";
     private static final String PAGE = ".html";
-    /** What is not the page's own words: frames, workings with their formulas, lists of cases and substances, which have pages themselves. */
-    private static final String NOT_READ = "#substances-table, script, style, svg, math, nav, .working__body, .case-list, .case-lines, "
-            + ".link-groups, .search-form, .opening__notice, [hidden], [aria-hidden=true]";
+    /**
+     * What is not the page's own words: frames, workings with their formulas, lines of a file shown as an example, lists of cases and
+     * substances, which have pages themselves.
+     */
+    private static final String NOT_READ = "#substances-table, script, style, svg, math, pre, nav, .working__body, .case-list, "
+            + ".case-lines, .link-groups, .search-form, .opening__notice, [hidden], [aria-hidden=true]";
     private static final String TO_CASES = "a[href^=cases/], a[href*=/cases/]";
     private static final String BLOCKS = "h1, h2, h3, h4, p, li, dt, dd, th, td, caption, figcaption, summary, legend, label";
     private static final String HEADINGS = "h1, h2, h3, h4, dt, th, caption, summary, .opening__summary";
