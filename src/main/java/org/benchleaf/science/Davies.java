@@ -8,6 +8,8 @@ public final class Davies {
 
     static final double STRONGEST = 0.5;
     private static final int MOST_ROUNDS = 200;
+    /** The roots that a round solves for are found to 10⁻¹² of a pH, 2·10⁻¹² of an activity; a closer wish might never be met. */
+    private static final double SETTLED = 1e-11;
 
     /** The ionic strength that follows from an assumed one. */
     interface Round {
@@ -54,7 +56,7 @@ public final class Davies {
                 throw new NoConvergence(what + " comes out stronger than the activity formula reaches, ionic strength "
                         + STRONGEST + " mol/kg");
             }
-            if (Math.abs(next - activities.ionicStrength) <= 1e-13 * next) {
+            if (Math.abs(next - activities.ionicStrength) <= SETTLED * next) {
                 return at(next, slope);
             }
             activities = at(next, slope);

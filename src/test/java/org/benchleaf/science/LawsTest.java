@@ -122,6 +122,16 @@ class LawsTest {
     }
 
     @Test
+    void limewater_settles_at_every_temperature_and_strength() {
+        for (int k = 0; k < 20 * DRAWS; k++) {
+            Quantity t = celsius(40 * random.nextDouble());
+            double saturated = LimeWater.saturated(t).calcium().value();
+            double ph = LimeWater.ph(Quantity.of(saturated * random.nextDouble(), Unit.MOLE_PER_KILOGRAM), t).value();
+            assertThat(ph).isBetween(6.7, LimeWater.saturated(t).ph().value());
+        }
+    }
+
+    @Test
     void the_dose_for_a_ph_gives_that_ph_back() {
         for (int k = 0; k < DRAWS; k++) {
             double t = 40 * random.nextDouble();
