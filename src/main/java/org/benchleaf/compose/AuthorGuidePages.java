@@ -112,14 +112,14 @@ final class AuthorGuidePages {
         Map<Dimension, List<String>> symbols = new LinkedHashMap<>();
         Stream.of(Unit.values()).filter(unit -> Unit.spelled(unit.symbol()).isPresent()).forEach(unit ->
                 symbols.computeIfAbsent(unit.dimension(), any -> new ArrayList<>()).add(unit.symbol()));
-        return new Table("units-table", words.say("writing.units"), List.of(new Table.Column(words.say("writing.of-kind"), false),
+        return new Table("units-table", words.say("writing.units-written"), List.of(new Table.Column(words.say("writing.of-kind"), false),
                 new Table.Column(words.say("writing.written"), false)), symbols.entrySet().stream().map(one -> List.of(
                         Html.ofText(one.getKey().words()), code(one.getValue()))).toList(), Optional.empty());
     }
 
     private Table substances(Sheet sheet) {
         Words words = sheet.words();
-        return new Table("substances-table", words.say("writing.substances"), List.of(
+        return new Table("substances-table", words.say("writing.substances-written"), List.of(
                 new Table.Column(words.say("writing.written"), false), new Table.Column(words.say("writing.also"), false)),
                 desk.library().reference().substances().values().stream().map(one -> row(one, words)).toList(), Optional.empty());
     }
