@@ -28,6 +28,10 @@ final class CaseFacts {
     private static final List<StepKind> TOUCHING_NOTHING = List.of(StepKind.EXAMINATION, StepKind.TESTING,
             StepKind.PHOTOGRAPHY, StepKind.MEASURING);
 
+    /** Parts that treat the object, whatever the kind of their step is. */
+    private static final List<Class<? extends Part>> TREATING = List.of(Part.Bath.class, Part.Mist.class, Part.Layer.class,
+            Part.Mend.class, Part.Fixing.class, Part.Suction.class);
+
     private static final Set<StepKind> WETTING = EnumSet.of(StepKind.PREWETTING, StepKind.WASHING, StepKind.LOCAL_WET_TREATMENT,
             StepKind.BLEACHING, StepKind.PHYTATE_TREATMENT, StepKind.ALKALIZATION, StepKind.RINSING, StepKind.RESIZING,
             StepKind.POULTICING, StepKind.GEL_CLEANING, StepKind.CHELATION, StepKind.CARBONATION, StepKind.LEAF_CASTING);
@@ -97,7 +101,7 @@ final class CaseFacts {
 
     /** Whether a step touches the object; what is not shown to be done to test sheets does. */
     private static boolean isOnTheObject(Step step) {
-        return !TOUCHING_NOTHING.contains(step.kind())
+        return (!TOUCHING_NOTHING.contains(step.kind()) || TREATING.stream().anyMatch(part -> step.part(part).isPresent()))
                 && step.part(Part.Ageing.class).filter(ageing -> !ageing.isOfTheObject()).isEmpty();
     }
 
@@ -121,6 +125,7 @@ final class CaseFacts {
                 step.part(Part.Fixing.class).map(Part.Fixing::with).stream(),
                 step.part(Part.Layer.class).map(Part.Layer::of).stream(),
                 step.part(Part.Suction.class).flatMap(Part.Suction::of).stream(),
+                step.parts().stream().flatMap(part -> part.ask(PART_TOOLS)),
                 step.kind() == StepKind.HUMIDIFICATION && step.named().isEmpty() ? Stream.<String>empty()
                         : step.uses().stream())
                 .flatMap(ids -> ids).filter(liquids::isLiquid).distinct();

@@ -24,6 +24,8 @@ import org.benchleaf.quantity.Quantity;
 final class Liquids {
 
     private static final Set<String> LIQUID_KINDS = Set.of("liquid", "adhesive");
+    private static final Set<String> DRY_KINDS = Set.of("solid", "powder", "gas");
+    private static final Set<String> LIQUID_FORMS = Set.of("liquid", "solution");
     private static final String WATER = "water";
 
     private final Map<String, Solution> solutions;
@@ -54,10 +56,17 @@ final class Liquids {
         return matter(id, new HashSet<>()).map(materials::get).filter(Objects::nonNull);
     }
 
-    /** Whether the id names something wet: a solution of the case, or a material of a liquid kind. */
+    /** Whether the id names something wet: a solution of the case, or a material that is a liquid by its kind or by what it is made of. */
     boolean isLiquid(String id) {
         return solutions.containsKey(id)
-                || material(id).map(Material::kind).filter(LIQUID_KINDS::contains).isPresent();
+                || material(id).filter(material -> LIQUID_KINDS.contains(material.kind()) || isLiquidByContents(material)).isPresent();
+    }
+
+    /** Whatever its kind is called, such as "solvent" or "wipe": its substance is a liquid, or it is sold as a solution with a strength or a pH. */
+    private boolean isLiquidByContents(Material material) {
+        boolean liquid = material.substance().map(reference.substances()::get).map(Substance::form).filter(LIQUID_FORMS::contains).isPresent();
+        return material.isChemical() && !DRY_KINDS.contains(material.kind())
+                && (liquid || material.strength().isPresent() || material.ph().isPresent());
     }
 
     /** Whether something in the liquid answers to one of the words; it cannot be told where a part of it is not known. */
