@@ -79,14 +79,12 @@ final class BoughtMaterials {
     /** What a thing may hold by its name, though its kind says that it holds nothing. */
     private Optional<Hazards.Unknown> heldBy(Material material) {
         return namedFor(material).map(named -> unknown.thing(material.name(), named.name().toLowerCase(Locale.ROOT)))
-                .or(() -> soakedBy(material).map(word -> unknown.soaked(material.name(), word)));
+                .or(() -> material.isChemical() ? Optional.empty() : heldBy(material, new ThingName(material, reference.things())));
     }
 
-    /** The word in a thing's name that says that it is sold wet, such as a wipe, unless the name also says that it is dry. */
-    private Optional<String> soakedBy(Material material) {
-        String name = plain(material.id() + " " + material.name());
-        return material.isChemical() || name.contains(" dry ") ? Optional.empty()
-                : reference.soaked().stream().filter(word -> name.contains(plain(word))).findFirst();
+    private Optional<Hazards.Unknown> heldBy(Material material, ThingName name) {
+        Optional<Hazards.Unknown> holding = name.holding().map(word -> unknown.soaked(material.name(), word));
+        return holding.isEmpty() && name.isUnfamiliar() ? Optional.of(unknown.unfamiliar(material.name())) : holding;
     }
 
     /** The substance with a hazard that a thing is named for, such as a swab of acetone: its kind says that it holds none. */

@@ -22,7 +22,12 @@ final class UnknownWords {
         return of("composition", "thing-named", "part", name, "substance", substance);
     }
 
-    /** A thing whose name says that it is sold wet. */
+    /** A tool whose name says of no known tool that it is one. */
+    Hazards.Unknown unfamiliar(String name) {
+        return of("composition", "thing-unfamiliar", "part", name);
+    }
+
+    /** A thing whose name says that it holds something, or is sold wet. */
     Hazards.Unknown soaked(String name, String word) {
         return of("composition", "thing-soaked", "part", name, "word", word);
     }

@@ -30,7 +30,7 @@ import org.benchleaf.quantity.Quantity;
  * @param wordings sentences about hazards with holes, by key
  * @param limits on which the rules for hazards rest
  * @param publicCare what is told to readers outside the trade
- * @param soaked words of a name that say that a thing is sold wet
+ * @param things words by which the name of a thing tells what it may hold
  * @param compared materials that stand beside others of their kind
  * @param thesaurus identifiers of terms
  */
@@ -39,7 +39,7 @@ public record Reference(Map<String, Substance> substances, Map<String, Statement
         Map<String, Caution> cautions, Map<String, WasteKind> waste, List<FirstAid> firstAid, List<LabelSize> labels,
         List<ClaimWord> claims, List<Incompatible> incompatible, List<Access> access,
         List<AcuteRoute> acute, Map<String, Precedence> precedence, Map<String, Wording> wordings, HazardLimits limits,
-        PublicCare publicCare, List<String> soaked, List<ComparedMaterial> compared, Thesaurus thesaurus) {
+        PublicCare publicCare, ThingWords things, List<ComparedMaterial> compared, Thesaurus thesaurus) {
 
     private static final Pattern NO_WORD = Pattern.compile("[^\\p{L}\\p{N}]+");
 
@@ -51,7 +51,6 @@ public record Reference(Map<String, Substance> substances, Map<String, Statement
         claims = List.copyOf(claims);
         incompatible = List.copyOf(incompatible);
         access = List.copyOf(access);
-        soaked = List.copyOf(soaked);
         compared = List.copyOf(compared);
     }
 
@@ -64,7 +63,7 @@ public record Reference(Map<String, Substance> substances, Map<String, Statement
     /** The tables with another window of pH for the drain. */
     public Reference draining(HazardLimits.Limit window) {
         return new Reference(substances, statements, pictograms, equipment, rules, cautions, waste, firstAid, labels, claims,
-                incompatible, access, acute, precedence, wordings, limits.draining(window), publicCare, soaked, compared, thesaurus);
+                incompatible, access, acute, precedence, wordings, limits.draining(window), publicCare, things, compared, thesaurus);
     }
 
     /**

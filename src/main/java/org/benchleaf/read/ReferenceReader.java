@@ -23,6 +23,7 @@ import org.benchleaf.model.Reference;
 import org.benchleaf.model.Source;
 import org.benchleaf.model.Substance;
 import org.benchleaf.model.Thesaurus;
+import org.benchleaf.model.ThingWords;
 import org.benchleaf.quantity.Dimension;
 
 /**
@@ -39,6 +40,8 @@ public final class ReferenceReader {
     /** A table that comes in several files, one a theme. */
     private static final Map<String, List<String>> THEMES = Map.of("substances", List.of("substances",
             "substances-water", "substances-solvents", "substances-adhesives", "substances-residues"));
+
+    private static final Set<String> THING_WORDS = Set.of("wet", "filling", "carrier", "tool");
 
     /** What equipment protects; of one kind the strictest is worn. */
     private static final Set<String> KINDS = Set.of("hands", "eyes", "breath", "body", "air", "light", "head");
@@ -114,7 +117,7 @@ public final class ReferenceReader {
                         Set.copyOf(row.textsOf("left out beside", statements.keySet())),
                         Set.copyOf(row.textsOf("no pictogram beside", statements.keySet())), row.text("source"))),
                 table("hazard-words", row -> new Reference.Wording(row.key(), row.text("words"),
-                        row.optionalText("do"))), limits(), publicCare(), list("soaked-things", ReferenceReader::soaked),
+                        row.optionalText("do"))), limits(), publicCare(), things(),
                 list("compared", ReferenceReader::compared), thesaurus());
     }
 
@@ -170,9 +173,16 @@ public final class ReferenceReader {
                 row.text("words"), row.optionalText("drain"), row.text("source"));
     }
 
-    private static String soaked(ReferenceRow row) {
-        row.text("source");
-        return row.key();
+    private ThingWords things() {
+        Map<String, String> rows = table("thing-words", row -> {
+            row.text("source");
+            return row.oneOf("is", THING_WORDS);
+        });
+        return new ThingWords(keys(rows, "wet"), keys(rows, "filling"), keys(rows, "carrier"), keys(rows, "tool"));
+    }
+
+    private static List<String> keys(Map<String, String> rows, String value) {
+        return rows.entrySet().stream().filter(row -> row.getValue().equals(value)).map(Map.Entry::getKey).toList();
     }
 
     /** The statements that go with a class. */

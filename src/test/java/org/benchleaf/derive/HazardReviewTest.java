@@ -13,6 +13,8 @@ import org.benchleaf.model.SpotTest;
 import org.benchleaf.model.StepKind;
 import org.benchleaf.model.TestResult;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** What must not reach the bench is found wherever it stands in a case: common practice, no source. */
 class HazardReviewTest {
@@ -34,7 +36,7 @@ class HazardReviewTest {
         assertThat(unknown("solvent", "")).contains("HAZ-020");
         assertThat(unknown("cleaner", "")).contains("HAZ-020");
         assertThat(unknown("tool", "no such substance")).contains("HAZ-020");
-        assertThat(unknown("tool", "")).doesNotContain("HAZ-020");
+        assertThat(thing("soft brush")).doesNotContain("HAZ-020");
     }
 
     /** A kind hides nothing that the name gives away: a swab of acetone is no mere tool. Common practice, no source. */
@@ -58,6 +60,43 @@ class HazardReviewTest {
         assertThat(thing("moisture meter")).doesNotContain("HAZ-020");
     }
 
+    /** What the thing is, or what is in it, is asked; what it is used with, for or against is not. Common practice, no source. */
+    @ParameterizedTest
+    @ValueSource(strings = {"Gellan gel", "brush cleaner", "Brush with enzyme", "Sponge (saliva)", "enzyme sponge", "saliva swabs", "solvent syringe",
+        "tube of adhesive", "correction fluid", "Gel pad", "hand spray", "contaminated brush", "soiled spatula", "dry cleaning solvent", "Pinsel mit Leim",
+        "éponge imbibée", "Schwamm, getränkt", "adhesive cartridge", "weight filled with something"})
+    void a_tool_that_says_what_it_holds_is_asked_for_it(String name) {
+        assertThat(thing(name)).contains("HAZ-020");
+    }
+
+    /** A name that no table has may be that of anything: common practice, no source. */
+    @ParameterizedTest
+    @ValueSource(strings = {"mystery", "No. 5", "blue pen", "stick", "prep pad", "Wonder block", "marker", "melting pen"})
+    void a_tool_whose_name_is_that_of_no_tool_is_asked_what_it_holds(String name) {
+        assertThat(thing(name)).contains("HAZ-020");
+        assertThat(new Invented().dry(name).step("wash", Invented.bath(name, "50 mm", "25 mm", 1)).codes()).doesNotContain("HAZ-020");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"spatula", "paste brush", "Goat-hair brush, wide", "gel spatula", "Brush for paste", "Goggles against solvents", "solvent-resistant gloves",
+        "Gloves (solvent proof)", "microspatula", "paintbrush", "paste bowl", "spray bottle", "Vacuum cleaner with HEPA filter", "fume hood or arm extraction",
+        "Ziegenhaarpinsel", "dry cleaning sponge", "cotton swabs", "brush, dry", "Heated spatula", "syringe", "ink roller"})
+    void a_tool_that_is_named_for_what_it_is_used_with_is_not_asked(String name) {
+        assertThat(thing(name)).doesNotContain("HAZ-020");
+    }
+
+    /** Of what is no tool, only a filling that the name ends with or speaks of as inside is asked: common practice, no source. */
+    @Test
+    void another_thing_is_asked_where_its_name_says_that_something_is_in_it() {
+        assertThat(thing("absorbent", "cloth with solvent")).contains("HAZ-020");
+        assertThat(thing("support", "agar gel")).contains("HAZ-020");
+        assertThat(thing("indicator", "indicator solution")).contains("HAZ-020");
+        assertThat(thing("absorbent", "blotting paper")).doesNotContain("HAZ-020");
+        assertThat(thing("support", "Unfamiliar carrier")).doesNotContain("HAZ-020");
+        assertThat(thing("indicator", "acid detection strips")).doesNotContain("HAZ-020");
+        assertThat(thing("tissue", "tissue with paste")).doesNotContain("HAZ-020");
+    }
+
     /** A bottle of 70 % isopropanol may hold water or something else; its label says which. */
     @Test
     void the_rest_of_an_impure_solvent_is_asked_for_and_taken_as_the_author_says() {
@@ -73,8 +112,12 @@ class HazardReviewTest {
     }
 
     private static List<String> thing(String name) {
+        return thing("tool", name);
+    }
+
+    private static List<String> thing(String kind, String name) {
         Invented invented = new Invented();
-        invented.material(name, "tool", "", Optional.empty(), Optional.empty());
+        invented.material(name, kind, "", Optional.empty(), Optional.empty());
         return invented.step("wash", Invented.bath(name, "50 mm", "25 mm", 1)).codes();
     }
 

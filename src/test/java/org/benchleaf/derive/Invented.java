@@ -95,6 +95,14 @@ final class Invented {
                 PLACE));
     }
 
+    /** A tool of which the studio says that it holds nothing. */
+    Invented dry(String id) {
+        materials.put(id, new Material(id, id, "tool", "", Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(),
+                Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Set.of("dry"),
+                Optional.empty(), PLACE));
+        return this;
+    }
+
     Invented blotter(String height, String width, String grammage, String uptake) {
         materials.put("blotter", new Material("blotter", "blotter", "absorbent", "", Optional.empty(),
                 Optional.empty(), Optional.empty(), Optional.empty(), Optional.of(q(grammage)), Optional.of(q(height)),
