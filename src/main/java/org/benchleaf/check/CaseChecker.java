@@ -70,7 +70,7 @@ public final class CaseChecker {
             return new Checked(Optional.empty(), List.of(), messages, Optional.of(remainder));
         }
         // A slip in the story alone does not keep the rules from being asked.
-        List<Finding> claims = ClaimChecks.review(read, library.reference(), messages);
+        List<Finding> claims = ClaimChecks.review(read, library, messages);
         Review review = TradeRules.review(read, library, today, ph, claims);
         messages.addAll(review.messages());
         PictureChecks.review(read, messages);

@@ -15,6 +15,7 @@ import org.benchleaf.message.ClaimMessages;
 import org.benchleaf.message.Messages;
 import org.benchleaf.message.Place;
 import org.benchleaf.model.Finding;
+import org.benchleaf.model.Library;
 import org.benchleaf.model.Permission;
 import org.benchleaf.model.Reason;
 import org.benchleaf.model.Reference;
@@ -66,14 +67,14 @@ final class ClaimChecks {
     }
 
     /** Tells what claims too much, and returns what a recorded reason answers. */
-    static List<Finding> review(TreatmentCase source, Reference reference, Messages messages) {
-        ClaimChecks checks = new ClaimChecks(source, reference, messages);
+    static List<Finding> review(TreatmentCase source, Library library, Messages messages) {
+        ClaimChecks checks = new ClaimChecks(source, library.reference(), messages);
         List<Wording> wordings = Wordings.of(source);
         wordings.forEach(wording -> checks.check(wording, claim -> !claim.kind().equals(IN_WORDS)));
         wordings.forEach(checks::stripInWords);
         if (checks.keepsStrengthsIn()) {
-            Stream.concat(wordings.stream().filter(Wording::onPublicPage), Wordings.ofFacts(source).stream())
-                    .forEach(checks::strength);
+            Stream.of(wordings.stream().filter(Wording::onPublicPage), Wordings.ofFacts(source).stream(),
+                    GlossaryWords.naming(source, library.glossary())).flatMap(words -> words).forEach(checks::strength);
         }
         source.results().forEach(checks::strip);
         return checks.answered.stream().distinct().toList();

@@ -95,7 +95,7 @@ public final class Remainder {
     /** What rules, claims and pictures have to say to the sound parts. */
     List<Message> review(Library library, LocalDate today, LiquidPh ph) {
         Messages claims = new Messages();
-        ClaimChecks.review(readable, library.reference(), claims);
+        ClaimChecks.review(readable, library, claims);
         Messages pictures = new Messages();
         PictureChecks.review(readable, pictures);
         List<Message> told = new ArrayList<>();

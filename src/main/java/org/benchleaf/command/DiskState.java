@@ -17,7 +17,7 @@ import org.benchleaf.read.LibraryReader;
  * How the files of a studio stand on the disk, by size and time of the last change, in the groups on which different pages
  * depend.
  *
- * @param glossary its words stand on pages, and nothing is checked or worked out with them
+ * @param glossary its words stand on pages, and nothing is worked out with them; what they tell of a case is checked again with the case
  * @param classes each concerns the case that it works through
  * @param others what all cases share besides
  * @param templates how pages look
