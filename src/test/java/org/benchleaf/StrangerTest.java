@@ -15,6 +15,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -42,6 +43,16 @@ class StrangerTest {
             "1450 in insurance", "Okonkwo", "Lindqvist");
     private static final List<String> SHEETS = List.of("steps.html", "preparation.html", "figures.json", "site-training",
             "Not for the public.", "37.2518", "37,2518", "5.8517", "5,8517");
+
+    /** How the withheld mixture is made, by its strength and its steps. */
+    private static final List<String> RECIPE = List.of("37.2518", "Measure the ethanol under extraction", "Add the water to it and swirl");
+    /** Pages, data, search, feeds, what programs read, and what is taken along. */
+    private static final List<String> KINDS = List.of(".html", ".csv", "search.js", "-sentences.js", "feed.xml", "feed.json", "sitemap.xml",
+            "linked-art.json", "manifest.json", "reference.bib", ".epub", ".xhtml", ".zip", "sw.js");
+
+    private static final Pattern MIST = Pattern.compile("\"id\": \"mist\\.[^\"]++\",\\s++\"label\": \"[^\"]*+\",\\s++\"value\": ([0-9.]++)");
+    /** Signs of an amount with its point that no other number of the site shares by chance. */
+    private static final int LEAST_ODD = 7;
 
     @TempDir
     private Path folder;
@@ -85,15 +96,28 @@ class StrangerTest {
                   source: common practice, no source
                 """);
         boolean apart = publishing.endsWith("apart");
+        change("studio.yaml", "\ndemo: yes", "\ndemo: yes\nweb: https://studio.example/cases\ntake along: [one file, pdf, epub, zip, installed]");
         String told = run("publish");
         assertThat(told).startsWith("0");
         assertThat(told.contains("CONS-011")).as("sheets held back, which is told").isEqualTo(!apart);
         Map<String, byte[]> open = files(folder.resolve("site"));
-        assertThat(open).hasSizeGreaterThan(50);
-        assertThat(found(open, SHEETS)).isEmpty();
+        assertThat(open.keySet()).as("one file of each kind").allSatisfy(path -> assertThat(path).doesNotEndWith(".pdf"));
+        KINDS.forEach(ending -> assertThat(open.keySet()).as(ending).anyMatch(path -> path.endsWith(ending)));
+        assertThat(found(open, List.of("application/ld+json"))).isNotEmpty();
+        assertThat(found(open, Stream.concat(SHEETS.stream(), RECIPE.stream()).toList())).isEmpty();
         if (apart) {
-            assertThat(found(files(folder.resolve("site-training")), List.of("37.2518"))).as("what the walk would find").isNotEmpty();
+            Map<String, byte[]> taught = files(folder.resolve("site-training"));
+            assertThat(found(taught, RECIPE)).as("what the walk would find").hasSizeGreaterThan(RECIPE.size());
+            assertThat(found(open, amounts(taught))).isEmpty();
         }
+    }
+
+    /** The amounts of the withheld mixture as the sheets' file of figures has them, but round ones, which stand in any text. */
+    private static List<String> amounts(Map<String, byte[]> taught) {
+        List<String> amounts = MIST.matcher(signs(taught.get("cases/tide/figures.json"))).results().map(found -> found.group(1))
+                .filter(amount -> amount.length() >= LEAST_ODD).map(amount -> amount.substring(0, LEAST_ODD)).distinct().toList();
+        assertThat(amounts).as("amounts of the mixture").isNotEmpty();
+        return amounts;
     }
 
     @Test
@@ -108,6 +132,18 @@ class StrangerTest {
             }
             assertThat(found(Map.of(value + ".jpg", new byte[0]), List.of(value))).hasSize(1);
         }
+    }
+
+    /** The glossary is for everybody, whatever a case keeps in; what names no case is no recipe of one. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {
+        "In \"A tide table that had met the tide\" a sheet lay in gum of 12.5 % m/v.|1", "See cases/tide/index.html, where gum of 12.5 % m/v was used.|1",
+        "Gum of 12.5 % m/v is thick.|0", "In \"A tide table that had met the tide\" a sheet lay in gum.|0"})
+    void a_strength_in_an_entry_of_the_glossary_that_names_the_case_is_told(String words, String exit) throws IOException {
+        change("glossary.yaml", "plain: Bathing a sheet in water.", "plain: '" + words + "'");
+        String told = run("check");
+        assertThat(told).startsWith(exit);
+        assertThat(told.contains("glossary.yaml:") && told.contains("CLAIM-006")).isEqualTo(exit.equals("1"));
     }
 
     /** Fields whose words public pages or data print, beside those that are prose. */
