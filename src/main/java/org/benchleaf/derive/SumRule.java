@@ -22,8 +22,8 @@ final class SumRule {
     private final MixtureRule rule;
     private final Verdict verdict;
 
-    /** What one part brings to the sum: its share, the limit that it is divided by, and how often it counts. */
-    private record Term(MixturePart part, double limit, double factor, boolean own, boolean counts) {
+    /** What one part brings to the sum: its share, the limit that it is divided by, and how often it counts, which may not be known. */
+    private record Term(MixturePart part, double limit, double factor, boolean open, boolean own, boolean counts) {
 
         double ratio() {
             return part.share() * factor / limit;
@@ -44,7 +44,10 @@ final class SumRule {
         List<Term> counting = terms.stream().filter(Term::counts).toList();
         double sum = counting.stream().mapToDouble(Term::ratio).sum();
         String name = rule.gives().orElseThrow();
-        if (sum >= 1 - MixturePart.ALMOST && thick) {
+        Optional<Term> open = terms.stream().filter(term -> term.open() && term.part().share() > 0).findFirst();
+        if (sum < 1 - MixturePart.ALMOST && open.isPresent()) {
+            verdict.lack("hazards", "factor-unknown", "substance", open.get().part().name(), "class", name);
+        } else if (sum >= 1 - MixturePart.ALMOST && thick) {
             verdict.refuse("not " + name, rule.source(), "too-thick", "limit", Reading.of(rule.flowsUpTo().orElseThrow()));
         } else if (sum >= 1 - MixturePart.ALMOST) {
             verdict.give(name, statement, rule.source(), "sum-reached", "parts", words(counting), "sum",
@@ -70,7 +73,7 @@ final class SumRule {
         boolean meant = part.classes().stream().anyMatch(one -> rule.addendOf(part.substance(), one).isPresent());
         if (own.isPresent() && meant) {
             double limit = MixturePart.fraction(own.get());
-            return Optional.of(new Term(part, limit, 1, true, true));
+            return Optional.of(new Term(part, limit, 1, false, true, true));
         }
         List<Term> terms = new ArrayList<>();
         part.classes().forEach(one -> rule.addendOf(part.substance(), one)
@@ -83,7 +86,8 @@ final class SumRule {
         double limit = MixturePart.fraction(own ? hazard.from().get() : addend.limit());
         double factor = addend.multiplied() ? hazard.factor().orElse(1.0) : 1;
         double least = MixturePart.fraction(addend.countsFrom());
+        boolean open = addend.multiplied() && hazard.factor().isEmpty();
         boolean counts = own || part.share() * factor >= least * (1 - MixturePart.ALMOST);
-        return new Term(part, limit, factor, own, counts && part.share() > 0);
+        return new Term(part, limit, factor, open, own, counts && part.share() > 0);
     }
 }

@@ -95,7 +95,7 @@ public record Substance(String key, String name, List<String> synonyms, Optional
      * @param from the share by mass from which a mixture is in the class; empty if the general limits apply
      * @param below the share by mass from which another class takes over
      * @param estimate the acute toxicity estimate; empty if the one of the category is taken
-     * @param factor how often it counts for life in water (M factor); empty if once
+     * @param factor how often it counts for life in water (M factor); empty if not stated
      * @param minimum whether the law gives it as the least class, so that a supplier may be stricter
      * @param organs what it damages, for damage to organs; empty where that is not known
      * @param source where the class comes from

@@ -162,7 +162,7 @@ final class ReferenceRow {
 
     /** A measured value: bare, then with the source of the row, or with keys of its own. */
     Optional<Substance.Measured> measured(String name, Dimension... dimensions) {
-        if (value(name).filter(Node.Mapping.class::isInstance).isEmpty()) {
+        if (!isGroup(name)) {
             return optionalQuantity(name, dimensions).map(value ->
                     new Substance.Measured(value, Optional.empty(), text("source")));
         }
@@ -204,6 +204,11 @@ final class ReferenceRow {
 
     boolean has(String name) {
         return value(name).isPresent();
+    }
+
+    /** Whether keys of its own stand under the name. */
+    boolean isGroup(String name) {
+        return value(name).filter(Node.Mapping.class::isInstance).isPresent();
     }
 
     Optional<ReferenceRow> row(String name) {

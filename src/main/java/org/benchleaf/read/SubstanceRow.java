@@ -89,8 +89,19 @@ final class SubstanceRow {
                 inner.optionalQuantity("below", Dimension.MASS_FRACTION),
                 inner.optionalQuantity("ate", Dimension.MASS_FRACTION, Dimension.MASS_PER_VOLUME,
                         Dimension.PARTS_PER_MILLION),
-                inner.optionalNumber("factor", 1, MOST_FACTOR), inner.yes("minimum"),
+                factor(inner), inner.yes("minimum"),
                 organs(inner, name), inner.text("source"));
+    }
+
+    /** The M factor, with a source of its own where the entry of the class states none. */
+    private static Optional<Double> factor(ReferenceRow inner) {
+        if (!inner.isGroup("factor")) {
+            return inner.optionalNumber("factor", 1, MOST_FACTOR);
+        }
+        return inner.row("factor").flatMap(row -> {
+            row.text("source");
+            return row.optionalNumber("value", 1, MOST_FACTOR);
+        });
     }
 
     private static Optional<Substance.Organs> organs(ReferenceRow inner, String name) {
