@@ -1,10 +1,13 @@
 package org.benchleaf.derive;
 
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.benchleaf.model.Material;
@@ -28,6 +31,8 @@ final class BoughtMaterials {
 
     /** Shorter names, such as SDS, stand for other things too. */
     private static final int LEAST_NAME = 4;
+    /** Shorter names are parts of others, such as the ether of a cellulose ether. */
+    private static final int LEAST_OTHER_NAME = 6;
     private static final Pattern BETWEEN_WORDS = Pattern.compile("[^\\p{L}\\p{N}]++");
 
     private final Reference reference;
@@ -58,7 +63,9 @@ final class BoughtMaterials {
             rest.ifPresent(key -> shares.merge(key, share.rest(), MassShare::plus));
         }
         Optional<Composition.Spirit> spirit = spirit(row.get(), byVolumeOrPure(material.strength()));
-        Composition bought = new Composition(shares, material.ph(), spirit, List.of());
+        Composition bought = otherThan(material, shares.keySet()).map(other -> unknown.named(material.name(), other.name().toLowerCase(Locale.ROOT)))
+                .map(new Composition(shares, material.ph(), spirit, List.of())::lacking)
+                .orElse(new Composition(shares, material.ph(), spirit, List.of()));
         if (rest.filter(key -> !reference.substances().containsKey(key)).isPresent()) {
             return bought.lacking(unknown.substance(material.name(), rest.get()));
         }
@@ -91,9 +98,23 @@ final class BoughtMaterials {
     private Optional<Substance> namedFor(Material material) {
         String name = plain(material.id() + " " + material.name());
         return material.isChemical() ? Optional.empty() : reference.substances().values().stream()
-                .filter(row -> row.hazards() != Substance.Answer.NONE && Stream.concat(Stream.of(row.key(), row.name()),
-                        row.synonyms().stream()).anyMatch(word -> word.length() >= LEAST_NAME && name.contains(plain(word))))
+                .filter(row -> row.hazards() != Substance.Answer.NONE
+                        && names(row).anyMatch(word -> word.length() >= LEAST_NAME && name.contains(plain(word))))
                 .findFirst();
+    }
+
+    /** The substance with a hazard that a name speaks of, though the material is made of others. */
+    private Optional<Substance> otherThan(Material material, Set<String> made) {
+        String name = made.stream().map(reference.substances()::get).filter(Objects::nonNull).flatMap(BoughtMaterials::names)
+                .map(BoughtMaterials::plain).sorted(Comparator.comparing(String::length).reversed())
+                .reduce(plain(material.id() + " " + material.name()), (left, own) -> left.replace(own, " ; "));
+        return reference.substances().values().stream().filter(row -> row.hazards() != Substance.Answer.NONE && !made.contains(row.key()))
+                .filter(row -> names(row).filter(word -> word.length() >= LEAST_OTHER_NAME).map(BoughtMaterials::plain)
+                        .anyMatch(word -> name.contains(word) && !name.contains("yl" + word))).findFirst();
+    }
+
+    private static Stream<String> names(Substance row) {
+        return Stream.concat(Stream.of(row.key(), row.name()), row.synonyms().stream());
     }
 
     /** The words of a name, each with a space before and after it. */

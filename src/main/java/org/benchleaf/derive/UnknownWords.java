@@ -22,6 +22,11 @@ final class UnknownWords {
         return of("composition", "thing-named", "part", name, "substance", substance);
     }
 
+    /** A material whose name speaks of a substance that it is not made of. */
+    Hazards.Unknown named(String name, String substance) {
+        return of("composition", "material-named", "part", name, "substance", substance);
+    }
+
     /** A tool whose name says of no known tool that it is one. */
     Hazards.Unknown unfamiliar(String name) {
         return of("composition", "thing-unfamiliar", "part", name);

@@ -14,6 +14,7 @@ import org.benchleaf.model.StepKind;
 import org.benchleaf.model.TestResult;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** What must not reach the bench is found wherever it stands in a case: common practice, no source. */
@@ -103,6 +104,20 @@ class HazardReviewTest {
         assertThat(isopropanol(Optional.empty())).contains("HAZ-020");
         assertThat(isopropanol(Optional.of("water"))).doesNotContain("HAZ-020");
         assertThat(isopropanol(Optional.of("no such substance"))).contains("HAZ-020");
+    }
+
+    /** A slip of copying, or a product of two things of which one was written: common practice, no source. */
+    @ParameterizedTest
+    @CsvSource({"acetone, water, true", "Methyl cellulose in ethanol, methyl cellulose, true", "Ethanol denatured with methanol, ethanol, true",
+        "Enzyme in isopropyl alcohol, amylase, true", "Ethyl alcohol, ethanol, false", "Benzyl alcohol, benzyl alcohol, false",
+        "Propyl alcohol, propan-1-ol, false", "Cellulose ether, methyl cellulose, false", "Peroxide of hydrogen, hydrogen peroxide, false",
+        "Limewater, calcium hydroxide, false", "Water with chalk, calcium carbonate, false"})
+    void a_material_whose_name_speaks_of_another_substance_is_asked(String name, String substance, boolean asked) {
+        Invented invented = new Invented();
+        invented.material(name, "liquid", substance, Optional.empty(), Optional.of("water"), Optional.empty());
+
+        assertThat(invented.step("wash", Invented.bath(name, "50 mm", "25 mm", 1)).derived().messages().all())
+                .filteredOn(one -> one.code().equals("HAZ-020") && one.what().contains("speaks of")).hasSize(asked ? 1 : 0);
     }
 
     private static List<String> isopropanol(Optional<String> rest) {
