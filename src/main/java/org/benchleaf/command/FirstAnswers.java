@@ -29,8 +29,8 @@ final class FirstAnswers {
             description = "What stands on the sheet, such as 'stamp-pad ink, violet'; once for each.")
     private List<String> media = new ArrayList<>();
 
-    @Option(names = "--damage", paramLabel = "DAMAGE, PLACE",
-            description = "What is wrong with it and where, such as 'tear, right edge'; once for each.")
+    @Option(names = "--damage", paramLabel = "DAMAGE, PLACE, EXTENT",
+            description = "What is wrong with it, where and how large, such as 'tear, right edge, 64 mm'; once for each.")
     private List<String> damages = new ArrayList<>();
 
     @Option(names = "--aim", paramLabel = "TEXT", description = "What the treatment is for; once for each aim.")
@@ -64,7 +64,7 @@ final class FirstAnswers {
         size = one(size, "How high and wide is the sheet? (412 mm x 298 mm)", in, out);
         paper = one(paper, "What paper is it, and how heavy? (wood pulp, 82 g/m²)", in, out);
         media = many(media, "What stands on it, each with its colour? (printing ink, black; stamp-pad ink, violet)", in, out);
-        damages = many(damages, "What is wrong with it, and where? (tear, right edge; tideline, lower third)", in, out);
+        damages = many(damages, "What is wrong with it, where, and how large? (tear, right edge, 64 mm; tideline, lower third)", in, out);
         aims = many(aims, "What is the treatment for?", in, out);
         steps = many(steps, "What will you do, in which order? (examination; testing; surface cleaning; housing)", in, out);
         instead = many(instead, "What else did you think of, and why not? (leave it dry: it cracks when it is opened)", in, out);
@@ -120,7 +120,18 @@ final class FirstAnswers {
 
     /** Each damage and where it is. */
     List<List<String>> damages() {
-        return damages.stream().map(one -> two(one, ',')).toList();
+        return damages.stream().map(one -> two(one.substring(0, one.length() - extent(one).length()), ',')).toList();
+    }
+
+    /** How large each damage is; empty where it was not said. */
+    List<String> extents() {
+        return damages.stream().map(one -> extent(one).replaceFirst(",", "").strip()).toList();
+    }
+
+    /** What follows the last comma, with it, where that begins with a digit: a place may have commas of its own. */
+    private static String extent(String damage) {
+        String last = damage.substring(Math.max(0, damage.lastIndexOf(',')));
+        return last.startsWith(",") && last.substring(1).strip().matches("\\d.*") ? last : "";
     }
 
     List<String> aims() {

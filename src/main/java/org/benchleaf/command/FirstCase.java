@@ -9,6 +9,8 @@ import java.util.Map;
 import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.benchleaf.model.FirstStep;
 import org.benchleaf.model.MissingValue;
 import org.benchleaf.model.StepKind;
 
@@ -22,19 +24,19 @@ final class FirstCase {
 
     private final FirstAnswers answers;
     private final Set<String> materials;
-    private final Map<StepKind, List<String>> stepLines;
+    private final Map<StepKind, FirstStep> kinds;
     private final StringBuilder text = new StringBuilder();
 
     /**
      * Prepares to write.
      *
      * @param materials the ids of what the studio uses
-     * @param stepLines what a new step of a kind usually needs
+     * @param kinds what a new step of a kind usually needs
      */
-    FirstCase(FirstAnswers answers, Set<String> materials, Map<StepKind, List<String>> stepLines) {
+    FirstCase(FirstAnswers answers, Set<String> materials, Map<StepKind, FirstStep> kinds) {
         this.answers = answers;
         this.materials = materials;
-        this.stepLines = stepLines;
+        this.kinds = kinds;
     }
 
     /** The text of the file. */
@@ -43,7 +45,7 @@ final class FirstCase {
                 .line("language: " + language).line("");
         publication();
         object();
-        list("condition", rows(answers.damages(), "what", "where"));
+        condition();
         proposal();
         Map<String, String> media = ids(answers.media().stream().map(medium -> medium.get(0)).toList());
         Map<String, String> liquids = ids(answers.liquids());
@@ -76,13 +78,30 @@ final class FirstCase {
         line("  private:").line("    owner: " + value(answers.owner())).line("    people: " + OPEN).line("");
     }
 
+    private void condition() {
+        List<String> extents = answers.extents();
+        List<String> rows = rows(answers.damages(), "what", "where");
+        list("condition", IntStream.range(0, rows.size()).mapToObj(at -> rows.get(at).substring(0, rows.get(at).length() - 1)
+                + ", extent: " + value(extents.get(at)) + "}").toList());
+    }
+
     private void proposal() {
         line("proposal:");
         line("  aims: " + (answers.aims().isEmpty() ? OPEN : flow(answers.aims())));
         list("  options", answers.instead().stream().map(option -> "{option: " + value(option.get(0)) + ", why not: "
                 + value(option.get(1)) + "}").toList());
         line("  approved: " + value(answers.agreed()));
-        line("  steps: " + (answers.steps().isEmpty() ? OPEN : flow(answers.steps().stream().distinct().toList()))).line("");
+        line("  steps: " + (answers.steps().isEmpty() ? OPEN : flow(answers.steps().stream().distinct().toList())));
+        List<String> risky = answers.steps().stream().distinct().filter(kind -> needed(kind).risky()).toList();
+        if (!risky.isEmpty()) {
+            line("  risks:");
+            risky.forEach(kind -> line("    " + kind + ": " + OPEN));
+        }
+        line("");
+    }
+
+    private FirstStep needed(String kind) {
+        return kinds.getOrDefault(StepKind.of(kind).orElseThrow(), FirstStep.PLAIN);
     }
 
     /** Each medium is tested with each liquid; the author strikes out what will never meet. */
@@ -114,7 +133,7 @@ final class FirstCase {
         for (Map.Entry<String, String> step : ids(answers.steps()).entrySet()) {
             line("  - id: " + step.getKey()).line("    kind: " + step.getValue()).line("    do: " + OPEN)
                     .line("    takes: " + OPEN);
-            stepLines.getOrDefault(StepKind.of(step.getValue()).orElseThrow(), List.of()).forEach(line -> line("    " + line));
+            needed(step.getValue()).lines().forEach(line -> line("    " + line));
             if (!before.isEmpty()) {
                 line("    after: [" + before + "]");
             }

@@ -17,6 +17,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.benchleaf.ChangedContent;
 import org.benchleaf.model.StepKind;
+import org.benchleaf.read.FirstStepsReader;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -62,17 +63,33 @@ class DraftCommandTest {
     @Test
     void what_is_asked_in_the_terminal_stands_in_the_file() throws IOException {
         String typed = String.join("\n", "A bill: \"torn\", and mended", "broadside, letterpress", "412 mm x 298 mm",
-                "wood pulp, 82 g/m²", "printing ink, black; stamp-pad ink, violet", "tear, right edge; tear, foot",
+                "wood pulp, 82 g/m²", "printing ink, black; stamp-pad ink, violet", "tear, right edge, 64 mm; tear, foot, left",
                 "close the tears", "examination; mending", "leave it: it is in use", "deionised-water; Mending paste",
                 "2026-03-02", "") + "\n";
         assertThat(draft(typed, "bill", "--ask")).as(err + "\n" + out).isZero();
         assertThat(Files.readString(file)).contains("title: \"A bill: \\\"torn\\\", and mended\"",
                 "size: {height: 412 mm, width: 298 mm}", "support: {paper: wood pulp, grammage: 82 g/m², state: not yet known}",
-                "- {id: printing-ink, is: printing ink, colour: black, state: not yet known}", "- {id: tear, what: tear, where: right edge}",
-                "- {id: tear-2, what: tear, where: foot}", "- {option: leave it, why not: it is in use}",
+                "- {id: printing-ink, is: printing ink, colour: black, state: not yet known}", "- {id: tear, what: tear, where: right edge, extent: 64 mm}",
+                "- {id: tear-2, what: tear, where: \"foot, left\", extent: not yet known}", "- {option: leave it, why not: it is in use}",
                 "- {of: stamp-pad-ink, with: mending-paste, dwell: not yet known, result: not yet known}",
                 "  mending-paste:\n    name: Mending paste\n", "approved: 2026-03-02", "owner: not yet known")
                 .doesNotContain("deionised-water:");
+    }
+
+    @Test
+    void a_step_that_changes_the_object_for_good_asks_for_its_risk() throws IOException {
+        assertThat(draft("", "bill", "--step", "examination", "--step", "washing", "--step", "mending")).as(err.toString()).isZero();
+        assertThat(Files.readString(file)).contains("  risks:\n    washing: not yet known\n\n");
+        assertThat(out.toString()).contains("'proposal › risks › washing' is not yet known");
+    }
+
+    /** The kinds of which the rule on lasting change asks a sentence, read from its row without the program. */
+    @Test
+    void the_risk_is_asked_for_where_the_rule_on_lasting_change_asks_for_it() throws IOException {
+        String row = Files.readString(Path.of("src/main/resources/reference/rules.yaml")).split("- id: lasting-change-told")[1];
+        List<String> kinds = List.of(row.split("- kind: \\[")[1].split("]")[0].split(", "));
+        assertThat(FirstStepsReader.read().entrySet().stream().filter(step -> step.getValue().risky())
+                .map(step -> step.getKey().word())).containsExactlyInAnyOrderElementsOf(kinds);
     }
 
     @Test
@@ -88,7 +105,7 @@ class DraftCommandTest {
                 "--step", "surface cleaning", "--step", "housing", "--instead", "leave it: the dirt is damp and spreads",
                 "--agreed", "2026-03-02")).as(err.toString()).isZero();
         fill("A handbill is cleaned.", "foundation", "CC-BY-4.0", "yes", "2026-03-09", "[sound]", "[sound]", "{family: Quillfeather}",
-                "[{family: Lindqvist, given: Tam}]",
+                "[{family: Lindqvist, given: Tam}]", "30 %",
                 "[]", "Look at both sides.", "20 min", "Brush from the middle outward.", "20 min",
                 "a clean sponge picks up no more dirt", "[eraser residue]", "[soft-brush]", "Lay it into a folder.", "10 min",
                 "[buffered-board]", "yes");
