@@ -96,10 +96,20 @@ final class AuthorGuidePages {
                     Optional.of(words.say("writing.test-with", "words", String.join(", ", set.indicators()))),
                     List.of(new KeyList(set.words().stream().map(AuthorGuidePages::entry).toList(), words.group("word-list")))));
         }
+        sheet.add(new Section("end-points", words.say("writing.end-points"), Optional.of(words.say("writing.end-points-lead")),
+                List.of(endPoints(sheet))));
         sheet.add(new Section("units", words.say("writing.units"), Optional.of(words.say("writing.units-lead")), List.of(units(sheet))));
         sheet.add(new Section("substances", words.say("writing.substances"), Optional.of(words.say("writing.substances-lead")),
                 List.of(substances(sheet))));
         return closed(sheet, "words");
+    }
+
+    private Table endPoints(Sheet sheet) {
+        Words words = sheet.words();
+        return new Table("end-points-table", words.say("writing.end-points"), Table.columns(words, "writing.end-asks",
+                "writing.written", "writing.end-example", "writing.end-read"), guide.endPoints().stream().map(one -> List.of(
+                        Html.ofText(one.asks()), code(one.written()), code(List.of(one.example())), Html.ofText(one.read()))).toList(),
+                Optional.empty());
     }
 
     private static KeyList.Entry entry(TestWords.Word word) {

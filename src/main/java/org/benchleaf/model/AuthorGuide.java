@@ -8,15 +8,17 @@ import java.util.Optional;
  *
  * @param firstCase a first case, step by step
  * @param testWords the closed words for the results of spot tests
+ * @param endPoints the wordings of end points that are held against readings
  * @param figures the figures that a story can cite
  */
-public record AuthorGuide(List<Lesson> firstCase, TestWords testWords, List<CitableFigure> figures) {
+public record AuthorGuide(List<Lesson> firstCase, TestWords testWords, List<EndPointWording> endPoints, List<CitableFigure> figures) {
 
     /** Of a book, which is for readers. */
-    public static final AuthorGuide EMPTY = new AuthorGuide(List.of(), new TestWords(List.of()), List.of());
+    public static final AuthorGuide EMPTY = new AuthorGuide(List.of(), new TestWords(List.of()), List.of(), List.of());
 
     public AuthorGuide {
         firstCase = List.copyOf(firstCase);
+        endPoints = List.copyOf(endPoints);
         figures = List.copyOf(figures);
     }
 
@@ -35,6 +37,20 @@ public record AuthorGuide(List<Lesson> firstCase, TestWords testWords, List<Cita
         public Lesson {
             text = List.copyOf(text);
             changes = List.copyOf(changes);
+        }
+    }
+
+    /**
+     * A way to word the end point of a bath.
+     *
+     * @param asks what it asks for
+     * @param written how it may be worded
+     * @param example a whole end point
+     * @param read what it is held against
+     */
+    public record EndPointWording(String asks, List<String> written, String example, String read) {
+        public EndPointWording {
+            written = List.copyOf(written);
         }
     }
 

@@ -6,6 +6,7 @@ import org.benchleaf.model.AuthorGuide;
 public final class AuthorGuideReader {
 
     private static final String FIRST_CASE = "/reference/first-case.yaml";
+    private static final String END_POINTS = "/reference/end-points.yaml";
     private static final String FIGURES = "/reference/citable-figures.yaml";
 
     private AuthorGuideReader() {
@@ -14,7 +15,8 @@ public final class AuthorGuideReader {
     /** The guide that ships with the program. */
     public static AuthorGuide read() {
         return new AuthorGuide(OwnYaml.list(FIRST_CASE).stream().map(AuthorGuideReader::lesson).toList(),
-                TestWordsReader.read(), OwnYaml.list(FIGURES).stream().map(AuthorGuideReader::figure).toList());
+                TestWordsReader.read(), OwnYaml.list(END_POINTS).stream().map(AuthorGuideReader::endPoint).toList(),
+                OwnYaml.list(FIGURES).stream().map(AuthorGuideReader::figure).toList());
     }
 
     private static AuthorGuide.Lesson lesson(OwnYaml row) {
@@ -29,6 +31,14 @@ public final class AuthorGuideReader {
         AuthorGuide.Change change = new AuthorGuide.Change(row.asWritten("from").orElseThrow(), row.asWritten("to").orElseThrow());
         row.allRead();
         return change;
+    }
+
+    private static AuthorGuide.EndPointWording endPoint(OwnYaml row) {
+        row.text("source");
+        AuthorGuide.EndPointWording wording = new AuthorGuide.EndPointWording(row.text("asks"), row.texts("written"), row.text("example"),
+                row.text("read"));
+        row.allRead();
+        return wording;
     }
 
     private static AuthorGuide.CitableFigure figure(OwnYaml row) {

@@ -4,10 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.Stream;
+import org.benchleaf.read.AuthorGuideReader;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /** End points in words of the trade beside the readings of the baths. Common practice, no source. */
 class EndPointTest {
@@ -45,6 +48,23 @@ class EndPointTest {
         "the sheet feels soft                       | {bath: 2, colour: clear}"})
     void an_end_point_that_was_not_read_is_asked_for(String until, String readings) {
         assertThat(spoken(until, readings)).contains("end-point-reached");
+    }
+
+    /** The wordings that authors are shown, each with a number in the place of N. */
+    static Stream<String> shown() {
+        return AuthorGuideReader.read().endPoints().stream().flatMap(one -> Stream.concat(one.written().stream(), Stream.of(one.example())))
+                .map(words -> words.matches("(?:two|three|four|[2-4]) baths") ? words + " stay clear" : words)
+                .map(words -> words.replace("N", words.startsWith("pH") ? "8" : "20"));
+    }
+
+    @ParameterizedTest
+    @MethodSource("shown")
+    void a_wording_that_authors_are_shown_is_held_against_the_readings(String until) {
+        boolean many = until.matches("(?:three|four|[34]) .*");
+        assertThat(spoken(until, "{bath: 1, colour: clear, conductivity: 1 µS/cm, pH used: pH 9}, {bath: 2, colour: clear,"
+                + " conductivity: 1 µS/cm, pH used: pH 9}").contains("end-point-reached")).isEqualTo(many);
+        assertThat(spoken(until, "{bath: 1, colour: yellow, conductivity: 500 µS/cm, pH used: pH 5}, {bath: 2, colour: yellow,"
+                + " conductivity: 500 µS/cm, pH used: pH 5}")).contains("end-point-reached");
     }
 
     private static List<String> spoken(String until, String readings) {
