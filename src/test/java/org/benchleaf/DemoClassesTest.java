@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -146,6 +147,7 @@ class DemoClassesTest {
             Set<String> listed = plan.supplies().layOut().stream().map(ClassSupplies.LaidOut::id).collect(Collectors.toSet());
             assertThat(plan.steps()).isNotEmpty().allSatisfy(step -> {
                 assertThat(listed).as(step.id()).containsAll(named(step.id()));
+                assertThat(listed).as(step.id()).containsAll(weights(step.id()).keySet());
                 assertThat(listed).as(step.id()).containsAll(worked.care().get(step.id()).wear());
             });
         }
@@ -160,12 +162,31 @@ class DemoClassesTest {
                             .allSatisfy(step -> assertThat(named(step)).contains(item.id()));
                     case WORN -> assertThat(item.steps()).isNotEmpty()
                             .allSatisfy(step -> assertThat(worked.care().get(step).wear()).contains(item.id()));
+                    case WEIGHT -> assertThat(item.steps()).isNotEmpty()
+                            .allSatisfy(step -> assertThat(weights(step)).containsKey(item.id()));
                     case SHARED -> assertThat(plan.source().day().shared()).containsKey(item.id());
                     case SHEET -> assertThat(item.steps()).isEmpty();
                     default -> throw new AssertionError(item.kind());
                 }
             });
         }
+    }
+
+    /** By hand: 3 weights at each of 12 stations are 36, and there is no share to spare of what lasts. */
+    @Test
+    void weights_are_counted_for_every_station() {
+        assertThat(course("tissue-and-paste").supplies().layOut()).filteredOn(item -> item.kind() == ClassSupplies.Kind.WEIGHT)
+                .singleElement().satisfies(item -> {
+                    assertThat(item.id()).isEqualTo("1 kg");
+                    assertThat(item.station().orElseThrow().value()).isEqualTo(3);
+                    assertThat(item.all().orElseThrow().value()).isEqualTo(36);
+                });
+    }
+
+    /** The weights that a step lays on in the case file: how many of which mass. */
+    private static Map<String, Integer> weights(String step) {
+        return steps.get(step).get("press") instanceof Map<?, ?> press
+                ? Map.of((String) press.get("mass"), (Integer) Optional.<Object>ofNullable(press.get("weights")).orElse(1)) : Map.of();
     }
 
     /** What a step names in the case file, read without the program. */

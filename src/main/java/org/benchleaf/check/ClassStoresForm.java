@@ -19,7 +19,6 @@ import org.benchleaf.model.ClassStores;
 import org.benchleaf.model.RoomLoad;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
-import org.benchleaf.read.LayOutReader;
 
 /** Reads what a class has in hand. */
 final class ClassStoresForm {
@@ -41,7 +40,7 @@ final class ClassStoresForm {
                 each.needText("kind"), each.needPositive("holds", VOLUME), each.whole("count").orElse(1))).toList(),
                 cans, stock(), supplies(), fields.dates("closed"), fields.group("bench").map(bench -> new ClassStores.BenchSpace(
                         bench.needPositive("in all", LENGTH), bench.needPositive("each station", LENGTH), bench.place("in all"))),
-                room(), LayOutReader.rows());
+                room());
     }
 
     private ClassStores.Room room() {

@@ -105,9 +105,17 @@ final class ClassPreparationPage implements ClassPageMaker {
     }
 
     static String name(Sheet sheet, ClassDesk desk, ClassSupplies.LaidOut item) {
-        String name = item.kind() == ClassSupplies.Kind.SHEET ? sheet.words().say("class.practice")
-                : desk.thing(sheet, item.id());
+        String name = switch (item.kind()) {
+            case SHEET -> sheet.words().say("class.practice");
+            case WEIGHT -> weight(sheet, item);
+            case MATERIAL, SOLUTION, SHARED, WORN -> desk.thing(sheet, item.id());
+        };
         return item.words().isEmpty() ? name : name + ", " + item.words();
+    }
+
+    /** A weight by its mass. */
+    static String weight(Sheet sheet, ClassSupplies.LaidOut item) {
+        return sheet.words().say("prepare.weight", "mass", sheet.numbers().spaced(item.id()));
     }
 
     static String count(Sheet sheet, Quantity amount) {

@@ -1,13 +1,13 @@
 package org.benchleaf.compose;
 
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
+import java.util.stream.Collectors;
+import org.benchleaf.derive.CaseLayOut;
+import org.benchleaf.derive.ClassSupplies;
 import org.benchleaf.derive.FigureKey;
 import org.benchleaf.derive.Preparation;
-import org.benchleaf.model.Material;
 
 /** The sheet for the technician: what to make, in the order of beginning, what to lay out, and the labels. */
 final class PreparationPage implements CasePageMaker {
@@ -53,18 +53,24 @@ final class PreparationPage implements CasePageMaker {
                 Optional.of(words.say("prepare.heading-lead")), cards));
     }
 
-    /** Everything that lies ready: materials and tools, each once, by kind. */
+    /** Everything that lies ready: materials, tools and weights, each once, with how many. */
     private static Optional<Section> layOut(Sheet sheet, CaseDesk desk) {
-        Set<String> ids = new LinkedHashSet<>();
-        desk.treatment().steps().forEach(step -> ids.addAll(Materials.of(step)));
-        List<LinkList.Entry> entries = ids.stream().map(desk.library().materials()::get)
-                .filter(java.util.Objects::nonNull)
-                .sorted(java.util.Comparator.comparing(Material::kind).thenComparing(Material::name))
-                .map(material -> new LinkList.Entry(sheet.link(material.name(), Paths.material(material.id())),
-                        material.plain())).toList();
         Words words = sheet.words();
-        return entries.isEmpty() ? Optional.empty() : Optional.of(new Section("lay-out", words.say("prepare.lay-out"),
-                Optional.empty(), List.of(new LinkList(entries))));
+        List<List<Html>> rows = CaseLayOut.of(desk.worked(), desk.library()).stream().map(item -> row(sheet, desk, item)).toList();
+        return rows.isEmpty() ? Optional.empty() : Optional.of(new Section("lay-out", words.say("prepare.lay-out"),
+                Optional.empty(), List.of(new Table("lay-out-table", words.say("class.lay-out-caption"),
+                        Table.columns(words, "class.thing", "class.amount", "class.for"), rows, Optional.empty()))));
+    }
+
+    private static List<Html> row(Sheet sheet, CaseDesk desk, ClassSupplies.LaidOut item) {
+        Html name = item.kind() == ClassSupplies.Kind.WEIGHT ? Html.ofText(ClassPreparationPage.weight(sheet, item))
+                : PartFacts.thing(sheet, desk, item.id());
+        String how = item.words().isEmpty() ? "" : ", " + Html.escape(item.words());
+        return List.of(new Html(name.markup() + how), Html.ofText(item.all().map(all -> ClassPreparationPage.count(sheet, all))
+                .orElse(sheet.words().say("class.not-worked-out"))), Html.ofText(item.steps().stream()
+                        .flatMap(id -> desk.treatment().step(id).stream())
+                        .map(step -> new StepTitle(sheet.words(), desk.treatment()).of(step)).distinct()
+                        .collect(Collectors.joining(", "))));
     }
 
     private static Optional<Section> totals(Sheet sheet, CaseDesk desk) {

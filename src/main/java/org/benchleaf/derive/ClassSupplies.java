@@ -84,7 +84,7 @@ public record ClassSupplies(List<Order> orders, List<Filling> vessels, List<Laid
     /**
      * Something to lay out.
      *
-     * @param id of the material or solution, the code of equipment, or the name of a shared thing
+     * @param id of the material or solution, the mass of a weight, the code of equipment, or the name of a shared thing
      * @param kind what of these it is
      * @param station how many, or how much, at one station; empty if it stands in the room for all
      * @param all how many, or how much, in all
@@ -99,7 +99,7 @@ public record ClassSupplies(List<Order> orders, List<Filling> vessels, List<Laid
     }
 
     /** What can be laid out. */
-    public enum Kind { MATERIAL, SOLUTION, SHARED, WORN, SHEET }
+    public enum Kind { MATERIAL, SOLUTION, WEIGHT, SHARED, WORN, SHEET }
 
     /**
      * The most that is drawn from the room at once.

@@ -26,7 +26,7 @@ final class LayingOut {
         this.course = course;
         this.bench = bench;
         this.steps = steps;
-        this.rows = course.stores().layOut();
+        this.rows = bench.library().reference().layOut();
     }
 
     /**
@@ -37,8 +37,10 @@ final class LayingOut {
     List<LaidOut> list(Map<String, StepCare> care, Optional<ClassSchedule> schedule) {
         sheets();
         steps.forEach(step -> UsedThings.of(step).forEach(id -> use(step, id)));
-        schedule.map(ScheduleReading::new).ifPresent(reading -> reading.shared().stream()
-                .filter(one -> !one.thing().equals(StationCut.SUPERVISOR)).forEach(one -> shared(one, reading)));
+        Weights.of(steps).forEach(this::weights);
+        // Weights stand by their mass already.
+        schedule.map(ScheduleReading::new).ifPresent(reading -> reading.shared().stream().filter(one ->
+                !List.of(StationCut.SUPERVISOR, StationCut.WEIGHT).contains(one.thing())).forEach(one -> shared(one, reading)));
         worn(care);
         return List.copyOf(items.values());
     }
@@ -84,6 +86,9 @@ final class LayingOut {
         // The web under a wet sheet and that in the press are two; the same tool in two steps is one.
         List<LayOutRow> roles = steps.stream().filter(one -> using.contains(one.id()))
                 .flatMap(one -> roles(one, id).stream()).distinct().map(rows::get).toList();
+        if (roles.isEmpty()) {
+            return new LaidOut(id, Kind.MATERIAL, Optional.empty(), Optional.empty(), "", using);
+        }
         LayOutRow first = roles.get(0);
         boolean forSheets = first.per().equals("sheet");
         int each = roles.stream().mapToInt(LayOutRow::each).sum();
@@ -95,6 +100,13 @@ final class LayingOut {
                         .collect(java.util.stream.Collectors.joining("; ")), using);
     }
 
+    private void weights(Weights weights) {
+        int each = weights.count() * rows.get("weight").each();
+        items.put("weight " + weights.mass(), new LaidOut(weights.mass(), Kind.WEIGHT, Optional.of(Quantity.count(
+                (long) each * course.sheetsEach())), count("weight-" + weights.mass().replace(' ', '-'), "laid-out", each,
+                course.stations() * course.sheetsEach(), 0, 0), rows.get("weight").words(), weights.steps()));
+    }
+
     /** Pieces of tissue, of which every station has some more. */
     private LaidOut torn(String id, int each, List<String> using) {
         double spare = course.stores().spare().pieces().high();
@@ -102,8 +114,8 @@ final class LayingOut {
                 each, course.stations() * course.sheetsEach(), spare, spare > 0 ? 1 : 0), rows.get("tissue").words(), using);
     }
 
-    /** What a thing is in a step. */
-    private static List<String> roles(Step step, String id) {
+    /** What a thing is in a step; empty where it is used up and counts are no measure of it. */
+    static List<String> roles(Step step, String id) {
         List<String> roles = new ArrayList<>();
         for (Part part : step.parts()) {
             if (part instanceof Part.Support support && support.under().equals(id)) {
@@ -118,7 +130,17 @@ final class LayingOut {
                 roles.add("solid");
             }
         }
-        return roles.isEmpty() ? List.of("tool") : roles;
+        return roles.isEmpty() && isTool(step, id) ? List.of("tool") : roles;
+    }
+
+    /** Whether it lasts: what is not, and has no role, is used up by an amount that nobody told. */
+    private static boolean isTool(Step step, String id) {
+        return step.uses().contains(id) || step.parts().stream().anyMatch(part ->
+                part instanceof Part.Mist mist && mist.tool().filter(id::equals).isPresent()
+                || part instanceof Part.Heat heat && heat.tool().equals(id)
+                || part instanceof Part.Cleaning cleaning && cleaning.tools().contains(id)
+                || part instanceof Part.Suction suction && suction.tool().equals(id)
+                || part instanceof Part.Gas gas && gas.tool().filter(id::equals).isPresent());
     }
 
     private Optional<Quantity> count(String of, String name, int each, int users, double spare, int extra) {

@@ -20,10 +20,9 @@ import org.benchleaf.quantity.Quantity;
  * @param closed days on which nobody works besides those of the studio
  * @param bench the bench along which the stations work; empty if the class does not say
  * @param room what the room gives, and what things that are shared draw from it
- * @param layOut how many of each thing are laid out, by what it is in a step
  */
 public record ClassStores(Spare spare, List<Vessel> vessels, Map<String, Quantity> cans, Map<String, Stock> stock,
-        Map<String, Supply> supplies, List<LocalDate> closed, Optional<BenchSpace> bench, Room room, Map<String, LayOutRow> layOut) {
+        Map<String, Supply> supplies, List<LocalDate> closed, Optional<BenchSpace> bench, Room room) {
 
     public ClassStores {
         vessels = List.copyOf(vessels);
@@ -31,7 +30,6 @@ public record ClassStores(Spare spare, List<Vessel> vessels, Map<String, Quantit
         stock = new LinkedHashMap<>(stock);
         supplies = new LinkedHashMap<>(supplies);
         closed = List.copyOf(closed);
-        layOut = Map.copyOf(layOut);
     }
 
     /**

@@ -33,13 +33,15 @@ import org.benchleaf.quantity.Quantity;
  * @param things words by which the name of a thing tells what it may hold
  * @param compared materials that stand beside others of their kind
  * @param thesaurus identifiers of terms
+ * @param layOut how many of each thing are laid out, by what it is in a step
  */
 public record Reference(Map<String, Substance> substances, Map<String, Statement> statements,
         Map<String, Pictogram> pictograms, Map<String, Equipment> equipment, List<MixtureRule> rules,
         Map<String, Caution> cautions, Map<String, WasteKind> waste, List<FirstAid> firstAid, List<LabelSize> labels,
         List<ClaimWord> claims, List<Incompatible> incompatible, List<Access> access,
         List<AcuteRoute> acute, Map<String, Precedence> precedence, Map<String, Wording> wordings, HazardLimits limits,
-        PublicCare publicCare, ThingWords things, List<ComparedMaterial> compared, Thesaurus thesaurus) {
+        PublicCare publicCare, ThingWords things, List<ComparedMaterial> compared, Thesaurus thesaurus,
+        Map<String, LayOutRow> layOut) {
 
     private static final Pattern NO_WORD = Pattern.compile("[^\\p{L}\\p{N}]+");
 
@@ -63,7 +65,8 @@ public record Reference(Map<String, Substance> substances, Map<String, Statement
     /** The tables with another window of pH for the drain. */
     public Reference draining(HazardLimits.Limit window) {
         return new Reference(substances, statements, pictograms, equipment, rules, cautions, waste, firstAid, labels, claims,
-                incompatible, access, acute, precedence, wordings, limits.draining(window), publicCare, things, compared, thesaurus);
+                incompatible, access, acute, precedence, wordings, limits.draining(window), publicCare, things, compared, thesaurus,
+                layOut);
     }
 
     /**

@@ -5,7 +5,7 @@ import java.util.Map;
 import org.benchleaf.model.LayOutRow;
 
 /** Reads how many of each thing are laid out. */
-public final class LayOutReader {
+final class LayOutReader {
 
     private static final String FILE = "/reference/lay-out.yaml";
 
@@ -13,7 +13,7 @@ public final class LayOutReader {
     }
 
     /** The rows by what a thing is in a step. */
-    public static Map<String, LayOutRow> rows() {
+    static Map<String, LayOutRow> rows() {
         Map<String, LayOutRow> rows = new LinkedHashMap<>();
         for (OwnYaml row : OwnYaml.list(FILE)) {
             row.text("source");

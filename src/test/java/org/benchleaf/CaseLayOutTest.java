@@ -1,0 +1,106 @@
+package org.benchleaf;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import org.benchleaf.check.LibraryChecker;
+import org.benchleaf.derive.CaseLayOut;
+import org.benchleaf.derive.ClassSupplies.Kind;
+import org.benchleaf.derive.ClassSupplies.LaidOut;
+import org.benchleaf.model.Library;
+import org.benchleaf.read.LibraryReader;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.yaml.snakeyaml.LoaderOptions;
+import org.yaml.snakeyaml.Yaml;
+import org.yaml.snakeyaml.constructor.SafeConstructor;
+
+/** What a case of the demo has laid out, held against its file as it is written: from each step to the list, and back. */
+class CaseLayOutTest {
+
+    /** The keys under which a step names what it uses. */
+    private static final Set<String> NAMING = Set.of("of", "tool", "tools", "under", "between", "blotter", "tissue", "with",
+            "materials", "uses");
+
+    private static final Library LIBRARY = LibraryChecker.check(LibraryReader.read(Path.of("content"))).library();
+
+    private static List<LaidOut> list(String id) {
+        return CaseLayOut.of(DemoSite.worked(id, LIBRARY), LIBRARY);
+    }
+
+    /** The steps of a case file, read without the program. */
+    private static List<Map<?, ?>> steps(String id) throws IOException {
+        String text = Files.readString(Path.of("content/cases", id, "case.md"), StandardCharsets.UTF_8);
+        Map<?, ?> front = new Yaml(new SafeConstructor(new LoaderOptions())).load(text.split("(?m)^---$")[1]);
+        List<Map<?, ?>> steps = new ArrayList<>();
+        ((List<?>) front.get("steps")).forEach(step -> steps.add((Map<?, ?>) step));
+        return steps;
+    }
+
+    /** The materials that a step names, in its parts too. */
+    private static Set<String> named(Map<?, ?> step) {
+        Set<String> ids = new TreeSet<>();
+        step.forEach((key, value) -> {
+            if (value instanceof Map<?, ?> part) {
+                ids.addAll(named(part));
+            } else if (NAMING.contains(key)) {
+                texts(value).forEach(ids::add);
+            }
+        });
+        ids.retainAll(LIBRARY.materials().keySet());
+        return ids;
+    }
+
+    private static Stream<String> texts(Object value) {
+        return value instanceof Collection<?> list ? list.stream().map(String::valueOf) : Stream.of(String.valueOf(value));
+    }
+
+    /** The most weights of each mass that one step lays on. */
+    private static Map<String, Integer> weights(List<Map<?, ?>> steps) {
+        Map<String, Integer> most = new TreeMap<>();
+        steps.stream().map(step -> step.get("press")).filter(Map.class::isInstance).map(press -> (Map<?, ?>) press)
+                .forEach(press -> most.merge((String) press.get("mass"), press.get("weights") == null ? 1
+                        : (Integer) press.get("weights"), Math::max));
+        return most;
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"ferry-letter", "flood-poster", "lock-plan", "parish-map", "tide-table"})
+    void what_a_step_names_is_laid_out_and_nothing_else(String id) throws IOException {
+        Map<String, Set<String>> told = new TreeMap<>();
+        list(id).stream().filter(item -> item.kind() == Kind.MATERIAL).forEach(item -> told.put(item.id(), new TreeSet<>(item.steps())));
+        Map<String, Set<String>> named = new TreeMap<>();
+        steps(id).forEach(step -> named(step).forEach(thing -> named.computeIfAbsent(thing, any -> new TreeSet<>())
+                .add((String) step.get("id"))));
+        assertThat(told).isEqualTo(named).isNotEmpty();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"ferry-letter", "flood-poster", "lock-plan", "parish-map", "tide-table"})
+    void weights_are_laid_out_as_many_as_one_step_needs_at_once(String id) throws IOException {
+        Map<String, Integer> told = new TreeMap<>();
+        list(id).stream().filter(item -> item.kind() == Kind.WEIGHT).forEach(item ->
+                told.put(item.id(), (int) item.all().orElseThrow().value()));
+        assertThat(told).isEqualTo(weights(steps(id)));
+    }
+
+    /** By hand, tide table: 6 stacks of a blotter on each face are 12; one web on each face in the bath and in the press, 4. */
+    @ParameterizedTest
+    @ValueSource(strings = {"blotter-300, 12", "polyester-web, 4", "polyester-film, 1", "sprayer, 1"})
+    void counts_are_those_of_one_sheet(String row) {
+        String[] wanted = row.split(", ");
+        assertThat(list("tide-table")).filteredOn(item -> item.id().equals(wanted[0])).singleElement()
+                .satisfies(item -> assertThat(item.all().orElseThrow().value()).isEqualTo(Double.parseDouble(wanted[1])));
+    }
+}
