@@ -45,7 +45,7 @@ class ArithmeticTest {
             List.of("check/MixForm", "rule/ConditionAnswers", "rule/Contact", "rule/FieldReader",
                     "rule/Liquids", "rule/MeasuringAnswers"),
             "rounding for the page, a sign, a place in a drawing",
-            List.of("compose/BenchStepMaker", "compose/BenchTimers", "compose/ConditionMapMaker", "compose/Digits",
+            List.of("compose/BenchStepMaker", "compose/ConditionMapMaker", "compose/Digits",
                     "compose/ResultMeaning", "compose/TimelineChart"));
 
     /** One method as it is read. */

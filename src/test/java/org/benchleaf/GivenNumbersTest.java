@@ -3,12 +3,13 @@ package org.benchleaf;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
@@ -20,26 +21,33 @@ import java.util.TreeSet;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.benchleaf.check.Checked;
 import org.benchleaf.check.CheckedLibrary;
 import org.benchleaf.check.LibraryChecker;
 import org.benchleaf.compose.Audience;
+import org.benchleaf.compose.CaseCard;
+import org.benchleaf.compose.CasePages;
 import org.benchleaf.compose.Clearance;
+import org.benchleaf.compose.Page;
 import org.benchleaf.compose.PageComposer;
+import org.benchleaf.compose.SiteComposer;
+import org.benchleaf.derive.ClassPlan;
+import org.benchleaf.derive.ClassSchedule;
 import org.benchleaf.derive.Deriver;
 import org.benchleaf.derive.Figure;
 import org.benchleaf.derive.Preparation;
+import org.benchleaf.derive.ScheduleReading;
 import org.benchleaf.derive.Timeline;
 import org.benchleaf.derive.WorkedCase;
-import org.benchleaf.model.Part;
 import org.benchleaf.publish.Pictures;
 import org.benchleaf.publish.SitePublisher;
 import org.benchleaf.quantity.Dimension;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
+import org.benchleaf.read.AuthorGuideReader;
 import org.benchleaf.read.CaseReader;
+import org.benchleaf.read.CheckValueReader;
 import org.benchleaf.read.LibraryReader;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
@@ -47,6 +55,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.yaml.snakeyaml.LoaderOptions;
+import org.yaml.snakeyaml.Yaml;
+import org.yaml.snakeyaml.constructor.SafeConstructor;
 
 /**
  * Every number with a unit, and every date, on the pages of a case is one that its author wrote, one of the studio's or the
@@ -66,24 +77,51 @@ class GivenNumbersTest {
                     .map(Pattern::quote).collect(Collectors.joining("|")) + ")(?![\\w\u00B2\u00B3/])");
     private static final Pattern DATE = Pattern.compile("\\b\\d{1,2} (?:January|February|March|April|May|June|July|August"
             + "|September|October|November|December) \\d{4}\\b");
+    /** A number of readings, as pages tell it. */
+    private static final Pattern COUNT = Pattern.compile("\\bn = (\\d++)");
     private static final DateTimeFormatter LONG_DATE = DateTimeFormatter.ofPattern("d MMMM yyyy", Locale.UK);
     private static final String NO_NUMBERS_OF_THE_CASE = "script, style, svg, math, button, label, .hazard, [class*=hazard], .strip__hazards";
 
     /** The clock of the step sheet is told to the quarter of an hour beyond three hours. */
     private static final double QUARTER = 15;
-    private static final int MOST_BATHS = 9;
+
+    /** Not the pages of methods, rules and of the format, which tell examples. */
+    private static final String OF_CASES = "index\\.html|cases\\.html|(?:browse|evidence|materials|compared)/.*";
 
     @TempDir
     private Path folder;
 
-    /** What may be told: amounts in the coherent unit of their dimension, and days. */
+    /** What may be told: amounts in the coherent unit of their dimension, days, and numbers of readings. */
     private static final class Given {
         private final Map<Dimension, Set<Double>> amounts = new EnumMap<>(Dimension.class);
         private final Set<String> days = new TreeSet<>();
+        private final Set<Integer> counts = new TreeSet<>();
 
         private void text(String text) {
             told(text, new ArrayList<>()).forEach(token -> token.each(this::put));
             Pattern.compile("\\d{4}-\\d{2}-\\d{2}").matcher(text).results().map(MatchResult::group).forEach(days::add);
+        }
+
+        private void day(LocalDateTime time) {
+            days.add(time.toLocalDate().toString());
+        }
+
+        /** How many values lists of a case have, and the whole numbers that it tells. */
+        private void counts(Object written) {
+            if (written instanceof Map<?, ?> map) {
+                map.values().forEach(this::counts);
+            } else if (written instanceof Collection<?> list) {
+                counts.add(list.size());
+                list.forEach(this::counts);
+            } else if (written instanceof Integer number) {
+                counts.add(number);
+            }
+        }
+
+        private void add(Given other) {
+            other.amounts.forEach((dimension, numbers) -> amounts.computeIfAbsent(dimension, any -> new TreeSet<>()).addAll(numbers));
+            days.addAll(other.days);
+            counts.addAll(other.counts);
         }
 
         private void quantity(Quantity quantity) {
@@ -163,12 +201,57 @@ class GivenNumbersTest {
                 .map(token -> context(text, token.text().strip())).collect(Collectors.toCollection(ArrayList::new));
         DATE.matcher(text).results().map(MatchResult::group)
                 .filter(day -> !given.days.contains(LocalDate.parse(day, LONG_DATE).toString())).forEach(invented::add);
+        COUNT.matcher(text).results().filter(count -> !given.counts.contains(Integer.valueOf(count.group(1))))
+                .map(count -> context(text, count.group())).forEach(invented::add);
         return invented;
     }
 
     private static String context(String text, String token) {
         int at = Math.max(0, text.indexOf(token));
         return token + " in: " + text.substring(Math.max(0, at - 50), Math.min(text.length(), at + 40));
+    }
+
+    /** What a class adds: its figures, its times, how it hands out, and the days of its plan. */
+    private static void addClass(Given given, ClassPlan plan) {
+        plan.figures().values().forEach(figure -> add(given, figure));
+        times(plan.timeline()).forEach(given::quantity);
+        plan.starts().forEach(start -> {
+            given.quantity(start.handsOn());
+            Stream.of(start.begin(), start.readyFor()).forEach(given::day);
+        });
+        plan.supplies().vessels().forEach(vessel -> Stream.of(vessel.holds(), vessel.each(), vessel.inStation())
+                .flatMap(Optional::stream).forEach(given::quantity));
+        plan.supplies().layOut().forEach(item -> Stream.of(item.station(), item.all()).flatMap(Optional::stream).forEach(given::quantity));
+        plan.supplies().orders().forEach(order -> {
+            Stream.concat(Stream.of(order.inHouse()), order.orderBy().stream()).forEach(day -> given.days.add(day.toString()));
+            Stream.of(order.missing(), order.packs(), order.left()).flatMap(Optional::stream).forEach(figure -> add(given, figure));
+            add(given, order.needed());
+        });
+        plan.supplies().waste().forEach(waste -> add(given, waste.volume()));
+        plan.supplies().loads().forEach(load -> add(given, load.most()));
+        plan.supplies().air().forEach(air -> Stream.of(air.one(), air.peak()).flatMap(Optional::stream).forEach(figure -> add(given, figure)));
+        plan.schedule().ifPresent(schedule -> addSchedule(given, schedule));
+    }
+
+    private static void addSchedule(Given given, ClassSchedule schedule) {
+        given.put(schedule.timetable().end(), Unit.MINUTE);
+        given.put(schedule.floor().minutes(), Unit.MINUTE);
+        ScheduleReading reading = new ScheduleReading(schedule);
+        reading.turns().forEach(turn -> {
+            given.day(turn.from());
+            given.day(turn.to());
+            given.put(turn.end() - turn.start(), Unit.MINUTE);
+        });
+        reading.waits(String::valueOf).forEach(wait -> given.put(wait.minutes(), Unit.MINUTE));
+    }
+
+    private static void add(Given given, Figure figure) {
+        given.quantity(figure.value());
+        figure.inputs().forEach(input -> {
+            input.values().forEach(given::quantity);
+            given.text(input.text());
+        });
+        figure.notes().forEach(given::text);
     }
 
     private static Given given(Path content, Path folder, WorkedCase worked, CheckedLibrary library) throws IOException {
@@ -183,20 +266,13 @@ class GivenNumbersTest {
         }
         library.library().formulary().table("flash-points").rows().forEach(row -> row.values().stream()
                 .filter(cell -> cell.matches("\\d+(\\.\\d+)?")).forEach(cell -> given.put(Double.parseDouble(cell), Unit.CELSIUS)));
-        for (Figure figure : worked.figures().values()) {
-            given.quantity(figure.value());
-            figure.inputs().forEach(input -> {
-                input.values().forEach(given::quantity);
-                given.text(input.text());
-            });
-            figure.notes().forEach(given::text);
-        }
+        worked.figures().values().forEach(figure -> add(given, figure));
+        worked.classes().forEach(plan -> addClass(given, plan));
+        given.counts(new Yaml(new SafeConstructor(new LoaderOptions())).load(
+                Files.readString(folder.resolve("case.md")).split("(?m)^---$")[1]));
         times(worked.timeline()).forEach(given::quantity);
         worked.timeline().steps().forEach(step -> Stream.of(step.start().lowIn(Unit.MINUTE), step.start().highIn(Unit.MINUTE))
                 .forEach(time -> given.put(Math.round(time / QUARTER) * QUARTER, Unit.MINUTE)));
-        worked.source().steps().stream().flatMap(step -> step.part(Part.Bath.class).stream()).forEach(bath ->
-                bath.each().ifPresent(each -> IntStream.rangeClosed(1, MOST_BATHS).forEach(bathNumber ->
-                        given.put(bathNumber * each.value(), each.unit()))));
         for (Preparation preparation : worked.preparations()) {
             Stream.of(preparation.beginBefore(), preparation.handsOn()).flatMap(Optional::stream).forEach(given::quantity);
             preparation.measures().forEach(measure -> Stream.of(Optional.of(measure.exact()), Optional.of(measure.measured()),
@@ -213,26 +289,38 @@ class GivenNumbersTest {
                 .filter(time -> time.high() > 0);
     }
 
+    /** On pages of cases, of their classes and of the site; of the last, those that tell of cases. */
     private static List<String> invented(Path content) throws IOException {
         CheckedLibrary library = LibraryChecker.check(LibraryReader.read(content));
         List<String> invented = new ArrayList<>();
+        List<CaseCard> cards = new ArrayList<>();
+        Given all = new Given();
         int pages = 0;
         for (Path folder : CaseReader.folders(content)) {
             Checked checked = WholeLine.checked(content, folder, library);
             WorkedCase worked = Deriver.derive(checked.treatment().orElseThrow(), checked.findings(), library.library()).worked();
             Given given = given(content, folder, worked, library);
             given.days.add(DAY.toString());
-            for (var page : PageComposer.compose(worked, library.library(), Clearance.on(DAY,
-                    worked.source().publication(), Audience.EVERYBODY)).pages()) {
-                if (page.path().matches("cases/[^/]+/(index|steps|preparation|results)\\.html")) {
-                    pages++;
-                    invented(Jsoup.parse(new String(PUBLISHER.publish(page).bytes(), StandardCharsets.UTF_8)), given)
-                            .forEach(one -> invented.add(page.path() + ": " + one));
-                }
-            }
+            all.add(given);
+            CasePages made = PageComposer.compose(worked, library.library(), Clearance.on(DAY, worked.source().publication(),
+                    Audience.EVERYBODY));
+            cards.add(made.card());
+            pages += look(made.pages(), "cases/[^/]+/(?:index|steps|preparation|results)\\.html", given, invented);
+            assertThat(look(made.pages(), "cases/[^/]+/class-[a-z-]+\\.html", given, invented) >= worked.classes().stream()
+                    .filter(plan -> plan.source().papers().published()).count()).as("pages of classes").isTrue();
         }
+        int ofSite = look(SiteComposer.compose(library.library(), cards, CheckValueReader.read(library.library().formulary()),
+                AuthorGuideReader.read(), Audience.EVERYBODY).pages(), OF_CASES, all, invented);
         assertThat(pages).isGreaterThanOrEqualTo(4);
+        assertThat(ofSite).isGreaterThanOrEqualTo(4);
         return invented;
+    }
+
+    private static int look(List<Page> pages, String paths, Given given, List<String> invented) {
+        List<Page> looked = pages.stream().filter(page -> page.path().matches(paths)).toList();
+        looked.forEach(page -> invented(Jsoup.parse(PUBLISHER.publish(page).text()), given)
+                .forEach(one -> invented.add(page.path() + ": " + one)));
+        return looked.size();
     }
 
     @ParameterizedTest
@@ -269,5 +357,12 @@ class GivenNumbersTest {
         Document page = Jsoup.parse("<p>25 mm deep, 15\u201330\u202Fmin, on 17 March 2026; 37.3\u202Fmm, 1 h 7 min, 0\u202Fmin, 18 March 2026</p>");
         assertThat(invented(page, given)).hasSize(4).anyMatch(one -> one.startsWith("37.3")).anyMatch(one -> one.startsWith("1 h 7 min"))
                 .anyMatch(one -> one.startsWith("0")).contains("18 March 2026");
+    }
+
+    @Test
+    void a_number_of_readings_that_nobody_gave_is_found() {
+        Given given = new Given();
+        given.counts(Map.of("before", List.of(4.4, 4.5, 4.3), "n", 7));
+        assertThat(invented(Jsoup.parse("<p>n = 3, n = 7 and n = 1</p>"), given)).singleElement().asString().startsWith("n = 1");
     }
 }

@@ -18,7 +18,6 @@ import org.benchleaf.model.ClassPapers;
 import org.benchleaf.model.ClassWork;
 import org.benchleaf.model.CourseClass;
 import org.benchleaf.quantity.Quantity;
-import org.benchleaf.read.ClassWorkReader;
 
 /** Reads the file of a class. */
 final class ClassForm {
@@ -100,9 +99,9 @@ final class ClassForm {
         return uses;
     }
 
-    /** The usual times, and the class's own in their place. */
+    /** The times that the class states itself. */
     private Map<ClassWork, Quantity> work() {
-        Map<ClassWork, Quantity> work = new EnumMap<>(ClassWorkReader.usual());
+        Map<ClassWork, Quantity> work = new EnumMap<>(ClassWork.class);
         fields.group("work").ifPresent(own -> own.keys().forEach(word -> ClassWork.of(word).ifPresent(kind ->
                 own.positive(word, TIME).ifPresent(time -> work.put(kind, time)))));
         return work;

@@ -81,7 +81,8 @@ final class PartForm {
                 bathReading(reading, atMost.orElse(baths))).toList();
         return new Part.Bath(liquid(bath, "of"), bath.needPositive("margin", LENGTH),
                 bath.needPositive("depth", LENGTH), baths, atMost, bath.positive("each", TIME),
-                bath.quantity("temperature", TEMPERATURE), bath.whole("sheets").orElse(1), water, readings);
+                bath.quantity("temperature", TEMPERATURE), bath.whole("sheets").orElse(1), water, readings,
+                bath.positive("filling", TIME), bath.positive("changing", TIME));
     }
 
     private static Part.Water water(Fields water) {

@@ -52,7 +52,7 @@ final class BenchStepMaker {
                 clock(step, time), takes(step, time), hold(step),
                 supervised(care), cautions, new CareLine(sheet, desk).all(cautions, care),
                 briefing.equipment(care.map(StepCare::wear).orElse(List.of())), sheet.linked(step.instruction()), amounts,
-                facts(step), told(step), reasons(step), new BenchTimers(sheet).of(step, time), checks(step),
+                facts(step), told(step), reasons(step), new BenchTimers(sheet, desk).of(step, time), checks(step),
                 workings(step, false), photo(step), new StepDrawings(sheet, desk, step).all());
     }
 
@@ -97,7 +97,8 @@ final class BenchStepMaker {
         if (!time.known()) {
             return sheet.words().untimed(step.timeMissing());
         }
-        String takes = sheet.numbers().duration(roughly(time.takes())).text();
+        String told = sheet.numbers().duration(roughly(time.takes())).text();
+        String takes = time.atLeast() ? sheet.words().say("missing.at-least", "value", told) : told;
         return time.handsOn().highIn(Unit.MINUTE) + 0.5 < time.takes().highIn(Unit.MINUTE)
                 ? sheet.words().say("bench.takes-hands", "time", takes,
                         "hands", sheet.numbers().duration(roughly(time.handsOn())).text())
@@ -141,6 +142,7 @@ final class BenchStepMaker {
                     : sheet.words().say("bench-fact.items-several", "items", items)));
         }
         step.parts().forEach(part -> facts.addAll(part.ask(new PartFacts(sheet, desk))));
+        facts.addAll(new BathTimes(sheet, desk, step).facts());
         facts.addAll(new AdhesiveArguments(sheet, desk).of(step));
         desk.treatment().object().sizeMissing().filter(missing -> step.of().isEmpty() && needsSize(step)).ifPresent(missing -> facts.add(
                 Fact.of(sheet.words().say("bench-fact.amounts"), sheet.words().say("missing.size", "missing",

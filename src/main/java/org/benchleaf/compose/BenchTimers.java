@@ -16,15 +16,17 @@ final class BenchTimers {
     private static final double LONGEST_HOURS = 10;
 
     private final Sheet sheet;
+    private final CaseDesk desk;
 
-    BenchTimers(Sheet sheet) {
+    BenchTimers(Sheet sheet, CaseDesk desk) {
         this.sheet = sheet;
+        this.desk = desk;
     }
 
     /** The timers of a step, in the order in which they are started. */
     List<BenchTimer> of(Step step, Timeline.TimedStep timed) {
         List<BenchTimer> timers = new ArrayList<>();
-        step.part(Part.Bath.class).ifPresent(bath -> timers.addAll(baths(step, bath)));
+        step.part(Part.Bath.class).ifPresent(bath -> timers.addAll(baths(step, bath, timed)));
         step.part(Part.Blotters.class).ifPresent(blotters -> timers.addAll(changes(step, blotters, timed)));
         step.part(Part.Chamber.class).flatMap(Part.Chamber::lookEvery).ifPresent(every -> timers.add(
                 timer(step, BenchTimer.Kind.LOOK, "look", sheet.words().say("bench.timer-look"), every, Optional.empty())));
@@ -53,18 +55,24 @@ final class BenchTimers {
         return time.highIn(Unit.HOUR) <= LONGEST_HOURS;
     }
 
-    private List<BenchTimer> baths(Step step, Part.Bath bath) {
+    private List<BenchTimer> baths(Step step, Part.Bath bath, Timeline.TimedStep timed) {
         List<BenchTimer> timers = new ArrayList<>();
         bath.each().ifPresent(each -> {
             for (int number = 1; number <= Math.max(bath.baths(), bath.atMost().orElse(0)); number++) {
                 String label = sheet.words().say(number > bath.baths() ? "bench.timer-bath-more" : "bench.timer-bath",
                         "n", number);
-                timers.add(timer(step, BenchTimer.Kind.BATH, "bath-" + number, label, each,
-                        number == 1 ? Optional.empty() : Optional.of(Quantity.of(
-                                each.in(Unit.MINUTE) * number, Unit.MINUTE))));
+                timers.add(timer(step, BenchTimer.Kind.BATH, "bath-" + number, label, each, due(step, timed, number, bath.baths())));
             }
         });
         return timers;
+    }
+
+    /** When a planned bath is over, counted with filling and changing; empty where nobody tells how long these take. */
+    private Optional<Quantity> due(Step step, Timeline.TimedStep timed, int number, int baths) {
+        Optional<Quantity> last = new BathTimes(sheet, desk, step).inAll();
+        return last.isEmpty() || number > baths ? Optional.empty() : number == baths ? last : timed.moments().stream()
+                .filter(moment -> moment.kind().equals("bath change") && moment.number() == number).map(Timeline.Moment::at)
+                .findFirst();
     }
 
     private List<BenchTimer> changes(Step step, Part.Blotters blotters, Timeline.TimedStep timed) {

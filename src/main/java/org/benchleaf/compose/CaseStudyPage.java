@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.benchleaf.derive.Timeline;
 import org.benchleaf.model.Medium;
 import org.benchleaf.model.MissingValue;
 import org.benchleaf.model.Picture;
@@ -241,8 +242,7 @@ final class CaseStudyPage implements CasePageMaker {
         for (Step step : besideTrials(desk.treatment())) {
             Optional<String> takes = desk.worked().timeline().steps().stream()
                     .filter(timed -> timed.step().equals(step.id())).findFirst()
-                    .map(timed -> timed.known() ? sheet.numbers().duration(timed.takes()).text()
-                            : sheet.words().untimed(step.timeMissing()));
+                    .map(timed -> takes(sheet, step, timed));
             items.add(new StepOutline.Item(new StepTitle(words, desk.treatment()).of(step),
                     sheet.linked(step.instruction()), takes,
                     desk.has(STEP_SHEET) ? Optional.of(toStep(sheet, desk, step)) : Optional.empty()));
@@ -255,6 +255,12 @@ final class CaseStudyPage implements CasePageMaker {
         }
         return new Section("done", words.say("study.done"), 
                 desk.has(STEP_SHEET) ? Optional.of(words.say("study.done-lead")) : Optional.empty(), blocks);
+    }
+
+    private static String takes(Sheet sheet, Step step, Timeline.TimedStep timed) {
+        String told = sheet.numbers().duration(timed.takes()).text();
+        return !timed.known() ? sheet.words().untimed(step.timeMissing())
+                : timed.atLeast() ? sheet.words().say("missing.at-least", "value", told) : told;
     }
 
     /** The steps that belong to no arm of a trial, which is told as a table of its arms. */

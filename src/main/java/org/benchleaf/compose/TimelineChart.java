@@ -52,8 +52,8 @@ final class TimelineChart {
     private List<DataTable.Cell> row(Timeline.TimedStep timed) {
         Quantity takes = timed.takes();
         return List.of(DataTable.Cell.words(label(timed)), timed.startKnown() ? cell(timed.start().in(Unit.MINUTE))
-                : notRecorded(), length(timed, takes.in(Unit.MINUTE)), length(timed, takes.lowIn(Unit.MINUTE)),
-                length(timed, takes.highIn(Unit.MINUTE)), length(timed, hands(timed)),
+                : notRecorded(), timed.atLeast() ? notRecorded() : length(timed, takes.in(Unit.MINUTE)), length(timed, takes.lowIn(Unit.MINUTE)),
+                timed.atLeast() ? notRecorded() : length(timed, takes.highIn(Unit.MINUTE)), length(timed, hands(timed)),
                 DataTable.Cell.number(String.valueOf(timed.moments().stream().filter(TimelineChart::isChange).count())),
                 DataTable.Cell.words(sheet.words().say(isHold(timed) ? "times.yes" : "times.no")));
     }
@@ -107,7 +107,8 @@ final class TimelineChart {
             marks.add(Chart.Mark.text(Chart.WIDTH, top + 18, "end", sheet.words().notRecorded()));
             return;
         }
-        marks.add(Chart.Mark.text(Chart.WIDTH, top + 18, "end", words(takes)));
+        marks.add(Chart.Mark.text(Chart.WIDTH, top + 18, "end", timed.atLeast()
+                ? sheet.words().say("missing.at-least", "value", words(takes)) : words(takes)));
         marks.add(Chart.Mark.box("bar", "waiting", x, y, width, BAR, words(takes)));
         if (width > hands) {
             marks.add(Chart.Mark.hatch("hatch", x + hands, y, width - hands, BAR));

@@ -76,7 +76,7 @@ final class ClassDeriver {
         if (!course.isPlanned()) {
             return Optional.empty();
         }
-        ClassScheduler scheduler = new ClassScheduler(groundwork.hours(), course, source);
+        ClassScheduler scheduler = new ClassScheduler(groundwork.hours(), groundwork.formulary(), course, source);
         Optional<ClassSchedule> schedule = scheduler.schedule();
         messages.addAll(scheduler.messages());
         return schedule;

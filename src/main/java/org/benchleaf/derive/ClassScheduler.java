@@ -14,6 +14,7 @@ import org.benchleaf.message.Messages;
 import org.benchleaf.message.PlanMessages;
 import org.benchleaf.model.ClassDay;
 import org.benchleaf.model.CourseClass;
+import org.benchleaf.model.Formulary;
 import org.benchleaf.model.TreatmentCase;
 import org.benchleaf.plan.Classroom;
 import org.benchleaf.plan.Delay;
@@ -38,10 +39,10 @@ public final class ClassScheduler {
      *
      * @throws IllegalArgumentException if the case has no step of a name with which the class begins or ends
      */
-    ClassScheduler(WorkHours hours, CourseClass course, TreatmentCase source) {
+    ClassScheduler(WorkHours hours, Formulary formulary, CourseClass course, TreatmentCase source) {
         this.course = course;
         this.hours = hours.without(course.stores().closed());
-        this.cut = new StationCut(source, course.steps(source), course.day(), this.hours);
+        this.cut = new StationCut(source, course.steps(source), course.day(), this.hours, formulary);
     }
 
     /** What there is to say about the plan, after {@link #schedule}. */

@@ -8,7 +8,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.benchleaf.message.Messages;
+import org.benchleaf.model.Formulary;
 import org.benchleaf.model.Library;
+import org.benchleaf.model.Part;
 import org.benchleaf.model.Step;
 import org.benchleaf.model.TreatmentCase;
 import org.benchleaf.quantity.Quantity;
@@ -24,7 +26,7 @@ record Groundwork(Bench bench, TimelineMaker maker, Preparations planner, List<P
     /** Puts the figures of a timeline among the others. */
     void tell(Timeline timeline, List<Step> steps) {
         List<Figure.Given> critical = timeline.steps().stream().filter(Timeline.TimedStep::critical).filter(Timeline.TimedStep::known)
-                .map(step -> Ledger.given(step.step(), "step on the longest path", step.takes(), Job.CASE_FILE)).toList();
+                .map(step -> Ledger.given(step.step(), "step on the longest path", step.takes(), origin(step))).toList();
         List<Figure.Given> hands = timeline.steps().stream().filter(Timeline.TimedStep::known)
                 .map(step -> Ledger.given(step.step(), "hands-on time", step.handsOn(), Job.CASE_FILE)).toList();
         Ledger ledger = bench.ledger();
@@ -39,6 +41,15 @@ record Groundwork(Bench bench, TimelineMaker maker, Preparations planner, List<P
         ledger.put(FigureKey.ofTimeline("people"), "people needed at once", Quantity.count(people), "largest",
                 steps.stream().map(step -> Ledger.given(step.id(), "people", Quantity.count(step.people()),
                         Job.CASE_FILE)).toList());
+    }
+
+    /** The figure of which the time of a step is the value, where its baths make it; else the case file. */
+    private Origin origin(Timeline.TimedStep timed) {
+        return bench.source().step(timed.step()).flatMap(step -> step.part(Part.Bath.class).flatMap(bath ->
+                        bench.ledger().figure(FigureKey.ofStep(step, bath, "bath-time").id())))
+                .filter(figure -> figure.value().lowIn(Unit.MINUTE) == timed.takes().lowIn(Unit.MINUTE)
+                        && figure.value().highIn(Unit.MINUTE) == timed.takes().highIn(Unit.MINUTE))
+                .<Origin>map(figure -> new Origin.OfFigure(figure.key())).orElse(Job.CASE_FILE);
     }
 
     private static Quantity hoursOf(Quantity time) {
@@ -75,10 +86,14 @@ record Groundwork(Bench bench, TimelineMaker maker, Preparations planner, List<P
             return hours;
         }
 
+        Formulary formulary() {
+            return library.formulary();
+        }
+
         Groundwork make(TreatmentCase source, List<Step> steps, Scale scale, Messages messages) {
             Bench bench = bench(source, scale, messages);
-            TimelineMaker maker = new TimelineMaker(steps, hours, messages);
             steps.forEach(step -> new PartFigures(bench, step).work());
+            TimelineMaker maker = new TimelineMaker(steps, bench.ledger(), hours, messages);
             Preparations planner = new Preparations(bench, maker.lengths());
             List<Preparation> preparations = planner.make();
             Totals.work(bench);

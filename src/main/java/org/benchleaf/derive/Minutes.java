@@ -20,6 +20,11 @@ record Minutes(double low, double usual, double high) {
         return new Minutes(low + other.low, usual + other.usual, high + other.high);
     }
 
+    /** What is left of a time of which the other is a part. */
+    Minutes minus(Minutes part) {
+        return new Minutes(low - part.low, usual - part.usual, high - part.high);
+    }
+
     Minutes times(double factor) {
         return new Minutes(low * factor, usual * factor, high * factor);
     }

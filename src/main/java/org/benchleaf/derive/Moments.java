@@ -21,9 +21,9 @@ final class Moments {
     private Moments() {
     }
 
-    static List<Timeline.Moment> of(Step step, WorkHours hours) {
+    static List<Timeline.Moment> of(Step step, Optional<BathWork> baths, WorkHours hours) {
         List<Timeline.Moment> moments = new ArrayList<>();
-        step.part(Part.Bath.class).ifPresent(bath -> moments.addAll(bathChanges(bath)));
+        step.part(Part.Bath.class).ifPresent(bath -> moments.addAll(bathChanges(bath, baths)));
         step.part(Part.Blotters.class).ifPresent(blotters -> moments.addAll(blotterChanges(blotters, hours)));
         step.part(Part.Chamber.class).flatMap(Part.Chamber::lookEvery)
                 .ifPresent(every -> moments.addAll(looks(every, step.takes())));
@@ -31,14 +31,18 @@ final class Moments {
     }
 
     /** A change lies between two baths, so that there is one fewer than baths. */
-    private static List<Timeline.Moment> bathChanges(Part.Bath bath) {
+    private static List<Timeline.Moment> bathChanges(Part.Bath bath, Optional<BathWork> work) {
         List<Timeline.Moment> changes = new ArrayList<>();
-        bath.each().map(Minutes::of).ifPresent(each -> {
-            for (int number = 1; number < bath.baths(); number++) {
-                changes.add(new Timeline.Moment(BATH_CHANGE, number, each.times(number).quantity(), false));
-            }
-        });
+        for (int number = 1; bath.each().isPresent() && number < bath.baths(); number++) {
+            changes.add(new Timeline.Moment(BATH_CHANGE, number, afterBath(bath, work, number).quantity(), false));
+        }
         return changes;
+    }
+
+    /** When a bath is over whose time is stated: the first is filled before it, and each one after it is changed. */
+    static Minutes afterBath(Part.Bath bath, Optional<BathWork> work, int number) {
+        Minutes lying = Minutes.of(bath.each().orElseThrow()).times(number);
+        return work.map(told -> told.filling().plus(lying).plus(told.change().times(number - 1))).orElse(lying);
     }
 
     private static List<Timeline.Moment> blotterChanges(Part.Blotters blotters, WorkHours hours) {

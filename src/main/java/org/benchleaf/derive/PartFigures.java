@@ -8,6 +8,8 @@ import java.util.Map;
 import java.util.Optional;
 import org.benchleaf.message.FigureMessages;
 import org.benchleaf.model.ClassStores;
+import org.benchleaf.model.ClassWork;
+import org.benchleaf.model.Constant;
 import org.benchleaf.model.Damage;
 import org.benchleaf.model.Material;
 import org.benchleaf.model.Part;
@@ -58,7 +60,7 @@ final class PartFigures implements Part.Kinds<Map<String, Figure>> {
         int trays = bench.scale().trays(part.sheets());
         if (size().isEmpty()) {
             bench.unsized(id(part, "total"), step.place());
-            return Map.of();
+            return times(part, Optional.empty());
         }
         PrintObject.SheetSize size = size().get();
         Optional<Studio.Tray> tray = tray(part, size);
@@ -78,7 +80,40 @@ final class PartFigures implements Part.Kinds<Map<String, Figure>> {
         if (volume != null && bench.paper().grammage().isPresent()) {
             made.putAll(rinsing(part, volume));
         }
+        made.putAll(times(part, Optional.ofNullable(volume)));
         return made;
+    }
+
+    /**
+     * How long filling, changing and the baths take, where the case does not tell the time of the step in all. What is usual
+     * stands for a tray alone; of a larger bath, or one whose volume nobody knows, only the case can tell.
+     */
+    private Map<String, Figure> times(Part.Bath part, Optional<Figure> volume) {
+        boolean usual = volume.filter(one -> one.value().highIn(Unit.LITRE)
+                <= bench.constant("tray-of-usual-times").value().in(Unit.LITRE)).isPresent();
+        boolean told = part.filling().isPresent() && (part.baths() == 1 || part.changing().isPresent());
+        if (step.takes().isPresent() || part.each().isEmpty() || !usual && !told) {
+            return Map.of();
+        }
+        Constant making = bench.constant(ClassWork.MAKING_A_BATH.usual());
+        String label = "filling the bath, before the sheet goes in";
+        Figure filling = put(part, "filling-time", label, part.filling().orElse(making.value()), "as-given",
+                List.of(Ledger.given("amount", label, part.filling().orElse(making.value()), part.filling().isPresent()
+                        ? Job.CASE_FILE : new Origin.OfConstant(making.name()))));
+        Map<String, Figure> made = new LinkedHashMap<>(Map.of(filling.id(), filling));
+        made.putAll(bench.ledger().work(changing(part, new Job("bath-time", step.place()).given("filling", filling))
+                .given("each", part.each().get(), Job.CASE_FILE).given("baths", Quantity.count(part.baths()), Job.CASE_FILE)
+                .gives("change", key(part, "change-time"), "one change of the bath")
+                .gives("wet", key(part, "wet-time"), "from laying the sheet into the first bath to lifting it out of the last")
+                .gives("total", key(part, "bath-time"), "filling, baths and changes in all")));
+        return made;
+    }
+
+    /** A change as the case tells it has the reading of the meter in it. */
+    private Job changing(Part.Bath part, Job job) {
+        job.given("changing", part.changing(), Job.CASE_FILE, bench.constant(ClassWork.BATH_CHANGE.usual()));
+        return part.changing().isEmpty() && bench.source().isBroughtToPh(part)
+                ? job.given("adjusting", bench.constant(ClassWork.READING_A_BATH.usual())) : job;
     }
 
     private Job bathJob(Part.Bath part, Quantity height, Quantity width, Origin from, int trays) {

@@ -10,8 +10,8 @@ import java.util.Optional;
 import org.benchleaf.message.Messages;
 import org.benchleaf.model.ClassDay;
 import org.benchleaf.model.ClassWork;
+import org.benchleaf.model.Formulary;
 import org.benchleaf.model.Part;
-import org.benchleaf.model.Recipe;
 import org.benchleaf.model.Solution;
 import org.benchleaf.model.Step;
 import org.benchleaf.model.TreatmentCase;
@@ -52,6 +52,7 @@ final class StationCut {
     private final TreatmentCase source;
     private final ClassDay day;
     private final WorkHours hours;
+    private final Formulary formulary;
     private final List<WorkPart> parts = new ArrayList<>();
     private final List<Taking> takings = new ArrayList<>();
     private final List<TimeLimit> limits = new ArrayList<>();
@@ -65,10 +66,11 @@ final class StationCut {
     record Taking(String thing, String step, int first, int last, int amount) {
     }
 
-    StationCut(TreatmentCase source, List<Step> steps, ClassDay day, WorkHours hours) {
+    StationCut(TreatmentCase source, List<Step> steps, ClassDay day, WorkHours hours, Formulary formulary) {
         this.source = source;
         this.day = day;
         this.hours = hours;
+        this.formulary = formulary;
         steps.forEach(step -> {
             steps.stream().filter(bath -> madeBefore(bath, steps).equals(step.id())).forEach(this::makeBath);
             cut(step);
@@ -104,16 +106,13 @@ final class StationCut {
     }
 
     private void makeBath(Step step) {
-        int made = hands(step, MAKE_BATH, work(ClassWork.MAKING_A_BATH));
+        Part.Bath bath = step.part(Part.Bath.class).orElseThrow();
+        int made = hands(step, MAKE_BATH, ofCase(ClassWork.MAKING_A_BATH, bath.filling()).orElse(work(ClassWork.MAKING_A_BATH)));
         take(SINK, step, made, made);
-        if (isAdjusted(step)) {
+        if (source.isBroughtToPh(bath)) {
             take(METER, step, made, made);
         }
         bathsMade.put(step.id(), made);
-    }
-
-    private boolean isAdjusted(Step step) {
-        return bathLiquid(step).map(Solution::recipe).filter(Recipe.Adjust.class::isInstance).isPresent();
     }
 
     private Optional<Solution> bathLiquid(Step step) {
@@ -167,16 +166,23 @@ final class StationCut {
         }
         for (int number = 1; number <= bath.baths(); number++) {
             if (number > 1) {
-                take(SINK, step, hands(step, "bath change " + (number - 1), work(ClassWork.BATH_CHANGE)));
-                if (isAdjusted(step)) {
-                    take(METER, step, hands(step, "read the bath", work(ClassWork.READING_A_BATH)));
-                }
+                change(step, bath, number - 1);
             }
             waiting(step, "bath " + number, each);
             keptShort();
         }
         int drained = hands(step, "lift and drain", work(ClassWork.DRAINING));
         take(TRAY, step, lowered, drained);
+    }
+
+    /** A change as the case tells it has the reading of the meter in it. */
+    private void change(Step step, Part.Bath bath, int number) {
+        Optional<Integer> told = ofCase(ClassWork.BATH_CHANGE, bath.changing());
+        int changed = hands(step, "bath change " + number, told.orElse(work(ClassWork.BATH_CHANGE)));
+        take(SINK, step, changed);
+        if (source.isBroughtToPh(bath)) {
+            take(METER, step, told.isPresent() ? changed : hands(step, "read the bath", work(ClassWork.READING_A_BATH)));
+        }
     }
 
     /** The next part ends a wait with a wet sheet, which is no longer than need be. */
@@ -207,13 +213,13 @@ final class StationCut {
         if (press.isPresent()) {
             int out = hands(step, "take out", work(ClassWork.TAKING_OUT));
             take(BOARD, step, laid, out);
-            take(WEIGHT, step, laid, out);
+            takings.add(new Taking(WEIGHT, step.id(), laid, out, press.get().weights()));
         }
     }
 
     /** A step of one kind of work: the hands first, what is left of its time after. */
     private void work(Step step) {
-        StepTime time = StepTime.of(step, hours, new Messages());
+        StepTime time = StepTime.of(step, Optional.empty(), hours, new Messages());
         Optional<Integer> own = use(step).flatMap(ClassDay.Use::takes).map(StationCut::minutes);
         int takes = own.orElse((int) Math.ceil(time.takes().high()));
         if (takes == 0) {
@@ -253,8 +259,14 @@ final class StationCut {
                 Collections.frequency(things, thing))));
     }
 
+    /** As the class states it, else as is usual. */
     private int work(ClassWork kind) {
-        return minutes(day.work().get(kind));
+        return minutes(Optional.ofNullable(day.work().get(kind)).orElseGet(() -> formulary.constant(kind.usual()).value()));
+    }
+
+    /** What the case tells, where the class does not state its own. */
+    private Optional<Integer> ofCase(ClassWork kind, Optional<Quantity> told) {
+        return told.filter(any -> !day.work().containsKey(kind)).map(StationCut::minutes);
     }
 
     private int hands(Step step, String name, int minutes) {

@@ -17,31 +17,47 @@ import org.benchleaf.quantity.Unit;
  * @param takes in all
  * @param handsOn how much of it needs a person
  * @param lying how long it lies after it began, apart from the moments; for the calendar
+ * @param atLeast whether nobody tells how long a part of it takes, so that it takes that long and more
  * @param moments changes and looks, from the start of the step
  */
-record StepTime(Step step, Minutes takes, Minutes handsOn, Minutes lying, List<Timeline.Moment> moments) {
+record StepTime(Step step, Minutes takes, Minutes handsOn, Minutes lying, boolean atLeast, List<Timeline.Moment> moments) {
 
     StepTime {
         moments = List.copyOf(moments);
     }
 
-    /** Works out the time of a step: as written, or from its parts where nothing is written. */
-    static StepTime of(Step step, WorkHours hours, Messages messages) {
-        List<Timeline.Moment> moments = Moments.of(step, hours);
-        Minutes lying = lying(step);
+    /**
+     * Works out the time of a step: as written, or from its parts where nothing is written.
+     *
+     * @param baths how long its baths take to fill and to change; empty if it has none, or nothing can be said
+     */
+    static StepTime of(Step step, Optional<BathWork> baths, WorkHours hours, Messages messages) {
+        List<Timeline.Moment> moments = Moments.of(step, baths, hours);
+        Minutes lying = lying(step, baths);
         Minutes fromParts = lastChange(moments).max(lying);
         Minutes takes = step.takes().map(Minutes::of).orElse(fromParts);
         if (takes.high() == 0 && step.timeMissing().isEmpty()) {
             messages.add(FigureMessages.STEP_WITHOUT_TIME.at(step.place(), "step", step.id()));
         }
-        checkLimit(step, takes, messages);
+        // Nothing is done to the sheet while its first bath is filled.
+        checkLimit(step, baths.filter(any -> step.takes().isEmpty()).map(work -> takes.minus(work.filling())).orElse(takes), messages);
         Minutes handsOn = handsOn(step, takes, messages);
-        return new StepTime(step, takes, handsOn, step.takes().map(Minutes::of).orElse(lying), moments);
+        return new StepTime(step, takes, handsOn, step.takes().map(Minutes::of).orElse(lying),
+                step.takes().isEmpty() && hasTimedBaths(step) && baths.isEmpty(), moments);
+    }
+
+    private static boolean hasTimedBaths(Step step) {
+        return step.part(Part.Bath.class).flatMap(Part.Bath::each).isPresent();
     }
 
     /** Whether anybody told how long it takes. */
     boolean isKnown() {
         return takes.high() > 0;
+    }
+
+    /** Whether everything is told of how long it takes. */
+    boolean isWhole() {
+        return isKnown() && !atLeast;
     }
 
     private static Minutes lastChange(List<Timeline.Moment> moments) {
@@ -53,12 +69,9 @@ record StepTime(Step step, Minutes takes, Minutes handsOn, Minutes lying, List<T
      * Baths, rinses, layers and heat follow one another; weight lies on while blotters are changed, and suction, light and
      * gas go on during the baths.
      */
-    private static Minutes lying(Step step) {
-        Minutes sum = Minutes.NONE;
-        Optional<Part.Bath> bath = step.part(Part.Bath.class);
-        if (bath.flatMap(Part.Bath::each).isPresent()) {
-            sum = sum.plus(Minutes.of(bath.get().each().get()).times(bath.get().baths()));
-        }
+    private static Minutes lying(Step step, Optional<BathWork> baths) {
+        Minutes sum = hasTimedBaths(step) ? Moments.afterBath(step.part(Part.Bath.class).orElseThrow(), baths,
+                step.part(Part.Bath.class).orElseThrow().baths()) : Minutes.NONE;
         sum = sum.plus(time(step.part(Part.Fixing.class).flatMap(Part.Fixing::rinse)));
         sum = sum.plus(time(step.part(Part.Heat.class).flatMap(Part.Heat::time)));
         Optional<Part.Layer> layer = step.part(Part.Layer.class);

@@ -25,6 +25,7 @@ public record Timeline(List<TimedStep> steps, boolean complete, Quantity total, 
      *
      * @param step id
      * @param known whether anybody told how long it takes; if not, its times are nothing
+     * @param atLeast whether it takes that long and more, because a part of it has a time that nobody told
      * @param startKnown whether that is known of every step that it waits for; if not, start and end are the least
      * @param start earliest start, low if all before it goes quickly, high if slowly
      * @param end earliest end, in the same way
@@ -34,7 +35,7 @@ public record Timeline(List<TimedStep> steps, boolean complete, Quantity total, 
      * @param critical whether it lies on the longest path
      * @param moments what happens inside it, such as a change of blotters
      */
-    public record TimedStep(String step, boolean known, boolean startKnown, Quantity start, Quantity end, Quantity takes,
+    public record TimedStep(String step, boolean known, boolean atLeast, boolean startKnown, Quantity start, Quantity end, Quantity takes,
             Quantity handsOn, Quantity slack, boolean critical, List<Moment> moments) {
         public TimedStep {
             moments = List.copyOf(moments);

@@ -27,14 +27,15 @@ final class TimelineMaker {
      * Reads the times of the steps.
      *
      * @param steps in the order of the case; what they come after counts only among themselves
+     * @param ledger holds how long baths take to fill and to change
      */
-    TimelineMaker(List<Step> steps, WorkHours hours, Messages messages) {
+    TimelineMaker(List<Step> steps, Ledger ledger, WorkHours hours, Messages messages) {
         this.steps = List.copyOf(steps);
         this.hours = hours;
         this.messages = messages;
         Set<String> ids = new java.util.LinkedHashSet<>(steps.stream().map(Step::id).toList());
         for (Step step : steps) {
-            times.put(step.id(), StepTime.of(step, hours, messages));
+            times.put(step.id(), StepTime.of(step, BathWork.of(step, ledger), hours, messages));
             after.put(step.id(), step.after().stream().filter(ids::contains).distinct().toList());
         }
         openCircles();
@@ -65,13 +66,14 @@ final class TimelineMaker {
             StepTime time = times.get(step.id());
             String id = step.id();
             double slack = usual.slack(id);
-            timed.add(new Timeline.TimedStep(id, time.isKnown(), !waitsForUnknown.contains(id),
+            timed.add(new Timeline.TimedStep(id, time.isKnown(), time.atLeast(), !waitsForUnknown.contains(id),
                     range(quick.start(id), usual.start(id), slow.start(id)),
                     range(quick.end(id), usual.end(id), slow.end(id)), time.takes().quantity(),
                     time.handsOn().quantity(), Quantity.of(slack, Unit.MINUTE), slack < 1e-9, time.moments()));
             handsOn = handsOn.plus(time.handsOn());
         }
-        return new Timeline(timed, times.values().stream().allMatch(StepTime::isKnown) && steps.stream().noneMatch(TimelineMaker::waitsWithoutTime), range(quick.total(), usual.total(), slow.total()), handsOn.quantity(), List.of());
+        return new Timeline(timed, times.values().stream().allMatch(StepTime::isWhole)
+                && steps.stream().noneMatch(TimelineMaker::waitsWithoutTime), range(quick.total(), usual.total(), slow.total()), handsOn.quantity(), List.of());
     }
 
     /** The steps of which a step before, near or far, has a time that nobody told. */
@@ -80,7 +82,7 @@ final class TimelineMaker {
         for (boolean more = true; more;) {
             more = false;
             for (Map.Entry<String, List<String>> step : after.entrySet()) {
-                more |= step.getValue().stream().anyMatch(one -> waiting.contains(one) || !times.get(one).isKnown())
+                more |= step.getValue().stream().anyMatch(one -> waiting.contains(one) || !times.get(one).isWhole())
                         && waiting.add(step.getKey());
             }
         }

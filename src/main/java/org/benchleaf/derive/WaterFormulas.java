@@ -27,6 +27,7 @@ final class WaterFormulas {
         formulas.put("alkaline-reserve", WaterFormulas::reserve);
         formulas.put("reserve-ceiling", WaterFormulas::ceiling);
         formulas.put("bath", WaterFormulas::bath);
+        formulas.put("bath-time", WaterFormulas::bathTime);
         formulas.put("rinsing", args -> new Answers().number("left",
                 Baths.left(args.one("held"), args.one("bath"), args.one("baths"))));
         formulas.put("liquor-ratio", args -> new Answers().number("ratio", Baths.liquorRatio(args.one("bath"),
@@ -93,5 +94,11 @@ final class WaterFormulas {
         Baths.Volumes volumes = Baths.volumes(args.one("height"), args.one("width"), args.one("margin"),
                 args.one("depth"), args.one("baths"), args.one("sheets"));
         return new Answers().number("volume", volumes.volume()).number("total", volumes.total());
+    }
+
+    private static Answers bathTime(Args args) {
+        Baths.Times times = Baths.times(args.one("filling"), args.one("changing"), args.one("adjusting"), args.one("each"),
+                args.one("baths"));
+        return new Answers().number("change", times.change()).number("wet", times.wet()).number("total", times.total());
     }
 }

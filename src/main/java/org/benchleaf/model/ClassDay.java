@@ -21,7 +21,7 @@ import org.benchleaf.quantity.Quantity;
  * @param shared how many there are of each thing, by its word
  * @param uses what single steps take otherwise than their kind does, by the step's id
  * @param limits what may pass at most between steps
- * @param work how long each kind of bench work takes
+ * @param work how long kinds of bench work take, where the class states it
  */
 public record ClassDay(Optional<LocalDateTime> endsBy, List<Break> breaks, Rhythm rhythm, Optional<Groups> groups,
         int traineesEach, Optional<Integer> supervisors, Optional<Integer> mostTraineesEach,

@@ -26,6 +26,11 @@ public enum ClassWork {
         return word;
     }
 
+    /** The name of the constant that tells how long it usually takes. */
+    public String usual() {
+        return word.replace(' ', '-');
+    }
+
     /** The work written with that word. */
     public static Optional<ClassWork> of(String word) {
         return List.of(values()).stream().filter(work -> work.word.equals(word)).findFirst();

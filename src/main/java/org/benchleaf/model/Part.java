@@ -68,10 +68,12 @@ public sealed interface Part {
      * @param sheets how many sheets share a bath
      * @param water what water it is made from
      * @param readings what was read bath by bath
+     * @param filling how long it takes to fill the first and bring it to its pH, before the sheet goes in
+     * @param changing how long it takes from lifting the sheet out of one to laying it into the next
      */
     record Bath(String of, Quantity margin, Quantity depth, int baths, Optional<Integer> atMost,
             Optional<Quantity> each, Optional<Quantity> temperature, int sheets, Optional<Water> water,
-            List<BathReading> readings) implements Part {
+            List<BathReading> readings, Optional<Quantity> filling, Optional<Quantity> changing) implements Part {
         public Bath {
             readings = List.copyOf(readings);
         }

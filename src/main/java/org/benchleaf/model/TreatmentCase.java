@@ -70,6 +70,11 @@ public record TreatmentCase(String id, String title, String summary, Level level
         return solutions.stream().filter(solution -> solution.id().equals(id)).findFirst();
     }
 
+    /** Whether the liquid of a bath is brought to a pH by the meter. */
+    public boolean isBroughtToPh(Part.Bath bath) {
+        return solution(bath.of()).map(Solution::recipe).filter(Recipe.Adjust.class::isInstance).isPresent();
+    }
+
     /** The medium of that id. */
     public Optional<Medium> medium(String id) {
         return object.media().stream().filter(medium -> medium.id().equals(id)).findFirst();

@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.benchleaf.model.ClassWork;
+import org.benchleaf.model.Formulary;
 import org.benchleaf.model.Part;
 import org.benchleaf.model.Step;
 import org.benchleaf.model.StepKind;
@@ -14,7 +16,8 @@ import org.benchleaf.quantity.Unit;
 
 /**
  * How long a liquid, or another of the same composition, touches a medium from the first wetting until the sheet dries:
- * misting, waiting and every bath are counted together, and the time under wet blotters until their first change.
+ * misting, waiting, every bath and the changes between them are counted together, and the time under wet blotters until their
+ * first change.
  *
  * @param pieces what the time is made of, in order
  */
@@ -104,10 +107,8 @@ record Contact(List<Piece> pieces) {
     private static Piece wetting(CaseFacts facts, Step step, String liquid, boolean everyBathAllowed) {
         Optional<Part.Bath> bath = step.part(Part.Bath.class).filter(part -> facts.liquids.alike(part.of(), liquid));
         if (bath.isPresent()) {
-            int baths = everyBathAllowed ? bath.get().atMost().orElse(bath.get().baths()) : bath.get().baths();
-            return new Piece("'" + step.id() + "', " + baths + " × " + bath.get().each()
-                    .map(each -> time(each.highIn(Unit.MINUTE)) + ",").orElse("a bath"),
-                    bath.get().each().map(each -> baths * each.highIn(Unit.MINUTE)));
+            return bathing(facts, step, bath.get(), everyBathAllowed ? bath.get().atMost().orElse(bath.get().baths())
+                    : bath.get().baths());
         }
         Optional<Part.Layer> layer = step.part(Part.Layer.class).filter(part -> facts.liquids.alike(part.of(), liquid));
         if (layer.flatMap(Part.Layer::each).isPresent()) {
@@ -119,6 +120,21 @@ record Contact(List<Piece> pieces) {
                 .flatMap(mend -> step.part(Part.Press.class)).flatMap(Part.Press::time);
         return new Piece("'" + step.id() + "',", pressed.or(() -> step.part(Part.Suction.class).flatMap(Part.Suction::time)).or(step::takes).or(step::atMost)
                 .map(time -> time.highIn(Unit.MINUTE)));
+    }
+
+    /** The baths, and the changes between them, in which the sheet lies wet; the first is filled before it goes in. */
+    private static Piece bathing(CaseFacts facts, Step step, Part.Bath bath, int baths) {
+        double change = bath.changing().map(time -> time.highIn(Unit.MINUTE)).orElseGet(() -> usualChange(facts, bath));
+        String changes = baths == 1 ? "" : " with " + (baths - 1) + (baths == 2 ? " change of " : " changes of ") + time(change);
+        return new Piece("'" + step.id() + "', " + baths + " × " + bath.each().map(each -> time(each.highIn(Unit.MINUTE)) + changes
+                + ",").orElse("a bath"), bath.each().map(each -> baths * each.highIn(Unit.MINUTE) + (baths - 1) * change));
+    }
+
+    private static double usualChange(CaseFacts facts, Part.Bath bath) {
+        Formulary formulary = facts.library.formulary();
+        double changed = formulary.constant(ClassWork.BATH_CHANGE.usual()).value().highIn(Unit.MINUTE);
+        return facts.treatment.isBroughtToPh(bath)
+                ? changed + formulary.constant(ClassWork.READING_A_BATH.usual()).value().highIn(Unit.MINUTE) : changed;
     }
 
     /** Under wet blotters until they are first changed, where this was the last liquid before. */

@@ -15,6 +15,16 @@ public final class Baths {
     public record Volumes(Quantity volume, Quantity total) {
     }
 
+    /**
+     * The time of a washing.
+     *
+     * @param change from lifting the sheet out of one bath to laying it into the next
+     * @param wet from laying the sheet into the first bath to lifting it out of the last
+     * @param total with filling the first bath
+     */
+    public record Times(Quantity change, Quantity wet, Quantity total) {
+    }
+
     private Baths() {
     }
 
@@ -40,6 +50,28 @@ public final class Baths {
         int times = Require.wholeAtLeast(1, "baths", baths);
         int trays = Require.wholeAtLeast(1, "sheets", sheets);
         return new Volumes(Quantity.of(volume, Unit.LITRE), Quantity.of(volume * times * trays, Unit.LITRE));
+    }
+
+    /**
+     * Works out how long a washing takes.
+     *
+     * <p>Formula: c = changing + adjusting; wet = n t + (n − 1) c; total = filling + wet.
+     *
+     * <p>Units: times in any unit of time; results in min.
+     *
+     * <p>Range: filling, changing and adjusting 0 or more; each bath above 0; at least one bath.
+     *
+     * <p>Source: definition; one change fewer than baths.
+     *
+     * @throws OutsideRange if a value lies outside its range
+     */
+    public static Times times(Quantity filling, Quantity changing, Quantity adjusting, Quantity each, Quantity baths) {
+        double before = Require.atLeastZero("filling", filling, Unit.MINUTE);
+        double change = Require.atLeastZero("changing", changing, Unit.MINUTE)
+                + Require.atLeastZero("adjusting", adjusting, Unit.MINUTE);
+        int times = Require.wholeAtLeast(1, "baths", baths);
+        double wet = times * Require.aboveZero("each", each, Unit.MINUTE) + (times - 1) * change;
+        return new Times(Quantity.of(change, Unit.MINUTE), Quantity.of(wet, Unit.MINUTE), Quantity.of(before + wet, Unit.MINUTE));
     }
 
     /**

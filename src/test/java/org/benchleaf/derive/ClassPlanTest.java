@@ -23,7 +23,6 @@ import org.benchleaf.quantity.Dimension;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.QuantityReader;
 import org.benchleaf.quantity.Unit;
-import org.benchleaf.read.LayOutReader;
 import org.junit.jupiter.api.Test;
 
 /** Holds amounts and start times of a class against sums done by hand. */
@@ -40,7 +39,7 @@ class ClassPlanTest {
     private static ClassStores stores(Quantity spare) {
         return new ClassStores(new ClassStores.Spare(spare, Optional.empty(), Quantity.of(0, Unit.PERCENT), 0, 0), List.of(),
                 Map.of(), Map.of(), Map.of(), List.of(), Optional.empty(),
-                new ClassStores.Room(Map.of(), Map.of(), Invented.PLACE), LayOutReader.rows());
+                new ClassStores.Room(Map.of(), Map.of(), Invented.PLACE));
     }
 
     private static CourseClass course(String starts, int stations, int sheets, String spare, String first) {
@@ -82,7 +81,7 @@ class ClassPlanTest {
     @Test
     void sheets_that_share_a_tray_need_fewer_trays() {
         Part.Bath shared = new Part.Bath("deionised-water", q("40 mm"), q("20 mm"), 1, Optional.empty(),
-                Optional.of(q("20 min")), Optional.empty(), 3, Optional.empty(), List.of());
+                Optional.of(q("20 min")), Optional.empty(), 3, Optional.empty(), List.of(), Optional.empty(), Optional.empty());
         Invented invented = new Invented().step("wash", shared);
         invented.height = "297 mm";
         invented.width = "210 mm";

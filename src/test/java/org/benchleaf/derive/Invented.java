@@ -170,7 +170,7 @@ final class Invented {
 
     static Part.Bath bath(String of, String margin, String depth, int baths) {
         return new Part.Bath(of, q(margin), q(depth), baths, Optional.empty(), Optional.of(q("20 min")),
-                Optional.empty(), 1, Optional.empty(), List.of());
+                Optional.empty(), 1, Optional.empty(), List.of(), Optional.empty(), Optional.empty());
     }
 
     static Part.Mist mist(String of, String amount) {

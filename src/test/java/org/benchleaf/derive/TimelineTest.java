@@ -66,14 +66,62 @@ class TimelineTest {
                 .step("dry", Map.of("hands", "30 min", "overnight", "yes"), List.of("wash"), BLOTTERS,
                         new Part.Press(1, q("4 kg"), Optional.empty(), Optional.empty(), List.of(),
                                 Optional.of(q("3 d")))));
-        assertThat(step(timeline, "wash").takes().value()).isEqualTo(60);
-        assertThat(step(timeline, "wash").handsOn().value()).isEqualTo(30);
-        assertThat(step(timeline, "wash").moments()).extracting(moment -> moment.at().value()).containsExactly(20.0, 40.0);
+        // By hand, with the usual 3 to 6 min to fill and 3 to 5 min for a change: 3 + 60 + 2 · 3 and 6 + 60 + 2 · 5 min.
+        assertThat(step(timeline, "wash").takes().lowIn(Unit.MINUTE)).isEqualTo(69);
+        assertThat(step(timeline, "wash").takes().highIn(Unit.MINUTE)).isEqualTo(76);
+        assertThat(step(timeline, "wash").handsOn().highIn(Unit.MINUTE)).isEqualTo(38);
+        assertThat(step(timeline, "wash").moments()).extracting(moment -> moment.at().low()).containsExactly(23.0, 46.0);
+        assertThat(step(timeline, "wash").moments()).extracting(moment -> moment.at().high()).containsExactly(26.0, 51.0);
         assertThat(step(timeline, "dry").takes().value()).isEqualTo(3 * 24 * 60);
         // By hand: 15, 45, 105 and 285 min; the last waits for the next morning.
         assertThat(step(timeline, "dry").moments()).extracting(moment -> moment.at().low())
                 .startsWith(15.0, 45.0, 105.0, 285.0);
         assertThat(step(timeline, "dry").moments().get(4).overnight()).isTrue();
+    }
+
+    private static Part.Bath bath(String margin, Optional<String> filling, Optional<String> changing) {
+        return new Part.Bath("deionised-water", q(margin), q("30 mm"), 3, Optional.empty(), Optional.of(q("20 min")), Optional.empty(),
+                1, Optional.empty(), List.of(), filling.map(Invented::q), changing.map(Invented::q));
+    }
+
+    @Test
+    void a_case_tells_its_own_times_of_filling_and_changing() {
+        Timeline timeline = timeline(new Invented().step("wash", Map.of(), List.of(),
+                bath("50 mm", Optional.of("10 min"), Optional.of("2 min"))));
+        // By hand: 10 + 60 + 2 · 2 min.
+        assertThat(step(timeline, "wash").takes()).satisfies(takes -> {
+            assertThat(takes.lowIn(Unit.MINUTE)).isEqualTo(74);
+            assertThat(takes.highIn(Unit.MINUTE)).isEqualTo(74);
+        });
+        assertThat(step(timeline, "wash").moments()).extracting(moment -> moment.at().value()).containsExactly(30.0, 52.0);
+    }
+
+    @Test
+    void of_a_bath_larger_than_a_tray_nobody_knows_how_long_it_takes_to_fill() {
+        // By hand: (420 + 800) · (594 + 800) · 30 mm are 51 L.
+        Timeline timeline = timeline(new Invented().step("wash", Map.of(), List.of(), bath("400 mm", Optional.empty(), Optional.empty()))
+                .step("dry", Map.of("takes", "1 h"), List.of("wash")));
+        assertThat(step(timeline, "wash").takes().value()).isEqualTo(60);
+        assertThat(step(timeline, "wash").atLeast()).isTrue();
+        assertThat(step(timeline, "dry").startKnown()).isFalse();
+        assertThat(timeline.complete()).isFalse();
+    }
+
+    @Test
+    void a_time_that_the_case_tells_in_all_has_filling_and_changing_in_it() {
+        Timeline timeline = timeline(new Invented().step("wash", Map.of("takes", "70 min"), List.of(),
+                bath("50 mm", Optional.empty(), Optional.empty())));
+        assertThat(step(timeline, "wash").takes().value()).isEqualTo(70);
+        assertThat(timeline.complete()).isTrue();
+    }
+
+    /** By hand: 60 min and two changes of 3 min are 66 min at least, with filling 69; only the first are a matter of the sheet. */
+    @Test
+    void a_limit_counts_from_the_first_bath_on() {
+        assertThat(new Invented().step("wash", Map.of("most", "67 min"), List.of(), Invented.bath("deionised-water", "50 mm", "30 mm", 3))
+                .codes()).isEmpty();
+        assertThat(new Invented().step("wash", Map.of("most", "65 min"), List.of(), Invented.bath("deionised-water", "50 mm", "30 mm", 3))
+                .codes()).containsExactly("FIG-008");
     }
 
     @Test

@@ -29,7 +29,8 @@ class ContactTest {
                 steps:
                   - {id: wash, bath: {baths: 3, each: 20 min}}
                 """);
-        assertThat(said).contains("75 min", "3 × 20 min, 60 min", "until their first change, 15 min", "lasted 25 min");
+        // By hand: 60 min in baths, two changes of the usual 8 min, 15 min under the first blotters; the first filling counts not.
+        assertThat(said).contains("91 min", "3 × 20 min with 2 changes of 8 min, 76 min", "until their first change, 15 min", "lasted 25 min");
     }
 
     @Test
@@ -44,7 +45,19 @@ class ContactTest {
                   - {id: look-again, kind: examination, do: Look., takes: 7 min, after: [mist], on: 2026-03-17}
                   - {id: wash, after: [look-again]}
                 """);
-        assertThat(said).contains("57 min", "'mist', 5 min + waiting during 'look-again' 7 min + 'wash', 2 × 15 min, 30 min");
+        assertThat(said).contains("65 min", "'mist', 5 min + waiting during 'look-again' 7 min + 'wash', 2 × 15 min with 1 change of 8 min, 38 min");
+    }
+
+    @Test
+    void changes_as_the_case_tells_them_count_and_filling_does_not() {
+        String said = told("""
+                tests:
+                  - {of: text, with: bath, dwell: 25 min, result: stable}
+                  - {of: text, with: paste, dwell: 30 min, result: stable}
+                steps:
+                  - {id: wash, bath: {baths: 3, each: 20 min, filling: 40 min, changing: 1 min}}
+                """);
+        assertThat(said).contains("77 min", "3 × 20 min with 2 changes of 1 min, 62 min");
     }
 
     @Test

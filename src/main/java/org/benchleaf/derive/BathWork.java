@@ -1,0 +1,24 @@
+package org.benchleaf.derive;
+
+import java.util.Optional;
+import org.benchleaf.model.Part;
+import org.benchleaf.model.Step;
+
+/**
+ * How long the work at the baths of a step takes, beside the baths themselves.
+ *
+ * @param filling of the first bath, before the sheet goes in
+ * @param change from lifting the sheet out of one bath to laying it into the next
+ */
+record BathWork(Minutes filling, Minutes change) {
+
+    /** As it was worked out for a step; empty where it has no baths, or nothing can be said. */
+    static Optional<BathWork> of(Step step, Ledger ledger) {
+        return step.part(Part.Bath.class).flatMap(bath -> told(step, bath, "filling-time", ledger).flatMap(filling ->
+                told(step, bath, "change-time", ledger).map(change -> new BathWork(filling, change))));
+    }
+
+    private static Optional<Minutes> told(Step step, Part.Bath bath, String name, Ledger ledger) {
+        return ledger.figure(FigureKey.ofStep(step, bath, name).id()).map(Figure::value).map(Minutes::of);
+    }
+}
