@@ -95,11 +95,7 @@ final class PartFigures implements Part.Kinds<Map<String, Figure>> {
         if (step.takes().isPresent() || part.each().isEmpty() || !usual && !told) {
             return Map.of();
         }
-        Constant making = bench.constant(ClassWork.MAKING_A_BATH.usual());
-        String label = "filling the bath, before the sheet goes in";
-        Figure filling = put(part, "filling-time", label, part.filling().orElse(making.value()), "as-given",
-                List.of(Ledger.given("amount", label, part.filling().orElse(making.value()), part.filling().isPresent()
-                        ? Job.CASE_FILE : new Origin.OfConstant(making.name()))));
+        Figure filling = filling(part);
         Map<String, Figure> made = new LinkedHashMap<>(Map.of(filling.id(), filling));
         made.putAll(bench.ledger().work(changing(part, new Job("bath-time", step.place()).given("filling", filling))
                 .given("each", part.each().get(), Job.CASE_FILE).given("baths", Quantity.count(part.baths()), Job.CASE_FILE)
@@ -107,6 +103,16 @@ final class PartFigures implements Part.Kinds<Map<String, Figure>> {
                 .gives("wet", key(part, "wet-time"), "from laying the sheet into the first bath to lifting it out of the last")
                 .gives("total", key(part, "bath-time"), "filling, baths and changes in all")));
         return made;
+    }
+
+    private Figure filling(Part.Bath part) {
+        Constant usual = bench.constant(ClassWork.MAKING_A_BATH.usual());
+        String label = "filling the bath, before the sheet goes in";
+        return part.filling().map(told -> put(part, "filling-time", label, told, "as-given",
+                        List.of(Ledger.given("amount", label, told, Job.CASE_FILE))))
+                .orElseGet(() -> bench.ledger().keep(new Figure(key(part, "filling-time"), label, usual.value(), "as-given",
+                        List.of(Ledger.given("amount", label, usual.value(), new Origin.OfConstant(usual.name()))),
+                        usual.sources(), List.of())));
     }
 
     /** A change as the case tells it has the reading of the meter in it. */
