@@ -6,13 +6,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.function.BiConsumer;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.benchleaf.message.FormMessages;
 import org.benchleaf.message.Messages;
 import org.benchleaf.message.Nearest;
+import org.benchleaf.message.Place;
 import org.benchleaf.model.CaseTexts;
 import org.benchleaf.model.Instrument;
 import org.benchleaf.model.Picture;
@@ -22,12 +23,10 @@ import org.benchleaf.model.Translation;
 import org.benchleaf.model.TreatmentCase;
 import org.benchleaf.read.Draft;
 import org.benchleaf.read.Node;
+import org.benchleaf.read.TranslationFile;
 
 /** Reads the words of a case in another language; a number that the case's own words do not have is refused. */
 final class TranslationForm {
-
-    /** The key under which the marks of the texts stand that were translated. */
-    private static final String MADE_FROM = "made from";
 
     /** A digit inside a word, as in H2O, B2 or No3.5, is no number; a pH written in one word is. */
     private static final Pattern NUMBER = Pattern.compile(
@@ -75,57 +74,48 @@ final class TranslationForm {
         Form.TRANSLATION.check(root, messages);
         Map<String, String> texts = new LinkedHashMap<>();
         List<String> outdated = new ArrayList<>();
-        Map<String, String> marks = marks(root);
+        Map<String, String> marks = TranslationFile.marks(root);
         Stream.of("step", "picture", "solution", "instrument").forEach(kind -> unknown(root, kind));
-        texts(root, (address, scalar) -> {
+        TranslationFile.texts(root, (address, scalar) -> {
             String original = originals.get(address);
-            if (original == null) {
+            if (original == null || scalar.text().isBlank()) {
                 return;
             }
             compare(scalar, original);
             texts.put(address, scalar.text().strip());
-            String mark = CaseTexts.mark(original);
-            if (!marks.getOrDefault(address, mark).equals(mark)) {
+            if (isOutdated(draft, address, marks.get(address), scalar.place())) {
                 outdated.add(address);
-                messages.add(FormMessages.ORIGINAL_CHANGED.at(scalar.place(), "text", address, "mark", mark));
             }
         });
-        own.steps().stream().map(Step::id).filter(id -> !texts.containsKey("steps." + id + ".do")).forEach(id -> messages.add(
-                FormMessages.NOT_TRANSLATED.at(draft.place(), "step", id, "language", draft.language())));
+        CaseTexts.sections(draft.story(), own.story()).forEach((address, section) -> {
+            if (CaseTexts.isTold(section, originals.get(address))) {
+                texts.put(address, section.written());
+                if (isOutdated(draft, address, TranslationFile.mark(marks, section, address), section.place())) {
+                    outdated.add(address);
+                }
+            }
+        });
+        withoutWords(draft, texts);
         return new Translation(draft.language(), texts, outdated, marks, originals.size(), draft.story(), draft.place());
     }
 
-    private static Map<String, String> marks(Node.Mapping root) {
-        Map<String, String> marks = new LinkedHashMap<>();
-        if (root.get(MADE_FROM).orElse(null) instanceof Node.Mapping all) {
-            all.entries().forEach((address, entry) -> {
-                if (entry.value() instanceof Node.Scalar mark) {
-                    marks.put(address, mark.text().strip());
-                }
-            });
+    private void withoutWords(Draft.Translated draft, Map<String, String> texts) {
+        String missing = own.steps().stream().map(Step::id).filter(id -> !texts.containsKey("steps." + id + ".do"))
+                .collect(Collectors.joining(", "));
+        if (!missing.isEmpty()) {
+            messages.add(FormMessages.NOT_TRANSLATED.at(draft.place(), "steps", missing, "language", draft.language()));
         }
-        return marks;
     }
 
-    /** Hands on every text of a translation with its address, in the order written. */
-    private static void texts(Node.Mapping root, BiConsumer<String, Node.Scalar> taken) {
-        root.entries().forEach((key, entry) -> {
-            if (!key.equals(MADE_FROM)) {
-                texts(key, entry.value(), taken);
-            }
-        });
-    }
-
-    private static void texts(String address, Node node, BiConsumer<String, Node.Scalar> taken) {
-        if (node instanceof Node.Mapping group) {
-            group.entries().forEach((key, entry) -> texts(address + "." + key, entry.value(), taken));
-        } else if (node instanceof Node.Sequence list) {
-            for (int at = 0; at < list.items().size(); at++) {
-                texts(address + "." + (at + 1), list.items().get(at), taken);
-            }
-        } else if (node instanceof Node.Scalar scalar && !scalar.text().isBlank()) {
-            taken.accept(address, scalar);
+    /** Whether the words of the case have another mark by now, which is told. */
+    private boolean isOutdated(Draft.Translated draft, String address, String made, Place place) {
+        String mark = CaseTexts.mark(originals.get(address));
+        boolean outdated = made != null && !made.equals(mark);
+        if (outdated) {
+            messages.add(FormMessages.ORIGINAL_CHANGED.at(place, "text", address, "mark", mark, "case", own.id(),
+                    "language", draft.language()));
         }
+        return outdated;
     }
 
     /** Words under an id that the case lacks are told; where it has the id but not the text, nothing is shown of them. */

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.benchleaf.message.Place;
+import org.benchleaf.model.CaseTexts;
 import org.benchleaf.model.Part;
 import org.benchleaf.model.PrintObject;
 import org.benchleaf.model.Step;
@@ -68,6 +69,9 @@ final class Wordings {
     private static Stream<Wording> of(Translation translation) {
         Wordings own = new Wordings(translation.language(), translation.place());
         translation.texts().forEach((address, text) -> {
+            if (CaseTexts.isOfStory(address)) {
+                return;
+            }
             String where = "The text '" + address + "'";
             if (address.startsWith("steps.") && !address.endsWith(".do") || address.contains(".how.")) {
                 own.sheet(where, own.place, text);

@@ -10,19 +10,22 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.BinaryOperator;
-import java.util.stream.IntStream;
+import java.util.stream.Collectors;
 
 /**
  * The texts of a case that may be told in another language, each by its address: the keys that lead to it in the case file,
  * such as {@code steps.wash.do}; the items of a list count from 1.
  *
- * <p>Numbers, ids, terms that decide something, the story and what stands for a missing value are not among them.
+ * <p>A section of the story is {@code story.} and its id; what stands above the first heading is {@code story}. Numbers, ids,
+ * terms that decide something and what stands for a missing value are not among them.
  */
 public final class CaseTexts {
 
     /** As many letters as tell two wordings of one text apart (common practice, no source). */
     private static final int MARK_LETTERS = 8;
+    private static final String STORY = "story";
 
     /** Makes of an address and the text there another text. */
     private final BinaryOperator<String> change;
@@ -38,13 +41,54 @@ public final class CaseTexts {
             texts.put(address, text);
             return text;
         }).changed(treatment, treatment.language(), treatment.story());
+        treatment.story().sections().forEach(section -> texts.put(address(section.id()), section.written()));
         return Collections.unmodifiableMap(texts);
     }
 
     /** The case in the words of a translation; what that does not have stays in the words of the case. */
     public static TreatmentCase in(Translation translation, TreatmentCase treatment) {
         return new CaseTexts((address, text) -> translation.text(address).orElse(text))
-                .changed(treatment, translation.language(), story(translation.story(), treatment.story()));
+                .changed(treatment, translation.language(), story(translation, treatment.story()));
+    }
+
+    /** The address of the section of the story with that id; what stands above the first heading has none. */
+    public static String address(String sectionId) {
+        return sectionId.isEmpty() ? STORY : STORY + "." + sectionId;
+    }
+
+    /** The id of the section at an address; empty if it has none. */
+    public static Optional<String> sectionId(String address) {
+        return address.startsWith(STORY + ".") ? Optional.of(address.substring(STORY.length() + 1)) : Optional.empty();
+    }
+
+    /** Whether an address is that of a section of the story. */
+    public static boolean isOfStory(String address) {
+        return address.equals(STORY) || address.startsWith(STORY + ".");
+    }
+
+    /**
+     * The sections of a translated story by their addresses in the case: one belongs to the section with its id, else, where both
+     * stories have as many, to the one at its place.
+     */
+    public static Map<String, Story.Section> sections(Story translated, Story original) {
+        List<Story.Section> theirs = translated.sections();
+        boolean alike = theirs.size() == original.sections().size();
+        Map<String, Story.Section> sections = new LinkedHashMap<>();
+        Set<String> ids = original.sections().stream().map(Story.Section::id).collect(Collectors.toSet());
+        Map<String, Story.Section> byId = theirs.stream().collect(Collectors.toMap(Story.Section::id, each -> each, (one, twin) -> one));
+        for (int at = 0; at < original.sections().size(); at++) {
+            Story.Section own = original.sections().get(at);
+            Optional<Story.Section> there = alike ? Optional.of(theirs.get(at)).filter(each -> !ids.contains(each.id()))
+                    : Optional.empty();
+            Optional.ofNullable(byId.get(own.id())).or(() -> there).ifPresent(each -> sections.put(address(own.id()), each));
+        }
+        return Collections.unmodifiableMap(sections);
+    }
+
+    /** Whether a section of a translation says anything; one with a heading alone does where the case has no more. */
+    public static boolean isTold(Story.Section translated, String original) {
+        return !translated.html().isBlank() || !translated.heading().isEmpty() && original.indexOf('\n') < 0
+                && !translated.written().equals(original);
     }
 
     /** The first letters of the SHA-256 of a text, by which a translation tells whether it was changed since. */
@@ -58,16 +102,11 @@ public final class CaseTexts {
     }
 
     /** Section by section; one that the translation lacks, or in which it says nothing, stays as it was. */
-    private static Story story(Story translated, Story original) {
-        List<Story.Section> sections = original.sections();
-        boolean alike = translated.sections().size() == sections.size();
-        return new Story(IntStream.range(0, sections.size()).mapToObj(at -> {
-            Story.Section own = sections.get(at);
-            Optional<Story.Section> other = alike ? Optional.of(translated.sections().get(at))
-                    : translated.sections().stream().filter(each -> !own.id().isEmpty() && each.id().equals(own.id())).findFirst();
-            return other.filter(each -> !each.html().isBlank()).map(each -> new Story.Section(own.id(), each.heading(),
-                    each.html(), each.citations(), each.place())).orElse(own);
-        }).toList());
+    private static Story story(Translation translation, Story original) {
+        Map<String, Story.Section> told = sections(translation.story(), original);
+        return new Story(original.sections().stream().map(own -> translation.text(address(own.id())).map(text -> told.get(address(own.id())))
+                .map(each -> new Story.Section(own.id(), each.heading(), each.html(), each.written(), each.citations(), each.place()))
+                .orElse(own)).toList());
     }
 
     private TreatmentCase changed(TreatmentCase from, String language, Story story) {

@@ -22,10 +22,11 @@ public record Story(List<Section> sections) {
      * @param id the heading's id; a step's id makes the section belong to that step; empty before the first heading
      * @param heading the heading's text; empty before the first heading
      * @param html the text below it as clean HTML, figures between {@link #FIGURE_START} and {@link #FIGURE_END}
+     * @param written heading and text in Markdown as the author wrote them, without comments
      * @param citations the figures cited, with their places
      * @param place where it begins
      */
-    public record Section(String id, String heading, String html, List<Citation> citations, Place place) {
+    public record Section(String id, String heading, String html, String written, List<Citation> citations, Place place) {
         public Section {
             citations = List.copyOf(citations);
         }

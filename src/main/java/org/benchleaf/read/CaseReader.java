@@ -88,6 +88,25 @@ public final class CaseReader {
                 sheet.confidential(), sources, isUnfinished(contentRoot, caseFolder, sheet), messages, Place.file(content.name(file)));
     }
 
+    /** The file beside the words of a case in which its translation into a language stands, whether there is one or not. */
+    public static Path translationFile(Path caseFolder, String language) {
+        return caseFolder.resolve("case." + language + ".md");
+    }
+
+    /** Whether a file, by its path, holds a translation of a case. */
+    public static boolean isTranslation(String path) {
+        return TRANSLATION.matcher(path.substring(path.lastIndexOf('/') + 1)).matches();
+    }
+
+    /**
+     * A translation with all that its file holds; empty if there is no file, or it cannot be read, which {@link #read} tells.
+     *
+     * @throws java.io.UncheckedIOException if the disk fails
+     */
+    public static Optional<TranslationFile> translation(Path contentRoot, Path file) {
+        return new ContentFolder(contentRoot).read(file, MOST_BYTES, new Messages()).flatMap(TranslationFile::read);
+    }
+
     private static boolean isUnfinished(Path contentRoot, Path caseFolder, Sheet sheet) {
         Optional<Node> publication = sheet.root().isPresent() ? sheet.root().get().get(PublicationReader.KEY)
                 : PublicationReader.find(contentRoot, caseFolder).map(PublicationReader.Found::node);

@@ -33,6 +33,11 @@ public record Draft(String id, Optional<Node.Mapping> root, Story story, List<Tr
         sources = List.copyOf(sources);
     }
 
+    /** The same without its words in other languages. */
+    public Draft inItsOwnLanguage() {
+        return new Draft(id, root, story, List.of(), tables, confidential, sources, isUnfinished, messages, place);
+    }
+
     /**
      * One file of translated words.
      *

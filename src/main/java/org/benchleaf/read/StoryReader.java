@@ -66,6 +66,8 @@ final class StoryReader {
     private String html = "";
     private int begin;
     private final List<Integer> starts = new ArrayList<>();
+    private List<int[]> comments = List.of();
+    private int commented;
     private int cited;
     private long repeated;
 
@@ -102,6 +104,7 @@ final class StoryReader {
             return new Story(List.of());
         }
         Document document = PARSER.parse(marked);
+        comments = StoryComments.ranges(document);
         StoryComments.remove(document).forEach(node ->
                 messages.add(ReadingMessages.COMMENT_OPEN.at(place(node))));
         checkLinksAndCode(document);
@@ -184,15 +187,32 @@ final class StoryReader {
     private void endSection(List<Story.Citation> citations, int end) {
         if (!heading.isEmpty() || !html.isEmpty()) {
             List<Story.Citation> own = new ArrayList<>();
-            while (cited < citations.size() && starts.get(cited) < bodyStart + end) {
-                own.add(citations.get(cited++));
+            for (; cited < citations.size() && starts.get(cited) < bodyStart + end; cited++) {
+                if (!isInComment(starts.get(cited) - bodyStart)) {
+                    own.add(citations.get(cited));
+                }
             }
-            sections.add(new Story.Section(id, heading, html, own,
+            sections.add(new Story.Section(id, heading, html, written(end), own,
                     lines.place(bodyStart + begin, bodyStart + begin + 1, "")));
         }
         id = "";
         heading = "";
         html = "";
+    }
+
+    /** What an author noted beside the text cites nothing. */
+    private boolean isInComment(int offset) {
+        return comments.stream().anyMatch(range -> range[0] <= offset && offset < range[1]);
+    }
+
+    /** The same on every system, whichever line ends its editors write. */
+    private String written(int end) {
+        int from = commented;
+        while (commented < comments.size() && comments.get(commented)[0] < end) {
+            commented++;
+        }
+        return StoryComments.without(text.substring(bodyStart + begin, bodyStart + end), begin, comments.subList(from, commented))
+                .replace("\r\n", "\n").strip();
     }
 
     private void checkLinksAndCode(Node parent) {
