@@ -19,6 +19,7 @@ import org.benchleaf.command.PlanCommand;
 import org.benchleaf.command.PreviewCommand;
 import org.benchleaf.command.PublishCommand;
 import org.benchleaf.command.RecordsCommand;
+import org.benchleaf.command.TranslationCommand;
 import org.benchleaf.command.TypedWords;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -28,7 +29,7 @@ import picocli.CommandLine.Spec;
 /** Runs Benchleaf from the command line. */
 @Command(name = "benchleaf", mixinStandardHelpOptions = true, version = "benchleaf 0.1.0",
         description = "One case file per paper-conservation treatment: checked, worked out, published.",
-        subcommands = {PublishCommand.class, PreviewCommand.class, CheckCommand.class, DraftCommand.class,
+        subcommands = {PublishCommand.class, PreviewCommand.class, CheckCommand.class, DraftCommand.class, TranslationCommand.class,
                 FiguresCommand.class, CalculateCommand.class, HazardsCommand.class, PlanCommand.class, IssueCommand.class, RecordsCommand.class})
 public final class Main implements Runnable {
 

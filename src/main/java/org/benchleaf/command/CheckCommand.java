@@ -168,9 +168,10 @@ public final class CheckCommand implements Callable<Integer> {
     }
 
     /** How far a translation has come. */
-    private static String translated(Translation translation) {
-        return translation.place().file() + ": " + translation.texts().size() + " of " + translation.of() + " texts translated, "
-                + (translation.outdated().isEmpty() ? "none" : translation.outdated().size()) + " of them changed in the case since.";
+    static String translated(Translation translation) {
+        int there = translation.texts().size();
+        return translation.place().file() + ": of " + translation.of() + " texts " + (there - translation.outdated().size())
+                + " translated, " + (translation.of() - there) + " not yet, " + translation.outdated().size() + " changed in the case since.";
     }
 
     private static String summary(List<Message> messages, int cases) {

@@ -1,10 +1,7 @@
 package org.benchleaf.command;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -96,20 +93,9 @@ public final class IssueCommand implements Callable<Integer> {
                             + issue.number());
         }
         Path file = content.resolve("classes").resolve(name + ".issues.yaml");
-        write(file, (Files.exists(file) ? "" : IssueText.HEAD) + IssueText.of(issue, papers));
+        boolean first = !Files.exists(file);
+        WholeFile.write(file, (first ? IssueText.HEAD : WholeFile.read(file).stripTrailing() + "\n") + IssueText.of(issue, papers));
         return tell("issue " + issue.number() + " is kept in " + file + ", mark " + papers.mark());
-    }
-
-    /** What is there stays, and a file that is half written takes the place of none. */
-    private static void write(Path file, String more) {
-        try {
-            Path incoming = file.resolveSibling(file.getFileName() + ".part");
-            String before = Files.exists(file) ? Files.readString(file).stripTrailing() + "\n" : "";
-            Files.writeString(incoming, before + more);
-            Files.move(incoming, file, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
-        } catch (IOException broken) {
-            throw new UncheckedIOException(broken);
-        }
     }
 
     private int tell(String sentence) {
