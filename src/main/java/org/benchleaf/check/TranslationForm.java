@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.benchleaf.message.FormMessages;
 import org.benchleaf.message.Messages;
@@ -100,10 +99,9 @@ final class TranslationForm {
     }
 
     private void withoutWords(Draft.Translated draft, Map<String, String> texts) {
-        String missing = own.steps().stream().map(Step::id).filter(id -> !texts.containsKey("steps." + id + ".do"))
-                .collect(Collectors.joining(", "));
+        List<String> missing = own.steps().stream().map(Step::id).filter(id -> !texts.containsKey("steps." + id + ".do")).toList();
         if (!missing.isEmpty()) {
-            messages.add(FormMessages.NOT_TRANSLATED.at(draft.place(), "steps", missing, "language", draft.language()));
+            messages.add(FormMessages.NOT_TRANSLATED.at(draft.place(), "steps", String.join(", ", missing), "language", draft.language()));
         }
     }
 

@@ -16,7 +16,6 @@ final class TranslationText {
     /** Lists and groups are told apart by their keys, and damages without an id are numbered in a group. */
     private static final String NUMBERED_GROUP = "condition";
     private static final Pattern ITEM = Pattern.compile("\\d++");
-    private static final Pattern HEADING_ID = Pattern.compile(" *+\\{#[^{}]*+\\} *+$");
     private static final Pattern ID = Pattern.compile("[A-Za-z][A-Za-z0-9-]*+");
     private static final String INDENT = "  ";
     private static final int WIDTH = 110;
@@ -188,7 +187,8 @@ final class TranslationText {
     private static String headed(String address, String markdown) {
         String id = CaseTexts.sectionId(address).filter(each -> ID.matcher(each).matches()).orElse("");
         int end = markdown.indexOf('\n') < 0 ? markdown.length() : markdown.indexOf('\n');
-        String plain = HEADING_ID.matcher(markdown.substring(0, end)).replaceAll("").stripTrailing();
+        String line = markdown.substring(0, end).stripTrailing();
+        String plain = line.endsWith("}") && line.contains(" {#") ? line.substring(0, line.lastIndexOf(" {#")).stripTrailing() : line;
         boolean named = !id.isEmpty() && plain.startsWith("#") && !plain.endsWith("#");
         return named ? plain + " {#" + id + "}" + markdown.substring(end) : markdown;
     }

@@ -19,7 +19,7 @@ import java.util.regex.Pattern;
 record LanguageFolder(String language, Set<String> pages, List<String> languages) {
 
     /** Begins an address outside the site. */
-    private static final Pattern OUTSIDE = Pattern.compile("[a-zA-Z][a-zA-Z0-9+.-]*+:|/");
+    private static final Pattern OUTSIDE = Pattern.compile("^(?:[a-zA-Z][a-zA-Z0-9+.-]*+:|/)");
 
     /** No such folder. */
     static final LanguageFolder NONE = new LanguageFolder("", Set.of(), List.of());
