@@ -70,8 +70,9 @@ public final class CaseChecker {
             return new Checked(Optional.empty(), List.of(), messages, Optional.of(remainder));
         }
         // A slip in the story alone does not keep the rules from being asked.
-        List<Finding> claims = ClaimChecks.review(read, library, messages);
-        Review review = TradeRules.review(read, library, today, ph, claims);
+        List<Finding> answered = Stream.concat(ClaimChecks.review(read, library, messages).stream(),
+                ChoiceChecks.review(read, library, messages).stream()).toList();
+        Review review = TradeRules.review(read, library, today, ph, answered);
         messages.addAll(review.messages());
         PictureChecks.review(read, messages);
         return new Checked(Optional.of(read), review.findings(), messages, Optional.empty());

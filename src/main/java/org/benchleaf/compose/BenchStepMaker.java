@@ -143,7 +143,7 @@ final class BenchStepMaker {
         }
         step.parts().forEach(part -> facts.addAll(part.ask(new PartFacts(sheet, desk))));
         facts.addAll(new BathTimes(sheet, desk, step).facts());
-        facts.addAll(new AdhesiveArguments(sheet, desk).of(step));
+        facts.addAll(new ChoiceFacts(sheet, desk).of(step));
         desk.treatment().object().sizeMissing().filter(missing -> step.of().isEmpty() && needsSize(step)).ifPresent(missing -> facts.add(
                 Fact.of(sheet.words().say("bench-fact.amounts"), sheet.words().say("missing.size", "missing",
                         sheet.words().missing(missing)))));

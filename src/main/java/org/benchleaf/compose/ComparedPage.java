@@ -3,23 +3,19 @@ package org.benchleaf.compose;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
-import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.benchleaf.model.ComparedKind;
 import org.benchleaf.model.ComparedMaterial;
 import org.benchleaf.model.Material;
 
 /** Materials of one kind beside each other, property by property, each cell with where it was read. */
 final class ComparedPage {
 
-    /** So many properties a table as a phone shows with little pushing, those that belong together beside each other. */
-    private static final List<List<String>> PROPERTIES = List.of(List.of("activated", "sets", "strength"),
-            List.of("ph", "yellowing", "tests"), List.of("swelling", "mould", "removed"), List.of("suits", "keeps"));
-
     private ComparedPage() {
     }
-
 
     /** A page for each kind of which more than one material is compared. */
     static List<Page> all(SiteDesk desk, Map<String, List<CaseCard>> uses) {
@@ -31,35 +27,56 @@ final class ComparedPage {
         return kinds(desk).stream().map(kind -> link(sheet, kind)).toList();
     }
 
-    /** The link to the page on which a material of the studio stands beside others. */
-    static Optional<LinkList.Entry> link(Sheet sheet, SiteDesk desk, Material material) {
-        return desk.library().reference().compared().stream().filter(row -> row.isOf(material)).map(ComparedMaterial::kind)
-                .filter(kinds(desk)::contains).findFirst().map(kind -> link(sheet, kind));
+    /** The links to the pages on which a material of the studio stands beside others: one for each kind that it is of. */
+    static List<LinkList.Entry> links(Sheet sheet, SiteDesk desk, Material material) {
+        return kinds(desk).stream().filter(kind -> rows(desk, kind).stream().anyMatch(row -> row.isOf(material)))
+                .map(kind -> link(sheet, kind)).toList();
     }
 
-    private static LinkList.Entry link(Sheet sheet, String kind) {
-        return new LinkList.Entry(sheet.link(sheet.words().say("compared.title", "kind", sheet.words().term("compared-kind", kind)),
-                Paths.compared(kind)), sheet.words().say("compared.about"));
+    private static LinkList.Entry link(Sheet sheet, ComparedKind kind) {
+        return new LinkList.Entry(sheet.link(title(sheet.words(), kind), Paths.compared(kind.word())), sheet.words().say("compared.about"));
     }
 
-    private static List<String> kinds(SiteDesk desk) {
-        Map<String, Long> counted = desk.library().reference().compared().stream().collect(
-                Collectors.groupingBy(ComparedMaterial::kind, Collectors.counting()));
-        return new TreeSet<>(counted.keySet()).stream().filter(kind -> counted.get(kind) > 1).toList();
+    private static String title(Words words, ComparedKind kind) {
+        return words.say("compared.title", "kind", words.term("compared-kind", kind.word()));
     }
 
-    private static Page page(SiteDesk desk, String kind, Map<String, List<CaseCard>> uses) {
-        List<ComparedMaterial> rows = desk.library().reference().compared().stream().filter(row -> row.kind().equals(kind)).toList();
-        Sheet sheet = desk.sheet(Paths.compared(kind), "compared");
+    private static List<ComparedKind> kinds(SiteDesk desk) {
+        return Stream.of(ComparedKind.values()).filter(kind -> rows(desk, kind).size() > 1).toList();
+    }
+
+    private static List<ComparedMaterial> rows(SiteDesk desk, ComparedKind kind) {
+        return desk.library().reference().compared().stream().filter(row -> row.kind() == kind).toList();
+    }
+
+    private static Page page(SiteDesk desk, ComparedKind kind, Map<String, List<CaseCard>> uses) {
+        List<ComparedMaterial> rows = rows(desk, kind);
+        Sheet sheet = desk.sheet(Paths.compared(kind.word()), "compared");
         Words words = sheet.words();
-        String title = words.say("compared.title", "kind", words.term("compared-kind", kind));
+        String title = title(words, kind);
         sheet.add(new Opening(Optional.of(words.say("way.materials")), title, Optional.of(words.say("compared.lead")), List.of(),
                 Optional.of(new Opening.Notice(words.say("notice.word"), words.say("compared.notice")))));
-        PROPERTIES.forEach(group -> table(sheet, rows, title, group).ifPresent(table -> sheet.add(new Section(table.id() + "-section",
+        if (kind == ComparedKind.SOLVENT) {
+            sheet.add(new Section("compared-fire-section", words.say("compared.fire"), Optional.of(words.say("compared.fire-lead")),
+                    List.of(fire(sheet, title, rows))));
+        }
+        kind.groups().forEach(group -> table(sheet, rows, title, group).ifPresent(table -> sheet.add(new Section(table.id() + "-section",
                 words.say("compared-group." + group.get(0)), Optional.empty(), List.of(table)))));
         sheet.add(new Section("used", words.say("compared.used"), Optional.of(words.say("compared.used-lead")),
                 List.of(used(sheet, desk, title, rows, uses))));
         return sheet.page(title, words.say("compared.lead"));
+    }
+
+    /** What the table of substances has of each: how easily it burns and evaporates. */
+    private static Table fire(Sheet sheet, String title, List<ComparedMaterial> rows) {
+        Words words = sheet.words();
+        SubstanceMaker maker = new SubstanceMaker(sheet);
+        return new Table("compared-fire", words.say("compared.caption", "title", title, "what", words.say("compared.fire")),
+                Table.columns(words, "compared.material", "substance.flash", "substance.boiling", "substance.vapour-pressure"),
+                rows.stream().flatMap(row -> row.substances().stream().sorted().map(sheet.library().reference().substances()::get)
+                        .filter(Objects::nonNull).map(substance -> Stream.concat(Stream.of(Html.ofText(row.name())),
+                                maker.volatility(substance).stream().map(cell -> cell.orElseGet(() ->
+                                        Html.ofText(words.say("compared.not-known"))))).toList())).toList(), Optional.empty());
     }
 
     /** The properties of a group of which a source tells at least of one material. */

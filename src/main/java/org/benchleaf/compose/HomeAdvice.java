@@ -3,11 +3,8 @@ package org.benchleaf.compose;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
-import org.benchleaf.model.Damage;
-import org.benchleaf.model.Medium;
-import org.benchleaf.model.PrintObject;
 import org.benchleaf.model.PublicCare;
+import org.benchleaf.model.SheetWords;
 import org.benchleaf.model.Studio;
 import org.benchleaf.model.TreatmentCase;
 
@@ -24,23 +21,10 @@ final class HomeAdvice {
     Section section(TreatmentCase treatment) {
         Words words = sheet.words();
         List<Fact> facts = new ArrayList<>();
-        sheet.library().reference().publicCare().adviceFor(told(treatment)).forEach(advice ->
+        sheet.library().reference().publicCare().adviceFor(SheetWords.described(treatment)).forEach(advice ->
                 facts.add(new Fact(words.say("home.about-" + advice.about()), sourced(advice))));
         ask(sheet.library().studio()).forEach(line -> facts.add(Fact.of(words.say("home.ask"), line)));
         return new Section("home", words.say("home.heading"), Optional.of(words.say("home.lead")), List.of(new Facts(facts)));
-    }
-
-    /** Everything that the case tells of its sheet. */
-    static List<String> told(TreatmentCase treatment) {
-        PrintObject object = treatment.object();
-        return Stream.of(Stream.of(object.kind(), object.technique(), object.support().paper()),
-                object.support().features().stream(), object.support().state().stream(),
-                object.media().stream().flatMap(HomeAdvice::told), treatment.condition().stream().map(Damage::what))
-                .flatMap(all -> all).toList();
-    }
-
-    private static Stream<String> told(Medium medium) {
-        return Stream.concat(Stream.of(medium.is(), medium.colour().orElse("")), medium.state().stream());
     }
 
     private Html sourced(PublicCare.Advice advice) {

@@ -62,8 +62,10 @@ final class MaterialPages implements SitePageMaker {
                     List.of(new Facts(facts))));
         }
         new SubstanceMaker(sheet).section(material).ifPresent(sheet::add);
-        ComparedPage.link(sheet, desk, material).ifPresent(link -> sheet.add(new Section("compared", words.say("compared.heading"),
-                Optional.empty(), List.of(new LinkList(List.of(link))))));
+        List<LinkList.Entry> compared = ComparedPage.links(sheet, desk, material);
+        if (!compared.isEmpty()) {
+            sheet.add(new Section("compared", words.say("compared.heading"), Optional.empty(), List.of(new LinkList(compared))));
+        }
         sheet.add(cases(sheet, material, parts, 1));
         return sheet.page(material.name(), material.plain());
     }

@@ -164,9 +164,19 @@ final class SubstanceMaker {
         return facts;
     }
 
+    /** How easily it burns and evaporates: flash point, boiling point, vapour pressure, each empty where the table has none. */
+    List<Optional<Html>> volatility(Substance substance) {
+        return List.of(substance.fire().flatMap(fire -> fire.flashPoint().map(flash -> cited(written(flash), fire.source()))),
+                substance.fire().flatMap(fire -> fire.boilingPoint().map(boiling -> cited(written(boiling), fire.source()))),
+                substance.vapourPressure().map(this::measured));
+    }
+
     private Optional<Fact> measured(String key, Optional<Substance.Measured> value) {
-        return value.map(one -> new Fact(words.say("substance." + key), cited(written(one.value())
-                + one.at().map(at -> " (" + written(at) + ")").orElse(""), one.source())));
+        return value.map(one -> new Fact(words.say("substance." + key), measured(one)));
+    }
+
+    private Html measured(Substance.Measured value) {
+        return cited(written(value.value()) + value.at().map(at -> " (" + written(at) + ")").orElse(""), value.source());
     }
 
     /** What becomes of it as it is sold: by what is known of it, as labels and briefings tell it. */

@@ -1,6 +1,6 @@
 package org.benchleaf.message;
 
-/** What is said about holds, about recorded reasons, and about the rules that a studio changes or adds. */
+/** What is said about holds, chosen materials and recorded reasons, and about the rules that a studio changes or adds. */
 public enum RuleMessages implements CatalogueEntry {
     REASON_NOT_NEEDED("REASON-001", Severity.ADVICE,
             "The reason for '{rule}' is not needed: that rule does not speak here.",
@@ -22,6 +22,11 @@ public enum RuleMessages implements CatalogueEntry {
             "At the hold of step '{step}', {asked} takes at least {takes}, and the sheet may wait {limit} at most, by {key}.",
             "A hold that cannot be kept is passed over at the bench, or the sheet waits longer than it bears.",
             "Look or test before the sheet is wetted, ask for less at the hold, or allow more time if the sheet bears it."),
+    WEIGHED_CHOICE("CHOICE-001", Severity.ADVICE,
+            "Step '{step}' uses '{material}'. Against it on such a sheet: {against} For it: {favours}",
+            "What published sources tell of a material is weighed before it lies on the sheet.",
+            "Test it on the sheet and record why it is used: a reason for the rule 'choice-weighed', with the step, under 'reasons'."
+                    + " Or use another."),
     RULE_ROW_INCOMPLETE("RULES-001", Severity.ERROR,
             "This row has no readable '{key}'.",
             "A rule that is read only in part would be passed over in silence.",

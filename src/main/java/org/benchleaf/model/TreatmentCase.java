@@ -1,8 +1,10 @@
 package org.benchleaf.model;
 
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.benchleaf.message.Place;
 
 /**
@@ -73,6 +75,16 @@ public record TreatmentCase(String id, String title, String summary, Level level
     /** Whether the liquid of a bath is brought to a pH by the meter. */
     public boolean isBroughtToPh(Part.Bath bath) {
         return solution(bath.of()).map(Solution::recipe).filter(Recipe.Adjust.class::isInstance).isPresent();
+    }
+
+    /** The ids of the bought things that an id stands for: itself, or what a solution is made of, solutions followed to their end. */
+    public Stream<String> matter(String id) {
+        return matter(id, new HashSet<>());
+    }
+
+    private Stream<String> matter(String id, Set<String> seen) {
+        return !seen.add(id) ? Stream.empty() : solution(id).map(solution -> solution.recipe().ingredients().stream()
+                .flatMap(ingredient -> matter(ingredient, seen))).orElseGet(() -> Stream.of(id));
     }
 
     /** The medium of that id. */

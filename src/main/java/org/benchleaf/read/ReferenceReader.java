@@ -15,6 +15,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.benchleaf.message.Messages;
 import org.benchleaf.message.ReferenceMessages;
+import org.benchleaf.model.ComparedKind;
 import org.benchleaf.model.ComparedMaterial;
 import org.benchleaf.model.HazardLimits;
 import org.benchleaf.model.Precedence;
@@ -50,9 +51,8 @@ public final class ReferenceReader {
     /** What advice for the owner of a sheet is about. */
     private static final Set<String> ABOUT = Set.of("handling", "light", "framing", "keeping", "trouble");
 
-    /** What materials of one kind are compared by. */
-    private static final List<String> COMPARED = List.of("activated", "sets", "strength", "ph", "yellowing", "tests", "swelling",
-            "mould", "removed", "suits", "keeps");
+    /** The kinds of materials that are compared. */
+    private static final Set<String> COMPARED = Stream.of(ComparedKind.values()).map(ComparedKind::word).collect(Collectors.toSet());
     private static final Set<String> FACETS = Stream.of(Thesaurus.Facet.values()).map(Thesaurus.Facet::word).collect(Collectors.toSet());
 
     /** Two groups must not meet: no more, no fewer. */
@@ -130,15 +130,17 @@ public final class ReferenceReader {
 
     private static ComparedMaterial compared(ReferenceRow row) {
         Map<String, ComparedMaterial.Cell> cells = new LinkedHashMap<>();
-        COMPARED.forEach(property -> (row.has(property) ? row.row(property) : Optional.<ReferenceRow>empty()).ifPresent(cell ->
+        ComparedKind kind = ComparedKind.of(row.oneOf("kind", COMPARED)).orElse(ComparedKind.ADHESIVE);
+        kind.groups().stream().flatMap(List::stream).forEach(property -> row.row(property).ifPresent(cell ->
                 cells.put(property, new ComparedMaterial.Cell(cell.text("says"), cell.text("source")))));
-        return new ComparedMaterial(capital(row.key()), row.text("kind"), row.set("substances"), cells,
+        return new ComparedMaterial(capital(row.key()), kind, row.set("substances"), row.texts("named"), row.yes("alone"), cells,
                 row.has("speaks") ? row.rows("speaks").stream().map(ReferenceReader::argument).toList() : List.of());
     }
 
     private static ComparedMaterial.Argument argument(ReferenceRow row) {
         boolean favours = row.has("for");
-        return new ComparedMaterial.Argument(row.texts("where"), favours, row.text(favours ? "for" : "against"), row.text("source"));
+        return new ComparedMaterial.Argument(row.texts("where"), favours, row.text(favours ? "for" : "against"), row.text("source"),
+                row.optionalText("rule"));
     }
 
     private static String capital(String name) {

@@ -56,7 +56,7 @@ final class CaseFacts {
         this.treatment = treatment;
         this.library = library;
         this.today = today;
-        this.liquids = new Liquids(treatment.solutions(), library, ph);
+        this.liquids = new Liquids(treatment, library, ph);
         this.order = new StepOrder(treatment.steps());
         this.wording = new TextSense(treatment, liquids);
         this.media = treatment.object().media().stream().map(medium -> Layer.of(medium, library.matrix())).toList();

@@ -18,6 +18,7 @@ import org.benchleaf.model.Recipe;
 import org.benchleaf.model.Reference;
 import org.benchleaf.model.Solution;
 import org.benchleaf.model.Substance;
+import org.benchleaf.model.TreatmentCase;
 import org.benchleaf.quantity.Quantity;
 
 /** What is in the liquids of a case: solutions are followed down to the materials they are made of. */
@@ -28,6 +29,7 @@ final class Liquids {
     private static final Set<String> LIQUID_FORMS = Set.of("liquid", "solution");
     private static final String WATER = "water";
 
+    private final TreatmentCase treatment;
     private final Map<String, Solution> solutions;
     private final Map<String, Material> materials;
     private final Reference reference;
@@ -35,8 +37,9 @@ final class Liquids {
     private final Map<String, String> compositions = new HashMap<>();
     private final Map<String, Judgement> answered = new HashMap<>();
 
-    Liquids(List<Solution> solutions, Library library, Function<String, Optional<Quantity>> workedPh) {
-        this.solutions = solutions.stream()
+    Liquids(TreatmentCase treatment, Library library, Function<String, Optional<Quantity>> workedPh) {
+        this.treatment = treatment;
+        this.solutions = treatment.solutions().stream()
                 .collect(Collectors.toMap(Solution::id, Function.identity(), (first, second) -> first));
         this.materials = library.materials();
         this.reference = library.reference();
@@ -53,7 +56,7 @@ final class Liquids {
 
     /** The materials that an id stands for: itself, or what a solution is made of. */
     Stream<Material> materialsIn(String id) {
-        return matter(id, new HashSet<>()).map(materials::get).filter(Objects::nonNull);
+        return treatment.matter(id).map(materials::get).filter(Objects::nonNull);
     }
 
     /** Whether the id names something wet: a solution of the case, or a material that is a liquid by its kind or by what it is made of. */
@@ -75,8 +78,8 @@ final class Liquids {
     }
 
     private Judgement answer(String id, String word) {
-        boolean fits = isBase(word) ? base(id).equals(word) : matter(id, new HashSet<>()).anyMatch(leaf -> nameFits(leaf, word));
-        Optional<String> unknown = matter(id, new HashSet<>()).filter(leaf -> !isDescribed(leaf)).findFirst();
+        boolean fits = isBase(word) ? base(id).equals(word) : treatment.matter(id).anyMatch(leaf -> nameFits(leaf, word));
+        Optional<String> unknown = treatment.matter(id).filter(leaf -> !isDescribed(leaf)).findFirst();
         return fits || unknown.isEmpty() ? Judgement.of(fits) : Judgement.cannotTell(MissingFact.contents(unknown.get()));
     }
 
@@ -87,7 +90,7 @@ final class Liquids {
 
     /** Whether it has a pH: unless every part of it is known to be neither water, nor acid, nor base. */
     boolean hasPh(String id) {
-        return matter(id, new HashSet<>()).anyMatch(leaf -> nameFits(leaf, WATER) || !isNeutral(leaf));
+        return treatment.matter(id).anyMatch(leaf -> nameFits(leaf, WATER) || !isNeutral(leaf));
     }
 
     private boolean isNeutral(String id) {
@@ -134,14 +137,6 @@ final class Liquids {
         }
         return solution(id).map(solution -> solution.recipe().ask(new Carrier(seen)))
                 .orElseGet(() -> nameFits(id, WATER) || nameFits(id, "water-based"));
-    }
-
-    private Stream<String> matter(String id, Set<String> seen) {
-        if (!seen.add(id)) {
-            return Stream.empty();
-        }
-        return solution(id).map(solution -> solution.recipe().ingredients().stream()
-                .flatMap(ingredient -> matter(ingredient, seen))).orElseGet(() -> Stream.of(id));
     }
 
     private String composition(String id) {

@@ -3,11 +3,23 @@ package org.benchleaf.compose;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.benchleaf.DemoSite;
 import org.benchleaf.model.AuthorGuide;
+import org.benchleaf.model.ComparedKind;
 import org.benchleaf.model.ComparedMaterial;
 import org.benchleaf.model.Library;
+import org.benchleaf.model.MaterialChoice;
+import org.benchleaf.model.Matrix;
+import org.benchleaf.model.Rule;
+import org.benchleaf.model.SheetWords;
+import org.benchleaf.model.Step;
+import org.benchleaf.model.TreatmentCase;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 
 /** Materials of one kind beside each other. */
 class ComparedPageTest {
@@ -46,21 +58,103 @@ class ComparedPageTest {
         assertThat(named("Hydroxypropyl cellulose").of("tests").orElseThrow().says()).contains("Not advised for long use");
     }
 
+    /**
+     * University of Melbourne, Oriental Papermaking Fibres, summary table: paper mulberry 6 to 20 mm, gampi and mitsumata 2 to 4 mm,
+     * abaca 2 to 12 mm. Bates, Bower and Smith 1956: saturated calcium hydroxide at 25 °C, pH 12.45, 0.0203 mol/L or 1.50 g/L.
+     * ISO 3696, grade 3: pH 5.0 to 7.5, at most 5.0 µS/cm at 25 °C. CAMEO: one make of vinyl eraser, surface pH 7.66, free of sulfur.
+     */
     @Test
-    void a_cell_without_a_source_is_not_known_and_every_other_one_names_its_source() {
-        List<Table> tables = tables();
-        long told = ROWS.stream().mapToLong(row -> row.cells().size()).sum();
-        List<String> cells = tables.stream().filter(table -> !table.id().equals("compared-used")).flatMap(table -> table.rows().stream())
-                .flatMap(row -> row.stream().skip(1)).map(Html::markup).toList();
+    void what_is_said_of_tissues_waters_and_erasers_stands_in_its_source() {
+        assertThat(named("Kozo tissue").of("fibre").orElseThrow().says()).contains("6 to 20 mm");
+        assertThat(List.of(named("Gampi tissue"), named("Mitsumata tissue"))).allSatisfy(row ->
+                assertThat(row.of("fibre").orElseThrow().says()).contains("2 to 4 mm"));
+        assertThat(named("Abaca tissue").of("fibre").orElseThrow().says()).contains("2 to 12 mm");
+        assertThat(named("Water with calcium hydroxide").of("ph").orElseThrow().says()).contains("12.45");
+        assertThat(named("Water with calcium hydroxide").of("calcium").orElseThrow().says()).contains("1.5 g");
+        assertThat(named("Water without salts").of("ph").orElseThrow().says()).contains("5.0 to 7.5");
+        assertThat(named("Water without salts").of("conductivity").orElseThrow().says()).contains("5 µS/cm");
+        assertThat(named("Vinyl eraser").of("ph").orElseThrow().says()).contains("7.66");
+    }
+
+    @ParameterizedTest
+    @EnumSource(ComparedKind.class)
+    void a_cell_without_a_source_is_not_known_and_every_other_one_names_its_source(ComparedKind kind) {
+        long told = ROWS.stream().filter(row -> row.kind() == kind).mapToLong(row -> row.cells().size()).sum();
+        List<String> cells = tables(kind).stream().filter(table -> !List.of("compared-used", "compared-fire").contains(table.id()))
+                .flatMap(table -> table.rows().stream()).flatMap(row -> row.stream().skip(1)).map(Html::markup).toList();
 
         assertThat(cells.stream().filter("not known"::equals)).isNotEmpty();
         assertThat(cells.stream().filter(cell -> !cell.equals("not known"))).hasSize((int) told)
                 .allMatch(cell -> cell.contains("sources.html#") || cell.endsWith("(common practice, no source)"));
     }
 
+    /** IEC 60079-20-1 (from memory): flash points of toluene 4 °C and of n-hexane −22 °C. */
+    @Test
+    void solvents_stand_with_what_the_table_of_substances_has_of_their_fire() {
+        Map<String, String> flash = tables(ComparedKind.SOLVENT).stream().filter(table -> table.id().equals("compared-fire"))
+                .flatMap(table -> table.rows().stream()).collect(Collectors.toMap(row -> row.get(0).markup(), row -> row.get(1).markup()));
+
+        assertThat(flash).hasSameSizeAs(ROWS.stream().filter(row -> row.kind() == ComparedKind.SOLVENT).toList());
+        assertThat(flash.get("Toluene")).matches("4.°C .*sources.html#.*");
+        assertThat(flash.get("Hexane")).matches("−22.°C .*sources.html#.*");
+    }
+
+    @Test
+    void a_rule_that_asks_about_the_same_is_one_of_the_rules_or_cells() {
+        List<String> known = Stream.concat(LIBRARY.rules().stream().map(Rule::id), LIBRARY.matrix().rows().stream().flatMap(row ->
+                LIBRARY.matrix().actions().stream().map(action -> Matrix.cellId(row, action)))).toList();
+
+        assertThat(ROWS.stream().flatMap(row -> row.arguments().stream()).flatMap(one -> one.rule().stream())).isNotEmpty()
+                .allMatch(known::contains);
+    }
+
+    @Test
+    void a_thing_that_is_no_chemical_is_found_by_its_name() {
+        assertThat(found("kozo-5")).containsExactly("Kozo tissue");
+        assertThat(found("vinyl-eraser")).containsExactly("Vinyl eraser");
+        assertThat(found("sponge")).containsExactly("Vulcanised rubber sponge");
+        assertThat(found("blotter-300")).containsExactly("Blotting paper");
+        assertThat(found("polyester-web")).containsExactly("Spun-bonded polyester web");
+        assertThat(found("deionised-water")).containsExactly("Water without salts");
+        assertThat(found("ethanol-96")).containsExactly("Water with ethanol", "Ethanol");
+        assertThat(found("soft-brush")).isEmpty();
+    }
+
+    private static List<String> found(String material) {
+        return ROWS.stream().filter(row -> row.isOf(LIBRARY.materials().get(material))).map(ComparedMaterial::name).toList();
+    }
+
+    /** Limewater was put into the tide table's bath, so that it is no longer water without salts. */
+    @Test
+    void a_step_chooses_its_water_by_what_was_put_into_it_and_its_mend_by_adhesive_and_tissue() {
+        TreatmentCase tide = DemoSite.worked("tide-table", LIBRARY).source();
+
+        assertThat(chosen(tide, "wash")).containsExactly("Water with calcium hydroxide");
+        assertThat(chosen(tide, "mend")).containsExactly("Wheat starch paste", "Kozo tissue");
+    }
+
+    private static List<String> chosen(TreatmentCase treatment, String step) {
+        return MaterialChoice.of(treatment.step(step).orElseThrow(), treatment, LIBRARY).stream().map(choice -> choice.material().name())
+                .toList();
+    }
+
+    /** The letter's ink bled in water and held in ethanol; the tide table's stamp bleeds, is kept from the mend, and held in the bath. */
+    @Test
+    void what_moved_in_a_test_is_told_of_the_sheet_until_the_step_keeps_it_out_or_a_test_with_its_liquid_passes() {
+        TreatmentCase letter = DemoSite.worked("ferry-letter", LIBRARY).source();
+        TreatmentCase tide = DemoSite.worked("tide-table", LIBRARY).source();
+        Step wash = tide.step("wash").orElseThrow();
+
+        assertThat(SheetWords.tested(letter, LIBRARY)).contains("moves in water").doesNotContain("moves in ethanol");
+        assertThat(SheetWords.tested(tide, LIBRARY)).contains("stamp-pad ink", "soluble", "moves in water");
+        assertThat(SheetWords.open(tide.step("mend").orElseThrow(), "paste", tide, LIBRARY)).doesNotContain("stamp-pad ink", "soluble");
+        assertThat(SheetWords.open(wash, "bath", tide, LIBRARY)).contains("stamp-pad ink").doesNotContain("soluble", "moves in water");
+        assertThat(SheetWords.open(wash, "deionised-water", tide, LIBRARY)).contains("soluble", "moves in water");
+    }
+
     @Test
     void the_page_leads_to_the_studios_own_material_and_back() {
-        Table used = tables().stream().filter(table -> table.id().equals("compared-used")).findFirst().orElseThrow();
+        Table used = tables(ComparedKind.ADHESIVE).stream().filter(table -> table.id().equals("compared-used")).findFirst().orElseThrow();
         assertThat(used.rows()).anySatisfy(row -> assertThat(row.get(1).markup()).contains("wheat-starch.html"))
                 .anySatisfy(row -> assertThat(row.get(1).markup()).isEqualTo("not listed"));
         Page starch = pages().stream().filter(page -> page.path().equals("materials/wheat-starch.html")).findFirst().orElseThrow();
@@ -90,7 +184,7 @@ class ComparedPageTest {
                 .filter(Section.class::isInstance).flatMap(section -> ((Section) section).blocks().stream())
                 .filter(BenchStrip.class::isInstance).flatMap(strip -> ((BenchStrip) strip).steps().stream()).toList();
 
-        assertThat(steps.stream().flatMap(step -> step.facts().stream()).filter(fact -> fact.name().contains("speaks against"))
+        assertThat(steps.stream().flatMap(step -> step.facts().stream()).filter(fact -> fact.name().startsWith("Wheat starch paste: what speaks against"))
                 .map(fact -> fact.value().markup())).singleElement().asString().contains("a colour of this sheet dissolves");
     }
 
@@ -98,8 +192,8 @@ class ComparedPageTest {
         return new MaterialPages().make(new SiteDesk(LIBRARY, List.of(), List.of(), AuthorGuide.EMPTY, Audience.EVERYBODY, PageMakers.NAMES));
     }
 
-    private static List<Table> tables() {
-        Page page = pages().stream().filter(one -> one.path().equals("materials/compared--adhesive.html")).findFirst().orElseThrow();
+    private static List<Table> tables(ComparedKind kind) {
+        Page page = pages().stream().filter(one -> one.path().equals(Paths.compared(kind.word()))).findFirst().orElseThrow();
         return page.blocks().stream().filter(Section.class::isInstance).map(Section.class::cast).flatMap(section -> section.blocks().stream())
                 .map(Table.class::cast).toList();
     }

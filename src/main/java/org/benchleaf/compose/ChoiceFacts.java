@@ -1,0 +1,40 @@
+package org.benchleaf.compose;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.benchleaf.model.ComparedMaterial;
+import org.benchleaf.model.MaterialChoice;
+import org.benchleaf.model.SheetWords;
+import org.benchleaf.model.Step;
+
+/** What speaks for and against what a step brings to the sheet of a case; never which to take. */
+final class ChoiceFacts {
+
+    private final Sheet sheet;
+    private final CaseDesk desk;
+
+    ChoiceFacts(Sheet sheet, CaseDesk desk) {
+        this.sheet = sheet;
+        this.desk = desk;
+    }
+
+    /** One fact for what speaks for each material that is compared, one for what speaks against it; none where no source tells. */
+    List<Fact> of(Step step) {
+        List<String> told = SheetWords.tested(desk.treatment(), desk.library());
+        return MaterialChoice.of(step, desk.treatment(), desk.library()).stream().flatMap(choice -> Stream.of(
+                fact("bench-fact.speaks-for", choice, choice.arguments(told, true)),
+                fact("bench-fact.speaks-against", choice, choice.arguments(told, false)))).flatMap(all -> all).distinct().toList();
+    }
+
+    private Stream<Fact> fact(String key, MaterialChoice choice, List<ComparedMaterial.Argument> arguments) {
+        return arguments.isEmpty() ? Stream.empty() : Stream.of(new Fact(sheet.words().say(key, "material", choice.material().name()),
+                new Html(arguments.stream().map(this::cited).collect(Collectors.joining(" ")))));
+    }
+
+    private String cited(ComparedMaterial.Argument argument) {
+        return Html.escape(argument.says()) + " " + sheet.cite(argument.source()).map(citation -> "<a href=\""
+                + Html.escape(citation.href()) + "\">[" + citation.number() + "]</a>")
+                .orElseGet(() -> "(" + Html.escape(argument.source()) + ")");
+    }
+}

@@ -1,0 +1,58 @@
+package org.benchleaf.model;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.stream.Stream;
+
+/**
+ * A material that a step brings to the sheet, where materials of its kind are compared.
+ *
+ * @param id of the solution or material, as the case names it
+ * @param material what is said of it beside others of its kind
+ */
+public record MaterialChoice(String id, ComparedMaterial material) {
+
+    /** What a step chooses: the adhesive and the tissue of a mend, the water of a bath, what the dirt is lifted with. */
+    public static List<MaterialChoice> of(Step step, TreatmentCase treatment, Library library) {
+        return new Finder(treatment, library).of(step);
+    }
+
+    /** What speaks for it and against it on a sheet of which these words are told. */
+    public List<ComparedMaterial.Argument> arguments(List<String> told, boolean favours) {
+        return material.argumentsFor(told).stream().filter(one -> one.favours() == favours).toList();
+    }
+
+    private record Finder(TreatmentCase treatment, Library library) {
+
+        List<MaterialChoice> of(Step step) {
+            return Stream.of(step.part(Part.Mend.class).stream().flatMap(mend -> Stream.concat(
+                            rows(mend.with(), ComparedKind.ADHESIVE), rows(mend.tissue(), ComparedKind.TISSUE))),
+                    step.part(Part.Bath.class).stream().flatMap(this::waters),
+                    step.part(Part.Cleaning.class).stream().flatMap(cleaning -> cleaning.tools().stream())
+                            .flatMap(tool -> rows(tool, ComparedKind.ERASER))).flatMap(all -> all).distinct().toList();
+        }
+
+        private Stream<MaterialChoice> rows(String id, ComparedKind kind) {
+            List<Material> materials = materials(id);
+            return compared(kind).filter(row -> materials.stream().anyMatch(row::isOf)).map(row -> new MaterialChoice(id, row));
+        }
+
+        /** By what was put into the water and where it came from; only water that nothing was put into is told as such. */
+        private Stream<MaterialChoice> waters(Part.Bath bath) {
+            List<Material> materials = materials(bath.of());
+            String source = bath.water().map(water -> water.source() + " water").orElse("");
+            List<ComparedMaterial> made = compared(ComparedKind.WASH_WATER).filter(row -> !row.alone()
+                    && (row.isCalled(source) || materials.stream().anyMatch(row::isOf))).toList();
+            return (made.isEmpty() && !materials.isEmpty() ? compared(ComparedKind.WASH_WATER).filter(row -> row.alone()
+                    && materials.stream().allMatch(row::isOf)) : made.stream()).map(row -> new MaterialChoice(bath.of(), row));
+        }
+
+        private Stream<ComparedMaterial> compared(ComparedKind kind) {
+            return library.reference().compared().stream().filter(row -> row.kind() == kind);
+        }
+
+        private List<Material> materials(String id) {
+            return treatment.matter(id).map(library.materials()::get).filter(Objects::nonNull).toList();
+        }
+    }
+}
