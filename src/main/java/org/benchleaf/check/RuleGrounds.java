@@ -101,7 +101,7 @@ final class RuleGrounds implements Condition.Kinds<Void> {
             case TOUCHES -> look("steps", "object");
             case IN_ORDER, TOOLS_TOLD, TEMPERATURES_ALIKE -> look("steps");
             case COUNTS_ALIKE -> look("pictures", "condition");
-            case LIQUID, TOOL, TOOLS -> look("steps", "solutions");
+            case LIQUID, SOME_LIQUID, TOOL, TOOLS -> look("steps", "solutions");
             case LAYER, KNOWN_LAYER, MATRIX -> look("object");
             case TESTED, INDICATED, PAPER_INDICATED -> look("object", "tests", "solutions", "steps");
             case AGREED, RISK_STATED -> look("steps", "proposal");
