@@ -1,5 +1,5 @@
 <#-- Labels at true size, with a ruler to check the printer by.
-     labels  size, name, strength, keeps, hazard, unclassified
+     labels  size, name, strength, keeps, hazard, unclassified, care
      words   fixed labels -->
 <#macro labelSheet labels words>
 <div class="labels">
@@ -23,7 +23,7 @@
         </div>
       </div>
       <#elseif label.unclassified>
-      <p class="label__says">${words.none}</p>
+      <p class="label__says"><#if label.care?has_content><#list label.care as why>${why}<#sep> </#sep></#list><#else>${words.none}</#if></p>
       </#if>
       <p class="label__write"><span class="label__line">${words.made} <span class="write"></span></span> <span class="label__line">${words["use-by"]}<#if label.keeps?has_content> (${words.keeps} ${label.keeps})</#if> <span class="write"></span></span> <span class="label__line">${words.by} <span class="write"></span></span></p>
       <p class="label__aid">${words.aid}</p>

@@ -29,7 +29,7 @@ public final class BottleLabel {
                 HazardMaker.statements(reference, hazards.precautions()), List.of(),
                 hazards.unknown().stream().map(Hazards.Unknown::why).toList());
         LabelSheet.Label label = new LabelSheet.Label(SIZE, name, Optional.empty(), Optional.empty(), Optional.of(hazard),
-                hazards.isUnclassified());
+                hazards.isUnclassified(), hazards.care());
         return new SingleSheet(name, words.language(), List.of(new LabelSheet(List.of(label),
                 words.group("label-sheet"))));
     }

@@ -40,11 +40,12 @@ final class LabelMaker {
 
     private LabelSheet.Label label(Preparation preparation) {
         Solution solution = desk.treatment().solution(preparation.solution()).orElseThrow();
+        Optional<Hazards> hazards = Optional.ofNullable(desk.worked().hazards().get(solution.id()));
         return new LabelSheet.Label(size(preparation.batch()), solution.name(),
                 new RecipeMaker(sheet, desk).strength(solution),
                 solution.keeps().map(keeps -> sheet.numbers().duration(keeps).text()),
-                new HazardMaker(sheet, desk).of(solution.id()), Optional.ofNullable(desk.worked().hazards().get(solution.id()))
-                        .filter(Hazards::isUnclassified).isPresent());
+                new HazardMaker(sheet, desk).of(solution.id()), hazards.filter(Hazards::isUnclassified).isPresent(),
+                hazards.map(Hazards::care).orElse(List.of()));
     }
 
     /** The first size whose largest bottle holds the batch; a batch by mass is taken to be as dense as water. */

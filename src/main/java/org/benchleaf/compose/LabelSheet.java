@@ -24,9 +24,13 @@ public record LabelSheet(List<Label> labels, Map<String, String> words) implemen
      * @param strength with its kind; empty if there is none
      * @param keeps how long it keeps
      * @param hazard what it can do; empty if nothing follows or nothing is known
-     * @param unclassified whether everything in it is known and no class follows: only then the label says that
+     * @param unclassified whether everything in it is known and no class follows: only then, and without care, the label says that
+     * @param care why care is asked for where no class follows
      */
     public record Label(int size, String name, Optional<String> strength, Optional<String> keeps,
-            Optional<Hazard> hazard, boolean unclassified) {
+            Optional<Hazard> hazard, boolean unclassified, List<String> care) {
+        public Label {
+            care = List.copyOf(care);
+        }
     }
 }

@@ -56,6 +56,12 @@ public record Hazards(String of, Map<String, MassShare> parts, List<Unknown> unk
         return known() && hazardStatements.isEmpty();
     }
 
+    /** What the table of access tells of it, where that asks for more than its classes or keeps it from the public. */
+    public List<String> care() {
+        return access.why().stream().filter(row -> row.withheld() || row.trainee() != Reference.Trainee.ALLOWED)
+                .map(Reference.Access::why).distinct().toList();
+    }
+
     /** Why a statement was given, in the order of asking. */
     public List<Ground> groundsOf(String statement) {
         return grounds.stream().filter(ground -> ground.statement().filter(statement::equals).isPresent()).toList();
