@@ -75,7 +75,7 @@ class AllToldTest {
         "    temperature: 21 °C |     temperature: 21 C° | FORM-015",
         "        mix: {ethanol: 40 % v/v, | mix: {ethanol: 40 %, | FORM-011",
         "  grammage: 82 g/m² |   grammage: 82 | FORM-014",
-        "  - {of: text, with: bath, dwell: 140 min, result: stable} |   - {of: text, with: bath, dwell: 140, result: stable} | FORM-014",
+        "  - {of: text, with: bath, dwell: 180 min, result: stable} |   - {of: text, with: bath, dwell: 180, result: stable} | FORM-014",
     })
     void what_a_later_stage_finds_elsewhere_is_told(String sound, String faulty, String code) throws IOException {
         Path content = changed(List.of("in cases/tide/case.md", "-     file: before-raking.jpg", "+     file: nowhere.jpg",
