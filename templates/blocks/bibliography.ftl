@@ -5,7 +5,7 @@
 <ol class="bibliography">
   <#list entries as entry>
   <li class="bibliography__entry" id="${entry.id}">
-    <p>${entry.author}<#if entry.year?has_content> (${entry.year})</#if>: <cite>${entry.title}</cite>. ${entry.where} <span class="bibliography__status">[${entry.status}]</span></p>
+    <p>${entry.author}<#if entry.year?has_content> (${entry.year})</#if>: <cite>${entry.title}</cite>. <span class="bibliography__where">${entry.where}</span> <span class="bibliography__status">[${entry.status}]</span></p>
     <#if entry.citedBy?has_content><p class="bibliography__cited">${words["cited-by"]} <#list entry.citedBy as link><a href="${link.href}">${link.text}</a><#sep>, </#list><#if entry.more?has_content> ${entry.more}</#if></p></#if>
   </li>
   </#list>

@@ -1,5 +1,6 @@
 package org.benchleaf.compose;
 
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -17,6 +18,7 @@ public final class SearchIndex {
 
     /** A file of the index on a slow line takes no longer than a picture (common practice, no source). */
     private static final int LONGEST_FILE = 60_000;
+    private static final String BETWEEN = ",\n";
     /** How far up a kind of page stands where the words fit as well, in tenths; other kinds stand at ten. */
     private static final Map<String, Integer> RANKS = Map.of("case-study", 14, "term", 15, "material", 13, "step-sheet", 11,
             "substances", 9, "browse", 7, "checked", 7, "writing-file", 7, "sources", 7, "class-record", 7);
@@ -41,7 +43,7 @@ public final class SearchIndex {
         cards.forEach(card -> entries.addAll(card.found()));
         List<String> labels = entries.stream().map(SearchEntry::label).distinct().toList();
         List<List<String>> parts = parts(entries.stream().map(entry -> line(entry, labels, shared)).toList(),
-                shared.packed().length());
+                bytes(head(entries.size(), labels, shared)));
         List<DataFile> files = new ArrayList<>();
         for (int part = 1; part <= parts.size(); part++) {
             files.add(new DataFile(Paths.searchIndex(part), (part == 1 ? head(parts.size(), labels, shared) : "")
@@ -57,20 +59,26 @@ public final class SearchIndex {
 
     private static List<List<String>> parts(List<String> lines, int head) {
         List<List<String>> parts = new ArrayList<>(List.of(new ArrayList<>()));
-        int length = head;
+        int frame = bytes(script(List.of()));
+        int length = head + frame;
         for (String line : lines) {
-            if (!parts.get(parts.size() - 1).isEmpty() && length + line.length() > LONGEST_FILE) {
+            int added = bytes(line + BETWEEN);
+            if (!parts.get(parts.size() - 1).isEmpty() && length + added > LONGEST_FILE) {
                 parts.add(new ArrayList<>());
-                length = 0;
+                length = frame;
             }
             parts.get(parts.size() - 1).add(line);
-            length += line.length();
+            length += added;
         }
         return parts;
     }
 
+    private static int bytes(String text) {
+        return text.getBytes(StandardCharsets.UTF_8).length;
+    }
+
     private static String script(List<String> lines) {
-        return "window.BENCHLEAF_INDEX = (window.BENCHLEAF_INDEX || []).concat([\n" + String.join(",\n", lines) + "\n]);\n";
+        return "window.BENCHLEAF_INDEX = (window.BENCHLEAF_INDEX || []).concat([\n" + String.join(BETWEEN, lines) + "\n]);\n";
     }
 
     /** The words of its explanation are found in the explanation itself, which the line holds. */

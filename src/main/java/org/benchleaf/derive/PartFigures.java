@@ -510,7 +510,7 @@ final class PartFigures implements Part.Kinds<Map<String, Figure>> {
     private Map<String, Figure> restrained(Part.Weighing part, Quantity mass, Figure window) {
         Map<String, Figure> made = new LinkedHashMap<>(bench.ledger().work(new Job("solids", step.place())
                 .given("dry", part.dry(), Job.CASE_FILE).given("now", mass, Job.CASE_FILE)
-                .gives("solids", key(part, "restrained-solids"), "solids when put under restraint")));
+                .gives("solids", key(part, "restrained-solids"), "solids when laid between boards and weighted")));
         Optional.ofNullable(made.get(id(part, "restrained-solids")))
                 .filter(solids -> solids.value().in(Unit.PERCENT)
                         > bench.constant("restraint-solids").value().highIn(Unit.PERCENT))
