@@ -22,7 +22,8 @@
   };
 
   function plain(text) {
-    return text.toLowerCase().normalize("NFD").replace(/\p{M}+/gu, "");
+    return text.toLowerCase().normalize("NFD").replace(/\p{M}+/gu, "").replace(/œ/g, "oe").replace(/æ/g, "ae").replace(/\u0640/g, "")
+      .replace(/ى/g, "ي").replace(/ة/g, "ه");
   }
 
   function unpacked(packed) {
@@ -48,7 +49,8 @@
   }
 
   function wordsOf(text) {
-    return plain(text).split(/[^\p{L}\p{N}]+/u).filter(function (word) { return word.length > 1; });
+    return plain(text).split(/[^\p{L}\p{N}]+/u).map(function (word) { return word.replace(/^[وبكف]?ال(?=.{3})/, ""); })
+      .filter(function (word) { return word.length > 1; });
   }
 
   /* Whether a word is a stem with an ending that is no longer than the stem itself. */

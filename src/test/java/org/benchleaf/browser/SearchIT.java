@@ -14,6 +14,7 @@ import org.junit.jupiter.api.parallel.Execution;
 import org.junit.jupiter.api.parallel.ExecutionMode;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** The search, asked from a file: what a reader types, slips of the pen included, leads to the page that holds it. */
 @Execution(ExecutionMode.CONCURRENT)
@@ -95,6 +96,21 @@ class SearchIT {
         });
     }
 
+    /** The stems are those that the index of a page in that language holds. */
+    @ParameterizedTest
+    @CsvSource({"œuvres, oeuvr", "OEUVRE, oeuvr", "l’eau, eau", "الجـدول, جدول", "جداول والجدول, جدول", "أوراق, اوراق", "بالورقة, ورقه",
+        "dŵr, dwr", "séchée, sech"})
+    void a_word_is_found_in_each_of_its_spellings(String typed, String stem) {
+        Windows.lend(window -> {
+            window.open("search.html");
+            window.run("window.BENCHLEAF_INDEX.push({h: 'glossary.html#' + arguments[0], t: '-', k: 0, r: 10, a: arguments[0]});"
+                    + "const input = document.querySelector('[data-search] input'); input.value = arguments[1]; input.form.requestSubmit();",
+                    stem, typed);
+            untilAnswered(window, typed);
+            assertThat(links(window)).contains("glossary.html#" + stem);
+        });
+    }
+
     @Test
     void the_number_of_results_is_told_once_typing_stops() {
         Windows.lend(window -> {
@@ -109,6 +125,10 @@ class SearchIT {
         window.open("search.html");
         window.run("const input = document.querySelector('[data-search] input'); input.value = arguments[0];"
                 + "input.form.requestSubmit();", question);
+        untilAnswered(window, question);
+    }
+
+    private static void untilAnswered(Window window, String question) {
         window.textsLater("const done = arguments[arguments.length - 1]; const asked = arguments[0]; const look = () => "
                 + "document.querySelector('[data-search]').dataset.answered === asked ? done([]) : setTimeout(look, 20); look();", question);
     }

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /**
  * Stems by Snowball's published stemmers. English pairs are of the sample vocabulary on snowballstem.org/algorithms/english
@@ -24,6 +26,16 @@ class StemsTest {
         assertThat(Stems.in("de").of("aufeinander aufeinanderfolge aufeinanderfolgen")).containsExactly("aufeinand", "aufeinanderfolg",
                 "aufeinanderfolg");
         assertThat(Stems.in("ja").of("消しゴム")).isEqualTo(List.of("消しコム"));
+    }
+
+    /** Spellings of one word, and the article behind what is written together with it (A Reference Grammar of Modern Standard Arabic, from memory). */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {"fr | l’œuvre de l'eau | oeuvre de leau | oeuvr,eau", "ar | الجدول | جـــدول | جدول",
+        "ar | أوراق | اوراق | اوراق", "ar | بالورقة | الورقه | ورقه", "ar | المبنى | مبني | مبني", "ar | مُدَّة | مده | مده",
+        "cy | tŷ dŵr | ty dwr | dwr"})
+    void spellings_of_one_word_have_one_stem(String language, String written, String otherwise, String stems) {
+        assertThat(String.join(",", Stems.in(language).of(written))).isEqualTo(stems);
+        assertThat(Stems.in(language).of(otherwise)).contains(stems.split(",")[0]);
     }
 
     @Test
