@@ -39,6 +39,11 @@ final class BathTimes {
         return figure("bath-time").map(Figure::value);
     }
 
+    /** How that was worked out; empty where the case tells the time of the step in all, or the page has it already. */
+    Optional<Working> working() {
+        return figure("bath-time").filter(any -> step.takes().isEmpty()).flatMap(figure -> new WorkingMaker(sheet).once(figure.id()));
+    }
+
     private Fact fact(String key, Optional<Quantity> told, String name) {
         String label = sheet.words().say("bench-fact." + key);
         return figure(name).map(figure -> {

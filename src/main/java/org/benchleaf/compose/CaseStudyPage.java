@@ -283,6 +283,9 @@ final class CaseStudyPage implements CasePageMaker {
             new WorkingMaker(sheet).once("timeline." + name).ifPresent(working -> numbers.add(
                     new KeyNumbers.Item(working, words.say("study.time-" + name), List.of())));
         }
+        besideTrials(desk.treatment()).forEach(step -> new BathTimes(sheet, desk, step).working().ifPresent(working -> numbers.add(
+                new KeyNumbers.Item(working, words.say("study.time-bath", "step", new StepTitle(words, desk.treatment()).of(step)),
+                        List.of()))));
         if (numbers.isEmpty()) {
             return Optional.empty();
         }
