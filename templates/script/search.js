@@ -65,7 +65,7 @@
     wordsOf(line.a || "").concat(placed(line.w), unpacked(line.y || "")).forEach(function (stem) { weights.set(stem, 1); });
     placed(line.s).concat(unpacked(line.x || "")).forEach(function (stem) { weights.set(stem, 3); });
     line.kind = window.BENCHLEAF_KINDS[line.k];
-    var title = wordsOf(line.t + " " + line.kind);
+    var title = wordsOf(line.t + " " + line.kind.n);
     weights.forEach(function (weight, stem) {
       var named = title.some(function (word) { return isForm(word, stem); });
       if (!stems.has(stem)) { stems.set(stem, []); }
@@ -177,7 +177,7 @@
     var all = Array.from(scores.values());
     all.forEach(function (sum) {
       sum.line = pages[sum.page];
-      sum.score *= sum.line.r * Math.pow(sum.words / asks.length, 3);
+      sum.score *= sum.line.kind.r * Math.pow(sum.words / asks.length, 3);
       if (plain(sum.line.t) === plain(question)) { sum.score *= 3; }
     });
     all.sort(function (a, b) { return b.score - a.score || a.page - b.page; });
@@ -205,7 +205,7 @@
     var first = result.found.slice(0, WITH_SENTENCE), left = first.length;
     if (left === 0) { done(); return; }
     function ready(sum, texts) {
-      var near = nearest(texts, result.asks), title = nearest([sum.line.t + " " + sum.line.kind], result.asks);
+      var near = nearest(texts, result.asks), title = nearest([sum.line.t + " " + sum.line.kind.n], result.asks);
       sum.text = near.text || texts[0] || "";
       if (result.asks.length > 1 && Math.max(near.held, title.held) === result.asks.length) { sum.score *= 1.5; }
       left -= 1;
@@ -235,7 +235,7 @@
     link.textContent = sum.line.t;
     var kind = document.createElement("span");
     kind.className = "search-form__kind";
-    kind.textContent = " " + sum.line.kind;
+    kind.textContent = " " + sum.line.kind.n;
     element.appendChild(link);
     element.appendChild(kind);
     if (sum.text) {

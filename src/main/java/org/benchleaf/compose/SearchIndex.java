@@ -26,6 +26,14 @@ public final class SearchIndex {
     /** Pages that only lead to others, and the search itself. */
     private static final Set<String> NOT_FOUND = Set.of("search", "glossary");
 
+    /** What the lines of one kind of page share. */
+    private record LineKind(String label, int rank) {
+
+        static LineKind of(SearchEntry entry) {
+            return new LineKind(entry.label(), RANKS.getOrDefault(entry.kind(), USUAL_RANK));
+        }
+    }
+
     private SearchIndex() {
     }
 
@@ -41,19 +49,20 @@ public final class SearchIndex {
         library.glossary().forEach(term -> entries.add(ofTerm(term, library)));
         SharedWords shared = SharedWords.of(entries);
         cards.forEach(card -> entries.addAll(card.found()));
-        List<String> labels = entries.stream().map(SearchEntry::label).distinct().toList();
-        List<List<String>> parts = parts(entries.stream().map(entry -> line(entry, labels, shared)).toList(),
-                bytes(head(entries.size(), labels, shared)));
+        List<LineKind> kinds = entries.stream().map(LineKind::of).distinct().toList();
+        List<List<String>> parts = parts(entries.stream().map(entry -> line(entry, kinds, shared)).toList(),
+                bytes(head(entries.size(), kinds, shared)));
         List<DataFile> files = new ArrayList<>();
         for (int part = 1; part <= parts.size(); part++) {
-            files.add(new DataFile(Paths.searchIndex(part), (part == 1 ? head(parts.size(), labels, shared) : "")
+            files.add(new DataFile(Paths.searchIndex(part), (part == 1 ? head(parts.size(), kinds, shared) : "")
                     + script(parts.get(part - 1))));
         }
         return files;
     }
 
-    private static String head(int files, List<String> labels, SharedWords shared) {
-        return "window.BENCHLEAF_INDEX_FILES = " + files + ";\nwindow.BENCHLEAF_KINDS = " + ScriptJson.text(labels)
+    private static String head(int files, List<LineKind> kinds, SharedWords shared) {
+        return "window.BENCHLEAF_INDEX_FILES = " + files + ";\nwindow.BENCHLEAF_KINDS = " + ScriptJson.text(kinds.stream().map(kind ->
+                ScriptJson.object("n", kind.label(), "r", kind.rank())).toList())
                 + ";\nwindow.BENCHLEAF_WORDS = " + ScriptJson.text(shared.packed()) + ";\n";
     }
 
@@ -90,11 +99,11 @@ public final class SearchIndex {
                 Words.in(language).say("search.kind-term"), term.plain(), WordList.packed(strong), "");
     }
 
-    private static String line(SearchEntry entry, List<String> labels, SharedWords shared) {
-        return ScriptJson.text(ScriptJson.object("h", entry.path(), "t", entry.title(), "k", labels.indexOf(entry.label()),
-                "r", RANKS.getOrDefault(entry.kind(), USUAL_RANK), "a", given(entry.about()),
-                "s", given(shared.placesIn(entry.strong())), "w", given(shared.placesIn(entry.weak())),
-                "x", given(shared.othersIn(entry.strong())), "y", given(shared.othersIn(entry.weak()))));
+    private static String line(SearchEntry entry, List<LineKind> kinds, SharedWords shared) {
+        return ScriptJson.text(ScriptJson.object("h", entry.path(), "t", entry.title(), "k", kinds.indexOf(LineKind.of(entry)),
+                "a", given(entry.about()), "s", given(shared.placesIn(entry.strong())),
+                "w", given(shared.placesIn(entry.weak())), "x", given(shared.othersIn(entry.strong())),
+                "y", given(shared.othersIn(entry.weak()))));
     }
 
     private static Optional<String> given(String text) {
