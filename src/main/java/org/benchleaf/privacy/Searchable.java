@@ -62,7 +62,9 @@ public final class Searchable {
     }
 
     static boolean isText(byte[] bytes) {
-        Matcher binary = BINARY.matcher(new String(bytes, 0, Math.min(bytes.length, HEAD), StandardCharsets.ISO_8859_1));
-        return !binary.find();
+        String head = new String(bytes, 0, Math.min(bytes.length, HEAD), StandardCharsets.ISO_8859_1);
+        Matcher binary = BINARY.matcher(head);
+        // The packed streams of a PDF may begin behind the head, and short values stand in them by chance.
+        return !head.startsWith("%PDF-") && !binary.find();
     }
 }

@@ -73,6 +73,14 @@ class PrivateScanTest {
                 .allMatch(said -> said.code().equals("LEAK-001") && said.severity() == Severity.ERROR);
     }
 
+    /** ISO 32000-1, 7.5.2: a PDF begins with %PDF- and its version; its words stand in packed streams, its title in a plain one. */
+    @Test
+    void a_pdf_is_searched_as_bytes_and_not_as_text() {
+        String head = "%PDF-1.7\n" + "% plain lines of the head\n".repeat(200);
+        assertThat(scan(SiteFile.text("sheet.pdf", head + "stream\n\u00EA~Bay 7$\u00B7\nendstream"))).isEmpty();
+        assertThat(scan(SiteFile.text("sheet.pdf", head + "<dc:title>lent by Zoë Brändreth-Voß</dc:title>"))).isNotEmpty();
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {
         "<path d='M1 450L1,450 1450 90'/>",
