@@ -19,12 +19,20 @@ final class ChoiceFacts {
         this.desk = desk;
     }
 
-    /** One fact for what speaks for each material that is compared, one for what speaks against it; none where no source tells. */
+    /**
+     * One fact for what speaks for each material of which a source tells something because of what this sheet is, one for what speaks
+     * against it; what holds of a material on every sheet stands where it is compared.
+     */
     List<Fact> of(Step step) {
         List<String> told = SheetWords.tested(desk.treatment(), desk.library());
-        return MaterialChoice.of(step, desk.treatment(), desk.library()).stream().flatMap(choice -> Stream.of(
+        return MaterialChoice.of(step, desk.treatment(), desk.library()).stream().filter(choice -> isDecidedBySheet(choice, told))
+                .flatMap(choice -> Stream.of(
                 fact("bench-fact.speaks-for", choice, choice.arguments(told, true)),
                 fact("bench-fact.speaks-against", choice, choice.arguments(told, false)))).flatMap(all -> all).distinct().toList();
+    }
+
+    private static boolean isDecidedBySheet(MaterialChoice choice, List<String> told) {
+        return Stream.of(true, false).flatMap(favours -> choice.arguments(told, favours).stream()).anyMatch(one -> !one.where().isEmpty());
     }
 
     private Stream<Fact> fact(String key, MaterialChoice choice, List<ComparedMaterial.Argument> arguments) {
