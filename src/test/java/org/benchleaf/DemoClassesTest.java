@@ -129,7 +129,7 @@ class DemoClassesTest {
     void six_stations_are_done_on_the_friday_and_no_plan_is_shorter() {
         var schedule = course("spring-course").schedule().orElseThrow();
         assertThat(schedule.course().starts().plusMinutes(schedule.timetable().end()))
-                .isEqualTo(LocalDateTime.of(2026, 4, 17, 12, 30));
+                .isEqualTo(LocalDateTime.of(2026, 4, 17, 13, 20));
         assertThat(schedule.timetable().end()).isEqualTo(schedule.floor().minutes());
     }
 
