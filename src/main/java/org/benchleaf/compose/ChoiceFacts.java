@@ -3,12 +3,13 @@ package org.benchleaf.compose;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.benchleaf.model.ComparedKind;
 import org.benchleaf.model.ComparedMaterial;
 import org.benchleaf.model.MaterialChoice;
 import org.benchleaf.model.SheetWords;
 import org.benchleaf.model.Step;
 
-/** What speaks for and against what a step brings to the sheet of a case; never which to take. */
+/** What speaks for and against the adhesive that a step brings to the sheet of a case; never which to take. */
 final class ChoiceFacts {
 
     private final Sheet sheet;
@@ -20,19 +21,16 @@ final class ChoiceFacts {
     }
 
     /**
-     * One fact for what speaks for each material of which a source tells something because of what this sheet is, one for what speaks
-     * against it; what holds of a material on every sheet stands where it is compared.
+     * One fact for what speaks for each adhesive that is compared, one for what speaks against it; none where no source tells. Of tissues,
+     * waters and erasers a check tells it, since it would take a sheet for the bench over its pages.
      */
     List<Fact> of(Step step) {
         List<String> told = SheetWords.tested(desk.treatment(), desk.library());
-        return MaterialChoice.of(step, desk.treatment(), desk.library()).stream().filter(choice -> isDecidedBySheet(choice, told))
-                .flatMap(choice -> Stream.of(
-                fact("bench-fact.speaks-for", choice, choice.arguments(told, true)),
-                fact("bench-fact.speaks-against", choice, choice.arguments(told, false)))).flatMap(all -> all).distinct().toList();
-    }
-
-    private static boolean isDecidedBySheet(MaterialChoice choice, List<String> told) {
-        return Stream.of(true, false).flatMap(favours -> choice.arguments(told, favours).stream()).anyMatch(one -> !one.where().isEmpty());
+        return MaterialChoice.of(step, desk.treatment(), desk.library()).stream()
+                .filter(choice -> choice.material().kind() == ComparedKind.ADHESIVE).flatMap(choice -> Stream.of(
+                        fact("bench-fact.speaks-for", choice, choice.arguments(told, true)),
+                        fact("bench-fact.speaks-against", choice, choice.arguments(told, false))))
+                .flatMap(all -> all).distinct().toList();
     }
 
     private Stream<Fact> fact(String key, MaterialChoice choice, List<ComparedMaterial.Argument> arguments) {
