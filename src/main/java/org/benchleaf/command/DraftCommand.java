@@ -34,7 +34,6 @@ import picocli.CommandLine.Spec;
         footer = {"", "Example: draft harbour-bill --ask"})
 public final class DraftCommand implements Callable<Integer> {
 
-    private static final int COMMAND_IS_WRONG = 2;
 
     @Parameters(index = "0", paramLabel = "CASE",
             description = "The case's folder name: small letters, digits and hyphens.")
@@ -68,11 +67,11 @@ public final class DraftCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         PrintWriter out = spec.commandLine().getOut();
-        if (!Files.isDirectory(content)) {
-            return complain("there is no content folder " + content);
+        if (!request().isThere()) {
+            return ContentRequest.REFUSED;
         }
         if (!CaseReader.isCaseName(name)) {
-            return complain("'" + name + "' cannot be the name of a case: use small letters, digits and hyphens, such as"
+            return request().refuse("'" + name + "' cannot be the name of a case: use small letters, digits and hyphens, such as"
                     + " harbour-bill");
         }
         if (ask) {
@@ -80,7 +79,7 @@ public final class DraftCommand implements Callable<Integer> {
         }
         Optional<String> unknown = answers.steps().stream().filter(word -> StepKind.of(word).isEmpty()).findFirst();
         if (unknown.isPresent()) {
-            return complain("'" + unknown.get() + "' is not a kind of step; the kinds are "
+            return request().refuse("'" + unknown.get() + "' is not a kind of step; the kinds are "
                     + String.join(", ", Stream.of(StepKind.values()).map(StepKind::word).toList()));
         }
         return written(out);
@@ -95,7 +94,7 @@ public final class DraftCommand implements Callable<Integer> {
             Files.createDirectories(file.getParent());
             Files.writeString(file, text, StandardOpenOption.CREATE_NEW);
         } catch (FileAlreadyExistsException there) {
-            return complain("there is a case '" + name + "' already; nothing was written");
+            return request().refuse("there is a case '" + name + "' already; nothing was written");
         } catch (IOException broken) {
             throw new UncheckedIOException(file + " cannot be written", broken);
         }
@@ -104,8 +103,7 @@ public final class DraftCommand implements Callable<Integer> {
                 .execute("--content", content.toString(), file.getParent().toString());
     }
 
-    private int complain(String sentence) {
-        spec.commandLine().getErr().println("draft: error: " + sentence);
-        return COMMAND_IS_WRONG;
+    private ContentRequest request() {
+        return new ContentRequest(spec, content);
     }
 }

@@ -1,10 +1,8 @@
 package org.benchleaf.command;
 
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CompletableFuture;
@@ -34,7 +32,6 @@ public final class FiguresCommand implements Callable<Integer> {
 
     private static final int DONE = 0;
     private static final int CONTENT_HAS_ERRORS = 1;
-    private static final int COMMAND_IS_WRONG = 2;
     private static final int MOST_SHEETS = 10_000;
 
     /** How figures are printed. */
@@ -57,19 +54,12 @@ public final class FiguresCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        ContentRequest request = new ContentRequest(spec, content);
         if (sheets < 1 || sheets > MOST_SHEETS) {
-            return complain("--sheets must lie between 1 and " + MOST_SHEETS + ", not " + sheets);
+            return request.refuse("--sheets must lie between 1 and " + MOST_SHEETS + ", not " + sheets);
         }
-        if (!Files.isDirectory(content)) {
-            return complain("there is no content folder " + content);
-        }
-        List<Path> folders = CaseReader.folders(content);
-        Optional<Path> folder = folders.stream().filter(one -> one.getFileName().toString().equals(name)).findFirst();
-        if (folder.isEmpty()) {
-            return complain("no case is called '" + name + "'; the cases are "
-                    + String.join(", ", folders.stream().map(one -> one.getFileName().toString()).toList()));
-        }
-        return print(folder.get());
+        Optional<Path> folder = request.caseFolder(name);
+        return folder.isPresent() ? print(folder.get()) : ContentRequest.REFUSED;
     }
 
     private int print(Path folder) {
@@ -104,10 +94,5 @@ public final class FiguresCommand implements Callable<Integer> {
 
     private void tell(Messages messages) {
         messages.all().forEach(message -> spec.commandLine().getErr().println(MessageText.of(message)));
-    }
-
-    private int complain(String sentence) {
-        spec.commandLine().getErr().println("figures: error: " + sentence);
-        return COMMAND_IS_WRONG;
     }
 }

@@ -35,7 +35,6 @@ public final class IssueCommand implements Callable<Integer> {
 
     private static final int DONE = 0;
     private static final int CONTENT_HAS_ERRORS = 1;
-    private static final int COMMAND_IS_WRONG = 2;
 
     @Parameters(index = "0", paramLabel = "CLASS", description = "The name of the class's file, without its ending.")
     private String name;
@@ -48,19 +47,17 @@ public final class IssueCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        if (!Files.isDirectory(content)) {
-            return complain("there is no content folder " + content);
+        if (!request().isThere()) {
+            return ContentRequest.REFUSED;
         }
         CheckedLibrary library = LibraryChecker.check(LibraryReader.read(content));
-        List<CourseClass> classes = library.library().classes();
-        Optional<CourseClass> course = classes.stream().filter(one -> one.id().equals(name)).findFirst();
+        Optional<CourseClass> course = request().course(name, library.library().classes());
         if (course.isEmpty()) {
-            return complain("no class is called '" + name + "'; the classes are "
-                    + String.join(", ", classes.stream().map(CourseClass::id).toList()));
+            return ContentRequest.REFUSED;
         }
         Optional<ClassPapers.Issue> issue = course.get().papers().issue();
         if (issue.isEmpty() || issue.get().isDraft()) {
-            return complain("the class '" + name + "' is not ready to be handed out; state 'issue: {number: …, on: …, approved by: …}' in its file");
+            return request().refuse("the class '" + name + "' is not ready to be handed out; state 'issue: {number: …, on: …, approved by: …}' in its file");
         }
         return plan(course.get(), library).map(plan -> keep(course.get(), issue.get(), plan.papers())).orElse(CONTENT_HAS_ERRORS);
     }
@@ -88,7 +85,7 @@ public final class IssueCommand implements Callable<Integer> {
         if (same.isPresent()) {
             boolean unchanged = same.get().mark().equals(papers.mark());
             return unchanged ? tell("issue " + issue.number() + " is kept already, as the class is now")
-                    : complain("issue " + issue.number() + " was handed out on " + same.get().on()
+                    : request().refuse("issue " + issue.number() + " was handed out on " + same.get().on()
                             + " and the class has changed since; give it a higher number, and say that it replaces "
                             + issue.number());
         }
@@ -103,8 +100,7 @@ public final class IssueCommand implements Callable<Integer> {
         return DONE;
     }
 
-    private int complain(String sentence) {
-        spec.commandLine().getErr().println("issue: error: " + sentence);
-        return COMMAND_IS_WRONG;
+    private ContentRequest request() {
+        return new ContentRequest(spec, content);
     }
 }

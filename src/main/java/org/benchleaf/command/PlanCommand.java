@@ -1,9 +1,7 @@
 package org.benchleaf.command;
 
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.benchleaf.check.CaseChecker;
@@ -32,7 +30,6 @@ public final class PlanCommand implements Callable<Integer> {
 
     private static final int DONE = 0;
     private static final int CONTENT_HAS_ERRORS = 1;
-    private static final int COMMAND_IS_WRONG = 2;
 
     /** How the plan is printed. */
     enum Format { text, json }
@@ -51,17 +48,13 @@ public final class PlanCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        if (!Files.isDirectory(content)) {
-            return complain("there is no content folder " + content);
+        ContentRequest request = new ContentRequest(spec, content);
+        if (!request.isThere()) {
+            return ContentRequest.REFUSED;
         }
         CheckedLibrary library = LibraryChecker.check(LibraryReader.read(content));
-        List<CourseClass> classes = library.library().classes();
-        Optional<CourseClass> course = classes.stream().filter(one -> one.id().equals(name)).findFirst();
-        if (course.isEmpty()) {
-            return complain("no class is called '" + name + "'; the classes are "
-                    + String.join(", ", classes.stream().map(CourseClass::id).toList()));
-        }
-        return print(course.get(), library);
+        Optional<CourseClass> course = request.course(name, library.library().classes());
+        return course.isPresent() ? print(course.get(), library) : ContentRequest.REFUSED;
     }
 
     private int print(CourseClass course, CheckedLibrary library) {
@@ -91,10 +84,5 @@ public final class PlanCommand implements Callable<Integer> {
         Optional<ClassSchedule> schedule = scheduler.schedule();
         messages.addAll(scheduler.messages());
         return schedule;
-    }
-
-    private int complain(String sentence) {
-        spec.commandLine().getErr().println("plan: error: " + sentence);
-        return COMMAND_IS_WRONG;
     }
 }

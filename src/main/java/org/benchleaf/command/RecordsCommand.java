@@ -35,7 +35,6 @@ public final class RecordsCommand implements Callable<Integer> {
 
     private static final int DONE = 0;
     private static final int RECORD_HAS_ERRORS = 1;
-    private static final int COMMAND_IS_WRONG = 2;
 
     /** How the records are printed. */
     enum Format { text, json }
@@ -58,11 +57,11 @@ public final class RecordsCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         if (!Files.exists(path)) {
-            return complain("there is no file or folder " + path);
+            return request().refuse("there is no file or folder " + path);
         }
         List<Path> files = RecordReader.files(path);
         if (files.isEmpty()) {
-            return complain("no file in " + path + " ends in .json; the bench view saves such files under 'Record'");
+            return request().refuse("no file in " + path + " ends in .json; the bench view saves such files under 'Record'");
         }
         List<BenchRecord> records = new ArrayList<>();
         files.forEach(file -> record(file).ifPresent(records::add));
@@ -79,11 +78,11 @@ public final class RecordsCommand implements Callable<Integer> {
     private int gather(List<BenchRecord> records) {
         Path folder = results != null ? results : folder().resolve("results");
         if (PrivateFolder.isWhereOthersRead(folder)) {
-            return complain("the results would lie in " + folder + ", within a site or the content of one, where others read them; "
+            return request().refuse("the results would lie in " + folder + ", within a site or the content of one, where others read them; "
                     + "name a folder elsewhere with --results");
         }
         if (!Files.isDirectory(content)) {
-            return complain("there is no content folder " + content + "; name the one that holds the class with --content");
+            return request().refuse("there is no content folder " + content + "; name the one that holds the class with --content");
         }
         ClassGathering gathering = new ClassGathering(content);
         Map<String, List<BenchRecord>> byClass = records.stream().collect(Collectors.groupingBy(
@@ -107,8 +106,7 @@ public final class RecordsCommand implements Callable<Integer> {
         return record;
     }
 
-    private int complain(String sentence) {
-        spec.commandLine().getErr().println("records: error: " + sentence);
-        return COMMAND_IS_WRONG;
+    private ContentRequest request() {
+        return new ContentRequest(spec, content);
     }
 }

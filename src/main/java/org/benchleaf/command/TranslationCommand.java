@@ -36,7 +36,6 @@ public final class TranslationCommand implements Callable<Integer> {
 
     private static final int DONE = 0;
     private static final int CONTENT_HAS_ERRORS = 1;
-    private static final int COMMAND_IS_WRONG = 2;
 
     @Parameters(index = "0", paramLabel = "CASE", description = "The case's folder name.")
     private String name;
@@ -52,14 +51,9 @@ public final class TranslationCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        if (!Files.isDirectory(content)) {
-            return complain("there is no content folder " + content);
-        }
-        List<Path> folders = CaseReader.folders(content);
-        Optional<Path> folder = folders.stream().filter(one -> one.getFileName().toString().equals(name)).findFirst();
+        Optional<Path> folder = request().caseFolder(name);
         if (folder.isEmpty()) {
-            return complain("no case is called '" + name + "'; the cases are "
-                    + String.join(", ", folders.stream().map(one -> one.getFileName().toString()).toList()));
+            return ContentRequest.REFUSED;
         }
         CheckedLibrary library = LibraryChecker.check(LibraryReader.read(content));
         if (library.messages().hasErrors()) {
@@ -67,7 +61,7 @@ public final class TranslationCommand implements Callable<Integer> {
         }
         List<String> listed = library.library().studio().languages();
         Optional<String> tag = listed.stream().filter(language::equalsIgnoreCase).findFirst();
-        return tag.isPresent() ? update(folder.get(), tag.get(), library) : complain("the studio does not list the language '"
+        return tag.isPresent() ? update(folder.get(), tag.get(), library) : request().refuse("the studio does not list the language '"
                 + language + "'; " + Nearest.to(language, listed).map(near -> "did you mean '" + near + "'? If not, ").orElse("")
                 + "add it under 'languages' in studio.yaml first");
     }
@@ -83,12 +77,13 @@ public final class TranslationCommand implements Callable<Integer> {
             return tell(errors);
         }
         if (checked.treatment().isEmpty()) {
-            return complain("the case '" + name + "' says things that are not yet known; it can be translated when they are",
-                    CONTENT_HAS_ERRORS);
+            request().refuse("the case '" + name
+                    + "' says things that are not yet known; it can be translated when they are");
+            return CONTENT_HAS_ERRORS;
         }
         TreatmentCase treatment = checked.treatment().get();
         if (treatment.language().equalsIgnoreCase(tag)) {
-            return complain("the case '" + name + "' is written in '" + tag + "'");
+            return request().refuse("the case '" + name + "' is written in '" + tag + "'");
         }
         write(file, treatment, tag);
         check(CaseReader.read(content, folder), library).treatment().stream().flatMap(one -> one.translations().stream())
@@ -121,12 +116,7 @@ public final class TranslationCommand implements Callable<Integer> {
         return CONTENT_HAS_ERRORS;
     }
 
-    private int complain(String sentence) {
-        return complain(sentence, COMMAND_IS_WRONG);
-    }
-
-    private int complain(String sentence, int code) {
-        spec.commandLine().getErr().println("translation: error: " + sentence);
-        return code;
+    private ContentRequest request() {
+        return new ContentRequest(spec, content);
     }
 }
