@@ -2,7 +2,6 @@ package org.benchleaf.compose;
 
 import java.time.LocalDate;
 import java.util.EnumSet;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -12,7 +11,6 @@ import org.benchleaf.model.Damage;
 import org.benchleaf.model.Material;
 import org.benchleaf.model.MissingValue;
 import org.benchleaf.model.PrintObject;
-import org.benchleaf.model.Solution;
 import org.benchleaf.model.Step;
 import org.benchleaf.model.StepKind;
 import org.benchleaf.model.Thesaurus;
@@ -138,17 +136,9 @@ final class LinkedArt {
 
     /** The studio's materials in a step, those of its solutions too; tools are made of nothing that counts here. */
     private List<Material> used(Step step) {
-        Set<String> ids = new LinkedHashSet<>();
-        Materials.of(step).forEach(id -> add(id, ids));
         Map<String, Material> materials = desk.library().materials();
-        return ids.stream().filter(materials::containsKey).map(materials::get).filter(material -> !material.kind().equals("tool")).toList();
-    }
-
-    /** A solution may be made of another. */
-    private void add(String id, Set<String> ids) {
-        if (ids.add(id)) {
-            treatment.solution(id).map(Solution::recipe).ifPresent(recipe -> recipe.ingredients().forEach(one -> add(one, ids)));
-        }
+        return Materials.of(step).stream().flatMap(treatment::matter).distinct().filter(materials::containsKey).map(materials::get)
+                .filter(material -> !material.kind().equals("tool")).toList();
     }
 
     private Object studio() {
