@@ -13,13 +13,12 @@ import java.util.stream.IntStream;
 import org.benchleaf.model.FirstStep;
 import org.benchleaf.model.MissingValue;
 import org.benchleaf.model.StepKind;
+import org.benchleaf.read.YamlText;
 
 /** Writes the file of a new case: what was answered, and {@code not yet known} where nothing was. */
 final class FirstCase {
 
     private static final String OPEN = MissingValue.Kind.NOT_YET_KNOWN.word();
-    /** What YAML reads as itself, also inside braces. */
-    private static final Pattern PLAIN = Pattern.compile("[\\p{L}\\p{N}](?:[\\p{L}\\p{N} ²°³/().%±-]*[\\p{L}\\p{N}²°³%)])?");
     private static final Pattern NOT_OF_AN_ID = Pattern.compile("[^a-z0-9]+");
 
     private final FirstAnswers answers;
@@ -180,8 +179,7 @@ final class FirstCase {
         return values.stream().map(FirstCase::value).collect(Collectors.joining(", ", "[", "]"));
     }
 
-    /** The answer as a value of YAML; in double quotes, as JSON has them, where it could be read otherwise. */
     private static String value(String answer) {
-        return answer.isBlank() ? OPEN : PLAIN.matcher(answer).matches() ? answer : Json.of(answer);
+        return answer.isBlank() ? OPEN : YamlText.inBraces(answer);
     }
 }

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.benchleaf.model.BenchRecord;
+import org.benchleaf.read.YamlText;
 
 /** Writes bench records as lines for the case file, or as data. */
 final class RecordText {
@@ -38,7 +39,7 @@ final class RecordText {
     }
 
     private static List<String> lines(BenchRecord.Entry entry) {
-        List<String> lines = new ArrayList<>(List.of("  - id: " + quoted(entry.step())));
+        List<String> lines = new ArrayList<>(List.of("  - id: " + YamlText.inBraces(entry.step())));
         entry.released().ifPresent(by -> lines.add(remark("released by " + by.by() + by.role().map(role -> " (" + role + ")").orElse("")
                 + by.at().map(at -> ", " + MINUTE.format(at)).orElse(""))));
         entry.began().ifPresent(time -> lines.add(remark("begun " + MINUTE.format(time))));
@@ -60,13 +61,8 @@ final class RecordText {
     }
 
     private static String group(Map<String, String> values) {
-        return values.entrySet().stream().map(entry -> entry.getKey() + ": " + quoted(entry.getValue()))
+        return values.entrySet().stream().map(entry -> entry.getKey() + ": " + YamlText.inBraces(entry.getValue()))
                 .collect(Collectors.joining(", ", "{", "}"));
-    }
-
-    /** Words and amounts stand bare, as an author writes them; what YAML would read as something else stands in quotes. */
-    private static String quoted(String text) {
-        return text.matches("[\\p{L}\\p{N}][\\p{L}\\p{N} .±/²³µ°%-]*") ? text : Json.of(text);
     }
 
     private static Map<String, Object> data(BenchRecord record) {

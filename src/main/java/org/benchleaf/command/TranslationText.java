@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.benchleaf.model.CaseTexts;
 import org.benchleaf.read.TranslationFile;
+import org.benchleaf.read.YamlText;
 
 /** Writes the file of a translation: each text of the case in its order, the words of the case above it in a comment. */
 final class TranslationText {
@@ -43,7 +44,7 @@ final class TranslationText {
         lines.addAll(kept());
         lines.add("");
         lines.add(TranslationFile.MADE_FROM + ":");
-        update.originals().keySet().forEach(address -> lines.add(INDENT + value(address) + ": " + Json.of(update.at(address).mark())));
+        update.originals().keySet().forEach(address -> lines.add(INDENT + YamlText.onLine(address) + ": " + Json.of(update.at(address).mark())));
         lines.add("---");
         String story = Stream.concat(Stream.of(opening), addresses(true).map(this::section)).filter(part -> !part.isEmpty())
                 .collect(Collectors.joining("\n\n"));
@@ -85,9 +86,9 @@ final class TranslationText {
                 lines.add("");
             }
             if (value instanceof String address) {
-                lines.addAll(text(update.at(address), update.originals().get(address), indent, value(key) + ": "));
+                lines.addAll(text(update.at(address), update.originals().get(address), indent, YamlText.onLine(key) + ": "));
             } else {
-                lines.add(indent + value(key) + ":");
+                lines.add(indent + YamlText.onLine(key) + ":");
                 lines.addAll(group(inner(group, key), key, indent + INDENT));
             }
         });
@@ -134,24 +135,13 @@ final class TranslationText {
         return lines;
     }
 
-    /** A value with what leads to it; a long one in lines, which YAML joins again. */
+    /** A value with what leads to it; a long one in lines, which YAML joins again, but with one blank for several. */
     private static List<String> written(String lead, String indent, String words) {
-        List<String> lines = isPlain(words) ? OriginalWords.lines(words, WIDTH) : List.of(value(words));
+        String value = YamlText.onLine(words);
+        List<String> lines = value.equals(words) && !words.contains("  ") ? OriginalWords.lines(words, WIDTH) : List.of(value);
         List<String> written = new ArrayList<>();
         lines.forEach(line -> written.add((written.isEmpty() ? lead : indent) + line));
         return written;
-    }
-
-    /** Words that mean themselves without quotes go without, as an author writes them. */
-    private static String value(String words) {
-        return isPlain(words) ? words : Json.of(words);
-    }
-
-    /** What YAML 1.2.2, 7.3.3, reads as itself on one line or several, and nothing of which it would fold away. */
-    private static boolean isPlain(String words) {
-        return !words.isEmpty() && Character.isLetterOrDigit(words.codePointAt(0)) && !words.endsWith(" ") && !words.endsWith(":")
-                && !words.contains(": ") && !words.contains(" #") && !words.contains(INDENT)
-                && words.chars().noneMatch(c -> c < ' ');
     }
 
     private List<String> kept() {
