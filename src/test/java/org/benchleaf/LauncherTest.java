@@ -31,6 +31,15 @@ class LauncherTest {
         assertThat(script.lines().filter(line -> line.contains("=%") && line.startsWith("set "))).allMatch(line -> line.matches("set \".*\""));
     }
 
+    @Test
+    void without_java_both_say_the_same_and_end_alike() throws IOException {
+        String shell = Files.readString(LAUNCHERS.resolve("benchleaf"));
+        String told = shell.lines().filter(line -> line.contains("there is no Java")).findFirst().orElseThrow()
+                .replaceAll(".*\"(.*)\".*", "$1");
+        assertThat(shell).containsSubsequence(told, "exit 3");
+        assertThat(Files.readString(LAUNCHERS.resolve("benchleaf.cmd"))).containsSubsequence(told, "exit /b 3");
+    }
+
     private static List<String> options(String script, String start) {
         String call = script.substring(script.indexOf(start) + start.length()).replace("\\\n", " ").replace("$home", "HOME")
                 .replace("%benchleaf_home%", "HOME").replace('\\', '/').replace("\"", "");
