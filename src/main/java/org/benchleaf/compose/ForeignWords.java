@@ -16,7 +16,9 @@ import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
 import org.jsoup.nodes.Node;
 import org.jsoup.nodes.TextNode;
+import org.jsoup.select.Evaluator;
 import org.jsoup.select.NodeTraversor;
+import org.jsoup.select.QueryParser;
 
 /**
  * Finds on a finished page of a translation what still stands in the language of the original, and marks it with that language,
@@ -25,7 +27,7 @@ import org.jsoup.select.NodeTraversor;
  */
 final class ForeignWords {
 
-    private static final String APART = "script, style, code, pre, math, [lang]:not(html)";
+    private static final Evaluator APART = QueryParser.parse("script, style, code, pre, math, [lang]:not(html)");
     private static final Set<String> WHOLE_ONLY = Set.of("title", "desc", "text", "tspan", "option", "button", "textarea");
     /** A code such as H319, CC-BY-4.0 or CIEDE2000 is of no language. */
     private static final Pattern CODE = Pattern.compile("(?<![\\p{L}\\p{N}])[\\p{Lu}\\p{N}][\\p{Lu}\\p{N}.-]*+(?![\\p{L}\\p{N}])");

@@ -11,6 +11,8 @@ import java.util.Map;
 import java.util.Set;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Element;
+import org.jsoup.select.Evaluator;
+import org.jsoup.select.QueryParser;
 
 /**
  * What the search takes from a finished page: the stems of its words for the index, and its sentences, which the search shows
@@ -28,7 +30,8 @@ public final class PageSearch {
             + "a[href*=sources.html#], .bibliography__where, .bibliography__status, .bibliography__cited, .working__body, .case-list, "
             + ".case-lines, .link-groups, .search-form, .opening__notice, [hidden], [aria-hidden=true]";
     private static final String TO_CASES = "a[href^=cases/], a[href*=/cases/]";
-    private static final String BLOCKS = "h1, h2, h3, h4, p, li, dt, dd, th, td, caption, figcaption, summary, legend, label";
+    private static final Evaluator BLOCKS =
+            QueryParser.parse("h1, h2, h3, h4, p, li, dt, dd, th, td, caption, figcaption, summary, legend, label");
     private static final String HEADINGS = "h1, h2, h3, h4, dt, th, caption, summary, .opening__summary";
     /** A word that stands so often on a page is what the page is about (common practice, no source). */
     private static final int OFTEN = 5;

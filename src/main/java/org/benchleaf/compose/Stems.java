@@ -2,6 +2,7 @@ package org.benchleaf.compose;
 
 import java.text.Normalizer;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -62,6 +63,7 @@ final class Stems {
 
     private final SnowballStemmer stemmer;
     private final boolean english;
+    private final Map<String, String> found = new HashMap<>();
 
     private Stems(String language) {
         stemmer = STEMMERS.containsKey(language) ? STEMMERS.get(language).get() : null;
@@ -79,7 +81,7 @@ final class Stems {
         for (String word : BETWEEN.split(plain(text))) {
             String bare = withoutArticle(word);
             if (counts(bare)) {
-                stems.add(stem(bare));
+                stems.add(found.computeIfAbsent(bare, this::stem));
             }
         }
         return stems;
