@@ -12,10 +12,10 @@ import java.util.Arrays;
 import java.util.Random;
 import java.util.zip.CRC32;
 import java.util.zip.DeflaterOutputStream;
+import javax.imageio.IIOImage;
 import javax.imageio.ImageIO;
 import javax.imageio.ImageWriteParam;
 import javax.imageio.ImageWriter;
-import javax.imageio.IIOImage;
 import javax.imageio.stream.MemoryCacheImageOutputStream;
 
 /** Files that stand where a picture is expected, too odd or too large to be kept as files. */

@@ -24,6 +24,7 @@ import org.benchleaf.message.Messages;
 import org.benchleaf.message.Nearest;
 import org.benchleaf.message.Place;
 import org.benchleaf.read.Node;
+import org.benchleaf.read.YamlText;
 
 /**
  * Holds a file against its JSON Schema and says in our own words, at the place of the value or key, what does not fit.
@@ -33,8 +34,6 @@ import org.benchleaf.read.Node;
 enum Form {
     CASE, TRANSLATION, STUDIO, MATERIALS, GLOSSARY, SOURCES, CLASS, ISSUES, RECORD;
 
-    /** What would end or begin something in YAML, were it not between quotes. */
-    private static final Pattern QUOTED = Pattern.compile(": |[,\\[\\]{}#]");
     private static final Pattern NUMBER = Pattern.compile("-?(0|[1-9]\\d{0,15})(\\.\\d{1,15})?");
     private static final int MOST_WORDS_LISTED = 12;
     private static final ObjectMapper JSON = new ObjectMapper();
@@ -282,10 +281,9 @@ enum Form {
         }
         if (value.isObject()) {
             List<String> entries = new ArrayList<>();
-            value.fields().forEachRemaining(entry -> entries.add(entry.getKey() + ": " + written(entry.getValue())));
+            value.properties().forEach(entry -> entries.add(entry.getKey() + ": " + written(entry.getValue())));
             return "{" + String.join(", ", entries) + "}";
         }
-        return value.isTextual() && QUOTED.matcher(value.asText()).find()
-                ? "\"" + value.asText() + "\"" : value.asText();
+        return value.isTextual() ? YamlText.inBraces(value.asText()) : value.asText();
     }
 }

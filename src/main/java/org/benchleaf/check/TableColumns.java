@@ -8,8 +8,8 @@ import java.util.Optional;
 import org.benchleaf.message.FormMessages;
 import org.benchleaf.message.Nearest;
 import org.benchleaf.model.Result;
-import org.benchleaf.read.ReadingsTable;
 import org.benchleaf.read.Node;
+import org.benchleaf.read.ReadingsTable;
 
 /**
  * Takes the readings of a result from the columns of a table that an instrument wrote.

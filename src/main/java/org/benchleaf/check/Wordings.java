@@ -52,14 +52,14 @@ final class Wordings {
         Wordings own = new Wordings(source.language(), source.place());
         PrintObject object = source.object();
         object.items().forEach(item -> own.open("The item '" + item.id() + "'", object.place(),
-                joined(Optional.of(item.is()), item.condition(), item.decision())));
-        own.open("The object", object.place(), joined(object.made(), object.madeEvidence(), object.support().sizing()));
+                joined(List.of(Optional.of(item.is()), item.condition(), item.decision()))));
+        own.open("The object", object.place(), joined(List.of(object.made(), object.madeEvidence(), object.support().sizing())));
         object.consultation().forEach(matter -> own.open("The consultation on '" + matter.matter() + "'", object.place(),
-                joined(matter.outcome())));
+                joined(List.of(matter.outcome()))));
         object.media().forEach(medium -> own.open("The medium '" + medium.id() + "'", medium.place(),
-                joined(medium.colour(), medium.where())));
+                joined(List.of(medium.colour(), medium.where()))));
         source.steps().forEach(step -> step.part(Part.Bath.class).ifPresent(bath -> bath.readings().forEach(reading ->
-                own.open("Step '" + step.id() + "'", step.place(), joined(reading.colour())))));
+                own.open("Step '" + step.id() + "'", step.place(), joined(List.of(reading.colour()))))));
         source.results().forEach(result -> own.open("The result '" + result.measure() + "'", result.place(),
                 String.join(". ", result.ask(new ResultTexts()))));
         source.pictures().forEach(picture -> own.open("Picture '" + picture.id() + "'", picture.place(), picture.credit()));
@@ -90,7 +90,7 @@ final class Wordings {
 
     private void object(TreatmentCase source) {
         source.condition().forEach(damage -> open("The damage '" + damage.what() + "'", damage.place(),
-                joined(damage.where(), damage.note())));
+                joined(List.of(damage.where(), damage.note()))));
         Place proposal = source.proposal().place();
         source.proposal().aims().forEach(aim -> open("An aim", proposal, aim));
         source.proposal().options().forEach(option -> open("An option", proposal, option.option(), option.whyNot()));
@@ -98,15 +98,15 @@ final class Wordings {
 
     private void step(Step step) {
         String where = "Step '" + step.id() + "'";
-        open(where, step.place(), step.instruction(), joined(step.named(), step.aim()));
-        sheet(where, step.place(), joined(step.see(), step.watch(), step.ifNot(), step.until(), step.edge(),
-                step.instead(), step.hold().flatMap(Step.Hold::look), step.hold().flatMap(Step.Hold::meanwhile), step.resize().flatMap(Step.Decision::why)));
+        open(where, step.place(), step.instruction(), joined(List.of(step.named(), step.aim())));
+        sheet(where, step.place(), joined(List.of(step.see(), step.watch(), step.ifNot(), step.until(), step.edge(),
+                step.instead(), step.hold().flatMap(Step.Hold::look), step.hold().flatMap(Step.Hold::meanwhile), step.resize().flatMap(Step.Decision::why))));
     }
 
     private void sources(TreatmentCase source) {
         source.sources().retelling().ifPresent(retelling -> open("The source", retelling.passage().place(), retelling.by(),
                 retelling.read(), retelling.notRead()));
-        source.sources().all().forEach(passage -> open("The source", passage.place(), joined(passage.where(), passage.words())));
+        source.sources().all().forEach(passage -> open("The source", passage.place(), joined(List.of(passage.where(), passage.words()))));
     }
 
     private void trial(Trial trial) {
@@ -121,9 +121,8 @@ final class Wordings {
                 .replaceAll("<[^<>]*+>", " ").replace("&amp;", "&").replace("&quot;", "\"").replace("&#39;", "'")));
     }
 
-    @SafeVarargs
-    private static String joined(Optional<String>... texts) {
-        return Stream.of(texts).flatMap(Optional::stream).collect(Collectors.joining(". "));
+    private static String joined(List<Optional<String>> texts) {
+        return texts.stream().flatMap(Optional::stream).collect(Collectors.joining(". "));
     }
 
     private void open(String where, Place at, String... texts) {

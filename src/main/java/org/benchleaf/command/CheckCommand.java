@@ -20,7 +20,6 @@ import java.util.stream.IntStream;
 import org.benchleaf.check.CaseChecker;
 import org.benchleaf.check.Checked;
 import org.benchleaf.check.LibraryChecker;
-import org.benchleaf.message.DraftMessages;
 import org.benchleaf.message.Message;
 import org.benchleaf.message.MessageText;
 import org.benchleaf.message.Messages;

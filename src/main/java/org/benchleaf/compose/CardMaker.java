@@ -10,7 +10,6 @@ import org.benchleaf.model.Damage;
 import org.benchleaf.model.MissingValue;
 import org.benchleaf.model.Passage;
 import org.benchleaf.model.Picture;
-import org.benchleaf.model.Step;
 import org.benchleaf.model.TreatmentCase;
 
 /** Makes the card of a case: what the site's own pages need of it. */

@@ -253,7 +253,7 @@ final class CaseStudyPage implements CasePageMaker {
                     desk.treatment().solutions().stream().map(Solution::name).map(sheet::linked).map(Html::markup)
                             .toList()))))));
         }
-        return new Section("done", words.say("study.done"), 
+        return new Section("done", words.say("study.done"),
                 desk.has(STEP_SHEET) ? Optional.of(words.say("study.done-lead")) : Optional.empty(), blocks);
     }
 

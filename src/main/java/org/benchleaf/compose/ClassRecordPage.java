@@ -2,7 +2,6 @@ package org.benchleaf.compose;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.benchleaf.model.ClassPapers;
 import org.benchleaf.model.Part;
 import org.benchleaf.model.Step;

@@ -90,7 +90,7 @@ final class ForeignWords {
 
     /** Marks its parent if that holds nothing else. */
     private void markWhole(TextNode text) {
-        Element parent = (Element) text.parent();
+        Element parent = text.parent();
         if (parent.childNodes().stream().allMatch(node -> node == text || node instanceof TextNode other && other.isBlank())) {
             mark(parent);
         } else {
@@ -119,7 +119,7 @@ final class ForeignWords {
     }
 
     private void markParts(TextNode text, List<int[]> parts) {
-        if (parts.isEmpty() || WHOLE_ONLY.contains(((Element) text.parent()).normalName())) {
+        if (parts.isEmpty() || WHOLE_ONLY.contains(text.parent().normalName())) {
             return;
         }
         String whole = text.getWholeText();
@@ -161,7 +161,7 @@ final class ForeignWords {
         List<TextNode> texts = new ArrayList<>();
         NodeTraversor.traverse((node, depth) -> {
             if (node instanceof TextNode text && !text.isBlank() && text.parent() != null
-                    && ((Element) text.parent()).closest(APART) == null) {
+                    && text.parent().closest(APART) == null) {
                 texts.add(text);
             }
         }, (Node) body);

@@ -7,7 +7,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
-import java.util.Iterator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -78,7 +78,7 @@ final class FormatSchema {
 
     /** The keys at the head of the file that hold others, with all below them. */
     Map<String, List<KeyList.Entry>> groups() {
-        Map<String, List<KeyList.Entry>> groups = new java.util.LinkedHashMap<>();
+        Map<String, List<KeyList.Entry>> groups = new LinkedHashMap<>();
         heads().forEach((key, node) -> {
             if (!children(node).isEmpty()) {
                 List<KeyList.Entry> entries = new ArrayList<>();
@@ -119,11 +119,8 @@ final class FormatSchema {
     }
 
     private static Map<String, JsonNode> fields(JsonNode object) {
-        Map<String, JsonNode> fields = new java.util.LinkedHashMap<>();
-        for (Iterator<Map.Entry<String, JsonNode>> all = object.fields(); all.hasNext();) {
-            Map.Entry<String, JsonNode> one = all.next();
-            fields.put(one.getKey(), one.getValue());
-        }
+        Map<String, JsonNode> fields = new LinkedHashMap<>();
+        object.properties().forEach(one -> fields.put(one.getKey(), one.getValue()));
         return fields;
     }
 

@@ -28,7 +28,7 @@ final class QuantityRuns {
 
     /** Sets every quantity of a text apart; a bare number needs it not. */
     static void isolate(TextNode text) {
-        Element parent = (Element) text.parent();
+        Element parent = text.parent();
         if (parent.closest("bdi, svg, option, title, textarea") != null) {
             return;
         }

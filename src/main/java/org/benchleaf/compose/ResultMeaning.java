@@ -8,8 +8,6 @@ import org.benchleaf.derive.Figure;
 import org.benchleaf.derive.WorkedResult;
 import org.benchleaf.model.Result;
 import org.benchleaf.quantity.Quantity;
-import org.benchleaf.quantity.Unit;
-
 /** Says in plain words what a result tells and what it does not. */
 final class ResultMeaning implements Result.Kinds<Meaning> {
 

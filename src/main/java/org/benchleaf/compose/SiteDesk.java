@@ -3,8 +3,8 @@ package org.benchleaf.compose;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
-import org.benchleaf.model.AuthorGuide;
 import java.util.Optional;
+import org.benchleaf.model.AuthorGuide;
 import org.benchleaf.model.CheckValues;
 import org.benchleaf.model.Library;
 

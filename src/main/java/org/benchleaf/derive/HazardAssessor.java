@@ -13,7 +13,6 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.benchleaf.model.Finding;
-import org.benchleaf.model.Material;
 import org.benchleaf.model.Part;
 import org.benchleaf.model.Reference;
 import org.benchleaf.model.Solution;

@@ -8,10 +8,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.benchleaf.message.FigureMessages;
+import org.benchleaf.message.Messages;
 import org.benchleaf.model.Solution;
 import org.benchleaf.model.Step;
 import org.benchleaf.model.TreatmentCase;
-import org.benchleaf.message.Messages;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
 

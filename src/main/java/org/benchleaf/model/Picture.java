@@ -1,8 +1,8 @@
 package org.benchleaf.model;
 
 import java.util.Optional;
-import org.benchleaf.quantity.Quantity;
 import org.benchleaf.message.Place;
+import org.benchleaf.quantity.Quantity;
 
 /**
  * One picture.

@@ -16,8 +16,6 @@ import org.benchleaf.message.ReadingMessages;
 import org.benchleaf.message.SourceText;
 import org.benchleaf.model.Formulary;
 import org.benchleaf.model.Matrix;
-import org.benchleaf.model.Reference;
-
 /** Reads what all cases of a content folder share. */
 public final class LibraryReader {
 

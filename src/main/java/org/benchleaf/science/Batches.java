@@ -2,8 +2,8 @@ package org.benchleaf.science;
 
 import java.util.List;
 import java.util.Optional;
-import org.benchleaf.quantity.Dimension;
 import org.benchleaf.quantity.Decimal;
+import org.benchleaf.quantity.Dimension;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
 

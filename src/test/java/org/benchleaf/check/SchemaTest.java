@@ -73,7 +73,7 @@ class SchemaTest {
     }
 
     private static void walk(String where, JsonNode schema, List<String> poor) {
-        schema.path("properties").fields().forEachRemaining(property -> {
+        schema.path("properties").properties().forEach(property -> {
             String place = where + "/" + property.getKey();
             JsonNode part = property.getValue();
             if (part.path("title").asText().isBlank() || part.path("description").asText().isBlank()

@@ -57,7 +57,7 @@ class CrateTest {
     void the_graph_is_flat_and_whole() {
         assertThat(document.get("@graph")).hasSameSizeAs(entities.keySet()).allSatisfy(entity -> {
             assertThat(entity.has("@type")).isTrue();
-            entity.fields().forEachRemaining(field -> {
+            entity.properties().forEach(field -> {
                 for (JsonNode value : field.getValue().isArray() ? field.getValue() : List.of(field.getValue())) {
                     if (value.isObject()) {
                         assertThat(value.fieldNames()).toIterable().containsExactly("@id");

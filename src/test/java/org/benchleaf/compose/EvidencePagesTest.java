@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import org.benchleaf.DemoSite;
 import org.benchleaf.compose.Clearance.Output;
 import org.benchleaf.model.AuthorGuide;

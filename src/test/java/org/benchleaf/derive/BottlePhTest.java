@@ -25,7 +25,7 @@ class BottlePhTest {
     static Stream<Arguments> rows() throws IOException {
         return Files.readAllLines(Path.of("src/test/resources/check-values/bottle-ph.csv")).stream()
                 .filter(line -> !line.startsWith("#")).map(line -> line.split("\\|", -1))
-                .map(cells -> Arguments.of((Object[]) Stream.of(cells).map(String::strip).toArray()));
+                .map(cells -> Arguments.of(Stream.of(cells).map(String::strip).toArray()));
     }
 
     @ParameterizedTest

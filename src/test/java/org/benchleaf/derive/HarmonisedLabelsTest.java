@@ -29,7 +29,7 @@ class HarmonisedLabelsTest {
     static Stream<Arguments> rows() throws IOException {
         return Files.readAllLines(Path.of("src/test/resources/check-values/annex-vi-labels.csv")).stream()
                 .filter(line -> !line.startsWith("#")).map(line -> line.split("\\|"))
-                .map(cells -> Arguments.of((Object[]) Stream.of(cells).map(String::strip).toArray()));
+                .map(cells -> Arguments.of(Stream.of(cells).map(String::strip).toArray()));
     }
 
     @ParameterizedTest(name = "{0}")

@@ -41,7 +41,7 @@ class HazardAssessorTest {
     static Stream<Arguments> mixtures() throws IOException {
         return Files.readAllLines(Path.of("src/test/resources/check-values/mixture-classes.csv")).stream()
                 .filter(line -> !line.startsWith("#")).map(line -> line.split(",", -1))
-                .map(cells -> Arguments.of((Object[]) Stream.of(cells).map(String::strip).toArray()));
+                .map(cells -> Arguments.of(Stream.of(cells).map(String::strip).toArray()));
     }
 
     @ParameterizedTest

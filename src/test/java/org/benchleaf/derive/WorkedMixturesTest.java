@@ -49,7 +49,7 @@ class WorkedMixturesTest {
     static Stream<Arguments> rows() throws IOException {
         return Files.readAllLines(VALUES.resolve("worked-mixtures.csv")).stream().filter(line -> !line.startsWith("#"))
                 .map(line -> line.split("\\|", -1))
-                .map(cells -> Arguments.of((Object[]) Stream.of(cells).map(String::strip).toArray()));
+                .map(cells -> Arguments.of(Stream.of(cells).map(String::strip).toArray()));
     }
 
     @ParameterizedTest

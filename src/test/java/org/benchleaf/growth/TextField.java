@@ -43,7 +43,7 @@ record TextField(List<String> way) {
         if (!nested) {
             fields.add(new TextField(way));
         }
-        schema.path("properties").fields().forEachRemaining(each -> walk(each.getValue(), and(way, each.getKey()), fields));
+        schema.path("properties").properties().forEach(each -> walk(each.getValue(), and(way, each.getKey()), fields));
         if (schema.path("additionalProperties").isObject()) {
             walk(schema.path("additionalProperties"), and(way, ANY), fields);
         }

@@ -14,10 +14,10 @@ import org.benchleaf.compose.CaseCard;
 import org.benchleaf.compose.Evidence;
 import org.benchleaf.compose.Page;
 import org.benchleaf.compose.SiteComposer;
+import org.benchleaf.read.AuthorGuideReader;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
-import org.benchleaf.read.AuthorGuideReader;
 import org.junit.jupiter.api.Test;
 
 /** What the shared pages weigh where a studio has published for many years. */
