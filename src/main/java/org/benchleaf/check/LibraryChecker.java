@@ -37,6 +37,7 @@ import org.benchleaf.model.Library;
 import org.benchleaf.model.Material;
 import org.benchleaf.model.Method;
 import org.benchleaf.model.Reference;
+import org.benchleaf.model.Phrases;
 import org.benchleaf.model.Source;
 import org.benchleaf.model.Studio;
 import org.benchleaf.model.Substance;
@@ -103,7 +104,8 @@ public final class LibraryChecker {
         draft.formulary().methods().forEach(method -> methods.put(method.name(), method));
         draft.formulary().plainMethods().forEach(method -> methods.put(method.name(), method));
         Library library = new Library(studio, materials, terms(), sources, methods, classes,
-                draft.studio().map(this::fields).map(new DrainWindow(draft.reference(), messages)::of).orElse(draft.reference()), draft.ruleBook().rules(), draft.ruleBook().matrix(), draft.formulary());
+                draft.studio().map(this::fields).map(new DrainWindow(draft.reference(), messages)::of).orElse(draft.reference()), draft.ruleBook().rules(), draft.ruleBook().matrix(), draft.formulary(),
+                Phrases.ENGLISH);
         references.compare();
         if (!messages.hasErrors()) {
             soundness.unsound().ifPresent(place -> messages.add(FormMessages.WRONG_SHAPE.at(place,

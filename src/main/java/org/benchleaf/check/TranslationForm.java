@@ -22,6 +22,7 @@ import org.benchleaf.model.Translation;
 import org.benchleaf.model.TreatmentCase;
 import org.benchleaf.read.Draft;
 import org.benchleaf.read.Node;
+import org.benchleaf.read.PhrasesReader;
 import org.benchleaf.read.TranslationFile;
 
 /** Reads the words of a case in another language; a number that the case's own words do not have is refused. */
@@ -95,7 +96,8 @@ final class TranslationForm {
             }
         });
         withoutWords(draft, texts);
-        return new Translation(draft.language(), texts, outdated, marks, originals.size(), draft.story(), draft.place());
+        return new Translation(draft.language(), texts, outdated, marks, originals.size(), draft.story(),
+                PhrasesReader.in(draft.language()), draft.place());
     }
 
     private void withoutWords(Draft.Translated draft, Map<String, String> texts) {

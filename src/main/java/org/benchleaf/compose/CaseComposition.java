@@ -8,8 +8,10 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
+import org.benchleaf.derive.Deriver;
 import org.benchleaf.derive.WorkedCase;
 import org.benchleaf.model.Library;
+import org.benchleaf.model.LibraryTexts;
 import org.benchleaf.model.Translation;
 import org.benchleaf.model.TreatmentCase;
 
@@ -43,10 +45,14 @@ public final class CaseComposition {
 
     /** The same pages in each of the other languages of the case. */
     public List<TranslatedPages> translated() {
-        return desk.treatment().translations().stream().map(translation -> new TranslatedPages(translation.language(),
-                desk.treatment().language(), new CaseDesk(desk.worked().in(translation), desk.library(), desk.clearance(), desk.pages(),
-                desk.names(), new LanguageFolder(translation.language(), Set.copyOf(ownPaths()), languages(desk.treatment()))),
-                makers)).toList();
+        return desk.treatment().translations().stream().map(this::in).toList();
+    }
+
+    private TranslatedPages in(Translation translation) {
+        Library library = LibraryTexts.in(translation.phrases(), desk.library());
+        CaseDesk there = new CaseDesk(new Deriver(library).told(desk.worked(), translation), library, desk.clearance(), desk.pages(),
+                desk.names(), new LanguageFolder(translation.language(), Set.copyOf(ownPaths()), languages(desk.treatment())));
+        return new TranslatedPages(translation.language(), desk.treatment().language(), there, makers);
     }
 
     /** The paths of the pages, those of the case before those of its classes. */

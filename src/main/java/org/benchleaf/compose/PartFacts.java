@@ -126,7 +126,7 @@ final class PartFacts implements Part.Kinds<List<Fact>> {
         Facts facts = new Facts();
         facts.text("protects", medium(desk, part.medium()));
         facts.thing("fixative", part.with());
-        facts.text("method", part.method());
+        facts.text("method", sheet.words().term("fixing-method", part.method()));
         part.faces().ifPresent(faces -> facts.text("faces", sheet.words().term("faces", faces)));
         facts.amount("beyond-medium", part.beyond());
         facts.time("rinse", part.rinse());

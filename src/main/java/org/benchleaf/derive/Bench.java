@@ -33,6 +33,11 @@ record Bench(TreatmentCase source, Library library, Scale scale, Ledger ledger, 
                 Job.USUAL), "density").orElseThrow();
     }
 
+    /** One of the program's own texts in the language of the library, its holes filled. */
+    String say(String english, Object... holes) {
+        return library.phrases().say(english, holes);
+    }
+
     /** Says that a figure needs the size of the sheet, which is not on record. */
     void unsized(String figure, Place place) {
         messages.add(FigureMessages.SIZE_NOT_ON_RECORD.at(place, "figure", figure));

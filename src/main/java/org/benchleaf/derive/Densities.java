@@ -39,37 +39,41 @@ final class Densities {
             return ofEthanol(id);
         }
         if (bench.source().solution(id).isPresent()) {
-            return Density.none("the density of a solution made here, '" + id + "', is in no table");
+            return none("the density of a solution made here, '{id}', is in no table", "id", id);
         }
         return bench.material(id).map(this::ofMaterial)
-                .orElseGet(() -> Density.none("nothing is known of '" + id + "'"));
+                .orElseGet(() -> none("nothing is known of '{id}'", "id", id));
     }
 
     private Density ofEthanol(String id) {
         Optional<Quantity> strength = strengths.of(id);
         if (strength.isEmpty()) {
-            return Density.none("the strength of '" + id + "' is not written");
+            return none("the strength of '{id}' is not written", "id", id);
         }
         String key = strength.get().dimension() == Dimension.MASS_FRACTION ? "mass-fraction" : "strength";
         Outcome outcome = bench.ledger().outcome("ethanol-density", Inputs.none()
                 .with(key, strength.get(), Job.MATERIAL).with("temperature", bench.constant("volumes-meant-at").value(), Job.USUAL));
         return outcome instanceof Outcome.Worked worked
                 ? new Density(Optional.of(worked.numbers().get("density")), Optional.of("oiml-r22"), "")
-                : Density.none("the formula of ethanol and water does not reach the strength of '" + id + "'");
+                : none("the formula of ethanol and water does not reach the strength of '{id}'", "id", id);
     }
 
     private Density ofMaterial(Material material) {
         Optional<Substance> row = material.substance()
                 .map(bench.library().reference().substances()::get);
         if (row.isEmpty()) {
-            return Density.none("'" + material.id() + "' names no row of the table of substances");
+            return none("'{id}' names no row of the table of substances", "id", material.id());
         }
         if (material.strength().filter(one -> !isPure(one)).isPresent()) {
-            return Density.none("the table of substances has the density of pure " + row.get().name()
-                    + ", and not of '" + material.id() + "'");
+            return none("the table of substances has the density of pure {substance}, and not of '{id}'",
+                    "substance", row.get().name(), "id", material.id());
         }
         return row.get().density().map(density -> new Density(Optional.of(density.value()), Optional.of(density.source()), ""))
-                .orElseGet(() -> Density.none("the table of substances has no density of " + row.get().name()));
+                .orElseGet(() -> none("the table of substances has no density of {substance}", "substance", row.get().name()));
+    }
+
+    private Density none(String why, Object... holes) {
+        return Density.none(bench.say(why, holes));
     }
 
     private boolean isPure(Quantity strength) {
@@ -80,7 +84,7 @@ final class Densities {
 
     /** The density of the heaviest of several; with the reason why not where one is not known. */
     Density ofHeaviest(List<String> ids) {
-        Density heaviest = Density.none("nothing is mixed");
+        Density heaviest = none("nothing is mixed");
         for (String id : ids) {
             Density next = of(id);
             if (next.value().isEmpty()) {

@@ -18,6 +18,7 @@ import org.benchleaf.model.Library;
 import org.benchleaf.model.MeasuringConditions;
 import org.benchleaf.model.PhKind;
 import org.benchleaf.model.Result;
+import org.benchleaf.model.Translation;
 import org.benchleaf.model.TreatmentCase;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
@@ -65,6 +66,22 @@ public final class Deriver {
                 List.copyOf(assessment.substances())), messages);
     }
 
+    /**
+     * A worked case in the words of one of its translations, what the program itself says of it in those of this library
+     * ({@link org.benchleaf.model.LibraryTexts#in}); every number stays.
+     *
+     * @param worked the case, worked out for the same studio
+     */
+    public WorkedCase told(WorkedCase worked, Translation translation) {
+        // From the case itself, since cautions are found by words of its steps.
+        Groundwork work = groundwork.make(worked.source(), worked.source().steps(), Scale.sheets(1), new Messages());
+        work.tell(worked.timeline(), worked.source().steps());
+        List<WorkedResult> results = results(work.bench());
+        HazardAssessor.Assessment assessment = new HazardAssessor(work.bench()).assess(List.of());
+        return worked.in(translation).saying(work.bench().ledger().figures(), work.inOrder(worked.timeline()),
+                results, assessment.hazards(), assessment.care());
+    }
+
     /** The pH of the liquids of a case by their equilibrium, as a function of their ids; see {@link org.benchleaf.model.LiquidPh}. */
     public Function<String, Optional<Quantity>> ph(TreatmentCase source) {
         Compositions compositions = new Compositions(groundwork.bench(source, Scale.sheets(1), new Messages()));
@@ -94,7 +111,7 @@ public final class Deriver {
         Set<String> names = new LinkedHashSet<>();
         boolean both = surface(bench.source()).isPresent() && extract(bench.source()).isPresent();
         for (Result result : bench.source().results()) {
-            String name = ResultFigures.name(result.measure());
+            String name = FigureKey.named(result.measure());
             String unique = name;
             for (int number = 2; !names.add(unique); number++) {
                 unique = name + "-" + number;

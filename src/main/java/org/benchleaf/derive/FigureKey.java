@@ -49,6 +49,17 @@ public record FigureKey(Owner owner, String of, String name, String qualifier) {
         return new FigureKey(Owner.TIMELINE, "", name, "");
     }
 
+    /** The name of a measure or a spot in ids: its letters and digits, words joined by hyphens. */
+    static String named(String words) {
+        String name = words.strip().replaceAll("[^\\p{L}\\p{N}]+", "-").replaceAll("^-|-$", "");
+        return name.isEmpty() ? "result" : name;
+    }
+
+    /** Whether it is a figure of that spot of a result. */
+    public boolean isOfSpot(String at) {
+        return qualifier.equals(named(at));
+    }
+
     /** The amount to make at a time, of a solution for a class. */
     public static FigureKey ofClass(String course, String solution, String name) {
         return new FigureKey(Owner.CLASS, course + "." + solution, name, "");

@@ -30,12 +30,11 @@ record Groundwork(Bench bench, TimelineMaker maker, Preparations planner, List<P
         List<Figure.Given> hands = timeline.steps().stream().filter(Timeline.TimedStep::known)
                 .map(step -> Ledger.given(step.step(), "hands-on time", step.handsOn(), Job.CASE_FILE)).toList();
         Ledger ledger = bench.ledger();
-        String least = timeline.complete() ? "" : ", at least: not every step has its time on record";
         if (!critical.isEmpty()) {
-            ledger.put(FigureKey.ofTimeline("total"), "from the first start to the last end, without nights and days off"
-                    + least, hoursOf(timeline.total()), "critical-path", critical);
-            ledger.put(FigureKey.ofTimeline("hands-on"), "time that needs a person" + least, hoursOf(timeline.handsOn()),
-                    "sum", hands);
+            ledger.put(FigureKey.ofTimeline("total"), least("from the first start to the last end, without nights and days off",
+                    timeline), hoursOf(timeline.total()), "critical-path", critical);
+            ledger.put(FigureKey.ofTimeline("hands-on"), least("time that needs a person", timeline),
+                    hoursOf(timeline.handsOn()), "sum", hands);
         }
         int people = steps.stream().mapToInt(Step::people).max().orElse(1);
         ledger.put(FigureKey.ofTimeline("people"), "people needed at once", Quantity.count(people), "largest",
@@ -50,6 +49,10 @@ record Groundwork(Bench bench, TimelineMaker maker, Preparations planner, List<P
                 .filter(figure -> figure.value().lowIn(Unit.MINUTE) == timed.takes().lowIn(Unit.MINUTE)
                         && figure.value().highIn(Unit.MINUTE) == timed.takes().highIn(Unit.MINUTE))
                 .<Origin>map(figure -> new Origin.OfFigure(figure.key())).orElse(Job.CASE_FILE);
+    }
+
+    private String least(String label, Timeline timeline) {
+        return timeline.complete() ? label : bench.say("{time}, at least: not every step has its time on record", "time", bench.say(label));
     }
 
     private static Quantity hoursOf(Quantity time) {
@@ -102,7 +105,7 @@ record Groundwork(Bench bench, TimelineMaker maker, Preparations planner, List<P
 
         /** An empty bench. */
         Bench bench(TreatmentCase source, Scale scale, Messages messages) {
-            return new Bench(source, library, scale, new Ledger(calculations, library.methods(), messages), new Uses(),
+            return new Bench(source, library, scale, new Ledger(calculations, library.methods(), library.phrases(), messages), new Uses(),
                     tolerances, messages);
         }
     }

@@ -11,6 +11,7 @@ import java.util.Set;
 import org.benchleaf.message.FigureMessages;
 import org.benchleaf.message.Messages;
 import org.benchleaf.model.Method;
+import org.benchleaf.model.Phrases;
 import org.benchleaf.quantity.Quantity;
 
 /** The figures of one case as they are worked out, each with what it was worked out from. */
@@ -19,11 +20,13 @@ final class Ledger {
     private final Map<String, Figure> figures = new LinkedHashMap<>();
     private final Calculations calculations;
     private final Map<String, Method> methods;
+    private final Phrases phrases;
     private final Messages messages;
 
-    Ledger(Calculations calculations, Map<String, Method> methods, Messages messages) {
+    Ledger(Calculations calculations, Map<String, Method> methods, Phrases phrases, Messages messages) {
         this.calculations = calculations;
         this.methods = methods;
+        this.phrases = phrases;
         this.messages = messages;
     }
 
@@ -79,15 +82,16 @@ final class Ledger {
         return calculations.run(calculation, inputs);
     }
 
-    private static List<String> notes(Job job, Outcome.Worked worked) {
+    private List<String> notes(Job job, Outcome.Worked worked) {
         Set<String> notes = new LinkedHashSet<>(job.notes());
         notes.addAll(worked.notes());
         worked.method().outputs().forEach(output -> {
             Optional.ofNullable(worked.words().get(output.key()))
-                    .ifPresent(word -> notes.add(output.label() + ": " + word + "."));
+                    .ifPresent(word -> notes.add(phrases.say("{output}: {word}.", "output", output.label(), "word", phrases.of(word))));
             Optional.ofNullable(worked.withheld().get(output.key()))
                     .filter(why -> job.outputs().stream().anyMatch(asked -> asked.key().equals(output.key())))
-                    .ifPresent(why -> notes.add(output.label() + ": no value, " + why + "."));
+                    .ifPresent(why -> notes.add(phrases.say("{output}: no value, {why}.", "output", output.label(),
+                            "why", phrases.of(why))));
         });
         notes.addAll(worked.method().caveats());
         return List.copyOf(notes);
@@ -116,10 +120,16 @@ final class Ledger {
         figures.remove(id);
     }
 
-    /** Keeps a figure, in the place of one of the same id. */
+    /** Keeps a figure, in the place of one of the same id, in the language of the library. */
     Figure keep(Figure figure) {
-        figures.put(figure.id(), figure);
-        return figure;
+        Figure told = new Figure(figure.key(), phrases.of(figure.label()), figure.value(), figure.method(), figure.output(),
+                figure.inputs().stream().map(this::told).toList(), figure.sources(), figure.notes().stream().map(phrases::of).toList());
+        figures.put(told.id(), told);
+        return told;
+    }
+
+    private Figure.Given told(Figure.Given given) {
+        return new Figure.Given(given.key(), phrases.of(given.label()), given.values(), given.text(), given.from());
     }
 
     static Figure.Given given(String key, String label, Quantity value, Origin from) {

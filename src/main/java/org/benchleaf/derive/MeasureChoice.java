@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.benchleaf.model.Phrases;
 import org.benchleaf.model.ReferenceTable;
 import org.benchleaf.model.Studio;
 import org.benchleaf.quantity.Dimension;
@@ -23,6 +24,7 @@ final class MeasureChoice {
     private final VesselTolerances standard;
     private final Quantity coarsest;
     private final List<Division> divisions;
+    private final Phrases phrases;
 
     /**
      * What an amount is measured with.
@@ -48,12 +50,14 @@ final class MeasureChoice {
      *
      * @param divisions the smallest divisions of vessels by their capacity, smallest first
      * @param coarsest the share of an amount that a step may be; one reads to half a step
+     * @param phrases the language in which vessels are named
      */
-    MeasureChoice(Studio studio, VesselTolerances standard, Quantity coarsest, ReferenceTable divisions) {
+    MeasureChoice(Studio studio, VesselTolerances standard, Quantity coarsest, ReferenceTable divisions, Phrases phrases) {
         this.studio = studio;
         this.standard = standard;
         this.coarsest = coarsest;
         this.divisions = divisions.rows().stream().map(Division::of).toList();
+        this.phrases = phrases;
     }
 
     /** The choice for an amount; empty where nothing of the studio's measures it. */
@@ -104,8 +108,10 @@ final class MeasureChoice {
     private Choice choice(Quantity wanted, Studio.Vessel vessel, int fillings) {
         Quantity step = division(vessel);
         Quantity tolerance = vessel.tolerance().or(() -> standard.of(vessel)).orElse(step);
-        String name = Reading.number(capacity(vessel)) + " mL " + vessel.kind() + ", class " + vessel.grade();
-        return new Choice(Measuring.shown(wanted, step), fillings == 1 ? name : name + ", filled " + fillings + " times",
+        String name = phrases.say("{capacity} mL {vessel}, class {grade}", "capacity", Reading.number(capacity(vessel)),
+                "vessel", phrases.of(vessel.kind()), "grade", vessel.grade());
+        return new Choice(Measuring.shown(wanted, step),
+                fillings == 1 ? name : phrases.say("{vessel}, filled {n} times", "vessel", name, "n", fillings),
                 Measuring.ofVessel(tolerance, fillings));
     }
 

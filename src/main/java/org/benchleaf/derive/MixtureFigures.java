@@ -110,7 +110,8 @@ final class MixtureFigures {
                 .given("total", byMass ? batch.value().to(Unit.GRAM) : batch.value().to(Unit.MILLILITRE), new Origin.OfFigure(batch.key()))
                 .given("part", Quantity.number(which + 1), Job.CASE_FILE).gives(output, key, called(of));
         if (density.value().isEmpty()) {
-            job.note((byMass ? "Its volume" : "Its mass") + " cannot be worked out, because " + density.why() + ".");
+            job.note(bench.say(byMass ? "Its volume cannot be worked out, because {why}." : "Its mass cannot be worked out, because {why}.",
+                    "why", density.why()));
         }
         Optional<Figure> figure = Optional.ofNullable(bench.ledger().work(job).get(key.id()));
         figure.ifPresent(amount -> density.value().ifPresent(known -> bench.ledger().work(

@@ -182,7 +182,8 @@ final class PartFigures implements Part.Kinds<Map<String, Figure>> {
         return bench.ledger().work(new Job("rinsing", step.place()).given("held", water, new Origin.OfFigure(held.key()))
                 .given("bath", volume).given("baths", Quantity.count(part.baths()), Job.CASE_FILE)
                 .note("Ideal rinsing only: a real sheet keeps far more, a heavily sized one for hours.")
-                .note("The sheet is taken to be fully wet at " + Reading.of(bench.constant("wet-solids").value()) + " solids.")
+                .note(bench.say("The sheet is taken to be fully wet at {solids} solids.",
+                        "solids", Reading.of(bench.constant("wet-solids").value())))
                 .gives("left", key(part, "left"), "share of dissolved matter left if rinsing were ideal"));
     }
 

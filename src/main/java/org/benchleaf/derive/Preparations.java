@@ -39,7 +39,8 @@ final class Preparations {
         this.strengths = new Strengths(bench);
         this.compositions = new Compositions(bench);
         this.measuring = new MeasureChoice(bench.library().studio(), bench.tolerances(),
-                bench.constant("coarsest-step").value(), bench.library().formulary().table("divisions"));
+                bench.constant("coarsest-step").value(), bench.library().formulary().table("divisions"),
+                bench.library().phrases());
         this.stepTimes = stepTimes;
     }
 

@@ -47,10 +47,8 @@ final class ResultFigures implements Result.Kinds<WorkedResult> {
         this.name = name;
     }
 
-    /** The name of a measure or a spot in figure ids: its letters and digits, words joined by hyphens. */
-    static String name(String words) {
-        String name = words.strip().replaceAll("[^\\p{L}\\p{N}]+", "-").replaceAll("^-|-$", "");
-        return name.isEmpty() ? "result" : name;
+    private String say(String english, Object... holes) {
+        return bench.say(english, holes);
     }
 
     private WorkedResult worked(Result source) {
@@ -147,7 +145,8 @@ final class ResultFigures implements Result.Kinds<WorkedResult> {
     }
 
     private void stated(String when, StatedValue value) {
-        reported("stated-" + when, name.replace('-', ' ') + " " + when + ", as given", value.value());
+        reported("stated-" + when, say("{measure} {when}, as given",
+                "measure", name.replace('-', ' '), "when", say(when)), value.value());
     }
 
     private void statedChange(Result.Stated result, List<StatedValue> values) {
@@ -183,28 +182,29 @@ final class ResultFigures implements Result.Kinds<WorkedResult> {
             return;
         }
         List<Quantity> read = quantities(readings, result);
+        String told = say(when);
         Job job = new Job("summary", result.place()).given("readings", read, Job.CASE_FILE)
-                .gives("count", key("n-" + when), "number of readings " + when)
-                .gives("mean", key("mean-" + when), "mean " + when);
+                .gives("count", key("n-" + when), say("number of readings {when}", "when", told))
+                .gives("mean", key("mean-" + when), say("mean {when}", "when", told));
         if (result.unit() == Unit.PH) {
             job.note("The arithmetic mean of the pH values.");
         }
         if (readings.size() > 1) {
-            job.gives("sd", key("sd-" + when), "standard deviation " + when);
+            job.gives("sd", key("sd-" + when), say("standard deviation {when}", "when", told));
         }
         keepAll(bench.ledger().work(job));
         if (readings.size() > 1) {
             keepAll(bench.ledger().work(new Job("reach", result.place()).given("readings", read, Job.CASE_FILE)
-                    .gives("range", key("range-" + when), "smallest and largest reading " + when)));
+                    .gives("range", key("range-" + when), say("smallest and largest reading {when}", "when", told))));
         }
         if (result.unit() == Unit.PH && readings.size() > 1) {
             keepAll(bench.ledger().work(new Job("activity-mean", result.place()).given("readings", read, Job.CASE_FILE)
                     .note("Shown beside the arithmetic mean, so that nobody must guess which mean is meant.")
-                    .gives("ph", key("activity-mean-" + when), "mean of hydrogen ion activity " + when + ", as pH")));
+                    .gives("ph", key("activity-mean-" + when), say("mean of hydrogen ion activity {when}, as pH", "when", told))));
         }
         if (result.unit() == Unit.COUNT) {
             keepAll(bench.ledger().work(new Job("sum", result.place()).given("amounts", read, Job.CASE_FILE)
-                    .gives("total", key("total-" + when), "counted " + when)));
+                    .gives("total", key("total-" + when), say("counted {when}", "when", told))));
         }
     }
 
@@ -332,7 +332,7 @@ final class ResultFigures implements Result.Kinds<WorkedResult> {
                 ? new Quantity(mean, low.get().value().value(), high.get().value().value(), unit,
                         Quantity.Spread.TOLERANCE)
                 : inUnit(change.value(), unit);
-        return new Figure(change.key(), change.label() + (low.isPresent() ? ", with its 95 % interval" : ""), value,
+        return new Figure(change.key(), low.isPresent() ? say("{change}, with its 95 % interval", "change", change.label()) : change.label(), value,
                 change.method(), change.inputs(), change.sources(), change.notes());
     }
 
@@ -359,7 +359,7 @@ final class ResultFigures implements Result.Kinds<WorkedResult> {
             keepAll(bench.ledger().work(new Job("reach", result.place())
                     .each("readings", differences.stream().map(Ledger::given).toList())
                     .note("The range shows the smallest and the largest reading.").gives("range", key(formula, "mean"),
-                            "mean colour difference of all spots, " + conditions(result, formula))));
+                            say("mean colour difference of all spots, {conditions}", "conditions", conditions(result, formula)))));
         }
         if (result.spots().size() < fewest()) {
             cautions.add("fewer-than-three");
@@ -385,8 +385,8 @@ final class ResultFigures implements Result.Kinds<WorkedResult> {
         keepAll(bench.ledger().work(new Job("yellowness", result.place())
                 .given("lab", quantities(lab, Unit.NONE), Job.CASE_FILE)
                 .word("white", white.written(), Job.CASE_FILE)
-                .gives("yellowness", key(name, name(at)), "yellowness "
-                        + name.substring(name.indexOf('-') + 1) + ", " + at + " (ASTM E313, " + white.written() + ")")));
+                .gives("yellowness", key(name, FigureKey.named(at)), say("yellowness {when}, {spot} (ASTM E313, {white})",
+                        "when", say(name.substring(name.indexOf('-') + 1)), "spot", at, "white", white.written()))));
     }
 
     /**
@@ -406,33 +406,40 @@ final class ResultFigures implements Result.Kinds<WorkedResult> {
     }
 
     private Optional<Figure> spot(Result.Colour result, Result.ColourSpot spot, String formula) {
-        String at = name(spot.at());
+        String at = FigureKey.named(spot.at());
         String conditions = conditions(result, formula);
         Map<String, Figure> made = bench.ledger().work(new Job("colour-difference", result.place())
                 .given("before", quantities(spot.before(), Unit.NONE), Job.CASE_FILE)
                 .given("after", quantities(spot.after(), Unit.NONE), Job.CASE_FILE)
-                .note("Measured with " + measuredWith(result) + ".")
-                .gives(formula, key(formula, at), "colour difference, " + spot.at() + ", " + conditions)
-                .gives("lightness", key("lightness", at), "change of lightness, " + spot.at())
-                .gives("chroma", key("chroma", at), "change of chroma, " + spot.at())
-                .gives("hue", key("hue", at), "difference of hue, " + spot.at()));
+                .note(say("Measured with {conditions}.", "conditions", measuredWith(result)))
+                .gives(formula, key(formula, at), say("colour difference, {spot}, {conditions}", "spot", spot.at(), "conditions", conditions))
+                .gives("lightness", key("lightness", at), say("change of lightness, {spot}", "spot", spot.at()))
+                .gives("chroma", key("chroma", at), say("change of chroma, {spot}", "spot", spot.at()))
+                .gives("hue", key("hue", at), say("difference of hue, {spot}", "spot", spot.at())));
         keepAll(made);
         return Optional.ofNullable(made.get(key(formula, at).id()));
     }
 
-    private static String conditions(Result.Colour result, String formula) {
+    private String conditions(Result.Colour result, String formula) {
         String name = formula.equals("de2000") ? "CIEDE2000" : formula.equals("de94") ? "CIE94" : "CIE76";
-        return name + ", illuminant " + result.illuminant().orElse("not stated") + ", observer "
-                + result.observer().orElse("not stated");
+        return name + ", " + illuminant(result) + ", " + observer(result);
     }
 
-    private static String measuredWith(Result.Colour result) {
+    private String illuminant(Result.Colour result) {
+        return say("illuminant {light}", "light", result.illuminant().orElseGet(() -> say("not stated")));
+    }
+
+    private String observer(Result.Colour result) {
+        return say("observer {angle}", "angle", result.observer().orElseGet(() -> say("not stated")));
+    }
+
+    private String measuredWith(Result.Colour result) {
         List<String> words = new ArrayList<>();
-        words.add("illuminant " + result.illuminant().orElse("not stated"));
-        words.add("observer " + result.observer().orElse("not stated"));
-        result.geometry().ifPresent(geometry -> words.add("geometry " + geometry));
-        result.aperture().ifPresent(aperture -> words.add("aperture " + Reading.of(aperture)));
-        result.readingsEach().ifPresent(each -> words.add(each + " readings each"));
+        words.add(illuminant(result));
+        words.add(observer(result));
+        result.geometry().ifPresent(geometry -> words.add(say("geometry {geometry}", "geometry", geometry)));
+        result.aperture().ifPresent(aperture -> words.add(say("aperture {aperture}", "aperture", Reading.of(aperture))));
+        result.readingsEach().ifPresent(each -> words.add(say("{n} readings each", "n", each)));
         return String.join(", ", words);
     }
 

@@ -39,17 +39,25 @@ public record WorkedCase(TreatmentCase source, Map<String, Figure> figures, Time
         substances = List.copyOf(substances);
     }
 
-    /** The same case told in the words of one of its translations; what was worked out stays. */
-    public WorkedCase in(Translation translation) {
+    /** The same case told in the words of one of its translations; what was worked out stays as it is. */
+    WorkedCase in(Translation translation) {
         TreatmentCase told = CaseTexts.in(translation, source);
         Map<String, String> reasons = new HashMap<>();
         for (int at = 0; at < source.reasons().size(); at++) {
             reasons.put(source.reasons().get(at).why(), told.reasons().get(at).why());
         }
-        List<Finding> answered = findings.stream().map(finding -> new Finding(finding.rule(), finding.step(), finding.what(),
+        List<Finding> answered = findings.stream().map(finding -> new Finding(finding.rule(), finding.step(),
+                translation.phrases().of(finding.what()),
                 finding.reason().map(why -> reasons.getOrDefault(why, why)), finding.forTrainees(), finding.standing())).toList();
         return new WorkedCase(told, figures, timeline, daysOnRecord, preparations, results, hazards, care, answered,
                 classes, substances);
+    }
+
+    /** The same case with what was worked out told in other words. */
+    WorkedCase saying(Map<String, Figure> toldFigures, List<Preparation> toldPreparations, List<WorkedResult> toldResults,
+            Map<String, Hazards> toldHazards, Map<String, StepCare> toldCare) {
+        return new WorkedCase(source, toldFigures, timeline, daysOnRecord, toldPreparations, toldResults, toldHazards, toldCare,
+                findings, classes, substances);
     }
 
     /**

@@ -109,6 +109,11 @@ public record Reference(Map<String, Substance> substances, Map<String, Statement
         public Statement worded(String words) {
             return new Statement(code, official, words, rank, pictogram, signal, precautions, source, edition);
         }
+
+        /** The same statement in the official wording of another language, in which every place is filled. */
+        Statement inWordsOf(String wording) {
+            return new Statement(code, wording, wording, rank, pictogram, signal, precautions, source, edition);
+        }
     }
 
     /**

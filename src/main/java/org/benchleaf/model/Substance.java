@@ -67,6 +67,13 @@ public record Substance(String key, String name, List<String> synonyms, Optional
                 .anyMatch(one -> one.toLowerCase(Locale.ROOT).equals(wanted));
     }
 
+    /** The same row under another name; it is still found by its key and synonyms. */
+    Substance named(String words) {
+        return new Substance(key, words, synonyms, cas, form, molarMass, density, vapourPressure, viscosity, hazards, because, classes,
+                notes, benzene, toxicityUnknown, suppliedInWater, fire, exposure, saturated, acidity, lowReserve, waste, reactsAs, gloves,
+                note, source, edition);
+    }
+
     /** What is known of something: it is there, it was shown not to be there, or nobody has said. */
     public enum Answer {
         KNOWN, NONE, UNKNOWN;

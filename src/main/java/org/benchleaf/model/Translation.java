@@ -16,9 +16,10 @@ import org.benchleaf.message.Place;
  * @param marks of the words that they were made from, by address ({@link CaseTexts#mark}); not every text has one
  * @param of how many texts the case has
  * @param story the Markdown text, section by section
+ * @param phrases what the program itself says in that language
  */
 public record Translation(String language, Map<String, String> texts, List<String> outdated,
-        Map<String, String> marks, int of, Story story, Place place) {
+        Map<String, String> marks, int of, Story story, Phrases phrases, Place place) {
 
     public Translation {
         texts = Collections.unmodifiableMap(new LinkedHashMap<>(texts));

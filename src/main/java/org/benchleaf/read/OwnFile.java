@@ -33,6 +33,11 @@ final class OwnFile {
         return root.get();
     }
 
+    /** Whether the program has such a file. */
+    static boolean isThere(String path) {
+        return OwnFile.class.getResource(path) != null;
+    }
+
     static String text(String path) {
         try (InputStream stream = OwnFile.class.getResourceAsStream(path)) {
             if (stream == null) {

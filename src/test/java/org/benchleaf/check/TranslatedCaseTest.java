@@ -69,7 +69,7 @@ class TranslatedCaseTest {
     void a_text_whose_words_were_changed_since_stays_in_the_language_of_the_case() {
         Translation whole = translatedCase.translations().get(0);
         Translation outdated = new Translation(whole.language(), whole.texts(), List.of("title"), whole.marks(), whole.of(),
-                whole.story(), whole.place());
+                whole.story(), whole.phrases(), whole.place());
         assertThat(CaseTexts.in(outdated, translatedCase).title()).isEqualTo(translatedCase.title());
         assertThat(CaseTexts.in(outdated, translatedCase).summary()).isEqualTo(whole.texts().get("summary"));
     }

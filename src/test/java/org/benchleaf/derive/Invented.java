@@ -23,6 +23,7 @@ import org.benchleaf.model.Matrix;
 import org.benchleaf.model.Method;
 import org.benchleaf.model.PaperSupport;
 import org.benchleaf.model.Part;
+import org.benchleaf.model.Phrases;
 import org.benchleaf.model.PrintObject;
 import org.benchleaf.model.Proposal;
 import org.benchleaf.model.Publication;
@@ -193,7 +194,7 @@ final class Invented {
         Map<String, Source> sources = new LinkedHashMap<>();
         FORMULARY.sources().forEach(source -> sources.put(source.key(), source));
         return new Library(studio, materials, List.of(), sources, methods, List.of(), ReferenceReader.shipped(), List.of(),
-                Matrix.EMPTY, FORMULARY);
+                Matrix.EMPTY, FORMULARY, Phrases.ENGLISH);
     }
 
     TreatmentCase treatment() {

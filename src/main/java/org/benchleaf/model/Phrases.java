@@ -1,0 +1,45 @@
+package org.benchleaf.model;
+
+import java.util.Map;
+import java.util.Optional;
+import org.benchleaf.message.Holes;
+
+/**
+ * What the program itself says, in one language: its texts in English, each with its words in that language.
+ *
+ * <p>The English text is the key. One that was changed since has no words any more and stays English, which the page marks.
+ *
+ * @param language BCP 47 tag
+ * @param words by the English text, with the same holes such as {@code {substance}}
+ * @param statements the official wording of statements of hazard, by code; what is not among them stays English, for no such
+ *     statement is translated freely
+ */
+public record Phrases(String language, Map<String, String> words, Map<String, String> statements) {
+
+    /** The program's texts as they are. */
+    public static final Phrases ENGLISH = new Phrases("en", Map.of(), Map.of());
+
+    public Phrases {
+        words = Map.copyOf(words);
+        statements = Map.copyOf(statements);
+    }
+
+    /** The words for a text; the text itself where there are none. */
+    public String of(String english) {
+        return words.getOrDefault(english, english);
+    }
+
+    /**
+     * The words for a text with its holes filled.
+     *
+     * @param holes name, value, name, value, …
+     */
+    public String say(String english, Object... holes) {
+        return Holes.fill(of(english), holes);
+    }
+
+    /** The official wording of a statement of hazard, if it is known. */
+    Optional<String> statement(String code) {
+        return Optional.ofNullable(statements.get(code));
+    }
+}

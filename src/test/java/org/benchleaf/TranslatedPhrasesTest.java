@@ -1,0 +1,174 @@
+package org.benchleaf;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.benchleaf.check.Checked;
+import org.benchleaf.check.CheckedLibrary;
+import org.benchleaf.check.LibraryChecker;
+import org.benchleaf.compose.Audience;
+import org.benchleaf.compose.Clearance;
+import org.benchleaf.compose.PageComposer;
+import org.benchleaf.compose.CasePages;
+import org.benchleaf.compose.Page;
+import org.benchleaf.derive.Deriver;
+import org.benchleaf.derive.Figure;
+import org.benchleaf.derive.WorkedCase;
+import org.benchleaf.model.LibraryTexts;
+import org.benchleaf.model.Library;
+import org.benchleaf.model.Phrases;
+import org.benchleaf.model.Translation;
+import org.benchleaf.publish.Pictures;
+import org.benchleaf.publish.SitePublisher;
+import org.benchleaf.read.LibraryReader;
+import org.benchleaf.read.PhrasesReader;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Element;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.objectweb.asm.ClassReader;
+import org.objectweb.asm.tree.ClassNode;
+import org.objectweb.asm.tree.LdcInsnNode;
+
+/** What the program itself says on the pages of a case is told in each language that has words for it. */
+class TranslatedPhrasesTest {
+
+    private static final Path CASES = Path.of("src/test/resources/translated/cases/tide-table");
+    private static final Path TRANSLATED = Path.of("src/main/resources/reference/translated");
+    private static final Pattern HOLE = Pattern.compile("\\{[a-z][a-zA-Z]*}");
+    private static final Pattern WORDS = Pattern.compile("\\p{L}{3,}+ \\p{L}{2,}+");
+
+    private static Library library;
+    private static WorkedCase worked;
+    private static CasePages pages;
+
+    @BeforeAll
+    static void publish(@TempDir Path content) throws IOException {
+        ChangedContent.copy(Path.of("content"), content);
+        for (String language : List.of("fr", "cy", "ar")) {
+            String name = "case." + language + ".md";
+            Files.copy(CASES.resolve(name), content.resolve("cases/tide-table").resolve(name));
+        }
+        Path studio = content.resolve("studio.yaml");
+        Files.writeString(studio, Files.readString(studio).replace("languages: [en]", "languages: [en, fr, cy, ar]"));
+        CheckedLibrary read = LibraryChecker.check(LibraryReader.read(content));
+        library = read.library();
+        Checked checked = WholeLine.checked(content, content.resolve("cases/tide-table"), read);
+        worked = Deriver.derive(checked.treatment().orElseThrow(), checked.findings(), library).worked();
+        pages = PageComposer.compose(worked, library, Clearance.on(LocalDate.of(2026, 6, 1), checked.treatment().get().publication(),
+                Audience.EVERYBODY).of(worked));
+    }
+
+    private static List<String> languages() throws IOException {
+        try (Stream<Path> files = Files.list(TRANSLATED)) {
+            return files.map(file -> file.getFileName().toString().replace(".yaml", "")).sorted().toList();
+        }
+    }
+
+    @Test
+    void no_text_is_translated_that_the_program_does_not_say() throws IOException {
+        Set<String> said = said();
+        for (String language : languages()) {
+            Set<String> unsaid = new TreeSet<>(PhrasesReader.in(language).words().keySet());
+            unsaid.removeAll(said);
+            assertThat(unsaid).as(language).isEmpty();
+        }
+    }
+
+    @Test
+    void every_hole_of_a_text_stands_in_its_translation() throws IOException {
+        for (String language : languages()) {
+            PhrasesReader.in(language).words().forEach((english, words) -> assertThat(holes(words)).as(english).isEqualTo(holes(english)));
+        }
+    }
+
+    @Test
+    void a_statement_of_hazard_is_never_translated_freely() throws IOException {
+        Set<String> official = library.reference().statements().values().stream().map(one -> one.text()).collect(Collectors.toSet());
+        for (String language : languages()) {
+            Phrases phrases = PhrasesReader.in(language);
+            assertThat(phrases.words().keySet()).as(language).doesNotContainAnyElementsOf(official);
+            assertThat(phrases.statements().keySet()).as(language).isSubsetOf(library.reference().statements().keySet());
+        }
+    }
+
+    @Test
+    void a_figure_is_the_same_number_in_every_language() {
+        for (Translation translation : worked.source().translations()) {
+            Library there = LibraryTexts.in(translation.phrases(), library);
+            Map<String, Figure> told = new Deriver(there).told(worked, translation).figures();
+            assertThat(told.keySet()).containsExactlyElementsOf(worked.figures().keySet());
+            told.forEach((id, figure) -> {
+                assertThat(figure.value()).as(id).isEqualTo(worked.figures().get(id).value());
+                assertThat(figure.sources()).as(id).isEqualTo(worked.figures().get(id).sources());
+            });
+        }
+    }
+
+    @Test
+    void nothing_that_the_program_says_of_the_tide_table_stays_english_where_the_language_has_words() throws IOException {
+        Set<String> said = said().stream().filter(text -> WORDS.matcher(text).find()).collect(Collectors.toSet());
+        Set<String> official = library.reference().statements().values().stream().map(one -> one.text()).collect(Collectors.toSet());
+        said.removeAll(official);
+        library.materials().values().forEach(material -> said.remove(material.name()));
+        for (String language : languages()) {
+            Set<String> left = marked(language);
+            left.retainAll(said);
+            assertThat(left).as(language).isEmpty();
+        }
+    }
+
+    /** The texts on the pages of the tide table that stand in its own language. */
+    private static Set<String> marked(String language) {
+        SitePublisher publisher = SitePublisher.with(Path.of("templates"), Pictures.none());
+        Map<String, Page> originals = pages.pages().stream().collect(Collectors.toMap(Page::path, page -> page));
+        return pages.translated().stream().filter(one -> one.language().equals(language)).flatMap(one -> one.pages().stream()
+                .flatMap(page -> Jsoup.parse(one.marked(text(publisher, page), text(publisher, originals.get(one.originalOf(page)))))
+                        .select("main [lang=en]").stream().map(Element::wholeText).map(String::strip)))
+                .collect(Collectors.toCollection(TreeSet::new));
+    }
+
+    private static String text(SitePublisher publisher, Page page) {
+        return new String(publisher.publish(page).bytes(), StandardCharsets.UTF_8);
+    }
+
+    /** The texts of the tables, the names of vessels and the constants of the stage that works figures out. */
+    private static Set<String> said() throws IOException {
+        Set<String> said = new TreeSet<>(LibraryTexts.of(library));
+        library.formulary().table("glassware").rows().forEach(row -> said.add(row.get("vessel")));
+        try (Stream<Path> files = Files.list(Path.of("target/classes/org/benchleaf/derive"))) {
+            files.filter(file -> file.toString().endsWith(".class")).forEach(file -> said.addAll(constants(file)));
+        }
+        return said;
+    }
+
+    private static List<String> constants(Path file) {
+        try {
+            ClassNode type = new ClassNode();
+            new ClassReader(Files.readAllBytes(file)).accept(type, 0);
+            return Stream.concat(type.fields.stream().map(field -> field.value), type.methods.stream()
+                    .flatMap(method -> Stream.of(method.instructions.toArray())).filter(LdcInsnNode.class::isInstance)
+                    .map(instruction -> ((LdcInsnNode) instruction).cst)).filter(String.class::isInstance).map(String.class::cast).toList();
+        } catch (IOException broken) {
+            throw new UncheckedIOException(broken);
+        }
+    }
+
+    private static Set<String> holes(String text) {
+        return HOLE.matcher(text).results().map(MatchResult::group).collect(Collectors.toCollection(TreeSet::new));
+    }
+}
