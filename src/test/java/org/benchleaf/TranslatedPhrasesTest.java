@@ -26,6 +26,8 @@ import org.benchleaf.compose.CasePages;
 import org.benchleaf.compose.Page;
 import org.benchleaf.derive.Deriver;
 import org.benchleaf.derive.Figure;
+import org.benchleaf.derive.Hazards;
+import org.benchleaf.derive.StepCare;
 import org.benchleaf.derive.WorkedCase;
 import org.benchleaf.model.LibraryTexts;
 import org.benchleaf.model.Library;
@@ -63,6 +65,7 @@ class TranslatedPhrasesTest {
             String name = "case." + language + ".md";
             Files.copy(CASES.resolve(name), content.resolve("cases/tide-table").resolve(name));
         }
+        Files.writeString(content.resolve("words.fr.yaml"), "Deionised water: Eau déionisée\n");
         Path studio = content.resolve("studio.yaml");
         Files.writeString(studio, Files.readString(studio).replace("languages: [en]", "languages: [en, fr, cy, ar]"));
         CheckedLibrary read = LibraryChecker.check(LibraryReader.read(content));
@@ -120,11 +123,52 @@ class TranslatedPhrasesTest {
     }
 
     @Test
+    void no_hazard_is_lost_or_changed_by_a_translation() {
+        for (Translation translation : worked.source().translations()) {
+            WorkedCase told = new Deriver(LibraryTexts.in(translation.phrases(), library)).told(worked, translation);
+            assertThat(told.hazards().keySet()).isEqualTo(worked.hazards().keySet());
+            told.hazards().forEach((id, hazard) -> assertThat(shape(hazard)).as(id).isEqualTo(shape(worked.hazards().get(id))));
+            assertThat(told.care().values().stream().map(TranslatedPhrasesTest::shape).toList())
+                    .isEqualTo(worked.care().values().stream().map(TranslatedPhrasesTest::shape).toList());
+        }
+    }
+
+    /** All of it that is no words. */
+    private static List<Object> shape(Hazards one) {
+        return List.of(one.parts(), one.unknown().size(), one.signal(), one.pictograms(), one.hazardStatements(), one.named(),
+                one.precautions(), one.grounds().stream().map(Hazards.Ground::statement).toList(), one.waste().group(),
+                one.waste().drain(), one.access().trainee(), one.access().withheld(), one.firstAid(), one.wear(), one.cautions(),
+                one.subjects(), one.incompatible().size());
+    }
+
+    private static List<Object> shape(StepCare one) {
+        return List.of(one.step(), one.wear(), one.cautions(), one.subjects(), one.materials(), one.exposure(), one.chemical(),
+                one.access().keySet());
+    }
+
+    @Test
+    void the_studio_s_own_words_are_told_as_its_file_has_them() {
+        Phrases phrases = worked.source().translations().stream().filter(one -> one.language().equals("fr")).findFirst().orElseThrow()
+                .phrases();
+        assertThat(phrases.of("Deionised water")).isEqualTo("Eau déionisée");
+        assertThat(marked("fr")).doesNotContain("Deionised water");
+        // Hazards are found by the names of materials.
+        assertThat(LibraryTexts.in(phrases, library).materials()).isEqualTo(library.materials());
+    }
+
+    @Test
+    void words_for_a_text_that_was_changed_since_are_not_shown() {
+        Phrases phrases = new Phrases("fr", Map.of("mean {when}", "moyenne {when}"), Map.of());
+        assertThat(phrases.say("mean {when}", "when", "avant")).isEqualTo("moyenne avant");
+        assertThat(phrases.say("average {when}", "when", "avant")).isEqualTo("average avant");
+    }
+
+    @Test
     void nothing_that_the_program_says_of_the_tide_table_stays_english_where_the_language_has_words() throws IOException {
         Set<String> said = said().stream().filter(text -> WORDS.matcher(text).find()).collect(Collectors.toSet());
         Set<String> official = library.reference().statements().values().stream().map(one -> one.text()).collect(Collectors.toSet());
         said.removeAll(official);
-        library.materials().values().forEach(material -> said.remove(material.name()));
+        said.removeAll(LibraryTexts.ofStudio(library));
         for (String language : languages()) {
             Set<String> left = marked(language);
             left.retainAll(said);

@@ -83,7 +83,7 @@ final class CaseForm {
                 new SourceForm(context, root).read(publication), List.of(),
                 root.word("print", CaseForm::withWorkings).orElse(true),
                 new ObjectForm(context).privateFields(object), root.place());
-        return own.with(new TranslationForm(root.messages(), own)
+        return own.with(new TranslationForm(root.messages(), own, context.library())
                 .read(draft.translations(), language, context.library().studio().languages()));
     }
 

@@ -34,6 +34,7 @@ import org.benchleaf.message.Place;
 import org.benchleaf.model.ClassPapers;
 import org.benchleaf.model.CourseClass;
 import org.benchleaf.model.Library;
+import org.benchleaf.model.LibraryTexts;
 import org.benchleaf.model.Material;
 import org.benchleaf.model.Method;
 import org.benchleaf.model.Reference;
@@ -104,8 +105,9 @@ public final class LibraryChecker {
         draft.formulary().methods().forEach(method -> methods.put(method.name(), method));
         draft.formulary().plainMethods().forEach(method -> methods.put(method.name(), method));
         Library library = new Library(studio, materials, terms(), sources, methods, classes,
-                draft.studio().map(this::fields).map(new DrainWindow(draft.reference(), messages)::of).orElse(draft.reference()), draft.ruleBook().rules(), draft.ruleBook().matrix(), draft.formulary(),
-                Phrases.ENGLISH);
+                draft.studio().map(this::fields).map(new DrainWindow(draft.reference(), messages)::of).orElse(draft.reference()),
+                draft.ruleBook().rules(), draft.ruleBook().matrix(), draft.formulary(), words(), Phrases.ENGLISH);
+        tellUnsaid(library);
         references.compare();
         if (!messages.hasErrors()) {
             soundness.unsound().ifPresent(place -> messages.add(FormMessages.WRONG_SHAPE.at(place,
@@ -124,6 +126,35 @@ public final class LibraryChecker {
         List<String> names = draft.classes().stream().map(LibraryDraft.YamlPart::name).toList();
         draft.issues().stream().filter(part -> !names.contains(part.name())).forEach(part -> messages.add(
                 ClassMessages.ISSUES_OF_NO_CLASS.at(part.place(), "class", part.name())));
+    }
+
+    /** The studio's words in other languages. */
+    private Map<String, Map<String, String>> words() {
+        Map<String, Map<String, String>> all = new LinkedHashMap<>();
+        draft.words().forEach(part -> {
+            if (!LanguageTags.isWellFormed(part.name())) {
+                messages.add(FormMessages.LANGUAGE_TAG.at(part.place(), "found", part.name()));
+            }
+            Map<String, String> told = new LinkedHashMap<>();
+            part.root().entries().forEach((text, entry) -> {
+                if (entry.value() instanceof Node.Scalar words && !words.text().isBlank()) {
+                    told.put(text, words.text().strip());
+                }
+            });
+            all.put(part.name(), told);
+        });
+        return all;
+    }
+
+    private void tellUnsaid(Library library) {
+        Set<String> said = LibraryTexts.ofStudio(library);
+        draft.words().forEach(part -> part.root().entries().forEach((text, entry) -> {
+            if (!said.contains(text)) {
+                messages.add(FormMessages.WORDS_OF_NO_TEXT.at(entry.keyPlace(), "text", text, "remedy", Nearest.to(text, said)
+                        .map(near -> "Write '" + near + "' in its place, and see that the words fit it.")
+                        .orElse("Write the text as it stands in the studio's files, or delete the line.")));
+            }
+        }));
     }
 
     private Fields fields(LibraryDraft.YamlPart part) {

@@ -15,6 +15,8 @@ import org.benchleaf.message.Nearest;
 import org.benchleaf.message.Place;
 import org.benchleaf.model.CaseTexts;
 import org.benchleaf.model.Instrument;
+import org.benchleaf.model.Library;
+import org.benchleaf.model.Phrases;
 import org.benchleaf.model.Picture;
 import org.benchleaf.model.Solution;
 import org.benchleaf.model.Step;
@@ -34,11 +36,13 @@ final class TranslationForm {
 
     private final Messages messages;
     private final TreatmentCase own;
+    private final Library library;
     private final Map<String, String> originals;
 
-    TranslationForm(Messages messages, TreatmentCase own) {
+    TranslationForm(Messages messages, TreatmentCase own, Library library) {
         this.messages = messages;
         this.own = own;
+        this.library = library;
         this.originals = CaseTexts.of(own);
     }
 
@@ -97,7 +101,12 @@ final class TranslationForm {
         });
         withoutWords(draft, texts);
         return new Translation(draft.language(), texts, outdated, marks, originals.size(), draft.story(),
-                PhrasesReader.in(draft.language()), draft.place());
+                phrases(draft.language()), draft.place());
+    }
+
+    /** What the program says in the language, and what the studio does. */
+    private Phrases phrases(String language) {
+        return PhrasesReader.in(language).and(language, library.words().getOrDefault(language, Map.of()));
     }
 
     private void withoutWords(Draft.Translated draft, Map<String, String> texts) {

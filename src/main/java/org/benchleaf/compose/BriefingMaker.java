@@ -154,7 +154,7 @@ final class BriefingMaker {
                 aid.add(Fact.of(sheet.words().term("first-aid", row.where()), row.words()));
             }
         }
-        aid.add(Fact.of(sheet.words().say("briefing.here"), desk.library().studio().emergency()));
+        aid.add(Fact.of(sheet.words().say("briefing.here"), desk.library().phrases().of(desk.library().studio().emergency())));
         return aid;
     }
 
@@ -167,7 +167,7 @@ final class BriefingMaker {
         of.forEach((words, names) -> facts.add(Fact.of(String.join("; ", names), words)));
         reference.waste().values().stream().filter(kind -> !Collections.disjoint(kind.cautions(), due))
                 .forEach(kind -> facts.add(Fact.of(kind.name(), kind.words())));
-        facts.add(Fact.of(sheet.words().say("briefing.here"), desk.library().studio().waste()));
+        facts.add(Fact.of(sheet.words().say("briefing.here"), desk.library().phrases().of(desk.library().studio().waste())));
         return facts;
     }
 }

@@ -37,7 +37,7 @@ record ClassDesk(CaseDesk desk, ClassPlan plan, ScheduleReading reading) {
 
     /** The ways from a page of the case to its classes. */
     static List<LinkList.Entry> ways(Sheet sheet, CaseDesk desk) {
-        return of(desk).stream().map(one -> new LinkList.Entry(sheet.link(one.course().title(), one.path(".html")),
+        return of(desk).stream().map(one -> new LinkList.Entry(sheet.link(sheet.library().phrases().of(one.course().title()), one.path(".html")),
                 sheet.words().say("class.way", "begins", one.moment(sheet, one.course().starts()),
                         "stations", one.course().stations()))).toList();
     }

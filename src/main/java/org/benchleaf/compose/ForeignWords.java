@@ -10,6 +10,7 @@ import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.benchleaf.model.Phrases;
 import org.benchleaf.quantity.Unit;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
@@ -47,13 +48,15 @@ final class ForeignWords {
      *
      * @param language BCP 47 tag of the pages
      * @param original that of the pages from which they are translated
+     * @param phrases what the program itself says in the language
      */
-    ForeignWords(String language, String original) {
+    ForeignWords(String language, String original, Phrases phrases) {
         this.language = language;
         this.original = original;
         Words words = Words.in(language);
-        this.own = words.language().equals(Locale.forLanguageTag(language).getLanguage())
-                ? words.all().stream().map(ForeignWords::plain).collect(Collectors.toSet()) : Set.of();
+        Stream<String> ofInterface = words.language().equals(Locale.forLanguageTag(language).getLanguage()) ? words.all().stream()
+                : Stream.empty();
+        this.own = Stream.concat(ofInterface, phrases.words().values().stream()).map(ForeignWords::plain).collect(Collectors.toSet());
     }
 
     /** The page with the marks; numbers with their units are set apart where the language runs from right to left. */

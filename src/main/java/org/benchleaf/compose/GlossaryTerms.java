@@ -10,7 +10,9 @@ import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.benchleaf.model.Library;
+import org.benchleaf.model.Phrases;
 import org.benchleaf.model.Term;
 
 /**
@@ -23,23 +25,26 @@ record GlossaryTerms(Pattern pattern, Map<String, String> ids) {
 
     private static final Pattern NOTHING = Pattern.compile("(?!)");
     /** Made once for all pages: making the pattern takes longer than looking through a page for it. */
-    private static final Map<List<Term>, GlossaryTerms> MADE = new ConcurrentHashMap<>();
+    private static final Map<Key, GlossaryTerms> MADE = new ConcurrentHashMap<>();
     /** A glossary that is edited while its pages are previewed comes in hundreds of states, of which only the last is of use. */
     private static final int MOST_MADE = 8;
 
-    /** The terms of a library's glossary. */
+    private record Key(List<Term> glossary, Phrases phrases) {
+    }
+
+    /** The terms of a library's glossary, in the language of the library. */
     static GlossaryTerms of(Library library) {
         if (MADE.size() > MOST_MADE) {
             MADE.clear();
         }
-        return MADE.computeIfAbsent(library.glossary(), GlossaryTerms::made);
+        return MADE.computeIfAbsent(new Key(library.glossary(), library.phrases()), GlossaryTerms::made);
     }
 
-    private static GlossaryTerms made(List<Term> glossary) {
+    private static GlossaryTerms made(Key key) {
         Map<String, String> ids = new HashMap<>();
-        for (Term term : glossary) {
-            ids.putIfAbsent(term.term().toLowerCase(Locale.ROOT), term.id());
-            term.also().forEach(form -> ids.putIfAbsent(form.toLowerCase(Locale.ROOT), term.id()));
+        for (Term term : key.glossary()) {
+            Stream.concat(Stream.of(term.term()), term.also().stream())
+                    .forEach(form -> ids.putIfAbsent(key.phrases().of(form).toLowerCase(Locale.ROOT), term.id()));
         }
         List<String> forms = new ArrayList<>(ids.keySet());
         forms.sort(Comparator.comparingInt(String::length).reversed().thenComparing(Comparator.naturalOrder()));

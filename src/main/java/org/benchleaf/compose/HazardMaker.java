@@ -39,10 +39,10 @@ final class HazardMaker {
                 hazards.unknown().stream().map(one -> (one.why() + " " + one.remedy()).strip()).toList());
     }
 
-    /** What the label of a solution or material says; the id where neither is known. */
+    /** What the label of a solution or material says, in the language of the page; the id where neither is known. */
     String name(String id) {
-        return desk.treatment().solution(id).map(Solution::name)
-                .or(() -> Optional.ofNullable(desk.library().materials().get(id)).map(Material::name)).orElse(id);
+        return desk.treatment().solution(id).map(Solution::name).or(() -> Optional.ofNullable(desk.library().materials().get(id))
+                .map(Material::name).map(desk.library().phrases()::of)).orElse(id);
     }
 
     static List<Hazard.Pictogram> pictograms(Reference reference, List<String> codes) {

@@ -2,6 +2,7 @@ package org.benchleaf.compose;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import java.util.Optional;
 import org.benchleaf.model.PublicCare;
 import org.benchleaf.model.SheetWords;
@@ -37,7 +38,8 @@ final class HomeAdvice {
         Words words = sheet.words();
         List<String> lines = new ArrayList<>();
         if (!studio.contact().isEmpty()) {
-            lines.add(words.say("home.ask-studio", "studio", studio.name(), "contact", String.join("; ", studio.contact())));
+            lines.add(words.say("home.ask-studio", "studio", studio.name(), "contact", studio.contact().stream().map(sheet.library().phrases()::of)
+                    .collect(Collectors.joining("; "))));
         }
         lines.add(words.say("home.ask-others"));
         return lines;

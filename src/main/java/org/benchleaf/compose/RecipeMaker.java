@@ -49,7 +49,8 @@ final class RecipeMaker {
     /** What a material or solution is called; a substance by its own name. */
     private String named(String id) {
         return desk.treatment().solution(id).map(Solution::name)
-                .or(() -> Optional.ofNullable(desk.library().materials().get(id)).map(Material::name))
+                .or(() -> Optional.ofNullable(desk.library().materials().get(id)).map(Material::name)
+                        .map(desk.library().phrases()::of))
                 .or(() -> Optional.ofNullable(desk.library().reference().substances().get(id))
                         .map(row -> row.name().toLowerCase(Locale.ROOT))).orElse(id);
     }

@@ -17,7 +17,7 @@ final class RuleStatements {
                 .collect(Collectors.toMap(Rule::id, Rule::statement, (one, other) -> one));
         Matrix matrix = library.matrix();
         matrix.rows().forEach(row -> matrix.actions().forEach(action -> statements.putIfAbsent(Matrix.cellId(row, action),
-                RulesPage.cell(words, row, action) + ": " + row.on(action.id()).words())));
+                RulesPage.cell(words, row, action) + ": " + library.phrases().of(row.on(action.id()).words()))));
         return statements;
     }
 }

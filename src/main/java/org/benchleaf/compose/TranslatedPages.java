@@ -34,7 +34,7 @@ public final class TranslatedPages {
      * @param originalHtml the same page in the language of the original
      */
     public String marked(String html, String originalHtml) {
-        return new ForeignWords(language, original).marked(html, originalHtml);
+        return new ForeignWords(language, original, desk.library().phrases()).marked(html, originalHtml);
     }
 
     /** The path of the page of which that one is the translation. */

@@ -73,6 +73,9 @@ final class WorkingMaker {
     }
 
     private String told(Figure.Given given) {
+        if (given.values().isEmpty()) {
+            return sheet.library().phrases().of(given.text());
+        }
         return sheet.tellsStrengths() || !StrengthFigures.isOne(given)
                 ? sheet.numbers().spaced(sheet.numbers().shortened(given.text()))
                 : sheet.words().say("strength.withheld");

@@ -38,6 +38,11 @@ record Bench(TreatmentCase source, Library library, Scale scale, Ledger ledger, 
         return library.phrases().say(english, holes);
     }
 
+    /** A text without holes in the language of the library. */
+    String say(String english) {
+        return library.phrases().of(english);
+    }
+
     /** Says that a figure needs the size of the sheet, which is not on record. */
     void unsized(String figure, Place place) {
         messages.add(FigureMessages.SIZE_NOT_ON_RECORD.at(place, "figure", figure));

@@ -129,7 +129,9 @@ final class Ledger {
     }
 
     private Figure.Given told(Figure.Given given) {
-        return new Figure.Given(given.key(), phrases.of(given.label()), given.values(), given.text(), given.from());
+        boolean plain = given.values().size() == 1 && given.text().equals(Reading.of(given.values().get(0)));
+        return new Figure.Given(given.key(), phrases.of(given.label()), given.values(),
+                plain ? Reading.of(given.values().get(0), phrases) : given.text(), given.from());
     }
 
     static Figure.Given given(String key, String label, Quantity value, Origin from) {

@@ -126,7 +126,7 @@ final class MeasureChoice {
         return studio.balances().stream().filter(balance -> balance.most().in(Unit.GRAM) >= wanted.in(Unit.GRAM))
                 .filter(balance -> Measuring.isFineEnough(balance.step(), wanted, coarsest))
                 .min(Comparator.comparingDouble(balance -> balance.step().in(Unit.GRAM)))
-                .map(balance -> new Choice(Measuring.shown(wanted, Measuring.handStep(wanted, balance.step())), balance.id(),
+                .map(balance -> new Choice(Measuring.shown(wanted, Measuring.handStep(wanted, balance.step())), phrases.of(balance.id()),
                         Measuring.ofBalance(balance.step())));
     }
 }

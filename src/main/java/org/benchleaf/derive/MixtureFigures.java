@@ -127,7 +127,7 @@ final class MixtureFigures {
 
     private String called(String of) {
         return bench.source().solution(of).map(Solution::name)
-                .or(() -> bench.material(of).map(Material::name)).orElse(of);
+                .or(() -> bench.material(of).map(Material::name).map(bench::say)).orElse(of);
     }
 
     /** The volumes of a mixture by mass added up, where every one is known; what they come to joined is not. */

@@ -70,7 +70,8 @@ final class PartFigures implements Part.Kinds<Map<String, Figure>> {
                 .gives("total", key(part, "total"), "volume that covers sheet and margin, all baths")));
         tray.ifPresent(one -> made.putAll(bench.ledger().work(bathJob(part, one.height(), one.width(), Job.STUDIO, trays)
                 .given("margin", bench.constant("no-margin"))
-                .note("Fill the whole tray (" + one.id() + ") to this depth; that is more than sheet and margin need.")
+                .note(bench.say("Fill the whole tray ({tray}) to this depth; that is more than sheet and margin need.",
+                        "tray", bench.say(one.id())))
                 .gives("volume", key(part, "tray-volume"), "liquid for one bath in the studio's tray")
                 .gives("total", key(part, "tray-total"), "liquid for all baths in the studio's tray"))));
         Optional.ofNullable(made.get(id(part, "tray-total"))).or(() -> Optional.ofNullable(made.get(id(part, "total"))))

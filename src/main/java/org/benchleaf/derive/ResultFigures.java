@@ -332,8 +332,8 @@ final class ResultFigures implements Result.Kinds<WorkedResult> {
                 ? new Quantity(mean, low.get().value().value(), high.get().value().value(), unit,
                         Quantity.Spread.TOLERANCE)
                 : inUnit(change.value(), unit);
-        return new Figure(change.key(), low.isPresent() ? say("{change}, with its 95 % interval", "change", change.label()) : change.label(), value,
-                change.method(), change.inputs(), change.sources(), change.notes());
+        String label = low.isPresent() ? say("{change}, with its 95 % interval", "change", change.label()) : change.label();
+        return new Figure(change.key(), label, value, change.method(), change.inputs(), change.sources(), change.notes());
     }
 
     private static Figure inUnit(Figure figure, Unit unit) {
@@ -412,7 +412,8 @@ final class ResultFigures implements Result.Kinds<WorkedResult> {
                 .given("before", quantities(spot.before(), Unit.NONE), Job.CASE_FILE)
                 .given("after", quantities(spot.after(), Unit.NONE), Job.CASE_FILE)
                 .note(say("Measured with {conditions}.", "conditions", measuredWith(result)))
-                .gives(formula, key(formula, at), say("colour difference, {spot}, {conditions}", "spot", spot.at(), "conditions", conditions))
+                .gives(formula, key(formula, at), say("colour difference, {spot}, {conditions}", "spot", spot.at(),
+                        "conditions", conditions))
                 .gives("lightness", key("lightness", at), say("change of lightness, {spot}", "spot", spot.at()))
                 .gives("chroma", key("chroma", at), say("change of chroma, {spot}", "spot", spot.at()))
                 .gives("hue", key("hue", at), say("difference of hue, {spot}", "spot", spot.at())));

@@ -31,7 +31,7 @@ final class Totals {
     }
 
     private static void put(Bench bench, FigureKey key, List<Uses.Use> uses, boolean asVolume) {
-        String label = bench.say("{what}, in all", "what", bench.material(key.of()).map(Material::name).orElse(key.of()));
+        String label = bench.say("{what}, in all", "what", bench.material(key.of()).map(Material::name).map(bench::say).orElse(key.of()));
         Job job = Uses.sum(uses, bench.source().place()).gives("total", key, label).readable();
         if (asVolume) {
             job.word("as", "volume", Job.USUAL).given("density", bench.waterDensity(), Job.USUAL);

@@ -207,6 +207,10 @@ public enum FormMessages implements CatalogueEntry {
             "The pages show the words of the case there, until the translation follows.",
             "Compare the two; then write the mark of the present words, {mark}, under 'made from', or see what"
                     + " 'benchleaf translation {case} {language}' puts beside it."),
+    WORDS_OF_NO_TEXT("FORM-151", Severity.ADVICE,
+            "No text of the studio that pages of cases show reads '{text}'.",
+            "Words in another language are found by the text itself; one that was changed since is shown as it is.",
+            "{remedy}"),
     PAIR_ONE_SIDED("FORM-062", Severity.ADVICE,
             "The picture '{id}' is paired with '{pair}', which is not paired with it.",
             "The two are shown side by side; another pairing makes it unclear which.",

@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /**
  * The texts of the program's own tables that stand on the pages of a case: names and notes of calculations, cautions, what is
@@ -33,6 +34,28 @@ public final class LibraryTexts {
             texts.add(text);
             return text;
         }).changed(library, Phrases.ENGLISH);
+        Stream.of(Matrix.Verdict.values()).map(Matrix.Verdict::words).forEach(texts::add);
+        return Collections.unmodifiableSet(texts);
+    }
+
+    /**
+     * Every text of the studio's own that stands on the pages of a case. A library keeps them as they are, since hazards are found
+     * by the names of materials; a page asks {@link Phrases#of} for the words.
+     */
+    public static Set<String> ofStudio(Library library) {
+        Set<String> texts = new LinkedHashSet<>();
+        library.materials().values().forEach(material -> texts.add(material.name()));
+        library.classes().forEach(course -> texts.add(course.title()));
+        library.glossary().forEach(term -> {
+            texts.add(term.term());
+            texts.addAll(term.also());
+        });
+        Studio studio = library.studio();
+        studio.trays().forEach(tray -> texts.add(tray.id()));
+        studio.balances().forEach(balance -> texts.add(balance.id()));
+        texts.addAll(studio.contact());
+        texts.add(studio.emergency());
+        texts.add(studio.waste());
         return Collections.unmodifiableSet(texts);
     }
 
@@ -44,7 +67,7 @@ public final class LibraryTexts {
     private Library changed(Library from, Phrases phrases) {
         return new Library(from.studio(), from.materials(), from.glossary(), from.sources(), map(from.methods(), this::method),
                 from.classes(), reference(from.reference(), phrases), each(from.rules(), this::rule), matrix(from.matrix()),
-                formulary(from.formulary()), phrases);
+                formulary(from.formulary()), from.words(), phrases);
     }
 
     private Formulary formulary(Formulary from) {
@@ -82,7 +105,8 @@ public final class LibraryTexts {
     private Reference reference(Reference from, Phrases phrases) {
         return new Reference(map(from.substances(), one -> one.named(text(one.name()))),
                 map(from.statements(), one -> phrases.statement(one.code()).map(one::inWordsOf).orElse(one)),
-                map(from.pictograms(), one -> new Reference.Pictogram(one.code(), text(one.name()), one.meaning(), one.svg(), one.source())),
+                map(from.pictograms(), one -> new Reference.Pictogram(one.code(), text(one.name()), one.meaning(), one.svg(),
+                        one.source())),
                 map(from.equipment(), one -> new Reference.Equipment(one.code(), text(one.name()), one.kind(), one.strictness(),
                         one.also(), text(one.words()), one.source())),
                 from.rules(), map(from.cautions(), this::caution), map(from.waste(), this::waste),

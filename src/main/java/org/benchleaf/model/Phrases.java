@@ -1,5 +1,6 @@
 package org.benchleaf.model;
 
+import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import org.benchleaf.message.Holes;
@@ -22,6 +23,13 @@ public record Phrases(String language, Map<String, String> words, Map<String, St
     public Phrases {
         words = Map.copyOf(words);
         statements = Map.copyOf(statements);
+    }
+
+    /** These and the words of a studio, which go before. */
+    public Phrases and(String tag, Map<String, String> ofStudio) {
+        Map<String, String> all = new HashMap<>(words);
+        all.putAll(ofStudio);
+        return new Phrases(tag, all, statements);
     }
 
     /** The words for a text; the text itself where there are none. */

@@ -67,9 +67,9 @@ public record Substance(String key, String name, List<String> synonyms, Optional
                 .anyMatch(one -> one.toLowerCase(Locale.ROOT).equals(wanted));
     }
 
-    /** The same row under another name; it is still found by its key and synonyms. */
+    /** The same row under another name; whatever finds it now still does. */
     Substance named(String words) {
-        return new Substance(key, words, synonyms, cas, form, molarMass, density, vapourPressure, viscosity, hazards, because, classes,
+        return new Substance(key, words, Stream.concat(synonyms.stream(), Stream.of(name)).distinct().toList(), cas, form, molarMass, density, vapourPressure, viscosity, hazards, because, classes,
                 notes, benzene, toxicityUnknown, suppliedInWater, fire, exposure, saturated, acidity, lowReserve, waste, reactsAs, gloves,
                 note, source, edition);
     }

@@ -22,18 +22,20 @@ import org.benchleaf.model.Reference;
  * @param reference the tables of hazards and care
  * @param classes the files of classes/, by name
  * @param issues what of each class was handed out, by the name of the class
+ * @param words the studio's words in other languages, each named by the language
  * @param caseIds the names of the case folders
  * @param texts the studio's own files, as they may be shown
  * @param messages what was said while reading
  */
 public record LibraryDraft(Optional<YamlPart> studio, List<YamlPart> materials, Optional<YamlPart> glossary,
         Optional<YamlPart> sources, Formulary formulary, RuleBook ruleBook, Reference reference,
-        List<YamlPart> classes, List<YamlPart> issues, List<String> caseIds, List<SourceText> texts, Messages messages) {
+        List<YamlPart> classes, List<YamlPart> issues, List<YamlPart> words, List<String> caseIds, List<SourceText> texts, Messages messages) {
 
     public LibraryDraft {
         materials = List.copyOf(materials);
         classes = List.copyOf(classes);
         issues = List.copyOf(issues);
+        words = List.copyOf(words);
         caseIds = List.copyOf(caseIds);
         texts = List.copyOf(texts);
     }

@@ -23,6 +23,8 @@ public final class LibraryReader {
     private static final List<String> SHARED_FOLDERS = FOLDERS.subList(1, FOLDERS.size());
     private static final Pattern YAML = Pattern.compile("(?s)^[^.].*\\.yaml");
 
+    private static final String WORDS_OF = "words.";
+    private static final Pattern WORDS = Pattern.compile("(?s)^words\\.[^.].*\\.yaml");
     private static final Pattern ISSUES = Pattern.compile("(?s)^[^.].*\\.issues\\.yaml");
     private static final Pattern CLASS = Pattern.compile("(?s)^[^.].*(?<!\\.issues)\\.yaml");
 
@@ -72,7 +74,7 @@ public final class LibraryReader {
             tellMissing(contentRoot);
             return new LibraryDraft(Optional.empty(), List.of(), Optional.empty(), Optional.empty(),
                     MethodReader.read(), new RuleBook(List.of(), Matrix.EMPTY, List.of()), ReferenceReader.shipped(),
-                    List.of(), List.of(), List.of(), List.of(), messages);
+                    List.of(), List.of(), List.of(), List.of(), List.of(), messages);
         }
         // Beside the studio's files: a short command spends more time on reading than on anything else.
         ForkJoinTask<Formulary> ours = ForkJoinPool.commonPool().submit(MethodReader::read);
@@ -93,8 +95,15 @@ public final class LibraryReader {
         return new LibraryDraft(studio, materials, glossary, sources, formulary,
                 RuleReader.read(contentRoot, cited, messages), ReferenceReader.read(contentRoot, messages),
                 all("classes", CLASS), all("classes", ISSUES),
+                words(),
                 CaseReader.folders(contentRoot).stream().map(folder -> folder.getFileName().toString()).toList(),
                 texts, messages);
+    }
+
+    /** The studio's words in other languages, each part named by its language. */
+    private List<LibraryDraft.YamlPart> words() {
+        return all("", WORDS).stream().map(part -> new LibraryDraft.YamlPart(part.name().substring(WORDS_OF.length()), part.root(),
+                part.place())).toList();
     }
 
     private void tellMissing(Path contentRoot) {

@@ -2,6 +2,7 @@ package org.benchleaf.compose;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import org.benchleaf.model.Phrases;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.Test;
@@ -15,7 +16,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class ForeignWordsTest {
 
     private static Document marked(String language, String page, String original) {
-        return Jsoup.parse(new ForeignWords(language, "en").marked("<html lang=\"" + language + "\"><body>" + page + "</body></html>",
+        return Jsoup.parse(new ForeignWords(language, "en", Phrases.ENGLISH).marked("<html lang=\"" + language + "\"><body>" + page + "</body></html>",
                 "<html lang=\"en\"><body>" + original + "</body></html>"));
     }
 

@@ -194,7 +194,7 @@ final class Invented {
         Map<String, Source> sources = new LinkedHashMap<>();
         FORMULARY.sources().forEach(source -> sources.put(source.key(), source));
         return new Library(studio, materials, List.of(), sources, methods, List.of(), ReferenceReader.shipped(), List.of(),
-                Matrix.EMPTY, FORMULARY, Phrases.ENGLISH);
+                Matrix.EMPTY, FORMULARY, Map.of(), Phrases.ENGLISH);
     }
 
     TreatmentCase treatment() {
