@@ -52,9 +52,9 @@ final class ClassCalendar {
     private String ofTechnician() {
         StringBuilder events = new StringBuilder();
         desk.plan().starts().stream().filter(start -> !start.inTrays()).forEach(start -> event(events,
-                "begin-" + start.solution(), start.begin(), start.begin().plusMinutes((long) Math.ceil(
-                        start.handsOn().highIn(org.benchleaf.quantity.Unit.MINUTE))),
-                sheet.words().say("class.calendar-begin", "what", desk.thing(sheet, start.solution()),
+                "begin-" + start.solution() + (start.batch().number() > 1 ? "-" + start.batch().number() : ""), start.begin(),
+                start.begin().plusMinutes((long) Math.ceil(start.handsOn().highIn(org.benchleaf.quantity.Unit.MINUTE))),
+                sheet.words().say("class.calendar-begin", "what", ClassPreparationPage.batch(sheet, desk, start),
                         "ready", desk.moment(sheet, start.readyFor()))));
         return calendar(events);
     }

@@ -46,7 +46,7 @@ final class ClassFiles {
         }
         List<Object> begin = new ArrayList<>();
         for (ClassPlan.Start start : desk.plan().starts()) {
-            begin.add(ScriptJson.object("solution", start.solution(), "begin", start.begin().toString(),
+            begin.add(ScriptJson.object("solution", start.solution(), "batch", start.batch().number(), "begin", start.begin().toString(),
                     "ready", start.readyFor().toString()));
         }
         return ScriptJson.text(ScriptJson.object("class", desk.course().id(), "title", desk.course().title(),

@@ -49,14 +49,32 @@ final class ClassPreparationPage implements ClassPageMaker {
         List<List<Html>> rows = new ArrayList<>();
         for (ClassPlan.Start start : desk.plan().starts()) {
             ClassSupplies.Filling filling = filling(desk, start.solution());
-            rows.add(List.of(Html.ofText(desk.thing(sheet, start.solution())), Html.ofText(begin(sheet, desk, start)),
+            rows.add(List.of(Html.ofText(batch(sheet, desk, start)), Html.ofText(begin(sheet, desk, start)),
                     Html.ofText(start.inTrays() ? words.say("class.by-stations")
                             : sheet.numbers().duration(start.handsOn()).text()),
-                    Html.ofText(desk.moment(sheet, start.readyFor())), Html.ofText(amount(sheet, desk, start.solution())),
-                    Html.ofText(vessel(sheet, filling))));
+                    Html.ofText(readyFor(sheet, desk, start)), Html.ofText(amount(sheet, desk, start)),
+                    Html.ofText(vessel(sheet, filling, start.batch()))));
         }
         return new Table("begin-table", words.say("class.prepare-caption"), Table.columns(words, "class.what",
                 "class.begin-by", "class.hands-on", "class.ready-for", "class.amount", "class.vessel"), rows, Optional.empty());
+    }
+
+    /** What is made; of several batches, which, and for which stations. */
+    static String batch(Sheet sheet, ClassDesk desk, ClassPlan.Start start) {
+        String thing = desk.thing(sheet, start.solution());
+        if (!start.batch().isOneOfSeveral()) {
+            return thing;
+        }
+        String batch = sheet.words().say("class.batch", "what", thing, "n", start.batch().number(), "of", start.batch().of());
+        return start.batch().stations().isEmpty() ? batch : batch + sheet.words().say("class.batch-stations", "stations",
+                sheet.words().list(start.batch().stations().stream().map(String::valueOf).toList()));
+    }
+
+    /** When it is needed; of several batches, until when it keeps too. */
+    private static String readyFor(Sheet sheet, ClassDesk desk, ClassPlan.Start start) {
+        String needed = desk.moment(sheet, start.readyFor());
+        return start.batch().freshUntil().filter(any -> start.batch().isOneOfSeveral()).map(until -> sheet.words().say(
+                "class.fresh-until", "needed", needed, "until", desk.moment(sheet, until))).orElse(needed);
     }
 
     /** A time that has gone by before a class that is still to come is told as such. */
@@ -71,14 +89,15 @@ final class ClassPreparationPage implements ClassPageMaker {
         return desk.plan().supplies().vessels().stream().filter(one -> one.solution().equals(solution)).findFirst().orElseThrow();
     }
 
-    private static String amount(Sheet sheet, ClassDesk desk, String solution) {
-        Preparation preparation = desk.plan().preparations().stream().filter(one -> one.solution().equals(solution))
+    /** How much of it; a batch stands in a row of its own, fillings of trays do not. */
+    private static String amount(Sheet sheet, ClassDesk desk, ClassPlan.Start start) {
+        Preparation preparation = desk.plan().preparations().stream().filter(one -> one.solution().equals(start.solution()))
                 .findFirst().orElseThrow();
-        return sheet.numbers().amount(preparation.batch()).text() + (preparation.batches() > 1
+        return sheet.numbers().amount(preparation.batch()).text() + (preparation.batches() > start.batch().of()
                 ? sheet.words().say("bench.ready-times", "n", preparation.batches()) : "");
     }
 
-    private static String vessel(Sheet sheet, ClassSupplies.Filling filling) {
+    private static String vessel(Sheet sheet, ClassSupplies.Filling filling, ClassPlan.Batch batch) {
         Words words = sheet.words();
         if (filling.place() == ClassSupplies.MadeAt.TRAY) {
             return words.say("class.in-trays", "n", filling.count());
@@ -87,7 +106,8 @@ final class ClassPreparationPage implements ClassPageMaker {
                 "holds", sheet.numbers().written(filling.holds().orElseThrow()).text(),
                 "each", filling.each().map(each -> sheet.numbers().amount(each).text()).orElse("")))
                 .orElseGet(() -> words.say("class.no-vessel"));
-        return made + (filling.stations() > 0 ? " " + words.say("class.handed-out", "n", filling.stations(),
+        return made + (filling.stations() > 0 ? " " + words.say("class.handed-out",
+                "n", batch.isOneOfSeveral() && !batch.stations().isEmpty() ? batch.stations().size() : filling.stations() / batch.of(),
                 "each", filling.inStation().map(each -> sheet.numbers().amount(each).text()).orElse("")) : "");
     }
 

@@ -1,18 +1,13 @@
 package org.benchleaf.derive;
 
-import java.time.LocalDateTime;
-import java.util.Comparator;
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.benchleaf.message.Messages;
 import org.benchleaf.model.CourseClass;
 import org.benchleaf.model.Step;
 import org.benchleaf.model.TreatmentCase;
-import org.benchleaf.quantity.Quantity;
-import org.benchleaf.quantity.Unit;
 
 /** Works out amounts and start times for a class that works through a case. */
 final class ClassDeriver {
@@ -38,20 +33,21 @@ final class ClassDeriver {
         List<Step> steps = course.steps(source);
         Scale scale = new Scale(course.stations(), course.sheetsEach(), Optional.of(course.stores().spare()));
         // The case itself has already been told of; here only what concerns the class would be news.
-        Groundwork work = groundwork.make(source, steps, scale, new Messages());
-        Timeline timeline = work.maker().onTheCalendar(Optional.of(course.starts()), false);
-        work.tell(timeline, steps);
+        Bench bench = groundwork.used(source, steps, scale, new Messages());
+        TimelineMaker maker = groundwork.timeline(bench, steps);
+        Timeline timeline = maker.onTheCalendar(Optional.of(course.starts()), false);
         Optional<ClassSchedule> schedule = schedule(course, source, messages);
-        List<Preparation> used = work.preparations().stream().filter(one -> !one.usedIn().isEmpty()).toList();
         WorkHours hours = groundwork.hours().without(course.stores().closed());
-        Map<String, ClassPlan.Start> starts = starts(work, used, needed(timeline, schedule), hours);
-        List<ClassPlan.Start> ordered = starts.values().stream()
-                .sorted(Comparator.comparing(ClassPlan.Start::begin)).toList();
-        List<Preparation> preparations = ordered.stream().flatMap(start -> used.stream()
-                .filter(one -> one.solution().equals(start.solution()))).toList();
+        ClassBatches batches = new ClassBatches(course, bench, new ClassDraws(course.stations(), timeline, schedule), hours, messages);
+        Groundwork work = groundwork.make(bench, maker, batches);
+        work.tell(timeline, steps);
+        Map<String, Preparation> used = new LinkedHashMap<>();
+        work.preparations().stream().filter(one -> !one.usedIn().isEmpty()).forEach(one -> used.put(one.solution(), one));
+        List<ClassPlan.Start> ordered = batches.starts().stream().filter(start -> used.containsKey(start.solution())).toList();
+        List<Preparation> preparations = ordered.stream().map(start -> used.get(start.solution())).distinct().toList();
         Optional<ScheduleReading> reading = schedule.map(ScheduleReading::new);
         ClassProvider provider = new ClassProvider(course, work.bench(), steps, hours);
-        ClassSupplies supplies = new ClassSupplies(provider.orders(ordered), provider.fillings(preparations),
+        ClassSupplies supplies = new ClassSupplies(provider.orders(ordered), provider.fillings(preparations, ordered),
                 new LayingOut(course, work.bench(), steps).list(assessment.care(), schedule),
                 provider.waste(preparations, assessment.hazards()), provider.benchPlaces(messages), reading.map(planned ->
                         new ClassLoads(course, work.bench().ledger(), messages).of(planned)).orElse(List.of()), reading.map(planned ->
@@ -64,14 +60,6 @@ final class ClassDeriver {
         return stated;
     }
 
-    /** When each step is first begun: by the plan, else as early as its steps allow. */
-    private static Map<String, LocalDateTime> needed(Timeline timeline, Optional<ClassSchedule> schedule) {
-        Map<String, LocalDateTime> needed = new HashMap<>(Calendar.starts(timeline));
-        schedule.map(ScheduleReading::new).ifPresent(reading -> List.copyOf(needed.keySet()).forEach(step ->
-                reading.first(step).ifPresent(first -> needed.put(step, first))));
-        return needed;
-    }
-
     private Optional<ClassSchedule> schedule(CourseClass course, TreatmentCase source, Messages messages) {
         if (!course.isPlanned()) {
             return Optional.empty();
@@ -80,26 +68,5 @@ final class ClassDeriver {
         Optional<ClassSchedule> schedule = scheduler.schedule();
         messages.addAll(scheduler.messages());
         return schedule;
-    }
-
-    /** Worked backwards: what a solution is needed for is known before the solution itself. */
-    private static Map<String, ClassPlan.Start> starts(Groundwork work, List<Preparation> used,
-            Map<String, LocalDateTime> needed, WorkHours hours) {
-        Map<String, ClassPlan.Start> starts = new java.util.LinkedHashMap<>();
-        for (Preparation one : used) {
-            boolean inTrays = ClassProvider.isMadeInTrays(work.bench(), one.solution(), work.bench().source().steps());
-            Stream<LocalDateTime> uses = work.bench().uses().of(one.solution()).stream()
-                    .flatMap(use -> Optional.ofNullable(needed.get(use.by())).stream());
-            uses.min(Comparator.naturalOrder()).ifPresent(readyFor -> {
-                Quantity hands = one.handsOn().orElse(work.bench().constant("making-time").value());
-                double ready = one.beginBefore().map(time -> time.highIn(Unit.MINUTE)).orElse(hands.highIn(Unit.MINUTE));
-                // What a station makes in its tray is made when the plan says so.
-                LocalDateTime begin = inTrays ? readyFor : hours.latestStart(WorkHours.minus(readyFor, ready),
-                        hands.highIn(Unit.MINUTE));
-                needed.put(one.solution(), begin);
-                starts.put(one.solution(), new ClassPlan.Start(one.solution(), begin, hands, readyFor, inTrays));
-            });
-        }
-        return starts;
     }
 }

@@ -20,7 +20,7 @@ import org.benchleaf.quantity.Quantity;
  * @param figures figures for the whole class, by id
  * @param timeline the steps of the class, from its start
  * @param preparations what to make for all stations, in the order in which to begin
- * @param starts when to begin each, in the same order
+ * @param starts when to begin each batch, in the order of beginning
  * @param supplies what is bought, bottled, laid out and thrown away
  * @param schedule when each station does what; empty if the class is not planned or cannot be
  * @param papers what its papers state, for a later issue to be compared with
@@ -42,14 +42,35 @@ public record ClassPlan(CourseClass source, String caseTitle, int sheets, List<S
     }
 
     /**
-     * When to begin a preparation.
+     * When to begin a batch of a preparation.
      *
      * @param solution id
+     * @param batch which of its batches
      * @param begin the latest time, within working hours, at which it can be begun
      * @param handsOn how much of that needs a person
      * @param readyFor when it is first needed
      * @param inTrays whether each station makes it in its own tray, by the plan
      */
-    public record Start(String solution, LocalDateTime begin, Quantity handsOn, LocalDateTime readyFor, boolean inTrays) {
+    public record Start(String solution, Batch batch, LocalDateTime begin, Quantity handsOn, LocalDateTime readyFor,
+            boolean inTrays) {
+    }
+
+    /**
+     * Which batch of a preparation it is.
+     *
+     * @param number from 1
+     * @param of how many there are
+     * @param stations numbers of the stations that draw from it; empty where no plan tells them apart
+     * @param freshUntil until when it keeps; empty if nobody says how long
+     */
+    public record Batch(int number, int of, List<Integer> stations, Optional<LocalDateTime> freshUntil) {
+        public Batch {
+            stations = List.copyOf(stations);
+        }
+
+        /** Whether there is another. */
+        public boolean isOneOfSeveral() {
+            return of > 1;
+        }
     }
 }

@@ -112,23 +112,33 @@ final class ClassProvider {
                 .map(LocalDateTime::toLocalDate).min(LocalDate::compareTo).orElse(course.starts().toLocalDate());
     }
 
-    /** In what each preparation is made and handed out. */
-    List<ClassSupplies.Filling> fillings(List<Preparation> preparations) {
-        return preparations.stream().map(this::filling).toList();
+    /**
+     * In what each preparation is made and handed out.
+     *
+     * @param starts when each batch of them is begun
+     */
+    List<ClassSupplies.Filling> fillings(List<Preparation> preparations, List<ClassPlan.Start> starts) {
+        return preparations.stream().map(one -> filling(one, starts.stream().filter(start ->
+                start.solution().equals(one.solution())).map(ClassPlan.Start::batch).toList())).toList();
     }
 
-    private ClassSupplies.Filling filling(Preparation preparation) {
+    /** Every station has a bottle from each batch of which it draws; from all where no plan tells the stations apart. */
+    private int bottles(List<ClassPlan.Batch> batches) {
+        return batches.stream().mapToInt(batch -> batch.stations().isEmpty() ? course.stations() : batch.stations().size()).sum();
+    }
+
+    private ClassSupplies.Filling filling(Preparation preparation, List<ClassPlan.Batch> batches) {
         String id = preparation.solution();
         if (isMadeInTrays(bench, id, steps)) {
             return new ClassSupplies.Filling(id, ClassSupplies.MadeAt.TRAY, Optional.of("tray"), Optional.empty(),
-                    course.stations(), Optional.of(preparation.batch()), 0, Optional.empty());
+                    course.stations(), 1, Optional.of(preparation.batch()), 0, Optional.empty());
         }
-        int stations = isDrawn(id) ? course.stations() : 0;
-        Optional<Quantity> inStation = stations == 0 ? Optional.empty() : forOneStation(id);
+        int bottles = isDrawn(id) ? bottles(batches) : 0;
+        Optional<Quantity> inBottle = bottles == 0 ? Optional.empty() : inOneBottle(id, bottles);
         Optional<ClassStores.Vessel> vessel = vessel(preparation.batch());
         if (vessel.isEmpty()) {
             return new ClassSupplies.Filling(id, ClassSupplies.MadeAt.BENCH, Optional.empty(), Optional.empty(), 1,
-                    Optional.of(preparation.batch()), stations, inStation);
+                    preparation.batches(), Optional.of(preparation.batch()), bottles, inBottle);
         }
         Map<String, Figure> made = bench.ledger().work(new Job("containers", course.place())
                 .given("volume", asVolume(preparation.batch()), Job.CASE_FILE)
@@ -136,14 +146,14 @@ final class ClassProvider {
                 .gives("count", key(id, "vessels"), "vessels").gives("each", key(id, "in-each"), "in each"));
         int count = Optional.ofNullable(made.get(key(id, "vessels").id())).map(one -> (int) one.value().value()).orElse(1);
         return new ClassSupplies.Filling(id, ClassSupplies.MadeAt.BENCH, Optional.of(vessel.get().kind()),
-                Optional.of(vessel.get().holds()), count, Optional.ofNullable(made.get(key(id, "in-each").id()))
-                        .map(Figure::value), stations, inStation);
+                Optional.of(vessel.get().holds()), count, preparation.batches(), Optional.ofNullable(made.get(key(id, "in-each").id()))
+                        .map(Figure::value), bottles, inBottle);
     }
 
     /** What a station's bottle is filled with, rounded up to what can be measured. */
-    private Optional<Quantity> forOneStation(String id) {
+    private Optional<Quantity> inOneBottle(String id, int bottles) {
         return bench.ledger().figure(id + ".needed").flatMap(needed -> bench.ledger().one(new Job("batch", course.place())
-                .given("needed", needed).given("batches", Quantity.count(course.stations()), Origin.Place.CLASS)
+                .given("needed", needed).given("batches", Quantity.count(bottles), Origin.Place.CLASS)
                 .gives("batch", key(id, "for-one-station"), "into the bottle of one station").readable())).map(Figure::value);
     }
 

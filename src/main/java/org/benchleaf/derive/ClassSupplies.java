@@ -60,16 +60,18 @@ public record ClassSupplies(List<Order> orders, List<Filling> vessels, List<Laid
      * @param vessel the kind of vessel; empty if the class names none that could be compared
      * @param holds what one holds
      * @param count how many are filled, at one time
+     * @param batches how often they are filled with a batch of its own; once where a tray is filled where it stands
      * @param each what goes into one
-     * @param stations how many bottles are handed out, one to each station; 0 if it is not drawn at the stations
+     * @param stations how many bottles are handed out, one to each station from each batch of which it draws; 0 if it is not
+     *     drawn at the stations
      * @param inStation what goes into each of those
      */
-    public record Filling(String solution, MadeAt place, Optional<String> vessel, Optional<Quantity> holds, int count,
+    public record Filling(String solution, MadeAt place, Optional<String> vessel, Optional<Quantity> holds, int count, int batches,
             Optional<Quantity> each, int stations, Optional<Quantity> inStation) {
 
-        /** How many labels it takes: as many as vessels. */
+        /** How many labels it takes: as many as vessels, each batch with its own. */
         public int labels() {
-            return count + stations;
+            return count * batches + stations;
         }
     }
 

@@ -94,10 +94,25 @@ record Groundwork(Bench bench, TimelineMaker maker, Preparations planner, List<P
         }
 
         Groundwork make(TreatmentCase source, List<Step> steps, Scale scale, Messages messages) {
+            Bench bench = used(source, steps, scale, messages);
+            return make(bench, timeline(bench, steps), BatchPlan.Planner.NONE);
+        }
+
+        /** What the steps use, before anything is made of it. */
+        Bench used(TreatmentCase source, List<Step> steps, Scale scale, Messages messages) {
             Bench bench = bench(source, scale, messages);
             steps.forEach(step -> new PartFigures(bench, step).work());
-            TimelineMaker maker = new TimelineMaker(steps, bench.ledger(), hours, messages);
-            Preparations planner = new Preparations(bench, maker.lengths());
+            return bench;
+        }
+
+        /** The times of steps whose uses are known. */
+        TimelineMaker timeline(Bench bench, List<Step> steps) {
+            return new TimelineMaker(steps, bench.ledger(), hours, bench.messages());
+        }
+
+        /** What is made of it, in as many batches as are planned. */
+        Groundwork make(Bench bench, TimelineMaker maker, BatchPlan.Planner batches) {
+            Preparations planner = new Preparations(bench, maker.lengths(), batches);
             List<Preparation> preparations = planner.make();
             Totals.work(bench);
             return new Groundwork(bench, maker, planner, preparations);

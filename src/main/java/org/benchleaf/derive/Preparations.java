@@ -1,6 +1,7 @@
 package org.benchleaf.derive;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -28,13 +29,15 @@ final class Preparations {
     private final Compositions compositions;
     private final MeasureChoice measuring;
     private final Map<String, Minutes> stepTimes;
+    private final BatchPlan.Planner planner;
 
     /**
      * Makes ready to work.
      *
      * @param stepTimes how long each step takes, by id, to see whether a solution keeps that long
+     * @param planner plans the batches where it is known when they are drawn
      */
-    Preparations(Bench bench, Map<String, Minutes> stepTimes) {
+    Preparations(Bench bench, Map<String, Minutes> stepTimes, BatchPlan.Planner planner) {
         this.bench = bench;
         this.strengths = new Strengths(bench);
         this.compositions = new Compositions(bench);
@@ -42,6 +45,7 @@ final class Preparations {
                 bench.constant("coarsest-step").value(), bench.library().formulary().table("divisions"),
                 bench.library().phrases());
         this.stepTimes = stepTimes;
+        this.planner = planner;
     }
 
     /** What to make, users before what they use. */
@@ -76,9 +80,14 @@ final class Preparations {
     }
 
     private Optional<Preparation> prepare(Solution solution) {
-        Optional<Figure> needed = needed(solution);
-        int batches = batches(solution);
-        Optional<Figure> batch = batch(solution, needed, batches);
+        Optional<Figure> needed = sum(solution, bench.uses().of(solution.id()), "needed", "used in all");
+        Optional<BatchPlan> plan = planner.of(solution);
+        int batches = plan.map(BatchPlan::batches).orElseGet(() -> batches(solution));
+        List<Figure> ofBatches = plan.map(several -> ofBatches(solution, several)).orElse(List.of());
+        // All batches are made alike, for one recipe serves them: the one of which most is drawn decides.
+        Optional<Figure> most = ofBatches.stream().max(Comparator.comparingDouble(one -> one.value().highIn(one.value().dimension()
+                == Dimension.MASS ? Unit.GRAM : Unit.MILLILITRE)));
+        Optional<Figure> batch = most.isPresent() ? batch(solution, most, 1) : batch(solution, needed, batches);
         if (batch.isEmpty()) {
             tellNoBatch(solution);
             return Optional.empty();
@@ -93,6 +102,7 @@ final class Preparations {
         Set<String> figures = bench.ledger().ids();
         figures.removeAll(before);
         needed.ifPresent(figure -> figures.add(figure.id()));
+        ofBatches.forEach(figure -> figures.add(figure.id()));
         figures.add(batch.get().id());
         return Optional.of(new Preparation(solution.id(), needed.orElse(batch.get()).value(), batch.get().value(),
                 batches, measures, solution.readyIn(), solution.handsOn(), solution.keeps(), usedIn(solution.id(),
@@ -129,13 +139,21 @@ final class Preparations {
         return List.copyOf(steps);
     }
 
-    private Optional<Figure> needed(Solution solution) {
-        List<Uses.Use> uses = bench.uses().of(solution.id());
+    /** What is used from each batch, where there are several. */
+    private List<Figure> ofBatches(Solution solution, BatchPlan plan) {
+        List<Figure> figures = new ArrayList<>();
+        for (int number = 1; plan.batches() > 1 && number <= plan.batches(); number++) {
+            sum(solution, plan.drawn().get(number - 1), "needed-of-batch-" + number, "used from batch " + number).ifPresent(figures::add);
+        }
+        return figures;
+    }
+
+    private Optional<Figure> sum(Solution solution, List<Uses.Use> uses, String name, String label) {
         if (uses.isEmpty()) {
             return Optional.empty();
         }
         Dimension kind = kind(solution);
-        Job job = Uses.sum(uses, solution.place()).gives("total", FigureKey.ofSolution(solution.id(), "needed"), "used in all").readable();
+        Job job = Uses.sum(uses, solution.place()).gives("total", FigureKey.ofSolution(solution.id(), name), label).readable();
         if (uses.stream().anyMatch(use -> use.figure().value().dimension() != kind)) {
             Optional<Quantity> density = density(solution);
             if (density.isEmpty()) {

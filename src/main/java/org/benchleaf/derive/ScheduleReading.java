@@ -65,6 +65,11 @@ public final class ScheduleReading {
             return isHandsOn() && !isHold() && !work.equals(StationCut.MAKE_BATH);
         }
 
+        /** Whether a tray is filled, for the first time or again. */
+        boolean isFilling() {
+            return work.equals(StationCut.MAKE_BATH) || work.startsWith(StationCut.BATH_CHANGE);
+        }
+
         /** Whether a supervisor releases the work. */
         public boolean isHold() {
             return work.startsWith(StationCut.HOLD);
@@ -185,11 +190,6 @@ public final class ScheduleReading {
                     + " stays short, and there " + why(station, held.cause(), clock);
         }
         return "nothing is in the way, but beginning sooner would make the class no shorter";
-    }
-
-    /** When a step is first begun at any station; empty if it is not in the plan. */
-    Optional<LocalDateTime> first(String step) {
-        return turns().stream().filter(turn -> turn.step().equals(step)).map(Turn::from).min(LocalDateTime::compareTo);
     }
 
     private List<Station> stations() {

@@ -39,6 +39,7 @@ final class StationCut {
     static final String WEIGHT = "weight";
     static final String SUPERVISOR = "supervisor";
     static final String MAKE_BATH = "make the bath";
+    static final String BATH_CHANGE = "bath change ";
     /** The work of releasing what stands behind it. */
     static final String HOLD = "hold before ";
     /** The station's own trainees. */
@@ -178,7 +179,7 @@ final class StationCut {
     /** A change as the case tells it has the reading of the meter in it. */
     private void change(Step step, Part.Bath bath, int number) {
         Optional<Integer> told = ofCase(ClassWork.BATH_CHANGE, bath.changing());
-        int changed = hands(step, "bath change " + number, told.orElse(work(ClassWork.BATH_CHANGE)));
+        int changed = hands(step, BATH_CHANGE + number, told.orElse(work(ClassWork.BATH_CHANGE)));
         take(SINK, step, changed);
         if (source.isBroughtToPh(bath)) {
             take(METER, step, told.isPresent() ? changed : hands(step, "read the bath", work(ClassWork.READING_A_BATH)));

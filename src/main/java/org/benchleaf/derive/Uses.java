@@ -20,6 +20,11 @@ final class Uses {
      * @param fillings in how many fresh fillings the amount is used; 1 but for baths
      */
     record Use(String of, String by, boolean step, Figure figure, double times, int fillings) {
+
+        /** A share of it, from 0 to 1. */
+        Use part(double share) {
+            return new Use(of, by, step, figure, times * share, fillings);
+        }
     }
 
     /** The sum of several uses, each counted as often as it happens; its output is named by who asks. */

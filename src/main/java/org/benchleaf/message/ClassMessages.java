@@ -65,7 +65,11 @@ public enum ClassMessages implements CatalogueEntry {
     ROOM_GIVES_LESS("CLASS-016", Severity.ERROR,
             "At {when} the stations come to {kind} of {most} at once, and the room is stated with {gives}.",
             "A fuse that blows, a tap that runs dry or a room too loud to hear a warning stops the class with wet sheets on the bench.",
-            "{remedy}");
+            "{remedy}"),
+    NOT_FRESH("CLASS-017", Severity.WARNING,
+            "A batch of '{solution}' is made by {made} at the latest and keeps {keeps}, but the first to draw from it uses it until {until}.",
+            "It may have weakened, spoiled or changed its pH by then; nobody is in the studio to make it later.",
+            "Begin the class later in the day, or give the recipe's own shelf life with its source.");
 
     private final Entry entry;
 
