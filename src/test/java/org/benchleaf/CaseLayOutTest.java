@@ -1,6 +1,7 @@
 package org.benchleaf;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -20,6 +21,7 @@ import org.benchleaf.derive.ClassSupplies.Kind;
 import org.benchleaf.derive.ClassSupplies.LaidOut;
 import org.benchleaf.model.Library;
 import org.benchleaf.read.LibraryReader;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.yaml.snakeyaml.LoaderOptions;
@@ -93,6 +95,17 @@ class CaseLayOutTest {
         list(id).stream().filter(item -> item.kind() == Kind.WEIGHT).forEach(item ->
                 told.put(item.id(), (int) item.all().orElseThrow().value()));
         assertThat(told).isEqualTo(weights(steps(id)));
+    }
+
+    /** As the case files tell it: a bath of 25 mm in the medium tray, a stock added by the meter, a press on the whole sheet. */
+    @Test
+    void trays_boards_pipettes_and_the_meter_are_laid_out() {
+        assertThat(list("tide-table")).filteredOn(item -> item.kind() == Kind.VESSEL || item.kind() == Kind.BENCH)
+                .extracting(LaidOut::id, LaidOut::steps).containsExactly(
+                        tuple("medium tray", List.of("wash")), tuple("board", List.of("dry")),
+                        tuple("5 mL graduated pipette, class B", List.of("wash")), tuple("meter", List.of("wash")));
+        assertThat(list("lock-plan")).filteredOn(item -> item.kind() == Kind.BENCH).extracting(LaidOut::id).containsExactly("board");
+        assertThat(list("ferry-letter")).noneMatch(item -> item.kind() == Kind.VESSEL || item.kind() == Kind.BENCH);
     }
 
     /** By hand, tide table: 6 stacks of a blotter on each face are 12; one web on each face in the bath and in the press, 4. */

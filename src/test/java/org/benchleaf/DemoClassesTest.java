@@ -47,6 +47,7 @@ class DemoClassesTest {
 
     private static WorkedCase worked;
     private static Map<String, Map<?, ?>> steps;
+    private static Map<?, ?> solutions;
 
     @BeforeAll
     static void work() throws IOException {
@@ -57,6 +58,7 @@ class DemoClassesTest {
         worked = deriver.derive(treatment, List.of()).worked();
         String text = Files.readString(CASE.resolve("case.md"), StandardCharsets.UTF_8);
         Map<?, ?> front = new Yaml(new SafeConstructor(new LoaderOptions())).load(text.split("(?m)^---$")[1]);
+        solutions = (Map<?, ?>) front.get("solutions");
         steps = ((List<?>) front.get("steps")).stream().map(step -> (Map<?, ?>) step)
                 .collect(Collectors.toMap(step -> (String) step.get("id"), step -> step));
     }
@@ -159,7 +161,8 @@ class DemoClassesTest {
             assertThat(plan.supplies().layOut()).isNotEmpty().allSatisfy(item -> {
                 switch (item.kind()) {
                     case MATERIAL, SOLUTION -> assertThat(item.steps()).isNotEmpty()
-                            .allSatisfy(step -> assertThat(named(step)).contains(item.id()));
+                            .allSatisfy(step -> assertThat(namedAndFilled(step)).contains(item.id()));
+                    case VESSEL -> assertThat(item.steps()).isNotEmpty().allSatisfy(step -> assertThat(filled(step)).isNotEmpty());
                     case WORN -> assertThat(item.steps()).isNotEmpty()
                             .allSatisfy(step -> assertThat(worked.care().get(step).wear()).contains(item.id()));
                     case WEIGHT -> assertThat(item.steps()).isNotEmpty()
@@ -181,6 +184,38 @@ class DemoClassesTest {
                     assertThat(item.station().orElseThrow().value()).isEqualTo(3);
                     assertThat(item.all().orElseThrow().value()).isEqualTo(36);
                 });
+    }
+
+    /** By hand: each of six stations adds limewater with a pipette of its own; the tray of 550 by 420 mm is the medium one, to 25 mm. */
+    @Test
+    void what_a_bath_is_made_of_at_the_tray_is_laid_out() {
+        List<ClassSupplies.LaidOut> list = course("spring-course").supplies().layOut();
+        assertThat(list).extracting(ClassSupplies.LaidOut::id).contains("deionised-water", "lime-water");
+        assertThat(list).filteredOn(item -> item.kind() == ClassSupplies.Kind.VESSEL).singleElement().satisfies(pipette -> {
+            assertThat(pipette.id()).isEqualTo("5 mL graduated pipette, class B");
+            assertThat(pipette.all().orElseThrow().value()).isEqualTo(6);
+        });
+        assertThat(list).filteredOn(item -> item.id().equals("tray")).singleElement().satisfies(tray -> {
+            assertThat(tray.mark().orElseThrow().tray()).contains("medium tray");
+            assertThat(tray.mark().orElseThrow().depth().in(Unit.MILLIMETRE)).isEqualTo(25);
+        });
+    }
+
+    private static Set<String> namedAndFilled(String step) {
+        Set<String> ids = named(step);
+        ids.addAll(filled(step));
+        return ids;
+    }
+
+    /** What the bath of a step is made of at its tray, as the case file tells it: a liquid and what brings it to its pH. */
+    private static Set<String> filled(String step) {
+        Set<String> ids = new TreeSet<>();
+        if (steps.get(step).get("bath") instanceof Map<?, ?> bath && solutions.get(bath.get("of")) instanceof Map<?, ?> solution
+                && solution.get("adjust") instanceof Map<?, ?> adjust) {
+            ids.add((String) adjust.get("liquid"));
+            ids.add((String) adjust.get("with"));
+        }
+        return ids;
     }
 
     /** The weights that a step lays on in the case file: how many of which mass. */

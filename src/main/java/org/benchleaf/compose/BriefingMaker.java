@@ -14,6 +14,7 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.benchleaf.derive.Hazards;
+import org.benchleaf.derive.Preparation;
 import org.benchleaf.derive.StepCare;
 import org.benchleaf.model.Reference;
 import org.benchleaf.model.Step;
@@ -46,16 +47,26 @@ final class BriefingMaker {
                     care.map(one -> named(one.subjects())).orElse(Map.of()), care.map(StepCare::wear).orElse(List.of())));
         }
         Briefing.Tick read = new Briefing.Tick("tick-briefing", sheet.words().say("briefing.read"));
-        return briefing(steps, ids, "bench.caution-of", Optional.of(read),
+        return briefing(steps, ids, desk.worked().hazards().keySet(), "bench.caution-of", Optional.of(read),
                 names -> sheet.words().count("briefing.steps", names.size(), "steps",
                         sheet.words().list(names)));
     }
 
     /** What the technician must know, who handles every ingredient at full strength. */
     Briefing beforePreparing() {
+        return beforePreparing(desk.worked().preparations(), desk.worked().hazards().keySet());
+    }
+
+    /**
+     * The same for a part of the case.
+     *
+     * @param made what is prepared
+     * @param used ids of all that is at hand
+     */
+    Briefing beforePreparing(List<Preparation> made, Set<String> used) {
         Map<String, Hazards> all = desk.worked().hazards();
         List<Handled> preparations = new ArrayList<>();
-        desk.worked().preparations().forEach(preparation -> {
+        made.forEach(preparation -> {
             Optional<Hazards> found = Optional.ofNullable(all.get(preparation.solution()));
             List<String> cautions = found.map(Hazards::cautions).orElse(List.of());
             Map<String, List<String>> subjects = new LinkedHashMap<>();
@@ -64,7 +75,7 @@ final class BriefingMaker {
             preparations.add(new Handled(hazards.name(preparation.solution()), cautions, subjects,
                     found.map(Hazards::wear).orElse(List.of())));
         });
-        return briefing(preparations, all.keySet(), "prepare.caution-of", Optional.empty(),
+        return briefing(preparations, used, used, "prepare.caution-of", Optional.empty(),
                 names -> String.join("; ", names));
     }
 
@@ -85,7 +96,7 @@ final class BriefingMaker {
     private record Handled(String name, List<String> cautions, Map<String, List<String>> subjects, List<String> wear) {
     }
 
-    private Briefing briefing(List<Handled> handled, Set<String> used, String how, Optional<Briefing.Tick> read,
+    private Briefing briefing(List<Handled> handled, Set<String> used, Set<String> left, String how, Optional<Briefing.Tick> read,
             Function<List<String>, String> where) {
         Words words = sheet.words();
         Set<String> due = new LinkedHashSet<>();
@@ -97,7 +108,7 @@ final class BriefingMaker {
         Map<Boolean, List<Caution>> grave = cautions(due, subjects, how).stream()
                 .collect(Collectors.partitioningBy(caution -> caution.level().equals("danger")));
         return new Briefing("briefing", words.say("briefing.heading"), words.say("briefing.lead"),
-                grave.get(true), grave.get(false), wear(handled, where), usedHazards(used), aid(due), waste(due),
+                grave.get(true), grave.get(false), wear(handled, where), usedHazards(used), aid(due), waste(due, left),
                 words.say("briefing.defer"), read,
                 words.group("briefing"));
     }
@@ -158,11 +169,10 @@ final class BriefingMaker {
         return aid;
     }
 
-    private List<Fact> waste(Set<String> due) {
+    private List<Fact> waste(Set<String> due, Set<String> left) {
         Map<String, List<String>> of = new LinkedHashMap<>();
-        for (Hazards one : desk.worked().hazards().values()) {
-            of.computeIfAbsent(HazardMaker.waste(reference, one), any -> new ArrayList<>()).add(hazards.name(one.of()));
-        }
+        desk.worked().hazards().values().stream().filter(one -> left.contains(one.of())).forEach(one ->
+                of.computeIfAbsent(HazardMaker.waste(reference, one), any -> new ArrayList<>()).add(hazards.name(one.of())));
         List<Fact> facts = new ArrayList<>();
         of.forEach((words, names) -> facts.add(Fact.of(String.join("; ", names), words)));
         reference.waste().values().stream().filter(kind -> !Collections.disjoint(kind.cautions(), due))

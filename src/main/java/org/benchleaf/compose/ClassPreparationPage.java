@@ -3,13 +3,16 @@ package org.benchleaf.compose;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.benchleaf.derive.ClassPlan;
 import org.benchleaf.derive.ClassSupplies;
 import org.benchleaf.derive.Preparation;
+import org.benchleaf.model.Part;
 import org.benchleaf.model.Reference;
 import org.benchleaf.quantity.Quantity;
 
@@ -28,7 +31,7 @@ final class ClassPreparationPage implements ClassPageMaker {
         Sheet sheet = desk.sheet(NAME);
         Words words = sheet.words();
         sheet.add(desk.opening(sheet, NAME));
-        sheet.add(new BriefingMaker(sheet, desk.desk()).beforePreparing());
+        sheet.add(new BriefingMaker(sheet, desk.desk()).beforePreparing(desk.plan().preparations(), atHand(desk)));
         sheet.add(new Section("begin", words.say("class.begin"), Optional.of(words.say("class.begin-lead")),
                 List.of(begin(sheet, desk))));
         RecipeMaker recipes = new RecipeMaker(sheet, desk.desk());
@@ -42,6 +45,17 @@ final class ClassPreparationPage implements ClassPageMaker {
         sheet.add(new Section("labels", words.say("prepare.labels"), Optional.of(words.say("prepare.labels-lead")),
                 List.of(labels(sheet, desk))));
         return desk.finish(sheet, NAME);
+    }
+
+    /** All that the class makes, uses up or lays out; what other steps of the case use is not there. */
+    private static Set<String> atHand(ClassDesk desk) {
+        Set<String> ids = new LinkedHashSet<>(desk.desk().worked().hazards().keySet());
+        Set<String> there = new LinkedHashSet<>();
+        desk.plan().preparations().forEach(one -> there.add(one.solution()));
+        desk.plan().supplies().orders().forEach(order -> there.add(order.material()));
+        desk.plan().supplies().layOut().forEach(item -> there.add(item.id()));
+        ids.retainAll(there);
+        return ids;
     }
 
     private static Table begin(Sheet sheet, ClassDesk desk) {
@@ -114,9 +128,9 @@ final class ClassPreparationPage implements ClassPageMaker {
     private static Table layOut(Sheet sheet, ClassDesk desk) {
         Words words = sheet.words();
         List<List<Html>> rows = desk.plan().supplies().layOut().stream().map(item -> List.of(
-                Html.ofText(name(sheet, desk, item)), Html.ofText(item.station().map(one -> count(sheet, one))
+                Html.ofText(name(sheet, desk, item)), Html.ofText(item.station().map(one -> count(sheet, desk, item, one))
                         .orElse(words.say("class.in-the-room"))),
-                Html.ofText(item.all().map(one -> count(sheet, one)).orElse(words.say(
+                Html.ofText(item.all().map(one -> count(sheet, desk, item, one)).orElse(words.say(
                         item.station().isEmpty() ? "class.for-the-room" : "class.not-worked-out"))),
                 Html.ofText(item.steps().isEmpty() ? words.say("class.all-steps") : item.steps().stream()
                         .map(step -> desk.step(sheet, step)).distinct().collect(Collectors.joining(", "))))).toList();
@@ -129,13 +143,30 @@ final class ClassPreparationPage implements ClassPageMaker {
             case SHEET -> sheet.words().say("class.practice");
             case WEIGHT -> weight(sheet, item);
             case MATERIAL, SOLUTION, SHARED, WORN -> desk.thing(sheet, item.id());
+            case VESSEL, BENCH -> onTheBench(sheet, item);
         };
+        if (item.mark().isPresent()) {
+            return RecipeMaker.mark(sheet.words(), sheet.numbers(), item.mark().get());
+        }
         return item.words().isEmpty() ? name : name + ", " + item.words();
+    }
+
+    /** A vessel as the studio calls it, another thing of the bench by its word. */
+    static String onTheBench(Sheet sheet, ClassSupplies.LaidOut item) {
+        return item.mark().map(mark -> RecipeMaker.mark(sheet.words(), sheet.numbers(), mark))
+                .orElseGet(() -> item.kind() == ClassSupplies.Kind.VESSEL ? item.id() : sheet.words().say("lay-out." + item.id()));
     }
 
     /** A weight by its mass. */
     static String weight(Sheet sheet, ClassSupplies.LaidOut item) {
         return sheet.words().say("prepare.weight", "mass", sheet.numbers().spaced(item.id()));
+    }
+
+    /** How much of it; what fills a tray to a mark as a hand fills it. */
+    static String count(Sheet sheet, ClassDesk desk, ClassSupplies.LaidOut item, Quantity amount) {
+        boolean toAMark = item.steps().stream().flatMap(id -> desk.desk().treatment().step(id).stream())
+                .flatMap(step -> step.part(Part.Bath.class).stream()).anyMatch(bath -> bath.of().equals(item.id()));
+        return toAMark ? sheet.numbers().told(amount, Digits.TO_A_MARK).text() : count(sheet, amount);
     }
 
     static String count(Sheet sheet, Quantity amount) {

@@ -63,8 +63,11 @@ final class PreparationPage implements CasePageMaker {
     }
 
     private static List<Html> row(Sheet sheet, CaseDesk desk, ClassSupplies.LaidOut item) {
-        Html name = item.kind() == ClassSupplies.Kind.WEIGHT ? Html.ofText(ClassPreparationPage.weight(sheet, item))
-                : PartFacts.thing(sheet, desk, item.id());
+        Html name = switch (item.kind()) {
+            case WEIGHT -> Html.ofText(ClassPreparationPage.weight(sheet, item));
+            case VESSEL, BENCH -> Html.ofText(ClassPreparationPage.onTheBench(sheet, item));
+            default -> PartFacts.thing(sheet, desk, item.id());
+        };
         String how = item.words().isEmpty() ? "" : ", " + Html.escape(item.words());
         return List.of(new Html(name.markup() + how), Html.ofText(item.all().map(all -> ClassPreparationPage.count(sheet, all))
                 .orElse(sheet.words().say("class.not-worked-out"))), Html.ofText(item.steps().stream()

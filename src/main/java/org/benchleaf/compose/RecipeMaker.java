@@ -89,7 +89,9 @@ final class RecipeMaker {
 
     private RecipeCard.Measure measure(Preparation preparation, Preparation.Measure measure) {
         Words words = sheet.words();
-        String amount = measure.with().isPresent() ? sheet.numbers().poured(measure.measured()).text()
+        String amount = measure.mark().isPresent()
+                ? words.say("prepare.about", "amount", sheet.numbers().roughly(measure.exact(), 2).text())
+                : measure.with().isPresent() ? sheet.numbers().poured(measure.measured()).text()
                 : measure.from().map(from -> byMeter(preparation.solution(), from, measure.exact())).orElseGet(() ->
                         sheet.numbers().amount(measure.exact()).text());
         return new RecipeCard.Measure(measure.excess() ? words.say("prepare.about", "amount", amount) : amount,
@@ -101,8 +103,12 @@ final class RecipeMaker {
     /** With what it is measured and how near that comes; where it comes not near enough, what does better. */
     private String with(Preparation preparation, Preparation.Measure measure) {
         Words words = sheet.words();
+        if (measure.mark().isPresent()) {
+            return mark(words, sheet.numbers(), measure.mark().get());
+        }
         if (measure.with().isEmpty()) {
-            return words.say(added(preparation.solution()).isEmpty() ? "prepare.by-meter" : "prepare.by-meter-added");
+            String how = words.say(added(preparation.solution()).isEmpty() ? "prepare.by-meter" : "prepare.by-meter-added");
+            return measure.dropper().map(dropper -> words.say("prepare.dropper", "vessel", dropper, "how", how)).orElse(how);
         }
         String vessel = measure.with().get();
         if (measure.excess()) {
@@ -112,6 +118,12 @@ final class RecipeMaker {
                 sheet.numbers().uncertainty(within).text())).orElseGet(() -> words.say("prepare.with", "vessel", vessel));
         return measure.coarse().map(share -> words.say("prepare.coarse", "with", with,
                 "share", sheet.numbers().roughly(share, 2).text())).orElse(with);
+    }
+
+    /** In which tray, and how far it is filled. */
+    static String mark(Words words, NumberText numbers, Preparation.Mark mark) {
+        return words.say("prepare.mark", "tray", mark.tray().orElseGet(() -> words.say("prepare.tray")),
+                "depth", numbers.written(mark.depth()).text());
     }
 
     private List<Fact> facts(Solution solution, Preparation preparation) {

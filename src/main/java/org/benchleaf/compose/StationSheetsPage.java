@@ -83,7 +83,7 @@ final class StationSheetsPage implements ClassPageMaker {
         List<List<Html>> rows = desk.plan().supplies().layOut().stream().filter(item -> item.station().isPresent())
                 .filter(item -> item.kind() != ClassSupplies.Kind.SHARED).map(item -> List.of(
                         Html.ofText(ClassPreparationPage.name(sheet, desk, item)),
-                        Html.ofText(ClassPreparationPage.count(sheet, item.station().get())))).toList();
+                        Html.ofText(ClassPreparationPage.count(sheet, desk, item, item.station().get())))).toList();
         return new Table("station-" + station + "-kit", words.say("class.kit-caption", "n", station), Table.columns(words,
                 "class.thing", "class.amount"), rows, Optional.empty());
     }

@@ -1,10 +1,12 @@
 package org.benchleaf.derive;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.benchleaf.derive.ClassSupplies.Kind;
 import org.benchleaf.derive.ClassSupplies.LaidOut;
 import org.benchleaf.model.LayOutRow;
@@ -14,7 +16,7 @@ import org.benchleaf.model.Part;
 import org.benchleaf.model.Step;
 import org.benchleaf.quantity.Quantity;
 
-/** Lists what the steps of a case use for its one sheet: materials, tools and weights, with how many. */
+/** Lists what the steps of a case use for its one sheet, with how many: materials, tools, weights, trays, what else lies on the bench. */
 public final class CaseLayOut {
 
     private final WorkedCase worked;
@@ -27,7 +29,7 @@ public final class CaseLayOut {
         this.rows = library.reference().layOut();
     }
 
-    /** Materials of the studio by their kind and name, then weights; solutions stand on their own cards. */
+    /** Materials by their kind and name, then weights, trays, boards, pipettes and the meter; solutions stand on their own cards. */
     public static List<LaidOut> of(WorkedCase worked, Library library) {
         return new CaseLayOut(worked, library).list();
     }
@@ -41,7 +43,50 @@ public final class CaseLayOut {
         Weights.of(steps).forEach(weights -> list.add(laidOut(weights.mass(), Kind.WEIGHT,
                 Optional.of(Quantity.count((long) weights.count() * rows.get("weight").each())), rows.get("weight").words(),
                 weights.steps())));
+        means(steps).forEach((means, using) -> list.add(laidOut(means, Kind.VESSEL, one("tool"), rows.get("tool").words(), using)));
+        trays(steps).forEach((mark, using) -> list.add(new LaidOut(mark.tray().orElse("tray"), mark.tray().isPresent() ? Kind.VESSEL
+                : Kind.BENCH, one("tray"), one("tray"), "", Optional.of(mark), using)));
+        onTheBench("board", steps.stream().filter(step -> step.part(Part.Press.class).filter(press -> press.height().isEmpty())
+                .isPresent())).ifPresent(list::add);
+        pipettes(steps).forEach((pipette, using) ->
+                list.add(laidOut(pipette, Kind.VESSEL, one("pipette"), rows.get("pipette").words(), using)));
+        onTheBench("meter", steps.stream().filter(step -> step.part(Part.Bath.class).filter(worked.source()::isBroughtToPh).isPresent()))
+                .ifPresent(list::add);
         return list;
+    }
+
+    /** With what tape is taken off, where that is neither a material of the studio nor prepared, but told in words alone. */
+    private Map<String, List<String>> means(List<Step> steps) {
+        Map<String, List<String>> means = new LinkedHashMap<>();
+        steps.forEach(step -> step.part(Part.Tape.class).map(Part.Tape::means).orElse(List.of()).stream()
+                .filter(one -> !library.materials().containsKey(one) && worked.source().solution(one).isEmpty())
+                .forEach(one -> means.computeIfAbsent(one, any -> new ArrayList<>()).add(step.id())));
+        return means;
+    }
+
+    private Map<Preparation.Mark, List<String>> trays(List<Step> steps) {
+        Map<Preparation.Mark, List<String>> trays = new LinkedHashMap<>();
+        steps.forEach(step -> step.part(Part.Bath.class).ifPresent(bath -> trays.computeIfAbsent(TrayChoice.mark(library,
+                worked.source().object(), step, bath), any -> new ArrayList<>()).add(step.id())));
+        return trays;
+    }
+
+    /** What a stock is added with, by the meter, to the bath of a step. */
+    private Map<String, List<String>> pipettes(List<Step> steps) {
+        Map<String, List<String>> pipettes = new LinkedHashMap<>();
+        worked.preparations().forEach(one -> one.measures().stream().flatMap(measure -> measure.dropper().stream()).forEach(pipette ->
+                steps.stream().filter(step -> UsedThings.of(step).contains(one.solution())).forEach(step ->
+                        pipettes.computeIfAbsent(pipette, any -> new ArrayList<>()).add(step.id()))));
+        return pipettes;
+    }
+
+    private Optional<LaidOut> onTheBench(String row, Stream<Step> using) {
+        List<String> names = using.map(Step::id).toList();
+        return names.isEmpty() ? Optional.empty() : Optional.of(laidOut(row, Kind.BENCH, one(row), rows.get(row).words(), names));
+    }
+
+    private Optional<Quantity> one(String row) {
+        return Optional.of(Quantity.count(rows.get(row).each()));
     }
 
     private LaidOut material(String id, List<Step> steps) {

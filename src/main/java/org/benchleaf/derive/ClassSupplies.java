@@ -86,22 +86,28 @@ public record ClassSupplies(List<Order> orders, List<Filling> vessels, List<Laid
     /**
      * Something to lay out.
      *
-     * @param id of the material or solution, the mass of a weight, the code of equipment, or the name of a shared thing
+     * @param id of the material or solution, the mass of a weight, the code of equipment, or the name of a vessel or shared thing
      * @param kind what of these it is
      * @param station how many, or how much, at one station; empty if it stands in the room for all
      * @param all how many, or how much, in all
      * @param words how it is laid out; may be empty
+     * @param mark of a tray, which it is and how far it is filled
      * @param steps ids of the steps that use it
      */
     public record LaidOut(String id, Kind kind, Optional<Quantity> station, Optional<Quantity> all, String words,
-            List<String> steps) {
+            Optional<Preparation.Mark> mark, List<String> steps) {
         public LaidOut {
             steps = List.copyOf(steps);
         }
+
+        /** Something without a mark. */
+        LaidOut(String id, Kind kind, Optional<Quantity> station, Optional<Quantity> all, String words, List<String> steps) {
+            this(id, kind, station, all, words, Optional.empty(), steps);
+        }
     }
 
-    /** What can be laid out. */
-    public enum Kind { MATERIAL, SOLUTION, WEIGHT, SHARED, WORN, SHEET }
+    /** What can be laid out; a vessel goes by the studio's name of it, a thing of the bench by its row of the table. */
+    public enum Kind { MATERIAL, SOLUTION, WEIGHT, VESSEL, BENCH, SHARED, WORN, SHEET }
 
     /**
      * The most that is drawn from the room at once.

@@ -10,6 +10,7 @@ import org.benchleaf.derive.ClassSupplies.LaidOut;
 import org.benchleaf.model.CourseClass;
 import org.benchleaf.model.LayOutRow;
 import org.benchleaf.model.Part;
+import org.benchleaf.model.Recipe;
 import org.benchleaf.model.Step;
 import org.benchleaf.quantity.Quantity;
 
@@ -20,6 +21,7 @@ final class LayingOut {
     private final Bench bench;
     private final List<Step> steps;
     private final Map<String, LayOutRow> rows;
+    private final MeasureChoice measuring;
     private final Map<String, LaidOut> items = new LinkedHashMap<>();
 
     LayingOut(CourseClass course, Bench bench, List<Step> steps) {
@@ -27,6 +29,7 @@ final class LayingOut {
         this.bench = bench;
         this.steps = steps;
         this.rows = bench.library().reference().layOut();
+        this.measuring = MeasureChoice.of(bench);
     }
 
     /**
@@ -38,6 +41,7 @@ final class LayingOut {
         sheets();
         steps.forEach(step -> UsedThings.of(step).forEach(id -> use(step, id)));
         Weights.of(steps).forEach(this::weights);
+        steps.forEach(this::toFillTrays);
         // Weights stand by their mass already.
         schedule.map(ScheduleReading::new).ifPresent(reading -> reading.shared().stream().filter(one ->
                 !List.of(StationCut.SUPERVISOR, StationCut.WEIGHT).contains(one.thing())).forEach(one -> shared(one, reading)));
@@ -100,6 +104,28 @@ final class LayingOut {
                         .collect(java.util.stream.Collectors.joining("; ")), using);
     }
 
+    /** What a station fills its tray with and brings to its pH: liquid and stock stand in the room, a pipette lies at the station. */
+    private void toFillTrays(Step step) {
+        step.part(Part.Bath.class).flatMap(bath -> bench.source().solution(bath.of())).filter(one -> one.recipe() instanceof Recipe.Adjust)
+                .ifPresent(solution -> {
+                    Recipe.Adjust adjust = (Recipe.Adjust) solution.recipe();
+                    inTheRoom(adjust.liquid(), bench.ledger().figure(solution.id() + ".needed"), step);
+                    inTheRoom(adjust.with(), bench.ledger().figure(adjust.with() + ".needed"), step);
+                    measuring.dropper().ifPresent(pipette -> items.putIfAbsent(pipette, pipette(pipette, step)));
+                });
+    }
+
+    private LaidOut pipette(String name, Step step) {
+        LayOutRow row = rows.get("pipette");
+        return new LaidOut(name, Kind.VESSEL, Optional.of(Quantity.count(row.each())), count("pipette", "laid-out", row.each(),
+                course.stations(), 0, 0), row.words(), List.of(step.id()));
+    }
+
+    private void inTheRoom(String id, Optional<Figure> all, Step step) {
+        items.putIfAbsent(id, new LaidOut(id, bench.source().solution(id).isPresent() ? Kind.SOLUTION : Kind.MATERIAL, Optional.empty(),
+                all.map(Figure::value), "", List.of(step.id())));
+    }
+
     private void weights(Weights weights) {
         int each = weights.count() * rows.get("weight").each();
         items.put("weight " + weights.mass(), new LaidOut(weights.mass(), Kind.WEIGHT, Optional.of(Quantity.count(
@@ -139,6 +165,7 @@ final class LayingOut {
                 part instanceof Part.Mist mist && mist.tool().filter(id::equals).isPresent()
                 || part instanceof Part.Heat heat && heat.tool().equals(id)
                 || part instanceof Part.Cleaning cleaning && cleaning.tools().contains(id)
+                || part instanceof Part.Tape tape && tape.means().contains(id)
                 || part instanceof Part.Suction suction && suction.tool().equals(id)
                 || part instanceof Part.Gas gas && gas.tool().filter(id::equals).isPresent());
     }
@@ -155,9 +182,17 @@ final class LayingOut {
         if (one.most() > 0) {
             List<String> using = reading.turns().stream().filter(turn -> turn.takes().stream()
                     .anyMatch(taken -> taken.endsWith(one.thing()))).map(ScheduleReading.Turn::step).distinct().toList();
+            String words = one.thing().equals(StationCut.METER) ? rows.get("meter").words() : "";
             items.put("shared " + one.thing(), new LaidOut(one.thing(), Kind.SHARED, Optional.empty(),
-                    Optional.of(Quantity.count(one.most())), "", using));
+                    Optional.of(Quantity.count(one.most())), words, one.thing().equals(StationCut.TRAY) ? mark() : Optional.empty(),
+                    using));
         }
+    }
+
+    /** Which tray it is, and how far it is filled; the first bath's where there are several. */
+    private Optional<Preparation.Mark> mark() {
+        return steps.stream().flatMap(step -> step.part(Part.Bath.class).map(bath -> TrayChoice.mark(bench.library(),
+                bench.source().object(), step, bath)).stream()).findFirst();
     }
 
     private void worn(Map<String, StepCare> care) {

@@ -19,6 +19,7 @@ final class MeasureChoice {
 
     /** Nobody fills a vessel more often than that. */
     private static final int MOST_FILLINGS = 1000;
+    private static final String PIPETTE = "graduated pipette";
 
     private final Studio studio;
     private final VesselTolerances standard;
@@ -36,11 +37,11 @@ final class MeasureChoice {
     record Choice(Quantity measured, String with, Quantity within) {
     }
 
-    /** The smallest division of vessels up to a capacity. */
-    private record Division(Quantity capacity, Quantity division) {
+    /** The smallest division of vessels of a kind up to a capacity. */
+    private record Division(String vessel, Quantity capacity, Quantity division) {
 
         static Division of(Map<String, String> row) {
-            return new Division(Quantity.of(Double.parseDouble(row.get("capacity")), Unit.MILLILITRE),
+            return new Division(row.get("vessel"), Quantity.of(Double.parseDouble(row.get("capacity")), Unit.MILLILITRE),
                     Quantity.of(Double.parseDouble(row.get("division")), Unit.MILLILITRE));
         }
     }
@@ -48,7 +49,7 @@ final class MeasureChoice {
     /**
      * Makes ready to choose.
      *
-     * @param divisions the smallest divisions of vessels by their capacity, smallest first
+     * @param divisions the smallest divisions of vessels by their kind and capacity, smallest first
      * @param coarsest the share of an amount that a step may be; one reads to half a step
      * @param phrases the language in which vessels are named
      */
@@ -58,6 +59,12 @@ final class MeasureChoice {
         this.coarsest = coarsest;
         this.divisions = divisions.rows().stream().map(Division::of).toList();
         this.phrases = phrases;
+    }
+
+    /** The choice among what the studio of a case has. */
+    static MeasureChoice of(Bench bench) {
+        return new MeasureChoice(bench.library().studio(), bench.tolerances(), bench.constant("coarsest-step").value(),
+                bench.library().formulary().table("divisions"), bench.library().phrases());
     }
 
     /** The choice for an amount; empty where nothing of the studio's measures it. */
@@ -108,17 +115,33 @@ final class MeasureChoice {
     private Choice choice(Quantity wanted, Studio.Vessel vessel, int fillings) {
         Quantity step = division(vessel);
         Quantity tolerance = vessel.tolerance().or(() -> standard.of(vessel)).orElse(step);
-        String name = phrases.say("{capacity} mL {vessel}, class {grade}", "capacity", Reading.number(capacity(vessel)),
-                "vessel", phrases.of(vessel.kind()), "grade", vessel.grade());
+        String name = name(vessel);
         return new Choice(Measuring.shown(wanted, step),
                 fillings == 1 ? name : phrases.say("{vessel}, filled {n} times", "vessel", name, "n", fillings),
                 Measuring.ofVessel(tolerance, fillings));
     }
 
-    /** The smallest division of a vessel; between two sizes of the table the finer one's, beyond it the coarsest. */
+    /**
+     * The smallest division of a vessel; between two sizes of the table the larger one's, beyond it the coarsest. A kind that the table
+     * lacks is divided like the first.
+     */
     private Quantity division(Studio.Vessel vessel) {
-        return divisions.stream().filter(row -> row.capacity().in(Unit.MILLILITRE) >= capacity(vessel)).findFirst()
-                .orElse(divisions.get(divisions.size() - 1)).division();
+        boolean inTable = divisions.stream().anyMatch(row -> row.vessel().equals(vessel.kind()));
+        String kind = inTable ? vessel.kind() : divisions.get(0).vessel();
+        List<Division> rows = divisions.stream().filter(row -> row.vessel().equals(kind)).toList();
+        return rows.stream().filter(row -> row.capacity().in(Unit.MILLILITRE) >= capacity(vessel)).findFirst()
+                .orElse(rows.get(rows.size() - 1)).division();
+    }
+
+    /** What a liquid is added from drop by drop: the largest graduated pipette; empty where the studio lists none. */
+    Optional<String> dropper() {
+        return studio.glassware().stream().filter(vessel -> vessel.kind().equals(PIPETTE))
+                .max(Comparator.comparingDouble(MeasureChoice::capacity)).map(MeasureChoice::name);
+    }
+
+    private String name(Studio.Vessel vessel) {
+        return phrases.say("{capacity} mL {vessel}, class {grade}", "capacity", Reading.number(capacity(vessel)),
+                "vessel", phrases.of(vessel.kind()), "grade", vessel.grade());
     }
 
     private Optional<Choice> forMass(Quantity amount) {

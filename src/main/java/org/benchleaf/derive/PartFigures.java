@@ -1,7 +1,6 @@
 package org.benchleaf.derive;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -130,31 +129,22 @@ final class PartFigures implements Part.Kinds<Map<String, Figure>> {
                 .given("sheets", Quantity.count(trays), bench.scale().isOne() ? Job.USUAL : Origin.Place.SHEETS);
     }
 
-    /** The smallest tray in which the sheet lies with its margin, lengthwise or turned. */
+    /** The tray of the bath; where none of the studio's will do, that is told. */
     private Optional<Studio.Tray> tray(Part.Bath part, PrintObject.SheetSize size) {
         if (bench.library().studio().trays().isEmpty()) {
             return Optional.empty();
         }
-        double high = side(Sheets.withMargins(size.height(), part.margin()));
-        double wide = side(Sheets.withMargins(size.width(), part.margin()));
-        List<Studio.Tray> fitting = bench.library().studio().trays().stream()
-                .filter(tray -> Math.max(side(tray.height()), side(tray.width())) >= Math.max(high, wide)
-                        && Math.min(side(tray.height()), side(tray.width())) >= Math.min(high, wide))
-                .sorted(Comparator.comparingDouble(tray -> Sheets.lining(tray.height(), tray.width(),
-                        bench.constant("no-margin").value()).value())).toList();
+        List<Studio.Tray> fitting = TrayChoice.fitting(bench.library(), part, size);
         if (fitting.isEmpty()) {
             bench.messages().add(FigureMessages.NO_TRAY_LARGE_ENOUGH.at(step.place(), "step", step.id(),
-                    "height", Reading.number(high) + " mm", "width", Reading.number(wide) + " mm"));
-            return Optional.empty();
-        }
-        double depth = part.depth().highIn(Unit.MILLIMETRE);
-        Optional<Studio.Tray> deep = fitting.stream().filter(tray -> side(tray.depth()) >= depth).findFirst();
-        if (deep.isEmpty()) {
+                    "height", Reading.number(side(Sheets.withMargins(size.height(), part.margin()))) + " mm",
+                    "width", Reading.number(side(Sheets.withMargins(size.width(), part.margin()))) + " mm"));
+        } else if (fitting.stream().noneMatch(tray -> TrayChoice.isDeepEnough(tray, part))) {
             double deepest = fitting.stream().mapToDouble(tray -> side(tray.depth())).max().orElse(0);
             bench.messages().add(FigureMessages.DEEPER_THAN_TRAY.at(step.place(), "step", step.id(),
                     "depth", Reading.of(part.depth()), "tray", Reading.number(deepest) + " mm"));
         }
-        return deep.or(() -> Optional.of(fitting.get(0)));
+        return TrayChoice.of(bench.library(), bench.source().object(), step, part);
     }
 
     private static double side(Quantity length) {

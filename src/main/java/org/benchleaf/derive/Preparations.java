@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.benchleaf.message.FigureMessages;
 import org.benchleaf.model.Constant;
+import org.benchleaf.model.Part;
 import org.benchleaf.model.Recipe;
 import org.benchleaf.model.Solution;
 import org.benchleaf.quantity.Dimension;
@@ -41,9 +42,7 @@ final class Preparations {
         this.bench = bench;
         this.strengths = new Strengths(bench);
         this.compositions = new Compositions(bench);
-        this.measuring = new MeasureChoice(bench.library().studio(), bench.tolerances(),
-                bench.constant("coarsest-step").value(), bench.library().formulary().table("divisions"),
-                bench.library().phrases());
+        this.measuring = MeasureChoice.of(bench);
         this.stepTimes = stepTimes;
         this.planner = planner;
     }
@@ -260,8 +259,10 @@ final class Preparations {
 
     private Preparation.Measure measure(Solution solution, Ingredient ingredient) {
         Quantity exact = AmountConversion.readable(ingredient.figure().value());
-        Optional<MeasureChoice.Choice> choice = ingredient.from().isPresent() ? Optional.empty() : measuring.forAmount(exact);
-        if (choice.isEmpty() && ingredient.from().isEmpty()) {
+        Optional<Preparation.Mark> mark = mark(solution, ingredient);
+        boolean measured = ingredient.from().isEmpty() && mark.isEmpty();
+        Optional<MeasureChoice.Choice> choice = measured ? measuring.forAmount(exact) : Optional.empty();
+        if (choice.isEmpty() && measured) {
             bench.messages().add(FigureMessages.CANNOT_BE_MEASURED.at(solution.place(), "amount", Reading.of(exact),
                     "of", ingredient.of(), "solution", solution.id()));
         }
@@ -271,9 +272,18 @@ final class Preparations {
                 .filter(share -> share.value() > bench.constant("coarsest-measuring").value().in(Unit.PERCENT));
         return new Preparation.Measure(ingredient.of(), exact,
                 excess ? Measuring.excess(exact) : choice.map(MeasureChoice.Choice::measured).orElse(exact),
-                choice.map(MeasureChoice.Choice::with), choice.map(MeasureChoice.Choice::within),
-                ingredient.from().map(from -> AmountConversion.readable(from.value())), relative, excess,
+                choice.map(MeasureChoice.Choice::with), mark, choice.map(MeasureChoice.Choice::within),
+                ingredient.from().map(from -> AmountConversion.readable(from.value())),
+                ingredient.from().flatMap(any -> measuring.dropper()), relative, excess,
                 ingredient.figure().id());
+    }
+
+    /** How far the tray is filled in which a liquid is brought to its pH; nobody measures it first. */
+    private Optional<Preparation.Mark> mark(Solution solution, Ingredient ingredient) {
+        return solution.recipe() instanceof Recipe.Adjust adjust && adjust.liquid().equals(ingredient.of())
+                ? bench.source().steps().stream().flatMap(step -> step.part(Part.Bath.class).filter(bath -> bath.of().equals(solution.id()))
+                        .map(bath -> TrayChoice.mark(bench.library(), bench.source().object(), step, bath)).stream())
+                        .findFirst() : Optional.empty();
     }
 
     /**

@@ -105,7 +105,7 @@ public final class UsedThings implements Part.Kinds<List<String>> {
 
     @Override
     public List<String> tape(Part.Tape part) {
-        return List.of();
+        return part.means();
     }
 
     @Override
