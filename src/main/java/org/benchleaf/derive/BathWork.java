@@ -7,6 +7,10 @@ import org.benchleaf.model.Step;
 /**
  * How long the work at the baths of a step takes, beside the baths themselves.
  *
+ * <p>Lowering and draining are not among it. A bath is timed from laying the sheet in until lifting it out (common practice, no
+ * source), so that the wet sheet is covered; draining is told by the step that follows, whose time the case states. A class plans
+ * both, for they take hands while other stations wait ({@link StationCut}).
+ *
  * @param filling of the first bath, before the sheet goes in
  * @param change from lifting the sheet out of one bath to laying it into the next
  */
