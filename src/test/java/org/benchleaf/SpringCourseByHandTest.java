@@ -147,6 +147,7 @@ class SpringCourseByHandTest {
             exact("class.spring-course.waste-flammable-solvents.volume", 120, Unit.MILLILITRE, "all of the mist"),
             exact("class.spring-course.waste-flammable-solvents.cans", 1, Unit.COUNT, "120 / (0.90 · 1000), a whole one"),
             exact("class.spring-course.waste-neutral-water.volume", 110.2, Unit.LITRE, "19 · 5.8"),
+            exact("class.spring-course.waste-neutral-water.cans", 5, Unit.COUNT, "110.2 / (0.90 · 25) = 4.9, a whole one"),
             exact("class.spring-course.bench.places", 6, Unit.COUNT, "12 / 1.8 = 6.67"),
             exact("class.spring-course.room.power", 800, Unit.WATT, "2 hoods · 400"),
             exact("class.spring-course.room.water", 12, Unit.LITRE_PER_MINUTE, "2 sinks · 6"),
