@@ -136,7 +136,7 @@ final class MeasureChoice {
     /** What a liquid is added from drop by drop: the largest graduated pipette; empty where the studio lists none. */
     Optional<String> dropper() {
         return studio.glassware().stream().filter(vessel -> vessel.kind().equals(PIPETTE))
-                .max(Comparator.comparingDouble(MeasureChoice::capacity)).map(MeasureChoice::name);
+                .max(Comparator.comparingDouble(MeasureChoice::capacity)).map(this::name);
     }
 
     private String name(Studio.Vessel vessel) {
