@@ -157,7 +157,7 @@ final class BenchStepMaker {
         }
         if (!step.avoids().isEmpty()) {
             facts.add(Fact.of(sheet.words().say("bench-fact.avoid"), String.join("; ",
-                    step.avoids().stream().map(id -> PartFacts.medium(desk, id)).toList())));
+                    step.avoids().stream().map(id -> PartFacts.medium(sheet.words(), desk, id)).toList())));
         }
         if (!step.by().isBlank()) {
             facts.add(Fact.of(sheet.words().say("bench-fact.by"), sheet.words().term("role", step.by())));

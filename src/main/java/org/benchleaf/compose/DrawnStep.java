@@ -23,7 +23,7 @@ record DrawnStep(Sheet sheet, CaseDesk desk, Step step) {
 
     /** A medium as one points at it. */
     String medium(String id) {
-        return PartFacts.medium(desk, id);
+        return PartFacts.medium(sheet.words(), desk, id);
     }
 
     String written(Quantity quantity) {

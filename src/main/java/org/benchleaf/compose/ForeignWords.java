@@ -29,6 +29,8 @@ import org.jsoup.select.QueryParser;
 final class ForeignWords {
 
     private static final Evaluator APART = QueryParser.parse("script, style, code, pre, math, [lang]:not(html)");
+    /** Turned themselves, these would begin at the other edge, away from the rest of their row or list. */
+    private static final Set<String> IN_A_ROW = Set.of("td", "th", "dt", "dd", "li", "caption");
     private static final Set<String> WHOLE_ONLY = Set.of("title", "desc", "text", "tspan", "option", "button", "textarea");
     /** A code such as H319, CC-BY-4.0 or CIEDE2000 is of no language. */
     private static final Pattern CODE = Pattern.compile("(?<![\\p{L}\\p{N}])[\\p{Lu}\\p{N}][\\p{Lu}\\p{N}.-]*+(?![\\p{L}\\p{N}])");
@@ -91,10 +93,11 @@ final class ForeignWords {
         return WORD.matcher(UNIT.matcher(CODE.matcher(text).replaceAll("")).replaceAll("")).find();
     }
 
-    /** Marks its parent if that holds nothing else. */
+    /** Marks its parent if that holds nothing else and keeps its place when it is turned. */
     private void markWhole(TextNode text) {
         Element parent = text.parent();
-        if (parent.childNodes().stream().allMatch(node -> node == text || node instanceof TextNode other && other.isBlank())) {
+        boolean keepsItsPlace = !isTurned() || !IN_A_ROW.contains(parent.normalName());
+        if (keepsItsPlace && parent.childNodes().stream().allMatch(node -> node == text || node instanceof TextNode other && other.isBlank())) {
             mark(parent);
         } else {
             String whole = text.getWholeText();
@@ -138,8 +141,11 @@ final class ForeignWords {
 
     private Element mark(Element element) {
         element.attr("lang", original);
-        boolean turned = !Frames.direction(original).equals(Frames.direction(language));
-        return turned && element.closest("svg") == null ? element.attr("dir", Frames.direction(original)) : element;
+        return isTurned() && element.closest("svg") == null ? element.attr("dir", Frames.direction(original)) : element;
+    }
+
+    private boolean isTurned() {
+        return !Frames.direction(original).equals(Frames.direction(language));
     }
 
     private static List<MatchResult> words(String text) {

@@ -3,6 +3,8 @@ package org.benchleaf.compose;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
+import org.benchleaf.model.Medium;
 import org.benchleaf.model.Part;
 import org.benchleaf.quantity.Quantity;
 
@@ -124,7 +126,7 @@ final class PartFacts implements Part.Kinds<List<Fact>> {
     @Override
     public List<Fact> fixing(Part.Fixing part) {
         Facts facts = new Facts();
-        facts.text("protects", medium(desk, part.medium()));
+        facts.text("protects", medium(sheet.words(), desk, part.medium()));
         facts.thing("fixative", part.with());
         facts.text("method", sheet.words().term("fixing-method", part.method()));
         part.faces().ifPresent(faces -> facts.text("faces", sheet.words().term("faces", faces)));
@@ -233,9 +235,14 @@ final class PartFacts implements Part.Kinds<List<Fact>> {
     }
 
     /** A medium as one points at it: its colour, what it is, where it stands; the word itself where none has it. */
-    static String medium(CaseDesk desk, String id) {
-        return desk.treatment().medium(id).map(medium -> medium.colour().map(colour -> colour + " ").orElse("")
-                + medium.is() + medium.where().map(where -> ", " + where).orElse("")).orElse(id);
+    static String medium(Words words, CaseDesk desk, String id) {
+        return desk.treatment().medium(id).map(medium -> words.list(Stream.concat(Stream.of(coloured(words, medium)),
+                medium.where().stream()).toList())).orElse(id);
+    }
+
+    /** A medium with its colour, in the order of the language; the medium alone where no colour is known. */
+    static String coloured(Words words, Medium medium) {
+        return medium.colour().map(colour -> words.say("medium.coloured", "colour", colour, "medium", medium.is())).orElse(medium.is());
     }
 
     /** The anchor of a solution on the preparation sheet. */

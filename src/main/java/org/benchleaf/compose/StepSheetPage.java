@@ -92,8 +92,7 @@ final class StepSheetPage implements CasePageMaker {
 
     private static List<Html> row(Sheet sheet, CaseDesk desk, SpotTest test) {
         Words words = sheet.words();
-        String of = desk.treatment().medium(test.medium()).map(medium -> medium.colour().map(colour -> colour + " ")
-                .orElse("") + medium.is()).orElse(words.term("test-of", test.medium()));
+        String of = desk.treatment().medium(test.medium()).map(medium -> PartFacts.coloured(words, medium)).orElse(words.term("test-of", test.medium()));
         String with = new HazardMaker(sheet, desk).name(test.with())
                 + test.after().flatMap(desk.treatment()::step).map(step -> words.say("bench.tests-after",
                         "step", new StepTitle(words, desk.treatment()).kind(step).toLowerCase(java.util.Locale.ROOT))).orElse("");

@@ -28,6 +28,15 @@ class ForeignWordsTest {
     }
 
     @Test
+    void a_cell_of_a_line_from_right_to_left_stays_in_its_row_and_its_words_are_turned() {
+        Document page = marked("ar", "<table><tr><td>bleeds</td></tr></table><p>Lower the sheet.</p>",
+                "<table><tr><td>bleeds</td></tr></table><p>Lower the sheet.</p>");
+        assertThat(page.select("td[dir], td[lang]")).isEmpty();
+        assertThat(page.select("td > span[lang=en][dir=ltr]").eachText()).containsExactly("bleeds");
+        assertThat(page.select("p").attr("dir")).isEqualTo("ltr");
+    }
+
+    @Test
     void words_of_the_original_inside_a_translated_sentence_are_marked_and_no_blank_is_lost() {
         Document page = marked("fr", "<p>Ici : Saturated limewater, à préparer.</p>", "<p>Here: Saturated limewater, to make.</p>");
         assertThat(page.select("[lang=en]").eachText()).containsExactly("Saturated limewater");
