@@ -108,7 +108,7 @@ final class BenchStepMaker {
     private Optional<BenchStep.Hold> hold(Step step) {
         return step.hold().map(hold -> new BenchStep.Hold(
                 sheet.words().say("bench.hold-before", "what", hold.before()),
-                sheet.words().say("bench.hold-by", "who", hold.releasedBy()),
+                sheet.words().say("bench.hold-by", "who", sheet.words().term("role", hold.releasedBy())),
                 sheet.words().term("role", hold.releasedBy()), hold.look(),
                 hold.meanwhile(), hold.atMost().map(most -> sheet.words().say("bench.hold-at-most", "time",
                         sheet.numbers().duration(most).text()))));
