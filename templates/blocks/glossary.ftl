@@ -1,13 +1,15 @@
 <#-- Terms and what they mean.
-     entries  each with id, term, also, plain, more, see (links), source (a citation)
+     entries  each with id, term, also, plain, more, see (links), source (a citation), drawing (may be empty)
      words    fixed labels -->
 <#macro glossary entries words>
+<#import "/parts/drawing.ftl" as part>
 <dl class="glossary">
   <#list entries as entry>
   <div class="glossary__entry" id="${entry.id}">
     <dt><dfn>${entry.term}</dfn></dt>
     <dd>
       <p>${entry.plain}</p>
+      <#if entry.drawing?has_content><@part.drawings [entry.drawing] /></#if>
       <#if entry.more?has_content><p class="glossary__more">${entry.more}</p></#if>
       <#if entry.also?has_content><p class="glossary__small">${words.also} ${entry.also}</p></#if>
       <#if entry.see?has_content><p class="glossary__small">${words.see} <#list entry.see as link><a href="${link.href}">${link.text}</a><#sep>, </#list></p></#if>

@@ -43,6 +43,8 @@ import org.benchleaf.model.Source;
 import org.benchleaf.model.Studio;
 import org.benchleaf.model.Substance;
 import org.benchleaf.model.Term;
+import org.benchleaf.model.TermDrawing;
+import org.benchleaf.quantity.Quantity;
 import org.benchleaf.read.LibraryDraft;
 import org.benchleaf.read.Node;
 import org.benchleaf.read.ReferenceReader;
@@ -194,7 +196,8 @@ public final class LibraryChecker {
         draft.glossary().map(this::fields).map(Fields::named).orElse(Map.of()).forEach((id, fields) -> {
             fields.scalar("source").ifPresent(key -> references.use(key, References.Kind.SOURCE));
             terms.add(new Term(id, fields.needText("term"), fields.texts("also"), fields.needText("plain"),
-                    fields.text("more"), fields.texts("see"), fields.text("source"), fields.place()));
+                    fields.text("more"), fields.texts("see"), fields.text("source"), fields.text("drawing").flatMap(TermDrawing::of),
+                    fields.place()));
         });
         List<String> known = terms.stream().map(Term::id).toList();
         draft.glossary().map(this::fields).map(Fields::named).orElse(Map.of()).values().forEach(fields ->

@@ -89,7 +89,8 @@ final class DrawingPen {
         return new Chart.Drawing(id, title, description, WIDTH, (int) StrictMath.ceil(lowest), marks, caption);
     }
 
-    private DrawingPen below(double y) {
+    /** Keeps room down to a height, for what a path draws there. */
+    DrawingPen below(double y) {
         lowest = Math.max(lowest, y);
         return this;
     }

@@ -33,6 +33,6 @@ final class GlossaryPage implements SitePageMaker {
                 Html.ofText(term.plain()), term.more().map(Html::ofText),
                 term.see().stream().filter(byId::containsKey).map(id -> Link.to(byId.get(id).term(),
                         "#" + GlossaryTerms.anchor(id))).toList(),
-                term.source().flatMap(sheet::cite));
+                term.source().flatMap(sheet::cite), term.drawing().map(drawing -> new TermDrawings(sheet.words()).make(term, drawing)));
     }
 }

@@ -13,9 +13,10 @@ import org.benchleaf.message.Place;
  * @param more more for a trainee; may be empty
  * @param see other terms
  * @param source key of the source, if any
+ * @param drawing what is drawn beside it, if anything
  */
 public record Term(String id, String term, List<String> also, String plain, Optional<String> more, List<String> see,
-        Optional<String> source, Place place) {
+        Optional<String> source, Optional<TermDrawing> drawing, Place place) {
 
     public Term {
         also = List.copyOf(also);
