@@ -56,6 +56,7 @@ final class MaterialPages implements SitePageMaker {
         Words words = sheet.words();
         sheet.add(new Opening(Optional.of(words.term("material-kind", material.kind())), material.name(),
                 Optional.of(material.plain()), List.of(), Optional.empty()));
+        new MaterialDrawing(sheet).make(material).ifPresent(sheet::add);
         List<Fact> facts = facts(sheet, material);
         if (!facts.isEmpty()) {
             sheet.add(new Section("properties", words.say("materials.properties"), Optional.empty(),

@@ -56,20 +56,38 @@ final class PreparationPage implements CasePageMaker {
     /** Everything that lies ready: materials, tools and weights, each once, with how many. */
     private static Optional<Section> layOut(Sheet sheet, CaseDesk desk) {
         Words words = sheet.words();
-        List<List<Html>> rows = CaseLayOut.of(desk.worked(), desk.library()).stream().map(item -> row(sheet, desk, item)).toList();
-        return rows.isEmpty() ? Optional.empty() : Optional.of(new Section("lay-out", words.say("prepare.lay-out"),
-                Optional.empty(), List.of(new Table("lay-out-table", words.say("class.lay-out-caption"),
-                        Table.columns(words, "class.thing", "class.amount", "class.for"), rows, Optional.empty()))));
+        List<ClassSupplies.LaidOut> items = CaseLayOut.of(desk.worked(), desk.library());
+        if (items.isEmpty()) {
+            return Optional.empty();
+        }
+        List<StationDrawing.Placed> placed = new ArrayList<>();
+        List<List<Html>> rows = new ArrayList<>();
+        for (ClassSupplies.LaidOut item : items) {
+            placed.add(new StationDrawing.Placed(item, placed.size() + 1, name(sheet, desk, item),
+                    item.all().map(all -> ClassPreparationPage.count(sheet, all))));
+            rows.add(row(sheet, desk, item, placed.size()));
+        }
+        List<Block> blocks = new ArrayList<>(List.of(new Table("lay-out-table", words.say("class.lay-out-caption"),
+                Table.columns(words, "class.thing", "class.amount", "class.for"), rows, Optional.empty())));
+        new StationDrawing(sheet, desk).make("lay-out-drawing", placed).ifPresent(blocks::add);
+        return Optional.of(new Section("lay-out", words.say("prepare.lay-out"), Optional.empty(), blocks));
     }
 
-    private static List<Html> row(Sheet sheet, CaseDesk desk, ClassSupplies.LaidOut item) {
+    private static String name(Sheet sheet, CaseDesk desk, ClassSupplies.LaidOut item) {
+        return switch (item.kind()) {
+            case WEIGHT -> ClassPreparationPage.weight(sheet, item);
+            case VESSEL, BENCH -> ClassPreparationPage.onTheBench(sheet, item);
+            default -> new HazardMaker(sheet, desk).name(item.id());
+        };
+    }
+
+    private static List<Html> row(Sheet sheet, CaseDesk desk, ClassSupplies.LaidOut item, int number) {
         Html name = switch (item.kind()) {
-            case WEIGHT -> Html.ofText(ClassPreparationPage.weight(sheet, item));
-            case VESSEL, BENCH -> Html.ofText(ClassPreparationPage.onTheBench(sheet, item));
+            case WEIGHT, VESSEL, BENCH -> Html.ofText(name(sheet, desk, item));
             default -> PartFacts.thing(sheet, desk, item.id());
         };
         String how = item.words().isEmpty() ? "" : ", " + Html.escape(item.words());
-        return List.of(new Html(name.markup() + how), Html.ofText(item.all().map(all -> ClassPreparationPage.count(sheet, all))
+        return List.of(new Html(number + ". " + name.markup() + how), Html.ofText(item.all().map(all -> ClassPreparationPage.count(sheet, all))
                 .orElse(sheet.words().say("class.not-worked-out"))), Html.ofText(item.steps().stream()
                         .flatMap(id -> desk.treatment().step(id).stream())
                         .map(step -> new StepTitle(sheet.words(), desk.treatment()).of(step)).distinct()

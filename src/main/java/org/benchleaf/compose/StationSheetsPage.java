@@ -48,7 +48,7 @@ final class StationSheetsPage implements ClassPageMaker {
         blocks.add(new Facts(List.of(Fact.of(words.say("class.name"), words.say("class.line")),
                 Fact.of(words.say("class.date"), words.say("class.line")))));
         blocks.add(times(sheet, desk, station));
-        blocks.add(kit(sheet, desk, station));
+        blocks.addAll(kit(sheet, desk, station));
         return new Section("station-" + station, words.say("class.station-n", "n", station) + (code.isEmpty() ? ""
                 : ", " + code), Optional.of(desk.course().title() + ". " + desk.issue(sheet)), blocks);
     }
@@ -77,14 +77,22 @@ final class StationSheetsPage implements ClassPageMaker {
                 Html.ofText(turn.isHandsOn() ? words.say("class.line") : words.say("class.waiting")));
     }
 
-    /** What lies at the station. */
-    private static Table kit(Sheet sheet, ClassDesk desk, int station) {
+    /** What lies at the station, as a list and as it is laid out. */
+    private static List<Block> kit(Sheet sheet, ClassDesk desk, int station) {
         Words words = sheet.words();
-        List<List<Html>> rows = desk.plan().supplies().layOut().stream().filter(item -> item.station().isPresent())
-                .filter(item -> item.kind() != ClassSupplies.Kind.SHARED).map(item -> List.of(
-                        Html.ofText(ClassPreparationPage.name(sheet, desk, item)),
-                        Html.ofText(ClassPreparationPage.count(sheet, desk, item, item.station().get())))).toList();
-        return new Table("station-" + station + "-kit", words.say("class.kit-caption", "n", station), Table.columns(words,
-                "class.thing", "class.amount"), rows, Optional.empty());
+        List<StationDrawing.Placed> placed = new ArrayList<>();
+        List<List<Html>> rows = new ArrayList<>();
+        for (ClassSupplies.LaidOut item : desk.plan().supplies().layOut()) {
+            if (item.station().isPresent() && item.kind() != ClassSupplies.Kind.SHARED) {
+                String name = ClassPreparationPage.name(sheet, desk, item);
+                String count = ClassPreparationPage.count(sheet, desk, item, item.station().get());
+                placed.add(new StationDrawing.Placed(item, placed.size() + 1, name, Optional.of(count)));
+                rows.add(List.of(Html.ofText(placed.size() + ". " + name), Html.ofText(count)));
+            }
+        }
+        List<Block> blocks = new ArrayList<>(List.of(new Table("station-" + station + "-kit", words.say("class.kit-caption",
+                "n", station), Table.columns(words, "class.thing", "class.amount"), rows, Optional.empty())));
+        new StationDrawing(sheet, desk.desk()).make("station-" + station + "-drawing", placed).ifPresent(blocks::add);
+        return blocks;
     }
 }

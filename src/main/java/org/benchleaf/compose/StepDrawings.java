@@ -26,10 +26,18 @@ final class StepDrawings implements Part.Kinds<Stream<Chart.Drawing>> {
 
     /** Those that show a good result beside a bad one, by which work is judged. */
     List<Chart.Drawing> results() {
-        return step.parts().stream().flatMap(part -> part instanceof Part.Mist && step.kind() == StepKind.PREWETTING
-                ? Stream.of(new SprayDrawings(drawn).wetOut((Part.Mist) part))
-                : part instanceof Part.Mend mend && !mend.ofPatch() ? Stream.of(new MendDrawings(drawn).result(mend)) : Stream.empty())
-                .toList();
+        return step.parts().stream().flatMap(this::result).toList();
+    }
+
+    private Stream<Chart.Drawing> result(Part part) {
+        if (part instanceof Part.Mist mist && step.kind() == StepKind.PREWETTING) {
+            return Stream.of(new SprayDrawings(drawn).wetOut(mist));
+        }
+        if (part instanceof Part.Mend mend && !mend.ofPatch()) {
+            return Stream.of(new MendDrawings(drawn).result(mend));
+        }
+        return part instanceof Part.Support support && step.part(Part.Bath.class).isPresent()
+                ? Stream.of(new TrayDrawings(drawn).lifted(support)) : Stream.empty();
     }
 
     @Override

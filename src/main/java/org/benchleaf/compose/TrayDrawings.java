@@ -52,6 +52,21 @@ final class TrayDrawings {
                 step.words().say("drawing.lowering-caption"));
     }
 
+    /** From the side: the wet sheet on its carrier, and one that hangs by its corner. */
+    Chart.Drawing lifted(Part.Support support) {
+        Words words = step.words();
+        DrawingPen pen = new DrawingPen();
+        pen.words(2, 14, words.say("drawing.lifted-good"));
+        pen.path("part", "M20 40q30 24 56 24h88q26 0 56 -24").path("sheet", "M76 59h88");
+        pen.arrow(10, 66, 10, 34).arrow(230, 66, 230, 34);
+        pen.words(2, 104, words.say("drawing.lifted-bad"));
+        DrawnThing.TWEEZERS.draw(pen, 30, 112, 1);
+        pen.path("sheet", "M36 138q8 34 52 36q40 2 72 -8").path("tear", "M37 146l6 -2l-2 6l7 -1l-2 6l7 -1").below(184);
+        pen.path("spray", "M90 178v12M120 176v12M146 172v12");
+        return pen.below(194).drawing(step.id("lifted"), words.say("drawing.lifted-title"), words.say("drawing.lifted-text",
+                "carrier", step.named(support.under())), words.say("drawing.lifted-caption"));
+    }
+
     private void slope(DrawingPen pen, double base, Part.Support support) {
         double share = support.margin().map(DrawnStep::millimetres).map(margin -> DrawingPen.within(0.0025 * margin, 0.03, 0.2))
                 .orElse(0.0);

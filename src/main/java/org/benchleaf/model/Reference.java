@@ -34,6 +34,7 @@ import org.benchleaf.quantity.Quantity;
  * @param compared materials that stand beside others of their kind
  * @param thesaurus identifiers of terms
  * @param layOut how many of each thing are laid out, by what it is in a step
+ * @param shapes what things of the bench look like; of the rows that fit, the first counts
  */
 public record Reference(Map<String, Substance> substances, Map<String, Statement> statements,
         Map<String, Pictogram> pictograms, Map<String, Equipment> equipment, List<MixtureRule> rules,
@@ -41,7 +42,7 @@ public record Reference(Map<String, Substance> substances, Map<String, Statement
         List<ClaimWord> claims, List<Incompatible> incompatible, List<Access> access,
         List<AcuteRoute> acute, Map<String, Precedence> precedence, Map<String, Wording> wordings, HazardLimits limits,
         PublicCare publicCare, ThingWords things, List<ComparedMaterial> compared, Thesaurus thesaurus,
-        Map<String, LayOutRow> layOut) {
+        Map<String, LayOutRow> layOut, List<ThingShape> shapes) {
 
     private static final Pattern NO_WORD = Pattern.compile("[^\\p{L}\\p{N}]+");
 
@@ -54,6 +55,7 @@ public record Reference(Map<String, Substance> substances, Map<String, Statement
         incompatible = List.copyOf(incompatible);
         access = List.copyOf(access);
         compared = List.copyOf(compared);
+        shapes = List.copyOf(shapes);
     }
 
     /** The row that someone means who writes a key, a name, a synonym or a CAS number. */
@@ -66,7 +68,7 @@ public record Reference(Map<String, Substance> substances, Map<String, Statement
     public Reference draining(HazardLimits.Limit window) {
         return new Reference(substances, statements, pictograms, equipment, rules, cautions, waste, firstAid, labels, claims,
                 incompatible, access, acute, precedence, wordings, limits.draining(window), publicCare, things, compared, thesaurus,
-                layOut);
+                layOut, shapes);
     }
 
     /**

@@ -118,7 +118,7 @@ public final class ReferenceReader {
                         Set.copyOf(row.textsOf("no pictogram beside", statements.keySet())), row.text("source"))),
                 table("hazard-words", row -> new Reference.Wording(row.key(), row.text("words"),
                         row.optionalText("do"))), limits(), publicCare(), things(),
-                list("compared", ReferenceReader::compared), thesaurus(), LayOutReader.rows());
+                list("compared", ReferenceReader::compared), thesaurus(), LayOutReader.rows(), ThingShapeReader.rows());
     }
 
     private PublicCare publicCare() {
