@@ -28,7 +28,7 @@ final class ObjectForm {
         return new PrintObject(object.needText("kind"), object.needText("technique"),
                 made.flatMap(group -> group.text("when")), made.flatMap(group -> group.text("evidence")),
                 made.map(group -> group.yes("opinion", false)).orElse(false), support(object.needGroup("support")),
-                size(object), object.missingOnly("size"), object.texts("features"),
+                size(object), object.missingOnly("size"), object.texts("features"), object.texts("afterwards"),
                 object.groups("consultation").stream().map(ObjectForm::consultation).toList(), media,
                 object.groups("items").stream().map(this::item).toList(), object.place());
     }

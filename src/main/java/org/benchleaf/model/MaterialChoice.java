@@ -12,7 +12,10 @@ import java.util.stream.Stream;
  */
 public record MaterialChoice(String id, ComparedMaterial material) {
 
-    /** What a step chooses: the adhesive and the tissue of a mend, the water of a bath, what the dirt is lifted with. */
+    /**
+     * What a step chooses: the adhesive and the tissue of a mend with the solvent that wakes it, the water of a bath, the solvent of a
+     * mist, what the dirt is lifted with.
+     */
     public static List<MaterialChoice> of(Step step, TreatmentCase treatment, Library library) {
         return new Finder(treatment, library).of(step);
     }
@@ -27,6 +30,9 @@ public record MaterialChoice(String id, ComparedMaterial material) {
         List<MaterialChoice> of(Step step) {
             return Stream.of(step.part(Part.Mend.class).stream().flatMap(mend -> Stream.concat(
                             rows(mend.with(), ComparedKind.ADHESIVE), rows(mend.tissue(), ComparedKind.TISSUE))),
+                    step.part(Part.Mend.class).flatMap(Part.Mend::activation).flatMap(Part.Activation::with).stream()
+                            .flatMap(id -> rows(id, ComparedKind.SOLVENT)),
+                    step.part(Part.Mist.class).stream().flatMap(mist -> rows(mist.of(), ComparedKind.SOLVENT)),
                     step.part(Part.Bath.class).stream().flatMap(this::waters),
                     step.part(Part.Cleaning.class).stream().flatMap(cleaning -> cleaning.tools().stream())
                             .flatMap(tool -> rows(tool, ComparedKind.ERASER))).flatMap(all -> all).distinct().toList();

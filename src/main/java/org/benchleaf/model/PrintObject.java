@@ -18,17 +18,19 @@ import org.benchleaf.quantity.Unit;
  * @param size of the sheet before treatment; empty if it is not on record
  * @param sizeMissing why there is none, where there is none
  * @param features what must not be crushed or wetted, such as {@code plate mark}, {@code seal}
+ * @param afterwards what the sheet has to bear after treatment, in the words of the schema, such as {@code must stay flexible}
  * @param consultation matters that need others to be heard first, such as {@code sacred}, with what came of it
  * @param media what is on the sheet
  * @param items leaves, inserts or further objects treated with it, each with a condition, a decision and results of its own
  */
 public record PrintObject(String kind, String technique, Optional<String> made, Optional<String> madeEvidence,
         boolean opinion, PaperSupport support, Optional<SheetSize> size, Optional<MissingValue> sizeMissing, List<String> features,
-        List<Consultation> consultation, List<Medium> media,
+        List<String> afterwards, List<Consultation> consultation, List<Medium> media,
         List<Item> items, Place place) {
 
     public PrintObject {
         features = List.copyOf(features);
+        afterwards = List.copyOf(afterwards);
         consultation = List.copyOf(consultation);
         media = List.copyOf(media);
         items = List.copyOf(items);

@@ -47,7 +47,8 @@ public final class SheetWords {
     private static Stream<String> sheet(TreatmentCase treatment) {
         PrintObject object = treatment.object();
         return Stream.of(Stream.of(object.kind(), object.technique(), object.support().paper()),
-                object.support().features().stream(), object.support().state().stream()).flatMap(all -> all);
+                object.support().features().stream(), object.support().state().stream(), object.afterwards().stream())
+                .flatMap(all -> all);
     }
 
     private static Stream<String> damages(TreatmentCase treatment) {

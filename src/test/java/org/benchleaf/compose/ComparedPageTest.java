@@ -19,6 +19,7 @@ import org.benchleaf.model.Step;
 import org.benchleaf.model.TreatmentCase;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 
 /** Materials of one kind beside each other. */
@@ -131,6 +132,32 @@ class ComparedPageTest {
 
         assertThat(chosen(tide, "wash")).containsExactly("Water with calcium hydroxide");
         assertThat(chosen(tide, "mend")).containsExactly("Wheat starch paste", "Kozo tissue");
+    }
+
+    /**
+     * What a case tells of the time after treatment speaks, from the sources named in the table: Brückle 1997 on dried films of paste
+     * and of methyl cellulose; Getty AAT on mitsumata; BPG 2011 on acrylic dispersions that heat wakes; Smith 1984 on acetone.
+     */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            Wheat starch paste                | must stay flexible | false | distorts and contracts
+            Wheat starch paste                | changing humidity  | false | distorts and contracts
+            Methyl cellulose                  | must stay flexible | true  | Its film is flexible
+            Methyl cellulose                  | changing humidity  | true  | Its film is flexible
+            Mitsumata tissue                  | changing humidity  | false | shrinks and expands
+            Acrylic dispersion, dried on tissue | heat-sensitive   | false | Heat or a solvent wakes it
+            Acrylic dispersion, dried on tissue | must stay flexible | false | differs by product
+            Acetone                           | printing ink       | false | printing inks and dyes
+            """)
+    void what_a_case_tells_of_its_sheet_speaks_for_or_against(String name, String word, boolean favours, String says) {
+        assertThat(named(name).argumentsFor(List.of(word))).anyMatch(one -> one.favours() == favours && one.says().contains(says));
+        assertThat(named(name).argumentsFor(List.of("sound")).stream().map(ComparedMaterial.Argument::says))
+                .noneMatch(told -> told.contains(says));
+    }
+
+    @Test
+    void a_mist_chooses_its_solvent() {
+        assertThat(chosen(DemoSite.worked("tide-table", LIBRARY).source(), "relax")).containsExactly("Ethanol");
     }
 
     private static List<String> chosen(TreatmentCase treatment, String step) {

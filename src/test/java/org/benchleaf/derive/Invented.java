@@ -201,7 +201,7 @@ final class Invented {
         PaperSupport paper = new PaperSupport("rag", List.of(), grammage.map(Invented::q), Optional.empty(), grain,
                 Optional.empty(), List.of(), PLACE);
         PrintObject object = new PrintObject("sheet", "letterpress", Optional.empty(), Optional.empty(), false, paper,
-                Optional.of(new PrintObject.SheetSize(q(height), q(width))), Optional.empty(), List.of(), List.of(), List.of(), List.of(), PLACE);
+                Optional.of(new PrintObject.SheetSize(q(height), q(width))), Optional.empty(), List.of(), List.of(), List.of(), List.of(), List.of(), PLACE);
         return new TreatmentCase("invented", "An invented case", "", Level.FOUNDATION, "en", publication(), object,
                 damages, tests, proposal(), List.of(), solutions, steps, results, List.of(), List.of(), reasons,
                 new Story(sections), CaseSources.NONE, List.of(), true, Set.of(), PLACE);
