@@ -34,7 +34,8 @@ enum DrawnThing {
             of("fibre", 9, 6, "v6m9 -6v6m10 -6v6m-19 15v6m9 -6v6m10 -6v6")),
     TRAY(of("tissue", 3, 20, "h34v12h-34Z"), of("part", 1, 12, "l2 20h34l2 -20")),
     TWEEZERS(of("part", 34, 4, "l-30 20m30 -20l-26 24")),
-    VACUUM_CLEANER(of("part", 4, 22, "q0 -8 8 -8h10v16h-18Z"), of("part", 22, 18, "q10 0 10 -14l4 -2"), of("part", 7, 30, "v3h3v-3m6 0v3h3v-3")),
+    VACUUM_CLEANER(of("part", 4, 22, "q0 -8 8 -8h10v16h-18Z"), of("part", 22, 18, "q10 0 10 -14l4 -2"),
+            of("part", 7, 30, "v3h3v-3m6 0v3h3v-3")),
     WEB(of("web", 4, 10, "h32v20h-32Z"), of("fine", 4, 15, "h32m-32 5h32m-32 5h32m-26 -15v20m6 -20v20m7 -20v20m7 -20v20")),
     WEIGHT(of("spot", 9, 13, "h22l4 21h-30Z"), of("part", 16, 13, "v-8h8v8"));
 

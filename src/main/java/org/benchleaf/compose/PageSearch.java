@@ -24,11 +24,12 @@ public final class PageSearch {
     private static final String PAGE = ".html";
     /**
      * What is not the page's own words: frames, workings with their formulas, lines of a file shown as an example, addresses of sources,
-     * lists of cases and substances and names of sources, which have pages themselves.
+     * lists of cases and substances and names of sources, which have pages themselves; captions of line drawings, which tell from where
+     * one looks.
      */
     private static final String NOT_READ = "script, style, svg, math, pre, nav, #substances-table, #compared-fire, #compared-used, "
             + "a[href*=sources.html#], .bibliography__where, .bibliography__status, .bibliography__cited, .working__body, .case-list, "
-            + ".case-lines, .link-groups, .search-form, .opening__notice, [hidden], [aria-hidden=true]";
+            + ".case-lines, .drawing-row, .link-groups, .search-form, .opening__notice, [hidden], [aria-hidden=true]";
     private static final String TO_CASES = "a[href^=cases/], a[href*=/cases/]";
     private static final Evaluator BLOCKS =
             QueryParser.parse("h1, h2, h3, h4, p, li, dt, dd, th, td, caption, figcaption, summary, legend, label");

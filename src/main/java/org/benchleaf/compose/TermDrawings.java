@@ -12,6 +12,10 @@ final class TermDrawings {
     /** Where words stand beside a section. */
     private static final double NAMES = 150;
 
+    /** Spots of foxing: where each lies, and how large it is. */
+    private static final int[][] SPOTS = {{60, 30, 4}, {92, 62, 6}, {128, 24, 3}, {150, 84, 5}, {176, 48, 4}, {70, 92, 3}, {112, 98, 4},
+        {196, 90, 3}, {44, 66, 3}};
+
     private final Words words;
     private final DrawingPen pen = new DrawingPen();
 
@@ -97,14 +101,15 @@ final class TermDrawings {
     private String edges() {
         pen.path("tissue", "M10 8H100V58H10Z");
         pen.path("tissue", "M140 8H230V54l-6 4l-6 -5l-6 6l-6 -5l-6 5l-6 -6l-6 5l-6 -4l-6 5l-6 -6l-6 6l-6 -5l-6 4l-6 -5l-6 6Z");
-        pen.path("fibre", "M144 52v18M151 54l-3 18M159 52l4 20M168 54v16M176 54l-4 19M185 52l3 19M194 54v17M203 53l-4 18M212 54l3 17M221 53v18");
+        pen.path("fibre", "M144 52v18M151 54l-3 18M159 52l4 20M168 54v16M176 54l-4 19M185 52l3 19M194 54v17M203 53l-4 18"
+                + "M212 54l3 17M221 53v18");
         pen.label(55, 92, label("cut")).label(185, 92, label("torn"));
         return ABOVE;
     }
 
     private String foxing() {
         sheet();
-        for (int[] spot : new int[][] {{60, 30, 4}, {92, 62, 6}, {128, 24, 3}, {150, 84, 5}, {176, 48, 4}, {70, 92, 3}, {112, 98, 4}, {196, 90, 3}, {44, 66, 3}}) {
+        for (int[] spot : SPOTS) {
             pen.path("spot", circle(spot[0], spot[1], spot[2]));
         }
         return ABOVE;
