@@ -20,17 +20,17 @@ import org.benchleaf.check.Checked;
 import org.benchleaf.check.CheckedLibrary;
 import org.benchleaf.check.LibraryChecker;
 import org.benchleaf.compose.Audience;
-import org.benchleaf.compose.Clearance;
-import org.benchleaf.compose.PageComposer;
 import org.benchleaf.compose.CasePages;
+import org.benchleaf.compose.Clearance;
 import org.benchleaf.compose.Page;
+import org.benchleaf.compose.PageComposer;
 import org.benchleaf.derive.Deriver;
 import org.benchleaf.derive.Figure;
 import org.benchleaf.derive.Hazards;
 import org.benchleaf.derive.StepCare;
 import org.benchleaf.derive.WorkedCase;
-import org.benchleaf.model.LibraryTexts;
 import org.benchleaf.model.Library;
+import org.benchleaf.model.LibraryTexts;
 import org.benchleaf.model.Phrases;
 import org.benchleaf.model.Translation;
 import org.benchleaf.publish.Pictures;
@@ -59,8 +59,7 @@ class TranslatedPhrasesTest {
     @BeforeAll
     static void publish(@TempDir Path content) throws IOException {
         ChangedContent.copy(Path.of("content"), content);
-        Files.writeString(content.resolve("words.fr.yaml"), "Deionised water: Eau déionisée
-");
+        Files.writeString(content.resolve("words.fr.yaml"), "Deionised water: Eau déionisée\n");
         CheckedLibrary read = LibraryChecker.check(LibraryReader.read(content));
         library = read.library();
         Checked checked = WholeLine.checked(content, content.resolve("cases/tide-table"), read);

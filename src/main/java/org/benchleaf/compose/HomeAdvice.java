@@ -2,8 +2,8 @@ package org.benchleaf.compose;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.benchleaf.model.PublicCare;
 import org.benchleaf.model.SheetWords;
 import org.benchleaf.model.Studio;

@@ -55,7 +55,7 @@ final class StationDrawing {
 
     /** The drawing; empty where nothing on the list has a picture. */
     Optional<DrawingRow> make(String id, List<Placed> list) {
-        List<Seen> seen = Stream.concat(tray(), list.stream().flatMap(placed -> seen(placed).stream())).toList();
+        List<Seen> seen = Stream.concat(tray(list), list.stream().flatMap(placed -> seen(placed).stream())).toList();
         List<Seen> wet = seen.stream().filter(Seen::wet).toList();
         List<Seen> dry = seen.stream().filter(one -> !one.wet()).toList();
         if (seen.isEmpty()) {
@@ -95,10 +95,11 @@ final class StationDrawing {
         return top + HEAD + ROW * ((things.size() + IN_A_ROW - 1) / IN_A_ROW);
     }
 
-    /** Lists of a case tell no tray: what stands in the sink is the studio's. */
-    private Stream<Seen> tray() {
+    /** A bath whose tray is on no list stands in the sink, in a tray of the studio's. */
+    private Stream<Seen> tray(List<Placed> list) {
         String tray = sheet.words().say("drawing.label-tray");
-        return desk.treatment().steps().stream().anyMatch(step -> step.part(Part.Bath.class).isPresent())
+        boolean isTold = list.stream().anyMatch(placed -> placed.item().mark().isPresent());
+        return !isTold && desk.treatment().steps().stream().anyMatch(step -> step.part(Part.Bath.class).isPresent())
                 ? Stream.of(new Seen(DrawnThing.TRAY, tray, tray, true)) : Stream.empty();
     }
 
@@ -113,6 +114,8 @@ final class StationDrawing {
             case WEIGHT -> Optional.of(DrawnThing.WEIGHT);
             case MATERIAL -> material(item.id()).filter(this::isLaidDown).flatMap(material ->
                     DrawnThing.called(material.name(), material.kind(), desk.library().reference()));
+            case VESSEL, BENCH -> item.mark().isPresent() ? Optional.of(DrawnThing.TRAY) : DrawnThing.called(item.id(),
+                    item.kind() == Kind.VESSEL ? "tool" : item.id(), desk.library().reference());
             case SHARED, WORN -> Optional.empty();
         };
     }
@@ -128,7 +131,8 @@ final class StationDrawing {
 
     /** What is liquid, or goes into the bath or the mist with the sheet. */
     private boolean isWet(LaidOut item) {
-        return item.kind() == Kind.SOLUTION || material(item.id()).filter(material -> material.kind().equals("liquid")).isPresent()
+        return item.kind() == Kind.SOLUTION || item.mark().isPresent()
+                || material(item.id()).filter(material -> material.kind().equals("liquid")).isPresent()
                 || desk.treatment().steps().stream().anyMatch(step -> wet(step).contains(item.id()));
     }
 

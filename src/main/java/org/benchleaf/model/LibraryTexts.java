@@ -118,7 +118,8 @@ public final class LibraryTexts {
                 each(from.access(), this::access), from.acute(), from.precedence(),
                 map(from.wordings(), one -> new Reference.Wording(one.key(), text(one.words()), text(one.remedy()))),
                 from.limits(), publicCare(from.publicCare()), from.things(), each(from.compared(), this::compared), from.thesaurus(),
-                map(from.layOut(), one -> new LayOutRow(one.role(), one.each(), one.per(), one.usedUp(), text(one.words()))));
+                map(from.layOut(), one -> new LayOutRow(one.role(), one.each(), one.per(), one.usedUp(), text(one.words()))),
+                from.shapes());
     }
 
     private Reference.Caution caution(Reference.Caution from) {
