@@ -7,7 +7,9 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.benchleaf.DemoSite;
 import org.benchleaf.derive.CaseLayOut;
+import org.benchleaf.derive.ClassSupplies.Kind;
 import org.benchleaf.derive.ClassSupplies.LaidOut;
+import org.benchleaf.derive.Preparation;
 import org.benchleaf.model.Library;
 import org.benchleaf.model.Material;
 import org.junit.jupiter.api.Test;
@@ -29,7 +31,8 @@ class StationDrawingTest {
         for (int i = 0; i < list.size(); i++) {
             Material material = library.materials().get(list.get(i).id());
             boolean worn = material != null && !library.reference().worn(material).isEmpty();
-            String named = (i + 1) + " " + (material == null ? "Weight" : material.name());
+            String named = (i + 1) + " " + (material != null ? material.name() : list.get(i).kind() == Kind.WEIGHT ? "Weight"
+                    : list.get(i).mark().flatMap(Preparation.Mark::tray).orElse(list.get(i).id().equals("meter") ? "pH meter" : list.get(i).id()));
             assertThat(" " + plain(drawing.description())).as(named).matches(text -> text.contains(" " + named) != worn);
             String number = String.valueOf(i + 1);
             assertThat(labels(drawing)).as(named).matches(labels -> labels.stream().anyMatch(label ->
@@ -43,7 +46,8 @@ class StationDrawingTest {
         String told = plain(drawing("cases/tide-table/preparation.html", "lay-out-drawing").description());
         String wet = told.substring(0, told.indexOf("Dry side: "));
 
-        assertThat(wet).startsWith("Wet side: tray; ").contains("Polyester film", "Spun-bonded polyester web", "Hand sprayer");
+        assertThat(wet).startsWith("Wet side: ").contains("Polyester film", "Spun-bonded polyester web", "Hand sprayer",
+                "medium tray, to the 25 mm mark");
         assertThat(told.substring(wet.length())).contains("Blotting paper", "Wool felt", "Kozo tissue").doesNotContain("sprayer");
     }
 
