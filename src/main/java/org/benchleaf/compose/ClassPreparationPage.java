@@ -146,15 +146,15 @@ final class ClassPreparationPage implements ClassPageMaker {
             case VESSEL, BENCH -> onTheBench(sheet, item);
         };
         if (item.mark().isPresent()) {
-            return RecipeMaker.mark(sheet.words(), sheet.numbers(), item.mark().get());
+            return onTheBench(sheet, item);
         }
         return item.words().isEmpty() ? name : name + ", " + item.words();
     }
 
-    /** A vessel as the studio calls it, another thing of the bench by its word. */
+    /** A vessel as the studio calls it, another thing of the bench by its word, as an entry of a list begins. */
     static String onTheBench(Sheet sheet, ClassSupplies.LaidOut item) {
-        return item.mark().map(mark -> RecipeMaker.mark(sheet.words(), sheet.numbers(), mark))
-                .orElseGet(() -> item.kind() == ClassSupplies.Kind.VESSEL ? item.id() : sheet.words().say("lay-out." + item.id()));
+        return ResultMeaning.capital(item.mark().map(mark -> RecipeMaker.mark(sheet.words(), sheet.numbers(), mark))
+                .orElseGet(() -> item.kind() == ClassSupplies.Kind.VESSEL ? item.id() : sheet.words().say("lay-out." + item.id())));
     }
 
     /** A weight by its mass. */
