@@ -8,7 +8,7 @@ import org.benchleaf.model.Material;
 /** What a material of the studio looks like by its kind, with the figures that tell it from others of the kind. */
 final class MaterialDrawing {
 
-    private static final int TIMES = 3;
+    private static final int TIMES = 2;
     private static final double FIGURES = TIMES * DrawnThing.FIELD + 12;
 
     private final Sheet sheet;
