@@ -58,28 +58,14 @@
     say("state", filled("kept", { n: kept, all: now.cases.length, day: day(now.on) }));
   }
 
-  /* A browser may leave an edition waiting though it asked to begin at once, while the one before has work to do: where a case
-     was taken down it is asked until it has begun. */
-  var urged = null;
-  function begin(worker, next) {
-    if (next && next.urgent && urged !== worker) {
-      urged = worker;
-      urge(worker);
-    }
-  }
-  function urge(worker) {
-    if (worker.state === "installed") {
-      worker.postMessage("begin");
-      setTimeout(function () { urge(worker); }, 2000);
-    }
-  }
-
+  /* Where a case was taken down, the new edition is to begin at once. A browser waits for that until the worker of the edition
+     before has nothing to do, and makes haste only with one that runs at the moment it is asked: so the one before is asked first. */
   function show(registration) {
     var waiting = registration.waiting;
     ask(waiting).then(function (next) {
-      begin(waiting, next);
-      if (!box) { return; }
       ask(registration.active).then(function (now) {
+        if (next && next.urgent) { waiting.postMessage("begin"); }
+        if (!box) { return; }
         state(now);
         if (now) { say("news", next && registration.waiting === waiting ? news(next, now) : ""); }
       });

@@ -39,6 +39,12 @@ class InstalledIT {
               look();
             })).catch(failed => done('failed'));
             """;
+    /** What the worker of each edition is at, for the message of a wait that came to nothing. */
+    private static final String WORKERS = """
+            const done = arguments[0];
+            navigator.serviceWorker.getRegistration().then(kept => done([kept.installing, kept.waiting, kept.active]
+              .map(worker => worker && worker.state).join()));
+            """;
     private static final String AT_HAND = """
             const done = arguments[1];
             caches.match(new URL(arguments[0], location.href)).then(answer => done(!!answer));
@@ -127,7 +133,8 @@ class InstalledIT {
     }
 
     private void waitFor(String script, String text) {
-        new WebDriverWait(browser, Duration.ofMinutes(1)).withMessage(() -> script + " gives " + browser.executeScript(script))
+        new WebDriverWait(browser, Duration.ofMinutes(1)).withMessage(() -> script + " gives " + browser.executeScript(script)
+                + "; installing, waiting, active: " + browser.executeAsyncScript(WORKERS))
                 .until(driver -> String.valueOf(browser.executeScript(script)).contains(text));
     }
 
