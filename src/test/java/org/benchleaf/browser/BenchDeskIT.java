@@ -235,7 +235,7 @@ class BenchDeskIT {
         atTheBench((window, clock) -> {
             atStep(window, "step-wash");
             window.run("document.querySelectorAll('[data-screen=step-wash] .screen__write')[0].open = true;");
-            window.textsLater("const done = arguments[0]; setTimeout(() => done([]), 50);");
+            window.until("document.querySelector('[data-screen=step-wash] .screen__fields input')");
             window.run("const field = document.querySelector('[data-screen=step-wash] .screen__fields input');"
                     + "field.value = '8,5'; field.dispatchEvent(new Event('change'));");
             window.again();

@@ -46,7 +46,7 @@ class ClassRecordIT {
             window.open(FORM);
             assertThat(value(window, "wash//0/noticed")).isEmpty();
             window.run("location.hash = '#station-4';");
-            window.textsLater("const done = arguments[0]; setTimeout(() => done([]), 200);");
+            window.until("document.getElementsByName('wash//0/noticed')[0].value");
             assertThat(value(window, "wash//0/noticed")).isEqualTo("the stamp stayed sharp");
         });
     }
@@ -162,7 +162,7 @@ class ClassRecordIT {
         window.run("const file = new DataTransfer(); file.items.add(new File([arguments[0]], 'station.json'));"
                 + "const open = document.querySelector('[data-record=open]'); open.files = file.files;"
                 + "open.dispatchEvent(new Event('change'));", text);
-        window.textsLater("const done = arguments[0]; setTimeout(() => done([]), 200);");
+        window.until("document.querySelector('[data-record=open]').files.length === 0");
     }
 
     private static String told(String saved) {

@@ -121,32 +121,27 @@ class SumsIT {
         Windows.lend(window -> {
             window.open("cases/tide-table/steps.html");
             window.run("document.getElementById('working-wash-tray-volume').closest('details').open = true;");
-            List<String> link = window.textsLater("""
-                    const done = arguments[arguments.length - 1];
-                    setTimeout(() => done([document.querySelector('.working__sum').getAttribute('href')]), 300);
-                    """);
+            window.until("document.querySelector('.working__sum')");
+            List<String> link = window.texts("return [document.querySelector('.working__sum').getAttribute('href')];");
             String hash = link.get(0).substring(link.get(0).indexOf('#'));
             window.open("sums.html", hash);
-            assertThat(settled(window)).contains("With the values of the sheet")
-                    .contains("5.78\u202FL");
-            assertThat(again(window, "const depth = sum.querySelector('[name=depth]'); depth.value = '50';"
-                    + "depth.dispatchEvent(new Event('change', { bubbles: true }));"))
-                    .contains("Changed at the bench").contains("on the sheet: 25 mm").contains("11.6\u202FL");
-            assertThat(again(window, "sum.querySelector('.sum__own button').click();")).contains("5.78\u202FL")
+            assertThat(bath(window, "", "5.78\u202FL")).contains("With the values of the sheet");
+            assertThat(bath(window, "const depth = sum.querySelector('[name=depth]'); depth.value = '50';"
+                    + "depth.dispatchEvent(new Event('change', { bubbles: true }));", "11.6\u202FL"))
+                    .contains("Changed at the bench").contains("on the sheet: 25 mm");
+            assertThat(bath(window, "sum.querySelector('.sum__own button').click();", "5.78\u202FL"))
                     .doesNotContain("Changed at the bench");
             assertThat(window.texts("return [document.querySelector('.sum__back').getAttribute('href')];"))
                     .containsExactly("cases/tide-table/steps.html#working-wash-tray-volume");
         });
     }
 
-    private static String settled(Window window) {
-        return again(window, "");
-    }
-
-    /** The texts of the sum of a bath, a moment after something was done to it. */
-    private static String again(Window window, String done) {
-        return window.textsLater("const sum = document.querySelector(\"[data-sum='bath']\");" + done
-                + "const told = arguments[arguments.length - 1]; setTimeout(() => told([sum.textContent]), 1500);").get(0);
+    /** The texts of the sum of a bath, when it gives what something done to it is to give. */
+    private static String bath(Window window, String done, String gives) {
+        String sum = "document.querySelector(\"[data-sum='bath']\")";
+        window.run("const sum = " + sum + ";" + done);
+        window.until(sum + ".textContent.includes('" + gives + "')");
+        return window.texts("return [" + sum + ".textContent];").get(0);
     }
 
     @Test

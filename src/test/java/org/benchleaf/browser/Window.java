@@ -104,6 +104,16 @@ final class Window implements AutoCloseable {
         leave(() -> driver.navigate().refresh());
     }
 
+    /** Waits until an expression of the page holds; how long that takes is the machine's affair. */
+    void until(String holds) {
+        long latest = System.nanoTime() + LONGEST_TO_OPEN.toNanos();
+        while (!Boolean.TRUE.equals(run("return !!(" + holds + ");"))) {
+            if (System.nanoTime() > latest) {
+                throw new IllegalStateException(place() + ": not in " + LONGEST_TO_OPEN.toSeconds() + " s: " + holds);
+            }
+        }
+    }
+
     /** Waits until another page stands there: the driver now and then comes back while the one before still does. */
     private void leave(Runnable move) {
         run("window.__left = true;");
