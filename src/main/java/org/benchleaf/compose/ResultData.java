@@ -120,7 +120,8 @@ final class ResultData {
                 ? new ColourTable(sheet, "", colour, result).conditions() : null;
     }
 
-    private static Object download(String format, String file) {
-        return ScriptJson.object("@type", "DataDownload", "encodingFormat", format, "contentUrl", file);
+    /** One of the files, which lie beside the page in the language of the original. */
+    private Object download(String format, String file) {
+        return ScriptJson.object("@type", "DataDownload", "encodingFormat", format, "contentUrl", sheet.way(desk.path(file)));
     }
 }

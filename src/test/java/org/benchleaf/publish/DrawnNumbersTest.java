@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -164,8 +165,8 @@ class DrawnNumbersTest {
     @Test
     void each_table_and_its_file_hold_the_same() {
         List<String> compared = new ArrayList<>();
-        PAGES.forEach((path, page) -> page.select(".table__data a").forEach(link -> {
-            String file = path.substring(0, path.lastIndexOf('/') + 1) + link.attr("href");
+        PAGES.keySet().stream().filter(path -> path.startsWith("cases/")).forEach(path -> PAGES.get(path).select(".table__data a").forEach(link -> {
+            String file = beside(path, link.attr("href"));
             List<List<String>> rows = rows(FILES.get(file));
             List<Element> shown = link.parent().previousElementSibling().select("tr");
             assertThat(shown).as(file).hasSize(rows.size());
@@ -195,6 +196,40 @@ class DrawnNumbersTest {
             cells.forEach(cell -> times.merge(cell.substring(cell.length() - 5), 1, Integer::sum));
             lines.stream().skip(1).forEach(line -> times.merge(line.get(3).substring(11), -1, Integer::sum));
             assertThat(times.values()).containsOnly(0);
+        });
+    }
+
+    /** What a link of a page leads to. */
+    private static String beside(String page, String href) {
+        return URI.create(page).resolve(href).getPath();
+    }
+
+    /** The cells of a page's tables that have a file, row by row. */
+    private static List<List<String>> cells(String path) {
+        return PAGES.get(path).select(".table__data").stream().flatMap(data -> data.previousElementSibling().select("tr").stream())
+                .map(row -> row.children().eachText()).toList();
+    }
+
+    /** The numbers of a text in their order, with a point before their fractions. */
+    private static List<String> numbersIn(String text) {
+        return Pattern.compile("\\d+(?:[.,]\\d+)?").matcher(text).results().map(number -> number.group().replace(',', '.')).toList();
+    }
+
+    @Test
+    void a_table_on_a_translated_page_has_the_files_and_the_numbers_of_the_original() {
+        List<String> translated = PAGES.keySet().stream().filter(path -> path.matches("..+/cases/.+/results.html")).toList();
+        assertThat(translated).hasSizeGreaterThan(3).allSatisfy(path -> {
+            String original = path.substring(path.indexOf("cases/"));
+            assertThat(PAGES.get(path).select(".table__data a").eachAttr("href").stream().map(href -> beside(path, href)))
+                    .containsExactlyElementsOf(PAGES.get(original).select(".table__data a").eachAttr("href").stream()
+                            .map(href -> beside(original, href)).toList());
+            List<List<String>> rows = cells(original);
+            List<List<String>> told = cells(path);
+            assertThat(told).hasSameSizeAs(rows);
+            for (int i = 0; i < rows.size(); i++) {
+                assertThat(told.get(i).stream().map(DrawnNumbersTest::numbersIn)).as(path + ": " + told.get(i))
+                        .containsExactlyElementsOf(rows.get(i).stream().map(DrawnNumbersTest::numbersIn).toList());
+            }
         });
     }
 
@@ -250,7 +285,7 @@ class DrawnNumbersTest {
             assertThat(set.get("variableMeasured")).allSatisfy(variable ->
                     assertThat(text).contains(variable.get("value").asText()));
             assertThat(set.get("distribution")).allSatisfy(file -> assertThat(FILES)
-                    .containsKey(path.replace("results.html", file.get("contentUrl").asText())));
+                    .containsKey(beside(path, file.get("contentUrl").asText())));
         }
     }
 
