@@ -18,7 +18,7 @@ final class CardMaker {
     private CardMaker() {
     }
 
-    static CaseCard card(CaseDesk desk, List<String> paths) {
+    static CaseCard card(CaseDesk desk, List<String> paths, List<CaseCard.Translated> translated) {
         TreatmentCase treatment = desk.treatment();
         boolean publicText = desk.clearance().allows(Clearance.Output.CASE_STUDY);
         Optional<Picture> picture = publicText ? LinkPicture.standsForIt(desk.pictures()) : Optional.empty();
@@ -29,7 +29,7 @@ final class CardMaker {
                 treatment.steps().stream().map(step -> step.kind().word()).distinct().toList(),
                 picture.map(Picture::id).orElse(""), picture.map(Picture::alt).orElse(""), sources(desk),
                 List.of(), paths, List.of(), known(treatment.object().support().paper()), evidence(desk, paths),
-                publicText ? lastChange(desk) : CaseCard.LastChange.NONE);
+                publicText ? lastChange(desk) : CaseCard.LastChange.NONE, translated);
     }
 
     private static List<Evidence> evidence(CaseDesk desk, List<String> paths) {

@@ -26,11 +26,13 @@ import java.util.List;
  * @param paper of the object; empty if not known
  * @param evidence its results as those of other cases are compared with them; empty if its results may not be shown
  * @param lastChange when it last changed; {@link LastChange#NONE} if no day is on record or the public text is not permitted
+ * @param translated the same case in other languages
  */
 public record CaseCard(String id, String title, String summary, String language, String level, String kind,
         String technique, List<String> damages, List<String> materials, List<String> substances, List<String> steps, String picture,
         String pictureAlt, List<String> sources, List<SearchEntry> found, List<String> pages,
-        List<String> pictureFiles, String paper, List<Evidence> evidence, CaseCard.LastChange lastChange) {
+        List<String> pictureFiles, String paper, List<Evidence> evidence, CaseCard.LastChange lastChange,
+        List<CaseCard.Translated> translated) {
 
     /**
      * The last change of a case.
@@ -44,6 +46,21 @@ public record CaseCard(String id, String title, String summary, String language,
         public static final LastChange NONE = new LastChange("", "");
     }
 
+    /**
+     * The case in another language.
+     *
+     * @param language BCP 47 tag
+     * @param title one line, in the language of the original if it is not translated
+     * @param summary likewise; empty if the public text is not permitted
+     * @param pages paths of its pages that exist
+     */
+    public record Translated(String language, String title, String summary, List<String> pages) {
+
+        public Translated {
+            pages = List.copyOf(pages);
+        }
+    }
+
     public CaseCard {
         damages = List.copyOf(damages);
         materials = List.copyOf(materials);
@@ -54,18 +71,19 @@ public record CaseCard(String id, String title, String summary, String language,
         pages = List.copyOf(pages);
         pictureFiles = List.copyOf(pictureFiles);
         evidence = List.copyOf(evidence);
+        translated = List.copyOf(translated);
     }
 
     /** The same card with the sizes of its picture, which are known only once they are made. */
     public CaseCard withPictureFiles(List<String> files) {
         return new CaseCard(id, title, summary, language, level, kind, technique, damages, materials, substances, steps, picture,
-                pictureAlt, sources, found, pages, files, paper, evidence, lastChange);
+                pictureAlt, sources, found, pages, files, paper, evidence, lastChange, translated);
     }
 
     /** The same card with what the search takes from its finished pages. */
     public CaseCard foundBy(List<SearchEntry> entries) {
         return new CaseCard(id, title, summary, language, level, kind, technique, damages, materials, substances, steps, picture,
-                pictureAlt, sources, entries, pages, pictureFiles, paper, evidence, lastChange);
+                pictureAlt, sources, entries, pages, pictureFiles, paper, evidence, lastChange, translated);
     }
 
     /** The path of the case study. */

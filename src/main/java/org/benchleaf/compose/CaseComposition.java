@@ -10,6 +10,7 @@ import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.benchleaf.derive.Deriver;
 import org.benchleaf.derive.WorkedCase;
+import org.benchleaf.model.CaseTexts;
 import org.benchleaf.model.Library;
 import org.benchleaf.model.LibraryTexts;
 import org.benchleaf.model.Translation;
@@ -51,7 +52,7 @@ public final class CaseComposition {
     private TranslatedPages in(Translation translation) {
         Library library = LibraryTexts.in(translation.phrases(), desk.library());
         CaseDesk there = new CaseDesk(new Deriver(library).told(desk.worked(), translation), library, desk.clearance(), desk.pages(),
-                desk.names(), new LanguageFolder(translation.language(), Set.copyOf(ownPaths()), languages(desk.treatment())));
+                desk.names(), folder(translation));
         return new TranslatedPages(translation.language(), desk.treatment().language(), there, makers);
     }
 
@@ -99,7 +100,17 @@ public final class CaseComposition {
 
     /** What the pages of the whole site need of the case. */
     public CaseCard card() {
-        return CardMaker.card(desk, ownPaths());
+        return CardMaker.card(desk, ownPaths(), desk.treatment().translations().stream().map(this::translatedCard).toList());
+    }
+
+    private CaseCard.Translated translatedCard(Translation translation) {
+        TreatmentCase there = CaseTexts.in(translation, desk.treatment());
+        return new CaseCard.Translated(translation.language(), there.title(), desk.clearance().allows(Clearance.Output.CASE_STUDY)
+                ? there.summary() : "", ownPaths().stream().map(folder(translation)::of).toList());
+    }
+
+    private LanguageFolder folder(Translation translation) {
+        return new LanguageFolder(translation.language(), Set.copyOf(ownPaths()), languages(desk.treatment()));
     }
 
     /** Every page, in the order of their paths. */

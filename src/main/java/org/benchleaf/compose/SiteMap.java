@@ -26,7 +26,12 @@ final class SiteMap {
     /** The map of a site; empty if it has no address on the web or is not for everybody. */
     static Optional<SiteMap> of(SiteDesk desk, List<Page> ofSite) {
         return desk.web().map(web -> new SiteMap(web, Stream.concat(ofSite.stream().map(Page::path),
-                desk.cards().stream().flatMap(card -> card.pages().stream())).sorted().distinct().toList()));
+                desk.cards().stream().flatMap(SiteMap::pages)).sorted().distinct().toList()));
+    }
+
+    /** Those of a case in every language; the protocol has no word for what is translated, which the pages tell themselves. */
+    private static Stream<String> pages(CaseCard card) {
+        return Stream.concat(card.pages().stream(), card.translated().stream().flatMap(there -> there.pages().stream()));
     }
 
     List<DataFile> files() {

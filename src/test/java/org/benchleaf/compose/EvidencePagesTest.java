@@ -138,7 +138,7 @@ class EvidencePagesTest {
                 evidence.because(), evidence.reaches(), "cases/" + id + "/results.html#x", evidence.file());
         return new CaseCard(id, "Poster " + number, "", "en", "foundation", "poster", "lithography", List.of(), List.of(), List.of(),
                 List.of("washing"), "", "", List.of(), List.of(), List.of("cases/" + id + "/results.html"), List.of(),
-                number % 2 == 0 ? "rag" : "wood pulp", List.of(own), CaseCard.LastChange.NONE);
+                number % 2 == 0 ? "rag" : "wood pulp", List.of(own), CaseCard.LastChange.NONE, List.of());
     }
 
     private static List<Evidence> evidence(Set<Output> outputs) {
@@ -149,7 +149,7 @@ class EvidencePagesTest {
     private static List<String> files(List<Evidence> evidence) {
         CaseCard card = card(1, ph("surface", "1"));
         return EvidencePages.files(desk(List.of(new CaseCard(card.id(), card.title(), "", "en", "", "", "", List.of(), List.of(),
-                List.of(), List.of(), "", "", List.of(), List.of(), card.pages(), List.of(), "", evidence, CaseCard.LastChange.NONE))))
+                List.of(), List.of(), "", "", List.of(), List.of(), card.pages(), List.of(), "", evidence, CaseCard.LastChange.NONE, List.of()))))
                 .stream().map(DataFile::path).toList();
     }
 
