@@ -3,6 +3,7 @@ package org.benchleaf.publish;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.io.Reader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -12,6 +13,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Properties;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
@@ -19,7 +21,10 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.benchleaf.DemoSite;
+import org.benchleaf.model.Library;
+import org.benchleaf.model.LibraryTexts;
 import org.benchleaf.model.Method;
+import org.benchleaf.model.Translation;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
@@ -30,32 +35,47 @@ import org.junit.jupiter.api.Test;
 class WorkingsTest {
 
     /** A number, a range or a number with its tolerance, and the word behind it, which may be a unit. */
-    private static final Pattern AMOUNT = Pattern.compile("[−-]?\\d[\\d.]*(?: ?[–±] ?\\d[\\d.]*)? [^ ,;:)(]+");
+    private static final Pattern AMOUNT = Pattern.compile("[−-]?\\d[\\d.]*(?:,\\d+)?(?: ?[–±] ?\\d[\\d.]*(?:,\\d+)?)? [^ ,;:)(]+");
 
     private static final Map<String, Document> PAGES = new TreeMap<>();
-    private static final Map<String, Method> METHODS = new HashMap<>();
+    /** By language, then by the anchor of the method. */
+    private static final Map<String, Map<String, Method>> METHODS = new HashMap<>();
+    private static final Map<String, Properties> WORDS = new HashMap<>();
 
     @BeforeAll
-    static void make() {
+    static void make() throws IOException {
         DemoSite demo = DemoSite.made();
         demo.files().stream().filter(SiteFile::isPage).forEach(file ->
                 PAGES.put(file.path(), Jsoup.parse(new String(file.bytes(), StandardCharsets.UTF_8))));
-        demo.library().methods().values().forEach(method -> METHODS.put("method-" + method.name(), method));
+        tell("en", demo.library());
+        for (Translation translation : DemoSite.worked("tide-table", demo.library()).source().translations()) {
+            tell(translation.language(), LibraryTexts.in(translation.phrases(), demo.library()));
+        }
+    }
+
+    private static void tell(String language, Library library) throws IOException {
+        METHODS.put(language, library.methods().values().stream().collect(Collectors.toMap(method -> "method-" + method.name(), method -> method)));
+        Properties words = new Properties();
+        try (Reader file = Files.newBufferedReader(Path.of("src/main/resources/words/interface_" + language + ".properties"))) {
+            words.load(file);
+        }
+        WORDS.put(language, words);
     }
 
     @Test
     void every_working_tells_formula_numbers_result_uncertainty_source_and_caveat() {
         List<String> lacking = new ArrayList<>();
         PAGES.forEach((path, page) -> page.select(".working").forEach(working -> {
-            Method method = METHODS.get(working.select(".working__title a").attr("href").replaceFirst(".*#", ""));
+            String language = page.child(0).attr("lang");
+            Method method = METHODS.get(language).get(working.select(".working__title a").attr("href").replaceFirst(".*#", ""));
             require(lacking, path, working, "method", method != null);
             require(lacking, path, working, "formula as MathML", !working.select(".working__formula math *").isEmpty());
             require(lacking, path, working, "formula as text", working.select(".working__plain").text().length() > 2);
             require(lacking, path, working, "numbers put in", !working.select(".working__given tbody tr").isEmpty()
                     && working.select(".working__given tbody td").eachText().stream().noneMatch(String::isBlank));
             List<String> told = working.select(".working__result dt").eachText();
-            require(lacking, path, working, "result, uncertainty and source",
-                    told.containsAll(List.of("Result with more digits", "Uncertainty", "Sources")));
+            require(lacking, path, working, "result, uncertainty and source", told.containsAll(Stream.of("working.full", "working.spread",
+                    "working.sources").map(WORDS.get(language)::getProperty).toList()));
             require(lacking, path, working, "anything in a line", working.select(".working__result dd").eachText()
                     .stream().noneMatch(String::isBlank));
             String result = plain(working.select(".working__result").text());
@@ -63,6 +83,8 @@ class WorkingsTest {
                     || method.caveats().stream().map(WorkingsTest::plain).allMatch(result::contains));
         }));
         assertThat(lacking).isEmpty();
+        assertThat(WORDS.get("en")).containsEntry("working.full", "Result with more digits").containsEntry("working.spread", "Uncertainty")
+                .containsEntry("working.sources", "Sources");
     }
 
     private static void require(List<String> lacking, String path, Element working, String what, boolean there) {
@@ -82,10 +104,10 @@ class WorkingsTest {
     void a_figure_told_outside_of_its_working_has_its_working_on_the_same_page() throws IOException {
         List<String> bare = new ArrayList<>();
         for (Map.Entry<String, Document> page : PAGES.entrySet()) {
-            Matcher folder = Pattern.compile("cases/[^/]+/").matcher(page.getKey());
+            Matcher folder = Pattern.compile("(?:[a-z]+/)?(cases/[^/]+/)").matcher(page.getKey());
             if (folder.lookingAt()) {
                 Set<String> workedOut = workedOut(folder.group());
-                workedOut.removeAll(written(folder.group()));
+                workedOut.removeAll(written(folder.group(1)));
                 Set<String> shown = numbers(page.getValue());
                 if (page.getKey().contains("/class-")) {
                     shown.addAll(numbersBehind(page.getKey(), page.getValue()));
