@@ -10,9 +10,9 @@ import org.benchleaf.quantity.Unit;
 /** Sets the narrow, unbreakable space between a number and its unit, wherever the words come from (SI brochure, 5.4.3). */
 public final class UnitSpaces {
 
-    /** Not after a digit inside a word: in "tray B2 h" the letter is no unit. */
+    /** Not after a digit inside a word: in "tray B2 h" the letter is no unit. Arabic sets "and" or "by" to the number as one letter. */
     private static final Pattern BEFORE_UNIT = Pattern.compile(
-            "(?<=\\d)(?<=(?<![\\p{L}\\p{N}.,])[\\d.,]{1,20}) (?=(?:" + Stream.of(Unit.values())
+            "(?<=\\d)(?<=(?<![\\p{L}\\p{N}.,&&[^\\p{IsArabic}]])[\\d.,]{1,20}) (?=(?:" + Stream.of(Unit.values())
             .map(Unit::symbol).filter(symbol -> !symbol.isEmpty() && !symbol.equals("pH"))
             .sorted(Comparator.comparingInt(String::length).reversed()).map(Pattern::quote)
             .collect(Collectors.joining("|")) + ")(?![\\p{L}\\p{N}]))");

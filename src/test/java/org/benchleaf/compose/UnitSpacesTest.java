@@ -19,6 +19,8 @@ class UnitSpacesTest {
         "CO2 g, CO2 g",
         "form V2.5 m, form V2.5 m",
         "20 minutes, 20 minutes",
+        // Arabic writes "and", "by" and "for" as one letter on the word behind, also on digits; from memory.
+        "بعد 20 min و120 min بماء, بعد 20~min و120~min بماء",
     })
     void a_unit_is_set_to_a_number_and_not_to_a_digit_inside_a_word(String text, String expected) {
         assertThat(UnitSpaces.in(text).replace(Amount.UNIT_SPACE, '~')).isEqualTo(expected);
