@@ -65,7 +65,7 @@
 <nav class="languages" aria-label="${frame.words['other-languages']}">
   <ul>
     <#list frame.otherLanguages as other>
-    <li><a href="${other.href}" lang="${other.language}" dir="${other.direction}" hreflang="${other.language}" rel="alternate">${other.name}</a></li>
+    <li><a href="${other.href}" lang="${other.language}"<#if other.direction != frame.direction> dir="${other.direction}"</#if> hreflang="${other.language}">${other.name}</a></li>
     </#list>
   </ul>
 </nav>
