@@ -1,6 +1,13 @@
 package org.benchleaf.browser;
 
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
+import java.net.URL;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Properties;
 import java.util.stream.Stream;
 import org.jsoup.nodes.Element;
 
@@ -43,17 +50,30 @@ final class FrameRules {
     private static Stream<String> hiddenCare(WrittenPage page) {
         Element open = page.html().clone();
         open.select("details").remove();
+        String here = here(page.html().selectFirst("html").attr("lang"));
         String told = page.html().select("#briefing").text() + open.text();
         return page.all("details").flatMap(part -> part.children().select(SAFETY).stream().filter(fact ->
                 part.is("#briefing .briefing__part") ? fact.is(".note--danger")
-                        : !part.is(".strip__care, .screen__care") || !told.contains(withoutBottles(fact.text()))))
+                        : !part.is(".strip__care, .screen__care") || !told.contains(withoutBottles(fact.text(), here))))
                 .map(fact -> "in a closed part: " + WrittenPage.shown(fact));
     }
 
     /** A caution up to the names of what it is due for, which are fewer at a step. */
-    private static String withoutBottles(String caution) {
-        int names = caution.indexOf(" Here: ");
+    private static String withoutBottles(String caution, String here) {
+        int names = caution.indexOf(here);
         return names < 0 ? caution : caution.substring(0, names);
+    }
+
+    /** What a language says before those names, in English where the program has no words of its own for it. */
+    private static String here(String language) {
+        Properties words = new Properties();
+        URL own = FrameRules.class.getResource("/words/interface_" + language + ".properties");
+        try (InputStream file = own == null ? FrameRules.class.getResourceAsStream("/words/interface_en.properties") : own.openStream()) {
+            words.load(new InputStreamReader(file, StandardCharsets.UTF_8));
+        } catch (IOException broken) {
+            throw new UncheckedIOException(broken);
+        }
+        return " " + words.getProperty("bench.caution-of").replaceFirst("\\{things}.*", "");
     }
 
     private static Stream<String> namelessPage(WrittenPage page) {

@@ -78,8 +78,10 @@ final class PictureRules {
         return image.attr("src").matches("(?i).*ghs0\\d.*") || image.closest("[class*=pictogram]") != null;
     }
 
+    /** A word of Latin letters has four at least; Arabic leaves short vowels out and calls the flame by three. */
     private static boolean namesHazard(String name) {
-        return name.matches("(?s).*\\bGHS0\\d\\b.*") && name.replaceAll("GHS0\\d", "").matches("(?s).*\\p{L}{4}.*");
+        return name.matches("(?s).*\\bGHS0\\d\\b.*")
+                && name.replaceAll("GHS0\\d", "").matches("(?s).*(?:\\p{L}{4}|\\p{IsArabic}{3}).*");
     }
 
     private static String name(Element drawing) {
