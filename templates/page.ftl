@@ -42,9 +42,6 @@
 <#list page.scripts as script>
 <script defer src="${frame.up}assets/${script}"></script>
 </#list>
-<#list page.linkedData as json>
-<script type="application/ld+json">${json}</script>
-</#list>
 </head>
 <body class="page page--${page.kind}<#if frame.translated?has_content> page--translated</#if><#list frame.onScreenOnly as part> on-screen-only--${part}</#list>">
 <a class="skip" href="#content">${frame.words.skip}</a>
@@ -97,6 +94,10 @@
 </#if>
 <@showAll page.blocks[1..] />
 </main>
+<#-- Behind the words that it repeats, for a page is packed with what stood shortly before. -->
+<#list page.linkedData as json>
+<script type="application/ld+json">${json}</script>
+</#list>
 <footer class="foot">
   <p class="foot__notice">${frame.notice}</p>
   <#if frame.demo?has_content><p>${frame.demo}</p></#if>
