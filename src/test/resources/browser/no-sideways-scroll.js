@@ -8,9 +8,12 @@ const frames = element => {
   }
   return false;
 };
-const past = all("body *").filter(element => element.getBoundingClientRect().right > width + 1 && !frames(element));
+// What runs from right to left reaches past the left edge.
+const leftward = document.documentElement.dir === "rtl";
+const reach = element => leftward ? width - element.getBoundingClientRect().left : element.getBoundingClientRect().right;
+const past = all("body *").filter(element => reach(element) > width + 1 && !frames(element));
 const found = past.filter(element => !past.some(other => other !== element && element.contains(other)))
-  .map(element => told(element) + " ends at " + Math.round(element.getBoundingClientRect().right) + " px of " + width);
+  .map(element => told(element) + " ends at " + Math.round(reach(element)) + " px of " + width);
 if (found.length > 4) { found.splice(4, found.length, "and " + (found.length - 4) + " parts more"); }
 if (found.length === 0 && document.documentElement.scrollWidth > width) {
   found.push("the page is " + document.documentElement.scrollWidth + " px wide in a window of " + width + " px");
