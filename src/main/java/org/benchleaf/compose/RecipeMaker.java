@@ -1,7 +1,6 @@
 package org.benchleaf.compose;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -65,26 +64,25 @@ final class RecipeMaker {
         });
     }
 
-    /** What a meter decides is told by what was really added, where the case has it, else by its bounds. */
+    /** What a meter decides is told as a hand works: with what to begin, what the case took, where to stop. */
     private String byMeter(String solution, Quantity least, Quantity most) {
+        Words words = sheet.words();
+        String from = sheet.numbers().roughly(least, 1).text();
+        String to = sheet.numbers().roughly(most, 2).text();
         List<Quantity> added = added(solution);
-        if (!added.isEmpty()) {
-            Quantity low = added.stream().min(Comparator.comparingDouble(one -> one.lowIn(Unit.MILLILITRE))).orElseThrow();
-            Quantity high = added.stream().max(Comparator.comparingDouble(one -> one.highIn(Unit.MILLILITRE))).orElseThrow();
-            return sheet.words().say("prepare.added", "amount", told(sheet.numbers().written(low.exact()).text(),
-                    sheet.numbers().written(high.exact()).text()));
+        if (added.isEmpty()) {
+            return words.say("prepare.dose-untried", "from", from, "to", to);
         }
-        return told(sheet.numbers().roughly(least, 1).text(), sheet.numbers().roughly(most, 1).text());
+        double low = added.stream().mapToDouble(one -> one.lowIn(Unit.MILLILITRE)).min().orElseThrow();
+        double high = added.stream().mapToDouble(one -> one.highIn(Unit.MILLILITRE)).max().orElseThrow();
+        return words.say("prepare.dose", "from", from, "usual",
+                sheet.numbers().roughly(Quantity.range(low, high, Unit.MILLILITRE).exact(), 1).text(), "to", to);
     }
 
     private List<Quantity> added(String solution) {
         return desk.treatment().steps().stream().flatMap(step -> step.part(Part.Bath.class).stream())
                 .filter(bath -> bath.of().equals(solution)).flatMap(bath -> bath.readings().stream())
                 .flatMap(reading -> reading.added().stream()).toList();
-    }
-
-    private String told(String from, String to) {
-        return from.equals(to) ? to : sheet.words().say("prepare.bounds", "from", from, "to", to);
     }
 
     private RecipeCard.Measure measure(Preparation preparation, Preparation.Measure measure) {
@@ -108,7 +106,8 @@ final class RecipeMaker {
         }
         if (measure.with().isEmpty()) {
             String how = words.say(added(preparation.solution()).isEmpty() ? "prepare.by-meter" : "prepare.by-meter-added");
-            return measure.dropper().map(dropper -> words.say("prepare.dropper", "vessel", dropper, "how", how)).orElse(how);
+            return measure.dropper().map(dropper -> words.say(dropper.fillings() > 1 ? "prepare.dropper-again" : "prepare.dropper",
+                    "vessel", dropper.vessel(), "n", dropper.fillings(), "how", how)).orElse(how);
         }
         String vessel = measure.with().get();
         if (measure.excess()) {
@@ -174,7 +173,9 @@ final class RecipeMaker {
 
     /** A bath brought to a pH is measured, never trusted to its sum. */
     private Caution byTheMeter(Recipe.Adjust adjust) {
-        return caution(sheet.words().say("prepare.measure-ph", "ph", sheet.numbers().written(adjust.to()).text()));
+        Quantity window = Quantity.plusMinus(adjust.to().value(), sheet.library().formulary().constant("near-the-ph").value().value(), Unit.PH);
+        return caution(sheet.words().say("prepare.measure-ph", "from", sheet.numbers().written(Quantity.of(window.low(), Unit.PH)).text(),
+                "to", sheet.numbers().written(Quantity.of(window.high(), Unit.PH)).text()));
     }
 
     private List<Working> workings(Preparation preparation) {

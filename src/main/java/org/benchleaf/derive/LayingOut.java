@@ -111,7 +111,9 @@ final class LayingOut {
                     Recipe.Adjust adjust = (Recipe.Adjust) solution.recipe();
                     inTheRoom(adjust.liquid(), bench.ledger().figure(solution.id() + ".needed"), step);
                     inTheRoom(adjust.with(), bench.ledger().figure(adjust.with() + ".needed"), step);
-                    measuring.dropper().ifPresent(pipette -> items.putIfAbsent(pipette, pipette(pipette, step)));
+                    bench.ledger().figure(solution.id() + ".dose-ceiling").map(Figure::value).flatMap(measuring::dropper)
+                            .map(Preparation.Dropper::vessel)
+                            .ifPresent(pipette -> items.putIfAbsent(pipette, pipette(pipette, step)));
                 });
     }
 

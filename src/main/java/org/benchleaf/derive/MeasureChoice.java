@@ -133,10 +133,18 @@ final class MeasureChoice {
                 .orElse(rows.get(rows.size() - 1)).division();
     }
 
-    /** What a liquid is added from drop by drop: the largest graduated pipette; empty where the studio lists none. */
-    Optional<String> dropper() {
-        return studio.glassware().stream().filter(vessel -> vessel.kind().equals(PIPETTE))
-                .max(Comparator.comparingDouble(MeasureChoice::capacity)).map(this::name);
+    /**
+     * What a liquid is added from drop by drop: the smallest graduated pipette that holds all of it, else the largest, filled
+     * again; empty where the studio lists none.
+     *
+     * @param most how much is added at most
+     */
+    Optional<Preparation.Dropper> dropper(Quantity most) {
+        List<Studio.Vessel> pipettes = studio.glassware().stream().filter(vessel -> vessel.kind().equals(PIPETTE))
+                .sorted(Comparator.comparingDouble(MeasureChoice::capacity)).toList();
+        return pipettes.stream().filter(vessel -> capacity(vessel) >= most.highIn(Unit.MILLILITRE)).findFirst()
+                .or(() -> pipettes.stream().reduce((one, larger) -> larger)).map(vessel -> new Preparation.Dropper(name(vessel),
+                        (int) Measuring.fillings(Quantity.of(most.high(), most.unit()), vessel.volume()).value()));
     }
 
     private String name(Studio.Vessel vessel) {

@@ -39,14 +39,23 @@ public record Preparation(String solution, Quantity needed, Quantity batch, int 
      * @param mark where a tray is filled with it instead, how far
      * @param within expanded uncertainty (k = 2) of the measured amount
      * @param from where it is added by a meter's reading, the least that it may take; the amount is then the most
-     * @param dropper from what it is then added drop by drop, in words; empty if the studio owns nothing for it
+     * @param dropper from what it is then added drop by drop; empty if the studio owns nothing for it
      * @param coarse how far the measured amount may lie off, in %, where that is more than {@code coarsest-measuring} allows
      * @param excess whether more of it is taken than dissolves, so that it is weighed roughly
      * @param figure id of the figure behind it
      */
     public record Measure(String of, Quantity exact, Quantity measured, Optional<String> with,
-            Optional<Mark> mark, Optional<Quantity> within, Optional<Quantity> from, Optional<String> dropper, Optional<Quantity> coarse, boolean excess,
+            Optional<Mark> mark, Optional<Quantity> within, Optional<Quantity> from, Optional<Dropper> dropper, Optional<Quantity> coarse, boolean excess,
             String figure) {
+    }
+
+    /**
+     * From what a liquid is added drop by drop.
+     *
+     * @param vessel in words
+     * @param fillings how often it is filled for the most that may be added
+     */
+    public record Dropper(String vessel, int fillings) {
     }
 
     /**

@@ -274,7 +274,7 @@ final class Preparations {
                 excess ? Measuring.excess(exact) : choice.map(MeasureChoice.Choice::measured).orElse(exact),
                 choice.map(MeasureChoice.Choice::with), mark, choice.map(MeasureChoice.Choice::within),
                 ingredient.from().map(from -> AmountConversion.readable(from.value())),
-                ingredient.from().flatMap(any -> measuring.dropper()), relative, excess,
+                ingredient.from().flatMap(any -> measuring.dropper(exact)), relative, excess,
                 ingredient.figure().id());
     }
 

@@ -23,7 +23,7 @@ class PreparationSheetTest {
                 .findFirst().orElseThrow();
 
         // The readings of the case: 3.1, 2.9, 3.0 and 3.0 mL.
-        assertThat(measure.amount()).isEqualTo("2.9\u202FmL to 3.1\u202FmL were added, each time by the meter");
+        assertThat(measure.amount()).isEqualTo("begin with 0.4\u202FmL, expect about 3\u202FmL, stop and ask at 5.7\u202FmL");
         assertThat(measure.with()).startsWith("by the meter");
     }
 
