@@ -64,7 +64,7 @@ final class ClassDeriver {
         if (!course.isPlanned()) {
             return Optional.empty();
         }
-        ClassScheduler scheduler = new ClassScheduler(groundwork.hours(), groundwork.formulary(), course, source);
+        ClassScheduler scheduler = new ClassScheduler(groundwork.hours(), groundwork.library(), course, source);
         Optional<ClassSchedule> schedule = scheduler.schedule();
         messages.addAll(scheduler.messages());
         return schedule;

@@ -150,11 +150,17 @@ final class ClassProvider {
                         .map(Figure::value), bottles, inBottle);
     }
 
-    /** What a station's bottle is filled with, rounded up to what can be measured. */
+    /** What a station's bottle is filled with, rounded up to what can be measured; what is to spare stays with the technician. */
     private Optional<Quantity> inOneBottle(String id, int bottles) {
-        return bench.ledger().figure(id + ".needed").flatMap(needed -> bench.ledger().one(new Job("batch", course.place())
-                .given("needed", needed).given("batches", Quantity.count(bottles), Origin.Place.CLASS)
+        return bench.ledger().one(Uses.sum(bench.uses().of(id).stream().filter(Uses.Use::step).map(this::withoutSpare).toList(),
+                course.place()).gives("total", key(id, "at-the-stations"), "into the bottles of all stations").readable())
+                .flatMap(drawn -> bench.ledger().one(new Job("batch", course.place()).given("needed", drawn).given("batches", Quantity.count(bottles), Origin.Place.CLASS)
                 .gives("batch", key(id, "for-one-station"), "into the bottle of one station").readable())).map(Figure::value);
+    }
+
+    private Uses.Use withoutSpare(Uses.Use use) {
+        boolean left = use.figure().key().name().equals(PartFigures.LEFT_IN_BOTTLE);
+        return use.counted(left ? course.stations() : course.stations() * course.sheetsEach());
     }
 
     /** The smallest vessel that holds it all, else the largest. */

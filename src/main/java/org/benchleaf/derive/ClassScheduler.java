@@ -14,7 +14,7 @@ import org.benchleaf.message.Messages;
 import org.benchleaf.message.PlanMessages;
 import org.benchleaf.model.ClassDay;
 import org.benchleaf.model.CourseClass;
-import org.benchleaf.model.Formulary;
+import org.benchleaf.model.Library;
 import org.benchleaf.model.TreatmentCase;
 import org.benchleaf.plan.Classroom;
 import org.benchleaf.plan.Delay;
@@ -33,16 +33,18 @@ public final class ClassScheduler {
     private final WorkHours hours;
     private final Messages messages = new Messages();
     private final StationCut cut;
+    private final int calibrating;
 
     /**
      * A class and the hours in which it is planned.
      *
      * @throws IllegalArgumentException if the case has no step of a name with which the class begins or ends
      */
-    ClassScheduler(WorkHours hours, Formulary formulary, CourseClass course, TreatmentCase source) {
+    ClassScheduler(WorkHours hours, Library library, CourseClass course, TreatmentCase source) {
         this.course = course;
         this.hours = hours.without(course.stores().closed());
-        this.cut = new StationCut(source, course.steps(source), course.day(), this.hours, formulary);
+        this.cut = new StationCut(source, course.steps(source), course.day(), this.hours, library);
+        this.calibrating = StationCut.minutes(library.formulary().constant("calibrating-a-meter").value());
     }
 
     /** What there is to say about the plan, after {@link #schedule}. */
@@ -56,7 +58,7 @@ public final class ClassScheduler {
         if (messages.hasErrors()) {
             return Optional.empty();
         }
-        Classroom classroom = new ClassroomMaker(course, cut, hours).classroom();
+        Classroom classroom = new ClassroomMaker(course, cut, hours, calibrating).classroom();
         new PlanObstacles(course, messages).tell(classroom);
         if (messages.hasErrors()) {
             return Optional.empty();

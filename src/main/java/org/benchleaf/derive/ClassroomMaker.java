@@ -25,12 +25,19 @@ final class ClassroomMaker {
     private final CourseClass course;
     private final StationCut cut;
     private final WorkHours hours;
+    private final int calibrating;
     private final List<SharedThing> things = new ArrayList<>();
 
-    ClassroomMaker(CourseClass course, StationCut cut, WorkHours hours) {
+    /**
+     * Makes ready to lay out a class.
+     *
+     * @param calibrating minutes for which nobody has the meter when a day begins, for it is calibrated then
+     */
+    ClassroomMaker(CourseClass course, StationCut cut, WorkHours hours, int calibrating) {
         this.course = course;
         this.cut = cut;
         this.hours = hours;
+        this.calibrating = calibrating;
         course.day().shared().forEach((name, count) -> things.add(new SharedThing(name, count, SharedThing.Kind.THING)));
         course.day().supervisors().ifPresent(count ->
                 things.add(new SharedThing(StationCut.SUPERVISOR, count, SharedThing.Kind.STAFF)));
@@ -83,7 +90,7 @@ final class ClassroomMaker {
                 .map(groups -> number / groups.of() * StationCut.minutes(groups.every())).orElse(0) : 0;
     }
 
-    /** Nights, days off and breaks, for everybody. */
+    /** Nights, days off and breaks, for everybody; the meter is calibrated when a day begins. */
     private List<Closure> closures(int horizon) {
         List<Closure> closures = new ArrayList<>();
         LocalDate day = course.starts().toLocalDate();
@@ -91,6 +98,7 @@ final class ClassroomMaker {
         for (LocalDate date = day; date.atStartOfDay().isBefore(end); date = date.plusDays(1)) {
             if (hours.isWorked(date)) {
                 closed(closures, date.atStartOfDay(), date.atTime(hours.opens()));
+                calibrated(closures, date.atTime(hours.opens()));
                 closed(closures, date.atTime(hours.closes()), date.plusDays(1).atStartOfDay());
                 for (ClassDay.Break each : course.day().breaks()) {
                     closed(closures, date.atTime(each.from()), date.atTime(each.to()));
@@ -100,6 +108,15 @@ final class ClassroomMaker {
             }
         }
         return closures;
+    }
+
+    private void calibrated(List<Closure> closures, LocalDateTime opens) {
+        int last = minute(opens.plusMinutes(calibrating));
+        for (int thing = 0; thing < things.size() && last > 0; thing++) {
+            if (things.get(thing).name().equals(StationCut.METER)) {
+                closures.add(new Closure(thing, minute(opens), last));
+            }
+        }
     }
 
     private void closed(List<Closure> closures, LocalDateTime from, LocalDateTime to) {

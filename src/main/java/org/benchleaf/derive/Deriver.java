@@ -103,7 +103,7 @@ public final class Deriver {
      * @throws IllegalArgumentException if the case has no step of a name with which the class begins or ends
      */
     public ClassScheduler scheduler(CourseClass course, TreatmentCase source) {
-        return new ClassScheduler(groundwork.hours(), groundwork.formulary(), course, source);
+        return new ClassScheduler(groundwork.hours(), groundwork.library(), course, source);
     }
 
     private static List<WorkedResult> results(Bench bench) {

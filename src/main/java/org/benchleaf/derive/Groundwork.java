@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.benchleaf.message.Messages;
-import org.benchleaf.model.Formulary;
 import org.benchleaf.model.Library;
 import org.benchleaf.model.Part;
 import org.benchleaf.model.Step;
@@ -89,8 +88,8 @@ record Groundwork(Bench bench, TimelineMaker maker, Preparations planner, List<P
             return hours;
         }
 
-        Formulary formulary() {
-            return library.formulary();
+        Library library() {
+            return library;
         }
 
         Groundwork make(TreatmentCase source, List<Step> steps, Scale scale, Messages messages) {

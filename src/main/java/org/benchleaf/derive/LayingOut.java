@@ -17,6 +17,9 @@ import org.benchleaf.quantity.Quantity;
 /** Lists everything that the steps of a class use, at each station and in the room. */
 final class LayingOut {
 
+    /** The rows of things that all share. */
+    private static final Map<String, String> ROWS = Map.of(StationCut.METER, "meter", StationCut.BOARD, "board");
+
     private final CourseClass course;
     private final Bench bench;
     private final List<Step> steps;
@@ -97,9 +100,10 @@ final class LayingOut {
         boolean forSheets = first.per().equals("sheet");
         int each = roles.stream().mapToInt(LayOutRow::each).sum();
         int users = forSheets ? course.stations() * course.sheetsEach() : course.stations();
-        double spare = first.usedUp() ? course.stores().spare().pieces().high() : 0;
+        Quantity spare = course.stores().spare().pieces();
         return new LaidOut(id, Kind.MATERIAL, Optional.of(Quantity.count((long) each * (forSheets ? course.sheetsEach() : 1))),
-                count(id, "laid-out", each, users, spare, spare > 0 ? 1 : 0),
+                first.usedUp() ? count(id, "laid-out", each, users, spare.high(), bench.scale().extra(spare, forSheets ? each : 0))
+                        : count(id, "laid-out", each, users, 0, 0),
                 roles.stream().map(LayOutRow::words).filter(words -> !words.isEmpty()).distinct()
                         .collect(java.util.stream.Collectors.joining("; ")), using);
     }
@@ -137,9 +141,9 @@ final class LayingOut {
 
     /** Pieces of tissue, of which every station has some more. */
     private LaidOut torn(String id, int each, List<String> using) {
-        double spare = course.stores().spare().pieces().high();
+        Quantity spare = course.stores().spare().pieces();
         return new LaidOut(id, Kind.MATERIAL, Optional.of(Quantity.count((long) each * course.sheetsEach())), count(id, "laid-out",
-                each, course.stations() * course.sheetsEach(), spare, spare > 0 ? 1 : 0), rows.get("tissue").words(), using);
+                each, course.stations() * course.sheetsEach(), spare.high(), bench.scale().extra(spare, each)), rows.get("tissue").words(), using);
     }
 
     /** What a thing is in a step; empty where it is used up and counts are no measure of it. */
@@ -184,7 +188,7 @@ final class LayingOut {
         if (one.most() > 0) {
             List<String> using = reading.turns().stream().filter(turn -> turn.takes().stream()
                     .anyMatch(taken -> taken.endsWith(one.thing()))).map(ScheduleReading.Turn::step).distinct().toList();
-            String words = one.thing().equals(StationCut.METER) ? rows.get("meter").words() : "";
+            String words = Optional.ofNullable(ROWS.get(one.thing())).map(rows::get).map(LayOutRow::words).orElse("");
             items.put("shared " + one.thing(), new LaidOut(one.thing(), Kind.SHARED, Optional.empty(),
                     Optional.of(Quantity.count(one.most())), words, one.thing().equals(StationCut.TRAY) ? mark() : Optional.empty(),
                     using));

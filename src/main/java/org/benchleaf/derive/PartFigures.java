@@ -23,6 +23,9 @@ import org.benchleaf.science.Sheets;
 /** Works out the figures that each part of one step brings, and notes what the step uses up. */
 final class PartFigures implements Part.Kinds<Map<String, Figure>> {
 
+    /** The name of what stays in the bottle of each station. */
+    static final String LEFT_IN_BOTTLE = "left-in-bottle";
+
     private final Bench bench;
     private final Step step;
 
@@ -144,7 +147,7 @@ final class PartFigures implements Part.Kinds<Map<String, Figure>> {
             bench.messages().add(FigureMessages.DEEPER_THAN_TRAY.at(step.place(), "step", step.id(),
                     "depth", Reading.of(part.depth()), "tray", Reading.number(deepest) + " mm"));
         }
-        return TrayChoice.of(bench.library(), bench.source().object(), step, part);
+        return TrayChoice.of(fitting, part);
     }
 
     private static double side(Quantity length) {
@@ -205,7 +208,7 @@ final class PartFigures implements Part.Kinds<Map<String, Figure>> {
         Figure figure = put(part, "amount", label, amount, "as-given",
                 List.of(Ledger.given("amount", label, amount, Job.CASE_FILE)));
         bench.uses().add(new Uses.Use(of, step.id(), true, figure,
-                bench.scale().sheetCount() * bench.scale().liquids(), 1));
+                bench.scale().sheetsOfLiquid(), 1));
         leftInBottles(part, of);
         return Map.of(figure.id(), figure);
     }
@@ -213,7 +216,7 @@ final class PartFigures implements Part.Kinds<Map<String, Figure>> {
     /** Each station draws from a bottle of its own, in which something stays. */
     private void leftInBottles(Part part, String of) {
         bench.scale().spare().flatMap(ClassStores.Spare::leftInBottle).ifPresent(left -> bench.uses().add(new Uses.Use(of,
-                step.id(), true, put(part, "left-in-bottle", "left in the bottle of one station", left, "as-given",
+                step.id(), true, put(part, LEFT_IN_BOTTLE, "left in the bottle of one station", left, "as-given",
                         List.of(Ledger.given("amount", "left in each bottle", left, Origin.Place.CLASS))),
                 bench.scale().stations(), 1)));
     }
@@ -317,7 +320,7 @@ final class PartFigures implements Part.Kinds<Map<String, Figure>> {
         return bench.scale().spare().flatMap(spare -> bench.ledger().one(new Job("pieces", step.place())
                 .given("each", total).given("users", Quantity.count(bench.scale().sheetCount()), Origin.Place.CLASS)
                 .given("spare", spare.pieces(), Origin.Place.CLASS)
-                .given("extra", Quantity.count(spare.pieces().high() > 0 ? 1 : 0), Origin.Place.CLASS)
+                .given("extra", Quantity.count(bench.scale().extra(spare.pieces(), (int) Math.ceil(total.value().high()))), Origin.Place.CLASS)
                 .gives("total", key(part, "class-total"), "blotters in all for the class"))).orElse(total);
     }
 
@@ -451,14 +454,13 @@ final class PartFigures implements Part.Kinds<Map<String, Figure>> {
     }
 
     private void useUp(Part.Mend part, Map<String, Figure> made) {
-        int sheets = bench.scale().sheetCount();
         Optional.ofNullable(made.get(id(part, "paste-mass"))).ifPresent(paste -> bench.uses().add(new Uses.Use(
-                part.with(), step.id(), true, paste, sheets * bench.scale().liquids(), 1)));
+                part.with(), step.id(), true, paste, bench.scale().sheetsOfLiquid(), 1)));
         part.activation().flatMap(Part.Activation::with).ifPresent(liquid ->
                 Optional.ofNullable(made.get(id(part, "activator-mass"))).ifPresent(mass -> bench.uses().add(new Uses.Use(
-                        liquid, step.id(), true, mass, sheets * bench.scale().liquids(), 1))));
+                        liquid, step.id(), true, mass, bench.scale().sheetsOfLiquid(), 1))));
         Optional.ofNullable(made.get(id(part, "tissue-mass"))).ifPresent(tissue -> bench.uses().add(new Uses.Use(
-                part.tissue(), step.id(), true, tissue, sheets * bench.scale().cuttings(), 1)));
+                part.tissue(), step.id(), true, tissue, bench.scale().sheetsOfPieces(), 1)));
     }
 
     @Override
@@ -556,7 +558,7 @@ final class PartFigures implements Part.Kinds<Map<String, Figure>> {
                 .gives("volume", key(part, "volume"), "poultice or gel for one layer")
                 .gives("total", key(part, "total"), "poultice or gel for all layers"));
         Optional.ofNullable(made.get(id(part, "total"))).ifPresent(total -> bench.uses().add(new Uses.Use(part.of(),
-                step.id(), true, total, bench.scale().sheetCount() * bench.scale().liquids(), 1)));
+                step.id(), true, total, bench.scale().sheetsOfLiquid(), 1)));
         return made;
     }
 

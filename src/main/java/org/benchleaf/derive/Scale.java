@@ -2,6 +2,7 @@ package org.benchleaf.derive;
 
 import java.util.Optional;
 import org.benchleaf.model.ClassStores;
+import org.benchleaf.quantity.Quantity;
 import org.benchleaf.science.Batches;
 
 /**
@@ -35,24 +36,46 @@ record Scale(int stations, int sheetsEach, Optional<ClassStores.Spare> spare) {
         return stations * ((sheetsEach + sheetsInTray - 1) / Math.max(1, sheetsInTray));
     }
 
-    /** What is drawn from a bottle is multiplied with this, so that there is some to spare. */
-    double liquids() {
-        return spare.map(kinds -> Batches.withSpare(kinds.liquids()).value()).orElse(1.0);
+    /** For how many sheets a liquid is drawn from a bottle: with the share to spare, and at least for every spare sheet. */
+    double sheetsOfLiquid() {
+        return spare.map(kinds -> served(Batches.withSpare(kinds.liquids()).value())).orElse((double) sheetCount());
     }
 
-    /** What is cut is multiplied with this, so that there is some to spare. */
-    double cuttings() {
-        return spare.map(kinds -> Batches.withSpare(kinds.pieces()).value()).orElse(1.0);
+    /** For how many sheets something is cut: with the share to spare, and at least for every spare sheet. */
+    double sheetsOfPieces() {
+        return spare.map(kinds -> served(Batches.withSpare(kinds.pieces()).value())).orElse((double) sheetCount());
     }
 
-    /** How often trays are filled for so many baths, each made by its own in a class. */
+    private double served(double withShare) {
+        return Math.max(sheetCount() * withShare, sheetCount() + spareSheets());
+    }
+
+    /** Sheets over and above those that are worked on. */
+    int spareSheets() {
+        return spare.map(ClassStores.Spare::sheets).orElse(0);
+    }
+
+    /**
+     * How often trays are filled for so many baths, each made by its own in a class: some more, and at least all baths of the
+     * spare sheets.
+     */
     int fillings(int baths, int trays) {
-        return spare.map(kinds -> baths * trays + kinds.baths()).orElse(baths);
+        return spare.map(kinds -> baths * trays + Math.max(kinds.baths(), baths * kinds.sheets())).orElse(baths);
     }
 
     /** What the liquid of all trays is multiplied with: a tray filled to a mark needs no share more, but may be filled again. */
     double trayfuls(int baths, int trays) {
         return spare.map(kinds -> (double) fillings(baths, trays) / (baths * trays)).orElse(1.0);
+    }
+
+    /**
+     * How many pieces there are at least over and above: those of every spare sheet, and one where a share is spared.
+     *
+     * @param share that is spared
+     * @param each how many one sheet takes
+     */
+    int extra(Quantity share, int each) {
+        return Math.max(each * spareSheets(), share.high() > 0 ? 1 : 0);
     }
 
     boolean isOne() {

@@ -11,6 +11,8 @@ import org.benchleaf.message.Messages;
 import org.benchleaf.model.ClassDay;
 import org.benchleaf.model.ClassWork;
 import org.benchleaf.model.Formulary;
+import org.benchleaf.model.LayOutRow;
+import org.benchleaf.model.Library;
 import org.benchleaf.model.Part;
 import org.benchleaf.model.Solution;
 import org.benchleaf.model.Step;
@@ -25,8 +27,8 @@ import org.benchleaf.quantity.Unit;
  * another shared thing. The slow end of every time counts, in whole minutes, rounded up.
  *
  * <p>What a step takes follows from its parts: mist, a hood; a bath, a tray from lowering to draining, and a sink for making
- * and changing it; a bath brought to its pH, the meter; melted wax, the hot plate; weight, a board and a weight until it is
- * taken off; two people, a second pair of hands; a hold, the supervisor.
+ * and changing it; a bath brought to its pH, the meter; melted wax, the hot plate; weight, boards and weights until they are
+ * taken off, boards only where it bears on the whole sheet; two people, a second pair of hands; a hold, the supervisor.
  */
 final class StationCut {
 
@@ -40,6 +42,7 @@ final class StationCut {
     static final String SUPERVISOR = "supervisor";
     static final String MAKE_BATH = "make the bath";
     static final String BATH_CHANGE = "bath change ";
+    static final String READ_BATH = "read the bath";
     /** The work of releasing what stands behind it. */
     static final String HOLD = "hold before ";
     /** The station's own trainees. */
@@ -54,6 +57,7 @@ final class StationCut {
     private final ClassDay day;
     private final WorkHours hours;
     private final Formulary formulary;
+    private final LayOutRow boards;
     private final List<WorkPart> parts = new ArrayList<>();
     private final List<Taking> takings = new ArrayList<>();
     private final List<TimeLimit> limits = new ArrayList<>();
@@ -67,11 +71,12 @@ final class StationCut {
     record Taking(String thing, String step, int first, int last, int amount) {
     }
 
-    StationCut(TreatmentCase source, List<Step> steps, ClassDay day, WorkHours hours, Formulary formulary) {
+    StationCut(TreatmentCase source, List<Step> steps, ClassDay day, WorkHours hours, Library library) {
         this.source = source;
         this.day = day;
         this.hours = hours;
-        this.formulary = formulary;
+        this.formulary = library.formulary();
+        this.boards = library.reference().layOut().get("board");
         steps.forEach(step -> {
             steps.stream().filter(bath -> madeBefore(bath, steps).equals(step.id())).forEach(this::makeBath);
             cut(step);
@@ -158,32 +163,42 @@ final class StationCut {
         if (step.people() > 1) {
             take(SECOND_HANDS, step, lowered, lowered);
         }
-        bathLiquid(step).flatMap(Solution::keeps).ifPresent(keeps -> limits.add(new TimeLimit(bathsMade.get(step.id()),
-                lowered, (int) Math.floor(keeps.lowIn(Unit.MINUTE)), false)));
         int each = bath.each().map(StationCut::minutes).orElse(0);
         if (each == 0) {
             untimed.add(step);
             return;
         }
+        int made = bathsMade.get(step.id());
         for (int number = 1; number <= bath.baths(); number++) {
             if (number > 1) {
-                change(step, bath, number - 1);
+                made = change(step, bath, number - 1);
             }
-            waiting(step, "bath " + number, each);
+            fresh(step, made, waiting(step, "bath " + number, each), each);
             keptShort();
         }
         int drained = hands(step, "lift and drain", work(ClassWork.DRAINING));
         take(TRAY, step, lowered, drained);
     }
 
-    /** A change as the case tells it has the reading of the meter in it. */
-    private void change(Step step, Part.Bath bath, int number) {
+    /** A bath keeps until the sheet is lifted out of it. */
+    private void fresh(Step step, int made, int used, int minutes) {
+        bathLiquid(step).flatMap(Solution::keeps).ifPresent(keeps -> limits.add(new TimeLimit(made, used,
+                Math.max(0, (int) Math.floor(keeps.lowIn(Unit.MINUTE)) - minutes), false)));
+    }
+
+    /** A change as the case tells it has the reading of the meter in it. Returns the part in which the tray is filled. */
+    private int change(Step step, Part.Bath bath, int number) {
         Optional<Integer> told = ofCase(ClassWork.BATH_CHANGE, bath.changing());
         int changed = hands(step, BATH_CHANGE + number, told.orElse(work(ClassWork.BATH_CHANGE)));
         take(SINK, step, changed);
         if (source.isBroughtToPh(bath)) {
-            take(METER, step, told.isPresent() ? changed : hands(step, "read the bath", work(ClassWork.READING_A_BATH)));
+            boolean apart = told.isEmpty();
+            if (apart) {
+                keptShort();
+            }
+            take(METER, step, apart ? hands(step, READ_BATH, work(ClassWork.READING_A_BATH)) : changed);
         }
+        return changed;
     }
 
     /** The next part ends a wait with a wet sheet, which is no longer than need be. */
@@ -213,7 +228,9 @@ final class StationCut {
                 .ifPresent(time -> waiting(step, "under weight", time - already));
         if (press.isPresent()) {
             int out = hands(step, "take out", work(ClassWork.TAKING_OUT));
-            take(BOARD, step, laid, out);
+            if (press.get().height().isEmpty()) {
+                takings.add(new Taking(BOARD, step.id(), laid, out, boards.each()));
+            }
             takings.add(new Taking(WEIGHT, step.id(), laid, out, press.get().weights()));
         }
     }

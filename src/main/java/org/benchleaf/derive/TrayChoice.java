@@ -20,7 +20,11 @@ final class TrayChoice {
 
     /** The tray of a bath; empty where the size of the sheet is not on record, or none of the studio's is large enough. */
     static Optional<Studio.Tray> of(Library library, PrintObject object, Step step, Part.Bath bath) {
-        List<Studio.Tray> fitting = object.sizeOf(step.of()).map(size -> fitting(library, bath, size)).orElse(List.of());
+        return of(object.sizeOf(step.of()).map(size -> fitting(library, bath, size)).orElse(List.of()), bath);
+    }
+
+    /** Of trays in which it lies, the smallest first, the first that is deep enough; else the smallest. */
+    static Optional<Studio.Tray> of(List<Studio.Tray> fitting, Part.Bath bath) {
         return fitting.stream().filter(tray -> isDeepEnough(tray, bath)).findFirst().or(() -> fitting.stream().findFirst());
     }
 

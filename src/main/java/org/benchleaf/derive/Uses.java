@@ -21,6 +21,11 @@ final class Uses {
      */
     record Use(String of, String by, boolean step, Figure figure, double times, int fillings) {
 
+        /** The same, so often. */
+        Use counted(int often) {
+            return new Use(of, by, step, figure, often, fillings);
+        }
+
         /** A share of it, from 0 to 1. */
         Use part(double share) {
             return new Use(of, by, step, figure, times * share, fillings);
