@@ -143,7 +143,7 @@ final class ClassPreparationPage implements ClassPageMaker {
             case SHEET -> sheet.words().say("class.practice");
             case WEIGHT -> weight(sheet, item);
             case MATERIAL, SOLUTION, SHARED, WORN -> desk.thing(sheet, item.id());
-            case VESSEL, BENCH -> onTheBench(sheet, item);
+            case VESSEL, BENCH, MAKING -> onTheBench(sheet, item);
         };
         if (item.mark().isPresent()) {
             return onTheBench(sheet, item);
@@ -154,7 +154,7 @@ final class ClassPreparationPage implements ClassPageMaker {
     /** A vessel as the studio calls it, another thing of the bench by its word, as an entry of a list begins. */
     static String onTheBench(Sheet sheet, ClassSupplies.LaidOut item) {
         return ResultMeaning.capital(item.mark().map(mark -> RecipeMaker.mark(sheet.words(), sheet.numbers(), mark))
-                .orElseGet(() -> item.kind() == ClassSupplies.Kind.VESSEL ? item.id() : sheet.words().say("lay-out." + item.id())));
+                .orElseGet(() -> item.kind() == ClassSupplies.Kind.BENCH ? sheet.words().say("lay-out." + item.id()) : item.id()));
     }
 
     /** A weight by its mass. */

@@ -72,6 +72,11 @@ enum DrawnThing {
                 .flatMap(DrawnThing::of);
     }
 
+    /** What a tool or vessel of that name looks like; empty if no row of the table tells. */
+    static Optional<DrawnThing> ofTool(String name, Reference reference) {
+        return called(name, "tool", reference);
+    }
+
     /** The thing that the table of shapes writes with that word. */
     static Optional<DrawnThing> of(String word) {
         return Stream.of(values()).filter(thing -> thing.word().equals(word)).findFirst();

@@ -114,8 +114,10 @@ final class StationDrawing {
             case WEIGHT -> Optional.of(DrawnThing.WEIGHT);
             case MATERIAL -> material(item.id()).filter(this::isLaidDown).flatMap(material ->
                     DrawnThing.called(material.name(), material.kind(), desk.library().reference()));
-            case VESSEL, BENCH -> item.mark().isPresent() ? Optional.of(DrawnThing.TRAY) : DrawnThing.called(item.id(),
-                    item.kind() == Kind.VESSEL ? "tool" : item.id(), desk.library().reference());
+            case VESSEL, MAKING -> item.mark().isPresent() ? Optional.of(DrawnThing.TRAY)
+                    : DrawnThing.ofTool(item.id(), desk.library().reference());
+            case BENCH -> item.mark().isPresent() ? Optional.of(DrawnThing.TRAY)
+                    : DrawnThing.called(item.id(), item.id(), desk.library().reference());
             case SHARED, WORN -> Optional.empty();
         };
     }
@@ -132,6 +134,8 @@ final class StationDrawing {
     /** What is liquid, or goes into the bath or the mist with the sheet. */
     private boolean isWet(LaidOut item) {
         return item.kind() == Kind.SOLUTION || item.mark().isPresent()
+                || item.kind() == Kind.VESSEL && item.steps().stream().flatMap(id -> desk.treatment().step(id).stream())
+                        .anyMatch(step -> step.part(Part.Bath.class).isPresent())
                 || material(item.id()).filter(material -> material.kind().equals("liquid")).isPresent()
                 || desk.treatment().steps().stream().anyMatch(step -> wet(step).contains(item.id()));
     }

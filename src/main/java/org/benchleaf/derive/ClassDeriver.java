@@ -47,9 +47,12 @@ final class ClassDeriver {
         List<Preparation> preparations = ordered.stream().map(start -> used.get(start.solution())).distinct().toList();
         Optional<ScheduleReading> reading = schedule.map(ScheduleReading::new);
         ClassProvider provider = new ClassProvider(course, work.bench(), steps, hours);
-        ClassSupplies supplies = new ClassSupplies(provider.orders(ordered), provider.fillings(preparations, ordered),
-                new LayingOut(course, work.bench(), steps).list(assessment.care(), schedule),
-                provider.waste(preparations, assessment.hazards()), provider.benchPlaces(messages), reading.map(planned ->
+        List<ClassSupplies.Order> orders = provider.orders(ordered);
+        List<ClassSupplies.Filling> fillings = provider.fillings(preparations, ordered);
+        List<ClassSupplies.Waste> waste = provider.waste(preparations, assessment.hazards());
+        MakingThings making = new MakingThings(work.bench(), steps, preparations, fillings, waste, assessment.hazards());
+        ClassSupplies supplies = new ClassSupplies(orders, fillings,
+                new LayingOut(course, work.bench(), steps).list(assessment.care(), schedule, making), waste, provider.benchPlaces(messages), reading.map(planned ->
                         new ClassLoads(course, work.bench().ledger(), messages).of(planned)).orElse(List.of()), reading.map(planned ->
                         new ClassAir(course, work.bench(), ofCase, messages).of(steps, planned)).orElse(List.of()));
         course.papers().issue().ifPresent(issue -> new IssueDay(course, issue, messages).check(ordered, supplies.orders()));

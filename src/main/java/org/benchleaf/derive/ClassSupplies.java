@@ -3,6 +3,7 @@ package org.benchleaf.derive;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import org.benchleaf.model.Reference;
 import org.benchleaf.model.RoomLoad;
 import org.benchleaf.quantity.Quantity;
 
@@ -106,8 +107,8 @@ public record ClassSupplies(List<Order> orders, List<Filling> vessels, List<Laid
         }
     }
 
-    /** What can be laid out; a vessel goes by the studio's name of it, a thing of the bench by its row of the table. */
-    public enum Kind { MATERIAL, SOLUTION, WEIGHT, VESSEL, BENCH, SHARED, WORN, SHEET }
+    /** What can be laid out; a vessel, or with what something is made, goes by the studio's name of it, a thing of the bench by a word of its own. */
+    public enum Kind { MATERIAL, SOLUTION, WEIGHT, VESSEL, BENCH, MAKING, SHARED, WORN, SHEET }
 
     /**
      * The most that is drawn from the room at once.
@@ -143,6 +144,11 @@ public record ClassSupplies(List<Order> orders, List<Filling> vessels, List<Laid
             Optional<Quantity> can) {
         public Waste {
             solutions = List.copyOf(solutions);
+        }
+
+        /** The word of its kind; empty if it is not known. */
+        String name(Reference reference) {
+            return kind.map(reference.waste()::get).map(Reference.WasteKind::name).orElse("");
         }
     }
 }

@@ -3,6 +3,7 @@ package org.benchleaf.derive;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.benchleaf.derive.ClassSupplies.Kind;
@@ -11,6 +12,7 @@ import org.benchleaf.model.CourseClass;
 import org.benchleaf.model.LayOutRow;
 import org.benchleaf.model.Part;
 import org.benchleaf.model.Recipe;
+import org.benchleaf.model.Reference;
 import org.benchleaf.model.Step;
 import org.benchleaf.quantity.Quantity;
 
@@ -20,12 +22,15 @@ final class LayingOut {
     /** The rows of things that all share. */
     private static final Map<String, String> ROWS = Map.of(StationCut.METER, "meter", StationCut.BOARD, "board");
 
+    private static final String DRAINING_BOARD = "draining-board";
+
     private final CourseClass course;
     private final Bench bench;
     private final List<Step> steps;
     private final Map<String, LayOutRow> rows;
     private final MeasureChoice measuring;
     private final Map<String, LaidOut> items = new LinkedHashMap<>();
+    private MakingThings made;
 
     LayingOut(CourseClass course, Bench bench, List<Step> steps) {
         this.course = course;
@@ -39,15 +44,19 @@ final class LayingOut {
      * The list: sheets, then what each step uses, then what all share, then what is worn.
      *
      * @param care what each step needs for protection, by its id
+     * @param making what is prepared, bottled and collected, and what for
      */
-    List<LaidOut> list(Map<String, StepCare> care, Optional<ClassSchedule> schedule) {
+    List<LaidOut> list(Map<String, StepCare> care, Optional<ClassSchedule> schedule, MakingThings making) {
         sheets();
+        made = making;
         steps.forEach(step -> UsedThings.of(step).forEach(id -> use(step, id)));
         Weights.of(steps).forEach(this::weights);
         steps.forEach(this::toFillTrays);
+        steps.forEach(this::toChangeBaths);
         // Weights stand by their mass already.
         schedule.map(ScheduleReading::new).ifPresent(reading -> reading.shared().stream().filter(one ->
                 !List.of(StationCut.SUPERVISOR, StationCut.WEIGHT).contains(one.thing())).forEach(one -> shared(one, reading)));
+        making.list().forEach(item -> items.put("making " + item.id() + item.words(), item));
         worn(care);
         return List.copyOf(items.values());
     }
@@ -63,9 +72,13 @@ final class LayingOut {
         if (items.containsKey(id)) {
             return;
         }
+        // What a station makes in its tray is there when it is made: its liquid and its stock are laid out.
+        if (ClassProvider.isMadeInTrays(bench, id, steps)) {
+            return;
+        }
         List<String> using = steps.stream().filter(one -> UsedThings.of(one).contains(id)).map(Step::id).toList();
-        items.put(id, bench.source().solution(id).isPresent() ? new LaidOut(id, Kind.SOLUTION, ofSolution(step, id),
-                bench.ledger().figure(id + ".needed").map(Figure::value), "", using) : material(step, id, using));
+        items.put(id, bench.source().solution(id).isPresent() ? new LaidOut(id, Kind.SOLUTION,
+                made.portion(id).or(() -> ofSolution(step, id)), made.amount(id), "", using) : material(step, id, using));
     }
 
     /** How much one station has of a solution, where a step says how much one sheet takes. */
@@ -113,8 +126,9 @@ final class LayingOut {
         step.part(Part.Bath.class).flatMap(bath -> bench.source().solution(bath.of())).filter(one -> one.recipe() instanceof Recipe.Adjust)
                 .ifPresent(solution -> {
                     Recipe.Adjust adjust = (Recipe.Adjust) solution.recipe();
-                    inTheRoom(adjust.liquid(), bench.ledger().figure(solution.id() + ".needed"), step);
-                    inTheRoom(adjust.with(), bench.ledger().figure(adjust.with() + ".needed"), step);
+                    inTheRoom(adjust.liquid(), made.amount(adjust.liquid()).or(() -> bench.ledger().figure("total." + adjust.liquid())
+                            .map(Figure::value)), "bath liquid", step);
+                    inTheRoom(adjust.with(), made.amount(adjust.with()), "bath stock", step);
                     bench.ledger().figure(solution.id() + ".dose-ceiling").map(Figure::value).flatMap(measuring::dropper)
                             .map(Preparation.Dropper::vessel)
                             .ifPresent(pipette -> items.putIfAbsent(pipette, pipette(pipette, step)));
@@ -127,9 +141,18 @@ final class LayingOut {
                 course.stations(), 0, 0), row.words(), List.of(step.id()));
     }
 
-    private void inTheRoom(String id, Optional<Figure> all, Step step) {
+    private void inTheRoom(String id, Optional<Quantity> all, String row, Step step) {
         items.putIfAbsent(id, new LaidOut(id, bench.source().solution(id).isPresent() ? Kind.SOLUTION : Kind.MATERIAL, Optional.empty(),
-                all.map(Figure::value), "", List.of(step.id())));
+                all, rows.get(row).words(), List.of(step.id())));
+    }
+
+    /** The sheet lies on its carrier beside the tray while a bath is changed. */
+    private void toChangeBaths(Step step) {
+        step.part(Part.Bath.class).filter(bath -> bath.baths() > 1).ifPresent(bath -> {
+            LayOutRow row = rows.get(DRAINING_BOARD);
+            items.putIfAbsent(DRAINING_BOARD, new LaidOut(DRAINING_BOARD, Kind.BENCH, Optional.of(Quantity.count(row.each())),
+                    count(DRAINING_BOARD, "laid-out", row.each(), course.stations(), 0, 0), row.words(), List.of(step.id())));
+        });
     }
 
     private void weights(Weights weights) {
@@ -201,21 +224,22 @@ final class LayingOut {
                 bench.source().object(), step, bath)).stream()).findFirst();
     }
 
+    /** What the steps ask for, for all who work at them; what preparing asks for, for the technician. */
     private void worn(Map<String, StepCare> care) {
         Map<String, List<String>> codes = new LinkedHashMap<>();
         steps.forEach(step -> Optional.ofNullable(care.get(step.id())).map(StepCare::wear).orElse(List.of()).forEach(code ->
                 codes.computeIfAbsent(code, any -> new ArrayList<>()).add(step.id())));
         int people = course.stations() * course.day().traineesEach() + course.day().supervisors().orElse(0);
-        LayOutRow row = rows.get("worn");
-        codes.forEach((code, using) -> items.put(code, isOfTheRoom(code)
-                ? new LaidOut(code, Kind.WORN, Optional.empty(), Optional.empty(), row.words(), using)
-                : new LaidOut(code, Kind.WORN, Optional.of(Quantity.count((long) row.each() * course.day().traineesEach())),
-                        count(code.toLowerCase(java.util.Locale.ROOT), "worn", row.each(), people, 0, 0), row.words(), using)));
+        codes.forEach((code, using) -> items.put(code, worn(code, people + (made.worn().containsKey(code) ? 1 : 0),
+                course.day().traineesEach(), using)));
+        made.worn().forEach((code, using) -> items.computeIfAbsent(code, any -> worn(code, 1, 0, using)));
     }
 
-    /** Extraction and hoods are not handed out. */
-    private boolean isOfTheRoom(String code) {
-        return Optional.ofNullable(bench.library().reference().equipment().get(code))
-                .filter(one -> one.kind().equals("air")).isPresent();
+    private LaidOut worn(String code, int people, int atStation, List<String> using) {
+        Reference.Equipment equipment = bench.library().reference().equipment().get(code);
+        LayOutRow row = rows.getOrDefault("worn " + equipment.kind(), rows.get("worn"));
+        return equipment.kind().equals("air") ? new LaidOut(code, Kind.WORN, Optional.empty(), Optional.empty(), "", using)
+                : new LaidOut(code, Kind.WORN, Optional.of(Quantity.count((long) row.each() * atStation)).filter(any -> atStation > 0),
+                        count(code.toLowerCase(Locale.ROOT), "worn", row.each(), people, 0, 0), row.words(), using);
     }
 }

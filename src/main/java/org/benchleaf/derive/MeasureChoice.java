@@ -32,9 +32,10 @@ final class MeasureChoice {
      *
      * @param measured the amount as the vessel or balance can show it
      * @param with in words
+     * @param vessel the same without how often it is filled
      * @param within expanded uncertainty, k = 2
      */
-    record Choice(Quantity measured, String with, Quantity within) {
+    record Choice(Quantity measured, String with, String vessel, Quantity within) {
     }
 
     /** The smallest division of vessels of a kind up to a capacity. */
@@ -117,7 +118,7 @@ final class MeasureChoice {
         Quantity tolerance = vessel.tolerance().or(() -> standard.of(vessel)).orElse(step);
         String name = name(vessel);
         return new Choice(Measuring.shown(wanted, step),
-                fillings == 1 ? name : phrases.say("{vessel}, filled {n} times", "vessel", name, "n", fillings),
+                fillings == 1 ? name : phrases.say("{vessel}, filled {n} times", "vessel", name, "n", fillings), name,
                 Measuring.ofVessel(tolerance, fillings));
     }
 
@@ -157,7 +158,7 @@ final class MeasureChoice {
         return studio.balances().stream().filter(balance -> balance.most().in(Unit.GRAM) >= wanted.in(Unit.GRAM))
                 .filter(balance -> Measuring.isFineEnough(balance.step(), wanted, coarsest))
                 .min(Comparator.comparingDouble(balance -> balance.step().in(Unit.GRAM)))
-                .map(balance -> new Choice(Measuring.shown(wanted, Measuring.handStep(wanted, balance.step())), phrases.of(balance.id()),
+                .map(balance -> new Choice(Measuring.shown(wanted, Measuring.handStep(wanted, balance.step())), phrases.of(balance.id()), phrases.of(balance.id()),
                         Measuring.ofBalance(balance.step())));
     }
 }

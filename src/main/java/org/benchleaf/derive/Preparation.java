@@ -36,6 +36,7 @@ public record Preparation(String solution, Quantity needed, Quantity batch, int 
      * @param exact the worked-out amount
      * @param measured the amount as the vessel or balance can show it
      * @param with the vessel or balance, in words; empty if the studio owns none that fits
+     * @param vessel the same without how often it is filled
      * @param mark where a tray is filled with it instead, how far
      * @param within expanded uncertainty (k = 2) of the measured amount
      * @param from where it is added by a meter's reading, the least that it may take; the amount is then the most
@@ -44,7 +45,7 @@ public record Preparation(String solution, Quantity needed, Quantity batch, int 
      * @param excess whether more of it is taken than dissolves, so that it is weighed roughly
      * @param figure id of the figure behind it
      */
-    public record Measure(String of, Quantity exact, Quantity measured, Optional<String> with,
+    public record Measure(String of, Quantity exact, Quantity measured, Optional<String> with, Optional<String> vessel,
             Optional<Mark> mark, Optional<Quantity> within, Optional<Quantity> from, Optional<Dropper> dropper, Optional<Quantity> coarse, boolean excess,
             String figure) {
     }

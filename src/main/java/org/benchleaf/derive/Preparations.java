@@ -272,7 +272,7 @@ final class Preparations {
                 .filter(share -> share.value() > bench.constant("coarsest-measuring").value().in(Unit.PERCENT));
         return new Preparation.Measure(ingredient.of(), exact,
                 excess ? Measuring.excess(exact) : choice.map(MeasureChoice.Choice::measured).orElse(exact),
-                choice.map(MeasureChoice.Choice::with), mark, choice.map(MeasureChoice.Choice::within),
+                choice.map(MeasureChoice.Choice::with), choice.map(MeasureChoice.Choice::vessel), mark, choice.map(MeasureChoice.Choice::within),
                 ingredient.from().map(from -> AmountConversion.readable(from.value())),
                 ingredient.from().flatMap(any -> measuring.dropper(exact)), relative, excess,
                 ingredient.figure().id());
