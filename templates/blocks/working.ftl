@@ -8,7 +8,7 @@
      formula     MathML; may be empty
      formulaText the formula as plain text; may be empty
      given       what was put in: label, text, from, href
-     full        the result with more digits
+     full        the result with more digits; may be empty
      spread      how far it may lie off
      sources     citations: number, text, href
      caveats     what it must not be taken for
@@ -38,7 +38,7 @@
     </div>
     </#if>
     <dl class="working__result">
-      <div><dt>${words.full}</dt><dd><bdi>${full}</bdi></dd></div>
+      <#if full?has_content><div><dt>${words.full}</dt><dd><bdi>${full}</bdi></dd></div></#if>
       <div><dt>${words.spread}</dt><dd>${spread}</dd></div>
       <#if caveats?has_content><div><dt>${words.caveats}</dt><dd><#list caveats as caveat>${caveat}<#sep> </#list></dd></div></#if>
       <#if sources?has_content><div><dt>${words.sources}</dt><dd><#list sources as source><a href="${source.href}">[${source.number}] ${source.text}</a><#sep>; </#list></dd></div></#if>

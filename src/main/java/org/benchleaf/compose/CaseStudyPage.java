@@ -195,9 +195,7 @@ final class CaseStudyPage implements CasePageMaker {
 
     /** Aims are written as fragments in a case file; on a page each begins with a capital and ends. */
     static String sentence(String fragment) {
-        String text = fragment.strip();
-        String capital = text.isEmpty() ? text
-                : text.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + text.substring(1);
+        String capital = Words.capital(fragment.strip());
         return capital.matches("(?s).*[.!?]") ? capital : capital + ".";
     }
 
@@ -254,7 +252,7 @@ final class CaseStudyPage implements CasePageMaker {
                             .toList()))))));
         }
         return new Section("done", words.say("study.done"),
-                desk.has(STEP_SHEET) ? Optional.of(words.say("study.done-lead")) : Optional.empty(), blocks);
+                Optional.of(words.say(desk.has(STEP_SHEET) ? "study.done-lead" : "study.done-planned")), blocks);
     }
 
     private static String takes(Sheet sheet, Step step, Timeline.TimedStep timed) {
@@ -269,11 +267,17 @@ final class CaseStudyPage implements CasePageMaker {
                 .allMatch(trial -> trial.armOf(step).isEmpty())).toList();
     }
 
-    /** The first and the last day on record; empty where there are not two. */
-    private static Optional<String> days(Sheet sheet, CaseDesk desk) {
+    /** How long it took by the record, before the times that were planned. */
+    private static String days(Sheet sheet, CaseDesk desk) {
+        Words words = sheet.words();
         List<LocalDate> days = desk.treatment().steps().stream().flatMap(step -> step.on().stream()).sorted().distinct().toList();
-        return days.size() < 2 ? Optional.empty() : Optional.of(sheet.words().say("study.time-days",
-                "first", sheet.numbers().date(days.get(0)), "last", sheet.numbers().date(days.get(days.size() - 1))));
+        if (days.size() < 2) {
+            return words.say("study.time-planned");
+        }
+        LocalDate first = days.get(0);
+        LocalDate last = days.get(days.size() - 1);
+        return words.say("study.time-days", "days", RecordedDays.count(words, first, last),
+                "first", sheet.numbers().date(first), "last", sheet.numbers().date(last));
     }
 
     private static Optional<Section> timeline(Sheet sheet, CaseDesk desk) {
@@ -285,12 +289,12 @@ final class CaseStudyPage implements CasePageMaker {
         }
         besideTrials(desk.treatment()).forEach(step -> new BathTimes(sheet, desk, step).working().ifPresent(working -> numbers.add(
                 new KeyNumbers.Item(working, words.say("study.time-bath", "step", new StepTitle(words, desk.treatment()).of(step)),
-                        List.of()))));
+                        new RecordedDays(sheet, desk).baths(step).stream().toList()))));
         if (numbers.isEmpty()) {
             return Optional.empty();
         }
         TimelineChart times = new TimelineChart(sheet, desk);
-        return Optional.of(new Section("time", words.say("study.time"), days(sheet, desk),
+        return Optional.of(new Section("time", words.say("study.time"), Optional.of(days(sheet, desk) + " " + words.say("study.time-money")),
                 List.of(new KeyNumbers(numbers), times.chart(List.of(times.data().table(Optional.empty()))))));
     }
 

@@ -153,7 +153,7 @@ final class ClassPreparationPage implements ClassPageMaker {
 
     /** A vessel as the studio calls it, another thing of the bench by its word, as an entry of a list begins. */
     static String onTheBench(Sheet sheet, ClassSupplies.LaidOut item) {
-        return ResultMeaning.capital(item.mark().map(mark -> RecipeMaker.mark(sheet.words(), sheet.numbers(), mark))
+        return Words.capital(item.mark().map(mark -> RecipeMaker.mark(sheet.words(), sheet.numbers(), mark))
                 .orElseGet(() -> item.kind() == ClassSupplies.Kind.BENCH ? sheet.words().say("lay-out." + item.id()) : item.id()));
     }
 

@@ -134,6 +134,22 @@ public class Digits {
         return new Amount(plain(rounded(halfWidth.value(), decimals(halfWidth.value()))), symbol(halfWidth.unit()));
     }
 
+    /**
+     * How far a worked-out quantity may lie off, in the unit in which {@link #amount} tells the quantity itself.
+     *
+     * @param most the most decimals that the quantity is told with; the half width is never less than one of the last of them
+     */
+    Amount halfWidth(Quantity quantity, OptionalInt most) {
+        if (quantity.dimension() == Dimension.TIME) {
+            return duration(Quantity.of(quantity.halfWidth(), quantity.unit()));
+        }
+        Quantity scaled = scale(quantity);
+        Decimal half = counting(scaled.halfWidth());
+        Decimal least = Decimal.of(1).shifted(-most.orElse(Math.max(0, half.scale())));
+        Decimal told = half.rounded(Math.max(0, least.scale()));
+        return new Amount(plain(told.isZero() ? least : told), symbol(scaled.unit()));
+    }
+
     /** A quantity with the uncertainty of what measured it. */
     Amount within(Quantity quantity, Quantity halfWidth) {
         return amount(Quantity.plusMinus(quantity.value(), halfWidth.in(quantity.unit()), quantity.unit()));
@@ -252,9 +268,13 @@ public class Digits {
 
     /** The decimals that an uncertainty leaves: two of its digits if it begins with 1 or 2, else one. */
     private static int decimals(double halfWidth) {
-        int magnitude = magnitude(halfWidth);
-        int kept = halfWidth / StrictMath.pow(10, magnitude) < 3 ? 2 : 1;
-        return Math.max(0, Decimal.of(halfWidth).significant(kept).stripped().scale());
+        return Math.max(0, counting(halfWidth).scale());
+    }
+
+    /** The digits of an uncertainty that count: two if it begins with 1 or 2, else one. */
+    private static Decimal counting(double halfWidth) {
+        int kept = halfWidth / StrictMath.pow(10, magnitude(halfWidth)) < 3 ? 2 : 1;
+        return Decimal.of(halfWidth).significant(kept).stripped();
     }
 
     private static int magnitude(double number) {

@@ -46,6 +46,12 @@ record EvidenceMeasure(String name, List<EvidenceSeries> series, List<EvidenceRo
                 .distinct().toList();
     }
 
+    /** The cases that have a number of it, in order. */
+    List<CaseCard> measured() {
+        return Stream.concat(series.stream().flatMap(one -> one.rows().stream()), apart.stream())
+                .filter(row -> !row.evidence().reaches().isEmpty()).map(EvidenceRow::card).distinct().toList();
+    }
+
     /** The same cut into pages of so many rows, series before what stands apart. */
     List<EvidenceMeasure> pages(int most) {
         List<EvidenceMeasure> pages = new ArrayList<>();

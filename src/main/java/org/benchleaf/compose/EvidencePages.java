@@ -39,11 +39,11 @@ final class EvidencePages implements SitePageMaker {
                                 table.metadata(desk.language(), Optional.empty(), Optional.empty())))).toList();
     }
 
-    /** A link to each measure, with how many cases tell of it. */
+    /** A link to each measure, with how many cases have a number of it. */
     static List<LinkGroups.Entry> entries(Sheet sheet, SiteDesk desk) {
         return EvidenceMeasure.all(desk.cards()).stream().map(measure -> new LinkGroups.Entry(
                 sheet.link(name(sheet.words(), measure), path(measure)),
-                sheet.words().count("browse.cases", measure.cases().size()))).toList();
+                sheet.words().count("browse.cases", measure.measured().size()))).toList();
     }
 
     private static Page index(SiteDesk desk, List<EvidenceMeasure> measures) {
@@ -57,7 +57,7 @@ final class EvidencePages implements SitePageMaker {
     }
 
     private static String name(Words words, EvidenceMeasure measure) {
-        return ResultMeaning.capital(words.term("measure", measure.name()));
+        return Words.capital(words.term("measure", measure.name()));
     }
 
     private static String path(EvidenceMeasure measure) {
@@ -84,7 +84,10 @@ final class EvidencePages implements SitePageMaker {
     }
 
     private static String lead(Words words, EvidenceMeasure measure) {
-        return words.count("evidence.told-by", measure.cases().size()) + " " + words.say("evidence.method-lead");
+        int measured = measure.measured().size();
+        int without = measure.cases().size() - measured;
+        return words.count("evidence.told-by", measured) + " " + (without == 0 ? "" : words.count("evidence.told-without", without) + " ")
+                + words.say("evidence.method-lead");
     }
 
     private static Section section(Sheet sheet, EvidenceSeries series, String name) {
@@ -93,7 +96,7 @@ final class EvidencePages implements SitePageMaker {
         EvidenceChoices choices = new EvidenceChoices(words);
         String kind = series.first().kind();
         Table table = new EvidenceTables(sheet).of(series, kind.equals("method")
-                ? words.say("evidence.caption", "measure", name, "like", like(words, series)) : ResultMeaning.capital(like(words, series)));
+                ? words.say("evidence.caption", "measure", name, "like", like(words, series)) : Words.capital(like(words, series)));
         List<EvidencePlot.Row> rows = IntStream.range(0, series.rows().size()).mapToObj(i -> {
             EvidenceRow row = series.rows().get(i);
             return new EvidencePlot.Row(sheet.link(row.card().title(), row.evidence().address()), row.card().language(),
@@ -101,7 +104,7 @@ final class EvidencePages implements SitePageMaker {
         }).toList();
         String told = words.count("evidence.cases", series.cases(), "readings", words.count(
                 kind.equals("ph") || kind.equals("method") ? "evidence.readings" : "evidence.values", series.readings()));
-        return new Section(series.anchor(), ResultMeaning.capital(like(words, series)),
+        return new Section(series.anchor(), Words.capital(like(words, series)),
                 Optional.of(series.cases() == 1 ? told + " " + words.say("evidence.alone") : told),
                 List.of(new EvidencePlot(words.say("evidence.key-" + kind), strip.axis(name), rows, table)));
     }

@@ -118,7 +118,8 @@ final class PlainResults {
             return List.of("change", "across-change").stream().map(worked.figures()::get).filter(figure -> figure != null)
                     .max(Comparator.comparingDouble(figure -> Math.abs(figure.value().value())))
                     .map(figure -> figure.value().value() == 0 ? words.say("plain.size-same") : side(figure))
-                    .map(said -> worked.cautions().contains("one-step-of-a-rule") ? said + " " + words.say("plain.rule") : said);
+                    .map(said -> worked.cautions().contains(WorkedResult.HEIGHT_WITHIN_ONE_STEP)
+                            || worked.cautions().contains(WorkedResult.WIDTH_WITHIN_ONE_STEP) ? said + " " + words.say("plain.rule") : said);
         }
 
         private String side(Figure change) {
@@ -154,7 +155,7 @@ final class PlainResults {
         }
 
         private String measure(Result result) {
-            return ResultMeaning.capital(words.term("measure", result.measure()));
+            return Words.capital(words.term("measure", result.measure()));
         }
 
         private String amount(String figure) {

@@ -62,6 +62,11 @@ final class RecordedDays {
     }
 
     private String count(LocalDate first, LocalDate last) {
+        return count(words, first, last);
+    }
+
+    /** How many days there are from one to another, both counted, in words. */
+    static String count(Words words, LocalDate first, LocalDate last) {
         return words.count("record-days.days", span(first, last));
     }
 
@@ -96,7 +101,7 @@ final class RecordedDays {
     }
 
     /** Told where the last bath that was read is not the last one planned. */
-    private Optional<String> baths(Step step) {
+    Optional<String> baths(Step step) {
         return step.part(Part.Bath.class).flatMap(bath -> bath.readings().stream().mapToInt(Part.BathReading::bath).max().stream()
                 .boxed().findFirst().filter(read -> read != bath.baths())
                 .map(read -> words.say("record-days.baths", "step", new StepTitle(words, desk.treatment()).of(step),

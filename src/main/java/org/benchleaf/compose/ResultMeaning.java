@@ -23,12 +23,6 @@ final class ResultMeaning implements Result.Kinds<Meaning> {
         this.worked = worked;
     }
 
-    /** Measures are written in small letters in a case file, except pH, which keeps its own. */
-    static String capital(String measure) {
-        return measure.startsWith("pH") ? measure
-                : measure.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + measure.substring(1);
-    }
-
     /** The meaning with every caution that belongs to the result. */
     Meaning make() {
         return worked.source().ask(this);
@@ -131,7 +125,7 @@ final class ResultMeaning implements Result.Kinds<Meaning> {
     @Override
     public Meaning size(Result.Size result) {
         figure("change").ifPresent(along -> figure("across-change").ifPresent(across -> found("size",
-                "along", capital(along.label()), "alongAmount", sheet.amount(along).text(),
+                "along", Words.capital(along.label()), "alongAmount", sheet.amount(along).text(),
                 "across", across.label(), "acrossAmount", sheet.amount(across).text())));
         return made();
     }

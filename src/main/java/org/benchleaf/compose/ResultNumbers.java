@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.benchleaf.derive.Figure;
 import org.benchleaf.derive.WorkedResult;
 import org.benchleaf.model.MissingValue;
@@ -12,10 +13,10 @@ import org.benchleaf.model.Result;
 /** Picks from the results what the public page tells: one change a measure, and what was not measured. */
 final class ResultNumbers {
 
-    private static final List<String> WHOLE = List.of("change", "along-change", "across-change", "carbonate",
-            "ceiling-carbonate", "de2000.mean", "de94.mean", "de76.mean");
+    private static final List<String> WHOLE = List.of("change", "along-change", "across-change", "carbonate", "ceiling-carbonate");
+    private static final Set<String> SIDES = Set.of(WorkedResult.HEIGHT_WITHIN_ONE_STEP, WorkedResult.WIDTH_WITHIN_ONE_STEP);
     private static final List<String> COUNTED = List.of("total-before", "total-after");
-    private static final List<String> PER_SPOT = List.of("lightness");
+    private static final List<String> PER_SPOT = List.of("lightness", "de2000", "de94", "de76");
 
     private final Sheet sheet;
     private final CaseDesk desk;
@@ -30,7 +31,7 @@ final class ResultNumbers {
         List<KeyNumbers.Item> items = new ArrayList<>();
         for (WorkedResult result : desk.worked().results()) {
             for (Figure figure : headlines(result)) {
-                items.add(new KeyNumbers.Item(new WorkingMaker(sheet).make(figure), measured(sheet, result.source()), cautions(result)));
+                items.add(new KeyNumbers.Item(new WorkingMaker(sheet).make(figure), measured(sheet, result.source()), cautions(result, figure)));
             }
         }
         return items;
@@ -50,7 +51,7 @@ final class ResultNumbers {
 
     /** Of a measure taken at several spots the public page tells the spot where most happened. */
     private static Optional<Figure> largest(WorkedResult result, String name) {
-        return result.figures().values().stream().filter(figure -> figure.key().name().equals(name))
+        return result.figures().values().stream().filter(figure -> figure.key().name().equals(name) && !Resolution.isMeanOfSpots(figure))
                 .max(Comparator.comparingDouble(figure -> Math.abs(figure.value().value())));
     }
 
@@ -71,8 +72,17 @@ final class ResultNumbers {
                 : words.say("result.rank", "word", told.get(), "rank", rank, "of", result.ranks().size()));
     }
 
-    private List<String> cautions(WorkedResult result) {
-        return result.cautions().stream().map(caution -> sheet.words().say("caution." + caution)).toList();
+    private List<String> cautions(WorkedResult result, Figure figure) {
+        return result.cautions().stream().filter(caution -> concerns(caution, figure))
+                .map(caution -> sheet.words().say("caution." + caution)).toList();
+    }
+
+    /** Whether a caution belongs beside a figure: one about a side of the sheet does only beside the change of that side. */
+    private boolean concerns(String caution, Figure figure) {
+        boolean turned = desk.treatment().object().support().grain().filter("along the width"::equals).isPresent();
+        String side = figure.key().name().equals("across-change") == turned ? WorkedResult.HEIGHT_WITHIN_ONE_STEP
+                : WorkedResult.WIDTH_WITHIN_ONE_STEP;
+        return !SIDES.contains(caution) || caution.equals(side);
     }
 
     /** Results told in words, and those not measured with the reason; empty if there are none. */

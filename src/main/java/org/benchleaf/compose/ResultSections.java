@@ -36,7 +36,7 @@ final class ResultSections implements Result.Kinds<List<Block>> {
             blocks.add(new LinkList(List.of(new LinkList.Entry(sheet.link(words.say("results.other-cases", "measure",
                     words.term("measure", worked.source().measure())), Paths.evidenceOf(worked.source().measure())), ""))));
         }
-        return new Section(anchor(), ResultMeaning.capital(words.term("measure", worked.source().measure())), Optional.empty(),
+        return new Section(anchor(), Words.capital(words.term("measure", worked.source().measure())), Optional.empty(),
                 blocks);
     }
 

@@ -1,7 +1,6 @@
 package org.benchleaf.compose;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.benchleaf.model.PrintObject;
 import org.benchleaf.model.Step;
@@ -37,7 +36,6 @@ record StepTitle(Words words, TreatmentCase treatment) {
 
     /** What the step is: its own name, or its kind. */
     String kind(Step step) {
-        return step.named().map(name -> name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1))
-                .orElseGet(() -> words.term("step-kind", step.kind().word()));
+        return step.named().map(Words::capital).orElseGet(() -> words.term("step-kind", step.kind().word()));
     }
 }

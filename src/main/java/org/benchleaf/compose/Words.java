@@ -82,6 +82,11 @@ final class Words {
         return words.language.equals(Locale.forLanguageTag(tag).getLanguage()) ? words.say("language.name") : tag;
     }
 
+    /** A text of a case file as it begins a line of a page: with a capital, but pH keeps its own. */
+    static String capital(String text) {
+        return text.isEmpty() || text.startsWith("pH") ? text : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+    }
+
     /** Every text, holes unfilled. */
     Collection<String> all() {
         return texts.values();

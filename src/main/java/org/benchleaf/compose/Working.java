@@ -16,7 +16,7 @@ import java.util.Optional;
  * @param formula the formula as MathML; empty if the method has none
  * @param formulaText the formula as plain text
  * @param given what was put in
- * @param full the result with more digits, to follow the sum by hand
+ * @param full the result with more digits, to follow the sum by hand; empty if the number has them already
  * @param spread how far it may lie off, in words
  * @param sources where the method and its inputs come from
  * @param caveats what it must not be taken for
@@ -25,7 +25,7 @@ import java.util.Optional;
  * @param words fixed labels
  */
 public record Working(String figure, String anchor, String label, Amount amount, String method, String methodHref,
-        Optional<Html> formula, String formulaText, List<Given> given, String full, String spread,
+        Optional<Html> formula, String formulaText, List<Given> given, Optional<String> full, String spread,
         List<Citation> sources, List<String> caveats, Optional<Html> said, boolean reworkable, Map<String, String> words) implements Block {
 
     public Working {

@@ -25,7 +25,7 @@ final class WorkingMaker {
                 method.map(Method::mathml).filter(mathml -> !mathml.isBlank()).map(Html::new),
                 method.map(Method::formula).orElse(""),
                 figure.inputs().stream().map(this::given).toList(),
-                full(figure), hidden(figure) ? sheet.amount(figure).text() : spread(figure),
+                full(figure).filter(full -> !full.equals(sheet.amount(figure).text())), hidden(figure) ? sheet.amount(figure).text() : spread(figure),
                 figure.sources().stream().map(sheet::cite).flatMap(Optional::stream).toList(),
                 caveats(figure, method), sheet.said(figure).map(new PassageMaker(sheet)::make), reworkable(figure),
                 sheet.words().group("working"));
@@ -63,9 +63,9 @@ final class WorkingMaker {
     }
 
     /** More digits than the page tells, but never more than readings have: nobody read those. */
-    private String full(Figure figure) {
-        return hidden(figure) || Resolution.isOfReadings(figure) ? sheet.amount(figure).text()
-                : sheet.numbers().unrounded(figure.value()).text();
+    private Optional<String> full(Figure figure) {
+        return hidden(figure) || Resolution.isOfReadings(figure) ? Optional.empty()
+                : Optional.of(sheet.numbers().unrounded(figure.value()).text());
     }
 
     private boolean hidden(Figure figure) {
@@ -91,13 +91,11 @@ final class WorkingMaker {
         Words words = sheet.words();
         return switch (value.spread()) {
             case NONE -> words.say(hasOwnEnds(figure) ? "spread.own" : exactInputs(figure) ? "spread.none" : "spread.same");
-            case RESOLUTION -> words.say("spread.resolution",
-                    "half", numbers.amount(Quantity.of(value.halfWidth(), value.unit())).text());
+            case RESOLUTION -> words.say("spread.resolution", "half", numbers.halfWidth(value, Resolution.of(figure)).text());
             case RANGE -> words.say("spread.range",
-                    "low", numbers.amount(Quantity.of(value.low(), value.unit())).text(),
-                    "high", numbers.amount(Quantity.of(value.high(), value.unit())).text());
-            case TOLERANCE -> words.say("spread.tolerance",
-                    "half", numbers.amount(Quantity.of(value.halfWidth(), value.unit())).text());
+                    "low", numbers.amount(Quantity.of(value.low(), value.unit()), Resolution.of(figure)).text(),
+                    "high", numbers.amount(Quantity.of(value.high(), value.unit()), Resolution.of(figure)).text());
+            case TOLERANCE -> words.say("spread.tolerance", "half", numbers.halfWidth(value, Resolution.of(figure)).text());
         };
     }
 

@@ -30,7 +30,7 @@ record Groundwork(Bench bench, TimelineMaker maker, Preparations planner, List<P
                 .map(step -> Ledger.given(step.step(), "hands-on time", step.handsOn(), Job.CASE_FILE)).toList();
         Ledger ledger = bench.ledger();
         if (!critical.isEmpty()) {
-            ledger.put(FigureKey.ofTimeline("total"), least("from the first start to the last end, without nights and days off",
+            ledger.put(FigureKey.ofTimeline("total"), least("from the first start to the last end, without time off between steps",
                     timeline), hoursOf(timeline.total()), "critical-path", critical);
             ledger.put(FigureKey.ofTimeline("hands-on"), least("time that needs a person", timeline),
                     hoursOf(timeline.handsOn()), "sum", hands);

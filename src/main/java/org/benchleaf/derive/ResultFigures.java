@@ -449,10 +449,10 @@ final class ResultFigures implements Result.Kinds<WorkedResult> {
         Optional<String> grain = bench.paper().grain();
         boolean turned = grain.filter("along the width"::equals).isPresent();
         keepAll(bench.ledger().work(new Job("size-change", result.place())
-                .given("before", turned ? result.widthBefore() : result.heightBefore(), Job.CASE_FILE)
-                .given("after", turned ? result.widthAfter() : result.heightAfter(), Job.CASE_FILE)
-                .given("across-before", turned ? result.heightBefore() : result.widthBefore(), Job.CASE_FILE)
-                .given("across-after", turned ? result.heightAfter() : result.widthAfter(), Job.CASE_FILE)
+                .given("before", asRead(turned ? result.widthBefore() : result.heightBefore(), result), Job.CASE_FILE)
+                .given("after", asRead(turned ? result.widthAfter() : result.heightAfter(), result), Job.CASE_FILE)
+                .given("across-before", asRead(turned ? result.heightBefore() : result.widthBefore(), result), Job.CASE_FILE)
+                .given("across-after", asRead(turned ? result.heightAfter() : result.widthAfter(), result), Job.CASE_FILE)
                 .gives("change", key("change"), grain.isEmpty() ? "change of height" : "change along the grain")
                 .gives("across-change", key("across-change"), grain.isEmpty() ? "change of width" : "change across the grain")
                 .gives("area-change", key("area-change"), "change of area")));
@@ -460,12 +460,26 @@ final class ResultFigures implements Result.Kinds<WorkedResult> {
             cautions.add("grain-unknown");
         }
         humidity(result);
-        Quantity step = bench.constant("step-of-a-rule").value();
-        if (result.method().contains("rule") && (Sheets.changedWithin(result.heightBefore(), result.heightAfter(), step)
-                || Sheets.changedWithin(result.widthBefore(), result.widthAfter(), step))) {
-            cautions.add("one-step-of-a-rule");
-        }
+        withinOneStep(result, result.heightBefore(), result.heightAfter(), WorkedResult.HEIGHT_WITHIN_ONE_STEP);
+        withinOneStep(result, result.widthBefore(), result.widthAfter(), WorkedResult.WIDTH_WITHIN_ONE_STEP);
         return worked(result);
+    }
+
+    private void withinOneStep(Result.Size result, Quantity before, Quantity after, String caution) {
+        if (isByRule(result) && Sheets.changedWithin(before, after, bench.constant("step-of-a-rule").value())) {
+            cautions.add(caution);
+        }
+    }
+
+    private static boolean isByRule(Result.Size result) {
+        return result.method().contains("rule");
+    }
+
+    /** A length as its tool can read it: one by a rule is known to a step of the rule, however many zeros were written. */
+    private Quantity asRead(Quantity length, Result.Size result) {
+        double step = bench.constant("step-of-a-rule").value().in(length.unit());
+        Quantity byRule = Quantity.reading(length.value(), step, length.unit());
+        return isByRule(result) && byRule.halfWidth() > length.halfWidth() ? byRule : length;
     }
 
     private void humidity(Result.Size result) {

@@ -9,7 +9,7 @@ import org.benchleaf.quantity.Quantity;
  *
  * @param steps in the order of the case
  * @param complete whether the time of every step is known; where not, total and hands-on are sums of the known alone
- * @param total from the first start to the last end, without nights and days off
+ * @param total from the first start to the last end, without time off between steps
  * @param handsOn time that needs a person
  * @param days the same laid out on the studio's working days; empty if no start is stated
  */

@@ -13,6 +13,11 @@ import org.benchleaf.model.Result;
  */
 public record WorkedResult(Result source, Map<String, Figure> figures, List<String> cautions) {
 
+    /** The caution that the height changed by no more than the rule can read. */
+    public static final String HEIGHT_WITHIN_ONE_STEP = "height-within-one-step";
+    /** The caution that the width changed by no more than the rule can read. */
+    public static final String WIDTH_WITHIN_ONE_STEP = "width-within-one-step";
+
     public WorkedResult {
         cautions = List.copyOf(cautions);
     }

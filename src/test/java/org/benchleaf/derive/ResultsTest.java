@@ -263,6 +263,18 @@ class ResultsTest {
     }
 
     @Test
+    void a_change_of_size_is_known_no_finer_than_the_rule_that_read_it() {
+        Invented invented = new Invented();
+        invented.grain = Optional.of("along the height");
+        invented.results.add(size("412.0 mm", "298.0 mm", "412.5 mm", "300.0 mm", "50 % RH", "51 % RH"));
+        // By hand, JCGM 100:2008, F.2.2.1 and 5.1.2: a step of 0.5 mm gives 0.5 / √3 = 0.2887 mm (k = 2) for each reading;
+        // 0.2887 √(1 + (412.5 / 412)²) / 412 = 0.0992 %; 0.2887 √(1 + (300 / 298)²) / 298 = 0.1375 %.
+        assertThat(invented.figure("results.size.change").value().halfWidth()).isCloseTo(0.0992, within(2e-4));
+        assertThat(invented.figure("results.size.across-change").value().halfWidth()).isCloseTo(0.1375, within(2e-4));
+        assertThat(cautions(invented)).contains("height-within-one-step").doesNotContain("width-within-one-step");
+    }
+
+    @Test
     void a_size_read_in_another_humidity_is_questioned() {
         Invented invented = new Invented();
         invented.results.add(size("420.0 mm", "297.0 mm", "421.3 mm", "302.3 mm", "40 % RH", "60 % RH"));

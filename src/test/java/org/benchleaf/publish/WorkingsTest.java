@@ -13,6 +13,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Properties;
 import java.util.Set;
 import java.util.TreeMap;
@@ -74,8 +75,8 @@ class WorkingsTest {
             require(lacking, path, working, "numbers put in", !working.select(".working__given tbody tr").isEmpty()
                     && working.select(".working__given tbody td").eachText().stream().noneMatch(String::isBlank));
             List<String> told = working.select(".working__result dt").eachText();
-            require(lacking, path, working, "result, uncertainty and source", told.containsAll(Stream.of("working.full", "working.spread",
-                    "working.sources").map(WORDS.get(language)::getProperty).toList()));
+            require(lacking, path, working, "uncertainty and source", told.containsAll(Stream.of("working.spread", "working.sources")
+                    .map(WORDS.get(language)::getProperty).toList()));
             require(lacking, path, working, "anything in a line", working.select(".working__result dd").eachText()
                     .stream().noneMatch(String::isBlank));
             String result = plain(working.select(".working__result").text());
@@ -85,6 +86,28 @@ class WorkingsTest {
         assertThat(lacking).isEmpty();
         assertThat(WORDS.get("en")).containsEntry("working.full", "Result with more digits").containsEntry("working.spread", "Uncertainty")
                 .containsEntry("working.sources", "Sources");
+    }
+
+    /** The unit of a number is that of its uncertainty, which has at most two digits that count (JCGM 100:2008, 7.2.6). */
+    @Test
+    void an_uncertainty_is_no_finer_than_its_number_and_nothing_is_told_twice() {
+        Pattern half = Pattern.compile("± (0[.]0*)?(\\d[\\d.]*)( [^ ,]+)?,.*");
+        List<String> wrong = new ArrayList<>();
+        PAGES.forEach((path, page) -> page.select(".working").forEach(working -> {
+            String number = plain(working.select(".working__number").text()).strip();
+            working.select(".working__result > div").forEach(line -> {
+                String value = plain(line.select("dd").text()).strip();
+                Matcher told = half.matcher(value);
+                if (line.select("dt").text().equals("Result with more digits") && value.equals(number)) {
+                    wrong.add(path + ": " + number + " twice");
+                } else if (line.select("dt").text().equals("Uncertainty") && told.matches()
+                        && (told.group(2).replace(".", "").replaceFirst("0+$", "").length() > 2
+                        || number.matches("[^a-z]* .*") && !Optional.ofNullable(told.group(3)).orElse("").strip().equals(plain(working.select(".working__unit").text()).strip()))) {
+                    wrong.add(path + ": " + number + ", " + value);
+                }
+            });
+        }));
+        assertThat(wrong).isEmpty();
     }
 
     private static void require(List<String> lacking, String path, Element working, String what, boolean there) {
