@@ -213,6 +213,7 @@ final class CaseForm {
 
     private Reason reason(Fields fields) {
         fields.scalar("step").ifPresent(step -> context.references().use(step, STEP));
-        return new Reason(fields.needText("rule"), fields.text("step"), fields.needText("why"), fields.place());
+        return new Reason(fields.needText("rule"), fields.text("step"), fields.word("past", Reason.Past::named), fields.needText("why"),
+                fields.place());
     }
 }

@@ -80,7 +80,7 @@ final class BenchHands {
     }
 
     private Optional<Fact> see() {
-        return step.see().map(see -> Fact.of(sheet.words().say("bench-view.see"), CaseStudyPage.sentence(see)));
+        return step.see().map(see -> Fact.of(sheet.words().say("bench-view.see"), WholeSentence.of(see)));
     }
 
     /** The timer, named where the screen does not name it already; none where no length is known. */

@@ -194,13 +194,13 @@ final class BenchStepMaker {
                 .filter(finding -> finding.standing() == Finding.Standing.NOT_TOLD
                         && finding.step().filter(step.id()::equals).isPresent())
                 .map(finding -> statements.getOrDefault(finding.rule(), finding.what()))
-                .map(CaseStudyPage::sentence).distinct().toList();
+                .map(WholeSentence::of).distinct().toList();
         return rules.isEmpty() ? Optional.empty() : Optional.of(String.join(" ", rules));
     }
 
     private void tell(List<Fact> told, String key, Optional<String> text) {
         text.ifPresent(words -> told.add(new Fact(sheet.words().say("bench.told-" + key),
-                sheet.linked(CaseStudyPage.sentence(words)))));
+                sheet.linked(WholeSentence.of(words)))));
     }
 
     private List<Html> reasons(Step step) {

@@ -74,7 +74,7 @@ final class BenchViewMaker {
         List<Caution> cautions = Stream.concat(told.supervised().stream(), told.cautions().stream())
                 .map(BenchViewMaker::plain).toList();
         Optional<Fact> watch = step.watch().filter(any -> hand.action().isEmpty()).map(watched -> Fact.of(
-                sheet.words().say("bench.told-watch"), CaseStudyPage.sentence(watched)));
+                sheet.words().say("bench.told-watch"), WholeSentence.of(watched)));
         return new BenchScreen(told.anchor(), name(told), hand.name(), Optional.empty(), hand.action(), hand.amount(),
                 hand.see(), watch, hand.clock(), cautions, new CareLine(sheet, desk).shortened(cautions, care), told.wear(),
                 told(told, hand.see().isPresent(), watch.isPresent()), drawn && !told.drawings().isEmpty(),

@@ -61,6 +61,7 @@ final class CaseStudyPage implements CasePageMaker {
         aims(sheet, treatment).ifPresent(rest::add);
         rest.addAll(story(sheet, desk, placed));
         rest.add(done(sheet, desk));
+        ResultsPage.past(sheet, desk).ifPresent(rest::add);
         treatment.trials().forEach(trial -> rest.add(new TrialTables(sheet, trial).arms()));
         timeline(sheet, desk).ifPresent(rest::add);
         notDone(sheet, treatment).ifPresent(rest::add);
@@ -141,7 +142,7 @@ final class CaseStudyPage implements CasePageMaker {
         }
         facts.add(new Fact(words.say("fact.support"), sheet.linked(support(sheet, object))));
         facts.add(Fact.of(words.say("fact.size"), size(sheet, object)));
-        object.items().forEach(item -> facts.add(new Fact(sentence(item.is()).replaceFirst("[.]$", ""),
+        object.items().forEach(item -> facts.add(new Fact(WholeSentence.of(item.is()).replaceFirst("[.]$", ""),
                 sheet.linked(item(sheet, item)))));
         if (!object.media().isEmpty()) {
             facts.add(new Fact(words.say("fact.media"), sheet.linked(String.join("; ", object.media().stream()
@@ -188,15 +189,9 @@ final class CaseStudyPage implements CasePageMaker {
             return Optional.empty();
         }
         StringBuilder list = new StringBuilder("<ul>");
-        aims.forEach(aim -> list.append("<li>").append(sheet.linked(sentence(aim)).markup()).append("</li>"));
+        aims.forEach(aim -> list.append("<li>").append(sheet.linked(WholeSentence.of(aim)).markup()).append("</li>"));
         return Optional.of(new Section("aims", words.say("study.aims"), Optional.empty(),
                 List.of(new Prose(List.of(new Prose.Passage(new Html(list + "</ul>"), List.of()))))));
-    }
-
-    /** Aims are written as fragments in a case file; on a page each begins with a capital and ends. */
-    static String sentence(String fragment) {
-        String capital = Words.capital(fragment.strip());
-        return capital.matches("(?s).*[.!?]") ? capital : capital + ".";
     }
 
     private static List<Block> story(Sheet sheet, CaseDesk desk, Set<String> placed) {
@@ -318,7 +313,7 @@ final class CaseStudyPage implements CasePageMaker {
     private static Optional<Section> notDone(Sheet sheet, TreatmentCase treatment) {
         Words words = sheet.words();
         List<Fact> options = treatment.proposal().options().stream().map((Proposal.Option option) ->
-                new Fact(sentence(option.option()), sheet.linked(sentence(option.whyNot())))).toList();
+                new Fact(WholeSentence.of(option.option()), sheet.linked(WholeSentence.of(option.whyNot())))).toList();
         return options.isEmpty() ? Optional.empty() : Optional.of(new Section("not-done",
                 words.say("study.not-done"), Optional.of(words.say("study.not-done-lead")),
                 List.of(new Facts(options))));

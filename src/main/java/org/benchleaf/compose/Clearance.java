@@ -156,12 +156,13 @@ public record Clearance(LocalDate day, Audience audience, Set<Output> outputs, S
 
     /**
      * The same after what the case is made with has been worked out: recipes that are not for the public are held back, and
-     * nobody is led to repeat what was retold from a publication that leaves open how it can be done.
+     * nobody is led to repeat what a publication, or the record of a treatment that is done, leaves open.
      */
     public Clearance of(WorkedCase worked) {
         Map<String, List<String>> withheld = worked.withheld();
         Clearance told = worked.source().sources().retelling().map(retelling -> withoutOpenSheets(open(worked),
-                retelling.passage().place())).orElse(this);
+                ConsentMessages.OPEN_IN_SOURCE, retelling.passage().place())).orElseGet(() -> withoutOpenSheets(
+                openRules(worked).toList(), ConsentMessages.OPEN_IN_RECORD, worked.source().publication().place()));
         return withheld.isEmpty() ? told : told.withRecipesWithheld(withheld.entrySet().stream().map(one -> "'" + one.getKey()
                 + "' is not for the public" + (one.getValue().isEmpty() ? ", since its hazards are not known"
                         : " (" + String.join(" ", one.getValue()) + ")")).collect(Collectors.joining("; ")),
@@ -170,18 +171,20 @@ public record Clearance(LocalDate day, Audience audience, Set<Output> outputs, S
 
     /** Rules of which the publication leaves it open, and things of unknown hazards, in words. */
     private static List<String> open(WorkedCase worked) {
-        Stream<String> rules = worked.findings().stream().filter(finding -> finding.standing() == Finding.Standing.OPEN_IN_SOURCE)
-                .map(Finding::rule).distinct();
-        return Stream.concat(rules, worked.withheld().entrySet().stream().filter(one -> one.getValue().isEmpty())
+        return Stream.concat(openRules(worked), worked.withheld().entrySet().stream().filter(one -> one.getValue().isEmpty())
                 .map(one -> "hazards of '" + one.getKey() + "'")).toList();
     }
 
-    private Clearance withoutOpenSheets(List<String> open, Place place) {
+    private static Stream<String> openRules(WorkedCase worked) {
+        return worked.findings().stream().filter(finding -> finding.standing().isOpen()).map(Finding::rule).distinct();
+    }
+
+    private Clearance withoutOpenSheets(List<String> open, ConsentMessages why, Place place) {
         Set<Output> left = copy(outputs);
         if (open.isEmpty() || !left.removeAll(EnumSet.of(Output.STEP_SHEET, Output.PREPARATION_SHEET))) {
             return this;
         }
-        Message message = ConsentMessages.OPEN_IN_SOURCE.at(place, "open", String.join(", ", open));
+        Message message = why.at(place, "open", String.join(", ", open));
         return new Clearance(day, audience, left, printed, strengths, Stream.concat(told.stream(), Stream.of(message)).toList())
                 .withoutLoneParts();
     }

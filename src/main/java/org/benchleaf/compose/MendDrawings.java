@@ -58,7 +58,7 @@ final class MendDrawings {
         pen.words(2, 80, step.words().say("drawing.result-bad"));
         pen.line("sheet", 4, 122, 126, 122).line("sheet", 118, 115, 236, 115);
         pen.path("tissue", "M60 118L76 113H112L126 107H160L190 92L192 95L164 111H130Z");
-        String see = step.step().see().map(seen -> " " + step.words().say("drawing.result-see", "see", CaseStudyPage.sentence(seen))).orElse("");
+        String see = step.step().see().map(seen -> " " + step.words().say("drawing.result-see", "see", WholeSentence.of(seen))).orElse("");
         return pen.drawing(step.id("result"), step.words().say("drawing.result-title"), step.words().say("drawing.result-text") + see,
                 step.words().say("drawing.result-caption"));
     }

@@ -1,8 +1,10 @@
 package org.benchleaf.compose;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -10,6 +12,9 @@ import org.benchleaf.model.Finding;
 
 /** What was measured, how, and what follows: charts with their tables, figures with their working, data as files. */
 final class ResultsPage implements CasePageMaker {
+
+    private static final Set<Finding.Standing> PAST = EnumSet.of(Finding.Standing.NOT_RECORDED, Finding.Standing.NOT_WRITTEN_DOWN,
+            Finding.Standing.NOT_DONE);
 
     private static final CasePageName NAME = new CasePageName("results", "results.html", Clearance.Output.RESULTS);
 
@@ -83,6 +88,7 @@ final class ResultsPage implements CasePageMaker {
                 .ifPresent(facts -> sections.add(section(sheet, "findings-not-told", facts)));
         answers(sheet, desk, Set.of(Finding.Standing.OPEN_IN_SOURCE))
                 .ifPresent(facts -> sections.add(section(sheet, "findings-open", facts)));
+        past(sheet, desk).ifPresent(sections::add);
         List<LinkList.Entry> kept = desk.worked().findings().stream()
                 .filter(finding -> finding.standing() == Finding.Standing.KEPT)
                 .map(finding -> new LinkList.Entry(Link.to(finding.what(), sheet.way(Paths.RULES + "#"
@@ -91,6 +97,11 @@ final class ResultsPage implements CasePageMaker {
             sections.add(section(sheet, "findings-kept", new LinkList(kept)));
         }
         return sections;
+    }
+
+    /** What the record of a treatment that is done leaves open, and what of the rules was not kept in it. */
+    static Optional<Section> past(Sheet sheet, CaseDesk desk) {
+        return answers(sheet, desk, PAST).map(facts -> section(sheet, "findings-past", facts));
     }
 
     private static Section section(Sheet sheet, String key, Block block) {
@@ -117,6 +128,8 @@ final class ResultsPage implements CasePageMaker {
                 new StepTitle(words, desk.treatment()).of(one))).orElse("");
         String told = finding.standing() == Finding.Standing.OPEN_IN_SOURCE ? finding.what()
                 : finding.standing() == Finding.Standing.NOT_TOLD ? notTold(words, finding)
+                : finding.standing().isOfThePast() ? words.say("findings-past." + finding.standing().name().toLowerCase(Locale.ROOT)
+                        .replace('_', '-'), "reason", WholeSentence.of(finding.reason().orElseThrow()))
                 : finding.reason().map(reason -> words.say("findings.answered", "reason", reason))
                 .orElseGet(() -> words.say("findings.advice", "what", finding.what()));
         String rule = !known ? Html.escape(finding.rule()) : "<a href=\"" + Html.escape(sheet.way(Paths.RULES + "#"

@@ -155,7 +155,7 @@ final class RulesPage implements SitePageMaker {
     /** What each pair is about, and where that was read. */
     private static List<Fact> notes(Sheet sheet, Matrix matrix) {
         return matrix.rows().stream().map(row -> new Fact(row.name(), new Html(
-                row.note().or(row.backing()::note).map(note -> Html.escape(CaseStudyPage.sentence(note)) + " ").orElse("")
+                row.note().or(row.backing()::note).map(note -> Html.escape(WholeSentence.of(note)) + " ").orElse("")
                 + "(" + backing(sheet, row.backing(), Optional.empty()).markup() + ")"))).toList();
     }
 }

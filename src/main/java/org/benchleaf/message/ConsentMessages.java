@@ -66,7 +66,12 @@ public enum ConsentMessages implements CatalogueEntry {
     OPEN_IN_SOURCE("CONS-023", Severity.ADVICE,
             "The step sheet and the preparation sheet are not produced: the publication leaves open {open}.",
             "What others did can be told as they told it; to repeat it by hand, more must be known.",
-            "Enter what the publication tells, or leave it so: the case study and the results are published.");
+            "Enter what the publication tells, or leave it so: the case study and the results are published."),
+    OPEN_IN_RECORD("CONS-024", Severity.ADVICE,
+            "The step sheet and the preparation sheet are not produced: the record of the treatment leaves open {open}.",
+            "A treatment that is done can be told as it was; to repeat it by hand, more must be known.",
+            "Find out what is missing, and take 'past:' out of its reason; or leave it so: the case study and the results are"
+                    + " published.");
 
     private final Entry entry;
 

@@ -13,7 +13,8 @@ public enum RuleMessages implements CatalogueEntry {
     REASON_FOR_STOP("REASON-003", Severity.ADVICE,
             "The reason for '{rule}' does not count, because that rule is a stop.",
             "A stop is not lifted by a reason in the case.",
-            "Change the treatment; if your studio sees the rule otherwise, change it in rules.yaml and say why."),
+            "Change the treatment. If it is done and its record does not tell it, add 'past:', where the message of the rule"
+                    + " offers it. If your studio sees the rule otherwise, change it in rules.yaml and say why."),
     HOLD_BY_THE_SAME("HOLD-001", Severity.WARNING,
             "The hold at step '{step}' is released by the {role}, who does the step.",
             "A hold is there so that somebody else looks before something that cannot be undone.",

@@ -199,7 +199,7 @@ public final class CaseTexts {
     }
 
     private Reason reason(int number, Reason from) {
-        return new Reason(from.rule(), from.step(), text("reasons." + number, from.why()), from.place());
+        return new Reason(from.rule(), from.step(), from.past(), text("reasons." + number, from.why()), from.place());
     }
 
     private String text(String address, String text) {

@@ -25,6 +25,22 @@ public record Finding(String rule, Optional<String> step, String what, Optional<
         /** A fact is missing, so that it cannot be told whether it is kept. */
         NOT_TOLD,
         /** Of a case that is retold: the publication departs from it, or does not tell whether it was kept. */
-        OPEN_IN_SOURCE
+        OPEN_IN_SOURCE,
+        /** Of a treatment that is done: its record does not tell whether it was kept. */
+        NOT_RECORDED,
+        /** Of a treatment that is done: whoever did it says that it was kept, and nothing was written down. */
+        NOT_WRITTEN_DOWN,
+        /** Of a treatment that is done: it was not kept. */
+        NOT_DONE;
+
+        /** Whether the case is told without leading anybody to repeat it, since a rule that stops a case is open in it. */
+        public boolean isOpen() {
+            return this == OPEN_IN_SOURCE || isOfThePast();
+        }
+
+        /** Whether the case file answers the rule for a treatment that is done. */
+        public boolean isOfThePast() {
+            return this == NOT_RECORDED || this == NOT_WRITTEN_DOWN || this == NOT_DONE;
+        }
     }
 }

@@ -91,7 +91,7 @@ public final class LibraryTexts {
     }
 
     private Rule rule(Rule from) {
-        return new Rule(from.id(), from.theme(), text(from.statement()), from.weight(), from.forTrainees(), from.speaksOf(),
+        return new Rule(from.id(), from.theme(), text(from.statement()), from.weight(), from.forTrainees(), from.past(), from.speaksOf(),
                 from.answersFor(), from.where(), from.needs(), from.forbids(), from.heldBy(), from.what(), from.why(), from.fix(),
                 from.backing(), from.ofStudio(), from.change(), from.place());
     }

@@ -16,6 +16,7 @@ import org.benchleaf.message.Place;
  * @param statement the rule in one sentence
  * @param weight what follows when it speaks
  * @param forTrainees whether trainees must read the reason that answers it
+ * @param past whether a case whose treatment is done may tell that its record does not answer the rule, though the rule stops others
  * @param speaksOf what it is asked of, one by one
  * @param answersFor ids of actions of the matrix whose verdict it settles wherever it is asked
  * @param where of which of these it is asked at all
@@ -30,8 +31,8 @@ import org.benchleaf.message.Place;
  * @param change what the studio changed in it, if anything
  * @param place where it is written
  */
-public record Rule(String id, String theme, String statement, Weight weight, boolean forTrainees, Subject speaksOf,
-        List<String> answersFor, Condition where, Optional<Condition> needs, Optional<Condition> forbids,
+public record Rule(String id, String theme, String statement, Weight weight, boolean forTrainees, boolean past,
+        Subject speaksOf, List<String> answersFor, Condition where, Optional<Condition> needs, Optional<Condition> forbids,
         Optional<HeldBy> heldBy, String what, String why, String fix, Backing backing, boolean ofStudio, Optional<Change> change, Place place) {
 
     /** What follows when a rule speaks. */
@@ -173,7 +174,7 @@ public record Rule(String id, String theme, String statement, Weight weight, boo
     /** The same rule as a studio changed it. */
     public Rule changed(Change by, String newStatement, Weight newWeight, Condition newWhere,
             Optional<Condition> newNeeds, Optional<Condition> newForbids) {
-        return new Rule(id, theme, newStatement, newWeight, forTrainees, speaksOf, answersFor, newWhere, newNeeds,
-                newForbids, heldBy, what, why, fix, backing, ofStudio, Optional.of(by), place);
+        return new Rule(id, theme, newStatement, newWeight, forTrainees, past, speaksOf, answersFor, newWhere,
+                newNeeds, newForbids, heldBy, what, why, fix, backing, ofStudio, Optional.of(by), place);
     }
 }

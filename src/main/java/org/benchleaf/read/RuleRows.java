@@ -22,7 +22,7 @@ final class RuleRows {
     private static final String REASON = "reason";
     private static final Pattern HOLE = Pattern.compile("\\{([a-z][a-zA-Z]*)}");
     private static final List<String> HOLES = List.of("step", "kind", "medium", "liquid", "measure", "picture", "contact", "tested");
-    private static final List<String> RULE_KEYS = List.of("id", "theme", "rule", "severity", "trainees", "for each",
+    private static final List<String> RULE_KEYS = List.of("id", "theme", "rule", "severity", "trainees", "past", "for each",
             "answers for", "where", "needs", "forbids", "what", "why", "fix", "source", "status", "note");
     private static final List<String> HELD_KEYS = List.of("id", "theme", "rule", "severity", "held by", "why", "source",
             "status", "note");
@@ -64,7 +64,7 @@ final class RuleRows {
         boolean whole = Stream.of(id, theme, statement, weight, why, backing, subject, what, fix)
                 .allMatch(Optional::isPresent);
         return whole ? Optional.of(new Rule(id.get(), theme.get(), statement.get(), weight.get(), row.yes("trainees"),
-                subject.get(), row.words("answers for"), where, needs, forbids, heldBy, what.get(), why.get(), fix.get(),
+                row.yes("past"), subject.get(), row.words("answers for"), where, needs, forbids, heldBy, what.get(), why.get(), fix.get(),
                 backing.get(), ofStudio, Optional.empty(), node.place())) : Optional.empty();
     }
 

@@ -49,7 +49,7 @@ final class MatrixBench {
         String what = "Whether step '" + step + "' means " + inSentence(action.name()) + " for '"
                 + touch.layer().orElseThrow().name() + "' cannot be told: "
                 + MissingFact.told(done.missing()) + ".";
-        return new Speaking(Matrix.cellId(row, action), Rule.Weight.REASON, true, Optional.of(step), Optional.empty(),
+        return new Speaking(Matrix.cellId(row, action), Rule.Weight.REASON, true, false, Optional.of(step), Optional.empty(),
                 Speaking.Ground.PERHAPS, touch.place(), what, "In the row \"" + row.name() + "\" the matrix "
                 + (row.on(action.id()) == Matrix.Verdict.STOP ? "forbids it." : "allows it only after a passed test."),
                 MissingFact.remedies(done.missing()));
@@ -65,7 +65,7 @@ final class MatrixBench {
                 + row.note().map(note -> "; its note on this row: " + note).orElse("") + ".";
         String fix = stop ? "Keep it out of the step with 'avoid:', protect it and test it again, or choose another treatment."
                 : "Choose a gentler way, or keep it out of the step with 'avoid:'.";
-        return new Speaking(Matrix.cellId(row, action), stop ? Rule.Weight.STOP : Rule.Weight.REASON, true,
+        return new Speaking(Matrix.cellId(row, action), stop ? Rule.Weight.STOP : Rule.Weight.REASON, true, false,
                 Optional.of(step), settled, Speaking.Ground.NOT_KEPT, touch.place(), what, why, fix);
     }
 

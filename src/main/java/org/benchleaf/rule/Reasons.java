@@ -1,5 +1,6 @@
 package org.benchleaf.rule;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -14,6 +15,7 @@ import org.benchleaf.model.Library;
 import org.benchleaf.model.Matrix;
 import org.benchleaf.model.Reason;
 import org.benchleaf.model.Rule;
+import org.benchleaf.model.Step;
 import org.benchleaf.model.TreatmentCase;
 
 /** Pairs what spoke with the reasons recorded in the case file. Nothing that spoke is passed over in silence. */
@@ -21,12 +23,14 @@ final class Reasons {
 
     private final TreatmentCase treatment;
     private final Library library;
+    private final LocalDate today;
     private final Messages messages = new Messages();
     private final List<Finding> findings;
     private final Set<Reason> used = new HashSet<>();
 
-    Reasons(TreatmentCase treatment, Library library, List<Finding> answered) {
+    Reasons(TreatmentCase treatment, Library library, LocalDate today, List<Finding> answered) {
         this.treatment = treatment;
+        this.today = today;
         this.library = library;
         this.findings = new ArrayList<>(answered);
         treatment.reasons().stream().filter(reason -> answered.stream().map(Finding::rule)
@@ -41,8 +45,13 @@ final class Reasons {
     }
 
     private void answer(Speaking speaking) {
-        Optional<String> reason = speaking.settled().or(() -> reasonFor(speaking));
+        Optional<Reason> recorded = reasonFor(speaking);
+        Optional<String> reason = speaking.settled().or(() -> recorded.map(Reason::why));
         boolean untold = speaking.ground() != Speaking.Ground.NOT_KEPT;
+        if (speaking.settled().isEmpty() && recorded.flatMap(Reason::past).isPresent()) {
+            add(speaking, reason, speaking.forTrainees(), standing(recorded.flatMap(Reason::past).get()));
+            return;
+        }
         if (speaking.takesReason() && reason.isPresent()) {
             add(speaking, reason, speaking.forTrainees(), untold ? Finding.Standing.NOT_TOLD : Finding.Standing.ANSWERED);
             return;
@@ -63,13 +72,26 @@ final class Reasons {
         findings.add(new Finding(speaking.rule(), speaking.step(), speaking.what(), reason, forTrainees, standing));
     }
 
-    private Optional<String> reasonFor(Speaking speaking) {
-        if (!speaking.takesReason()) {
-            return Optional.empty();
-        }
-        Optional<Reason> found = treatment.reasons().stream().filter(reason -> fits(reason, speaking)).findFirst();
+    private static Finding.Standing standing(Reason.Past past) {
+        return switch (past) {
+            case NOT_RECORDED -> Finding.Standing.NOT_RECORDED;
+            case NOT_WRITTEN_DOWN -> Finding.Standing.NOT_WRITTEN_DOWN;
+            case NOT_DONE -> Finding.Standing.NOT_DONE;
+        };
+    }
+
+    private Optional<Reason> reasonFor(Speaking speaking) {
+        Optional<Reason> found = treatment.reasons().stream().filter(reason -> fits(reason, speaking))
+                .filter(reason -> counts(reason, speaking)).findFirst();
         found.ifPresent(used::add);
-        return found.map(Reason::why);
+        return found;
+    }
+
+    /** Whether a reason of its form answers; what is told of the past answers nothing of a step that is still to come. */
+    private boolean counts(Reason reason, Speaking speaking) {
+        return reason.past().isEmpty() ? speaking.takesReason()
+                : (speaking.takesReason() || speaking.past()) && speaking.step().flatMap(treatment::step).flatMap(Step::on)
+                        .filter(day -> !day.isBefore(today)).isEmpty();
     }
 
     private static boolean fits(Reason reason, Speaking speaking) {

@@ -76,8 +76,8 @@ final class RuleBench {
 
     private Speaking speaking(Rule rule, Asked subject) {
         Message told = filled(rule, subject, rule.what(), rule.why(), rule.fix());
-        return new Speaking(rule.id(), rule.weight(), rule.forTrainees(), subject.step().map(Step::id), Optional.empty(),
-                Speaking.Ground.NOT_KEPT, subject.place(), told.what(), told.why(), told.fix());
+        return new Speaking(rule.id(), rule.weight(), rule.forTrainees(), rule.past(), subject.step().map(Step::id),
+                Optional.empty(), Speaking.Ground.NOT_KEPT, subject.place(), told.what(), told.why(), told.fix());
     }
 
     /** The rule as a question about the facts that are missing. */
@@ -88,8 +88,8 @@ final class RuleBench {
         String fix = MissingFact.remedies(missing);
         Message told = filled(rule, subject, what, rule.statement() + " " + rule.why(),
                 ground == Speaking.Ground.NOT_TOLD ? fix + " " + rule.fix() : fix);
-        return new Speaking(rule.id(), rule.weight(), rule.forTrainees(), subject.step().map(Step::id), Optional.empty(),
-                ground, subject.place(), told.what(), told.why(), told.fix());
+        return new Speaking(rule.id(), rule.weight(), rule.forTrainees(), rule.past(), subject.step().map(Step::id),
+                Optional.empty(), ground, subject.place(), told.what(), told.why(), told.fix());
     }
 
     private Message filled(Rule rule, Asked subject, String what, String why, String fix) {

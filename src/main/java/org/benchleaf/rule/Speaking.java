@@ -4,19 +4,21 @@ import java.util.Optional;
 import org.benchleaf.message.Message;
 import org.benchleaf.message.Place;
 import org.benchleaf.message.Severity;
+import org.benchleaf.model.Reason;
 import org.benchleaf.model.Rule;
 
 /**
  * One rule, or one cell of the matrix, speaking of one thing.
  *
  * @param rule the id under which a reason is recorded
+ * @param past whether a case whose treatment is done may tell that its record does not answer it, though it stops others
  * @param step the step it speaks of
  * @param settled the reason that the case itself gives, such as a protection that was tested; empty if there is none
  * @param ground why it speaks
  * @param what what is the matter, its holes filled
  */
-record Speaking(String rule, Rule.Weight weight, boolean forTrainees, Optional<String> step, Optional<String> settled,
-        Ground ground, Place place, String what, String why, String fix) {
+record Speaking(String rule, Rule.Weight weight, boolean forTrainees, boolean past, Optional<String> step,
+        Optional<String> settled, Ground ground, Place place, String what, String why, String fix) {
 
     /** Why a rule speaks. */
     enum Ground {
@@ -41,7 +43,9 @@ record Speaking(String rule, Rule.Weight weight, boolean forTrainees, Optional<S
     }
 
     Message message() {
-        return message(severity(), fix);
+        return message(severity(), takesReason() || !past ? fix : fix + " If the treatment is done and its record does not tell it,"
+                + " add {rule: " + rule + step.map(id -> ", step: " + id).orElse("") + ", past: " + Reason.Past.NOT_RECORDED.word()
+                + ", why: …} under 'reasons:'; the case is then published without sheets for the bench.");
     }
 
     /** What is said where a case is retold: nothing has to be answered for that others did or did not tell. */

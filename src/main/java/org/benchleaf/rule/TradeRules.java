@@ -31,7 +31,7 @@ public final class TradeRules {
         RuleBench bench = new RuleBench(facts, answers);
         List<Speaking> spoken = Stream.concat(bench.rules(), new MatrixBench(facts, answers, bench).cells()).toList();
         Set<String> spoke = spoken.stream().map(Speaking::rule).collect(Collectors.toSet());
-        Review review = new Reasons(treatment, library, answered).answer(spoken, bench.kept(spoke).toList());
+        Review review = new Reasons(treatment, library, today, answered).answer(spoken, bench.kept(spoke).toList());
         new HoldCheck(facts).told().forEach(review.messages()::add);
         return review;
     }

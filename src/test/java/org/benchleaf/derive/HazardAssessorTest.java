@@ -412,7 +412,7 @@ class HazardAssessorTest {
     }
 
     private static Derived withReason(Invented invented) {
-        invented.reasons.add(new Reason("chamber-vapour-limit", Optional.of("damp"), "The box is of glass.",
+        invented.reasons.add(new Reason("chamber-vapour-limit", Optional.of("damp"), Optional.empty(), "The box is of glass.",
                 Invented.PLACE));
         return invented.derived();
     }

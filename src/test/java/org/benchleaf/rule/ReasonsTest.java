@@ -4,9 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.benchleaf.check.Checked;
 import org.benchleaf.message.Message;
 import org.benchleaf.model.Finding;
+import org.benchleaf.model.Reason;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -38,6 +41,45 @@ class ReasonsTest {
         assertThat(codes("""
                 object: {consultation: [{matter: sacred}]}
                 reasons: [{rule: consultation-closed, why: Nobody answered.}]
+                """)).containsExactlyInAnyOrder("REASON-003", "RULE-CONSULTATION-CLOSED");
+    }
+
+    private static final String LARGE = "object: {size: {height: 595 mm, width: 420 mm}}\n";
+    private static final String UNTOLD = "reasons: [{rule: bath-lifted-on-support, step: wash, past: not recorded, why: The book is lost.}]\n";
+
+    @Test
+    void a_stop_that_asks_for_the_record_of_a_finished_treatment_is_answered_by_what_the_record_tells() {
+        for (Reason.Past past : Reason.Past.values()) {
+            Checked checked = bench.check(Variation.of(List.of(), LARGE + UNTOLD.replace("not recorded", '"' + past.word() + '"')));
+            assertThat(checked.messages().all()).isEmpty();
+            assertThat(Bench.notKept(checked)).singleElement().satisfies(finding -> {
+                assertThat(finding.standing().name()).isEqualTo(past.name());
+                assertThat(finding.reason()).contains("The book is lost.");
+            });
+        }
+    }
+
+    @Test
+    void a_step_that_is_still_to_come_has_no_past() {
+        String later = Stream.of("wash", "dry", "mend", "measure", "house").map(id -> "{id: " + id + ", on: 2026-07-01}")
+                .collect(Collectors.joining(", ", "steps: [", "]\n"));
+        assertThat(codes(LARGE + UNTOLD + later)).contains("REASON-003", "RULE-BATH-LIFTED-ON-SUPPORT");
+    }
+
+    @Test
+    void a_stop_is_not_answered_by_a_reason_alone_and_its_message_says_how_it_is() {
+        Checked checked = bench.check(Variation.of(List.of(), LARGE + UNTOLD.replace("past: not recorded, ", "")));
+        assertThat(checked.messages().all()).extracting(Message::code)
+                .containsExactlyInAnyOrder("REASON-003", "RULE-BATH-LIFTED-ON-SUPPORT");
+        assertThat(checked.messages().all()).extracting(Message::fix).anySatisfy(fix -> assertThat(fix).contains(
+                "{rule: bath-lifted-on-support, step: wash, past: not recorded, why: …}", "without sheets for the bench"));
+    }
+
+    @Test
+    void a_stop_for_hazards_or_consent_is_not_answered_for_the_past() {
+        assertThat(codes("""
+                object: {consultation: [{matter: sacred}]}
+                reasons: [{rule: consultation-closed, past: not recorded, why: The book is lost.}]
                 """)).containsExactlyInAnyOrder("REASON-003", "RULE-CONSULTATION-CLOSED");
     }
 
