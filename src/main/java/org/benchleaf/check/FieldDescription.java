@@ -6,5 +6,5 @@ package org.benchleaf.check;
  * @param description a sentence
  * @param example as one would write it
  */
-record FieldDescription(String description, String example) {
+record FieldDescription(String description, String example, boolean takesWords) {
 }

@@ -19,6 +19,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import java.util.stream.StreamSupport;
 import org.benchleaf.message.FormMessages;
 import org.benchleaf.message.Messages;
 import org.benchleaf.message.Nearest;
@@ -77,7 +78,18 @@ enum Form {
                     : part.path("additionalProperties").isObject() ? part.path("additionalProperties") : part.path("items");
         }
         return part.isMissingNode() ? Optional.empty()
-                : Optional.of(new FieldDescription(part.path("description").asText("It is needed."), example(part)));
+                : Optional.of(new FieldDescription(part.path("description").asText("It is needed."), example(part), takesWords(part)));
+    }
+
+    /** Whether any text may stand there, and so the words for a value that nobody recorded. */
+    private static boolean takesWords(JsonNode part) {
+        JsonNode types = part.path("type");
+        boolean text = types.isArray() ? StreamSupport.stream(types.spliterator(), false).anyMatch(Form::isString) : isString(types);
+        return text && !part.has("enum") && !part.has("pattern");
+    }
+
+    private static boolean isString(JsonNode type) {
+        return type.asText().equals("string");
     }
 
     /** Loads the form, which takes longer than all the rest of a check, before it is needed. */

@@ -25,7 +25,7 @@ final class Gaps {
     /** Messages that a draft gives rise to by what it does not say yet. */
     private static final Set<FormMessages> LACKS = EnumSet.of(FormMessages.RECIPE_WAYS, FormMessages.NO_READINGS,
             FormMessages.UNIT_FOR_READINGS, FormMessages.MIX_WITHOUT_PART, FormMessages.PARTS_OF,
-            FormMessages.NEVER_USED, FormMessages.SOURCE_LICENCE_MISSING);
+            FormMessages.NEVER_USED, FormMessages.SOURCE_LICENCE_MISSING, FormMessages.NEEDED);
     /** Messages that compare values of one group with each other. */
     private static final Set<FormMessages> COMPARE = EnumSet.of(FormMessages.READINGS_COUNT,
             FormMessages.NOT_MEASURED_BUT_READ, FormMessages.MIX_STOCK, FormMessages.STOCK_OF_NO_PART,
@@ -62,7 +62,8 @@ final class Gaps {
         Map<String, Node.Entry> entries = new LinkedHashMap<>();
         group.entries().forEach((key, entry) -> {
             String inner = pointer + "/" + key.replace("~", "~0").replace("/", "~1");
-            Node kept = isOpen(entry.value(), inner) ? standIn(entry.value(), inner) : without(entry.value(), inner);
+            Node kept = isOpen(entry.value(), inner) ? standIn(entry.value(), inner)
+                    : isUntold(entry.value(), inner) ? null : without(entry.value(), inner);
             if (kept != null) {
                 entries.put(key, new Node.Entry(entry.keyPlace(), kept));
             }
@@ -79,7 +80,7 @@ final class Gaps {
         }
         List<Node> items = new ArrayList<>();
         for (int at = 0; at < list.items().size(); at++) {
-            if (!isOpen(list.items().get(at), pointer + "/" + at)) {
+            if (!isOpen(list.items().get(at), pointer + "/" + at) && !isUntoldItem(list.items().get(at))) {
                 items.add(without(list.items().get(at), pointer + "/" + at));
             }
         }
@@ -94,6 +95,18 @@ final class Gaps {
             return true;
         }
         return false;
+    }
+
+    /** Words for a value that nobody recorded, where only a list, a group or one of some words can stand: the same as nothing. */
+    private boolean isUntold(Node node, String pointer) {
+        boolean untold = node instanceof Node.Sequence list ? !list.items().isEmpty()
+                && list.items().stream().allMatch(Gaps::isUntoldItem) : isUntoldItem(node);
+        return untold && meanings.apply(pointer).filter(field -> !field.takesWords()).isPresent();
+    }
+
+    private static boolean isUntoldItem(Node node) {
+        return node instanceof Node.Scalar scalar && MissingValue.read(scalar.text())
+                .filter(value -> value.kind() != MissingValue.Kind.NOT_YET_KNOWN).isPresent();
     }
 
     private static boolean isMark(Node.Scalar scalar) {

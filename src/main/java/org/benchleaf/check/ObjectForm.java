@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import org.benchleaf.model.Medium;
+import org.benchleaf.model.MissingValue;
 import org.benchleaf.model.PaperSupport;
 import org.benchleaf.model.PrintObject;
 
@@ -24,11 +25,13 @@ final class ObjectForm {
 
     PrintObject read(Fields object) {
         Optional<Fields> made = object.group("made");
+        Optional<PrintObject.OneSide> oneSide = object.isScalar("size") ? Optional.empty() : oneSide(object.needGroup("size"));
         List<Medium> media = object.groups("media").stream().map(this::medium).toList();
         return new PrintObject(object.needText("kind"), object.needText("technique"),
                 made.flatMap(group -> group.text("when")), made.flatMap(group -> group.text("evidence")),
                 made.map(group -> group.yes("opinion", false)).orElse(false), support(object.needGroup("support")),
-                size(object), object.missingOnly("size"), object.texts("features"), object.texts("afterwards"),
+                oneSide.isPresent() ? Optional.empty() : size(object), sizeMissing(object), oneSide, object.texts("features"),
+                object.texts("afterwards"),
                 object.groups("consultation").stream().map(ObjectForm::consultation).toList(), media,
                 object.groups("items").stream().map(this::item).toList(), object.place());
     }
@@ -44,6 +47,20 @@ final class ObjectForm {
     private static Optional<PrintObject.SheetSize> size(Fields object) {
         return object.missingOnly("size").isPresent() ? Optional.empty() : Optional.of(object.needGroup("size"))
                 .map(size -> new PrintObject.SheetSize(size.needReading("height", LENGTH), size.needReading("width", LENGTH)));
+    }
+
+    /** The side that is given where the other is said not to be known; empty if both or none are given. */
+    private static Optional<PrintObject.OneSide> oneSide(Fields size) {
+        boolean height = size.missing("width").isPresent() && size.missing("height").isEmpty();
+        boolean width = size.missing("height").isPresent() && size.missing("width").isEmpty();
+        return height || width ? Optional.of(new PrintObject.OneSide(height, size.needReading(height ? "height" : "width", LENGTH)))
+                : Optional.empty();
+    }
+
+    /** Why there is no size: of the whole, or of the side that is missing. */
+    private static Optional<MissingValue> sizeMissing(Fields object) {
+        return object.isScalar("size") ? object.missingOnly("size") : object.needGroup("size").missing("width")
+                .or(() -> object.needGroup("size").missing("height"));
     }
 
     private PrintObject.Item item(Fields item) {

@@ -79,8 +79,8 @@ final class PartForm {
         Optional<Part.Water> water = bath.group("water").map(PartForm::water);
         List<Part.BathReading> readings = bath.groups("readings").stream().map(reading ->
                 bathReading(reading, atMost.orElse(baths))).toList();
-        return new Part.Bath(liquid(bath, "of"), bath.needPositive("margin", LENGTH),
-                bath.needPositive("depth", LENGTH), baths, atMost, bath.positive("each", TIME),
+        return new Part.Bath(liquid(bath, "of"), bath.positive("margin", LENGTH),
+                bath.positive("depth", LENGTH), baths, atMost, bath.positive("each", TIME),
                 bath.quantity("temperature", TEMPERATURE), bath.whole("sheets").orElse(1), water, readings,
                 bath.positive("filling", TIME), bath.positive("changing", TIME));
     }
@@ -137,14 +137,14 @@ final class PartForm {
     }
 
     private Part press(Fields press) {
-        return new Part.Press(press.whole("weights").orElse(1), press.needReading("mass", MASS), press.reading("height", LENGTH),
+        return new Part.Press(press.whole("weights").orElse(1), press.reading("mass", MASS), press.reading("height", LENGTH),
                 press.reading("width", LENGTH), materials(press, "between"), press.positive("time", TIME));
     }
 
     private Part mend(Fields mend) {
         mend.scalars("damages").forEach(id -> context.references().use(id, DAMAGE));
         return new Part.Mend(mend.texts("damages"), material(mend, "tissue"), liquid(mend, "with"),
-                mend.needPositive("strip", LENGTH), mend.needPositive("lap", LENGTH), mend.positive("piece", LENGTH),
+                mend.positive("strip", LENGTH), mend.positive("lap", LENGTH), mend.positive("piece", LENGTH),
                 mend.positive("paste load", MASS_PER_AREA), mend.within("waste", 0, 1000, SHARE),
                 mend.text("grain"), mend.yes("patch", false), mend.group("activated").map(this::activation));
     }

@@ -14,6 +14,7 @@ import org.benchleaf.message.FormMessages;
 import org.benchleaf.message.Messages;
 import org.benchleaf.message.Nearest;
 import org.benchleaf.message.Place;
+import org.benchleaf.model.MissingValue;
 import org.benchleaf.read.Node;
 
 /** Who is named and who names whom; both are gathered while a case is read and compared at its end. */
@@ -67,8 +68,11 @@ final class References {
         }
     }
 
-    /** An id named where one of some kinds is expected. */
+    /** An id named where one of some kinds is expected; none where the record does not tell it. */
     void use(Node.Scalar written, Kind... kinds) {
+        if (MissingValue.read(written.text()).isPresent()) {
+            return;
+        }
         use(written.text().strip(), written.place(), kinds);
     }
 

@@ -34,7 +34,7 @@ final class BenchAmount implements Part.Kinds<Optional<Fact>> {
     @Override
     public Optional<Fact> bath(Part.Bath part) {
         return figure(List.of("tray-volume", "volume")).map(figure -> marked(part.of(), figure, sheet.words().say(
-                "bench-amount.to-mark", "amount", sheet.amount(figure).text(), "depth", written(part.depth()))));
+                "bench-amount.to-mark", "amount", sheet.amount(figure).text(), "depth", written(part.depth().orElseThrow()))));
     }
 
     /** The liquid of one bath: in the tray that is there, else around the sheet. */
@@ -59,13 +59,14 @@ final class BenchAmount implements Part.Kinds<Optional<Fact>> {
 
     @Override
     public Optional<Fact> press(Part.Press part) {
-        return part.weights() > 1 ? told("weights", part.weights() + " × " + written(part.mass())) : told("weight", written(part.mass()));
+        return part.mass().map(this::written).flatMap(mass -> part.weights() > 1 ? told("weights", part.weights() + " × " + mass)
+                : told("weight", mass));
     }
 
     @Override
     public Optional<Fact> mend(Part.Mend part) {
-        return part.piece().map(piece -> told("strip-piece", written(part.strip()) + " × " + written(piece)))
-                .orElseGet(() -> told("strip", written(part.strip())));
+        return part.strip().map(this::written).flatMap(strip -> part.piece().map(piece -> told("strip-piece", strip + " × "
+                + written(piece))).orElseGet(() -> told("strip", strip)));
     }
 
     @Override

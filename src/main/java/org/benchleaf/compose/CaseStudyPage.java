@@ -111,7 +111,13 @@ final class CaseStudyPage implements CasePageMaker {
     private static String size(Sheet sheet, PrintObject object) {
         return object.size().map(size -> sheet.words().say("size", "height", sheet.numbers().written(size.height()).text(),
                 "width", sheet.numbers().written(size.width()).text()))
-                .orElseGet(() -> object.sizeMissing().map(sheet.words()::missing).orElseGet(sheet.words()::notRecorded));
+                .orElseGet(() -> object.oneSide().map(side -> sheet.words().say(side.isHeight() ? "size.height-alone" : "size.width-alone",
+                        "length", sheet.numbers().written(side.length()).text(), "missing", missingSize(sheet, object)))
+                        .orElseGet(() -> missingSize(sheet, object)));
+    }
+
+    private static String missingSize(Sheet sheet, PrintObject object) {
+        return object.sizeMissing().map(sheet.words()::missing).orElseGet(sheet.words()::notRecorded);
     }
 
     private static Optional<Comparison> comparison(Sheet sheet, CaseDesk desk) {

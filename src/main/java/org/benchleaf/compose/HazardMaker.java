@@ -42,7 +42,7 @@ final class HazardMaker {
     /** What the label of a solution or material says, in the language of the page; the id where neither is known. */
     String name(String id) {
         return desk.treatment().solution(id).map(Solution::name).or(() -> Optional.ofNullable(desk.library().materials().get(id))
-                .map(Material::name).map(desk.library().phrases()::of)).orElse(id);
+                .map(Material::name).map(desk.library().phrases()::of)).orElseGet(() -> sheet.words().told(id));
     }
 
     static List<Hazard.Pictogram> pictograms(Reference reference, List<String> codes) {

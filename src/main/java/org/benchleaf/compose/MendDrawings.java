@@ -3,6 +3,7 @@ package org.benchleaf.compose;
 import java.util.Optional;
 import java.util.Set;
 import org.benchleaf.model.Part;
+import org.benchleaf.quantity.Quantity;
 
 /** Torn tissue over a tear from the back, to scale; a patch over a loss; and how a good mend lies beside a bad one. */
 final class MendDrawings {
@@ -18,35 +19,35 @@ final class MendDrawings {
     }
 
     /** The end of a tear with the last piece of tissue: its width, its length, how far it reaches beyond the tear. */
-    Chart.Drawing bridge(Part.Mend mend) {
+    Chart.Drawing bridge(Part.Mend mend, Quantity strip, Quantity overlap) {
         DrawingPen pen = new DrawingPen();
-        double scale = scale(mend);
-        double lap = scale * DrawnStep.millimetres(mend.lap());
-        double half = scale * DrawnStep.millimetres(mend.strip()) / 2;
+        double scale = scale(mend, strip, overlap);
+        double lap = scale * DrawnStep.millimetres(overlap);
+        double half = scale * DrawnStep.millimetres(strip) / 2;
         double end = 196;
         double begin = mend.piece().map(piece -> end - scale * DrawnStep.millimetres(piece)).orElse(4.0);
         pen.path("part", "M1 " + 26 + "H236V" + 124 + "H1");
         tissue(pen, begin, end, half, mend.grain().filter(ACROSS::contains).isPresent());
         pen.path("tear", tear(end - lap));
         pen.height(216, MIDDLE - half, MIDDLE + half);
-        pen.label(190, 18, step.words().say("drawing.mend-wide", "strip", step.written(mend.strip())));
+        pen.label(190, 18, step.words().say("drawing.mend-wide", "strip", step.written(strip)));
         pen.words(2, 18, step.words().say("drawing.mend-tear"));
-        pen.length(end - lap, end, 134, step.words().say("drawing.mend-lap", "lap", step.written(mend.lap())));
+        pen.length(end - lap, end, 134, step.words().say("drawing.mend-lap", "lap", step.written(overlap)));
         mend.piece().ifPresent(piece -> pen.length(begin, end, 168, step.words().say("drawing.mend-piece", "piece", step.written(piece))));
-        return pen.drawing(step.id("bridge"), step.words().say("drawing.mend-title"), text(mend), step.words().say("drawing.mend-caption"));
+        return pen.drawing(step.id("bridge"), step.words().say("drawing.mend-title"), text(mend, strip, overlap), step.words().say("drawing.mend-caption"));
     }
 
     /** A patch of tissue that reaches beyond the loss on every side. */
-    Chart.Drawing patch(Part.Mend mend) {
+    Chart.Drawing patch(Part.Mend mend, Quantity overlap) {
         DrawingPen pen = new DrawingPen();
-        double lap = DrawingPen.within(4 * DrawnStep.millimetres(mend.lap()), 6, 34);
+        double lap = DrawingPen.within(4 * DrawnStep.millimetres(overlap), 6, 34);
         pen.path("part", "M1 4H236V128H1Z");
         pen.path("torn", "M" + (int) (80 - lap) + " " + (int) (40 - lap) + "h" + (int) (80 + 2 * lap) + "v" + (int) (50 + 2 * lap)
                 + "h-" + (int) (80 + 2 * lap) + "Z");
         pen.path("tear", "M80 46l16 -6l22 4l24 -5l18 9l-4 22l4 18l-28 2l-20 -3l-30 4l-2 -24Z");
-        pen.length(160, 160 + lap, 138, step.written(mend.lap()));
+        pen.length(160, 160 + lap, 138, step.written(overlap));
         return pen.drawing(step.id("bridge"), step.words().say("drawing.patch-title"), step.words().say("drawing.patch-text",
-                "tissue", step.named(mend.tissue()), "lap", step.written(mend.lap())), step.words().say("drawing.patch-caption"));
+                "tissue", step.named(mend.tissue()), "lap", step.written(overlap)), step.words().say("drawing.patch-caption"));
     }
 
     /** From the side: the strip that lies without a step, and the one that has to come off again. */
@@ -64,10 +65,10 @@ final class MendDrawings {
     }
 
     /** Units a millimetre, as large as the room lets strip, lap and piece be. */
-    private static double scale(Part.Mend mend) {
+    private static double scale(Part.Mend mend, Quantity strip, Quantity lap) {
         double piece = mend.piece().map(DrawnStep::millimetres).orElse(40.0);
-        return Math.min(190 / piece, Math.min(60 / DrawnStep.millimetres(mend.strip()),
-                70 / Math.max(1, DrawnStep.millimetres(mend.lap()))));
+        return Math.min(190 / piece, Math.min(60 / DrawnStep.millimetres(strip),
+                70 / Math.max(1, DrawnStep.millimetres(lap))));
     }
 
     /** Torn edges with fibres that reach beyond them where they run across the tear. */
@@ -95,11 +96,11 @@ final class MendDrawings {
         return course.toString() + "H" + (int) end;
     }
 
-    private String text(Part.Mend mend) {
+    private String text(Part.Mend mend, Quantity strip, Quantity lap) {
         Words words = step.words();
         Optional<String> piece = mend.piece().map(longest -> words.say("drawing.mend-text-piece", "piece", step.written(longest)));
-        return words.say("drawing.mend-text", "tissue", step.named(mend.tissue()), "strip", step.written(mend.strip()),
-                "lap", step.written(mend.lap())) + piece.map(told -> " " + told).orElse("")
+        return words.say("drawing.mend-text", "tissue", step.named(mend.tissue()), "strip", step.written(strip),
+                "lap", step.written(lap)) + piece.map(told -> " " + told).orElse("")
                 + mend.grain().map(grain -> " " + words.say("drawing.mend-text-grain", "grain", grain)).orElse("");
     }
 }

@@ -27,7 +27,7 @@ final class PartFacts implements Part.Kinds<List<Fact>> {
         facts.text("baths", part.each().map(each -> sheet.words().say("bench.baths-each", "baths", baths,
                 "time", sheet.numbers().duration(each).text())).orElse(baths));
         part.atMost().ifPresent(most -> facts.text("most-baths", String.valueOf(most)));
-        facts.amount("depth", Optional.of(part.depth()));
+        facts.needed("depth", part.depth());
         facts.amount("temperature", part.temperature());
         return facts.list;
     }
@@ -68,7 +68,7 @@ final class PartFacts implements Part.Kinds<List<Fact>> {
         if (part.weights() > 1) {
             facts.text("weights", String.valueOf(part.weights()));
         }
-        facts.amount(part.weights() > 1 ? "weight-each" : "weight", Optional.of(part.mass()));
+        facts.needed(part.weights() > 1 ? "weight-each" : "weight", part.mass());
         facts.things("between", part.between());
         facts.time("under-weight", part.time());
         return facts.list;
@@ -80,8 +80,8 @@ final class PartFacts implements Part.Kinds<List<Fact>> {
         facts.thing("tissue", part.tissue());
         facts.thing(part.activation().isPresent() ? "adhesive-dry" : "adhesive", part.with());
         part.activation().ifPresent(activation -> activated(facts, activation));
-        facts.amount("strip", Optional.of(part.strip()));
-        facts.amount("lap", Optional.of(part.lap()));
+        facts.needed("strip", part.strip());
+        facts.needed("lap", part.lap());
         part.piece().ifPresent(piece -> facts.amount("piece", Optional.of(piece)));
         part.grain().ifPresent(grain -> facts.text("grain", grain));
         return facts.list;
@@ -259,6 +259,11 @@ final class PartFacts implements Part.Kinds<List<Fact>> {
 
         void amount(String key, Optional<Quantity> amount) {
             amount.ifPresent(value -> text(key, sheet.numbers().written(value).text()));
+        }
+
+        /** An amount without which the step cannot be repeated; that it is not on record is told. */
+        void needed(String key, Optional<Quantity> amount) {
+            text(key, amount.map(value -> sheet.numbers().written(value).text()).orElseGet(sheet.words()::notRecorded));
         }
 
         void time(String key, Optional<Quantity> time) {

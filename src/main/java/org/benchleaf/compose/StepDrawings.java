@@ -44,7 +44,7 @@ final class StepDrawings implements Part.Kinds<Stream<Chart.Drawing>> {
     public Stream<Chart.Drawing> bath(Part.Bath part) {
         TrayDrawings tray = new TrayDrawings(drawn);
         return Stream.concat(step.part(Part.Support.class).map(support -> tray.lowering(part, support)).stream(),
-                Stream.of(tray.mark(part)));
+                part.depth().stream().flatMap(depth -> part.margin().map(margin -> tray.mark(part, depth, margin)).stream()));
     }
 
     @Override
@@ -68,7 +68,9 @@ final class StepDrawings implements Part.Kinds<Stream<Chart.Drawing>> {
     @Override
     public Stream<Chart.Drawing> mend(Part.Mend part) {
         MendDrawings mend = new MendDrawings(drawn);
-        return part.ofPatch() ? Stream.of(mend.patch(part)) : Stream.of(mend.bridge(part), mend.result(part));
+        return part.ofPatch() ? part.lap().map(lap -> mend.patch(part, lap)).stream()
+                : Stream.concat(part.lap().flatMap(lap -> part.strip().map(strip -> mend.bridge(part, strip, lap))).stream(),
+                        Stream.of(mend.result(part)));
     }
 
     @Override

@@ -2,6 +2,7 @@ package org.benchleaf.compose;
 
 import java.util.Optional;
 import org.benchleaf.model.Part;
+import org.benchleaf.quantity.Quantity;
 
 /** The tray from the side: filled to its mark, and the sheet lowered into it on its carrier. Heights are drawn in millimetres. */
 final class TrayDrawings {
@@ -9,6 +10,8 @@ final class TrayDrawings {
     private static final double LEFT = 16;
     private static final double RIGHT = 214;
     private static final double WALL = 76;
+    /** How deep the liquid is drawn where nobody recorded it. */
+    private static final double UNTOLD = 20;
 
     private final DrawnStep step;
 
@@ -17,14 +20,14 @@ final class TrayDrawings {
     }
 
     /** The liquid up to the mark, and the border that stays free around the sheet. */
-    Chart.Drawing mark(Part.Bath bath) {
+    Chart.Drawing mark(Part.Bath bath, Quantity level, Quantity margin) {
         Optional<String> volume = step.volume();
         DrawingPen pen = new DrawingPen();
         double base = 26 + WALL;
-        double depth = depth(bath);
-        double border = DrawingPen.within(0.6 * DrawnStep.millimetres(bath.margin()), 10, 70);
-        String deep = step.written(bath.depth());
-        String free = step.written(bath.margin());
+        double depth = depth(level);
+        double border = DrawingPen.within(0.6 * DrawnStep.millimetres(margin), 10, 70);
+        String deep = step.written(level);
+        String free = step.written(margin);
         volume.ifPresent(amount -> pen.label(DrawingPen.WIDTH / 2.0, 14, step.words().say("drawing.tray-volume", "volume", amount)));
         filled(pen, base, depth);
         pen.path("way", "M" + (int) RIGHT + " " + (int) (base - depth) + "l12 -6v12Z");
@@ -41,7 +44,7 @@ final class TrayDrawings {
     Chart.Drawing lowering(Part.Bath bath, Part.Support support) {
         DrawingPen pen = new DrawingPen();
         double base = 150;
-        filled(pen, base, depth(bath));
+        filled(pen, base, bath.depth().map(TrayDrawings::depth).orElse(UNTOLD));
         slope(pen, base, support);
         pen.arrow(228, 40, 228, 76);
         pen.words(4, 14, step.named(support.under()));
@@ -89,8 +92,8 @@ final class TrayDrawings {
                 + support.margin().map(margin -> " " + words.say("drawing.lowering-margin", "margin", step.written(margin))).orElse("");
     }
 
-    private static double depth(Part.Bath bath) {
-        return DrawingPen.within(DrawnStep.millimetres(bath.depth()), 6, WALL - 18);
+    private static double depth(Quantity level) {
+        return DrawingPen.within(DrawnStep.millimetres(level), 6, WALL - 18);
     }
 
     /** Walls, bottom, and the liquid between them. */

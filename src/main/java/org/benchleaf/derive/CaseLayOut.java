@@ -66,8 +66,9 @@ public final class CaseLayOut {
 
     private Map<Preparation.Mark, List<String>> trays(List<Step> steps) {
         Map<Preparation.Mark, List<String>> trays = new LinkedHashMap<>();
-        steps.forEach(step -> step.part(Part.Bath.class).ifPresent(bath -> trays.computeIfAbsent(TrayChoice.mark(library,
-                worked.source().object(), step, bath), any -> new ArrayList<>()).add(step.id())));
+        steps.forEach(step -> step.part(Part.Bath.class).flatMap(bath -> TrayChoice.mark(library,
+                worked.source().object(), step, bath)).ifPresent(mark -> trays.computeIfAbsent(mark, any -> new ArrayList<>())
+                        .add(step.id())));
         return trays;
     }
 

@@ -220,7 +220,7 @@ final class LayingOut {
 
     /** Which tray it is, and how far it is filled; the first bath's where there are several. */
     private Optional<Preparation.Mark> mark() {
-        return steps.stream().flatMap(step -> step.part(Part.Bath.class).map(bath -> TrayChoice.mark(bench.library(),
+        return steps.stream().flatMap(step -> step.part(Part.Bath.class).flatMap(bath -> TrayChoice.mark(bench.library(),
                 bench.source().object(), step, bath)).stream()).findFirst();
     }
 

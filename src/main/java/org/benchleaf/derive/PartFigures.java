@@ -64,10 +64,15 @@ final class PartFigures implements Part.Kinds<Map<String, Figure>> {
             bench.unsized(id(part, "total"), step.place());
             return times(part, Optional.empty());
         }
+        if (part.depth().isEmpty() || part.margin().isEmpty()) {
+            String key = part.depth().isEmpty() ? "depth" : "margin";
+            bench.missing(id(part, "total"), "the " + key + " of the bath", "'" + key + ":' under 'bath:'", step.place());
+            return times(part, Optional.empty());
+        }
         PrintObject.SheetSize size = size().get();
         Optional<Studio.Tray> tray = tray(part, size);
         Map<String, Figure> made = new LinkedHashMap<>(bench.ledger().work(bathJob(part, size.height(),
-                size.width(), Job.CASE_FILE, trays).given("margin", part.margin(), Job.CASE_FILE)
+                size.width(), Job.CASE_FILE, trays).given("margin", part.margin().get(), Job.CASE_FILE)
                 .gives("volume", key(part, "volume"), "volume that covers sheet and margin")
                 .gives("total", key(part, "total"), "volume that covers sheet and margin, all baths")));
         tray.ifPresent(one -> made.putAll(bench.ledger().work(bathJob(part, one.height(), one.width(), Job.STUDIO, trays)
@@ -127,7 +132,7 @@ final class PartFigures implements Part.Kinds<Map<String, Figure>> {
 
     private Job bathJob(Part.Bath part, Quantity height, Quantity width, Origin from, int trays) {
         return new Job("bath", step.place()).given("height", height, from).given("width", width, from)
-                .given("depth", part.depth(), Job.CASE_FILE)
+                .given("depth", part.depth().orElseThrow(), Job.CASE_FILE)
                 .given("baths", Quantity.count(part.baths()), Job.CASE_FILE)
                 .given("sheets", Quantity.count(trays), bench.scale().isOne() ? Job.USUAL : Origin.Place.SHEETS);
     }
@@ -137,15 +142,15 @@ final class PartFigures implements Part.Kinds<Map<String, Figure>> {
         if (bench.library().studio().trays().isEmpty()) {
             return Optional.empty();
         }
-        List<Studio.Tray> fitting = TrayChoice.fitting(bench.library(), part, size);
+        List<Studio.Tray> fitting = TrayChoice.fitting(bench.library(), part.margin().orElseThrow(), size);
         if (fitting.isEmpty()) {
             bench.messages().add(FigureMessages.NO_TRAY_LARGE_ENOUGH.at(step.place(), "step", step.id(),
-                    "height", Reading.number(side(Sheets.withMargins(size.height(), part.margin()))) + " mm",
-                    "width", Reading.number(side(Sheets.withMargins(size.width(), part.margin()))) + " mm"));
+                    "height", Reading.number(side(Sheets.withMargins(size.height(), part.margin().get()))) + " mm",
+                    "width", Reading.number(side(Sheets.withMargins(size.width(), part.margin().get()))) + " mm"));
         } else if (fitting.stream().noneMatch(tray -> TrayChoice.isDeepEnough(tray, part))) {
             double deepest = fitting.stream().mapToDouble(tray -> side(tray.depth())).max().orElse(0);
             bench.messages().add(FigureMessages.DEEPER_THAN_TRAY.at(step.place(), "step", step.id(),
-                    "depth", Reading.of(part.depth()), "tray", Reading.number(deepest) + " mm"));
+                    "depth", Reading.of(part.depth().orElseThrow()), "tray", Reading.number(deepest) + " mm"));
         }
         return TrayChoice.of(fitting, part);
     }
@@ -355,7 +360,11 @@ final class PartFigures implements Part.Kinds<Map<String, Figure>> {
             bench.unsized(id(part, "pressure"), step.place());
             return Map.of();
         }
-        return bench.ledger().work(new Job("pressure", step.place()).given("mass", part.mass(), Job.CASE_FILE)
+        if (part.mass().isEmpty()) {
+            bench.missing(id(part, "pressure"), "the mass of the weight", "'mass:' under 'press:'", step.place());
+            return Map.of();
+        }
+        return bench.ledger().work(new Job("pressure", step.place()).given("mass", part.mass().get(), Job.CASE_FILE)
                 .given("height", height.get(), Job.CASE_FILE)
                 .given("width", width.get(), Job.CASE_FILE)
                 .gives("pressure", key(part, "pressure"), part.height().isPresent()
@@ -368,6 +377,12 @@ final class PartFigures implements Part.Kinds<Map<String, Figure>> {
         if (grammage.isEmpty()) {
             bench.missing(id(part, "tissue-mass"), "the mass per area of the tissue '" + part.tissue() + "'",
                     "'grammage:' in the materials", step.place());
+            return Map.of();
+        }
+        Optional<String> untold = untold(part);
+        if (untold.isPresent()) {
+            bench.missing(id(part, "tissue-mass"), "the " + untold.get() + " of the tissue", "'" + untold.get() + ":' under 'mend:'",
+                    step.place());
             return Map.of();
         }
         List<Quantity> lengths = new ArrayList<>();
@@ -389,6 +404,12 @@ final class PartFigures implements Part.Kinds<Map<String, Figure>> {
         return made;
     }
 
+    /** The measure of the pieces of tissue that the case does not tell. */
+    private static Optional<String> untold(Part.Mend part) {
+        return part.strip().isEmpty() && !part.ofPatch() ? Optional.of("strip")
+                : part.lap().isEmpty() ? Optional.of("lap") : Optional.empty();
+    }
+
     private void sort(Part.Mend part, Damage damage, List<Quantity> lengths, List<Figure.Given> areas) {
         Optional<Dimension> kind = damage.extent().map(Quantity::dimension);
         if (kind.filter(Dimension.LENGTH::equals).isPresent()) {
@@ -407,12 +428,13 @@ final class PartFigures implements Part.Kinds<Map<String, Figure>> {
         }
         return size().flatMap(size -> bench.ledger().one(new Job("lining", step.place())
                 .given("height", size.height(), Job.CASE_FILE).given("width", size.width(), Job.CASE_FILE)
-                .given("lap", part.lap(), Job.CASE_FILE).gives("area", key(part, "lining"), "lining of the whole sheet")));
+                .given("lap", part.lap().orElseThrow(), Job.CASE_FILE).gives("area", key(part, "lining"), "lining of the whole sheet")));
     }
 
     private Map<String, Figure> strips(Part.Mend part, Quantity grammage, List<Quantity> lengths) {
         return bench.ledger().work(wetLoad(part, new Job("mending", step.place()).given("tears", lengths, Job.CASE_FILE)
-                .given("lap", part.lap(), Job.CASE_FILE).given("width", part.strip(), Job.CASE_FILE)
+                .given("lap", part.lap().orElseThrow(), Job.CASE_FILE)
+                .given("width", part.strip().orElseThrow(), Job.CASE_FILE)
                 .given("piece", part.piece(), Job.CASE_FILE, bench.constant("mending-piece"))
                 .given("tissue", grammage, Job.MATERIAL)
                 .gives("area", key(part, "area"), "tissue on the tears").gives("pieces", key(part, "pieces"), "pieces of tissue")

@@ -282,7 +282,7 @@ final class Preparations {
     private Optional<Preparation.Mark> mark(Solution solution, Ingredient ingredient) {
         return solution.recipe() instanceof Recipe.Adjust adjust && adjust.liquid().equals(ingredient.of())
                 ? bench.source().steps().stream().flatMap(step -> step.part(Part.Bath.class).filter(bath -> bath.of().equals(solution.id()))
-                        .map(bath -> TrayChoice.mark(bench.library(), bench.source().object(), step, bath)).stream())
+                        .flatMap(bath -> TrayChoice.mark(bench.library(), bench.source().object(), step, bath)).stream())
                         .findFirst() : Optional.empty();
     }
 

@@ -18,9 +18,10 @@ final class TrayChoice {
     private TrayChoice() {
     }
 
-    /** The tray of a bath; empty where the size of the sheet is not on record, or none of the studio's is large enough. */
+    /** The tray of a bath; empty where size or margin is not on record, or none of the studio's is large enough. */
     static Optional<Studio.Tray> of(Library library, PrintObject object, Step step, Part.Bath bath) {
-        return of(object.sizeOf(step.of()).map(size -> fitting(library, bath, size)).orElse(List.of()), bath);
+        return of(object.sizeOf(step.of()).flatMap(size -> bath.margin().map(margin -> fitting(library, margin, size)))
+                .orElse(List.of()), bath);
     }
 
     /** Of trays in which it lies, the smallest first, the first that is deep enough; else the smallest. */
@@ -29,9 +30,9 @@ final class TrayChoice {
     }
 
     /** The trays in which it lies, the smallest first. */
-    static List<Studio.Tray> fitting(Library library, Part.Bath bath, PrintObject.SheetSize size) {
-        double high = side(Sheets.withMargins(size.height(), bath.margin()));
-        double wide = side(Sheets.withMargins(size.width(), bath.margin()));
+    static List<Studio.Tray> fitting(Library library, Quantity margin, PrintObject.SheetSize size) {
+        double high = side(Sheets.withMargins(size.height(), margin));
+        double wide = side(Sheets.withMargins(size.width(), margin));
         return library.studio().trays().stream()
                 .filter(tray -> Math.max(side(tray.height()), side(tray.width())) >= Math.max(high, wide)
                         && Math.min(side(tray.height()), side(tray.width())) >= Math.min(high, wide))
@@ -39,14 +40,14 @@ final class TrayChoice {
                         library.formulary().constant("no-margin").value()).value())).toList();
     }
 
-    /** The tray of a bath and how far it is filled. */
-    static Preparation.Mark mark(Library library, PrintObject object, Step step, Part.Bath bath) {
-        return new Preparation.Mark(of(library, object, step, bath).map(Studio.Tray::id), bath.depth());
+    /** The tray of a bath and how far it is filled; empty where the depth is not on record. */
+    static Optional<Preparation.Mark> mark(Library library, PrintObject object, Step step, Part.Bath bath) {
+        return bath.depth().map(depth -> new Preparation.Mark(of(library, object, step, bath).map(Studio.Tray::id), depth));
     }
 
     /** Whether a tray can be filled to the depth of a bath. */
     static boolean isDeepEnough(Studio.Tray tray, Part.Bath bath) {
-        return side(tray.depth()) >= bath.depth().highIn(Unit.MILLIMETRE);
+        return bath.depth().filter(depth -> side(tray.depth()) < depth.highIn(Unit.MILLIMETRE)).isEmpty();
     }
 
     private static double side(Quantity length) {

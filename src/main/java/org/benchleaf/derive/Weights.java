@@ -20,11 +20,11 @@ record Weights(String mass, int count, List<String> steps) {
         steps = List.copyOf(steps);
     }
 
-    /** The weights that steps name, in the order in which they name them. */
+    /** The weights of a mass on record that steps name, in the order in which they name them. */
     static List<Weights> of(List<Step> steps) {
         Map<String, Weights> byMass = new LinkedHashMap<>();
-        steps.forEach(step -> step.part(Part.Press.class).ifPresent(press -> byMass.merge(Reading.of(press.mass()),
-                new Weights(Reading.of(press.mass()), press.weights(), List.of(step.id())), Weights::with)));
+        steps.forEach(step -> step.part(Part.Press.class).ifPresent(press -> press.mass().map(Reading::of).ifPresent(mass ->
+                byMass.merge(mass, new Weights(mass, press.weights(), List.of(step.id())), Weights::with))));
         return List.copyOf(byMass.values());
     }
 

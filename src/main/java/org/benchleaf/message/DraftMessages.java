@@ -24,7 +24,7 @@ public enum DraftMessages implements CatalogueEntry {
     /** The same message as something that a draft may still leave as it is. */
     public static Message settle(Message message) {
         return TO_SETTLE.at(message.place(), "code", message.code(), "what", message.what(), "why", message.why(),
-                "fix", message.fix());
+                "fix", message.id() == FormMessages.NEEDED ? "Find it out, or leave out what needs it." : message.fix());
     }
 
     @Override

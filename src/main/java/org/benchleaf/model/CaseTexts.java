@@ -125,7 +125,8 @@ public final class CaseTexts {
                 new PaperSupport(text("object.support.paper", support.paper()), support.features(), support.grammage(),
                         support.thickness(), support.grain(), text("object.support.sizing", support.sizing()),
                         all("object.support.state", support.state()), support.place()),
-                from.size(), from.sizeMissing(), from.features(), from.afterwards(), from.consultation(), each(from.media(), this::medium),
+                from.size(), from.sizeMissing(), from.oneSide(), from.features(), from.afterwards(), from.consultation(),
+                each(from.media(), this::medium),
                 each(from.items(), this::item), from.place());
     }
 

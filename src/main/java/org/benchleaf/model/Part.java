@@ -71,7 +71,7 @@ public sealed interface Part {
      * @param filling how long it takes to fill the first and bring it to its pH, before the sheet goes in
      * @param changing how long it takes from lifting the sheet out of one to laying it into the next
      */
-    record Bath(String of, Quantity margin, Quantity depth, int baths, Optional<Integer> atMost,
+    record Bath(String of, Optional<Quantity> margin, Optional<Quantity> depth, int baths, Optional<Integer> atMost,
             Optional<Quantity> each, Optional<Quantity> temperature, int sheets, Optional<Water> water,
             List<BathReading> readings, Optional<Quantity> filling, Optional<Quantity> changing) implements Part {
         public Bath {
@@ -173,8 +173,8 @@ public sealed interface Part {
     }
 
     /** Weights laid on side by side: the mass of each, over the whole sheet or an area of its own, and what lies between, from the sheet outward. */
-    record Press(int weights, Quantity mass, Optional<Quantity> height, Optional<Quantity> width, List<String> between,
-            Optional<Quantity> time) implements Part {
+    record Press(int weights, Optional<Quantity> mass, Optional<Quantity> height, Optional<Quantity> width,
+            List<String> between, Optional<Quantity> time) implements Part {
         public Press {
             between = List.copyOf(between);
         }
@@ -200,7 +200,7 @@ public sealed interface Part {
      * @param ofPatch whether it is a lining or a large patch
      * @param activation what wakes an adhesive that lies on the tissue already; empty where it is laid down wet
      */
-    record Mend(List<String> damages, String tissue, String with, Quantity strip, Quantity lap,
+    record Mend(List<String> damages, String tissue, String with, Optional<Quantity> strip, Optional<Quantity> lap,
             Optional<Quantity> piece, Optional<Quantity> pasteLoad, Optional<Quantity> waste,
             Optional<String> grain, boolean ofPatch, Optional<Activation> activation) implements Part {
         public Mend {

@@ -17,6 +17,7 @@ import org.benchleaf.quantity.Unit;
  * @param support what it is made on
  * @param size of the sheet before treatment; empty if it is not on record
  * @param sizeMissing why there is none, where there is none
+ * @param oneSide the side that is on record where the other is not
  * @param features what must not be crushed or wetted, such as {@code plate mark}, {@code seal}
  * @param afterwards what the sheet has to bear after treatment, in the words of the schema, such as {@code must stay flexible}
  * @param consultation matters that need others to be heard first, such as {@code sacred}, with what came of it
@@ -24,7 +25,7 @@ import org.benchleaf.quantity.Unit;
  * @param items leaves, inserts or further objects treated with it, each with a condition, a decision and results of its own
  */
 public record PrintObject(String kind, String technique, Optional<String> made, Optional<String> madeEvidence,
-        boolean opinion, PaperSupport support, Optional<SheetSize> size, Optional<MissingValue> sizeMissing, List<String> features,
+        boolean opinion, PaperSupport support, Optional<SheetSize> size, Optional<MissingValue> sizeMissing, Optional<OneSide> oneSide, List<String> features,
         List<String> afterwards, List<Consultation> consultation, List<Medium> media,
         List<Item> items, Place place) {
 
@@ -52,6 +53,14 @@ public record PrintObject(String kind, String technique, Optional<String> made, 
         private static Quantity longer(Quantity one, Quantity other) {
             return one.in(Unit.MILLIMETRE) >= other.in(Unit.MILLIMETRE) ? one : other;
         }
+    }
+
+    /**
+     * One side of a sheet whose other side nobody recorded.
+     *
+     * @param isHeight whether it is the height
+     */
+    public record OneSide(boolean isHeight, Quantity length) {
     }
 
     /**

@@ -295,8 +295,8 @@ final class FieldReader {
         Optional<PrintObject.SheetSize> size = facts.treatment.object().sizeOf(step.of());
         Optional<Quantity> height = press.height().or(() -> size.map(PrintObject.SheetSize::height));
         Optional<Quantity> width = press.width().or(() -> size.map(PrintObject.SheetSize::width));
-        return height.flatMap(high -> width.map(wide -> Quantity.of(press.mass().asStated().to(Unit.KILOGRAM).high()
-                * GRAVITY / (high.in(Unit.METRE) * wide.in(Unit.METRE)), Unit.PASCAL)));
+        return press.mass().flatMap(mass -> height.flatMap(high -> width.map(wide -> Quantity.of(mass.asStated().to(Unit.KILOGRAM).high()
+                * GRAVITY / (high.in(Unit.METRE) * wide.in(Unit.METRE)), Unit.PASCAL))));
     }
 
     /** On how many sides of the sheet the damages lie that are mended. */

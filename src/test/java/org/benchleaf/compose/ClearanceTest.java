@@ -334,7 +334,7 @@ class ClearanceTest {
                 new PaperSupport("rag", List.of(), Optional.empty(), Optional.empty(), Optional.empty(),
                         Optional.empty(), List.of(), PLACE),
                 Optional.of(new PrintObject.SheetSize(Quantity.of(400, Unit.MILLIMETRE),
-                        Quantity.of(300, Unit.MILLIMETRE))), Optional.empty(), List.of(), List.of(), List.of(), List.of(), List.of(), PLACE);
+                        Quantity.of(300, Unit.MILLIMETRE))), Optional.empty(), Optional.empty(), List.of(), List.of(), List.of(), List.of(), List.of(), PLACE);
         return new TreatmentCase("case", "A sheet", "A sheet is treated.", Level.FOUNDATION, "en", publication, object,
                 List.of(), List.of(), new Proposal(List.of(), List.of(), Optional.empty(), List.of(), Map.of(), List.of(),
                 PLACE), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), new Story(List.of()), CaseSources.NONE,

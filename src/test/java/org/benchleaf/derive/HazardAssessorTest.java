@@ -234,7 +234,7 @@ class HazardAssessorTest {
     @Test
     void a_step_with_spirit_is_chemical_and_names_what_to_wear() {
         Invented invented = new Invented().solution("mist", MIST).step("relax", mist("mist", "60 mL"))
-                .step("dry", new Part.Press(1, q("4 kg"), Optional.empty(), Optional.empty(), List.of(), Optional.empty()));
+                .step("dry", new Part.Press(1, Optional.of(q("4 kg")), Optional.empty(), Optional.empty(), List.of(), Optional.empty()));
         Map<String, StepCare> care = invented.derived().worked().care();
 
         assertThat(care.get("relax").chemical()).isTrue();
@@ -250,7 +250,7 @@ class HazardAssessorTest {
     @Test
     void a_caution_names_what_it_speaks_of() {
         Invented invented = new Invented().solution("mist", MIST).step("relax", mist("mist", "60 mL"),
-                new Part.Bath("deionised-water", q("20 mm"), q("10 mm"), 1, Optional.empty(), Optional.empty(),
+                new Part.Bath("deionised-water", Optional.of(q("20 mm")), Optional.of(q("10 mm")), 1, Optional.empty(), Optional.empty(),
                         Optional.empty(), 1, Optional.empty(), List.of(), Optional.empty(), Optional.empty()));
         StepCare care = invented.derived().worked().care().get("relax");
 
@@ -294,7 +294,7 @@ class HazardAssessorTest {
     void of_two_gloves_and_two_kinds_of_air_one_step_asks_for_the_stricter_alone() {
         Invented invented = new Invented().solution("mist", MIST);
         invented.material("dcm", "liquid", "dichloromethane", Optional.empty(), Optional.empty());
-        invented.step("relax", mist("mist", "60 mL"), new Part.Bath("dcm", q("20 mm"), q("10 mm"), 1, Optional.empty(),
+        invented.step("relax", mist("mist", "60 mL"), new Part.Bath("dcm", Optional.of(q("20 mm")), Optional.of(q("10 mm")), 1, Optional.empty(),
                 Optional.empty(), Optional.empty(), 1, Optional.empty(), List.of(), Optional.empty(), Optional.empty()));
         List<String> wear = invented.derived().worked().care().get("relax").wear();
 

@@ -170,7 +170,7 @@ final class Invented {
     }
 
     static Part.Bath bath(String of, String margin, String depth, int baths) {
-        return new Part.Bath(of, q(margin), q(depth), baths, Optional.empty(), Optional.of(q("20 min")),
+        return new Part.Bath(of, Optional.of(q(margin)), Optional.of(q(depth)), baths, Optional.empty(), Optional.of(q("20 min")),
                 Optional.empty(), 1, Optional.empty(), List.of(), Optional.empty(), Optional.empty());
     }
 
@@ -179,7 +179,7 @@ final class Invented {
     }
 
     static Part.Mend mend(List<String> damages, String with, String lap, String waste) {
-        return new Part.Mend(damages, "kozo-9", with, q("8 mm"), q(lap), Optional.of(q("40 mm")),
+        return new Part.Mend(damages, "kozo-9", with, Optional.of(q("8 mm")), Optional.of(q(lap)), Optional.of(q("40 mm")),
                 Optional.of(q("0.03 g/cm²")), QuantityReader.read(waste,
                         org.benchleaf.quantity.Dimension.SHARE).quantity(), Optional.empty(), false, Optional.empty());
     }
@@ -201,7 +201,7 @@ final class Invented {
         PaperSupport paper = new PaperSupport("rag", List.of(), grammage.map(Invented::q), Optional.empty(), grain,
                 Optional.empty(), List.of(), PLACE);
         PrintObject object = new PrintObject("sheet", "letterpress", Optional.empty(), Optional.empty(), false, paper,
-                Optional.of(new PrintObject.SheetSize(q(height), q(width))), Optional.empty(), List.of(), List.of(), List.of(), List.of(), List.of(), PLACE);
+                Optional.of(new PrintObject.SheetSize(q(height), q(width))), Optional.empty(), Optional.empty(), List.of(), List.of(), List.of(), List.of(), List.of(), PLACE);
         return new TreatmentCase("invented", "An invented case", "", Level.FOUNDATION, "en", publication(), object,
                 damages, tests, proposal(), List.of(), solutions, steps, results, List.of(), List.of(), reasons,
                 new Story(sections), CaseSources.NONE, List.of(), true, Set.of(), PLACE);

@@ -64,7 +64,7 @@ class TimelineTest {
         Timeline timeline = timeline(new Invented()
                 .step("wash", Map.of("hands", "50 %"), List.of(), Invented.bath("deionised-water", "50 mm", "30 mm", 3))
                 .step("dry", Map.of("hands", "30 min", "overnight", "yes"), List.of("wash"), BLOTTERS,
-                        new Part.Press(1, q("4 kg"), Optional.empty(), Optional.empty(), List.of(),
+                        new Part.Press(1, Optional.of(q("4 kg")), Optional.empty(), Optional.empty(), List.of(),
                                 Optional.of(q("3 d")))));
         // By hand, with the usual 3 to 6 min to fill and 3 to 5 min for a change: 3 + 60 + 2 · 3 and 6 + 60 + 2 · 5 min.
         assertThat(step(timeline, "wash").takes().lowIn(Unit.MINUTE)).isEqualTo(69);
@@ -80,7 +80,7 @@ class TimelineTest {
     }
 
     private static Part.Bath bath(String margin, Optional<String> filling, Optional<String> changing) {
-        return new Part.Bath("deionised-water", q(margin), q("30 mm"), 3, Optional.empty(), Optional.of(q("20 min")), Optional.empty(),
+        return new Part.Bath("deionised-water", Optional.of(q(margin)), Optional.of(q("30 mm")), 3, Optional.empty(), Optional.of(q("20 min")), Optional.empty(),
                 1, Optional.empty(), List.of(), filling.map(Invented::q), changing.map(Invented::q));
     }
 

@@ -141,7 +141,7 @@ class WorkedExamplesTest {
         Invented invented = new Invented();
         invented.height = "420 mm";
         invented.width = "297 mm";
-        invented.step("press", new Part.Press(1, q("11.5 kg"), Optional.empty(), Optional.empty(), List.of(),
+        invented.step("press", new Part.Press(1, Optional.of(q("11.5 kg")), Optional.empty(), Optional.empty(), List.of(),
                 Optional.of(q("3 d"))));
         // By hand: 11.5 kg × 9.80665 m/s² / 0.12474 m² = 904 Pa.
         holds(invented.figure("press.pressure"), 0.904, Unit.KILOPASCAL, within(0.0005));

@@ -121,6 +121,11 @@ final class Variation {
         return copy;
     }
 
+    /** What a file of the folder gives a reason for. */
+    static Map<String, Object> reasons(String file) {
+        return mapping(load(FOLDER.resolve(file)));
+    }
+
     private static Object load(Path file) {
         try {
             return yaml().load(Files.readString(file));
