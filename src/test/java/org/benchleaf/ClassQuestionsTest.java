@@ -16,7 +16,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /**
  * What a teacher or technician asks of a class, each answered by one link of its page. Amounts and days are worked by hand: six
- * stations of 17.1 mL of limewater with 10 % to spare, of which 80 % settle clear, are made as 250 mL; five working days before
+ * stations of 17.1 mL of limewater and as much for the spare sheet are made as the least, 250 mL; five working days before
  * Friday 10 April 2026, over Easter, are Wednesday 1 April; five stations of 15 mL with 5 % to spare and 3 mL in each bottle are 94 mL.
  */
 class ClassQuestionsTest {

@@ -24,7 +24,7 @@ import org.junit.jupiter.api.Test;
  * (OIML R 22); saturated limewater 0.0203 mol/kg at 25 °C and pH 12.627 at 20 °C (Bates, Bower and Smith 1956); 1.60 g/L at 20 °C
  * (a handbook of chemistry, from memory); at 25 °C pK of carbon dioxide 1.468, 6.352 and 10.329 (Plummer and Busenberg 1982); water
  * 1.008e-14; flash point 26 °C of ethanol 40 % v/v (table cited by the page); 43 and 63 % solids (Sugarman and Vitale 1992).
- * Usual minutes, 0.5 g/g of blotter and 90 % of a can: common practice, no source.
+ * Usual minutes, two pairs of gloves, 0.5 g/g of blotter and 90 % of a can: common practice, no source.
  */
 class SpringCourseByHandTest {
 
@@ -135,6 +135,10 @@ class SpringCourseByHandTest {
             exact("class.spring-course.ethanol-96.packs", 1, Unit.COUNT, "24.2 / 500, a whole one"),
             rounded("class.spring-course.ethanol-96.left", 475.83, Unit.MILLILITRE, "30 + 500 − 54.17"),
             exact("class.spring-course.calcium-hydroxide.missing", 0, Unit.GRAM, "100 g stand there"),
+            rounded("class.spring-course.deionised-water.missing", 122.13, Unit.LITRE, "none is on the shelf"),
+            exact("class.spring-course.deionised-water.packs", 13, Unit.COUNT, "122.13 / 10, a whole one"),
+            rounded("class.spring-course.deionised-water.left", 7.87, Unit.LITRE, "130 − 122.13"),
+            exact("class.spring-course.waste-alkaline-water.volume", 250, Unit.MILLILITRE, "all of the limewater, as if no bath took any"),
             exact("class.spring-course.sheet.sheets", 7, Unit.COUNT, "6 + 1"),
             exact("class.spring-course.sprayer.laid-out", 6, Unit.COUNT, "one at each station"),
             exact("class.spring-course.polyester-film.laid-out", 7, Unit.COUNT, "6 and one for the spare sheet"),

@@ -1,20 +1,25 @@
 package org.benchleaf.compose;
 
+import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.benchleaf.derive.ClassPlan;
 import org.benchleaf.derive.ClassSupplies;
 import org.benchleaf.derive.Preparation;
+import org.benchleaf.derive.ScheduleReading;
 import org.benchleaf.model.Part;
 import org.benchleaf.model.Reference;
 import org.benchleaf.quantity.Quantity;
+import org.benchleaf.quantity.Unit;
 
 /** The technician's page of a class: what to make in the order to begin, in what, what to lay out, what is left, the labels. */
 final class ClassPreparationPage implements ClassPageMaker {
@@ -32,6 +37,7 @@ final class ClassPreparationPage implements ClassPageMaker {
         Words words = sheet.words();
         sheet.add(desk.opening(sheet, NAME));
         sheet.add(new BriefingMaker(sheet, desk.desk()).beforePreparing(desk.plan().preparations(), atHand(desk)));
+        practice(sheet, desk).ifPresent(sheet::add);
         sheet.add(new Section("begin", words.say("class.begin"), Optional.of(words.say("class.begin-lead")),
                 List.of(begin(sheet, desk))));
         RecipeMaker recipes = new RecipeMaker(sheet, desk.desk());
@@ -47,6 +53,26 @@ final class ClassPreparationPage implements ClassPageMaker {
         return desk.finish(sheet, NAME);
     }
 
+    /** What practice sheets are like, and the steps of the case that they have behind them when the class begins. */
+    private static Optional<Section> practice(Sheet sheet, ClassDesk desk) {
+        Words words = sheet.words();
+        Optional<ClassSupplies.LaidOut> sheets = desk.plan().supplies().layOut().stream()
+                .filter(item -> item.kind() == ClassSupplies.Kind.SHEET).findFirst().filter(any -> desk.course().papers().like().isPresent());
+        List<Fact> facts = new ArrayList<>();
+        sheets.flatMap(ClassSupplies.LaidOut::all).ifPresent(all -> facts.add(Fact.of(words.say("class.in-all"), count(sheet, all))));
+        sheets.flatMap(item -> desk.size(sheet, item)).ifPresent(size -> facts.add(Fact.of(words.say("class.size-name"), size)));
+        desk.course().papers().like().ifPresent(like -> facts.add(Fact.of(words.say("class.like"), like)));
+        List<List<Html>> rows = desk.desk().treatment().steps().stream().takeWhile(step -> !desk.plan().steps().contains(step))
+                .map(step -> List.of(Html.ofText(desk.step(sheet, step.id())), Html.ofText(step.instruction()), Html.ofText(step.takes()
+                        .map(takes -> sheet.numbers().duration(takes).text()).orElse(words.say("class.not-worked-out"))))).toList();
+        List<Block> blocks = new ArrayList<>(List.of(new Facts(facts)));
+        if (!rows.isEmpty()) {
+            blocks.add(new Table("practice-table", words.say("class.practice-caption"), Table.columns(words, "class.step", "class.do",
+                    "class.takes-each"), rows, Optional.empty()));
+        }
+        return sheets.map(any -> new Section("practice-sheets", words.say("class.practice"), Optional.of(words.say("class.practice-lead")), blocks));
+    }
+
     /** All that the class makes, uses up or lays out; what other steps of the case use is not there. */
     private static Set<String> atHand(ClassDesk desk) {
         Set<String> ids = new LinkedHashSet<>(desk.desk().worked().hazards().keySet());
@@ -58,17 +84,37 @@ final class ClassPreparationPage implements ClassPageMaker {
         return ids;
     }
 
+    /** A row of the table of what to begin when. */
+    private record Begun(LocalDateTime at, List<Html> row) {
+    }
+
+    /** The meter, before it is first used on a day. */
+    private static List<Begun> calibrations(Sheet sheet, ClassDesk desk) {
+        Words words = sheet.words();
+        Quantity takes = sheet.library().formulary().constant("calibrating-a-meter").value();
+        String buffers = desk.plan().supplies().layOut().stream().filter(item -> item.id().equals("buffers"))
+                .map(ClassSupplies.LaidOut::words).findFirst().orElse(words.say("class.not-worked-out"));
+        Map<LocalDate, LocalDateTime> first = new TreeMap<>();
+        desk.reading().turns().stream().filter(ScheduleReading.Turn::isMetered).map(ScheduleReading.Turn::from).forEach(time ->
+                first.merge(time.toLocalDate(), time, (one, other) -> one.isBefore(other) ? one : other));
+        return first.values().stream().map(used -> new Begun(used.minusMinutes((long) takes.highIn(Unit.MINUTE)), List.of(
+                Html.ofText(words.say("class.calibrate")), Html.ofText(desk.moment(sheet, used.minusMinutes((long) takes.highIn(Unit.MINUTE)))),
+                Html.ofText(sheet.numbers().duration(takes).text()), Html.ofText(desk.moment(sheet, used)), Html.ofText(buffers),
+                Html.ofText(words.say("class.calibrate-in"))))).toList();
+    }
+
     private static Table begin(Sheet sheet, ClassDesk desk) {
         Words words = sheet.words();
-        List<List<Html>> rows = new ArrayList<>();
+        List<Begun> begun = new ArrayList<>(calibrations(sheet, desk));
         for (ClassPlan.Start start : desk.plan().starts()) {
             ClassSupplies.Filling filling = filling(desk, start.solution());
-            rows.add(List.of(Html.ofText(batch(sheet, desk, start)), Html.ofText(begin(sheet, desk, start)),
+            begun.add(new Begun(start.begin(), List.of(Html.ofText(batch(sheet, desk, start)), Html.ofText(begin(sheet, desk, start)),
                     Html.ofText(start.inTrays() ? words.say("class.by-stations")
                             : sheet.numbers().duration(start.handsOn()).text()),
                     Html.ofText(readyFor(sheet, desk, start)), Html.ofText(amount(sheet, desk, start)),
-                    Html.ofText(vessel(sheet, filling, start.batch()))));
+                    Html.ofText(vessel(sheet, desk, filling, start.batch())))));
         }
+        List<List<Html>> rows = begun.stream().sorted(Comparator.comparing(Begun::at)).map(Begun::row).toList();
         return new Table("begin-table", words.say("class.prepare-caption"), Table.columns(words, "class.what",
                 "class.begin-by", "class.hands-on", "class.ready-for", "class.amount", "class.vessel"), rows, Optional.empty());
     }
@@ -111,7 +157,7 @@ final class ClassPreparationPage implements ClassPageMaker {
                 ? sheet.words().say("bench.ready-times", "n", preparation.batches()) : "");
     }
 
-    private static String vessel(Sheet sheet, ClassSupplies.Filling filling, ClassPlan.Batch batch) {
+    private static String vessel(Sheet sheet, ClassDesk desk, ClassSupplies.Filling filling, ClassPlan.Batch batch) {
         Words words = sheet.words();
         if (filling.place() == ClassSupplies.MadeAt.TRAY) {
             return words.say("class.in-trays", "n", filling.count());
@@ -120,9 +166,15 @@ final class ClassPreparationPage implements ClassPageMaker {
                 "holds", sheet.numbers().written(filling.holds().orElseThrow()).text(),
                 "each", filling.each().map(each -> sheet.numbers().amount(each).text()).orElse("")))
                 .orElseGet(() -> words.say("class.no-vessel"));
-        return made + (filling.stations() > 0 ? " " + words.say("class.handed-out",
-                "n", batch.isOneOfSeveral() && !batch.stations().isEmpty() ? batch.stations().size() : filling.stations() / batch.of(),
+        return made + (filling.stations() > 0 ? " " + words.say(tool(desk, filling.solution()).isPresent() ? "class.handed-out-in" : "class.handed-out",
+                "tool", tool(desk, filling.solution()).map(tool -> desk.thing(sheet, tool)).orElse(""), "n", batch.isOneOfSeveral() && !batch.stations().isEmpty() ? batch.stations().size() : filling.stations() / batch.of(),
                 "each", filling.inStation().map(each -> sheet.numbers().amount(each).text()).orElse("")) : "");
+    }
+
+    /** The tool out of which a solution is sprayed. */
+    private static Optional<String> tool(ClassDesk desk, String solution) {
+        return desk.plan().steps().stream().flatMap(step -> step.part(Part.Mist.class).stream())
+                .filter(mist -> mist.of().equals(solution)).flatMap(mist -> mist.tool().stream()).findFirst();
     }
 
     private static Table layOut(Sheet sheet, ClassDesk desk) {
@@ -148,7 +200,8 @@ final class ClassPreparationPage implements ClassPageMaker {
         if (item.mark().isPresent()) {
             return onTheBench(sheet, item);
         }
-        return item.words().isEmpty() ? name : name + ", " + item.words();
+        String told = item.words().isEmpty() ? name : name + ", " + item.words();
+        return desk.size(sheet, item).map(size -> told + ", " + size).orElse(told);
     }
 
     /** A vessel as the studio calls it, another thing of the bench by its word, as an entry of a list begins. */
@@ -176,16 +229,40 @@ final class ClassPreparationPage implements ClassPageMaker {
     private static Table waste(Sheet sheet, ClassDesk desk) {
         Words words = sheet.words();
         Map<String, Reference.WasteKind> kinds = desk.desk().library().reference().waste();
-        List<List<Html>> rows = desk.plan().supplies().waste().stream().map(one -> List.of(
+        List<List<Html>> rows = new ArrayList<>(desk.plan().supplies().waste().stream().map(one -> List.of(
                 Html.ofText(one.kind().map(kinds::get).map(Reference.WasteKind::name).orElse(words.say("class.waste-unknown"))),
                 Html.ofText(one.solutions().stream().map(id -> desk.thing(sheet, id)).collect(Collectors.joining(", "))),
                 Html.ofText(words.say("class.at-most", "amount", sheet.amount(one.volume()).text())),
                 Html.ofText(one.cans().map(cans -> words.say("class.cans", "n", (long) cans.value().value(), "can",
                         sheet.numbers().written(one.can().orElseThrow()).text())).orElse(words.say("class.no-can"))),
-                Html.ofText(one.kind().map(kinds::get).map(Reference.WasteKind::words)
-                        .orElse(words.say("class.waste-ask"))))).toList();
+                Html.ofText(where(words, one, one.kind().map(kinds::get).map(Reference.WasteKind::words))))).toList());
+        rows.addAll(ofTheBench(sheet, desk));
         return new Table("waste-table", words.say("class.waste-caption"), Table.columns(words, "class.kind", "class.from-what",
                 "class.in-all", "class.vessel", "class.where"), rows, Optional.empty());
+    }
+
+    /** Where the class names cans, all of it goes into them. */
+    private static String where(Words words, ClassSupplies.Waste waste, Optional<String> told) {
+        return told.map(kind -> waste.cans().isPresent() ? words.say("class.waste-in-cans", "kind", kind) : kind)
+                .orElse(words.say("class.waste-ask"));
+    }
+
+    /** Used buffers and wet blotters, of which nobody prepared anything. */
+    private static List<List<Html>> ofTheBench(Sheet sheet, ClassDesk desk) {
+        Words words = sheet.words();
+        List<List<Html>> rows = new ArrayList<>();
+        desk.plan().supplies().layOut().stream().filter(item -> item.id().equals("buffers")).forEach(item -> rows.add(
+                wasteRow(words, "class.waste-buffers", onTheBench(sheet, item) + ", " + item.words(), words.say("class.not-worked-out"))));
+        desk.plan().steps().stream().flatMap(step -> step.part(Part.Blotters.class).flatMap(Part.Blotters::blotter).stream()).distinct()
+                .forEach(blotter -> desk.plan().supplies().layOut().stream().filter(item -> item.id().equals(blotter)).forEach(item -> rows.add(
+                        wasteRow(words, "class.waste-blotters", desk.thing(sheet, blotter), item.all().map(all -> words.say("class.at-most",
+                                "amount", count(sheet, all))).orElse(words.say("class.not-worked-out"))))));
+        return rows;
+    }
+
+    private static List<Html> wasteRow(Words words, String kind, String from, String amount) {
+        return List.of(Html.ofText(words.say(kind)), Html.ofText(from), Html.ofText(amount), Html.ofText(words.say(kind + "-in")),
+                Html.ofText(words.say(kind + "-where")));
     }
 
     /** As many labels as vessels, each solution's together. */

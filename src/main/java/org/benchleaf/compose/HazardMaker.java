@@ -81,6 +81,13 @@ final class HazardMaker {
         return statements;
     }
 
+    /** A class that one ground does not give and another does. */
+    private String alone(String classification, Map<String, List<String>> grounds) {
+        boolean given = grounds.keySet().stream().anyMatch(other -> classification.startsWith("not ")
+                && (other + ",").startsWith(classification.substring("not ".length()) + ","));
+        return given ? sheet.words().say("hazard.not-by-this", "not", classification) : classification;
+    }
+
     /** Why each class was given or not; one that several rules speak of has their sentences after each other. */
     private List<Fact> grounds(Hazards hazards) {
         Map<String, List<String>> sentences = new LinkedHashMap<>();
@@ -88,6 +95,6 @@ final class HazardMaker {
                 .add(Html.escape(ground.because()) + sheet.cite(ground.source()).map(citation -> " <a href=\""
                         + Html.escape(citation.href()) + "\">[" + citation.number() + "]</a>").orElse("")));
         return sentences.entrySet().stream()
-                .map(entry -> new Fact(entry.getKey(), new Html(String.join(" ", entry.getValue())))).toList();
+                .map(entry -> new Fact(alone(entry.getKey(), sentences), new Html(String.join(" ", entry.getValue())))).toList();
     }
 }

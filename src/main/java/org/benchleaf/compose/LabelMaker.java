@@ -43,9 +43,15 @@ final class LabelMaker {
         Optional<Hazards> hazards = Optional.ofNullable(desk.worked().hazards().get(solution.id()));
         return new LabelSheet.Label(size(preparation.batch()), solution.name(),
                 new RecipeMaker(sheet, desk).strength(solution),
-                solution.keeps().map(keeps -> sheet.numbers().duration(keeps).text()),
+                solution.keeps().map(this::keeps),
                 new HazardMaker(sheet, desk).of(solution.id()), hazards.filter(Hazards::isUnclassified).isPresent(),
                 hazards.map(Hazards::care).orElse(List.of()));
+    }
+
+    /** How long it keeps; of what keeps for less than a day, the time is written beside the day. */
+    private String keeps(Quantity keeps) {
+        String time = sheet.numbers().duration(keeps).text();
+        return keeps.highIn(Unit.DAY) < 1 ? sheet.words().say("label.with-the-time", "time", time) : time;
     }
 
     /** The first size whose largest bottle holds the batch; a batch by mass is taken to be as dense as water. */

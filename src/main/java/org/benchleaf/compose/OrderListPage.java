@@ -27,7 +27,7 @@ final class OrderListPage implements ClassPageMaker {
         sheet.add(new Section("orders", words.say("class.orders"), Optional.of(words.say("class.orders-lead")), List.of(
                 new Table("orders-table", words.say("class.orders-caption"), Table.columns(words, "class.thing",
                         "class.needed", "class.on-shelf", "class.to-buy", "class.order-by", "class.in-house", "class.left"),
-                        orders.stream().map(order -> row(sheet, desk, order)).toList(), Optional.empty()))));
+                        Stream.concat(sheets(sheet, desk), orders.stream().map(order -> row(sheet, desk, order))).toList(), Optional.empty()))));
         List<Block> workings = new ArrayList<>();
         orders.stream().flatMap(order -> Stream.concat(Stream.of(order.needed()), order.packs().stream()))
                 .map((Figure figure) -> new WorkingMaker(sheet).make(figure)).forEach(workings::add);
@@ -36,9 +36,30 @@ final class OrderListPage implements ClassPageMaker {
         return desk.finish(sheet, NAME);
     }
 
+    /** The sheets that are worked on, where somebody makes or buys them. */
+    private static Stream<List<Html>> sheets(Sheet sheet, ClassDesk desk) {
+        Words words = sheet.words();
+        return desk.plan().supplies().layOut().stream().filter(item -> item.kind() == ClassSupplies.Kind.SHEET)
+                .filter(any -> desk.course().papers().like().isPresent()).map(item -> {
+                    String all = item.all().map(count -> ClassPreparationPage.count(sheet, count)).orElse(words.say("class.not-worked-out"));
+                    return List.of(Html.ofText(ClassPreparationPage.name(sheet, desk, item) + ": " + desk.course().papers().like().orElse("")),
+                            Html.ofText(all), Html.ofText(words.say("class.shelf-unknown")), Html.ofText(words.say("class.missing", "amount", all)),
+                            Html.ofText(words.say("class.delivery-unknown")), Html.ofText(words.say("class.before-class")),
+                            Html.ofText(words.say("class.not-worked-out")));
+                });
+    }
+
+    /** What is needed; of a solid of which more is taken than dissolves, as it is weighed. */
+    private static String needed(Sheet sheet, ClassDesk desk, ClassSupplies.Order order) {
+        return desk.plan().preparations().stream().flatMap(one -> one.measures().stream()
+                        .filter(measure -> measure.excess() && measure.of().equals(order.material()))
+                        .map(measure -> new RecipeMaker(sheet, desk.desk()).amount(one, measure)))
+                .findFirst().orElseGet(() -> sheet.amount(order.needed()).text());
+    }
+
     private static List<Html> row(Sheet sheet, ClassDesk desk, ClassSupplies.Order order) {
         Words words = sheet.words();
-        return List.of(Html.ofText(desk.thing(sheet, order.material())), Html.ofText(sheet.amount(order.needed()).text()),
+        return List.of(Html.ofText(desk.thing(sheet, order.material())), Html.ofText(needed(sheet, desk, order)),
                 Html.ofText(order.stock().map(stock -> sheet.numbers().written(stock).text())
                         .orElse(words.say("class.shelf-unknown"))),
                 Html.ofText(buy(sheet, order)), Html.ofText(order.orderBy().map(day -> orderBy(sheet, desk, day))

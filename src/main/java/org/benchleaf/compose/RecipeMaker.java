@@ -86,20 +86,24 @@ final class RecipeMaker {
     }
 
     private RecipeCard.Measure measure(Preparation preparation, Preparation.Measure measure) {
+        return new RecipeCard.Measure(amount(preparation, measure), PartFacts.thing(sheet, desk, measure.of()), with(preparation, measure),
+                sheet.figure(measure.figure()).map(figure -> Link.to(sheet.words().say("prepare.working", "what",
+                        figure.label()), "#" + Paths.working(figure.id()))));
+    }
+
+    /** How much to measure out, as a hand measures it. */
+    String amount(Preparation preparation, Preparation.Measure measure) {
         Words words = sheet.words();
         String amount = measure.mark().isPresent()
                 ? words.say("prepare.about", "amount", sheet.numbers().roughly(measure.exact(), 2).text())
                 : measure.with().isPresent() ? sheet.numbers().poured(measure.measured()).text()
                 : measure.from().map(from -> byMeter(preparation.solution(), from, measure.exact())).orElseGet(() ->
                         sheet.numbers().amount(measure.exact()).text());
-        return new RecipeCard.Measure(measure.excess() ? words.say("prepare.about", "amount", amount) : amount,
-                PartFacts.thing(sheet, desk, measure.of()), with(preparation, measure),
-                sheet.figure(measure.figure()).map(figure -> Link.to(words.say("prepare.working", "what",
-                        figure.label()), "#" + Paths.working(figure.id()))));
+        return measure.excess() ? words.say("prepare.about", "amount", amount) : amount;
     }
 
     /** With what it is measured and how near that comes; where it comes not near enough, what does better. */
-    private String with(Preparation preparation, Preparation.Measure measure) {
+    String with(Preparation preparation, Preparation.Measure measure) {
         Words words = sheet.words();
         if (measure.mark().isPresent()) {
             return mark(words, sheet.numbers(), measure.mark().get());
@@ -173,9 +177,14 @@ final class RecipeMaker {
 
     /** A bath brought to a pH is measured, never trusted to its sum. */
     private Caution byTheMeter(Recipe.Adjust adjust) {
+        return caution(byTheMeter("prepare.measure-ph", adjust));
+    }
+
+    /** A text with the two ends of the pH to which a bath is brought. */
+    String byTheMeter(String key, Recipe.Adjust adjust) {
         Quantity window = Quantity.plusMinus(adjust.to().value(), sheet.library().formulary().constant("near-the-ph").value().value(), Unit.PH);
-        return caution(sheet.words().say("prepare.measure-ph", "from", sheet.numbers().written(Quantity.of(window.low(), Unit.PH)).text(),
-                "to", sheet.numbers().written(Quantity.of(window.high(), Unit.PH)).text()));
+        return sheet.words().say(key, "from", sheet.numbers().written(Quantity.of(window.low(), Unit.PH)).text(),
+                "to", sheet.numbers().written(Quantity.of(window.high(), Unit.PH)).text());
     }
 
     private List<Working> workings(Preparation preparation) {

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.benchleaf.derive.ScheduleReading;
+import org.benchleaf.model.Studio;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
 
@@ -44,7 +45,21 @@ final class StationChart {
         String takes = length(sheet, reading.minutes());
         String lead = reading.minutes() == reading.floor() ? words.say("class.plan-shortest", "takes", takes)
                 : words.say("class.plan-floor", "takes", takes, "floor", length(sheet, reading.floor()));
-        return new Section("plan", words.say("class.plan"), Optional.of(lead), List.of(chart()));
+        return new Section("plan", words.say("class.plan"), Optional.of(lead + " " + gaps()), List.of(chart()));
+    }
+
+    /** When nobody works, and what becomes of work and sheets then. */
+    private String gaps() {
+        Words words = sheet.words();
+        Studio studio = sheet.library().studio();
+        List<String> told = new ArrayList<>();
+        if (studio.closes().isAfter(studio.opens())) {
+            told.add(words.say("class.plan-hours", "opens", sheet.numbers().clock(studio.opens()), "closes", sheet.numbers().clock(studio.closes())));
+        }
+        desk.course().day().breaks().forEach(one -> told.add(words.say("class.plan-breaks", "from", sheet.numbers().clock(one.from()),
+                "to", sheet.numbers().clock(one.to()))));
+        told.add(words.say("class.plan-gaps"));
+        return String.join(" ", told);
     }
 
     /** Minutes in words. */

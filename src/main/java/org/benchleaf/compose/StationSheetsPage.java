@@ -1,13 +1,17 @@
 package org.benchleaf.compose;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.benchleaf.derive.ClassSupplies;
+import org.benchleaf.derive.Preparation;
 import org.benchleaf.derive.ScheduleReading;
+import org.benchleaf.model.Part;
+import org.benchleaf.model.Recipe;
 import org.benchleaf.model.Step;
 
 /** One sheet for each station: its own times, what it has, who helps, and room for names and initials. */
@@ -48,6 +52,7 @@ final class StationSheetsPage implements ClassPageMaker {
         blocks.add(new Facts(List.of(Fact.of(words.say("class.name"), words.say("class.line")),
                 Fact.of(words.say("class.date"), words.say("class.line")))));
         blocks.add(times(sheet, desk, station));
+        desk.bathsMadeInTrays().forEach(made -> blocks.add(bath(sheet, desk, station, made)));
         blocks.addAll(kit(sheet, desk, station));
         return new Section("station-" + station, words.say("class.station-n", "n", station) + (code.isEmpty() ? ""
                 : ", " + code), Optional.of(desk.course().title() + ". " + desk.issue(sheet)), blocks);
@@ -56,10 +61,38 @@ final class StationSheetsPage implements ClassPageMaker {
     private static Table times(Sheet sheet, ClassDesk desk, int station) {
         Words words = sheet.words();
         Set<String> told = new HashSet<>();
-        List<List<Html>> rows = desk.reading().turns().stream().filter(turn -> turn.station() == station)
-                .map(turn -> row(sheet, desk, turn, told)).toList();
+        List<List<Html>> rows = desk.reading().turns().stream().filter(turn -> turn.station() == station || turn.isHelpedBy(station))
+                .sorted(Comparator.comparing(ScheduleReading.Turn::from)).map(turn -> turn.station() == station
+                        ? row(sheet, desk, turn, told) : help(sheet, desk, turn)).toList();
         return new Table("station-" + station + "-times", words.say("class.times-caption", "n", station), Table.columns(words,
                 "class.from", "class.until", "class.do", "class.with", "class.sign"), rows, Optional.empty());
+    }
+
+    /** Another station's work at which somebody of this one lends a hand. */
+    private static List<Html> help(Sheet sheet, ClassDesk desk, ScheduleReading.Turn turn) {
+        Words words = sheet.words();
+        return List.of(Html.ofText(desk.clock(sheet, turn.from())), Html.ofText(desk.clock(sheet, turn.to())),
+                Html.ofText(words.say("class.help", "n", turn.station(), "work", desk.work(sheet, turn))),
+                Html.ofText(words.say("class.station-n", "n", turn.station())), Html.ofText(words.say("class.line")));
+    }
+
+    /** Of what each bath of the station is made, and to which pH. */
+    private static Table bath(Sheet sheet, ClassDesk desk, int station, Preparation made) {
+        Words words = sheet.words();
+        RecipeMaker recipes = new RecipeMaker(sheet, desk.desk());
+        Recipe.Adjust adjust = (Recipe.Adjust) desk.desk().treatment().solution(made.solution()).orElseThrow().recipe();
+        return new Table("station-" + station + "-" + made.solution(), recipes.byTheMeter("class.each-bath", adjust), Table.columns(words,
+                "class.thing", "class.amount", "class.with"), made.measures().stream().map(measure -> List.of(
+                        Html.ofText(desk.thing(sheet, measure.of())), Html.ofText(recipes.amount(made, measure)),
+                        Html.ofText(recipes.with(made, measure)))).toList(), Optional.empty());
+    }
+
+    /** What is done when a tray is filled with a bath that is made in it; empty for other work. */
+    private static Optional<String> inTheTray(Sheet sheet, ClassDesk desk, ScheduleReading.Turn turn) {
+        boolean made = desk.desk().treatment().step(turn.step()).flatMap(step -> step.part(Part.Bath.class))
+                .filter(bath -> desk.bathsMadeInTrays().stream().anyMatch(one -> one.solution().equals(bath.of()))).isPresent();
+        return Optional.of(turn.isBathMade() ? "class.bath-made" : turn.isBathChanged() ? "class.bath-changed"
+                : turn.isBathRead() ? "class.bath-read" : "").filter(key -> made && !key.isEmpty()).map(key -> sheet.words().say(key));
     }
 
     private static List<Html> row(Sheet sheet, ClassDesk desk, ScheduleReading.Turn turn, Set<String> told) {
@@ -69,7 +102,8 @@ final class StationSheetsPage implements ClassPageMaker {
         String whole = turn.isHold() ? step.flatMap(Step::hold).flatMap(Step.Hold::look)
                 .map(look -> words.say("class.hold-look", "work", work, "look", look)).orElse(work)
                 : turn.isMainWork() && told.add(turn.step())
-                        ? work + ". " + step.map(Step::instruction).orElse("") : work;
+                        ? work + ". " + step.map(Step::instruction).orElse("")
+                        : inTheTray(sheet, desk, turn).map(how -> work + ". " + how).orElse(work);
         String with = turn.takes().stream().filter(one -> !one.endsWith("station " + turn.station()))
                 .collect(Collectors.joining(", "));
         return List.of(Html.ofText(desk.clock(sheet, turn.from())), Html.ofText(desk.clock(sheet, turn.to())),

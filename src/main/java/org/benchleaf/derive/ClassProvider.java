@@ -184,11 +184,10 @@ final class ClassProvider {
                 step.part(Part.Bath.class).filter(bath -> bath.of().equals(solution)).isPresent());
     }
 
-    /** What is collected in all, by kind; a stock that goes into a bath is counted there. */
+    /** What is collected in all, by kind; of a stock that goes into a bath all that is made, as if no bath took any. */
     List<ClassSupplies.Waste> waste(List<Preparation> preparations, Map<String, Hazards> hazards) {
         Map<Optional<String>, List<Preparation>> byKind = new LinkedHashMap<>();
-        preparations.stream().filter(one -> bench.uses().of(one.solution()).stream().anyMatch(Uses.Use::step))
-                .forEach(one -> byKind.computeIfAbsent(Optional.ofNullable(hazards.get(one.solution()))
+        preparations.forEach(one -> byKind.computeIfAbsent(Optional.ofNullable(hazards.get(one.solution()))
                         .map(Hazards::waste).flatMap(Hazards.Waste::group), any -> new ArrayList<>()).add(one));
         List<ClassSupplies.Waste> waste = new ArrayList<>();
         byKind.forEach((kind, all) -> waste(kind, all).ifPresent(waste::add));

@@ -61,12 +61,37 @@ public final class ScheduleReading {
 
         /** Whether it is the step's own work: neither its preparation nor a release nor waiting. */
         public boolean isMainWork() {
-            return isHandsOn() && !isHold() && !work.equals(StationCut.MAKE_BATH);
+            return isHandsOn() && !isHold() && !isBathMade();
         }
 
         /** Whether a tray is filled, for the first time or again. */
         boolean isFilling() {
-            return work.equals(StationCut.MAKE_BATH) || work.startsWith(StationCut.BATH_CHANGE);
+            return isBathMade() || isBathChanged();
+        }
+
+        /** Whether a station makes its first bath. */
+        public boolean isBathMade() {
+            return work.equals(StationCut.MAKE_BATH);
+        }
+
+        /** Whether a tray is emptied and filled again. */
+        public boolean isBathChanged() {
+            return work.startsWith(StationCut.BATH_CHANGE);
+        }
+
+        /** Whether a fresh bath is brought to its pH. */
+        public boolean isBathRead() {
+            return work.equals(StationCut.READ_BATH);
+        }
+
+        /** Whether the meter is used. */
+        public boolean isMetered() {
+            return takes.contains(StationCut.METER);
+        }
+
+        /** Whether a trainee of a station lends a hand at another. */
+        public boolean isHelpedBy(int other) {
+            return station != other && takes.stream().anyMatch(one -> one.endsWith(StationCut.HANDS + " of station " + other));
         }
 
         /** Whether a supervisor releases the work. */
