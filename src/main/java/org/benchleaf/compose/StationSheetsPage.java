@@ -81,7 +81,8 @@ final class StationSheetsPage implements ClassPageMaker {
         Words words = sheet.words();
         RecipeMaker recipes = new RecipeMaker(sheet, desk.desk());
         Recipe.Adjust adjust = (Recipe.Adjust) desk.desk().treatment().solution(made.solution()).orElseThrow().recipe();
-        return new Table("station-" + station + "-" + made.solution(), recipes.byTheMeter("class.each-bath", adjust), Table.columns(words,
+        return new Table("station-" + station + "-" + made.solution(), words.say("class.station-n", "n", station) + ". "
+                + recipes.byTheMeter("class.each-bath", adjust), Table.columns(words,
                 "class.thing", "class.amount", "class.with"), made.measures().stream().map(measure -> List.of(
                         Html.ofText(desk.thing(sheet, measure.of())), Html.ofText(recipes.amount(made, measure)),
                         Html.ofText(recipes.with(made, measure)))).toList(), Optional.empty());
