@@ -169,6 +169,13 @@ class TranslatedPhrasesTest {
         }
     }
 
+    @Test
+    void the_result_of_a_spot_test_is_told_in_the_words_of_the_closed_list() throws IOException {
+        for (String language : languages()) {
+            assertThat(marked(language)).as(language).doesNotContain("stable", "bleeds").noneMatch(text -> text.startsWith("takes in"));
+        }
+    }
+
     /** The texts on the pages of the tide table that stand in its own language. */
     private static Set<String> marked(String language) {
         SitePublisher publisher = SitePublisher.with(Path.of("templates"), Pictures.none());

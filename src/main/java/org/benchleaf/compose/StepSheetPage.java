@@ -8,6 +8,7 @@ import org.benchleaf.derive.Preparation;
 import org.benchleaf.derive.Timeline;
 import org.benchleaf.model.SpotTest;
 import org.benchleaf.model.Step;
+import org.benchleaf.model.TestResult;
 import org.benchleaf.model.TreatmentCase;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
@@ -99,7 +100,12 @@ final class StepSheetPage implements CasePageMaker {
         return List.of(sheet.linked(of), Html.ofText(with),
                 Html.ofText(test.dwell().map(dwell -> sheet.numbers().duration(dwell).text())
                         .orElse(words.say("bench.tests-no-dwell"))),
-                sheet.linked(test.result().written() + test.note().map(note -> ": " + note).orElse("")));
+                sheet.linked(result(words, desk, test.result()) + test.note().map(note -> ": " + note).orElse("")));
+    }
+
+    /** In the words of the author; in those of the closed list where the page is in another language. */
+    private static String result(Words words, CaseDesk desk, TestResult result) {
+        return desk.folder().language().isEmpty() ? result.written() : words.term("test-result", result.word());
     }
 
     /** Reasons that belong to no single step, so that no step can tell them. */
