@@ -78,7 +78,9 @@ final class ConditionMapMaker {
         damage.extent().ifPresent(extent -> how.add(sheet.numbers().written(extent).text()));
         damage.active().filter("yes"::equals).ifPresent(active -> how.add(words.say("condition-map.active")));
         damage.note().ifPresent(how::add);
-        String where = Stream.of(damage.of().flatMap(desk.treatment().object()::item).map(PrintObject.Item::is), damage.where(), damage.side().map(side -> words.term("side", side)))
+        Optional<String> place = damage.where().filter(told -> !damage.side().equals(Optional.of(told)));
+        String where = Stream.of(damage.of().flatMap(desk.treatment().object()::item).map(PrintObject.Item::is), place,
+                        damage.side().map(side -> words.term("side", side)))
                 .flatMap(Optional::stream).collect(java.util.stream.Collectors.joining(", "));
         return new ConditionMap.Entry(number, sheet.linked(damage.what()), where, String.join(", ", how),
                 damage.at().isPresent() && damage.of().isEmpty());

@@ -119,7 +119,8 @@ final class PlainResults {
                     .max(Comparator.comparingDouble(figure -> Math.abs(figure.value().value())))
                     .map(figure -> figure.value().value() == 0 ? words.say("plain.size-same") : side(figure))
                     .map(said -> worked.cautions().contains(WorkedResult.HEIGHT_WITHIN_ONE_STEP)
-                            || worked.cautions().contains(WorkedResult.WIDTH_WITHIN_ONE_STEP) ? said + " " + words.say("plain.rule") : said);
+                            || worked.cautions().contains(WorkedResult.WIDTH_WITHIN_ONE_STEP)
+                            ? said + " " + words.say("plain.rule") : said);
         }
 
         private String side(Figure change) {

@@ -140,6 +140,7 @@ final class RecipeMaker {
                     .map(desk.treatment()::step).flatMap(Optional::stream).map((Step step) ->
                             new StepTitle(words, desk.treatment()).kind(step)).distinct().toList())));
         }
+        facts.addAll(new ChoiceFacts(sheet, desk).of(solution));
         solution.source().flatMap(sheet::cite).ifPresent(citation -> facts.add(new Fact(words.say("prepare.source"),
                 new Html("<a href=\"" + Html.escape(citation.href()) + "\">[" + citation.number() + "] "
                         + Html.escape(citation.text()) + "</a>"))));

@@ -41,6 +41,10 @@ final class ResultsPage implements CasePageMaker {
         baths(sheet, desk, data).ifPresent(sheet::add);
         sheet.add(times(sheet, desk));
         new RecordedDays(sheet, desk).section().ifPresent(sheet::add);
+        List<Fact> choices = new ChoiceFacts(sheet, desk).all();
+        if (!choices.isEmpty()) {
+            sheet.add(section(sheet, "choices", new Facts(choices)));
+        }
         findings(sheet, desk).forEach(sheet::add);
         files(sheet, desk, data).ifPresent(sheet::add);
         sheet.linkedData(ScriptJson.text(data.linkedData()));

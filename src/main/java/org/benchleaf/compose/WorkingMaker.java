@@ -25,7 +25,8 @@ final class WorkingMaker {
                 method.map(Method::mathml).filter(mathml -> !mathml.isBlank()).map(Html::new),
                 method.map(Method::formula).orElse(""),
                 figure.inputs().stream().map(this::given).toList(),
-                full(figure).filter(full -> !full.equals(sheet.amount(figure).text())), hidden(figure) ? sheet.amount(figure).text() : spread(figure),
+                full(figure).filter(full -> !full.equals(sheet.amount(figure).text())),
+                hidden(figure) ? sheet.amount(figure).text() : spread(figure),
                 figure.sources().stream().map(sheet::cite).flatMap(Optional::stream).toList(),
                 caveats(figure, method), sheet.said(figure).map(new PassageMaker(sheet)::make), reworkable(figure),
                 sheet.words().group("working"));

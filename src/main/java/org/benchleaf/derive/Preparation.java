@@ -46,8 +46,8 @@ public record Preparation(String solution, Quantity needed, Quantity batch, int 
      * @param figure id of the figure behind it
      */
     public record Measure(String of, Quantity exact, Quantity measured, Optional<String> with, Optional<String> vessel,
-            Optional<Mark> mark, Optional<Quantity> within, Optional<Quantity> from, Optional<Dropper> dropper, Optional<Quantity> coarse, boolean excess,
-            String figure) {
+            Optional<Mark> mark, Optional<Quantity> within, Optional<Quantity> from, Optional<Dropper> dropper,
+            Optional<Quantity> coarse, boolean excess, String figure) {
     }
 
     /**
