@@ -2,6 +2,7 @@ package org.benchleaf.check;
 
 import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -38,6 +39,8 @@ final class Gaps {
     private final Map<String, Place> marked = new LinkedHashMap<>();
     private final Map<String, Message> open = new LinkedHashMap<>();
     private final List<Place> lacking = new ArrayList<>();
+    /** Lists in which something is not known. */
+    private final Set<String> untold = new HashSet<>();
     private final Node.Mapping known;
 
     /**
@@ -78,6 +81,9 @@ final class Gaps {
         if (!(node instanceof Node.Sequence list)) {
             return node;
         }
+        if (list.items().stream().anyMatch(Gaps::isUntoldItem)) {
+            untold.add(pointer);
+        }
         List<Node> items = new ArrayList<>();
         for (int at = 0; at < list.items().size(); at++) {
             if (!isOpen(list.items().get(at), pointer + "/" + at) && !isUntoldItem(list.items().get(at))) {
@@ -99,9 +105,7 @@ final class Gaps {
 
     /** Words for a value that nobody recorded, where only a list, a group or one of some words can stand: the same as nothing. */
     private boolean isUntold(Node node, String pointer) {
-        boolean untold = node instanceof Node.Sequence list ? !list.items().isEmpty()
-                && list.items().stream().allMatch(Gaps::isUntoldItem) : isUntoldItem(node);
-        return untold && meanings.apply(pointer).filter(field -> !field.takesWords()).isPresent();
+        return isUntoldItem(node) && meanings.apply(pointer).filter(field -> !field.takesWords()).isPresent();
     }
 
     private static boolean isUntoldItem(Node node) {
@@ -153,7 +157,7 @@ final class Gaps {
 
     /** Whether a list or group has too little in it only because something in it is left open. */
     boolean explains(Place place) {
-        return marked.keySet().stream().anyMatch(pointer -> pointer.startsWith(place.pointer() + "/"));
+        return untold.contains(place.pointer()) || marked.keySet().stream().anyMatch(pointer -> pointer.startsWith(place.pointer() + "/"));
     }
 
     /** What was said of the form, as far as it does not only follow from what is left open. */

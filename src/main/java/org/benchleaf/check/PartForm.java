@@ -63,10 +63,15 @@ final class PartForm {
         List<Part> parts = new ArrayList<>();
         for (String key : step.keys()) {
             if (readers.containsKey(key)) {
-                step.group(key).map(readers.get(key)).ifPresent(parts::add);
+                step.group(key).filter(part -> !isUntoldSupport(key, part)).map(readers.get(key)).ifPresent(parts::add);
             }
         }
         return parts;
+    }
+
+    /** A support that nobody recorded is none that a rule could count on. */
+    private static boolean isUntoldSupport(String key, Fields part) {
+        return key.equals("support") && part.missing("under").isPresent();
     }
 
     private Part bath(Fields bath) {
@@ -231,8 +236,9 @@ final class PartForm {
         return fields.need(optional(fields, key), key, "");
     }
 
+    /** A thing that is no liquid may be one that nobody recorded; of a liquid, hazards and tests rest on what it is. */
     private Optional<String> optional(Fields fields, String key) {
-        fields.scalar(key).ifPresent(id -> context.references().use(id, MATERIAL));
+        fields.scalar(key).filter(id -> fields.missing(key).isEmpty()).ifPresent(id -> context.references().use(id, MATERIAL));
         return fields.text(key);
     }
 

@@ -14,7 +14,6 @@ import org.benchleaf.message.FormMessages;
 import org.benchleaf.message.Messages;
 import org.benchleaf.message.Nearest;
 import org.benchleaf.message.Place;
-import org.benchleaf.model.MissingValue;
 import org.benchleaf.read.Node;
 
 /** Who is named and who names whom; both are gathered while a case is read and compared at its end. */
@@ -68,11 +67,8 @@ final class References {
         }
     }
 
-    /** An id named where one of some kinds is expected; none where the record does not tell it. */
+    /** An id named where one of some kinds is expected. */
     void use(Node.Scalar written, Kind... kinds) {
-        if (MissingValue.read(written.text()).isPresent()) {
-            return;
-        }
         use(written.text().strip(), written.place(), kinds);
     }
 

@@ -12,7 +12,10 @@ import org.benchleaf.quantity.QuantityReader;
 import org.benchleaf.quantity.Unit;
 import org.benchleaf.read.Node;
 
-/** Reads a value as a report states it: {@code mean 7.2, n = 5, sd 0.1}, {@code 6 to 7}, {@code about 7}, {@code less than 5}, {@code reported 7}. */
+/**
+ * Reads a value as a report states it: {@code mean 7.2, n = 5, sd 0.1}, {@code 6 to 7, n = 3}, {@code about 7},
+ * {@code less than 5}, {@code reported 7}.
+ */
 final class StatedForm {
 
     private static final Map<String, Form> FORMS = Map.of("mean ", Form.MEAN, "about ", Form.ABOUT,
@@ -44,11 +47,12 @@ final class StatedForm {
         Optional<Integer> count = part(parts, COUNT).filter(text -> text.matches("[1-9][0-9]{0,3}")).map(Integer::valueOf);
         Optional<Quantity> deviation = part(parts, DEVIATION).flatMap(this::quantity);
         int known = 1 + (count.isPresent() ? 1 : 0) + (deviation.isPresent() ? 1 : 0);
-        if (value.isPresent() && known == parts.size() && (known == 1 || form.equals(Optional.of(Form.MEAN)))) {
+        if (value.isPresent() && known == parts.size() && (known == 1 || form.equals(Optional.of(Form.MEAN))
+                || form.isEmpty() && deviation.isEmpty() && value.get().spread() == Quantity.Spread.RANGE)) {
             return Optional.of(new StatedValue(form.orElse(value.get().spread() == Quantity.Spread.RANGE ? Form.RANGE
                     : Form.ONE), QuantityReader.asReading(value.get(), parts.get(0)), count, deviation, parts.get(0)));
         }
-        if (form.isPresent()) {
+        if (form.isPresent() || count.isPresent()) {
             fields.soundness().spoil(scalar.place());
             fields.messages().add(FormMessages.STATED_VALUE.at(scalar.place(), "found", scalar.text().strip()));
         }

@@ -142,7 +142,7 @@ final class CaseStudyPage implements CasePageMaker {
         List<Fact> facts = new ArrayList<>();
         facts.add(new Fact(words.say("fact.object"), sheet.linked(objectWords(words, object))));
         object.made().ifPresent(made -> facts.add(new Fact(words.say("fact.made"), sheet.linked(
-                object.madeEvidence().map(why -> words.say("made.evidence", "made", made, "why", why)).orElse(made)))));
+                object.madeEvidence().filter(CaseStudyPage::isTold).map(why -> words.say("made.evidence", "made", made, "why", why)).orElse(made)))));
         if (object.opinion()) {
             facts.add(Fact.of(words.say("fact.dating"), words.say("made.opinion")));
         }
@@ -170,12 +170,16 @@ final class CaseStudyPage implements CasePageMaker {
         return words.list(Stream.of(Optional.of(medium.is()), medium.colour(), medium.where()).flatMap(Optional::stream).toList());
     }
 
+    private static boolean isTold(String text) {
+        return MissingValue.read(text).isEmpty();
+    }
+
     private static String support(Sheet sheet, PrintObject object) {
         List<String> parts = new ArrayList<>();
         String paper = object.support().paper();
         parts.add(MissingValue.read(paper).map(missing -> sheet.words().say("missing.paper", "missing", sheet.words().missing(missing)))
                 .orElse(paper));
-        object.support().sizing().ifPresent(parts::add);
+        object.support().sizing().filter(CaseStudyPage::isTold).ifPresent(parts::add);
         parts.addAll(object.support().state());
         object.support().grammage().ifPresent(value -> parts.add(sheet.numbers().written(value).text()));
         object.support().thickness().ifPresent(value -> parts.add(sheet.words().say("support.thick",

@@ -28,7 +28,9 @@ final class StatedWords {
                 && unit != Unit.COUNT;
         String number = numbers.spaced(bare ? value.written() + " " + unit.symbol() : value.written());
         return switch (value.form()) {
-            case ONE, RANGE -> number;
+            case ONE -> number;
+            case RANGE -> value.readings().map(count -> words.say("stated.range", "value", number,
+                    "readings", words.say("stated.readings", "n", count))).orElse(number);
             case ABOUT -> words.say("stated.about", "value", number);
             case LESS_THAN -> words.say("stated.less", "value", number);
             case MORE_THAN -> words.say("stated.more", "value", number);

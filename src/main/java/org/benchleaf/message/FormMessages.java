@@ -177,7 +177,8 @@ public enum FormMessages implements CatalogueEntry {
     STATED_VALUE("FORM-057", Severity.ERROR,
             "'{found}' cannot be read as a value of a report.",
             "Left as words, no page could show it as a number or compare it.",
-            "Write 'mean 7.2, n = 5, sd 0.1' (n and sd where they are known), 'about 7', 'less than 5', 'more than 5', 'reported 7' or '6 to 7', in the unit of the result."),
+            "Write 'mean 7.2, n = 5, sd 0.1' (n and sd where they are known), 'about 7', 'less than 5', 'more than 5', 'reported 7',"
+                    + " '6 to 7' or '6 to 7, n = 3', in the unit of the result."),
     TABLE_MISSING("FORM-052", Severity.ERROR,
             "There is no table '{file}' beside the case file.",
             "The readings of this result are read from it.",

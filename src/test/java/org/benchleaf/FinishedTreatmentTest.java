@@ -1,0 +1,80 @@
+package org.benchleaf;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.benchleaf.check.Checked;
+import org.benchleaf.check.CheckedLibrary;
+import org.benchleaf.check.LibraryChecker;
+import org.benchleaf.compose.Audience;
+import org.benchleaf.compose.Clearance;
+import org.benchleaf.compose.Page;
+import org.benchleaf.compose.PageComposer;
+import org.benchleaf.derive.Derived;
+import org.benchleaf.derive.Deriver;
+import org.benchleaf.message.Message;
+import org.benchleaf.message.Severity;
+import org.benchleaf.publish.Pictures;
+import org.benchleaf.publish.SitePublisher;
+import org.benchleaf.read.LibraryReader;
+import org.jsoup.Jsoup;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * A finished treatment whose notes have gaps, as a newcomer to the format wrote it down: one run of {@code check} tells every
+ * rule that needs an answer with the line to add, and with these lines it is published.
+ */
+class FinishedTreatmentTest {
+
+    private static final Path CONTENT = Path.of("src/test/resources/finished");
+    private static final String CASE = "cases/broadside";
+
+    @TempDir
+    private Path folder;
+
+    private static List<Message> errors(Checked checked) {
+        return checked.messages().all().stream().filter(message -> message.severity() == Severity.ERROR).toList();
+    }
+
+    private static CheckedLibrary library(Path content) {
+        return LibraryChecker.check(LibraryReader.read(content));
+    }
+
+    @Test
+    void the_first_run_tells_every_answer_that_is_wanted_and_the_second_has_no_error() throws IOException {
+        Path content = folder.resolve("content");
+        ChangedContent.copy(CONTENT, content);
+        Path file = content.resolve(CASE + "/case.md");
+        String answered = Files.readString(file);
+        Files.writeString(file, answered.lines().filter(line -> !line.startsWith("  - {rule: ")).collect(Collectors.joining("\n"))
+                .replace("reasons:", "reasons: []"));
+        List<Message> wanted = errors(WholeLine.checked(content, content.resolve(CASE), library(content)));
+        assertThat(wanted).extracting(Message::code).contains("RULE-BATH-LIFTED-ON-SUPPORT", "RULE-EVERY-LIQUID-TESTED");
+        assertThat(wanted).allSatisfy(message -> assertThat(message.fix()).contains("add {rule: "));
+
+        Files.writeString(file, answered);
+        assertThat(errors(WholeLine.checked(content, content.resolve(CASE), library(content)))).isEmpty();
+    }
+
+    @Test
+    void its_case_study_says_what_is_not_recorded_and_invents_nothing() {
+        CheckedLibrary library = library(CONTENT);
+        Checked checked = WholeLine.checked(CONTENT, CONTENT.resolve(CASE), library);
+        Derived derived = Deriver.derive(checked.treatment().orElseThrow(), checked.findings(), library.library());
+        Clearance clearance = Clearance.on(LocalDate.of(2026, 6, 1), checked.treatment().get().publication(),
+                Audience.EVERYBODY).of(derived.worked());
+        Page page = PageComposer.compose(derived.worked(), library.library(), clearance).pages().stream()
+                .filter(one -> one.path().equals(CASE + "/index.html")).findFirst().orElseThrow();
+        String text = Jsoup.parse(new String(SitePublisher.with(Path.of("templates"), Pictures.none()).publish(page).bytes(),
+                StandardCharsets.UTF_8)).body().text();
+        assertThat(text).contains("It is not recorded whether this rule was kept.", "It is no advice to do the same",
+                "; width not recorded", "7.0 to 7.4 (n = 3) after").doesNotContain("(not known)", "wood pulp, not known");
+    }
+}
