@@ -3,6 +3,8 @@ package org.benchleaf;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -127,6 +129,10 @@ class GivenNumbersTest {
         private void quantity(Quantity quantity) {
             for (double end : new double[] {quantity.value(), quantity.low(), quantity.high(), quantity.halfWidth()}) {
                 put(end, quantity.unit());
+            }
+            /* An uncertainty is told with one or two of its digits: JCGM 100:2008, 7.2.6. */
+            for (int digits = 1; digits <= 2; digits++) {
+                put(new BigDecimal(quantity.halfWidth()).round(new MathContext(digits)).doubleValue(), quantity.unit());
             }
         }
 

@@ -72,7 +72,7 @@ final class SolutionForm {
         List<String> written = WAYS.stream().filter(fields::has).toList();
         if (written.size() != 1) {
             fields.messages().add(FormMessages.RECIPE_WAYS.at(place, "id", id,
-                    "count", written.isEmpty() ? "no" : written.size()));
+                    "count", written.isEmpty() ? "none" : written.size()));
             fields.soundness().spoil(place);
             // Read them all the same, so that their references count and their slips are found.
             written.forEach(way -> fields.group(way).ifPresent(group -> recipe(way, id, group)));

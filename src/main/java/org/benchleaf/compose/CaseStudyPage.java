@@ -299,7 +299,8 @@ final class CaseStudyPage implements CasePageMaker {
             return Optional.empty();
         }
         TimelineChart times = new TimelineChart(sheet, desk);
-        return Optional.of(new Section("time", words.say("study.time"), Optional.of(days(sheet, desk) + " " + words.say("study.time-money")),
+        return Optional.of(new Section("time", words.say("study.time"),
+                Optional.of(days(sheet, desk) + " " + words.say("study.time-money")),
                 List.of(new KeyNumbers(numbers), times.chart(List.of(times.data().table(Optional.empty()))))));
     }
 
@@ -309,7 +310,8 @@ final class CaseStudyPage implements CasePageMaker {
         List<KeyNumbers.Item> numbers = new ResultNumbers(sheet, desk).items();
         Optional<Facts> told = new ResultNumbers(sheet, desk).inWords();
         List<Block> blocks = new ArrayList<>();
-        List<Html> says = sentences.isEmpty() ? List.of(Html.ofText(words.say("study.no-numbers"))) : sentences;
+        List<Html> says = !sentences.isEmpty() ? sentences
+                : List.of(Html.ofText(words.say(numbers.isEmpty() ? "study.no-numbers" : "study.no-change")));
         blocks.add(new Findings(says, words.say("study.all-numbers"),
                 numbers.isEmpty() ? List.of() : List.of(new KeyNumbers(numbers))));
         told.ifPresent(blocks::add);

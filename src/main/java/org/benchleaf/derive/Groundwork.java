@@ -27,7 +27,7 @@ record Groundwork(Bench bench, TimelineMaker maker, Preparations planner, List<P
         List<Figure.Given> critical = timeline.steps().stream().filter(Timeline.TimedStep::critical).filter(Timeline.TimedStep::known)
                 .map(step -> Ledger.given(step.step(), "step on the longest path", step.takes(), origin(step))).toList();
         List<Figure.Given> hands = timeline.steps().stream().filter(Timeline.TimedStep::known)
-                .map(step -> Ledger.given(step.step(), "hands-on time", step.handsOn(), Job.CASE_FILE)).toList();
+                .map(this::hands).toList();
         Ledger ledger = bench.ledger();
         if (!critical.isEmpty()) {
             ledger.put(FigureKey.ofTimeline("total"), least("from the first start to the last end, without time off between steps",
@@ -39,6 +39,13 @@ record Groundwork(Bench bench, TimelineMaker maker, Preparations planner, List<P
         ledger.put(FigureKey.ofTimeline("people"), "people needed at once", Quantity.count(people), "largest",
                 steps.stream().map(step -> Ledger.given(step.id(), "people", Quantity.count(step.people()),
                         Job.CASE_FILE)).toList());
+    }
+
+    /** What of a step needs a person; nobody gave it where the case states none, and the whole step is taken. */
+    private Figure.Given hands(Timeline.TimedStep timed) {
+        boolean stated = bench.source().step(timed.step()).flatMap(Step::handsOn).isPresent();
+        return stated ? Ledger.given(timed.step(), "hands-on time", timed.handsOn(), Job.CASE_FILE)
+                : Ledger.given(timed.step(), "whole time of the step, as no hands-on time is given", timed.handsOn(), Job.USUAL);
     }
 
     /** The figure of which the time of a step is the value, where its baths make it; else the case file. */

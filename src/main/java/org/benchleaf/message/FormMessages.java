@@ -127,7 +127,7 @@ public enum FormMessages implements CatalogueEntry {
             "A reading on the surface and one of an extract of the same sheet differ and cannot be compared.",
             "How was it read? Add 'method:', such as 'surface, flat electrode' or 'cold extract'."),
     RECIPE_WAYS("FORM-041", Severity.ERROR,
-            "The solution '{id}' is made in {count} ways.",
+            "Of the ways to make a solution, '{id}' has {count}.",
             "Its amounts follow from the one way in which it is made.",
             "Keep exactly one of: mix, dissolve, dilute, saturate, adjust, parts."),
     PARTS_FORM("FORM-042", Severity.ERROR,

@@ -44,7 +44,8 @@ final class Assets {
 
     /** Comments are for those who read the sources; a reader's phone need not fetch them. */
     private static String withoutComments(String css) {
-        return css.replaceAll("(?s)/\\*.*?\\*/", "").replaceAll("(?m)^\\s+", "").replaceAll("\n{2,}", "\n");
+        return css.replaceAll("(?s)/\\*.*?\\*/", "").replaceAll("(?m)^\\s+", "").replaceAll("\n{2,}", "\n")
+                .replace(" { ", "{").replace("; }", "}");
     }
 
     /** The calculations as a script, compiled when the program was built; it holds nothing of the content. */
