@@ -166,9 +166,14 @@ final class ClassPreparationPage implements ClassPageMaker {
                 "holds", sheet.numbers().written(filling.holds().orElseThrow()).text(),
                 "each", filling.each().map(each -> sheet.numbers().amount(each).text()).orElse("")))
                 .orElseGet(() -> words.say("class.no-vessel"));
-        return made + (filling.stations() > 0 ? " " + words.say(tool(desk, filling.solution()).isPresent() ? "class.handed-out-in" : "class.handed-out",
-                "tool", tool(desk, filling.solution()).map(tool -> desk.thing(sheet, tool)).orElse(""), "n", batch.isOneOfSeveral() && !batch.stations().isEmpty() ? batch.stations().size() : filling.stations() / batch.of(),
-                "each", filling.inStation().map(each -> sheet.numbers().amount(each).text()).orElse("")) : "");
+        if (filling.stations() == 0) {
+            return made;
+        }
+        Optional<String> tool = tool(desk, filling.solution());
+        int stations = batch.isOneOfSeveral() && !batch.stations().isEmpty() ? batch.stations().size() : filling.stations() / batch.of();
+        return made + " " + words.say(tool.isPresent() ? "class.handed-out-in" : "class.handed-out",
+                "tool", tool.map(id -> desk.thing(sheet, id)).orElse(""), "n", stations,
+                "each", filling.inStation().map(each -> sheet.numbers().amount(each).text()).orElse(""));
     }
 
     /** The tool out of which a solution is sprayed. */

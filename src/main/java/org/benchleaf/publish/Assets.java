@@ -39,11 +39,11 @@ final class Assets {
                 css.append(text);
             }
         });
-        return withoutComments(css.append(templates.text("style/" + LAST + ".css")).toString());
+        return packed(css.append(templates.text("style/" + LAST + ".css")).toString());
     }
 
-    /** Comments are for those who read the sources; a reader's phone need not fetch them. */
-    private static String withoutComments(String css) {
+    /** Comments and the room around rules are for those who read the sources; a reader's phone need not fetch them. */
+    private static String packed(String css) {
         return css.replaceAll("(?s)/\\*.*?\\*/", "").replaceAll("(?m)^\\s+", "").replaceAll("\n{2,}", "\n")
                 .replace(" { ", "{").replace("; }", "}");
     }
