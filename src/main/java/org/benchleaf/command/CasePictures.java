@@ -10,6 +10,7 @@ import org.benchleaf.compose.CaseCard;
 import org.benchleaf.compose.Clearance;
 import org.benchleaf.compose.DataFile;
 import org.benchleaf.compose.LinkPicture;
+import org.benchleaf.compose.OnTheWeb;
 import org.benchleaf.compose.PictureManifest;
 import org.benchleaf.message.Messages;
 import org.benchleaf.model.Picture;
@@ -79,7 +80,7 @@ final class CasePictures implements Pictures {
     Optional<SiteFile> link(Optional<LinkPicture> link) {
         return link.flatMap(one -> {
             List<SiteFile> finished = one.pictures().stream().flatMap(picture -> of("", picture.id()).stream()
-                    .filter(size -> size.width() >= LinkPicture.WIDTH / 2).findFirst().or(() -> last(of("", picture.id()))).stream())
+                    .filter(size -> size.width() >= OnTheWeb.PICTURE_WIDTH / 2).findFirst().or(() -> last(of("", picture.id()))).stream())
                     .flatMap(size -> files.stream().filter(file -> file.path().equals(size.path()))).toList();
             return finished.size() < one.pictures().size() ? Optional.empty() : Optional.of(LinkPictureMaker.make(one, finished));
         });

@@ -62,7 +62,7 @@ final class AssessmentPage implements ClassPageMaker {
         }
         return new Section("outcomes", words.say("class.outcomes"), Optional.of(words.say(rows.isEmpty()
                 ? "class.no-outcomes" : "class.outcomes-lead")), rows.isEmpty() ? List.of() : List.of(new Table(
-                        "assessment-table", words.say("class.assessment-caption"), Table.columns(words, "class.will",
+                        "assessment-table", words.say("class.assessment-caption"), words.columns("class.will",
                                 "class.met-when", "class.met", "class.help-today", "class.help-next", "class.sign"), rows,
                         Optional.empty())));
     }

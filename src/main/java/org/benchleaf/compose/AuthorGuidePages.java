@@ -106,7 +106,7 @@ final class AuthorGuidePages {
 
     private Table endPoints(Sheet sheet) {
         Words words = sheet.words();
-        return new Table("end-points-table", words.say("writing.end-points-written"), Table.columns(words, "writing.end-asks",
+        return new Table("end-points-table", words.say("writing.end-points-written"), words.columns("writing.end-asks",
                 "writing.written", "writing.end-example", "writing.end-read"), guide.endPoints().stream().map(one -> List.of(
                         Html.ofText(one.asks()), code(one.written()), code(List.of(one.example())), Html.ofText(one.read()))).toList(),
                 Optional.empty());

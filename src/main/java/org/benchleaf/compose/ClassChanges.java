@@ -53,7 +53,7 @@ final class ClassChanges {
             rows.add(row(words.say("class.changes-none"), Optional.empty(), Optional.empty()));
         }
         return new Table("changes-since-" + then.number(), words.say("class.changes-caption", "number", then.number(), "on",
-                sheet.numbers().weekday(then.on())), Table.columns(words, "class.what-changed", "class.then", "class.now"),
+                sheet.numbers().weekday(then.on())), words.columns("class.what-changed", "class.then", "class.now"),
                 rows, Optional.empty());
     }
 

@@ -121,7 +121,7 @@ final class ClassPage implements ClassPageMaker {
         Words words = sheet.words();
         return new Section("doers", words.say("class.doers"), Optional.of(words.say(desk.course().papers().sheets()
                 == ClassPapers.Sheets.OBJECT ? "class.doers-lead-object" : "class.doers-lead")), List.of(new Table("doers-table",
-                words.say("class.doers-caption"), Table.columns(words, "class.step", "class.done-by", "class.released-by"),
+                words.say("class.doers-caption"), words.columns("class.step", "class.done-by", "class.released-by"),
                 desk.plan().steps().stream().map(step -> List.of(Html.ofText(desk.step(sheet, step.id())),
                         Html.ofText(words.term("role", desk.course().doer(step).word())),
                         Html.ofText(step.hold().map(hold -> words.term("role", hold.releasedBy()))
@@ -136,7 +136,7 @@ final class ClassPage implements ClassPageMaker {
             blocks.add(new Facts(papers.aims().stream().map(aim -> Fact.of(words.say("class.aim"), aim)).toList()));
         }
         if (!papers.outcomes().isEmpty()) {
-            blocks.add(new Table("outcomes-table", words.say("class.outcomes-caption"), Table.columns(words, "class.step",
+            blocks.add(new Table("outcomes-table", words.say("class.outcomes-caption"), words.columns("class.step",
                     "class.will", "class.met-when", "class.not-yet"), papers.outcomes().stream().map(one -> List.of(
                             Html.ofText(desk.step(sheet, one.at())),
                             Html.ofText(deed(words, one)),
@@ -158,7 +158,7 @@ final class ClassPage implements ClassPageMaker {
                                 .orElse(words.say("class.not-stated"))), Html.ofText(words.say("class.line")))).toList();
         return new Section("holds", words.say("class.holds"), Optional.of(words.say(rows.isEmpty() ? "class.no-holds"
                 : "class.holds-lead")), rows.isEmpty() ? List.of() : List.of(new Table("holds-table",
-                        words.say("class.holds-caption"), Table.columns(words, "class.time", "class.station", "class.released",
+                        words.say("class.holds-caption"), words.columns("class.time", "class.station", "class.released",
                                 "class.look", "class.sign"), rows, Optional.empty())));
     }
 
@@ -168,14 +168,14 @@ final class ClassPage implements ClassPageMaker {
         List<Block> blocks = new ArrayList<>();
         List<ScheduleReading.Wait> waits = reading.waits(minute -> desk.clock(sheet, reading.clock(minute)));
         if (!waits.isEmpty()) {
-            blocks.add(new Table("waits-table", words.say("class.waits-caption"), Table.columns(words, "class.station",
+            blocks.add(new Table("waits-table", words.say("class.waits-caption"), words.columns("class.station",
                     "class.waits-for", "class.before", "class.why"), waits.stream().map(wait -> List.of(
                             Html.ofText(String.valueOf(wait.station())), Html.ofText(StationChart.length(sheet, wait.minutes())),
                             Html.ofText(wait.before()), Html.ofText(wait.why()))).toList(), Optional.empty()));
         }
         List<ScheduleReading.Gain> gains = reading.gains();
         if (!gains.isEmpty()) {
-            blocks.add(new Table("gains-table", words.say("class.gains-caption"), Table.columns(words, "class.thing", "class.gain"),
+            blocks.add(new Table("gains-table", words.say("class.gains-caption"), words.columns("class.thing", "class.gain"),
                     gains.stream().map(gain -> List.of(Html.ofText(gain.thing()), Html.ofText(gain.sooner()
                             ? desk.moment(sheet, gain.end()) : words.say("class.no-gain")))).toList(), Optional.empty()));
         }
@@ -189,14 +189,14 @@ final class ClassPage implements ClassPageMaker {
         List<Block> blocks = new ArrayList<>();
         List<ClassSupplies.Air> air = desk.plan().supplies().air();
         if (!air.isEmpty()) {
-            blocks.add(new Table("air-table", words.say("class.air-caption"), Table.columns(words, "class.step", "class.air-one",
+            blocks.add(new Table("air-table", words.say("class.air-caption"), words.columns("class.step", "class.air-one",
                     "class.air-all", "class.air-share"), air.stream().map(one -> List.of(
                             Html.ofText(desk.step(sheet, one.step())), figure(sheet, one.one()), figure(sheet, one.peak()),
                             figure(sheet, one.share()))).toList(), Optional.empty()));
             air.stream().flatMap(one -> one.peak().stream()).map(figure -> new WorkingMaker(sheet).make(figure))
                     .forEach(blocks::add);
         }
-        blocks.add(new Table("shared-table", words.say("class.shared-caption"), Table.columns(words, "class.thing",
+        blocks.add(new Table("shared-table", words.say("class.shared-caption"), words.columns("class.thing",
                 "class.there-are", "class.at-once"), desk.reading().shared().stream().map(one -> List.of(
                         Html.ofText(one.thing()), Html.ofText(String.valueOf(one.count())),
                         Html.ofText(String.valueOf(one.most())))).toList(), Optional.empty()));
@@ -211,7 +211,7 @@ final class ClassPage implements ClassPageMaker {
         Words words = sheet.words();
         List<ClassSupplies.Load> loads = desk.plan().supplies().loads();
         if (!loads.isEmpty()) {
-            blocks.add(new Table("load-table", words.say("class.load-caption"), Table.columns(words, "class.load", "class.load-most",
+            blocks.add(new Table("load-table", words.say("class.load-caption"), words.columns("class.load", "class.load-most",
                     "class.load-when", "class.load-gives"), loads.stream().map(one -> List.of(
                             Html.ofText(words.term("room-load", one.kind().word())), figure(sheet, Optional.of(one.most())),
                             Html.ofText(desk.clock(sheet, desk.reading().clock(one.minute()))),
@@ -233,7 +233,7 @@ final class ClassPage implements ClassPageMaker {
                         Html.ofText(step.see().orElse(words.say("class.not-stated"))), Html.ofText(step.ifNot().get()))).toList();
         return rows.isEmpty() ? Optional.empty() : Optional.of(new Section("goes-wrong", words.say("class.goes-wrong"),
                 Optional.empty(), List.of(new Table("goes-wrong-table", words.say("class.goes-wrong-caption"),
-                        Table.columns(words, "class.step", "class.see", "class.if-not"), rows, Optional.empty()))));
+                        words.columns("class.step", "class.see", "class.if-not"), rows, Optional.empty()))));
     }
 
     /** What the trainee does, and whether nothing makes up for it. */

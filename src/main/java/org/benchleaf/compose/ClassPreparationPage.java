@@ -67,7 +67,7 @@ final class ClassPreparationPage implements ClassPageMaker {
                         .map(takes -> sheet.numbers().duration(takes).text()).orElse(words.say("class.not-worked-out"))))).toList();
         List<Block> blocks = new ArrayList<>(List.of(new Facts(facts)));
         if (!rows.isEmpty()) {
-            blocks.add(new Table("practice-table", words.say("class.practice-caption"), Table.columns(words, "class.step", "class.do",
+            blocks.add(new Table("practice-table", words.say("class.practice-caption"), words.columns("class.step", "class.do",
                     "class.takes-each"), rows, Optional.empty()));
         }
         return sheets.map(any -> new Section("practice-sheets", words.say("class.practice"), Optional.of(words.say("class.practice-lead")), blocks));
@@ -115,7 +115,7 @@ final class ClassPreparationPage implements ClassPageMaker {
                     Html.ofText(vessel(sheet, desk, filling, start.batch())))));
         }
         List<List<Html>> rows = begun.stream().sorted(Comparator.comparing(Begun::at)).map(Begun::row).toList();
-        return new Table("begin-table", words.say("class.prepare-caption"), Table.columns(words, "class.what",
+        return new Table("begin-table", words.say("class.prepare-caption"), words.columns("class.what",
                 "class.begin-by", "class.hands-on", "class.ready-for", "class.amount", "class.vessel"), rows, Optional.empty());
     }
 
@@ -191,7 +191,7 @@ final class ClassPreparationPage implements ClassPageMaker {
                         item.station().isEmpty() ? "class.for-the-room" : "class.not-worked-out"))),
                 Html.ofText(item.steps().isEmpty() ? words.say("class.all-steps") : item.steps().stream()
                         .map(step -> desk.step(sheet, step)).distinct().collect(Collectors.joining(", "))))).toList();
-        return new Table("lay-out-table", words.say("class.lay-out-caption"), Table.columns(words, "class.thing",
+        return new Table("lay-out-table", words.say("class.lay-out-caption"), words.columns("class.thing",
                 "class.at-station", "class.in-all", "class.for"), rows, Optional.empty());
     }
 
@@ -242,7 +242,7 @@ final class ClassPreparationPage implements ClassPageMaker {
                         sheet.numbers().written(one.can().orElseThrow()).text())).orElse(words.say("class.no-can"))),
                 Html.ofText(where(words, one, one.kind().map(kinds::get).map(Reference.WasteKind::words))))).toList());
         rows.addAll(ofTheBench(sheet, desk));
-        return new Table("waste-table", words.say("class.waste-caption"), Table.columns(words, "class.kind", "class.from-what",
+        return new Table("waste-table", words.say("class.waste-caption"), words.columns("class.kind", "class.from-what",
                 "class.in-all", "class.vessel", "class.where"), rows, Optional.empty());
     }
 

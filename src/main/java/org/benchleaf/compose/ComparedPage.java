@@ -72,7 +72,7 @@ final class ComparedPage {
         Words words = sheet.words();
         SubstanceMaker maker = new SubstanceMaker(sheet);
         return new Table("compared-fire", words.say("compared.caption", "title", title, "what", words.say("compared.fire")),
-                Table.columns(words, "compared.material", "substance.flash", "substance.boiling", "substance.vapour-pressure"),
+                words.columns("compared.material", "substance.flash", "substance.boiling", "substance.vapour-pressure"),
                 rows.stream().flatMap(row -> row.substances().stream().sorted().map(sheet.library().reference().substances()::get)
                         .filter(Objects::nonNull).map(substance -> Stream.concat(Stream.of(Html.ofText(row.name())),
                                 maker.volatility(substance).stream().map(cell -> cell.orElseGet(() ->
@@ -105,7 +105,8 @@ final class ComparedPage {
     /** Which of them the studio has, with the way to what it keeps of each: hazards, strength, storage, cases. */
     private static Table used(Sheet sheet, SiteDesk desk, String title, List<ComparedMaterial> rows, Map<String, List<CaseCard>> uses) {
         Words words = sheet.words();
-        return new Table("compared-used", words.say("compared.caption", "title", title, "what", words.say("compared.used")), Table.columns(words, "compared.material", "compared.studio"),
+        return new Table("compared-used", words.say("compared.caption", "title", title, "what", words.say("compared.used")),
+                words.columns("compared.material", "compared.studio"),
                 rows.stream().map(row -> List.of(Html.ofText(row.name()), own(sheet, desk, row, uses))).toList(), Optional.empty());
     }
 

@@ -67,7 +67,7 @@ final class EvidenceTables {
 
     /** What is compared with nothing, and why. */
     Table apart(List<EvidenceRow> rows) {
-        return new Table("apart-table", words.say("evidence.apart-caption"), Table.columns(words, "evidence.case", "evidence.why"),
+        return new Table("apart-table", words.say("evidence.apart-caption"), words.columns("evidence.case", "evidence.why"),
                 rows.stream().map(row -> List.of(link(row), Html.ofText(why(row.evidence())))).toList(), Optional.empty());
     }
 

@@ -14,9 +14,6 @@ final class Installation {
     /** The colours of paper and ink of the style, which a device shows while the site opens. */
     private static final String PAPER = "#faf6ee";
 
-    /** What asks the browser to keep the site, on every page. */
-    static final String SCRIPT = "offline.js";
-
     private Installation() {
     }
 

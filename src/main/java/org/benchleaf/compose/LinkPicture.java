@@ -12,11 +12,6 @@ import org.benchleaf.model.Picture;
  */
 public record LinkPicture(String path, List<Picture> pictures) {
 
-    /** Width in pixels; with the height the shape in which most programs show such pictures (common practice, no source). */
-    public static final int WIDTH = 1200;
-    /** Height in pixels. */
-    public static final int HEIGHT = 630;
-
     public LinkPicture {
         pictures = List.copyOf(pictures);
     }

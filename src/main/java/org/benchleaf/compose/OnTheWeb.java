@@ -11,13 +11,18 @@ import java.util.Optional;
  */
 public record OnTheWeb(String address, Optional<String> picture, Optional<String> alt) {
 
+    /** Width in pixels; with the height the shape in which most programs show such pictures (common practice, no source). */
+    public static final int PICTURE_WIDTH = 1200;
+    /** Height in pixels. */
+    public static final int PICTURE_HEIGHT = 630;
+
     /** Width of the picture in pixels. */
     public int width() {
-        return LinkPicture.WIDTH;
+        return PICTURE_WIDTH;
     }
 
     /** Height of the picture in pixels. */
     public int height() {
-        return LinkPicture.HEIGHT;
+        return PICTURE_HEIGHT;
     }
 }

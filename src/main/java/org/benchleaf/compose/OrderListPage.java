@@ -25,7 +25,7 @@ final class OrderListPage implements ClassPageMaker {
         List<ClassSupplies.Order> orders = desk.plan().supplies().orders();
         sheet.add(desk.opening(sheet, NAME));
         sheet.add(new Section("orders", words.say("class.orders"), Optional.of(words.say("class.orders-lead")), List.of(
-                new Table("orders-table", words.say("class.orders-caption"), Table.columns(words, "class.thing",
+                new Table("orders-table", words.say("class.orders-caption"), words.columns("class.thing",
                         "class.needed", "class.on-shelf", "class.to-buy", "class.order-by", "class.in-house", "class.left"),
                         Stream.concat(sheets(sheet, desk), orders.stream().map(order -> row(sheet, desk, order))).toList(), Optional.empty()))));
         List<Block> workings = new ArrayList<>();

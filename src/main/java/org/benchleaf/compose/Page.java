@@ -21,6 +21,9 @@ import java.util.stream.Stream;
 public record Page(String path, String kind, String title, String description, String language,
         Optional<String> caseId, Frame frame, List<Block> blocks, List<String> scripts, List<Html> linkedData) {
 
+    /** What asks the browser to keep the site on the device. */
+    public static final String KEEPING_SCRIPT = "offline.js";
+
     public Page {
         blocks = List.copyOf(blocks);
         scripts = List.copyOf(scripts);
@@ -35,7 +38,7 @@ public record Page(String path, String kind, String title, String description, S
 
     /** The same page as a preview shows it: with a script of the preview after the others, and never kept on a device. */
     public Page previewed(String script) {
-        Stream<String> others = scripts.stream().filter(name -> !name.equals(Installation.SCRIPT));
+        Stream<String> others = scripts.stream().filter(name -> !name.equals(KEEPING_SCRIPT));
         return new Page(path, kind, title, description, language, caseId, frame, blocks,
                 Stream.concat(others, Stream.of(script)).toList(), linkedData);
     }

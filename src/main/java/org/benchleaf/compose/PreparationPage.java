@@ -68,7 +68,7 @@ final class PreparationPage implements CasePageMaker {
             rows.add(row(sheet, desk, item, placed.size()));
         }
         List<Block> blocks = new ArrayList<>(List.of(new Table("lay-out-table", words.say("class.lay-out-caption"),
-                Table.columns(words, "class.thing", "class.amount", "class.for"), rows, Optional.empty())));
+                words.columns("class.thing", "class.amount", "class.for"), rows, Optional.empty())));
         new StationDrawing(sheet, desk).make("lay-out-drawing", placed).ifPresent(blocks::add);
         return Optional.of(new Section("lay-out", words.say("prepare.lay-out"), Optional.empty(), blocks));
     }

@@ -54,7 +54,7 @@ final class Sheet {
         this.sources = Sources.of(library);
         scripts.add("disclosure.js");
         if (Installation.isWanted(library.studio())) {
-            scripts.add(Installation.SCRIPT);
+            scripts.add(Page.KEEPING_SCRIPT);
         }
     }
 

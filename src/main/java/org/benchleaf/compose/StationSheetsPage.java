@@ -64,8 +64,8 @@ final class StationSheetsPage implements ClassPageMaker {
         List<List<Html>> rows = desk.reading().turns().stream().filter(turn -> turn.station() == station || turn.isHelpedBy(station))
                 .sorted(Comparator.comparing(ScheduleReading.Turn::from)).map(turn -> turn.station() == station
                         ? row(sheet, desk, turn, told) : help(sheet, desk, turn)).toList();
-        return new Table("station-" + station + "-times", words.say("class.times-caption", "n", station), Table.columns(words,
-                "class.from", "class.until", "class.do", "class.with", "class.sign"), rows, Optional.empty());
+        return new Table("station-" + station + "-times", words.say("class.times-caption", "n", station),
+                words.columns("class.from", "class.until", "class.do", "class.with", "class.sign"), rows, Optional.empty());
     }
 
     /** Another station's work at which somebody of this one lends a hand. */
@@ -82,8 +82,8 @@ final class StationSheetsPage implements ClassPageMaker {
         RecipeMaker recipes = new RecipeMaker(sheet, desk.desk());
         Recipe.Adjust adjust = (Recipe.Adjust) desk.desk().treatment().solution(made.solution()).orElseThrow().recipe();
         return new Table("station-" + station + "-" + made.solution(), words.say("class.station-n", "n", station) + ". "
-                + recipes.byTheMeter("class.each-bath", adjust), Table.columns(words,
-                "class.thing", "class.amount", "class.with"), made.measures().stream().map(measure -> List.of(
+                + recipes.byTheMeter("class.each-bath", adjust),
+                words.columns("class.thing", "class.amount", "class.with"), made.measures().stream().map(measure -> List.of(
                         Html.ofText(desk.thing(sheet, measure.of())), Html.ofText(recipes.amount(made, measure)),
                         Html.ofText(recipes.with(made, measure)))).toList(), Optional.empty());
     }
@@ -126,7 +126,7 @@ final class StationSheetsPage implements ClassPageMaker {
             }
         }
         List<Block> blocks = new ArrayList<>(List.of(new Table("station-" + station + "-kit", words.say("class.kit-caption",
-                "n", station), Table.columns(words, "class.thing", "class.amount"), rows, Optional.empty())));
+                "n", station), words.columns("class.thing", "class.amount"), rows, Optional.empty())));
         new StationDrawing(sheet, desk.desk()).make("station-" + station + "-drawing", placed).ifPresent(blocks::add);
         return blocks;
     }

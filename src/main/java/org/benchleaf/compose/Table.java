@@ -2,7 +2,6 @@ package org.benchleaf.compose;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /**
  * A captioned table with one row of headers.
@@ -25,11 +24,6 @@ public record Table(String id, String caption, List<Column> columns, List<List<H
                         + columns.size() + " headers");
             }
         }
-    }
-
-    /** Columns of words, their headers by the keys of the interface's words. */
-    static List<Column> columns(Words words, String... keys) {
-        return Stream.of(keys).map(key -> new Column(words.say(key), false)).toList();
     }
 
     /** A column's header, and whether it holds numbers, which line up at their end. */

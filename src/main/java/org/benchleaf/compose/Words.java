@@ -7,6 +7,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Collection;
 import java.util.Collections;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -21,7 +22,7 @@ import org.benchleaf.model.MissingValue;
 /**
  * The words of the interface in one language, from {@code words/interface_<language>.properties}.
  *
- * <p>English is complete. What a language lacks it has from English, which the finished page marks ({@link ForeignWords}); a
+ * <p>English is complete. What a language lacks it has from English, which the finished page marks ({@code ForeignWords}); a
  * key that no file has is a mistake of the program and stops it.
  */
 final class Words {
@@ -95,6 +96,11 @@ final class Words {
     /** Whether there is a text for the key. */
     boolean has(String key) {
         return texts.containsKey(key);
+    }
+
+    /** Columns of words, their headers by keys. */
+    List<Table.Column> columns(String... keys) {
+        return Stream.of(keys).map(key -> new Table.Column(say(key), false)).toList();
     }
 
     /**

@@ -12,6 +12,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import javax.imageio.ImageIO;
 import org.benchleaf.compose.LinkPicture;
+import org.benchleaf.compose.OnTheWeb;
 import org.benchleaf.model.Picture;
 
 /** Makes the picture beside a link: finished pictures of the case side by side, whole, on a light ground. */
@@ -31,12 +32,12 @@ public final class LinkPictureMaker {
      * @param finished files of these pictures, in the same order
      */
     public static SiteFile make(LinkPicture link, List<SiteFile> finished) {
-        BufferedImage image = new BufferedImage(LinkPicture.WIDTH, LinkPicture.HEIGHT, BufferedImage.TYPE_INT_RGB);
+        BufferedImage image = new BufferedImage(OnTheWeb.PICTURE_WIDTH, OnTheWeb.PICTURE_HEIGHT, BufferedImage.TYPE_INT_RGB);
         Graphics2D pen = image.createGraphics();
         pen.setRenderingHint(RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BICUBIC);
         pen.setColor(GROUND);
-        pen.fillRect(0, 0, LinkPicture.WIDTH, LinkPicture.HEIGHT);
-        int room = (LinkPicture.WIDTH - MARGIN) / finished.size() - MARGIN;
+        pen.fillRect(0, 0, OnTheWeb.PICTURE_WIDTH, OnTheWeb.PICTURE_HEIGHT);
+        int room = (OnTheWeb.PICTURE_WIDTH - MARGIN) / finished.size() - MARGIN;
         for (int at = 0; at < finished.size(); at++) {
             draw(pen, read(finished.get(at)), MARGIN + at * (room + MARGIN), room);
         }
@@ -50,7 +51,7 @@ public final class LinkPictureMaker {
 
     /** As large as its room lets it be, in the middle of it. */
     private static void draw(Graphics2D pen, BufferedImage picture, int left, int room) {
-        int high = LinkPicture.HEIGHT - 2 * MARGIN;
+        int high = OnTheWeb.PICTURE_HEIGHT - 2 * MARGIN;
         double scale = Math.min((double) room / picture.getWidth(), (double) high / picture.getHeight());
         int width = Math.max(1, (int) Math.round(picture.getWidth() * scale));
         int height = Math.max(1, (int) Math.round(picture.getHeight() * scale));
