@@ -1,5 +1,8 @@
 package org.benchleaf.browser;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
 import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -26,6 +29,25 @@ class LoadingIT {
                 window.ask("Page.removeScriptToEvaluateOnNewDocument", Map.of("identifier", planted));
             }
         });
+    }
+
+    /** Each row that comes in has a say in how wide its columns are. */
+    @Test
+    void tables_are_not_seen_until_their_page_is_whole() throws IOException {
+        try (HalfPage half = new HalfPage(SiteUnderTest.demo().root(), "checked.html")) {
+            Windows.lend(window -> {
+                Object planted = window.ask("Page.addScriptToEvaluateOnNewDocument",
+                        Map.of("source", Scripts.plain("tables-while-loading"))).get("identifier");
+                try {
+                    window.visit(half.address());
+                    window.until("window.__tables.whole.length > 0");
+                    assertThat(window.texts("return window.__tables.coming;")).hasSizeGreaterThan(1).containsOnly("hidden");
+                    assertThat(window.texts("return window.__tables.whole;")).containsExactly("visible");
+                } finally {
+                    window.ask("Page.removeScriptToEvaluateOnNewDocument", Map.of("identifier", planted));
+                }
+            });
+        }
     }
 
     /** A phone, and a desk where scripts of a page's own come in. */
