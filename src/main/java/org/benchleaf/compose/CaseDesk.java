@@ -61,12 +61,16 @@ record CaseDesk(WorkedCase worked, Library library, Clearance clearance, List<Ca
     }
 
     private List<String> onScreenOnly(CasePageName page) {
-        boolean workings = treatment().workingsPrinted() || page.output() != Clearance.Output.PREPARATION_SHEET;
-        return Stream.concat(onScreenOnly(page.output()).stream(), Stream.of("workings").filter(any -> !workings)).toList();
+        return onScreenOnly(page.output(), page.output() == Clearance.Output.PREPARATION_SHEET);
     }
 
-    /** What of a page no permission lets anybody print. */
-    List<String> onScreenOnly(Clearance.Output output) {
+    /** What of a page no permission lets anybody print; of one that holds recipes, their workings too if the author chose so. */
+    List<String> onScreenOnly(Clearance.Output output, boolean recipes) {
+        return Stream.concat(unlicensed(output).stream(),
+                Stream.of("workings").filter(any -> recipes && !treatment().workingsPrinted())).toList();
+    }
+
+    private List<String> unlicensed(Clearance.Output output) {
         return !clearance.prints(output) ? List.of("page")
                 : clearance.allows(Clearance.Output.PICTURES) && !clearance.prints(Clearance.Output.PICTURES)
                 ? List.of("pictures") : List.of();

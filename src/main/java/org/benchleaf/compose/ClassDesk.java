@@ -117,7 +117,8 @@ record ClassDesk(CaseDesk desk, ClassPlan plan, ScheduleReading reading) {
         return sheet.page(title, words.say("class.description", "what", what, "class", course().title()),
                 Optional.of(desk.treatment().id()),
                 new Frames(desk.library(), words, desk.clearance().audience(), desk.names().ofSite()).ofCase(sheet.path(),
-                        title, desk.treatment(), desk.pages(), desk.onScreenOnly(Clearance.Output.PREPARATION_SHEET), Optional.empty()));
+                        title, desk.treatment(), desk.pages(),
+                        desk.onScreenOnly(Clearance.Output.PREPARATION_SHEET, page.recipes()), Optional.empty()));
     }
 
     /** The time of day, with a short weekday where it is not the day on which the class begins. */

@@ -5,6 +5,12 @@ package org.benchleaf.compose;
  *
  * @param kind such as {@code class-orders}; {@code class-page.<kind>} words it
  * @param ending how the name of its file ends, after that of the class
+ * @param recipes whether it holds recipes, whose workings are left out on paper where the case says so
  */
-record ClassPageName(String kind, String ending) {
+record ClassPageName(String kind, String ending, boolean recipes) {
+
+    /** A page without recipes. */
+    ClassPageName(String kind, String ending) {
+        this(kind, ending, false);
+    }
 }

@@ -24,7 +24,7 @@ import org.benchleaf.quantity.Unit;
 /** The technician's page of a class: what to make in the order to begin, in what, what to lay out, what is left, the labels. */
 final class ClassPreparationPage implements ClassPageMaker {
 
-    private static final ClassPageName NAME = new ClassPageName("class-preparation", "-preparation.html");
+    private static final ClassPageName NAME = new ClassPageName("class-preparation", "-preparation.html", true);
 
     @Override
     public ClassPageName name() {

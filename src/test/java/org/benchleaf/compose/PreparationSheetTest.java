@@ -32,6 +32,9 @@ class PreparationSheetTest {
     void workings_are_left_off_the_paper_where_the_author_chooses_so() {
         assertThat(sheets("tide-table").map(page -> page.frame().onScreenOnly())).containsExactly(List.of("workings"));
         assertThat(sheets("parish-map").map(page -> page.frame().onScreenOnly())).containsExactly(List.of());
+        assertThat(pages("tide-table", "class-preparation").map(page -> page.frame().onScreenOnly())).isNotEmpty()
+                .containsOnly(List.of("workings"));
+        assertThat(pages("tide-table", "class-stations").map(page -> page.frame().onScreenOnly())).isNotEmpty().containsOnly(List.of());
     }
 
     @Test
@@ -48,9 +51,13 @@ class PreparationSheetTest {
     }
 
     private static Stream<Page> sheets(String caseId) {
+        return pages(caseId, "preparation");
+    }
+
+    private static Stream<Page> pages(String caseId, String kind) {
         Library library = DemoSite.made().library();
         var worked = DemoSite.worked(caseId, library);
         return PageComposer.compose(worked, library, Clearance.on(DemoSite.DAY, worked.source().publication(), Audience.EVERYBODY)).pages().stream()
-                .filter(page -> page.kind().equals("preparation"));
+                .filter(page -> page.kind().equals(kind));
     }
 }
