@@ -51,8 +51,23 @@ public record FigureKey(Owner owner, String of, String name, String qualifier) {
 
     /** The name of a measure or a spot in ids: its letters and digits, words joined by hyphens. */
     static String named(String words) {
-        String name = words.strip().replaceAll("[^\\p{L}\\p{N}]+", "-").replaceAll("^-|-$", "");
-        return name.isEmpty() ? "result" : name;
+        StringBuilder name = new StringBuilder();
+        words.codePoints().forEach(letter -> {
+            if (Character.isLetter(letter) || isNumber(letter)) {
+                name.appendCodePoint(letter);
+            } else if (!name.isEmpty() && name.charAt(name.length() - 1) != '-') {
+                name.append('-');
+            }
+        });
+        if (!name.isEmpty() && name.charAt(name.length() - 1) == '-') {
+            name.setLength(name.length() - 1);
+        }
+        return name.isEmpty() ? "result" : name.toString();
+    }
+
+    private static boolean isNumber(int letter) {
+        int type = Character.getType(letter);
+        return type == Character.DECIMAL_DIGIT_NUMBER || type == Character.LETTER_NUMBER || type == Character.OTHER_NUMBER;
     }
 
     /** Whether it is a figure of that spot of a result. */
