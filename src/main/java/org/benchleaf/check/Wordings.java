@@ -11,6 +11,7 @@ import org.benchleaf.model.Part;
 import org.benchleaf.model.PrintObject;
 import org.benchleaf.model.Step;
 import org.benchleaf.model.Story;
+import org.benchleaf.model.TextBlock;
 import org.benchleaf.model.Translation;
 import org.benchleaf.model.TreatmentCase;
 import org.benchleaf.model.Trial;
@@ -117,8 +118,7 @@ final class Wordings {
     }
 
     private void story(Story story) {
-        story.sections().forEach(section -> open("The story", section.place(), section.heading(), section.html()
-                .replaceAll("<[^<>]*+>", " ").replace("&amp;", "&").replace("&quot;", "\"").replace("&#39;", "'")));
+        story.sections().forEach(section -> open("The story", section.place(), section.heading(), TextBlock.plain(section.text())));
     }
 
     private static String joined(List<Optional<String>> texts) {

@@ -7,8 +7,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.benchleaf.model.AuthorGuide;
+import org.benchleaf.model.Inline;
 import org.benchleaf.model.Substance;
 import org.benchleaf.model.TestWords;
+import org.benchleaf.model.TextBlock;
 import org.benchleaf.quantity.Dimension;
 import org.benchleaf.quantity.Unit;
 
@@ -79,11 +81,11 @@ final class AuthorGuidePages {
 
     private static void quoted(List<Prose.Passage> passages, String before, String lines) {
         passages.add(paragraph(before));
-        passages.add(new Prose.Passage(new Html("<pre><code>" + Html.escape(lines.stripTrailing()) + "</code></pre>"), List.of()));
+        passages.add(Prose.Passage.of(new TextBlock.CodeBlock(lines.stripTrailing())));
     }
 
     private static Prose.Passage paragraph(String text) {
-        return new Prose.Passage(new Html("<p>" + Html.escape(text) + "</p>"), List.of());
+        return Prose.Passage.paragraph(text);
     }
 
     private Page words() {
@@ -140,7 +142,7 @@ final class AuthorGuidePages {
     }
 
     private static Html code(List<String> written) {
-        return new Html(String.join(", ", written.stream().map(one -> "<code>" + Html.escape(one) + "</code>").toList()));
+        return Html.joined(", ", written.stream().map(one -> Html.of(new Inline.Code(one))).toList());
     }
 
     private Page figures() {

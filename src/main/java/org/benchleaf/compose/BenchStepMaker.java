@@ -149,8 +149,7 @@ final class BenchStepMaker {
                         sheet.words().missing(missing)))));
         List<String> uses = step.uses().stream().filter(id -> !isWorn(id)).toList();
         if (!uses.isEmpty()) {
-            facts.add(new Fact(sheet.words().say("bench-fact.uses"), new Html(sheet.words().list(uses.stream()
-                    .map(id -> PartFacts.thing(sheet, desk, id).markup()).toList()))));
+            facts.add(new Fact(sheet.words().say("bench-fact.uses"), PartFacts.things(sheet, desk, uses)));
         }
         if (step.people() > 1) {
             facts.add(Fact.of(sheet.words().say("bench-fact.people"), String.valueOf(step.people())));

@@ -8,10 +8,9 @@ import java.util.stream.Stream;
 import java.util.zip.CRC32;
 import org.benchleaf.derive.StepCare;
 import org.benchleaf.derive.Timeline;
+import org.benchleaf.model.Inline;
 import org.benchleaf.model.Step;
 import org.benchleaf.quantity.Unit;
-import org.jsoup.Jsoup;
-import org.jsoup.nodes.Document;
 
 /** Makes the screens of the bench view from the steps as the sheet tells them. */
 final class BenchViewMaker {
@@ -93,9 +92,24 @@ final class BenchViewMaker {
     }
 
     /** Without links: a wet glove must not leave the bench by a slip, and the sheet links each term once. */
-    private static Html plain(Html html) {
-        Document document = Jsoup.parseBodyFragment(html.markup());
-        document.select("a").unwrap();
-        return new Html(document.body().html());
+    private static Html plain(Html text) {
+        return new Html(new Unlinked().all(text.parts()));
+    }
+
+    private static final class Unlinked extends TextMapping {
+        @Override
+        public List<Inline> hyperlink(Inline.Hyperlink hyperlink) {
+            return all(hyperlink.parts());
+        }
+
+        @Override
+        public List<Inline> termLink(Inline.TermLink term) {
+            return List.of(new Inline.Text(term.term()));
+        }
+
+        @Override
+        public List<Inline> workedNumber(Inline.WorkedNumber number) {
+            return List.of(new Inline.Text(number.text()));
+        }
     }
 }

@@ -18,6 +18,7 @@ import org.benchleaf.model.Retelling;
 import org.benchleaf.model.Solution;
 import org.benchleaf.model.Step;
 import org.benchleaf.model.Story;
+import org.benchleaf.model.TextBlock;
 import org.benchleaf.model.TreatmentCase;
 
 /** The public story of a treatment: before and after first, then what, why, how, what it gave, what was not done. */
@@ -198,17 +199,16 @@ final class CaseStudyPage implements CasePageMaker {
         if (aims.isEmpty()) {
             return Optional.empty();
         }
-        StringBuilder list = new StringBuilder("<ul>");
-        aims.forEach(aim -> list.append("<li>").append(sheet.linked(WholeSentence.of(aim)).markup()).append("</li>"));
+        List<TextBlock.Line> list = aims.stream().map(aim -> new TextBlock.Line(sheet.linked(WholeSentence.of(aim)).parts())).toList();
         return Optional.of(new Section("aims", words.say("study.aims"), Optional.empty(),
-                List.of(new Prose(List.of(new Prose.Passage(new Html(list + "</ul>"), List.of()))))));
+                List.of(new Prose(List.of(Prose.Passage.of(TextBlock.ItemList.of(list)))))));
     }
 
     private static List<Block> story(Sheet sheet, CaseDesk desk, Set<String> placed) {
         List<Block> sections = new ArrayList<>();
         Set<String> taken = new LinkedHashSet<>();
         for (Story.Section section : desk.treatment().story().sections()) {
-            Prose prose = new ProseMaker(sheet).make(section.html());
+            Prose prose = new ProseMaker(sheet).make(section.text());
             if (section.heading().isEmpty()) {
                 sections.add(prose);
                 continue;
@@ -252,9 +252,8 @@ final class CaseStudyPage implements CasePageMaker {
         }
         List<Block> blocks = new ArrayList<>(List.of(new StepOutline(items)));
         if (!desk.treatment().solutions().isEmpty()) {
-            blocks.add(new Facts(List.of(new Fact(words.say("study.prepared"), new Html(String.join("; ",
-                    desk.treatment().solutions().stream().map(Solution::name).map(sheet::linked).map(Html::markup)
-                            .toList()))))));
+            blocks.add(new Facts(List.of(new Fact(words.say("study.prepared"), Html.joined("; ",
+                    desk.treatment().solutions().stream().map(Solution::name).map(sheet::linked).toList())))));
         }
         return new Section("done", words.say("study.done"),
                 Optional.of(words.say(desk.has(STEP_SHEET) ? "study.done-lead" : "study.done-planned")), blocks);

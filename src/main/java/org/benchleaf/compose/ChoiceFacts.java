@@ -1,10 +1,10 @@
 package org.benchleaf.compose;
 
 import java.util.List;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.benchleaf.model.ComparedKind;
 import org.benchleaf.model.ComparedMaterial;
+import org.benchleaf.model.Inline;
 import org.benchleaf.model.MaterialChoice;
 import org.benchleaf.model.SheetWords;
 import org.benchleaf.model.Solution;
@@ -51,12 +51,11 @@ final class ChoiceFacts {
 
     private Stream<Fact> fact(String key, MaterialChoice choice, List<ComparedMaterial.Argument> arguments) {
         return arguments.isEmpty() ? Stream.empty() : Stream.of(new Fact(sheet.words().say(key, "material", choice.material().name()),
-                new Html(arguments.stream().map(this::cited).collect(Collectors.joining(" ")))));
+                Html.joined(" ", arguments.stream().map(this::cited).toList())));
     }
 
-    private String cited(ComparedMaterial.Argument argument) {
-        return Html.escape(argument.says()) + " " + sheet.cite(argument.source()).map(citation -> "<a href=\""
-                + Html.escape(citation.href()) + "\">[" + citation.number() + "]</a>")
-                .orElseGet(() -> "(" + Html.escape(argument.source()) + ")");
+    private Html cited(ComparedMaterial.Argument argument) {
+        return Html.ofText(argument.says() + " ").then(sheet.cite(argument.source()).map(Citation::byNumber)
+                .orElseGet(() -> new Inline.Text("(" + argument.source() + ")")));
     }
 }

@@ -5,10 +5,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.benchleaf.model.ComparedKind;
 import org.benchleaf.model.ComparedMaterial;
+import org.benchleaf.model.Inline;
 import org.benchleaf.model.Material;
 
 /** Materials of one kind beside each other, property by property, each cell with where it was read. */
@@ -95,10 +95,8 @@ final class ComparedPage {
     }
 
     private static Html cell(Sheet sheet, Optional<ComparedMaterial.Cell> cell) {
-        return cell.map(one -> new Html(Html.escape(sheet.numbers().spaced(one.says())) + " " + sheet.cite(one.source())
-                .map(citation -> "<a href=\"" + Html.escape(citation.href()) + "\">[" + citation.number() + "] "
-                        + Html.escape(citation.text()) + "</a>")
-                .orElseGet(() -> "(" + Html.escape(one.source()) + ")")))
+        return cell.map(one -> Html.ofText(sheet.numbers().spaced(one.says()) + " ").then(sheet.cite(one.source())
+                .map(Citation::link).orElseGet(() -> new Inline.Text("(" + one.source() + ")"))))
                 .orElseGet(() -> Html.ofText(sheet.words().say("compared.not-known")));
     }
 
@@ -111,10 +109,9 @@ final class ComparedPage {
     }
 
     private static Html own(Sheet sheet, SiteDesk desk, ComparedMaterial row, Map<String, List<CaseCard>> uses) {
-        String links = desk.library().materials().values().stream().filter(row::isOf).map(material -> "<a href=\""
-                + Html.escape(sheet.way(Paths.material(material.id()))) + "\">" + Html.escape(material.name()) + "</a> ("
-                + Html.escape(sheet.words().count("browse.cases", uses.getOrDefault(material.id(), List.of()).size())) + ")")
-                .collect(Collectors.joining("; "));
-        return links.isEmpty() ? Html.ofText(sheet.words().say("compared.not-listed")) : new Html(links);
+        List<Html> links = desk.library().materials().values().stream().filter(row::isOf).map(material -> Html.of(
+                sheet.hyperlink(material.name(), Paths.material(material.id()))).then(" ("
+                + sheet.words().count("browse.cases", uses.getOrDefault(material.id(), List.of()).size()) + ")")).toList();
+        return links.isEmpty() ? Html.ofText(sheet.words().say("compared.not-listed")) : Html.joined("; ", links);
     }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
+import org.benchleaf.model.Inline;
 
 /** The numbers of evidence as tables: those of a series for the page, those of a whole measure as a file. */
 final class EvidenceTables {
@@ -61,8 +62,8 @@ final class EvidenceTables {
     }
 
     private Html link(EvidenceRow row) {
-        return new Html("<a href=\"" + Html.escape(sheet.way(row.evidence().address())) + "\" lang=\""
-                + Html.escape(row.card().language()) + "\">" + Html.escape(row.card().title()) + "</a>");
+        return Html.of(new Inline.Hyperlink(sheet.way(row.evidence().address()), Optional.empty(),
+                Optional.of(row.card().language()), List.of(new Inline.Text(row.card().title()))));
     }
 
     /** What is compared with nothing, and why. */

@@ -1,20 +1,16 @@
 package org.benchleaf.compose;
 
+import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.regex.Matcher;
-import org.jsoup.Jsoup;
-import org.jsoup.nodes.Document;
-import org.jsoup.nodes.Element;
-import org.jsoup.nodes.Node;
-import org.jsoup.nodes.TextNode;
+import org.benchleaf.model.Inline;
+import org.benchleaf.model.TextBlock;
 
-/** Links each glossary term where one page uses it first, never inside a link, a heading or code. */
-final class GlossaryLinks {
-
-    private static final Set<String> CLOSED = Set.of("a", "h1", "h2", "h3", "h4", "h5", "h6", "code", "pre", "summary",
-            "math", "svg", "caption", "th");
+/** Links each glossary term where one page uses it first, never inside a link, a quotation, a heading or code. */
+final class GlossaryLinks extends TextMapping {
 
     private final GlossaryTerms terms;
     private final String glossaryHref;
@@ -25,44 +21,53 @@ final class GlossaryLinks {
         this.glossaryHref = glossaryHref;
     }
 
-    /** The same HTML with terms not yet used on the page linked to the glossary. */
-    Html link(Html html) {
-        if (!terms.pattern().matcher(html.markup()).find()) {
-            return html;
-        }
-        Document document = Jsoup.parseBodyFragment(html.markup());
-        document.outputSettings().prettyPrint(false);
-        linkWithin(document.body());
-        return new Html(document.body().html());
+    /** The same text with terms not yet used on the page linked to the glossary. */
+    Html link(Html text) {
+        return new Html(all(text.parts()));
     }
 
-    private void linkWithin(Element element) {
-        for (Node child : java.util.List.copyOf(element.childNodes())) {
-            if (child instanceof TextNode text) {
-                linkText(text);
-            } else if (child instanceof Element inner && !CLOSED.contains(inner.normalName())) {
-                linkWithin(inner);
-            }
-        }
+    /** The same block with terms not yet used on the page linked to the glossary. */
+    TextBlock link(TextBlock block) {
+        return block.ask(this);
     }
 
-    private void linkText(TextNode node) {
-        String text = node.getWholeText();
+    @Override
+    public List<Inline> text(Inline.Text words) {
+        String text = words.text();
         Matcher matcher = terms.pattern().matcher(text);
+        List<Inline> parts = new ArrayList<>();
         int from = 0;
         while (matcher.find()) {
             String id = terms.ids().get(matcher.group().toLowerCase(Locale.ROOT));
             if (id == null || !used.add(id)) {
                 continue;
             }
-            node.before(new TextNode(text.substring(from, matcher.start())));
-            Element link = new Element("a").addClass("term")
-                    .attr("href", glossaryHref + "#" + GlossaryTerms.anchor(id)).text(matcher.group());
-            node.before(link);
+            words(text.substring(from, matcher.start()), parts);
+            parts.add(new Inline.TermLink(glossaryHref + "#" + GlossaryTerms.anchor(id), matcher.group()));
             from = matcher.end();
         }
-        if (from > 0) {
-            node.text(text.substring(from));
+        words(text.substring(from), parts);
+        return parts;
+    }
+
+    private static void words(String text, List<Inline> parts) {
+        if (!text.isEmpty()) {
+            parts.add(new Inline.Text(text));
         }
+    }
+
+    @Override
+    public List<Inline> hyperlink(Inline.Hyperlink hyperlink) {
+        return List.of(hyperlink);
+    }
+
+    @Override
+    public TextBlock subheading(TextBlock.Subheading subheading) {
+        return subheading;
+    }
+
+    @Override
+    List<List<TextBlock.Cell>> headRows(List<List<TextBlock.Cell>> rows) {
+        return rows;
     }
 }

@@ -27,7 +27,16 @@ public record Hazard(String anchor, String name, Optional<String> signal, List<P
     }
 
     /** A pictogram: its code, its symbol in words and the drawing. */
-    public record Pictogram(String code, String name, Html drawing) {
+    public record Pictogram(String code, String name, Drawing drawing) {
+    }
+
+    /**
+     * A drawing from the program's own tables.
+     *
+     * @param svg as the table has it
+     * @param label symbol and code, for readers who do not see it
+     */
+    public record Drawing(String svg, String label) {
     }
 
     /** An official statement with its code. */

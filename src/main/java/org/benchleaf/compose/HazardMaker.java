@@ -49,15 +49,10 @@ final class HazardMaker {
         List<Hazard.Pictogram> pictograms = new ArrayList<>();
         for (String code : codes) {
             Optional.ofNullable(reference.pictograms().get(code)).ifPresent(pictogram ->
-                    pictograms.add(new Hazard.Pictogram(code, pictogram.name(), drawing(pictogram))));
+                    pictograms.add(new Hazard.Pictogram(code, pictogram.name(), new Hazard.Drawing(pictogram.svg().strip(),
+                            pictogram.name() + ", " + code))));
         }
         return pictograms;
-    }
-
-    /** The drawing, named by its symbol and code for readers who do not see it. */
-    private static Html drawing(Reference.Pictogram pictogram) {
-        return new Html(pictogram.svg().strip().replaceFirst("aria-label=\"[^\"]*\"",
-                "aria-label=\"" + Html.escape(pictogram.name() + ", " + pictogram.code()) + "\""));
     }
 
     /** The hazard statements of a mixture, with what they name. */
@@ -82,7 +77,7 @@ final class HazardMaker {
     }
 
     /** A class that one ground does not give and another does. */
-    private String alone(String classification, Map<String, List<String>> grounds) {
+    private String alone(String classification, Map<String, List<Html>> grounds) {
         boolean given = grounds.keySet().stream().anyMatch(other -> classification.startsWith("not ")
                 && (other + ",").startsWith(classification.substring("not ".length()) + ","));
         return given ? sheet.words().say("hazard.not-by-this", "not", classification) : classification;
@@ -90,11 +85,11 @@ final class HazardMaker {
 
     /** Why each class was given or not; one that several rules speak of has their sentences after each other. */
     private List<Fact> grounds(Hazards hazards) {
-        Map<String, List<String>> sentences = new LinkedHashMap<>();
+        Map<String, List<Html>> sentences = new LinkedHashMap<>();
         hazards.grounds().forEach(ground -> sentences.computeIfAbsent(ground.classification(), any -> new ArrayList<>())
-                .add(Html.escape(ground.because()) + sheet.cite(ground.source()).map(citation -> " <a href=\""
-                        + Html.escape(citation.href()) + "\">[" + citation.number() + "]</a>").orElse("")));
+                .add(sheet.cite(ground.source()).map(citation -> Html.ofText(ground.because() + " ").then(citation.byNumber()))
+                        .orElse(Html.ofText(ground.because()))));
         return sentences.entrySet().stream()
-                .map(entry -> new Fact(alone(entry.getKey(), sentences), new Html(String.join(" ", entry.getValue())))).toList();
+                .map(entry -> new Fact(alone(entry.getKey(), sentences), Html.joined(" ", entry.getValue()))).toList();
     }
 }

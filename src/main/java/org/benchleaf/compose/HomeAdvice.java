@@ -29,9 +29,8 @@ final class HomeAdvice {
     }
 
     private Html sourced(PublicCare.Advice advice) {
-        String cited = sheet.cite(advice.source()).map(citation -> " <a href=\"" + Html.escape(citation.href()) + "\">["
-                + citation.number() + "] " + Html.escape(citation.text()) + "</a>").orElse("");
-        return new Html(sheet.linked(advice.words()).markup() + cited);
+        Html told = sheet.linked(advice.words());
+        return sheet.cite(advice.source()).map(citation -> told.then(" ").then(citation.link())).orElse(told);
     }
 
     private List<String> ask(Studio studio) {

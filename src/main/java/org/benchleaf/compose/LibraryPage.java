@@ -78,8 +78,7 @@ final class LibraryPage implements SitePageMaker {
     private static List<Block> cases(Sheet sheet, List<CaseCard> cards, int number, int count) {
         List<Block> blocks = new ArrayList<>();
         if (cards.isEmpty()) {
-            blocks.add(new Prose(List.of(new Prose.Passage(
-                    new Html("<p>" + Html.escape(sheet.words().say("library.none")) + "</p>"), List.of()))));
+            blocks.add(new Prose(List.of(Prose.Passage.paragraph(sheet.words().say("library.none")))));
             return blocks;
         }
         blocks.add(CaseEntries.of(sheet, cards));

@@ -104,8 +104,7 @@ final class MaterialPages implements SitePageMaker {
             facts.add(fact(words, "traits", String.join(", ", material.traits().stream().sorted().toList())));
         }
         material.source().flatMap(sheet::cite).ifPresent(citation -> facts.add(new Fact(
-                words.say("materials.source"), new Html("<a href=\"" + Html.escape(citation.href()) + "\">["
-                + citation.number() + "] " + Html.escape(citation.text()) + "</a>"))));
+                words.say("materials.source"), Html.of(citation.link()))));
         return facts;
     }
 

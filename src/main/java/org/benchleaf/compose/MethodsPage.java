@@ -6,7 +6,9 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.benchleaf.model.CheckValues;
+import org.benchleaf.model.Inline;
 import org.benchleaf.model.Method;
+import org.benchleaf.model.TextBlock;
 import org.benchleaf.quantity.Unit;
 
 /** How each figure is worked out, and where that holds. */
@@ -37,7 +39,7 @@ final class MethodsPage implements SitePageMaker {
     private static Section section(Sheet sheet, Method method, boolean checked) {
         String id = WorkingMaker.methodAnchor(method.name());
         List<Block> blocks = new ArrayList<>();
-        blocks.add(new Prose(List.of(new Prose.Passage(formula(sheet, method), List.of()))));
+        blocks.add(new Prose(formula(sheet, method).stream().map(Prose.Passage::of).toList()));
         blocks.add(new Facts(facts(sheet, method, checked)));
         if (!method.inputs().isEmpty()) {
             blocks.add(inputs(sheet, method, id));
@@ -45,12 +47,10 @@ final class MethodsPage implements SitePageMaker {
         return new Section(id, method.title(), Optional.of(method.answers()).filter(text -> !text.isBlank()), blocks);
     }
 
-    private static Html formula(Sheet sheet, Method method) {
-        String plain = "<p><code>" + Html.escape(method.formula()) + "</code></p>";
-        return new Html(method.mathml().isBlank() ? plain
-                : "<div class=\"formula\" role=\"region\" tabindex=\"0\" aria-label=\""
-                        + Html.escape(sheet.words().say("formula.label", "name", method.title()))
-                        + "\"><math display=\"block\">" + method.mathml() + "</math></div>" + plain);
+    private static List<TextBlock> formula(Sheet sheet, Method method) {
+        TextBlock plain = new TextBlock.Paragraph(List.of(new Inline.Code(method.formula())));
+        return method.mathml().isBlank() ? List.of(plain)
+                : List.of(new TextBlock.Formula(method.mathml(), sheet.words().say("formula.label", "name", method.title())), plain);
     }
 
     private static List<Fact> facts(Sheet sheet, Method method, boolean checked) {
@@ -66,15 +66,14 @@ final class MethodsPage implements SitePageMaker {
                     .collect(Collectors.joining("; "))));
         }
         method.caveats().forEach(caveat -> facts.add(Fact.of(words.say("working.caveats"), caveat)));
-        List<String> sources = method.sources().stream().map(sheet::cite).flatMap(Optional::stream)
-                .map(source -> "<a href=\"" + Html.escape(source.href()) + "\">[" + source.number() + "] "
-                        + Html.escape(source.text()) + "</a>").toList();
+        List<Html> sources = method.sources().stream().map(sheet::cite).flatMap(Optional::stream).map(Citation::link)
+                .map(Html::of).toList();
         if (!sources.isEmpty()) {
-            facts.add(new Fact(words.say("working.sources"), new Html(String.join("; ", sources))));
+            facts.add(new Fact(words.say("working.sources"), Html.joined("; ", sources)));
         }
         if (checked) {
-            facts.add(new Fact(words.say("methods.checked"), new Html("<a href=\"" + CheckedPage.href(method) + "\">"
-                    + Html.escape(words.say("methods.checked-caption", "method", method.title())) + "</a>")));
+            facts.add(new Fact(words.say("methods.checked"), Html.of(Inline.Hyperlink.to(CheckedPage.href(method),
+                    words.say("methods.checked-caption", "method", method.title())))));
         }
         return facts;
     }
@@ -83,7 +82,7 @@ final class MethodsPage implements SitePageMaker {
         Words words = sheet.words();
         List<List<Html>> rows = new ArrayList<>();
         for (Method.Input input : method.inputs()) {
-            rows.add(List.of(Html.ofText(input.label()), new Html("<code>" + Html.escape(input.key()) + "</code>"),
+            rows.add(List.of(Html.ofText(input.label()), Html.of(new Inline.Code(input.key())),
                     Html.ofText(allowed(sheet, input)),
                     Html.ofText(input.usual().orElse(words.say(input.required() ? "methods.must" : "methods.may")))));
         }

@@ -19,7 +19,7 @@ import java.util.stream.Stream;
  * @param linkedData what it says for programs, as JSON-LD fit for a script element, mirroring its visible text
  */
 public record Page(String path, String kind, String title, String description, String language,
-        Optional<String> caseId, Frame frame, List<Block> blocks, List<String> scripts, List<Html> linkedData) {
+        Optional<String> caseId, Frame frame, List<Block> blocks, List<String> scripts, List<Markup> linkedData) {
 
     /** What asks the browser to keep the site on the device. */
     public static final String KEEPING_SCRIPT = "offline.js";

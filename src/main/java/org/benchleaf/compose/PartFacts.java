@@ -230,8 +230,12 @@ final class PartFacts implements Part.Kinds<List<Fact>> {
                         .filter(any -> desk.has("preparation") && desk.worked().preparations().stream()
                                 .anyMatch(made -> made.solution().equals(id)))
                 : Optional.of(Paths.material(id)).filter(any -> desk.library().materials().containsKey(id));
-        return to.map(path -> new Html("<a href=\"" + Html.escape(sheet.way(path)) + "\">" + Html.escape(name) + "</a>"))
-                .orElse(Html.ofText(name));
+        return to.map(path -> Html.of(sheet.hyperlink(name, path))).orElse(Html.ofText(name));
+    }
+
+    /** The names of several, each as {@link #thing} tells it. */
+    static Html things(Sheet sheet, CaseDesk desk, List<String> ids) {
+        return Html.joined(sheet.words().say("list.comma"), ids.stream().map(id -> thing(sheet, desk, id)).toList());
     }
 
     /** A medium as one points at it: its colour, what it is, where it stands; the word itself where none has it. */
@@ -276,8 +280,7 @@ final class PartFacts implements Part.Kinds<List<Fact>> {
 
         void things(String key, List<String> ids) {
             if (!ids.isEmpty()) {
-                list.add(new Fact(sheet.words().say("bench-fact." + key), new Html(sheet.words().list(
-                        ids.stream().map(id -> PartFacts.thing(sheet, desk, id).markup()).toList()))));
+                list.add(new Fact(sheet.words().say("bench-fact." + key), PartFacts.things(sheet, desk, ids)));
             }
         }
     }

@@ -1,5 +1,6 @@
 package org.benchleaf.compose;
 
+import org.benchleaf.model.Inline;
 import org.benchleaf.model.Passage;
 
 /** Words where a publication tells something: the publication by its number, the place in it, its own words in quotation marks. */
@@ -13,18 +14,17 @@ final class PassageMaker {
 
     /** The passage as the page shows it; nothing of the publication's own words is changed. */
     Html make(Passage passage) {
-        return new Html(place(passage).markup() + passage.words().map(words -> ": " + quoted(words).markup()).orElse(""));
+        return passage.words().map(words -> place(passage).then(": ").then(quoted(words))).orElse(place(passage));
     }
 
     /** The publication by its number, and the place in it. */
     Html place(Passage passage) {
-        String cited = sheet.cite(passage.source()).map(citation -> "<a href=\"" + Html.escape(citation.href()) + "\">["
-                + citation.number() + "] " + Html.escape(citation.text()) + "</a>").orElse("");
-        return new Html(cited + passage.where().map(where -> ", " + Html.escape(where)).orElse(""));
+        return sheet.cite(passage.source()).map(Citation::link).map(Html::of).orElse(Html.NOTHING)
+                .then(passage.where().map(where -> ", " + where).orElse(""));
     }
 
     /** Words of a publication, marked as such. */
     static Html quoted(String words) {
-        return new Html("<q>" + Html.escape(words) + "</q>");
+        return Html.of(new Inline.Quotation(words));
     }
 }

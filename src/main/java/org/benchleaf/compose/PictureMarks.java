@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.jsoup.Jsoup;
 
 /** The marks of the condition map as they lie in the picture under it. */
 final class PictureMarks {
@@ -48,7 +47,7 @@ final class PictureMarks {
     private static Mark mark(ConditionMap map, ConditionMap.Mark mark) {
         ConditionMap.Underlay under = map.under().orElseThrow();
         ConditionMap.Entry entry = map.entries().stream().filter(one -> one.number() == mark.number()).findFirst().orElseThrow();
-        String text = Stream.of(Jsoup.parseBodyFragment(entry.what().markup()).text(), entry.where(), entry.how())
+        String text = Stream.of(entry.what().plain(), entry.where(), entry.how())
                 .filter(part -> !part.isEmpty()).collect(Collectors.joining("; ", mark.number() + " ", ""));
         return new Mark(mark.number(), text, (mark.x() - under.x()) / (double) under.width(), (mark.y() - under.y()) / (double) under.height());
     }

@@ -86,8 +86,8 @@ final class PreparationPage implements CasePageMaker {
             case WEIGHT, VESSEL, BENCH -> Html.ofText(name(sheet, desk, item));
             default -> PartFacts.thing(sheet, desk, item.id());
         };
-        String how = item.words().isEmpty() ? "" : ", " + Html.escape(item.words());
-        return List.of(new Html(number + ". " + name.markup() + how), Html.ofText(item.all().map(all -> ClassPreparationPage.count(sheet, all))
+        String how = item.words().isEmpty() ? "" : ", " + item.words();
+        return List.of(Html.ofText(number + ". ").then(name).then(how), Html.ofText(item.all().map(all -> ClassPreparationPage.count(sheet, all))
                 .orElse(sheet.words().say("class.not-worked-out"))), Html.ofText(item.steps().stream()
                         .flatMap(id -> desk.treatment().step(id).stream())
                         .map(step -> new StepTitle(sheet.words(), desk.treatment()).of(step)).distinct()

@@ -1,6 +1,7 @@
 package org.benchleaf.compose;
 
 import java.util.List;
+import org.benchleaf.model.TextBlock;
 
 /**
  * Running text, in passages so that a number's working can stand right below the paragraph that tells it.
@@ -14,9 +15,19 @@ public record Prose(List<Passage> passages) implements Block {
     }
 
     /** A paragraph, list or table with the workings of the numbers that it tells for the first time. */
-    public record Passage(Html html, List<Working> workings) {
+    public record Passage(TextBlock text, List<Working> workings) {
         public Passage {
             workings = List.copyOf(workings);
+        }
+
+        /** A passage that tells no number for the first time. */
+        static Passage of(TextBlock text) {
+            return new Passage(text, List.of());
+        }
+
+        /** A paragraph of plain words. */
+        static Passage paragraph(String words) {
+            return of(TextBlock.Paragraph.of(words));
         }
     }
 }

@@ -142,8 +142,7 @@ final class RecipeMaker {
         }
         facts.addAll(new ChoiceFacts(sheet, desk).of(solution));
         solution.source().flatMap(sheet::cite).ifPresent(citation -> facts.add(new Fact(words.say("prepare.source"),
-                new Html("<a href=\"" + Html.escape(citation.href()) + "\">[" + citation.number() + "] "
-                        + Html.escape(citation.text()) + "</a>"))));
+                Html.of(citation.link()))));
         return facts;
     }
 

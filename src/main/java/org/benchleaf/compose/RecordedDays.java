@@ -37,8 +37,7 @@ final class RecordedDays {
         if (told.isEmpty()) {
             return Optional.empty();
         }
-        List<Block> blocks = new ArrayList<>(List.of(new Prose(told.stream().map(sentence -> new Prose.Passage(
-                new Html("<p>" + Html.escape(sentence) + "</p>"), List.of())).toList())));
+        List<Block> blocks = new ArrayList<>(List.of(new Prose(told.stream().map(Prose.Passage::paragraph).toList())));
         if (several) {
             blocks.add(table());
         }

@@ -95,8 +95,8 @@ final class ResultNumbers {
 
     /** What is told of a result, with the place in the publication from which it was taken. */
     private Fact cited(Result result, Fact fact) {
-        return desk.treatment().sources().of(result).map(passage -> new Fact(fact.name(), new Html(fact.value().markup() + " ("
-                + new PassageMaker(sheet).place(passage).markup() + ")"))).orElse(fact);
+        return desk.treatment().sources().of(result).map(passage -> new Fact(fact.name(), fact.value().then(" (")
+                .then(new PassageMaker(sheet).place(passage)).then(")"))).orElse(fact);
     }
 
     private final class Told implements Result.Kinds<Optional<Fact>> {

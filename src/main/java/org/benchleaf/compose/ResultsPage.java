@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.benchleaf.model.Finding;
+import org.benchleaf.model.Inline;
 
 /** What was measured, how, and what follows: charts with their tables, figures with their working, data as files. */
 final class ResultsPage implements CasePageMaker {
@@ -136,10 +137,9 @@ final class ResultsPage implements CasePageMaker {
                         .replace('_', '-'), "reason", WholeSentence.of(finding.reason().orElseThrow()))
                 : finding.reason().map(reason -> words.say("findings.answered", "reason", reason))
                 .orElseGet(() -> words.say("findings.advice", "what", finding.what()));
-        String rule = !known ? Html.escape(finding.rule()) : "<a href=\"" + Html.escape(sheet.way(Paths.RULES + "#"
-                + RulesPage.anchor(finding.rule()))) + "\">" + Html.escape(words.say("findings.rule", "rule",
-                finding.rule())) + "</a>";
-        return new Html(Html.escape(step + told) + " (" + rule + ")");
+        Inline rule = !known ? new Inline.Text(finding.rule()) : sheet.hyperlink(words.say("findings.rule", "rule", finding.rule()),
+                Paths.RULES + "#" + RulesPage.anchor(finding.rule()));
+        return Html.ofText(step + told + " (").then(rule).then(")");
     }
 
     private static String notTold(Words words, Finding finding) {

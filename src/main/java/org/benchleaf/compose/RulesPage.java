@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import org.benchleaf.model.Inline;
 import org.benchleaf.model.Matrix;
 import org.benchleaf.model.Rule;
 
@@ -60,9 +61,8 @@ final class RulesPage implements SitePageMaker {
     private static Section changes(Sheet sheet, List<Rule> rules, Matrix matrix) {
         Words words = sheet.words();
         List<Fact> facts = new ArrayList<>();
-        rules.forEach(rule -> rule.change().ifPresent(change -> facts.add(new Fact(rule.statement(), new Html(
-                Html.escape(change.reason()) + " <a href=\"#" + anchor(rule.id()) + "\">"
-                + Html.escape(words.say("findings.rule", "rule", rule.id())) + "</a>")))));
+        rules.forEach(rule -> rule.change().ifPresent(change -> facts.add(new Fact(rule.statement(), Html.ofText(change.reason() + " ")
+                .then(Inline.Hyperlink.to("#" + anchor(rule.id()), words.say("findings.rule", "rule", rule.id())))))));
         rules.stream().filter(Rule::ofStudio).forEach(rule -> facts.add(Fact.of(rule.statement(),
                 words.say("rules.of-studio"))));
         matrix.rows().forEach(row -> matrix.actions().forEach(action -> Optional.ofNullable(row.changes().get(action.id()))
@@ -100,17 +100,16 @@ final class RulesPage implements SitePageMaker {
     }
 
     private static Html backing(Sheet sheet, Rule.Backing backing, Optional<String> beside) {
-        List<String> parts = new ArrayList<>();
-        backing.sources().forEach(key -> sheet.cite(key).ifPresent(citation -> parts.add("<a href=\""
-                + Html.escape(citation.href()) + "\">[" + citation.number() + "] " + Html.escape(citation.text()) + "</a>")));
+        List<Html> parts = new ArrayList<>();
+        backing.sources().forEach(key -> sheet.cite(key).map(Citation::link).map(Html::of).ifPresent(parts::add));
         if (parts.isEmpty()) {
-            parts.add(Html.escape(sheet.words().say("rules.common-practice")));
+            parts.add(Html.ofText(sheet.words().say("rules.common-practice")));
         }
         if (!backing.sources().isEmpty() || backing.status() != Rule.Backing.Status.PRACTICE) {
-            parts.add(Html.escape(backing.status().words()));
+            parts.add(Html.ofText(backing.status().words()));
         }
-        beside.filter(note -> !note.isBlank()).ifPresent(note -> parts.add(Html.escape(note)));
-        return new Html(String.join("; ", parts));
+        beside.filter(note -> !note.isBlank()).ifPresent(note -> parts.add(Html.ofText(note)));
+        return Html.joined("; ", parts);
     }
 
     private static Optional<Section> matrix(Sheet sheet, Matrix matrix) {
@@ -143,9 +142,9 @@ final class RulesPage implements SitePageMaker {
             List<Html> cells = new ArrayList<>(List.of(sheet.linked(row.name())));
             for (Matrix.Action action : matrix.actions()) {
                 boolean stop = row.on(action.id()) == Matrix.Verdict.STOP;
-                String word = Html.escape(verdict(sheet, row.on(action.id())));
-                cells.add(new Html("<span id=\"" + anchor(Matrix.cellId(row, action)) + "\">"
-                        + (stop ? "<strong>" + word + "</strong>" : word) + "</span>"));
+                Inline word = new Inline.Text(verdict(sheet, row.on(action.id())));
+                cells.add(Html.of(new Inline.Anchor(anchor(Matrix.cellId(row, action)),
+                        List.of(stop ? new Inline.Strong(List.of(word)) : word))));
             }
             rows.add(cells);
         }
@@ -154,8 +153,8 @@ final class RulesPage implements SitePageMaker {
 
     /** What each pair is about, and where that was read. */
     private static List<Fact> notes(Sheet sheet, Matrix matrix) {
-        return matrix.rows().stream().map(row -> new Fact(row.name(), new Html(
-                row.note().or(row.backing()::note).map(note -> Html.escape(WholeSentence.of(note)) + " ").orElse("")
-                + "(" + backing(sheet, row.backing(), Optional.empty()).markup() + ")"))).toList();
+        return matrix.rows().stream().map(row -> new Fact(row.name(), Html.ofText(
+                row.note().or(row.backing()::note).map(note -> WholeSentence.of(note) + " ").orElse("") + "(")
+                .then(backing(sheet, row.backing(), Optional.empty())).then(")"))).toList();
     }
 }

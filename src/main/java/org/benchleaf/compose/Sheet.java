@@ -7,8 +7,10 @@ import java.util.Map;
 import java.util.Optional;
 import org.benchleaf.derive.Figure;
 import org.benchleaf.model.CaseSources;
+import org.benchleaf.model.Inline;
 import org.benchleaf.model.Library;
 import org.benchleaf.model.Passage;
+import org.benchleaf.model.TextBlock;
 import org.benchleaf.quantity.Quantity;
 
 /**
@@ -34,7 +36,7 @@ final class Sheet {
     private final Map<String, Integer> worked = new HashMap<>();
     private final List<Block> blocks = new ArrayList<>();
     private final List<String> scripts = new ArrayList<>();
-    private final List<Html> linkedData = new ArrayList<>();
+    private final List<Markup> linkedData = new ArrayList<>();
     private boolean strengths = true;
     private Audience audience = Audience.EVERYBODY;
     private CaseSources told = CaseSources.NONE;
@@ -93,7 +95,7 @@ final class Sheet {
 
     /** Adds JSON-LD that mirrors what the page says. */
     Sheet linkedData(String json) {
-        linkedData.add(new Html(json));
+        linkedData.add(new Markup(json));
         return this;
     }
 
@@ -112,14 +114,19 @@ final class Sheet {
         return Link.to(text, way(to));
     }
 
+    /** Words that lead from this page to another. */
+    Inline hyperlink(String words, String to) {
+        return Inline.Hyperlink.to(way(to), words);
+    }
+
     /** Plain text with each glossary term linked where this page uses it first. */
     Html linked(String text) {
         return glossary.link(Html.ofText(text));
     }
 
-    /** Clean HTML with each glossary term linked where this page uses it first. */
-    Html linked(Html html) {
-        return glossary.link(html);
+    /** A block of running text with each glossary term linked where this page uses it first. */
+    TextBlock linked(TextBlock block) {
+        return glossary.link(block);
     }
 
     /** The figure of that id, if the case has it. */

@@ -128,12 +128,11 @@ final class StepSheetPage implements CasePageMaker {
         for (Preparation preparation : desk.worked().preparations()) {
             String amount = sheet.numbers().amount(preparation.batch()).text()
                     + (preparation.batches() > 1 ? words.say("bench.ready-times", "n", preparation.batches()) : "");
-            facts.add(new Fact(new HazardMaker(sheet, desk).name(preparation.solution()), new Html(
-                    Working.marked(preparation.solution() + ".batch", Html.ofText(amount)).markup()
-                    + (desk.has("preparation") ? " <a href=\"" + Html.escape(sheet.way(
-                            Paths.preparation(desk.treatment().id()) + "#" + PartFacts.prepared(preparation.solution())))
-                            + "\">" + Html.escape(words.say("bench.ready-how", "what",
-                            new HazardMaker(sheet, desk).name(preparation.solution()))) + "</a>" : ""))));
+            String name = new HazardMaker(sheet, desk).name(preparation.solution());
+            Html batch = Working.marked(preparation.solution() + ".batch", Html.ofText(amount));
+            facts.add(new Fact(name, !desk.has("preparation") ? batch : batch.then(" ").then(sheet.hyperlink(
+                    words.say("bench.ready-how", "what", name),
+                    Paths.preparation(desk.treatment().id()) + "#" + PartFacts.prepared(preparation.solution())))));
         }
         return Optional.of(new Section("ready", words.say("bench.ready"), Optional.of(words.say("bench.ready-lead")),
                 List.of(new Facts(facts), new WorkingList(words.say("bench.ready-workings"), batches(sheet, desk)))));

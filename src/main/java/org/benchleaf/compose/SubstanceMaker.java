@@ -150,7 +150,7 @@ final class SubstanceMaker {
         substance.note().ifPresent(note -> facts.add(fact("note", note)));
         facts.addAll(waste(asSold));
         facts.add(new Fact(words.say("substance.source"), cited(substance.edition(), substance.source())));
-        facts.removeIf(fact -> fact.value().markup().isBlank());
+        facts.removeIf(fact -> fact.value().isBlank());
         return facts;
     }
 
@@ -184,7 +184,7 @@ final class SubstanceMaker {
         List<Fact> facts = new ArrayList<>(List.of(new Fact(words.say("substance.waste"), cited(HazardMaker.waste(reference, hazards),
                 hazards.waste().group().map(reference.waste()::get).map(Reference.WasteKind::source).orElse(""))),
                 fact("waste-here", sheet.library().studio().waste()), fact("emergency", sheet.library().studio().emergency())));
-        facts.removeIf(fact -> fact.value().markup().isBlank());
+        facts.removeIf(fact -> fact.value().isBlank());
         return facts;
     }
 
@@ -203,9 +203,8 @@ final class SubstanceMaker {
     private Html cited(String text, String source) {
         Source listed = sheet.library().sources().get(source);
         boolean remembered = listed != null && listed.status().equals("from memory");
-        String from = (remembered ? Html.escape(words.say("substance.remembered")) + " " : "") + sheet.cite(source).map(citation -> "<a href=\"" + Html.escape(citation.href()) + "\">["
-                + citation.number() + "] " + Html.escape(citation.text()) + "</a>")
-                .orElse(source.isBlank() ? "" : "(" + Html.escape(source) + ")");
-        return new Html((Html.escape(text) + " " + from).strip());
+        Stream<Html> told = Stream.of(Html.ofText(text), Html.ofText(remembered ? words.say("substance.remembered") : ""),
+                sheet.cite(source).map(Citation::link).map(Html::of).orElse(Html.ofText(source.isBlank() ? "" : "(" + source + ")")));
+        return Html.joined(" ", told.filter(part -> !part.isBlank()).toList());
     }
 }

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import java.util.stream.Collectors;
 import org.benchleaf.model.Material;
 import org.benchleaf.model.Substance;
 
@@ -48,12 +47,11 @@ final class SubstancesPage implements SitePageMaker {
     }
 
     private static Section section(Sheet sheet, SubstanceMaker maker, Substance substance, List<Material> materials) {
-        String links = materials.stream().map(material -> sheet.link(material.name(), Paths.material(material.id())))
-                .map(link -> "<a href=\"" + Html.escape(link.href()) + "\">" + Html.escape(link.text()) + "</a>")
-                .collect(Collectors.joining(", "));
+        List<Html> links = materials.stream().map(material -> sheet.hyperlink(material.name(), Paths.material(material.id())))
+                .map(Html::of).toList();
         List<Fact> facts = new ArrayList<>();
         if (!materials.isEmpty()) {
-            facts.add(new Fact(sheet.words().say("substances.materials"), new Html(links)));
+            facts.add(new Fact(sheet.words().say("substances.materials"), Html.joined(", ", links)));
         }
         facts.addAll(maker.everything(substance));
         return new Section("substance-" + Paths.slug(substance.key()), substance.name(), Optional.empty(),

@@ -3,6 +3,7 @@ package org.benchleaf.compose;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.benchleaf.model.Inline;
 
 /**
  * A worked-out number that opens in place to its working.
@@ -25,7 +26,7 @@ import java.util.Optional;
  * @param words fixed labels
  */
 public record Working(String figure, String anchor, String label, Amount amount, String method, String methodHref,
-        Optional<Html> formula, String formulaText, List<Given> given, Optional<String> full, String spread,
+        Optional<Markup> formula, String formulaText, List<Given> given, Optional<String> full, String spread,
         List<Citation> sources, List<String> caveats, Optional<Html> said, boolean reworkable, Map<String, String> words) implements Block {
 
     public Working {
@@ -36,7 +37,7 @@ public record Working(String figure, String anchor, String label, Amount amount,
 
     /** Text that tells a figure, marked so that it can be told anew where an input is changed at the bench. */
     static Html marked(String figure, Html text) {
-        return new Html("<span data-figure=\"" + Html.escape(figure) + "\">" + text.markup() + "</span>");
+        return Html.of(new Inline.MarkedFigure(figure, text.parts()));
     }
 
     /** One number that was put in: what, how much, and where it comes from, with a link if that is another figure. */

@@ -22,7 +22,7 @@ final class WorkingMaker {
         return new Working(figure.id(), sheet.show(figure.id()), figure.label(), sheet.amount(figure),
                 method.map(Method::title).orElse(figure.method()),
                 sheet.way(Paths.METHODS + "#" + methodAnchor(figure.method())),
-                method.map(Method::mathml).filter(mathml -> !mathml.isBlank()).map(Html::new),
+                method.map(Method::mathml).filter(mathml -> !mathml.isBlank()).map(Markup::new),
                 method.map(Method::formula).orElse(""),
                 figure.inputs().stream().map(this::given).toList(),
                 full(figure).filter(full -> !full.equals(sheet.amount(figure).text())),

@@ -35,8 +35,8 @@ final class WritingPage implements SitePageMaker {
         String title = words.say("way.writing");
         sheet.add(Opening.plain(title, words.say("writing.lead")));
         sheet.add(new Section("how", words.say("writing.how"), Optional.empty(), List.of(new Prose(
-                words.group("writing-rule").values().stream().map(rule -> new Prose.Passage(
-                        new Html("<p>" + Html.escape(sheet.numbers().spaced(rule)) + "</p>"), List.of())).toList()))));
+                words.group("writing-rule").values().stream().map(sheet.numbers()::spaced).map(Prose.Passage::paragraph)
+                        .toList()))));
         sheet.add(new Section("begin", words.say("writing.begin"), Optional.empty(), List.of(
                 new LinkList(AuthorGuidePages.entries(sheet)))));
         sheet.add(new Section("files", words.say("writing.files"), Optional.empty(), List.of(new LinkList(

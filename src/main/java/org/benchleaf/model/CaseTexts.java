@@ -87,7 +87,7 @@ public final class CaseTexts {
 
     /** Whether a section of a translation says anything; one with a heading alone does where the case has no more. */
     public static boolean isTold(Story.Section translated, String original) {
-        return !translated.html().isBlank() || !translated.heading().isEmpty() && original.indexOf('\n') < 0
+        return !translated.text().isEmpty() || !translated.heading().isEmpty() && original.indexOf('\n') < 0
                 && !translated.written().equals(original);
     }
 
@@ -105,7 +105,7 @@ public final class CaseTexts {
     private static Story story(Translation translation, Story original) {
         Map<String, Story.Section> told = sections(translation.story(), original);
         return new Story(original.sections().stream().map(own -> translation.text(address(own.id())).map(text -> told.get(address(own.id())))
-                .map(each -> new Story.Section(own.id(), each.heading(), each.html(), each.written(), each.citations(), each.place()))
+                .map(each -> new Story.Section(own.id(), each.heading(), each.text(), each.written(), each.citations(), each.place()))
                 .orElse(own)).toList());
     }
 

@@ -13,9 +13,12 @@ import java.lang.reflect.Field;
 import java.lang.reflect.Method;
 import java.lang.reflect.Modifier;
 import java.util.Optional;
+import org.benchleaf.compose.Hazard;
 import org.benchleaf.compose.Html;
+import org.benchleaf.compose.Markup;
+import org.benchleaf.model.TextBlock;
 
-/** Shows records to templates: clean HTML as markup, an empty optional as empty text, everything else as it is. */
+/** Shows records to templates: running text as HTML, an empty optional as empty text, everything else as it is. */
 final class PageWrapper extends DefaultObjectWrapper {
 
     PageWrapper(Version version) {
@@ -55,10 +58,23 @@ final class PageWrapper extends DefaultObjectWrapper {
         }
     }
 
+    private static TemplateModel markup(String html) throws TemplateModelException {
+        return HTMLOutputFormat.INSTANCE.fromMarkup(html);
+    }
+
     @Override
     public TemplateModel wrap(Object value) throws TemplateModelException {
-        if (value instanceof Html html) {
-            return HTMLOutputFormat.INSTANCE.fromMarkup(html.markup());
+        if (value instanceof Html text) {
+            return markup(HtmlWriter.of(text.parts()));
+        }
+        if (value instanceof TextBlock block) {
+            return markup(HtmlWriter.of(block));
+        }
+        if (value instanceof Markup own) {
+            return markup(own.lines());
+        }
+        if (value instanceof Hazard.Drawing drawing) {
+            return markup(HtmlWriter.of(drawing));
         }
         if (value instanceof Optional<?> optional) {
             return optional.isPresent() ? wrap(optional.get()) : new SimpleScalar("");

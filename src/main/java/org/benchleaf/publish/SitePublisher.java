@@ -25,7 +25,7 @@ import java.util.Locale;
 import java.util.Map;
 import org.benchleaf.compose.Block;
 import org.benchleaf.compose.DataFile;
-import org.benchleaf.compose.Html;
+import org.benchleaf.compose.Markup;
 import org.benchleaf.compose.Page;
 import org.benchleaf.compose.SingleSheet;
 import org.benchleaf.compose.UnitSpaces;
@@ -161,7 +161,7 @@ public final class SitePublisher {
     public String publish(SingleSheet sheet) {
         Map<String, Object> model = showing();
         model.put("sheet", sheet);
-        model.put("style", new Html("<style>\n" + Assets.styles(templates) + "</style>"));
+        model.put("style", new Markup("<style>\n" + Assets.styles(templates) + "</style>"));
         return filled("single.ftl", model, sheet.title());
     }
 

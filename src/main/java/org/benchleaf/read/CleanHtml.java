@@ -23,26 +23,22 @@ final class CleanHtml {
     private CleanHtml() {
     }
 
-    /** The clean HTML before the first heading of a section and below each one, the headings left out. */
-    static List<String> sections(String html) {
+    /** The clean nodes before the first heading of a section and below each one, the headings left out. */
+    static List<List<Node>> sections(String html) {
         // A base is needed to tell relative links from others; it does not appear in the result.
         Document dirty = Jsoup.parseBodyFragment(html, "https://relative.invalid/");
         Document clean = new Cleaner(ALLOWED).clean(dirty);
-        clean.outputSettings().prettyPrint(false);
         clean.select("a").stream().filter(link -> !LinkAddress.isAllowed(link.attr("href"))).forEach(Node::unwrap);
         // A heading inside a quote or a list begins no section.
         clean.body().select("> * h1, > * h2").tagName("p");
-        List<String> sections = new ArrayList<>();
-        StringBuilder section = new StringBuilder();
+        List<List<Node>> sections = new ArrayList<>(List.of(new ArrayList<>()));
         for (Node node : clean.body().childNodes()) {
             if (node instanceof Element element && isSectionHeading(element)) {
-                sections.add(section.toString().strip());
-                section.setLength(0);
+                sections.add(new ArrayList<>());
             } else {
-                section.append(node.outerHtml());
+                sections.get(sections.size() - 1).add(node);
             }
         }
-        sections.add(section.toString().strip());
         return sections;
     }
 

@@ -30,13 +30,15 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.benchleaf.message.Message;
 import org.benchleaf.message.Messages;
 import org.benchleaf.message.Place;
 import org.benchleaf.message.ReadingMessages;
 import org.benchleaf.model.Story;
+import org.benchleaf.model.TextBlock;
 
-/** Turns Markdown into the sections of a story: clean HTML with the cited figures marked. */
+/** Turns Markdown into the sections of a story: a tree of text that knows where figures are cited. */
 final class StoryReader {
 
     private static final MutableDataSet OPTIONS = new MutableDataSet()
@@ -63,7 +65,7 @@ final class StoryReader {
 
     private String id = "";
     private String heading = "";
-    private String html = "";
+    private List<TextBlock> body = List.of();
     private int begin;
     private final List<Integer> starts = new ArrayList<>();
     private List<int[]> comments = List.of();
@@ -113,9 +115,8 @@ final class StoryReader {
                     "what", "uses of long link addresses that are defined once"));
             return new Story(List.of());
         }
-        // One rendering of the whole: the renderer looks through the document anew each time it is asked.
-        Iterator<String> bodies = CleanHtml.sections(RENDERER.render(document)).iterator();
-        html = bodies.next();
+        Iterator<List<TextBlock>> bodies = bodies(document, citations).iterator();
+        body = bodies.next();
         int level = 1;
         for (Node block = document.getFirstChild(); block != null; block = block.getNext()) {
             if (block instanceof Heading title) {
@@ -123,7 +124,7 @@ final class StoryReader {
                 if (title.getLevel() <= SECTION_LEVEL) {
                     endSection(citations, title.getStartOffset());
                     startSection(title);
-                    html = bodies.next();
+                    body = bodies.next();
                 }
             }
         }
@@ -131,13 +132,19 @@ final class StoryReader {
         return new Story(sections);
     }
 
+    /** The text of each section. One rendering of the whole: the renderer looks through the document anew each time it is asked. */
+    private static List<List<TextBlock>> bodies(Document document, List<Story.Citation> citations) {
+        StoryTree tree = new StoryTree(citations.stream().map(Story.Citation::figure).collect(Collectors.toSet()));
+        return CleanHtml.sections(RENDERER.render(document)).stream().map(tree::blocks).toList();
+    }
+
     /** The Markdown with every citation's braces replaced by marks that no Markdown rule touches; offsets stay. */
     private String marked(List<Story.Citation> citations) {
         StringBuilder marked = new StringBuilder(text.substring(bodyStart));
         Matcher citation = CITATION.matcher(text).region(bodyStart, text.length());
         while (citation.find()) {
-            marked.setCharAt(citation.start() - bodyStart, Story.FIGURE_START);
-            marked.setCharAt(citation.end() - 1 - bodyStart, Story.FIGURE_END);
+            marked.setCharAt(citation.start() - bodyStart, StoryTree.FIGURE_START);
+            marked.setCharAt(citation.end() - 1 - bodyStart, StoryTree.FIGURE_END);
             starts.add(citation.start());
             citations.add(new Story.Citation(citation.group(1),
                     lines.place(citation.start(), citation.end(), "")));
@@ -173,7 +180,7 @@ final class StoryReader {
         } else if (uses > 1) {
             id = id + "-" + uses;
         }
-        if (heading.indexOf(Story.FIGURE_START) >= 0) {
+        if (heading.indexOf(StoryTree.FIGURE_START) >= 0) {
             messages.add(ReadingMessages.FIGURE_OUT_OF_TEXT.at(place(title), "where", "a heading"));
         }
     }
@@ -185,19 +192,19 @@ final class StoryReader {
     }
 
     private void endSection(List<Story.Citation> citations, int end) {
-        if (!heading.isEmpty() || !html.isEmpty()) {
+        if (!heading.isEmpty() || !body.isEmpty()) {
             List<Story.Citation> own = new ArrayList<>();
             for (; cited < citations.size() && starts.get(cited) < bodyStart + end; cited++) {
                 if (!isInComment(starts.get(cited) - bodyStart)) {
                     own.add(citations.get(cited));
                 }
             }
-            sections.add(new Story.Section(id, heading, html, written(end), own,
+            sections.add(new Story.Section(id, heading, body, written(end), own,
                     lines.place(bodyStart + begin, bodyStart + begin + 1, "")));
         }
         id = "";
         heading = "";
-        html = "";
+        body = List.of();
     }
 
     /** What an author noted beside the text cites nothing. */
@@ -252,7 +259,7 @@ final class StoryReader {
     }
 
     private void refuseFigure(Node node, String content, String where) {
-        if (content.indexOf(Story.FIGURE_START) >= 0) {
+        if (content.indexOf(StoryTree.FIGURE_START) >= 0) {
             messages.add(ReadingMessages.FIGURE_OUT_OF_TEXT.at(place(node), "where", where));
         }
     }

@@ -263,8 +263,8 @@ class TranslationCommandTest {
         assertThat(after.texts()).extracting(TranslationFile.Text::address, TranslationFile.Text::words).containsAll(
                 before.texts().stream().map(text -> org.assertj.core.groups.Tuple.tuple(text.address(), text.words())).toList());
         assertThat(after.marks()).containsAllEntriesOf(before.marks());
-        assertThat(after.sections()).extracting(written -> written.section().html()).isEqualTo(
-                before.sections().stream().map(written -> written.section().html()).toList());
+        assertThat(after.sections()).extracting(written -> written.section().text()).isEqualTo(
+                before.sections().stream().map(written -> written.section().text()).toList());
         assertThat(Files.readString(there)).isEqualTo(asKept).contains("# Not yet read by a native speaker.");
         assertThat(out.toString()).contains(" 0 not yet, 0 changed in the case since.");
     }

@@ -8,7 +8,7 @@ import java.util.function.Supplier;
 final class BriefingExample implements Supplier<Block> {
 
     static final String FLAME = "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 200 200\" role=\"img\" "
-            + "aria-label=\"flame, GHS02\"><path d=\"M100 6 194 100 100 194 6 100Z\" fill=\"#fff\" stroke=\"#d7141a\" "
+            + "aria-label=\"flame\"><path d=\"M100 6 194 100 100 194 6 100Z\" fill=\"#fff\" stroke=\"#d7141a\" "
             + "stroke-width=\"8\"/></svg>";
 
     @Override
@@ -27,7 +27,7 @@ final class BriefingExample implements Supplier<Block> {
 
     static Hazard hazard() {
         return new Hazard("hazard-mist", "Ethanol and water for misting", Optional.of("Warning"),
-                List.of(new Hazard.Pictogram("GHS02", "flame", new Html(FLAME))),
+                List.of(new Hazard.Pictogram("GHS02", "flame", new Hazard.Drawing(FLAME, "flame, GHS02"))),
                 List.of(new Hazard.Statement("H226", "Flammable liquid and vapour.")),
                 List.of(new Hazard.Statement("P210", "Keep away from heat.")),
                 List.of(Fact.of("Flam. Liq. 3", "flash point 26 °C")), List.of("What is in the thickener is not known."));

@@ -17,6 +17,7 @@ import org.benchleaf.model.Rule;
 import org.benchleaf.model.SheetWords;
 import org.benchleaf.model.Step;
 import org.benchleaf.model.TreatmentCase;
+import org.benchleaf.publish.WrittenText;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -82,7 +83,7 @@ class ComparedPageTest {
     void a_cell_without_a_source_is_not_known_and_every_other_one_names_its_source(ComparedKind kind) {
         long told = ROWS.stream().filter(row -> row.kind() == kind).mapToLong(row -> row.cells().size()).sum();
         List<String> cells = tables(kind).stream().filter(table -> !List.of("compared-used", "compared-fire").contains(table.id()))
-                .flatMap(table -> table.rows().stream()).flatMap(row -> row.stream().skip(1)).map(Html::markup).toList();
+                .flatMap(table -> table.rows().stream()).flatMap(row -> row.stream().skip(1)).map(WrittenText::of).toList();
 
         assertThat(cells.stream().filter("not known"::equals)).isNotEmpty();
         assertThat(cells.stream().filter(cell -> !cell.equals("not known"))).hasSize((int) told)
@@ -93,7 +94,7 @@ class ComparedPageTest {
     @Test
     void solvents_stand_with_what_the_table_of_substances_has_of_their_fire() {
         Map<String, String> flash = tables(ComparedKind.SOLVENT).stream().filter(table -> table.id().equals("compared-fire"))
-                .flatMap(table -> table.rows().stream()).collect(Collectors.toMap(row -> row.get(0).markup(), row -> row.get(1).markup()));
+                .flatMap(table -> table.rows().stream()).collect(Collectors.toMap(row -> row.get(0).plain(), row -> WrittenText.of(row.get(1))));
 
         assertThat(flash).hasSameSizeAs(ROWS.stream().filter(row -> row.kind() == ComparedKind.SOLVENT).toList());
         assertThat(flash.get("Toluene")).matches("4.°C .*sources.html#.*");
@@ -182,8 +183,8 @@ class ComparedPageTest {
     @Test
     void the_page_leads_to_the_studios_own_material_and_back() {
         Table used = tables(ComparedKind.ADHESIVE).stream().filter(table -> table.id().equals("compared-used")).findFirst().orElseThrow();
-        assertThat(used.rows()).anySatisfy(row -> assertThat(row.get(1).markup()).contains("wheat-starch.html"))
-                .anySatisfy(row -> assertThat(row.get(1).markup()).isEqualTo("not listed"));
+        assertThat(used.rows()).anySatisfy(row -> assertThat(WrittenText.of(row.get(1))).contains("wheat-starch.html"))
+                .anySatisfy(row -> assertThat(row.get(1).plain()).isEqualTo("not listed"));
         Page starch = pages().stream().filter(page -> page.path().equals("materials/wheat-starch.html")).findFirst().orElseThrow();
         assertThat(starch.blocks()).filteredOn(block -> block instanceof Section section && section.id().equals("compared")).hasSize(1);
     }
@@ -212,7 +213,7 @@ class ComparedPageTest {
                 .filter(BenchStrip.class::isInstance).flatMap(strip -> ((BenchStrip) strip).steps().stream()).toList();
 
         assertThat(steps.stream().flatMap(step -> step.facts().stream()).filter(fact -> fact.name().startsWith("Wheat starch paste: what speaks against"))
-                .map(fact -> fact.value().markup())).singleElement().asString().contains("a colour of this sheet dissolves");
+                .map(fact -> fact.value().plain())).singleElement().asString().contains("a colour of this sheet dissolves");
     }
 
     private static List<Page> pages() {

@@ -24,6 +24,6 @@ class DataTableTest {
     void the_page_tells_the_unit_in_the_header_and_why_a_cell_is_empty() {
         Table table = TABLE.table(Optional.empty());
         assertThat(table.columns().get(1).header()).isEqualTo("Change (mm)");
-        assertThat(table.rows().get(1).get(1).markup()).isEqualTo("not read");
+        assertThat(table.rows().get(1).get(1).plain()).isEqualTo("not read");
     }
 }

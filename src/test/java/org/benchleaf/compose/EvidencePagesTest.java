@@ -42,7 +42,7 @@ class EvidencePagesTest {
 
         assertThat(plots(pages)).singleElement().satisfies(plot -> assertThat(plot.rows()).hasSize(1));
         assertThat(blocks(pages.get(0), Table.class)).singleElement().satisfies(table -> assertThat(table.rows())
-                .extracting(row -> row.get(1).markup()).containsExactly(
+                .extracting(row -> row.get(1).plain()).containsExactly(
                         "It was read on paper that had been aged to test it.",
                         "It was not measured. In the words of the case: the ink bled."));
     }
@@ -108,7 +108,7 @@ class EvidencePagesTest {
     void pages_that_stand_apart_for_a_colour_name_each_spot() {
         EvidencePlot plot = plots(pages(List.of(card(1, colour("CIEDE2000, D65, 10°, d/8"))), "evidence/colour")).get(0);
 
-        assertThat(plot.table().rows()).extracting(row -> row.get(1).markup(), row -> row.get(2).markup()).containsExactly(
+        assertThat(plot.table().rows()).extracting(row -> row.get(1).plain(), row -> row.get(2).plain()).containsExactly(
                 org.assertj.core.groups.Tuple.tuple("margin", "4.7"), org.assertj.core.groups.Tuple.tuple("red letter", "0.3"));
     }
 

@@ -2,9 +2,15 @@ package org.benchleaf.compose;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
+import org.benchleaf.model.Inline;
+import org.benchleaf.model.TextBlock;
+import org.benchleaf.publish.WrittenText;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /** Checks which words become links to the glossary, by hand. */
 class GlossaryLinksTest {
@@ -16,15 +22,15 @@ class GlossaryLinksTest {
 
     private final GlossaryLinks links = new GlossaryLinks(TERMS, "glossary.html");
 
-    private String linked(String html) {
-        return links.link(new Html(html)).markup();
+    private String linked(String words) {
+        return WrittenText.of(links.link(Html.ofText(words)));
     }
 
     @Test
     void a_term_is_linked_where_it_is_used_first_and_only_there() {
-        assertThat(linked("<p>Paste, then more paste and pastes.</p>")).isEqualTo(
-                "<p><a class=\"term\" href=\"glossary.html#term-paste\">Paste</a>, then more paste and pastes.</p>");
-        assertThat(linked("<p>paste</p>")).isEqualTo("<p>paste</p>");
+        assertThat(linked("Paste, then more paste and pastes.")).isEqualTo(
+                "<a class=\"term\" href=\"glossary.html#term-paste\">Paste</a>, then more paste and pastes.");
+        assertThat(linked("paste")).isEqualTo("paste");
     }
 
     @Test
@@ -37,15 +43,42 @@ class GlossaryLinksTest {
         assertThat(linked("toothpaste, paste-up")).doesNotContain("<a");
     }
 
+    @ParameterizedTest
+    @MethodSource("closed")
+    void what_leads_elsewhere_names_or_quotes_is_left_alone(TextBlock block) {
+        assertThat(links.link(block)).isEqualTo(block);
+        assertThat(linked("paste, pH")).contains("#term-paste", "#term-ph");
+    }
+
+    static List<TextBlock> closed() {
+        List<Inline> words = List.of(new Inline.Text("Paste"));
+        return List.of(new TextBlock.Subheading(3, words), new TextBlock.CodeBlock("paste"),
+                new TextBlock.TextTable(List.of(List.of(new TextBlock.Cell(words))), List.of()),
+                new TextBlock.Paragraph(List.of(Inline.Hyperlink.to("x", "paste"), new Inline.Code("pH"),
+                        new Inline.Quotation("paste"), new Inline.WorkedNumber("working-a", "pH 7"))));
+    }
+
     @Test
-    void links_headings_and_code_are_left_alone() {
-        String html = "<h2>Paste</h2><p><a href=\"x\">paste</a> <code>pH</code></p>";
-        assertThat(linked(html)).isEqualTo(html);
+    void a_term_is_found_in_stressed_words_lists_quotes_and_the_body_of_a_table() {
+        List<Inline> words = List.of(new Inline.Emphasis(List.of(new Inline.Text("thick paste"))), new Inline.Text(", pH"));
+        List<Inline> told = List.of(new Inline.Emphasis(List.of(new Inline.Text("thick "),
+                new Inline.TermLink("glossary.html#term-paste", "paste"))), new Inline.Text(", "),
+                new Inline.TermLink("glossary.html#term-ph", "pH"));
+        assertThat(fresh().link(TextBlock.ItemList.of(List.of(new TextBlock.Line(words)))))
+                .isEqualTo(TextBlock.ItemList.of(List.of(new TextBlock.Line(told))));
+        assertThat(fresh().link(new TextBlock.BlockQuote(List.of(new TextBlock.Paragraph(words)))))
+                .isEqualTo(new TextBlock.BlockQuote(List.of(new TextBlock.Paragraph(told))));
+        assertThat(fresh().link(new TextBlock.TextTable(List.of(), List.of(List.of(new TextBlock.Cell(words))))))
+                .isEqualTo(new TextBlock.TextTable(List.of(), List.of(List.of(new TextBlock.Cell(told)))));
+    }
+
+    private static GlossaryLinks fresh() {
+        return new GlossaryLinks(TERMS, "glossary.html");
     }
 
     @Test
     void special_characters_stay_escaped() {
-        assertThat(linked("a &lt;b&gt; paste &amp; c")).isEqualTo(
+        assertThat(linked("a <b> paste & c")).isEqualTo(
                 "a &lt;b&gt; <a class=\"term\" href=\"glossary.html#term-paste\">paste</a> &amp; c");
     }
 }

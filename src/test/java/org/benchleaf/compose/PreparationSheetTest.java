@@ -19,7 +19,7 @@ class PreparationSheetTest {
     @Test
     void limewater_for_a_bath_is_told_by_what_was_added() {
         RecipeCard.Measure measure = cards("tide-table").filter(card -> card.anchor().equals("prepare-bath"))
-                .flatMap(card -> card.measures().stream()).filter(each -> each.of().markup().contains("limewater"))
+                .flatMap(card -> card.measures().stream()).filter(each -> each.of().plain().contains("limewater"))
                 .findFirst().orElseThrow();
 
         // The readings of the case: 3.1, 2.9, 3.0 and 3.0 mL.

@@ -2,6 +2,8 @@ package org.benchleaf.compose;
 
 import java.util.List;
 import java.util.function.Supplier;
+import org.benchleaf.model.Inline;
+import org.benchleaf.model.TextBlock;
 
 /** A Prose as it stands on a page. */
 final class ProseExample implements Supplier<Block> {
@@ -9,8 +11,10 @@ final class ProseExample implements Supplier<Block> {
     @Override
     public Block get() {
         return new Prose(List.of(
-                new Prose.Passage(new Html("<p>The tray held <a class=\"number\" href=\"#working-wash-volume\"><bdi>5.1 L</bdi></a>"
-                        + " of water.</p>"), List.of((Working) new WorkingExample().get())),
-                new Prose.Passage(new Html("<ul><li>One</li><li>Two</li></ul>"), List.of())));
+                new Prose.Passage(new TextBlock.Paragraph(List.of(new Inline.Text("The tray held "),
+                        new Inline.WorkedNumber("working-wash-volume", "5.1\u202fL"), new Inline.Text(" of water."))),
+                        List.of((Working) new WorkingExample().get())),
+                Prose.Passage.of(TextBlock.ItemList.of(List.of(new TextBlock.Line(List.of(new Inline.Text("One"))),
+                        new TextBlock.Line(List.of(new Inline.Text("Two"))))))));
     }
 }

@@ -125,8 +125,8 @@ class ResultWordsTest {
                 List.of(3.0, 6.5, 4.0));
         Meaning meaning = new ResultMeaning(sheet(), worked(result, figure("change",
                 spread(-2.6, -0.5, 1.6, Unit.MILLIMETRE, Quantity.Spread.TOLERANCE), "change", "4.0, 6.5, 5.0"))).make();
-        assertThat(meaning.says().get(0).markup()).startsWith("On average 0.5 ± 2.1\u202Fmm lower");
-        assertThat(meaning.says().get(1).markup()).contains("from −2.60 to 1.60").contains("chance alone may explain it");
+        assertThat(meaning.says().get(0).plain()).startsWith("On average 0.5 ± 2.1\u202Fmm lower");
+        assertThat(meaning.says().get(1).plain()).contains("from −2.60 to 1.60").contains("chance alone may explain it");
         assertThat(meaning.limits()).contains("Only these 3 places were read; elsewhere it may differ.");
     }
 

@@ -65,7 +65,7 @@ class StationDrawingTest {
         Chart.Drawing drawing = drawing(page, "station-1-drawing");
         List<List<String>> rows = blocks(page).filter(Table.class::isInstance).map(Table.class::cast)
                 .filter(table -> table.id().equals("station-1-kit")).flatMap(table -> table.rows().stream())
-                .map(row -> row.stream().map(cell -> plain(cell.markup())).toList()).toList();
+                .map(row -> row.stream().map(cell -> plain(cell.plain())).toList()).toList();
 
         assertThat(rows).isNotEmpty();
         assertThat(labels(drawing)).isNotEmpty().allSatisfy(label -> {

@@ -25,7 +25,7 @@ class StepSheetTest {
 
         assertThat(told).hasSize(1);
         assertThat(told.get(0).name()).startsWith("A clean solubility test alone never clears iron-gall ink");
-        assertThat(told.get(0).value().markup()).contains("Two colleagues graded it.");
+        assertThat(told.get(0).value().plain()).contains("Two colleagues graded it.");
     }
 
     @Test

@@ -80,6 +80,6 @@ class SubstanceMakerTest {
     private static String waste(Page page) {
         return page.blocks().stream().filter(Section.class::isInstance).flatMap(section -> ((Section) section).blocks().stream())
                 .filter(Facts.class::isInstance).flatMap(facts -> ((Facts) facts).facts().stream())
-                .filter(fact -> fact.name().equals("Waste")).map(fact -> fact.value().markup()).findFirst().orElse("");
+                .filter(fact -> fact.name().equals("Waste")).map(fact -> fact.value().plain()).findFirst().orElse("");
     }
 }

@@ -165,7 +165,7 @@ final class Invented {
     }
 
     Invented cites(String figure) {
-        sections.add(new Story.Section("", "", "", "", List.of(new Story.Citation(figure, PLACE)), PLACE));
+        sections.add(new Story.Section("", "", List.of(), "", List.of(new Story.Citation(figure, PLACE)), PLACE));
         return this;
     }
 

@@ -15,6 +15,7 @@ import org.benchleaf.compose.Note;
 import org.benchleaf.compose.Opening;
 import org.benchleaf.compose.Page;
 import org.benchleaf.compose.Section;
+import org.jsoup.Jsoup;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -91,7 +92,8 @@ class BlocksTest {
         Page page = BlockExamples.page("page.html", List.of(new Note("plain", "<b>Care</b>",
                 Html.ofText("<script>x</script> & \"y\""))));
         String html = new String(PUBLISHER.publish(page).bytes(), StandardCharsets.UTF_8);
-        assertThat(html).contains("&lt;b&gt;Care&lt;/b&gt;", "&lt;script&gt;x&lt;/script&gt; &amp; &quot;y&quot;")
+        assertThat(html).contains("&lt;b&gt;Care&lt;/b&gt;", "&lt;script&gt;x&lt;/script&gt; &amp; \"y\"")
                 .doesNotContain("<script>x", "<b>Care");
+        assertThat(Jsoup.parse(html).selectFirst(".note p").text()).isEqualTo("<b>Care</b> <script>x</script> & \"y\"");
     }
 }

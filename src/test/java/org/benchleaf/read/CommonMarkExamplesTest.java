@@ -15,6 +15,7 @@ import org.benchleaf.message.Message;
 import org.benchleaf.message.Messages;
 import org.benchleaf.message.SourceText;
 import org.benchleaf.model.Story;
+import org.benchleaf.publish.WrittenText;
 import org.commonmark.testutil.TestResources;
 import org.commonmark.testutil.example.Example;
 import org.commonmark.testutil.example.ExampleReader;
@@ -100,7 +101,7 @@ class CommonMarkExamplesTest {
     }
 
     private static String html(Story story) {
-        return story.sections().stream().map(Story.Section::html).collect(Collectors.joining("\n"));
+        return story.sections().stream().map(Story.Section::text).map(WrittenText::of).collect(Collectors.joining("\n"));
     }
 
     private static List<String> links(String html) {
