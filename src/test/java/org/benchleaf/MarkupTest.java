@@ -9,7 +9,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -26,7 +25,8 @@ class MarkupTest {
     private static final int TEXT = 8;
 
     /** A tag, begun or ended; an attribute before its value; a letter by its name or number. */
-    private static final Pattern MARKUP = Pattern.compile("(?<!\\?)</?[A-Za-z][A-Za-z0-9-]*+(?:[ >/]|$)|(?:^| )[a-z-]{2,}=\"|&(?:[a-z]{2,8}|#\\d{1,5});");
+    private static final Pattern MARKUP = Pattern.compile(
+            "(?<!\\?)</?[A-Za-z][A-Za-z0-9-]*+(?:[ >/]|$)|(?:^| )[a-z-]{2,}=\"|&(?:[a-z]{2,8}|#\\d{1,5});");
 
     private static final String PUBLISH = "publish/";
 
@@ -53,7 +53,7 @@ class MarkupTest {
                 String name = CLASSES.relativize(file).toString().replace('\\', '/').replaceAll("(?:\\$.*)?\\.class$", "");
                 List<String> texts = texts(file).filter(text -> MARKUP.matcher(text).find()).toList();
                 if (!texts.isEmpty()) {
-                    found.merge(name, texts, (one, more) -> new TreeSet<>(Stream.concat(one.stream(), more.stream()).toList()).stream().toList());
+                    found.merge(name, texts, (one, more) -> Stream.concat(one.stream(), more.stream()).toList());
                 }
             });
         } catch (IOException broken) {

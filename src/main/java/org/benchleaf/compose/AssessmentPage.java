@@ -53,12 +53,12 @@ final class AssessmentPage implements ClassPageMaker {
 
     private static Section outcomes(Sheet sheet, ClassDesk desk) {
         Words words = sheet.words();
-        List<List<Html>> rows = new ArrayList<>();
+        List<List<RichText>> rows = new ArrayList<>();
         for (ClassPapers.Outcome one : desk.course().papers().outcomes()) {
-            rows.add(List.of(Html.ofText(desk.step(sheet, one.at()) + ": " + ClassPage.deed(words, one)),
-                    Html.ofText(one.metWhen().orElse(words.say("class.not-stated"))),
-                    Html.ofText(words.say("class.line")), Html.ofText(words.say("class.line")),
-                    Html.ofText(words.say("class.line")), Html.ofText(words.say("class.line"))));
+            rows.add(List.of(RichText.of(desk.step(sheet, one.at()) + ": " + ClassPage.deed(words, one)),
+                    RichText.of(one.metWhen().orElse(words.say("class.not-stated"))),
+                    RichText.of(words.say("class.line")), RichText.of(words.say("class.line")),
+                    RichText.of(words.say("class.line")), RichText.of(words.say("class.line"))));
         }
         return new Section("outcomes", words.say("class.outcomes"), Optional.of(words.say(rows.isEmpty()
                 ? "class.no-outcomes" : "class.outcomes-lead")), rows.isEmpty() ? List.of() : List.of(new Table(

@@ -110,7 +110,7 @@ final class AuthorGuidePages {
         Words words = sheet.words();
         return new Table("end-points-table", words.say("writing.end-points-written"), words.columns("writing.end-asks",
                 "writing.written", "writing.end-example", "writing.end-read"), guide.endPoints().stream().map(one -> List.of(
-                        Html.ofText(one.asks()), code(one.written()), code(List.of(one.example())), Html.ofText(one.read()))).toList(),
+                        RichText.of(one.asks()), code(one.written()), code(List.of(one.example())), RichText.of(one.read()))).toList(),
                 Optional.empty());
     }
 
@@ -126,7 +126,7 @@ final class AuthorGuidePages {
                 symbols.computeIfAbsent(unit.dimension(), any -> new ArrayList<>()).add(unit.symbol()));
         return new Table("units-table", words.say("writing.units-written"), List.of(new Table.Column(words.say("writing.of-kind"), false),
                 new Table.Column(words.say("writing.written"), false)), symbols.entrySet().stream().map(one -> List.of(
-                        Html.ofText(one.getKey().words()), code(one.getValue()))).toList(), Optional.empty());
+                        RichText.of(one.getKey().words()), code(one.getValue()))).toList(), Optional.empty());
     }
 
     private Table substances(Sheet sheet) {
@@ -136,13 +136,14 @@ final class AuthorGuidePages {
                 desk.library().reference().substances().values().stream().map(one -> row(one, words)).toList(), Optional.empty());
     }
 
-    private static List<Html> row(Substance substance, Words words) {
+    private static List<RichText> row(Substance substance, Words words) {
         List<String> also = Stream.concat(substance.synonyms().stream(), substance.cas().stream()).toList();
-        return List.of(code(List.of(substance.key())), Html.ofText(also.isEmpty() ? words.say("writing.no-other") : String.join(", ", also)));
+        return List.of(code(List.of(substance.key())),
+                RichText.of(also.isEmpty() ? words.say("writing.no-other") : String.join(", ", also)));
     }
 
-    private static Html code(List<String> written) {
-        return Html.joined(", ", written.stream().map(one -> Html.of(new Inline.Code(one))).toList());
+    private static RichText code(List<String> written) {
+        return RichText.joined(", ", written.stream().map(one -> RichText.of(new Inline.Code(one))).toList());
     }
 
     private Page figures() {

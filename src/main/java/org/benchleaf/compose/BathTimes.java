@@ -48,7 +48,7 @@ final class BathTimes {
         String label = sheet.words().say("bench-fact." + key);
         return figure(name).map(figure -> {
             String time = sheet.numbers().duration(figure.value()).text();
-            return new Fact(label, Working.marked(figure.id(), Html.ofText(told.isPresent() ? time
+            return new Fact(label, Working.marked(figure.id(), RichText.of(told.isPresent() ? time
                     : sheet.words().say("bench.usual-time", "time", time))));
         }).orElseGet(() -> Fact.of(label, told.map(time -> sheet.numbers().duration(time).text())
                 .orElse(sheet.words().notRecorded())));

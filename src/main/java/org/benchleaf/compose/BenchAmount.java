@@ -135,7 +135,7 @@ final class BenchAmount implements Part.Kinds<Optional<Fact>> {
     }
 
     private Fact marked(String id, Figure figure, String amount) {
-        return new Fact(new HazardMaker(sheet, desk).name(id), Working.marked(figure.id(), Html.ofText(amount)));
+        return new Fact(new HazardMaker(sheet, desk).name(id), Working.marked(figure.id(), RichText.of(amount)));
     }
 
     private Optional<Figure> figure(List<String> names) {

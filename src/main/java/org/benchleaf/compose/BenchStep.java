@@ -28,8 +28,8 @@ import java.util.Optional;
  * @param drawings how it is done
  */
 public record BenchStep(String anchor, int number, String kind, String clock, String takes, Optional<Hold> hold,
-        Optional<Caution> supervised, List<Caution> cautions, String care, List<String> wear, Html instruction,
-        List<Working> amounts, List<Fact> facts, List<Fact> told, List<Html> reasons, List<BenchTimer> timers,
+        Optional<Caution> supervised, List<Caution> cautions, String care, List<String> wear, RichText instruction,
+        List<Working> amounts, List<Fact> facts, List<Fact> told, List<RichText> reasons, List<BenchTimer> timers,
         List<String> checks, List<Working> behind, Optional<Photo> photo, List<Chart.Drawing> drawings) {
 
     public BenchStep {

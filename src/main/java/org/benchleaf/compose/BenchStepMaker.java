@@ -59,7 +59,7 @@ final class BenchStepMaker {
     private Optional<Caution> supervised(Optional<StepCare> care) {
         return care.map(StepCare::supervision).filter(why -> !why.isEmpty()).map(why -> new Caution("danger",
                 sheet.words().say("caution-level.danger"), sheet.words().say("bench.supervised-name"),
-                sheet.linked(sheet.words().say("bench.supervised") + " " + String.join(" ", why)), Html.ofText("")));
+                sheet.linked(sheet.words().say("bench.supervised") + " " + String.join(" ", why)), RichText.of("")));
     }
 
     /** When it begins, and for what it waits before. */
@@ -202,7 +202,7 @@ final class BenchStepMaker {
                 sheet.linked(WholeSentence.of(words)))));
     }
 
-    private List<Html> reasons(Step step) {
+    private List<RichText> reasons(Step step) {
         return desk.worked().findings().stream()
                 .filter(finding -> finding.forTrainees() && finding.step().filter(step.id()::equals).isPresent())
                 .map(Finding::reason).flatMap(Optional::stream).distinct().map(sheet::linked).toList();

@@ -92,8 +92,8 @@ final class BenchViewMaker {
     }
 
     /** Without links: a wet glove must not leave the bench by a slip, and the sheet links each term once. */
-    private static Html plain(Html text) {
-        return new Html(new Unlinked().all(text.parts()));
+    private static RichText plain(RichText text) {
+        return new RichText(new Unlinked().all(text.parts()));
     }
 
     private static final class Unlinked extends TextMapping {

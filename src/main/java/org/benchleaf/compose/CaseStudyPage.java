@@ -45,7 +45,7 @@ final class CaseStudyPage implements CasePageMaker {
         comparison.ifPresent(sheet::add);
         Set<String> placed = new HashSet<>();
         comparison.ifPresent(pair -> placed.addAll(List.of(pair.before().id(), pair.after().id())));
-        List<Html> says = new PlainResults(sheet).sentences(desk.worked().results());
+        List<RichText> says = new PlainResults(sheet).sentences(desk.worked().results());
         List<Block> rest = rest(sheet, desk, placed);
         sheet.add(gave(sheet, desk, says));
         rest.forEach(sheet::add);
@@ -252,7 +252,7 @@ final class CaseStudyPage implements CasePageMaker {
         }
         List<Block> blocks = new ArrayList<>(List.of(new StepOutline(items)));
         if (!desk.treatment().solutions().isEmpty()) {
-            blocks.add(new Facts(List.of(new Fact(words.say("study.prepared"), Html.joined("; ",
+            blocks.add(new Facts(List.of(new Fact(words.say("study.prepared"), RichText.joined("; ",
                     desk.treatment().solutions().stream().map(Solution::name).map(sheet::linked).toList())))));
         }
         return new Section("done", words.say("study.done"),
@@ -304,13 +304,13 @@ final class CaseStudyPage implements CasePageMaker {
     }
 
     /** The results in sentences, what was told in words or not measured, and one click down every number. */
-    private static Section gave(Sheet sheet, CaseDesk desk, List<Html> sentences) {
+    private static Section gave(Sheet sheet, CaseDesk desk, List<RichText> sentences) {
         Words words = sheet.words();
         List<KeyNumbers.Item> numbers = new ResultNumbers(sheet, desk).items();
         Optional<Facts> told = new ResultNumbers(sheet, desk).inWords();
         List<Block> blocks = new ArrayList<>();
-        List<Html> says = !sentences.isEmpty() ? sentences
-                : List.of(Html.ofText(words.say(numbers.isEmpty() ? "study.no-numbers" : "study.no-change")));
+        List<RichText> says = !sentences.isEmpty() ? sentences
+                : List.of(RichText.of(words.say(numbers.isEmpty() ? "study.no-numbers" : "study.no-change")));
         blocks.add(new Findings(says, words.say("study.all-numbers"),
                 numbers.isEmpty() ? List.of() : List.of(new KeyNumbers(numbers))));
         told.ifPresent(blocks::add);

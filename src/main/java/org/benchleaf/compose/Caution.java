@@ -9,5 +9,5 @@ package org.benchleaf.compose;
  * @param text what can happen
  * @param first what to do first; may be empty
  */
-public record Caution(String level, String word, String name, Html text, Html first) {
+public record Caution(String level, String word, String name, RichText text, RichText first) {
 }

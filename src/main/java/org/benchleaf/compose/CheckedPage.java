@@ -44,16 +44,16 @@ final class CheckedPage implements SitePageMaker {
 
     private static Table table(Sheet sheet, Method method, List<CheckedValues.Compared> compared) {
         Words words = sheet.words();
-        List<List<Html>> rows = new ArrayList<>();
+        List<List<RichText>> rows = new ArrayList<>();
         for (CheckedValues.Compared one : compared) {
             String inputs = one.value().inputs().entrySet().stream()
                     .map(entry -> entry.getKey() + " " + entry.getValue()).collect(Collectors.joining("; "));
-            rows.add(List.of(Html.ofText(inputs), Html.ofText(one.value().output()),
-                    Html.ofText(one.value().expected()), Html.ofText(obtained(sheet, one)),
-                    Html.ofText(Double.isInfinite(one.difference()) ? words.say("methods.differs")
+            rows.add(List.of(RichText.of(inputs), RichText.of(one.value().output()),
+                    RichText.of(one.value().expected()), RichText.of(obtained(sheet, one)),
+                    RichText.of(Double.isInfinite(one.difference()) ? words.say("methods.differs")
                             : sheet.numbers().rough(one.difference())),
-                    Html.ofText(sheet.numbers().number(one.value().tolerance())),
-                    Html.ofText(words.say("methods.source", "source", one.value().source(), "status",
+                    RichText.of(sheet.numbers().number(one.value().tolerance())),
+                    RichText.of(words.say("methods.source", "source", one.value().source(), "status",
                             words.term("source-status", one.value().status())))));
         }
         return new Table(WorkingMaker.methodAnchor(method.name()) + "-checked", words.say("methods.checked-caption", "method", method.title()), List.of(

@@ -51,11 +51,11 @@ final class ChoiceFacts {
 
     private Stream<Fact> fact(String key, MaterialChoice choice, List<ComparedMaterial.Argument> arguments) {
         return arguments.isEmpty() ? Stream.empty() : Stream.of(new Fact(sheet.words().say(key, "material", choice.material().name()),
-                Html.joined(" ", arguments.stream().map(this::cited).toList())));
+                RichText.joined(" ", arguments.stream().map(this::cited).toList())));
     }
 
-    private Html cited(ComparedMaterial.Argument argument) {
-        return Html.ofText(argument.says() + " ").then(sheet.cite(argument.source()).map(Citation::byNumber)
+    private RichText cited(ComparedMaterial.Argument argument) {
+        return RichText.of(argument.says() + " ").then(sheet.cite(argument.source()).map(Citation::byNumber)
                 .orElseGet(() -> new Inline.Text("(" + argument.source() + ")")));
     }
 }

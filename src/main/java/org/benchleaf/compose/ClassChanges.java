@@ -40,12 +40,12 @@ final class ClassChanges {
 
     private Block since(int number) {
         return desk.issued(number).<Block>map(this::table).orElseGet(() -> new Note("care", words.say("class.changes-unknown-name"),
-                Html.ofText(words.say("class.changes-unknown", "number", number))));
+                RichText.of(words.say("class.changes-unknown", "number", number))));
     }
 
     /** Amounts and cautions of an issue beside those of now; the table says so where none is another. */
     private Table table(ClassPapers.Issued then) {
-        List<List<Html>> rows = new ArrayList<>();
+        List<List<RichText>> rows = new ArrayList<>();
         desk.plan().papers().amountsSince(then).forEach(one -> rows.add(row(desk.thing(sheet, one.of()), one.before(), one.now())));
         desk.plan().papers().cautionsSince(then).forEach(one -> rows.add(row(words.say("class.cautions-of", "step",
                 desk.step(sheet, one.of())), one.before().map(this::cautions), one.now().map(this::cautions))));
@@ -57,9 +57,9 @@ final class ClassChanges {
                 rows, Optional.empty());
     }
 
-    private List<Html> row(String what, Optional<String> then, Optional<String> now) {
+    private List<RichText> row(String what, Optional<String> then, Optional<String> now) {
         return Stream.of(what, then.orElse(words.say("class.not-there")), now.orElse(words.say("class.not-there")))
-                .map(Html::ofText).toList();
+                .map(RichText::of).toList();
     }
 
     private String cautions(List<String> keys) {

@@ -122,9 +122,9 @@ final class ClassPage implements ClassPageMaker {
         return new Section("doers", words.say("class.doers"), Optional.of(words.say(desk.course().papers().sheets()
                 == ClassPapers.Sheets.OBJECT ? "class.doers-lead-object" : "class.doers-lead")), List.of(new Table("doers-table",
                 words.say("class.doers-caption"), words.columns("class.step", "class.done-by", "class.released-by"),
-                desk.plan().steps().stream().map(step -> List.of(Html.ofText(desk.step(sheet, step.id())),
-                        Html.ofText(words.term("role", desk.course().doer(step).word())),
-                        Html.ofText(step.hold().map(hold -> words.term("role", hold.releasedBy()))
+                desk.plan().steps().stream().map(step -> List.of(RichText.of(desk.step(sheet, step.id())),
+                        RichText.of(words.term("role", desk.course().doer(step).word())),
+                        RichText.of(step.hold().map(hold -> words.term("role", hold.releasedBy()))
                                 .orElse(words.say("class.no-release"))))).toList(), Optional.empty())));
     }
 
@@ -138,10 +138,10 @@ final class ClassPage implements ClassPageMaker {
         if (!papers.outcomes().isEmpty()) {
             blocks.add(new Table("outcomes-table", words.say("class.outcomes-caption"), words.columns("class.step",
                     "class.will", "class.met-when", "class.not-yet"), papers.outcomes().stream().map(one -> List.of(
-                            Html.ofText(desk.step(sheet, one.at())),
-                            Html.ofText(deed(words, one)),
-                            Html.ofText(one.metWhen().orElse(words.say("class.not-stated"))),
-                            Html.ofText(one.notYet().orElse(words.say("class.not-stated"))))).toList(), Optional.empty()));
+                            RichText.of(desk.step(sheet, one.at())),
+                            RichText.of(deed(words, one)),
+                            RichText.of(one.metWhen().orElse(words.say("class.not-stated"))),
+                            RichText.of(one.notYet().orElse(words.say("class.not-stated"))))).toList(), Optional.empty()));
         }
         return blocks.isEmpty() ? Optional.empty()
                 : Optional.of(new Section("outcomes", words.say("class.outcomes"), Optional.empty(), blocks));
@@ -150,12 +150,12 @@ final class ClassPage implements ClassPageMaker {
     /** Who is released when, in the order of time, with room to sign. */
     private static Section holds(Sheet sheet, ClassDesk desk) {
         Words words = sheet.words();
-        List<List<Html>> rows = desk.reading().turns().stream().filter(ScheduleReading.Turn::isHold)
+        List<List<RichText>> rows = desk.reading().turns().stream().filter(ScheduleReading.Turn::isHold)
                 .sorted(Comparator.comparing(ScheduleReading.Turn::from).thenComparing(ScheduleReading.Turn::station))
-                .map(turn -> List.of(Html.ofText(desk.clock(sheet, turn.from())), Html.ofText(String.valueOf(turn.station())),
-                        Html.ofText(desk.work(sheet, turn)),
-                        Html.ofText(desk.desk().treatment().step(turn.step()).flatMap(Step::hold).flatMap(Step.Hold::look)
-                                .orElse(words.say("class.not-stated"))), Html.ofText(words.say("class.line")))).toList();
+                .map(turn -> List.of(RichText.of(desk.clock(sheet, turn.from())), RichText.of(String.valueOf(turn.station())),
+                        RichText.of(desk.work(sheet, turn)),
+                        RichText.of(desk.desk().treatment().step(turn.step()).flatMap(Step::hold).flatMap(Step.Hold::look)
+                                .orElse(words.say("class.not-stated"))), RichText.of(words.say("class.line")))).toList();
         return new Section("holds", words.say("class.holds"), Optional.of(words.say(rows.isEmpty() ? "class.no-holds"
                 : "class.holds-lead")), rows.isEmpty() ? List.of() : List.of(new Table("holds-table",
                         words.say("class.holds-caption"), words.columns("class.time", "class.station", "class.released",
@@ -170,13 +170,13 @@ final class ClassPage implements ClassPageMaker {
         if (!waits.isEmpty()) {
             blocks.add(new Table("waits-table", words.say("class.waits-caption"), words.columns("class.station",
                     "class.waits-for", "class.before", "class.why"), waits.stream().map(wait -> List.of(
-                            Html.ofText(String.valueOf(wait.station())), Html.ofText(StationChart.length(sheet, wait.minutes())),
-                            Html.ofText(wait.before()), Html.ofText(wait.why()))).toList(), Optional.empty()));
+                            RichText.of(String.valueOf(wait.station())), RichText.of(StationChart.length(sheet, wait.minutes())),
+                            RichText.of(wait.before()), RichText.of(wait.why()))).toList(), Optional.empty()));
         }
         List<ScheduleReading.Gain> gains = reading.gains();
         if (!gains.isEmpty()) {
             blocks.add(new Table("gains-table", words.say("class.gains-caption"), words.columns("class.thing", "class.gain"),
-                    gains.stream().map(gain -> List.of(Html.ofText(gain.thing()), Html.ofText(gain.sooner()
+                    gains.stream().map(gain -> List.of(RichText.of(gain.thing()), RichText.of(gain.sooner()
                             ? desk.moment(sheet, gain.end()) : words.say("class.no-gain")))).toList(), Optional.empty()));
         }
         return new Section("waits", words.say("class.waits"), Optional.of(words.say(waits.isEmpty() ? "class.no-waits"
@@ -191,15 +191,15 @@ final class ClassPage implements ClassPageMaker {
         if (!air.isEmpty()) {
             blocks.add(new Table("air-table", words.say("class.air-caption"), words.columns("class.step", "class.air-one",
                     "class.air-all", "class.air-share"), air.stream().map(one -> List.of(
-                            Html.ofText(desk.step(sheet, one.step())), figure(sheet, one.one()), figure(sheet, one.peak()),
+                            RichText.of(desk.step(sheet, one.step())), figure(sheet, one.one()), figure(sheet, one.peak()),
                             figure(sheet, one.share()))).toList(), Optional.empty()));
             air.stream().flatMap(one -> one.peak().stream()).map(figure -> new WorkingMaker(sheet).make(figure))
                     .forEach(blocks::add);
         }
         blocks.add(new Table("shared-table", words.say("class.shared-caption"), words.columns("class.thing",
                 "class.there-are", "class.at-once"), desk.reading().shared().stream().map(one -> List.of(
-                        Html.ofText(one.thing()), Html.ofText(String.valueOf(one.count())),
-                        Html.ofText(String.valueOf(one.most())))).toList(), Optional.empty()));
+                        RichText.of(one.thing()), RichText.of(String.valueOf(one.count())),
+                        RichText.of(String.valueOf(one.most())))).toList(), Optional.empty()));
         loads(sheet, desk, blocks);
         desk.plan().supplies().bench().map(new WorkingMaker(sheet)::make).ifPresent(blocks::add);
         return new Section("room", words.say("class.room"), Optional.of(words.say(air.isEmpty() ? "class.room-no-spray"
@@ -213,24 +213,24 @@ final class ClassPage implements ClassPageMaker {
         if (!loads.isEmpty()) {
             blocks.add(new Table("load-table", words.say("class.load-caption"), words.columns("class.load", "class.load-most",
                     "class.load-when", "class.load-gives"), loads.stream().map(one -> List.of(
-                            Html.ofText(words.term("room-load", one.kind().word())), figure(sheet, Optional.of(one.most())),
-                            Html.ofText(desk.clock(sheet, desk.reading().clock(one.minute()))),
-                            Html.ofText(one.gives().map(gives -> sheet.numbers().written(gives).text())
+                            RichText.of(words.term("room-load", one.kind().word())), figure(sheet, Optional.of(one.most())),
+                            RichText.of(desk.clock(sheet, desk.reading().clock(one.minute()))),
+                            RichText.of(one.gives().map(gives -> sheet.numbers().written(gives).text())
                                     .orElseGet(() -> words.say("class.not-stated"))))).toList(), Optional.empty()));
-            blocks.add(new Note("plain", words.say("notice.word"), Html.ofText(words.say("class.load-note"))));
+            blocks.add(new Note("plain", words.say("notice.word"), RichText.of(words.say("class.load-note"))));
             loads.forEach(one -> blocks.add(new WorkingMaker(sheet).make(one.most())));
         }
     }
 
-    private static Html figure(Sheet sheet, Optional<Figure> figure) {
-        return Html.ofText(figure.map(sheet::amount).map(Amount::text).orElse(sheet.words().say("class.air-unknown")));
+    private static RichText figure(Sheet sheet, Optional<Figure> figure) {
+        return RichText.of(figure.map(sheet::amount).map(Amount::text).orElse(sheet.words().say("class.air-unknown")));
     }
 
     private static Optional<Section> goesWrong(Sheet sheet, ClassDesk desk) {
         Words words = sheet.words();
-        List<List<Html>> rows = desk.plan().steps().stream().filter(step -> step.ifNot().isPresent())
-                .map(step -> List.of(Html.ofText(desk.step(sheet, step.id())),
-                        Html.ofText(step.see().orElse(words.say("class.not-stated"))), Html.ofText(step.ifNot().get()))).toList();
+        List<List<RichText>> rows = desk.plan().steps().stream().filter(step -> step.ifNot().isPresent())
+                .map(step -> List.of(RichText.of(desk.step(sheet, step.id())),
+                        RichText.of(step.see().orElse(words.say("class.not-stated"))), RichText.of(step.ifNot().get()))).toList();
         return rows.isEmpty() ? Optional.empty() : Optional.of(new Section("goes-wrong", words.say("class.goes-wrong"),
                 Optional.empty(), List.of(new Table("goes-wrong-table", words.say("class.goes-wrong-caption"),
                         words.columns("class.step", "class.see", "class.if-not"), rows, Optional.empty()))));

@@ -62,8 +62,8 @@ final class ClassPreparationPage implements ClassPageMaker {
         sheets.flatMap(ClassSupplies.LaidOut::all).ifPresent(all -> facts.add(Fact.of(words.say("class.in-all"), count(sheet, all))));
         sheets.flatMap(item -> desk.size(sheet, item)).ifPresent(size -> facts.add(Fact.of(words.say("class.size-name"), size)));
         desk.course().papers().like().ifPresent(like -> facts.add(Fact.of(words.say("class.like"), like)));
-        List<List<Html>> rows = desk.desk().treatment().steps().stream().takeWhile(step -> !desk.plan().steps().contains(step))
-                .map(step -> List.of(Html.ofText(desk.step(sheet, step.id())), Html.ofText(step.instruction()), Html.ofText(step.takes()
+        List<List<RichText>> rows = desk.desk().treatment().steps().stream().takeWhile(step -> !desk.plan().steps().contains(step))
+                .map(step -> List.of(RichText.of(desk.step(sheet, step.id())), RichText.of(step.instruction()), RichText.of(step.takes()
                         .map(takes -> sheet.numbers().duration(takes).text()).orElse(words.say("class.not-worked-out"))))).toList();
         List<Block> blocks = new ArrayList<>(List.of(new Facts(facts)));
         if (!rows.isEmpty()) {
@@ -85,7 +85,7 @@ final class ClassPreparationPage implements ClassPageMaker {
     }
 
     /** A row of the table of what to begin when. */
-    private record Begun(LocalDateTime at, List<Html> row) {
+    private record Begun(LocalDateTime at, List<RichText> row) {
     }
 
     /** The meter, before it is first used on a day. */
@@ -98,9 +98,10 @@ final class ClassPreparationPage implements ClassPageMaker {
         desk.reading().turns().stream().filter(ScheduleReading.Turn::isMetered).map(ScheduleReading.Turn::from).forEach(time ->
                 first.merge(time.toLocalDate(), time, (one, other) -> one.isBefore(other) ? one : other));
         return first.values().stream().map(used -> new Begun(used.minusMinutes((long) takes.highIn(Unit.MINUTE)), List.of(
-                Html.ofText(words.say("class.calibrate")), Html.ofText(desk.moment(sheet, used.minusMinutes((long) takes.highIn(Unit.MINUTE)))),
-                Html.ofText(sheet.numbers().duration(takes).text()), Html.ofText(desk.moment(sheet, used)), Html.ofText(buffers),
-                Html.ofText(words.say("class.calibrate-in"))))).toList();
+                RichText.of(words.say("class.calibrate")),
+                RichText.of(desk.moment(sheet, used.minusMinutes((long) takes.highIn(Unit.MINUTE)))),
+                RichText.of(sheet.numbers().duration(takes).text()), RichText.of(desk.moment(sheet, used)), RichText.of(buffers),
+                RichText.of(words.say("class.calibrate-in"))))).toList();
     }
 
     private static Table begin(Sheet sheet, ClassDesk desk) {
@@ -108,13 +109,13 @@ final class ClassPreparationPage implements ClassPageMaker {
         List<Begun> begun = new ArrayList<>(calibrations(sheet, desk));
         for (ClassPlan.Start start : desk.plan().starts()) {
             ClassSupplies.Filling filling = filling(desk, start.solution());
-            begun.add(new Begun(start.begin(), List.of(Html.ofText(batch(sheet, desk, start)), Html.ofText(begin(sheet, desk, start)),
-                    Html.ofText(start.inTrays() ? words.say("class.by-stations")
+            begun.add(new Begun(start.begin(), List.of(RichText.of(batch(sheet, desk, start)), RichText.of(begin(sheet, desk, start)),
+                    RichText.of(start.inTrays() ? words.say("class.by-stations")
                             : sheet.numbers().duration(start.handsOn()).text()),
-                    Html.ofText(readyFor(sheet, desk, start)), Html.ofText(amount(sheet, desk, start)),
-                    Html.ofText(vessel(sheet, desk, filling, start.batch())))));
+                    RichText.of(readyFor(sheet, desk, start)), RichText.of(amount(sheet, desk, start)),
+                    RichText.of(vessel(sheet, desk, filling, start.batch())))));
         }
-        List<List<Html>> rows = begun.stream().sorted(Comparator.comparing(Begun::at)).map(Begun::row).toList();
+        List<List<RichText>> rows = begun.stream().sorted(Comparator.comparing(Begun::at)).map(Begun::row).toList();
         return new Table("begin-table", words.say("class.prepare-caption"), words.columns("class.what",
                 "class.begin-by", "class.hands-on", "class.ready-for", "class.amount", "class.vessel"), rows, Optional.empty());
     }
@@ -184,12 +185,12 @@ final class ClassPreparationPage implements ClassPageMaker {
 
     private static Table layOut(Sheet sheet, ClassDesk desk) {
         Words words = sheet.words();
-        List<List<Html>> rows = desk.plan().supplies().layOut().stream().map(item -> List.of(
-                Html.ofText(name(sheet, desk, item)), Html.ofText(item.station().map(one -> count(sheet, desk, item, one))
+        List<List<RichText>> rows = desk.plan().supplies().layOut().stream().map(item -> List.of(
+                RichText.of(name(sheet, desk, item)), RichText.of(item.station().map(one -> count(sheet, desk, item, one))
                         .orElse(words.say("class.in-the-room"))),
-                Html.ofText(item.all().map(one -> count(sheet, desk, item, one)).orElse(words.say(
+                RichText.of(item.all().map(one -> count(sheet, desk, item, one)).orElse(words.say(
                         item.station().isEmpty() ? "class.for-the-room" : "class.not-worked-out"))),
-                Html.ofText(item.steps().isEmpty() ? words.say("class.all-steps") : item.steps().stream()
+                RichText.of(item.steps().isEmpty() ? words.say("class.all-steps") : item.steps().stream()
                         .map(step -> desk.step(sheet, step)).distinct().collect(Collectors.joining(", "))))).toList();
         return new Table("lay-out-table", words.say("class.lay-out-caption"), words.columns("class.thing",
                 "class.at-station", "class.in-all", "class.for"), rows, Optional.empty());
@@ -234,13 +235,13 @@ final class ClassPreparationPage implements ClassPageMaker {
     private static Table waste(Sheet sheet, ClassDesk desk) {
         Words words = sheet.words();
         Map<String, Reference.WasteKind> kinds = desk.desk().library().reference().waste();
-        List<List<Html>> rows = new ArrayList<>(desk.plan().supplies().waste().stream().map(one -> List.of(
-                Html.ofText(one.kind().map(kinds::get).map(Reference.WasteKind::name).orElse(words.say("class.waste-unknown"))),
-                Html.ofText(one.solutions().stream().map(id -> desk.thing(sheet, id)).collect(Collectors.joining(", "))),
-                Html.ofText(words.say("class.at-most", "amount", sheet.amount(one.volume()).text())),
-                Html.ofText(one.cans().map(cans -> words.say("class.cans", "n", (long) cans.value().value(), "can",
+        List<List<RichText>> rows = new ArrayList<>(desk.plan().supplies().waste().stream().map(one -> List.of(
+                RichText.of(one.kind().map(kinds::get).map(Reference.WasteKind::name).orElse(words.say("class.waste-unknown"))),
+                RichText.of(one.solutions().stream().map(id -> desk.thing(sheet, id)).collect(Collectors.joining(", "))),
+                RichText.of(words.say("class.at-most", "amount", sheet.amount(one.volume()).text())),
+                RichText.of(one.cans().map(cans -> words.say("class.cans", "n", (long) cans.value().value(), "can",
                         sheet.numbers().written(one.can().orElseThrow()).text())).orElse(words.say("class.no-can"))),
-                Html.ofText(where(words, one, one.kind().map(kinds::get).map(Reference.WasteKind::words))))).toList());
+                RichText.of(where(words, one, one.kind().map(kinds::get).map(Reference.WasteKind::words))))).toList());
         rows.addAll(ofTheBench(sheet, desk));
         return new Table("waste-table", words.say("class.waste-caption"), words.columns("class.kind", "class.from-what",
                 "class.in-all", "class.vessel", "class.where"), rows, Optional.empty());
@@ -253,9 +254,9 @@ final class ClassPreparationPage implements ClassPageMaker {
     }
 
     /** Used buffers and wet blotters, of which nobody prepared anything. */
-    private static List<List<Html>> ofTheBench(Sheet sheet, ClassDesk desk) {
+    private static List<List<RichText>> ofTheBench(Sheet sheet, ClassDesk desk) {
         Words words = sheet.words();
-        List<List<Html>> rows = new ArrayList<>();
+        List<List<RichText>> rows = new ArrayList<>();
         desk.plan().supplies().layOut().stream().filter(item -> item.id().equals("buffers")).forEach(item -> rows.add(
                 wasteRow(words, "class.waste-buffers", onTheBench(sheet, item) + ", " + item.words(), words.say("class.not-worked-out"))));
         desk.plan().steps().stream().flatMap(step -> step.part(Part.Blotters.class).flatMap(Part.Blotters::blotter).stream()).distinct()
@@ -265,9 +266,9 @@ final class ClassPreparationPage implements ClassPageMaker {
         return rows;
     }
 
-    private static List<Html> wasteRow(Words words, String kind, String from, String amount) {
-        return List.of(Html.ofText(words.say(kind)), Html.ofText(from), Html.ofText(amount), Html.ofText(words.say(kind + "-in")),
-                Html.ofText(words.say(kind + "-where")));
+    private static List<RichText> wasteRow(Words words, String kind, String from, String amount) {
+        return List.of(RichText.of(words.say(kind)), RichText.of(from), RichText.of(amount), RichText.of(words.say(kind + "-in")),
+                RichText.of(words.say(kind + "-where")));
     }
 
     /** As many labels as vessels, each solution's together. */

@@ -74,9 +74,9 @@ final class ComparedPage {
         return new Table("compared-fire", words.say("compared.caption", "title", title, "what", words.say("compared.fire")),
                 words.columns("compared.material", "substance.flash", "substance.boiling", "substance.vapour-pressure"),
                 rows.stream().flatMap(row -> row.substances().stream().sorted().map(sheet.library().reference().substances()::get)
-                        .filter(Objects::nonNull).map(substance -> Stream.concat(Stream.of(Html.ofText(row.name())),
+                        .filter(Objects::nonNull).map(substance -> Stream.concat(Stream.of(RichText.of(row.name())),
                                 maker.volatility(substance).stream().map(cell -> cell.orElseGet(() ->
-                                        Html.ofText(words.say("compared.not-known"))))).toList())).toList(), Optional.empty());
+                                        RichText.of(words.say("compared.not-known"))))).toList())).toList(), Optional.empty());
     }
 
     /** The properties of a group of which a source tells at least of one material. */
@@ -90,14 +90,14 @@ final class ComparedPage {
         told.forEach(property -> columns.add(new Table.Column(words.say("compared-property." + property), false)));
         return Optional.of(new Table("compared-" + group.get(0), words.say("compared.caption", "title", title,
                 "what", words.say("compared-group." + group.get(0))), columns,
-                rows.stream().map(row -> Stream.concat(Stream.of(Html.ofText(row.name())),
+                rows.stream().map(row -> Stream.concat(Stream.of(RichText.of(row.name())),
                         told.stream().map(property -> cell(sheet, row.of(property)))).toList()).toList(), Optional.empty()));
     }
 
-    private static Html cell(Sheet sheet, Optional<ComparedMaterial.Cell> cell) {
-        return cell.map(one -> Html.ofText(sheet.numbers().spaced(one.says()) + " ").then(sheet.cite(one.source())
+    private static RichText cell(Sheet sheet, Optional<ComparedMaterial.Cell> cell) {
+        return cell.map(one -> RichText.of(sheet.numbers().spaced(one.says()) + " ").then(sheet.cite(one.source())
                 .map(Citation::link).orElseGet(() -> new Inline.Text("(" + one.source() + ")"))))
-                .orElseGet(() -> Html.ofText(sheet.words().say("compared.not-known")));
+                .orElseGet(() -> RichText.of(sheet.words().say("compared.not-known")));
     }
 
     /** Which of them the studio has, with the way to what it keeps of each: hazards, strength, storage, cases. */
@@ -105,13 +105,13 @@ final class ComparedPage {
         Words words = sheet.words();
         return new Table("compared-used", words.say("compared.caption", "title", title, "what", words.say("compared.used")),
                 words.columns("compared.material", "compared.studio"),
-                rows.stream().map(row -> List.of(Html.ofText(row.name()), own(sheet, desk, row, uses))).toList(), Optional.empty());
+                rows.stream().map(row -> List.of(RichText.of(row.name()), own(sheet, desk, row, uses))).toList(), Optional.empty());
     }
 
-    private static Html own(Sheet sheet, SiteDesk desk, ComparedMaterial row, Map<String, List<CaseCard>> uses) {
-        List<Html> links = desk.library().materials().values().stream().filter(row::isOf).map(material -> Html.of(
+    private static RichText own(Sheet sheet, SiteDesk desk, ComparedMaterial row, Map<String, List<CaseCard>> uses) {
+        List<RichText> links = desk.library().materials().values().stream().filter(row::isOf).map(material -> RichText.of(
                 sheet.hyperlink(material.name(), Paths.material(material.id()))).then(" ("
                 + sheet.words().count("browse.cases", uses.getOrDefault(material.id(), List.of()).size()) + ")")).toList();
-        return links.isEmpty() ? Html.ofText(sheet.words().say("compared.not-listed")) : Html.joined("; ", links);
+        return links.isEmpty() ? RichText.of(sheet.words().say("compared.not-listed")) : RichText.joined("; ", links);
     }
 }

@@ -33,6 +33,6 @@ public record ConditionMap(Optional<Underlay> under, String title, String descri
     }
 
     /** A damage in words, with its number. */
-    public record Entry(int number, Html what, String where, String how, boolean marked) {
+    public record Entry(int number, RichText what, String where, String how, boolean marked) {
     }
 }

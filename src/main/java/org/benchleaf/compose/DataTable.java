@@ -72,7 +72,7 @@ record DataTable(String id, String caption, List<Column> columns, List<List<Cell
     Table table(Optional<Link> file) {
         return new Table(id, caption, columns.stream().map(column -> new Table.Column(column.headed(),
                 column.numbers())).toList(), rows.stream().map(row -> row.stream().map(cell ->
-                Html.ofText(cell.shown())).toList()).toList(), file);
+                RichText.of(cell.shown())).toList()).toList(), file);
     }
 
     /** Name of the file beside the page. */

@@ -51,25 +51,25 @@ final class EvidenceTables {
         };
     }
 
-    private List<Html> row(EvidenceRow row, Evidence.Reach reach, EvidenceStrip strip,
+    private List<RichText> row(EvidenceRow row, Evidence.Reach reach, EvidenceStrip strip,
             List<Function<Evidence.Reach, String>> cells) {
-        List<Html> html = new ArrayList<>(List.of(link(row), Html.ofText(strip.of(row.evidence(), reach))));
+        List<RichText> html = new ArrayList<>(List.of(link(row), RichText.of(strip.of(row.evidence(), reach))));
         cells.forEach(cell -> {
             String text = cell.apply(reach);
-            html.add(Html.ofText(text.isEmpty() ? words.say("evidence.not-told") : text));
+            html.add(RichText.of(text.isEmpty() ? words.say("evidence.not-told") : text));
         });
         return html;
     }
 
-    private Html link(EvidenceRow row) {
-        return Html.of(new Inline.Hyperlink(sheet.way(row.evidence().address()), Optional.empty(),
+    private RichText link(EvidenceRow row) {
+        return RichText.of(new Inline.Hyperlink(sheet.way(row.evidence().address()), Optional.empty(),
                 Optional.of(row.card().language()), List.of(new Inline.Text(row.card().title()))));
     }
 
     /** What is compared with nothing, and why. */
     Table apart(List<EvidenceRow> rows) {
         return new Table("apart-table", words.say("evidence.apart-caption"), words.columns("evidence.case", "evidence.why"),
-                rows.stream().map(row -> List.of(link(row), Html.ofText(why(row.evidence())))).toList(), Optional.empty());
+                rows.stream().map(row -> List.of(link(row), RichText.of(why(row.evidence())))).toList(), Optional.empty());
     }
 
     private String why(Evidence evidence) {

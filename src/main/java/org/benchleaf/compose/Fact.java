@@ -1,10 +1,10 @@
 package org.benchleaf.compose;
 
 /** A name and what belongs to it: a row of a list of facts. */
-public record Fact(String name, Html value) {
+public record Fact(String name, RichText value) {
 
     /** A fact in plain text. */
     public static Fact of(String name, String value) {
-        return new Fact(name, Html.ofText(value));
+        return new Fact(name, RichText.of(value));
     }
 }

@@ -9,7 +9,7 @@ import java.util.List;
  * @param open what the closed part is called
  * @param more what stands in the closed part; empty if there is none
  */
-public record Findings(List<Html> says, String open, List<Block> more) implements Block {
+public record Findings(List<RichText> says, String open, List<Block> more) implements Block {
 
     public Findings {
         says = List.copyOf(says);

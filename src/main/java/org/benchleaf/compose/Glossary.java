@@ -17,7 +17,7 @@ public record Glossary(List<Entry> entries, Map<String, String> words) implement
     }
 
     /** One term: other forms, meaning in plain words, more for a trainee, other terms, a source, a drawing. */
-    public record Entry(String id, String term, String also, Html plain, Optional<Html> more, List<Link> see,
+    public record Entry(String id, String term, String also, RichText plain, Optional<RichText> more, List<Link> see,
             Optional<Citation> source, Optional<Chart.Drawing> drawing) {
         public Entry {
             see = List.copyOf(see);

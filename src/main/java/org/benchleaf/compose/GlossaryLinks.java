@@ -22,8 +22,8 @@ final class GlossaryLinks extends TextMapping {
     }
 
     /** The same text with terms not yet used on the page linked to the glossary. */
-    Html link(Html text) {
-        return new Html(all(text.parts()));
+    RichText link(RichText text) {
+        return new RichText(all(text.parts()));
     }
 
     /** The same block with terms not yet used on the page linked to the glossary. */

@@ -30,7 +30,7 @@ final class GlossaryPage implements SitePageMaker {
 
     private static Glossary.Entry entry(Sheet sheet, Term term, Map<String, Term> byId) {
         return new Glossary.Entry(GlossaryTerms.anchor(term.id()), term.term(), String.join(", ", term.also()),
-                Html.ofText(term.plain()), term.more().map(Html::ofText),
+                RichText.of(term.plain()), term.more().map(RichText::of),
                 term.see().stream().filter(byId::containsKey).map(id -> Link.to(byId.get(id).term(),
                         "#" + GlossaryTerms.anchor(id))).toList(),
                 term.source().flatMap(sheet::cite), term.drawing().map(drawing -> new TermDrawings(sheet.words()).make(term, drawing)));

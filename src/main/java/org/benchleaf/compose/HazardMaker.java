@@ -77,7 +77,7 @@ final class HazardMaker {
     }
 
     /** A class that one ground does not give and another does. */
-    private String alone(String classification, Map<String, List<Html>> grounds) {
+    private String alone(String classification, Map<String, List<RichText>> grounds) {
         boolean given = grounds.keySet().stream().anyMatch(other -> classification.startsWith("not ")
                 && (other + ",").startsWith(classification.substring("not ".length()) + ","));
         return given ? sheet.words().say("hazard.not-by-this", "not", classification) : classification;
@@ -85,11 +85,11 @@ final class HazardMaker {
 
     /** Why each class was given or not; one that several rules speak of has their sentences after each other. */
     private List<Fact> grounds(Hazards hazards) {
-        Map<String, List<Html>> sentences = new LinkedHashMap<>();
+        Map<String, List<RichText>> sentences = new LinkedHashMap<>();
         hazards.grounds().forEach(ground -> sentences.computeIfAbsent(ground.classification(), any -> new ArrayList<>())
-                .add(sheet.cite(ground.source()).map(citation -> Html.ofText(ground.because() + " ").then(citation.byNumber()))
-                        .orElse(Html.ofText(ground.because()))));
+                .add(sheet.cite(ground.source()).map(citation -> RichText.of(ground.because() + " ").then(citation.byNumber()))
+                        .orElse(RichText.of(ground.because()))));
         return sentences.entrySet().stream()
-                .map(entry -> new Fact(alone(entry.getKey(), sentences), Html.joined(" ", entry.getValue()))).toList();
+                .map(entry -> new Fact(alone(entry.getKey(), sentences), RichText.joined(" ", entry.getValue()))).toList();
     }
 }

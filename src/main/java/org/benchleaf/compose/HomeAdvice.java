@@ -28,8 +28,8 @@ final class HomeAdvice {
         return new Section("home", words.say("home.heading"), Optional.of(words.say("home.lead")), List.of(new Facts(facts)));
     }
 
-    private Html sourced(PublicCare.Advice advice) {
-        Html told = sheet.linked(advice.words());
+    private RichText sourced(PublicCare.Advice advice) {
+        RichText told = sheet.linked(advice.words());
         return sheet.cite(advice.source()).map(citation -> told.then(" ").then(citation.link())).orElse(told);
     }
 

@@ -104,7 +104,7 @@ final class MaterialPages implements SitePageMaker {
             facts.add(fact(words, "traits", String.join(", ", material.traits().stream().sorted().toList())));
         }
         material.source().flatMap(sheet::cite).ifPresent(citation -> facts.add(new Fact(
-                words.say("materials.source"), Html.of(citation.link()))));
+                words.say("materials.source"), RichText.of(citation.link()))));
         return facts;
     }
 

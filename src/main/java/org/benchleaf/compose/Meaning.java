@@ -10,7 +10,7 @@ import java.util.Map;
  * @param limits sentences about what must not be read into it
  * @param words fixed labels
  */
-public record Meaning(List<Html> says, List<String> limits, Map<String, String> words) implements Block {
+public record Meaning(List<RichText> says, List<String> limits, Map<String, String> words) implements Block {
 
     public Meaning {
         says = List.copyOf(says);

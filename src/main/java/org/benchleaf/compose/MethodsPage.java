@@ -66,13 +66,13 @@ final class MethodsPage implements SitePageMaker {
                     .collect(Collectors.joining("; "))));
         }
         method.caveats().forEach(caveat -> facts.add(Fact.of(words.say("working.caveats"), caveat)));
-        List<Html> sources = method.sources().stream().map(sheet::cite).flatMap(Optional::stream).map(Citation::link)
-                .map(Html::of).toList();
+        List<RichText> sources = method.sources().stream().map(sheet::cite).flatMap(Optional::stream).map(Citation::link)
+                .map(RichText::of).toList();
         if (!sources.isEmpty()) {
-            facts.add(new Fact(words.say("working.sources"), Html.joined("; ", sources)));
+            facts.add(new Fact(words.say("working.sources"), RichText.joined("; ", sources)));
         }
         if (checked) {
-            facts.add(new Fact(words.say("methods.checked"), Html.of(Inline.Hyperlink.to(CheckedPage.href(method),
+            facts.add(new Fact(words.say("methods.checked"), RichText.of(Inline.Hyperlink.to(CheckedPage.href(method),
                     words.say("methods.checked-caption", "method", method.title())))));
         }
         return facts;
@@ -80,11 +80,11 @@ final class MethodsPage implements SitePageMaker {
 
     private static Table inputs(Sheet sheet, Method method, String id) {
         Words words = sheet.words();
-        List<List<Html>> rows = new ArrayList<>();
+        List<List<RichText>> rows = new ArrayList<>();
         for (Method.Input input : method.inputs()) {
-            rows.add(List.of(Html.ofText(input.label()), Html.of(new Inline.Code(input.key())),
-                    Html.ofText(allowed(sheet, input)),
-                    Html.ofText(input.usual().orElse(words.say(input.required() ? "methods.must" : "methods.may")))));
+            rows.add(List.of(RichText.of(input.label()), RichText.of(new Inline.Code(input.key())),
+                    RichText.of(allowed(sheet, input)),
+                    RichText.of(input.usual().orElse(words.say(input.required() ? "methods.must" : "methods.may")))));
         }
         return new Table(id + "-inputs", words.say("methods.inputs-caption", "method", method.title()), List.of(
                 new Table.Column(words.say("working.given"), false), new Table.Column(words.say("methods.key"), false),

@@ -7,5 +7,5 @@ package org.benchleaf.compose;
  * @param word the word of its tone, such as "Care"
  * @param text what it says
  */
-public record Note(String tone, String word, Html text) implements Block {
+public record Note(String tone, String word, RichText text) implements Block {
 }

@@ -37,15 +37,17 @@ final class OrderListPage implements ClassPageMaker {
     }
 
     /** The sheets that are worked on, where somebody makes or buys them. */
-    private static Stream<List<Html>> sheets(Sheet sheet, ClassDesk desk) {
+    private static Stream<List<RichText>> sheets(Sheet sheet, ClassDesk desk) {
         Words words = sheet.words();
         return desk.plan().supplies().layOut().stream().filter(item -> item.kind() == ClassSupplies.Kind.SHEET)
                 .filter(any -> desk.course().papers().like().isPresent()).map(item -> {
                     String all = item.all().map(count -> ClassPreparationPage.count(sheet, count)).orElse(words.say("class.not-worked-out"));
-                    return List.of(Html.ofText(ClassPreparationPage.name(sheet, desk, item) + ": " + desk.course().papers().like().orElse("")),
-                            Html.ofText(all), Html.ofText(words.say("class.shelf-unknown")), Html.ofText(words.say("class.missing", "amount", all)),
-                            Html.ofText(words.say("class.delivery-unknown")), Html.ofText(words.say("class.before-class")),
-                            Html.ofText(words.say("class.not-worked-out")));
+                    return List.of(RichText.of(ClassPreparationPage.name(sheet, desk, item) + ": "
+                            + desk.course().papers().like().orElse("")),
+                            RichText.of(all), RichText.of(words.say("class.shelf-unknown")),
+                            RichText.of(words.say("class.missing", "amount", all)),
+                            RichText.of(words.say("class.delivery-unknown")), RichText.of(words.say("class.before-class")),
+                            RichText.of(words.say("class.not-worked-out")));
                 });
     }
 
@@ -57,15 +59,15 @@ final class OrderListPage implements ClassPageMaker {
                 .findFirst().orElseGet(() -> sheet.amount(order.needed()).text());
     }
 
-    private static List<Html> row(Sheet sheet, ClassDesk desk, ClassSupplies.Order order) {
+    private static List<RichText> row(Sheet sheet, ClassDesk desk, ClassSupplies.Order order) {
         Words words = sheet.words();
-        return List.of(Html.ofText(desk.thing(sheet, order.material())), Html.ofText(needed(sheet, desk, order)),
-                Html.ofText(order.stock().map(stock -> sheet.numbers().written(stock).text())
+        return List.of(RichText.of(desk.thing(sheet, order.material())), RichText.of(needed(sheet, desk, order)),
+                RichText.of(order.stock().map(stock -> sheet.numbers().written(stock).text())
                         .orElse(words.say("class.shelf-unknown"))),
-                Html.ofText(buy(sheet, order)), Html.ofText(order.orderBy().map(day -> orderBy(sheet, desk, day))
+                RichText.of(buy(sheet, order)), RichText.of(order.orderBy().map(day -> orderBy(sheet, desk, day))
                         .orElse(words.say(order.isThere() ? "class.nothing-to-order" : "class.delivery-unknown"))),
-                Html.ofText(sheet.numbers().weekday(order.inHouse())),
-                Html.ofText(order.left().map(left -> sheet.amount(left).text()).orElse(words.say("class.not-worked-out"))));
+                RichText.of(sheet.numbers().weekday(order.inHouse())),
+                RichText.of(order.left().map(left -> sheet.amount(left).text()).orElse(words.say("class.not-worked-out"))));
     }
 
     private static String buy(Sheet sheet, ClassSupplies.Order order) {

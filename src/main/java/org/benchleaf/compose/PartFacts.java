@@ -223,19 +223,19 @@ final class PartFacts implements Part.Kinds<List<Fact>> {
     }
 
     /** The name of a solution, linked to its preparation, or of a material, linked to its page. */
-    static Html thing(Sheet sheet, CaseDesk desk, String id) {
+    static RichText thing(Sheet sheet, CaseDesk desk, String id) {
         String name = new HazardMaker(sheet, desk).name(id);
         Optional<String> to = desk.treatment().solution(id).isPresent()
                 ? Optional.of(Paths.preparation(desk.treatment().id()) + "#" + prepared(id))
                         .filter(any -> desk.has("preparation") && desk.worked().preparations().stream()
                                 .anyMatch(made -> made.solution().equals(id)))
                 : Optional.of(Paths.material(id)).filter(any -> desk.library().materials().containsKey(id));
-        return to.map(path -> Html.of(sheet.hyperlink(name, path))).orElse(Html.ofText(name));
+        return to.map(path -> RichText.of(sheet.hyperlink(name, path))).orElse(RichText.of(name));
     }
 
     /** The names of several, each as {@link #thing} tells it. */
-    static Html things(Sheet sheet, CaseDesk desk, List<String> ids) {
-        return Html.joined(sheet.words().say("list.comma"), ids.stream().map(id -> thing(sheet, desk, id)).toList());
+    static RichText things(Sheet sheet, CaseDesk desk, List<String> ids) {
+        return RichText.joined(sheet.words().say("list.comma"), ids.stream().map(id -> thing(sheet, desk, id)).toList());
     }
 
     /** A medium as one points at it: its colour, what it is, where it stands; the word itself where none has it. */

@@ -13,18 +13,18 @@ final class PassageMaker {
     }
 
     /** The passage as the page shows it; nothing of the publication's own words is changed. */
-    Html make(Passage passage) {
+    RichText make(Passage passage) {
         return passage.words().map(words -> place(passage).then(": ").then(quoted(words))).orElse(place(passage));
     }
 
     /** The publication by its number, and the place in it. */
-    Html place(Passage passage) {
-        return sheet.cite(passage.source()).map(Citation::link).map(Html::of).orElse(Html.NOTHING)
+    RichText place(Passage passage) {
+        return sheet.cite(passage.source()).map(Citation::link).map(RichText::of).orElse(RichText.NOTHING)
                 .then(passage.where().map(where -> ", " + where).orElse(""));
     }
 
     /** Words of a publication, marked as such. */
-    static Html quoted(String words) {
-        return Html.of(new Inline.Quotation(words));
+    static RichText quoted(String words) {
+        return RichText.of(new Inline.Quotation(words));
     }
 }

@@ -26,7 +26,7 @@ final class PlainResults {
     }
 
     /** One sentence for each measure of which numbers are known, in the order of the case, at most three. */
-    List<Html> sentences(List<WorkedResult> results) {
+    List<RichText> sentences(List<WorkedResult> results) {
         return results.stream().filter(result -> result.cautions().stream().noneMatch(APART::contains))
                 .flatMap(result -> result.source().ask(new Sentence(result)).stream()).limit(MOST)
                 .map(sheet::linked).toList();

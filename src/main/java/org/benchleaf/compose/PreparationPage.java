@@ -61,7 +61,7 @@ final class PreparationPage implements CasePageMaker {
             return Optional.empty();
         }
         List<StationDrawing.Placed> placed = new ArrayList<>();
-        List<List<Html>> rows = new ArrayList<>();
+        List<List<RichText>> rows = new ArrayList<>();
         for (ClassSupplies.LaidOut item : items) {
             placed.add(new StationDrawing.Placed(item, placed.size() + 1, name(sheet, desk, item),
                     item.all().map(all -> ClassPreparationPage.count(sheet, all))));
@@ -81,14 +81,15 @@ final class PreparationPage implements CasePageMaker {
         };
     }
 
-    private static List<Html> row(Sheet sheet, CaseDesk desk, ClassSupplies.LaidOut item, int number) {
-        Html name = switch (item.kind()) {
-            case WEIGHT, VESSEL, BENCH -> Html.ofText(name(sheet, desk, item));
+    private static List<RichText> row(Sheet sheet, CaseDesk desk, ClassSupplies.LaidOut item, int number) {
+        RichText name = switch (item.kind()) {
+            case WEIGHT, VESSEL, BENCH -> RichText.of(name(sheet, desk, item));
             default -> PartFacts.thing(sheet, desk, item.id());
         };
         String how = item.words().isEmpty() ? "" : ", " + item.words();
-        return List.of(Html.ofText(number + ". ").then(name).then(how), Html.ofText(item.all().map(all -> ClassPreparationPage.count(sheet, all))
-                .orElse(sheet.words().say("class.not-worked-out"))), Html.ofText(item.steps().stream()
+        return List.of(RichText.of(number + ". ").then(name).then(how),
+                RichText.of(item.all().map(all -> ClassPreparationPage.count(sheet, all))
+                .orElse(sheet.words().say("class.not-worked-out"))), RichText.of(item.steps().stream()
                         .flatMap(id -> desk.treatment().step(id).stream())
                         .map(step -> new StepTitle(sheet.words(), desk.treatment()).of(step)).distinct()
                         .collect(Collectors.joining(", "))));

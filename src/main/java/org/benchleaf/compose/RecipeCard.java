@@ -22,7 +22,7 @@ import java.util.Optional;
  * @param words fixed labels
  */
 public record RecipeCard(String anchor, String title, Optional<Working> batch, Optional<String> times,
-        Optional<String> begin, List<Measure> measures, List<Html> how, List<Fact> facts, List<Caution> cautions,
+        Optional<String> begin, List<Measure> measures, List<RichText> how, List<Fact> facts, List<Caution> cautions,
         List<String> wear, Optional<Hazard> hazard, List<Working> working, Map<String, String> words) implements Block {
 
     public RecipeCard {
@@ -42,6 +42,6 @@ public record RecipeCard(String anchor, String title, Optional<Working> batch, O
      * @param with the vessel or balance, and how near it comes
      * @param working of the exact amount
      */
-    public record Measure(String amount, Html of, String with, Optional<Link> working) {
+    public record Measure(String amount, RichText of, String with, Optional<Link> working) {
     }
 }

@@ -142,7 +142,7 @@ final class RecipeMaker {
         }
         facts.addAll(new ChoiceFacts(sheet, desk).of(solution));
         solution.source().flatMap(sheet::cite).ifPresent(citation -> facts.add(new Fact(words.say("prepare.source"),
-                Html.of(citation.link()))));
+                RichText.of(citation.link()))));
         return facts;
     }
 
@@ -166,7 +166,7 @@ final class RecipeMaker {
     }
 
     private Caution caution(String words) {
-        return new Caution("care", sheet.words().say("caution-level.care"), words, Html.ofText(words), Html.ofText(""));
+        return new Caution("care", sheet.words().say("caution-level.care"), words, RichText.of(words), RichText.of(""));
     }
 
     /** Whether a volume is measured that one of these calculations gives, joined with others whose table nobody has. */

@@ -75,14 +75,14 @@ final class RecordedDays {
                 new Table.Column(words.say("record-days.difference"), false)), days.stream().map(this::row).toList(), Optional.empty());
     }
 
-    private List<Html> row(DayOnRecord day) {
+    private List<RichText> row(DayOnRecord day) {
         String step = desk.treatment().step(day.step()).map(new StepTitle(words, desk.treatment())::of).orElse(day.step());
         String planned = day.planned().map(plan -> plan.earliest().equals(plan.latest()) ? number(plan.earliest())
                 : words.say("record-days.from-to", "from", number(plan.earliest()), "to", number(plan.latest())))
                 .orElseGet(() -> words.say("record-days.no-plan"));
         String onRecord = words.say("record-days.dated", "day", number(day.on()), "date", sheet.numbers().date(day.on()));
-        return List.of(Html.ofText(step), Html.ofText(planned), Html.ofText(onRecord),
-                Html.ofText(day.daysLater().map(this::difference).orElseGet(() -> words.say("record-days.cannot-be-told"))));
+        return List.of(RichText.of(step), RichText.of(planned), RichText.of(onRecord),
+                RichText.of(day.daysLater().map(this::difference).orElseGet(() -> words.say("record-days.cannot-be-told"))));
     }
 
     /** A day by its number: a date of the plan would look like one that somebody wrote down. */

@@ -14,7 +14,7 @@ final class ResultMeaning implements Result.Kinds<Meaning> {
     private final Sheet sheet;
     private final Words words;
     private final WorkedResult worked;
-    private final List<Html> says = new ArrayList<>();
+    private final List<RichText> says = new ArrayList<>();
     private final List<String> limits = new ArrayList<>();
 
     ResultMeaning(Sheet sheet, WorkedResult worked) {

@@ -127,7 +127,7 @@ final class ResultsPage implements CasePageMaker {
         return facts.isEmpty() ? Optional.empty() : Optional.of(new Facts(facts));
     }
 
-    private static Html answer(Sheet sheet, CaseDesk desk, Finding finding, boolean known) {
+    private static RichText answer(Sheet sheet, CaseDesk desk, Finding finding, boolean known) {
         Words words = sheet.words();
         String step = finding.step().flatMap(desk.treatment()::step).map(one -> words.say("findings.at-step", "step",
                 new StepTitle(words, desk.treatment()).of(one))).orElse("");
@@ -139,7 +139,7 @@ final class ResultsPage implements CasePageMaker {
                 .orElseGet(() -> words.say("findings.advice", "what", finding.what()));
         Inline rule = !known ? new Inline.Text(finding.rule()) : sheet.hyperlink(words.say("findings.rule", "rule", finding.rule()),
                 Paths.RULES + "#" + RulesPage.anchor(finding.rule()));
-        return Html.ofText(step + told + " (").then(rule).then(")");
+        return RichText.of(step + told + " (").then(rule).then(")");
     }
 
     private static String notTold(Words words, Finding finding) {

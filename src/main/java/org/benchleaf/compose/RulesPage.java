@@ -61,7 +61,7 @@ final class RulesPage implements SitePageMaker {
     private static Section changes(Sheet sheet, List<Rule> rules, Matrix matrix) {
         Words words = sheet.words();
         List<Fact> facts = new ArrayList<>();
-        rules.forEach(rule -> rule.change().ifPresent(change -> facts.add(new Fact(rule.statement(), Html.ofText(change.reason() + " ")
+        rules.forEach(rule -> rule.change().ifPresent(change -> facts.add(new Fact(rule.statement(), RichText.of(change.reason() + " ")
                 .then(Inline.Hyperlink.to("#" + anchor(rule.id()), words.say("findings.rule", "rule", rule.id())))))));
         rules.stream().filter(Rule::ofStudio).forEach(rule -> facts.add(Fact.of(rule.statement(),
                 words.say("rules.of-studio"))));
@@ -99,17 +99,17 @@ final class RulesPage implements SitePageMaker {
         return new RuleEntry(anchor(rule.id()), rule.statement(), rule.id(), facts);
     }
 
-    private static Html backing(Sheet sheet, Rule.Backing backing, Optional<String> beside) {
-        List<Html> parts = new ArrayList<>();
-        backing.sources().forEach(key -> sheet.cite(key).map(Citation::link).map(Html::of).ifPresent(parts::add));
+    private static RichText backing(Sheet sheet, Rule.Backing backing, Optional<String> beside) {
+        List<RichText> parts = new ArrayList<>();
+        backing.sources().forEach(key -> sheet.cite(key).map(Citation::link).map(RichText::of).ifPresent(parts::add));
         if (parts.isEmpty()) {
-            parts.add(Html.ofText(sheet.words().say("rules.common-practice")));
+            parts.add(RichText.of(sheet.words().say("rules.common-practice")));
         }
         if (!backing.sources().isEmpty() || backing.status() != Rule.Backing.Status.PRACTICE) {
-            parts.add(Html.ofText(backing.status().words()));
+            parts.add(RichText.of(backing.status().words()));
         }
-        beside.filter(note -> !note.isBlank()).ifPresent(note -> parts.add(Html.ofText(note)));
-        return Html.joined("; ", parts);
+        beside.filter(note -> !note.isBlank()).ifPresent(note -> parts.add(RichText.of(note)));
+        return RichText.joined("; ", parts);
     }
 
     private static Optional<Section> matrix(Sheet sheet, Matrix matrix) {
@@ -137,13 +137,13 @@ final class RulesPage implements SitePageMaker {
         Words words = sheet.words();
         List<Table.Column> columns = new ArrayList<>(List.of(new Table.Column(words.say("rules.medium"), false)));
         matrix.actions().forEach(action -> columns.add(new Table.Column(action.name(), false)));
-        List<List<Html>> rows = new ArrayList<>();
+        List<List<RichText>> rows = new ArrayList<>();
         for (Matrix.Row row : matrix.rows()) {
-            List<Html> cells = new ArrayList<>(List.of(sheet.linked(row.name())));
+            List<RichText> cells = new ArrayList<>(List.of(sheet.linked(row.name())));
             for (Matrix.Action action : matrix.actions()) {
                 boolean stop = row.on(action.id()) == Matrix.Verdict.STOP;
                 Inline word = new Inline.Text(verdict(sheet, row.on(action.id())));
-                cells.add(Html.of(new Inline.Anchor(anchor(Matrix.cellId(row, action)),
+                cells.add(RichText.of(new Inline.Anchor(anchor(Matrix.cellId(row, action)),
                         List.of(stop ? new Inline.Strong(List.of(word)) : word))));
             }
             rows.add(cells);
@@ -153,7 +153,7 @@ final class RulesPage implements SitePageMaker {
 
     /** What each pair is about, and where that was read. */
     private static List<Fact> notes(Sheet sheet, Matrix matrix) {
-        return matrix.rows().stream().map(row -> new Fact(row.name(), Html.ofText(
+        return matrix.rows().stream().map(row -> new Fact(row.name(), RichText.of(
                 row.note().or(row.backing()::note).map(note -> WholeSentence.of(note) + " ").orElse("") + "(")
                 .then(backing(sheet, row.backing(), Optional.empty())).then(")"))).toList();
     }

@@ -120,8 +120,8 @@ final class Sheet {
     }
 
     /** Plain text with each glossary term linked where this page uses it first. */
-    Html linked(String text) {
-        return glossary.link(Html.ofText(text));
+    RichText linked(String text) {
+        return glossary.link(RichText.of(text));
     }
 
     /** A block of running text with each glossary term linked where this page uses it first. */

@@ -136,10 +136,10 @@ final class StationChart {
         for (int station = first; station <= last; station++) {
             columns.add(new Table.Column(words.say("class.station-n", "n", station), true));
         }
-        Map<Integer, List<Html>> rows = new LinkedHashMap<>();
+        Map<Integer, List<RichText>> rows = new LinkedHashMap<>();
         turns.stream().filter(turn -> first <= turn.station() && turn.station() <= last).forEach(turn ->
-                rows.computeIfAbsent(turn.part(), any -> new ArrayList<>(List.of(Html.ofText(
-                        desk.work(sheet, turn))))).add(Html.ofText(desk.clock(sheet, turn.from()))));
+                rows.computeIfAbsent(turn.part(), any -> new ArrayList<>(List.of(RichText.of(
+                        desk.work(sheet, turn))))).add(RichText.of(desk.clock(sheet, turn.from()))));
         return new Table("plan-table-" + first, words.say("class.plan-caption", "first", first, "last", last), columns,
                 List.copyOf(rows.values()), Optional.empty());
     }

@@ -61,7 +61,7 @@ final class StationSheetsPage implements ClassPageMaker {
     private static Table times(Sheet sheet, ClassDesk desk, int station) {
         Words words = sheet.words();
         Set<String> told = new HashSet<>();
-        List<List<Html>> rows = desk.reading().turns().stream().filter(turn -> turn.station() == station || turn.isHelpedBy(station))
+        List<List<RichText>> rows = desk.reading().turns().stream().filter(turn -> turn.station() == station || turn.isHelpedBy(station))
                 .sorted(Comparator.comparing(ScheduleReading.Turn::from)).map(turn -> turn.station() == station
                         ? row(sheet, desk, turn, told) : help(sheet, desk, turn)).toList();
         return new Table("station-" + station + "-times", words.say("class.times-caption", "n", station),
@@ -69,11 +69,11 @@ final class StationSheetsPage implements ClassPageMaker {
     }
 
     /** Another station's work at which somebody of this one lends a hand. */
-    private static List<Html> help(Sheet sheet, ClassDesk desk, ScheduleReading.Turn turn) {
+    private static List<RichText> help(Sheet sheet, ClassDesk desk, ScheduleReading.Turn turn) {
         Words words = sheet.words();
-        return List.of(Html.ofText(desk.clock(sheet, turn.from())), Html.ofText(desk.clock(sheet, turn.to())),
-                Html.ofText(words.say("class.help", "n", turn.station(), "work", desk.work(sheet, turn))),
-                Html.ofText(words.say("class.station-n", "n", turn.station())), Html.ofText(words.say("class.line")));
+        return List.of(RichText.of(desk.clock(sheet, turn.from())), RichText.of(desk.clock(sheet, turn.to())),
+                RichText.of(words.say("class.help", "n", turn.station(), "work", desk.work(sheet, turn))),
+                RichText.of(words.say("class.station-n", "n", turn.station())), RichText.of(words.say("class.line")));
     }
 
     /** Of what each bath of the station is made, and to which pH. */
@@ -84,8 +84,8 @@ final class StationSheetsPage implements ClassPageMaker {
         return new Table("station-" + station + "-" + made.solution(), words.say("class.station-n", "n", station) + ". "
                 + recipes.byTheMeter("class.each-bath", adjust),
                 words.columns("class.thing", "class.amount", "class.with"), made.measures().stream().map(measure -> List.of(
-                        Html.ofText(desk.thing(sheet, measure.of())), Html.ofText(recipes.amount(made, measure)),
-                        Html.ofText(recipes.with(made, measure)))).toList(), Optional.empty());
+                        RichText.of(desk.thing(sheet, measure.of())), RichText.of(recipes.amount(made, measure)),
+                        RichText.of(recipes.with(made, measure)))).toList(), Optional.empty());
     }
 
     /** What is done when a tray is filled with a bath that is made in it; empty for other work. */
@@ -96,7 +96,7 @@ final class StationSheetsPage implements ClassPageMaker {
                 : turn.isBathRead() ? "class.bath-read" : "").filter(key -> made && !key.isEmpty()).map(key -> sheet.words().say(key));
     }
 
-    private static List<Html> row(Sheet sheet, ClassDesk desk, ScheduleReading.Turn turn, Set<String> told) {
+    private static List<RichText> row(Sheet sheet, ClassDesk desk, ScheduleReading.Turn turn, Set<String> told) {
         Words words = sheet.words();
         String work = desk.work(sheet, turn);
         Optional<Step> step = desk.desk().treatment().step(turn.step());
@@ -107,22 +107,22 @@ final class StationSheetsPage implements ClassPageMaker {
                         : inTheTray(sheet, desk, turn).map(how -> work + ". " + how).orElse(work);
         String with = turn.takes().stream().filter(one -> !one.endsWith("station " + turn.station()))
                 .collect(Collectors.joining(", "));
-        return List.of(Html.ofText(desk.clock(sheet, turn.from())), Html.ofText(desk.clock(sheet, turn.to())),
-                Html.ofText(whole), Html.ofText(with.isEmpty() ? words.say("class.alone") : with),
-                Html.ofText(turn.isHandsOn() ? words.say("class.line") : words.say("class.waiting")));
+        return List.of(RichText.of(desk.clock(sheet, turn.from())), RichText.of(desk.clock(sheet, turn.to())),
+                RichText.of(whole), RichText.of(with.isEmpty() ? words.say("class.alone") : with),
+                RichText.of(turn.isHandsOn() ? words.say("class.line") : words.say("class.waiting")));
     }
 
     /** What lies at the station, as a list and as it is laid out. */
     private static List<Block> kit(Sheet sheet, ClassDesk desk, int station) {
         Words words = sheet.words();
         List<StationDrawing.Placed> placed = new ArrayList<>();
-        List<List<Html>> rows = new ArrayList<>();
+        List<List<RichText>> rows = new ArrayList<>();
         for (ClassSupplies.LaidOut item : desk.plan().supplies().layOut()) {
             if (item.station().isPresent() && item.kind() != ClassSupplies.Kind.SHARED) {
                 String name = ClassPreparationPage.name(sheet, desk, item);
                 String count = ClassPreparationPage.count(sheet, desk, item, item.station().get());
                 placed.add(new StationDrawing.Placed(item, placed.size() + 1, name, Optional.of(count)));
-                rows.add(List.of(Html.ofText(placed.size() + ". " + name), Html.ofText(count)));
+                rows.add(List.of(RichText.of(placed.size() + ". " + name), RichText.of(count)));
             }
         }
         List<Block> blocks = new ArrayList<>(List.of(new Table("station-" + station + "-kit", words.say("class.kit-caption",

@@ -15,6 +15,6 @@ public record StepOutline(List<Item> steps) implements Block {
     }
 
     /** One step: its kind, what is done, how long it takes, and the way to it on the step sheet. */
-    public record Item(String kind, Html instruction, Optional<String> takes, Optional<Link> more) {
+    public record Item(String kind, RichText instruction, Optional<String> takes, Optional<Link> more) {
     }
 }

@@ -82,7 +82,7 @@ final class StepSheetPage implements CasePageMaker {
             return Optional.empty();
         }
         Words words = sheet.words();
-        List<List<Html>> rows = desk.treatment().tests().stream().map(test -> row(sheet, desk, test)).toList();
+        List<List<RichText>> rows = desk.treatment().tests().stream().map(test -> row(sheet, desk, test)).toList();
         return Optional.of(new Section("tests", words.say("bench.tests"), Optional.of(words.say("bench.tests-lead")),
                 List.of(new Table("spot-tests", words.say("bench.tests-caption"), List.of(
                         new Table.Column(words.say("bench.tests-of"), false),
@@ -91,14 +91,14 @@ final class StepSheetPage implements CasePageMaker {
                         new Table.Column(words.say("bench.tests-result"), false)), rows, Optional.empty()))));
     }
 
-    private static List<Html> row(Sheet sheet, CaseDesk desk, SpotTest test) {
+    private static List<RichText> row(Sheet sheet, CaseDesk desk, SpotTest test) {
         Words words = sheet.words();
         String of = desk.treatment().medium(test.medium()).map(medium -> PartFacts.coloured(words, medium)).orElse(words.term("test-of", test.medium()));
         String with = new HazardMaker(sheet, desk).name(test.with())
                 + test.after().flatMap(desk.treatment()::step).map(step -> words.say("bench.tests-after",
                         "step", new StepTitle(words, desk.treatment()).kind(step).toLowerCase(java.util.Locale.ROOT))).orElse("");
-        return List.of(sheet.linked(of), Html.ofText(with),
-                Html.ofText(test.dwell().map(dwell -> sheet.numbers().duration(dwell).text())
+        return List.of(sheet.linked(of), RichText.of(with),
+                RichText.of(test.dwell().map(dwell -> sheet.numbers().duration(dwell).text())
                         .orElse(words.say("bench.tests-no-dwell"))),
                 sheet.linked(result(words, desk, test.result()) + test.note().map(note -> ": " + note).orElse("")));
     }
@@ -129,7 +129,7 @@ final class StepSheetPage implements CasePageMaker {
             String amount = sheet.numbers().amount(preparation.batch()).text()
                     + (preparation.batches() > 1 ? words.say("bench.ready-times", "n", preparation.batches()) : "");
             String name = new HazardMaker(sheet, desk).name(preparation.solution());
-            Html batch = Working.marked(preparation.solution() + ".batch", Html.ofText(amount));
+            RichText batch = Working.marked(preparation.solution() + ".batch", RichText.of(amount));
             facts.add(new Fact(name, !desk.has("preparation") ? batch : batch.then(" ").then(sheet.hyperlink(
                     words.say("bench.ready-how", "what", name),
                     Paths.preparation(desk.treatment().id()) + "#" + PartFacts.prepared(preparation.solution())))));

@@ -45,7 +45,7 @@ final class SubstanceMaker {
     }
 
     private Note note(String key, String because) {
-        return new Note("plain", words.say("notice.word"), Html.ofText(words.say(key, "because", because)));
+        return new Note("plain", words.say("notice.word"), RichText.of(words.say(key, "because", because)));
     }
 
     /** A chemical of which the studio does not say what it is. */
@@ -165,7 +165,7 @@ final class SubstanceMaker {
     }
 
     /** How easily it burns and evaporates: flash point, boiling point, vapour pressure, each empty where the table has none. */
-    List<Optional<Html>> volatility(Substance substance) {
+    List<Optional<RichText>> volatility(Substance substance) {
         return List.of(substance.fire().flatMap(fire -> fire.flashPoint().map(flash -> cited(written(flash), fire.source()))),
                 substance.fire().flatMap(fire -> fire.boilingPoint().map(boiling -> cited(written(boiling), fire.source()))),
                 substance.vapourPressure().map(this::measured));
@@ -175,7 +175,7 @@ final class SubstanceMaker {
         return value.map(one -> new Fact(words.say("substance." + key), measured(one)));
     }
 
-    private Html measured(Substance.Measured value) {
+    private RichText measured(Substance.Measured value) {
         return cited(written(value.value()) + value.at().map(at -> " (" + written(at) + ")").orElse(""), value.source());
     }
 
@@ -200,11 +200,11 @@ final class SubstanceMaker {
      * Words with their source by number; a source that is words itself, such as common practice, in brackets. What was
      * never compared with a published text says so.
      */
-    private Html cited(String text, String source) {
+    private RichText cited(String text, String source) {
         Source listed = sheet.library().sources().get(source);
         boolean remembered = listed != null && listed.status().equals("from memory");
-        Stream<Html> told = Stream.of(Html.ofText(text), Html.ofText(remembered ? words.say("substance.remembered") : ""),
-                sheet.cite(source).map(Citation::link).map(Html::of).orElse(Html.ofText(source.isBlank() ? "" : "(" + source + ")")));
-        return Html.joined(" ", told.filter(part -> !part.isBlank()).toList());
+        Stream<RichText> told = Stream.of(RichText.of(text), RichText.of(remembered ? words.say("substance.remembered") : ""),
+                sheet.cite(source).map(Citation::link).map(RichText::of).orElse(RichText.of(source.isBlank() ? "" : "(" + source + ")")));
+        return RichText.joined(" ", told.filter(part -> !part.isBlank()).toList());
     }
 }

@@ -26,7 +26,7 @@ final class SubstancesPage implements SitePageMaker {
         SubstanceMaker maker = new SubstanceMaker(sheet);
         sheet.add(Opening.plain(title, words.say("substances.lead")));
         if (desk.cards().stream().allMatch(card -> card.substances().isEmpty())) {
-            sheet.add(new Note("plain", words.say("notice.word"), Html.ofText(words.say("substances.no-case"))));
+            sheet.add(new Note("plain", words.say("notice.word"), RichText.of(words.say("substances.no-case"))));
         }
         used(desk).forEach((key, materials) -> sheet.add(section(sheet, maker,
                 desk.library().reference().substances().get(key), materials)));
@@ -47,11 +47,11 @@ final class SubstancesPage implements SitePageMaker {
     }
 
     private static Section section(Sheet sheet, SubstanceMaker maker, Substance substance, List<Material> materials) {
-        List<Html> links = materials.stream().map(material -> sheet.hyperlink(material.name(), Paths.material(material.id())))
-                .map(Html::of).toList();
+        List<RichText> links = materials.stream().map(material -> sheet.hyperlink(material.name(), Paths.material(material.id())))
+                .map(RichText::of).toList();
         List<Fact> facts = new ArrayList<>();
         if (!materials.isEmpty()) {
-            facts.add(new Fact(sheet.words().say("substances.materials"), Html.joined(", ", links)));
+            facts.add(new Fact(sheet.words().say("substances.materials"), RichText.joined(", ", links)));
         }
         facts.addAll(maker.everything(substance));
         return new Section("substance-" + Paths.slug(substance.key()), substance.name(), Optional.empty(),

@@ -12,13 +12,13 @@ import java.util.Optional;
  * @param rows each with as many cells as there are columns; the first cell heads its row
  * @param data a link to the same numbers as a file
  */
-public record Table(String id, String caption, List<Column> columns, List<List<Html>> rows, Optional<Link> data)
+public record Table(String id, String caption, List<Column> columns, List<List<RichText>> rows, Optional<Link> data)
         implements Block {
 
     public Table {
         columns = List.copyOf(columns);
         rows = List.copyOf(rows);
-        for (List<Html> row : rows) {
+        for (List<RichText> row : rows) {
             if (row.size() != columns.size()) {
                 throw new IllegalArgumentException("table " + id + ": a row of " + row.size() + " cells under "
                         + columns.size() + " headers");

@@ -27,7 +27,8 @@ import org.benchleaf.model.Inline;
  */
 public record Working(String figure, String anchor, String label, Amount amount, String method, String methodHref,
         Optional<Markup> formula, String formulaText, List<Given> given, Optional<String> full, String spread,
-        List<Citation> sources, List<String> caveats, Optional<Html> said, boolean reworkable, Map<String, String> words) implements Block {
+        List<Citation> sources, List<String> caveats, Optional<RichText> said, boolean reworkable,
+        Map<String, String> words) implements Block {
 
     public Working {
         given = List.copyOf(given);
@@ -36,8 +37,8 @@ public record Working(String figure, String anchor, String label, Amount amount,
     }
 
     /** Text that tells a figure, marked so that it can be told anew where an input is changed at the bench. */
-    static Html marked(String figure, Html text) {
-        return Html.of(new Inline.MarkedFigure(figure, text.parts()));
+    static RichText marked(String figure, RichText text) {
+        return RichText.of(new Inline.MarkedFigure(figure, text.parts()));
     }
 
     /** One number that was put in: what, how much, and where it comes from, with a link if that is another figure. */

@@ -14,8 +14,8 @@ import java.lang.reflect.Method;
 import java.lang.reflect.Modifier;
 import java.util.Optional;
 import org.benchleaf.compose.Hazard;
-import org.benchleaf.compose.Html;
 import org.benchleaf.compose.Markup;
+import org.benchleaf.compose.RichText;
 import org.benchleaf.model.TextBlock;
 
 /** Shows records to templates: running text as HTML, an empty optional as empty text, everything else as it is. */
@@ -64,7 +64,7 @@ final class PageWrapper extends DefaultObjectWrapper {
 
     @Override
     public TemplateModel wrap(Object value) throws TemplateModelException {
-        if (value instanceof Html text) {
+        if (value instanceof RichText text) {
             return markup(HtmlWriter.of(text.parts()));
         }
         if (value instanceof TextBlock block) {

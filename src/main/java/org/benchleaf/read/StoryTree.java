@@ -22,7 +22,8 @@ final class StoryTree {
     static final char FIGURE_END = '\uE001';
 
     private static final Pattern MARK = Pattern.compile(FIGURE_START + "([^" + FIGURE_START + FIGURE_END + "]*+)" + FIGURE_END);
-    private static final Set<String> BLOCKS = Set.of("p", "h1", "h2", "h3", "h4", "h5", "h6", "ul", "ol", "blockquote", "pre", "hr", "table");
+    private static final Set<String> BLOCKS = Set.of("p", "h1", "h2", "h3", "h4", "h5", "h6", "ul", "ol", "blockquote", "pre",
+            "hr", "table");
     private static final int MOST_DIGITS = 9;
 
     private final Set<String> cited;

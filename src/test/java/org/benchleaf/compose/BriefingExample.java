@@ -22,7 +22,7 @@ final class BriefingExample implements Supplier<Block> {
     }
 
     static Caution caution() {
-        return new Caution("danger", "Danger", "vapour burns", Html.ofText("The vapour burns."), Html.ofText("Put out every flame."));
+        return new Caution("danger", "Danger", "vapour burns", RichText.of("The vapour burns."), RichText.of("Put out every flame."));
     }
 
     static Hazard hazard() {

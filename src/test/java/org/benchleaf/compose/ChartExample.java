@@ -11,7 +11,7 @@ final class ChartExample implements Supplier<Block> {
     public Block get() {
         Table table = new Table("ph", "pH, surface", List.of(new Table.Column("Place", false),
                 new Table.Column("Before", true), new Table.Column("After", true)),
-                List.of(List.of(Html.ofText("centre"), Html.ofText("4.4"), Html.ofText("7.0"))), Optional.empty());
+                List.of(List.of(RichText.of("centre"), RichText.of("4.4"), RichText.of("7.0"))), Optional.empty());
         return new Chart(List.of(new Chart.Drawing("ph-chart", "pH before and after", "One line for each place.", 640, 100, List.of(
                 Chart.Mark.line("grid", 200, 10, 200, 80), Chart.Mark.text(0, 40, "start", "centre"),
                 Chart.Mark.at("dot", "before", 220, 35, "4.4"), Chart.Mark.at("square", "after", 500, 35, "7.0"),

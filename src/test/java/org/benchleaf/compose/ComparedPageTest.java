@@ -94,7 +94,8 @@ class ComparedPageTest {
     @Test
     void solvents_stand_with_what_the_table_of_substances_has_of_their_fire() {
         Map<String, String> flash = tables(ComparedKind.SOLVENT).stream().filter(table -> table.id().equals("compared-fire"))
-                .flatMap(table -> table.rows().stream()).collect(Collectors.toMap(row -> row.get(0).plain(), row -> WrittenText.of(row.get(1))));
+                .flatMap(table -> table.rows().stream())
+                .collect(Collectors.toMap(row -> row.get(0).plain(), row -> WrittenText.of(row.get(1))));
 
         assertThat(flash).hasSameSizeAs(ROWS.stream().filter(row -> row.kind() == ComparedKind.SOLVENT).toList());
         assertThat(flash.get("Toluene")).matches("4.°C .*sources.html#.*");

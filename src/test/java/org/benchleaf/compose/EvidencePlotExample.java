@@ -11,7 +11,7 @@ final class EvidencePlotExample implements Supplier<Block> {
     public Block get() {
         Table table = new Table("like-ph-surface-table", "pH, surface", List.of(new Table.Column("Case", false),
                 new Table.Column("When", false), new Table.Column("Mean", true)), List.of(List.of(
-                Html.ofText("A tide table"), Html.ofText("Before"), Html.ofText("4.4"))), Optional.empty());
+                RichText.of("A tide table"), RichText.of("Before"), RichText.of("4.4"))), Optional.empty());
         Chart.Drawing axis = new Chart.Drawing("like-ph-surface-axis", "Scale: pH", "From 4 to 8.", 300, 24,
                 List.of(Chart.Mark.text(18, 16, "middle", "4"), Chart.Mark.text(282, 16, "middle", "8")), "");
         Chart.Drawing drawn = new Chart.Drawing("like-ph-surface-1", "A tide table", "Before: 4.4", 300, 28,

@@ -8,7 +8,7 @@ final class FindingsExample implements Supplier<Block> {
 
     @Override
     public Block get() {
-        return new Findings(List.of(Html.ofText("The surface of the sheet was acid, pH 4.4, before the treatment.")),
+        return new Findings(List.of(RichText.of("The surface of the sheet was acid, pH 4.4, before the treatment.")),
                 "All the numbers, with how they were worked out", List.of(new KeyNumbersExample().get()));
     }
 }

@@ -10,8 +10,8 @@ final class GlossaryExample implements Supplier<Block> {
     @Override
     public Block get() {
         return new Glossary(List.of(new Glossary.Entry("term-tideline", "tideline", "tidelines",
-                Html.ofText("A brown edge that stays where wet paper met dry paper."),
-                Optional.of(Html.ofText("It holds acid and soluble colour.")),
+                RichText.of("A brown edge that stays where wet paper met dry paper."),
+                Optional.of(RichText.of("It holds acid and soluble colour.")),
                 List.of(Link.to("washing", "#term-washing")), Optional.empty(),
                 Optional.of(new DrawingPen().line("sheet", 20, 30, 220, 30).drawing("term-tideline-drawing", "tideline: a drawing",
                         "A sheet with a dark, wavy edge.", "From above.")))), Words.in("en").group("glossary"));

@@ -23,7 +23,7 @@ class GlossaryLinksTest {
     private final GlossaryLinks links = new GlossaryLinks(TERMS, "glossary.html");
 
     private String linked(String words) {
-        return WrittenText.of(links.link(Html.ofText(words)));
+        return WrittenText.of(links.link(RichText.of(words)));
     }
 
     @Test

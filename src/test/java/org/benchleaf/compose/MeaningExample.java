@@ -9,7 +9,7 @@ final class MeaningExample implements Supplier<Block> {
 
     @Override
     public Block get() {
-        return new Meaning(List.of(Html.ofText("On average 2.8 higher after the treatment.")),
+        return new Meaning(List.of(RichText.of("On average 2.8 higher after the treatment.")),
                 List.of("Read on the surface; it tells nothing of the inside of the sheet."),
                 Map.of("says", "What it says", "limits", "What it does not show"));
     }

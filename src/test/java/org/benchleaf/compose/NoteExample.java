@@ -7,6 +7,6 @@ final class NoteExample implements Supplier<Block> {
 
     @Override
     public Block get() {
-        return new Note("danger", "Danger", Html.ofText("Vapour may catch fire."));
+        return new Note("danger", "Danger", RichText.of("Vapour may catch fire."));
     }
 }

@@ -12,10 +12,10 @@ final class RecipeCardExample implements Supplier<Block> {
         return new RecipeCard("prepare-mist", "Ethanol and water for misting",
                 Optional.of((Working) new WorkingExample().get()), Optional.of("Make this fresh 3 times."),
                 Optional.of("Begin 3 h before it is needed."),
-                List.of(new RecipeCard.Measure("21 mL", Html.ofText("Ethanol, 96 % v/v"),
+                List.of(new RecipeCard.Measure("21 mL", RichText.of("Ethanol, 96 % v/v"),
                         "25 mL measuring cylinder, within ± 0.3 mL",
                         Optional.of(Link.to("Working: ethanol", "#working-wash-volume")))),
-                List.of(Html.ofText("Measure the ethanol under extraction.")), List.of(Fact.of("Keeps", "28 d")),
+                List.of(RichText.of("Measure the ethanol under extraction.")), List.of(Fact.of("Keeps", "28 d")),
                 List.of(BriefingExample.caution()), List.of("Splash goggles, not spectacles."),
                 Optional.of(BriefingExample.hazard()), List.of(),
                 Words.in("en").group("recipe"));

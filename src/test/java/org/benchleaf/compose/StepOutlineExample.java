@@ -10,9 +10,9 @@ final class StepOutlineExample implements Supplier<Block> {
     @Override
     public Block get() {
         return new StepOutline(List.of(
-                new StepOutline.Item("Washing", Html.ofText("Lower the sheet into the bath."), Optional.of("1 h"),
+                new StepOutline.Item("Washing", RichText.of("Lower the sheet into the bath."), Optional.of("1 h"),
                         Optional.of(Link.to("Open the step: Washing", "steps.html#step-wash"))),
-                new StepOutline.Item("Drying", Html.ofText("Lay the sheet between blotters."), Optional.empty(),
+                new StepOutline.Item("Drying", RichText.of("Lay the sheet between blotters."), Optional.empty(),
                         Optional.empty())));
     }
 }

@@ -11,7 +11,7 @@ final class TableExample implements Supplier<Block> {
     public Block get() {
         return new Table("readings", "pH before and after", List.of(new Table.Column("Place", false),
                 new Table.Column("Before", true), new Table.Column("After", true)),
-                List.of(List.of(Html.ofText("margin head"), Html.ofText("4.4"), Html.ofText("7.3"))),
+                List.of(List.of(RichText.of("margin head"), RichText.of("4.4"), RichText.of("7.3"))),
                 Optional.of(Link.to("The readings as a table file (CSV)", "readings.csv")));
     }
 }

@@ -16,6 +16,7 @@ final class WorkingExample implements Supplier<Block> {
                 Optional.of("5.09375 L"), "What was put in carries no spread, so none is told.",
                 List.of(new Citation(3, "Tarn Quay Paper Studio 2026", "../../sources.html#source-house-notebook")),
                 List.of("The sheet itself takes up a little more."),
-                Optional.of(Html.ofText("[3] Tarn Quay Paper Studio 2026, table 1: ").then(PassageMaker.quoted("about five litres"))), true, Words.in("en").group("working"));
+                Optional.of(RichText.of("[3] Tarn Quay Paper Studio 2026, table 1: ").then(PassageMaker.quoted("about five litres"))),
+                true, Words.in("en").group("working"));
     }
 }

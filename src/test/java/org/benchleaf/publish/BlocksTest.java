@@ -10,10 +10,10 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.benchleaf.compose.Block;
 import org.benchleaf.compose.BlockExamples;
-import org.benchleaf.compose.Html;
 import org.benchleaf.compose.Note;
 import org.benchleaf.compose.Opening;
 import org.benchleaf.compose.Page;
+import org.benchleaf.compose.RichText;
 import org.benchleaf.compose.Section;
 import org.jsoup.Jsoup;
 import org.junit.jupiter.api.Test;
@@ -90,7 +90,7 @@ class BlocksTest {
     @Test
     void text_that_looks_like_html_is_shown_as_text() throws Exception {
         Page page = BlockExamples.page("page.html", List.of(new Note("plain", "<b>Care</b>",
-                Html.ofText("<script>x</script> & \"y\""))));
+                RichText.of("<script>x</script> & \"y\""))));
         String html = new String(PUBLISHER.publish(page).bytes(), StandardCharsets.UTF_8);
         assertThat(html).contains("&lt;b&gt;Care&lt;/b&gt;", "&lt;script&gt;x&lt;/script&gt; &amp; \"y\"")
                 .doesNotContain("<script>x", "<b>Care");

@@ -2,7 +2,7 @@ package org.benchleaf.publish;
 
 import java.util.List;
 import java.util.stream.Collectors;
-import org.benchleaf.compose.Html;
+import org.benchleaf.compose.RichText;
 import org.benchleaf.model.TextBlock;
 
 /** Running text as a page has it, for tests of other packages. */
@@ -17,7 +17,7 @@ public final class WrittenText {
     }
 
     /** The HTML of a text. */
-    public static String of(Html text) {
+    public static String of(RichText text) {
         return HtmlWriter.of(text.parts());
     }
 }

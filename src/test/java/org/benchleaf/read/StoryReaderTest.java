@@ -195,6 +195,14 @@ class StoryReaderTest {
                 List.of(TextBlock.Paragraph.of("one")), List.of(TextBlock.Paragraph.of("two")))));
     }
 
+    /** Claims and private names are looked for in these words, so that stress inside a word must not hide it. */
+    @Test
+    void the_words_of_a_story_are_those_that_are_read() {
+        assertThat(TextBlock.plain(text("A s*af*e **bath** of {wash.volume}, [see](a.html) `pH`.\n\n"
+                + "- one\n- two\n\n> said\n\n| a | b |\n|---|---|\n| c | d |\n")))
+                .isEqualTo("A safe bath of , see pH. one two said a b c d");
+    }
+
     private static TextBlock.Cell cell(String words) {
         return new TextBlock.Cell(List.of(new Inline.Text(words)));
     }

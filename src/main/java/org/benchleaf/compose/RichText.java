@@ -10,49 +10,49 @@ import org.benchleaf.model.Inline;
  *
  * @param parts its pieces, in order; none if it says nothing
  */
-public record Html(List<Inline> parts) {
+public record RichText(List<Inline> parts) {
 
     /** Text that says nothing. */
-    static final Html NOTHING = new Html(List.of());
+    static final RichText NOTHING = new RichText(List.of());
 
-    public Html {
+    public RichText {
         parts = List.copyOf(parts);
     }
 
     /** Plain words. */
-    public static Html ofText(String text) {
+    public static RichText of(String text) {
         return text.isEmpty() ? NOTHING : of(new Inline.Text(text));
     }
 
     /** A single piece. */
-    static Html of(Inline part) {
-        return new Html(List.of(part));
+    static RichText of(Inline part) {
+        return new RichText(List.of(part));
     }
 
     /** Several texts after each other, with the same words between each two. */
-    static Html joined(String between, List<Html> texts) {
+    static RichText joined(String between, List<RichText> texts) {
         List<Inline> all = new ArrayList<>();
-        for (Html text : texts) {
+        for (RichText text : texts) {
             if (!all.isEmpty()) {
                 all.add(new Inline.Text(between));
             }
             all.addAll(text.parts());
         }
-        return new Html(all);
+        return new RichText(all);
     }
 
     /** This text and another behind it. */
-    Html then(Html next) {
-        return new Html(Stream.concat(parts.stream(), next.parts().stream()).toList());
+    RichText then(RichText next) {
+        return new RichText(Stream.concat(parts.stream(), next.parts().stream()).toList());
     }
 
     /** This text and plain words behind it. */
-    Html then(String words) {
-        return then(ofText(words));
+    RichText then(String words) {
+        return then(of(words));
     }
 
     /** This text and a piece behind it. */
-    Html then(Inline part) {
+    RichText then(Inline part) {
         return then(of(part));
     }
 
@@ -64,5 +64,11 @@ public record Html(List<Inline> parts) {
     /** The words with nothing but their letters. */
     public String plain() {
         return Inline.plain(parts);
+    }
+
+    /** The words alone, so that a fingerprint of what is told changes only with them. */
+    @Override
+    public String toString() {
+        return plain();
     }
 }
