@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.benchleaf.compose.Hazard;
+import org.benchleaf.compose.UnitSpaces;
 import org.benchleaf.model.Inline;
 import org.benchleaf.model.TextBlock;
 
@@ -44,6 +45,11 @@ final class HtmlWriter implements Inline.Kinds<StringBuilder>, TextBlock.Kinds<S
         return all(parts).append("</").append(name).append('>');
     }
 
+    /** Words to be read, each unit set to its number. */
+    private StringBuilder words(String text) {
+        return escaped(UnitSpaces.in(text));
+    }
+
     /** In an element's text the quotation marks need no escape; browsers read the same page, and it is shorter. */
     private StringBuilder escaped(String text) {
         return escaped(text, "\"");
@@ -70,7 +76,7 @@ final class HtmlWriter implements Inline.Kinds<StringBuilder>, TextBlock.Kinds<S
 
     @Override
     public StringBuilder text(Inline.Text text) {
-        return escaped(text.text());
+        return words(text.text());
     }
 
     @Override
@@ -97,7 +103,7 @@ final class HtmlWriter implements Inline.Kinds<StringBuilder>, TextBlock.Kinds<S
     @Override
     public StringBuilder quotation(Inline.Quotation quotation) {
         html.append("<q>");
-        return escaped(quotation.words()).append("</q>");
+        return words(quotation.words()).append("</q>");
     }
 
     @Override
@@ -127,7 +133,7 @@ final class HtmlWriter implements Inline.Kinds<StringBuilder>, TextBlock.Kinds<S
     public StringBuilder workedNumber(Inline.WorkedNumber number) {
         html.append("<a class=\"number\"");
         attribute("href", "#" + number.anchor()).append("><bdi>");
-        return escaped(number.text()).append("</bdi></a>");
+        return words(number.text()).append("</bdi></a>");
     }
 
     @Override
@@ -141,7 +147,7 @@ final class HtmlWriter implements Inline.Kinds<StringBuilder>, TextBlock.Kinds<S
     public StringBuilder termLink(Inline.TermLink term) {
         html.append("<a class=\"term\"");
         attribute("href", term.href()).append('>');
-        return escaped(term.term()).append("</a>");
+        return words(term.term()).append("</a>");
     }
 
     @Override

@@ -3,7 +3,6 @@ package org.benchleaf.publish;
 import freemarker.cache.StringTemplateLoader;
 import freemarker.cache.StrongCacheStorage;
 import freemarker.core.Environment;
-import freemarker.core.HTMLOutputFormat;
 import freemarker.core.ParseException;
 import freemarker.core.TemplateClassResolver;
 import freemarker.core._CoreAPI;
@@ -28,7 +27,6 @@ import org.benchleaf.compose.DataFile;
 import org.benchleaf.compose.Markup;
 import org.benchleaf.compose.Page;
 import org.benchleaf.compose.SingleSheet;
-import org.benchleaf.compose.UnitSpaces;
 import org.benchleaf.message.EditionMessages;
 
 /**
@@ -101,7 +99,7 @@ public final class SitePublisher {
         configuration.setTemplateLoader(loader);
         configuration.setDefaultEncoding("UTF-8");
         configuration.setOutputEncoding("UTF-8");
-        configuration.setOutputFormat(HTMLOutputFormat.INSTANCE);
+        configuration.setOutputFormat(PageFormat.OF_PAGES);
         configuration.setAutoEscapingPolicy(Configuration.ENABLE_IF_SUPPORTED_AUTO_ESCAPING_POLICY);
         configuration.setObjectWrapper(new PageWrapper(BEHAVIOUR));
         configuration.setTemplateExceptionHandler(TemplateExceptionHandler.RETHROW_HANDLER);
@@ -182,7 +180,7 @@ public final class SitePublisher {
             Environment making = template.createProcessingEnvironment(model, html);
             making.setTemplateProcessingTracer(new PageSteps());
             making.process();
-            return UnitSpaces.inPage(trimmed(html.toString()));
+            return trimmed(html.toString());
         } catch (ParseException slip) {
             throw slip(page, slip.getTemplateName(), slip.getLineNumber(), slip.getColumnNumber(), slip.getEditorMessage());
         } catch (TemplateException slip) {

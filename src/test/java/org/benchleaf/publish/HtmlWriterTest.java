@@ -28,7 +28,7 @@ class HtmlWriterTest {
                 new Inline.Anchor("here", WORDS), new Inline.WorkedNumber("working-a", "5 L"),
                 new Inline.MarkedFigure("a.b", WORDS), new Inline.TermLink("g.html#t", "words"))))
                 .isEqualTo("<a href=\"a.html\" title=\"title\" lang=\"fr\">words</a><span id=\"here\">words</span>"
-                        + "<a class=\"number\" href=\"#working-a\"><bdi>5 L</bdi></a><span data-figure=\"a.b\">words</span>"
+                        + "<a class=\"number\" href=\"#working-a\"><bdi>5\u202fL</bdi></a><span data-figure=\"a.b\">words</span>"
                         + "<a class=\"term\" href=\"g.html#t\">words</a>");
     }
 
@@ -72,6 +72,18 @@ class HtmlWriterTest {
                         + "<math display=\"block\"><mi>V</mi></math></div>");
         assertThat(HtmlWriter.of(new Hazard.Drawing("<svg role=\"img\" aria-label=\"flame\"><path d=\"M0 0\"/></svg>", "flamme $1, GHS02")))
                 .isEqualTo("<svg role=\"img\" aria-label=\"flamme $1, GHS02\"><path d=\"M0 0\"/></svg>");
+    }
+
+    /** SI brochure, 5.4.3: a space between number and unit, at which a line does not break. */
+    @Test
+    void a_unit_is_set_to_its_number_in_words_alone() {
+        assertThat(HtmlWriter.of(List.of(new Inline.Text("5 mL "), new Inline.Strong(List.of(new Inline.Text("5 mL"))),
+                new Inline.Quotation("5 mL"), new Inline.WorkedNumber("working-a", "5 mL"), new Inline.TermLink("g.html", "5 mL"),
+                new Inline.Code("5 mL"), Inline.Hyperlink.to("5 mL", "5 mL"))))
+                .isEqualTo("5~mL <strong>5~mL</strong><q>5~mL</q><a class=\"number\" href=\"#working-a\"><bdi>5~mL</bdi></a>"
+                        .concat("<a class=\"term\" href=\"g.html\">5~mL</a><code>5 mL</code><a href=\"5 mL\">5~mL</a>")
+                        .replace('~', '\u202f'));
+        assertThat(HtmlWriter.of(new TextBlock.CodeBlock("5 mL"))).isEqualTo("<pre><code>5 mL</code></pre>");
     }
 
     @Test
