@@ -227,7 +227,10 @@ final class Fields {
 
     /** A quantity between two ends that no measurement leaves. */
     Optional<Quantity> within(String key, double low, double high, Dimension wanted) {
-        Optional<Quantity> quantity = quantity(key, wanted);
+        return within(key, quantity(key, wanted), low, high, wanted);
+    }
+
+    private Optional<Quantity> within(String key, Optional<Quantity> quantity, double low, double high, Dimension wanted) {
         if (quantity.isPresent() && (quantity.get().lowIn(Unit.usual(wanted)) < low
                 || quantity.get().highIn(Unit.usual(wanted)) > high)) {
             messages().add(FormMessages.OUT_OF_RANGE.at(place(key), "found", text(key).orElse(""),
@@ -237,7 +240,12 @@ final class Fields {
     }
 
     Optional<Quantity> ph(String key) {
-        return within(key, 0, 14, Dimension.ACIDITY);
+        return asPh(key, quantity(key, Dimension.ACIDITY));
+    }
+
+    /** The same pH; that no meter reads it is said. */
+    Optional<Quantity> asPh(String key, Optional<Quantity> quantity) {
+        return within(key, quantity, 0, 14, Dimension.ACIDITY);
     }
 
     Optional<Integer> whole(String key) {

@@ -26,7 +26,9 @@ import org.benchleaf.message.Place;
 import org.benchleaf.model.LowReserve;
 import org.benchleaf.model.Recipe;
 import org.benchleaf.model.Solution;
+import org.benchleaf.model.StatedValue;
 import org.benchleaf.quantity.Quantity;
+import org.benchleaf.quantity.Unit;
 import org.benchleaf.read.Node;
 
 /** Reads the solutions of a case. */
@@ -37,6 +39,8 @@ final class SolutionForm {
     private static final Pattern PARTS = Pattern.compile(
             "^\\d{1,15}+(?:\\.\\d{1,15}+)?+(?:\\s*+\\+\\s*+\\d{1,15}+(?:\\.\\d{1,15}+)?+)++");
     private static final Recipe STAND_IN = new Recipe.Parts("", 1, "", 1, false, false);
+
+    private static final StatedValue ANY_PH = StatedValue.of(Quantity.of(7, Unit.PH), "7");
 
     private final Context context;
 
@@ -92,8 +96,7 @@ final class SolutionForm {
             case "saturate" -> new Recipe.Saturate(name(group, "solid"), name(group, "in"),
                     group.needQuantity("at", TEMPERATURE));
             case "adjust" -> new Recipe.Adjust(name(group, "liquid"), name(group, "with"),
-                    group.need(group.ph("to"), "to", Quantity.of(7, org.benchleaf.quantity.Unit.PH)),
-                    group.quantity("at", TEMPERATURE));
+                    group.need(StatedForm.ph(group, "to"), "to", ANY_PH), group.quantity("at", TEMPERATURE));
             default -> parts(group);
         };
     }

@@ -31,6 +31,21 @@ final class StatedForm {
         this.unit = unit;
     }
 
+    /**
+     * A pH that is aimed at: a quantity, or told as a report does, such as {@code about pH 8}; empty where there is none or it cannot be
+     * read, which is said.
+     */
+    static Optional<StatedValue> ph(Fields fields, String key) {
+        Optional<Node.Scalar> written = fields.isScalar(key) ? fields.scalar(key) : Optional.empty();
+        String text = written.map(scalar -> scalar.text().strip()).orElse("");
+        if (FORMS.keySet().stream().noneMatch(text::startsWith)) {
+            return fields.ph(key).map(value -> StatedValue.of(value, text));
+        }
+        Optional<StatedValue> told = new StatedForm(fields, Unit.PH).read(key);
+        fields.asPh(key, told.map(StatedValue::value).map(Quantity::asStated));
+        return told;
+    }
+
     /** The value under a key; empty where words stand there, or a value that cannot be read, which is said. */
     Optional<StatedValue> read(String key) {
         Optional<Node.Scalar> written = fields.isScalar(key) ? fields.scalar(key) : Optional.empty();

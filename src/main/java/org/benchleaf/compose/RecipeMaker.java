@@ -12,6 +12,7 @@ import org.benchleaf.model.Material;
 import org.benchleaf.model.Part;
 import org.benchleaf.model.Recipe;
 import org.benchleaf.model.Solution;
+import org.benchleaf.model.StatedValue;
 import org.benchleaf.model.Step;
 import org.benchleaf.quantity.Dimension;
 import org.benchleaf.quantity.Quantity;
@@ -180,11 +181,26 @@ final class RecipeMaker {
         return caution(byTheMeter("prepare.measure-ph", adjust));
     }
 
-    /** A text with the two ends of the pH to which a bath is brought. */
+    /** A text with the pH to which a bath is brought: of a number both ends between which a meter may read, else as it is told. */
     String byTheMeter(String key, Recipe.Adjust adjust) {
-        Quantity window = Quantity.plusMinus(adjust.to().value(), sheet.library().formulary().constant("near-the-ph").value().value(), Unit.PH);
-        return sheet.words().say(key, "from", sheet.numbers().written(Quantity.of(window.low(), Unit.PH)).text(),
-                "to", sheet.numbers().written(Quantity.of(window.high(), Unit.PH)).text());
+        return sheet.words().say(key, "ph", adjust.to().isNumber() ? window(adjust.to().value()) : told(adjust.to()));
+    }
+
+    private String window(Quantity to) {
+        Quantity near = sheet.library().formulary().constant("near-the-ph").value();
+        Quantity window = to.spread() == Quantity.Spread.TOLERANCE ? to : Quantity.plusMinus(to.value(), near.value(), Unit.PH);
+        return sheet.numbers().between(window, Math.max(Digits.decimalsOf(to.value()), Digits.decimalsOf(near.value()))).text();
+    }
+
+    /** The pH that is aimed at, without its sign. */
+    private String told(StatedValue to) {
+        String value = sheet.numbers().written(to.value().asStated()).text();
+        return switch (to.form()) {
+            case ABOUT -> sheet.words().say("stated.about", "value", value);
+            case LESS_THAN -> sheet.words().say("stated.less", "value", value);
+            case MORE_THAN -> sheet.words().say("stated.more", "value", value);
+            case ONE, RANGE, MEAN -> value;
+        };
     }
 
     private List<Working> workings(Preparation preparation) {
@@ -226,7 +242,7 @@ final class RecipeMaker {
 
             @Override
             public Optional<String> adjust(Recipe.Adjust recipe) {
-                return Optional.of(words.say("label.ph", "ph", numbers.written(recipe.to()).text()));
+                return Optional.of(words.say("label.ph", "ph", told(recipe.to())));
             }
 
             @Override

@@ -11,6 +11,7 @@ import java.util.Set;
 import org.benchleaf.model.Material;
 import org.benchleaf.model.Recipe;
 import org.benchleaf.model.Solution;
+import org.benchleaf.model.StatedValue;
 import org.benchleaf.model.Substance;
 import org.benchleaf.quantity.Dimension;
 import org.benchleaf.quantity.Quantity;
@@ -274,12 +275,16 @@ final class Compositions implements Recipe.Kinds<Composition> {
     public Composition adjust(Recipe.Adjust recipe) {
         Composition liquid = of(recipe.liquid());
         Composition with = of(recipe.with());
-        Composition made = with.joined(liquid, TRACE).with(Optional.of(recipe.to()), liquid.spirit());
+        Composition made = with.joined(liquid, TRACE).with(recipe.to().forSums(), liquid.spirit());
+        String to = Reading.of(recipe.to().value());
         if (isNeutral(with)) {
-            return made.lacking(unknown.of("ph", "adjust-idle", "with", recipe.with(), "to", Reading.of(recipe.to())));
+            return made.lacking(unknown.of("ph", "adjust-idle", "with", recipe.with(), "to", to));
+        }
+        if (recipe.to().forSums().isEmpty()) {
+            return made.lacking(unknown.of("ph", recipe.to().form() == StatedValue.Form.LESS_THAN ? "adjust-below" : "adjust-above", "to", to));
         }
         return liquid.ph().filter(bench.library().reference().limits()::isExtreme).map(from -> made.lacking(unknown.of("ph",
-                "adjust-far", "liquid", recipe.liquid(), "from", Reading.of(from), "to", Reading.of(recipe.to())))).orElse(made);
+                "adjust-far", "liquid", recipe.liquid(), "from", Reading.of(from), "to", to))).orElse(made);
     }
 
     @Override

@@ -222,7 +222,11 @@ final class RecipeFigures implements Recipe.Kinds<List<Ingredient>> {
     }
 
     private Optional<Figure> dose(Recipe.Adjust recipe, Optional<Constant> carbonDioxide, String name, String label) {
-        Job job = job("lime-dose").given("ph", recipe.to(), Job.CASE_FILE).given("volume", volume(), new Origin.OfFigure(batch.key()))
+        Optional<Quantity> ph = recipe.to().forSums();
+        if (ph.isEmpty()) {
+            return Optional.empty();
+        }
+        Job job = job("lime-dose").given("ph", ph.get(), Job.CASE_FILE).given("volume", volume(), new Origin.OfFigure(batch.key()))
                 .gives("stock-volume", key(name), label);
         carbonDioxide.ifPresent(air -> job.given("carbon-dioxide", air));
         if (name.equals("dose-ceiling")) {

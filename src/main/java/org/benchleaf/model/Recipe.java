@@ -125,8 +125,12 @@ public sealed interface Recipe {
         }
     }
 
-    /** A liquid brought to a pH with a stock, drop by drop, by the meter. */
-    record Adjust(String liquid, String with, Quantity to, Optional<Quantity> at) implements Recipe {
+    /**
+     * A liquid brought to a pH with a stock, drop by drop, by the meter.
+     *
+     * @param to the pH as it is told: a number, a range, "about", or open at one end
+     */
+    record Adjust(String liquid, String with, StatedValue to, Optional<Quantity> at) implements Recipe {
         @Override
         public List<String> ingredients() {
             return List.of(liquid, with);

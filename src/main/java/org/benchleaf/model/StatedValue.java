@@ -20,6 +20,20 @@ public record StatedValue(Form form, Quantity value, Optional<Integer> readings,
         ONE, ABOUT, LESS_THAN, MORE_THAN, RANGE, MEAN
     }
 
+    /** A number or a range as it is written. */
+    public static StatedValue of(Quantity value, String written) {
+        return new StatedValue(value.spread() == Quantity.Spread.RANGE ? Form.RANGE : Form.ONE, value, Optional.empty(), Optional.empty(),
+                written);
+    }
+
+    /** The number or range for a sum; of "about 8" what rounds to it, 7.5 to 8.5; empty where one end is open. */
+    public Optional<Quantity> forSums() {
+        if (form == Form.LESS_THAN || form == Form.MORE_THAN) {
+            return Optional.empty();
+        }
+        return Optional.of(form == Form.ABOUT && value.spread() == Quantity.Spread.RESOLUTION ? value.rounding() : value.asStated());
+    }
+
     /** Whether it is a number from which another may be taken away. */
     public boolean isNumber() {
         return form == Form.ONE || form == Form.MEAN;

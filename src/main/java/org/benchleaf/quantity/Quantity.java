@@ -132,6 +132,11 @@ public record Quantity(double value, double low, double high, Unit unit, Spread 
         return spread == Spread.RESOLUTION ? exact() : this;
     }
 
+    /** All that rounds to the last digit of a {@link #reading}: half its step to either side. */
+    public Quantity rounding() {
+        return range(value - step() / 2, value + step() / 2, unit);
+    }
+
     /** Half the distance between the ends, in this quantity's unit. */
     public double halfWidth() {
         return (high - low) / 2;

@@ -191,7 +191,7 @@ final class Liquids {
 
         @Override
         public String adjust(Recipe.Adjust recipe) {
-            return "adjust " + number(recipe.to());
+            return "adjust " + recipe.to().form() + " " + number(recipe.to().value());
         }
 
         @Override
@@ -265,7 +265,7 @@ final class Liquids {
 
         @Override
         public Optional<Quantity> adjust(Recipe.Adjust recipe) {
-            return Optional.of(recipe.to());
+            return recipe.to().forSums();
         }
 
         @Override

@@ -11,6 +11,7 @@ import java.util.Optional;
 import org.benchleaf.message.Message;
 import org.benchleaf.model.Part;
 import org.benchleaf.model.Recipe;
+import org.benchleaf.model.StatedValue;
 import org.benchleaf.model.Studio;
 import org.junit.jupiter.api.Test;
 
@@ -128,7 +129,7 @@ class FigureMessagesTest {
         Invented invented = new Invented()
                 .solution("lime", new Recipe.Saturate("calcium-hydroxide", "deionised-water", q("20 °C")),
                         Map.of("least", "250 mL"), Optional.empty())
-                .solution("bath", new Recipe.Adjust("deionised-water", "lime", q("pH 8.5"), Optional.empty()))
+                .solution("bath", new Recipe.Adjust("deionised-water", "lime", StatedValue.of(q("pH 8.5"), "8.5"), Optional.empty()))
                 .step("wash", bath);
         assertThat(invented.codes()).containsExactly("FIG-019");
     }

@@ -21,6 +21,7 @@ import org.benchleaf.model.Part;
 import org.benchleaf.model.Reason;
 import org.benchleaf.model.Recipe;
 import org.benchleaf.model.Reference;
+import org.benchleaf.model.StatedValue;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
 import org.benchleaf.read.CaseReader;
@@ -36,7 +37,7 @@ class HazardAssessorTest {
 
     private static final Recipe MIST = new Recipe.Mix("ethanol", q("40 % v/v"), "deionised-water", "ethanol-96");
     private static final Recipe LIMEWATER = new Recipe.Saturate("calcium-hydroxide", "deionised-water", q("20 °C"));
-    private static final Recipe BATH = new Recipe.Adjust("deionised-water", "lime-water", q("pH 8.5"), Optional.empty());
+    private static final Recipe BATH = new Recipe.Adjust("deionised-water", "lime-water", StatedValue.of(q("pH 8.5"), "8.5"), Optional.empty());
 
     static Stream<Arguments> mixtures() throws IOException {
         return Files.readAllLines(Path.of("src/test/resources/check-values/mixture-classes.csv")).stream()

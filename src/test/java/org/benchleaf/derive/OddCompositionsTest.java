@@ -13,6 +13,7 @@ import java.util.stream.Stream;
 import org.benchleaf.message.Messages;
 import org.benchleaf.model.Recipe;
 import org.benchleaf.model.Reference;
+import org.benchleaf.model.StatedValue;
 import org.benchleaf.model.Substance;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.read.MethodReader;
@@ -140,7 +141,7 @@ class OddCompositionsTest {
                 .solution("by-mass", new Recipe.Mix(byMass, "deionised-water")).solution("by-volume", new Recipe.Mix(byVolume, "deionised-water"))
                 .solution("in-parts", new Recipe.Parts(new ArrayList<>(List.of(new Recipe.Portion("acetone", 3),
                         new Recipe.Portion("mystery", 1), new Recipe.Portion("deionised-water", 6))), true, false))
-                .solution("trace", new Recipe.Adjust("deionised-water", "mystery", q("pH 7"), Optional.empty()))
+                .solution("trace", new Recipe.Adjust("deionised-water", "mystery", StatedValue.of(q("pH 7"), "7"), Optional.empty()))
                 .solution("shaken", new Recipe.Saturate("powder", "deionised-water", q("20 °C")))
                 .solution("dissolved", new Recipe.Dissolve("powder", q("0.01 % m/v"), "deionised-water"))
                 .solution("synonym", oneIn("rubbing", 10));

@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import org.benchleaf.model.Recipe;
+import org.benchleaf.model.StatedValue;
 import org.benchleaf.model.Studio;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
@@ -171,7 +172,7 @@ class PreparationsTest {
         Invented invented = misted(Map.of("least", "50 mL"), "").tear("t", "50 mm")
                 .solution("paste", PASTE, Map.of("least", "100 g"), Optional.empty())
                 .solution("lime", new Recipe.Saturate("calcium-hydroxide", "deionised-water", q("20 °C")))
-                .solution("bath", new Recipe.Adjust("deionised-water", "lime", q("pH 8.5"), Optional.empty()))
+                .solution("bath", new Recipe.Adjust("deionised-water", "lime", StatedValue.of(q("pH 8.5"), "8.5"), Optional.empty()))
                 .step("wash", bath("bath", "50 mm", "30 mm", 3))
                 .step("mend", mend(List.of("t"), "paste", "5 mm", "0 %"));
         Map<String, Figure> figures = invented.derived().worked().figures();

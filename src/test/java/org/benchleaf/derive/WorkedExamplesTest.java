@@ -13,6 +13,7 @@ import java.util.Optional;
 import org.assertj.core.data.Offset;
 import org.benchleaf.model.Part;
 import org.benchleaf.model.Recipe;
+import org.benchleaf.model.StatedValue;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
 import org.junit.jupiter.api.Test;
@@ -106,7 +107,7 @@ class WorkedExamplesTest {
     void a_bath_brought_to_a_ph_names_a_starting_point_and_a_ceiling_and_asks_to_record() {
         Invented invented = new Invented()
                 .solution("lime", new Recipe.Saturate("calcium-hydroxide", "deionised-water", q("25 °C")))
-                .solution("bath", new Recipe.Adjust("deionised-water", "lime", q("pH 8.5"), Optional.of(q("25 °C"))))
+                .solution("bath", new Recipe.Adjust("deionised-water", "lime", StatedValue.of(q("pH 8.5"), "8.5"), Optional.of(q("25 °C"))))
                 .step("wash", bath("bath", "50 mm", "30 mm", 3));
         Derived derived = invented.derived();
         Preparation bath = preparation(derived, "bath");
