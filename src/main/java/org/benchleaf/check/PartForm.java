@@ -85,9 +85,18 @@ final class PartForm {
         List<Part.BathReading> readings = bath.groups("readings").stream().map(reading ->
                 bathReading(reading, atMost.orElse(baths))).toList();
         return new Part.Bath(liquid(bath, "of"), bath.positive("margin", LENGTH),
-                bath.positive("depth", LENGTH), baths, atMost, bath.positive("each", TIME),
+                bath.positive("depth", LENGTH), baths, atMost, bathTimes(bath, baths, atMost.orElse(baths)),
                 bath.quantity("temperature", TEMPERATURE), bath.whole("sheets").orElse(1), water, readings,
                 bath.positive("filling", TIME), bath.positive("changing", TIME));
+    }
+
+    /** One time for all baths, or as many as there are baths; further baths that are allowed may have theirs. */
+    private static List<Quantity> bathTimes(Fields bath, int baths, int most) {
+        List<Quantity> times = bath.positives("each", TIME);
+        if (times.size() > 1 && (times.size() < baths || times.size() > Math.max(baths, most))) {
+            bath.messages().add(FormMessages.BATH_TIMES_COUNT.at(bath.place("each"), "count", times.size(), "baths", baths));
+        }
+        return times;
     }
 
     private static Part.Water water(Fields water) {

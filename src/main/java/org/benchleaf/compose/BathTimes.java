@@ -25,7 +25,7 @@ final class BathTimes {
     /** What the step sheet tells of it; nothing where the case tells the time of the step in all. */
     List<Fact> facts() {
         List<Fact> facts = new ArrayList<>();
-        step.part(Part.Bath.class).filter(bath -> step.takes().isEmpty() && bath.each().isPresent()).ifPresent(bath -> {
+        step.part(Part.Bath.class).filter(bath -> step.takes().isEmpty() && bath.isTimed()).ifPresent(bath -> {
             facts.add(fact("filling", bath.filling(), "filling-time"));
             if (bath.baths() > 1) {
                 facts.add(fact("changing", bath.changing(), "change-time"));

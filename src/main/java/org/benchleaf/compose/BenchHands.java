@@ -51,7 +51,7 @@ final class BenchHands {
     }
 
     private Hand action() {
-        boolean baths = step.part(Part.Bath.class).flatMap(Part.Bath::each).isPresent();
+        boolean baths = step.part(Part.Bath.class).filter(Part.Bath::isTimed).isPresent();
         Optional<String> name = baths ? Optional.of(timers.get(0).label()) : Optional.empty();
         Optional<BenchScreen.Clock> clock = timers.stream().findFirst()
                 .filter(timer -> timer.kind() != BenchTimer.Kind.WEIGHT).flatMap(timer -> clock(timer, name));

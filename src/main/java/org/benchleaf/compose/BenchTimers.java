@@ -57,13 +57,11 @@ final class BenchTimers {
 
     private List<BenchTimer> baths(Step step, Part.Bath bath, Timeline.TimedStep timed) {
         List<BenchTimer> timers = new ArrayList<>();
-        bath.each().ifPresent(each -> {
-            for (int number = 1; number <= Math.max(bath.baths(), bath.atMost().orElse(0)); number++) {
-                String label = sheet.words().say(number > bath.baths() ? "bench.timer-bath-more" : "bench.timer-bath",
-                        "n", number);
-                timers.add(timer(step, BenchTimer.Kind.BATH, "bath-" + number, label, each, due(step, timed, number, bath.baths())));
-            }
-        });
+        for (int number = 1; bath.isTimed() && number <= Math.max(bath.baths(), bath.atMost().orElse(0)); number++) {
+            String label = sheet.words().say(number > bath.baths() ? "bench.timer-bath-more" : "bench.timer-bath", "n", number);
+            timers.add(timer(step, BenchTimer.Kind.BATH, "bath-" + number, label, bath.lasting(number),
+                    due(step, timed, number, bath.baths())));
+        }
         return timers;
     }
 

@@ -3,6 +3,7 @@ package org.benchleaf.compose;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.benchleaf.model.Medium;
 import org.benchleaf.model.Part;
@@ -24,8 +25,9 @@ final class PartFacts implements Part.Kinds<List<Fact>> {
         Facts facts = new Facts();
         facts.thing("of", part.of());
         String baths = sheet.words().count("bench.baths", part.baths());
-        facts.text("baths", part.each().map(each -> sheet.words().say("bench.baths-each", "baths", baths,
-                "time", sheet.numbers().duration(each).text())).orElse(baths));
+        facts.text("baths", !part.isTimed() ? baths : sheet.words().say(part.each().size() == 1 ? "bench.baths-each" : "bench.baths-unlike",
+                "baths", baths, "time", part.each().stream().limit(part.baths()).map(time -> sheet.numbers().duration(time).text())
+                        .collect(Collectors.joining(" + "))));
         part.atMost().ifPresent(most -> facts.text("most-baths", String.valueOf(most)));
         facts.needed("depth", part.depth());
         facts.amount("temperature", part.temperature());

@@ -3,6 +3,7 @@ package org.benchleaf.derive;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.benchleaf.model.Part;
 import org.benchleaf.model.Step;
 import org.benchleaf.quantity.Quantity;
@@ -33,7 +34,7 @@ final class Moments {
     /** A change lies between two baths, so that there is one fewer than baths. */
     private static List<Timeline.Moment> bathChanges(Part.Bath bath, Optional<BathWork> work) {
         List<Timeline.Moment> changes = new ArrayList<>();
-        for (int number = 1; bath.each().isPresent() && number < bath.baths(); number++) {
+        for (int number = 1; bath.isTimed() && number < bath.baths(); number++) {
             changes.add(new Timeline.Moment(BATH_CHANGE, number, afterBath(bath, work, number).quantity(), false));
         }
         return changes;
@@ -41,7 +42,7 @@ final class Moments {
 
     /** When a bath is over whose time is stated: the first is filled before it, and each one after it is changed. */
     static Minutes afterBath(Part.Bath bath, Optional<BathWork> work, int number) {
-        Minutes lying = Minutes.of(bath.each().orElseThrow()).times(number);
+        Minutes lying = IntStream.rangeClosed(1, number).mapToObj(bath::lasting).map(Minutes::of).reduce(Minutes.NONE, Minutes::plus);
         return work.map(told -> told.filling().plus(lying).plus(told.change().times(number - 1))).orElse(lying);
     }
 

@@ -100,17 +100,22 @@ final class PartFigures implements Part.Kinds<Map<String, Figure>> {
         boolean usual = volume.filter(one -> one.value().highIn(Unit.LITRE)
                 <= bench.constant("tray-of-usual-times").value().in(Unit.LITRE)).isPresent();
         boolean told = part.filling().isPresent() && (part.baths() == 1 || part.changing().isPresent());
-        if (step.takes().isPresent() || part.each().isEmpty() || !usual && !told) {
+        if (step.takes().isPresent() || !part.isTimed() || !usual && !told) {
             return Map.of();
         }
         Figure filling = filling(part);
         Map<String, Figure> made = new LinkedHashMap<>(Map.of(filling.id(), filling));
         made.putAll(bench.ledger().work(changing(part, new Job("bath-time", step.place()).given("filling", filling))
-                .given("each", part.each().get(), Job.CASE_FILE).given("baths", Quantity.count(part.baths()), Job.CASE_FILE)
+                .given("each", planned(part), Job.CASE_FILE).given("baths", Quantity.count(part.baths()), Job.CASE_FILE)
                 .gives("change", key(part, "change-time"), "one change of the bath")
                 .gives("wet", key(part, "wet-time"), "from laying the sheet into the first bath to lifting it out of the last")
                 .gives("total", key(part, "bath-time"), "filling, baths and changes in all")));
         return made;
+    }
+
+    /** The times of the baths that are planned, without those that are only allowed. */
+    private static List<Quantity> planned(Part.Bath part) {
+        return part.each().size() == 1 ? part.each() : part.each().subList(0, part.baths());
     }
 
     private Figure filling(Part.Bath part) {

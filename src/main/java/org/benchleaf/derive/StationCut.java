@@ -163,8 +163,7 @@ final class StationCut {
         if (step.people() > 1) {
             take(SECOND_HANDS, step, lowered, lowered);
         }
-        int each = bath.each().map(StationCut::minutes).orElse(0);
-        if (each == 0) {
+        if (!bath.isTimed()) {
             untimed.add(step);
             return;
         }
@@ -173,7 +172,8 @@ final class StationCut {
             if (number > 1) {
                 made = change(step, bath, number - 1);
             }
-            fresh(step, made, waiting(step, "bath " + number, each), each);
+            int lasting = minutes(bath.lasting(number));
+            fresh(step, made, waiting(step, "bath " + number, lasting), lasting);
             keptShort();
         }
         int drained = hands(step, "lift and drain", work(ClassWork.DRAINING));

@@ -47,7 +47,7 @@ record StepTime(Step step, Minutes takes, Minutes handsOn, Minutes lying, boolea
     }
 
     private static boolean hasTimedBaths(Step step) {
-        return step.part(Part.Bath.class).flatMap(Part.Bath::each).isPresent();
+        return step.part(Part.Bath.class).filter(Part.Bath::isTimed).isPresent();
     }
 
     /** Whether anybody told how long it takes. */

@@ -1,7 +1,9 @@
 package org.benchleaf.derive;
 
+import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
+import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
 import org.benchleaf.science.AlkalineReserve;
 import org.benchleaf.science.Baths;
@@ -97,8 +99,9 @@ final class WaterFormulas {
     }
 
     private static Answers bathTime(Args args) {
-        Baths.Times times = Baths.times(args.one("filling"), args.one("changing"), args.one("adjusting"), args.one("each"),
-                args.one("baths"));
+        List<Quantity> each = args.list("each").size() == 1 ? args.list("each")
+                : args.exactly((int) args.one("baths").value(), "each");
+        Baths.Times times = Baths.times(args.one("filling"), args.one("changing"), args.one("adjusting"), each, args.one("baths"));
         return new Answers().number("change", times.change()).number("wet", times.wet()).number("total", times.total());
     }
 }

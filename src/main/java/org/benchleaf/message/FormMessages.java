@@ -179,6 +179,10 @@ public enum FormMessages implements CatalogueEntry {
             "Left as words, no page could show it as a number or compare it.",
             "Write 'mean 7.2, n = 5, sd 0.1' (n and sd where they are known), 'about 7', 'less than 5', 'more than 5', 'reported 7',"
                     + " '6 to 7' or '6 to 7, n = 3', in the unit of the result."),
+    BATH_TIMES_COUNT("FORM-058", Severity.ERROR,
+            "{count} times are written for {baths} baths.",
+            "It cannot be told how long each bath lasts.",
+            "Write one time for all of them, or one for each in order; further baths up to 'at most:' may have theirs."),
     TABLE_MISSING("FORM-052", Severity.ERROR,
             "There is no table '{file}' beside the case file.",
             "The readings of this result are read from it.",

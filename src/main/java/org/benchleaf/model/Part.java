@@ -63,7 +63,7 @@ public sealed interface Part {
      * @param depth of the liquid
      * @param baths how many are planned
      * @param atMost how many without a further reason
-     * @param each how long each lasts
+     * @param each how long each lasts: one time for all, or one for each in order; empty if nobody tells
      * @param temperature of the liquid
      * @param sheets how many sheets share a bath
      * @param water what water it is made from
@@ -72,10 +72,29 @@ public sealed interface Part {
      * @param changing how long it takes from lifting the sheet out of one to laying it into the next
      */
     record Bath(String of, Optional<Quantity> margin, Optional<Quantity> depth, int baths, Optional<Integer> atMost,
-            Optional<Quantity> each, Optional<Quantity> temperature, int sheets, Optional<Water> water,
+            List<Quantity> each, Optional<Quantity> temperature, int sheets, Optional<Water> water,
             List<BathReading> readings, Optional<Quantity> filling, Optional<Quantity> changing) implements Part {
         public Bath {
+            each = List.copyOf(each);
             readings = List.copyOf(readings);
+        }
+
+        /** Whether it is told how long the baths last. */
+        public boolean isTimed() {
+            return !each.isEmpty();
+        }
+
+        /**
+         * How long a bath lasts; one beyond those that are told lasts as long as the last of them.
+         *
+         * @param number from 1
+         * @throws IllegalStateException if the baths are not timed
+         */
+        public Quantity lasting(int number) {
+            if (!isTimed()) {
+                throw new IllegalStateException("nobody tells how long a bath lasts");
+            }
+            return each.get(Math.min(number, each.size()) - 1);
         }
 
         @Override

@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 import org.benchleaf.model.ClassWork;
 import org.benchleaf.model.Formulary;
 import org.benchleaf.model.Part;
@@ -126,8 +128,14 @@ record Contact(List<Piece> pieces) {
     private static Piece bathing(CaseFacts facts, Step step, Part.Bath bath, int baths) {
         double change = bath.changing().map(time -> time.highIn(Unit.MINUTE)).orElseGet(() -> usualChange(facts, bath));
         String changes = baths == 1 ? "" : " with " + (baths - 1) + (baths == 2 ? " change of " : " changes of ") + time(change);
-        return new Piece("'" + step.id() + "', " + baths + " × " + bath.each().map(each -> time(each.highIn(Unit.MINUTE)) + changes
-                + ",").orElse("a bath"), bath.each().map(each -> baths * each.highIn(Unit.MINUTE) + (baths - 1) * change));
+        if (!bath.isTimed()) {
+            return new Piece("'" + step.id() + "', " + baths + " × a bath", Optional.empty());
+        }
+        double[] lying = IntStream.rangeClosed(1, baths).mapToDouble(number -> bath.lasting(number).highIn(Unit.MINUTE)).toArray();
+        String told = bath.each().size() == 1 ? baths + " × " + time(lying[0])
+                : DoubleStream.of(lying).mapToObj(Contact::time).collect(Collectors.joining(" + "));
+        return new Piece("'" + step.id() + "', " + told + changes + ",",
+                Optional.of(DoubleStream.of(lying).sum() + (baths - 1) * change));
     }
 
     private static double usualChange(CaseFacts facts, Part.Bath bath) {

@@ -1,5 +1,6 @@
 package org.benchleaf.science;
 
+import java.util.List;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
 
@@ -55,22 +56,24 @@ public final class Baths {
     /**
      * Works out how long a washing takes.
      *
-     * <p>Formula: c = changing + adjusting; wet = n t + (n − 1) c; total = filling + wet.
+     * <p>Formula: c = changing + adjusting; wet = Σ t + (n − 1) c; total = filling + wet.
      *
      * <p>Units: times in any unit of time; results in min.
      *
-     * <p>Range: filling, changing and adjusting 0 or more; each bath above 0; at least one bath.
+     * <p>Range: filling, changing and adjusting 0 or more; each bath above 0; at least one bath, and one time for all
+     * or one for each.
      *
      * <p>Source: definition; one change fewer than baths.
      *
      * @throws OutsideRange if a value lies outside its range
      */
-    public static Times times(Quantity filling, Quantity changing, Quantity adjusting, Quantity each, Quantity baths) {
+    public static Times times(Quantity filling, Quantity changing, Quantity adjusting, List<Quantity> each, Quantity baths) {
         double before = Require.atLeastZero("filling", filling, Unit.MINUTE);
         double change = Require.atLeastZero("changing", changing, Unit.MINUTE)
                 + Require.atLeastZero("adjusting", adjusting, Unit.MINUTE);
         int times = Require.wholeAtLeast(1, "baths", baths);
-        double wet = times * Require.aboveZero("each", each, Unit.MINUTE) + (times - 1) * change;
+        double lying = each.stream().mapToDouble(one -> Require.aboveZero("each", one, Unit.MINUTE)).sum();
+        double wet = lying * (each.size() == 1 ? times : 1) + (times - 1) * change;
         return new Times(Quantity.of(change, Unit.MINUTE), Quantity.of(wet, Unit.MINUTE), Quantity.of(before + wet, Unit.MINUTE));
     }
 

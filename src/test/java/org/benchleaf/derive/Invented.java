@@ -170,7 +170,7 @@ final class Invented {
     }
 
     static Part.Bath bath(String of, String margin, String depth, int baths) {
-        return new Part.Bath(of, Optional.of(q(margin)), Optional.of(q(depth)), baths, Optional.empty(), Optional.of(q("20 min")),
+        return new Part.Bath(of, Optional.of(q(margin)), Optional.of(q(depth)), baths, Optional.empty(), List.of(q("20 min")),
                 Optional.empty(), 1, Optional.empty(), List.of(), Optional.empty(), Optional.empty());
     }
 

@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import org.benchleaf.model.Part;
+import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
 import org.jgrapht.alg.shortestpath.BellmanFordShortestPath;
 import org.jgrapht.graph.DefaultWeightedEdge;
@@ -80,7 +81,11 @@ class TimelineTest {
     }
 
     private static Part.Bath bath(String margin, Optional<String> filling, Optional<String> changing) {
-        return new Part.Bath("deionised-water", Optional.of(q(margin)), Optional.of(q("30 mm")), 3, Optional.empty(), Optional.of(q("20 min")), Optional.empty(),
+        return bath(margin, filling, changing, List.of(q("20 min")));
+    }
+
+    private static Part.Bath bath(String margin, Optional<String> filling, Optional<String> changing, List<Quantity> each) {
+        return new Part.Bath("deionised-water", Optional.of(q(margin)), Optional.of(q("30 mm")), 3, Optional.empty(), each, Optional.empty(),
                 1, Optional.empty(), List.of(), filling.map(Invented::q), changing.map(Invented::q));
     }
 
@@ -94,6 +99,15 @@ class TimelineTest {
             assertThat(takes.highIn(Unit.MINUTE)).isEqualTo(74);
         });
         assertThat(step(timeline, "wash").moments()).extracting(moment -> moment.at().value()).containsExactly(30.0, 52.0);
+    }
+
+    @Test
+    void baths_of_unlike_length_follow_one_another_as_each_is_told() {
+        Timeline timeline = timeline(new Invented().step("wash", Map.of(), List.of(),
+                bath("50 mm", Optional.of("10 min"), Optional.of("2 min"), List.of(q("20 min"), q("15 min"), q("30 min")))));
+        // By hand: 10 + 20 + 2 + 15 + 2 + 30 min.
+        assertThat(step(timeline, "wash").takes().value()).isEqualTo(79);
+        assertThat(step(timeline, "wash").moments()).extracting(moment -> moment.at().value()).containsExactly(30.0, 47.0);
     }
 
     @Test

@@ -33,6 +33,19 @@ class ContactTest {
         assertThat(said).contains("91 min", "3 × 20 min with 2 changes of 8 min, 76 min", "until their first change, 15 min", "lasted 25 min");
     }
 
+    /** By hand: 20 + 20 + 30 min, two changes of 8 min and 15 min; with the six baths that are allowed, each further one 30 min. */
+    @Test
+    void baths_of_unlike_length_count_as_each_is_told() {
+        String said = told("""
+                tests:
+                  - {of: text, with: bath, dwell: 25 min, result: stable}
+                  - {of: text, with: paste, dwell: 30 min, result: stable}
+                steps:
+                  - {id: wash, bath: {baths: 3, each: [20 min, 20 min, 30 min]}}
+                """);
+        assertThat(said).contains("101 min", "20 min + 20 min + 30 min with 2 changes of 8 min, 86 min");
+    }
+
     @Test
     void misting_and_waiting_count_with_a_bath_of_the_same_liquid() {
         String said = told("""
