@@ -106,6 +106,11 @@ public final class Remainder {
         return told;
     }
 
+    /** How many rules were not asked, since an error stands in what they rest on. */
+    public long unasked(Library library) {
+        return library.rules().size() - askable(library).rules().size();
+    }
+
     private boolean restsOnSoundParts(Message message) {
         boolean answers = unsound.isSound("reasons")
                 && (message.id() != ClaimMessages.AGE || unsound.isSound("object"))

@@ -8,6 +8,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.Callable;
@@ -20,11 +21,13 @@ import java.util.stream.IntStream;
 import org.benchleaf.check.CaseChecker;
 import org.benchleaf.check.Checked;
 import org.benchleaf.check.LibraryChecker;
+import org.benchleaf.check.Remainder;
 import org.benchleaf.message.Message;
 import org.benchleaf.message.MessageText;
 import org.benchleaf.message.Messages;
 import org.benchleaf.message.Severity;
 import org.benchleaf.model.Confidential;
+import org.benchleaf.model.Library;
 import org.benchleaf.model.Translation;
 import org.benchleaf.privacy.PrivateScan;
 import org.benchleaf.read.CaseReader;
@@ -100,7 +103,7 @@ public final class CheckCommand implements Callable<Integer> {
                 .map(draft -> CaseChecker.check(draft, shared.library(), today, shared.deriver()::ph)).toList();
         IntStream.range(0, folders.size()).parallel().mapToObj(at -> review.of(folders.get(at), read.get(at), checked.get(at), others))
                 .toList().forEach(messages::addAll);
-        tell(messages.all(), checked);
+        tell(messages.all(), checked, unasked(folders, read, checked, shared));
         return messages.hasErrors() ? CONTENT_HAS_ERRORS : DONE;
     }
 
@@ -149,7 +152,26 @@ public final class CheckCommand implements Callable<Integer> {
         return path.startsWith(folder) || folder.startsWith(path);
     }
 
-    private void tell(List<Message> messages, List<Checked> cases) {
+    /** Of each case with errors of form, how much could not be asked of it; a draft is asked little anyway. */
+    private static List<String> unasked(List<Path> folders, List<Draft> read, List<Checked> checked, SharedContent shared) {
+        List<String> lines = new ArrayList<>(IntStream.range(0, folders.size()).filter(at -> !read.get(at).isUnfinished()).boxed()
+                .flatMap(at -> checked.get(at).remainder().stream().map(rest -> unasked(folders.get(at), rest, shared.library()))
+                        .flatMap(Optional::stream)).toList());
+        if (shared.messages().hasErrors() && !folders.isEmpty()) {
+            lines.add("Of no case were figures and hazards worked out, since the files that all cases share have errors.");
+        }
+        return lines;
+    }
+
+    private static Optional<String> unasked(Path folder, Remainder rest, Library library) {
+        long rules = rest.unasked(library);
+        boolean worked = rest.toWorkOut().isPresent();
+        return rules == 0 && worked ? Optional.empty() : Optional.of(folder.getFileName() + ": " + rules + " of " + library.rules().size()
+                + " rules were not asked" + (worked ? "" : " and no figure was worked out")
+                + ", since the errors above stand in what they rest on. Put these right and check again.");
+    }
+
+    private void tell(List<Message> messages, List<Checked> cases, List<String> unasked) {
         PrintWriter out = spec.commandLine().getOut();
         switch (format) {
             case json -> out.println(Json.of(messages.stream().map(MessageData::of).toList()));
@@ -161,7 +183,11 @@ public final class CheckCommand implements Callable<Integer> {
                 DraftList.of(messages).forEach(out::println);
                 cases.stream().flatMap(one -> one.treatment().stream()).flatMap(one -> one.translations().stream())
                         .forEach(translation -> out.println(translated(translation)));
+                unasked.forEach(out::println);
                 out.println(summary(messages, cases.size()));
+                if (CaseReader.folders(content).isEmpty() && Files.isDirectory(content)) {
+                    out.println("There is no case yet: 'benchleaf draft NAME --content " + content + "' begins one.");
+                }
             }
         }
     }

@@ -26,9 +26,15 @@ final class ContentRequest {
     boolean isThere() {
         boolean there = Files.isDirectory(content);
         if (!there) {
-            refuse("there is no content folder " + content);
+            refuse(missing(content));
         }
         return there;
+    }
+
+    /** That there is no folder of that name, and how to come to one. */
+    static String missing(Path content) {
+        return "there is no content folder '" + content + "'; name the one that holds studio.yaml with --content, or make it and write"
+                + " studio.yaml in it, for which 'benchleaf check' then asks key by key";
     }
 
     /** The folder of a case; empty, and told, where there is none. */
@@ -39,8 +45,9 @@ final class ContentRequest {
         List<Path> folders = CaseReader.folders(content);
         Optional<Path> folder = folders.stream().filter(one -> one.getFileName().toString().equals(name)).findFirst();
         if (folder.isEmpty()) {
-            refuse("no case is called '" + name + "'; the cases are "
-                    + String.join(", ", folders.stream().map(one -> one.getFileName().toString()).toList()));
+            refuse("no case is called '" + name + "'; " + (folders.isEmpty()
+                    ? "there is none yet, and 'benchleaf draft " + name + "' begins it"
+                    : "the cases are " + String.join(", ", folders.stream().map(one -> one.getFileName().toString()).toList())));
         }
         return folder;
     }
@@ -49,8 +56,8 @@ final class ContentRequest {
     Optional<CourseClass> course(String name, List<CourseClass> classes) {
         Optional<CourseClass> course = classes.stream().filter(one -> one.id().equals(name)).findFirst();
         if (course.isEmpty()) {
-            refuse("no class is called '" + name + "'; the classes are "
-                    + String.join(", ", classes.stream().map(CourseClass::id).toList()));
+            refuse("no class is called '" + name + "'; " + (classes.isEmpty() ? "there is none, and each is a file in the folder classes"
+                    : "the classes are " + String.join(", ", classes.stream().map(CourseClass::id).toList())));
         }
         return course;
     }

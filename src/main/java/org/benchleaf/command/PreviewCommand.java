@@ -57,7 +57,7 @@ public final class PreviewCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        refuse(Files.isDirectory(content) ? Optional.empty() : Optional.of("--content: there is no folder '" + content + "'."));
+        refuse(Files.isDirectory(content) ? Optional.empty() : Optional.of(ContentRequest.missing(content) + "."));
         refuse(TemplateChoice.refusal(templates));
         refuse(port >= 0 && port <= LARGEST_PORT ? Optional.empty() : Optional.of("--port: from 0 to " + LARGEST_PORT + "."));
         WarmStudio studio = new WarmStudio(content, TemplateChoice.of(content, templates),

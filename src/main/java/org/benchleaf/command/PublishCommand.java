@@ -162,7 +162,7 @@ public final class PublishCommand implements Callable<Integer> {
 
     private void refuseWrongFolders() {
         if (!Files.isDirectory(content)) {
-            throw new ParameterException(spec.commandLine(), "--content: there is no folder '" + content + "'.");
+            throw new ParameterException(spec.commandLine(), ContentRequest.missing(content) + ".");
         }
         TemplateChoice.refusal(templates).ifPresent(why -> {
             throw new ParameterException(spec.commandLine(), why);

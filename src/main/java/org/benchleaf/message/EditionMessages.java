@@ -86,7 +86,8 @@ public enum EditionMessages implements CatalogueEntry {
     NO_CASE("SITE-016", ERROR,
             "There is no case in this folder.",
             "An edition without a case would empty the site; the folder is more likely the wrong one.",
-            "Name the content's folder with --content; each case is a folder under cases with a case.md in it."),
+            "Name the content's folder with --content; each case is a folder under cases with a case.md in it, which"
+                    + " 'benchleaf draft NAME' begins."),
     /** An earlier run was cut off while it moved its files. */
     RUN_COMPLETED("SITE-017", ADVICE,
             "An earlier run was cut off while it moved its edition in; that edition was completed first.",
