@@ -65,16 +65,35 @@ class FinishedTreatmentTest {
 
     @Test
     void its_case_study_says_what_is_not_recorded_and_invents_nothing() {
+        assertThat(text("index.html")).contains("It is not recorded whether this rule was kept.", "It is no advice to do the same",
+                "; width not recorded", "7.0 to 7.4 (n = 3) after").doesNotContain("(not known)", "wood pulp, not known",
+                "Spot-test results", "Nothing that was measured is on record");
+    }
+
+    @Test
+    void its_spot_tests_stand_among_its_results_since_it_has_no_step_sheet() {
+        assertThat(text("results.html")).contains("Spot-test results", "stable: one drop, blotted; for how long was not noted",
+                "not recorded: a test with paste was not told");
+    }
+
+    /** Its two washings have nothing else to tell them apart; nobody noted how often its blotters were changed. */
+    @Test
+    void steps_of_one_name_are_told_apart_and_a_count_that_nobody_gave_is_none() {
+        assertThat(text("results.html")).contains("5. Washing: It is not recorded whether this rule was kept.",
+                "6. Washing: It is not recorded whether this rule was kept.",
+                "7. Drying not recorded not recorded not recorded not recorded not recorded not recorded no",
+                "8. Mending not recorded not recorded not recorded not recorded not recorded no no");
+    }
+
+    private static String text(String name) {
         CheckedLibrary library = library(CONTENT);
         Checked checked = WholeLine.checked(CONTENT, CONTENT.resolve(CASE), library);
         Derived derived = Deriver.derive(checked.treatment().orElseThrow(), checked.findings(), library.library());
         Clearance clearance = Clearance.on(LocalDate.of(2026, 6, 1), checked.treatment().get().publication(),
                 Audience.EVERYBODY).of(derived.worked());
         Page page = PageComposer.compose(derived.worked(), library.library(), clearance).pages().stream()
-                .filter(one -> one.path().equals(CASE + "/index.html")).findFirst().orElseThrow();
-        String text = Jsoup.parse(new String(SitePublisher.with(Path.of("templates"), Pictures.none()).publish(page).bytes(),
+                .filter(one -> one.path().equals(CASE + "/" + name)).findFirst().orElseThrow();
+        return Jsoup.parse(new String(SitePublisher.with(Path.of("templates"), Pictures.none()).publish(page).bytes(),
                 StandardCharsets.UTF_8)).body().text();
-        assertThat(text).contains("It is not recorded whether this rule was kept.", "It is no advice to do the same",
-                "; width not recorded", "7.0 to 7.4 (n = 3) after").doesNotContain("(not known)", "wood pulp, not known");
     }
 }

@@ -144,6 +144,8 @@ class PublishedTreatmentsTest {
         CheckedLibrary library = LibraryChecker.check(LibraryReader.read(content));
         Map<String, Document> pages = pages(content, library, content.resolve("cases/ferrogallic-key"), new ArrayList<>());
         String study = pages.get("cases/ferrogallic-key/index.html").text().replaceAll("\\h", " ");
+        assertThat(study).contains("with the times that the publication tells").doesNotContain("was planned for each step",
+                "Nothing that was measured is on record");
         assertThat(study).contains("715 mm", "2362 mm", "3 h", "paper not recorded").doesNotContain("not known");
         assertThat(pages.get("cases/ferrogallic-key/index.html").select("#gave dd").text()).contains("National Archives of Australia 2012",
                 "chapter fourteen");

@@ -14,6 +14,7 @@ import org.benchleaf.model.MissingValue;
 import org.benchleaf.model.Picture;
 import org.benchleaf.model.PrintObject;
 import org.benchleaf.model.Proposal;
+import org.benchleaf.model.Result;
 import org.benchleaf.model.Retelling;
 import org.benchleaf.model.Solution;
 import org.benchleaf.model.Step;
@@ -26,6 +27,7 @@ final class CaseStudyPage implements CasePageMaker {
 
     private static final CasePageName NAME = new CasePageName("case-study", "index.html", Clearance.Output.CASE_STUDY);
     private static final String STEP_SHEET = "step-sheet";
+    private static final String RESULTS = "results";
 
     @Override
     public CasePageName name() {
@@ -61,6 +63,7 @@ final class CaseStudyPage implements CasePageMaker {
         condition(sheet, desk).ifPresent(rest::add);
         aims(sheet, treatment).ifPresent(rest::add);
         rest.addAll(story(sheet, desk, placed));
+        new SpotTestTable(sheet, desk).onRecord().filter(any -> !desk.has(RESULTS)).ifPresent(rest::add);
         rest.add(done(sheet, desk));
         ResultsPage.past(sheet, desk).ifPresent(rest::add);
         treatment.trials().forEach(trial -> rest.add(new TrialTables(sheet, trial).arms()));
@@ -256,7 +259,8 @@ final class CaseStudyPage implements CasePageMaker {
                     desk.treatment().solutions().stream().map(Solution::name).map(sheet::linked).toList())))));
         }
         return new Section("done", words.say("study.done"),
-                Optional.of(words.say(desk.has(STEP_SHEET) ? "study.done-lead" : "study.done-planned")), blocks);
+                Optional.of(words.say(desk.has(STEP_SHEET) ? "study.done-lead"
+                        : desk.treatment().sources().retelling().isPresent() ? "study.done-told" : "study.done-planned")), blocks);
     }
 
     private static String takes(Sheet sheet, Step step, Timeline.TimedStep timed) {
@@ -310,15 +314,21 @@ final class CaseStudyPage implements CasePageMaker {
         Optional<Facts> told = new ResultNumbers(sheet, desk).inWords();
         List<Block> blocks = new ArrayList<>();
         List<RichText> says = !sentences.isEmpty() ? sentences
-                : List.of(RichText.of(words.say(numbers.isEmpty() ? "study.no-numbers" : "study.no-change")));
+                : List.of(RichText.of(words.say(!numbers.isEmpty() ? "study.no-change"
+                        : isMeasured(desk) ? "study.not-compared" : "study.no-numbers")));
         blocks.add(new Findings(says, words.say("study.all-numbers"),
                 numbers.isEmpty() ? List.of() : List.of(new KeyNumbers(numbers))));
         told.ifPresent(blocks::add);
-        if (desk.has("results")) {
+        if (desk.has(RESULTS)) {
             blocks.add(new LinkList(List.of(new LinkList.Entry(sheet.link(words.say("study.to-results"),
                     Paths.results(desk.treatment().id())), ""))));
         }
         return new Section("gave", words.say("study.gave"), Optional.empty(), blocks);
+    }
+
+    /** Whether a report states a number, though none that could be set against another. */
+    private static boolean isMeasured(CaseDesk desk) {
+        return desk.treatment().results().stream().anyMatch(Result.Stated.class::isInstance);
     }
 
     private static Optional<Section> notDone(Sheet sheet, TreatmentCase treatment) {

@@ -10,6 +10,8 @@ import java.util.Optional;
 import java.util.Set;
 import org.benchleaf.model.Finding;
 import org.benchleaf.model.Inline;
+import org.benchleaf.model.Step;
+import org.benchleaf.model.TreatmentCase;
 
 /** What was measured, how, and what follows: charts with their tables, figures with their working, data as files. */
 final class ResultsPage implements CasePageMaker {
@@ -40,6 +42,7 @@ final class ResultsPage implements CasePageMaker {
         data.results().forEach(result -> sheet.add(result.make()));
         data.trials().forEach(trial -> sheet.add(trial.measured(desk)));
         baths(sheet, desk, data).ifPresent(sheet::add);
+        new SpotTestTable(sheet, desk).onRecord().ifPresent(sheet::add);
         sheet.add(times(sheet, desk));
         new RecordedDays(sheet, desk).section().ifPresent(sheet::add);
         List<Fact> choices = new ChoiceFacts(sheet, desk).all();
@@ -129,8 +132,7 @@ final class ResultsPage implements CasePageMaker {
 
     private static RichText answer(Sheet sheet, CaseDesk desk, Finding finding, boolean known) {
         Words words = sheet.words();
-        String step = finding.step().flatMap(desk.treatment()::step).map(one -> words.say("findings.at-step", "step",
-                new StepTitle(words, desk.treatment()).of(one))).orElse("");
+        String step = finding.step().flatMap(desk.treatment()::step).map(one -> atStep(words, desk.treatment(), one)).orElse("");
         String told = finding.standing() == Finding.Standing.OPEN_IN_SOURCE ? finding.what()
                 : finding.standing() == Finding.Standing.NOT_TOLD ? notTold(words, finding)
                 : finding.standing().isOfThePast() ? words.say("findings-past." + finding.standing().name().toLowerCase(Locale.ROOT)
@@ -140,6 +142,14 @@ final class ResultsPage implements CasePageMaker {
         Inline rule = !known ? new Inline.Text(finding.rule()) : sheet.hyperlink(words.say("findings.rule", "rule", finding.rule()),
                 Paths.RULES + "#" + RulesPage.anchor(finding.rule()));
         return RichText.of(step + told + " (").then(rule).then(")");
+    }
+
+    /** The step, with its number where another has the same name. */
+    private static String atStep(Words words, TreatmentCase treatment, Step step) {
+        StepTitle title = new StepTitle(words, treatment);
+        boolean alone = treatment.steps().stream().map(title::of).filter(title.of(step)::equals).count() == 1;
+        return words.say(alone ? "findings.at-step" : "findings.at-numbered-step", "step", title.of(step),
+                "n", treatment.steps().indexOf(step) + 1);
     }
 
     private static String notTold(Words words, Finding finding) {

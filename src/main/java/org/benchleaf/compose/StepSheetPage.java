@@ -6,9 +6,7 @@ import java.util.Optional;
 import org.benchleaf.derive.Figure;
 import org.benchleaf.derive.Preparation;
 import org.benchleaf.derive.Timeline;
-import org.benchleaf.model.SpotTest;
 import org.benchleaf.model.Step;
-import org.benchleaf.model.TestResult;
 import org.benchleaf.model.TreatmentCase;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
@@ -38,7 +36,7 @@ final class StepSheetPage implements CasePageMaker {
                 words.group("desk")));
         BenchSumsMaker.part(sheet, desk).ifPresent(sheet::add);
         sheet.add(new BriefingMaker(sheet, desk).beforeSteps());
-        tests(sheet, desk).ifPresent(sheet::add);
+        new SpotTestTable(sheet, desk).atTheBench().ifPresent(sheet::add);
         reasons(sheet, desk).ifPresent(sheet::add);
         ready(sheet, desk).ifPresent(sheet::add);
         List<BenchStep> steps = new BenchStepMaker(sheet, desk).all();
@@ -75,37 +73,6 @@ final class StepSheetPage implements CasePageMaker {
         return new Opening(Optional.of(words.say("case-page.step-sheet")), desk.treatment().title(),
                 Optional.of(words.say("bench.lead")), facts,
                 Optional.of(new Opening.Notice(words.say("notice.word"), words.say("bench.notice"))));
-    }
-
-    private static Optional<Section> tests(Sheet sheet, CaseDesk desk) {
-        if (desk.treatment().tests().isEmpty()) {
-            return Optional.empty();
-        }
-        Words words = sheet.words();
-        List<List<RichText>> rows = desk.treatment().tests().stream().map(test -> row(sheet, desk, test)).toList();
-        return Optional.of(new Section("tests", words.say("bench.tests"), Optional.of(words.say("bench.tests-lead")),
-                List.of(new Table("spot-tests", words.say("bench.tests-caption"), List.of(
-                        new Table.Column(words.say("bench.tests-of"), false),
-                        new Table.Column(words.say("bench.tests-with"), false),
-                        new Table.Column(words.say("bench.tests-dwell"), false),
-                        new Table.Column(words.say("bench.tests-result"), false)), rows, Optional.empty()))));
-    }
-
-    private static List<RichText> row(Sheet sheet, CaseDesk desk, SpotTest test) {
-        Words words = sheet.words();
-        String of = desk.treatment().medium(test.medium()).map(medium -> PartFacts.coloured(words, medium)).orElse(words.term("test-of", test.medium()));
-        String with = new HazardMaker(sheet, desk).name(test.with())
-                + test.after().flatMap(desk.treatment()::step).map(step -> words.say("bench.tests-after",
-                        "step", new StepTitle(words, desk.treatment()).kind(step).toLowerCase(java.util.Locale.ROOT))).orElse("");
-        return List.of(sheet.linked(of), RichText.of(with),
-                RichText.of(test.dwell().map(dwell -> sheet.numbers().duration(dwell).text())
-                        .orElse(words.say("bench.tests-no-dwell"))),
-                sheet.linked(result(words, desk, test.result()) + test.note().map(note -> ": " + note).orElse("")));
-    }
-
-    /** In the words of the author; in those of the closed list where the page is in another language. */
-    private static String result(Words words, CaseDesk desk, TestResult result) {
-        return desk.folder().language().isEmpty() ? result.written() : words.term("test-result", result.word());
     }
 
     /** Reasons that belong to no single step, so that no step can tell them. */

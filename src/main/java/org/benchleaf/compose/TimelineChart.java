@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.benchleaf.derive.Timeline;
+import org.benchleaf.model.Part;
 import org.benchleaf.model.Step;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
@@ -54,8 +55,18 @@ final class TimelineChart {
         return List.of(DataTable.Cell.words(label(timed)), timed.startKnown() ? cell(timed.start().in(Unit.MINUTE))
                 : notRecorded(), timed.atLeast() ? notRecorded() : length(timed, takes.in(Unit.MINUTE)), length(timed, takes.lowIn(Unit.MINUTE)),
                 timed.atLeast() ? notRecorded() : length(timed, takes.highIn(Unit.MINUTE)), length(timed, hands(timed)),
-                DataTable.Cell.number(String.valueOf(timed.moments().stream().filter(TimelineChart::isChange).count())),
+                changes(timed),
                 DataTable.Cell.words(sheet.words().say(isHold(timed) ? "times.yes" : "times.no")));
+    }
+
+    /** How often blotters are changed; no number for a step without blotters, and for one whose changes nobody told. */
+    private DataTable.Cell changes(Timeline.TimedStep timed) {
+        Optional<Part.Blotters> blotters = desk.treatment().step(timed.step()).flatMap(step -> step.part(Part.Blotters.class));
+        if (blotters.isEmpty()) {
+            return DataTable.Cell.missing(sheet.words().say("times.no"));
+        }
+        return blotters.get().changes().isEmpty() ? notRecorded()
+                : DataTable.Cell.number(String.valueOf(timed.moments().stream().filter(TimelineChart::isChange).count()));
     }
 
     private DataTable.Cell length(Timeline.TimedStep timed, double minutes) {
