@@ -89,6 +89,16 @@ class ClassCalendarTest {
                 .allSatisfy(event -> assertThat(event.get("SEQUENCE")).isEqualTo("3"));
     }
 
+    /** From the class's file and the plan: the meter is first used on Tuesday 14 April 2026; up to 10 min are usual to calibrate it. */
+    @Test
+    void the_technician_finds_the_calibration_of_the_meter() throws IOException {
+        assertThat(events(site.resolve("cases/tide-table/class-spring-course-technician.ics"))).filteredOn(event ->
+                event.get("SUMMARY").contains("calibrate")).singleElement().satisfies(event -> {
+                    assertThat(event.get("DTSTART")).isEqualTo("20260414T090000");
+                    assertThat(event.get("DTEND")).isEqualTo("20260414T091000");
+                });
+    }
+
     /** An independent reader of RFC 5545, its own checks, and the plan as a table (CSV). */
     @Test
     void a_calendar_library_reads_every_file_without_a_warning_and_finds_the_times_of_the_plan() throws IOException {

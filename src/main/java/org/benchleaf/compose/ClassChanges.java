@@ -8,6 +8,8 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.benchleaf.model.ClassPapers;
 import org.benchleaf.model.Reference;
+import org.benchleaf.quantity.QuantityReader;
+import org.benchleaf.quantity.Unit;
 
 /** What changed in a class since its papers were handed out, found by comparison and as its author tells it. */
 final class ClassChanges {
@@ -46,7 +48,8 @@ final class ClassChanges {
     /** Amounts and cautions of an issue beside those of now; the table says so where none is another. */
     private Table table(ClassPapers.Issued then) {
         List<List<RichText>> rows = new ArrayList<>();
-        desk.plan().papers().amountsSince(then).forEach(one -> rows.add(row(desk.thing(sheet, one.of()), one.before(), one.now())));
+        desk.plan().papers().amountsSince(then).forEach(one -> rows.add(row(desk.thing(sheet, one.of()),
+                one.before().map(this::amount), one.now().map(this::amount))));
         desk.plan().papers().cautionsSince(then).forEach(one -> rows.add(row(words.say("class.cautions-of", "step",
                 desk.step(sheet, one.of())), one.before().map(this::cautions), one.now().map(this::cautions))));
         if (rows.isEmpty()) {
@@ -60,6 +63,12 @@ final class ClassChanges {
     private List<RichText> row(String what, Optional<String> then, Optional<String> now) {
         return Stream.of(what, then.orElse(words.say("class.not-there")), now.orElse(words.say("class.not-there")))
                 .map(RichText::of).toList();
+    }
+
+    /** As the sheets tell it: what was kept has more digits, so that a small change is found. */
+    private String amount(String kept) {
+        return QuantityReader.read(kept).quantity().filter(quantity -> quantity.unit() != Unit.COUNT && quantity.unit() != Unit.NONE)
+                .map(quantity -> sheet.numbers().told(quantity, Digits.TO_A_MARK).text()).orElse(kept);
     }
 
     private String cautions(List<String> keys) {

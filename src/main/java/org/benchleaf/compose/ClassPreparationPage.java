@@ -91,16 +91,11 @@ final class ClassPreparationPage implements ClassPageMaker {
     /** The meter, before it is first used on a day. */
     private static List<Begun> calibrations(Sheet sheet, ClassDesk desk) {
         Words words = sheet.words();
-        Quantity takes = sheet.library().formulary().constant("calibrating-a-meter").value();
         String buffers = desk.plan().supplies().layOut().stream().filter(item -> item.id().equals("buffers"))
                 .map(ClassSupplies.LaidOut::words).findFirst().orElse(words.say("class.not-worked-out"));
-        Map<LocalDate, LocalDateTime> first = new TreeMap<>();
-        desk.reading().turns().stream().filter(ScheduleReading.Turn::isMetered).map(ScheduleReading.Turn::from).forEach(time ->
-                first.merge(time.toLocalDate(), time, (one, other) -> one.isBefore(other) ? one : other));
-        return first.values().stream().map(used -> new Begun(used.minusMinutes((long) takes.highIn(Unit.MINUTE)), List.of(
-                RichText.of(words.say("class.calibrate")),
-                RichText.of(desk.moment(sheet, used.minusMinutes((long) takes.highIn(Unit.MINUTE)))),
-                RichText.of(sheet.numbers().duration(takes).text()), RichText.of(desk.moment(sheet, used)), RichText.of(buffers),
+        return Calibration.of(sheet, desk).stream().map(one -> new Begun(one.begin(), List.of(
+                RichText.of(words.say("class.calibrate")), RichText.of(desk.moment(sheet, one.begin())),
+                RichText.of(sheet.numbers().duration(one.takes()).text()), RichText.of(desk.moment(sheet, one.used())), RichText.of(buffers),
                 RichText.of(words.say("class.calibrate-in"))))).toList();
     }
 

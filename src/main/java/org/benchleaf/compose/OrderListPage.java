@@ -27,7 +27,8 @@ final class OrderListPage implements ClassPageMaker {
         sheet.add(new Section("orders", words.say("class.orders"), Optional.of(words.say("class.orders-lead")), List.of(
                 new Table("orders-table", words.say("class.orders-caption"), words.columns("class.thing",
                         "class.needed", "class.on-shelf", "class.to-buy", "class.order-by", "class.in-house", "class.left"),
-                        Stream.concat(sheets(sheet, desk), orders.stream().map(order -> row(sheet, desk, order))).toList(), Optional.empty()))));
+                        Stream.concat(beside(sheet, desk), orders.stream().map(order -> row(sheet, desk, order))).toList(),
+                        Optional.empty()))));
         List<Block> workings = new ArrayList<>();
         orders.stream().flatMap(order -> Stream.concat(Stream.of(order.needed()), order.packs().stream()))
                 .map((Figure figure) -> new WorkingMaker(sheet).make(figure)).forEach(workings::add);
@@ -36,19 +37,22 @@ final class OrderListPage implements ClassPageMaker {
         return desk.finish(sheet, NAME);
     }
 
-    /** The sheets that are worked on, where somebody makes or buys them. */
-    private static Stream<List<RichText>> sheets(Sheet sheet, ClassDesk desk) {
+    /** What no recipe takes: the sheets that are worked on, where somebody makes or buys them, and the buffers of the meter. */
+    private static Stream<List<RichText>> beside(Sheet sheet, ClassDesk desk) {
+        return desk.plan().supplies().layOut().stream().flatMap(item -> {
+            String name = ClassPreparationPage.name(sheet, desk, item);
+            return item.kind() == ClassSupplies.Kind.SHEET
+                    ? desk.course().papers().like().map(like -> row(sheet, item, name + ": " + like)).stream()
+                    : item.id().equals("buffers") ? Stream.of(row(sheet, item, name)) : Stream.empty();
+        });
+    }
+
+    private static List<RichText> row(Sheet sheet, ClassSupplies.LaidOut item, String name) {
         Words words = sheet.words();
-        return desk.plan().supplies().layOut().stream().filter(item -> item.kind() == ClassSupplies.Kind.SHEET)
-                .filter(any -> desk.course().papers().like().isPresent()).map(item -> {
-                    String all = item.all().map(count -> ClassPreparationPage.count(sheet, count)).orElse(words.say("class.not-worked-out"));
-                    return List.of(RichText.of(ClassPreparationPage.name(sheet, desk, item) + ": "
-                            + desk.course().papers().like().orElse("")),
-                            RichText.of(all), RichText.of(words.say("class.shelf-unknown")),
-                            RichText.of(words.say("class.missing", "amount", all)),
-                            RichText.of(words.say("class.delivery-unknown")), RichText.of(words.say("class.before-class")),
-                            RichText.of(words.say("class.not-worked-out")));
-                });
+        String all = item.all().map(count -> ClassPreparationPage.count(sheet, count)).orElse(words.say("class.not-worked-out"));
+        return List.of(RichText.of(name), RichText.of(all), RichText.of(words.say("class.shelf-unknown")),
+                RichText.of(words.say("class.missing", "amount", all)), RichText.of(words.say("class.delivery-unknown")),
+                RichText.of(words.say("class.before-class")), RichText.of(words.say("class.not-worked-out")));
     }
 
     /** What is needed; of a solid of which more is taken than dissolves, as it is weighed. */

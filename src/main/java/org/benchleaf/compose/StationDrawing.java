@@ -55,7 +55,18 @@ final class StationDrawing {
 
     /** The drawing; empty where nothing on the list has a picture. */
     Optional<DrawingRow> make(String id, List<Placed> list) {
-        List<Seen> seen = Stream.concat(tray(list), list.stream().flatMap(placed -> seen(placed).stream())).toList();
+        return make(id, list, List.of());
+    }
+
+    /**
+     * The same at a station of a class.
+     *
+     * @param shared things of the room, by name; of these a hood is drawn, since one works in it
+     */
+    Optional<DrawingRow> make(String id, List<Placed> list, List<String> shared) {
+        Stream<Seen> hoods = shared.stream().filter(name -> DrawnThing.ofTool(name, desk.library().reference())
+                .filter(DrawnThing.HOOD::equals).isPresent()).map(name -> new Seen(DrawnThing.HOOD, name, name, true));
+        List<Seen> seen = Stream.concat(Stream.concat(hoods, tray(list)), list.stream().flatMap(placed -> seen(placed).stream())).toList();
         List<Seen> wet = seen.stream().filter(Seen::wet).toList();
         List<Seen> dry = seen.stream().filter(one -> !one.wet()).toList();
         if (seen.isEmpty()) {

@@ -127,7 +127,9 @@ final class StationSheetsPage implements ClassPageMaker {
         }
         List<Block> blocks = new ArrayList<>(List.of(new Table("station-" + station + "-kit", words.say("class.kit-caption",
                 "n", station), words.columns("class.thing", "class.amount"), rows, Optional.empty())));
-        new StationDrawing(sheet, desk.desk()).make("station-" + station + "-drawing", placed).ifPresent(blocks::add);
+        List<String> shared = desk.plan().supplies().layOut().stream().filter(item -> item.kind() == ClassSupplies.Kind.SHARED)
+                .map(item -> desk.thing(sheet, item.id())).toList();
+        new StationDrawing(sheet, desk.desk()).make("station-" + station + "-drawing", placed, shared).ifPresent(blocks::add);
         return blocks;
     }
 }

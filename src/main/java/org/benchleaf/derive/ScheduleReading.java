@@ -231,6 +231,6 @@ public final class ScheduleReading {
     private List<String> takes(int station, int part) {
         return stations().get(station).claims().stream()
                 .filter(claim -> claim.first() <= part && part <= claim.last())
-                .map(claim -> (claim.amount() > 1 ? claim.amount() + " " : "") + thing(claim.thing())).toList();
+                .map(claim -> (claim.amount() > 1 ? claim.amount() + " × " : "") + thing(claim.thing())).toList();
     }
 }
