@@ -98,6 +98,7 @@ final class AuthorGuidePages {
                     Optional.of(words.say("writing.test-with", "words", String.join(", ", set.indicators()))),
                     List.of(new KeyList(set.words().stream().map(AuthorGuidePages::entry).toList(), words.group("word-list")))));
         }
+        sheet.add(new Section("media", words.say("writing.media"), Optional.of(words.say("writing.media-lead")), List.of(media(sheet))));
         sheet.add(new Section("end-points", words.say("writing.end-points"), Optional.of(words.say("writing.end-points-lead")),
                 List.of(endPoints(sheet))));
         sheet.add(new Section("units", words.say("writing.units"), Optional.of(words.say("writing.units-lead")), List.of(units(sheet))));
@@ -111,6 +112,14 @@ final class AuthorGuidePages {
         return new Table("end-points-table", words.say("writing.end-points-written"), words.columns("writing.end-asks",
                 "writing.written", "writing.end-example", "writing.end-read"), guide.endPoints().stream().map(one -> List.of(
                         RichText.of(one.asks()), code(one.written()), code(List.of(one.example())), RichText.of(one.read()))).toList(),
+                Optional.empty());
+    }
+
+    /** By these words under 'is:' the rules know what a medium bears. */
+    private Table media(Sheet sheet) {
+        Words words = sheet.words();
+        return new Table("media-table", words.say("writing.media-written"), Table.columns(words, "bench.tests-of", "writing.written"),
+                desk.library().matrix().rows().stream().map(row -> List.of(Html.ofText(row.name()), code(row.also()))).toList(),
                 Optional.empty());
     }
 
