@@ -281,7 +281,8 @@ final class Compositions implements Recipe.Kinds<Composition> {
             return made.lacking(unknown.of("ph", "adjust-idle", "with", recipe.with(), "to", to));
         }
         if (recipe.to().forSums().isEmpty()) {
-            return made.lacking(unknown.of("ph", recipe.to().form() == StatedValue.Form.LESS_THAN ? "adjust-below" : "adjust-above", "to", to));
+            boolean below = recipe.to().form() == StatedValue.Form.LESS_THAN;
+            return made.lacking(unknown.of("ph", below ? "adjust-below" : "adjust-above", "to", to));
         }
         return liquid.ph().filter(bench.library().reference().limits()::isExtreme).map(from -> made.lacking(unknown.of("ph",
                 "adjust-far", "liquid", recipe.liquid(), "from", Reading.of(from), "to", to))).orElse(made);

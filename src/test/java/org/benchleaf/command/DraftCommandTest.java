@@ -53,6 +53,14 @@ class DraftCommandTest {
         assertThat(Files.readString(file)).contains("title: not yet known", "steps: not yet known");
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"not known", "not known x 298 mm", "412 mm x not known"})
+    void a_size_that_nobody_knows_passes_as_a_draft_and_stays_not_known(String size) throws IOException {
+        assertThat(draft("", "bill", "--size", size)).as(err.toString()).isZero();
+        assertThat(Files.readString(file).lines().filter(line -> line.strip().startsWith("size:")))
+                .singleElement().asString().contains("not known");
+    }
+
     @Test
     void every_kind_of_step_passes_as_a_draft() {
         List<String> words = new ArrayList<>(List.of("bill"));

@@ -14,7 +14,10 @@ import org.benchleaf.message.Message;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Every value of a case may be {@code not known}, but those that stand with a reason in {@code not-known.yaml}. */
+/**
+ * Every value and every list of a case may be {@code not known}, a list without brackets, but those that stand with a reason in
+ * {@code not-known.yaml}.
+ */
 class NotKnownTest {
 
     private static final String NOT_KNOWN = "not known";
@@ -46,12 +49,13 @@ class NotKnownTest {
                 .filter(code -> code.startsWith("FORM") && !code.equals("FORM-032")).toList();
     }
 
-    /** The ways to every single value, through groups and lists. */
+    /** The ways to every list and every single value, through groups and lists. */
     private static List<List<Object>> ways(Object node, List<Object> way) {
         List<List<Object>> ways = new ArrayList<>();
         if (node instanceof Map<?, ?> group) {
             group.forEach((key, value) -> ways.addAll(ways(value, longer(way, key))));
         } else if (node instanceof List<?> list) {
+            ways.add(way);
             for (int at = 0; at < list.size(); at++) {
                 ways.addAll(ways(list.get(at), longer(way, at)));
             }
