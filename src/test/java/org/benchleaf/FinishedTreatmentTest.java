@@ -73,7 +73,7 @@ class FinishedTreatmentTest {
     @Test
     void its_spot_tests_stand_among_its_results_since_it_has_no_step_sheet() {
         assertThat(text("results.html")).contains("Spot-test results", "stable: one drop, blotted; for how long was not noted",
-                "not recorded: a test with paste was not told");
+                "not recorded: a test with paste was not told").doesNotContain("not timed");
     }
 
     /** Its two washings have nothing else to tell them apart; nobody noted how often its blotters were changed. */

@@ -118,8 +118,8 @@ final class AuthorGuidePages {
     /** By these words under 'is:' the rules know what a medium bears. */
     private Table media(Sheet sheet) {
         Words words = sheet.words();
-        return new Table("media-table", words.say("writing.media-written"), Table.columns(words, "bench.tests-of", "writing.written"),
-                desk.library().matrix().rows().stream().map(row -> List.of(Html.ofText(row.name()), code(row.also()))).toList(),
+        return new Table("media-table", words.say("writing.media-written"), words.columns("bench.tests-of", "writing.written"),
+                desk.library().matrix().rows().stream().map(row -> List.of(RichText.of(row.name()), code(row.also()))).toList(),
                 Optional.empty());
     }
 

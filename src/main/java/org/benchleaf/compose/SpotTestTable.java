@@ -46,8 +46,7 @@ final class SpotTestTable {
                 + test.after().flatMap(desk.treatment()::step).map(step -> words.say("bench.tests-after",
                         "step", new StepTitle(words, desk.treatment()).kind(step).toLowerCase(Locale.ROOT))).orElse("");
         return List.of(sheet.linked(of), RichText.of(with),
-                RichText.of(test.dwell().map(dwell -> sheet.numbers().duration(dwell).text())
-                        .orElse(words.say("bench.tests-no-dwell"))),
+                RichText.of(test.dwell().map(dwell -> sheet.numbers().duration(dwell).text()).orElse(words.notRecorded())),
                 sheet.linked(result(test.result()) + test.note().map(note -> ": " + note).orElse("")));
     }
 
