@@ -6,6 +6,7 @@ package org.benchleaf.check;
  * @param description a sentence
  * @param example as one would write it
  * @param takesWords whether any text may stand there, and so the words for a value that nobody recorded
+ * @param list whether only a list can stand there
  */
-record FieldDescription(String description, String example, boolean takesWords) {
+record FieldDescription(String description, String example, boolean takesWords, boolean list) {
 }

@@ -78,7 +78,8 @@ enum Form {
                     : part.path("additionalProperties").isObject() ? part.path("additionalProperties") : part.path("items");
         }
         return part.isMissingNode() ? Optional.empty()
-                : Optional.of(new FieldDescription(part.path("description").asText("It is needed."), example(part), takesWords(part)));
+                : Optional.of(new FieldDescription(part.path("description").asText("It is needed."), example(part), takesWords(part),
+                        part.path("type").asText().equals("array")));
     }
 
     /** Whether any text may stand there, and so the words for a value that nobody recorded. */

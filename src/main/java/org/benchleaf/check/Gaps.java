@@ -66,7 +66,7 @@ final class Gaps {
         group.entries().forEach((key, entry) -> {
             String inner = pointer + "/" + key.replace("~", "~0").replace("/", "~1");
             Node kept = isOpen(entry.value(), inner) ? standIn(entry.value(), inner)
-                    : isUntold(entry.value(), inner) ? null : without(entry.value(), inner);
+                    : isUntold(entry.value(), inner) ? untold(entry.value(), inner) : without(entry.value(), inner);
             if (kept != null) {
                 entries.put(key, new Node.Entry(entry.keyPlace(), kept));
             }
@@ -106,6 +106,15 @@ final class Gaps {
     /** Words for a value that nobody recorded, where only a list, a group or one of some words can stand: the same as nothing. */
     private boolean isUntold(Node node, String pointer) {
         return isUntoldItem(node) && meanings.apply(pointer).filter(field -> !field.takesWords()).isPresent();
+    }
+
+    /** What stands for it: a list with nothing in it, as if the words stood in brackets; else nothing. */
+    private Node untold(Node node, String pointer) {
+        if (meanings.apply(pointer).filter(FieldDescription::list).isEmpty()) {
+            return null;
+        }
+        untold.add(pointer);
+        return new Node.Sequence(List.of(), node.place());
     }
 
     private static boolean isUntoldItem(Node node) {
