@@ -2,19 +2,13 @@ package org.benchleaf.browser;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.sun.net.httpserver.HttpExchange;
-import com.sun.net.httpserver.HttpServer;
 import java.io.IOException;
-import java.net.InetAddress;
-import java.net.InetSocketAddress;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
 import java.util.Map;
-import java.util.Queue;
-import java.util.concurrent.ConcurrentLinkedQueue;
-import java.util.concurrent.Executors;
+import java.util.Optional;
 import org.benchleaf.ChangedContent;
 import org.benchleaf.Published;
 import org.junit.jupiter.api.AfterEach;
@@ -52,9 +46,7 @@ class InstalledIT {
 
     @TempDir
     private Path folder;
-    private final Queue<String> asked = new ConcurrentLinkedQueue<>();
-    private HttpServer server;
-    private int port;
+    private LocalServer server;
     private ChromeDriver browser;
 
     @BeforeEach
@@ -67,7 +59,7 @@ class InstalledIT {
         change("studio.yaml", "demo: yes", "demo: yes\ntake along: [installed]");
         change("cases/ebb/case.md", title("tide"), "title: The other sheet");
         publish("2026-06-01");
-        start();
+        server = new LocalServer(BELOW, this::file);
         browser = Chromium.ofThisMachine().start();
         browser.manage().timeouts().scriptTimeout(Duration.ofMinutes(1));
     }
@@ -80,41 +72,12 @@ class InstalledIT {
     @AfterEach
     void stop() {
         browser.quit();
-        server.stop(0);
+        server.close();
     }
 
-    private void start() throws IOException {
-        server = HttpServer.create(new InetSocketAddress(InetAddress.getLoopbackAddress(), port), 0);
-        port = server.getAddress().getPort();
-        server.setExecutor(Executors.newFixedThreadPool(4, work -> {
-            Thread thread = new Thread(work);
-            thread.setDaemon(true);
-            return thread;
-        }));
-        server.createContext(BELOW, this::answer);
-        server.start();
-    }
-
-    private void answer(HttpExchange exchange) throws IOException {
-        String path = exchange.getRequestURI().getPath().substring(BELOW.length());
+    private Optional<byte[]> file(String path) throws IOException {
         Path file = folder.resolve("site").resolve(path.isEmpty() ? "index.html" : path);
-        asked.add(path);
-        try (exchange) {
-            if (!Files.isRegularFile(file)) {
-                exchange.sendResponseHeaders(404, -1);
-                return;
-            }
-            byte[] bytes = Files.readAllBytes(file);
-            exchange.getResponseHeaders().set("Content-Type", type(path));
-            exchange.sendResponseHeaders(200, bytes.length);
-            exchange.getResponseBody().write(bytes);
-        }
-    }
-
-    private static String type(String path) {
-        return path.endsWith(".js") ? "text/javascript" : path.endsWith(".css") ? "text/css" : path.endsWith(".svg")
-                ? "image/svg+xml" : path.endsWith(".jpg") ? "image/jpeg" : path.endsWith(".webmanifest")
-                ? "application/manifest+json" : path.isEmpty() || path.endsWith(".html") ? "text/html" : "text/plain";
+        return Files.isRegularFile(file) ? Optional.of(Files.readAllBytes(file)) : Optional.empty();
     }
 
     private void change(String file, String from, String to) throws IOException {
@@ -129,7 +92,7 @@ class InstalledIT {
     }
 
     private void open(String page) {
-        browser.get("http://localhost:" + port + BELOW + page);
+        browser.get(server.address(page));
     }
 
     private void waitFor(String script, String text) {
@@ -162,7 +125,7 @@ class InstalledIT {
     void it_can_be_installed_and_reads_whole_without_a_line() throws IOException {
         keep();
         assertThat(browser.executeCdpCommand("Page.getInstallabilityErrors", Map.of()).get("installabilityErrors")).isEqualTo(List.of());
-        server.stop(0);
+        server.close();
         for (String page : List.of("", "index.html", "cases/tide/index.html", "cases/tide/steps.html", "cases/ebb/results.html",
                 "search.html?q=tide", "glossary.html")) {
             open(page);
@@ -170,7 +133,7 @@ class InstalledIT {
             assertThat(browser.executeScript("return [...document.images].filter(one => one.loading !== 'lazy' "
                     + "&& !one.naturalWidth).map(one => one.src);")).as(page).isEqualTo(List.of());
         }
-        start();
+        server.start();
     }
 
     @Test
@@ -178,10 +141,10 @@ class InstalledIT {
         keep();
         change("cases/ebb/case.md", "title: The other sheet", "title: The other sheet, mended");
         publish("2026-06-02");
-        asked.clear();
+        server.asked().clear();
         open("");
         waitFor(NEWS, "A newer edition, of 2 June 2026, is ready. Changed: The other sheet, mended. It opens when all pages");
-        assertThat(asked).noneMatch(path -> path.startsWith("cases/tide/") || path.endsWith(".jpg")).contains("cases/ebb/steps.html");
+        assertThat(server.asked()).noneMatch(path -> path.startsWith("cases/tide/") || path.endsWith(".jpg")).contains("cases/ebb/steps.html");
         open("cases/ebb/steps.html");
         assertThat(browser.getPageSource()).doesNotContain("mended");
         open("");
