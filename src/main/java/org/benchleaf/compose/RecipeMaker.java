@@ -136,6 +136,7 @@ final class RecipeMaker {
         solution.keeps().ifPresent(keeps -> facts.add(Fact.of(words.say("prepare.keeps"),
                 sheet.numbers().duration(keeps).text())));
         solution.kept().ifPresent(kept -> facts.add(Fact.of(words.say("prepare.kept"), kept)));
+        preparation.surplus().ifPresent(why -> facts.add(Fact.of(words.say("prepare.surplus"), surplus(why, solution, preparation))));
         if (!preparation.usedIn().isEmpty()) {
             facts.add(Fact.of(words.say("prepare.used-in"), words.list(preparation.usedIn().stream()
                     .map(desk.treatment()::step).flatMap(Optional::stream).map((Step step) ->
@@ -145,6 +146,16 @@ final class RecipeMaker {
         solution.source().flatMap(sheet::cite).ifPresent(citation -> facts.add(new Fact(words.say("prepare.source"),
                 RichText.of(citation.link()))));
         return facts;
+    }
+
+    /** Why far more is made than is used, how long the rest keeps, and where its end is told. */
+    private String surplus(Preparation.Surplus why, Solution solution, Preparation preparation) {
+        Words words = sheet.words();
+        String reason = words.say("prepare.surplus-" + why.name().toLowerCase(Locale.ROOT).replace('_', '-'),
+                "used", sheet.numbers().amount(preparation.needed()).text(), "made", sheet.numbers().amount(preparation.batch()).text());
+        String rest = solution.keeps().map(keeps -> words.say("prepare.rest-keeps", "time", sheet.numbers().duration(keeps).text()))
+                .orElseGet(() -> words.say("prepare.rest-unknown"));
+        return reason + " " + rest + " " + words.say("prepare.rest-waste", "heading", words.say("briefing.waste"));
     }
 
     private Optional<Hazards> handling(Solution solution) {

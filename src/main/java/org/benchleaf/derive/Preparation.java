@@ -18,15 +18,26 @@ import org.benchleaf.quantity.Quantity;
  * @param usedIn ids of the steps that use it
  * @param figures ids of its figures
  * @param addsUp whether the volumes that are joined are shown to add up, since all of them are nearly water or a table is used
+ * @param surplus why far more is made than the steps use ({@code far-more} times as much); empty where it is not
  */
 public record Preparation(String solution, Quantity needed, Quantity batch, int batches, List<Measure> measures,
         Optional<Quantity> beginBefore, Optional<Quantity> handsOn, Optional<Quantity> keeps, List<String> usedIn,
-        List<String> figures, boolean addsUp) {
+        List<String> figures, boolean addsUp, Optional<Surplus> surplus) {
 
     public Preparation {
         measures = List.copyOf(measures);
         usedIn = List.copyOf(usedIn);
         figures = List.copyOf(figures);
+    }
+
+    /** Why far more is made than the steps use. */
+    public enum Surplus {
+        /** The author asks for that amount. */
+        ASKED_FOR,
+        /** No less can be made well, says the author. */
+        LEAST_MADE_WELL,
+        /** Less cannot be measured with what the studio has. */
+        LEAST_MEASURED
     }
 
     /**

@@ -105,7 +105,20 @@ final class Preparations {
         figures.add(batch.get().id());
         return Optional.of(new Preparation(solution.id(), needed.orElse(batch.get()).value(), batch.get().value(),
                 batches, measures, solution.readyIn(), solution.handsOn(), solution.keeps(), usedIn(solution.id(),
-                        new LinkedHashSet<>()), List.copyOf(figures), addsUp(solution)));
+                        new LinkedHashSet<>()), List.copyOf(figures), addsUp(solution),
+                needed.filter(used -> isFarMore(batch.get(), batches, used)).map(used -> surplus(solution, batch.get()))));
+    }
+
+    private boolean isFarMore(Figure batch, int batches, Figure needed) {
+        return Batches.isFarMore(batch.value(), Quantity.count(batches), needed.value(), bench.constant("far-more").value());
+    }
+
+    private Preparation.Surplus surplus(Solution solution, Figure batch) {
+        if (solution.make().isPresent()) {
+            return Preparation.Surplus.ASKED_FOR;
+        }
+        return solution.least().flatMap(amount -> asKind(amount, solution)).filter(least -> Batches.suffices(least, batch.value())).isPresent()
+                ? Preparation.Surplus.LEAST_MADE_WELL : Preparation.Surplus.LEAST_MEASURED;
     }
 
     /** Whether a thinned liquid and what thins it are nearly water; ethanol and water go by their table. */

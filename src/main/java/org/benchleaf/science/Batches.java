@@ -115,6 +115,24 @@ public final class Batches {
     }
 
     /**
+     * Whether all that is made is far more than the high end of what is needed.
+     *
+     * <p>Formula: made · batches &gt; times · needed.
+     *
+     * <p>Units: amounts of one dimension.
+     *
+     * <p>Range: at least one batch; times 0 or more.
+     *
+     * <p>Source: definition.
+     *
+     * @throws OutsideRange if a value lies outside its range
+     */
+    public static boolean isFarMore(Quantity made, Quantity batches, Quantity needed, Quantity times) {
+        return made.in(needed.unit()) * Require.wholeAtLeast(1, "batches", batches)
+                > Require.atLeastZero("times", times, Unit.NONE) * needed.high();
+    }
+
+    /**
      * How many times an amount is made so that a share is over.
      *
      * <p>Formula: 1 + share.

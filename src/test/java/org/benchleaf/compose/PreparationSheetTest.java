@@ -46,6 +46,19 @@ class PreparationSheetTest {
         assertThat(figures.get("bath.dose-ceiling").value().in(Unit.MILLILITRE) / BATH).isBetween(6 * 0.078, 20 * 0.078);
     }
 
+    /** The case asks for at least 100 g of paste; three tears of 64, 38 and 22 mm take 0.24 to 0.5 g (0.02 to 0.04 g/cm² on 12.3 cm²). */
+    @Test
+    void a_preparation_of_which_far_more_is_made_than_used_says_why_and_how_long_the_rest_keeps() {
+        assertThat(facts("tide-table", "prepare-paste")).contains("Why so much: 0.24–0.5\u202Fg is used in all; 100\u202Fg is the smallest "
+                + "amount that can be made well. The rest keeps for 5\u202Fd. Where it goes stands under “What is left over”.");
+        assertThat(facts("tide-table", "prepare-bath")).noneMatch(fact -> fact.startsWith("Why so much"));
+    }
+
+    private static List<String> facts(String caseId, String anchor) {
+        return cards(caseId).filter(card -> card.anchor().equals(anchor)).flatMap(card -> card.facts().stream())
+                .map(fact -> fact.name() + ": " + fact.value().markup()).toList();
+    }
+
     private static Stream<RecipeCard> cards(String caseId) {
         return sheets(caseId).flatMap(AllBlocks::of).filter(RecipeCard.class::isInstance).map(RecipeCard.class::cast);
     }

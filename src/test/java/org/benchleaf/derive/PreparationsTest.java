@@ -34,6 +34,14 @@ class PreparationsTest {
                 .step("relax", Map.of("takes", "10 min", "on", "2026-03-17"), List.of(), mist("mist", "15 mL"));
     }
 
+    /** 15 mL are misted; twice as much is 30 mL (by hand), from which on the sheet says why. */
+    @ParameterizedTest
+    @CsvSource({"make, 31 mL, ASKED_FOR", "make, 30 mL, ''", "least, 50 mL, LEAST_MADE_WELL", "least, 30 mL, ''", "keeps, 1 d, ''"})
+    void why_far_more_is_made_than_used_is_known(String key, String amount, String why) {
+        Preparation mist = WorkedExamplesTest.preparation(misted(Map.of(key, amount), "").derived(), "mist");
+        assertThat(mist.surplus().map(Enum::name).orElse("")).isEqualTo(why);
+    }
+
     @Test
     void an_amount_is_measured_in_the_smallest_vessel_that_holds_it() {
         Preparation mist = WorkedExamplesTest.preparation(misted(Map.of("make", "230 mL"), "").derived(), "mist");
