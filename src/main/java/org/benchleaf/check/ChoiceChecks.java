@@ -20,8 +20,6 @@ import org.benchleaf.model.TreatmentCase;
 /** Tells what speaks against a material that a step brings to this very sheet, and what for it; never which to take. */
 final class ChoiceChecks {
 
-    private static final String RULE = "choice-weighed";
-
     private final TreatmentCase treatment;
     private final Library library;
     private final Messages messages;
@@ -50,12 +48,12 @@ final class ChoiceChecks {
         }
         Message message = RuleMessages.WEIGHED_CHOICE.at(step.place(), "step", step.id(), "material", choice.material().name(),
                 "against", words(against), "favours", words(choice.arguments(told, true).stream().filter(decided).toList()));
-        Optional<Reason> reason = treatment.reasons().stream().filter(one -> one.rule().equals(RULE)
+        Optional<Reason> reason = treatment.reasons().stream().filter(one -> one.rule().equals(MaterialChoice.WEIGHED)
                 && (one.step().isEmpty() || one.step().get().equals(step.id()))).findFirst();
         if (reason.isEmpty()) {
             messages.add(message);
         }
-        return reason.stream().map(one -> new Finding(RULE, Optional.of(step.id()), message.what(), Optional.of(one.why()), false,
+        return reason.stream().map(one -> new Finding(MaterialChoice.WEIGHED, Optional.of(step.id()), message.what(), Optional.of(one.why()), false,
                 Finding.Standing.ANSWERED));
     }
 

@@ -1,6 +1,7 @@
 package org.benchleaf.compose;
 
 import java.util.List;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.benchleaf.model.ComparedKind;
 import org.benchleaf.model.ComparedMaterial;
@@ -22,35 +23,47 @@ final class ChoiceFacts {
     }
 
     /**
-     * One fact for what speaks for each adhesive that is compared, one for what speaks against it; none where no source tells. Of tissues,
-     * waters and erasers the results tell it, and a check, since it would take a sheet for the bench over its pages.
+     * One fact for what speaks for each adhesive that is compared, one for what speaks against it, one for the case's own reason; none
+     * where nothing is told. Of tissues, waters and erasers the results tell it, and a check, since it would take a sheet for the bench
+     * over its pages.
      */
     List<Fact> of(Step step) {
-        return facts(choices(step).filter(choice -> choice.material().kind() == ComparedKind.ADHESIVE));
+        return facts(step, choice -> choice.material().kind() == ComparedKind.ADHESIVE).distinct().toList();
     }
 
     /** The same of every material of a preparation that a step of the case brings to its sheet. */
     List<Fact> of(Solution solution) {
-        return facts(desk.treatment().steps().stream().flatMap(this::choices).filter(choice -> choice.id().equals(solution.id())));
+        return facts(choice -> choice.id().equals(solution.id()));
     }
 
     /** The same of every material that the steps of the case bring to its sheet. */
     List<Fact> all() {
-        return facts(desk.treatment().steps().stream().flatMap(this::choices));
+        return facts(any -> true);
     }
 
-    private Stream<MaterialChoice> choices(Step step) {
-        return MaterialChoice.of(step, desk.treatment(), desk.library()).stream();
+    private List<Fact> facts(Predicate<MaterialChoice> wanted) {
+        return desk.treatment().steps().stream().flatMap(step -> facts(step, wanted)).distinct().toList();
     }
 
-    private List<Fact> facts(Stream<MaterialChoice> choices) {
+    private Stream<Fact> facts(Step step, Predicate<MaterialChoice> wanted) {
         List<String> told = SheetWords.tested(desk.treatment(), desk.library());
-        return choices.flatMap(choice -> Stream.of(fact("bench-fact.speaks-for", choice, choice.arguments(told, true)),
-                fact("bench-fact.speaks-against", choice, choice.arguments(told, false)))).flatMap(all -> all).distinct().toList();
+        return MaterialChoice.of(step, desk.treatment(), desk.library()).stream().filter(wanted).flatMap(choice -> Stream.of(
+                fact("bench-fact.speaks-for", choice, choice.arguments(told, true)),
+                fact("bench-fact.speaks-against", choice, choice.arguments(told, false)), reasons(step, choice, told)).flatMap(all -> all));
+    }
+
+    private Stream<Fact> reasons(Step step, MaterialChoice choice, List<String> told) {
+        return desk.treatment().reasons().stream().filter(reason -> reason.past().isEmpty() && choice.isWeighedBy(reason, told)
+                && (reason.step().isEmpty() || reason.step().get().equals(step.id()))).map(reason ->
+                        new Fact(name("bench-fact.reason", choice), sheet.linked(reason.why())));
+    }
+
+    private String name(String key, MaterialChoice choice) {
+        return sheet.words().say(key, "material", choice.material().name());
     }
 
     private Stream<Fact> fact(String key, MaterialChoice choice, List<ComparedMaterial.Argument> arguments) {
-        return arguments.isEmpty() ? Stream.empty() : Stream.of(new Fact(sheet.words().say(key, "material", choice.material().name()),
+        return arguments.isEmpty() ? Stream.empty() : Stream.of(new Fact(name(key, choice),
                 RichText.joined(" ", arguments.stream().map(this::cited).toList())));
     }
 

@@ -12,6 +12,9 @@ import java.util.stream.Stream;
  */
 public record MaterialChoice(String id, ComparedMaterial material) {
 
+    /** The rule under which a case gives its reason for a choice. */
+    public static final String WEIGHED = "choice-weighed";
+
     /**
      * What a step chooses: the adhesive and the tissue of a mend with the solvent that wakes it, the water of a bath, the solvent of a
      * mist, what the dirt is lifted with.
@@ -23,6 +26,14 @@ public record MaterialChoice(String id, ComparedMaterial material) {
     /** What speaks for it and against it on a sheet of which these words are told. */
     public List<ComparedMaterial.Argument> arguments(List<String> told, boolean favours) {
         return material.argumentsFor(told).stream().filter(one -> one.favours() == favours).toList();
+    }
+
+    /**
+     * Whether a reason of the case answers something that speaks against it on such a sheet: under the rule that asks about it, or where
+     * none does, under that of weighed choices.
+     */
+    public boolean isWeighedBy(Reason reason, List<String> told) {
+        return arguments(told, false).stream().anyMatch(one -> reason.rule().equals(one.rule().orElse(WEIGHED)));
     }
 
     private record Finder(TreatmentCase treatment, Library library) {

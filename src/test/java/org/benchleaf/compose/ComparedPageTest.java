@@ -181,6 +181,27 @@ class ComparedPageTest {
         assertThat(SheetWords.open(wash, "deionised-water", tide, LIBRARY)).contains("soluble", "moves in water");
     }
 
+    /** Poster: a reason for 'choice-weighed' at its mend. Tide table: one for 'groundwood-alkali' at its bath, which asks about the limewater. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            flood-poster | Methyl cellulose: the reason in the case file           | The poster is kept cool and dry
+            tide-table   | Water with calcium hydroxide: the reason in the case file | only up to pH 8.5
+            """)
+    void the_reason_of_the_case_stands_with_what_speaks_for_and_against_what_it_chose(String caseId, String name, String says) {
+        assertThat(weighed(caseId)).anySatisfy(fact -> {
+            assertThat(fact.name()).isEqualTo(name);
+            assertThat(fact.value().plain()).contains(says);
+        });
+        assertThat(weighed(caseId).stream().map(Fact::name)).filteredOn(one -> one.endsWith("the reason in the case file")).containsExactly(name);
+    }
+
+    private static List<Fact> weighed(String caseId) {
+        var worked = DemoSite.worked(caseId, LIBRARY);
+        return PageComposer.compose(worked, LIBRARY, Clearance.on(DemoSite.DAY, worked.source().publication(), Audience.EVERYBODY)).pages().stream()
+                .filter(page -> page.kind().equals("results")).flatMap(AllBlocks::of).filter(Facts.class::isInstance).map(Facts.class::cast)
+                .flatMap(facts -> facts.facts().stream()).toList();
+    }
+
     @Test
     void the_page_leads_to_the_studios_own_material_and_back() {
         Table used = tables(ComparedKind.ADHESIVE).stream().filter(table -> table.id().equals("compared-used")).findFirst().orElseThrow();

@@ -56,7 +56,7 @@ class PreparationSheetTest {
 
     private static List<String> facts(String caseId, String anchor) {
         return cards(caseId).filter(card -> card.anchor().equals(anchor)).flatMap(card -> card.facts().stream())
-                .map(fact -> fact.name() + ": " + fact.value().markup()).toList();
+                .map(fact -> fact.name() + ": " + fact.value().plain()).toList();
     }
 
     private static Stream<RecipeCard> cards(String caseId) {
