@@ -17,7 +17,7 @@ public record MaterialChoice(String id, ComparedMaterial material) {
 
     /**
      * What a step chooses: the adhesive and the tissue of a mend with the solvent that wakes it, the water of a bath, the solvent of a
-     * mist, what the dirt is lifted with.
+     * mist, what the dirt is lifted with, what the sheet lies on, under and between.
      */
     public static List<MaterialChoice> of(Step step, TreatmentCase treatment, Library library) {
         return new Finder(treatment, library).of(step);
@@ -46,7 +46,17 @@ public record MaterialChoice(String id, ComparedMaterial material) {
                     step.part(Part.Mist.class).stream().flatMap(mist -> rows(mist.of(), ComparedKind.SOLVENT)),
                     step.part(Part.Bath.class).stream().flatMap(this::waters),
                     step.part(Part.Cleaning.class).stream().flatMap(cleaning -> cleaning.tools().stream())
-                            .flatMap(tool -> rows(tool, ComparedKind.ERASER))).flatMap(all -> all).distinct().toList();
+                            .flatMap(tool -> rows(tool, ComparedKind.ERASER)),
+                    supports(step).flatMap(id -> rows(id, ComparedKind.SUPPORT))).flatMap(all -> all).distinct().toList();
+        }
+
+        /** What the parts of a step lay against the sheet or over what lies against it, and what the step uses besides. */
+        private static Stream<String> supports(Step step) {
+            return Stream.of(step.part(Part.Support.class).stream().flatMap(support ->
+                            Stream.concat(Stream.of(support.under()), support.between().stream())),
+                    step.part(Part.Blotters.class).flatMap(Part.Blotters::blotter).stream(),
+                    step.part(Part.Press.class).stream().flatMap(press -> press.between().stream()),
+                    step.part(Part.Layer.class).flatMap(Part.Layer::between).stream(), step.uses().stream()).flatMap(all -> all).distinct();
         }
 
         private Stream<MaterialChoice> rows(String id, ComparedKind kind) {

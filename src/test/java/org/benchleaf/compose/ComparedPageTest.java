@@ -132,13 +132,15 @@ class ComparedPageTest {
     void a_step_chooses_its_water_by_what_was_put_into_it_and_its_mend_by_adhesive_and_tissue() {
         TreatmentCase tide = DemoSite.worked("tide-table", LIBRARY).source();
 
-        assertThat(chosen(tide, "wash")).containsExactly("Water with calcium hydroxide");
-        assertThat(chosen(tide, "mend")).containsExactly("Wheat starch paste", "Kozo tissue");
+        assertThat(chosen(tide, "wash")).containsExactly("Water with calcium hydroxide", "Polyester film", "Spun-bonded polyester web");
+        assertThat(chosen(tide, "mend")).containsExactly("Wheat starch paste", "Kozo tissue", "Spun-bonded polyester web", "Felt");
+        assertThat(chosen(tide, "dry")).containsExactly("Blotting paper", "Spun-bonded polyester web", "Felt");
     }
 
     /**
      * What a case tells of the time after treatment speaks, from the sources named in the table: Brückle 1997 on dried films of paste
-     * and of methyl cellulose; Getty AAT on mitsumata; BPG 2011 on acrylic dispersions that heat wakes; Smith 1984 on acetone.
+     * and of methyl cellulose; Getty AAT on mitsumata; BPG 2011 on acrylic dispersions that heat wakes; Smith 1984 on acetone;
+     * PreservArt on blotters with about 3 % of calcium carbonate; Dwan 1992 on burnished papers dried on a membrane.
      */
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
@@ -150,6 +152,8 @@ class ComparedPageTest {
             Acrylic dispersion, dried on tissue | heat-sensitive   | false | Heat or a solvent wakes it
             Acrylic dispersion, dried on tissue | must stay flexible | false | differs by product
             Acetone                           | printing ink       | false | printing inks and dyes
+            Blotting paper                    | cyanotype          | false | calcium carbonate
+            Vapour-permeable membrane         | burnished          | true  | keep their finish
             """)
     void what_a_case_tells_of_its_sheet_speaks_for_or_against(String name, String word, boolean favours, String says) {
         assertThat(named(name).argumentsFor(List.of(word))).anyMatch(one -> one.favours() == favours && one.says().contains(says));
@@ -159,7 +163,7 @@ class ComparedPageTest {
 
     @Test
     void a_mist_chooses_its_solvent() {
-        assertThat(chosen(DemoSite.worked("tide-table", LIBRARY).source(), "relax")).containsExactly("Ethanol");
+        assertThat(chosen(DemoSite.worked("tide-table", LIBRARY).source(), "relax")).containsExactly("Ethanol", "Polyester film", "Spun-bonded polyester web");
     }
 
     private static List<String> chosen(TreatmentCase treatment, String step) {
@@ -181,11 +185,13 @@ class ComparedPageTest {
         assertThat(SheetWords.open(wash, "deionised-water", tide, LIBRARY)).contains("soluble", "moves in water");
     }
 
-    /** Poster: a reason for 'choice-weighed' at its mend. Tide table: one for 'groundwood-alkali' at its bath, which asks about the limewater. */
+    /** Poster: a reason for 'choice-weighed' at its mend. Tide table: one for 'groundwood-alkali' at its bath, which
+     * asks about the limewater. Lock plan: one for the blotters under a cyanotype. */
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
             flood-poster | Methyl cellulose: the reason in the case file           | The poster is kept cool and dry
             tide-table   | Water with calcium hydroxide: the reason in the case file | only up to pH 8.5
+            lock-plan    | Blotting paper: the reason in the case file               | of a kind without chalk
             """)
     void the_reason_of_the_case_stands_with_what_speaks_for_and_against_what_it_chose(String caseId, String name, String says) {
         assertThat(weighed(caseId)).anySatisfy(fact -> {
@@ -209,6 +215,19 @@ class ComparedPageTest {
                 .anySatisfy(row -> assertThat(row.get(1).plain()).isEqualTo("not listed"));
         Page starch = pages().stream().filter(page -> page.path().equals("materials/wheat-starch.html")).findFirst().orElseThrow();
         assertThat(starch.blocks()).filteredOn(block -> block instanceof Section section && section.id().equals("compared")).hasSize(1);
+    }
+
+    /** The demo's entry of ethanol has "keeps: 52 wk"; that of kozo tissue has nothing of it. */
+    @Test
+    void every_material_tells_how_long_it_keeps_or_that_it_is_not_known() {
+        assertThat(keeps("ethanol-96")).isEqualTo("52\u202Fwk, by the studio");
+        assertThat(keeps("kozo-5")).isEqualTo("not known");
+    }
+
+    private static String keeps(String material) {
+        return pages().stream().filter(page -> page.path().equals("materials/" + material + ".html")).flatMap(AllBlocks::of)
+                .filter(Facts.class::isInstance).map(Facts.class::cast).flatMap(facts -> facts.facts().stream())
+                .filter(fact -> fact.name().equals("Keeps, once opened")).map(fact -> fact.value().markup()).findFirst().orElseThrow();
     }
 
     /** University of Edinburgh, 2015: water of an aqueous adhesive moves iron out of iron-gall ink into the paper around. */
