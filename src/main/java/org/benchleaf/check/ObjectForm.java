@@ -25,12 +25,14 @@ final class ObjectForm {
 
     PrintObject read(Fields object) {
         Optional<Fields> made = object.group("made");
-        Optional<PrintObject.OneSide> oneSide = object.isScalar("size") ? Optional.empty() : oneSide(object.needGroup("size"));
+        Optional<Fields> size = sides(object);
+        Optional<PrintObject.OneSide> oneSide = size.flatMap(ObjectForm::oneSide);
         List<Medium> media = object.groups("media").stream().map(this::medium).toList();
         return new PrintObject(object.needText("kind"), object.needText("technique"),
                 made.flatMap(group -> group.text("when")), made.flatMap(group -> group.text("evidence")),
                 made.map(group -> group.yes("opinion", false)).orElse(false), support(object.needGroup("support")),
-                oneSide.isPresent() ? Optional.empty() : size(object), sizeMissing(object), oneSide, object.texts("features"),
+                oneSide.isPresent() ? Optional.empty() : size.map(ObjectForm::size),
+                object.missingOnly("size").or(() -> size.flatMap(ObjectForm::missingSide)), oneSide, object.texts("features"),
                 object.texts("afterwards"),
                 object.groups("consultation").stream().map(ObjectForm::consultation).toList(), media,
                 object.groups("items").stream().map(this::item).toList(), object.place());
@@ -44,29 +46,31 @@ final class ObjectForm {
         return filled;
     }
 
-    private static Optional<PrintObject.SheetSize> size(Fields object) {
-        return object.missingOnly("size").isPresent() ? Optional.empty() : Optional.of(object.needGroup("size"))
-                .map(size -> new PrintObject.SheetSize(size.needReading("height", LENGTH), size.needReading("width", LENGTH)));
+    /** The two sides; empty where the size is said not to be known. */
+    private static Optional<Fields> sides(Fields object) {
+        return object.missingOnly("size").isPresent() ? Optional.empty() : Optional.of(object.needGroup("size"));
+    }
+
+    private static PrintObject.SheetSize size(Fields sides) {
+        return new PrintObject.SheetSize(sides.needReading("height", LENGTH), sides.needReading("width", LENGTH));
     }
 
     /** The side that is given where the other is said not to be known; empty if both or none are given. */
-    private static Optional<PrintObject.OneSide> oneSide(Fields size) {
-        boolean height = size.missing("width").isPresent() && size.missing("height").isEmpty();
-        boolean width = size.missing("height").isPresent() && size.missing("width").isEmpty();
-        return height || width ? Optional.of(new PrintObject.OneSide(height, size.needReading(height ? "height" : "width", LENGTH)))
+    private static Optional<PrintObject.OneSide> oneSide(Fields sides) {
+        boolean height = sides.missing("width").isPresent() && sides.missing("height").isEmpty();
+        boolean width = sides.missing("height").isPresent() && sides.missing("width").isEmpty();
+        return height || width ? Optional.of(new PrintObject.OneSide(height, sides.needReading(height ? "height" : "width", LENGTH)))
                 : Optional.empty();
     }
 
-    /** Why there is no size: of the whole, or of the side that is missing. */
-    private static Optional<MissingValue> sizeMissing(Fields object) {
-        return object.isScalar("size") ? object.missingOnly("size") : object.needGroup("size").missing("width")
-                .or(() -> object.needGroup("size").missing("height"));
+    private static Optional<MissingValue> missingSide(Fields sides) {
+        return sides.missing("width").or(() -> sides.missing("height"));
     }
 
     private PrintObject.Item item(Fields item) {
         String id = item.needText("id");
         context.references().declare(ITEM, id, item.place("id"));
-        return new PrintObject.Item(id, item.needText("is"), item.has("size") ? size(item) : Optional.empty(),
+        return new PrintObject.Item(id, item.needText("is"), item.has("size") ? sides(item).map(ObjectForm::size) : Optional.empty(),
                 item.text("condition"), item.text("decision"));
     }
 

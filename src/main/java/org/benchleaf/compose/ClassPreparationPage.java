@@ -91,8 +91,7 @@ final class ClassPreparationPage implements ClassPageMaker {
     /** The meter, before it is first used on a day. */
     private static List<Begun> calibrations(Sheet sheet, ClassDesk desk) {
         Words words = sheet.words();
-        String buffers = desk.plan().supplies().layOut().stream().filter(item -> item.id().equals("buffers"))
-                .map(ClassSupplies.LaidOut::words).findFirst().orElse(words.say("class.not-worked-out"));
+        String buffers = desk.plan().supplies().buffers().map(ClassSupplies.LaidOut::words).orElse(words.say("class.not-worked-out"));
         return Calibration.of(sheet, desk).stream().map(one -> new Begun(one.begin(), List.of(
                 RichText.of(words.say("class.calibrate")), RichText.of(desk.moment(sheet, one.begin())),
                 RichText.of(sheet.numbers().duration(one.takes()).text()), RichText.of(desk.moment(sheet, one.used())), RichText.of(buffers),
@@ -252,7 +251,7 @@ final class ClassPreparationPage implements ClassPageMaker {
     private static List<List<RichText>> ofTheBench(Sheet sheet, ClassDesk desk) {
         Words words = sheet.words();
         List<List<RichText>> rows = new ArrayList<>();
-        desk.plan().supplies().layOut().stream().filter(item -> item.id().equals("buffers")).forEach(item -> rows.add(
+        desk.plan().supplies().buffers().ifPresent(item -> rows.add(
                 wasteRow(words, "class.waste-buffers", onTheBench(sheet, item) + ", " + item.words(), words.say("class.not-worked-out"))));
         desk.plan().steps().stream().flatMap(step -> step.part(Part.Blotters.class).flatMap(Part.Blotters::blotter).stream()).distinct()
                 .forEach(blotter -> desk.plan().supplies().layOut().stream().filter(item -> item.id().equals(blotter)).forEach(item -> rows.add(

@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.benchleaf.derive.Hazards;
 import org.benchleaf.model.Material;
 import org.benchleaf.model.Reference;
@@ -76,20 +78,24 @@ final class HazardMaker {
         return statements;
     }
 
-    /** A class that one ground does not give and another does. */
-    private String alone(String classification, Map<String, List<RichText>> grounds) {
-        boolean given = grounds.keySet().stream().anyMatch(other -> classification.startsWith("not ")
-                && (other + ",").startsWith(classification.substring("not ".length()) + ","));
-        return given ? sheet.words().say("hazard.not-by-this", "not", classification) : classification;
-    }
-
     /** Why each class was given or not; one that several rules speak of has their sentences after each other. */
     private List<Fact> grounds(Hazards hazards) {
-        Map<String, List<RichText>> sentences = new LinkedHashMap<>();
-        hazards.grounds().forEach(ground -> sentences.computeIfAbsent(ground.classification(), any -> new ArrayList<>())
-                .add(sheet.cite(ground.source()).map(citation -> RichText.of(ground.because() + " ").then(citation.byNumber()))
-                        .orElse(RichText.of(ground.because()))));
-        return sentences.entrySet().stream()
-                .map(entry -> new Fact(alone(entry.getKey(), sentences), RichText.joined(" ", entry.getValue()))).toList();
+        Map<String, List<Hazards.Ground>> byClass = new LinkedHashMap<>();
+        hazards.grounds().forEach(ground -> byClass.computeIfAbsent(ground.classification(), any -> new ArrayList<>()).add(ground));
+        Set<String> given = hazards.grounds().stream().filter(Hazards.Ground::isGiven).flatMap(ground -> ground.of().stream())
+                .collect(Collectors.toSet());
+        return byClass.values().stream().map(same -> new Fact(named(same.get(0), given),
+                RichText.joined(" ", same.stream().map(this::because).toList()))).toList();
+    }
+
+    /** A class that one ground does not give and another does is told so. */
+    private String named(Hazards.Ground ground, Set<String> given) {
+        boolean elsewhere = !ground.isGiven() && ground.of().filter(given::contains).isPresent();
+        return elsewhere ? sheet.words().say("hazard.not-by-this", "not", ground.classification()) : ground.classification();
+    }
+
+    private RichText because(Hazards.Ground ground) {
+        return sheet.cite(ground.source()).map(citation -> RichText.of(ground.because() + " ").then(citation.byNumber()))
+                .orElse(RichText.of(ground.because()));
     }
 }

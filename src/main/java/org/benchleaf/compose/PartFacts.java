@@ -22,7 +22,7 @@ final class PartFacts implements Part.Kinds<List<Fact>> {
 
     @Override
     public List<Fact> bath(Part.Bath part) {
-        Facts facts = new Facts();
+        FactList facts = new FactList();
         facts.thing("of", part.of());
         String baths = sheet.words().count("bench.baths", part.baths());
         facts.text("baths", !part.isTimed() ? baths : sheet.words().say(part.each().size() == 1 ? "bench.baths-each" : "bench.baths-unlike",
@@ -36,7 +36,7 @@ final class PartFacts implements Part.Kinds<List<Fact>> {
 
     @Override
     public List<Fact> mist(Part.Mist part) {
-        Facts facts = new Facts();
+        FactList facts = new FactList();
         facts.thing("of", part.of());
         part.tool().ifPresent(tool -> facts.thing("tool", tool));
         facts.amount("distance", part.distance());
@@ -47,7 +47,7 @@ final class PartFacts implements Part.Kinds<List<Fact>> {
 
     @Override
     public List<Fact> chamber(Part.Chamber part) {
-        Facts facts = new Facts();
+        FactList facts = new FactList();
         facts.text("pack", part.pack());
         facts.thing("of", part.of());
         facts.amount("humidity", part.humidity());
@@ -58,7 +58,7 @@ final class PartFacts implements Part.Kinds<List<Fact>> {
 
     @Override
     public List<Fact> blotters(Part.Blotters part) {
-        Facts facts = new Facts();
+        FactList facts = new FactList();
         part.blotter().ifPresent(blotter -> facts.thing("blotter", blotter));
         facts.text("layers", String.valueOf(part.layers()));
         return facts.list;
@@ -66,7 +66,7 @@ final class PartFacts implements Part.Kinds<List<Fact>> {
 
     @Override
     public List<Fact> press(Part.Press part) {
-        Facts facts = new Facts();
+        FactList facts = new FactList();
         if (part.weights() > 1) {
             facts.text("weights", String.valueOf(part.weights()));
         }
@@ -78,7 +78,7 @@ final class PartFacts implements Part.Kinds<List<Fact>> {
 
     @Override
     public List<Fact> mend(Part.Mend part) {
-        Facts facts = new Facts();
+        FactList facts = new FactList();
         facts.thing("tissue", part.tissue());
         facts.thing(part.activation().isPresent() ? "adhesive-dry" : "adhesive", part.with());
         part.activation().ifPresent(activation -> activated(facts, activation));
@@ -89,7 +89,7 @@ final class PartFacts implements Part.Kinds<List<Fact>> {
         return facts.list;
     }
 
-    private void activated(Facts facts, Part.Activation activation) {
+    private void activated(FactList facts, Part.Activation activation) {
         facts.text("activated", sheet.words().say("bench.activated-by-" + activation.by().word()));
         activation.with().ifPresent(with -> facts.thing("woken-with", with));
         facts.amount("window", activation.window());
@@ -97,7 +97,7 @@ final class PartFacts implements Part.Kinds<List<Fact>> {
 
     @Override
     public List<Fact> heat(Part.Heat part) {
-        Facts facts = new Facts();
+        FactList facts = new FactList();
         facts.thing("tool", part.tool());
         facts.amount("temperature", Optional.of(part.temperature()));
         facts.time("rest", part.time());
@@ -106,7 +106,7 @@ final class PartFacts implements Part.Kinds<List<Fact>> {
 
     @Override
     public List<Fact> support(Part.Support part) {
-        Facts facts = new Facts();
+        FactList facts = new FactList();
         facts.thing("under", part.under());
         part.between().ifPresent(between -> facts.thing("next-to-sheet", between));
         if (part.rigid()) {
@@ -117,7 +117,7 @@ final class PartFacts implements Part.Kinds<List<Fact>> {
 
     @Override
     public List<Fact> cleaning(Part.Cleaning part) {
-        Facts facts = new Facts();
+        FactList facts = new FactList();
         facts.things("tools", part.tools());
         if (part.extraction()) {
             facts.text("extraction", sheet.words().say("bench.extraction-yes"));
@@ -127,7 +127,7 @@ final class PartFacts implements Part.Kinds<List<Fact>> {
 
     @Override
     public List<Fact> fixing(Part.Fixing part) {
-        Facts facts = new Facts();
+        FactList facts = new FactList();
         facts.text("protects", medium(sheet.words(), desk, part.medium()));
         facts.thing("fixative", part.with());
         facts.text("method", sheet.words().term("fixing-method", part.method()));
@@ -141,7 +141,7 @@ final class PartFacts implements Part.Kinds<List<Fact>> {
 
     @Override
     public List<Fact> weighing(Part.Weighing part) {
-        Facts facts = new Facts();
+        FactList facts = new FactList();
         facts.amount("dry", Optional.of(part.dry()));
         facts.amount("wet", part.wet());
         facts.amount("restrained", part.restrained());
@@ -150,7 +150,7 @@ final class PartFacts implements Part.Kinds<List<Fact>> {
 
     @Override
     public List<Fact> housing(Part.Housing part) {
-        Facts facts = new Facts();
+        FactList facts = new FactList();
         facts.things("housed-in", part.materials());
         facts.text("buffered", sheet.words().say("bench.buffered-" + part.buffered()));
         return facts.list;
@@ -158,7 +158,7 @@ final class PartFacts implements Part.Kinds<List<Fact>> {
 
     @Override
     public List<Fact> layer(Part.Layer part) {
-        Facts facts = new Facts();
+        FactList facts = new FactList();
         facts.thing("layer-of", part.of());
         facts.amount("thickness", Optional.of(part.thickness()));
         facts.amount("place-height", part.height());
@@ -175,7 +175,7 @@ final class PartFacts implements Part.Kinds<List<Fact>> {
 
     @Override
     public List<Fact> suction(Part.Suction part) {
-        Facts facts = new Facts();
+        FactList facts = new FactList();
         facts.thing("tool", part.tool());
         part.of().ifPresent(of -> facts.thing("of", of));
         facts.amount("suction", part.pressure());
@@ -185,7 +185,7 @@ final class PartFacts implements Part.Kinds<List<Fact>> {
 
     @Override
     public List<Fact> light(Part.Light part) {
-        Facts facts = new Facts();
+        FactList facts = new FactList();
         facts.text("light", sheet.words().term("light-source", part.source()));
         facts.amount("illuminance", part.illuminance());
         facts.text("ultraviolet", sheet.words().say(part.filtered() ? "bench.ultraviolet-filtered" : "bench.ultraviolet-reaches"));
@@ -195,7 +195,7 @@ final class PartFacts implements Part.Kinds<List<Fact>> {
 
     @Override
     public List<Fact> gas(Part.Gas part) {
-        Facts facts = new Facts();
+        FactList facts = new FactList();
         facts.thing("gas", part.of());
         facts.time("gas-for", part.time());
         part.tool().ifPresent(tool -> facts.thing("tool", tool));
@@ -204,7 +204,7 @@ final class PartFacts implements Part.Kinds<List<Fact>> {
 
     @Override
     public List<Fact> tape(Part.Tape part) {
-        Facts facts = new Facts();
+        FactList facts = new FactList();
         part.carrier().ifPresent(carrier -> facts.text("tape-carrier", carrier));
         part.adhesive().ifPresent(adhesive -> facts.text("tape-adhesive", adhesive));
         if (!part.means().isEmpty()) {
@@ -215,7 +215,7 @@ final class PartFacts implements Part.Kinds<List<Fact>> {
 
     @Override
     public List<Fact> ageing(Part.Ageing part) {
-        Facts facts = new Facts();
+        FactList facts = new FactList();
         facts.text("ageing-of", part.of());
         facts.amount("temperature", Optional.of(part.temperature()));
         facts.amount("humidity", part.humidity());
@@ -256,7 +256,7 @@ final class PartFacts implements Part.Kinds<List<Fact>> {
         return "prepare-" + Paths.slug(solution);
     }
 
-    private final class Facts {
+    private final class FactList {
         private final List<Fact> list = new ArrayList<>();
 
         void text(String key, String value) {
@@ -264,12 +264,16 @@ final class PartFacts implements Part.Kinds<List<Fact>> {
         }
 
         void amount(String key, Optional<Quantity> amount) {
-            amount.ifPresent(value -> text(key, sheet.numbers().written(value).text()));
+            written(amount).ifPresent(value -> text(key, value));
         }
 
         /** An amount without which the step cannot be repeated; that it is not on record is told. */
         void needed(String key, Optional<Quantity> amount) {
-            text(key, amount.map(value -> sheet.numbers().written(value).text()).orElseGet(sheet.words()::notRecorded));
+            text(key, written(amount).orElseGet(sheet.words()::notRecorded));
+        }
+
+        private Optional<String> written(Optional<Quantity> amount) {
+            return amount.map(value -> sheet.numbers().written(value).text());
         }
 
         void time(String key, Optional<Quantity> time) {

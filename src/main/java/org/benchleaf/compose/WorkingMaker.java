@@ -19,14 +19,15 @@ final class WorkingMaker {
     /** The working of a figure, which the page then has shown. */
     Working make(Figure figure) {
         Optional<Method> method = sheet.library().formulary().method(figure.method());
-        return new Working(figure.id(), sheet.show(figure.id()), figure.label(), sheet.amount(figure),
+        Amount amount = sheet.amount(figure);
+        return new Working(figure.id(), sheet.show(figure.id()), figure.label(), amount,
                 method.map(Method::title).orElse(figure.method()),
                 sheet.way(Paths.METHODS + "#" + methodAnchor(figure.method())),
                 method.map(Method::mathml).filter(mathml -> !mathml.isBlank()).map(Markup::new),
                 method.map(Method::formula).orElse(""),
                 figure.inputs().stream().map(this::given).toList(),
-                full(figure).filter(full -> !full.equals(sheet.amount(figure).text())),
-                hidden(figure) ? sheet.amount(figure).text() : spread(figure),
+                full(figure).filter(full -> !full.equals(amount.text())),
+                hidden(figure) ? amount.text() : spread(figure),
                 figure.sources().stream().map(sheet::cite).flatMap(Optional::stream).toList(),
                 caveats(figure, method), sheet.said(figure).map(new PassageMaker(sheet)::make), reworkable(figure),
                 sheet.words().group("working"));

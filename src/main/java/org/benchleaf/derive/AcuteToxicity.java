@@ -47,7 +47,7 @@ final class AcuteToxicity {
         route.of(mixture * (1 - MixturePart.ALMOST)).ifPresentOrElse(
                 category -> verdict.give(category.hazardClass() + " (" + route.way() + ")", category.statement(),
                         route.source(), "acute-reached", pairs),
-                () -> verdict.refuse("not " + CLASS + "4 (" + route.way() + ")", route.source(), "acute-above", pairs));
+                () -> verdict.refuse(CLASS + "4 (" + route.way() + ")", route.source(), "acute-above", pairs));
         if (unknown > 0) {
             verdict.lack("toxicity", "toxicity-unknown", "share", MixturePart.percent(unknown), "way", route.way());
         }

@@ -30,6 +30,11 @@ public record ClassSupplies(List<Order> orders, List<Filling> vessels, List<Laid
         air = List.copyOf(air);
     }
 
+    /** The buffers with which the meter is calibrated; empty where no bath is brought to its pH, or the case names none. */
+    public Optional<LaidOut> buffers() {
+        return layOut.stream().filter(item -> item.id().equals(MakingThings.BUFFERS)).findFirst();
+    }
+
     /**
      * What is needed of a material, and what to buy.
      *

@@ -57,7 +57,7 @@ final class Classification {
 
     private void tellNoteP(List<MixturePart> parts) {
         parts.stream().filter(part -> part.classes().size() < part.substance().classes().size())
-                .forEach(part -> verdict.refuse("not Carc. 1B", "clp-vi-note-p", "note-p", "substance", part.name()));
+                .forEach(part -> verdict.refuse("Carc. 1B", "clp-vi-note-p", "note-p", "substance", part.name()));
     }
 
     private void tellUnknown(List<MixturePart> parts) {

@@ -39,7 +39,7 @@ final class ExtremePh {
                 Optional<LowReserve> test = composition.lowReserve().or(() -> ofOnlyPart(parts));
                 CLASSES.forEach(pair -> ask(pair, ph, test));
             } else {
-                verdict.refuse("none", limits.alkaline().source(), "ph-between", "ph", Reading.of(ph),
+                verdict.refuseAny(limits.alkaline().source(), "ph-between", "ph", Reading.of(ph),
                         "acid", limit(limits.acid()), "alkaline", limit(limits.alkaline()));
             }
         });
@@ -62,9 +62,9 @@ final class ExtremePh {
             return;
         }
         Object[] pairs = {"ph", end, "test", test.orElseThrow().test()};
-        verdict.refuse("not " + pair.name(), test.orElseThrow().source(), "ph-low-reserve", pairs);
+        verdict.refuse(pair.name(), test.orElseThrow().source(), "ph-low-reserve", pairs);
         if (isRuledOut(pair.milderStatement(), test)) {
-            verdict.refuse("not " + pair.milder(), test.orElseThrow().source(), "ph-low-reserve", pairs);
+            verdict.refuse(pair.milder(), test.orElseThrow().source(), "ph-low-reserve", pairs);
         } else {
             verdict.give(pair.milder(), pair.milderStatement(), pair.source(), "ph-milder", pairs);
         }

@@ -49,9 +49,9 @@ final class FlammableLiquids {
             verdict.give(category.name(), category.statement(), source(gravest), key(gravest), "substance", gravest.name());
         });
         if (burning.isEmpty()) {
-            diluted.forEach(part -> verdict.refuse("not Flam. Liq. 3", source(part), "flammable-below", "substance", part.name(),
+            diluted.forEach(part -> verdict.refuse("Flam. Liq. 3", source(part), "flammable-below", "substance", part.name(),
                     "share", part.mass().words(), "limit", Reading.of(stated(part).flatMap(Substance.HazardClass::from).orElseThrow())));
-            parts.stream().filter(part -> flash(part).isPresent() && !diluted.contains(part)).forEach(part -> verdict.refuse("not Flam. Liq. 3",
+            parts.stream().filter(part -> flash(part).isPresent() && !diluted.contains(part)).forEach(part -> verdict.refuse("Flam. Liq. 3",
                     source(part), "flash-above", "substance", part.name(), "flash", Reading.of(flash(part).get())));
         }
     }
@@ -128,7 +128,7 @@ final class FlammableLiquids {
     private void spirit(Quantity strength) {
         double percent = strength.highIn(Unit.PERCENT_BY_VOLUME);
         if (percent <= limits.spirit().value().lowIn(Unit.PERCENT_BY_VOLUME)) {
-            verdict.refuse("not Flam. Liq. 3", limits.spirit().source(), "spirit-weak", "strength", Reading.number(percent));
+            verdict.refuse("Flam. Liq. 3", limits.spirit().source(), "spirit-weak", "strength", Reading.number(percent));
             return;
         }
         Optional<Quantity> read = table.apply(Quantity.of(Math.min(percent, limits.spirit().value().highIn(Unit.PERCENT_BY_VOLUME)), Unit.PERCENT_BY_VOLUME));
@@ -138,6 +138,6 @@ final class FlammableLiquids {
         category(flash, Optional.of(limits.boiling().value().in(Unit.CELSIUS) + 1)).ifPresentOrElse(
                 category -> verdict.give(category.name(), category.statement(), limits.spirit().source(), "spirit-table",
                         pairs.toArray()),
-                () -> verdict.refuse("not Flam. Liq. 3", limits.spirit().source(), "spirit-above", pairs.toArray()));
+                () -> verdict.refuse("Flam. Liq. 3", limits.spirit().source(), "spirit-above", pairs.toArray()));
     }
 }

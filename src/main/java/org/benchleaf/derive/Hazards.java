@@ -80,12 +80,22 @@ public record Hazards(String of, Map<String, MassShare> parts, List<Unknown> unk
     /**
      * Why a class was given or not given.
      *
-     * @param classification the class, with "not" before it where it was not given
+     * @param of the class; empty where no class of that theme is given
      * @param statement its H code, if the class was given
      * @param because the reason, a sentence
      * @param source where the rule was read
      */
-    public record Ground(String classification, Optional<String> statement, String because, String source) {
+    public record Ground(Optional<String> of, Optional<String> statement, String because, String source) {
+
+        /** The class with its code, or with "not" before it where it was not given; "none" where no class of a theme is given. */
+        public String classification() {
+            return of.map(name -> statement.map(code -> name + ", " + code).orElse("not " + name)).orElse("none");
+        }
+
+        /** Whether it gives its class. */
+        public boolean isGiven() {
+            return statement.isPresent();
+        }
     }
 
     /**

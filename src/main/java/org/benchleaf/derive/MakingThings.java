@@ -27,6 +27,9 @@ import org.benchleaf.quantity.Quantity;
 record MakingThings(Bench bench, List<Step> steps, List<Preparation> preparations, List<Filling> fillings, List<Waste> waste,
         Map<String, Hazards> hazards) {
 
+    /** The buffers of the meter, by the word of the bench for them. */
+    static final String BUFFERS = "buffers";
+
     /** How much stands ready of a solution; empty where the class does not make it. */
     Optional<Quantity> amount(String solution) {
         return preparations.stream().filter(one -> one.solution().equals(solution)).findFirst()
@@ -102,7 +105,7 @@ record MakingThings(Bench bench, List<Step> steps, List<Preparation> preparation
         List<String> buffers = bench.source().instruments().stream().map(Instrument::buffers).flatMap(List::stream).map(Reading::of)
                 .distinct().toList();
         return brought.isEmpty() || buffers.isEmpty() ? Optional.empty()
-                : Optional.of(inTheRoom(Kind.BENCH, "buffers", buffers.size(), String.join(", ", buffers), brought));
+                : Optional.of(inTheRoom(Kind.BENCH, BUFFERS, buffers.size(), String.join(", ", buffers), brought));
     }
 
     private List<String> usedIn(String solution) {

@@ -44,10 +44,10 @@ final class PartRule {
                 verdict.give(name, NAMED, rule.source(), "named-only", pairs);
                 verdict.name(NAMED, List.of(part.name()));
             } else {
-                verdict.refuse("not " + name, rule.source(), own.isPresent() ? "part-below-own" : "part-below", pairs);
+                verdict.refuse(name, rule.source(), own.isPresent() ? "part-below-own" : "part-below", pairs);
             }
         } else if (rule.goneInWater() && inWater) {
-            verdict.refuse("not " + name, rule.source(), "gone-in-water", pairs);
+            verdict.refuse(name, rule.source(), "gone-in-water", pairs);
         } else if (part.isBelow(hazard.below()) && !verdict.covers(statement)) {
             verdict.give(name, statement, hazard.source(), key(own.isPresent(), part.share()), pairs);
             if (ORGANS.contains(statement)) {

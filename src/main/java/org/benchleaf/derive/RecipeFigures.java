@@ -150,12 +150,10 @@ final class RecipeFigures implements Recipe.Kinds<List<Ingredient>> {
         Map<String, Figure> made = bench.ledger().work(job("one-in").given("one-in", oneIn, Job.CASE_FILE)
                 .given("volume", volume(), new Origin.OfFigure(batch.key())).gives("stock-volume", key("stock-volume"), "stock to measure out")
                 .gives("diluent-volume", key("diluent-volume"), "liquid to add"));
-        if (isLimeWater(recipe.stock())) {
-            bench.ledger().work(job("lime-dilution").given("one-in", oneIn, Job.CASE_FILE)
-                    .note("A ceiling: a bath open to air takes up carbon dioxide and lies lower. Measure and record.")
-                    .gives("ph", key("ph-ceiling"), "pH without carbon dioxide")
-                    .gives("calcium", key("calcium"), "dissolved calcium"));
-        }
+        limeWater(recipe.stock()).ifPresent(stock -> bench.ledger().work(job("lime-dilution").given("one-in", oneIn, Job.CASE_FILE)
+                .given("made-at", stock.at(), Job.CASE_FILE)
+                .note("A ceiling: a bath open to air takes up carbon dioxide and lies lower. Measure and record.")
+                .gives("ph", key("ph-ceiling"), "pH without carbon dioxide").gives("calcium", key("calcium"), "dissolved calcium")));
         return named(made, recipe.stock(), "stock-volume", recipe.with(), "diluent-volume");
     }
 
@@ -165,9 +163,10 @@ final class RecipeFigures implements Recipe.Kinds<List<Ingredient>> {
                 .filter(strength -> strength.dimension() == counted);
     }
 
-    private boolean isLimeWater(String id) {
-        return bench.source().solution(id).map(Solution::recipe).filter(Recipe.Saturate.class::isInstance)
-                .map(recipe -> isLime(((Recipe.Saturate) recipe).solid())).orElse(false);
+    /** The recipe of a solution that is saturated limewater; empty of any other. */
+    private Optional<Recipe.Saturate> limeWater(String id) {
+        return bench.source().solution(id).map(Solution::recipe).filter(Recipe.Saturate.class::isInstance).map(Recipe.Saturate.class::cast)
+                .filter(recipe -> isLime(recipe.solid()));
     }
 
     private boolean isLime(String solid) {
@@ -209,25 +208,25 @@ final class RecipeFigures implements Recipe.Kinds<List<Ingredient>> {
         Figure liquid = bench.ledger().put(key("liquid-volume"), "liquid to bring to the pH", volume(), "as-given",
                 List.of(Ledger.given(batch)));
         List<Ingredient> list = new ArrayList<>(ingredients(new Ingredient(recipe.liquid(), liquid)));
-        if (isLimeWater(recipe.with())) {
-            Optional<Figure> least = dose(recipe, Optional.empty(), "dose",
+        limeWater(recipe.with()).ifPresent(stock -> {
+            Optional<Figure> least = dose(recipe, stock, Optional.empty(), "dose",
                     "stock to begin with, in water free of carbon dioxide");
-            dose(recipe, Optional.of(bench.constant("busy-room-air")), "dose-ceiling",
+            dose(recipe, stock, Optional.of(bench.constant("busy-room-air")), "dose-ceiling",
                     "stock at most, in water in balance with the air of a busy room").ifPresent(ceiling -> {
                 list.add(new Ingredient(recipe.with(), ceiling, least.or(() -> Optional.of(ceiling)), false));
                 compareWithReadings(recipe, ceiling);
             });
-        }
+        });
         return list;
     }
 
-    private Optional<Figure> dose(Recipe.Adjust recipe, Optional<Constant> carbonDioxide, String name, String label) {
+    private Optional<Figure> dose(Recipe.Adjust recipe, Recipe.Saturate stock, Optional<Constant> carbonDioxide, String name, String label) {
         Optional<Quantity> ph = recipe.to().forSums();
         if (ph.isEmpty()) {
             return Optional.empty();
         }
         Job job = job("lime-dose").given("ph", ph.get(), Job.CASE_FILE).given("volume", volume(), new Origin.OfFigure(batch.key()))
-                .gives("stock-volume", key(name), label);
+                .given("made-at", stock.at(), Job.CASE_FILE).gives("stock-volume", key(name), label);
         carbonDioxide.ifPresent(air -> job.given("carbon-dioxide", air));
         if (name.equals("dose-ceiling")) {
             job.gives("calcium", key("calcium"), "dissolved calcium at most");

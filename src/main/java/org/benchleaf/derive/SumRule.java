@@ -48,14 +48,14 @@ final class SumRule {
         if (sum < 1 - MixturePart.ALMOST && open.isPresent()) {
             verdict.lack("hazards", "factor-unknown", "substance", open.get().part().name(), "class", name);
         } else if (sum >= 1 - MixturePart.ALMOST && thick) {
-            verdict.refuse("not " + name, rule.source(), "too-thick", "limit", Reading.of(rule.flowsUpTo().orElseThrow()));
+            verdict.refuse(name, rule.source(), "too-thick", "limit", Reading.of(rule.flowsUpTo().orElseThrow()));
         } else if (sum >= 1 - MixturePart.ALMOST) {
             verdict.give(name, statement, rule.source(), "sum-reached", "parts", words(counting), "sum",
                     Reading.number(sum));
         } else if (!counting.isEmpty()) {
-            verdict.refuse("not " + name, rule.source(), "sum-below", "parts", words(counting), "sum", Reading.number(sum));
+            verdict.refuse(name, rule.source(), "sum-below", "parts", words(counting), "sum", Reading.number(sum));
         } else if (!terms.isEmpty()) {
-            verdict.refuse("not " + name, rule.source(), "sum-too-little", "parts", words(terms));
+            verdict.refuse(name, rule.source(), "sum-too-little", "parts", words(terms));
         }
     }
 

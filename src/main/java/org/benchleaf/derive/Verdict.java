@@ -34,7 +34,7 @@ final class Verdict {
     /** A class is given; the sentence has this key. */
     void give(String name, String statement, String source, String key, Object... pairs) {
         statements.add(statement);
-        grounds.add(new Hazards.Ground(name + ", " + statement, Optional.of(statement), say(key, pairs), source));
+        grounds.add(new Hazards.Ground(Optional.of(name), Optional.of(statement), say(key, pairs), source));
     }
 
     /** A statement that was given names something: the substance that sensitises, or the organs, where these are known. */
@@ -44,7 +44,12 @@ final class Verdict {
 
     /** A class was looked at and not given. */
     void refuse(String name, String source, String key, Object... pairs) {
-        grounds.add(new Hazards.Ground(name, Optional.empty(), say(key, pairs), source));
+        grounds.add(new Hazards.Ground(Optional.of(name), Optional.empty(), say(key, pairs), source));
+    }
+
+    /** No class of a theme was given. */
+    void refuseAny(String source, String key, Object... pairs) {
+        grounds.add(new Hazards.Ground(Optional.empty(), Optional.empty(), say(key, pairs), source));
     }
 
     void lack(String about, String key, Object... pairs) {

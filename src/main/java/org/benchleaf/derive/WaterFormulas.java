@@ -58,7 +58,7 @@ final class WaterFormulas {
     }
 
     private static Answers limeDose(Args args) {
-        LimeWater.Dose dose = LimeWater.dose(args.one("ph"), args.one("volume"), args.one("temperature"),
+        LimeWater.Dose dose = LimeWater.dose(args.one("ph"), args.one("volume"), args.one("made-at"), args.one("temperature"),
                 args.one("carbon-dioxide"));
         Answers answers = new Answers().number("calcium", dose.calcium()).number("stock-volume", dose.stockVolume());
         return args.one("carbon-dioxide").value() > 0 ? answers

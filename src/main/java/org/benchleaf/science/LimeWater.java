@@ -21,6 +21,8 @@ public final class LimeWater {
     private static final double LOWEST_PH = 3;
     private static final double HIGHEST_PH = 16;
     private static final double PH_TOLERANCE = 1e-12;
+    /** The last places of a binary number must not make a stock too weak for itself. */
+    private static final double NEARLY = 1e-9;
 
     /**
      * Limewater in balance with its solid.
@@ -131,16 +133,17 @@ public final class LimeWater {
      * for the calcium; the carbon in all is what the water took up from the air before. Stock = V c / saturated c.
      *
      * <p>Units: pH, volume of the finished bath, °C, carbon dioxide in ppm of air at one atmosphere; result in mol/kg
-     * and mL of limewater saturated at the same temperature.
+     * and mL of limewater saturated at the temperature at which it was made.
      *
-     * <p>Range: from the pH of the water itself to that of saturated limewater; 0 to 40 °C; 0 to 100 000 ppm.
+     * <p>Range: from the pH of the water itself to that of saturated limewater; both temperatures 0 to 40 °C; 0 to 100 000 ppm.
      *
      * <p>Source: constants of {@link Equilibrium}. A starting point: an open bath drifts, so measure.
      *
      * @throws OutsideRange if limewater cannot bring the water to that pH, or a value lies outside its range
      * @throws NoConvergence if the solver finds no dose
      */
-    public static Dose dose(Quantity ph, Quantity volume, Quantity temperature, Quantity carbonDioxide) {
+    public static Dose dose(Quantity ph, Quantity volume, Quantity madeAt, Quantity temperature, Quantity carbonDioxide) {
+        double stock = Solution.saturated(celsius("made-at", madeAt)).calcium();
         double t = celsius("temperature", temperature);
         double ppm = Require.within("carbon-dioxide", carbonDioxide, 0, 100_000, Unit.PPM,
                 "air, up to a tenth of it carbon dioxide");
@@ -155,8 +158,10 @@ public final class LimeWater {
                     + " (the water itself) to pH " + hundredths(full.ph()) + " (saturated limewater)",
                     "limewater can only raise the pH of water");
         }
-        return new Dose(Quantity.of(calcium, Unit.MOLE_PER_KILOGRAM),
-                Quantity.of(whole * calcium / full.calcium(), Unit.MILLILITRE));
+        if (calcium > stock * (1 + NEARLY)) {
+            throw new OutsideRange("ph", "pH " + wanted, "less", "limewater made at a higher temperature holds less than a bath of that pH");
+        }
+        return new Dose(Quantity.of(calcium, Unit.MOLE_PER_KILOGRAM), Quantity.of(whole * calcium / stock, Unit.MILLILITRE));
     }
 
     private static double celsius(String input, Quantity temperature) {

@@ -227,7 +227,7 @@ class ComparedPageTest {
     private static String keeps(String material) {
         return pages().stream().filter(page -> page.path().equals("materials/" + material + ".html")).flatMap(AllBlocks::of)
                 .filter(Facts.class::isInstance).map(Facts.class::cast).flatMap(facts -> facts.facts().stream())
-                .filter(fact -> fact.name().equals("Keeps, once opened")).map(fact -> fact.value().markup()).findFirst().orElseThrow();
+                .filter(fact -> fact.name().equals("Keeps, once opened")).map(fact -> fact.value().plain()).findFirst().orElseThrow();
     }
 
     /** University of Edinburgh, 2015: water of an aqueous adhesive moves iron out of iron-gall ink into the paper around. */

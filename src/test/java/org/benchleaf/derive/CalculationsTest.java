@@ -83,6 +83,7 @@ class CalculationsTest {
         "parts, 'parts=1:5; total=180 g', parts, '1 + 4'",
         "parts, 'parts=1; total=180 g', parts, '2'",
         "lime-dose, 'ph=pH 13; volume=1 L', ph, '12.48'",
+        "lime-dose, 'ph=pH 12.45; volume=1 L; made-at=40 °C', ph, 'holds less'",
         "alkaline-reserve, 'sample=1 g; acid-volume=20 mL; acid=0.1 mol/L; base-volume=21 mL; base=0.1 mol/L', base-volume, '20'",
         "bath, 'height=420 mm; width=594 mm; margin=50 mm; depth=30 mm; baths=1.5', baths, 'whole number'",
         "drying, 'dry=10 g; first=20 g; second=20 g; between=20 min', second, 'first weighing'",

@@ -356,7 +356,7 @@ class LawsTest {
     }
 
     private static LimeWater.Dose dose(double ph, double celsius, double ppm) {
-        return LimeWater.dose(Quantity.of(ph, Unit.PH), Quantity.of(1, Unit.LITRE), celsius(celsius),
+        return LimeWater.dose(Quantity.of(ph, Unit.PH), Quantity.of(1, Unit.LITRE), celsius(celsius), celsius(celsius),
                 Quantity.of(ppm, Unit.PPM));
     }
 
