@@ -6,6 +6,8 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.parallel.Execution;
 import org.junit.jupiter.api.parallel.ExecutionMode;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** The choices above the evidence of a measure; of the demo's two cases with a surface pH one is on rag paper. */
 @Execution(ExecutionMode.CONCURRENT)
@@ -18,14 +20,42 @@ class EvidenceIT {
         Windows.lend(window -> {
             window.open(PAGE);
             assertThat(rows(window, "[data-has]")).hasSize(2);
-            choose(window, "paper-rag");
+            choose(window, "paper", "paper-rag");
             assertThat(rows(window, "[data-has]")).singleElement().asString().contains("The letter that was not washed");
             assertThat(rows(window, ".evidence-plot tbody tr")).singleElement().asString().contains("4.9");
             assertThat(window.run("return document.querySelector('[data-evidence-status]').textContent;"))
                     .isEqualTo("1 of 2 rows on this page are shown.");
-            choose(window, "");
+            choose(window, "paper", null);
             assertThat(rows(window, "[data-has]")).hasSize(2);
             assertThat(rows(window, ".evidence-plot tbody tr")).hasSize(3);
+        });
+    }
+
+    /** Which cases have what was chosen, read in the case files of the demo: technique, paper and kinds of their steps. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            colour | 4 | technique-cyanotype  |                 |                   | A blue plan
+            colour | 4 |                      | paper-rag       |                   | A blue plan; A parish map
+            colour | 4 |                      | paper-wood-pulp |                   | A poster; A tide table
+            colour | 4 |                      |                 | step-humidification | A blue plan; A parish map
+            colour | 4 |                      | paper-wood-pulp | step-washing      | A tide table
+            colour | 4 | technique-cyanotype  | paper-wood-pulp |                   |
+            size   | 3 |                      |                 | step-mending      | A blue plan; A parish map; A tide table
+            size   | 3 | technique-lithograph-hand-coloured | paper-rag | step-infilling | A parish map
+            ph     | 2 | technique-handwriting |                | step-housing      | The letter
+            """)
+    void choices_leave_the_cases_that_have_all_of_them(String measure, int all, String technique, String paper, String step, String cases) {
+        List<String> left = cases == null ? List.of() : List.of(cases.split("; "));
+        Windows.lend(window -> {
+            window.open("evidence/" + measure + ".html");
+            choose(window, "technique", technique);
+            choose(window, "paper", paper);
+            choose(window, "step", step);
+            List<String> shown = rows(window, "[data-has]");
+            assertThat(shown).hasSameSizeAs(left);
+            assertThat(left).allSatisfy(one -> assertThat(shown).anyMatch(row -> row.strip().startsWith(one)));
+            assertThat(window.run("return document.querySelector('[data-evidence-status]').textContent;"))
+                    .isEqualTo(left.size() + " of " + all + " rows on this page are shown.");
         });
     }
 
@@ -43,9 +73,10 @@ class EvidenceIT {
         });
     }
 
-    private static void choose(Window window, String value) {
-        window.run("const list = document.querySelector('#only-paper'); list.value = '" + value
-                + "'; list.dispatchEvent(new Event('change'));");
+    /** Chooses a value of a list; every value where none is named. */
+    private static void choose(Window window, String list, String value) {
+        window.run("const list = document.querySelector('#only-' + arguments[0]); list.value = arguments[1];"
+                + " list.dispatchEvent(new Event('change'));", list, value == null ? "" : value);
     }
 
     private static List<String> rows(Window window, String selector) {
