@@ -64,10 +64,15 @@ record CaseDesk(WorkedCase worked, Library library, Clearance clearance, List<Ca
         return onScreenOnly(page.output(), page.output() == Clearance.Output.PREPARATION_SHEET);
     }
 
-    /** What of a page no permission lets anybody print; of one that holds recipes, their workings too if the author chose so. */
+    /** What of a page no permission lets anybody print, and what it leaves off its paper. */
     List<String> onScreenOnly(Clearance.Output output, boolean recipes) {
-        return Stream.concat(unlicensed(output).stream(),
-                Stream.of("workings").filter(any -> recipes && !treatment().workingsPrinted())).toList();
+        return Stream.concat(unlicensed(output).stream(), leftOff(output, recipes).filter(any -> clearance.prints(output))).toList();
+    }
+
+    /** The details of a case study, which the results have; the workings of recipes as the author chose. */
+    private Stream<String> leftOff(Clearance.Output output, boolean recipes) {
+        return output == Clearance.Output.CASE_STUDY ? Stream.of("details")
+                : Stream.of("workings").filter(any -> recipes && !treatment().workingsPrinted());
     }
 
     private List<String> unlicensed(Clearance.Output output) {
