@@ -55,7 +55,7 @@ final class AssessmentPage implements ClassPageMaker {
         Words words = sheet.words();
         List<List<RichText>> rows = new ArrayList<>();
         for (ClassPapers.Outcome one : desk.course().papers().outcomes()) {
-            rows.add(List.of(RichText.of(desk.step(sheet, one.at()) + ": " + ClassPage.deed(words, one)),
+            rows.add(List.of(RichText.of(words.more(desk.step(sheet, one.at()), ClassPage.deed(words, one))),
                     RichText.of(one.metWhen().orElse(words.say("class.not-stated"))),
                     RichText.of(words.say("class.line")), RichText.of(words.say("class.line")),
                     RichText.of(words.say("class.line")), RichText.of(words.say("class.line"))));

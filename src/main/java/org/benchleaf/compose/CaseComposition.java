@@ -34,7 +34,7 @@ public final class CaseComposition {
         this.makers = PageMakers.CASE.stream().filter(maker -> maker.applies(before)).toList();
         this.desk = new CaseDesk(worked, library, clearance, makers.stream().map(CasePageMaker::name).toList(),
                 PageMakers.NAMES, new LanguageFolder("", Set.of(), languages(worked.source())));
-        this.classes = ClassDesk.of(new CaseDesk(worked, library, clearance, desk.pages(), PageMakers.NAMES, LanguageFolder.NONE));
+        this.classes = ClassDesk.of(desk);
         makers.forEach(maker -> pages.put(desk.path(maker.name().file()), () -> maker.make(desk)));
         classes.forEach(course -> PageMakers.CLASS.forEach(maker ->
                 pages.put(course.path(maker.name().ending()), () -> maker.make(course))));
@@ -51,9 +51,12 @@ public final class CaseComposition {
 
     private TranslatedPages in(Translation translation) {
         Library library = LibraryTexts.in(translation.phrases(), desk.library());
-        CaseDesk there = new CaseDesk(new Deriver(library).told(desk.worked(), translation), library, desk.clearance(), desk.pages(),
+        CaseDesk told = new CaseDesk(new Deriver(library).told(desk.worked(), translation), library, desk.clearance(), desk.pages(),
                 desk.names(), folder(translation));
-        return new TranslatedPages(translation.language(), desk.treatment().language(), there, makers);
+        List<Supplier<Page>> there = new ArrayList<>();
+        makers.forEach(maker -> there.add(() -> maker.make(told)));
+        ClassDesk.of(told).forEach(course -> PageMakers.CLASS.forEach(maker -> there.add(() -> maker.make(course))));
+        return new TranslatedPages(desk.treatment().language(), told, there);
     }
 
     /** The paths of the pages, those of the case before those of its classes. */
@@ -110,7 +113,7 @@ public final class CaseComposition {
     }
 
     private LanguageFolder folder(Translation translation) {
-        return new LanguageFolder(translation.language(), Set.copyOf(ownPaths()), languages(desk.treatment()));
+        return new LanguageFolder(translation.language(), pages.keySet(), languages(desk.treatment()));
     }
 
     /** Every page, in the order of their paths. */

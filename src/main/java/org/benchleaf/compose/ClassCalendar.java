@@ -83,7 +83,7 @@ final class ClassCalendar {
         List<ScheduleReading.Turn> turns = desk.reading().turns().stream().filter(wanted).toList();
         turns.forEach(turn -> event(events, "station-" + turn.station() + "-part-" + turn.part(), turn.from(), turn.to(),
                 (naming ? sheet.words().say("class.station-n", "n", turn.station()) + ": " : "")
-                        + desk.step(sheet, turn.step()) + ", " + turn.work()));
+                        + desk.step(sheet, turn.step()) + ", " + desk.reading().work(turn)));
         return events;
     }
 

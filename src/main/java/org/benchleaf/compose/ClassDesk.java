@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import org.benchleaf.derive.ClassPlan;
 import org.benchleaf.derive.ClassSupplies;
 import org.benchleaf.derive.Figure;
+import org.benchleaf.derive.PlanWords;
 import org.benchleaf.derive.Preparation;
 import org.benchleaf.derive.ScheduleReading;
 import org.benchleaf.model.ClassPapers;
@@ -17,6 +18,7 @@ import org.benchleaf.model.CourseClass;
 import org.benchleaf.model.Material;
 import org.benchleaf.model.Part;
 import org.benchleaf.model.Step;
+import org.benchleaf.model.TreatmentCase;
 import org.benchleaf.quantity.Quantity;
 
 /**
@@ -39,12 +41,24 @@ record ClassDesk(CaseDesk desk, ClassPlan plan, ScheduleReading reading) {
         }
         return desk.worked().classes().stream().filter(plan -> plan.source().papers().published())
                 .flatMap(plan -> plan.schedule().stream().map(schedule ->
-                        new ClassDesk(desk, plan, new ScheduleReading(schedule)))).toList();
+                        new ClassDesk(desk, plan, new ScheduleReading(schedule, words(desk))))).toList();
+    }
+
+    /** The plan in the words of the pages. */
+    private static PlanWords words(CaseDesk desk) {
+        TreatmentCase treatment = desk.treatment();
+        Words words = Words.in(treatment.language());
+        return new PlanWords(desk.library().phrases(), id -> step(words, treatment, id), kind -> words.term("step-kind", kind),
+                id -> treatment.step(id).flatMap(Step::hold).map(Step.Hold::before).orElse(""));
+    }
+
+    private static String step(Words words, TreatmentCase treatment, String id) {
+        return treatment.step(id).map(new StepTitle(words, treatment)::of).orElse(id);
     }
 
     /** The ways from a page of the case to its classes. */
     static List<LinkList.Entry> ways(Sheet sheet, CaseDesk desk) {
-        return of(desk).stream().map(one -> new LinkList.Entry(sheet.link(sheet.library().phrases().of(one.course().title()), one.path(".html")),
+        return of(desk).stream().map(one -> new LinkList.Entry(sheet.link(one.course().title(), one.path(".html")),
                 sheet.words().say("class.way", "begins", one.moment(sheet, one.course().starts()),
                         "stations", one.course().stations()))).toList();
     }
@@ -53,7 +67,7 @@ record ClassDesk(CaseDesk desk, ClassPlan plan, ScheduleReading reading) {
     Section papers(Sheet sheet) {
         Words words = sheet.words();
         List<LinkList.Entry> entries = new ArrayList<>();
-        desk.names().ofClass().stream().filter(page -> !path(page.ending()).equals(sheet.path())).forEach(page ->
+        desk.names().ofClass().stream().filter(page -> !desk.folder().of(path(page.ending())).equals(sheet.path())).forEach(page ->
                 entries.add(new LinkList.Entry(sheet.link(words.say("class-page." + page.kind()), path(page.ending())),
                         words.say("class-page." + page.kind() + "-about"))));
         entries.add(new LinkList.Entry(sheet.link(words.say("case-page.step-sheet"),
@@ -79,9 +93,9 @@ record ClassDesk(CaseDesk desk, ClassPlan plan, ScheduleReading reading) {
 
     /** An empty page of the class. */
     Sheet sheet(ClassPageName page) {
-        Sheet sheet = new Sheet(path(page.ending()), page.kind(), desk.treatment().language(), desk.library(),
+        Sheet sheet = new Sheet(desk.folder().of(path(page.ending())), page.kind(), desk.treatment().language(), desk.library(),
                 plan.figures(), desk.names());
-        return sheet.madeFor(desk.clearance().audience()).toldFrom(desk.treatment().sources());
+        return sheet.madeFor(desk.clearance().audience()).toldFrom(desk.treatment().sources()).lyingIn(desk.folder());
     }
 
     /** The head of a page: which class, which issue, and that nothing here is the whole of what must be known. */
@@ -113,10 +127,10 @@ record ClassDesk(CaseDesk desk, ClassPlan plan, ScheduleReading reading) {
     Page finish(Sheet sheet, ClassPageName page) {
         Words words = sheet.words();
         String what = words.say("class-page." + page.kind());
-        String title = what + ": " + course().title();
+        String title = words.more(what, course().title());
         return sheet.page(title, words.say("class.description", "what", what, "class", course().title()),
                 Optional.of(desk.treatment().id()),
-                new Frames(desk.library(), words, desk.clearance().audience(), desk.names().ofSite()).ofCase(sheet.path(),
+                new Frames(desk.library(), words, desk.clearance().audience(), desk.names().ofSite()).lyingIn(desk.folder()).ofCase(sheet.path(),
                         title, desk.treatment(), desk.pages(),
                         desk.onScreenOnly(Clearance.Output.PREPARATION_SHEET, page.recipes()), Optional.empty()));
     }
@@ -169,19 +183,20 @@ record ClassDesk(CaseDesk desk, ClassPlan plan, ScheduleReading reading) {
 
     /** What a step is called. */
     String step(Sheet sheet, String id) {
-        return desk.treatment().step(id).map(new StepTitle(sheet.words(), desk.treatment())::of).orElse(id);
+        return step(sheet.words(), desk.treatment(), id);
     }
 
     /** A piece of work, with the step to which it belongs. */
     String work(Sheet sheet, ScheduleReading.Turn turn) {
         String step = step(sheet, turn.step());
-        return step.equalsIgnoreCase(turn.work()) ? step : step + ": " + turn.work();
+        String work = reading.work(turn);
+        return step.equalsIgnoreCase(work) ? step : sheet.words().more(step, work);
     }
 
-    /** What a material, solution or piece of equipment is called. */
+    /** What a material, solution, piece of equipment or thing that is shared is called. */
     String thing(Sheet sheet, String id) {
-        return Optional.ofNullable(desk.library().materials().get(id)).map(Material::name)
+        return Optional.ofNullable(desk.library().materials().get(id)).map(Material::name).map(desk.library().phrases()::of)
                 .or(() -> Optional.ofNullable(desk.library().reference().equipment().get(id)).map(one -> one.name()))
-                .orElseGet(() -> desk.treatment().solution(id).isPresent() ? new HazardMaker(sheet, desk).name(id) : id);
+                .orElseGet(() -> desk.treatment().solution(id).isPresent() ? new HazardMaker(sheet, desk).name(id) : reading.thing(id));
     }
 }

@@ -87,7 +87,7 @@ final class ClassPage implements ClassPageMaker {
                 Fact.of(words.say("class.worked-on"), words.say(course.papers().sheets() == ClassPapers.Sheets.OBJECT
                         ? "class.object" : "class.practice")),
                 Fact.of(words.say("class.steps-of"), desk.plan().steps().stream()
-                        .map(step -> desk.step(sheet, step.id())).collect(Collectors.joining(", ")))));
+                        .map(step -> desk.step(sheet, step.id())).collect(Collectors.collectingAndThen(Collectors.toList(), words::list)))));
         course.papers().like().ifPresent(like -> facts.add(Fact.of(words.say("class.like"), like)));
         course.papers().issue().ifPresent(issue -> {
             issue.preparedBy().ifPresent(who -> facts.add(Fact.of(words.say("class.prepared-by"), who)));
@@ -198,7 +198,7 @@ final class ClassPage implements ClassPageMaker {
         }
         blocks.add(new Table("shared-table", words.say("class.shared-caption"), words.columns("class.thing",
                 "class.there-are", "class.at-once"), desk.reading().shared().stream().map(one -> List.of(
-                        RichText.of(one.thing()), RichText.of(String.valueOf(one.count())),
+                        RichText.of(desk.reading().thing(one.thing())), RichText.of(String.valueOf(one.count())),
                         RichText.of(String.valueOf(one.most())))).toList(), Optional.empty()));
         loads(sheet, desk, blocks);
         desk.plan().supplies().bench().map(new WorkingMaker(sheet)::make).ifPresent(blocks::add);

@@ -157,7 +157,8 @@ final class ClassPreparationPage implements ClassPageMaker {
         if (filling.place() == ClassSupplies.MadeAt.TRAY) {
             return words.say("class.in-trays", "n", filling.count());
         }
-        String made = filling.vessel().map(kind -> words.say("class.in-vessels", "n", filling.count(), "kind", kind,
+        String made = filling.vessel().map(kind -> words.say("class.in-vessels", "n", filling.count(),
+                "kind", sheet.library().phrases().of(kind),
                 "holds", sheet.numbers().written(filling.holds().orElseThrow()).text(),
                 "each", filling.each().map(each -> sheet.numbers().amount(each).text()).orElse("")))
                 .orElseGet(() -> words.say("class.no-vessel"));
@@ -185,7 +186,7 @@ final class ClassPreparationPage implements ClassPageMaker {
                 RichText.of(item.all().map(one -> count(sheet, desk, item, one)).orElse(words.say(
                         item.station().isEmpty() ? "class.for-the-room" : "class.not-worked-out"))),
                 RichText.of(item.steps().isEmpty() ? words.say("class.all-steps") : item.steps().stream()
-                        .map(step -> desk.step(sheet, step)).distinct().collect(Collectors.joining(", "))))).toList();
+                        .map(step -> desk.step(sheet, step)).distinct().collect(Collectors.collectingAndThen(Collectors.toList(), words::list))))).toList();
         return new Table("lay-out-table", words.say("class.lay-out-caption"), words.columns("class.thing",
                 "class.at-station", "class.in-all", "class.for"), rows, Optional.empty());
     }
@@ -200,14 +201,15 @@ final class ClassPreparationPage implements ClassPageMaker {
         if (item.mark().isPresent()) {
             return onTheBench(sheet, item);
         }
-        String told = item.words().isEmpty() ? name : name + ", " + item.words();
-        return desk.size(sheet, item).map(size -> told + ", " + size).orElse(told);
+        String told = item.words().isEmpty() ? name : sheet.words().list(List.of(name, item.words()));
+        return desk.size(sheet, item).map(size -> sheet.words().list(List.of(told, size))).orElse(told);
     }
 
     /** A vessel as the studio calls it, another thing of the bench by its word, as an entry of a list begins. */
     static String onTheBench(Sheet sheet, ClassSupplies.LaidOut item) {
         return Words.capital(item.mark().map(mark -> RecipeMaker.mark(sheet.words(), sheet.numbers(), mark))
-                .orElseGet(() -> item.kind() == ClassSupplies.Kind.BENCH ? sheet.words().say("lay-out." + item.id()) : item.id()));
+                .orElseGet(() -> item.kind() == ClassSupplies.Kind.BENCH ? sheet.words().say("lay-out." + item.id())
+                        : sheet.library().phrases().of(item.id())));
     }
 
     /** A weight by its mass. */
@@ -231,7 +233,7 @@ final class ClassPreparationPage implements ClassPageMaker {
         Map<String, Reference.WasteKind> kinds = desk.desk().library().reference().waste();
         List<List<RichText>> rows = new ArrayList<>(desk.plan().supplies().waste().stream().map(one -> List.of(
                 RichText.of(one.kind().map(kinds::get).map(Reference.WasteKind::name).orElse(words.say("class.waste-unknown"))),
-                RichText.of(one.solutions().stream().map(id -> desk.thing(sheet, id)).collect(Collectors.joining(", "))),
+                RichText.of(words.list(one.solutions().stream().map(id -> desk.thing(sheet, id)).toList())),
                 RichText.of(words.say("class.at-most", "amount", sheet.amount(one.volume()).text())),
                 RichText.of(one.cans().map(cans -> words.say("class.cans", "n", (long) cans.value().value(), "can",
                         sheet.numbers().written(one.can().orElseThrow()).text())).orElse(words.say("class.no-can"))),
@@ -251,8 +253,8 @@ final class ClassPreparationPage implements ClassPageMaker {
     private static List<List<RichText>> ofTheBench(Sheet sheet, ClassDesk desk) {
         Words words = sheet.words();
         List<List<RichText>> rows = new ArrayList<>();
-        desk.plan().supplies().buffers().ifPresent(item -> rows.add(
-                wasteRow(words, "class.waste-buffers", onTheBench(sheet, item) + ", " + item.words(), words.say("class.not-worked-out"))));
+        desk.plan().supplies().buffers().ifPresent(item -> rows.add(wasteRow(words, "class.waste-buffers",
+                words.list(List.of(onTheBench(sheet, item), item.words())), words.say("class.not-worked-out"))));
         desk.plan().steps().stream().flatMap(step -> step.part(Part.Blotters.class).flatMap(Part.Blotters::blotter).stream()).distinct()
                 .forEach(blotter -> desk.plan().supplies().layOut().stream().filter(item -> item.id().equals(blotter)).forEach(item -> rows.add(
                         wasteRow(words, "class.waste-blotters", desk.thing(sheet, blotter), item.all().map(all -> words.say("class.at-most",

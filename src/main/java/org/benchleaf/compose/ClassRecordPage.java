@@ -35,7 +35,7 @@ final class ClassRecordPage implements ClassPageMaker {
         for (int station = 1; station <= desk.course().stations(); station++) {
             List<String> codes = desk.codes(station);
             stations.add(new RecordForm.Station(station, sheet.words().say("class.station-n", "n", station)
-                    + (codes.isEmpty() ? "" : ", " + String.join(", ", codes)), codes));
+                    + (codes.isEmpty() ? "" : sheet.words().say("list.comma") + sheet.words().list(codes)), codes));
         }
         return new RecordForm(desk.desk().treatment().id(), BenchViewMaker.fingerprint(tasks), desk.course().id(),
                 desk.course().papers().issue().map(issue -> String.valueOf(issue.number())).orElse(""), stations, tasks,

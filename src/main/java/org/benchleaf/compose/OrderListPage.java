@@ -42,7 +42,7 @@ final class OrderListPage implements ClassPageMaker {
         return desk.plan().supplies().layOut().stream().flatMap(item -> {
             String name = ClassPreparationPage.name(sheet, desk, item);
             return item.kind() == ClassSupplies.Kind.SHEET
-                    ? desk.course().papers().like().map(like -> row(sheet, item, name + ": " + like)).stream()
+                    ? desk.course().papers().like().map(like -> row(sheet, item, sheet.words().more(name, like))).stream()
                     : item.id().equals("buffers") ? Stream.of(row(sheet, item, name)) : Stream.empty();
         });
     }

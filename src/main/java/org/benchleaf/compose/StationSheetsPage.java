@@ -47,15 +47,15 @@ final class StationSheetsPage implements ClassPageMaker {
 
     private static Section section(Sheet sheet, ClassDesk desk, int station) {
         Words words = sheet.words();
-        String code = String.join(", ", desk.codes(station));
+        String name = words.say("class.station-n", "n", station);
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Facts(List.of(Fact.of(words.say("class.name"), words.say("class.line")),
                 Fact.of(words.say("class.date"), words.say("class.line")))));
         blocks.add(times(sheet, desk, station));
         desk.bathsMadeInTrays().forEach(made -> blocks.add(bath(sheet, desk, station, made)));
         blocks.addAll(kit(sheet, desk, station));
-        return new Section("station-" + station, words.say("class.station-n", "n", station) + (code.isEmpty() ? ""
-                : ", " + code), Optional.of(desk.course().title() + ". " + desk.issue(sheet)), blocks);
+        return new Section("station-" + station, desk.codes(station).isEmpty() ? name
+                : words.list(List.of(name, words.list(desk.codes(station)))), Optional.of(desk.course().title() + ". " + desk.issue(sheet)), blocks);
     }
 
     private static Table times(Sheet sheet, ClassDesk desk, int station) {
@@ -106,7 +106,7 @@ final class StationSheetsPage implements ClassPageMaker {
                         ? work + ". " + step.map(Step::instruction).orElse("")
                         : inTheTray(sheet, desk, turn).map(how -> work + ". " + how).orElse(work);
         String with = turn.takes().stream().filter(one -> !one.endsWith("station " + turn.station()))
-                .collect(Collectors.joining(", "));
+                .map(desk.reading()::thing).collect(Collectors.collectingAndThen(Collectors.toList(), words::list));
         return List.of(RichText.of(desk.clock(sheet, turn.from())), RichText.of(desk.clock(sheet, turn.to())),
                 RichText.of(whole), RichText.of(with.isEmpty() ? words.say("class.alone") : with),
                 RichText.of(turn.isHandsOn() ? words.say("class.line") : words.say("class.waiting")));

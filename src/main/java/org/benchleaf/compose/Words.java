@@ -138,6 +138,11 @@ final class Words {
         return String.join(say("list.comma"), things);
     }
 
+    /** What something is, and more of it, with the colon of the language between them. */
+    String more(String what, String more) {
+        return what + say("list.colon") + more;
+    }
+
     /** The word for one of a closed list, such as a kind of step; the trade word itself where none is given. */
     String term(String group, String word) {
         String key = group + "." + word.replace(' ', '-');

@@ -30,13 +30,34 @@ final class ClassDeriver {
      */
     ClassPlan plan(CourseClass course, TreatmentCase source, HazardAssessor.Assessment assessment,
             Map<String, Figure> ofCase, Messages messages) {
+        ClassPlan plan = plan(course, source, assessment, ofCase, schedule(course, source, messages), messages);
+        ClassPlan stated = plan.stating(IssueMaker.of(plan, assessment.care()));
+        IssueMaker.check(stated, messages);
+        return stated;
+    }
+
+    /**
+     * The same plan in other words: what the program says of it in those of the library, what its class and its case say in theirs.
+     *
+     * @param plan in the words of the case
+     * @param source the case in these words
+     * @param assessment hazards and care of the case, as the library words them
+     * @param told the case in the other words
+     * @param course the class in the other words
+     */
+    ClassPlan told(ClassPlan plan, TreatmentCase source, HazardAssessor.Assessment assessment, Map<String, Figure> ofCase,
+            TreatmentCase told, CourseClass course) {
+        return plan(plan.source(), source, assessment, ofCase, plan.schedule(), new Messages()).stating(plan.papers()).in(told, course);
+    }
+
+    private ClassPlan plan(CourseClass course, TreatmentCase source, HazardAssessor.Assessment assessment, Map<String, Figure> ofCase,
+            Optional<ClassSchedule> schedule, Messages messages) {
         List<Step> steps = course.steps(source);
         Scale scale = new Scale(course.stations(), course.sheetsEach(), Optional.of(course.stores().spare()));
         // The case itself has already been told of; here only what concerns the class would be news.
         Bench bench = groundwork.used(source, steps, scale, new Messages());
         TimelineMaker maker = groundwork.timeline(bench, steps);
         Timeline timeline = maker.onTheCalendar(Optional.of(course.starts()), false);
-        Optional<ClassSchedule> schedule = schedule(course, source, messages);
         WorkHours hours = groundwork.hours().without(course.stores().closed());
         ClassBatches batches = new ClassBatches(course, bench, new ClassDraws(course.stations(), timeline, schedule), hours, messages);
         Groundwork work = groundwork.make(bench, maker, batches);
@@ -56,11 +77,8 @@ final class ClassDeriver {
                         new ClassLoads(course, work.bench().ledger(), messages).of(planned)).orElse(List.of()), reading.map(planned ->
                         new ClassAir(course, work.bench(), ofCase, messages).of(steps, planned)).orElse(List.of()));
         course.papers().issue().ifPresent(issue -> new IssueDay(course, issue, messages).check(ordered, supplies.orders()));
-        ClassPlan plan = new ClassPlan(course, source.title(), scale.sheetCount(), steps, work.bench().ledger().figures(), timeline,
+        return new ClassPlan(course, source.title(), scale.sheetCount(), steps, work.bench().ledger().figures(), timeline,
                 preparations, ordered, supplies, schedule, IssuedPapers.NONE);
-        ClassPlan stated = plan.stating(IssueMaker.of(plan, assessment.care()));
-        IssueMaker.check(stated, messages);
-        return stated;
     }
 
     private Optional<ClassSchedule> schedule(CourseClass course, TreatmentCase source, Messages messages) {

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.benchleaf.model.CourseClass;
 import org.benchleaf.model.Step;
+import org.benchleaf.model.TreatmentCase;
 import org.benchleaf.quantity.Quantity;
 
 /**
@@ -39,6 +40,12 @@ public record ClassPlan(CourseClass source, String caseTitle, int sheets, List<S
     /** The same with what its papers state. */
     ClassPlan stating(IssuedPapers stated) {
         return new ClassPlan(source, caseTitle, sheets, steps, figures, timeline, preparations, starts, supplies, schedule, stated);
+    }
+
+    /** The same in the words of a case and a class in another language. */
+    ClassPlan in(TreatmentCase told, CourseClass course) {
+        return new ClassPlan(course, told.title(), sheets, course.steps(told), figures, timeline, preparations, starts, supplies, schedule,
+                papers);
     }
 
     /**

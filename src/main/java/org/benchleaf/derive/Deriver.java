@@ -15,6 +15,7 @@ import org.benchleaf.message.Messages;
 import org.benchleaf.model.CourseClass;
 import org.benchleaf.model.Finding;
 import org.benchleaf.model.Library;
+import org.benchleaf.model.LibraryTexts;
 import org.benchleaf.model.MeasuringConditions;
 import org.benchleaf.model.PhKind;
 import org.benchleaf.model.Result;
@@ -68,7 +69,7 @@ public final class Deriver {
 
     /**
      * A worked case in the words of one of its translations, what the program itself says of it in those of this library
-     * ({@link org.benchleaf.model.LibraryTexts#in}); every number stays.
+     * ({@link LibraryTexts#in}); every number stays.
      *
      * @param worked the case, worked out for the same studio
      */
@@ -78,8 +79,12 @@ public final class Deriver {
         work.tell(worked.timeline(), worked.source().steps());
         List<WorkedResult> results = results(work.bench());
         HazardAssessor.Assessment assessment = new HazardAssessor(work.bench()).assess(List.of());
-        return worked.in(translation).saying(work.bench().ledger().figures(), work.inOrder(worked.timeline()),
-                results, assessment.hazards(), assessment.care());
+        Map<String, Figure> figures = work.bench().ledger().figures();
+        WorkedCase told = worked.in(translation);
+        ClassDeriver classes = new ClassDeriver(groundwork);
+        return told.saying(figures, work.inOrder(worked.timeline()), results, assessment.hazards(), assessment.care(),
+                worked.classes().stream().map(plan -> classes.told(plan, worked.source(), assessment, figures, told.source(),
+                        LibraryTexts.in(translation.phrases(), plan.source()))).toList());
     }
 
     /** The pH of the liquids of a case by their equilibrium, as a function of their ids; see {@link org.benchleaf.model.LiquidPh}. */

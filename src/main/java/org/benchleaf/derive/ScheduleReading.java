@@ -6,7 +6,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.IntFunction;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.benchleaf.plan.Claim;
 import org.benchleaf.plan.Delay;
@@ -19,11 +18,18 @@ public final class ScheduleReading {
 
     private final ClassSchedule schedule;
     private final Timetable timetable;
+    private final PlanWords words;
 
-    /** Reads a schedule. */
+    /** Reads a schedule in its own words, which are English. */
     public ScheduleReading(ClassSchedule schedule) {
+        this(schedule, PlanWords.ENGLISH);
+    }
+
+    /** Reads a schedule in the words of a language; what stands in a {@link Turn} stays as the plan has it. */
+    public ScheduleReading(ClassSchedule schedule, PlanWords words) {
         this.schedule = schedule;
         this.timetable = schedule.timetable();
+        this.words = words;
     }
 
     /**
@@ -145,6 +151,16 @@ public final class ScheduleReading {
         return turns;
     }
 
+    /** A piece of work in words. */
+    public String work(Turn turn) {
+        return words.work(turn.step(), turn.work());
+    }
+
+    /** What a thing or kind of person that is shared is called; so many of one, as a {@link Turn} takes them. */
+    public String thing(String thing) {
+        return words.thing(thing);
+    }
+
     /**
      * Where a station waits, and why.
      *
@@ -152,12 +168,12 @@ public final class ScheduleReading {
      */
     public List<Wait> waits(IntFunction<String> clock) {
         return schedule.delays().stream().map(delay -> new Wait(delay.station() + 1,
-                partName(delay.station(), delay.part()), delay.minutes(), why(delay.station(), delay.cause(), clock))).toList();
+                told(delay.station(), delay.part()), delay.minutes(), why(delay.station(), delay.cause(), clock))).toList();
     }
 
     /** What one more of each thing that runs out would give. */
     public List<Gain> gains() {
-        return schedule.gains().stream().map(gain -> new Gain(thing(gain.thing()), clock(gain.end()),
+        return schedule.gains().stream().map(gain -> new Gain(words.thing(thing(gain.thing())), clock(gain.end()),
                 gain.end() < timetable.end())).toList();
     }
 
@@ -202,22 +218,30 @@ public final class ScheduleReading {
 
     private String why(int station, Delay.Cause cause, IntFunction<String> clock) {
         if (cause instanceof Delay.Taken taken) {
-            String holders = taken.holders().stream().map(holder -> stations().get(holder.station()).name() + " ("
-                    + partName(holder.station(), holder.part()) + ")").collect(Collectors.joining(" and "));
-            return thing(taken.thing()) + ", taken by " + holders + " until " + clock.apply(taken.until());
+            String holders = taken.holders().stream().map(holder -> words.thing(stations().get(holder.station()).name()) + " ("
+                    + told(holder.station(), holder.part()) + ")")
+                    .reduce((one, other) -> words.phrases().say("{one} and {other}", "one", one, "other", other)).orElse("");
+            return words.phrases().say("{thing}, taken by {stations} until {time}", "thing", words.thing(thing(taken.thing())),
+                    "stations", holders, "time", clock.apply(taken.until()));
         }
         if (cause instanceof Delay.Away away) {
-            return thing(away.thing()) + ", not there until " + clock.apply(away.until());
+            return words.phrases().say("{thing}, not there until {time}", "thing", words.thing(thing(away.thing())),
+                    "time", clock.apply(away.until()));
         }
         if (cause instanceof Delay.HeldBack held) {
-            return "it is held back so that the wait before " + partName(station, held.laterPart())
-                    + " stays short, and there " + why(station, held.cause(), clock);
+            return words.phrases().say("it is held back so that the wait before {work} stays short, and there {why}",
+                    "work", told(station, held.laterPart()), "why", why(station, held.cause(), clock));
         }
-        return "nothing is in the way, but beginning sooner would make the class no shorter";
+        return words.phrases().of("nothing is in the way, but beginning sooner would make the class no shorter");
     }
 
     private List<Station> stations() {
         return timetable.classroom().stations();
+    }
+
+    private String told(int station, int part) {
+        String[] name = partName(station, part).split(": ", 2);
+        return words.part(name[0], name[1]);
     }
 
     private String partName(int station, int part) {

@@ -55,9 +55,9 @@ public record WorkedCase(TreatmentCase source, Map<String, Figure> figures, Time
 
     /** The same case with what was worked out told in other words. */
     WorkedCase saying(Map<String, Figure> toldFigures, List<Preparation> toldPreparations, List<WorkedResult> toldResults,
-            Map<String, Hazards> toldHazards, Map<String, StepCare> toldCare) {
+            Map<String, Hazards> toldHazards, Map<String, StepCare> toldCare, List<ClassPlan> toldClasses) {
         return new WorkedCase(source, toldFigures, timeline, daysOnRecord, toldPreparations, toldResults, toldHazards, toldCare,
-                findings, classes, substances);
+                findings, toldClasses, substances);
     }
 
     /**

@@ -45,7 +45,15 @@ public final class LibraryTexts {
     public static Set<String> ofStudio(Library library) {
         Set<String> texts = new LinkedHashSet<>();
         library.materials().values().forEach(material -> texts.add(material.name()));
-        library.classes().forEach(course -> texts.add(course.title()));
+        LibraryTexts ofClasses = new LibraryTexts(text -> {
+            texts.add(text);
+            return text;
+        });
+        library.classes().forEach(course -> {
+            ofClasses.course(course);
+            texts.addAll(course.day().shared().keySet());
+            course.stores().vessels().forEach(vessel -> texts.add(vessel.kind()));
+        });
         library.glossary().forEach(term -> {
             texts.add(term.term());
             texts.addAll(term.also());
@@ -62,6 +70,25 @@ public final class LibraryTexts {
     /** The library in the words of a language; what these do not have stays as it is. */
     public static Library in(Phrases phrases, Library library) {
         return new LibraryTexts(phrases::of).changed(library, phrases);
+    }
+
+    /** A class in the words of a language; its numbers, and the names by which things are found, stay. */
+    public static CourseClass in(Phrases phrases, CourseClass course) {
+        return new LibraryTexts(phrases::of).course(course);
+    }
+
+    private CourseClass course(CourseClass from) {
+        return new CourseClass(from.id(), text(from.title()), from.caseId(), from.starts(), from.stations(), from.sheetsEach(),
+                from.firstStep(), from.lastStep(), from.day(), papers(from.papers()), from.stores(), from.place());
+    }
+
+    private ClassPapers papers(ClassPapers from) {
+        return new ClassPapers(from.published(), each(from.aims(), this::text), from.sheets(), text(from.like()),
+                from.issue().map(issue -> new ClassPapers.Issue(issue.number(), issue.on(), issue.replaces(), issue.validUntil(),
+                        text(issue.preparedBy()), text(issue.approvedBy()), issue.place())),
+                each(from.changes(), this::text), each(from.outcomes(), one -> new ClassPapers.Outcome(one.at(), text(one.will()),
+                        text(one.metWhen()), text(one.notYet()), one.must(), one.place())),
+                from.trainees(), from.practice(), from.issued());
     }
 
     private Library changed(Library from, Phrases phrases) {
