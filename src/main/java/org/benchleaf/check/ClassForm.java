@@ -17,6 +17,7 @@ import org.benchleaf.model.ClassDay;
 import org.benchleaf.model.ClassPapers;
 import org.benchleaf.model.ClassWork;
 import org.benchleaf.model.CourseClass;
+import org.benchleaf.model.Reference;
 import org.benchleaf.quantity.Quantity;
 
 /** Reads the file of a class. */
@@ -27,11 +28,13 @@ final class ClassForm {
     private final Fields fields;
     private final Collection<String> caseIds;
     private final Collection<String> materials;
+    private final Reference reference;
 
-    ClassForm(Fields fields, Collection<String> caseIds, Collection<String> materials) {
+    ClassForm(Fields fields, Collection<String> caseIds, Collection<String> materials, Reference reference) {
         this.fields = fields;
         this.caseIds = caseIds;
         this.materials = materials;
+        this.reference = reference;
     }
 
     /** The steps that a class names, with the place where it does. */
@@ -62,7 +65,7 @@ final class ClassForm {
         return new CourseClass(name, fields.needText("title"), caseId, starts, stations,
                 fields.whole("sheets each").orElse(1), fields.text("first step"), fields.text("last step"), day,
                 new ClassPapersForm(fields, starts.toLocalDate()).read(stations * day.traineesEach(), issued),
-                new ClassStoresForm(fields, materials).read(),
+                new ClassStoresForm(fields, materials, reference).read(),
                 fields.has("first step") ? fields.place("first step") : fields.place());
     }
 

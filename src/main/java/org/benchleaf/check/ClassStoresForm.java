@@ -16,6 +16,7 @@ import org.benchleaf.message.FormMessages;
 import org.benchleaf.message.Nearest;
 import org.benchleaf.message.Place;
 import org.benchleaf.model.ClassStores;
+import org.benchleaf.model.Reference;
 import org.benchleaf.model.RoomLoad;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
@@ -27,20 +28,28 @@ final class ClassStoresForm {
 
     private final Fields fields;
     private final Collection<String> materials;
+    private final Reference reference;
 
-    ClassStoresForm(Fields fields, Collection<String> materials) {
+    ClassStoresForm(Fields fields, Collection<String> materials, Reference reference) {
         this.fields = fields;
         this.materials = materials;
+        this.reference = reference;
     }
 
     ClassStores read() {
         Map<String, Quantity> cans = new LinkedHashMap<>();
-        fields.groups("waste").forEach(each -> cans.put(each.needText("kind"), each.needPositive("can", VOLUME)));
+        fields.groups("waste").forEach(each -> cans.put(wasteKind(each.needText("kind")), each.needPositive("can", VOLUME)));
         return new ClassStores(spare(), fields.groups("vessels").stream().map(each -> new ClassStores.Vessel(
                 each.needText("kind"), each.needPositive("holds", VOLUME), each.whole("count").orElse(1))).toList(),
                 cans, stock(), supplies(), fields.dates("closed"), fields.group("bench").map(bench -> new ClassStores.BenchSpace(
                         bench.needPositive("in all", LENGTH), bench.needPositive("each station", LENGTH), bench.place("in all"))),
                 room());
+    }
+
+    /** The class names its cans as the sheets name the kind; the word itself where none has that name. */
+    private String wasteKind(String name) {
+        return reference.waste().values().stream().filter(kind -> kind.name().equals(name)).map(Reference.WasteKind::key).findFirst()
+                .orElse(name);
     }
 
     private ClassStores.Room room() {

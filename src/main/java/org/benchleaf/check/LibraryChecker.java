@@ -99,7 +99,7 @@ public final class LibraryChecker {
         }));
         Studio studio = draft.studio().map(part -> studio(fields(part))).orElseGet(() -> studio(nothing()));
         List<CourseClass> classes = draft.classes().stream()
-                .map(part -> new ClassForm(fields(part), draft.caseIds(), materials.keySet()).read(part.name(),
+                .map(part -> new ClassForm(fields(part), draft.caseIds(), materials.keySet(), draft.reference()).read(part.name(),
                         issued(part.name()))).toList();
         tellIssuesOfNoClass();
         Map<String, Method> methods = new LinkedHashMap<>();

@@ -69,6 +69,6 @@ final class ChoiceFacts {
 
     private RichText cited(ComparedMaterial.Argument argument) {
         return RichText.of(argument.says() + " ").then(sheet.cite(argument.source()).map(Citation::byNumber)
-                .orElseGet(() -> new Inline.Text("(" + argument.source() + ")")));
+                .orElseGet(() -> new Inline.Text("(" + sheet.words().say("rules.common-practice") + ")")));
     }
 }

@@ -207,7 +207,7 @@ final class ClassPreparationPage implements ClassPageMaker {
 
     /** A vessel as the studio calls it, another thing of the bench by its word, as an entry of a list begins. */
     static String onTheBench(Sheet sheet, ClassSupplies.LaidOut item) {
-        return Words.capital(item.mark().map(mark -> RecipeMaker.mark(sheet.words(), sheet.numbers(), mark))
+        return Words.capital(item.mark().map(mark -> RecipeMaker.mark(sheet, mark))
                 .orElseGet(() -> item.kind() == ClassSupplies.Kind.BENCH ? sheet.words().say("lay-out." + item.id())
                         : sheet.library().phrases().of(item.id())));
     }

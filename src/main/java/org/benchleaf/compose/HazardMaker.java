@@ -91,7 +91,13 @@ final class HazardMaker {
     /** A class that one ground does not give and another does is told so. */
     private String named(Hazards.Ground ground, Set<String> given) {
         boolean elsewhere = !ground.isGiven() && ground.of().filter(given::contains).isPresent();
-        return elsewhere ? sheet.words().say("hazard.not-by-this", "not", ground.classification()) : ground.classification();
+        return elsewhere ? sheet.words().say("hazard.not-by-this", "not", named(ground)) : named(ground);
+    }
+
+    /** The name of a class is the same in every language; that it is not given is told in words. */
+    private String named(Hazards.Ground ground) {
+        return ground.of().filter(any -> !ground.isGiven()).map(of -> sheet.words().say("hazard.not", "class", of))
+                .orElseGet(() -> desk.library().phrases().of(ground.classification()));
     }
 
     private RichText because(Hazards.Ground ground) {

@@ -107,7 +107,7 @@ final class RecipeMaker {
     String with(Preparation preparation, Preparation.Measure measure) {
         Words words = sheet.words();
         if (measure.mark().isPresent()) {
-            return mark(words, sheet.numbers(), measure.mark().get());
+            return mark(sheet, measure.mark().get());
         }
         if (measure.with().isEmpty()) {
             String how = words.say(added(preparation.solution()).isEmpty() ? "prepare.by-meter" : "prepare.by-meter-added");
@@ -125,9 +125,9 @@ final class RecipeMaker {
     }
 
     /** In which tray, and how far it is filled. */
-    static String mark(Words words, NumberText numbers, Preparation.Mark mark) {
-        return words.say("prepare.mark", "tray", mark.tray().orElseGet(() -> words.say("prepare.tray")),
-                "depth", numbers.written(mark.depth()).text());
+    static String mark(Sheet sheet, Preparation.Mark mark) {
+        return sheet.words().say("prepare.mark", "tray", mark.tray().map(sheet.library().phrases()::of)
+                .orElseGet(() -> sheet.words().say("prepare.tray")), "depth", sheet.numbers().written(mark.depth()).text());
     }
 
     private List<Fact> facts(Solution solution, Preparation preparation) {

@@ -17,6 +17,9 @@ import org.benchleaf.quantity.Quantity;
 /** Works out what the stations of a class draw from the room at once, in the order of their plan, and says where it gives less. */
 final class ClassLoads {
 
+    private static final Map<RoomLoad, String> LABELS = Map.of(RoomLoad.POWER, "power at once, at most",
+            RoomLoad.WATER, "water at once, at most", RoomLoad.NOISE, "noise at once, at most");
+
     private final CourseClass course;
     private final ClassStores.Room room;
     private final Ledger ledger;
@@ -62,7 +65,7 @@ final class ClassLoads {
 
     private Optional<ClassSupplies.Load> load(RoomLoad kind, Moment moment) {
         return ledger.one(job(kind, moment.inUse()).gives(output(kind), FigureKey.ofClass(course.id(), "room", kind.word()),
-                kind.word() + " at once, at most")).map(most -> new ClassSupplies.Load(kind, most, moment.minute(),
+                LABELS.get(kind))).map(most -> new ClassSupplies.Load(kind, most, moment.minute(),
                         Optional.ofNullable(room.limits().get(kind))));
     }
 

@@ -202,8 +202,7 @@ final class ClassProvider {
                         .toList())
                 .given("times", all.stream().map(one -> Quantity.number(one.batches())).toList(), Origin.Place.CLASS)
                 .gives("total", key(name, "volume"), "collected at most").readable());
-        // The class names its cans as the sheets name the kind.
-        Optional<Quantity> can = kind.map(bench.library().reference().waste()::get).map(one -> course.stores().cans().get(one.name()));
+        Optional<Quantity> can = kind.map(course.stores().cans()::get);
         return volume.map(figure -> new ClassSupplies.Waste(kind, all.stream().map(Preparation::solution).toList(), figure,
                 can.flatMap(holds -> bench.ledger().one(new Job("containers", course.place()).given("volume", figure)
                         .given("holds", holds, Origin.Place.CLASS).given("full", bench.constant("full-can"))

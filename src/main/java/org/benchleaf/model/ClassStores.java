@@ -14,7 +14,7 @@ import org.benchleaf.quantity.Quantity;
  *
  * @param spare what is made and cut over and above
  * @param vessels in which solutions are made
- * @param cans in which waste is collected, by the word of its kind, each with what it holds
+ * @param cans in which waste is collected, by the key of its kind, each with what it holds
  * @param stock what stands on the shelf, by the material's id
  * @param supplies how materials are bought, by id
  * @param closed days on which nobody works besides those of the studio
