@@ -91,7 +91,7 @@
     var whole = result.found.filter(function (sum) { return sum.words === result.asks.length; }).length;
     if (loaded >= window.BENCHLEAF_INDEX_FILES || whole >= MOST) { done(result); return; }
     loaded += 1;
-    script("assets/search-index-" + loaded + ".js", function () { answer(question, done); });
+    script(words.up + "assets/" + words.index.replace(".js", "-" + loaded + ".js"), function () { answer(question, done); });
   }
 
   /* Letters put in, left out, changed or swapped with the next one, up to a limit. */
@@ -224,14 +224,14 @@
         ready(sum, texts);
       };
       wanting.set(path, (wanting.get(path) || []).concat(function (texts) { once(texts); }));
-      script(path.replace(/\.html$/, "-sentences.js"), function () { once(sentences.get(path) || []); });
+      script(words.up + path.replace(/\.html$/, "-sentences.js"), function () { once(sentences.get(path) || []); });
     });
   }
 
   function item(sum) {
     var element = document.createElement("li");
     var link = document.createElement("a");
-    link.href = sum.line.h;
+    link.href = words.up + sum.line.h;
     link.textContent = sum.line.t;
     var kind = document.createElement("span");
     kind.className = "search-form__kind";

@@ -46,6 +46,7 @@ import org.benchleaf.model.Term;
 import org.benchleaf.model.TermDrawing;
 import org.benchleaf.read.LibraryDraft;
 import org.benchleaf.read.Node;
+import org.benchleaf.read.PhrasesReader;
 import org.benchleaf.read.ReferenceReader;
 import org.benchleaf.read.TablesDraft;
 
@@ -107,7 +108,7 @@ public final class LibraryChecker {
         draft.formulary().plainMethods().forEach(method -> methods.put(method.name(), method));
         Library library = new Library(studio, materials, terms(), sources, methods, classes,
                 draft.studio().map(this::fields).map(new DrainWindow(draft.reference(), messages)::of).orElse(draft.reference()),
-                draft.ruleBook().rules(), draft.ruleBook().matrix(), draft.formulary(), words(), Phrases.ENGLISH);
+                draft.ruleBook().rules(), draft.ruleBook().matrix(), draft.formulary(), translations(studio), Phrases.ENGLISH);
         tellUnsaid(library);
         references.compare();
         if (!messages.hasErrors()) {
@@ -129,9 +130,10 @@ public final class LibraryChecker {
                 ClassMessages.ISSUES_OF_NO_CLASS.at(part.place(), "class", part.name())));
     }
 
-    /** The studio's words in other languages. */
-    private Map<String, Map<String, String>> words() {
-        Map<String, Map<String, String>> all = new LinkedHashMap<>();
+    /** What the program and the studio say in each language that the studio lists or has words for. */
+    private Map<String, Phrases> translations(Studio studio) {
+        Map<String, Phrases> all = new LinkedHashMap<>();
+        studio.languages().stream().skip(1).forEach(tag -> all.put(tag, PhrasesReader.in(tag)));
         draft.words().forEach(part -> {
             if (!LanguageTags.isWellFormed(part.name())) {
                 messages.add(FormMessages.LANGUAGE_TAG.at(part.place(), "found", part.name()));
@@ -142,7 +144,7 @@ public final class LibraryChecker {
                     told.put(text, words.text().strip());
                 }
             });
-            all.put(part.name(), told);
+            all.put(part.name(), PhrasesReader.in(part.name()).and(part.name(), told));
         });
         return all;
     }

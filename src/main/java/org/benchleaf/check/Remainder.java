@@ -129,7 +129,7 @@ public final class Remainder {
         boolean matrix = unsound.isSound("object", "tests", "solutions", "steps", "reasons");
         return new Library(library.studio(), library.materials(), library.glossary(), library.sources(),
                 library.methods(), library.classes(), library.reference(), library.rules().stream().filter(sound).toList(),
-                matrix ? library.matrix() : new Matrix(List.of(), library.matrix().rows()), library.formulary(), library.words(),
+                matrix ? library.matrix() : new Matrix(List.of(), library.matrix().rows()), library.formulary(), library.translations(),
                 library.phrases());
     }
 }

@@ -106,7 +106,7 @@ final class TranslationForm {
 
     /** What the program says in the language, and what the studio does. */
     private Phrases phrases(String language) {
-        return PhrasesReader.in(language).and(language, library.words().getOrDefault(language, Map.of()));
+        return library.translations().getOrDefault(language, PhrasesReader.in(language));
     }
 
     private void withoutWords(Draft.Translated draft, Map<String, String> texts) {

@@ -227,8 +227,10 @@ final class ContentStages implements Stages {
             files.addAll(pictures.files());
             pictures.link(pages.linkPicture()).ifPresent(files::add);
             List<SearchEntry> found = searched(pages.pages(), pages::searchTitle, files);
-            pages.translated().forEach(translated -> add(translated, publisher.with(pictures), files));
             CaseCard card = pages.card().withPictureFiles(pictures.noted(pages.card().picture())).foundBy(found);
+            for (TranslatedPages translated : pages.translated()) {
+                card = card.foundBy(translated.language(), told(translated, publisher.with(pictures), files));
+            }
             scan(files, card, said);
             return Optional.of(new Part(files, card));
         }
@@ -250,19 +252,21 @@ final class ContentStages implements Stages {
             return all;
         }
 
-        /** Adds the pages in another language; the search knows those of the original alone. */
-        private void add(TranslatedPages translated, SitePublisher withPictures, List<SiteFile> files) {
-            Map<String, SiteFile> originals = files.stream().collect(Collectors.toMap(SiteFile::path, file -> file));
-            translated.pages().forEach(page -> files.add(SiteFile.text(page.path(), translated.marked(withPictures.publish(page).text(),
-                    originals.get(translated.originalOf(page)).text()))));
-        }
-
         /** No page of the case may hold private values, its own or another's; what goes to the site's own pages neither. */
         private void scan(List<SiteFile> files, CaseCard card, Messages said) {
             PrivateScan all = own.with(others().without(draft.id()));
             Stream.concat(files.stream(), Stream.of(SiteFile.text(card.path(), card.toString())))
                     .forEach(file -> all.scan(Searchable.of(file)).forEach(said::add));
         }
+    }
+
+    /** Adds pages in another language, and returns what the search knows of them. */
+    private List<SearchEntry> told(TranslatedPages translated, SitePublisher withPictures, List<SiteFile> files) {
+        Map<String, SiteFile> originals = files.stream().collect(Collectors.toMap(SiteFile::path, file -> file));
+        List<Page> pages = translated.pages();
+        pages.forEach(page -> files.add(SiteFile.text(page.path(), translated.marked(withPictures.publish(page).text(),
+                originals.get(translated.originalOf(page)).text()))));
+        return searched(pages, translated::searchTitle, files);
     }
 
     /**
@@ -327,6 +331,8 @@ final class ContentStages implements Stages {
         }
         SearchIndex.files(common.library(), cards, searched(pages.pages(), Page::title, files))
                 .forEach(file -> files.add(publisher.publish(file)));
+        pages.translated().forEach(there -> SearchIndex.files(common.library(), there.language(), cards, told(there, withPictures, files))
+                .forEach(file -> files.add(publisher.publish(file))));
         pages.files().forEach(file -> files.add(publisher.publish(file)));
         files.addAll(assets());
         if (forms().contains(Studio.TakeAlong.INSTALLED)) {

@@ -233,11 +233,15 @@ final class WarmStudio {
 
     /** A page of the whole site; empty if there is none or it cannot be made now. */
     Optional<Composed> sitePage(Audience audience, String path) {
-        return isSound() ? site(audience).composition().page(path)
-                .map(page -> composed(page, Optional.empty(), CasePictures.noted(site(audience).cards()), Map.of())) : Optional.empty();
+        return isSound() ? site(audience).composition().page(path).map(page -> composed(page, translated(site(audience).composition(), page),
+                CasePictures.noted(site(audience).cards()), Map.of())) : Optional.empty();
     }
 
     private static Optional<Translated> translated(CaseComposition pages, Page page) {
+        return pages.translationOf(page.path()).map(one -> new Translated(one, pages.page(one.originalOf(page)).orElseThrow()));
+    }
+
+    private static Optional<Translated> translated(SiteComposition pages, Page page) {
         return pages.translationOf(page.path()).map(one -> new Translated(one, pages.page(one.originalOf(page)).orElseThrow()));
     }
 

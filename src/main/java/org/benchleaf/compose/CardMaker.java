@@ -32,6 +32,16 @@ final class CardMaker {
                 publicText ? lastChange(desk) : CaseCard.LastChange.NONE, translated);
     }
 
+    /** The words of a card in another language of its case. */
+    static CaseCard.Translated translated(TreatmentCase there, CaseDesk desk, List<String> paths) {
+        boolean publicText = desk.clearance().allows(Clearance.Output.CASE_STUDY);
+        Optional<String> shown = publicText ? LinkPicture.standsForIt(desk.pictures()).map(Picture::id) : Optional.empty();
+        return new CaseCard.Translated(there.language(), there.title(), publicText ? there.summary() : "", there.object().kind(),
+                known(there.object().technique()), there.condition().stream().map(Damage::what).distinct().toList(),
+                there.pictures().stream().filter(picture -> shown.filter(picture.id()::equals).isPresent()).map(Picture::alt).findFirst()
+                        .orElse(""), List.of(), paths);
+    }
+
     private static List<Evidence> evidence(CaseDesk desk, List<String> paths) {
         return paths.contains(Paths.results(desk.treatment().id())) ? ResultsPage.evidence(desk) : List.of();
     }

@@ -52,12 +52,24 @@ public record CaseCard(String id, String title, String summary, String language,
      * @param language BCP 47 tag
      * @param title one line, in the language of the original if it is not translated
      * @param summary likewise; empty if the public text is not permitted
+     * @param kind of object, likewise
+     * @param technique likewise; empty if not given
+     * @param damages likewise
+     * @param pictureAlt what the picture that stands for it shows, likewise
+     * @param found what the search knows of its pages
      * @param pages paths of its pages that exist
      */
-    public record Translated(String language, String title, String summary, List<String> pages) {
+    public record Translated(String language, String title, String summary, String kind, String technique, List<String> damages,
+            String pictureAlt, List<SearchEntry> found, List<String> pages) {
 
         public Translated {
+            damages = List.copyOf(damages);
+            found = List.copyOf(found);
             pages = List.copyOf(pages);
+        }
+
+        private Translated foundBy(List<SearchEntry> entries) {
+            return new Translated(language, title, summary, kind, technique, damages, pictureAlt, entries, pages);
         }
     }
 
@@ -84,6 +96,21 @@ public record CaseCard(String id, String title, String summary, String language,
     public CaseCard foundBy(List<SearchEntry> entries) {
         return new CaseCard(id, title, summary, language, level, kind, technique, damages, materials, substances, steps, picture,
                 pictureAlt, sources, entries, pages, pictureFiles, paper, evidence, lastChange, translated);
+    }
+
+    /** The same card with what the search takes from its finished pages in one of its other languages. */
+    public CaseCard foundBy(String tag, List<SearchEntry> entries) {
+        return new CaseCard(id, title, summary, language, level, kind, technique, damages, materials, substances, steps, picture,
+                pictureAlt, sources, found, pages, pictureFiles, paper, evidence, lastChange, translated.stream()
+                        .map(one -> one.language().equals(tag) ? one.foundBy(entries) : one).toList());
+    }
+
+    /** The card as a page in a language shows it: in the words of its translation, if it has one; else as it is. */
+    CaseCard in(String tag) {
+        return translated.stream().filter(one -> one.language().equals(tag)).findFirst().map(one -> new CaseCard(id, one.title(),
+                one.summary(), one.title().equals(title) ? language : tag, level, one.kind(), one.technique(), one.damages(), materials,
+                substances, steps, picture, one.pictureAlt(), sources, one.found(), pages, pictureFiles, paper, evidence, lastChange,
+                translated)).orElse(this);
     }
 
     /** The path of the case study. */

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.benchleaf.derive.Deriver;
 import org.benchleaf.derive.WorkedCase;
@@ -53,10 +54,10 @@ public final class CaseComposition {
         Library library = LibraryTexts.in(translation.phrases(), desk.library());
         CaseDesk told = new CaseDesk(new Deriver(library).told(desk.worked(), translation), library, desk.clearance(), desk.pages(),
                 desk.names(), folder(translation));
-        List<Supplier<Page>> there = new ArrayList<>();
-        makers.forEach(maker -> there.add(() -> maker.make(told)));
-        ClassDesk.of(told).forEach(course -> PageMakers.CLASS.forEach(maker -> there.add(() -> maker.make(course))));
-        return new TranslatedPages(desk.treatment().language(), told, there);
+        List<Supplier<List<Page>>> there = new ArrayList<>();
+        makers.forEach(maker -> there.add(() -> List.of(maker.make(told))));
+        ClassDesk.of(told).forEach(course -> PageMakers.CLASS.forEach(maker -> there.add(() -> List.of(maker.make(course)))));
+        return new TranslatedPages(desk.treatment().language(), told.treatment().title(), told.folder(), library.phrases(), there);
     }
 
     /** The paths of the pages, those of the case before those of its classes. */
@@ -108,12 +109,12 @@ public final class CaseComposition {
 
     private CaseCard.Translated translatedCard(Translation translation) {
         TreatmentCase there = CaseTexts.in(translation, desk.treatment());
-        return new CaseCard.Translated(translation.language(), there.title(), desk.clearance().allows(Clearance.Output.CASE_STUDY)
-                ? there.summary() : "", ownPaths().stream().map(folder(translation)::of).toList());
+        return CardMaker.translated(there, desk, ownPaths().stream().map(folder(translation)::of).toList());
     }
 
     private LanguageFolder folder(Translation translation) {
-        return new LanguageFolder(translation.language(), pages.keySet(), languages(desk.treatment()));
+        return new LanguageFolder(translation.language(), Stream.concat(pages.keySet().stream(),
+                PageMakers.toldPaths()).collect(Collectors.toSet()), languages(desk.treatment()));
     }
 
     /** Every page, in the order of their paths. */

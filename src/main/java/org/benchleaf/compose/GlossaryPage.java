@@ -1,8 +1,12 @@
 package org.benchleaf.compose;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.benchleaf.model.Library;
+import org.benchleaf.model.Phrases;
 import org.benchleaf.model.Term;
 
 /** The glossary. */
@@ -23,15 +27,23 @@ final class GlossaryPage implements SitePageMaker {
         Map<String, Term> byId = desk.library().glossary().stream()
                 .collect(Collectors.toMap(Term::id, term -> term, (first, second) -> first));
         sheet.add(Opening.plain(title, words.say("glossary.lead")));
-        sheet.add(new Glossary(desk.library().glossary().stream().map(term -> entry(sheet, term, byId)).toList(),
+        sheet.add(new Glossary(ordered(desk.library()).map(term -> entry(sheet, term, byId)).toList(),
                 words.group("glossary")));
         return List.of(sheet.page(title, words.say("glossary.lead")));
     }
 
+    /** By the letters of the language without their signs, as its readers look them up. */
+    private static Stream<Term> ordered(Library library) {
+        return library.glossary().stream().sorted(Comparator.comparing((Term term) -> Stems.plain(library.phrases().of(term.term())))
+                .thenComparing(Term::id));
+    }
+
     private static Glossary.Entry entry(Sheet sheet, Term term, Map<String, Term> byId) {
-        return new Glossary.Entry(GlossaryTerms.anchor(term.id()), term.term(), String.join(", ", term.also()),
-                RichText.of(term.plain()), term.more().map(RichText::of),
-                term.see().stream().filter(byId::containsKey).map(id -> Link.to(byId.get(id).term(),
+        Phrases phrases = sheet.library().phrases();
+        return new Glossary.Entry(GlossaryTerms.anchor(term.id()), phrases.of(term.term()),
+                sheet.words().list(term.also().stream().map(phrases::of).toList()), RichText.of(phrases.of(term.plain())),
+                term.more().map(phrases::of).map(Html::ofText),
+                term.see().stream().filter(byId::containsKey).map(id -> Link.to(phrases.of(byId.get(id).term()),
                         "#" + GlossaryTerms.anchor(id))).toList(),
                 term.source().flatMap(sheet::cite), term.drawing().map(drawing -> new TermDrawings(sheet.words()).make(term, drawing)));
     }

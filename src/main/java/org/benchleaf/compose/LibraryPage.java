@@ -3,6 +3,9 @@ package org.benchleaf.compose;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.benchleaf.model.Phrases;
 import org.benchleaf.model.Studio;
 
 /** The library: every case, and the ways to find one. Long libraries are cut into several pages. */
@@ -30,7 +33,7 @@ final class LibraryPage implements SitePageMaker {
         Words words = sheet.words();
         String site = desk.library().studio().name();
         sheet.add(number == 1
-                ? new Opening(Optional.empty(), site, Optional.of(desk.library().studio().about()), List.of(),
+                ? new Opening(Optional.empty(), site, Optional.of(desk.library().phrases().of(desk.library().studio().about())), List.of(),
                         Optional.of(new Opening.Notice(words.say("notice.word"), words.say("frame.notice"))))
                 : Opening.plain(words.say("library.page-heading", "page", number, "pages", count), site));
         sheet.add(new Section("cases", words.count("library.cases", desk.cards().size()), Optional.empty(),
@@ -60,10 +63,11 @@ final class LibraryPage implements SitePageMaker {
     private static Section studio(Sheet sheet, SiteDesk desk) {
         Words words = sheet.words();
         Studio studio = desk.library().studio();
+        Phrases phrases = desk.library().phrases();
         List<Fact> facts = new ArrayList<>();
-        studio.does().forEach(line -> facts.add(Fact.of(words.say("studio.does"), line)));
-        studio.people().forEach(line -> facts.add(Fact.of(words.say("studio.people"), line)));
-        studio.contact().forEach(line -> facts.add(Fact.of(words.say("studio.contact"), line)));
+        studio.does().forEach(line -> facts.add(Fact.of(words.say("studio.does"), phrases.of(line))));
+        studio.people().forEach(line -> facts.add(Fact.of(words.say("studio.people"), phrases.of(line))));
+        studio.contact().forEach(line -> facts.add(Fact.of(words.say("studio.contact"), phrases.of(line))));
         List<LinkList.Entry> links = new ArrayList<>(List.of(new LinkList.Entry(sheet.link(words.say("cite.site"),
                 Paths.SITE_REFERENCE), "")));
         if (Feeds.of(desk).isPresent()) {
@@ -84,6 +88,11 @@ final class LibraryPage implements SitePageMaker {
         blocks.add(CaseEntries.of(sheet, cards));
         CaseEntries.others(sheet, count, number, LibraryPage::pathOf).ifPresent(blocks::add);
         return blocks;
+    }
+
+    /** The paths of its pages for so many cases. */
+    static Stream<String> paths(int cases) {
+        return IntStream.rangeClosed(1, Math.max(1, (cases + CaseEntries.IN_FULL - 1) / CaseEntries.IN_FULL)).mapToObj(LibraryPage::pathOf);
     }
 
     private static String pathOf(int number) {

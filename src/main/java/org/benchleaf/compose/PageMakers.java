@@ -1,6 +1,7 @@
 package org.benchleaf.compose;
 
 import java.util.List;
+import java.util.stream.Stream;
 
 /** Every kind of page, in the order of the ways to them. */
 final class PageMakers {
@@ -34,9 +35,20 @@ final class PageMakers {
             new WritingPage(),
             new SearchPage());
 
+    /** Those of the whole site that stand in each language in which a case is told. */
+    static final List<SitePageMaker> TOLD = List.of(
+            new LibraryPage(),
+            new GlossaryPage(),
+            new SearchPage());
+
     static final PageNames NAMES = new PageNames(CASE.stream().map(CasePageMaker::name).toList(),
             SITE.stream().map(SitePageMaker::name).toList(), CLASS.stream().map(ClassPageMaker::name).toList());
 
     private PageMakers() {
+    }
+
+    /** The paths of the first pages of each kind that stands in each language. */
+    static Stream<String> toldPaths() {
+        return TOLD.stream().map(maker -> maker.name().path());
     }
 }

@@ -45,8 +45,13 @@ final class Paths {
     }
 
     /** The path of a file of the search's index, from 1. */
-    static String searchIndex(int number) {
-        return "assets/search-index" + (number == 1 ? "" : "-" + number) + ".js";
+    static String searchIndex(String language, int number) {
+        return "assets/" + searchScript(language).replace(".js", number == 1 ? ".js" : "-" + number + ".js");
+    }
+
+    /** The name of the script with the first part of the index of the search, for pages in a folder of a language or, empty, in none. */
+    static String searchScript(String language) {
+        return "search-index" + (language.isEmpty() ? "" : "-" + language) + ".js";
     }
 
     /** The path of a part of the map of the site, from 1; 0 is the map, or what lists its parts. */

@@ -8,6 +8,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.benchleaf.model.Library;
+import org.benchleaf.model.LibraryTexts;
+import org.benchleaf.model.Phrases;
 import org.benchleaf.model.Term;
 
 /**
@@ -44,17 +46,33 @@ public final class SearchIndex {
      * @param pages what was read from the site's own pages, with their titles
      */
     public static List<DataFile> files(Library library, List<CaseCard> cards, List<SearchEntry> pages) {
+        return written(library, "", cards.stream().flatMap(card -> card.found().stream()).toList(), pages);
+    }
+
+    /**
+     * The files of the index of the pages in another language.
+     *
+     * @param language BCP 47 tag
+     * @param pages what was read from the site's own pages in it, with their titles
+     */
+    public static List<DataFile> files(Library library, String language, List<CaseCard> cards, List<SearchEntry> pages) {
+        return written(LibraryTexts.in(library.translations().get(language), library), language, cards.stream()
+                .flatMap(card -> card.translated().stream()).filter(there -> there.language().equals(language))
+                .flatMap(there -> there.found().stream()).toList(), pages);
+    }
+
+    private static List<DataFile> written(Library library, String language, List<SearchEntry> ofCases, List<SearchEntry> pages) {
         List<SearchEntry> entries = new ArrayList<>();
         pages.stream().filter(entry -> !NOT_FOUND.contains(entry.kind())).forEach(entries::add);
-        library.glossary().forEach(term -> entries.add(ofTerm(term, library)));
+        library.glossary().forEach(term -> entries.add(ofTerm(term, library, language)));
         SharedWords shared = SharedWords.of(entries);
-        cards.forEach(card -> entries.addAll(card.found()));
+        entries.addAll(ofCases);
         List<LineKind> kinds = entries.stream().map(LineKind::of).distinct().toList();
         List<List<String>> parts = parts(entries.stream().map(entry -> line(entry, kinds, shared)).toList(),
                 bytes(head(entries.size(), kinds, shared)));
         List<DataFile> files = new ArrayList<>();
         for (int part = 1; part <= parts.size(); part++) {
-            files.add(new DataFile(Paths.searchIndex(part), (part == 1 ? head(parts.size(), kinds, shared) : "")
+            files.add(new DataFile(Paths.searchIndex(language, part), (part == 1 ? head(parts.size(), kinds, shared) : "")
                     + script(parts.get(part - 1))));
         }
         return files;
@@ -91,12 +109,15 @@ public final class SearchIndex {
     }
 
     /** The words of its explanation are found in the explanation itself, which the line holds. */
-    private static SearchEntry ofTerm(Term term, Library library) {
-        String language = library.studio().language();
+    private static SearchEntry ofTerm(Term term, Library library, String folder) {
+        String language = folder.isEmpty() ? library.studio().language() : folder;
         Stems stems = Stems.in(language);
-        List<String> strong = Stream.concat(Stream.of(term.term()), term.also().stream()).flatMap(word -> stems.of(word).stream()).toList();
-        return new SearchEntry(Paths.GLOSSARY + "#" + GlossaryTerms.anchor(term.id()), "term", term.term(),
-                Words.in(language).say("search.kind-term"), term.plain(), WordList.packed(strong), "");
+        Phrases phrases = library.phrases();
+        List<String> strong = Stream.concat(Stream.of(term.term()), term.also().stream()).map(phrases::of)
+                .flatMap(word -> stems.of(word).stream()).toList();
+        String path = Paths.GLOSSARY + "#" + GlossaryTerms.anchor(term.id());
+        return new SearchEntry(folder.isEmpty() ? path : folder + "/" + path, "term", phrases.of(term.term()),
+                Words.in(language).say("search.kind-term"), phrases.of(term.plain()), WordList.packed(strong), "");
     }
 
     private static String line(SearchEntry entry, List<LineKind> kinds, SharedWords shared) {

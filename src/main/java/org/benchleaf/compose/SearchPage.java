@@ -18,9 +18,9 @@ final class SearchPage implements SitePageMaker {
         Sheet sheet = desk.sheet(NAME);
         Words words = sheet.words();
         String title = words.say("way.search");
-        sheet.script("search-index.js").script("search.js");
+        sheet.script(Paths.searchScript(desk.folder().language())).script("search.js");
         sheet.add(Opening.plain(title, words.say("search.lead")));
-        sheet.add(new SearchForm(words.group("search"), List.of(
+        sheet.add(new SearchForm(Paths.up(sheet.path()), Paths.searchScript(desk.folder().language()), words.group("search"), List.of(
                 sheet.link(words.say("way.browse"), Paths.BROWSE),
                 sheet.link(words.say("way.materials"), Paths.MATERIALS),
                 sheet.link(words.say("way.glossary"), Paths.GLOSSARY))));

@@ -23,7 +23,9 @@ public final class SiteComposer {
             AuthorGuide guide, Audience audience) {
         SiteComposition composition = new SiteComposition(library, cards, checks, guide, audience);
         List<Page> pages = composition.all();
+        List<TranslatedPages> translated = composition.translated();
+        List<Page> all = Stream.concat(pages.stream(), translated.stream().flatMap(there -> there.pages().stream())).toList();
         return new SitePages(Offers.onSite(pages, library.studio()), Stream.concat(composition.files().stream(),
-                composition.map(pages).stream()).toList());
+                composition.map(all).stream()).toList(), translated);
     }
 }

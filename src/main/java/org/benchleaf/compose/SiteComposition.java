@@ -6,16 +6,20 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.benchleaf.model.AuthorGuide;
 import org.benchleaf.model.CheckValues;
 import org.benchleaf.model.Library;
+import org.benchleaf.model.LibraryTexts;
 
 /** The pages of the whole site, each kind made once when one of its pages is asked for. Not for several threads at once. */
 public final class SiteComposition {
 
     private final SiteDesk desk;
+    private final List<String> languages;
     private final Map<SitePageMaker, List<Page>> made = new HashMap<>();
     private List<DataFile> files;
 
@@ -28,11 +32,50 @@ public final class SiteComposition {
      */
     public SiteComposition(Library library, List<CaseCard> cards, List<CheckValues> checks, AuthorGuide guide,
             Audience audience) {
-        this.desk = new SiteDesk(library, SiteDesk.ordered(cards), checks, guide, audience, PageMakers.NAMES);
+        this.languages = Stream.concat(Stream.of(library.studio().language()), library.translations().keySet().stream()
+                .filter(tag -> cards.stream().anyMatch(card -> isToldIn(card, tag))).sorted()).toList();
+        this.desk = new SiteDesk(library, SiteDesk.ordered(cards), checks, guide, audience, PageMakers.NAMES,
+                new LanguageFolder("", told(cards).collect(Collectors.toSet()), languages));
+    }
+
+    private static boolean isToldIn(CaseCard card, String tag) {
+        return card.translated().stream().anyMatch(there -> there.language().equals(tag) && !there.pages().isEmpty());
+    }
+
+    private static Stream<String> told(List<CaseCard> cards) {
+        return Stream.concat(PageMakers.toldPaths(), LibraryPage.paths(cards.size())).distinct();
+    }
+
+    /** The library, the glossary and the search in each other language in which a case is told. */
+    public List<TranslatedPages> translated() {
+        return languages.stream().skip(1).map(this::in).toList();
+    }
+
+    private TranslatedPages in(String tag) {
+        Library library = LibraryTexts.in(desk.library().translations().get(tag), desk.library());
+        Stream<String> ofCases = desk.cards().stream().flatMap(card -> card.translated().stream())
+                .filter(there -> there.language().equals(tag)).flatMap(there -> there.pages().stream())
+                .map(path -> path.substring(tag.length() + 1));
+        LanguageFolder folder = new LanguageFolder(tag, Stream.concat(told(desk.cards()), ofCases).collect(Collectors.toSet()), languages);
+        SiteDesk there = new SiteDesk(library, SiteDesk.ordered(desk.cards().stream().map(card -> card.in(tag)).toList()), desk.checks(),
+                desk.guide(), desk.audience(), desk.names(), folder);
+        return new TranslatedPages(desk.language(), "", folder, library.phrases(), PageMakers.TOLD.stream()
+                .<Supplier<List<Page>>>map(maker -> () -> maker.make(there)).toList());
+    }
+
+    /** The pages of the language to which a path belongs; empty for a path of the site's own. */
+    public Optional<TranslatedPages> translationOf(String path) {
+        return translated().stream().filter(translated -> path.startsWith(translated.language() + "/")).findFirst();
     }
 
     /** One page; empty if there is none at that path. The kind whose own path is most like it is asked first. */
     public Optional<Page> page(String path) {
+        Optional<TranslatedPages> translated = translationOf(path);
+        return translated.isPresent() ? translated.get().pages().stream().filter(page -> page.path().equals(path)).findFirst()
+                : ownPage(path);
+    }
+
+    private Optional<Page> ownPage(String path) {
         List<SitePageMaker> makers = new ArrayList<>(PageMakers.SITE);
         makers.sort(Comparator.comparingInt(maker -> -alike(maker.name().path(), path)));
         return makers.stream().flatMap(maker -> made.computeIfAbsent(maker, one -> one.make(desk)).stream())

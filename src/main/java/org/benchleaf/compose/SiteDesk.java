@@ -17,18 +17,24 @@ import org.benchleaf.model.Library;
  * @param guide what an author of case files is shown
  * @param audience for whom the site is
  * @param names every kind of page
+ * @param folder in which language the pages are told, and where those lie that are told in several
  */
 record SiteDesk(Library library, List<CaseCard> cards, List<CheckValues> checks, AuthorGuide guide, Audience audience,
-                PageNames names) {
+                PageNames names, LanguageFolder folder) {
 
     SiteDesk {
         cards = List.copyOf(cards);
         checks = List.copyOf(checks);
     }
 
-    /** The site's own language. */
+    /** For a site whose own pages are told in its own language alone. */
+    SiteDesk(Library library, List<CaseCard> cards, List<CheckValues> checks, AuthorGuide guide, Audience audience, PageNames names) {
+        this(library, cards, checks, guide, audience, names, LanguageFolder.NONE);
+    }
+
+    /** The language of the pages. */
     String language() {
-        return library.studio().language();
+        return folder.language().isEmpty() ? library.studio().language() : folder.language();
     }
 
     /** Where the site stands on the web; empty if the studio states no address, or the site is not for everybody. */
@@ -43,7 +49,8 @@ record SiteDesk(Library library, List<CaseCard> cards, List<CheckValues> checks,
 
     /** An empty page at another path. */
     Sheet sheet(String path, String kind) {
-        return new Sheet(path, kind, language(), library, Map.of(), names).madeFor(audience);
+        return new Sheet(folder.of(path), kind, language(), library, Map.of(), names).madeFor(audience)
+                .lyingIn(folder.pages().contains(path) ? folder : LanguageFolder.NONE);
     }
 
     /** Cases in the order in which a site lists them. */

@@ -2,11 +2,17 @@ package org.benchleaf.compose;
 
 import java.util.List;
 
-/** The pages of the whole site and the data beside them, such as the schemas of the format. */
-public record SitePages(List<Page> pages, List<DataFile> files) {
+/**
+ * The pages of the whole site.
+ *
+ * @param files data beside them, such as the schemas of the format
+ * @param translated those that stand in another language too
+ */
+public record SitePages(List<Page> pages, List<DataFile> files, List<TranslatedPages> translated) {
 
     public SitePages {
         pages = List.copyOf(pages);
         files = List.copyOf(files);
+        translated = List.copyOf(translated);
     }
 }

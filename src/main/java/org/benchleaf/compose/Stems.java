@@ -87,7 +87,8 @@ final class Stems {
         return stems;
     }
 
-    private static String plain(String text) {
+    /** The letters of a text as they are looked for: small, without signs, in one spelling. */
+    static String plain(String text) {
         String plain = SIGNS.matcher(Normalizer.normalize(text.toLowerCase(Locale.ROOT), Normalizer.Form.NFD)).replaceAll("");
         for (Map.Entry<String, String> spelling : SPELLINGS.entrySet()) {
             plain = plain.replace(spelling.getKey(), spelling.getValue());

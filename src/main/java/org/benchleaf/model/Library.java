@@ -16,13 +16,13 @@ import java.util.Map;
  * @param rules rules of the trade: those of the program as the studio changed them, then the studio's own
  * @param matrix what may be done to which medium or support
  * @param formulary the methods, sources and tables that every calculation rests on
- * @param words the studio's own words in other languages: by BCP 47 tag, then by the text in the language of the studio
+ * @param translations what the program and the studio say in other languages, by BCP 47 tag
  * @param phrases the language in which the program's own texts stand in it
  */
 public record Library(Studio studio, Map<String, Material> materials, List<Term> glossary,
         Map<String, Source> sources, Map<String, Method> methods, List<CourseClass> classes,
         Reference reference, List<Rule> rules, Matrix matrix, Formulary formulary,
-        Map<String, Map<String, String>> words, Phrases phrases) {
+        Map<String, Phrases> translations, Phrases phrases) {
 
     public Library {
         glossary = List.copyOf(glossary);

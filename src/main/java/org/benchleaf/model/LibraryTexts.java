@@ -44,7 +44,11 @@ public final class LibraryTexts {
      */
     public static Set<String> ofStudio(Library library) {
         Set<String> texts = new LinkedHashSet<>();
-        library.materials().values().forEach(material -> texts.add(material.name()));
+        library.materials().values().forEach(material -> {
+            texts.add(material.name());
+            texts.add(material.plain());
+            texts.addAll(material.kept().stream().toList());
+        });
         LibraryTexts ofClasses = new LibraryTexts(text -> {
             texts.add(text);
             return text;
@@ -57,10 +61,15 @@ public final class LibraryTexts {
         library.glossary().forEach(term -> {
             texts.add(term.term());
             texts.addAll(term.also());
+            texts.add(term.plain());
+            texts.addAll(term.more().stream().toList());
         });
         Studio studio = library.studio();
         studio.trays().forEach(tray -> texts.add(tray.id()));
         studio.balances().forEach(balance -> texts.add(balance.id()));
+        texts.add(studio.about());
+        texts.addAll(studio.does());
+        texts.addAll(studio.people());
         texts.addAll(studio.contact());
         texts.add(studio.emergency());
         texts.add(studio.waste());
@@ -94,7 +103,7 @@ public final class LibraryTexts {
     private Library changed(Library from, Phrases phrases) {
         return new Library(from.studio(), from.materials(), from.glossary(), from.sources(), map(from.methods(), this::method),
                 from.classes(), reference(from.reference(), phrases), each(from.rules(), this::rule), matrix(from.matrix()),
-                formulary(from.formulary()), from.words(), phrases);
+                formulary(from.formulary()), from.translations(), phrases);
     }
 
     private Formulary formulary(Formulary from) {

@@ -15,6 +15,7 @@ import org.junit.jupiter.api.parallel.ExecutionMode;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** The search, asked from a file: what a reader types, slips of the pen included, leads to the page that holds it. */
 @Execution(ExecutionMode.CONCURRENT)
@@ -29,10 +30,33 @@ class SearchIT {
     @ParameterizedTest
     @CsvFileSource(resources = "/search/questions.csv", numLinesToSkip = 1)
     void a_question_finds_the_page_that_answers_it_among_the_first_three(String question, String pages) {
+        assertFound("", question, pages);
+    }
+
+    @ParameterizedTest
+    @CsvFileSource(resources = "/search/questions-told.csv", numLinesToSkip = 1)
+    void a_question_in_another_language_finds_the_page_in_that_language(String language, String question, String pages) {
+        assertFound(language + "/", question, pages);
+    }
+
+    private static void assertFound(String folder, String question, String pages) {
         List<Pattern> expected = Stream.of(pages.split("\\|"))
                 .map(page -> Pattern.compile(Stream.of(page.split("\\*", -1)).map(Pattern::quote).collect(Collectors.joining("[^/]*")))).toList();
-        assertThat(found(question).stream().limit(FIRST).toList()).as(question).anyMatch(link ->
+        assertThat(found(folder, question).stream().limit(FIRST).toList()).as(question).anyMatch(link ->
                 expected.stream().anyMatch(page -> page.matcher(link).matches()));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"fr", "cy", "ar"})
+    void what_a_search_in_another_language_finds_is_there_and_in_that_language(String language) {
+        SiteUnderTest site = SiteUnderTest.demo();
+        for (String question : List.of("pH", "papier", "papur", "الورق")) {
+            assertThat(found(language + "/", question)).allSatisfy(link -> {
+                assertThat(link).startsWith(language + "/");
+                assertThat(site.root().resolve(link.replaceFirst("#.*", ""))).exists();
+            });
+        }
+        assertThat(found(language + "/", "pH")).isNotEmpty();
     }
 
     @Test
@@ -122,7 +146,11 @@ class SearchIT {
 
     /** Asks and waits until the results stand there, for sentences are loaded with them. */
     private static void ask(Window window, String question) {
-        window.open("search.html");
+        ask(window, "", question);
+    }
+
+    private static void ask(Window window, String folder, String question) {
+        window.open(folder + "search.html");
         window.run("const input = document.querySelector('[data-search] input'); input.value = arguments[0];"
                 + "input.form.requestSubmit();", question);
         untilAnswered(window, question);
@@ -134,10 +162,16 @@ class SearchIT {
     }
 
     private static List<String> found(String question) {
+        return found("", question);
+    }
+
+    /** The paths of the first results from the root of the site. */
+    private static List<String> found(String folder, String question) {
         List<String> links = new ArrayList<>();
         Windows.lend(window -> {
-            ask(window, question);
-            links.addAll(links(window).stream().limit(FIRST_SCREEN).toList());
+            ask(window, folder, question);
+            links.addAll(links(window).stream().limit(FIRST_SCREEN).map(link -> folder.isEmpty() ? link : link.replaceFirst("^\\.\\./", ""))
+                    .toList());
         });
         return links;
     }

@@ -8,6 +8,6 @@ final class SearchFormExample implements Supplier<Block> {
 
     @Override
     public Block get() {
-        return new SearchForm(Words.in("en").group("search"), List.of(Link.to("Glossary", "glossary.html")));
+        return new SearchForm("", "search-index.js", Words.in("en").group("search"), List.of(Link.to("Glossary", "glossary.html")));
     }
 }

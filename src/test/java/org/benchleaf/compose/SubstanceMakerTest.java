@@ -69,7 +69,7 @@ class SubstanceMakerTest {
         Map<String, Material> all = new LinkedHashMap<>();
         materials.forEach(material -> all.put(material.id(), material));
         Library library = new Library(DEMO.studio(), all, DEMO.glossary(), DEMO.sources(), DEMO.methods(), List.of(), DEMO.reference(),
-                DEMO.rules(), DEMO.matrix(), DEMO.formulary(), DEMO.words(), DEMO.phrases());
+                DEMO.rules(), DEMO.matrix(), DEMO.formulary(), DEMO.translations(), DEMO.phrases());
         Map<String, Page> pages = new LinkedHashMap<>();
         SiteComposer.compose(library, List.of(), List.of(), AuthorGuideReader.read(), Audience.EVERYBODY).pages().forEach(page -> pages.put(page.path(), page));
         Map<String, String> waste = new LinkedHashMap<>();

@@ -131,7 +131,7 @@ class SpreadLawTest {
     /** The plan of a class is laid in whole minutes, with no spread, and looking for it takes long. */
     private static Library withoutClasses(Library whole) {
         return new Library(whole.studio(), whole.materials(), whole.glossary(), whole.sources(), whole.methods(), List.of(),
-                whole.reference(), whole.rules(), whole.matrix(), whole.formulary(), whole.words(), whole.phrases());
+                whole.reference(), whole.rules(), whole.matrix(), whole.formulary(), whole.translations(), whole.phrases());
     }
 
     private static int quantities(Sample sample) {
