@@ -31,7 +31,7 @@ final class Sheet {
     private final NumberText numbers;
     private final Map<String, Figure> figures;
     private final PageNames names;
-    private final GlossaryLinks glossary;
+    private GlossaryLinks glossary;
     private final Sources sources;
     private final Map<String, Integer> worked = new HashMap<>();
     private final List<Block> blocks = new ArrayList<>();
@@ -197,6 +197,7 @@ final class Sheet {
     /** Makes it one of the pages that lie in a folder of a language. */
     Sheet lyingIn(LanguageFolder other) {
         folder = other;
+        glossary = new GlossaryLinks(GlossaryTerms.of(library), way(Paths.GLOSSARY));
         return this;
     }
 

@@ -57,8 +57,10 @@ public final class SiteComposition {
                 .filter(there -> there.language().equals(tag)).flatMap(there -> there.pages().stream())
                 .map(path -> path.substring(tag.length() + 1));
         LanguageFolder folder = new LanguageFolder(tag, Stream.concat(told(desk.cards()), ofCases).collect(Collectors.toSet()), languages);
-        SiteDesk there = new SiteDesk(library, SiteDesk.ordered(desk.cards().stream().map(card -> card.in(tag)).toList()), desk.checks(),
-                desk.guide(), desk.audience(), desk.names(), folder);
+        // What a reader of the language can read comes first.
+        List<CaseCard> cards = SiteDesk.ordered(desk.cards().stream().map(card -> card.in(tag)).toList()).stream()
+                .sorted(Comparator.comparing(card -> !isToldIn(card, tag))).toList();
+        SiteDesk there = new SiteDesk(library, cards, desk.checks(), desk.guide(), desk.audience(), desk.names(), folder);
         return new TranslatedPages(desk.language(), "", folder, library.phrases(), PageMakers.TOLD.stream()
                 .<Supplier<List<Page>>>map(maker -> () -> maker.make(there)).toList());
     }
