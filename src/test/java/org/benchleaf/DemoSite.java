@@ -88,9 +88,9 @@ public record DemoSite(Library library, List<CasePages> cases, SitePages site, L
                 AuthorGuideReader.read(), Audience.EVERYBODY);
         List<SiteFile> files = new ArrayList<>(publisher.assets());
         pages(cases, site).forEach(page -> files.add(publisher.publish(page)));
-        cases.forEach(one -> one.translated().forEach(translated -> translated.pages().forEach(page -> files.add(
-                SiteFile.text(page.path(), translated.marked(publisher.publish(page).text(), files.stream()
-                        .filter(file -> file.path().equals(translated.originalOf(page))).findFirst().orElseThrow().text()))))));
+        Stream.concat(cases.stream().flatMap(one -> one.translated().stream()), site.translated().stream()).forEach(translated ->
+                translated.pages().forEach(page -> files.add(SiteFile.text(page.path(), translated.marked(publisher.publish(page).text(),
+                        files.stream().filter(file -> file.path().equals(translated.originalOf(page))).findFirst().orElseThrow().text())))));
         search(library, cases, site, files).forEach(file -> files.add(publisher.publish(file)));
         dataFiles(cases, site).forEach(file -> files.add(publisher.publish(file)));
         return new DemoSite(library, cases, site, files, leftOut);

@@ -28,6 +28,7 @@ import org.benchleaf.message.Messages;
 import org.benchleaf.message.Severity;
 import org.benchleaf.model.Confidential;
 import org.benchleaf.model.Library;
+import org.benchleaf.model.LibraryTexts;
 import org.benchleaf.model.Translation;
 import org.benchleaf.privacy.PrivateScan;
 import org.benchleaf.read.CaseReader;
@@ -103,7 +104,9 @@ public final class CheckCommand implements Callable<Integer> {
                 .map(draft -> CaseChecker.check(draft, shared.library(), today, shared.deriver()::ph)).toList();
         IntStream.range(0, folders.size()).parallel().mapToObj(at -> review.of(folders.get(at), read.get(at), checked.get(at), others))
                 .toList().forEach(messages::addAll);
-        tell(messages.all(), checked, unasked(folders, read, checked, shared));
+        List<String> notes = new ArrayList<>(unasked(folders, read, checked, shared));
+        notes.addAll(paths.isEmpty() ? ofStudio(shared) : List.of());
+        tell(messages.all(), checked, notes);
         return messages.hasErrors() ? CONTENT_HAS_ERRORS : DONE;
     }
 
@@ -171,7 +174,7 @@ public final class CheckCommand implements Callable<Integer> {
                 + ", since the errors above stand in what they rest on. Put these right and check again.");
     }
 
-    private void tell(List<Message> messages, List<Checked> cases, List<String> unasked) {
+    private void tell(List<Message> messages, List<Checked> cases, List<String> notes) {
         PrintWriter out = spec.commandLine().getOut();
         switch (format) {
             case json -> out.println(Json.of(messages.stream().map(MessageData::of).toList()));
@@ -183,7 +186,7 @@ public final class CheckCommand implements Callable<Integer> {
                 DraftList.of(messages).forEach(out::println);
                 cases.stream().flatMap(one -> one.treatment().stream()).flatMap(one -> one.translations().stream())
                         .forEach(translation -> out.println(translated(translation)));
-                unasked.forEach(out::println);
+                notes.forEach(out::println);
                 out.println(summary(messages, cases.size()));
                 if (CaseReader.folders(content).isEmpty() && Files.isDirectory(content)) {
                     out.println("There is no case yet: 'benchleaf draft NAME --content " + content + "' begins one.");
@@ -197,6 +200,16 @@ public final class CheckCommand implements Callable<Integer> {
         int there = translation.texts().size();
         return translation.place().file() + ": of " + translation.of() + " texts " + (there - translation.outdated().size())
                 + " translated, " + (translation.of() - there) + " not yet, " + translation.outdated().size() + " changed in the case since.";
+    }
+
+    /** How far the studio's own words have come in each language. */
+    private static List<String> ofStudio(SharedContent shared) {
+        Set<String> said = LibraryTexts.ofStudio(shared.library());
+        return shared.draft().words().stream().map(part -> {
+            long told = part.root().entries().keySet().stream().filter(said::contains).count();
+            return part.place().file() + ": of " + said.size() + " texts of the studio " + told + " translated, " + (said.size() - told)
+                    + " not yet.";
+        }).toList();
     }
 
     private static String summary(List<Message> messages, int cases) {

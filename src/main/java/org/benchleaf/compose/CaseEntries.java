@@ -49,7 +49,7 @@ final class CaseEntries {
 
     private static CaseLines lines(Sheet sheet, List<CaseCard> cards) {
         return new CaseLines(cards.stream().map(card -> new CaseLines.Entry(sheet.link(card.title(), card.start()),
-                card.language(), object(sheet.words(), card) + " · " + sheet.words().term("level", card.level()))).toList());
+                card.language(), object(card) + " · " + sheet.words().term("level", card.level()))).toList());
     }
 
     /** Links to the other pages of a list, if there are any. */
@@ -65,8 +65,8 @@ final class CaseEntries {
         return count == 1 ? heading : sheet.words().say("case-list.part", "heading", heading, "page", number, "pages", count);
     }
 
-    private static String object(Words words, CaseCard card) {
-        return card.technique().isEmpty() ? card.kind() : words.list(List.of(card.kind(), card.technique()));
+    private static String object(CaseCard card) {
+        return card.technique().isEmpty() ? card.kind() : Words.in(card.language()).list(List.of(card.kind(), card.technique()));
     }
 
     static CaseList of(Sheet sheet, List<CaseCard> cards) {
@@ -80,9 +80,9 @@ final class CaseEntries {
     private static CaseList.Entry entry(Sheet sheet, CaseCard card, boolean first) {
         Words words = sheet.words();
         List<Fact> facts = new ArrayList<>();
-        facts.add(Fact.of(words.say("fact.object"), object(words, card)));
+        facts.add(Fact.of(words.say("fact.object"), object(card)));
         if (!card.damages().isEmpty()) {
-            facts.add(Fact.of(words.say("fact.damage"), words.list(card.damages())));
+            facts.add(Fact.of(words.say("fact.damage"), Words.in(card.language()).list(card.damages())));
         }
         facts.add(Fact.of(words.say("fact.level"), words.term("level", card.level())));
         Optional<Photo> picture = card.picture().isEmpty() ? Optional.empty()

@@ -79,6 +79,8 @@ final class ForeignWords {
         Set<String> alts = new HashSet<>(source.select("img[alt]").eachAttr("alt"));
         page.select("img[alt]").stream().filter(picture -> isOriginal(picture.attr("alt"), alts))
                 .forEach(picture -> picture.attr("lang", original));
+        page.body().select("[lang]:not([dir])").stream().filter(each -> isTurned(each.attr("lang")) && each.closest("svg") == null)
+                .forEach(each -> each.attr("dir", Frames.direction(each.attr("lang"))));
         if (Frames.direction(language).equals("rtl")) {
             texts(page.body()).forEach(QuantityRuns::isolate);
         }
@@ -96,7 +98,7 @@ final class ForeignWords {
     /** Marks its parent if that holds nothing else and keeps its place when it is turned. */
     private void markWhole(TextNode text) {
         Element parent = text.parent();
-        boolean keepsItsPlace = !isTurned() || !IN_A_ROW.contains(parent.normalName());
+        boolean keepsItsPlace = !isTurned(original) || !IN_A_ROW.contains(parent.normalName());
         if (keepsItsPlace && parent.childNodes().stream().allMatch(node -> node == text || node instanceof TextNode other && other.isBlank())) {
             mark(parent);
         } else {
@@ -140,12 +142,11 @@ final class ForeignWords {
     }
 
     private Element mark(Element element) {
-        element.attr("lang", original);
-        return isTurned() && element.closest("svg") == null ? element.attr("dir", Frames.direction(original)) : element;
+        return element.attr("lang", original);
     }
 
-    private boolean isTurned() {
-        return !Frames.direction(original).equals(Frames.direction(language));
+    private boolean isTurned(String other) {
+        return !Frames.direction(other).equals(Frames.direction(language));
     }
 
     private static List<MatchResult> words(String text) {

@@ -44,11 +44,7 @@ public final class LibraryTexts {
      */
     public static Set<String> ofStudio(Library library) {
         Set<String> texts = new LinkedHashSet<>();
-        library.materials().values().forEach(material -> {
-            texts.add(material.name());
-            texts.add(material.plain());
-            texts.addAll(material.kept().stream().toList());
-        });
+        library.materials().values().forEach(material -> texts.add(material.name()));
         LibraryTexts ofClasses = new LibraryTexts(text -> {
             texts.add(text);
             return text;

@@ -14,6 +14,9 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.benchleaf.message.Message;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -57,6 +60,20 @@ class CheckCommandTest {
         assertThat(run("--content", content.toString())).isOne();
         assertThat(err.toString()).contains(content + "/glossary.yaml:4:9: error FORM-030: There is no term 'cut'.",
                 "  4 |   see: [cut]\n    |         ^^^", "\n    why: ", "\n    do:  ");
+    }
+
+    @Test
+    void how_many_of_the_studio_s_own_words_a_language_has_is_told() throws IOException {
+        Files.writeString(content.resolve("glossary.yaml"), "tear:\n  term: tear\n  plain: A break.\n");
+        Files.writeString(content.resolve("words.fr.yaml"), "tear: déchirure\n");
+        run("--content", content.toString());
+        Files.writeString(content.resolve("words.fr.yaml"), "tear: déchirure\nA break.: Une rupture.\n");
+        run("--content", content.toString());
+        List<Matcher> told = out.toString().lines().filter(line -> line.contains("words.fr.yaml"))
+                .map(Pattern.compile(".*: of (\\d+) texts of the studio (\\d+) translated, (\\d+) not yet\\.")::matcher).filter(Matcher::matches).toList();
+        assertThat(told).extracting(line -> line.group(2)).containsExactly("1", "2");
+        assertThat(told).allSatisfy(line -> assertThat(Integer.parseInt(line.group(2)) + Integer.parseInt(line.group(3)))
+                .isEqualTo(Integer.parseInt(line.group(1))));
     }
 
     @ParameterizedTest

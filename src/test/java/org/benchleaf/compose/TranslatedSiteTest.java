@@ -60,6 +60,15 @@ class TranslatedSiteTest {
     }
 
     @Test
+    void what_stands_in_the_language_of_another_case_runs_in_its_own_direction_and_with_its_own_commas() {
+        Document page = page("ar/index.html");
+        assertThat(page.select("main [lang=en]")).isNotEmpty().allMatch(each -> each.attr("dir").equals("ltr"));
+        assertThat(page.select(".case-list__facts dd[lang=en], .case-list__facts dd [lang=en]").eachText())
+                .contains("plan, cyanotype", "surface dirt, tear, fading, buckling");
+        assertThat(page("fr/index.html").select("main [lang=en][dir]")).isEmpty();
+    }
+
+    @Test
     void the_switch_leads_from_each_to_the_same_page_in_the_others() {
         assertThat(page("index.html").select("a[hreflang]").eachAttr("href"))
                 .containsExactlyInAnyOrder("ar/index.html", "cy/index.html", "fr/index.html");
