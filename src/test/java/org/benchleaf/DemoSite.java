@@ -110,6 +110,7 @@ public record DemoSite(Library library, List<CasePages> cases, SitePages site, L
                 .map(page -> read.apply(page).entry(one.searchTitle(page))).toList())).toList();
         List<SearchEntry> entries = site.pages().stream().map(page -> read.apply(page).entry(page.title())).toList();
         search.addAll(SearchIndex.files(library, cards, entries));
+        site.translated().forEach(there -> search.addAll(SearchIndex.files(library, there.language(), cards, List.of())));
         return search;
     }
 
