@@ -90,7 +90,8 @@ public record DemoSite(Library library, List<CasePages> cases, SitePages site, L
         pages(cases, site).forEach(page -> files.add(publisher.publish(page)));
         Stream.concat(cases.stream().flatMap(one -> one.translated().stream()), site.translated().stream()).forEach(translated ->
                 translated.pages().forEach(page -> files.add(SiteFile.text(page.path(), translated.marked(publisher.publish(page).text(),
-                        files.stream().filter(file -> file.path().equals(translated.originalOf(page))).findFirst().orElseThrow().text())))));
+                        files.stream().filter(file -> file.path().equals(translated.originalOf(page))).findFirst()
+                                .orElseThrow().text())))));
         search(library, cases, site, files).forEach(file -> files.add(publisher.publish(file)));
         dataFiles(cases, site).forEach(file -> files.add(publisher.publish(file)));
         return new DemoSite(library, cases, site, files, leftOut);

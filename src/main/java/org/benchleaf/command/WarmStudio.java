@@ -233,7 +233,8 @@ final class WarmStudio {
 
     /** A page of the whole site; empty if there is none or it cannot be made now. */
     Optional<Composed> sitePage(Audience audience, String path) {
-        return isSound() ? site(audience).composition().page(path).map(page -> composed(page, translated(site(audience).composition(), page),
+        return isSound() ? site(audience).composition().page(path).map(page -> composed(page,
+                translated(site(audience).composition(), page),
                 CasePictures.noted(site(audience).cards()), Map.of())) : Optional.empty();
     }
 

@@ -130,9 +130,9 @@ record ClassDesk(CaseDesk desk, ClassPlan plan, ScheduleReading reading) {
         String title = words.more(what, course().title());
         return sheet.page(title, words.say("class.description", "what", what, "class", course().title()),
                 Optional.of(desk.treatment().id()),
-                new Frames(desk.library(), words, desk.clearance().audience(), desk.names().ofSite()).lyingIn(desk.folder()).ofCase(sheet.path(),
-                        title, desk.treatment(), desk.pages(),
-                        desk.onScreenOnly(Clearance.Output.PREPARATION_SHEET, page.recipes()), Optional.empty()));
+                new Frames(desk.library(), words, desk.clearance().audience(), desk.names().ofSite()).lyingIn(desk.folder())
+                        .ofCase(sheet.path(), title, desk.treatment(), desk.pages(),
+                                desk.onScreenOnly(Clearance.Output.PREPARATION_SHEET, page.recipes()), Optional.empty()));
     }
 
     /** The time of day, with a short weekday where it is not the day on which the class begins. */

@@ -87,7 +87,8 @@ final class ClassPage implements ClassPageMaker {
                 Fact.of(words.say("class.worked-on"), words.say(course.papers().sheets() == ClassPapers.Sheets.OBJECT
                         ? "class.object" : "class.practice")),
                 Fact.of(words.say("class.steps-of"), desk.plan().steps().stream()
-                        .map(step -> desk.step(sheet, step.id())).collect(Collectors.collectingAndThen(Collectors.toList(), words::list)))));
+                        .map(step -> desk.step(sheet, step.id()))
+                        .collect(Collectors.collectingAndThen(Collectors.toList(), words::list)))));
         course.papers().like().ifPresent(like -> facts.add(Fact.of(words.say("class.like"), like)));
         course.papers().issue().ifPresent(issue -> {
             issue.preparedBy().ifPresent(who -> facts.add(Fact.of(words.say("class.prepared-by"), who)));

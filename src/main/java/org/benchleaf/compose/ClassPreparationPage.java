@@ -186,7 +186,8 @@ final class ClassPreparationPage implements ClassPageMaker {
                 RichText.of(item.all().map(one -> count(sheet, desk, item, one)).orElse(words.say(
                         item.station().isEmpty() ? "class.for-the-room" : "class.not-worked-out"))),
                 RichText.of(item.steps().isEmpty() ? words.say("class.all-steps") : item.steps().stream()
-                        .map(step -> desk.step(sheet, step)).distinct().collect(Collectors.collectingAndThen(Collectors.toList(), words::list))))).toList();
+                        .map(step -> desk.step(sheet, step)).distinct()
+                        .collect(Collectors.collectingAndThen(Collectors.toList(), words::list))))).toList();
         return new Table("lay-out-table", words.say("class.lay-out-caption"), words.columns("class.thing",
                 "class.at-station", "class.in-all", "class.for"), rows, Optional.empty());
     }

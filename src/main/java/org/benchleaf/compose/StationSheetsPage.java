@@ -55,7 +55,8 @@ final class StationSheetsPage implements ClassPageMaker {
         desk.bathsMadeInTrays().forEach(made -> blocks.add(bath(sheet, desk, station, made)));
         blocks.addAll(kit(sheet, desk, station));
         return new Section("station-" + station, desk.codes(station).isEmpty() ? name
-                : words.list(List.of(name, words.list(desk.codes(station)))), Optional.of(desk.course().title() + ". " + desk.issue(sheet)), blocks);
+                : words.list(List.of(name, words.list(desk.codes(station)))),
+                Optional.of(desk.course().title() + ". " + desk.issue(sheet)), blocks);
     }
 
     private static Table times(Sheet sheet, ClassDesk desk, int station) {

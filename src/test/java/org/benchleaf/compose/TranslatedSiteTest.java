@@ -80,7 +80,8 @@ class TranslatedSiteTest {
 
     @Test
     void ways_lead_to_the_pages_of_the_language_and_from_there_to_those_that_it_lacks() {
-        assertThat(page("fr/index.html").select("header a").eachAttr("href")).contains("glossary.html", "search.html", "../materials/index.html");
+        assertThat(page("fr/index.html").select("header a").eachAttr("href"))
+                .contains("glossary.html", "search.html", "../materials/index.html");
         Page steps = DemoSite.made().cases().stream().flatMap(one -> one.translated().stream()).flatMap(there -> there.pages().stream())
                 .filter(each -> each.path().equals("fr/cases/tide-table/steps.html")).findFirst().orElseThrow();
         assertThat(Jsoup.parse(html(steps)).select("a[href*=glossary.html#]").eachAttr("href")).isNotEmpty()
@@ -89,14 +90,16 @@ class TranslatedSiteTest {
 
     @Test
     void the_search_loads_the_index_of_its_language_from_where_it_lies() {
-        assertThat(page("fr/search.html").select("script[src*=search-index]").eachAttr("src")).containsExactly("../assets/search-index-fr.js");
+        assertThat(page("fr/search.html").select("script[src*=search-index]").eachAttr("src"))
+                .containsExactly("../assets/search-index-fr.js");
         assertThat(page("fr/search.html").selectFirst("[data-search]").attr("data-up")).isEqualTo("../");
         CaseCard told = CARDS.stream().filter(card -> card.id().equals("tide-table")).findFirst().orElseThrow()
                 .foundBy("fr", List.of(new SearchEntry("fr/cases/tide-table/index.html", "case-study", "Une table", "Étude de cas", "",
                         WordList.packed(List.of("mare")), "")));
         DataFile index = SearchIndex.files(DemoSite.made().library(), "fr", List.of(told), List.of()).get(0);
         assertThat(index.path()).isEqualTo("assets/search-index-fr.js");
-        assertThat(index.text()).contains("fr/cases/tide-table/index.html", "fr/glossary.html#term-tideline", "cerne").doesNotContain("\"tideline\"");
+        assertThat(index.text()).contains("fr/cases/tide-table/index.html", "fr/glossary.html#term-tideline", "cerne")
+                .doesNotContain("\"tideline\"");
     }
 
     @Test
