@@ -1,6 +1,5 @@
 package org.benchleaf.compose;
 
-import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -10,17 +9,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.benchleaf.derive.ClassPlan;
 import org.benchleaf.derive.ClassSupplies;
 import org.benchleaf.derive.Preparation;
-import org.benchleaf.derive.ScheduleReading;
 import org.benchleaf.model.Part;
 import org.benchleaf.model.Reference;
 import org.benchleaf.quantity.Quantity;
-import org.benchleaf.quantity.Unit;
-
 /** The technician's page of a class: what to make in the order to begin, in what, what to lay out, what is left, the labels. */
 final class ClassPreparationPage implements ClassPageMaker {
 

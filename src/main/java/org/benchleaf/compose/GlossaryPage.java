@@ -42,7 +42,7 @@ final class GlossaryPage implements SitePageMaker {
         Phrases phrases = sheet.library().phrases();
         return new Glossary.Entry(GlossaryTerms.anchor(term.id()), phrases.of(term.term()),
                 sheet.words().list(term.also().stream().map(phrases::of).toList()), RichText.of(phrases.of(term.plain())),
-                term.more().map(phrases::of).map(Html::ofText),
+                term.more().map(phrases::of).map(RichText::of),
                 term.see().stream().filter(byId::containsKey).map(id -> Link.to(phrases.of(byId.get(id).term()),
                         "#" + GlossaryTerms.anchor(id))).toList(),
                 term.source().flatMap(sheet::cite), term.drawing().map(drawing -> new TermDrawings(sheet.words()).make(term, drawing)));

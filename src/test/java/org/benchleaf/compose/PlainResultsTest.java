@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.benchleaf.DemoSite;
-import org.jsoup.Jsoup;
 import org.junit.jupiter.api.Test;
 
 /**
