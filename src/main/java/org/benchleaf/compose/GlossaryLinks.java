@@ -67,7 +67,7 @@ final class GlossaryLinks extends TextMapping {
     }
 
     @Override
-    List<List<TextBlock.Cell>> headRows(List<List<TextBlock.Cell>> rows) {
+    protected List<List<TextBlock.Cell>> headRows(List<List<TextBlock.Cell>> rows) {
         return rows;
     }
 }

@@ -8,7 +8,7 @@ import org.benchleaf.model.TextBlock;
 abstract class TextMapping implements Inline.Kinds<List<Inline>>, TextBlock.Kinds<TextBlock> {
 
     /** What becomes of pieces after each other. */
-    final List<Inline> all(List<Inline> parts) {
+    public final List<Inline> all(List<Inline> parts) {
         return parts.stream().flatMap(part -> part.ask(this).stream()).toList();
     }
 
@@ -117,7 +117,7 @@ abstract class TextMapping implements Inline.Kinds<List<Inline>>, TextBlock.Kind
     }
 
     /** What becomes of the rows that name what stands below them. */
-    List<List<TextBlock.Cell>> headRows(List<List<TextBlock.Cell>> rows) {
+    protected List<List<TextBlock.Cell>> headRows(List<List<TextBlock.Cell>> rows) {
         return rows(rows);
     }
 
