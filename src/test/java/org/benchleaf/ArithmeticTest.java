@@ -34,19 +34,19 @@ class ArithmeticTest {
     /** The classes that may, and why; one that no longer does is taken out of here. */
     private static final Map<String, List<String>> MAY = Map.of(
             "part of how a calculation is done: ends carried through, a range held against its ends, values compared",
-            List.of("derive/Propagation", "derive/InputReading", "derive/CheckedValues", "derive/SheetFormulas"),
+            List.of("calculate/Propagation", "calculate/InputReading", "calculate/CheckedValues", "calculate/SheetFormulas"),
             "shares of a mixture, counted as the regulation on classification says, and told as hazards and not as figures",
-            List.of("derive/AccessTable", "derive/AmountConversion", "derive/BottleLine", "derive/BottleShares",
-                    "derive/BoughtMaterials", "derive/Compositions", "derive/FlammableLiquids", "derive/HazardAssessor", "derive/MixturePart",
-                    "derive/MixturePh"),
+            List.of("derive/hazard/AccessTable", "derive/figure/AmountConversion", "derive/hazard/BottleLine", "derive/hazard/BottleShares",
+                    "derive/hazard/BoughtMaterials", "derive/hazard/Compositions", "derive/hazard/FlammableLiquids", "derive/hazard/HazardAssessor", "derive/hazard/MixturePart",
+                    "derive/hazard/MixturePh"),
             "times laid along a clock with all three of their ends",
-            List.of("derive/StepTime", "derive/ShelfLife"),
+            List.of("derive/time/StepTime", "derive/time/ShelfLife"),
             "a question of a rule, whose package sees no formulas",
             List.of("check/MixForm", "rule/ConditionAnswers", "rule/Contact", "rule/FieldReader",
                     "rule/Liquids", "rule/MeasuringAnswers"),
             "rounding for the page, a sign, a place in a drawing",
-            List.of("compose/BenchStepMaker", "compose/ConditionMapMaker", "compose/Digits",
-                    "compose/ResultMeaning", "compose/TimelineChart"));
+            List.of("compose/cases/BenchStepMaker", "compose/cases/ConditionMapMaker", "calculate/Digits",
+                    "compose/cases/ResultMeaning", "compose/chart/TimelineChart"));
 
     /** One method as it is read. */
     private static final class Sums extends MethodVisitor {

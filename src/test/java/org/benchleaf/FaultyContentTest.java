@@ -17,8 +17,8 @@ import org.benchleaf.check.CaseChecker;
 import org.benchleaf.check.Checked;
 import org.benchleaf.check.CheckedLibrary;
 import org.benchleaf.check.LibraryChecker;
-import org.benchleaf.compose.Audience;
-import org.benchleaf.compose.Clearance;
+import org.benchleaf.compose.part.Audience;
+import org.benchleaf.compose.part.Clearance;
 import org.benchleaf.derive.Derived;
 import org.benchleaf.derive.Deriver;
 import org.benchleaf.message.Catalogue;
@@ -80,7 +80,7 @@ class FaultyContentTest {
             Map.entry("RECORD-004", "command/ClassRecordsTest"),
             Map.entry("RECORD-005", "command/ClassRecordsTest"),
             // A fixture of a megabyte would have to be carried along.
-            Map.entry("SITE-030", "command/SharedInputTest"),
+            Map.entry("SITE-030", "run/SharedInputTest"),
             // Told when the other cases are published.
             Map.entry("DRAFT-003", "command/UnfinishedCasesTest"),
             // What content can name is told by READ-023.
@@ -90,8 +90,8 @@ class FaultyContentTest {
             Map.entry("SITE-003", "pack/SiteFolderTest"),
             Map.entry("SITE-004", "pack/SitePackerTest"),
             Map.entry("SITE-005", "pack/SitePackerTest"),
-            Map.entry("SITE-006", "command/PublishingTest"),
-            Map.entry("SITE-007", "command/PublishingTest"),
+            Map.entry("SITE-006", "run/PublishingTest"),
+            Map.entry("SITE-007", "run/PublishingTest"),
             // Every page of a case is linked by the program.
             Map.entry("SITE-010", "pack/SitePackerTest"),
             // Two ids of one file are refused before; names of files are made from them.
@@ -105,7 +105,7 @@ class FaultyContentTest {
             Map.entry("SITE-041", "command/TemplatesTest"),
             // Stories are stopped long before; only very many cases or a template make so heavy a page.
             Map.entry("SITE-042", "pack/SitePackerTest"),
-            Map.entry("SITE-019", "command/PublishingTest"),
+            Map.entry("SITE-019", "run/PublishingTest"),
             // These need an edition that is there already.
             Map.entry("SITE-020", "command/WithdrawalTest"),
             Map.entry("SITE-021", "command/WithdrawalTest"),

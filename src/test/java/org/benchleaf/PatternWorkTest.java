@@ -57,15 +57,15 @@ class PatternWorkTest {
             "org.benchleaf.check.ClaimChecks.pattern", "words of the table of claims, each as it stands",
             "org.benchleaf.check.ClaimChecks.endsWith", "the 40 letters before a claim",
             "org.benchleaf.check.ClaimChecks.written", "the found words as they stand, in one line at a time",
-            "org.benchleaf.compose.ForeignWords.<clinit>", "units as they stand",
-            "org.benchleaf.compose.QuantityRuns.<clinit>", "units as they stand; the field is tried as the others are",
-            "org.benchleaf.compose.GlossaryTerms.made", "words of the glossary, each as it stands",
-            "org.benchleaf.compose.UnitSpaces.<clinit>", "units as they stand; the field is tried as the others are",
+            "org.benchleaf.compose.part.ForeignWords.<clinit>", "units as they stand",
+            "org.benchleaf.words.QuantityRuns.<clinit>", "units as they stand; the field is tried as the others are",
+            "org.benchleaf.compose.part.GlossaryTerms.made", "words of the glossary, each as it stands",
+            "org.benchleaf.words.UnitSpaces.<clinit>", "units as they stand; the field is tried as the others are",
             "org.benchleaf.privacy.NameWords.<clinit>", "words of the program; the fields are tried as the others are");
 
     /** Patterns that the library takes for steep, and why they are not. */
     private static final Map<String, String> MISJUDGED = Map.of(
-            "org.benchleaf.compose.NumberText.LONG_NUMBER", LOOKS_BEHIND,
+            "org.benchleaf.words.NumberText.LONG_NUMBER", LOOKS_BEHIND,
             "org.benchleaf.privacy.FactReader.EDGES", LOOKS_BEHIND,
             "org.benchleaf.publish.SitePublisher.firstSentence", LOOKS_BEHIND);
     private static final Map<PatternFinder.Use, List<MatchType>> MATCHES = Map.of(

@@ -16,23 +16,23 @@ import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.benchleaf.calculate.Figure;
 import org.benchleaf.check.Checked;
 import org.benchleaf.check.CheckedLibrary;
 import org.benchleaf.check.LibraryChecker;
-import org.benchleaf.compose.Audience;
-import org.benchleaf.compose.CasePages;
-import org.benchleaf.compose.Clearance;
-import org.benchleaf.compose.Page;
 import org.benchleaf.compose.PageComposer;
+import org.benchleaf.compose.cases.CasePages;
+import org.benchleaf.compose.part.Audience;
+import org.benchleaf.compose.part.Clearance;
 import org.benchleaf.derive.Deriver;
-import org.benchleaf.derive.Figure;
-import org.benchleaf.derive.Hazards;
-import org.benchleaf.derive.StepCare;
 import org.benchleaf.derive.WorkedCase;
+import org.benchleaf.derive.hazard.Hazards;
+import org.benchleaf.derive.hazard.StepCare;
 import org.benchleaf.model.Library;
 import org.benchleaf.model.LibraryTexts;
 import org.benchleaf.model.Phrases;
 import org.benchleaf.model.Translation;
+import org.benchleaf.page.Page;
 import org.benchleaf.publish.Pictures;
 import org.benchleaf.publish.SitePublisher;
 import org.benchleaf.read.LibraryReader;
@@ -194,7 +194,8 @@ class TranslatedPhrasesTest {
     private static Set<String> said() throws IOException {
         Set<String> said = new TreeSet<>(LibraryTexts.of(library));
         library.formulary().table("glassware").rows().forEach(row -> said.add(row.get("vessel")));
-        try (Stream<Path> files = Files.list(Path.of("target/classes/org/benchleaf/derive"))) {
+        try (Stream<Path> files = Stream.concat(Files.walk(Path.of("target/classes/org/benchleaf/derive")),
+                Files.walk(Path.of("target/classes/org/benchleaf/calculate")))) {
             files.filter(file -> file.toString().endsWith(".class")).forEach(file -> said.addAll(constants(file)));
         }
         return said;

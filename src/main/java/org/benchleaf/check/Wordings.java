@@ -11,10 +11,10 @@ import org.benchleaf.model.Part;
 import org.benchleaf.model.PrintObject;
 import org.benchleaf.model.Step;
 import org.benchleaf.model.Story;
-import org.benchleaf.model.TextBlock;
 import org.benchleaf.model.Translation;
 import org.benchleaf.model.TreatmentCase;
 import org.benchleaf.model.Trial;
+import org.benchleaf.text.TextBlock;
 
 /** Gathers the words of a case that its pages print, in each of its languages. */
 final class Wordings {

@@ -34,6 +34,8 @@ import org.benchleaf.privacy.PrivateScan;
 import org.benchleaf.read.CaseReader;
 import org.benchleaf.read.Draft;
 import org.benchleaf.read.LibraryReader;
+import org.benchleaf.run.CaseReview;
+import org.benchleaf.run.SharedContent;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;

@@ -11,7 +11,7 @@ import java.util.Optional;
 import org.benchleaf.check.CaseChecker;
 import org.benchleaf.check.CheckedLibrary;
 import org.benchleaf.check.LibraryChecker;
-import org.benchleaf.compose.ClassResults;
+import org.benchleaf.compose.classes.ClassResults;
 import org.benchleaf.derive.Deriver;
 import org.benchleaf.message.Messages;
 import org.benchleaf.message.Nearest;

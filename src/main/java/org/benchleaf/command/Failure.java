@@ -6,6 +6,7 @@ import java.util.concurrent.CompletionException;
 import java.util.concurrent.ExecutionException;
 import org.benchleaf.message.EditionMessages;
 import org.benchleaf.message.MessageText;
+import org.benchleaf.run.Publishing;
 
 /** Tells what made the program fail in one message, and never by a trace or by words that might quote a case. */
 public final class Failure {

@@ -8,9 +8,9 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.benchleaf.derive.Bottles;
-import org.benchleaf.derive.Hazards;
-import org.benchleaf.derive.MassShare;
+import org.benchleaf.derive.hazard.Bottles;
+import org.benchleaf.derive.hazard.Hazards;
+import org.benchleaf.derive.hazard.MassShare;
 import org.benchleaf.model.Reference;
 
 /** Puts the answer for a bottle into lines for a terminal or into JSON. */

@@ -3,7 +3,7 @@ package org.benchleaf.command;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
-import org.benchleaf.derive.IssuedPapers;
+import org.benchleaf.derive.classes.IssuedPapers;
 import org.benchleaf.model.ClassPapers;
 
 /** Writes an issue of a class as it is kept beside the class. */

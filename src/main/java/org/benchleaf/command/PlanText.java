@@ -7,8 +7,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import org.benchleaf.derive.ClassSchedule;
-import org.benchleaf.derive.ScheduleReading;
+import org.benchleaf.derive.classes.ClassSchedule;
+import org.benchleaf.derive.classes.ScheduleReading;
 
 /** Writes the schedule of a class as text and as JSON. */
 final class PlanText {

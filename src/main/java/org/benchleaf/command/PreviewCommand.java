@@ -9,6 +9,8 @@ import java.time.LocalDate;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.benchleaf.preview.PreviewServer;
+import org.benchleaf.run.StudioPreview;
+import org.benchleaf.run.WarmStudio;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;

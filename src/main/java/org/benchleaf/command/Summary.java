@@ -11,16 +11,18 @@ import org.benchleaf.message.EditionMessages;
 import org.benchleaf.message.Message;
 import org.benchleaf.message.Severity;
 import org.benchleaf.pack.Edition;
+import org.benchleaf.run.Publishing;
+import org.benchleaf.run.Told;
 
 /** Words what a run of publishing came to, in a few lines that fit on one screen. */
-final class Summary {
+public final class Summary {
 
     private static final int MOST_KINDS = 12;
 
     private Summary() {
     }
 
-    static List<String> of(Publishing.Outcome outcome, List<Path> sites, Optional<Path> templates, long nanos) {
+    public static List<String> of(Publishing.Outcome outcome, List<Path> sites, Optional<Path> templates, long nanos) {
         List<String> lines = new ArrayList<>();
         if (!outcome.isNew()) {
             long errors = outcome.told().stream().filter(Told::isError).count();

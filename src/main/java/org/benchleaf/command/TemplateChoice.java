@@ -5,7 +5,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 
 /** Which templates pages are made with. */
-final class TemplateChoice {
+public final class TemplateChoice {
 
     private static final String TEMPLATES = "templates";
 
@@ -18,7 +18,7 @@ final class TemplateChoice {
      * @param named by the author, if any
      * @return the one named, or that beside the content; the program's own if empty
      */
-    static Optional<Path> of(Path content, Optional<Path> named) {
+    public static Optional<Path> of(Path content, Optional<Path> named) {
         boolean hasName = content.getFileName() != null && !content.getFileName().toString().matches("\\.{0,2}");
         Path beside = (hasName ? content : content.toAbsolutePath().normalize()).resolveSibling(TEMPLATES);
         return named.or(() -> Optional.of(beside).filter(TemplateChoice::isOne));

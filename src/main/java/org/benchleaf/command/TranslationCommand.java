@@ -20,6 +20,7 @@ import org.benchleaf.read.CaseReader;
 import org.benchleaf.read.Draft;
 import org.benchleaf.read.LibraryReader;
 import org.benchleaf.read.TranslationFile;
+import org.benchleaf.run.WholeFile;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;

@@ -5,10 +5,19 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.benchleaf.compose.cases.Book;
+import org.benchleaf.compose.cases.Crate;
+import org.benchleaf.compose.part.Audience;
+import org.benchleaf.compose.part.CaseCard;
+import org.benchleaf.compose.part.CaseDesk;
+import org.benchleaf.compose.part.Frames;
+import org.benchleaf.compose.part.SiteDesk;
 import org.benchleaf.model.AuthorGuide;
 import org.benchleaf.model.Library;
 import org.benchleaf.model.Permission;
 import org.benchleaf.model.TreatmentCase;
+import org.benchleaf.page.Paths;
+import org.benchleaf.words.Words;
 
 /** Tells which pages make a book, and what stands on its title. */
 public final class Books {

@@ -9,6 +9,17 @@ import java.util.Set;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.benchleaf.compose.cases.Book;
+import org.benchleaf.compose.cases.CardMaker;
+import org.benchleaf.compose.cases.PictureManifest;
+import org.benchleaf.compose.cases.TranslatedPages;
+import org.benchleaf.compose.classes.ClassDesk;
+import org.benchleaf.compose.part.CaseCard;
+import org.benchleaf.compose.part.CaseDesk;
+import org.benchleaf.compose.part.CasePageMaker;
+import org.benchleaf.compose.part.Clearance;
+import org.benchleaf.compose.part.LanguageFolder;
+import org.benchleaf.compose.part.LinkPicture;
 import org.benchleaf.derive.Deriver;
 import org.benchleaf.derive.WorkedCase;
 import org.benchleaf.model.CaseTexts;
@@ -16,6 +27,8 @@ import org.benchleaf.model.Library;
 import org.benchleaf.model.LibraryTexts;
 import org.benchleaf.model.Translation;
 import org.benchleaf.model.TreatmentCase;
+import org.benchleaf.page.DataFile;
+import org.benchleaf.page.Page;
 
 /** The pages that one worked case may have, each made when it is asked for. Not for several threads at once. */
 public final class CaseComposition {

@@ -1,5 +1,8 @@
 package org.benchleaf.compose;
 
+import org.benchleaf.compose.cases.CasePages;
+import org.benchleaf.compose.part.Clearance;
+import org.benchleaf.compose.part.Offers;
 import org.benchleaf.derive.WorkedCase;
 import org.benchleaf.model.Library;
 

@@ -2,11 +2,38 @@ package org.benchleaf.compose;
 
 import java.util.List;
 import java.util.stream.Stream;
+import org.benchleaf.compose.cases.CaseStudyPage;
+import org.benchleaf.compose.cases.PreparationPage;
+import org.benchleaf.compose.cases.ResultsPage;
+import org.benchleaf.compose.cases.StepSheetPage;
+import org.benchleaf.compose.classes.AssessmentPage;
+import org.benchleaf.compose.classes.ClassPage;
+import org.benchleaf.compose.classes.ClassPageMaker;
+import org.benchleaf.compose.classes.ClassPreparationPage;
+import org.benchleaf.compose.classes.ClassRecordPage;
+import org.benchleaf.compose.classes.OrderListPage;
+import org.benchleaf.compose.classes.StationSheetsPage;
+import org.benchleaf.compose.part.CasePageMaker;
+import org.benchleaf.compose.part.PageNames;
+import org.benchleaf.compose.part.SitePageMaker;
+import org.benchleaf.compose.site.BrowsePages;
+import org.benchleaf.compose.site.CheckedPage;
+import org.benchleaf.compose.site.EvidencePages;
+import org.benchleaf.compose.site.GlossaryPage;
+import org.benchleaf.compose.site.LibraryPage;
+import org.benchleaf.compose.site.MaterialPages;
+import org.benchleaf.compose.site.MethodsPage;
+import org.benchleaf.compose.site.RulesPage;
+import org.benchleaf.compose.site.SearchPage;
+import org.benchleaf.compose.site.SourcesPage;
+import org.benchleaf.compose.site.SubstancesPage;
+import org.benchleaf.compose.site.SumsPage;
+import org.benchleaf.compose.site.WritingPage;
 
 /** Every kind of page, in the order of the ways to them. */
-final class PageMakers {
+public final class PageMakers {
 
-    static final List<CasePageMaker> CASE = List.of(
+    public static final List<CasePageMaker> CASE = List.of(
             new CaseStudyPage(),
             new StepSheetPage(),
             new PreparationPage(),
@@ -20,7 +47,7 @@ final class PageMakers {
             new AssessmentPage(),
             new ClassRecordPage());
 
-    static final List<SitePageMaker> SITE = List.of(
+    public static final List<SitePageMaker> SITE = List.of(
             new LibraryPage(),
             new BrowsePages(),
             new EvidencePages(),
@@ -41,7 +68,7 @@ final class PageMakers {
             new GlossaryPage(),
             new SearchPage());
 
-    static final PageNames NAMES = new PageNames(CASE.stream().map(CasePageMaker::name).toList(),
+    public static final PageNames NAMES = new PageNames(CASE.stream().map(CasePageMaker::name).toList(),
             SITE.stream().map(SitePageMaker::name).toList(), CLASS.stream().map(ClassPageMaker::name).toList());
 
     private PageMakers() {

@@ -2,9 +2,14 @@ package org.benchleaf.compose;
 
 import java.util.List;
 import java.util.stream.Stream;
+import org.benchleaf.compose.cases.TranslatedPages;
+import org.benchleaf.compose.part.Audience;
+import org.benchleaf.compose.part.CaseCard;
+import org.benchleaf.compose.part.Offers;
 import org.benchleaf.model.AuthorGuide;
 import org.benchleaf.model.CheckValues;
 import org.benchleaf.model.Library;
+import org.benchleaf.page.Page;
 
 /** Makes the pages of the whole site from the cards of its cases. */
 public final class SiteComposer {

@@ -10,10 +10,27 @@ import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.benchleaf.compose.cases.TranslatedPages;
+import org.benchleaf.compose.part.Audience;
+import org.benchleaf.compose.part.CaseCard;
+import org.benchleaf.compose.part.Installation;
+import org.benchleaf.compose.part.LanguageFolder;
+import org.benchleaf.compose.part.SiteDesk;
+import org.benchleaf.compose.part.SitePageMaker;
+import org.benchleaf.compose.site.EvidencePages;
+import org.benchleaf.compose.site.Feeds;
+import org.benchleaf.compose.site.LibraryPage;
+import org.benchleaf.compose.site.SiteMap;
+import org.benchleaf.compose.site.SiteReference;
+import org.benchleaf.compose.site.SumsPage;
+import org.benchleaf.compose.site.WritingPage;
 import org.benchleaf.model.AuthorGuide;
 import org.benchleaf.model.CheckValues;
 import org.benchleaf.model.Library;
 import org.benchleaf.model.LibraryTexts;
+import org.benchleaf.page.DataFile;
+import org.benchleaf.page.Page;
+import org.benchleaf.words.Words;
 
 /** The pages of the whole site, each kind made once when one of its pages is asked for. Not for several threads at once. */
 public final class SiteComposition {
@@ -106,7 +123,7 @@ public final class SiteComposition {
     }
 
     /** The map of the site, which names all its pages. */
-    List<DataFile> map(List<Page> pages) {
+    public List<DataFile> map(List<Page> pages) {
         return SiteMap.of(desk, pages).map(SiteMap::files).orElse(List.of());
     }
 

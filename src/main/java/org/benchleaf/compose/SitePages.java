@@ -1,6 +1,9 @@
 package org.benchleaf.compose;
 
 import java.util.List;
+import org.benchleaf.compose.cases.TranslatedPages;
+import org.benchleaf.page.DataFile;
+import org.benchleaf.page.Page;
 
 /**
  * The pages of the whole site.

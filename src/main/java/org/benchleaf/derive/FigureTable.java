@@ -11,6 +11,8 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.Optional;
+import org.benchleaf.calculate.Figure;
+import org.benchleaf.derive.figure.Reading;
 import org.benchleaf.model.Library;
 import org.benchleaf.model.Method;
 import org.benchleaf.model.Source;

@@ -2,6 +2,7 @@ package org.benchleaf.model;
 
 import java.util.List;
 import org.benchleaf.message.Place;
+import org.benchleaf.text.TextBlock;
 
 /** The Markdown text of a case, in sections. */
 public record Story(List<Section> sections) {

@@ -9,9 +9,9 @@ import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import org.benchleaf.compose.Book;
-import org.benchleaf.compose.Crate;
-import org.benchleaf.compose.TakenName;
+import org.benchleaf.compose.cases.Book;
+import org.benchleaf.compose.cases.Crate;
+import org.benchleaf.compose.part.TakenName;
 import org.jsoup.nodes.Attribute;
 import org.jsoup.nodes.Element;
 

@@ -8,8 +8,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
-import org.benchleaf.compose.Book;
-import org.benchleaf.compose.TakenName;
+import org.benchleaf.compose.cases.Book;
+import org.benchleaf.compose.part.TakenName;
 import org.jsoup.nodes.Element;
 import org.jsoup.nodes.Entities;
 

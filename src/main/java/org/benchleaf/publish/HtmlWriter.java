@@ -3,10 +3,10 @@ package org.benchleaf.publish;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.benchleaf.compose.Hazard;
-import org.benchleaf.compose.UnitSpaces;
-import org.benchleaf.model.Inline;
-import org.benchleaf.model.TextBlock;
+import org.benchleaf.page.Hazard;
+import org.benchleaf.text.Inline;
+import org.benchleaf.text.TextBlock;
+import org.benchleaf.words.UnitSpaces;
 
 /** Writes running text as HTML: the only place where a tree of text becomes elements, and where its letters are escaped. */
 final class HtmlWriter implements Inline.Kinds<StringBuilder>, TextBlock.Kinds<StringBuilder> {

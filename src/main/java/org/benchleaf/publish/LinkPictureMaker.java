@@ -11,9 +11,9 @@ import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import javax.imageio.ImageIO;
-import org.benchleaf.compose.LinkPicture;
-import org.benchleaf.compose.OnTheWeb;
+import org.benchleaf.compose.part.LinkPicture;
 import org.benchleaf.model.Picture;
+import org.benchleaf.page.OnTheWeb;
 
 /** Makes the picture beside a link: finished pictures of the case side by side, whole, on a light ground. */
 public final class LinkPictureMaker {

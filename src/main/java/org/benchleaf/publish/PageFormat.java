@@ -4,7 +4,7 @@ import freemarker.core.HTMLOutputFormat;
 import freemarker.template.TemplateModelException;
 import java.io.IOException;
 import java.io.Writer;
-import org.benchleaf.compose.UnitSpaces;
+import org.benchleaf.words.UnitSpaces;
 
 /** Escapes what templates write, and sets each unit to its number where that is running text. */
 final class PageFormat extends HTMLOutputFormat {

@@ -13,10 +13,10 @@ import java.lang.reflect.Field;
 import java.lang.reflect.Method;
 import java.lang.reflect.Modifier;
 import java.util.Optional;
-import org.benchleaf.compose.Hazard;
-import org.benchleaf.compose.Markup;
-import org.benchleaf.compose.RichText;
-import org.benchleaf.model.TextBlock;
+import org.benchleaf.page.Hazard;
+import org.benchleaf.page.Markup;
+import org.benchleaf.text.RichText;
+import org.benchleaf.text.TextBlock;
 
 /** Shows records to templates: running text as HTML, an empty optional as empty text, everything else as it is. */
 final class PageWrapper extends DefaultObjectWrapper {

@@ -3,7 +3,7 @@ package org.benchleaf.publish;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Set;
-import org.benchleaf.compose.TakenName;
+import org.benchleaf.compose.part.TakenName;
 
 /** A whole site as a folder: its files as they are, without what offers files that are not in it. */
 final class SiteFolder {

@@ -22,12 +22,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import org.benchleaf.compose.Block;
-import org.benchleaf.compose.DataFile;
-import org.benchleaf.compose.Markup;
-import org.benchleaf.compose.Page;
-import org.benchleaf.compose.SingleSheet;
 import org.benchleaf.message.EditionMessages;
+import org.benchleaf.page.Block;
+import org.benchleaf.page.DataFile;
+import org.benchleaf.page.Markup;
+import org.benchleaf.page.Page;
+import org.benchleaf.page.SingleSheet;
 
 /**
  * Turns pages into HTML files and makes the files that all pages share.

@@ -1,6 +1,6 @@
 package org.benchleaf.publish;
 
-import org.benchleaf.compose.TakenName;
+import org.benchleaf.compose.part.TakenName;
 
 /**
  * A file that can be taken away, as a page offers it.

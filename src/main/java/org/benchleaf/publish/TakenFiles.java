@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import org.benchleaf.compose.Book;
-import org.benchleaf.compose.TakenName;
+import org.benchleaf.compose.cases.Book;
+import org.benchleaf.compose.part.TakenName;
 import org.benchleaf.model.Studio.TakeAlong;
 
 /** The files that can be taken away, by what they were made of: the path of a page, or the word of a form. */

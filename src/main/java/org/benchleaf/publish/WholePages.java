@@ -4,7 +4,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.benchleaf.compose.TakenName;
+import org.benchleaf.compose.part.TakenName;
 
 /**
  * Pages made into files that need no other, so that one can be sent with a mail or kept on a phone without a line.

@@ -36,7 +36,7 @@ import org.benchleaf.message.Messages;
 import org.benchleaf.message.Place;
 import org.benchleaf.message.ReadingMessages;
 import org.benchleaf.model.Story;
-import org.benchleaf.model.TextBlock;
+import org.benchleaf.text.TextBlock;
 
 /** Turns Markdown into the sections of a story: a tree of text that knows where figures are cited. */
 final class StoryReader {

@@ -4,14 +4,14 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.benchleaf.compose.Amount;
-import org.benchleaf.compose.Digits;
-import org.benchleaf.derive.Calculations;
-import org.benchleaf.derive.Cells;
-import org.benchleaf.derive.FigureChain;
-import org.benchleaf.derive.FormularyText;
-import org.benchleaf.derive.Outcome;
+import org.benchleaf.calculate.Calculations;
+import org.benchleaf.calculate.Cells;
+import org.benchleaf.calculate.Digits;
+import org.benchleaf.calculate.FigureChain;
+import org.benchleaf.calculate.FormularyText;
+import org.benchleaf.calculate.Outcome;
 import org.benchleaf.model.Method;
+import org.benchleaf.quantity.Amount;
 import org.teavm.jso.JSExport;
 
 /**

@@ -11,7 +11,7 @@ import java.util.Locale;
 import java.util.function.BiFunction;
 import java.util.stream.Stream;
 import java.util.zip.GZIPOutputStream;
-import org.benchleaf.derive.FormularyText;
+import org.benchleaf.calculate.FormularyText;
 import org.benchleaf.model.Formulary;
 import org.benchleaf.read.CheckValueReader;
 import org.benchleaf.read.MethodReader;

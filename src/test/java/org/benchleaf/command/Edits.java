@@ -19,7 +19,7 @@ import java.util.stream.Stream;
 import javax.imageio.ImageIO;
 
 /** What an author may do to the content between two runs, in an order that a seed decides; each kind comes up once. */
-final class Edits {
+public final class Edits {
 
     private static final int MOST_AT_ONCE = 3;
 
@@ -39,7 +39,7 @@ final class Edits {
             ##""";
 
     /** Kinds of edits. */
-    enum Kind {
+    public enum Kind {
         PROSE, NUMBER, PICTURE_REPLACED, PICTURE_ADDED, PICTURE_REMOVED, PERMISSION_WITHDRAWN, EMBARGO, DAYS_PASS,
         TEMPLATE, STYLE, MATERIAL, GLOSSARY, STUDIO, SOURCES, TABLE, TRANSLATION_REMOVED, CASE_ADDED, CASE_REMOVED,
         CASE_RENAMED, FILE_TOUCHED, MISTAKE
@@ -52,19 +52,19 @@ final class Edits {
     private int number;
     private int days;
 
-    Edits(Path content, Path templates, long seed) {
+    public Edits(Path content, Path templates, long seed) {
         this.content = content;
         this.templates = templates;
         this.random = new Random(seed);
         Collections.shuffle(left, random);
     }
 
-    boolean areLeft() {
+    public boolean areLeft() {
         return !left.isEmpty();
     }
 
     /** Makes the next few edits, a mistake by itself; tells which. */
-    List<Kind> next() throws IOException {
+    public List<Kind> next() throws IOException {
         List<Kind> made = new ArrayList<>();
         days = 0;
         for (int more = 1 + random.nextInt(MOST_AT_ONCE); more > 0 && goesWith(made); more--) {
@@ -80,7 +80,7 @@ final class Edits {
     }
 
     /** How many days passed with the last edits. */
-    int days() {
+    public int days() {
         return days;
     }
 
@@ -152,7 +152,7 @@ final class Edits {
     }
 
     /** All files below a folder, by their paths in it. */
-    static Map<Path, byte[]> snapshot(Path folder) throws IOException {
+    public static Map<Path, byte[]> snapshot(Path folder) throws IOException {
         Map<Path, byte[]> files = new HashMap<>();
         try (Stream<Path> all = Files.walk(folder)) {
             for (Path file : all.filter(Files::isRegularFile).toList()) {
@@ -163,7 +163,7 @@ final class Edits {
     }
 
     /** Gives a folder these files and no others; no files, no folder. */
-    static void restore(Path folder, Map<Path, byte[]> files) throws IOException {
+    public static void restore(Path folder, Map<Path, byte[]> files) throws IOException {
         if (Files.exists(folder)) {
             try (Stream<Path> all = Files.walk(folder)) {
                 for (Path old : all.sorted(Comparator.reverseOrder()).toList()) {

@@ -26,26 +26,26 @@ public final class PreviewClient {
     }
 
     /** An answer. */
-    record Answer(int status, String head, byte[] body) {
+    public record Answer(int status, String head, byte[] body) {
 
-        String text() {
+        public String text() {
             return new String(body, StandardCharsets.UTF_8);
         }
     }
 
     /** What stands below a page. */
-    record Strip(List<String> notices, List<String> told) {
+    public record Strip(List<String> notices, List<String> told) {
     }
 
-    String token() {
+    public String token() {
         return address.getPath();
     }
 
-    Answer get(String path) throws IOException {
+    public Answer get(String path) throws IOException {
         return ask("GET", token() + path, "X-Nothing: 1");
     }
 
-    Answer ask(String method, String path, String header) throws IOException {
+    public Answer ask(String method, String path, String header) throws IOException {
         try (Socket socket = asked(method, path, header.replace("PORT", String.valueOf(address.getPort())))) {
             ByteArrayOutputStream all = new ByteArrayOutputStream();
             socket.getInputStream().transferTo(all);
@@ -94,7 +94,7 @@ public final class PreviewClient {
         }
 
         /** The next strip, once it is whole. */
-        Strip strip() throws IOException {
+        public Strip strip() throws IOException {
             next("begin");
             Strip strip = new Strip(new ArrayList<>(), new ArrayList<>());
             for (List<String> event = event(); !event.get(0).equals("end"); event = event()) {

@@ -1,14 +1,18 @@
 package org.benchleaf.compose;
 
 import java.util.stream.Stream;
+import org.benchleaf.page.Block;
+import org.benchleaf.page.Findings;
+import org.benchleaf.page.Page;
+import org.benchleaf.page.Section;
 
 /** Every block of a page, those within sections too, from top to bottom. */
-final class AllBlocks {
+public final class AllBlocks {
 
     private AllBlocks() {
     }
 
-    static Stream<Block> of(Page page) {
+    public static Stream<Block> of(Page page) {
         return page.blocks().stream().flatMap(AllBlocks::within);
     }
 

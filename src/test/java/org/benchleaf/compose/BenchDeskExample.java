@@ -1,6 +1,9 @@
 package org.benchleaf.compose;
 
 import java.util.function.Supplier;
+import org.benchleaf.page.BenchDesk;
+import org.benchleaf.page.Block;
+import org.benchleaf.words.Words;
 
 /** A BenchDesk as it stands on a page. */
 final class BenchDeskExample implements Supplier<Block> {

@@ -3,6 +3,16 @@ package org.benchleaf.compose;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
+import org.benchleaf.page.BenchStep;
+import org.benchleaf.page.BenchStrip;
+import org.benchleaf.page.BenchTimer;
+import org.benchleaf.page.Block;
+import org.benchleaf.page.DrawingRow;
+import org.benchleaf.page.Fact;
+import org.benchleaf.page.Photo;
+import org.benchleaf.page.Working;
+import org.benchleaf.text.RichText;
+import org.benchleaf.words.Words;
 
 /** A BenchStrip as it stands on a page. */
 final class BenchStripExample implements Supplier<Block> {

@@ -3,6 +3,12 @@ package org.benchleaf.compose;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
+import org.benchleaf.page.BenchScreen;
+import org.benchleaf.page.BenchStep;
+import org.benchleaf.page.BenchView;
+import org.benchleaf.page.Block;
+import org.benchleaf.page.Fact;
+import org.benchleaf.words.Words;
 
 /** A BenchView as it stands on a page. */
 final class BenchViewExample implements Supplier<Block> {

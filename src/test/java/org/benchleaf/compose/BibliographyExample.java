@@ -2,6 +2,10 @@ package org.benchleaf.compose;
 
 import java.util.List;
 import java.util.function.Supplier;
+import org.benchleaf.page.Bibliography;
+import org.benchleaf.page.Block;
+import org.benchleaf.page.Link;
+import org.benchleaf.words.Words;
 
 /** A Bibliography as it stands on a page. */
 final class BibliographyExample implements Supplier<Block> {

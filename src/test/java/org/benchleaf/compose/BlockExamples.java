@@ -8,6 +8,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
+import org.benchleaf.page.Block;
+import org.benchleaf.page.Frame;
+import org.benchleaf.page.Link;
+import org.benchleaf.page.Page;
+import org.benchleaf.page.Paths;
+import org.benchleaf.words.Words;
 
 /** Finds every kind of block and the example that bears its name: {@code <Block>Example} in this package. */
 public final class BlockExamples {

@@ -3,6 +3,13 @@ package org.benchleaf.compose;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
+import org.benchleaf.page.Block;
+import org.benchleaf.page.Briefing;
+import org.benchleaf.page.Caution;
+import org.benchleaf.page.Fact;
+import org.benchleaf.page.Hazard;
+import org.benchleaf.text.RichText;
+import org.benchleaf.words.Words;
 
 /** A Briefing as it stands on a page. */
 final class BriefingExample implements Supplier<Block> {

@@ -2,6 +2,9 @@ package org.benchleaf.compose;
 
 import java.util.List;
 import java.util.function.Supplier;
+import org.benchleaf.page.Block;
+import org.benchleaf.page.CaseLines;
+import org.benchleaf.page.Link;
 
 /** CaseLines as they stand on a page. */
 final class CaseLinesExample implements Supplier<Block> {

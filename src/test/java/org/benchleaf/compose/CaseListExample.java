@@ -3,6 +3,11 @@ package org.benchleaf.compose;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
+import org.benchleaf.page.Block;
+import org.benchleaf.page.CaseList;
+import org.benchleaf.page.Fact;
+import org.benchleaf.page.Link;
+import org.benchleaf.words.Words;
 
 /** A CaseList as it stands on a page. */
 final class CaseListExample implements Supplier<Block> {

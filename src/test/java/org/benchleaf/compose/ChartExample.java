@@ -3,6 +3,10 @@ package org.benchleaf.compose;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
+import org.benchleaf.page.Block;
+import org.benchleaf.page.Chart;
+import org.benchleaf.page.Table;
+import org.benchleaf.text.RichText;
 
 /** A Chart as it stands on a page. */
 final class ChartExample implements Supplier<Block> {

@@ -2,6 +2,10 @@ package org.benchleaf.compose;
 
 import java.util.Optional;
 import java.util.function.Supplier;
+import org.benchleaf.page.Block;
+import org.benchleaf.page.Comparison;
+import org.benchleaf.page.Photo;
+import org.benchleaf.words.Words;
 
 /** A Comparison as it stands on a page. */
 final class ComparisonExample implements Supplier<Block> {

@@ -3,6 +3,10 @@ package org.benchleaf.compose;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
+import org.benchleaf.page.Block;
+import org.benchleaf.page.ConditionMap;
+import org.benchleaf.text.RichText;
+import org.benchleaf.words.Words;
 
 /** A ConditionMap as it stands on a page. */
 final class ConditionMapExample implements Supplier<Block> {

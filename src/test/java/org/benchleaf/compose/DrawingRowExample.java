@@ -2,6 +2,9 @@ package org.benchleaf.compose;
 
 import java.util.List;
 import java.util.function.Supplier;
+import org.benchleaf.compose.chart.DrawingPen;
+import org.benchleaf.page.Block;
+import org.benchleaf.page.DrawingRow;
 
 /** A DrawingRow as it stands on a page. */
 final class DrawingRowExample implements Supplier<Block> {

@@ -2,6 +2,9 @@ package org.benchleaf.compose;
 
 import java.util.List;
 import java.util.function.Supplier;
+import org.benchleaf.page.Block;
+import org.benchleaf.page.EvidenceFilter;
+import org.benchleaf.words.Words;
 
 /** An EvidenceFilter as it stands on a page. */
 final class EvidenceFilterExample implements Supplier<Block> {

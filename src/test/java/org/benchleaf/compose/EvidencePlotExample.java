@@ -3,6 +3,12 @@ package org.benchleaf.compose;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
+import org.benchleaf.page.Block;
+import org.benchleaf.page.Chart;
+import org.benchleaf.page.EvidencePlot;
+import org.benchleaf.page.Link;
+import org.benchleaf.page.Table;
+import org.benchleaf.text.RichText;
 
 /** An EvidencePlot as it stands on a page. */
 final class EvidencePlotExample implements Supplier<Block> {

@@ -2,6 +2,9 @@ package org.benchleaf.compose;
 
 import java.util.List;
 import java.util.function.Supplier;
+import org.benchleaf.page.Block;
+import org.benchleaf.page.Findings;
+import org.benchleaf.text.RichText;
 
 /** A Findings as it stands on a page. */
 final class FindingsExample implements Supplier<Block> {

@@ -3,6 +3,12 @@ package org.benchleaf.compose;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
+import org.benchleaf.compose.chart.DrawingPen;
+import org.benchleaf.page.Block;
+import org.benchleaf.page.Glossary;
+import org.benchleaf.page.Link;
+import org.benchleaf.text.RichText;
+import org.benchleaf.words.Words;
 
 /** A Glossary as it stands on a page. */
 final class GlossaryExample implements Supplier<Block> {

@@ -4,6 +4,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
+import org.benchleaf.page.Block;
+import org.benchleaf.page.Fact;
+import org.benchleaf.page.Hazard;
+import org.benchleaf.page.HazardCard;
 
 /** A HazardCard as it stands on a page. */
 final class HazardCardExample implements Supplier<Block> {

@@ -2,6 +2,8 @@ package org.benchleaf.compose;
 
 import java.util.Map;
 import java.util.function.Supplier;
+import org.benchleaf.page.Block;
+import org.benchleaf.page.KeptOffline;
 
 /** A KeptOffline as it stands on a page. */
 final class KeptOfflineExample implements Supplier<Block> {

@@ -2,6 +2,9 @@ package org.benchleaf.compose;
 
 import java.util.List;
 import java.util.function.Supplier;
+import org.benchleaf.page.Block;
+import org.benchleaf.page.KeyNumbers;
+import org.benchleaf.page.Working;
 
 /** A KeyNumbers as it stands on a page. */
 final class KeyNumbersExample implements Supplier<Block> {

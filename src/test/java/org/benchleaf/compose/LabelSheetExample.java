@@ -3,6 +3,9 @@ package org.benchleaf.compose;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
+import org.benchleaf.page.Block;
+import org.benchleaf.page.LabelSheet;
+import org.benchleaf.words.Words;
 
 /** A LabelSheet as it stands on a page. */
 final class LabelSheetExample implements Supplier<Block> {

@@ -2,6 +2,9 @@ package org.benchleaf.compose;
 
 import java.util.List;
 import java.util.function.Supplier;
+import org.benchleaf.page.Block;
+import org.benchleaf.page.Link;
+import org.benchleaf.page.LinkGroups;
 
 /** A LinkGroups as it stands on a page. */
 final class LinkGroupsExample implements Supplier<Block> {

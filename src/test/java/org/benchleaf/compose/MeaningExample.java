@@ -3,6 +3,9 @@ package org.benchleaf.compose;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
+import org.benchleaf.page.Block;
+import org.benchleaf.page.Meaning;
+import org.benchleaf.text.RichText;
 
 /** A Meaning as it stands on a page. */
 final class MeaningExample implements Supplier<Block> {

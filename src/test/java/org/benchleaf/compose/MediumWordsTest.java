@@ -4,8 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Optional;
+import org.benchleaf.compose.part.PartFacts;
 import org.benchleaf.message.Place;
 import org.benchleaf.model.Medium;
+import org.benchleaf.words.Words;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 

@@ -3,6 +3,9 @@ package org.benchleaf.compose;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
+import org.benchleaf.page.Block;
+import org.benchleaf.page.Fact;
+import org.benchleaf.page.Opening;
 
 /** A Opening as it stands on a page. */
 final class OpeningExample implements Supplier<Block> {

@@ -2,6 +2,8 @@ package org.benchleaf.compose;
 
 import java.util.Optional;
 import java.util.function.Supplier;
+import org.benchleaf.page.Block;
+import org.benchleaf.page.Photo;
 
 /** A Photo as it stands on a page. */
 final class PhotoExample implements Supplier<Block> {

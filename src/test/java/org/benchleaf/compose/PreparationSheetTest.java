@@ -6,7 +6,11 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import java.util.stream.Stream;
 import org.benchleaf.DemoSite;
+import org.benchleaf.compose.part.Audience;
+import org.benchleaf.compose.part.Clearance;
 import org.benchleaf.model.Library;
+import org.benchleaf.page.Page;
+import org.benchleaf.page.RecipeCard;
 import org.benchleaf.quantity.Unit;
 import org.junit.jupiter.api.Test;
 

@@ -2,8 +2,11 @@ package org.benchleaf.compose;
 
 import java.util.List;
 import java.util.function.Supplier;
-import org.benchleaf.model.Inline;
-import org.benchleaf.model.TextBlock;
+import org.benchleaf.page.Block;
+import org.benchleaf.page.Prose;
+import org.benchleaf.page.Working;
+import org.benchleaf.text.Inline;
+import org.benchleaf.text.TextBlock;
 
 /** A Prose as it stands on a page. */
 final class ProseExample implements Supplier<Block> {

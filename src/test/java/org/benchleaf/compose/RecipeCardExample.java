@@ -3,6 +3,13 @@ package org.benchleaf.compose;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
+import org.benchleaf.page.Block;
+import org.benchleaf.page.Fact;
+import org.benchleaf.page.Link;
+import org.benchleaf.page.RecipeCard;
+import org.benchleaf.page.Working;
+import org.benchleaf.text.RichText;
+import org.benchleaf.words.Words;
 
 /** A RecipeCard as it stands on a page. */
 final class RecipeCardExample implements Supplier<Block> {

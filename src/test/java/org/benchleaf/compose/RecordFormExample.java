@@ -3,6 +3,10 @@ package org.benchleaf.compose;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
+import org.benchleaf.page.BenchScreen;
+import org.benchleaf.page.Block;
+import org.benchleaf.page.RecordForm;
+import org.benchleaf.words.Words;
 
 /** A RecordForm as it stands on a page. */
 final class RecordFormExample implements Supplier<Block> {

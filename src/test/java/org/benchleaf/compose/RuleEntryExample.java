@@ -2,6 +2,9 @@ package org.benchleaf.compose;
 
 import java.util.List;
 import java.util.function.Supplier;
+import org.benchleaf.page.Block;
+import org.benchleaf.page.Fact;
+import org.benchleaf.page.RuleEntry;
 
 /** A RuleEntry as it stands on a page. */
 final class RuleEntryExample implements Supplier<Block> {

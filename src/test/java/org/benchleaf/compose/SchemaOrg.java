@@ -14,7 +14,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 
 /** Knows the types of schema.org and the properties that each has, its own and inherited ones. */
-final class SchemaOrg {
+public final class SchemaOrg {
 
     private static final Map<String, Set<String>> PROPERTIES = read();
 
@@ -35,7 +35,7 @@ final class SchemaOrg {
      *
      * @param same other names of types and properties that a context maps to the vocabulary
      */
-    static List<String> findings(JsonNode node, Map<String, String> same) {
+    public static List<String> findings(JsonNode node, Map<String, String> same) {
         List<String> findings = new ArrayList<>();
         if (node.has("@type")) {
             Set<String> properties = new HashSet<>();

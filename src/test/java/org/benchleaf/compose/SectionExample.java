@@ -3,6 +3,8 @@ package org.benchleaf.compose;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
+import org.benchleaf.page.Block;
+import org.benchleaf.page.Section;
 
 /** A Section as it stands on a page. */
 final class SectionExample implements Supplier<Block> {

@@ -2,6 +2,10 @@ package org.benchleaf.compose;
 
 import java.util.List;
 import java.util.function.Supplier;
+import org.benchleaf.page.Block;
+import org.benchleaf.page.Link;
+import org.benchleaf.page.SignOff;
+import org.benchleaf.words.Words;
 
 /** A SignOff as it stands on a page. */
 final class SignOffExample implements Supplier<Block> {

@@ -3,6 +3,10 @@ package org.benchleaf.compose;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
+import org.benchleaf.page.Block;
+import org.benchleaf.page.Link;
+import org.benchleaf.page.StepOutline;
+import org.benchleaf.text.RichText;
 
 /** A StepOutline as it stands on a page. */
 final class StepOutlineExample implements Supplier<Block> {

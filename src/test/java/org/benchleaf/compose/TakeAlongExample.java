@@ -2,6 +2,9 @@ package org.benchleaf.compose;
 
 import java.util.List;
 import java.util.function.Supplier;
+import org.benchleaf.page.Block;
+import org.benchleaf.page.Link;
+import org.benchleaf.page.TakeAlong;
 
 /** A TakeAlong as it stands on a page. */
 final class TakeAlongExample implements Supplier<Block> {

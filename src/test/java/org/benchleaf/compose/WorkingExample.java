@@ -3,6 +3,14 @@ package org.benchleaf.compose;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
+import org.benchleaf.compose.part.PassageMaker;
+import org.benchleaf.page.Block;
+import org.benchleaf.page.Citation;
+import org.benchleaf.page.Markup;
+import org.benchleaf.page.Working;
+import org.benchleaf.quantity.Amount;
+import org.benchleaf.text.RichText;
+import org.benchleaf.words.Words;
 
 /** A Working as it stands on a page. */
 final class WorkingExample implements Supplier<Block> {

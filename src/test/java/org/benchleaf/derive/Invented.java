@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.benchleaf.calculate.Figure;
 import org.benchleaf.message.Place;
 import org.benchleaf.model.CaseSources;
 import org.benchleaf.model.Citing;
@@ -44,31 +45,31 @@ import org.benchleaf.read.MethodReader;
 import org.benchleaf.read.ReferenceReader;
 
 /** Small invented cases and studios for tests, written as they would stand in a file. */
-final class Invented {
+public final class Invented {
 
-    static final Place PLACE = Place.file("content/cases/invented/case.md");
+    public static final Place PLACE = Place.file("content/cases/invented/case.md");
     private static final Formulary FORMULARY = MethodReader.read();
 
-    String height = "420 mm";
-    String width = "594 mm";
+    public String height = "420 mm";
+    public String width = "594 mm";
     Optional<String> grammage = Optional.of("100 g/m²");
     Optional<String> grain = Optional.empty();
     final List<Damage> damages = new ArrayList<>();
     final List<Solution> solutions = new ArrayList<>();
-    final List<SpotTest> tests = new ArrayList<>();
+    public final List<SpotTest> tests = new ArrayList<>();
     final List<Step> steps = new ArrayList<>();
     final List<Result> results = new ArrayList<>();
-    final List<Reason> reasons = new ArrayList<>();
+    public final List<Reason> reasons = new ArrayList<>();
     final List<Story.Section> sections = new ArrayList<>();
     final List<Studio.Tray> trays = new ArrayList<>();
-    final List<Studio.Vessel> glassware = new ArrayList<>(List.of(
+    public final List<Studio.Vessel> glassware = new ArrayList<>(List.of(
             vessel("50 mL"), vessel("100 mL"), vessel("250 mL"), vessel("1000 mL")));
     final List<Studio.Balance> balances = new ArrayList<>(List.of(
             new Studio.Balance("bench balance", q("500 g"), q("0.01 g")),
             new Studio.Balance("kitchen balance", q("5 kg"), q("1 g"))));
-    final Map<String, Material> materials = new LinkedHashMap<>();
+    public final Map<String, Material> materials = new LinkedHashMap<>();
 
-    Invented() {
+    public Invented() {
         material("deionised-water", "liquid", "water", Optional.empty(), Optional.empty());
         material("ethanol-96", "liquid", "ethanol", Optional.of("96 % v/v"), Optional.empty());
         material("calcium-hydroxide", "solid", "calcium hydroxide", Optional.empty(), Optional.empty());
@@ -76,7 +77,7 @@ final class Invented {
         material("kozo-9", "tissue", "", Optional.empty(), Optional.of("9 g/m²"));
     }
 
-    static Quantity q(String text) {
+    public static Quantity q(String text) {
         return QuantityReader.read(text).quantity().orElseThrow(() -> new IllegalArgumentException(text));
     }
 
@@ -84,11 +85,11 @@ final class Invented {
         return new Studio.Vessel("measuring cylinder", q(volume), "B", Optional.empty());
     }
 
-    void material(String id, String kind, String substance, Optional<String> strength, Optional<String> grammage) {
+    public void material(String id, String kind, String substance, Optional<String> strength, Optional<String> grammage) {
         material(id, kind, substance, strength, Optional.empty(), grammage);
     }
 
-    void material(String id, String kind, String substance, Optional<String> strength, Optional<String> rest,
+    public void material(String id, String kind, String substance, Optional<String> strength, Optional<String> rest,
             Optional<String> grammage) {
         materials.put(id, new Material(id, id, kind, "", Optional.of(substance).filter(name -> !name.isEmpty()),
                 strength.map(Invented::q), rest, Optional.empty(), grammage.map(Invented::q), Optional.empty(),
@@ -97,7 +98,7 @@ final class Invented {
     }
 
     /** A tool of which the studio says that it holds nothing. */
-    Invented dry(String id) {
+    public Invented dry(String id) {
         materials.put(id, new Material(id, id, "tool", "", Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(),
                 Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Set.of("dry"),
                 Optional.empty(), PLACE));
@@ -112,25 +113,25 @@ final class Invented {
         return this;
     }
 
-    Invented tear(String id, String extent) {
+    public Invented tear(String id, String extent) {
         damages.add(new Damage(Optional.of(id), "tear", Optional.empty(), Optional.empty(), Optional.empty(), Optional.of(q(extent)),
                 Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), PLACE));
         return this;
     }
 
-    Invented solution(String id, Recipe recipe) {
+    public Invented solution(String id, Recipe recipe) {
         return solution(id, recipe, Map.of(), Optional.empty());
     }
 
     /** Keys: make, least, keeps, ready, hands. */
-    Invented solution(String id, Recipe recipe, Map<String, String> amounts, Optional<LocalDate> madeOn) {
+    public Invented solution(String id, Recipe recipe, Map<String, String> amounts, Optional<LocalDate> madeOn) {
         solutions.add(new Solution(id, id, recipe, amount(amounts, "make"), amount(amounts, "least"),
                 amount(amounts, "keeps"), Optional.empty(), amount(amounts, "ready"), amount(amounts, "hands"),
                 madeOn, List.of(), Optional.empty(), Optional.empty(), PLACE));
         return this;
     }
 
-    Invented tested(String id, Recipe recipe, Optional<LowReserve> test) {
+    public Invented tested(String id, Recipe recipe, Optional<LowReserve> test) {
         solutions.add(new Solution(id, id, recipe, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(),
                 Optional.empty(), Optional.empty(), Optional.empty(), List.of(), Optional.empty(), test, PLACE));
         return this;
@@ -140,16 +141,16 @@ final class Invented {
         return Optional.ofNullable(amounts.get(key)).map(Invented::q);
     }
 
-    Invented step(String id, Part... parts) {
+    public Invented step(String id, Part... parts) {
         return step(id, Map.of("takes", "1 h"), List.of(), parts);
     }
 
-    Invented step(String id, StepKind kind, Part... parts) {
+    public Invented step(String id, StepKind kind, Part... parts) {
         return step(id, Map.of("takes", "1 h", "kind", kind.name()), List.of(), parts);
     }
 
     /** Keys: takes, hands, most, on, overnight, people, kind, wait, sign. */
-    Invented step(String id, Map<String, String> keys, List<String> after, Part... parts) {
+    public Invented step(String id, Map<String, String> keys, List<String> after, Part... parts) {
         Optional<Quantity> hands = Optional.ofNullable(keys.get("hands")).map(text -> text.endsWith("%")
                 ? QuantityReader.read(text, org.benchleaf.quantity.Dimension.SHARE).quantity().orElseThrow() : q(text));
         steps.add(new Step(id, StepKind.valueOf(keys.getOrDefault("kind", "WASHING")), Optional.empty(), List.of(), "Do it.", Optional.empty(), Optional.empty(),
@@ -169,22 +170,22 @@ final class Invented {
         return this;
     }
 
-    static Part.Bath bath(String of, String margin, String depth, int baths) {
+    public static Part.Bath bath(String of, String margin, String depth, int baths) {
         return new Part.Bath(of, Optional.of(q(margin)), Optional.of(q(depth)), baths, Optional.empty(), List.of(q("20 min")),
                 Optional.empty(), 1, Optional.empty(), List.of(), Optional.empty(), Optional.empty());
     }
 
-    static Part.Mist mist(String of, String amount) {
+    public static Part.Mist mist(String of, String amount) {
         return new Part.Mist(of, q(amount), Optional.empty(), false, Optional.empty(), Optional.empty(), Optional.empty());
     }
 
-    static Part.Mend mend(List<String> damages, String with, String lap, String waste) {
+    public static Part.Mend mend(List<String> damages, String with, String lap, String waste) {
         return new Part.Mend(damages, "kozo-9", with, Optional.of(q("8 mm")), Optional.of(q(lap)), Optional.of(q("40 mm")),
                 Optional.of(q("0.03 g/cm²")), QuantityReader.read(waste,
                         org.benchleaf.quantity.Dimension.SHARE).quantity(), Optional.empty(), false, Optional.empty());
     }
 
-    Library library() {
+    public Library library() {
         Studio studio = new Studio("Invented studio", "", List.of(), List.of(), List.of(), Optional.empty(), true, List.of("en"),
                 EnumSet.range(DayOfWeek.MONDAY, DayOfWeek.FRIDAY), LocalTime.of(9, 0), LocalTime.of(17, 0),
                 q("60 m³"), q("4 /h"), q("20 °C"), trays, glassware, balances, Studio.Publishing.ONE_SITE, Set.of(), "", "", PLACE);
@@ -197,7 +198,7 @@ final class Invented {
                 Matrix.EMPTY, FORMULARY, Map.of(), Phrases.ENGLISH);
     }
 
-    TreatmentCase treatment() {
+    public TreatmentCase treatment() {
         PaperSupport paper = new PaperSupport("rag", List.of(), grammage.map(Invented::q), Optional.empty(), grain,
                 Optional.empty(), List.of(), PLACE);
         PrintObject object = new PrintObject("sheet", "letterpress", Optional.empty(), Optional.empty(), false, paper,
@@ -207,18 +208,18 @@ final class Invented {
                 new Story(sections), CaseSources.NONE, List.of(), true, Set.of(), PLACE);
     }
 
-    Derived derived() {
+    public Derived derived() {
         return Deriver.derive(treatment(), List.of(), library());
     }
 
-    Figure figure(String id) {
+    public Figure figure(String id) {
         Derived derived = derived();
         return Optional.ofNullable(derived.worked().figures().get(id)).orElseThrow(() -> new AssertionError(
                 "no figure " + id + " among " + derived.worked().figures().keySet() + "; said: "
                         + derived.messages().all().stream().map(org.benchleaf.message.Message::what).toList()));
     }
 
-    List<String> codes() {
+    public List<String> codes() {
         return derived().messages().all().stream().map(org.benchleaf.message.Message::code).toList();
     }
 

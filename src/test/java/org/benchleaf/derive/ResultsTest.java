@@ -11,6 +11,8 @@ import java.util.Optional;
 import java.util.Set;
 import org.apache.commons.math3.distribution.TDistribution;
 import org.apache.commons.math3.stat.descriptive.SummaryStatistics;
+import org.benchleaf.calculate.Figure;
+import org.benchleaf.derive.figure.WorkedResult;
 import org.benchleaf.model.MeasuringConditions;
 import org.benchleaf.model.Result;
 import org.benchleaf.quantity.Quantity;

@@ -11,6 +11,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.assertj.core.data.Offset;
+import org.benchleaf.calculate.Figure;
+import org.benchleaf.derive.figure.Preparation;
 import org.benchleaf.model.Part;
 import org.benchleaf.model.Recipe;
 import org.benchleaf.model.StatedValue;
@@ -19,7 +21,7 @@ import org.benchleaf.quantity.Unit;
 import org.junit.jupiter.api.Test;
 
 /** Holds figures of whole cases against sums done by hand; the sum stands beside each value. */
-class WorkedExamplesTest {
+public class WorkedExamplesTest {
 
     private static void holds(Figure figure, double expected, Unit unit, Offset<Double> offset) {
         assertThat(figure.value().in(unit)).as(figure.id()).isCloseTo(expected, offset);
@@ -187,7 +189,7 @@ class WorkedExamplesTest {
         holds(wet.figure("dry.wet-mass"), 58.0, Unit.GRAM, within(0.05));
     }
 
-    static Preparation preparation(Derived derived, String id) {
+    public static Preparation preparation(Derived derived, String id) {
         return derived.worked().preparations().stream().filter(one -> one.solution().equals(id)).findFirst()
                 .orElseThrow();
     }

@@ -5,9 +5,9 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.List;
 import java.util.Optional;
-import org.benchleaf.compose.Hazard;
-import org.benchleaf.model.Inline;
-import org.benchleaf.model.TextBlock;
+import org.benchleaf.page.Hazard;
+import org.benchleaf.text.Inline;
+import org.benchleaf.text.TextBlock;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.Test;

@@ -2,8 +2,8 @@ package org.benchleaf.publish;
 
 import java.util.List;
 import java.util.stream.Collectors;
-import org.benchleaf.compose.RichText;
-import org.benchleaf.model.TextBlock;
+import org.benchleaf.text.RichText;
+import org.benchleaf.text.TextBlock;
 
 /** Running text as a page has it, for tests of other packages. */
 public final class WrittenText {

@@ -1,0 +1,43 @@
+package org.benchleaf.compose.bench;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.benchleaf.compose.part.Sheet;
+import org.benchleaf.model.Part;
+import org.benchleaf.model.Step;
+import org.benchleaf.page.BenchScreen;
+
+/** What is written down at a screen, under the keys of the case file. */
+public final class BenchNotes {
+
+    private final Sheet sheet;
+
+    public BenchNotes(Sheet sheet) {
+        this.sheet = sheet;
+    }
+
+    /** What is read in that bath, 0 for none, and at the end of a step what is weighed and used. */
+    public List<BenchScreen.Note> of(Step step, int bath, boolean last) {
+        List<BenchScreen.Note> notes = new ArrayList<>();
+        if (bath > 0) {
+            notes.add(note("readings", bath, "pH fresh", "pH", ""));
+            notes.add(note("readings", bath, "pH used", "pH", ""));
+            notes.add(note("readings", bath, "conductivity", "", "µS/cm"));
+            notes.add(note("readings", bath, "colour", "", ""));
+            notes.add(note("readings", bath, "added", "", "mL"));
+        }
+        if (last && (step.part(Part.Weighing.class).isPresent() || step.part(Part.Blotters.class).isPresent())) {
+            notes.add(note("weighing", 0, "dry", "", "g"));
+            notes.add(note("weighing", 0, "wet", "", "g"));
+            notes.add(note("weighing", 0, "restrained", "", "g"));
+        }
+        if (last && step.part(Part.Mist.class).isPresent()) {
+            notes.add(note("mist", 0, "amount", "", "mL"));
+        }
+        return notes;
+    }
+
+    private BenchScreen.Note note(String part, int bath, String key, String before, String unit) {
+        return new BenchScreen.Note(part, bath, key, sheet.words().say("bench-note." + key.replace(' ', '-')), before, unit);
+    }
+}

@@ -1,0 +1,127 @@
+package org.benchleaf.compose.bench;
+
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import java.util.zip.CRC32;
+import org.benchleaf.compose.part.CareLine;
+import org.benchleaf.compose.part.CaseDesk;
+import org.benchleaf.compose.part.Sheet;
+import org.benchleaf.derive.hazard.StepCare;
+import org.benchleaf.derive.time.Timeline;
+import org.benchleaf.model.Step;
+import org.benchleaf.page.BenchScreen;
+import org.benchleaf.page.BenchStep;
+import org.benchleaf.page.BenchView;
+import org.benchleaf.page.Caution;
+import org.benchleaf.page.Fact;
+import org.benchleaf.page.Paths;
+import org.benchleaf.quantity.Unit;
+import org.benchleaf.text.Inline;
+import org.benchleaf.text.RichText;
+import org.benchleaf.text.TextMapping;
+import org.benchleaf.words.WholeSentence;
+
+/** Makes the screens of the bench view from the steps as the sheet tells them. */
+public final class BenchViewMaker {
+
+    private final Sheet sheet;
+    private final CaseDesk desk;
+    private final List<BenchStep> strip;
+
+    public BenchViewMaker(Sheet sheet, CaseDesk desk, List<BenchStep> strip) {
+        this.sheet = sheet;
+        this.desk = desk;
+        this.strip = List.copyOf(strip);
+    }
+
+    /** The screens of every step, in order. */
+    public BenchView make() {
+        List<BenchView.Stage> stages = new ArrayList<>();
+        List<BenchScreen> screens = new ArrayList<>();
+        for (int i = 0; i < strip.size(); i++) {
+            Step step = desk.treatment().steps().get(i);
+            stages.add(stage(step, strip.get(i), desk.worked().timeline().steps().get(i)));
+            screens.addAll(screens(step, strip.get(i)));
+        }
+        return new BenchView(fingerprint(screens), desk.treatment().id(), desk.library().studio().closes().toString(),
+                stages, screens, sheet.words().group("bench-view"));
+    }
+
+    private static BenchView.Stage stage(Step step, BenchStep told, Timeline.TimedStep time) {
+        return new BenchView.Stage(told.anchor(), step.id(), name(told), Math.round(time.takes().lowIn(Unit.SECOND)),
+                step.after().stream().map(Paths::step).toList());
+    }
+
+    /** Short, and the same for the same words on every machine. */
+    public static String fingerprint(List<?> parts) {
+        CRC32 sum = new CRC32();
+        sum.update(parts.toString().getBytes(StandardCharsets.UTF_8));
+        return Long.toHexString(sum.getValue());
+    }
+
+    private static String name(BenchStep step) {
+        return step.number() + ". " + step.kind();
+    }
+
+    private List<BenchScreen> screens(Step step, BenchStep told) {
+        List<BenchScreen> screens = new ArrayList<>();
+        told.hold().ifPresent(hold -> screens.add(new BenchScreen(told.anchor(), name(told),
+                Optional.of(sheet.words().say("bench-view.hold")), Optional.of(hold), "", Optional.empty(), Optional.empty(),
+                Optional.empty(), Optional.empty(), List.of(), "", List.of(), List.of(), false, List.of(), false)));
+        List<BenchHands.Hand> hands = new BenchHands(sheet, desk, step, told).all();
+        int shown = Math.max(0, hands.indexOf(hands.stream().filter(hand -> hand.see().isPresent()).findFirst().orElse(null)));
+        for (int i = 0; i < hands.size(); i++) {
+            screens.add(screen(step, told, hands.get(i), i == shown, i == hands.size() - 1));
+        }
+        return screens;
+    }
+
+    /** One screen; the drawings stand with what one should see. */
+    private BenchScreen screen(Step step, BenchStep told, BenchHands.Hand hand, boolean drawn, boolean last) {
+        Optional<StepCare> care = Optional.ofNullable(desk.worked().care().get(step.id()));
+        List<Caution> cautions = Stream.concat(told.supervised().stream(), told.cautions().stream())
+                .map(BenchViewMaker::plain).toList();
+        Optional<Fact> watch = step.watch().filter(any -> hand.action().isEmpty()).map(watched -> Fact.of(
+                sheet.words().say("bench.told-watch"), WholeSentence.of(watched)));
+        return new BenchScreen(told.anchor(), name(told), hand.name(), Optional.empty(), hand.action(), hand.amount(),
+                hand.see(), watch, hand.clock(), cautions, new CareLine(sheet, desk).shortened(cautions, care), told.wear(),
+                told(told, hand.see().isPresent(), watch.isPresent()), drawn && !told.drawings().isEmpty(),
+                new BenchNotes(sheet).of(step, hand.bath(), last), last);
+    }
+
+    /** What else the step says: what it should show and what to watch are among it where the screen does not tell that at once. */
+    private List<Fact> told(BenchStep told, boolean seen, boolean watched) {
+        return told.told().stream().filter(fact -> !seen || !fact.name().equals(sheet.words().say("bench.told-see")))
+                .filter(fact -> !watched || !fact.name().equals(sheet.words().say("bench.told-watch")))
+                .map(fact -> new Fact(fact.name(), plain(fact.value()))).toList();
+    }
+
+    private static Caution plain(Caution caution) {
+        return new Caution(caution.level(), caution.word(), caution.name(), plain(caution.text()), plain(caution.first()));
+    }
+
+    /** Without links: a wet glove must not leave the bench by a slip, and the sheet links each term once. */
+    private static RichText plain(RichText text) {
+        return new RichText(new Unlinked().all(text.parts()));
+    }
+
+    private static final class Unlinked extends TextMapping {
+        @Override
+        public List<Inline> hyperlink(Inline.Hyperlink hyperlink) {
+            return all(hyperlink.parts());
+        }
+
+        @Override
+        public List<Inline> termLink(Inline.TermLink term) {
+            return List.of(new Inline.Text(term.term()));
+        }
+
+        @Override
+        public List<Inline> workedNumber(Inline.WorkedNumber number) {
+            return List.of(new Inline.Text(number.text()));
+        }
+    }
+}

@@ -1,0 +1,76 @@
+package org.benchleaf.compose.cases;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.benchleaf.compose.part.CaseCard;
+import org.benchleaf.compose.part.CaseDesk;
+import org.benchleaf.compose.part.CaseReference;
+import org.benchleaf.compose.part.Clearance;
+import org.benchleaf.compose.part.Evidence;
+import org.benchleaf.compose.part.LinkPicture;
+import org.benchleaf.compose.part.Materials;
+import org.benchleaf.model.Citing;
+import org.benchleaf.model.Damage;
+import org.benchleaf.model.MissingValue;
+import org.benchleaf.model.Passage;
+import org.benchleaf.model.Picture;
+import org.benchleaf.model.TreatmentCase;
+import org.benchleaf.page.Paths;
+
+/** Makes the card of a case: what the site's own pages need of it. */
+public final class CardMaker {
+
+    private CardMaker() {
+    }
+
+    public static CaseCard card(CaseDesk desk, List<String> paths, List<CaseCard.Translated> translated) {
+        TreatmentCase treatment = desk.treatment();
+        boolean publicText = desk.clearance().allows(Clearance.Output.CASE_STUDY);
+        Optional<Picture> picture = publicText ? LinkPicture.standsForIt(desk.pictures()) : Optional.empty();
+        return new CaseCard(treatment.id(), treatment.title(), publicText ? treatment.summary() : "", treatment.language(),
+                treatment.level().word(), treatment.object().kind(), known(treatment.object().technique()),
+                treatment.condition().stream().map(Damage::what).distinct().toList(),
+                List.copyOf(Materials.used(desk.treatment(), desk.library())), desk.worked().substances(),
+                treatment.steps().stream().map(step -> step.kind().word()).distinct().toList(),
+                picture.map(Picture::id).orElse(""), picture.map(Picture::alt).orElse(""), sources(desk),
+                List.of(), paths, List.of(), known(treatment.object().support().paper()), evidence(desk, paths),
+                publicText ? lastChange(desk) : CaseCard.LastChange.NONE, translated);
+    }
+
+    /** The words of a card in another language of its case. */
+    public static CaseCard.Translated translated(TreatmentCase there, CaseDesk desk, List<String> paths) {
+        boolean publicText = desk.clearance().allows(Clearance.Output.CASE_STUDY);
+        Optional<String> shown = publicText ? LinkPicture.standsForIt(desk.pictures()).map(Picture::id) : Optional.empty();
+        return new CaseCard.Translated(there.language(), there.title(), publicText ? there.summary() : "", there.object().kind(),
+                known(there.object().technique()), there.condition().stream().map(Damage::what).distinct().toList(),
+                there.pictures().stream().filter(picture -> shown.filter(picture.id()::equals).isPresent()).map(Picture::alt).findFirst()
+                        .orElse(""), List.of(), paths);
+    }
+
+    private static List<Evidence> evidence(CaseDesk desk, List<String> paths) {
+        return paths.contains(Paths.results(desk.treatment().id())) ? ResultsPage.evidence(desk) : List.of();
+    }
+
+    private static CaseCard.LastChange lastChange(CaseDesk desk) {
+        return CaseReference.of(desk).day().map(day -> new CaseCard.LastChange(day.toString(),
+                desk.treatment().publication().citing().versions().stream().filter(version -> version.on().equals(day))
+                        .map(Citing.Version::changed).findFirst().orElse(""))).orElse(CaseCard.LastChange.NONE);
+    }
+
+    /** A word by which one may look for the case; nobody looks for what is not known. */
+    private static String known(String word) {
+        return MissingValue.read(word).isPresent() ? "" : word;
+    }
+
+    private static List<String> sources(CaseDesk desk) {
+        Set<String> keys = new LinkedHashSet<>();
+        desk.worked().figures().values().forEach(figure -> keys.addAll(figure.sources()));
+        desk.treatment().solutions().forEach(solution -> solution.source().ifPresent(keys::add));
+        desk.treatment().sources().all().map(Passage::source).forEach(keys::add);
+        keys.retainAll(desk.library().sources().keySet());
+        return new ArrayList<>(keys);
+    }
+}

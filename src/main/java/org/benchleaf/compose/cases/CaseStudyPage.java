@@ -1,0 +1,400 @@
+package org.benchleaf.compose.cases;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.benchleaf.compose.chart.TimelineChart;
+import org.benchleaf.compose.part.BathTimes;
+import org.benchleaf.compose.part.CaseDesk;
+import org.benchleaf.compose.part.CasePageMaker;
+import org.benchleaf.compose.part.CasePageName;
+import org.benchleaf.compose.part.CaseReference;
+import org.benchleaf.compose.part.Clearance;
+import org.benchleaf.compose.part.HomeAdvice;
+import org.benchleaf.compose.part.Licences;
+import org.benchleaf.compose.part.PassageMaker;
+import org.benchleaf.compose.part.PicturePair;
+import org.benchleaf.compose.part.ProseMaker;
+import org.benchleaf.compose.part.ScriptJson;
+import org.benchleaf.compose.part.Sheet;
+import org.benchleaf.compose.part.TrialTables;
+import org.benchleaf.compose.part.WorkingMaker;
+import org.benchleaf.derive.time.Timeline;
+import org.benchleaf.model.Medium;
+import org.benchleaf.model.MissingValue;
+import org.benchleaf.model.Picture;
+import org.benchleaf.model.PrintObject;
+import org.benchleaf.model.Proposal;
+import org.benchleaf.model.Result;
+import org.benchleaf.model.Retelling;
+import org.benchleaf.model.Solution;
+import org.benchleaf.model.Step;
+import org.benchleaf.model.Story;
+import org.benchleaf.model.TreatmentCase;
+import org.benchleaf.page.Block;
+import org.benchleaf.page.Comparison;
+import org.benchleaf.page.DataFile;
+import org.benchleaf.page.Fact;
+import org.benchleaf.page.Facts;
+import org.benchleaf.page.Findings;
+import org.benchleaf.page.KeyNumbers;
+import org.benchleaf.page.Link;
+import org.benchleaf.page.LinkList;
+import org.benchleaf.page.Opening;
+import org.benchleaf.page.Page;
+import org.benchleaf.page.Paths;
+import org.benchleaf.page.Photo;
+import org.benchleaf.page.PhotoRow;
+import org.benchleaf.page.Prose;
+import org.benchleaf.page.Section;
+import org.benchleaf.page.StepOutline;
+import org.benchleaf.text.RichText;
+import org.benchleaf.text.TextBlock;
+import org.benchleaf.words.PairWords;
+import org.benchleaf.words.StepTitle;
+import org.benchleaf.words.WholeSentence;
+import org.benchleaf.words.Words;
+
+/** The public story of a treatment: before and after first, then what, why, how, what it gave, what was not done. */
+public final class CaseStudyPage implements CasePageMaker {
+
+    private static final CasePageName NAME = new CasePageName("case-study", "index.html", Clearance.Output.CASE_STUDY);
+    private static final String STEP_SHEET = "step-sheet";
+    private static final String RESULTS = "results";
+
+    @Override
+    public CasePageName name() {
+        return NAME;
+    }
+
+    @Override
+    public Page make(CaseDesk desk) {
+        Sheet sheet = desk.sheet(NAME).script("compare.js");
+        if (!desk.clearance().strengths()) {
+            sheet.withholdStrengths();
+        }
+        TreatmentCase treatment = desk.treatment();
+        sheet.add(opening(sheet, treatment));
+        treatment.sources().retelling().ifPresent(retelling -> sheet.add(source(sheet, retelling)));
+        Optional<Comparison> comparison = comparison(sheet, desk);
+        comparison.ifPresent(sheet::add);
+        Set<String> placed = new HashSet<>();
+        comparison.ifPresent(pair -> placed.addAll(List.of(pair.before().id(), pair.after().id())));
+        List<RichText> says = new PlainResults(sheet).sentences(desk.worked().results());
+        List<Block> rest = rest(sheet, desk, placed);
+        sheet.add(gave(sheet, desk, says));
+        rest.forEach(sheet::add);
+        sheet.linkedData(linkedData(sheet, desk));
+        return desk.finish(sheet, NAME, treatment.summary());
+    }
+
+    /** What stands below the results; made before their workings, so that a number in the story opens beside its sentence. */
+    private static List<Block> rest(Sheet sheet, CaseDesk desk, Set<String> placed) {
+        TreatmentCase treatment = desk.treatment();
+        List<Block> rest = new ArrayList<>();
+        rest.add(object(sheet, treatment));
+        condition(sheet, desk).ifPresent(rest::add);
+        aims(sheet, treatment).ifPresent(rest::add);
+        rest.addAll(story(sheet, desk, placed));
+        new SpotTestTable(sheet, desk).onRecord().filter(any -> !desk.has(RESULTS)).ifPresent(rest::add);
+        rest.add(done(sheet, desk));
+        ResultsPage.past(sheet, desk).ifPresent(rest::add);
+        treatment.trials().forEach(trial -> rest.add(new TrialTables(sheet, trial).arms()));
+        timeline(sheet, desk).ifPresent(rest::add);
+        notDone(sheet, treatment).ifPresent(rest::add);
+        rest.add(new HomeAdvice(sheet).section(treatment));
+        otherPictures(sheet, desk, placed).ifPresent(rest::add);
+        rest.add(new CitingSection(sheet, CaseReference.of(desk)).section(treatment.publication().citing().versions()));
+        OpenData.section(sheet, desk).ifPresent(rest::add);
+        return rest;
+    }
+
+    @Override
+    public List<DataFile> files(CaseDesk desk) {
+        return Stream.concat(new ReferenceFiles(CaseReference.of(desk)).all().stream(),
+                LinkedArt.of(desk).map(LinkedArt::file).stream()).toList();
+    }
+
+    private static Opening opening(Sheet sheet, TreatmentCase treatment) {
+        Words words = sheet.words();
+        PrintObject object = treatment.object();
+        List<Fact> facts = new ArrayList<>();
+        facts.add(Fact.of(words.say("fact.object"), objectWords(words, object)));
+        object.made().ifPresent(made -> facts.add(Fact.of(words.say("fact.made"), made)));
+        facts.add(Fact.of(words.say("fact.level"), words.term("level", treatment.level().word())));
+        return new Opening(Optional.of(words.say("case-page.case-study")), treatment.title(),
+                Optional.of(treatment.summary()), facts,
+                Optional.of(new Opening.Notice(words.say("notice.word"), words.say("frame.notice"))));
+    }
+
+    /** From which publication it is told, and what of that was read. */
+    private static Section source(Sheet sheet, Retelling retelling) {
+        Words words = sheet.words();
+        List<Fact> facts = new ArrayList<>();
+        facts.add(new Fact(words.say("source.of"), new PassageMaker(sheet).place(retelling.passage())));
+        facts.add(Fact.of(words.say("source.by"), retelling.by()));
+        facts.add(Fact.of(words.say("source.read"), retelling.read()));
+        facts.add(Fact.of(words.say("source.not-read"), retelling.notRead()));
+        retelling.passage().words().ifPresent(quoted -> facts.add(new Fact(words.say("source.words"), PassageMaker.quoted(quoted))));
+        return new Section("source", words.say("source.heading"), Optional.of(words.say("source.lead")), List.of(new Facts(facts)));
+    }
+
+    private static String objectWords(Words words, PrintObject object) {
+        Optional<MissingValue> missing = MissingValue.read(object.technique());
+        return missing.isPresent() ? words.say("missing.technique", "kind", object.kind(), "missing", words.missing(missing.get()))
+                : object.technique().isBlank() ? object.kind() : words.list(List.of(object.kind(), object.technique()));
+    }
+
+    private static String size(Sheet sheet, PrintObject object) {
+        return object.size().map(size -> sheet.words().say("size", "height", sheet.numbers().written(size.height()).text(),
+                "width", sheet.numbers().written(size.width()).text()))
+                .orElseGet(() -> object.oneSide().map(side -> sheet.words().say(side.isHeight() ? "size.height-alone" : "size.width-alone",
+                        "length", sheet.numbers().written(side.length()).text(), "missing", missingSize(sheet, object)))
+                        .orElseGet(() -> missingSize(sheet, object)));
+    }
+
+    private static String missingSize(Sheet sheet, PrintObject object) {
+        return object.sizeMissing().map(sheet.words()::missing).orElseGet(sheet.words()::notRecorded);
+    }
+
+    private static Optional<Comparison> comparison(Sheet sheet, CaseDesk desk) {
+        Words words = sheet.words();
+        return PicturePair.among(desk.pictures()).stream().findFirst().map(pair -> new Comparison(
+                photo(sheet, desk, pair.before(), Optional.of(words.say("comparison.before")), true),
+                photo(sheet, desk, pair.after(), Optional.of(words.say("comparison.after")), true),
+                PairWords.of(words, pair.before(), pair.after()), words.group("comparison")));
+    }
+
+    static Photo photo(Sheet sheet, CaseDesk desk, Picture picture, Optional<String> tag, boolean first) {
+        Words words = sheet.words();
+        return new Photo(desk.treatment().id(), picture.id(), picture.alt(), picture.caption(),
+                words.say("photo.light", "side", words.term("side", picture.side()),
+                        "light", words.term("light", picture.light())),
+                words.say("photo.credit", "credit", picture.credit(), "licence", picture.licence()), tag, first);
+    }
+
+    private static Section object(Sheet sheet, TreatmentCase treatment) {
+        Words words = sheet.words();
+        PrintObject object = treatment.object();
+        List<Fact> facts = new ArrayList<>();
+        facts.add(new Fact(words.say("fact.object"), sheet.linked(objectWords(words, object))));
+        object.made().ifPresent(made -> facts.add(new Fact(words.say("fact.made"), sheet.linked(
+                object.madeEvidence().filter(CaseStudyPage::isTold).map(why -> words.say("made.evidence", "made", made, "why", why)).orElse(made)))));
+        if (object.opinion()) {
+            facts.add(Fact.of(words.say("fact.dating"), words.say("made.opinion")));
+        }
+        facts.add(new Fact(words.say("fact.support"), sheet.linked(support(sheet, object))));
+        facts.add(Fact.of(words.say("fact.size"), size(sheet, object)));
+        object.items().forEach(item -> facts.add(new Fact(WholeSentence.of(item.is()).replaceFirst("[.]$", ""),
+                sheet.linked(item(sheet, item)))));
+        if (!object.media().isEmpty()) {
+            facts.add(new Fact(words.say("fact.media"), sheet.linked(String.join("; ", object.media().stream()
+                    .map(medium -> mediumWords(words, medium)).toList()))));
+        }
+        return new Section("object", words.say("study.object"), Optional.empty(), List.of(new Facts(facts)));
+    }
+
+    /** Size, condition and decision of one item. */
+    private static String item(Sheet sheet, PrintObject.Item item) {
+        Words words = sheet.words();
+        String size = item.size().map(known -> words.say("size", "height", sheet.numbers().written(known.height()).text(),
+                "width", sheet.numbers().written(known.width()).text())).orElseGet(words::notRecorded);
+        return words.say("item.facts", "size", size, "condition", item.condition().orElseGet(words::notRecorded),
+                "decision", item.decision().orElseGet(words::notRecorded));
+    }
+
+    private static String mediumWords(Words words, Medium medium) {
+        return words.list(Stream.of(Optional.of(medium.is()), medium.colour(), medium.where()).flatMap(Optional::stream).toList());
+    }
+
+    private static boolean isTold(String text) {
+        return MissingValue.read(text).isEmpty();
+    }
+
+    private static String support(Sheet sheet, PrintObject object) {
+        List<String> parts = new ArrayList<>();
+        String paper = object.support().paper();
+        parts.add(MissingValue.read(paper).map(missing -> sheet.words().say("missing.paper", "missing", sheet.words().missing(missing)))
+                .orElse(paper));
+        object.support().sizing().filter(CaseStudyPage::isTold).ifPresent(parts::add);
+        parts.addAll(object.support().state());
+        object.support().grammage().ifPresent(value -> parts.add(sheet.numbers().written(value).text()));
+        object.support().thickness().ifPresent(value -> parts.add(sheet.words().say("support.thick",
+                "value", sheet.numbers().written(value).text())));
+        return sheet.words().list(parts);
+    }
+
+    private static Optional<Section> condition(Sheet sheet, CaseDesk desk) {
+        return new ConditionMapMaker(sheet, desk).make().map(map -> new Section("condition",
+                sheet.words().say("study.condition"), Optional.empty(), List.of(map)));
+    }
+
+    private static Optional<Section> aims(Sheet sheet, TreatmentCase treatment) {
+        Words words = sheet.words();
+        List<String> aims = treatment.proposal().aims();
+        if (aims.isEmpty()) {
+            return Optional.empty();
+        }
+        List<TextBlock.Line> list = aims.stream().map(aim -> new TextBlock.Line(sheet.linked(WholeSentence.of(aim)).parts())).toList();
+        return Optional.of(new Section("aims", words.say("study.aims"), Optional.empty(),
+                List.of(new Prose(List.of(Prose.Passage.of(TextBlock.ItemList.of(list)))))));
+    }
+
+    private static List<Block> story(Sheet sheet, CaseDesk desk, Set<String> placed) {
+        List<Block> sections = new ArrayList<>();
+        Set<String> taken = new LinkedHashSet<>();
+        for (Story.Section section : desk.treatment().story().sections()) {
+            Prose prose = new ProseMaker(sheet).make(section.text());
+            if (section.heading().isEmpty()) {
+                sections.add(prose);
+                continue;
+            }
+            List<Block> blocks = new ArrayList<>(List.of(prose));
+            desk.pictures().stream().filter(picture -> !section.id().isEmpty()
+                    && picture.step().filter(section.id()::equals).isPresent() && placed.add(picture.id()))
+                    .forEach(picture -> blocks.add(photo(sheet, desk, picture, Optional.empty(), false)));
+            desk.treatment().step(section.id()).filter(step -> desk.has(STEP_SHEET)).ifPresent(step ->
+                    blocks.add(new LinkList(List.of(new LinkList.Entry(toStep(sheet, desk, step), "")))));
+            sections.add(new Section(anchor(section, taken), section.heading(), Optional.empty(), blocks));
+        }
+        return sections;
+    }
+
+    private static String anchor(Story.Section section, Set<String> taken) {
+        String wanted = "story-" + Paths.slug(section.id().isEmpty() ? section.heading() : section.id());
+        String anchor = wanted;
+        for (int n = 2; !taken.add(anchor); n++) {
+            anchor = wanted + "-" + n;
+        }
+        return anchor;
+    }
+
+    private static Link toStep(Sheet sheet, CaseDesk desk, Step step) {
+        return sheet.link(sheet.words().say("study.to-step", "step",
+                new StepTitle(sheet.words(), desk.treatment()).of(step)),
+                Paths.stepSheet(desk.treatment().id()) + "#" + Paths.step(step.id()));
+    }
+
+    private static Section done(Sheet sheet, CaseDesk desk) {
+        Words words = sheet.words();
+        List<StepOutline.Item> items = new ArrayList<>();
+        for (Step step : besideTrials(desk.treatment())) {
+            Optional<String> takes = desk.worked().timeline().steps().stream()
+                    .filter(timed -> timed.step().equals(step.id())).findFirst()
+                    .map(timed -> takes(sheet, step, timed));
+            items.add(new StepOutline.Item(new StepTitle(words, desk.treatment()).of(step),
+                    sheet.linked(step.instruction()), takes,
+                    desk.has(STEP_SHEET) ? Optional.of(toStep(sheet, desk, step)) : Optional.empty()));
+        }
+        List<Block> blocks = new ArrayList<>(List.of(new StepOutline(items)));
+        if (!desk.treatment().solutions().isEmpty()) {
+            blocks.add(new Facts(List.of(new Fact(words.say("study.prepared"), RichText.joined("; ",
+                    desk.treatment().solutions().stream().map(Solution::name).map(sheet::linked).toList())))));
+        }
+        return new Section("done", words.say("study.done"),
+                Optional.of(words.say(desk.has(STEP_SHEET) ? "study.done-lead"
+                        : desk.treatment().sources().retelling().isPresent() ? "study.done-told" : "study.done-planned")), blocks);
+    }
+
+    private static String takes(Sheet sheet, Step step, Timeline.TimedStep timed) {
+        String told = sheet.numbers().duration(timed.takes()).text();
+        return !timed.known() ? sheet.words().untimed(step.timeMissing())
+                : timed.atLeast() ? sheet.words().say("missing.at-least", "value", told) : told;
+    }
+
+    /** The steps that belong to no arm of a trial, which is told as a table of its arms. */
+    private static List<Step> besideTrials(TreatmentCase treatment) {
+        return treatment.steps().stream().filter(step -> treatment.trials().stream()
+                .allMatch(trial -> trial.armOf(step).isEmpty())).toList();
+    }
+
+    /** How long it took by the record, before the times that were planned. */
+    private static String days(Sheet sheet, CaseDesk desk) {
+        Words words = sheet.words();
+        List<LocalDate> days = desk.treatment().steps().stream().flatMap(step -> step.on().stream()).sorted().distinct().toList();
+        if (days.size() < 2) {
+            return words.say("study.time-planned");
+        }
+        LocalDate first = days.get(0);
+        LocalDate last = days.get(days.size() - 1);
+        return words.say("study.time-days", "days", RecordedDays.count(words, first, last),
+                "first", sheet.numbers().date(first), "last", sheet.numbers().date(last));
+    }
+
+    private static Optional<Section> timeline(Sheet sheet, CaseDesk desk) {
+        Words words = sheet.words();
+        List<KeyNumbers.Item> numbers = new ArrayList<>();
+        for (String name : List.of("total", "hands-on")) {
+            new WorkingMaker(sheet).once("timeline." + name).ifPresent(working -> numbers.add(
+                    new KeyNumbers.Item(working, words.say("study.time-" + name), List.of())));
+        }
+        besideTrials(desk.treatment()).forEach(step -> new BathTimes(sheet, desk, step).working().ifPresent(working -> numbers.add(
+                new KeyNumbers.Item(working, words.say("study.time-bath", "step", new StepTitle(words, desk.treatment()).of(step)),
+                        new RecordedDays(sheet, desk).baths(step).stream().toList()))));
+        if (numbers.isEmpty()) {
+            return Optional.empty();
+        }
+        TimelineChart times = new TimelineChart(sheet, desk);
+        return Optional.of(new Section("time", words.say("study.time"),
+                Optional.of(days(sheet, desk) + " " + words.say("study.time-money")),
+                List.of(new KeyNumbers(numbers), times.chart(List.of(times.data().table(Optional.empty()))))));
+    }
+
+    /** The results in sentences, what was told in words or not measured, and one click down every number. */
+    private static Section gave(Sheet sheet, CaseDesk desk, List<RichText> sentences) {
+        Words words = sheet.words();
+        List<KeyNumbers.Item> numbers = new ResultNumbers(sheet, desk).items();
+        Optional<Facts> told = new ResultNumbers(sheet, desk).inWords();
+        List<Block> blocks = new ArrayList<>();
+        List<RichText> says = !sentences.isEmpty() ? sentences
+                : List.of(RichText.of(words.say(!numbers.isEmpty() ? "study.no-change"
+                        : isMeasured(desk) ? "study.not-compared" : "study.no-numbers")));
+        blocks.add(new Findings(says, words.say("study.all-numbers"),
+                numbers.isEmpty() ? List.of() : List.of(new KeyNumbers(numbers))));
+        told.ifPresent(blocks::add);
+        if (desk.has(RESULTS)) {
+            blocks.add(new LinkList(List.of(new LinkList.Entry(sheet.link(words.say("study.to-results"),
+                    Paths.results(desk.treatment().id())), ""))));
+        }
+        return new Section("gave", words.say("study.gave"), Optional.empty(), blocks);
+    }
+
+    /** Whether a report states a number, though none that could be set against another. */
+    private static boolean isMeasured(CaseDesk desk) {
+        return desk.treatment().results().stream().anyMatch(Result.Stated.class::isInstance);
+    }
+
+    private static Optional<Section> notDone(Sheet sheet, TreatmentCase treatment) {
+        Words words = sheet.words();
+        List<Fact> options = treatment.proposal().options().stream().map((Proposal.Option option) ->
+                new Fact(WholeSentence.of(option.option()), sheet.linked(WholeSentence.of(option.whyNot())))).toList();
+        return options.isEmpty() ? Optional.empty() : Optional.of(new Section("not-done",
+                words.say("study.not-done"), Optional.of(words.say("study.not-done-lead")),
+                List.of(new Facts(options))));
+    }
+
+    private static Optional<Section> otherPictures(Sheet sheet, CaseDesk desk, Set<String> placed) {
+        List<Photo> photos = desk.pictures().stream().filter(picture -> !placed.contains(picture.id()))
+                .map(picture -> photo(sheet, desk, picture, Optional.empty(), false)).toList();
+        return photos.isEmpty() ? Optional.empty() : Optional.of(new Section("pictures",
+                sheet.words().say("study.pictures"), Optional.empty(), List.of(new PhotoRow(photos))));
+    }
+
+    private static String linkedData(Sheet sheet, CaseDesk desk) {
+        TreatmentCase treatment = desk.treatment();
+        return ScriptJson.text(ScriptJson.object("@context", "https://schema.org", "@type", "LearningResource",
+                "name", treatment.title(), "description", treatment.summary(), "inLanguage", treatment.language(),
+                "learningResourceType", sheet.words().say("case-page.case-study"),
+                "educationalLevel", sheet.words().term("level", treatment.level().word()),
+                "teaches", treatment.steps().stream()
+                        .map(new StepTitle(sheet.words(), treatment)::kind).distinct().toList(),
+                "license", Licences.address(treatment.publication().licence()),
+                "isBasedOn", desk.basis(),
+                "publisher", ScriptJson.object("@type", "Organization", "name", sheet.library().studio().name())));
+    }
+}

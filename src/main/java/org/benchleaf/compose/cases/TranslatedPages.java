@@ -1,0 +1,66 @@
+package org.benchleaf.compose.cases;
+
+import java.util.List;
+import java.util.function.Supplier;
+import org.benchleaf.compose.part.ForeignWords;
+import org.benchleaf.compose.part.LanguageFolder;
+import org.benchleaf.model.Phrases;
+import org.benchleaf.page.Page;
+import org.benchleaf.words.Words;
+
+/** Pages in another language than that of their originals, each made when it is asked for. */
+public final class TranslatedPages {
+
+    private final String original;
+    private final String title;
+    private final LanguageFolder folder;
+    private final Phrases phrases;
+    private final List<Supplier<List<Page>>> pages;
+
+    /**
+     * Prepares the pages and makes none.
+     *
+     * @param original BCP 47 tag of the language from which they are translated
+     * @param title by which the search lists pages of a case; empty for those of the whole site
+     * @param folder in which they lie
+     * @param phrases what the program says in their language
+     */
+    public TranslatedPages(String original, String title, LanguageFolder folder, Phrases phrases, List<Supplier<List<Page>>> pages) {
+        this.original = original;
+        this.title = title;
+        this.folder = folder;
+        this.phrases = phrases;
+        this.pages = List.copyOf(pages);
+    }
+
+    /** BCP 47 tag. */
+    public String language() {
+        return folder.language();
+    }
+
+    /** The pages, in the same order as those of the original. */
+    public List<Page> pages() {
+        return pages.stream().flatMap(some -> some.get().stream()).toList();
+    }
+
+    /**
+     * A finished page with everything marked that stands in the language of the original.
+     *
+     * @param html the page in this language
+     * @param originalHtml the same page in the language of the original
+     */
+    public String marked(String html, String originalHtml) {
+        return new ForeignWords(language(), original, phrases).marked(html, originalHtml);
+    }
+
+    /** The path of the page of which that one is the translation. */
+    public String originalOf(Page page) {
+        return folder.plain(page.path());
+    }
+
+    /** How the search lists a page: by its own title, or by that of its case with the kind of page where it is not the case study. */
+    public String searchTitle(Page page) {
+        return title.isEmpty() ? page.title() : page.kind().equals("case-study") ? title
+                : Words.in(language()).more(page.title(), title);
+    }
+}

@@ -1,0 +1,194 @@
+package org.benchleaf.compose.chart;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.benchleaf.compose.part.CaseDesk;
+import org.benchleaf.compose.part.DataTable;
+import org.benchleaf.compose.part.Sheet;
+import org.benchleaf.derive.time.Timeline;
+import org.benchleaf.model.Part;
+import org.benchleaf.model.Step;
+import org.benchleaf.page.Chart;
+import org.benchleaf.page.Table;
+import org.benchleaf.quantity.Quantity;
+import org.benchleaf.quantity.Unit;
+import org.benchleaf.words.StepTitle;
+import org.benchleaf.words.Words;
+
+/**
+ * Lays the bench strip on its side: one line a step, hands-on time full, waiting time hatched, changes of blotters as
+ * ticks, hold points as double bars. The time narrows to the right, since minutes and days must stand on one strip.
+ */
+public final class TimelineChart {
+
+    private static final int START = 10;
+    private static final int ROW = 46;
+    private static final int BAR = 14;
+    private static final int TOP = 4;
+    private static final int BETWEEN_MARKS = 46;
+    private static final double[] HOURS = {0, 0.25, 0.5, 1, 2, 4, 8, 24, 48, 96, 168, 336, 672, 1344};
+
+    private final Sheet sheet;
+    private final CaseDesk desk;
+    private final Timeline timeline;
+    private final double total;
+    private final List<Chart.Mark> marks = new ArrayList<>();
+
+    public TimelineChart(Sheet sheet, CaseDesk desk) {
+        this.sheet = sheet;
+        this.desk = desk;
+        this.timeline = desk.worked().timeline();
+        this.total = Math.max(1, timeline.total().highIn(Unit.MINUTE));
+    }
+
+    /** The times as a table and a file. */
+    public DataTable data() {
+        Words words = sheet.words();
+        return new DataTable("times", words.say("times.caption"), List.of(
+                DataTable.Column.words(words.say("times.step"), "step"),
+                DataTable.Column.times(words.say("times.start"), "starts after"),
+                DataTable.Column.times(words.say("times.takes"), "takes"),
+                DataTable.Column.times(words.say("times.least"), "takes at least"),
+                DataTable.Column.times(words.say("times.most"), "takes at most"),
+                DataTable.Column.times(words.say("times.hands"), "hands-on"),
+                DataTable.Column.numbers(words.say("times.changes"), "blotter changes"),
+                DataTable.Column.words(words.say("times.hold"), "hold point")),
+                timeline.steps().stream().map(this::row).toList());
+    }
+
+    private List<DataTable.Cell> row(Timeline.TimedStep timed) {
+        Quantity takes = timed.takes();
+        return List.of(DataTable.Cell.words(label(timed)), timed.startKnown() ? cell(timed.start().in(Unit.MINUTE))
+                : notRecorded(), timed.atLeast() ? notRecorded() : length(timed, takes.in(Unit.MINUTE)), length(timed, takes.lowIn(Unit.MINUTE)),
+                timed.atLeast() ? notRecorded() : length(timed, takes.highIn(Unit.MINUTE)), length(timed, hands(timed)),
+                changes(timed),
+                DataTable.Cell.words(sheet.words().say(isHold(timed) ? "times.yes" : "times.no")));
+    }
+
+    /** How often blotters are changed; no number for a step without blotters, and for one whose changes nobody told. */
+    private DataTable.Cell changes(Timeline.TimedStep timed) {
+        Optional<Part.Blotters> blotters = desk.treatment().step(timed.step()).flatMap(step -> step.part(Part.Blotters.class));
+        if (blotters.isEmpty()) {
+            return DataTable.Cell.missing(sheet.words().say("times.no"));
+        }
+        return blotters.get().changes().isEmpty() ? notRecorded()
+                : DataTable.Cell.number(String.valueOf(timed.moments().stream().filter(TimelineChart::isChange).count()));
+    }
+
+    private DataTable.Cell length(Timeline.TimedStep timed, double minutes) {
+        return timed.known() ? cell(minutes) : notRecorded();
+    }
+
+    private DataTable.Cell notRecorded() {
+        return DataTable.Cell.missing(sheet.words().notRecorded());
+    }
+
+    private DataTable.Cell cell(double minutes) {
+        return new DataTable.Cell(words(minutes), DataTable.Cell.number(sheet.numbers().fixed(minutes, 0)).plain());
+    }
+
+    /** The drawing. */
+    public Chart chart(List<Table> below) {
+        Words words = sheet.words();
+        int bottom = TOP + ROW * timeline.steps().size() + 6;
+        axis(bottom);
+        for (int i = 0; i < timeline.steps().size(); i++) {
+            row(timeline.steps().get(i), TOP + ROW * i);
+        }
+        double end = legend(bottom + 52);
+        return new Chart(List.of(Chart.Drawing.of("times-chart", words.say("times.title"), words.say("times.description"),
+                end, marks, words.say("times.note"))), "times-numbers", below, true);
+    }
+
+    private void axis(int bottom) {
+        double last = -BETWEEN_MARKS;
+        for (double hours : HOURS) {
+            double x = at(hours * 60);
+            if (hours * 60 <= total && x - last >= BETWEEN_MARKS && x < Chart.WIDTH - START) {
+                marks.add(Chart.Mark.line("grid", x, TOP, x, bottom));
+                marks.add(Chart.Mark.text(x, bottom + 18, "middle", hours == 0 ? "0" : words(hours * 60)));
+                last = x;
+            }
+        }
+    }
+
+    private void row(Timeline.TimedStep timed, double top) {
+        double start = timed.start().in(Unit.MINUTE);
+        double takes = timed.takes().in(Unit.MINUTE);
+        double y = top + 26;
+        double x = at(start);
+        double width = Math.max(4, at(start + takes) - x);
+        double hands = Math.min(width, Math.max(3, at(start + hands(timed)) - x));
+        marks.add(Chart.Mark.text(0, top + 18, "start", label(timed)));
+        if (!timed.known()) {
+            marks.add(Chart.Mark.text(Chart.WIDTH, top + 18, "end", sheet.words().notRecorded()));
+            return;
+        }
+        marks.add(Chart.Mark.text(Chart.WIDTH, top + 18, "end", timed.atLeast()
+                ? sheet.words().say("missing.at-least", "value", words(takes)) : words(takes)));
+        marks.add(Chart.Mark.box("bar", "waiting", x, y, width, BAR, words(takes)));
+        if (width > hands) {
+            marks.add(Chart.Mark.hatch("hatch", x + hands, y, width - hands, BAR));
+        }
+        marks.add(Chart.Mark.box("bar", "hands", x, y, hands, BAR, words(hands(timed))));
+        timed.moments().stream().filter(TimelineChart::isChange).forEach(moment -> marks.add(
+                Chart.Mark.at("tick", "change", at(start + moment.at().in(Unit.MINUTE)), y - 4, "")));
+        if (isHold(timed)) {
+            marks.add(Chart.Mark.at("hold", "hold", Math.max(2, x - 9), y - 3, ""));
+        }
+    }
+
+    private double legend(double y) {
+        Words words = sheet.words();
+        int second = Chart.WIDTH / 2;
+        marks.add(Chart.Mark.box("bar", "hands", 0, y - 12, 28, BAR, ""));
+        marks.add(Chart.Mark.text(38, y, "start", words.say("times.legend-hands")));
+        marks.add(Chart.Mark.box("bar", "waiting", second, y - 12, 28, BAR, ""));
+        marks.add(Chart.Mark.hatch("hatch", second, y - 12, 28, BAR));
+        marks.add(Chart.Mark.text(second + 38, y, "start", words.say("times.legend-waiting")));
+        boolean changes = timeline.steps().stream().anyMatch(timed -> timed.moments().stream()
+                .anyMatch(TimelineChart::isChange));
+        boolean holds = timeline.steps().stream().anyMatch(this::isHold);
+        if (changes) {
+            marks.add(Chart.Mark.at("tick", "change", 14, y + 16, ""));
+            marks.add(Chart.Mark.text(38, y + 26, "start", words.say("times.legend-change")));
+        }
+        if (holds) {
+            int x = changes ? second : 0;
+            marks.add(Chart.Mark.at("hold", "hold", x + 10, y + 11, ""));
+            marks.add(Chart.Mark.text(x + 38, y + 26, "start", words.say("times.legend-hold")));
+        }
+        return y + (changes || holds ? 36 : 10);
+    }
+
+    private double at(double minutes) {
+        return START + StrictMath.sqrt(minutes / total) * (Chart.WIDTH - 2 * START);
+    }
+
+    private static double hands(Timeline.TimedStep timed) {
+        return Math.min(timed.takes().in(Unit.MINUTE), timed.handsOn().in(Unit.MINUTE));
+    }
+
+    private static boolean isChange(Timeline.Moment moment) {
+        return moment.kind().equals("blotter change");
+    }
+
+    private boolean isHold(Timeline.TimedStep timed) {
+        return step(timed).flatMap(Step::hold).isPresent();
+    }
+
+    private Optional<Step> step(Timeline.TimedStep timed) {
+        return desk.treatment().step(timed.step());
+    }
+
+    private String label(Timeline.TimedStep timed) {
+        int number = timeline.steps().indexOf(timed) + 1;
+        return number + ". " + step(timed).map(step -> new StepTitle(sheet.words(), desk.treatment()).kind(step))
+                .orElse(timed.step());
+    }
+
+    private String words(double minutes) {
+        return sheet.numbers().duration(Quantity.of(minutes, Unit.MINUTE)).text();
+    }
+}

@@ -1,0 +1,59 @@
+package org.benchleaf.compose.classes;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.benchleaf.compose.part.DataTable;
+import org.benchleaf.compose.part.ScriptJson;
+import org.benchleaf.compose.part.Sheet;
+import org.benchleaf.derive.classes.ClassPlan;
+import org.benchleaf.derive.classes.ScheduleReading;
+import org.benchleaf.page.DataFile;
+
+/** The files of a class: its plan as CSV and JSON, and a calendar for each who takes part. */
+final class ClassFiles {
+
+    private ClassFiles() {
+    }
+
+    static List<DataFile> of(ClassDesk desk) {
+        List<DataFile> files = new ArrayList<>();
+        DataTable plan = plan(desk);
+        files.add(new DataFile(desk.path("-plan.csv"), plan.csv()));
+        files.add(new DataFile(desk.path("-plan.csv-metadata.json"), plan.metadata(desk.desk().treatment().language(),
+                Optional.of(desk.desk().treatment().publication().licence()), desk.desk().basis())));
+        files.add(new DataFile(desk.path("-plan.json"), json(desk)));
+        Sheet words = desk.sheet(desk.desk().names().ofClass().get(0));
+        new ClassCalendar(desk, words).all().forEach((name, text) ->
+                files.add(new DataFile(desk.path("-" + name + ".ics"), text)));
+        return files;
+    }
+
+    private static DataTable plan(ClassDesk desk) {
+        String file = desk.path("-plan.csv");
+        List<List<DataTable.Cell>> rows = desk.reading().turns().stream().map(turn -> List.of(
+                DataTable.Cell.number(String.valueOf(turn.station())), DataTable.Cell.words(turn.step()),
+                DataTable.Cell.words(turn.work()), DataTable.Cell.words(turn.from().toString()),
+                DataTable.Cell.words(turn.to().toString()), DataTable.Cell.words(String.join("; ", turn.takes())))).toList();
+        return new DataTable(file.substring(file.lastIndexOf('/') + 1, file.lastIndexOf('.')), desk.course().title(),
+                List.of(DataTable.Column.numbers("station", "station"), DataTable.Column.words("step of the case", "step"),
+                        DataTable.Column.words("what is done", "work"), DataTable.Column.words("begins, by the clock of the room", "from"),
+                        DataTable.Column.words("ends, by the clock of the room", "to"),
+                        DataTable.Column.words("who and what it takes", "takes")), rows);
+    }
+
+    private static String json(ClassDesk desk) {
+        List<Object> parts = new ArrayList<>();
+        for (ScheduleReading.Turn turn : desk.reading().turns()) {
+            parts.add(ScriptJson.object("station", turn.station(), "part", turn.name(), "from", turn.from().toString(),
+                    "to", turn.to().toString(), "takes", turn.takes()));
+        }
+        List<Object> begin = new ArrayList<>();
+        for (ClassPlan.Start start : desk.plan().starts()) {
+            begin.add(ScriptJson.object("solution", start.solution(), "batch", start.batch().number(), "begin", start.begin().toString(),
+                    "ready", start.readyFor().toString()));
+        }
+        return ScriptJson.text(ScriptJson.object("class", desk.course().id(), "title", desk.course().title(),
+                "minutes", desk.reading().minutes(), "floor", desk.reading().floor(), "begin", begin, "parts", parts)) + "\n";
+    }
+}

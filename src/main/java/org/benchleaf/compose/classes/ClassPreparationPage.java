@@ -1,0 +1,287 @@
+package org.benchleaf.compose.classes;
+
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.benchleaf.calculate.Digits;
+import org.benchleaf.compose.part.BriefingMaker;
+import org.benchleaf.compose.part.ClassPageName;
+import org.benchleaf.compose.part.LabelMaker;
+import org.benchleaf.compose.part.RecipeMaker;
+import org.benchleaf.compose.part.Sheet;
+import org.benchleaf.derive.classes.ClassPlan;
+import org.benchleaf.derive.classes.ClassSupplies;
+import org.benchleaf.derive.figure.Preparation;
+import org.benchleaf.model.Part;
+import org.benchleaf.model.Reference;
+import org.benchleaf.page.Block;
+import org.benchleaf.page.Fact;
+import org.benchleaf.page.Facts;
+import org.benchleaf.page.LabelSheet;
+import org.benchleaf.page.Page;
+import org.benchleaf.page.Section;
+import org.benchleaf.page.Table;
+import org.benchleaf.quantity.Quantity;
+import org.benchleaf.text.RichText;
+import org.benchleaf.words.Words;
+/** The technician's page of a class: what to make in the order to begin, in what, what to lay out, what is left, the labels. */
+public final class ClassPreparationPage implements ClassPageMaker {
+
+    private static final ClassPageName NAME = new ClassPageName("class-preparation", "-preparation.html", true);
+
+    @Override
+    public ClassPageName name() {
+        return NAME;
+    }
+
+    @Override
+    public Page make(ClassDesk desk) {
+        Sheet sheet = desk.sheet(NAME);
+        Words words = sheet.words();
+        sheet.add(desk.opening(sheet, NAME));
+        sheet.add(new BriefingMaker(sheet, desk.desk()).beforePreparing(desk.plan().preparations(), atHand(desk)));
+        practice(sheet, desk).ifPresent(sheet::add);
+        sheet.add(new Section("begin", words.say("class.begin"), Optional.of(words.say("class.begin-lead")),
+                List.of(begin(sheet, desk))));
+        RecipeMaker recipes = new RecipeMaker(sheet, desk.desk());
+        sheet.add(new Section("prepare", words.say("prepare.heading"), Optional.of(words.say("class.prepare-lead")),
+                List.copyOf(desk.plan().preparations().stream().map(recipes::make).toList())));
+        sheet.add(new Section("lay-out", words.say("prepare.lay-out"), Optional.of(words.say("class.lay-out-lead")),
+                List.of(layOut(sheet, desk))));
+        sheet.add(new Section("waste", words.say("class.waste"), Optional.of(words.say("class.waste-lead")),
+                List.of(waste(sheet, desk))));
+        sheet.add(desk.papers(sheet));
+        sheet.add(new Section("labels", words.say("prepare.labels"), Optional.of(words.say("prepare.labels-lead")),
+                List.of(labels(sheet, desk))));
+        return desk.finish(sheet, NAME);
+    }
+
+    /** What practice sheets are like, and the steps of the case that they have behind them when the class begins. */
+    private static Optional<Section> practice(Sheet sheet, ClassDesk desk) {
+        Words words = sheet.words();
+        Optional<ClassSupplies.LaidOut> sheets = desk.plan().supplies().layOut().stream()
+                .filter(item -> item.kind() == ClassSupplies.Kind.SHEET).findFirst().filter(any -> desk.course().papers().like().isPresent());
+        List<Fact> facts = new ArrayList<>();
+        sheets.flatMap(ClassSupplies.LaidOut::all).ifPresent(all -> facts.add(Fact.of(words.say("class.in-all"), count(sheet, all))));
+        sheets.flatMap(item -> desk.size(sheet, item)).ifPresent(size -> facts.add(Fact.of(words.say("class.size-name"), size)));
+        desk.course().papers().like().ifPresent(like -> facts.add(Fact.of(words.say("class.like"), like)));
+        List<List<RichText>> rows = desk.desk().treatment().steps().stream().takeWhile(step -> !desk.plan().steps().contains(step))
+                .map(step -> List.of(RichText.of(desk.step(sheet, step.id())), RichText.of(step.instruction()), RichText.of(step.takes()
+                        .map(takes -> sheet.numbers().duration(takes).text()).orElse(words.say("class.not-worked-out"))))).toList();
+        List<Block> blocks = new ArrayList<>(List.of(new Facts(facts)));
+        if (!rows.isEmpty()) {
+            blocks.add(new Table("practice-table", words.say("class.practice-caption"), words.columns("class.step", "class.do",
+                    "class.takes-each"), rows, Optional.empty()));
+        }
+        return sheets.map(any -> new Section("practice-sheets", words.say("class.practice"), Optional.of(words.say("class.practice-lead")), blocks));
+    }
+
+    /** All that the class makes, uses up or lays out; what other steps of the case use is not there. */
+    private static Set<String> atHand(ClassDesk desk) {
+        Set<String> ids = new LinkedHashSet<>(desk.desk().worked().hazards().keySet());
+        Set<String> there = new LinkedHashSet<>();
+        desk.plan().preparations().forEach(one -> there.add(one.solution()));
+        desk.plan().supplies().orders().forEach(order -> there.add(order.material()));
+        desk.plan().supplies().layOut().forEach(item -> there.add(item.id()));
+        ids.retainAll(there);
+        return ids;
+    }
+
+    /** A row of the table of what to begin when. */
+    private record Begun(LocalDateTime at, List<RichText> row) {
+    }
+
+    /** The meter, before it is first used on a day. */
+    private static List<Begun> calibrations(Sheet sheet, ClassDesk desk) {
+        Words words = sheet.words();
+        String buffers = desk.plan().supplies().buffers().map(ClassSupplies.LaidOut::words).orElse(words.say("class.not-worked-out"));
+        return Calibration.of(sheet, desk).stream().map(one -> new Begun(one.begin(), List.of(
+                RichText.of(words.say("class.calibrate")), RichText.of(desk.moment(sheet, one.begin())),
+                RichText.of(sheet.numbers().duration(one.takes()).text()), RichText.of(desk.moment(sheet, one.used())), RichText.of(buffers),
+                RichText.of(words.say("class.calibrate-in"))))).toList();
+    }
+
+    private static Table begin(Sheet sheet, ClassDesk desk) {
+        Words words = sheet.words();
+        List<Begun> begun = new ArrayList<>(calibrations(sheet, desk));
+        for (ClassPlan.Start start : desk.plan().starts()) {
+            ClassSupplies.Filling filling = filling(desk, start.solution());
+            begun.add(new Begun(start.begin(), List.of(RichText.of(batch(sheet, desk, start)), RichText.of(begin(sheet, desk, start)),
+                    RichText.of(start.inTrays() ? words.say("class.by-stations")
+                            : sheet.numbers().duration(start.handsOn()).text()),
+                    RichText.of(readyFor(sheet, desk, start)), RichText.of(amount(sheet, desk, start)),
+                    RichText.of(vessel(sheet, desk, filling, start.batch())))));
+        }
+        List<List<RichText>> rows = begun.stream().sorted(Comparator.comparing(Begun::at)).map(Begun::row).toList();
+        return new Table("begin-table", words.say("class.prepare-caption"), words.columns("class.what",
+                "class.begin-by", "class.hands-on", "class.ready-for", "class.amount", "class.vessel"), rows, Optional.empty());
+    }
+
+    /** What is made; of several batches, which, and for which stations. */
+    static String batch(Sheet sheet, ClassDesk desk, ClassPlan.Start start) {
+        String thing = desk.thing(sheet, start.solution());
+        if (!start.batch().isOneOfSeveral()) {
+            return thing;
+        }
+        String batch = sheet.words().say("class.batch", "what", thing, "n", start.batch().number(), "of", start.batch().of());
+        return start.batch().stations().isEmpty() ? batch : batch + sheet.words().say("class.batch-stations", "stations",
+                sheet.words().list(start.batch().stations().stream().map(String::valueOf).toList()));
+    }
+
+    /** When it is needed; of several batches, until when it keeps too. */
+    private static String readyFor(Sheet sheet, ClassDesk desk, ClassPlan.Start start) {
+        String needed = desk.moment(sheet, start.readyFor());
+        return start.batch().freshUntil().filter(any -> start.batch().isOneOfSeveral()).map(until -> sheet.words().say(
+                "class.fresh-until", "needed", needed, "until", desk.moment(sheet, until))).orElse(needed);
+    }
+
+    /** A time that has gone by before a class that is still to come is told as such. */
+    private static String begin(Sheet sheet, ClassDesk desk, ClassPlan.Start start) {
+        LocalDateTime today = desk.desk().clearance().day().atStartOfDay();
+        String moment = desk.moment(sheet, start.begin());
+        return start.begin().isBefore(today) && !desk.course().starts().isBefore(today)
+                ? sheet.words().say("class.too-late", "what", moment) : moment;
+    }
+
+    private static ClassSupplies.Filling filling(ClassDesk desk, String solution) {
+        return desk.plan().supplies().vessels().stream().filter(one -> one.solution().equals(solution)).findFirst().orElseThrow();
+    }
+
+    /** How much of it; a batch stands in a row of its own, fillings of trays do not. */
+    private static String amount(Sheet sheet, ClassDesk desk, ClassPlan.Start start) {
+        Preparation preparation = desk.plan().preparations().stream().filter(one -> one.solution().equals(start.solution()))
+                .findFirst().orElseThrow();
+        return sheet.numbers().amount(preparation.batch()).text() + (preparation.batches() > start.batch().of()
+                ? sheet.words().say("bench.ready-times", "n", preparation.batches()) : "");
+    }
+
+    private static String vessel(Sheet sheet, ClassDesk desk, ClassSupplies.Filling filling, ClassPlan.Batch batch) {
+        Words words = sheet.words();
+        if (filling.place() == ClassSupplies.MadeAt.TRAY) {
+            return words.say("class.in-trays", "n", filling.count());
+        }
+        String made = filling.vessel().map(kind -> words.say("class.in-vessels", "n", filling.count(),
+                "kind", sheet.library().phrases().of(kind),
+                "holds", sheet.numbers().written(filling.holds().orElseThrow()).text(),
+                "each", filling.each().map(each -> sheet.numbers().amount(each).text()).orElse("")))
+                .orElseGet(() -> words.say("class.no-vessel"));
+        if (filling.stations() == 0) {
+            return made;
+        }
+        Optional<String> tool = tool(desk, filling.solution());
+        int stations = batch.isOneOfSeveral() && !batch.stations().isEmpty() ? batch.stations().size() : filling.stations() / batch.of();
+        return made + " " + words.say(tool.isPresent() ? "class.handed-out-in" : "class.handed-out",
+                "tool", tool.map(id -> desk.thing(sheet, id)).orElse(""), "n", stations,
+                "each", filling.inStation().map(each -> sheet.numbers().amount(each).text()).orElse(""));
+    }
+
+    /** The tool out of which a solution is sprayed. */
+    private static Optional<String> tool(ClassDesk desk, String solution) {
+        return desk.plan().steps().stream().flatMap(step -> step.part(Part.Mist.class).stream())
+                .filter(mist -> mist.of().equals(solution)).flatMap(mist -> mist.tool().stream()).findFirst();
+    }
+
+    private static Table layOut(Sheet sheet, ClassDesk desk) {
+        Words words = sheet.words();
+        List<List<RichText>> rows = desk.plan().supplies().layOut().stream().map(item -> List.of(
+                RichText.of(name(sheet, desk, item)), RichText.of(item.station().map(one -> count(sheet, desk, item, one))
+                        .orElse(words.say("class.in-the-room"))),
+                RichText.of(item.all().map(one -> count(sheet, desk, item, one)).orElse(words.say(
+                        item.station().isEmpty() ? "class.for-the-room" : "class.not-worked-out"))),
+                RichText.of(item.steps().isEmpty() ? words.say("class.all-steps") : item.steps().stream()
+                        .map(step -> desk.step(sheet, step)).distinct()
+                        .collect(Collectors.collectingAndThen(Collectors.toList(), words::list))))).toList();
+        return new Table("lay-out-table", words.say("class.lay-out-caption"), words.columns("class.thing",
+                "class.at-station", "class.in-all", "class.for"), rows, Optional.empty());
+    }
+
+    static String name(Sheet sheet, ClassDesk desk, ClassSupplies.LaidOut item) {
+        String name = switch (item.kind()) {
+            case SHEET -> sheet.words().say("class.practice");
+            case WEIGHT -> weight(sheet, item);
+            case MATERIAL, SOLUTION, SHARED, WORN -> desk.thing(sheet, item.id());
+            case VESSEL, BENCH, MAKING -> onTheBench(sheet, item);
+        };
+        if (item.mark().isPresent()) {
+            return onTheBench(sheet, item);
+        }
+        String told = item.words().isEmpty() ? name : sheet.words().list(List.of(name, item.words()));
+        return desk.size(sheet, item).map(size -> sheet.words().list(List.of(told, size))).orElse(told);
+    }
+
+    /** A vessel as the studio calls it, another thing of the bench by its word, as an entry of a list begins. */
+    public static String onTheBench(Sheet sheet, ClassSupplies.LaidOut item) {
+        return Words.capital(item.mark().map(mark -> RecipeMaker.mark(sheet, mark))
+                .orElseGet(() -> item.kind() == ClassSupplies.Kind.BENCH ? sheet.words().say("lay-out." + item.id())
+                        : sheet.library().phrases().of(item.id())));
+    }
+
+    /** A weight by its mass. */
+    public static String weight(Sheet sheet, ClassSupplies.LaidOut item) {
+        return sheet.words().say("prepare.weight", "mass", sheet.numbers().spaced(item.id()));
+    }
+
+    /** How much of it; what fills a tray to a mark as a hand fills it. */
+    static String count(Sheet sheet, ClassDesk desk, ClassSupplies.LaidOut item, Quantity amount) {
+        boolean toAMark = item.steps().stream().flatMap(id -> desk.desk().treatment().step(id).stream())
+                .flatMap(step -> step.part(Part.Bath.class).stream()).anyMatch(bath -> bath.of().equals(item.id()));
+        return toAMark ? sheet.numbers().told(amount, Digits.TO_A_MARK).text() : count(sheet, amount);
+    }
+
+    public static String count(Sheet sheet, Quantity amount) {
+        return sheet.numbers().amount(amount).text();
+    }
+
+    private static Table waste(Sheet sheet, ClassDesk desk) {
+        Words words = sheet.words();
+        Map<String, Reference.WasteKind> kinds = desk.desk().library().reference().waste();
+        List<List<RichText>> rows = new ArrayList<>(desk.plan().supplies().waste().stream().map(one -> List.of(
+                RichText.of(one.kind().map(kinds::get).map(Reference.WasteKind::name).orElse(words.say("class.waste-unknown"))),
+                RichText.of(words.list(one.solutions().stream().map(id -> desk.thing(sheet, id)).toList())),
+                RichText.of(words.say("class.at-most", "amount", sheet.amount(one.volume()).text())),
+                RichText.of(one.cans().map(cans -> words.say("class.cans", "n", (long) cans.value().value(), "can",
+                        sheet.numbers().written(one.can().orElseThrow()).text())).orElse(words.say("class.no-can"))),
+                RichText.of(where(words, one, one.kind().map(kinds::get).map(Reference.WasteKind::words))))).toList());
+        rows.addAll(ofTheBench(sheet, desk));
+        return new Table("waste-table", words.say("class.waste-caption"), words.columns("class.kind", "class.from-what",
+                "class.in-all", "class.vessel", "class.where"), rows, Optional.empty());
+    }
+
+    /** Where the class names cans, all of it goes into them. */
+    private static String where(Words words, ClassSupplies.Waste waste, Optional<String> told) {
+        return told.map(kind -> waste.cans().isPresent() ? words.say("class.waste-in-cans", "kind", kind) : kind)
+                .orElse(words.say("class.waste-ask"));
+    }
+
+    /** Used buffers and wet blotters, of which nobody prepared anything. */
+    private static List<List<RichText>> ofTheBench(Sheet sheet, ClassDesk desk) {
+        Words words = sheet.words();
+        List<List<RichText>> rows = new ArrayList<>();
+        desk.plan().supplies().buffers().ifPresent(item -> rows.add(wasteRow(words, "class.waste-buffers",
+                words.list(List.of(onTheBench(sheet, item), item.words())), words.say("class.not-worked-out"))));
+        desk.plan().steps().stream().flatMap(step -> step.part(Part.Blotters.class).flatMap(Part.Blotters::blotter).stream()).distinct()
+                .forEach(blotter -> desk.plan().supplies().layOut().stream().filter(item -> item.id().equals(blotter)).forEach(item -> rows.add(
+                        wasteRow(words, "class.waste-blotters", desk.thing(sheet, blotter), item.all().map(all -> words.say("class.at-most",
+                                "amount", count(sheet, all))).orElse(words.say("class.not-worked-out"))))));
+        return rows;
+    }
+
+    private static List<RichText> wasteRow(Words words, String kind, String from, String amount) {
+        return List.of(RichText.of(words.say(kind)), RichText.of(from), RichText.of(amount), RichText.of(words.say(kind + "-in")),
+                RichText.of(words.say(kind + "-where")));
+    }
+
+    /** As many labels as vessels, each solution's together. */
+    private static LabelSheet labels(Sheet sheet, ClassDesk desk) {
+        Map<Preparation, Integer> times = new LinkedHashMap<>();
+        desk.plan().preparations().forEach(one -> times.put(one, filling(desk, one.solution()).labels()));
+        return new LabelMaker(sheet, desk.desk()).make(times);
+    }
+}

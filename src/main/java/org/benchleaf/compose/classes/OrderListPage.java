@@ -1,0 +1,105 @@
+package org.benchleaf.compose.classes;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.benchleaf.calculate.Figure;
+import org.benchleaf.compose.part.ClassPageName;
+import org.benchleaf.compose.part.RecipeMaker;
+import org.benchleaf.compose.part.Sheet;
+import org.benchleaf.compose.part.WorkingMaker;
+import org.benchleaf.derive.classes.ClassSupplies;
+import org.benchleaf.page.Block;
+import org.benchleaf.page.Page;
+import org.benchleaf.page.Section;
+import org.benchleaf.page.Table;
+import org.benchleaf.quantity.Amount;
+import org.benchleaf.text.RichText;
+import org.benchleaf.words.Words;
+
+/** The buyer's page of a class: what is needed, what the shelf has, what to order by when, what is left. */
+public final class OrderListPage implements ClassPageMaker {
+
+    private static final ClassPageName NAME = new ClassPageName("class-orders", "-orders.html");
+
+    @Override
+    public ClassPageName name() {
+        return NAME;
+    }
+
+    @Override
+    public Page make(ClassDesk desk) {
+        Sheet sheet = desk.sheet(NAME);
+        Words words = sheet.words();
+        List<ClassSupplies.Order> orders = desk.plan().supplies().orders();
+        sheet.add(desk.opening(sheet, NAME));
+        sheet.add(new Section("orders", words.say("class.orders"), Optional.of(words.say("class.orders-lead")), List.of(
+                new Table("orders-table", words.say("class.orders-caption"), words.columns("class.thing",
+                        "class.needed", "class.on-shelf", "class.to-buy", "class.order-by", "class.in-house", "class.left"),
+                        Stream.concat(beside(sheet, desk), orders.stream().map(order -> row(sheet, desk, order))).toList(),
+                        Optional.empty()))));
+        List<Block> workings = new ArrayList<>();
+        orders.stream().flatMap(order -> Stream.concat(Stream.of(order.needed()), order.packs().stream()))
+                .map((Figure figure) -> new WorkingMaker(sheet).make(figure)).forEach(workings::add);
+        sheet.add(new Section("workings", words.say("class.workings"), Optional.empty(), workings));
+        sheet.add(desk.papers(sheet));
+        return desk.finish(sheet, NAME);
+    }
+
+    /** What no recipe takes: the sheets that are worked on, where somebody makes or buys them, and the buffers of the meter. */
+    private static Stream<List<RichText>> beside(Sheet sheet, ClassDesk desk) {
+        return desk.plan().supplies().layOut().stream().flatMap(item -> {
+            String name = ClassPreparationPage.name(sheet, desk, item);
+            return item.kind() == ClassSupplies.Kind.SHEET
+                    ? desk.course().papers().like().map(like -> row(sheet, item, sheet.words().more(name, like))).stream()
+                    : item.id().equals("buffers") ? Stream.of(row(sheet, item, name)) : Stream.empty();
+        });
+    }
+
+    private static List<RichText> row(Sheet sheet, ClassSupplies.LaidOut item, String name) {
+        Words words = sheet.words();
+        String all = item.all().map(count -> ClassPreparationPage.count(sheet, count)).orElse(words.say("class.not-worked-out"));
+        return List.of(RichText.of(name), RichText.of(all), RichText.of(words.say("class.shelf-unknown")),
+                RichText.of(words.say("class.missing", "amount", all)), RichText.of(words.say("class.delivery-unknown")),
+                RichText.of(words.say("class.before-class")), RichText.of(words.say("class.not-worked-out")));
+    }
+
+    /** What is needed; of a solid of which more is taken than dissolves, as it is weighed. */
+    private static String needed(Sheet sheet, ClassDesk desk, ClassSupplies.Order order) {
+        return desk.plan().preparations().stream().flatMap(one -> one.measures().stream()
+                        .filter(measure -> measure.excess() && measure.of().equals(order.material()))
+                        .map(measure -> new RecipeMaker(sheet, desk.desk()).amount(one, measure)))
+                .findFirst().orElseGet(() -> sheet.amount(order.needed()).text());
+    }
+
+    private static List<RichText> row(Sheet sheet, ClassDesk desk, ClassSupplies.Order order) {
+        Words words = sheet.words();
+        return List.of(RichText.of(desk.thing(sheet, order.material())), RichText.of(needed(sheet, desk, order)),
+                RichText.of(order.stock().map(stock -> sheet.numbers().written(stock).text())
+                        .orElse(words.say("class.shelf-unknown"))),
+                RichText.of(buy(sheet, order)), RichText.of(order.orderBy().map(day -> orderBy(sheet, desk, day))
+                        .orElse(words.say(order.isThere() ? "class.nothing-to-order" : "class.delivery-unknown"))),
+                RichText.of(sheet.numbers().weekday(order.inHouse())),
+                RichText.of(order.left().map(left -> sheet.amount(left).text()).orElse(words.say("class.not-worked-out"))));
+    }
+
+    private static String buy(Sheet sheet, ClassSupplies.Order order) {
+        Words words = sheet.words();
+        if (order.isThere()) {
+            return words.say("class.nothing-to-buy");
+        }
+        return order.packs().map(packs -> words.say("class.packs", "n", (long) packs.value().value(), "pack",
+                        sheet.numbers().written(order.pack().orElseThrow()).text()))
+                .orElseGet(() -> words.say("class.missing", "amount", order.missing().map(sheet::amount).map(Amount::text)
+                        .orElseGet(() -> sheet.amount(order.needed()).text())));
+    }
+
+    private static String orderBy(Sheet sheet, ClassDesk desk, LocalDate day) {
+        LocalDate today = desk.desk().clearance().day();
+        String written = sheet.numbers().weekday(day);
+        return day.isBefore(today) && !desk.course().starts().toLocalDate().isBefore(today)
+                ? sheet.words().say("class.too-late", "what", written) : written;
+    }
+}

@@ -1,0 +1,150 @@
+package org.benchleaf.compose.classes;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.benchleaf.compose.chart.StationDrawing;
+import org.benchleaf.compose.part.ClassPageName;
+import org.benchleaf.compose.part.RecipeMaker;
+import org.benchleaf.compose.part.Sheet;
+import org.benchleaf.derive.classes.ClassSupplies;
+import org.benchleaf.derive.classes.ScheduleReading;
+import org.benchleaf.derive.figure.Preparation;
+import org.benchleaf.model.Part;
+import org.benchleaf.model.Recipe;
+import org.benchleaf.model.Step;
+import org.benchleaf.page.Block;
+import org.benchleaf.page.Fact;
+import org.benchleaf.page.Facts;
+import org.benchleaf.page.Link;
+import org.benchleaf.page.LinkList;
+import org.benchleaf.page.Page;
+import org.benchleaf.page.Section;
+import org.benchleaf.page.Table;
+import org.benchleaf.text.RichText;
+import org.benchleaf.words.Words;
+
+/** One sheet for each station: its own times, what it has, who helps, and room for names and initials. */
+public final class StationSheetsPage implements ClassPageMaker {
+
+    private static final ClassPageName NAME = new ClassPageName("class-stations", "-stations.html");
+
+    @Override
+    public ClassPageName name() {
+        return NAME;
+    }
+
+    @Override
+    public Page make(ClassDesk desk) {
+        Sheet sheet = desk.sheet(NAME);
+        sheet.add(desk.opening(sheet, NAME));
+        sheet.add(ways(sheet, desk));
+        sheet.add(desk.papers(sheet));
+        for (int station = 1; station <= desk.course().stations(); station++) {
+            sheet.add(section(sheet, desk, station));
+        }
+        return desk.finish(sheet, NAME);
+    }
+
+    private static Section ways(Sheet sheet, ClassDesk desk) {
+        List<LinkList.Entry> entries = new ArrayList<>();
+        for (int station = 1; station <= desk.course().stations(); station++) {
+            entries.add(new LinkList.Entry(Link.to(sheet.words().say("class.station-n", "n", station), "#station-" + station),
+                    String.join(", ", desk.codes(station))));
+        }
+        return new Section("stations", sheet.words().say("class.stations"), Optional.empty(), List.of(new LinkList(entries)));
+    }
+
+    private static Section section(Sheet sheet, ClassDesk desk, int station) {
+        Words words = sheet.words();
+        String name = words.say("class.station-n", "n", station);
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(new Facts(List.of(Fact.of(words.say("class.name"), words.say("class.line")),
+                Fact.of(words.say("class.date"), words.say("class.line")))));
+        blocks.add(times(sheet, desk, station));
+        desk.bathsMadeInTrays().forEach(made -> blocks.add(bath(sheet, desk, station, made)));
+        blocks.addAll(kit(sheet, desk, station));
+        return new Section("station-" + station, desk.codes(station).isEmpty() ? name
+                : words.list(List.of(name, words.list(desk.codes(station)))),
+                Optional.of(desk.course().title() + ". " + desk.issue(sheet)), blocks);
+    }
+
+    private static Table times(Sheet sheet, ClassDesk desk, int station) {
+        Words words = sheet.words();
+        Set<String> told = new HashSet<>();
+        List<List<RichText>> rows = desk.reading().turns().stream().filter(turn -> turn.station() == station || turn.isHelpedBy(station))
+                .sorted(Comparator.comparing(ScheduleReading.Turn::from)).map(turn -> turn.station() == station
+                        ? row(sheet, desk, turn, told) : help(sheet, desk, turn)).toList();
+        return new Table("station-" + station + "-times", words.say("class.times-caption", "n", station),
+                words.columns("class.from", "class.until", "class.do", "class.with", "class.sign"), rows, Optional.empty());
+    }
+
+    /** Another station's work at which somebody of this one lends a hand. */
+    private static List<RichText> help(Sheet sheet, ClassDesk desk, ScheduleReading.Turn turn) {
+        Words words = sheet.words();
+        return List.of(RichText.of(desk.clock(sheet, turn.from())), RichText.of(desk.clock(sheet, turn.to())),
+                RichText.of(words.say("class.help", "n", turn.station(), "work", desk.work(sheet, turn))),
+                RichText.of(words.say("class.station-n", "n", turn.station())), RichText.of(words.say("class.line")));
+    }
+
+    /** Of what each bath of the station is made, and to which pH. */
+    private static Table bath(Sheet sheet, ClassDesk desk, int station, Preparation made) {
+        Words words = sheet.words();
+        RecipeMaker recipes = new RecipeMaker(sheet, desk.desk());
+        Recipe.Adjust adjust = (Recipe.Adjust) desk.desk().treatment().solution(made.solution()).orElseThrow().recipe();
+        return new Table("station-" + station + "-" + made.solution(), words.say("class.station-n", "n", station) + ". "
+                + recipes.byTheMeter("class.each-bath", adjust),
+                words.columns("class.thing", "class.amount", "class.with"), made.measures().stream().map(measure -> List.of(
+                        RichText.of(desk.thing(sheet, measure.of())), RichText.of(recipes.amount(made, measure)),
+                        RichText.of(recipes.with(made, measure)))).toList(), Optional.empty());
+    }
+
+    /** What is done when a tray is filled with a bath that is made in it; empty for other work. */
+    private static Optional<String> inTheTray(Sheet sheet, ClassDesk desk, ScheduleReading.Turn turn) {
+        boolean made = desk.desk().treatment().step(turn.step()).flatMap(step -> step.part(Part.Bath.class))
+                .filter(bath -> desk.bathsMadeInTrays().stream().anyMatch(one -> one.solution().equals(bath.of()))).isPresent();
+        return Optional.of(turn.isBathMade() ? "class.bath-made" : turn.isBathChanged() ? "class.bath-changed"
+                : turn.isBathRead() ? "class.bath-read" : "").filter(key -> made && !key.isEmpty()).map(key -> sheet.words().say(key));
+    }
+
+    private static List<RichText> row(Sheet sheet, ClassDesk desk, ScheduleReading.Turn turn, Set<String> told) {
+        Words words = sheet.words();
+        String work = desk.work(sheet, turn);
+        Optional<Step> step = desk.desk().treatment().step(turn.step());
+        String whole = turn.isHold() ? step.flatMap(Step::hold).flatMap(Step.Hold::look)
+                .map(look -> words.say("class.hold-look", "work", work, "look", look)).orElse(work)
+                : turn.isMainWork() && told.add(turn.step())
+                        ? work + ". " + step.map(Step::instruction).orElse("")
+                        : inTheTray(sheet, desk, turn).map(how -> work + ". " + how).orElse(work);
+        String with = turn.takes().stream().filter(one -> !one.endsWith("station " + turn.station()))
+                .map(desk.reading()::thing).collect(Collectors.collectingAndThen(Collectors.toList(), words::list));
+        return List.of(RichText.of(desk.clock(sheet, turn.from())), RichText.of(desk.clock(sheet, turn.to())),
+                RichText.of(whole), RichText.of(with.isEmpty() ? words.say("class.alone") : with),
+                RichText.of(turn.isHandsOn() ? words.say("class.line") : words.say("class.waiting")));
+    }
+
+    /** What lies at the station, as a list and as it is laid out. */
+    private static List<Block> kit(Sheet sheet, ClassDesk desk, int station) {
+        Words words = sheet.words();
+        List<StationDrawing.Placed> placed = new ArrayList<>();
+        List<List<RichText>> rows = new ArrayList<>();
+        for (ClassSupplies.LaidOut item : desk.plan().supplies().layOut()) {
+            if (item.station().isPresent() && item.kind() != ClassSupplies.Kind.SHARED) {
+                String name = ClassPreparationPage.name(sheet, desk, item);
+                String count = ClassPreparationPage.count(sheet, desk, item, item.station().get());
+                placed.add(new StationDrawing.Placed(item, placed.size() + 1, name, Optional.of(count)));
+                rows.add(List.of(RichText.of(placed.size() + ". " + name), RichText.of(count)));
+            }
+        }
+        List<Block> blocks = new ArrayList<>(List.of(new Table("station-" + station + "-kit", words.say("class.kit-caption",
+                "n", station), words.columns("class.thing", "class.amount"), rows, Optional.empty())));
+        List<String> shared = desk.plan().supplies().layOut().stream().filter(item -> item.kind() == ClassSupplies.Kind.SHARED)
+                .map(item -> desk.thing(sheet, item.id())).toList();
+        new StationDrawing(sheet, desk.desk()).make("station-" + station + "-drawing", placed, shared).ifPresent(blocks::add);
+        return blocks;
+    }
+}

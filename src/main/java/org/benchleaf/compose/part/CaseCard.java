@@ -1,0 +1,125 @@
+package org.benchleaf.compose.part;
+
+import java.util.List;
+
+/**
+ * The little of a case that pages of the whole site need: strings only, so that ten thousand fit in memory and one
+ * can be kept from an earlier run.
+ *
+ * @param id the case
+ * @param title one line
+ * @param summary one or two sentences; empty if the public text is not permitted
+ * @param language BCP 47 tag of title and summary
+ * @param level the level's word in the case file, such as {@code foundation}
+ * @param kind of object
+ * @param technique of the object; empty if not given
+ * @param damages the terms of its condition, each once
+ * @param materials ids of the studio's materials it uses
+ * @param substances keys of the substances that what it uses is made of
+ * @param steps the words of its kinds of step, each once, in the order of the case
+ * @param picture id of the picture that stands for it; empty if none may be shown
+ * @param pictureAlt what that picture shows
+ * @param sources keys of the sources its pages cite
+ * @param found what the search knows of its pages
+ * @param pages paths of its pages that exist
+ * @param pictureFiles the published sizes of its picture, narrowest first: path, width and height with spaces between
+ * @param paper of the object; empty if not known
+ * @param evidence its results as those of other cases are compared with them; empty if its results may not be shown
+ * @param lastChange when it last changed; {@link LastChange#NONE} if no day is on record or the public text is not permitted
+ * @param translated the same case in other languages
+ */
+public record CaseCard(String id, String title, String summary, String language, String level, String kind,
+        String technique, List<String> damages, List<String> materials, List<String> substances, List<String> steps, String picture,
+        String pictureAlt, List<String> sources, List<SearchEntry> found, List<String> pages,
+        List<String> pictureFiles, String paper, List<Evidence> evidence, CaseCard.LastChange lastChange,
+        List<CaseCard.Translated> translated) {
+
+    /**
+     * The last change of a case.
+     *
+     * @param on the day that its reference bears, as ISO 8601; empty if there is none
+     * @param what is other than in the version before; empty if its author states no version
+     */
+    public record LastChange(String on, String what) {
+
+        /** No day is on record. */
+        public static final LastChange NONE = new LastChange("", "");
+    }
+
+    /**
+     * The case in another language.
+     *
+     * @param language BCP 47 tag
+     * @param title one line, in the language of the original if it is not translated
+     * @param summary likewise; empty if the public text is not permitted
+     * @param kind of object, likewise
+     * @param technique likewise; empty if not given
+     * @param damages likewise
+     * @param pictureAlt what the picture that stands for it shows, likewise
+     * @param found what the search knows of its pages
+     * @param pages paths of its pages that exist
+     */
+    public record Translated(String language, String title, String summary, String kind, String technique, List<String> damages,
+            String pictureAlt, List<SearchEntry> found, List<String> pages) {
+
+        public Translated {
+            damages = List.copyOf(damages);
+            found = List.copyOf(found);
+            pages = List.copyOf(pages);
+        }
+
+        private Translated foundBy(List<SearchEntry> entries) {
+            return new Translated(language, title, summary, kind, technique, damages, pictureAlt, entries, pages);
+        }
+    }
+
+    public CaseCard {
+        damages = List.copyOf(damages);
+        materials = List.copyOf(materials);
+        substances = List.copyOf(substances);
+        steps = List.copyOf(steps);
+        sources = List.copyOf(sources);
+        found = List.copyOf(found);
+        pages = List.copyOf(pages);
+        pictureFiles = List.copyOf(pictureFiles);
+        evidence = List.copyOf(evidence);
+        translated = List.copyOf(translated);
+    }
+
+    /** The same card with the sizes of its picture, which are known only once they are made. */
+    public CaseCard withPictureFiles(List<String> files) {
+        return new CaseCard(id, title, summary, language, level, kind, technique, damages, materials, substances, steps, picture,
+                pictureAlt, sources, found, pages, files, paper, evidence, lastChange, translated);
+    }
+
+    /** The same card with what the search takes from its finished pages. */
+    public CaseCard foundBy(List<SearchEntry> entries) {
+        return new CaseCard(id, title, summary, language, level, kind, technique, damages, materials, substances, steps, picture,
+                pictureAlt, sources, entries, pages, pictureFiles, paper, evidence, lastChange, translated);
+    }
+
+    /** The same card with what the search takes from its finished pages in one of its other languages. */
+    public CaseCard foundBy(String tag, List<SearchEntry> entries) {
+        return new CaseCard(id, title, summary, language, level, kind, technique, damages, materials, substances, steps, picture,
+                pictureAlt, sources, found, pages, pictureFiles, paper, evidence, lastChange, translated.stream()
+                        .map(one -> one.language().equals(tag) ? one.foundBy(entries) : one).toList());
+    }
+
+    /** The card as a page in a language shows it: in the words of its translation, if it has one; else as it is. */
+    public CaseCard in(String tag) {
+        return translated.stream().filter(one -> one.language().equals(tag)).findFirst().map(one -> new CaseCard(id, one.title(),
+                one.summary(), one.title().equals(title) ? language : tag, level, one.kind(), one.technique(), one.damages(), materials,
+                substances, steps, picture, one.pictureAlt(), sources, one.found(), pages, pictureFiles, paper, evidence, lastChange,
+                translated)).orElse(this);
+    }
+
+    /** The path of the case study. */
+    public String path() {
+        return "cases/" + id + "/index.html";
+    }
+
+    /** The path of the first page that the case has. */
+    public String start() {
+        return pages.isEmpty() ? path() : pages.get(0);
+    }
+}

@@ -1,0 +1,28 @@
+package org.benchleaf.compose.part;
+
+import java.util.List;
+import org.benchleaf.compose.PageMakers;
+import org.benchleaf.page.DataFile;
+import org.benchleaf.page.Page;
+
+/**
+ * Makes one kind of page of a case. A new kind is one class that implements this and one line in {@link PageMakers}.
+ */
+public interface CasePageMaker {
+
+    /** What it is called and where it stands. */
+    CasePageName name();
+
+    /** Whether the page may and can be made. */
+    default boolean applies(CaseDesk desk) {
+        return desk.clearance().allows(name().output());
+    }
+
+    /** The page. */
+    Page make(CaseDesk desk);
+
+    /** The data files beside the page; most pages have none. */
+    default List<DataFile> files(CaseDesk desk) {
+        return List.of();
+    }
+}

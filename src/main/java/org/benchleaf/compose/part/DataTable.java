@@ -1,0 +1,119 @@
+package org.benchleaf.compose.part;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.benchleaf.page.Link;
+import org.benchleaf.page.Table;
+import org.benchleaf.text.RichText;
+
+/**
+ * Numbers that stand on a page as a table and beside it as a file, the same in both.
+ *
+ * @param id anchor of the table and name of the file
+ * @param caption what the table tells
+ * @param columns in order
+ * @param rows each with as many cells as there are columns
+ */
+public record DataTable(String id, String caption, List<Column> columns, List<List<Cell>> rows) {
+
+    public DataTable {
+        columns = List.copyOf(columns);
+        rows = List.copyOf(rows);
+    }
+
+    /** A column: its header on the page, its name in the file, its unit and whether it holds numbers. */
+    public record Column(String header, String name, String unit, boolean numbers) {
+
+        /** A column of words. */
+        public static Column words(String header, String name) {
+            return new Column(header, name, "", false);
+        }
+
+        /** A column of numbers without a unit. */
+        public static Column numbers(String header, String name) {
+            return new Column(header, name, "", true);
+        }
+
+        /** A column of times: in words on the page, in minutes in the file. */
+        public static Column times(String header, String name) {
+            return new Column(header, name, "min", true);
+        }
+
+        /** The header with the unit, unless the cells tell it themselves. */
+        private String headed() {
+            return unit.isEmpty() || unit.equals("min") ? header : header + " (" + unit + ")";
+        }
+    }
+
+    /**
+     * One cell.
+     *
+     * @param shown on the page
+     * @param plain in the file: a number with a decimal point and a plain minus sign, or words; empty if there is none
+     */
+    public record Cell(String shown, String plain) {
+
+        /** Words, the same in both. */
+        public static Cell words(String text) {
+            return new Cell(text, text);
+        }
+
+        /** A rounded number as the page shows it. */
+        public static Cell number(String shown) {
+            return new Cell(shown, shown.replace('−', '-').replace(',', '.').replace("\u202F", ""));
+        }
+
+        /** No number, and why. */
+        public static Cell missing(String why) {
+            return new Cell(why, "");
+        }
+    }
+
+    /** The table for the page. */
+    public Table table(Optional<Link> file) {
+        return new Table(id, caption, columns.stream().map(column -> new Table.Column(column.headed(),
+                column.numbers())).toList(), rows.stream().map(row -> row.stream().map(cell ->
+                RichText.of(cell.shown())).toList()).toList(), file);
+    }
+
+    /** Name of the file beside the page. */
+    public String file() {
+        return id + ".csv";
+    }
+
+    /** The same rows as comma-separated values (RFC 4180). */
+    public String csv() {
+        StringBuilder csv = new StringBuilder(line(columns.stream().map(Column::name).toList()));
+        rows.forEach(row -> csv.append(line(IntStream.range(0, row.size()).mapToObj(i -> columns.get(i).numbers()
+                ? row.get(i).plain() : guarded(row.get(i).plain())).toList())));
+        return csv.toString();
+    }
+
+    /** What the file holds, for programs (CSV on the Web). */
+    public String metadata(String language, Optional<String> licence, Optional<String> source) {
+        return ScriptJson.text(ScriptJson.object(
+                "@context", List.of("http://www.w3.org/ns/csvw", ScriptJson.object("@language", language)),
+                "url", file(), "dc:title", caption, "dc:license", licence.map(one -> ScriptJson.object("@id", Licences.address(one))),
+                "dc:source", source,
+                "tableSchema", ScriptJson.object("columns", columns.stream().map(DataTable::described).toList()))) + "\n";
+    }
+
+    private static Object described(Column column) {
+        return ScriptJson.object("name", column.name().replaceAll("[^A-Za-z0-9]+", "_"), "titles", column.name(),
+                "datatype", column.numbers() ? "number" : "string",
+                "dc:description", column.unit().isEmpty() ? column.header() : column.header() + ", in " + column.unit());
+    }
+
+    /** A spreadsheet would take these first characters for the start of a formula; a number it may take for one. */
+    private static String guarded(String text) {
+        return !text.isEmpty() && "=+-@\t\r".indexOf(text.charAt(0)) >= 0 && !text.matches("[-+]?\\d+(\\.\\d+)?")
+                ? "'" + text : text;
+    }
+
+    private static String line(List<String> cells) {
+        return cells.stream().map(cell -> cell.matches("(?s).*[\",\r\n].*") ? "\"" + cell.replace("\"", "\"\"") + "\""
+                : cell).collect(Collectors.joining(",")) + "\r\n";
+    }
+}

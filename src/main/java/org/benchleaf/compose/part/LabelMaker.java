@@ -1,0 +1,70 @@
+package org.benchleaf.compose.part;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.benchleaf.derive.figure.Preparation;
+import org.benchleaf.derive.hazard.Hazards;
+import org.benchleaf.model.Reference;
+import org.benchleaf.model.Solution;
+import org.benchleaf.page.LabelSheet;
+import org.benchleaf.quantity.Quantity;
+import org.benchleaf.quantity.Unit;
+
+/** Makes a label for each prepared solution, as large as its bottle asks. */
+public final class LabelMaker {
+
+    private final Sheet sheet;
+    private final CaseDesk desk;
+
+    public LabelMaker(Sheet sheet, CaseDesk desk) {
+        this.sheet = sheet;
+        this.desk = desk;
+    }
+
+    /** The labels of all preparations, in their order. */
+    public LabelSheet make() {
+        Map<Preparation, Integer> once = new LinkedHashMap<>();
+        desk.worked().preparations().forEach(preparation -> once.put(preparation, 1));
+        return make(once);
+    }
+
+    /** So many labels of each preparation. */
+    public LabelSheet make(Map<Preparation, Integer> times) {
+        List<LabelSheet.Label> labels = new ArrayList<>();
+        times.forEach((preparation, count) -> labels.addAll(Collections.nCopies(count, label(preparation))));
+        return new LabelSheet(labels, sheet.words().group("label-sheet"));
+    }
+
+    private LabelSheet.Label label(Preparation preparation) {
+        Solution solution = desk.treatment().solution(preparation.solution()).orElseThrow();
+        Optional<Hazards> hazards = Optional.ofNullable(desk.worked().hazards().get(solution.id()));
+        return new LabelSheet.Label(size(preparation.batch()), solution.name(),
+                new RecipeMaker(sheet, desk).strength(solution),
+                solution.keeps().map(this::keeps),
+                new HazardMaker(sheet, desk).of(solution.id()), hazards.filter(Hazards::isUnclassified).isPresent(),
+                hazards.map(Hazards::care).orElse(List.of()));
+    }
+
+    /** How long it keeps; of what keeps for less than a day, the time is written beside the day. */
+    private String keeps(Quantity keeps) {
+        String time = sheet.numbers().duration(keeps).text();
+        return keeps.highIn(Unit.DAY) < 1 ? sheet.words().say("label.with-the-time", "time", time) : time;
+    }
+
+    /** The first size whose largest bottle holds the batch; a batch by mass is taken to be as dense as water. */
+    private int size(Quantity batch) {
+        double litres = batch.unit().dimension() == org.benchleaf.quantity.Dimension.MASS
+                ? batch.in(Unit.KILOGRAM) : batch.in(Unit.LITRE);
+        List<Reference.LabelSize> sizes = desk.library().reference().labels();
+        for (int i = 0; i < sizes.size(); i++) {
+            if (litres <= sizes.get(i).upTo().in(Unit.LITRE)) {
+                return i + 1;
+            }
+        }
+        return Math.max(1, sizes.size());
+    }
+}

@@ -1,0 +1,126 @@
+package org.benchleaf.compose.part;
+
+import java.text.BreakIterator;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import org.benchleaf.page.DataFile;
+import org.benchleaf.page.Page;
+import org.benchleaf.words.Words;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Element;
+import org.jsoup.select.Evaluator;
+import org.jsoup.select.QueryParser;
+
+/**
+ * What the search takes from a finished page: the stems of its words for the index, and its sentences, which the search shows
+ * and which lie in a file beside the page.
+ */
+public final class PageSearch {
+
+    private static final String SENTENCES = "-sentences.js";
+    private static final String PAGE = ".html";
+    /**
+     * What is not the page's own words: frames, workings with their formulas, lines of a file shown as an example, addresses of sources,
+     * lists of cases and substances and names of sources, which have pages themselves; captions of line drawings, which tell from where
+     * one looks.
+     */
+    private static final String NOT_READ = "script, style, svg, math, pre, nav, #substances-table, #compared-fire, #compared-used, "
+            + "a[href*=sources.html#], .bibliography__where, .bibliography__status, .bibliography__cited, .working__body, .case-list, "
+            + ".case-lines, .drawing-row, .link-groups, .search-form, .opening__notice, [hidden], [aria-hidden=true]";
+    private static final String TO_CASES = "a[href^=cases/], a[href*=/cases/]";
+    private static final Evaluator BLOCKS =
+            QueryParser.parse("h1, h2, h3, h4, p, li, dt, dd, th, td, caption, figcaption, summary, legend, label");
+    private static final String HEADINGS = "h1, h2, h3, h4, dt, th, caption, summary, .opening__summary";
+    /** A word that stands so often on a page is what the page is about (common practice, no source). */
+    private static final int OFTEN = 5;
+    private static final int LONGEST_SENTENCE = 300;
+
+    private final Page page;
+    private final List<String> sentences = new ArrayList<>();
+    private final Set<String> strong = new LinkedHashSet<>();
+    private final Map<String, Integer> counted = new HashMap<>();
+
+    private PageSearch(Page page) {
+        this.page = page;
+    }
+
+    /** Reads a page. */
+    public static PageSearch of(Page page, String html) {
+        PageSearch search = new PageSearch(page);
+        search.read(html);
+        return search;
+    }
+
+    private void read(String html) {
+        Element main = Jsoup.parse(html).selectFirst("main");
+        main.select(NOT_READ).remove();
+        if (page.caseId().isEmpty()) {
+            // The search finds a case by its own pages, and what names it elsewhere must not outlast it.
+            main.select(TO_CASES).remove();
+        }
+        Stems stems = Stems.in(page.language());
+        strong.addAll(stems.of(page.title()));
+        strong.addAll(stems.of(page.description()));
+        main.select(HEADINGS).forEach(heading -> strong.addAll(stems.of(heading.text())));
+        stems.of(main.text()).forEach(stem -> counted.merge(stem, 1, Integer::sum));
+        counted.forEach((stem, times) -> {
+            if (times >= OFTEN) {
+                strong.add(stem);
+            }
+        });
+        Set<String> seen = new HashSet<>();
+        main.select(BLOCKS).stream().filter(block -> block.select(BLOCKS).size() == 1).forEach(block ->
+                split(block.text()).stream().filter(seen::add).forEach(sentences::add));
+    }
+
+    private List<String> split(String text) {
+        BreakIterator ends = BreakIterator.getSentenceInstance(Locale.forLanguageTag(page.language()));
+        ends.setText(text);
+        List<String> parts = new ArrayList<>();
+        int from = ends.first();
+        for (int to = ends.next(); to != BreakIterator.DONE; from = to, to = ends.next()) {
+            String sentence = text.substring(from, to).strip();
+            if (sentence.indexOf(' ') > 0) {
+                parts.add(sentence.length() <= LONGEST_SENTENCE ? sentence : sentence.substring(0, LONGEST_SENTENCE) + "…");
+            }
+        }
+        return parts;
+    }
+
+    /**
+     * The entry of the page in the index.
+     *
+     * @param title by which it is listed
+     */
+    public SearchEntry entry(String title) {
+        Words words = Words.in(page.language());
+        Stems stems = Stems.in(page.language());
+        strong.addAll(stems.of(title));
+        Set<String> weak = new HashSet<>(counted.keySet());
+        weak.removeAll(strong);
+        return new SearchEntry(page.path(), page.kind(), title, words.say("search.kind-" + page.kind()), "", WordList.packed(strong),
+                WordList.packed(weak));
+    }
+
+    /** The page's sentences, as a script, for no page may fetch. */
+    public DataFile sentences() {
+        StringBuilder list = new StringBuilder("BENCHLEAF_SENTENCES(").append(ScriptJson.text(page.path())).append(", [\n");
+        sentences.forEach(sentence -> list.append(ScriptJson.text(sentence)).append(",\n"));
+        return new DataFile(sentencesOf(page.path()), list.append("]);\n").toString());
+    }
+
+    private static String sentencesOf(String path) {
+        return path.substring(0, path.length() - PAGE.length()) + SENTENCES;
+    }
+
+    /** The path of the page whose sentences are in a file; of another file, its own path. */
+    static String page(String path) {
+        return path.endsWith(SENTENCES) ? path.substring(0, path.length() - SENTENCES.length()) + PAGE : path;
+    }
+}

@@ -1,0 +1,297 @@
+package org.benchleaf.compose.part;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.benchleaf.model.Medium;
+import org.benchleaf.model.Part;
+import org.benchleaf.page.Fact;
+import org.benchleaf.page.Paths;
+import org.benchleaf.quantity.Quantity;
+import org.benchleaf.text.RichText;
+import org.benchleaf.words.Words;
+
+/** Tells what the parts of a step use and how they are set, as the case states it. */
+public final class PartFacts implements Part.Kinds<List<Fact>> {
+
+    private final Sheet sheet;
+    private final CaseDesk desk;
+
+    public PartFacts(Sheet sheet, CaseDesk desk) {
+        this.sheet = sheet;
+        this.desk = desk;
+    }
+
+    @Override
+    public List<Fact> bath(Part.Bath part) {
+        FactList facts = new FactList();
+        facts.thing("of", part.of());
+        String baths = sheet.words().count("bench.baths", part.baths());
+        facts.text("baths", !part.isTimed() ? baths : sheet.words().say(part.each().size() == 1 ? "bench.baths-each" : "bench.baths-unlike",
+                "baths", baths, "time", part.each().stream().limit(part.baths()).map(time -> sheet.numbers().duration(time).text())
+                        .collect(Collectors.joining(" + "))));
+        part.atMost().ifPresent(most -> facts.text("most-baths", String.valueOf(most)));
+        facts.needed("depth", part.depth());
+        facts.amount("temperature", part.temperature());
+        return facts.list;
+    }
+
+    @Override
+    public List<Fact> mist(Part.Mist part) {
+        FactList facts = new FactList();
+        facts.thing("of", part.of());
+        part.tool().ifPresent(tool -> facts.thing("tool", tool));
+        facts.amount("distance", part.distance());
+        part.water().ifPresent(water -> facts.text("water", water));
+        part.cleaned().ifPresent(cleaned -> facts.text("cleaned", cleaned));
+        return facts.list;
+    }
+
+    @Override
+    public List<Fact> chamber(Part.Chamber part) {
+        FactList facts = new FactList();
+        facts.text("pack", part.pack());
+        facts.thing("of", part.of());
+        facts.amount("humidity", part.humidity());
+        facts.amount("temperature", part.temperature());
+        facts.time("look-every", part.lookEvery());
+        return facts.list;
+    }
+
+    @Override
+    public List<Fact> blotters(Part.Blotters part) {
+        FactList facts = new FactList();
+        part.blotter().ifPresent(blotter -> facts.thing("blotter", blotter));
+        facts.text("layers", String.valueOf(part.layers()));
+        return facts.list;
+    }
+
+    @Override
+    public List<Fact> press(Part.Press part) {
+        FactList facts = new FactList();
+        if (part.weights() > 1) {
+            facts.text("weights", String.valueOf(part.weights()));
+        }
+        facts.needed(part.weights() > 1 ? "weight-each" : "weight", part.mass());
+        facts.things("between", part.between());
+        facts.time("under-weight", part.time());
+        return facts.list;
+    }
+
+    @Override
+    public List<Fact> mend(Part.Mend part) {
+        FactList facts = new FactList();
+        facts.thing("tissue", part.tissue());
+        facts.thing(part.activation().isPresent() ? "adhesive-dry" : "adhesive", part.with());
+        part.activation().ifPresent(activation -> activated(facts, activation));
+        facts.needed("strip", part.strip());
+        facts.needed("lap", part.lap());
+        part.piece().ifPresent(piece -> facts.amount("piece", Optional.of(piece)));
+        part.grain().ifPresent(grain -> facts.text("grain", grain));
+        return facts.list;
+    }
+
+    private void activated(FactList facts, Part.Activation activation) {
+        facts.text("activated", sheet.words().say("bench.activated-by-" + activation.by().word()));
+        activation.with().ifPresent(with -> facts.thing("woken-with", with));
+        facts.amount("window", activation.window());
+    }
+
+    @Override
+    public List<Fact> heat(Part.Heat part) {
+        FactList facts = new FactList();
+        facts.thing("tool", part.tool());
+        facts.amount("temperature", Optional.of(part.temperature()));
+        facts.time("rest", part.time());
+        return facts.list;
+    }
+
+    @Override
+    public List<Fact> support(Part.Support part) {
+        FactList facts = new FactList();
+        facts.thing("under", part.under());
+        part.between().ifPresent(between -> facts.thing("next-to-sheet", between));
+        if (part.rigid()) {
+            facts.text("rigid", sheet.words().say("bench.rigid-yes"));
+        }
+        return facts.list;
+    }
+
+    @Override
+    public List<Fact> cleaning(Part.Cleaning part) {
+        FactList facts = new FactList();
+        facts.things("tools", part.tools());
+        if (part.extraction()) {
+            facts.text("extraction", sheet.words().say("bench.extraction-yes"));
+        }
+        return facts.list;
+    }
+
+    @Override
+    public List<Fact> fixing(Part.Fixing part) {
+        FactList facts = new FactList();
+        facts.text("protects", medium(sheet.words(), desk, part.medium()));
+        facts.thing("fixative", part.with());
+        facts.text("method", sheet.words().term("fixing-method", part.method()));
+        part.faces().ifPresent(faces -> facts.text("faces", sheet.words().term("faces", faces)));
+        facts.amount("beyond-medium", part.beyond());
+        facts.time("rinse", part.rinse());
+        part.rinses().ifPresent(count -> facts.text("rinses", String.valueOf(count)));
+        part.clearBy().ifPresent(day -> facts.text("clear-by", sheet.numbers().date(day)));
+        return facts.list;
+    }
+
+    @Override
+    public List<Fact> weighing(Part.Weighing part) {
+        FactList facts = new FactList();
+        facts.amount("dry", Optional.of(part.dry()));
+        facts.amount("wet", part.wet());
+        facts.amount("restrained", part.restrained());
+        return facts.list;
+    }
+
+    @Override
+    public List<Fact> housing(Part.Housing part) {
+        FactList facts = new FactList();
+        facts.things("housed-in", part.materials());
+        facts.text("buffered", sheet.words().say("bench.buffered-" + part.buffered()));
+        return facts.list;
+    }
+
+    @Override
+    public List<Fact> layer(Part.Layer part) {
+        FactList facts = new FactList();
+        facts.thing("layer-of", part.of());
+        facts.amount("thickness", Optional.of(part.thickness()));
+        facts.amount("place-height", part.height());
+        facts.amount("place-width", part.width());
+        facts.time("layer-lies", part.each());
+        facts.text("layers-laid", String.valueOf(part.times()));
+        part.between().ifPresentOrElse(between -> facts.thing("next-to-sheet", between),
+                () -> facts.text("next-to-sheet", sheet.words().say("bench.direct-contact")));
+        if (part.covered()) {
+            facts.text("covered", sheet.words().say("bench.covered-yes"));
+        }
+        return facts.list;
+    }
+
+    @Override
+    public List<Fact> suction(Part.Suction part) {
+        FactList facts = new FactList();
+        facts.thing("tool", part.tool());
+        part.of().ifPresent(of -> facts.thing("of", of));
+        facts.amount("suction", part.pressure());
+        facts.time("suction-for", part.time());
+        return facts.list;
+    }
+
+    @Override
+    public List<Fact> light(Part.Light part) {
+        FactList facts = new FactList();
+        facts.text("light", sheet.words().term("light-source", part.source()));
+        facts.amount("illuminance", part.illuminance());
+        facts.text("ultraviolet", sheet.words().say(part.filtered() ? "bench.ultraviolet-filtered" : "bench.ultraviolet-reaches"));
+        facts.time("light-for", part.time());
+        return facts.list;
+    }
+
+    @Override
+    public List<Fact> gas(Part.Gas part) {
+        FactList facts = new FactList();
+        facts.thing("gas", part.of());
+        facts.time("gas-for", part.time());
+        part.tool().ifPresent(tool -> facts.thing("tool", tool));
+        return facts.list;
+    }
+
+    @Override
+    public List<Fact> tape(Part.Tape part) {
+        FactList facts = new FactList();
+        part.carrier().ifPresent(carrier -> facts.text("tape-carrier", carrier));
+        part.adhesive().ifPresent(adhesive -> facts.text("tape-adhesive", adhesive));
+        if (!part.means().isEmpty()) {
+            facts.text("tape-by", String.join(", ", part.means()));
+        }
+        return facts.list;
+    }
+
+    @Override
+    public List<Fact> ageing(Part.Ageing part) {
+        FactList facts = new FactList();
+        facts.text("ageing-of", part.of());
+        facts.amount("temperature", Optional.of(part.temperature()));
+        facts.amount("humidity", part.humidity());
+        facts.time("ageing-for", Optional.of(part.time()));
+        part.standard().ifPresent(standard -> facts.text("ageing-standard", standard));
+        return facts.list;
+    }
+
+    /** The name of a solution, linked to its preparation, or of a material, linked to its page. */
+    public static RichText thing(Sheet sheet, CaseDesk desk, String id) {
+        String name = new HazardMaker(sheet, desk).name(id);
+        Optional<String> to = desk.treatment().solution(id).isPresent()
+                ? Optional.of(Paths.preparation(desk.treatment().id()) + "#" + prepared(id))
+                        .filter(any -> desk.has("preparation") && desk.worked().preparations().stream()
+                                .anyMatch(made -> made.solution().equals(id)))
+                : Optional.of(Paths.material(id)).filter(any -> desk.library().materials().containsKey(id));
+        return to.map(path -> RichText.of(sheet.hyperlink(name, path))).orElse(RichText.of(name));
+    }
+
+    /** The names of several, each as {@link #thing} tells it. */
+    public static RichText things(Sheet sheet, CaseDesk desk, List<String> ids) {
+        return RichText.joined(sheet.words().say("list.comma"), ids.stream().map(id -> thing(sheet, desk, id)).toList());
+    }
+
+    /** A medium as one points at it: its colour, what it is, where it stands; the word itself where none has it. */
+    public static String medium(Words words, CaseDesk desk, String id) {
+        return desk.treatment().medium(id).map(medium -> words.list(Stream.concat(Stream.of(coloured(words, medium)),
+                medium.where().stream()).toList())).orElse(id);
+    }
+
+    /** A medium with its colour, in the order of the language; the medium alone where no colour is known. */
+    public static String coloured(Words words, Medium medium) {
+        return medium.colour().map(colour -> words.say("medium.coloured", "colour", colour, "medium", medium.is())).orElse(medium.is());
+    }
+
+    /** The anchor of a solution on the preparation sheet. */
+    public static String prepared(String solution) {
+        return "prepare-" + Paths.slug(solution);
+    }
+
+    private final class FactList {
+        private final List<Fact> list = new ArrayList<>();
+
+        void text(String key, String value) {
+            list.add(Fact.of(sheet.words().say("bench-fact." + key), value));
+        }
+
+        void amount(String key, Optional<Quantity> amount) {
+            written(amount).ifPresent(value -> text(key, value));
+        }
+
+        /** An amount without which the step cannot be repeated; that it is not on record is told. */
+        void needed(String key, Optional<Quantity> amount) {
+            text(key, written(amount).orElseGet(sheet.words()::notRecorded));
+        }
+
+        private Optional<String> written(Optional<Quantity> amount) {
+            return amount.map(value -> sheet.numbers().written(value).text());
+        }
+
+        void time(String key, Optional<Quantity> time) {
+            time.ifPresent(value -> text(key, sheet.numbers().duration(value).text()));
+        }
+
+        void thing(String key, String id) {
+            list.add(new Fact(sheet.words().say("bench-fact." + key), PartFacts.thing(sheet, desk, id)));
+        }
+
+        void things(String key, List<String> ids) {
+            if (!ids.isEmpty()) {
+                list.add(new Fact(sheet.words().say("bench-fact." + key), PartFacts.things(sheet, desk, ids)));
+            }
+        }
+    }
+}

@@ -1,0 +1,61 @@
+package org.benchleaf.compose.part;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.benchleaf.model.Library;
+import org.benchleaf.model.Source;
+import org.benchleaf.page.Citation;
+import org.benchleaf.page.Paths;
+
+/** The sources of a site by their numbers: one numbering for all pages, in the order of their keys. */
+public final class Sources {
+
+    private final Library library;
+    private final Map<String, Integer> numbers = new LinkedHashMap<>();
+
+    private Sources(Library library) {
+        this.library = library;
+        List<String> keys = new ArrayList<>(library.sources().keySet());
+        keys.sort(null);
+        keys.forEach(key -> numbers.put(key, numbers.size() + 1));
+    }
+
+    /** The numbering of a library's sources. */
+    public static Sources of(Library library) {
+        return new Sources(library);
+    }
+
+    /** All sources in the order of their numbers. */
+    public List<Source> all() {
+        return numbers.keySet().stream().map(library.sources()::get).toList();
+    }
+
+    /** The number of a source. */
+    int number(String key) {
+        return numbers.get(key);
+    }
+
+    /** A source as it is cited, if the library has it. */
+    Optional<Citation> cite(String key, String listHref) {
+        return Optional.ofNullable(library.sources().get(key))
+                .map(source -> new Citation(number(key), authorAndYear(source), listHref + "#" + anchor(key)));
+    }
+
+    /** A source in full: who, when, what and where. */
+    String reference(String key) {
+        Source source = library.sources().get(key);
+        return authorAndYear(source) + ": " + source.title() + (source.where().isBlank() ? "" : ". " + source.where());
+    }
+
+    /** The anchor of a source in the list. */
+    public static String anchor(String key) {
+        return "source-" + Paths.slug(key);
+    }
+
+    private static String authorAndYear(Source source) {
+        return source.year().isBlank() ? source.author() : source.author() + " " + source.year();
+    }
+}

@@ -1,0 +1,46 @@
+package org.benchleaf.compose.part;
+
+import java.util.Optional;
+import org.benchleaf.model.StatedValue;
+import org.benchleaf.quantity.Unit;
+import org.benchleaf.words.NumberText;
+import org.benchleaf.words.Words;
+
+/** Words a value as a report states it: "mean 7.2 (n = 5, standard deviation 0.1)", "about 7", "6 to 7". */
+public final class StatedWords {
+
+    private final Words words;
+    private final NumberText numbers;
+    private final Unit unit;
+
+    public StatedWords(Sheet sheet, Unit unit) {
+        this.words = sheet.words();
+        this.numbers = sheet.numbers();
+        this.unit = unit;
+    }
+
+    /** The value in words; that it was not recorded where there is none. */
+    public String of(Optional<StatedValue> value) {
+        return value.map(this::of).orElseGet(words::notRecorded);
+    }
+
+    /** The value in words, its digits as they were written. */
+    public String of(StatedValue value) {
+        boolean bare = value.written().chars().allMatch(sign -> sign < 'A') && !unit.symbol().isEmpty() && unit != Unit.PH
+                && unit != Unit.COUNT;
+        String number = numbers.spaced(bare ? value.written() + " " + unit.symbol() : value.written());
+        return switch (value.form()) {
+            case ONE -> number;
+            case RANGE -> value.readings().map(count -> words.say("stated.range", "value", number,
+                    "readings", words.say("stated.readings", "n", count))).orElse(number);
+            case ABOUT -> words.say("stated.about", "value", number);
+            case LESS_THAN -> words.say("stated.less", "value", number);
+            case MORE_THAN -> words.say("stated.more", "value", number);
+            case MEAN -> words.say("stated.mean", "value", number,
+                    "readings", value.readings().map(count -> words.say("stated.readings", "n", count))
+                            .orElseGet(() -> words.say("stated.readings-not-recorded")),
+                    "spread", value.deviation().map(sd -> words.say("stated.deviation", "sd", numbers.written(sd).number()))
+                            .orElse(""));
+        };
+    }
+}

@@ -1,0 +1,100 @@
+package org.benchleaf.compose.part;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.benchleaf.model.Trial;
+import org.benchleaf.page.Block;
+import org.benchleaf.page.Fact;
+import org.benchleaf.page.Facts;
+import org.benchleaf.page.Paths;
+import org.benchleaf.page.Section;
+import org.benchleaf.words.Words;
+
+/** Tells a trial: what it asks, its arms side by side, and a table of arms for each thing measured. */
+public final class TrialTables {
+
+    private final Sheet sheet;
+    private final Words words;
+    private final Trial trial;
+
+    public TrialTables(Sheet sheet, Trial trial) {
+        this.sheet = sheet;
+        this.words = sheet.words();
+        this.trial = trial;
+    }
+
+    /** The arms alone, for the public. */
+    public Section arms() {
+        return section(List.of(facts(), armTable().table(Optional.empty())));
+    }
+
+    /** The arms and what was read of each, with the files. */
+    public Section measured(CaseDesk desk) {
+        List<Block> blocks = new ArrayList<>(List.of(facts()));
+        tables().forEach(table -> blocks.add(table.table(desk.file(sheet, table))));
+        return section(blocks);
+    }
+
+    private Section section(List<Block> blocks) {
+        return new Section(id(), words.say("trials.heading", "question", trial.question()),
+                Optional.of(words.say("trials.lead")), blocks);
+    }
+
+    /** What differs, what is alike, what the arms are compared with; that no control is on record where none is. */
+    private Facts facts() {
+        List<Fact> facts = new ArrayList<>();
+        facts.add(Fact.of(words.say("trial.of"), words.say("trial.ground", "of", words.term("trial-ground",
+                trial.of().word()), "what", trial.what())));
+        facts.add(Fact.of(words.say("trial.varies"), trial.varies()));
+        facts.add(Fact.of(words.say("trial.alike"), trial.alike().isEmpty() ? words.notRecorded()
+                : String.join("; ", trial.alike())));
+        List<String> controls = trial.arms().stream().filter(Trial.Arm::control).map(Trial.Arm::is).toList();
+        facts.add(Fact.of(words.say("trial.controls"), controls.isEmpty() ? words.say("trial.controls-not-recorded")
+                : String.join("; ", controls)));
+        trial.found().ifPresent(found -> facts.add(Fact.of(words.say("trial.found"), found)));
+        return new Facts(facts);
+    }
+
+    /** The arms; then, for each measure, the arms with what was read. */
+    public List<DataTable> tables() {
+        List<DataTable> tables = new ArrayList<>(List.of(armTable()));
+        for (Trial.Measure measure : trial.results()) {
+            tables.add(measured(measure, id() + "-" + tables.size()));
+        }
+        return tables;
+    }
+
+    /** The anchor of the trial and the beginning of the names of its tables. */
+    private String id() {
+        return "trial-" + Paths.fileName(trial.id());
+    }
+
+    private DataTable armTable() {
+        return new DataTable(id() + "-arms", words.say("trial.arms", "question", trial.question()), List.of(
+                DataTable.Column.words(words.say("trial.arm"), "arm"), DataTable.Column.words(trial.varies(), "what differs"),
+                DataTable.Column.words(words.say("trial.role"), "role"), DataTable.Column.numbers(words.say("trial.n"), "n")),
+                trial.arms().stream().map(arm -> List.of(DataTable.Cell.words(arm.id()), DataTable.Cell.words(arm.is()),
+                        DataTable.Cell.words(words.say(arm.control() ? "trial.control" : "trial.treated")), count(arm))).toList());
+    }
+
+    private DataTable measured(Trial.Measure measure, String id) {
+        return new DataTable(id, words.say("trial.measured", "measure", measure.measure(), "method", measure.method()), List.of(
+                DataTable.Column.words(words.say("trial.arm"), "arm"), DataTable.Column.words(words.say("trial.before"), "before"),
+                DataTable.Column.words(words.say("trial.after"), "after")),
+                trial.arms().stream().map(arm -> row(measure, arm)).toList());
+    }
+
+    private List<DataTable.Cell> row(Trial.Measure measure, Trial.Arm arm) {
+        StatedWords stated = new StatedWords(sheet, measure.unit());
+        Optional<Trial.Reading> reading = measure.of(arm);
+        return List.of(DataTable.Cell.words(arm.is()),
+                DataTable.Cell.words(stated.of(reading.flatMap(Trial.Reading::before))),
+                DataTable.Cell.words(stated.of(reading.flatMap(Trial.Reading::after))));
+    }
+
+    private DataTable.Cell count(Trial.Arm arm) {
+        return arm.count().map(count -> DataTable.Cell.number(String.valueOf(count)))
+                .orElseGet(() -> DataTable.Cell.missing(words.notRecorded()));
+    }
+}

@@ -1,0 +1,124 @@
+package org.benchleaf.compose.part;
+
+import java.util.List;
+import java.util.Optional;
+import org.benchleaf.calculate.Figure;
+import org.benchleaf.calculate.Origin;
+import org.benchleaf.model.Method;
+import org.benchleaf.page.Markup;
+import org.benchleaf.page.Paths;
+import org.benchleaf.page.Working;
+import org.benchleaf.quantity.Amount;
+import org.benchleaf.quantity.Quantity;
+import org.benchleaf.words.NumberText;
+import org.benchleaf.words.Words;
+
+/** Words the workings of figures, and tells the page which of them it has shown. */
+public final class WorkingMaker {
+
+    private final Sheet sheet;
+
+    public WorkingMaker(Sheet sheet) {
+        this.sheet = sheet;
+    }
+
+    /** The working of a figure, which the page then has shown. */
+    public Working make(Figure figure) {
+        Optional<Method> method = sheet.library().formulary().method(figure.method());
+        Amount amount = sheet.amount(figure);
+        return new Working(figure.id(), sheet.show(figure.id()), figure.label(), amount,
+                method.map(Method::title).orElse(figure.method()),
+                sheet.way(Paths.METHODS + "#" + methodAnchor(figure.method())),
+                method.map(Method::mathml).filter(mathml -> !mathml.isBlank()).map(Markup::new),
+                method.map(Method::formula).orElse(""),
+                figure.inputs().stream().map(this::given).toList(),
+                full(figure).filter(full -> !full.equals(amount.text())),
+                hidden(figure) ? amount.text() : spread(figure),
+                figure.sources().stream().map(sheet::cite).flatMap(Optional::stream).toList(),
+                caveats(figure, method), sheet.said(figure).map(new PassageMaker(sheet)::make), reworkable(figure),
+                sheet.words().group("working"));
+    }
+
+    /** The working of a figure by id, if the case has it and the page has not shown it yet. */
+    public Optional<Working> once(String id) {
+        return sheet.figure(id).filter(figure -> !sheet.shows(id)).map(this::make);
+    }
+
+    /** Only what went in as the form has it, one value an input, can be put in again; strengths that are withheld cannot. */
+    private boolean reworkable(Figure figure) {
+        List<String> put = figure.inputs().stream().map(Figure.Given::label).toList();
+        return sheet.tellsStrengths() && sheet.library().formulary().methods().stream()
+                .filter(method -> method.name().equals(figure.method())).flatMap(method -> method.inputs().stream())
+                .filter(input -> !input.example().contains("+")).map(Method.Input::label).toList().containsAll(put)
+                && !put.isEmpty() && put.stream().distinct().count() == put.size();
+    }
+
+    /** Two solutions have a figure of the same label; the first word of its id tells them apart. */
+    private static String named(Figure figure) {
+        return figure.key().group().isEmpty() ? figure.label() : figure.label() + " (" + figure.key().group() + ")";
+    }
+
+    public static String methodAnchor(String method) {
+        return "method-" + Paths.slug(method);
+    }
+
+    private Working.Given given(Figure.Given given) {
+        Optional<Figure> other = given.from() instanceof Origin.OfFigure figure ? sheet.figure(figure.key().id())
+                : Optional.empty();
+        return new Working.Given(given.label(), told(given),
+                other.map(WorkingMaker::named).orElseGet(() -> sheet.words().term("given", given.from().text())),
+                other.filter(figure -> sheet.shows(figure.id())).map(figure -> "#" + Paths.working(figure.id())));
+    }
+
+    /** More digits than the page tells, but never more than readings have: nobody read those. */
+    private Optional<String> full(Figure figure) {
+        return hidden(figure) || Resolution.isOfReadings(figure) ? Optional.empty()
+                : Optional.of(sheet.numbers().unrounded(figure.value()).text());
+    }
+
+    private boolean hidden(Figure figure) {
+        return !sheet.tellsStrengths() && StrengthFigures.isOne(figure.value());
+    }
+
+    private String told(Figure.Given given) {
+        if (given.values().isEmpty()) {
+            return sheet.library().phrases().of(given.text());
+        }
+        return sheet.tellsStrengths() || !StrengthFigures.isOne(given)
+                ? sheet.numbers().spaced(sheet.numbers().shortened(given.text()))
+                : sheet.words().say("strength.withheld");
+    }
+
+    private String spread(Figure figure) {
+        Quantity value = figure.value();
+        if (figure.method().equals("change") && value.spread() == Quantity.Spread.TOLERANCE) {
+            return sheet.words().say("spread.interval",
+                    "ends", sheet.numbers().between(value, Resolution.of(figure).orElse(2)).text());
+        }
+        NumberText numbers = sheet.numbers();
+        Words words = sheet.words();
+        return switch (value.spread()) {
+            case NONE -> words.say(hasOwnEnds(figure) ? "spread.own" : exactInputs(figure) ? "spread.none" : "spread.same");
+            case RESOLUTION -> words.say("spread.resolution", "half", numbers.halfWidth(value, Resolution.of(figure)).text());
+            case RANGE -> words.say("spread.range",
+                    "low", numbers.amount(Quantity.of(value.low(), value.unit()), Resolution.of(figure)).text(),
+                    "high", numbers.amount(Quantity.of(value.high(), value.unit()), Resolution.of(figure)).text());
+            case TOLERANCE -> words.say("spread.tolerance", "half", numbers.halfWidth(value, Resolution.of(figure)).text());
+        };
+    }
+
+    /** Whether all that went in is exact; a count may be exact though what it was counted from is not. */
+    private static boolean exactInputs(Figure figure) {
+        return figure.inputs().stream().flatMap(given -> given.values().stream())
+                .allMatch(value -> value.spread() == Quantity.Spread.NONE);
+    }
+
+    private boolean hasOwnEnds(Figure figure) {
+        return sheet.library().formulary().method(figure.method()).map(Method::ownEnds).orElse(false);
+    }
+
+    private static List<String> caveats(Figure figure, Optional<Method> method) {
+        return java.util.stream.Stream.concat(figure.notes().stream(),
+                method.stream().flatMap(m -> m.caveats().stream())).distinct().toList();
+    }
+}

@@ -1,0 +1,128 @@
+package org.benchleaf.compose.site;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.benchleaf.compose.chart.MaterialDrawing;
+import org.benchleaf.compose.part.CaseCard;
+import org.benchleaf.compose.part.Sheet;
+import org.benchleaf.compose.part.SiteDesk;
+import org.benchleaf.compose.part.SitePageMaker;
+import org.benchleaf.compose.part.SitePageName;
+import org.benchleaf.compose.part.SubstanceMaker;
+import org.benchleaf.model.Material;
+import org.benchleaf.page.Fact;
+import org.benchleaf.page.Facts;
+import org.benchleaf.page.LinkList;
+import org.benchleaf.page.Opening;
+import org.benchleaf.page.Page;
+import org.benchleaf.page.Paths;
+import org.benchleaf.page.Section;
+import org.benchleaf.text.RichText;
+import org.benchleaf.words.NumberText;
+import org.benchleaf.words.Words;
+
+/** The index of materials by kind, and a page for each. */
+public final class MaterialPages implements SitePageMaker {
+
+    private static final SitePageName NAME = new SitePageName("materials", Paths.MATERIALS, true);
+
+    @Override
+    public SitePageName name() {
+        return NAME;
+    }
+
+    @Override
+    public List<Page> make(SiteDesk desk) {
+        List<Page> pages = new ArrayList<>();
+        pages.add(index(desk));
+        Map<String, List<CaseCard>> uses = Facets.MATERIAL.sorted(desk);
+        pages.addAll(ComparedPage.all(desk, uses));
+        desk.library().materials().values().forEach(material -> {
+            List<List<CaseCard>> parts = CaseEntries.pages(uses.getOrDefault(material.id(), List.of()));
+            pages.add(page(desk, material, parts));
+            for (int number = 2; number <= parts.size(); number++) {
+                pages.add(further(desk, material, parts, number));
+            }
+        });
+        return pages;
+    }
+
+    private Page index(SiteDesk desk) {
+        Sheet sheet = desk.sheet(NAME);
+        Words words = sheet.words();
+        String title = words.say("way.materials");
+        sheet.add(Opening.plain(title, words.say("materials.lead")));
+        List<LinkList.Entry> compared = ComparedPage.links(sheet, desk);
+        if (!compared.isEmpty()) {
+            sheet.add(new Section("compared", words.say("compared.heading"), Optional.empty(), List.of(new LinkList(compared))));
+        }
+        Map<String, List<LinkList.Entry>> byKind = new LinkedHashMap<>();
+        desk.library().materials().values().forEach(material ->
+                byKind.computeIfAbsent(material.kind(), any -> new ArrayList<>()).add(new LinkList.Entry(
+                        sheet.link(material.name(), Paths.material(material.id())), material.plain())));
+        byKind.forEach((kind, entries) -> sheet.add(new Section("kind-" + Paths.slug(kind),
+                words.term("material-kind", kind), Optional.empty(), List.of(new LinkList(entries)))));
+        return sheet.page(title, words.say("materials.lead"));
+    }
+
+    private static Page page(SiteDesk desk, Material material, List<List<CaseCard>> parts) {
+        Sheet sheet = desk.sheet(Paths.material(material.id()), "material");
+        Words words = sheet.words();
+        sheet.add(new Opening(Optional.of(words.term("material-kind", material.kind())), material.name(),
+                Optional.of(material.plain()), List.of(), Optional.empty()));
+        new MaterialDrawing(sheet).make(material).ifPresent(sheet::add);
+        sheet.add(new Section("properties", words.say("materials.properties"), Optional.empty(), List.of(new Facts(facts(sheet, material)))));
+        new SubstanceMaker(sheet).section(material).ifPresent(sheet::add);
+        List<LinkList.Entry> compared = ComparedPage.links(sheet, desk, material);
+        if (!compared.isEmpty()) {
+            sheet.add(new Section("compared", words.say("compared.heading"), Optional.empty(), List.of(new LinkList(compared))));
+        }
+        sheet.add(cases(sheet, material, parts, 1));
+        return sheet.page(material.name(), material.plain());
+    }
+
+    /** Where the list of cases goes on. */
+    private static Page further(SiteDesk desk, Material material, List<List<CaseCard>> parts, int number) {
+        Sheet sheet = desk.sheet(Paths.numbered(Paths.material(material.id()), number), "material");
+        String heading = CaseEntries.numbered(sheet, material.name(), number, parts.size());
+        sheet.add(Opening.plain(heading, material.plain()));
+        sheet.add(cases(sheet, material, parts, number));
+        return sheet.page(heading, material.plain());
+    }
+
+    private static Section cases(Sheet sheet, Material material, List<List<CaseCard>> parts, int number) {
+        int uses = parts.stream().mapToInt(List::size).sum();
+        return new Section("cases", sheet.words().count("materials.used-in", uses), Optional.empty(), CaseEntries.page(sheet, parts, number,
+                page -> Paths.numbered(Paths.material(material.id()), page)));
+    }
+
+    private static List<Fact> facts(Sheet sheet, Material material) {
+        Words words = sheet.words();
+        NumberText numbers = sheet.numbers();
+        List<Fact> facts = new ArrayList<>();
+        material.strength().ifPresent(value -> facts.add(fact(words, "strength", numbers.written(value).text())));
+        material.ph().ifPresent(value -> facts.add(fact(words, "ph", numbers.written(value).text())));
+        material.grammage().ifPresent(value -> facts.add(fact(words, "grammage", numbers.written(value).text())));
+        if (material.height().isPresent() && material.width().isPresent()) {
+            facts.add(fact(words, "sheet", words.say("size", "height", numbers.written(material.height().get()).text(),
+                    "width", numbers.written(material.width().get()).text())));
+        }
+        material.uptake().ifPresent(value -> facts.add(fact(words, "uptake", numbers.written(value).text())));
+        facts.add(fact(words, "keeps", material.keeps().map(value -> words.say("materials.keeps-stated", "time", numbers.written(value).text()))
+                .orElseGet(() -> words.say("compared.not-known"))));
+        material.kept().ifPresent(value -> facts.add(fact(words, "kept", value)));
+        if (!material.traits().isEmpty()) {
+            facts.add(fact(words, "traits", String.join(", ", material.traits().stream().sorted().toList())));
+        }
+        material.source().flatMap(sheet::cite).ifPresent(citation -> facts.add(new Fact(
+                words.say("materials.source"), RichText.of(citation.link()))));
+        return facts;
+    }
+
+    private static Fact fact(Words words, String key, String value) {
+        return Fact.of(words.say("materials." + key), value);
+    }
+}

@@ -1,0 +1,102 @@
+package org.benchleaf.derive.classes;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.benchleaf.calculate.Figure;
+import org.benchleaf.derive.figure.Bench;
+import org.benchleaf.derive.figure.Preparation;
+import org.benchleaf.derive.figure.Scale;
+import org.benchleaf.derive.hazard.HazardAssessor;
+import org.benchleaf.derive.preparation.Groundwork;
+import org.benchleaf.derive.time.Timeline;
+import org.benchleaf.derive.time.TimelineMaker;
+import org.benchleaf.derive.time.WorkHours;
+import org.benchleaf.message.Messages;
+import org.benchleaf.model.CourseClass;
+import org.benchleaf.model.Step;
+import org.benchleaf.model.TreatmentCase;
+
+/** Works out amounts and start times for a class that works through a case. */
+public final class ClassDeriver {
+
+    private final Groundwork.Maker groundwork;
+
+    public ClassDeriver(Groundwork.Maker groundwork) {
+        this.groundwork = groundwork;
+    }
+
+    /**
+     * The plan of a class.
+     *
+     * @param course the class
+     * @param source the case that it names
+     * @param assessment the hazards and the care of the case
+     * @param ofCase the figures of the case, for one sheet
+     * @param messages for what stands in the way of a plan
+     * @throws IllegalArgumentException if the case has no step of the name with which the class begins
+     */
+    public ClassPlan plan(CourseClass course, TreatmentCase source, HazardAssessor.Assessment assessment,
+            Map<String, Figure> ofCase, Messages messages) {
+        ClassPlan plan = plan(course, source, assessment, ofCase, schedule(course, source, messages), messages);
+        ClassPlan stated = plan.stating(IssueMaker.of(plan, assessment.care()));
+        IssueMaker.check(stated, messages);
+        return stated;
+    }
+
+    /**
+     * The same plan in other words: what the program says of it in those of the library, what its class and its case say in theirs.
+     *
+     * @param plan in the words of the case
+     * @param source the case in these words
+     * @param assessment hazards and care of the case, as the library words them
+     * @param told the case in the other words
+     * @param course the class in the other words
+     */
+    public ClassPlan told(ClassPlan plan, TreatmentCase source, HazardAssessor.Assessment assessment, Map<String, Figure> ofCase,
+            TreatmentCase told, CourseClass course) {
+        return plan(plan.source(), source, assessment, ofCase, plan.schedule(), new Messages()).stating(plan.papers()).in(told, course);
+    }
+
+    private ClassPlan plan(CourseClass course, TreatmentCase source, HazardAssessor.Assessment assessment, Map<String, Figure> ofCase,
+            Optional<ClassSchedule> schedule, Messages messages) {
+        List<Step> steps = course.steps(source);
+        Scale scale = new Scale(course.stations(), course.sheetsEach(), Optional.of(course.stores().spare()));
+        // The case itself has already been told of; here only what concerns the class would be news.
+        Bench bench = groundwork.used(source, steps, scale, new Messages());
+        TimelineMaker maker = groundwork.timeline(bench, steps);
+        Timeline timeline = maker.onTheCalendar(Optional.of(course.starts()), false);
+        WorkHours hours = groundwork.hours().without(course.stores().closed());
+        ClassBatches batches = new ClassBatches(course, bench, new ClassDraws(course.stations(), timeline, schedule), hours, messages);
+        Groundwork work = groundwork.make(bench, maker, batches);
+        work.tell(timeline, steps);
+        Map<String, Preparation> used = new LinkedHashMap<>();
+        work.preparations().stream().filter(one -> !one.usedIn().isEmpty()).forEach(one -> used.put(one.solution(), one));
+        List<ClassPlan.Start> ordered = batches.starts().stream().filter(start -> used.containsKey(start.solution())).toList();
+        List<Preparation> preparations = ordered.stream().map(start -> used.get(start.solution())).distinct().toList();
+        Optional<ScheduleReading> reading = schedule.map(ScheduleReading::new);
+        ClassProvider provider = new ClassProvider(course, work.bench(), steps, hours);
+        List<ClassSupplies.Order> orders = provider.orders(ordered);
+        List<ClassSupplies.Filling> fillings = provider.fillings(preparations, ordered);
+        List<ClassSupplies.Waste> waste = provider.waste(preparations, assessment.hazards());
+        MakingThings making = new MakingThings(work.bench(), steps, preparations, fillings, waste, assessment.hazards());
+        ClassSupplies supplies = new ClassSupplies(orders, fillings,
+                new LayingOut(course, work.bench(), steps).list(assessment.care(), schedule, making), waste, provider.benchPlaces(messages), reading.map(planned ->
+                        new ClassLoads(course, work.bench().ledger(), messages).of(planned)).orElse(List.of()), reading.map(planned ->
+                        new ClassAir(course, work.bench(), ofCase, messages).of(steps, planned)).orElse(List.of()));
+        course.papers().issue().ifPresent(issue -> new IssueDay(course, issue, messages).check(ordered, supplies.orders()));
+        return new ClassPlan(course, source.title(), scale.sheetCount(), steps, work.bench().ledger().figures(), timeline,
+                preparations, ordered, supplies, schedule, IssuedPapers.NONE);
+    }
+
+    private Optional<ClassSchedule> schedule(CourseClass course, TreatmentCase source, Messages messages) {
+        if (!course.isPlanned()) {
+            return Optional.empty();
+        }
+        ClassScheduler scheduler = new ClassScheduler(groundwork.hours(), groundwork.library(), course, source);
+        Optional<ClassSchedule> schedule = scheduler.schedule();
+        messages.addAll(scheduler.messages());
+        return schedule;
+    }
+}

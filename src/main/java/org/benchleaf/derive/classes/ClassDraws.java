@@ -1,0 +1,75 @@
+package org.benchleaf.derive.classes;
+
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.benchleaf.derive.time.Calendar;
+import org.benchleaf.derive.time.Moments;
+import org.benchleaf.derive.time.Timeline;
+import org.benchleaf.model.Part;
+import org.benchleaf.model.Step;
+
+/** When the stations of a class draw what a step uses: by the plan, else as early as its steps allow, all stations at once. */
+final class ClassDraws {
+
+    /** Stands for all stations where no plan tells them apart. */
+    static final int ALL = 0;
+
+    private final int stations;
+    private final Timeline timeline;
+    private final List<ScheduleReading.Turn> turns;
+
+    /**
+     * Something that is drawn at one time.
+     *
+     * @param by id of the step or solution that draws it
+     * @param station number of the station; {@link #ALL} where it is not one station alone
+     * @param from when it is drawn
+     * @param until when it has been used
+     */
+    record Draw(String by, int station, LocalDateTime from, LocalDateTime until) {
+    }
+
+    ClassDraws(int stations, Timeline timeline, Optional<ClassSchedule> schedule) {
+        this.stations = stations;
+        this.timeline = timeline;
+        this.turns = schedule.map(ScheduleReading::new).map(ScheduleReading::turns).orElse(List.of());
+    }
+
+    /** Every draw of a solution by a step; none where nobody knows when the step begins. */
+    List<Draw> of(Step step, String solution) {
+        boolean fillsTrays = step.part(Part.Bath.class).filter(bath -> bath.of().equals(solution)).isPresent();
+        List<Draw> planned = IntStream.rangeClosed(1, stations).boxed()
+                .flatMap(station -> planned(step, station, fillsTrays)).toList();
+        return planned.isEmpty() ? byTheClock(step, fillsTrays) : planned;
+    }
+
+    private Stream<Draw> planned(Step step, int station, boolean fillsTrays) {
+        List<ScheduleReading.Turn> own = turns.stream().filter(turn -> turn.station() == station
+                && turn.step().equals(step.id())).toList();
+        if (fillsTrays) {
+            // A bath has to be fresh when it is filled; what it is like at its end is read in it.
+            return own.stream().filter(ScheduleReading.Turn::isFilling)
+                    .map(turn -> new Draw(step.id(), station, turn.from(), turn.to()));
+        }
+        return own.stream().filter(ScheduleReading.Turn::isMainWork).findFirst()
+                .map(work -> new Draw(step.id(), station, own.get(0).from(), work.to())).stream();
+    }
+
+    private List<Draw> byTheClock(Step step, boolean fillsTrays) {
+        List<Draw> draws = new ArrayList<>();
+        Calendar.day(timeline, step.id()).ifPresent(day -> {
+            draws.add(atOnce(step, day.earliestStart()));
+            day.moments().stream().filter(moment -> fillsTrays && moment.kind().equals(Moments.BATH_CHANGE))
+                    .forEach(change -> draws.add(atOnce(step, change.earliest())));
+        });
+        return draws;
+    }
+
+    private static Draw atOnce(Step step, LocalDateTime time) {
+        return new Draw(step.id(), ALL, time, time);
+    }
+}

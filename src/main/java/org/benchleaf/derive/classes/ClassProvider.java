@@ -1,0 +1,223 @@
+package org.benchleaf.derive.classes;
+
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.benchleaf.calculate.Figure;
+import org.benchleaf.calculate.FigureKey;
+import org.benchleaf.calculate.Inputs;
+import org.benchleaf.calculate.Origin;
+import org.benchleaf.derive.figure.Bench;
+import org.benchleaf.derive.figure.Job;
+import org.benchleaf.derive.figure.PartFigures;
+import org.benchleaf.derive.figure.Preparation;
+import org.benchleaf.derive.figure.Reading;
+import org.benchleaf.derive.figure.Uses;
+import org.benchleaf.derive.hazard.Hazards;
+import org.benchleaf.derive.time.WorkHours;
+import org.benchleaf.message.ClassMessages;
+import org.benchleaf.message.Messages;
+import org.benchleaf.model.ClassStores;
+import org.benchleaf.model.CourseClass;
+import org.benchleaf.model.Part;
+import org.benchleaf.model.Recipe;
+import org.benchleaf.model.Step;
+import org.benchleaf.quantity.Dimension;
+import org.benchleaf.quantity.Quantity;
+import org.benchleaf.quantity.Unit;
+
+/** Works out what is bought, bottled and thrown away for a class. */
+final class ClassProvider {
+
+    private final CourseClass course;
+    private final Bench bench;
+    private final List<Step> steps;
+    private final WorkHours hours;
+
+    ClassProvider(CourseClass course, Bench bench, List<Step> steps, WorkHours hours) {
+        this.course = course;
+        this.bench = bench;
+        this.steps = steps;
+        this.hours = hours;
+    }
+
+    /** Whether each station makes it in its own tray. */
+    static boolean isMadeInTrays(Bench bench, String solution, List<Step> steps) {
+        return bench.source().solution(solution).filter(one -> one.recipe() instanceof Recipe.Adjust).isPresent()
+                && steps.stream().anyMatch(step -> step.part(Part.Bath.class)
+                        .filter(bath -> bath.of().equals(solution)).isPresent());
+    }
+
+    /** How many stations find room along the bench; too few are told. */
+    Optional<Figure> benchPlaces(Messages messages) {
+        return course.stores().bench().flatMap(space -> bench.ledger().one(new Job("bench-places", course.place())
+                .given("there", space.there(), Origin.Place.CLASS).given("each", space.each(), Origin.Place.CLASS)
+                .gives("places", FigureKey.ofClass(course.id(), "bench", "places"), "places along the bench")).map(places -> {
+                    long found = Math.round(places.value().value());
+                    if (found < course.stations()) {
+                        messages.add(ClassMessages.BENCH_TOO_SHORT.at(space.place(), "stations", course.stations(), "there",
+                                Reading.of(space.there()), "each", Reading.of(space.each()), "places", found));
+                    }
+                    return places;
+                }));
+    }
+
+    /**
+     * One line for each material.
+     *
+     * @param starts when each solution is begun
+     */
+    List<ClassSupplies.Order> orders(List<ClassPlan.Start> starts) {
+        List<ClassSupplies.Order> orders = new ArrayList<>();
+        bench.ledger().figures().values().stream().filter(figure -> figure.key().owner() == FigureKey.Owner.TOTAL)
+                .forEach(figure -> orders.add(order(figure, starts)));
+        return orders;
+    }
+
+    private ClassSupplies.Order order(Figure needed, List<ClassPlan.Start> starts) {
+        String id = needed.key().of();
+        Optional<Quantity> stock = Optional.ofNullable(course.stores().stock().get(id)).map(ClassStores.Stock::amount)
+                .filter(amount -> amount.dimension() == needed.value().dimension());
+        Optional<ClassStores.Supply> supply = Optional.ofNullable(course.stores().supplies().get(id))
+                .filter(one -> one.pack().dimension() == needed.value().dimension());
+        LocalDate inHouse = hours.before(firstDay(id, starts), 1);
+        if (supply.isEmpty()) {
+            Optional<Figure> missing = stock.flatMap(there -> missing(needed, there));
+            return new ClassSupplies.Order(id, needed, stock, missing, Optional.empty(), Optional.empty(), Optional.empty(),
+                    Optional.empty(), inHouse);
+        }
+        Quantity pack = supply.get().pack();
+        Map<String, Figure> made = bench.ledger().work(packs(needed, stock, pack)
+                .gives("missing", key(id, "missing"), "missing").gives("packs", key(id, "packs"), "packs to buy")
+                .gives("left", key(id, "left"), "left over"));
+        Optional<Figure> packs = Optional.ofNullable(made.get(key(id, "packs").id()))
+                .filter(figure -> figure.value().value() > 0);
+        return new ClassSupplies.Order(id, needed, stock, Optional.ofNullable(made.get(key(id, "missing").id())), packs,
+                Optional.of(pack), Optional.ofNullable(made.get(key(id, "left").id())),
+                packs.map(any -> hours.before(inHouse, supply.get().delivery())), inHouse);
+    }
+
+    private Optional<Figure> missing(Figure needed, Quantity stock) {
+        String id = needed.key().of();
+        return bench.ledger().one(packs(needed, Optional.of(stock), Quantity.of(1, needed.value().unit()))
+                .gives("missing", key(id, "missing"), "missing"));
+    }
+
+    private Job packs(Figure needed, Optional<Quantity> stock, Quantity pack) {
+        return new Job("packs", course.place()).given("needed", needed)
+                .given("stock", stock.orElse(Quantity.of(0, needed.value().unit())), Origin.Place.CLASS)
+                .given("pack", pack, Origin.Place.CLASS).readable();
+    }
+
+    private FigureKey key(String of, String name) {
+        return FigureKey.ofClass(course.id(), of, name);
+    }
+
+    /** The day on which something is first made of it, or that of the class. */
+    private LocalDate firstDay(String material, List<ClassPlan.Start> starts) {
+        return bench.uses().of(material).stream().filter(use -> !use.step()).flatMap(use -> starts.stream()
+                        .filter(start -> start.solution().equals(use.by()))).map(ClassPlan.Start::begin)
+                .map(LocalDateTime::toLocalDate).min(LocalDate::compareTo).orElse(course.starts().toLocalDate());
+    }
+
+    /**
+     * In what each preparation is made and handed out.
+     *
+     * @param starts when each batch of them is begun
+     */
+    List<ClassSupplies.Filling> fillings(List<Preparation> preparations, List<ClassPlan.Start> starts) {
+        return preparations.stream().map(one -> filling(one, starts.stream().filter(start ->
+                start.solution().equals(one.solution())).map(ClassPlan.Start::batch).toList())).toList();
+    }
+
+    /** Every station has a bottle from each batch of which it draws; from all where no plan tells the stations apart. */
+    private int bottles(List<ClassPlan.Batch> batches) {
+        return batches.stream().mapToInt(batch -> batch.stations().isEmpty() ? course.stations() : batch.stations().size()).sum();
+    }
+
+    private ClassSupplies.Filling filling(Preparation preparation, List<ClassPlan.Batch> batches) {
+        String id = preparation.solution();
+        if (isMadeInTrays(bench, id, steps)) {
+            return new ClassSupplies.Filling(id, ClassSupplies.MadeAt.TRAY, Optional.of("tray"), Optional.empty(),
+                    course.stations(), 1, Optional.of(preparation.batch()), 0, Optional.empty());
+        }
+        int bottles = isDrawn(id) ? bottles(batches) : 0;
+        Optional<Quantity> inBottle = bottles == 0 ? Optional.empty() : inOneBottle(id, bottles);
+        Optional<ClassStores.Vessel> vessel = vessel(preparation.batch());
+        if (vessel.isEmpty()) {
+            return new ClassSupplies.Filling(id, ClassSupplies.MadeAt.BENCH, Optional.empty(), Optional.empty(), 1,
+                    preparation.batches(), Optional.of(preparation.batch()), bottles, inBottle);
+        }
+        Map<String, Figure> made = bench.ledger().work(new Job("containers", course.place())
+                .given("volume", asVolume(preparation.batch()), Job.CASE_FILE)
+                .given("holds", vessel.get().holds(), Origin.Place.CLASS)
+                .gives("count", key(id, "vessels"), "vessels").gives("each", key(id, "in-each"), "in each"));
+        int count = Optional.ofNullable(made.get(key(id, "vessels").id())).map(one -> (int) one.value().value()).orElse(1);
+        return new ClassSupplies.Filling(id, ClassSupplies.MadeAt.BENCH, Optional.of(vessel.get().kind()),
+                Optional.of(vessel.get().holds()), count, preparation.batches(), Optional.ofNullable(made.get(key(id, "in-each").id()))
+                        .map(Figure::value), bottles, inBottle);
+    }
+
+    /** What a station's bottle is filled with, rounded up to what can be measured; what is to spare stays with the technician. */
+    private Optional<Quantity> inOneBottle(String id, int bottles) {
+        return bench.ledger().one(Uses.sum(bench.uses().of(id).stream().filter(Uses.Use::step).map(this::withoutSpare).toList(),
+                course.place()).gives("total", key(id, "at-the-stations"), "into the bottles of all stations").readable())
+                .flatMap(drawn -> bench.ledger().one(new Job("batch", course.place()).given("needed", drawn).given("batches", Quantity.count(bottles), Origin.Place.CLASS)
+                .gives("batch", key(id, "for-one-station"), "into the bottle of one station").readable())).map(Figure::value);
+    }
+
+    private Uses.Use withoutSpare(Uses.Use use) {
+        boolean left = use.figure().key().name().equals(PartFigures.LEFT_IN_BOTTLE);
+        return use.counted(left ? course.stations() : course.stations() * course.sheetsEach());
+    }
+
+    /** The smallest vessel that holds it all, else the largest. */
+    private Optional<ClassStores.Vessel> vessel(Quantity batch) {
+        List<ClassStores.Vessel> bySize = course.stores().vessels().stream()
+                .sorted(java.util.Comparator.comparingDouble(vessel -> vessel.holds().in(Unit.LITRE))).toList();
+        double litres = asVolume(batch).in(Unit.LITRE);
+        return bySize.stream().filter(vessel -> vessel.holds().lowIn(Unit.LITRE) >= litres).findFirst()
+                .or(() -> bySize.stream().reduce((one, larger) -> larger));
+    }
+
+    /** What is weighed is taken to be as dense as water. */
+    private Quantity asVolume(Quantity batch) {
+        return batch.dimension() == Dimension.VOLUME ? batch : bench.ledger().value("mass-and-volume", Inputs.none()
+                .with("amount", batch, Job.CASE_FILE).with("density", bench.waterDensity(), Job.USUAL), "volume").orElseThrow();
+    }
+
+    /** Whether the stations draw it from bottles of their own. */
+    private boolean isDrawn(String solution) {
+        return bench.uses().of(solution).stream().anyMatch(Uses.Use::step) && steps.stream().noneMatch(step ->
+                step.part(Part.Bath.class).filter(bath -> bath.of().equals(solution)).isPresent());
+    }
+
+    /** What is collected in all, by kind; of a stock that goes into a bath all that is made, as if no bath took any. */
+    List<ClassSupplies.Waste> waste(List<Preparation> preparations, Map<String, Hazards> hazards) {
+        Map<Optional<String>, List<Preparation>> byKind = new LinkedHashMap<>();
+        preparations.forEach(one -> byKind.computeIfAbsent(Optional.ofNullable(hazards.get(one.solution()))
+                        .map(Hazards::waste).flatMap(Hazards.Waste::group), any -> new ArrayList<>()).add(one));
+        List<ClassSupplies.Waste> waste = new ArrayList<>();
+        byKind.forEach((kind, all) -> waste(kind, all).ifPresent(waste::add));
+        return waste;
+    }
+
+    private Optional<ClassSupplies.Waste> waste(Optional<String> kind, List<Preparation> all) {
+        String name = "waste-" + kind.orElse("unknown").replace(' ', '-');
+        Optional<Figure> volume = bench.ledger().one(new Job("sum", course.place()).each("amounts", all.stream().map(one ->
+                        new Figure.Given(one.solution() + ".batch", one.solution(), List.of(asVolume(one.batch())),
+                                Reading.of(one.batch()), new Origin.OfFigure(FigureKey.ofSolution(one.solution(), "batch"))))
+                        .toList())
+                .given("times", all.stream().map(one -> Quantity.number(one.batches())).toList(), Origin.Place.CLASS)
+                .gives("total", key(name, "volume"), "collected at most").readable());
+        Optional<Quantity> can = kind.map(course.stores().cans()::get);
+        return volume.map(figure -> new ClassSupplies.Waste(kind, all.stream().map(Preparation::solution).toList(), figure,
+                can.flatMap(holds -> bench.ledger().one(new Job("containers", course.place()).given("volume", figure)
+                        .given("holds", holds, Origin.Place.CLASS).given("full", bench.constant("full-can"))
+                        .gives("count", key(name, "cans"), "cans"))), can));
+    }
+}

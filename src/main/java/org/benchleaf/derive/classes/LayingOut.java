@@ -1,0 +1,257 @@
+package org.benchleaf.derive.classes;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import org.benchleaf.calculate.Figure;
+import org.benchleaf.calculate.FigureKey;
+import org.benchleaf.calculate.Origin;
+import org.benchleaf.derive.classes.ClassSupplies.Kind;
+import org.benchleaf.derive.classes.ClassSupplies.LaidOut;
+import org.benchleaf.derive.figure.Bench;
+import org.benchleaf.derive.figure.Job;
+import org.benchleaf.derive.figure.MeasureChoice;
+import org.benchleaf.derive.figure.Preparation;
+import org.benchleaf.derive.figure.TrayChoice;
+import org.benchleaf.derive.figure.UsedThings;
+import org.benchleaf.derive.figure.Uses;
+import org.benchleaf.derive.figure.Weights;
+import org.benchleaf.derive.hazard.StepCare;
+import org.benchleaf.model.CourseClass;
+import org.benchleaf.model.LayOutRow;
+import org.benchleaf.model.Part;
+import org.benchleaf.model.Recipe;
+import org.benchleaf.model.Reference;
+import org.benchleaf.model.Step;
+import org.benchleaf.quantity.Quantity;
+
+/** Lists everything that the steps of a class use, at each station and in the room. */
+public final class LayingOut {
+
+    /** The rows of things that all share. */
+    private static final Map<String, String> ROWS = Map.of(StationCut.METER, "meter", StationCut.BOARD, "board");
+
+    private static final String DRAINING_BOARD = "draining-board";
+
+    private final CourseClass course;
+    private final Bench bench;
+    private final List<Step> steps;
+    private final Map<String, LayOutRow> rows;
+    private final MeasureChoice measuring;
+    private final Map<String, LaidOut> items = new LinkedHashMap<>();
+    private MakingThings made;
+
+    LayingOut(CourseClass course, Bench bench, List<Step> steps) {
+        this.course = course;
+        this.bench = bench;
+        this.steps = steps;
+        this.rows = bench.library().reference().layOut();
+        this.measuring = MeasureChoice.of(bench);
+    }
+
+    /**
+     * The list: sheets, then what each step uses, then what all share, then what is worn.
+     *
+     * @param care what each step needs for protection, by its id
+     * @param making what is prepared, bottled and collected, and what for
+     */
+    List<LaidOut> list(Map<String, StepCare> care, Optional<ClassSchedule> schedule, MakingThings making) {
+        sheets();
+        made = making;
+        steps.forEach(step -> UsedThings.of(step).forEach(id -> use(step, id)));
+        Weights.of(steps).forEach(this::weights);
+        steps.forEach(this::toFillTrays);
+        steps.forEach(this::toChangeBaths);
+        // Weights stand by their mass already.
+        schedule.map(ScheduleReading::new).ifPresent(reading -> reading.shared().stream().filter(one ->
+                !List.of(StationCut.SUPERVISOR, StationCut.WEIGHT).contains(one.thing())).forEach(one -> shared(one, reading)));
+        making.list().forEach(item -> items.put("making " + item.id() + item.words(), item));
+        worn(care);
+        return List.copyOf(items.values());
+    }
+
+    private void sheets() {
+        int each = course.sheetsEach();
+        count("sheet", "sheets", each, course.stations(), 0, course.stores().spare().sheets()).ifPresent(all ->
+                items.put("sheet", new LaidOut("sheet", Kind.SHEET, Optional.of(Quantity.count(each)), Optional.of(all), "",
+                        List.of())));
+    }
+
+    private void use(Step step, String id) {
+        if (items.containsKey(id)) {
+            return;
+        }
+        // What a station makes in its tray is there when it is made: its liquid and its stock are laid out.
+        if (ClassProvider.isMadeInTrays(bench, id, steps)) {
+            return;
+        }
+        List<String> using = steps.stream().filter(one -> UsedThings.of(one).contains(id)).map(Step::id).toList();
+        items.put(id, bench.source().solution(id).isPresent() ? new LaidOut(id, Kind.SOLUTION,
+                made.portion(id).or(() -> ofSolution(step, id)), made.amount(id), "", using) : material(step, id, using));
+    }
+
+    /** How much one station has of a solution, where a step says how much one sheet takes. */
+    private Optional<Quantity> ofSolution(Step step, String id) {
+        boolean wakes = step.part(Part.Mend.class).flatMap(Part.Mend::activation).flatMap(Part.Activation::with)
+                .filter(id::equals).isPresent();
+        String amount = step.part(Part.Mist.class).filter(part -> part.of().equals(id)).isPresent() ? ".amount"
+                : step.part(Part.Bath.class).isPresent() ? ".tray-volume" : wakes ? ".activator-mass" : ".paste-mass";
+        return bench.ledger().figure(step.id() + amount).or(() -> bench.ledger().figure(step.id() + ".volume"))
+                .map(Figure::value);
+    }
+
+    private LaidOut material(Step step, String id, List<String> using) {
+        Optional<Figure> blotters = step.part(Part.Blotters.class).filter(part -> part.blotter().filter(id::equals)
+                .isPresent()).flatMap(part -> bench.ledger().figure(step.id() + ".total"));
+        Optional<Figure> torn = step.part(Part.Mend.class).filter(part -> part.tissue().equals(id))
+                .flatMap(part -> bench.ledger().figure(step.id() + ".pieces"));
+        if (torn.isPresent()) {
+            return torn(id, (int) Math.ceil(torn.get().value().high()), using);
+        }
+        if (bench.uses().of(id).stream().anyMatch(Uses.Use::step)) {
+            return new LaidOut(id, Kind.MATERIAL, blotters.map(Figure::value).or(() -> ofSolution(step, id)),
+                    bench.ledger().figure("total." + id).map(Figure::value), "", using);
+        }
+        // The web under a wet sheet and that in the press are two; the same tool in two steps is one.
+        List<LayOutRow> roles = steps.stream().filter(one -> using.contains(one.id()))
+                .flatMap(one -> roles(one, id).stream()).distinct().map(rows::get).toList();
+        if (roles.isEmpty()) {
+            return new LaidOut(id, Kind.MATERIAL, Optional.empty(), Optional.empty(), "", using);
+        }
+        LayOutRow first = roles.get(0);
+        boolean forSheets = first.per().equals("sheet");
+        int each = roles.stream().mapToInt(LayOutRow::each).sum();
+        int users = forSheets ? course.stations() * course.sheetsEach() : course.stations();
+        Quantity spare = course.stores().spare().pieces();
+        return new LaidOut(id, Kind.MATERIAL, Optional.of(Quantity.count((long) each * (forSheets ? course.sheetsEach() : 1))),
+                first.usedUp() ? count(id, "laid-out", each, users, spare.high(), bench.scale().extra(spare, forSheets ? each : 0))
+                        : count(id, "laid-out", each, users, 0, 0),
+                roles.stream().map(LayOutRow::words).filter(words -> !words.isEmpty()).distinct()
+                        .collect(java.util.stream.Collectors.joining("; ")), using);
+    }
+
+    /** What a station fills its tray with and brings to its pH: liquid and stock stand in the room, a pipette lies at the station. */
+    private void toFillTrays(Step step) {
+        step.part(Part.Bath.class).flatMap(bath -> bench.source().solution(bath.of())).filter(one -> one.recipe() instanceof Recipe.Adjust)
+                .ifPresent(solution -> {
+                    Recipe.Adjust adjust = (Recipe.Adjust) solution.recipe();
+                    inTheRoom(adjust.liquid(), made.amount(adjust.liquid()).or(() -> bench.ledger().figure("total." + adjust.liquid())
+                            .map(Figure::value)), "bath liquid", step);
+                    inTheRoom(adjust.with(), made.amount(adjust.with()), "bath stock", step);
+                    bench.ledger().figure(solution.id() + ".dose-ceiling").map(Figure::value).flatMap(measuring::dropper)
+                            .map(Preparation.Dropper::vessel)
+                            .ifPresent(pipette -> items.putIfAbsent(pipette, pipette(pipette, step)));
+                });
+    }
+
+    private LaidOut pipette(String name, Step step) {
+        LayOutRow row = rows.get("pipette");
+        return new LaidOut(name, Kind.VESSEL, Optional.of(Quantity.count(row.each())), count("pipette", "laid-out", row.each(),
+                course.stations(), 0, 0), row.words(), List.of(step.id()));
+    }
+
+    private void inTheRoom(String id, Optional<Quantity> all, String row, Step step) {
+        items.putIfAbsent(id, new LaidOut(id, bench.source().solution(id).isPresent() ? Kind.SOLUTION : Kind.MATERIAL, Optional.empty(),
+                all, rows.get(row).words(), List.of(step.id())));
+    }
+
+    /** The sheet lies on its carrier beside the tray while a bath is changed. */
+    private void toChangeBaths(Step step) {
+        step.part(Part.Bath.class).filter(bath -> bath.baths() > 1).ifPresent(bath -> {
+            LayOutRow row = rows.get(DRAINING_BOARD);
+            items.putIfAbsent(DRAINING_BOARD, new LaidOut(DRAINING_BOARD, Kind.BENCH, Optional.of(Quantity.count(row.each())),
+                    count(DRAINING_BOARD, "laid-out", row.each(), course.stations(), 0, 0), row.words(), List.of(step.id())));
+        });
+    }
+
+    private void weights(Weights weights) {
+        int each = weights.count() * rows.get("weight").each();
+        items.put("weight " + weights.mass(), new LaidOut(weights.mass(), Kind.WEIGHT, Optional.of(Quantity.count(
+                (long) each * course.sheetsEach())), count("weight-" + weights.mass().replace(' ', '-'), "laid-out", each,
+                course.stations() * course.sheetsEach(), 0, 0), rows.get("weight").words(), weights.steps()));
+    }
+
+    /** Pieces of tissue, of which every station has some more. */
+    private LaidOut torn(String id, int each, List<String> using) {
+        Quantity spare = course.stores().spare().pieces();
+        return new LaidOut(id, Kind.MATERIAL, Optional.of(Quantity.count((long) each * course.sheetsEach())), count(id, "laid-out",
+                each, course.stations() * course.sheetsEach(), spare.high(), bench.scale().extra(spare, each)), rows.get("tissue").words(), using);
+    }
+
+    /** What a thing is in a step; empty where it is used up and counts are no measure of it. */
+    public static List<String> roles(Step step, String id) {
+        List<String> roles = new ArrayList<>();
+        for (Part part : step.parts()) {
+            if (part instanceof Part.Support support && support.under().equals(id)) {
+                roles.add("carrier");
+            } else if (part instanceof Part.Support support && support.between().filter(id::equals).isPresent()) {
+                roles.add("wet interleaf");
+            } else if (part instanceof Part.Press press && press.between().contains(id)) {
+                roles.add("press interleaf");
+            } else if (part instanceof Part.Housing housing && housing.materials().contains(id)) {
+                roles.add("housing");
+            } else if (part instanceof Part.Fixing fixing && fixing.with().equals(id)) {
+                roles.add("solid");
+            }
+        }
+        return roles.isEmpty() && isTool(step, id) ? List.of("tool") : roles;
+    }
+
+    /** Whether it lasts: what is not, and has no role, is used up by an amount that nobody told. */
+    private static boolean isTool(Step step, String id) {
+        return step.uses().contains(id) || step.parts().stream().anyMatch(part ->
+                part instanceof Part.Mist mist && mist.tool().filter(id::equals).isPresent()
+                || part instanceof Part.Heat heat && heat.tool().equals(id)
+                || part instanceof Part.Cleaning cleaning && cleaning.tools().contains(id)
+                || part instanceof Part.Tape tape && tape.means().contains(id)
+                || part instanceof Part.Suction suction && suction.tool().equals(id)
+                || part instanceof Part.Gas gas && gas.tool().filter(id::equals).isPresent());
+    }
+
+    private Optional<Quantity> count(String of, String name, int each, int users, double spare, int extra) {
+        return bench.ledger().one(new Job("pieces", course.place()).given("each", Quantity.count(each), Job.USUAL)
+                .given("users", Quantity.count(users), Origin.Place.CLASS)
+                .given("spare", Quantity.of(spare, org.benchleaf.quantity.Unit.PERCENT), Origin.Place.CLASS)
+                .given("extra", Quantity.count(extra), Origin.Place.CLASS)
+                .gives("total", FigureKey.ofClass(course.id(), of, name), "to lay out")).map(Figure::value);
+    }
+
+    private void shared(ScheduleReading.Sharing one, ScheduleReading reading) {
+        if (one.most() > 0) {
+            List<String> using = reading.turns().stream().filter(turn -> turn.takes().stream()
+                    .anyMatch(taken -> taken.endsWith(one.thing()))).map(ScheduleReading.Turn::step).distinct().toList();
+            String words = Optional.ofNullable(ROWS.get(one.thing())).map(rows::get).map(LayOutRow::words).orElse("");
+            items.put("shared " + one.thing(), new LaidOut(one.thing(), Kind.SHARED, Optional.empty(),
+                    Optional.of(Quantity.count(one.most())), words, one.thing().equals(StationCut.TRAY) ? mark() : Optional.empty(),
+                    using));
+        }
+    }
+
+    /** Which tray it is, and how far it is filled; the first bath's where there are several. */
+    private Optional<Preparation.Mark> mark() {
+        return steps.stream().flatMap(step -> step.part(Part.Bath.class).flatMap(bath -> TrayChoice.mark(bench.library(),
+                bench.source().object(), step, bath)).stream()).findFirst();
+    }
+
+    /** What the steps ask for, for all who work at them; what preparing asks for, for the technician. */
+    private void worn(Map<String, StepCare> care) {
+        Map<String, List<String>> codes = new LinkedHashMap<>();
+        steps.forEach(step -> Optional.ofNullable(care.get(step.id())).map(StepCare::wear).orElse(List.of()).forEach(code ->
+                codes.computeIfAbsent(code, any -> new ArrayList<>()).add(step.id())));
+        int people = course.stations() * course.day().traineesEach() + course.day().supervisors().orElse(0);
+        codes.forEach((code, using) -> items.put(code, worn(code, people + (made.worn().containsKey(code) ? 1 : 0),
+                course.day().traineesEach(), using)));
+        made.worn().forEach((code, using) -> items.computeIfAbsent(code, any -> worn(code, 1, 0, using)));
+    }
+
+    private LaidOut worn(String code, int people, int atStation, List<String> using) {
+        Reference.Equipment equipment = bench.library().reference().equipment().get(code);
+        LayOutRow row = rows.getOrDefault("worn " + equipment.kind(), rows.get("worn"));
+        return equipment.kind().equals("air") ? new LaidOut(code, Kind.WORN, Optional.empty(), Optional.empty(), "", using)
+                : new LaidOut(code, Kind.WORN, Optional.of(Quantity.count((long) row.each() * atStation)).filter(any -> atStation > 0),
+                        count(code.toLowerCase(Locale.ROOT), "worn", row.each(), people, 0, 0), row.words(), using);
+    }
+}

@@ -1,0 +1,335 @@
+package org.benchleaf.derive.classes;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.benchleaf.derive.time.StepTime;
+import org.benchleaf.derive.time.WorkHours;
+import org.benchleaf.message.Messages;
+import org.benchleaf.model.ClassDay;
+import org.benchleaf.model.ClassWork;
+import org.benchleaf.model.Formulary;
+import org.benchleaf.model.LayOutRow;
+import org.benchleaf.model.Library;
+import org.benchleaf.model.Part;
+import org.benchleaf.model.Solution;
+import org.benchleaf.model.Step;
+import org.benchleaf.model.TreatmentCase;
+import org.benchleaf.plan.TimeLimit;
+import org.benchleaf.plan.WorkPart;
+import org.benchleaf.quantity.Quantity;
+import org.benchleaf.quantity.Unit;
+
+/**
+ * Cuts the steps of a class into the parts of one station's work, wherever it changes between hands-on and waiting or takes
+ * another shared thing. The slow end of every time counts, in whole minutes, rounded up.
+ *
+ * <p>What a step takes follows from its parts: mist, a hood; a bath, a tray from lowering to draining, and a sink for making
+ * and changing it; a bath brought to its pH, the meter; melted wax, the hot plate; weight, boards and weights until they are
+ * taken off, boards only where it bears on the whole sheet; two people, a second pair of hands; a hold, the supervisor.
+ */
+public final class StationCut {
+
+    static final String HOOD = "hood";
+    static final String METER = "pH meter";
+    static final String SINK = "sink";
+    static final String HOT_PLATE = "hot plate";
+    static final String TRAY = "tray";
+    static final String BOARD = "board";
+    static final String WEIGHT = "weight";
+    static final String SUPERVISOR = "supervisor";
+    static final String MAKE_BATH = "make the bath";
+    static final String BATH_CHANGE = "bath change ";
+    static final String READ_BATH = "read the bath";
+    /** The work of releasing what stands behind it. */
+    static final String HOLD = "hold before ";
+    /** The station's own trainees. */
+    static final String HANDS = "trainee";
+    /** A second pair of hands, wherever it comes from. */
+    static final String SECOND_HANDS = "second pair of hands";
+
+    /** A wait without a limit: it is kept short, and may be any length. */
+    private static final int NO_LIMIT = 1_000_000;
+
+    private final TreatmentCase source;
+    private final ClassDay day;
+    private final WorkHours hours;
+    private final Formulary formulary;
+    private final LayOutRow boards;
+    private final List<WorkPart> parts = new ArrayList<>();
+    private final List<Taking> takings = new ArrayList<>();
+    private final List<TimeLimit> limits = new ArrayList<>();
+    private final List<Step> untimed = new ArrayList<>();
+    /** The part of a step to which a limit before it leads. */
+    private final Map<String, Integer> begins = new LinkedHashMap<>();
+    private final Map<String, Integer> ends = new LinkedHashMap<>();
+    private final Map<String, Integer> bathsMade = new LinkedHashMap<>();
+
+    /** So many of a thing, by its name, taken from the begin of one part to the end of another. */
+    record Taking(String thing, String step, int first, int last, int amount) {
+    }
+
+    StationCut(TreatmentCase source, List<Step> steps, ClassDay day, WorkHours hours, Library library) {
+        this.source = source;
+        this.day = day;
+        this.hours = hours;
+        this.formulary = library.formulary();
+        this.boards = library.reference().layOut().get("board");
+        steps.forEach(step -> {
+            steps.stream().filter(bath -> madeBefore(bath, steps).equals(step.id())).forEach(this::makeBath);
+            cut(step);
+        });
+        day.limits().forEach(this::limit);
+    }
+
+    List<WorkPart> parts() {
+        return parts;
+    }
+
+    List<Taking> takings() {
+        return takings;
+    }
+
+    List<TimeLimit> limits() {
+        return limits;
+    }
+
+    /** Steps that do not say how long they take. */
+    List<Step> untimed() {
+        return untimed;
+    }
+
+    /** A bath stands ready before the first step that has a limit to it; else it is made just before its own. */
+    private String madeBefore(Step bath, List<Step> steps) {
+        if (bath.part(Part.Bath.class).isEmpty()) {
+            return "";
+        }
+        return steps.stream().map(Step::id).filter(id -> id.equals(bath.id())
+                || day.limits().stream().anyMatch(limit -> limit.from().equals(id) && limit.to().equals(bath.id())))
+                .findFirst().orElse("");
+    }
+
+    private void makeBath(Step step) {
+        Part.Bath bath = step.part(Part.Bath.class).orElseThrow();
+        int made = hands(step, MAKE_BATH, ofCase(ClassWork.MAKING_A_BATH, bath.filling()).orElse(work(ClassWork.MAKING_A_BATH)));
+        take(SINK, step, made, made);
+        if (source.isBroughtToPh(bath)) {
+            take(METER, step, made, made);
+        }
+        bathsMade.put(step.id(), made);
+    }
+
+    private Optional<Solution> bathLiquid(Step step) {
+        return step.part(Part.Bath.class).flatMap(bath -> source.solution(bath.of()));
+    }
+
+    private void cut(Step step) {
+        int first = parts.size();
+        Optional<Integer> before = ends.values().stream().filter(end -> end >= 0).max(Comparator.naturalOrder());
+        step.hold().ifPresent(hold -> {
+            int held = hands(step, HOLD + hold.before(), work(ClassWork.HOLD));
+            take(SUPERVISOR, step, held, held);
+            // What was released begins at once.
+            limits.add(new TimeLimit(held, held + 1, 0, true));
+            before.ifPresent(end -> hold.atMost().ifPresent(limit -> limits.add(
+                    new TimeLimit(end, held + 1, (int) Math.floor(limit.lowIn(Unit.MINUTE)), true))));
+        });
+        begins.put(step.id(), parts.size());
+        if (step.part(Part.Bath.class).isPresent()) {
+            bath(step, step.part(Part.Bath.class).get());
+        } else if (step.part(Part.Blotters.class).isPresent()) {
+            blotters(step, step.part(Part.Blotters.class).get());
+        } else {
+            work(step);
+        }
+        ends.put(step.id(), parts.size() - 1);
+        step.atMost().map(StationCut::minutes).ifPresent(limit -> longest(first, parts.size() - 1, limit));
+    }
+
+    /** A step's own limit runs from its begin to its end. */
+    private void longest(int first, int last, int limit) {
+        if (first < last) {
+            limits.add(new TimeLimit(first, last,
+                    Math.max(0, limit - parts.get(first).minutes() - parts.get(last).minutes()), true));
+        }
+    }
+
+    private void bath(Step step, Part.Bath bath) {
+        int lowered = hands(step, "lower", use(step).flatMap(ClassDay.Use::takes).map(StationCut::minutes)
+                .orElse(work(ClassWork.LOWERING)));
+        at(step, lowered);
+        if (step.people() > 1) {
+            take(SECOND_HANDS, step, lowered, lowered);
+        }
+        if (!bath.isTimed()) {
+            untimed.add(step);
+            return;
+        }
+        int made = bathsMade.get(step.id());
+        for (int number = 1; number <= bath.baths(); number++) {
+            if (number > 1) {
+                made = change(step, bath, number - 1);
+            }
+            int lasting = minutes(bath.lasting(number));
+            fresh(step, made, waiting(step, "bath " + number, lasting), lasting);
+            keptShort();
+        }
+        int drained = hands(step, "lift and drain", work(ClassWork.DRAINING));
+        take(TRAY, step, lowered, drained);
+    }
+
+    /** A bath keeps until the sheet is lifted out of it. */
+    private void fresh(Step step, int made, int used, int minutes) {
+        bathLiquid(step).flatMap(Solution::keeps).ifPresent(keeps -> limits.add(new TimeLimit(made, used,
+                Math.max(0, (int) Math.floor(keeps.lowIn(Unit.MINUTE)) - minutes), false)));
+    }
+
+    /** A change as the case tells it has the reading of the meter in it. Returns the part in which the tray is filled. */
+    private int change(Step step, Part.Bath bath, int number) {
+        Optional<Integer> told = ofCase(ClassWork.BATH_CHANGE, bath.changing());
+        int changed = hands(step, BATH_CHANGE + number, told.orElse(work(ClassWork.BATH_CHANGE)));
+        take(SINK, step, changed);
+        if (source.isBroughtToPh(bath)) {
+            boolean apart = told.isEmpty();
+            if (apart) {
+                keptShort();
+            }
+            take(METER, step, apart ? hands(step, READ_BATH, work(ClassWork.READING_A_BATH)) : changed);
+        }
+        return changed;
+    }
+
+    /** The next part ends a wait with a wet sheet, which is no longer than need be. */
+    private void keptShort() {
+        limits.add(new TimeLimit(parts.size() - 1, parts.size(), NO_LIMIT, true));
+    }
+
+    private void blotters(Step step, Part.Blotters blotters) {
+        int laid = hands(step, "lay between blotters", work(ClassWork.LAYING_IN));
+        at(step, laid);
+        int lying = 0;
+        for (int number = 1; number <= blotters.changes().size(); number++) {
+            int wait = blotters.changes().get(number - 1).map(StationCut::minutes)
+                    .orElse((int) Math.ceil(hours.night().low()));
+            waiting(step, "between blotters " + number, wait);
+            keptShort();
+            int change = hands(step, "blotter change " + number, work(ClassWork.BLOTTER_CHANGE));
+            lying += wait + parts.get(change).minutes();
+        }
+        pressed(step, laid, lying);
+    }
+
+    /** Under weight for as long as the step says, then taken out. */
+    private void pressed(Step step, int laid, int already) {
+        Optional<Part.Press> press = step.part(Part.Press.class);
+        press.flatMap(Part.Press::time).map(StationCut::minutes).filter(time -> time > already)
+                .ifPresent(time -> waiting(step, "under weight", time - already));
+        if (press.isPresent()) {
+            int out = hands(step, "take out", work(ClassWork.TAKING_OUT));
+            if (press.get().height().isEmpty()) {
+                takings.add(new Taking(BOARD, step.id(), laid, out, boards.each()));
+            }
+            takings.add(new Taking(WEIGHT, step.id(), laid, out, press.get().weights()));
+        }
+    }
+
+    /** A step of one kind of work: the hands first, what is left of its time after. */
+    private void work(Step step) {
+        StepTime time = StepTime.of(step, Optional.empty(), hours, new Messages());
+        Optional<Integer> own = use(step).flatMap(ClassDay.Use::takes).map(StationCut::minutes);
+        int takes = own.orElse((int) Math.ceil(time.takes().high()));
+        if (takes == 0) {
+            untimed.add(step);
+            return;
+        }
+        int hands = own.isPresent() ? takes : (int) Math.ceil(time.handsOn().high());
+        int worked = hands > 0 ? hands(step, step.kind().word(), hands) : waiting(step, step.kind().word(), takes);
+        at(step, worked);
+        byItsParts(step, worked);
+        if (hands > 0 && takes > hands) {
+            waiting(step, "wait", takes - hands);
+        }
+        pressed(step, worked, step.takes().isPresent() ? 0 : takes);
+    }
+
+    private void byItsParts(Step step, int worked) {
+        boolean extraction = step.part(Part.Cleaning.class).filter(Part.Cleaning::extraction).isPresent();
+        if (step.part(Part.Mist.class).isPresent() || extraction) {
+            take(HOOD, step, worked);
+        }
+        if (step.part(Part.Fixing.class).filter(fixing -> fixing.method().equals("volatile wax")).isPresent()) {
+            take(HOT_PLATE, step, worked);
+        }
+        if (step.people() > 1) {
+            take(SECOND_HANDS, step, worked);
+        }
+    }
+
+    private Optional<ClassDay.Use> use(Step step) {
+        return Optional.ofNullable(day.uses().get(step.id()));
+    }
+
+    private void at(Step step, int part) {
+        List<String> things = use(step).map(ClassDay.Use::at).orElse(List.of());
+        things.stream().distinct().forEach(thing -> takings.add(new Taking(thing, step.id(), part, part,
+                Collections.frequency(things, thing))));
+    }
+
+    /** As the class states it, else as is usual. */
+    private int work(ClassWork kind) {
+        return minutes(Optional.ofNullable(day.work().get(kind)).orElseGet(() -> formulary.constant(kind.usual()).value()));
+    }
+
+    /** What the case tells, where the class does not state its own. */
+    private Optional<Integer> ofCase(ClassWork kind, Optional<Quantity> told) {
+        return told.filter(any -> !day.work().containsKey(kind)).map(StationCut::minutes);
+    }
+
+    private int hands(Step step, String name, int minutes) {
+        int part = part(step, name, minutes);
+        take(HANDS, step, part);
+        return part;
+    }
+
+    /** Waiting begins with the end of what went before. */
+    private int waiting(Step step, String name, int minutes) {
+        int part = part(step, name, minutes);
+        if (part > 0) {
+            limits.add(new TimeLimit(part - 1, part, 0, false));
+        }
+        return part;
+    }
+
+    private int part(Step step, String name, int minutes) {
+        parts.add(new WorkPart(step.id() + ": " + name, minutes));
+        return parts.size() - 1;
+    }
+
+    private void take(String thing, Step step, int part) {
+        take(thing, step, part, part);
+    }
+
+    private void take(String thing, Step step, int first, int last) {
+        // What the class states itself counts before what the kind of the step does.
+        if (takings.stream().noneMatch(each -> each.thing.equals(thing) && each.first <= last && first <= each.last)) {
+            takings.add(new Taking(thing, step.id(), first, last, 1));
+        }
+    }
+
+    private void limit(ClassDay.Between limit) {
+        Integer from = ends.get(limit.from());
+        Integer to = begins.get(limit.to());
+        if (from != null && to != null && from < to) {
+            limits.add(new TimeLimit(from, to, (int) Math.floor(limit.within().lowIn(Unit.MINUTE)), true));
+        }
+    }
+
+    /** Whole minutes, the slow end rounded up. */
+    static int minutes(Quantity time) {
+        return (int) Math.ceil(time.highIn(Unit.MINUTE));
+    }
+}

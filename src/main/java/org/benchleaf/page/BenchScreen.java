@@ -1,0 +1,53 @@
+package org.benchleaf.page;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * One screen of the bench view: a hold point, or one thing that a hand does.
+ *
+ * @param anchor of the step on the sheet
+ * @param name number and kind of the step
+ * @param hand which bath or change of the step; empty if the step is one action
+ * @param hold where the work stops until someone lets it go on; such a screen holds nothing else
+ * @param action what to do; empty where there is only to look
+ * @param amount the one amount that the hand needs
+ * @param see what one should see
+ * @param watch what to keep an eye on, where there is only to look
+ * @param clock the timer that is started here
+ * @param cautions what can happen at the step, the gravest first
+ * @param care dangers and protection in one line
+ * @param wear what to wear, in words
+ * @param told what else the step says: watch, if not, until
+ * @param drawn whether the drawings of the step are shown here
+ * @param notes what is written down here
+ * @param last whether the step ends with this screen
+ */
+public record BenchScreen(String anchor, String name, Optional<String> hand, Optional<BenchStep.Hold> hold,
+        String action, Optional<Fact> amount, Optional<Fact> see, Optional<Fact> watch, Optional<Clock> clock, List<Caution> cautions,
+        String care, List<String> wear, List<Fact> told, boolean drawn, List<Note> notes, boolean last) {
+
+    public BenchScreen {
+        cautions = List.copyOf(cautions);
+        wear = List.copyOf(wear);
+        told = List.copyOf(told);
+        notes = List.copyOf(notes);
+    }
+
+    /** A timer by its id, and its label where the screen's name does not tell it. */
+    public record Clock(String timer, Optional<String> label) {
+    }
+
+    /**
+     * Something to write down.
+     *
+     * @param part of the step that the case file names it under: {@code readings}, {@code weighing}, {@code mist}
+     * @param bath number of the bath; 0 if it belongs to no bath
+     * @param key of the case file
+     * @param label in words
+     * @param before what the case file writes before the number, such as {@code pH}
+     * @param unit what it writes after it; empty for words
+     */
+    public record Note(String part, int bath, String key, String label, String before, String unit) {
+    }
+}

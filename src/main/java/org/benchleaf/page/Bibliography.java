@@ -1,0 +1,28 @@
+package org.benchleaf.page;
+
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Published sources by their numbers, with the pages that cite them.
+ *
+ * @param entries in the order of their numbers
+ * @param words fixed labels
+ */
+public record Bibliography(List<Entry> entries, Map<String, String> words) implements Block {
+
+    public Bibliography {
+        entries = List.copyOf(entries);
+    }
+
+    /**
+     * One source: anchor, author, year, title, where it is found, how it was consulted, who cites it, and in words how
+     * many more do (may be empty).
+     */
+    public record Entry(String id, String author, String year, String title, String where, String status,
+            List<Link> citedBy, String more) {
+        public Entry {
+            citedBy = List.copyOf(citedBy);
+        }
+    }
+}

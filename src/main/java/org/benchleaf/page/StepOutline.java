@@ -1,0 +1,21 @@
+package org.benchleaf.page;
+
+import java.util.List;
+import java.util.Optional;
+import org.benchleaf.text.RichText;
+
+/**
+ * What was done, in order, one line a step.
+ *
+ * @param steps in order
+ */
+public record StepOutline(List<Item> steps) implements Block {
+
+    public StepOutline {
+        steps = List.copyOf(steps);
+    }
+
+    /** One step: its kind, what is done, how long it takes, and the way to it on the step sheet. */
+    public record Item(String kind, RichText instruction, Optional<String> takes, Optional<Link> more) {
+    }
+}

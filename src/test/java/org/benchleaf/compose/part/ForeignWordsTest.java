@@ -1,0 +1,77 @@
+package org.benchleaf.compose.part;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.benchleaf.model.Phrases;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Document;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/**
+ * What stays in another language carries it (WCAG 2.2, 3.1.1 and 3.1.2), and a quantity keeps its order in a line from right to left
+ * (Unicode Standard Annex 9; the spellings of quantities are those of the SI Brochure, 9th edition, 5.4.3).
+ */
+class ForeignWordsTest {
+
+    private static Document marked(String language, String page, String original) {
+        return Jsoup.parse(new ForeignWords(language, "en", Phrases.ENGLISH).marked("<html lang=\"" + language + "\"><body>" + page + "</body></html>",
+                "<html lang=\"en\"><body>" + original + "</body></html>"));
+    }
+
+    @Test
+    void a_text_that_was_not_translated_carries_the_language_of_the_original() {
+        Document page = marked("fr", "<p>Lower the sheet.</p><p>Sortez la feuille.</p>", "<p>Lower the sheet.</p><p>Lift the sheet.</p>");
+        assertThat(page.select("p").eachAttr("lang")).containsExactly("en");
+        assertThat(page.select("[lang=en]").text()).isEqualTo("Lower the sheet.");
+    }
+
+    @Test
+    void a_cell_of_a_line_from_right_to_left_stays_in_its_row_and_its_words_are_turned() {
+        Document page = marked("ar", "<table><tr><td>bleeds</td></tr></table><p>Lower the sheet.</p>",
+                "<table><tr><td>bleeds</td></tr></table><p>Lower the sheet.</p>");
+        assertThat(page.select("td[dir], td[lang]")).isEmpty();
+        assertThat(page.select("td > span[lang=en][dir=ltr]").eachText()).containsExactly("bleeds");
+        assertThat(page.select("p").attr("dir")).isEqualTo("ltr");
+    }
+
+    @Test
+    void words_of_the_original_inside_a_translated_sentence_are_marked_and_no_blank_is_lost() {
+        Document page = marked("fr", "<p>Ici : Saturated limewater, à préparer.</p>", "<p>Here: Saturated limewater, to make.</p>");
+        assertThat(page.select("[lang=en]").eachText()).containsExactly("Saturated limewater");
+        assertThat(page.text()).isEqualTo("Ici : Saturated limewater, à préparer.");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"412 mm × 298 mm", "H319", "CC-BY-4.0", "3 d 8 h – 3 d 11 h", "pH 8.5"})
+    void a_number_a_unit_and_a_code_are_of_no_language(String text) {
+        assertThat(marked("fr", "<p>" + text + "</p>", "<p>" + text + "</p>").select("[lang=en]")).isEmpty();
+    }
+
+    @Test
+    void a_picture_with_the_alternative_text_of_the_original_carries_its_language() {
+        String picture = "<img src=\"a.jpg\" alt=\"A brown sheet.\">";
+        assertThat(marked("cy", picture, picture).select("img").attr("lang")).isEqualTo("en");
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {
+        "حجم 412 mm × 298 mm هنا | 412 mm × 298 mm",
+        "مدة 15 min هنا | 15 min",
+        "مدة 3 d 6 h – 3 d 8 h هنا | 3 d 6 h – 3 d 8 h",
+        "قيمة 7.4 ± 0.1 هنا | 7.4 ± 0.1",
+        "مزيج 40 % v/v هنا | 40 % v/v",
+        "بلغ و300 mm بعدها | 300 mm"})
+    void a_quantity_is_set_apart_in_a_line_from_right_to_left(String text, String quantity) {
+        Document page = marked("ar", "<p>" + text + "</p>", "<p>Another text.</p>");
+        assertThat(page.select("bdi[dir=ltr]").eachText()).containsExactly(quantity);
+        assertThat(page.text()).isEqualTo(text);
+    }
+
+    @Test
+    void a_bare_number_and_a_line_from_left_to_right_need_no_setting_apart() {
+        assertThat(marked("ar", "<p>خمس 5 مرات</p>", "<p>Five.</p>").select("bdi")).isEmpty();
+        assertThat(marked("fr", "<p>dure 15 min ici</p>", "<p>Five.</p>").select("bdi")).isEmpty();
+    }
+}

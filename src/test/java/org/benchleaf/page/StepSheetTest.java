@@ -1,0 +1,71 @@
+package org.benchleaf.page;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.benchleaf.DemoSite;
+import org.benchleaf.check.CaseChecker;
+import org.benchleaf.compose.AllBlocks;
+import org.benchleaf.compose.PageComposer;
+import org.benchleaf.compose.part.Audience;
+import org.benchleaf.compose.part.Clearance;
+import org.benchleaf.derive.Deriver;
+import org.benchleaf.model.Finding;
+import org.benchleaf.model.Library;
+import org.benchleaf.read.CaseReader;
+import org.junit.jupiter.api.Test;
+
+/** What trainees read on the step sheet besides the steps. */
+class StepSheetTest {
+
+    private static final Path CONTENT = Path.of("content");
+
+    @Test
+    void a_reason_that_belongs_to_no_step_is_told_with_its_rule() {
+        List<Fact> told = reasons(new Finding("iron-gall-not-cleared-by-solubility", Optional.empty(), "not recorded",
+                Optional.of("Two colleagues graded it."), true, Finding.Standing.ANSWERED));
+
+        assertThat(told).hasSize(1);
+        assertThat(told.get(0).name()).startsWith("A clean solubility test alone never clears iron-gall ink");
+        assertThat(told.get(0).value().plain()).contains("Two colleagues graded it.");
+    }
+
+    @Test
+    void a_reason_that_only_colleagues_need_is_not() {
+        assertThat(reasons(new Finding("people-on-record", Optional.empty(), "not named",
+                Optional.of("Nobody remembers."), false, Finding.Standing.ANSWERED))).isEmpty();
+    }
+
+    /** The tide table is bathed three times for 20 min, and its blotters are changed after 15 min, 30 min and 1 h more. */
+    @Test
+    void each_timer_tells_when_in_its_step_it_is_over() {
+        Library library = DemoSite.made().library();
+        var worked = DemoSite.worked("tide-table", library);
+        List<BenchTimer> timers = PageComposer.compose(worked, library, Clearance.on(DemoSite.DAY, worked.source().publication(), Audience.EVERYBODY)).pages()
+                .stream().filter(page -> page.kind().equals("step-sheet")).flatMap(AllBlocks::of)
+                .filter(BenchStrip.class::isInstance).map(BenchStrip.class::cast)
+                .flatMap(strip -> strip.steps().stream()).flatMap(step -> step.timers().stream()).toList();
+
+        // By hand, with the usual 3 to 6 min to fill and 5 to 8 min for a change and its pH: 3 + 20 and 6 + 20, 3 + 40 + 5 and 6 + 40 + 8,
+        // 3 + 60 + 10 and 6 + 60 + 16 min.
+        assertThat(timers).filteredOn(timer -> timer.id().matches("timer-(wash-bath|dry-change)-[123]"))
+                .extracting(timer -> (timer.length() + ": " + timer.at().orElse("with the step")).replaceAll("\\h", " "))
+                .containsExactly("20 min: due 23–26 min into the step", "20 min: due 48–54 min into the step",
+                        "20 min: due 73–82 min into the step", "15 min: with the step", "30 min: due 45 min into the step",
+                        "1 h: due 1 h 45 min into the step");
+    }
+
+    private static List<Fact> reasons(Finding finding) {
+        Library library = DemoSite.made().library();
+        var checked = CaseChecker.check(CaseReader.read(CONTENT, CONTENT.resolve("cases/lock-plan")), library,
+                DemoSite.DAY, new Deriver(library)::ph);
+        var worked = Deriver.derive(checked.treatment().orElseThrow(), List.of(finding), library).worked();
+        return PageComposer.compose(worked, library, Clearance.on(DemoSite.DAY, worked.source().publication(), Audience.EVERYBODY)).pages().stream()
+                .filter(page -> page.kind().equals("step-sheet")).flatMap(page -> page.blocks().stream())
+                .filter(Section.class::isInstance).map(Section.class::cast)
+                .filter(section -> section.id().equals("reasons")).flatMap(section -> section.blocks().stream())
+                .flatMap(block -> ((Facts) block).facts().stream()).toList();
+    }
+}

@@ -1,0 +1,204 @@
+package org.benchleaf.run;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.PrintStream;
+import java.nio.ByteBuffer;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.time.LocalDate;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.concurrent.ConcurrentSkipListSet;
+import org.benchleaf.command.Edits;
+import org.benchleaf.compose.part.Audience;
+import org.benchleaf.compose.part.CaseCard;
+import org.benchleaf.message.Messages;
+import org.benchleaf.privacy.PrivateScan;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Whole cases through all stages: after any edit, publishing what changed gives what publishing everything gives. */
+class IncrementalTest {
+
+    private static final Path SOUND = Path.of("src/test/resources/sound/base");
+    private static final LocalDate FIRST_DAY = LocalDate.of(2026, 6, 1);
+
+    @TempDir
+    private Path folder;
+    private Path content;
+    private Path templates;
+    private Path site;
+    private LocalDate day = FIRST_DAY;
+
+    @BeforeEach
+    void write_two_cases() throws IOException {
+        content = folder.resolve("content");
+        templates = folder.resolve("templates");
+        site = folder.resolve("site");
+        Edits.restore(content, Edits.snapshot(SOUND));
+        Edits.restore(templates, Edits.snapshot(Path.of("templates")));
+        Edits.restore(content.resolve("cases/ebb"), Edits.snapshot(SOUND.resolve("cases/tide")));
+    }
+
+    @ParameterizedTest
+    @ValueSource(longs = 4)
+    void after_any_edits_an_incremental_edition_equals_a_full_one(long seed) throws IOException {
+        Edits edits = new Edits(content, templates, seed);
+        Set<Edits.Kind> published = EnumSet.noneOf(Edits.Kind.class);
+        while (edits.areLeft()) {
+            Map<Path, byte[]> before = Edits.snapshot(content);
+            List<Edits.Kind> made = edits.next();
+            day = day.plusDays(edits.days());
+            Run incremental = publish(site);
+            Path fresh = Files.createTempDirectory(folder, "fresh").resolve("site");
+            Run full = publish(fresh);
+            assertThat(incremental.outcome.told()).as("after %s", made).isEqualTo(full.outcome.told());
+            if (full.outcome.isNew()) {
+                published.addAll(made);
+                assertThat(differing(site, fresh)).as("after %s", made).isEmpty();
+            } else {
+                Edits.restore(content, before);
+            }
+        }
+        assertThat(published).isEqualTo(EnumSet.complementOf(EnumSet.of(Edits.Kind.MISTAKE)));
+    }
+
+    @Test
+    void one_edited_case_is_read_and_made_and_the_other_is_not() throws IOException {
+        publish(site);
+        append("cases/ebb/case.md", "\nOne more line.\n");
+        assertThat(publish(site).touched).containsExactly("check ebb", "make ebb");
+        assertThat(publish(site).touched).isEmpty();
+    }
+
+    @Test
+    void the_next_day_every_case_is_checked_and_none_is_made() throws IOException {
+        publish(site);
+        day = day.plusDays(1);
+        assertThat(publish(site).touched).containsExactly("check ebb", "check tide");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"content/studio.yaml", "content/glossary.yaml", "content/materials/papers.yaml",
+        "templates/page.ftl"})
+    void what_all_cases_share_makes_them_all_anew(String shared) throws IOException {
+        publish(site);
+        Path file = folder.resolve(shared);
+        Files.writeString(file, Files.readString(file) + "\n");
+        assertThat(publish(site).touched).contains("make ebb", "make tide");
+    }
+
+    /** One run: what it came to, and what of each case it did not take over from the run before. */
+    private record Run(Publishing.Outcome outcome, Set<String> touched) {
+    }
+
+    private Run publish(Path into) {
+        Watched stages = new Watched(ContentStages.open(content, Optional.of(templates), day));
+        PrintStream nowhere = new PrintStream(OutputStream.nullOutputStream());
+        Publishing.Outcome outcome = new Publishing(stages, day, 2,
+                new Progress.Shown(nowhere, false, 80, System::nanoTime))
+                .run(Map.of(Audience.EVERYBODY, into), stages.real.messages(), new Messages());
+        return new Run(outcome, stages.touched);
+    }
+
+    private void append(String file, String text) throws IOException {
+        Files.writeString(content.resolve(file), text, StandardOpenOption.APPEND);
+    }
+
+    /** Paths of files that one site has and the other has not, or not with the same bytes. */
+    private static Set<String> differing(Path one, Path other) throws IOException {
+        Map<String, ByteBuffer> ours = files(one);
+        Map<String, ByteBuffer> theirs = files(other);
+        Set<String> paths = new TreeSet<>(ours.keySet());
+        paths.addAll(theirs.keySet());
+        paths.removeIf(path -> theirs.containsKey(path) && theirs.get(path).equals(ours.get(path)));
+        return paths;
+    }
+
+    private static Map<String, ByteBuffer> files(Path site) throws IOException {
+        Map<String, ByteBuffer> files = new TreeMap<>();
+        Edits.snapshot(site).forEach((path, bytes) -> files.put(path.toString(), ByteBuffer.wrap(bytes)));
+        return files;
+    }
+
+    /** The true stages, with a list of what went through them. */
+    private static final class Watched implements Stages {
+
+        private final ContentStages real;
+        private final Set<String> touched = new ConcurrentSkipListSet<>();
+
+        Watched(ContentStages real) {
+            this.real = real;
+        }
+
+        @Override
+        public String seed(String caseId) {
+            return real.seed(caseId);
+        }
+
+        @Override
+        public List<Audience> audiences() {
+            return real.audiences();
+        }
+
+        @Override
+        public List<Path> cases() {
+            return real.cases();
+        }
+
+        @Override
+        public Checked check(Path caseFolder) {
+            touched.add("check " + caseFolder.getFileName());
+            Checked checked = real.check(caseFolder);
+            return new Checked() {
+                @Override
+                public Messages messages() {
+                    return checked.messages();
+                }
+
+                @Override
+                public String standing() {
+                    return checked.standing();
+                }
+
+                @Override
+                public Made make() {
+                    touched.add("make " + caseFolder.getFileName());
+                    return checked.make();
+                }
+            };
+        }
+
+        @Override
+        public Optional<String> privateValues() {
+            return real.privateValues();
+        }
+
+        @Override
+        public Optional<Path> changed() {
+            return real.changed();
+        }
+
+        @Override
+        public PrivateScan newValues(String before) {
+            return real.newValues(before);
+        }
+
+        @Override
+        public SharedFiles shared(Audience audience, List<CaseCard> cards, Progress.Shown shown) {
+            return real.shared(audience, cards, shown);
+        }
+    }
+}
