@@ -1,9 +1,11 @@
 package org.benchleaf.run;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.MapperFeature;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.ObjectReader;
 import com.fasterxml.jackson.databind.ObjectWriter;
+import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
@@ -23,7 +25,9 @@ import org.benchleaf.compose.part.CaseCard;
  */
 record CaseNote(String on, String standing, Map<Audience, CaseCard> cards, List<Told> told) {
 
-    private static final ObjectMapper JSON = new ObjectMapper();
+    /** Only what the records are made of is written; what they tell besides would not be taken back. */
+    private static final ObjectMapper JSON = JsonMapper.builder()
+            .disable(MapperFeature.AUTO_DETECT_GETTERS, MapperFeature.AUTO_DETECT_IS_GETTERS).build();
     private static final ObjectWriter WRITER = JSON.writerFor(CaseNote.class);
     private static final ObjectReader READER = JSON.readerFor(CaseNote.class);
 

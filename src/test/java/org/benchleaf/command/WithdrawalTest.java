@@ -75,6 +75,7 @@ class WithdrawalTest {
         ChangedContent.copy(SOUND.resolve("cases/tide"), first.content.resolve("cases/ebb"));
         first.change("cases/ebb/case.md", text -> text.replaceFirst("title: [^\n]*", "title: " + TITLE)
                 + "\nThe margin had been painted with " + WORD + ".\n");
+        first.change("cases/ebb/case.es.md", text -> text.replace("Una tabla de mareas", "Una bajamar"));
         first.change("studio.yaml", text -> text + "web: https://quay.example/\n");
         Said said = first.publish();
         assertThat(said.code()).as(said.messages()).isZero();

@@ -24,7 +24,7 @@ public final class BlockExamples {
     /** The record classes that are blocks, in order of their names. */
     public static List<Class<?>> kinds() {
         return new ClassFileImporter().withImportOption(new ImportOption.DoNotIncludeTests())
-                .importPackages("org.benchleaf.compose").stream()
+                .importPackages("org.benchleaf.page").stream()
                 .filter(type -> type.isAssignableTo(Block.class) && !type.isInterface())
                 .sorted(java.util.Comparator.comparing(JavaClass::getName))
                 .<Class<?>>map(JavaClass::reflect).toList();
@@ -32,7 +32,7 @@ public final class BlockExamples {
 
     /** The example of a kind of block; fails if there is none. */
     public static Block of(Class<?> kind) throws ReflectiveOperationException {
-        Constructor<?> maker = Class.forName(kind.getName() + "Example").getDeclaredConstructor();
+        Constructor<?> maker = Class.forName(BlockExamples.class.getPackageName() + "." + kind.getSimpleName() + "Example").getDeclaredConstructor();
         maker.setAccessible(true);
         return (Block) ((Supplier<?>) maker.newInstance()).get();
     }

@@ -6,7 +6,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.benchleaf.calculate.Digits;
 import org.benchleaf.compose.part.Sheet;
 import org.benchleaf.model.ClassPapers;
 import org.benchleaf.model.Reference;
@@ -75,10 +74,10 @@ final class ClassChanges {
                 .map(RichText::of).toList();
     }
 
-    /** As the sheets tell it: what was kept has more digits, so that a small change is found. */
+    /** As the order list tells it: what was kept has more digits, so that a small change is found. */
     private String amount(String kept) {
         return QuantityReader.read(kept).quantity().filter(quantity -> quantity.unit() != Unit.COUNT && quantity.unit() != Unit.NONE)
-                .map(quantity -> sheet.numbers().told(quantity, Digits.TO_A_MARK).text()).orElse(kept);
+                .map(quantity -> sheet.numbers().amount(quantity).text()).orElse(kept);
     }
 
     private String cautions(List<String> keys) {

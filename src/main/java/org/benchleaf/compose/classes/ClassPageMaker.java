@@ -1,12 +1,11 @@
 package org.benchleaf.compose.classes;
 
 import java.util.List;
-import org.benchleaf.compose.PageMakers;
 import org.benchleaf.compose.part.ClassPageName;
 import org.benchleaf.page.DataFile;
 import org.benchleaf.page.Page;
 
-/** Makes one kind of page of a class. A new kind is one class that implements this and one line in {@link PageMakers}. */
+/** Makes one kind of page of a class. A new kind is one class that implements this and one line in {@code PageMakers}. */
 public interface ClassPageMaker {
 
     /** What it is called and where it stands. */

@@ -1,12 +1,11 @@
 package org.benchleaf.compose.part;
 
 import java.util.List;
-import org.benchleaf.compose.PageMakers;
 import org.benchleaf.page.DataFile;
 import org.benchleaf.page.Page;
 
 /**
- * Makes one kind of page of a case. A new kind is one class that implements this and one line in {@link PageMakers}.
+ * Makes one kind of page of a case. A new kind is one class that implements this and one line in {@code PageMakers}.
  */
 public interface CasePageMaker {
 

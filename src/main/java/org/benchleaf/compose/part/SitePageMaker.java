@@ -1,12 +1,11 @@
 package org.benchleaf.compose.part;
 
 import java.util.List;
-import org.benchleaf.compose.PageMakers;
 import org.benchleaf.page.Page;
 
 /**
  * Makes one kind of page of the whole site, and pages below it. A new kind is one class that implements this and one
- * line in {@link PageMakers}.
+ * line in {@code PageMakers}.
  */
 public interface SitePageMaker {
 

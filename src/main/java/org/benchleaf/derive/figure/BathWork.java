@@ -3,7 +3,6 @@ package org.benchleaf.derive.figure;
 import java.util.Optional;
 import org.benchleaf.calculate.Figure;
 import org.benchleaf.calculate.FigureKey;
-import org.benchleaf.derive.classes.StationCut;
 import org.benchleaf.model.Part;
 import org.benchleaf.model.Step;
 
@@ -12,7 +11,7 @@ import org.benchleaf.model.Step;
  *
  * <p>Lowering and draining are not among it. A bath is timed from laying the sheet in until lifting it out (common practice, no
  * source), so that the wet sheet is covered; draining is told by the step that follows, whose time the case states. A class plans
- * both, for they take hands while other stations wait ({@link StationCut}).
+ * both, for they take hands while other stations wait ({@code StationCut}).
  *
  * @param filling of the first bath, before the sheet goes in
  * @param change from lifting the sheet out of one bath to laying it into the next

@@ -119,7 +119,8 @@ public final class PartFigures implements Part.Kinds<Map<String, Figure>> {
 
     /** The times of the baths that are planned, without those that are only allowed. */
     private static List<Quantity> planned(Part.Bath part) {
-        return part.each().size() == 1 ? part.each() : part.each().subList(0, part.baths());
+        // A case with faults may list fewer times than baths.
+        return part.each().size() == 1 ? part.each() : part.each().subList(0, Math.min(part.baths(), part.each().size()));
     }
 
     private Figure filling(Part.Bath part) {

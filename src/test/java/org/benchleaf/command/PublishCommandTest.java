@@ -1,7 +1,8 @@
-package org.benchleaf.run;
+package org.benchleaf.command;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import org.benchleaf.run.Publishing;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
@@ -16,7 +17,6 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.benchleaf.FailingDisk;
 import org.benchleaf.FailingDisk.Operation;
-import org.benchleaf.command.PublishCommand;
 import org.benchleaf.pack.SitePacker;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;

@@ -1,14 +1,17 @@
-package org.benchleaf.page;
+package org.benchleaf.compose;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import org.benchleaf.page.BenchStrip;
+import org.benchleaf.page.BenchTimer;
+import org.benchleaf.page.Fact;
+import org.benchleaf.page.Facts;
+import org.benchleaf.page.Section;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import org.benchleaf.DemoSite;
 import org.benchleaf.check.CaseChecker;
-import org.benchleaf.compose.AllBlocks;
-import org.benchleaf.compose.PageComposer;
 import org.benchleaf.compose.part.Audience;
 import org.benchleaf.compose.part.Clearance;
 import org.benchleaf.derive.Deriver;

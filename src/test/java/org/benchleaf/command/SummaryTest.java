@@ -1,13 +1,14 @@
-package org.benchleaf.run;
+package org.benchleaf.command;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import org.benchleaf.run.Publishing;
+import org.benchleaf.run.Told;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import org.benchleaf.command.Summary;
 import org.benchleaf.message.Severity;
 import org.benchleaf.pack.Edition;
 import org.junit.jupiter.api.Test;
