@@ -27,7 +27,7 @@ record CaseNote(String on, String standing, Map<Audience, CaseCard> cards, List<
 
     /** Only what the records are made of is written; what they tell besides would not be taken back. */
     private static final ObjectMapper JSON = JsonMapper.builder()
-            .disable(MapperFeature.AUTO_DETECT_GETTERS, MapperFeature.AUTO_DETECT_IS_GETTERS).build();
+            .disable(MapperFeature.AUTO_DETECT_IS_GETTERS).build();
     private static final ObjectWriter WRITER = JSON.writerFor(CaseNote.class);
     private static final ObjectReader READER = JSON.readerFor(CaseNote.class);
 
