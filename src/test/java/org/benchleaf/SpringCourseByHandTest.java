@@ -21,7 +21,7 @@ import org.junit.jupiter.api.Test;
  * {@code classes/spring-course.yaml} and {@code studio.yaml} state, and from published constants, with the sum beside each.
  *
  * <p>Published: densities at 20 °C of ethanol 40 % v/v 0.94805, 96 % v/v 0.80742, 100 % 0.78924 g/mL and of water 0.99820 g/mL
- * (OIML R 22); saturated limewater 0.0203 mol/kg at 25 °C and pH 12.627 at 20 °C (Bates, Bower and Smith 1956); 1.60 g/L at 20 °C
+ * (OIML R 22); pH 12.627 of saturated limewater at 20 °C (Bates, Bower and Smith 1956); 1.60 g/L at 20 °C
  * (a handbook of chemistry, from memory); at 25 °C pK of carbon dioxide 1.468, 6.352 and 10.329 (Plummer and Busenberg 1982); water
  * 1.008e-14; flash point 26 °C of ethanol 40 % v/v (table cited by the page); 43 and 63 % solids (Sugarman and Vitale 1992).
  * Usual minutes, two pairs of gloves, 0.5 g/g of blotter and 90 % of a can: common practice, no source.
@@ -92,12 +92,12 @@ class SpringCourseByHandTest {
             exact("bath.liquid-volume", 5800, Unit.MILLILITRE, "the batch"),
             ofLime("bath.calcium", 2.069e-5, Unit.MOLE_PER_KILOGRAM, "1000 ppm: CO₂ 3.40e-5, HCO₃⁻ √(4.45e-7 · 3.40e-5) = 3.89e-6,"
                     + " in all 3.79e-5; at pH 8.5 · 1.0076 = 3.82e-5, OH⁻ 3.19e-6; half of 4.14e-5"),
-            ofLime("bath.dose-ceiling", 5.91, Unit.MILLILITRE, "2.069e-5 · 5.8 / 0.0203 = 5.911e-3 L"),
-            ofLime("bath.dose", 0.455, Unit.MILLILITRE, "without carbon dioxide OH⁻ alone: 3.185e-6 / 2 · 5.8 / 0.0203 = 4.55e-4 L"));
+            ofLime("bath.dose-ceiling", 5.56, Unit.MILLILITRE, "2.069e-5 · 5.8 / 0.0216 = 5.556e-3 L, the stock made at 20 °C"),
+            ofLime("bath.dose", 0.428, Unit.MILLILITRE, "without carbon dioxide OH⁻ alone: 3.185e-6 / 2 · 5.8 / 0.0216 = 4.28e-4 L"));
 
     private static final List<Sum> LIME = List.of(
-            ofLime("lime-water.needed", 124.1, Unit.MILLILITRE, "21 · 5.91"),
-            exact("lime-water.batch", 250, Unit.MILLILITRE, "124 is less than the least, 250"),
+            ofLime("lime-water.needed", 116.8, Unit.MILLILITRE, "21 · 5.56"),
+            exact("lime-water.batch", 250, Unit.MILLILITRE, "117 is less than the least, 250"),
             exact("lime-water.liquid-volume", 250, Unit.MILLILITRE, "the batch"),
             ofLime("lime-water.strength", 1.60, Unit.GRAM_PER_LITRE, "published"),
             new Sum("lime-water.ph", 12.627, Unit.PH, 0.04 / 12.627, "published; within 0.04"),
