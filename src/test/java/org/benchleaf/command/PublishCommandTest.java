@@ -2,7 +2,6 @@ package org.benchleaf.command;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import org.benchleaf.run.Publishing;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
@@ -18,6 +17,7 @@ import java.util.stream.Stream;
 import org.benchleaf.FailingDisk;
 import org.benchleaf.FailingDisk.Operation;
 import org.benchleaf.pack.SitePacker;
+import org.benchleaf.run.Publishing;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;

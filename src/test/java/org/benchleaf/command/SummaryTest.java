@@ -2,8 +2,6 @@ package org.benchleaf.command;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import org.benchleaf.run.Publishing;
-import org.benchleaf.run.Told;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -11,6 +9,8 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.benchleaf.message.Severity;
 import org.benchleaf.pack.Edition;
+import org.benchleaf.run.Publishing;
+import org.benchleaf.run.Told;
 import org.junit.jupiter.api.Test;
 
 /** The last lines of a run of publishing, as the README shows them. */

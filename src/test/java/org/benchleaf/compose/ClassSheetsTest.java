@@ -2,12 +2,12 @@ package org.benchleaf.compose;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import org.benchleaf.page.Block;
-import org.benchleaf.page.DrawingRow;
-import org.benchleaf.page.Table;
 import java.util.List;
 import java.util.stream.Stream;
 import org.benchleaf.DemoSite;
+import org.benchleaf.page.Block;
+import org.benchleaf.page.DrawingRow;
+import org.benchleaf.page.Table;
 import org.junit.jupiter.api.Test;
 
 /** What the papers of the demo's washing class tell those who buy, lay out and compare. */

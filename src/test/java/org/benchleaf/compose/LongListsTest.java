@@ -2,18 +2,18 @@ package org.benchleaf.compose;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import org.benchleaf.page.Block;
-import org.benchleaf.page.CaseLines;
-import org.benchleaf.page.CaseList;
-import org.benchleaf.page.LinkList;
-import org.benchleaf.page.Page;
-import org.benchleaf.page.Section;
 import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.benchleaf.DemoSite;
 import org.benchleaf.compose.part.Audience;
 import org.benchleaf.compose.part.CaseCard;
+import org.benchleaf.page.Block;
+import org.benchleaf.page.CaseLines;
+import org.benchleaf.page.CaseList;
+import org.benchleaf.page.LinkList;
+import org.benchleaf.page.Page;
+import org.benchleaf.page.Section;
 import org.benchleaf.read.AuthorGuideReader;
 import org.junit.jupiter.api.Test;
 

@@ -2,11 +2,6 @@ package org.benchleaf.compose;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import org.benchleaf.page.BenchStrip;
-import org.benchleaf.page.BenchTimer;
-import org.benchleaf.page.Fact;
-import org.benchleaf.page.Facts;
-import org.benchleaf.page.Section;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -17,6 +12,11 @@ import org.benchleaf.compose.part.Clearance;
 import org.benchleaf.derive.Deriver;
 import org.benchleaf.model.Finding;
 import org.benchleaf.model.Library;
+import org.benchleaf.page.BenchStrip;
+import org.benchleaf.page.BenchTimer;
+import org.benchleaf.page.Fact;
+import org.benchleaf.page.Facts;
+import org.benchleaf.page.Section;
 import org.benchleaf.read.CaseReader;
 import org.junit.jupiter.api.Test;
 
