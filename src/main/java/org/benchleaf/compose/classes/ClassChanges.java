@@ -76,6 +76,13 @@ final class ClassChanges {
 
     /** As the order list tells it: what was kept has more digits, so that a small change is found. */
     private String amount(String kept) {
+        int comma = kept.indexOf(", ");
+        // "5.8 L, 16 times" where it is made in batches.
+        return comma < 0 ? one(kept) : words.say("class.made-times", "amount", one(kept.substring(0, comma)),
+                "n", kept.substring(comma + 2).replace(" times", ""));
+    }
+
+    private String one(String kept) {
         return QuantityReader.read(kept).quantity().filter(quantity -> quantity.unit() != Unit.COUNT && quantity.unit() != Unit.NONE)
                 .map(quantity -> sheet.numbers().amount(quantity).text()).orElse(kept);
     }

@@ -40,7 +40,8 @@ public final class Frames {
     /** The frame of a page of the whole site. */
     Frame ofSite(String path, String title) {
         String site = library.studio().name();
-        return frame(path, title.equals(site) ? site : title + " - " + site, List.of(), Optional.empty(), Optional.empty(), List.of(),
+        String what = !title.equals(site) ? title : folder.language().isEmpty() ? "" : words.say("way.library");
+        return frame(path, what.isEmpty() ? site : what + " - " + site, List.of(), Optional.empty(), Optional.empty(), List.of(),
                 Optional.empty());
     }
 
