@@ -91,7 +91,7 @@ public final class SyntheticContent {
                   size: {height: %4$d mm, width: %5$d mm}
                   media:
                     - {id: text, is: printing ink, colour: black}
-                  private: {owner: Owner %6$s Quillfeather-%11$s, kept at: "Bay %1$d, shelf %6$s", people: [Ines Okonkwo-Hale]}
+                  private: {owner: Orla Quillfeather-%11$s, kept at: "Bay %1$d, shelf %6$s", people: [Ines Okonkwo-Hale]}
                 condition:
                   - {id: tide, what: tideline, where: lower third, side: recto, extent: %5$d mm, degree: marked}
                   - {id: t1, what: tear, where: right edge, side: recto, extent: %7$d mm, degree: moderate}

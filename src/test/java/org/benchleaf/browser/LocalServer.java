@@ -3,21 +3,29 @@ package org.benchleaf.browser;
 import com.sun.net.httpserver.HttpExchange;
 import com.sun.net.httpserver.HttpServer;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.net.InetAddress;
 import java.net.InetSocketAddress;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Queue;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ConcurrentLinkedQueue;
+import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.Executors;
+import java.util.concurrent.TimeUnit;
 
 /** A server on this machine that serves files below a path and keeps which were asked for. It can be stopped and started again. */
 final class LocalServer implements AutoCloseable {
 
     private static final int SIDE_BY_SIDE = 4;
+    /** Seconds that a file waits for its rest to be asked for. */
+    private static final int LONGEST = 60;
 
     private final String below;
     private final Files files;
     private final Queue<String> asked = new ConcurrentLinkedQueue<>();
+    private final Map<String, Cut> cuts = new ConcurrentHashMap<>();
     private HttpServer server;
     private int port;
 
@@ -26,6 +34,9 @@ final class LocalServer implements AutoCloseable {
     interface Files {
         Optional<byte[]> bytes(String path) throws IOException;
     }
+
+    /** A file of which bytes are held back until the path of the sign is asked for. */
+    private record Cut(int at, String sign, CountDownLatch seen) {}
 
     /** A server of files below a path that begins and ends with a slash; it runs at once, on any free port. */
     LocalServer(String below, Files files) throws IOException {
@@ -47,9 +58,15 @@ final class LocalServer implements AutoCloseable {
         server.start();
     }
 
+    /** Sends the bytes of a file from a place on only when the path of a sign, which may lead to no file, was asked for. */
+    void holdBack(String path, int from, String sign) {
+        cuts.put(path, new Cut(from, sign, new CountDownLatch(1)));
+    }
+
     private void answer(HttpExchange exchange) throws IOException {
         String path = exchange.getRequestURI().getPath().substring(below.length());
         asked.add(path);
+        cuts.values().stream().filter(cut -> cut.sign().equals(path)).forEach(cut -> cut.seen().countDown());
         try (exchange) {
             Optional<byte[]> bytes = files.bytes(path);
             if (bytes.isEmpty()) {
@@ -58,8 +75,22 @@ final class LocalServer implements AutoCloseable {
             }
             exchange.getResponseHeaders().set("Content-Type", type(path));
             exchange.sendResponseHeaders(200, bytes.get().length);
-            exchange.getResponseBody().write(bytes.get());
+            send(exchange.getResponseBody(), bytes.get(), Optional.ofNullable(cuts.get(path)));
         }
+    }
+
+    private static void send(OutputStream out, byte[] bytes, Optional<Cut> cut) throws IOException {
+        int first = cut.map(Cut::at).orElse(bytes.length);
+        out.write(bytes, 0, first);
+        out.flush();
+        try {
+            if (cut.isPresent() && !cut.get().seen().await(LONGEST, TimeUnit.SECONDS)) {
+                throw new IOException("nobody asked for " + cut.get().sign());
+            }
+        } catch (InterruptedException stopped) {
+            throw new IOException(stopped);
+        }
+        out.write(bytes, first, bytes.length - first);
     }
 
     private static String type(String path) {
