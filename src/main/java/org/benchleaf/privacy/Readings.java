@@ -12,6 +12,8 @@ import java.util.regex.Pattern;
 /** The texts that a file can be read as: as it stands, without its marks, and with its escapes undone. */
 final class Readings {
 
+    private static final int HEAD = 4096;
+    private static final Pattern BINARY = Pattern.compile("[\\x00-\\x08\\x0E-\\x1A]");
     private static final int ROUNDS = 3;
     private static final Pattern ESCAPE = Pattern.compile(
             "&#(\\d{1,7});?|&#[xX]([0-9a-fA-F]{1,6});?|&([a-zA-Z]{2,32});|((?:%[0-9a-fA-F]{2})+)"
@@ -39,6 +41,14 @@ final class Readings {
     }
 
     private Readings() {
+    }
+
+    /** Whether a file is text: no byte of its head is one that texts do not hold. */
+    static boolean isText(byte[] bytes) {
+        String head = new String(bytes, 0, Math.min(bytes.length, HEAD), StandardCharsets.ISO_8859_1);
+        Matcher binary = BINARY.matcher(head);
+        // The packed streams of a PDF may begin behind the head, and short values stand in them by chance.
+        return !head.startsWith("%PDF-") && !binary.find();
     }
 
     /** Every reading of a text, itself first. */

@@ -2,8 +2,6 @@ package org.benchleaf.privacy;
 
 import java.nio.charset.StandardCharsets;
 import java.util.List;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.benchleaf.publish.SiteFile;
 
 /**
@@ -12,17 +10,16 @@ import org.benchleaf.publish.SiteFile;
  */
 public final class Searchable {
 
-    private static final int HEAD = 4096;
-    private static final Pattern BINARY = Pattern.compile("[\\x00-\\x08\\x0E-\\x1A]");
-
     private final SiteFile file;
     private final boolean text;
     private final List<Read> readings;
+    private final SearchedTexts elsewhere;
 
-    private Searchable(SiteFile file, boolean text, List<Read> readings) {
+    private Searchable(SiteFile file, boolean text, List<Read> readings, SearchedTexts elsewhere) {
         this.file = file;
         this.text = text;
         this.readings = readings;
+        this.elsewhere = elsewhere;
     }
 
     /** One reading, and its letters. */
@@ -39,8 +36,18 @@ public final class Searchable {
 
     /** A file, ready to be searched. */
     public static Searchable of(SiteFile file) {
-        boolean text = isText(file.bytes());
-        return new Searchable(file, text, readings(file.bytes(), text));
+        return of(file, SearchedTexts.none());
+    }
+
+    /** A file, ready to be searched but for what stands inside it and is searched by itself. */
+    public static Searchable of(SiteFile file, SearchedTexts elsewhere) {
+        boolean text = Readings.isText(file.bytes());
+        return new Searchable(file, text, readings(file.bytes(), text, elsewhere), elsewhere);
+    }
+
+    /** What a packed thing inside it is read as; nothing of what is searched by itself. */
+    List<Read> readings(Unpacked.Inner inner) {
+        return elsewhere.hold(inner.bytes()) ? List.of() : readings(inner.bytes(), Readings.isText(inner.bytes()), elsewhere);
     }
 
     SiteFile file() {
@@ -56,15 +63,8 @@ public final class Searchable {
         return readings;
     }
 
-    static List<Read> readings(byte[] bytes, boolean text) {
-        return (text ? Readings.ofText(PictureData.without(new String(bytes, StandardCharsets.UTF_8))) : Readings.ofBytes(bytes)).stream()
-                .map(Read::of).toList();
-    }
-
-    static boolean isText(byte[] bytes) {
-        String head = new String(bytes, 0, Math.min(bytes.length, HEAD), StandardCharsets.ISO_8859_1);
-        Matcher binary = BINARY.matcher(head);
-        // The packed streams of a PDF may begin behind the head, and short values stand in them by chance.
-        return !head.startsWith("%PDF-") && !binary.find();
+    private static List<Read> readings(byte[] bytes, boolean text, SearchedTexts elsewhere) {
+        return (text ? Readings.ofText(PictureData.without(elsewhere.leftOut(new String(bytes, StandardCharsets.UTF_8))))
+                : Readings.ofBytes(bytes)).stream().map(Read::of).toList();
     }
 }

@@ -42,6 +42,7 @@ import org.benchleaf.page.Page;
 import org.benchleaf.privacy.PrivateMarks;
 import org.benchleaf.privacy.PrivateScan;
 import org.benchleaf.privacy.Searchable;
+import org.benchleaf.privacy.SearchedTexts;
 import org.benchleaf.publish.SiteFile;
 import org.benchleaf.publish.SitePublisher;
 import org.benchleaf.publish.TakenFiles;
@@ -255,8 +256,9 @@ public final class ContentStages implements Stages {
         /** No page of the case may hold private values, its own or another's; what goes to the site's own pages neither. */
         private void scan(List<SiteFile> files, CaseCard card, Messages said) {
             PrivateScan all = own.with(others().without(draft.id()));
+            SearchedTexts elsewhere = SearchedTexts.of(Stream.concat(assets().stream(), files.stream()).toList());
             Stream.concat(files.stream(), Stream.of(SiteFile.text(card.path(), card.toString())))
-                    .forEach(file -> all.scan(Searchable.of(file)).forEach(said::add));
+                    .forEach(file -> all.scan(Searchable.of(file, elsewhere)).forEach(said::add));
         }
     }
 

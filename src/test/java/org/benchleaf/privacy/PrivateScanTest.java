@@ -244,6 +244,31 @@ class PrivateScanTest {
         assertThat(scan.scan(Searchable.of(SiteFile.text("a.html", "<p>— one — two</p>")))).isEmpty();
     }
 
+    @Test
+    void what_is_searched_by_itself_is_not_searched_again_inside_another_file() throws IOException {
+        SiteFile style = SiteFile.text("assets/site.css", "a {\n}\n/* Zoë Brändreth-Voß */\n");
+        SearchedTexts elsewhere = SearchedTexts.of(List.of(style));
+        String page = "<style>" + style.text() + "</style>\n";
+
+        assertThat(scan(style)).isNotEmpty();
+        assertThat(SCAN.scan(Searchable.of(style, elsewhere))).as("by itself").isNotEmpty();
+        assertThat(SCAN.scan(Searchable.of(SiteFile.text("a-whole.html", page), elsewhere))).isEmpty();
+        assertThat(SCAN.scan(Searchable.of(zip(style.text()), elsewhere))).isEmpty();
+        assertThat(SCAN.scan(Searchable.of(zip(style.text() + " "), elsewhere))).isNotEmpty();
+        assertThat(SCAN.scan(Searchable.of(SiteFile.text("a-whole.html", page.replace("a {", "b {")), elsewhere))).isNotEmpty();
+        assertThat(SCAN.scan(Searchable.of(SiteFile.text("a-whole.html", page + "<p>Zoë Brändreth-Voß</p>"), elsewhere)))
+                .singleElement().extracting(message -> message.place().line()).isEqualTo(5);
+    }
+
+    private static SiteFile zip(String text) throws IOException {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        try (ZipOutputStream zip = new ZipOutputStream(bytes)) {
+            zip.putNextEntry(new ZipEntry("inside.css"));
+            zip.write(text.getBytes(StandardCharsets.UTF_8));
+        }
+        return new SiteFile("a.zip", bytes.toByteArray());
+    }
+
     private static final PrivateScan IN_SHARED = PrivateScan.ofShared(Map.of("tide", new Confidential(List.of(
             secret("owner", "Halcyon Brandreth-Voss"), secret("people", "Ines Okonkwo-Hale"), secret("lender", "May Brown"),
             secret("former owner", "Will A. Stone")))), "");
