@@ -35,6 +35,7 @@ class ArrowsTest {
     static {
         MAY_SEE.put("quantity", List.of());
         MAY_SEE.put("message", List.of());
+        MAY_SEE.put("json", List.of());
         MAY_SEE.put("plan", List.of());
         MAY_SEE.put("text", List.of());
         MAY_SEE.put("page", List.of("text", "quantity"));
@@ -43,7 +44,7 @@ class ArrowsTest {
         MAY_SEE.put("calculate", List.of("science", "model", "quantity", "message"));
         MAY_SEE.put("rule", List.of("model", "quantity", "message"));
         MAY_SEE.put("read", List.of("text", "model", "quantity", "message"));
-        MAY_SEE.put("check", List.of("text", "read", "rule", "model", "quantity", "message"));
+        MAY_SEE.put("check", List.of("json", "text", "read", "rule", "model", "quantity", "message"));
         MAY_SEE.put("derive.figure", List.of("text", "calculate", "science", "model", "quantity", "message"));
         MAY_SEE.put("derive.time", List.of("derive.figure", "model", "quantity", "message"));
         MAY_SEE.put("derive.hazard", List.of("derive.figure", "derive.time", "calculate", "science", "model", "quantity", "message"));
@@ -51,19 +52,20 @@ class ArrowsTest {
                 "quantity", "message"));
         MAY_SEE.put("derive.classes", List.of("derive.figure", "derive.time", "derive.hazard", "derive.preparation", "calculate",
                 "plan", "model", "quantity", "message"));
-        MAY_SEE.put("derive", List.of("text", "derive.figure", "derive.time", "derive.hazard", "derive.preparation", "derive.classes",
-                "calculate", "science", "model", "quantity", "message"));
+        MAY_SEE.put("derive", List.of("json", "text", "derive.figure", "derive.time", "derive.hazard", "derive.preparation",
+                "derive.classes", "calculate", "science", "model", "quantity", "message"));
         MAY_SEE.put("words", List.of("text", "page", "calculate", "model", "quantity"));
-        MAY_SEE.put("compose.part", List.of("text", "derive", "derive.figure", "derive.hazard", "words", "page", "calculate", "model",
-                "quantity", "message"));
+        MAY_SEE.put("compose.part", List.of("json", "text", "derive", "derive.figure", "derive.hazard", "words", "page", "calculate",
+                "model", "quantity", "message"));
         MAY_SEE.put("compose.chart", List.of("text", "compose.part", "derive", "derive.classes", "derive.time", "words", "page",
                 "model", "quantity"));
         MAY_SEE.put("compose.bench", List.of("text", "compose.part", "derive", "derive.hazard", "derive.time", "words", "page", "model",
                 "quantity"));
-        MAY_SEE.put("compose.site", List.of("text", "compose.part", "compose.chart", "words", "page", "calculate", "model", "quantity"));
-        MAY_SEE.put("compose.classes", List.of("text", "compose.part", "compose.chart", "compose.bench", "derive", "derive.figure",
+        MAY_SEE.put("compose.site", List.of("json", "text", "compose.part", "compose.chart", "words", "page", "calculate", "model",
+                "quantity"));
+        MAY_SEE.put("compose.classes", List.of("json", "text", "compose.part", "compose.chart", "compose.bench", "derive", "derive.figure",
                 "derive.classes", "words", "page", "calculate", "model", "quantity"));
-        MAY_SEE.put("compose.cases", List.of("text", "compose.part", "compose.chart", "compose.bench", "compose.classes",
+        MAY_SEE.put("compose.cases", List.of("json", "text", "compose.part", "compose.chart", "compose.bench", "compose.classes",
                 "compose.site", "derive", "derive.figure", "derive.hazard", "derive.time", "derive.classes", "words", "page",
                 "calculate", "model", "quantity"));
         MAY_SEE.put("compose", List.of("text", "compose.part", "compose.cases", "compose.classes", "compose.site", "derive", "words",
@@ -72,7 +74,7 @@ class ArrowsTest {
         MAY_SEE.put("publish", List.of("text", "compose", "compose.part", "compose.cases", "words", "page", "model", "quantity",
                 "message"));
         MAY_SEE.put("privacy", List.of("publish", "model", "message"));
-        MAY_SEE.put("pack", List.of("publish", "model", "quantity", "message"));
+        MAY_SEE.put("pack", List.of("json", "publish", "model", "quantity", "message"));
         MAY_SEE.put("preview", List.of("publish", "message"));
         // A run sees every stage; no command.
         MAY_SEE.put("run", List.copyOf(MAY_SEE.keySet()));
@@ -138,7 +140,8 @@ class ArrowsTest {
     @CsvSource({
         "org.yaml.snakeyaml, read",
         "com.vladsch.flexmark, read",
-        "com.networknt, check",
+        "com.fasterxml.jackson, json",
+        "com.networknt, json",
         "freemarker, publish",
         "net.coobird, publish",
         "com.openhtmltopdf, publish",

@@ -1,25 +1,20 @@
 package org.benchleaf.check;
 
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.databind.node.ArrayNode;
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
-import com.fasterxml.jackson.databind.node.ObjectNode;
-import com.networknt.schema.Error;
-import com.networknt.schema.Schema;
-import com.networknt.schema.SchemaRegistry;
-import com.networknt.schema.SpecificationVersion;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.math.BigDecimal;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
-import java.util.Iterator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Pattern;
-import java.util.stream.StreamSupport;
+import org.benchleaf.json.JsonSchema;
+import org.benchleaf.json.JsonTree;
 import org.benchleaf.message.FormMessages;
 import org.benchleaf.message.Messages;
 import org.benchleaf.message.Nearest;
@@ -37,13 +32,9 @@ enum Form {
 
     private static final Pattern NUMBER = Pattern.compile("-?(0|[1-9]\\d{0,15})(\\.\\d{1,15})?");
     private static final int MOST_WORDS_LISTED = 12;
-    private static final ObjectMapper JSON = new ObjectMapper();
-    /** One for all forms, so that what JSON Schema is made of is read once. */
-    private static final SchemaRegistry REGISTRY =
-            SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12);
 
-    private JsonNode description;
-    private Schema schema;
+    private JsonTree description;
+    private JsonSchema schema;
 
     /** Says everything that does not fit the form. */
     void check(Node.Mapping root, Messages messages) {
@@ -62,8 +53,8 @@ enum Form {
     /** Says everything that does not fit the form and is not only left open. */
     void check(Gaps gaps, Messages messages) {
         load();
-        for (Error error : schema.validate(json(gaps.known()))) {
-            new Slip(error, gaps, messages).tell();
+        for (JsonSchema.Misfit misfit : schema.misfits(json(gaps.known()))) {
+            new Slip(misfit, gaps, messages).tell();
         }
         gaps.tellMarks(messages);
     }
@@ -71,26 +62,26 @@ enum Form {
     /** What stands at a JSON Pointer; empty if nothing does by this form. */
     private Optional<FieldDescription> meaning(String pointer) {
         load();
-        JsonNode part = description;
+        JsonTree part = description;
         for (String key : pointer.substring(1).split("/")) {
             String plain = key.replace("~1", "/").replace("~0", "~");
-            part = part.path("properties").has(plain) ? part.path("properties").path(plain)
-                    : part.path("additionalProperties").isObject() ? part.path("additionalProperties") : part.path("items");
+            part = part.at("properties").has(plain) ? part.at("properties").at(plain)
+                    : part.at("additionalProperties").isObject() ? part.at("additionalProperties") : part.at("items");
         }
-        return part.isMissingNode() ? Optional.empty()
-                : Optional.of(new FieldDescription(part.path("description").asText("It is needed."), example(part), takesWords(part),
-                        part.path("type").asText().equals("array")));
+        return part.isMissing() ? Optional.empty()
+                : Optional.of(new FieldDescription(part.at("description").textOr("It is needed."), example(part), takesWords(part),
+                        part.at("type").text().equals("array")));
     }
 
     /** Whether any text may stand there, and so the words for a value that nobody recorded. */
-    private static boolean takesWords(JsonNode part) {
-        JsonNode types = part.path("type");
-        boolean text = types.isArray() ? StreamSupport.stream(types.spliterator(), false).anyMatch(Form::isString) : isString(types);
+    private static boolean takesWords(JsonTree part) {
+        JsonTree types = part.at("type");
+        boolean text = types.isList() ? types.items().stream().anyMatch(Form::isString) : isString(types);
         return text && !part.has("enum") && !part.has("pattern");
     }
 
-    private static boolean isString(JsonNode type) {
-        return type.asText().equals("string");
+    private static boolean isString(JsonTree type) {
+        return type.text().equals("string");
     }
 
     /** Loads the form, which takes longer than all the rest of a check, before it is needed. */
@@ -100,69 +91,62 @@ enum Form {
         }
         String resource = "/schema/" + name().toLowerCase(Locale.ROOT) + ".schema.json";
         try (InputStream in = Form.class.getResourceAsStream(resource)) {
-            description = JSON.readTree(in);
+            description = JsonTree.read(new String(in.readAllBytes(), StandardCharsets.UTF_8));
         } catch (IOException broken) {
             throw new UncheckedIOException(resource + " cannot be read", broken);
         }
-        schema = REGISTRY.getSchema(description);
+        schema = new JsonSchema(description);
     }
 
     /** The tree as an editor's validator would see it: plain numbers are numbers, everything else is text. */
-    private static JsonNode json(Node node) {
+    private static JsonTree json(Node node) {
         if (node instanceof Node.Mapping mapping) {
-            ObjectNode object = JsonNodeFactory.instance.objectNode();
-            mapping.entries().forEach((key, entry) -> object.set(key, json(entry.value())));
-            return object;
+            Map<String, JsonTree> entries = new LinkedHashMap<>();
+            mapping.entries().forEach((key, entry) -> entries.put(key, json(entry.value())));
+            return JsonTree.object(entries);
         }
         if (node instanceof Node.Sequence sequence) {
-            ArrayNode array = JsonNodeFactory.instance.arrayNode();
-            sequence.items().forEach(item -> array.add(json(item)));
-            return array;
+            return JsonTree.list(sequence.items().stream().map(Form::json).toList());
         }
         Node.Scalar scalar = (Node.Scalar) node;
         if (scalar.isNothing()) {
-            return JsonNodeFactory.instance.nullNode();
+            return JsonTree.nothing();
         }
-        if (scalar.plain() && NUMBER.matcher(scalar.text()).matches()) {
-            return JsonNodeFactory.instance.numberNode(new BigDecimal(scalar.text()));
-        }
-        return JsonNodeFactory.instance.textNode(scalar.text());
+        return scalar.plain() && NUMBER.matcher(scalar.text()).matches() ? JsonTree.number(new BigDecimal(scalar.text()))
+                : JsonTree.text(scalar.text());
     }
 
     /** One thing that does not fit. */
     private final class Slip {
-        private final Error error;
+        private final JsonSchema.Misfit misfit;
         private final Gaps gaps;
         private final Messages messages;
         private Node node;
-        private JsonNode part = description;
-        private JsonNode around = description;
+        private JsonTree part = description;
+        private JsonTree around = description;
 
-        Slip(Error error, Gaps gaps, Messages messages) {
-            this.error = error;
+        Slip(JsonSchema.Misfit misfit, Gaps gaps, Messages messages) {
+            this.misfit = misfit;
             this.gaps = gaps;
             this.messages = messages;
             this.node = gaps.known();
-            for (int i = 0; i < error.getInstanceLocation().getNameCount(); i++) {
-                descend(error.getInstanceLocation().getElement(i));
-            }
+            misfit.way().forEach(this::descend);
         }
 
-        private void descend(Object element) {
+        private void descend(String key) {
             around = part;
             if (node instanceof Node.Mapping mapping) {
-                String key = element.toString();
                 node = mapping.get(key).orElse(node);
-                part = part.path("properties").has(key) ? part.path("properties").path(key)
-                        : part.path("additionalProperties");
+                part = part.at("properties").has(key) ? part.at("properties").at(key)
+                        : part.at("additionalProperties");
             } else if (node instanceof Node.Sequence sequence) {
-                node = sequence.items().get(Integer.parseInt(element.toString()));
-                part = part.path("items");
+                node = sequence.items().get(Integer.parseInt(key));
+                part = part.at("items");
             }
         }
 
         void tell() {
-            switch (error.getKeyword()) {
+            switch (misfit.keyword()) {
                 case "required" -> missing();
                 case "additionalProperties" -> unknownKey();
                 case "enum" -> notOneOf();
@@ -177,22 +161,21 @@ enum Form {
 
         /** An example of the part, else what the example of the list or group around it begins with. */
         private String example() {
-            Iterator<JsonNode> first = around.path("examples").path(0).elements();
-            return part.has("examples") || !first.hasNext() ? Form.example(part) : written(first.next());
+            Optional<JsonTree> first = around.at("examples").at(0).items().stream().findFirst();
+            return part.has("examples") || first.isEmpty() ? Form.example(part) : written(first.get());
         }
 
         private void missing() {
-            String key = error.getProperty();
-            JsonNode wanted = part.path("properties").path(key);
+            String key = misfit.property().orElseThrow();
+            JsonTree wanted = part.at("properties").at(key);
             gaps.missing(node, key, FormMessages.MISSING.at(node.place(), "key", key,
-                    "why", wanted.path("description").asText("It is needed."),
+                    "why", wanted.at("description").textOr("It is needed."),
                     "example", key + ": " + Form.example(wanted)), messages);
         }
 
         private void unknownKey() {
-            String key = error.getProperty();
-            List<String> known = new ArrayList<>();
-            part.path("properties").fieldNames().forEachRemaining(known::add);
+            String key = misfit.property().orElseThrow();
+            Set<String> known = part.at("properties").fields().keySet();
             if (node instanceof Node.Mapping mapping && mapping.get(key).filter(Slip::isNothing).isPresent()) {
                 messages.add(FormMessages.UNKNOWN_KEY.at(keyPlace(key), "key", key, "remedy",
                         "A comma ends a value inside braces: put the whole text before it and this into double quotes."));
@@ -214,12 +197,11 @@ enum Form {
 
         private void notOneOf() {
             messages.add(FormMessages.NOT_ONE_OF.at(node.place(), "found", text(node),
-                    "remedy", remedy(text(node), part.path("enum"))));
+                    "remedy", remedy(text(node), part.at("enum"))));
         }
 
-        private String remedy(String found, JsonNode words) {
-            List<String> known = new ArrayList<>();
-            words.forEach(word -> known.add(word.asText()));
+        private String remedy(String found, JsonTree words) {
+            List<String> known = words.items().stream().map(JsonTree::text).toList();
             Optional<String> near = known.contains("yes") && found.matches("(?i)true|false")
                     ? Optional.of(found.equalsIgnoreCase("true") ? "yes" : "no") : Nearest.to(found, known);
             return near.map(word -> "Did you mean '" + word + "'?" + (known.size() > MOST_WORDS_LISTED ? ""
@@ -238,9 +220,9 @@ enum Form {
 
         private String wanted() {
             List<String> shapes = new ArrayList<>();
-            JsonNode types = part.path("type");
-            (types.isArray() ? types : JsonNodeFactory.instance.arrayNode().add(types)).forEach(type -> {
-                String shape = switch (type.asText()) {
+            JsonTree types = part.at("type");
+            (types.isList() ? types.items() : List.of(types)).forEach(type -> {
+                String shape = switch (type.text()) {
                     case "array" -> "a list";
                     case "object" -> "a group of keys";
                     default -> "a single value";
@@ -253,10 +235,10 @@ enum Form {
         }
 
         private void badKey() {
-            String key = error.getInstanceNode().isTextual() ? error.getInstanceNode().asText() : error.getProperty();
-            JsonNode names = part.path("propertyNames");
+            String key = misfit.value().filter(JsonTree::isText).map(JsonTree::text).or(misfit::property).orElseThrow();
+            JsonTree names = part.at("propertyNames");
             messages.add(names.has("enum")
-                    ? FormMessages.NOT_ONE_OF.at(keyPlace(key), "found", key, "remedy", remedy(key, names.path("enum")))
+                    ? FormMessages.NOT_ONE_OF.at(keyPlace(key), "found", key, "remedy", remedy(key, names.at("enum")))
                     : FormMessages.BAD_ID.at(keyPlace(key), "found", key));
         }
 
@@ -282,21 +264,21 @@ enum Form {
     }
 
     /** The first example of a part, as one would write it in YAML. */
-    private static String example(JsonNode part) {
-        return written(part.path("examples").path(0));
+    private static String example(JsonTree part) {
+        return written(part.at("examples").at(0));
     }
 
-    private static String written(JsonNode value) {
-        if (value.isArray()) {
+    private static String written(JsonTree value) {
+        if (value.isList()) {
             List<String> items = new ArrayList<>();
-            value.forEach(item -> items.add(written(item)));
+            value.items().forEach(item -> items.add(written(item)));
             return "[" + String.join(", ", items) + "]";
         }
         if (value.isObject()) {
             List<String> entries = new ArrayList<>();
-            value.properties().forEach(entry -> entries.add(entry.getKey() + ": " + written(entry.getValue())));
+            value.fields().forEach((key, one) -> entries.add(key + ": " + written(one)));
             return "{" + String.join(", ", entries) + "}";
         }
-        return value.isTextual() ? YamlText.inBraces(value.asText()) : value.asText();
+        return value.isText() ? YamlText.inBraces(value.text()) : value.text();
     }
 }

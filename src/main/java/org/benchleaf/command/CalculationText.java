@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import org.benchleaf.calculate.Figure;
 import org.benchleaf.calculate.Origin;
 import org.benchleaf.calculate.Outcome;
+import org.benchleaf.json.JsonText;
 import org.benchleaf.model.Formulary;
 import org.benchleaf.model.Method;
 import org.benchleaf.quantity.Quantity;
@@ -54,7 +55,7 @@ final class CalculationText {
             entry.put("outputs", method.outputs().stream().map(CalculationText::outputAsMap).toList());
             methods.add(entry);
         }
-        return Json.of(Map.of("calculations", methods));
+        return JsonText.of(Map.of("calculations", methods));
     }
 
     /** One result with its working. */
@@ -98,7 +99,7 @@ final class CalculationText {
         whole.put("figures", figures);
         whole.put("withheld", withheld);
         whole.put("notes", joined(worked.notes(), worked.method().caveats()));
-        return Json.of(whole);
+        return JsonText.of(whole);
     }
 
     /** Yes as 1 and no as 0; neither where the spread of what was put in reaches both. */

@@ -22,6 +22,7 @@ import org.benchleaf.check.CaseChecker;
 import org.benchleaf.check.Checked;
 import org.benchleaf.check.LibraryChecker;
 import org.benchleaf.check.Remainder;
+import org.benchleaf.json.JsonText;
 import org.benchleaf.message.Message;
 import org.benchleaf.message.MessageText;
 import org.benchleaf.message.Messages;
@@ -179,8 +180,8 @@ public final class CheckCommand implements Callable<Integer> {
     private void tell(List<Message> messages, List<Checked> cases, List<String> notes) {
         PrintWriter out = spec.commandLine().getOut();
         switch (format) {
-            case json -> out.println(Json.of(messages.stream().map(MessageData::of).toList()));
-            case sarif -> out.println(Json.of(Sarif.log(messages)));
+            case json -> out.println(JsonText.of(messages.stream().map(MessageData::of).toList()));
+            case sarif -> out.println(JsonText.of(Sarif.log(messages)));
             default -> {
                 PrintWriter err = spec.commandLine().getErr();
                 messages.stream().filter(message -> !DraftList.tells(message, messages))

@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import org.benchleaf.derive.hazard.Bottles;
 import org.benchleaf.derive.hazard.Hazards;
 import org.benchleaf.derive.hazard.MassShare;
+import org.benchleaf.json.JsonText;
 import org.benchleaf.model.Reference;
 
 /** Puts the answer for a bottle into lines for a terminal or into JSON. */
@@ -48,7 +49,7 @@ final class HazardsText {
         answer.put("public", isPublic());
         answer.put("trainee", hazards.access().trainee().word());
         answer.put("why", why());
-        return Json.of(answer);
+        return JsonText.of(answer);
     }
 
     /** The answer in lines. */

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.benchleaf.derive.classes.IssuedPapers;
+import org.benchleaf.json.JsonText;
 import org.benchleaf.model.ClassPapers;
 
 /** Writes an issue of a class as it is kept beside the class. */
@@ -16,8 +17,8 @@ final class IssueText {
 
     /** One entry of the list of issues, in YAML. */
     static String of(ClassPapers.Issue issue, IssuedPapers papers) {
-        return "  - number: " + issue.number() + "\n    on: " + issue.on() + "\n    mark: " + Json.of(papers.mark()) + "\n"
-                + "    amounts:\n" + lines(papers.amounts(), Json::of)
+        return "  - number: " + issue.number() + "\n    on: " + issue.on() + "\n    mark: " + JsonText.of(papers.mark()) + "\n"
+                + "    amounts:\n" + lines(papers.amounts(), JsonText::of)
                 + "    cautions:\n" + lines(papers.cautions(), IssueText::list);
     }
 
@@ -27,6 +28,6 @@ final class IssueText {
     }
 
     private static String list(List<String> keys) {
-        return keys.stream().map(Json::of).collect(Collectors.joining(", ", "[", "]"));
+        return keys.stream().map(JsonText::of).collect(Collectors.joining(", ", "[", "]"));
     }
 }

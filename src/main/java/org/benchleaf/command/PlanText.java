@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Map;
 import org.benchleaf.derive.classes.ClassSchedule;
 import org.benchleaf.derive.classes.ScheduleReading;
+import org.benchleaf.json.JsonText;
 
 /** Writes the schedule of a class as text and as JSON. */
 final class PlanText {
@@ -36,7 +37,7 @@ final class PlanText {
         all.put("parts", reading.turns().stream().map(PlanText::part).toList());
         all.put("waits", reading.waits(this::clock).stream().map(PlanText::wait).toList());
         all.put("more", reading.gains().stream().map(this::more).toList());
-        return Json.of(all) + "\n";
+        return JsonText.of(all) + "\n";
     }
 
     private static Map<String, Object> part(ScheduleReading.Turn turn) {

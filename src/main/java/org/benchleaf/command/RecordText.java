@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.benchleaf.json.JsonText;
 import org.benchleaf.model.BenchRecord;
 import org.benchleaf.read.YamlText;
 
@@ -28,7 +29,7 @@ final class RecordText {
     }
 
     String json() {
-        return Json.of(records.stream().map(RecordText::data).toList()) + "\n";
+        return JsonText.of(records.stream().map(RecordText::data).toList()) + "\n";
     }
 
     private static String lines(BenchRecord record) {

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.benchleaf.json.JsonText;
 import org.benchleaf.model.CaseTexts;
 import org.benchleaf.read.TranslationFile;
 import org.benchleaf.read.YamlText;
@@ -44,7 +45,7 @@ final class TranslationText {
         lines.addAll(kept());
         lines.add("");
         lines.add(TranslationFile.MADE_FROM + ":");
-        update.originals().keySet().forEach(address -> lines.add(INDENT + YamlText.onLine(address) + ": " + Json.of(update.at(address).mark())));
+        update.originals().keySet().forEach(address -> lines.add(INDENT + YamlText.onLine(address) + ": " + JsonText.of(update.at(address).mark())));
         lines.add("---");
         String story = Stream.concat(Stream.of(opening), addresses(true).map(this::section)).filter(part -> !part.isEmpty())
                 .collect(Collectors.joining("\n\n"));
@@ -152,7 +153,7 @@ final class TranslationText {
             lines.addAll(written("- was: ", INDENT, words.address()));
             lines.addAll(written("  words: ", INDENT + INDENT, words.words()));
             if (!words.mark().isEmpty()) {
-                lines.add("  " + TranslationFile.MADE_FROM + ": " + Json.of(words.mark()));
+                lines.add("  " + TranslationFile.MADE_FROM + ": " + JsonText.of(words.mark()));
             }
         });
         return lines;

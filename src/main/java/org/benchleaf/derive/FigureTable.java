@@ -1,18 +1,12 @@
 package org.benchleaf.derive;
 
-import com.fasterxml.jackson.core.JsonFactory;
-import com.fasterxml.jackson.core.JsonFactoryBuilder;
-import com.fasterxml.jackson.core.JsonGenerator;
-import com.fasterxml.jackson.core.StreamWriteFeature;
-import com.fasterxml.jackson.core.util.DefaultIndenter;
-import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
-import com.fasterxml.jackson.core.util.Separators;
-import java.io.ByteArrayOutputStream;
-import java.io.IOException;
-import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.Optional;
 import org.benchleaf.calculate.Figure;
 import org.benchleaf.derive.figure.Reading;
+import org.benchleaf.json.JsonText;
 import org.benchleaf.model.Library;
 import org.benchleaf.model.Method;
 import org.benchleaf.model.Source;
@@ -27,10 +21,6 @@ import org.benchleaf.quantity.Unit;
  */
 public final class FigureTable {
 
-    // Not the virtual machine's own way of writing numbers, which differs between its versions.
-    private static final JsonFactory JSON = new JsonFactoryBuilder()
-            .enable(StreamWriteFeature.USE_FAST_DOUBLE_WRITER).build();
-
     private final Library library;
 
     /** Makes ready to write figures; the library has the formulas and the sources. */
@@ -41,72 +31,31 @@ public final class FigureTable {
     /** The figures of a case as JSON in UTF-8, one value a line. */
     public byte[] json(WorkedCase worked) {
         TreatmentCase source = worked.source();
-        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        try (JsonGenerator json = JSON.createGenerator(bytes)) {
-            json.setPrettyPrinter(printer());
-            json.writeStartObject();
-            json.writeStringField("case", source.id());
-            json.writeStringField("title", source.title());
-            Optional<Source> retold = source.sources().retelling()
-                    .map(retelling -> library.sources().get(retelling.passage().source()));
-            if (retold.isPresent()) {
-                json.writeStringField("retoldFrom", retold.get().author() + " " + retold.get().year() + ": " + retold.get().title());
-            }
-            json.writeArrayFieldStart("figures");
-            for (Figure figure : worked.figures().values()) {
-                write(json, figure);
-            }
-            json.writeEndArray();
-            json.writeEndObject();
-            json.writeRaw('\n');
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
-        return bytes.toByteArray();
+        Map<String, Object> table = new LinkedHashMap<>();
+        table.put("case", source.id());
+        table.put("title", source.title());
+        source.sources().retelling().map(retelling -> library.sources().get(retelling.passage().source()))
+                .ifPresent(told -> table.put("retoldFrom", told.author() + " " + told.year() + ": " + told.title()));
+        table.put("figures", worked.figures().values().stream().map(this::data).toList());
+        return (JsonText.of(table) + "\n").getBytes(StandardCharsets.UTF_8);
     }
 
-    private static DefaultPrettyPrinter printer() {
-        Separators separators = Separators.createDefaultInstance().withObjectFieldValueSpacing(Separators.Spacing.AFTER)
-                .withObjectEmptySeparator("").withArrayEmptySeparator("");
-        DefaultIndenter lines = new DefaultIndenter("  ", "\n");
-        DefaultPrettyPrinter printer = new DefaultPrettyPrinter(separators);
-        printer.indentArraysWith(lines);
-        printer.indentObjectsWith(lines);
-        return printer;
-    }
-
-    private void write(JsonGenerator json, Figure figure) throws IOException {
+    private Map<String, Object> data(Figure figure) {
         Quantity value = figure.value();
-        json.writeStartObject();
-        json.writeStringField("id", figure.id());
-        json.writeStringField("label", figure.label());
-        json.writeNumberField("value", value.value());
-        json.writeNumberField("low", value.low());
-        json.writeNumberField("high", value.high());
-        json.writeStringField("unit", value.unit() == Unit.COUNT ? "count" : value.unit().symbol());
-        json.writeStringField("method", figure.method());
-        json.writeStringField("formula", formula(figure));
-        json.writeArrayFieldStart("inputs");
-        for (Figure.Given given : figure.inputs()) {
-            json.writeStartObject();
-            json.writeStringField("key", given.key());
-            json.writeStringField("label", given.label());
-            json.writeStringField("value", given.text());
-            json.writeStringField("from", given.from().text());
-            json.writeEndObject();
-        }
-        json.writeEndArray();
-        json.writeArrayFieldStart("sources");
-        for (String source : figure.sources()) {
-            json.writeString(source(source));
-        }
-        json.writeEndArray();
-        json.writeArrayFieldStart("notes");
-        for (String note : figure.notes()) {
-            json.writeString(note);
-        }
-        json.writeEndArray();
-        json.writeEndObject();
+        Map<String, Object> data = new LinkedHashMap<>();
+        data.put("id", figure.id());
+        data.put("label", figure.label());
+        data.put("value", value.value());
+        data.put("low", value.low());
+        data.put("high", value.high());
+        data.put("unit", value.unit() == Unit.COUNT ? "count" : value.unit().symbol());
+        data.put("method", figure.method());
+        data.put("formula", formula(figure));
+        data.put("inputs", figure.inputs().stream().map(given -> JsonText.object("key", given.key(), "label", given.label(),
+                "value", given.text(), "from", given.from().text())).toList());
+        data.put("sources", figure.sources().stream().map(this::source).toList());
+        data.put("notes", figure.notes());
+        return data;
     }
 
     private Optional<Method> method(Figure figure) {

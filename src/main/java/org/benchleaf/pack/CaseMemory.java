@@ -1,9 +1,5 @@
 package org.benchleaf.pack;
 
-import com.fasterxml.jackson.core.JsonFactory;
-import com.fasterxml.jackson.core.JsonGenerator;
-import com.fasterxml.jackson.core.JsonParser;
-import com.fasterxml.jackson.core.JsonToken;
 import java.io.BufferedOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
@@ -17,6 +13,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import org.benchleaf.json.JsonForm;
+import org.benchleaf.json.JsonReader;
+import org.benchleaf.json.JsonWriter;
 
 /**
  * What one run leaves for the next, kept beside the site and never in it: notes may quote a case file.
@@ -26,7 +25,6 @@ import java.util.TreeMap;
  */
 record CaseMemory(String edition, SortedMap<String, Remembered> cases) {
 
-    private static final JsonFactory JSON = new JsonFactory();
     private static final String FORM = "2";
 
     static CaseMemory none() {
@@ -47,52 +45,48 @@ record CaseMemory(String edition, SortedMap<String, Remembered> cases) {
             });
         }
         try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(file), 1 << 16);
-                JsonGenerator json = JSON.createGenerator(out)) {
-            json.writeStartArray();
-            json.writeString(FORM);
-            json.writeString(edition);
-            json.writeStartArray();
-            for (String name : names.keySet()) {
-                json.writeString(name);
-            }
-            json.writeEndArray();
+                JsonWriter json = new JsonWriter(out, JsonForm.COMPACT)) {
+            json.startList();
+            json.text(FORM);
+            json.text(edition);
+            json.value(names.keySet());
             for (var each : cases.entrySet()) {
                 write(json, each.getKey(), each.getValue(), names);
             }
-            json.writeEndArray();
+            json.endList();
         }
     }
 
-    private static void write(JsonGenerator json, String id, Remembered remembered, Map<String, Integer> names)
+    private static void write(JsonWriter json, String id, Remembered remembered, Map<String, Integer> names)
             throws IOException {
         Batch batch = remembered.batch();
-        json.writeStartArray();
-        json.writeString(id);
-        json.writeString(remembered.key());
-        json.writeString(remembered.note());
-        json.writeString(batch.heaviest());
-        json.writeNumber(batch.weight());
-        json.writeNumber(batch.files().size());
+        json.startList();
+        json.text(id);
+        json.text(remembered.key());
+        json.text(remembered.note());
+        json.text(batch.heaviest());
+        json.number(batch.weight());
+        json.number(batch.files().size());
         for (var file : batch.files().entrySet()) {
-            json.writeString(file.getKey());
-            json.writeString(file.getValue().hash());
-            json.writeNumber(file.getValue().size());
-            json.writeNumber(file.getValue().time());
+            json.text(file.getKey());
+            json.text(file.getValue().hash());
+            json.number(file.getValue().size());
+            json.number(file.getValue().time());
         }
-        json.writeNumber(batch.reach().size());
+        json.number(batch.reach().size());
         for (var page : batch.reach().entrySet()) {
-            json.writeNumber(names.get(page.getKey()));
-            json.writeNumber(page.getValue().size());
+            json.number(names.get(page.getKey()));
+            json.number(page.getValue().size());
             for (String reached : page.getValue()) {
-                json.writeNumber(names.get(reached));
+                json.number(names.get(reached));
             }
         }
-        json.writeNumber(batch.leaves().size());
+        json.number(batch.leaves().size());
         for (var leaf : batch.leaves().entrySet()) {
-            json.writeNumber(names.get(leaf.getKey()));
-            json.writeNumber(names.get(leaf.getValue()));
+            json.number(names.get(leaf.getKey()));
+            json.number(names.get(leaf.getValue()));
         }
-        json.writeEndArray();
+        json.endList();
     }
 
     /** Reads it; what is damaged or of another form is as good as forgotten, since it only saves work. */
@@ -100,84 +94,72 @@ record CaseMemory(String edition, SortedMap<String, Remembered> cases) {
         if (!Files.isRegularFile(file)) {
             return none();
         }
-        try (InputStream in = Files.newInputStream(file); JsonParser json = JSON.createParser(in)) {
-            return new Reader(json).read();
+        try (InputStream in = Files.newInputStream(file); JsonReader json = new JsonReader(in)) {
+            return new MemoryReader(json).read();
         } catch (IOException | IndexOutOfBoundsException damaged) {
             return none();
         }
     }
 
     /** Reads one memory. */
-    private static final class Reader {
+    private static final class MemoryReader {
 
-        private final JsonParser json;
+        private final JsonReader json;
         private final List<String> names = new ArrayList<>();
         private final Map<List<String>, List<String>> reaches = new HashMap<>();
 
-        Reader(JsonParser json) {
+        MemoryReader(JsonReader json) {
             this.json = json;
         }
 
         CaseMemory read() throws IOException {
-            expect(json.nextToken() == JsonToken.START_ARRAY);
-            expect(text().equals(FORM));
-            String edition = text();
-            expect(json.nextToken() == JsonToken.START_ARRAY);
-            while (json.nextToken() == JsonToken.VALUE_STRING) {
-                names.add(json.getText());
+            json.startList();
+            if (!json.text().equals(FORM)) {
+                throw new IOException("not a memory of this form");
             }
+            String edition = json.text();
+            json.startList();
+            while (json.hasMore()) {
+                names.add(json.text());
+            }
+            json.endList();
             SortedMap<String, Remembered> cases = new TreeMap<>();
-            while (json.nextToken() == JsonToken.START_ARRAY) {
-                cases.put(text(), remembered());
-                expect(json.nextToken() == JsonToken.END_ARRAY);
+            while (json.hasMore()) {
+                json.startList();
+                cases.put(json.text(), remembered());
+                json.endList();
             }
-            expect(json.currentToken() == JsonToken.END_ARRAY);
+            json.endList();
             return new CaseMemory(edition, cases);
         }
 
         private Remembered remembered() throws IOException {
-            String key = text();
-            String note = text();
-            String heaviest = text();
-            long weight = number();
+            String key = json.text();
+            String note = json.text();
+            String heaviest = json.text();
+            long weight = json.number();
             Map<String, Batch.Written> files = new TreeMap<>();
-            for (long left = number(); left > 0; left--) {
-                files.put(text(), new Batch.Written(text(), number(), number()));
+            for (long left = json.number(); left > 0; left--) {
+                files.put(json.text(), new Batch.Written(json.text(), json.number(), json.number()));
             }
             Map<String, List<String>> reach = new TreeMap<>();
-            for (long left = number(); left > 0; left--) {
+            for (long left = json.number(); left > 0; left--) {
                 String page = name();
                 List<String> reached = new ArrayList<>();
-                for (long more = number(); more > 0; more--) {
+                for (long more = json.number(); more > 0; more--) {
                     reached.add(name());
                 }
                 reach.put(page, reaches.computeIfAbsent(reached, List::copyOf));
             }
             Map<String, String> leaves = new TreeMap<>();
-            for (long left = number(); left > 0; left--) {
+            for (long left = json.number(); left > 0; left--) {
                 leaves.put(name(), name());
             }
             return new Remembered(key, note, new Batch(files, reach, leaves, heaviest, weight));
         }
 
-        private String text() throws IOException {
-            expect(json.nextToken() == JsonToken.VALUE_STRING);
-            return json.getText();
-        }
-
-        private long number() throws IOException {
-            expect(json.nextToken() == JsonToken.VALUE_NUMBER_INT);
-            return json.getLongValue();
-        }
-
         private String name() throws IOException {
-            return names.get((int) number());
-        }
-
-        private static void expect(boolean holds) throws IOException {
-            if (!holds) {
-                throw new IOException("not a memory of this form");
-            }
+            return names.get((int) json.number());
         }
     }
 }

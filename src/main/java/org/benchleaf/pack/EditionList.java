@@ -1,11 +1,6 @@
 package org.benchleaf.pack;
 
-import com.fasterxml.jackson.core.JsonFactory;
-import com.fasterxml.jackson.core.JsonGenerator;
-import com.fasterxml.jackson.core.JsonParser;
-import com.fasterxml.jackson.core.JsonToken;
-import com.fasterxml.jackson.core.util.DefaultIndenter;
-import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -15,6 +10,9 @@ import java.util.Collections;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import org.benchleaf.json.JsonForm;
+import org.benchleaf.json.JsonReader;
+import org.benchleaf.json.JsonWriter;
 
 /**
  * The list of an edition's files, {@code edition.json} in the site: by it the next run tells its own files from
@@ -29,7 +27,7 @@ record EditionList(Optional<LocalDate> on, SortedMap<String, String> files) {
     static final String PATH = "edition.json";
 
     private static final String ON = "on";
-    private static final JsonFactory JSON = new JsonFactory();
+    private static final String FILES = "files";
 
     EditionList {
         files = Collections.unmodifiableSortedMap(files);
@@ -41,20 +39,17 @@ record EditionList(Optional<LocalDate> on, SortedMap<String, String> files) {
 
     byte[] bytes() {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        DefaultIndenter lines = new DefaultIndenter(" ", "\n");
-        try (JsonGenerator json = JSON.createGenerator(out)) {
-            json.setPrettyPrinter(new DefaultPrettyPrinter().withObjectIndenter(lines).withArrayIndenter(lines));
-            json.writeStartObject();
-            json.writeStringField("what", "files of this edition that Benchleaf wrote, with their SHA-256");
+        try (JsonWriter json = new JsonWriter(out, JsonForm.LINES)) {
+            json.startObject();
+            json.name("what");
+            json.text("files of this edition that Benchleaf wrote, with their SHA-256");
             if (on.isPresent()) {
-                json.writeStringField(ON, on.get().toString());
+                json.name(ON);
+                json.text(on.get().toString());
             }
-            json.writeObjectFieldStart("files");
-            for (var file : files.entrySet()) {
-                json.writeStringField(file.getKey(), file.getValue());
-            }
-            json.writeEndObject();
-            json.writeEndObject();
+            json.name(FILES);
+            json.value(files);
+            json.endObject();
         } catch (IOException impossible) {
             throw new UncheckedIOException(impossible);
         }
@@ -71,47 +66,43 @@ record EditionList(Optional<LocalDate> on, SortedMap<String, String> files) {
         SortedMap<String, String> files = new TreeMap<>();
         Optional<LocalDate> on = Optional.empty();
         boolean found = false;
-        try (JsonParser json = JSON.createParser(bytes)) {
-            expect(json.nextToken() == JsonToken.START_OBJECT);
-            while (json.nextToken() == JsonToken.FIELD_NAME) {
-                String field = json.currentName();
-                JsonToken value = json.nextToken();
-                if (field.equals("files")) {
-                    expect(value == JsonToken.START_OBJECT);
-                    found = true;
-                    readFiles(json, files);
-                } else if (field.equals(ON)) {
-                    on = Optional.of(day(json));
-                } else {
-                    json.skipChildren();
+        try (JsonReader json = new JsonReader(new ByteArrayInputStream(bytes))) {
+            json.startObject();
+            while (json.hasMore()) {
+                switch (json.name()) {
+                    case FILES -> {
+                        found = true;
+                        readFiles(json, files);
+                    }
+                    case ON -> on = Optional.of(day(json.text()));
+                    default -> json.skip();
                 }
             }
-            expect(json.currentToken() == JsonToken.END_OBJECT && found);
+            json.endObject();
+        }
+        if (!found) {
+            throw new IOException("not a list of an edition");
         }
         return new EditionList(on, files);
     }
 
-    private static LocalDate day(JsonParser json) throws IOException {
-        expect(json.currentToken() == JsonToken.VALUE_STRING);
+    private static LocalDate day(String text) throws IOException {
         try {
-            return LocalDate.parse(json.getText());
+            return LocalDate.parse(text);
         } catch (DateTimeParseException noDay) {
             throw new IOException("not the day of an edition", noDay);
         }
     }
 
-    private static void readFiles(JsonParser json, SortedMap<String, String> files) throws IOException {
-        while (json.nextToken() == JsonToken.FIELD_NAME) {
-            String path = json.currentName();
-            expect(json.nextToken() == JsonToken.VALUE_STRING && PathRule.fault(path).isEmpty());
-            files.put(path, json.getText());
+    private static void readFiles(JsonReader json, SortedMap<String, String> files) throws IOException {
+        json.startObject();
+        while (json.hasMore()) {
+            String path = json.name();
+            if (PathRule.fault(path).isPresent()) {
+                throw new IOException("no path of an edition: " + path);
+            }
+            files.put(path, json.text());
         }
-        expect(json.currentToken() == JsonToken.END_OBJECT);
-    }
-
-    private static void expect(boolean holds) throws IOException {
-        if (!holds) {
-            throw new IOException("not a list of an edition");
-        }
+        json.endObject();
     }
 }

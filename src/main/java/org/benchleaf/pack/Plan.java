@@ -1,14 +1,14 @@
 package org.benchleaf.pack;
 
-import com.fasterxml.jackson.core.JsonFactory;
-import com.fasterxml.jackson.core.JsonGenerator;
-import com.fasterxml.jackson.core.JsonParser;
-import com.fasterxml.jackson.core.JsonToken;
+import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
+import org.benchleaf.json.JsonForm;
+import org.benchleaf.json.JsonReader;
+import org.benchleaf.json.JsonWriter;
 
 /**
  * What is still to be done once an edition is ready: written down before the first file moves, so that a run that is
@@ -19,8 +19,6 @@ import java.util.List;
  */
 record Plan(List<String> moves, List<String> removals) {
 
-    private static final JsonFactory JSON = new JsonFactory();
-
     Plan {
         moves = List.copyOf(moves);
         removals = List.copyOf(removals);
@@ -28,23 +26,17 @@ record Plan(List<String> moves, List<String> removals) {
 
     byte[] bytes() {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        try (JsonGenerator json = JSON.createGenerator(out)) {
-            json.writeStartObject();
-            write(json, "moves", moves);
-            write(json, "removals", removals);
-            json.writeEndObject();
+        try (JsonWriter json = new JsonWriter(out, JsonForm.COMPACT)) {
+            json.startObject();
+            json.name("moves");
+            json.value(moves);
+            json.name("removals");
+            json.value(removals);
+            json.endObject();
         } catch (IOException impossible) {
             throw new UncheckedIOException(impossible);
         }
         return out.toByteArray();
-    }
-
-    private static void write(JsonGenerator json, String name, List<String> paths) throws IOException {
-        json.writeArrayFieldStart(name);
-        for (String path : paths) {
-            json.writeString(path);
-        }
-        json.writeEndArray();
     }
 
     /**
@@ -55,19 +47,25 @@ record Plan(List<String> moves, List<String> removals) {
     static Plan read(byte[] bytes) throws IOException {
         List<String> moves = new ArrayList<>();
         List<String> removals = new ArrayList<>();
-        try (JsonParser json = JSON.createParser(bytes)) {
-            json.nextToken();
-            while (json.nextToken() == JsonToken.FIELD_NAME) {
-                List<String> into = json.currentName().equals("moves") ? moves : removals;
-                json.nextToken();
-                while (json.nextToken() == JsonToken.VALUE_STRING) {
-                    if (PathRule.fault(json.getText()).isPresent()) {
-                        throw new IOException("no path of an edition: " + json.getText());
-                    }
-                    into.add(json.getText());
-                }
+        try (JsonReader json = new JsonReader(new ByteArrayInputStream(bytes))) {
+            json.startObject();
+            while (json.hasMore()) {
+                readPaths(json, json.name().equals("moves") ? moves : removals);
             }
+            json.endObject();
         }
         return new Plan(moves, removals);
+    }
+
+    private static void readPaths(JsonReader json, List<String> into) throws IOException {
+        json.startList();
+        while (json.hasMore()) {
+            String path = json.text();
+            if (PathRule.fault(path).isPresent()) {
+                throw new IOException("no path of an edition: " + path);
+            }
+            into.add(path);
+        }
+        json.endList();
     }
 }

@@ -1,11 +1,5 @@
 package org.benchleaf.run;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.MapperFeature;
-import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.databind.ObjectReader;
-import com.fasterxml.jackson.databind.ObjectWriter;
-import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
@@ -13,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.benchleaf.compose.part.Audience;
 import org.benchleaf.compose.part.CaseCard;
+import org.benchleaf.json.JsonRecords;
 
 /**
  * What one run leaves with a case for the next, so that an unchanged case need be neither read nor made again.
@@ -25,11 +20,7 @@ import org.benchleaf.compose.part.CaseCard;
  */
 record CaseNote(String on, String standing, Map<Audience, CaseCard> cards, List<Told> told) {
 
-    /** Only what the records are made of is written; what they tell besides would not be taken back. */
-    private static final ObjectMapper JSON = JsonMapper.builder()
-            .disable(MapperFeature.AUTO_DETECT_IS_GETTERS).build();
-    private static final ObjectWriter WRITER = JSON.writerFor(CaseNote.class);
-    private static final ObjectReader READER = JSON.readerFor(CaseNote.class);
+    private static final JsonRecords<CaseNote> NOTES = new JsonRecords<>(CaseNote.class);
 
     CaseNote {
         cards = cards.isEmpty() ? Map.of() : Collections.unmodifiableMap(new EnumMap<>(cards));
@@ -42,19 +33,11 @@ record CaseNote(String on, String standing, Map<Audience, CaseCard> cards, List<
     }
 
     String text() {
-        try {
-            return WRITER.writeValueAsString(this);
-        } catch (JsonProcessingException impossible) {
-            throw new IllegalStateException("a note holds only words and numbers", impossible);
-        }
+        return NOTES.text(this);
     }
 
     /** The note in a text; empty if it is of another form, as an older version may have left. */
     static Optional<CaseNote> read(String text) {
-        try {
-            return Optional.of(READER.readValue(text));
-        } catch (JsonProcessingException otherForm) {
-            return Optional.empty();
-        }
+        return NOTES.read(text);
     }
 }

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.benchleaf.ChangedContent;
+import org.benchleaf.json.JsonText;
 import org.benchleaf.model.CaseTexts;
 import org.benchleaf.read.CaseReader;
 import org.benchleaf.read.TranslationFile;
@@ -204,7 +205,7 @@ class TranslationCommandTest {
         int next = 0;
         for (int at = 0; next < AWKWARD.size(); at++) {
             if (lines.get(at).endsWith(" \"\"")) {
-                lines.set(at, lines.get(at).substring(0, lines.get(at).length() - 2) + Json.of(AWKWARD.get(next++)));
+                lines.set(at, lines.get(at).substring(0, lines.get(at).length() - 2) + JsonText.of(AWKWARD.get(next++)));
             }
         }
         Files.writeString(file, String.join("\n", lines) + "\n");

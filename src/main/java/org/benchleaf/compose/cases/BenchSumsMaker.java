@@ -10,8 +10,8 @@ import org.benchleaf.compose.part.CaseDesk;
 import org.benchleaf.compose.part.Clearance;
 import org.benchleaf.compose.part.HandAmounts;
 import org.benchleaf.compose.part.Resolution;
-import org.benchleaf.compose.part.ScriptJson;
 import org.benchleaf.compose.part.Sheet;
+import org.benchleaf.json.JsonText;
 import org.benchleaf.page.BenchSums;
 import org.benchleaf.page.Block;
 import org.benchleaf.page.DataFile;
@@ -34,8 +34,8 @@ final class BenchSumsMaker {
 
     /** The figures of the case as a chain, for the scripts of its sheets. */
     static List<DataFile> files(CaseDesk desk) {
-        return applies(desk) ? List.of(new DataFile(desk.path(FILE), "window.BENCHLEAF_FIGURES = " + ScriptJson.text(
-                ScriptJson.object("chain", FigureChain.text(desk.worked().figures().values(), BenchSumsMaker::rounding))) + ";\n"))
+        return applies(desk) ? List.of(new DataFile(desk.path(FILE), "window.BENCHLEAF_FIGURES = " + JsonText.script(
+                JsonText.object("chain", FigureChain.text(desk.worked().figures().values(), BenchSumsMaker::rounding))) + ";\n"))
                 : List.of();
     }
 

@@ -20,11 +20,11 @@ import org.benchleaf.compose.part.Licences;
 import org.benchleaf.compose.part.PassageMaker;
 import org.benchleaf.compose.part.PicturePair;
 import org.benchleaf.compose.part.ProseMaker;
-import org.benchleaf.compose.part.ScriptJson;
 import org.benchleaf.compose.part.Sheet;
 import org.benchleaf.compose.part.TrialTables;
 import org.benchleaf.compose.part.WorkingMaker;
 import org.benchleaf.derive.time.Timeline;
+import org.benchleaf.json.JsonText;
 import org.benchleaf.model.Medium;
 import org.benchleaf.model.MissingValue;
 import org.benchleaf.model.Picture;
@@ -387,7 +387,7 @@ public final class CaseStudyPage implements CasePageMaker {
 
     private static String linkedData(Sheet sheet, CaseDesk desk) {
         TreatmentCase treatment = desk.treatment();
-        return ScriptJson.text(ScriptJson.object("@context", "https://schema.org", "@type", "LearningResource",
+        return JsonText.script(JsonText.object("@context", "https://schema.org", "@type", "LearningResource",
                 "name", treatment.title(), "description", treatment.summary(), "inLanguage", treatment.language(),
                 "learningResourceType", sheet.words().say("case-page.case-study"),
                 "educationalLevel", sheet.words().term("level", treatment.level().word()),
@@ -395,6 +395,6 @@ public final class CaseStudyPage implements CasePageMaker {
                         .map(new StepTitle(sheet.words(), treatment)::kind).distinct().toList(),
                 "license", Licences.address(treatment.publication().licence()),
                 "isBasedOn", desk.basis(),
-                "publisher", ScriptJson.object("@type", "Organization", "name", sheet.library().studio().name())));
+                "publisher", JsonText.object("@type", "Organization", "name", sheet.library().studio().name())));
     }
 }

@@ -13,7 +13,7 @@ import org.benchleaf.compose.part.CaseDesk;
 import org.benchleaf.compose.part.CaseReference;
 import org.benchleaf.compose.part.Clearance;
 import org.benchleaf.compose.part.Licences;
-import org.benchleaf.compose.part.ScriptJson;
+import org.benchleaf.json.JsonText;
 import org.benchleaf.model.Picture;
 import org.benchleaf.page.Paths;
 import org.benchleaf.words.Words;
@@ -82,16 +82,16 @@ public final class Crate {
         licences(parts).forEach(licence -> graph.add(licence(licence)));
         graph.add(publisher());
         authors().forEach(graph::add);
-        return ScriptJson.text(ScriptJson.object("@context", VERSION + "/context", "@graph", graph)) + "\n";
+        return JsonText.script(JsonText.object("@context", VERSION + "/context", "@graph", graph)) + "\n";
     }
 
     private static Object descriptor() {
-        return ScriptJson.object("@id", FILE, "@type", "CreativeWork", "conformsTo", id(VERSION), "about", id(ROOT));
+        return JsonText.object("@id", FILE, "@type", "CreativeWork", "conformsTo", id(VERSION), "about", id(ROOT));
     }
 
     private Object root(List<String> parts) {
         List<Object> authors = reference.authors().stream().map(author -> id(authorId(author))).toList();
-        return ScriptJson.object("@id", ROOT, "@type", "Dataset", "name", reference.title(), "description", description,
+        return JsonText.object("@id", ROOT, "@type", "Dataset", "name", reference.title(), "description", description,
                 "datePublished", published.toString(), "license", id(Licences.address(reference.licence())), "version", reference.version(),
                 "inLanguage", reference.language(), "author", authors, "publisher", id(publisherId()), "identifier", reference.identifier(),
                 "url", reference.address(), "hasPart", parts.stream().map(Crate::id).toList());
@@ -99,7 +99,7 @@ public final class Crate {
 
     private Object file(String path, long size) {
         Optional<Picture> picture = pictureOf(path);
-        return ScriptJson.object("@id", path, "@type", picture.isPresent() ? List.of("File", "ImageObject") : "File",
+        return JsonText.object("@id", path, "@type", picture.isPresent() ? List.of("File", "ImageObject") : "File",
                 "name", picture.map(Picture::caption).orElse(names.getOrDefault(path, path)),
                 "description", picture.map(Picture::alt), "encodingFormat", FORMATS.get(ending(path)), "contentSize", String.valueOf(size),
                 "creditText", picture.map(Picture::credit),
@@ -118,11 +118,11 @@ public final class Crate {
     }
 
     private static Object licence(String spdx) {
-        return ScriptJson.object("@id", Licences.address(spdx), "@type", "CreativeWork", "name", spdx);
+        return JsonText.object("@id", Licences.address(spdx), "@type", "CreativeWork", "name", spdx);
     }
 
     private Object publisher() {
-        return ScriptJson.object("@id", publisherId(), "@type", "Organization", "name", reference.publisher(), "url", web);
+        return JsonText.object("@id", publisherId(), "@type", "Organization", "name", reference.publisher(), "url", web);
     }
 
     private String publisherId() {
@@ -131,7 +131,7 @@ public final class Crate {
 
     private List<Object> authors() {
         return reference.authors().stream().filter(author -> !author.equals(reference.publisher())).map(author -> (Object)
-                ScriptJson.object("@id", authorId(author), "@type", CaseReference.isPerson(author) ? "Person" : "Organization", "name", author))
+                JsonText.object("@id", authorId(author), "@type", CaseReference.isPerson(author) ? "Person" : "Organization", "name", author))
                 .toList();
     }
 
@@ -140,7 +140,7 @@ public final class Crate {
     }
 
     private static Object id(String value) {
-        return ScriptJson.object("@id", value);
+        return JsonText.object("@id", value);
     }
 
     private static String ending(String path) {

@@ -10,8 +10,8 @@ import java.util.stream.Stream;
 import org.benchleaf.compose.part.CaseDesk;
 import org.benchleaf.compose.part.Clearance;
 import org.benchleaf.compose.part.Materials;
-import org.benchleaf.compose.part.ScriptJson;
 import org.benchleaf.compose.part.WebAddress;
+import org.benchleaf.json.JsonText;
 import org.benchleaf.model.Damage;
 import org.benchleaf.model.Material;
 import org.benchleaf.model.MissingValue;
@@ -60,7 +60,7 @@ final class LinkedArt {
     /** The file beside the case study. */
     DataFile file() {
         PrintObject object = treatment.object();
-        return new DataFile(desk.path(Paths.LINKED_ART), ScriptJson.text(ScriptJson.object("@context", CONTEXT,
+        return new DataFile(desk.path(Paths.LINKED_ART), JsonText.script(JsonText.object("@context", CONTEXT,
                 "id", web.to(desk.path(Paths.LINKED_ART)), "type", "HumanMadeObject", "_label", treatment.title(),
                 "classified_as", List.of(typed("Type", Facet.OBJECT, object.kind())),
                 "identified_by", List.of(named(treatment.title())), "referred_to_by", List.of(described(treatment.summary())),
@@ -71,17 +71,17 @@ final class LinkedArt {
 
     /** A term of a facet, with its identifier where it has one. */
     private Map<String, Object> typed(String type, Facet facet, String word) {
-        return ScriptJson.object("id", thesaurus.conceptOf(facet, word), "type", type, "_label", word);
+        return JsonText.object("id", thesaurus.conceptOf(facet, word), "type", type, "_label", word);
     }
 
     private Map<String, Object> named(String name) {
-        return ScriptJson.object("type", "Name", "classified_as", List.of(typed("Type", Facet.RECORD, "primary name")), "content", name);
+        return JsonText.object("type", "Name", "classified_as", List.of(typed("Type", Facet.RECORD, "primary name")), "content", name);
     }
 
     private Map<String, Object> described(String text) {
         Map<String, Object> description = typed("Type", Facet.RECORD, "description");
         description.put("classified_as", List.of(typed("Type", Facet.RECORD, "brief text")));
-        return ScriptJson.object("type", "LinguisticObject", "classified_as", List.of(description), "content", text);
+        return JsonText.object("type", "LinguisticObject", "classified_as", List.of(description), "content", text);
     }
 
     private List<Object> dimensions(PrintObject object) {
@@ -91,7 +91,7 @@ final class LinkedArt {
 
     /** No finer than the sheet was measured, as the page tells it. */
     private Object dimension(String name, Quantity length) {
-        return ScriptJson.object("type", "Dimension", "classified_as", List.of(typed("Type", Facet.RECORD, name)),
+        return JsonText.object("type", "Dimension", "classified_as", List.of(typed("Type", Facet.RECORD, name)),
                 "value", Math.round(length.in(Unit.MILLIMETRE)), "unit", typed("MeasurementUnit", Facet.RECORD, "mm"));
     }
 
@@ -103,9 +103,9 @@ final class LinkedArt {
     private Optional<Object> production(PrintObject object) {
         List<Object> technique = isKnown(object.technique()) && !object.technique().isBlank()
                 ? List.of(typed("Type", Facet.PROCESS, object.technique())) : List.of();
-        Optional<Object> timespan = object.made().map(made -> ScriptJson.object("type", "TimeSpan", "identified_by", List.of(named(made))));
+        Optional<Object> timespan = object.made().map(made -> JsonText.object("type", "TimeSpan", "identified_by", List.of(named(made))));
         return technique.isEmpty() && timespan.isEmpty() ? Optional.empty()
-                : Optional.of(ScriptJson.object("type", "Production", "technique", technique, "timespan", timespan));
+                : Optional.of(JsonText.object("type", "Production", "technique", technique, "timespan", timespan));
     }
 
     private static boolean isKnown(String word) {
@@ -116,14 +116,14 @@ final class LinkedArt {
     private Object assessment(Damage damage) {
         String where = Stream.of(damage.where(), damage.side(), damage.degree()).flatMap(Optional::stream)
                 .reduce((one, other) -> one + ", " + other).orElse("");
-        return ScriptJson.object("type", "AttributeAssignment", "_label", damage.what(), "assigned_property", "classified_as",
+        return JsonText.object("type", "AttributeAssignment", "_label", damage.what(), "assigned_property", "classified_as",
                 "assigned", List.of(typed("Type", Facet.CONDITION, damage.what())),
                 "referred_to_by", where.isEmpty() ? List.of() : List.of(described(where)), "carried_out_by", List.of(studio()));
     }
 
     /** Linked Art, "Conservation Activities": the treatment as a whole, and in it each step that changed the object. */
     private Object modification() {
-        return ScriptJson.object("type", "Modification", "_label", treatment.title(),
+        return JsonText.object("type", "Modification", "_label", treatment.title(),
                 "classified_as", List.of(typed("Type", Facet.PROCESS, "conservation")), "timespan", days(), "carried_out_by", List.of(studio()),
                 "part", treatment.steps().stream().filter(step -> !LOOKING.contains(step.kind())).map(this::step).toList());
     }
@@ -131,15 +131,15 @@ final class LinkedArt {
     /** The first and the last day on record, as the case study tells them; empty where there are not two. */
     private Optional<Object> days() {
         List<LocalDate> days = treatment.steps().stream().flatMap(step -> step.on().stream()).sorted().distinct().toList();
-        return days.size() < 2 ? Optional.empty() : Optional.of(ScriptJson.object("type", "TimeSpan",
+        return days.size() < 2 ? Optional.empty() : Optional.of(JsonText.object("type", "TimeSpan",
                 "begin_of_the_begin", days.get(0) + "T00:00:00Z", "end_of_the_end", days.get(days.size() - 1) + "T23:59:59Z"));
     }
 
     private Object step(Step step) {
         Words words = Words.in(treatment.language());
-        return ScriptJson.object("type", "Modification", "_label", new StepTitle(words, treatment).of(step),
+        return JsonText.object("type", "Modification", "_label", new StepTitle(words, treatment).of(step),
                 "technique", List.of(typed("Type", Facet.PROCESS, step.kind().word())),
-                "used_specific_object", used(step).stream().map(material -> ScriptJson.object("type", "HumanMadeObject", "_label", material.name(),
+                "used_specific_object", used(step).stream().map(material -> JsonText.object("type", "HumanMadeObject", "_label", material.name(),
                         "made_of", List.of(typed("Material", Facet.MATERIAL, material.substance().orElse(material.name()))))).toList());
     }
 
@@ -151,12 +151,12 @@ final class LinkedArt {
     }
 
     private Object studio() {
-        return ScriptJson.object("id", web.root(), "type", "Group", "_label", desk.library().studio().name());
+        return JsonText.object("id", web.root(), "type", "Group", "_label", desk.library().studio().name());
     }
 
     private Object page() {
-        return ScriptJson.object("type", "LinguisticObject", "_label", treatment.title(), "digitally_carried_by", List.of(
-                ScriptJson.object("type", "DigitalObject", "_label", treatment.title(), "format", "text/html",
-                        "access_point", List.of(ScriptJson.object("id", web.to(desk.path("index.html")), "type", "DigitalObject")))));
+        return JsonText.object("type", "LinguisticObject", "_label", treatment.title(), "digitally_carried_by", List.of(
+                JsonText.object("type", "DigitalObject", "_label", treatment.title(), "format", "text/html",
+                        "access_point", List.of(JsonText.object("id", web.to(desk.path("index.html")), "type", "DigitalObject")))));
     }
 }

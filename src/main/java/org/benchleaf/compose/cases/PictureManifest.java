@@ -12,8 +12,8 @@ import org.benchleaf.compose.part.CaseDesk;
 import org.benchleaf.compose.part.Clearance;
 import org.benchleaf.compose.part.Licences;
 import org.benchleaf.compose.part.PicturePair;
-import org.benchleaf.compose.part.ScriptJson;
 import org.benchleaf.compose.part.WebAddress;
+import org.benchleaf.json.JsonText;
 import org.benchleaf.model.Picture;
 import org.benchleaf.model.Studio;
 import org.benchleaf.model.TreatmentCase;
@@ -62,11 +62,11 @@ public final class PictureManifest {
     public DataFile file(Function<String, List<Size>> sizes) {
         TreatmentCase treatment = desk.treatment();
         Studio studio = desk.library().studio();
-        return new DataFile(desk.path(Paths.MANIFEST), ScriptJson.text(ScriptJson.object("@context", CONTEXT, "id", address(Paths.MANIFEST), "type", "Manifest",
+        return new DataFile(desk.path(Paths.MANIFEST), JsonText.script(JsonText.object("@context", CONTEXT, "id", address(Paths.MANIFEST), "type", "Manifest",
                 "label", said(treatment.title()), "summary", said(treatment.summary()),
                 "metadata", List.of(entry(words.say("fact.object"), treatment.object().kind())),
                 "rights", Licences.rights(treatment.publication().licence()), "requiredStatement", entry(words.say("manifest.credit"), credits()),
-                "provider", List.of(ScriptJson.object("id", web.root(), "type", "Agent", "label", said(studio.name()),
+                "provider", List.of(JsonText.object("id", web.root(), "type", "Agent", "label", said(studio.name()),
                         "homepage", List.of(homepage(web.root(), studio.name())))),
                 "homepage", List.of(homepage(address("index.html"), treatment.title())), "items", canvases(sizes))) + "\n");
     }
@@ -77,15 +77,15 @@ public final class PictureManifest {
     }
 
     private Object homepage(String address, String label) {
-        return ScriptJson.object("id", address, "type", "Text", "label", said(label), "format", "text/html");
+        return JsonText.object("id", address, "type", "Text", "label", said(label), "format", "text/html");
     }
 
     private Map<String, Object> entry(String label, String... values) {
-        return ScriptJson.object("label", said(label), "value", said(values));
+        return JsonText.object("label", said(label), "value", said(values));
     }
 
     private Map<String, Object> said(String... values) {
-        return ScriptJson.object(desk.treatment().language(), List.of(values));
+        return JsonText.object(desk.treatment().language(), List.of(values));
     }
 
     private String address(String file) {
@@ -109,9 +109,9 @@ public final class PictureManifest {
         Size size = largest(sizes.apply(first.id()));
         String id = address("canvas/" + first.id());
         List<Object> bodies = pictures.stream().map(picture -> image(picture, largest(sizes.apply(picture.id())))).toList();
-        return ScriptJson.object("id", id, "type", "Canvas", "label", said(first.caption()), "height", size.height(), "width", size.width(),
+        return JsonText.object("id", id, "type", "Canvas", "label", said(first.caption()), "height", size.height(), "width", size.width(),
                 "items", List.of(page(id + "/page", List.of(annotation(id + "/painting", "painting",
-                        bodies.size() == 1 ? bodies.get(0) : ScriptJson.object("type", "Choice", "items", bodies), id)))),
+                        bodies.size() == 1 ? bodies.get(0) : JsonText.object("type", "Choice", "items", bodies), id)))),
                 "annotations", marked(first, id, size));
     }
 
@@ -120,23 +120,23 @@ public final class PictureManifest {
     }
 
     private Object image(Picture picture, Size size) {
-        return ScriptJson.object("id", web.to(size.path()), "type", "Image", "format", "image/jpeg", "height", size.height(),
+        return JsonText.object("id", web.to(size.path()), "type", "Image", "format", "image/jpeg", "height", size.height(),
                 "width", size.width(), "label", said(Stream.of("before", "after").filter(picture.moment()::equals)
                         .map(moment -> words.say("comparison." + moment)).findFirst().orElse(picture.caption())));
     }
 
     private List<Object> marked(Picture picture, String canvas, Size size) {
         List<Object> notes = marks.on(picture.id()).stream().map(mark -> annotation(canvas + "/mark/" + mark.number(), "commenting",
-                ScriptJson.object("type", "TextualBody", "value", mark.text(), "language", desk.treatment().language(), "format", "text/plain"),
+                JsonText.object("type", "TextualBody", "value", mark.text(), "language", desk.treatment().language(), "format", "text/plain"),
                 canvas + "#" + mark.region(size.width(), size.height()))).toList();
         return notes.isEmpty() ? List.of() : List.of(page(canvas + "/marks", notes));
     }
 
     private static Object page(String id, List<Object> annotations) {
-        return ScriptJson.object("id", id, "type", "AnnotationPage", "items", annotations);
+        return JsonText.object("id", id, "type", "AnnotationPage", "items", annotations);
     }
 
     private static Object annotation(String id, String motivation, Object body, String target) {
-        return ScriptJson.object("id", id, "type", "Annotation", "motivation", motivation, "body", body, "target", target);
+        return JsonText.object("id", id, "type", "Annotation", "motivation", motivation, "body", body, "target", target);
     }
 }

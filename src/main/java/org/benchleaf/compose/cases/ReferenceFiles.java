@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.benchleaf.compose.part.CaseReference;
-import org.benchleaf.compose.part.ScriptJson;
+import org.benchleaf.json.JsonText;
 import org.benchleaf.page.DataFile;
 import org.benchleaf.page.Paths;
 
@@ -76,9 +76,9 @@ final class ReferenceFiles {
     }
 
     String csl() {
-        return ScriptJson.text(List.of(ScriptJson.object("id", reference.id(), "type", "document", "title", reference.title(),
+        return JsonText.script(List.of(JsonText.object("id", reference.id(), "type", "document", "title", reference.title(),
                 "author", reference.authors().stream().map(ReferenceFiles::name).toList(), "publisher", reference.publisher(),
-                "issued", reference.day().map(day -> ScriptJson.object("date-parts",
+                "issued", reference.day().map(day -> JsonText.object("date-parts",
                         List.of(List.of(day.getYear(), day.getMonthValue(), day.getDayOfMonth())))),
                 "version", reference.version(), "language", reference.language(), "DOI", reference.doi(),
                 "URL", reference.address()))) + "\n";
@@ -86,8 +86,8 @@ final class ReferenceFiles {
 
     private static Map<String, Object> name(String author) {
         int comma = author.indexOf(", ");
-        return comma < 0 ? ScriptJson.object("literal", author)
-                : ScriptJson.object("family", author.substring(0, comma), "given", author.substring(comma + 2));
+        return comma < 0 ? JsonText.object("literal", author)
+                : JsonText.object("family", author.substring(0, comma), "given", author.substring(comma + 2));
     }
 
     /** Where the case is found for good: the persistent identifier, else its address; empty if it has neither. */

@@ -14,11 +14,11 @@ import org.benchleaf.compose.part.Clearance;
 import org.benchleaf.compose.part.ColourTable;
 import org.benchleaf.compose.part.DataTable;
 import org.benchleaf.compose.part.Licences;
-import org.benchleaf.compose.part.ScriptJson;
 import org.benchleaf.compose.part.Sheet;
 import org.benchleaf.compose.part.TrialTables;
 import org.benchleaf.derive.FigureTable;
 import org.benchleaf.derive.figure.WorkedResult;
+import org.benchleaf.json.JsonText;
 import org.benchleaf.model.Part;
 import org.benchleaf.model.Step;
 import org.benchleaf.page.DataFile;
@@ -103,11 +103,11 @@ final class ResultData {
         if (hasFigures()) {
             files.add(download("application/json", "figures.json"));
         }
-        return ScriptJson.object("@context", "https://schema.org", "@type", "Dataset", "name", desk.treatment().title(),
+        return JsonText.object("@context", "https://schema.org", "@type", "Dataset", "name", desk.treatment().title(),
                 "description", words.say("results.lead"),
                 "license", Licences.address(desk.treatment().publication().licence()),
                 "inLanguage", desk.treatment().language(), "isBasedOn", desk.basis(),
-                "creator", ScriptJson.object("@type", "Organization", "name", sheet.library().studio().name()),
+                "creator", JsonText.object("@type", "Organization", "name", sheet.library().studio().name()),
                 "variableMeasured", desk.worked().results().stream().flatMap(this::variables).toList(),
                 "distribution", files);
     }
@@ -118,7 +118,7 @@ final class ResultData {
 
     private Object variable(WorkedResult result, Figure figure) {
         Amount amount = sheet.amount(figure);
-        return ScriptJson.object("@type", "PropertyValue", "name", figure.label(), "value", amount.number(),
+        return JsonText.object("@type", "PropertyValue", "name", figure.label(), "value", amount.number(),
                 "unitText", amount.unit().isEmpty() ? null : amount.unit(),
                 "measurementTechnique", technique(result));
     }
@@ -136,6 +136,6 @@ final class ResultData {
 
     /** One of the files, which lie beside the page in the language of the original. */
     private Object download(String format, String file) {
-        return ScriptJson.object("@type", "DataDownload", "encodingFormat", format, "contentUrl", sheet.way(desk.path(file)));
+        return JsonText.object("@type", "DataDownload", "encodingFormat", format, "contentUrl", sheet.way(desk.path(file)));
     }
 }

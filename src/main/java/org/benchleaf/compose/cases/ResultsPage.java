@@ -17,10 +17,10 @@ import org.benchleaf.compose.part.CasePageName;
 import org.benchleaf.compose.part.ChoiceFacts;
 import org.benchleaf.compose.part.Clearance;
 import org.benchleaf.compose.part.Evidence;
-import org.benchleaf.compose.part.ScriptJson;
 import org.benchleaf.compose.part.Sheet;
 import org.benchleaf.compose.site.RuleStatements;
 import org.benchleaf.compose.site.RulesPage;
+import org.benchleaf.json.JsonText;
 import org.benchleaf.model.Finding;
 import org.benchleaf.model.Step;
 import org.benchleaf.model.TreatmentCase;
@@ -79,7 +79,7 @@ public final class ResultsPage implements CasePageMaker {
         }
         findings(sheet, desk).forEach(sheet::add);
         files(sheet, desk, data).ifPresent(sheet::add);
-        sheet.linkedData(ScriptJson.text(data.linkedData()));
+        sheet.linkedData(JsonText.script(data.linkedData()));
         return desk.finish(sheet, NAME, words.say("results.page-description", "case", desk.treatment().title()));
     }
 

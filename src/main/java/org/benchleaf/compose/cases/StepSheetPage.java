@@ -12,11 +12,11 @@ import org.benchleaf.compose.part.CasePageName;
 import org.benchleaf.compose.part.Clearance;
 import org.benchleaf.compose.part.HazardMaker;
 import org.benchleaf.compose.part.PartFacts;
-import org.benchleaf.compose.part.ScriptJson;
 import org.benchleaf.compose.part.Sheet;
 import org.benchleaf.compose.part.WorkingMaker;
 import org.benchleaf.derive.figure.Preparation;
 import org.benchleaf.derive.time.Timeline;
+import org.benchleaf.json.JsonText;
 import org.benchleaf.model.Step;
 import org.benchleaf.model.TreatmentCase;
 import org.benchleaf.page.BenchDesk;
@@ -161,16 +161,16 @@ public final class StepSheetPage implements CasePageMaker {
         TreatmentCase treatment = desk.treatment();
         List<Object> list = new ArrayList<>();
         for (BenchStep step : steps) {
-            list.add(ScriptJson.object("@type", "HowToStep", "position", step.number(), "name", step.kind(),
+            list.add(JsonText.object("@type", "HowToStep", "position", step.number(), "name", step.kind(),
                     "text", treatment.steps().get(step.number() - 1).instruction(), "url", "#" + step.anchor()));
         }
-        return ScriptJson.text(ScriptJson.object("@context", "https://schema.org", "@type", "HowTo", "name", treatment.title(),
+        return JsonText.script(JsonText.object("@context", "https://schema.org", "@type", "HowTo", "name", treatment.title(),
                 "inLanguage", treatment.language(), "license", treatment.publication().licence(),
                 "isBasedOn", desk.basis(),
                 "totalTime", Optional.of(desk.worked().timeline()).filter(Timeline::complete)
                         .map(timeline -> sheet.numbers().iso(timeline.total())),
                 "supply", treatment.solutions().stream().map(solution ->
-                        ScriptJson.object("@type", "HowToSupply", "name", solution.name())).toList(),
+                        JsonText.object("@type", "HowToSupply", "name", solution.name())).toList(),
                 "step", list));
     }
 }

@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.benchleaf.compose.part.DataTable;
-import org.benchleaf.compose.part.ScriptJson;
 import org.benchleaf.compose.part.Sheet;
 import org.benchleaf.derive.classes.ClassPlan;
 import org.benchleaf.derive.classes.ScheduleReading;
+import org.benchleaf.json.JsonText;
 import org.benchleaf.page.DataFile;
 
 /** The files of a class: its plan as CSV and JSON, and a calendar for each who takes part. */
@@ -45,15 +45,15 @@ final class ClassFiles {
     private static String json(ClassDesk desk) {
         List<Object> parts = new ArrayList<>();
         for (ScheduleReading.Turn turn : desk.reading().turns()) {
-            parts.add(ScriptJson.object("station", turn.station(), "part", turn.name(), "from", turn.from().toString(),
+            parts.add(JsonText.object("station", turn.station(), "part", turn.name(), "from", turn.from().toString(),
                     "to", turn.to().toString(), "takes", turn.takes()));
         }
         List<Object> begin = new ArrayList<>();
         for (ClassPlan.Start start : desk.plan().starts()) {
-            begin.add(ScriptJson.object("solution", start.solution(), "batch", start.batch().number(), "begin", start.begin().toString(),
+            begin.add(JsonText.object("solution", start.solution(), "batch", start.batch().number(), "begin", start.begin().toString(),
                     "ready", start.readyFor().toString()));
         }
-        return ScriptJson.text(ScriptJson.object("class", desk.course().id(), "title", desk.course().title(),
+        return JsonText.script(JsonText.object("class", desk.course().id(), "title", desk.course().title(),
                 "minutes", desk.reading().minutes(), "floor", desk.reading().floor(), "begin", begin, "parts", parts)) + "\n";
     }
 }

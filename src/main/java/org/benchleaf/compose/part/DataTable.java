@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import org.benchleaf.json.JsonText;
 import org.benchleaf.page.Link;
 import org.benchleaf.page.Table;
 import org.benchleaf.text.RichText;
@@ -93,15 +94,15 @@ public record DataTable(String id, String caption, List<Column> columns, List<Li
 
     /** What the file holds, for programs (CSV on the Web). */
     public String metadata(String language, Optional<String> licence, Optional<String> source) {
-        return ScriptJson.text(ScriptJson.object(
-                "@context", List.of("http://www.w3.org/ns/csvw", ScriptJson.object("@language", language)),
-                "url", file(), "dc:title", caption, "dc:license", licence.map(one -> ScriptJson.object("@id", Licences.address(one))),
+        return JsonText.script(JsonText.object(
+                "@context", List.of("http://www.w3.org/ns/csvw", JsonText.object("@language", language)),
+                "url", file(), "dc:title", caption, "dc:license", licence.map(one -> JsonText.object("@id", Licences.address(one))),
                 "dc:source", source,
-                "tableSchema", ScriptJson.object("columns", columns.stream().map(DataTable::described).toList()))) + "\n";
+                "tableSchema", JsonText.object("columns", columns.stream().map(DataTable::described).toList()))) + "\n";
     }
 
     private static Object described(Column column) {
-        return ScriptJson.object("name", column.name().replaceAll("[^A-Za-z0-9]+", "_"), "titles", column.name(),
+        return JsonText.object("name", column.name().replaceAll("[^A-Za-z0-9]+", "_"), "titles", column.name(),
                 "datatype", column.numbers() ? "number" : "string",
                 "dc:description", column.unit().isEmpty() ? column.header() : column.header() + ", in " + column.unit());
     }

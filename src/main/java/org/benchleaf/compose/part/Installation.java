@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import org.benchleaf.json.JsonText;
 import org.benchleaf.model.Studio;
 import org.benchleaf.page.DataFile;
 import org.benchleaf.page.KeptOffline;
@@ -30,10 +31,10 @@ public final class Installation {
     /** The manifest: every address in it is relative, so that the site may lie anywhere on a server. */
     public static DataFile manifest(Studio studio, String language) {
         Words words = Words.in(language);
-        return new DataFile("manifest.webmanifest", ScriptJson.text(ScriptJson.object("name", studio.name(), "short_name",
+        return new DataFile("manifest.webmanifest", JsonText.script(JsonText.object("name", studio.name(), "short_name",
                 studio.name(), "description", studio.about(), "lang", words.language(), "dir", Frames.direction(words.language()),
                 "start_url", "./", "scope", "./", "display", "minimal-ui", "background_color", PAPER,
-                "theme_color", PAPER, "icons", List.of(ScriptJson.object("src", "assets/icon.svg", "type", "image/svg+xml",
+                "theme_color", PAPER, "icons", List.of(JsonText.object("src", "assets/icon.svg", "type", "image/svg+xml",
                         "sizes", "any")))) + "\n");
     }
 

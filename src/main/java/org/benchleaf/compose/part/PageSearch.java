@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import org.benchleaf.json.JsonText;
 import org.benchleaf.page.DataFile;
 import org.benchleaf.page.Page;
 import org.benchleaf.words.Words;
@@ -110,8 +111,8 @@ public final class PageSearch {
 
     /** The page's sentences, as a script, for no page may fetch. */
     public DataFile sentences() {
-        StringBuilder list = new StringBuilder("BENCHLEAF_SENTENCES(").append(ScriptJson.text(page.path())).append(", [\n");
-        sentences.forEach(sentence -> list.append(ScriptJson.text(sentence)).append(",\n"));
+        StringBuilder list = new StringBuilder("BENCHLEAF_SENTENCES(").append(JsonText.script(page.path())).append(", [\n");
+        sentences.forEach(sentence -> list.append(JsonText.script(sentence)).append(",\n"));
         return new DataFile(sentencesOf(page.path()), list.append("]);\n").toString());
     }
 

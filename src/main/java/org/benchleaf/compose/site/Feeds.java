@@ -9,10 +9,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.benchleaf.compose.part.CaseCard;
-import org.benchleaf.compose.part.ScriptJson;
 import org.benchleaf.compose.part.SiteDesk;
 import org.benchleaf.compose.part.WebAddress;
 import org.benchleaf.compose.part.XmlText;
+import org.benchleaf.json.JsonText;
 import org.benchleaf.model.Studio;
 import org.benchleaf.page.DataFile;
 import org.benchleaf.page.Paths;
@@ -88,18 +88,18 @@ public final class Feeds {
         List<String> head = new ArrayList<>(List.of(member("version", JSON_FEED), member("title", studio.name()),
                 member("home_page_url", web.root()), member("feed_url", web.to(Paths.JSON_FEED)),
                 member("description", studio.about()), member("language", language),
-                "\"authors\":" + ScriptJson.text(List.of(ScriptJson.object("name", studio.name())))));
+                "\"authors\":" + JsonText.script(List.of(JsonText.object("name", studio.name())))));
         head.add("\"items\":[\n" + newest.stream().map(this::item).collect(Collectors.joining(BETWEEN)) + "\n]");
         return "{" + String.join(BETWEEN, head) + "}\n";
     }
 
     private static String member(String name, String value) {
-        return ScriptJson.text(name) + ":" + ScriptJson.text(value);
+        return JsonText.script(name) + ":" + JsonText.script(value);
     }
 
     private String item(CaseCard card) {
         String address = web.to(card.path());
-        return ScriptJson.text(ScriptJson.object("id", address, "url", address, "title", card.title(),
+        return JsonText.script(JsonText.object("id", address, "url", address, "title", card.title(),
                 "content_text", summary(card), "date_modified", instant(card), "language", card.language()));
     }
 }

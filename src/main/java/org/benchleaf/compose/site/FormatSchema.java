@@ -1,7 +1,5 @@
 package org.benchleaf.compose.site;
 
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -11,7 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.StreamSupport;
+import org.benchleaf.json.JsonTree;
 import org.benchleaf.page.DataFile;
 import org.benchleaf.page.KeyList;
 
@@ -21,13 +19,12 @@ final class FormatSchema {
     /** The formats, in the order in which an author meets them. */
     static final List<String> NAMES = List.of("case", "translation", "studio", "materials", "glossary", "sources",
             "class", "issues", "substances", "record");
-    private static final ObjectMapper JSON = new ObjectMapper();
 
     private final String name;
     private final String text;
-    private final JsonNode root;
+    private final JsonTree root;
 
-    private FormatSchema(String name, String text, JsonNode root) {
+    private FormatSchema(String name, String text, JsonTree root) {
         this.name = name;
         this.text = text;
         this.root = root;
@@ -39,7 +36,7 @@ final class FormatSchema {
                 throw new IllegalStateException("the schema of " + name + " is missing from the program");
             }
             String text = new String(file.readAllBytes(), StandardCharsets.UTF_8);
-            return new FormatSchema(name, text, JSON.readTree(text));
+            return new FormatSchema(name, text, JsonTree.read(text));
         } catch (IOException broken) {
             throw new UncheckedIOException("the schema of " + name + " cannot be read", broken);
         }
@@ -60,11 +57,11 @@ final class FormatSchema {
     }
 
     String title() {
-        return root.path("title").asText();
+        return root.at("title").text();
     }
 
     String description() {
-        return root.path("description").asText();
+        return root.at("description").text();
     }
 
     /** The keys at the head of the file that hold no others. */
@@ -85,76 +82,70 @@ final class FormatSchema {
             if (!children(node).isEmpty()) {
                 List<KeyList.Entry> entries = new ArrayList<>();
                 collect(key, node, needed(holder(), key), entries);
-                groups.put(node.path("title").asText(key), entries);
+                groups.put(node.at("title").textOr(key), entries);
             }
         });
         return groups;
     }
 
     /** Where keys are ids, as in a glossary, the head of the file is one such entry. */
-    private JsonNode holder() {
-        return root.path("properties").isObject() ? root : root.path("additionalProperties");
+    private JsonTree holder() {
+        return root.at("properties").isObject() ? root : root.at("additionalProperties");
     }
 
-    private Map<String, JsonNode> heads() {
-        return fields(holder().path("properties"));
+    private Map<String, JsonTree> heads() {
+        return holder().at("properties").fields();
     }
 
-    private static void collect(String path, JsonNode node, boolean needed, List<KeyList.Entry> into) {
+    private static void collect(String path, JsonTree node, boolean needed, List<KeyList.Entry> into) {
         into.add(entry(path, node, needed));
         children(node).forEach((key, child) -> collect(path + (isList(node) ? "[]." : ".") + key, child,
-                needed(isList(node) ? node.path("items") : node, key), into));
+                needed(isList(node) ? node.at("items") : node, key), into));
     }
 
     /** What stands below a key: its own keys, those of a list's items, or what stands under each id. */
-    private static Map<String, JsonNode> children(JsonNode node) {
-        JsonNode holder = isList(node) ? node.path("items") : node;
-        Map<String, JsonNode> children = fields(holder.path("properties"));
-        if (holder.path("additionalProperties").isObject()) {
-            children.put("…", holder.path("additionalProperties"));
+    private static Map<String, JsonTree> children(JsonTree node) {
+        JsonTree holder = isList(node) ? node.at("items") : node;
+        Map<String, JsonTree> children = holder.at("properties").fields();
+        if (holder.at("additionalProperties").isObject()) {
+            children.put("…", holder.at("additionalProperties"));
         }
         return children;
     }
 
-    private static boolean isList(JsonNode node) {
-        return node.path("items").isObject();
+    private static boolean isList(JsonTree node) {
+        return node.at("items").isObject();
     }
 
-    private static Map<String, JsonNode> fields(JsonNode object) {
-        Map<String, JsonNode> fields = new LinkedHashMap<>();
-        object.properties().forEach(one -> fields.put(one.getKey(), one.getValue()));
-        return fields;
+    private static boolean needed(JsonTree holder, String key) {
+        return holder.at("required").items().stream().anyMatch(name -> name.text().equals(key));
     }
 
-    private static boolean needed(JsonNode holder, String key) {
-        return StreamSupport.stream(holder.path("required").spliterator(), false)
-                .anyMatch(name -> name.asText().equals(key));
-    }
-
-    private static KeyList.Entry entry(String path, JsonNode node, boolean needed) {
-        JsonNode holder = node.has("enum") ? node : node.path("items");
+    private static KeyList.Entry entry(String path, JsonTree node, boolean needed) {
+        JsonTree holder = node.has("enum") ? node : node.at("items");
         List<KeyList.Word> allowed = new ArrayList<>();
-        for (int at = 0; at < holder.path("enum").size(); at++) {
-            allowed.add(new KeyList.Word(holder.path("enum").get(at).asText(),
-                    Optional.of(holder.path("enumDescriptions").path(at).asText()).filter(means -> !means.isEmpty())));
+        List<JsonTree> words = holder.at("enum").items();
+        for (int at = 0; at < words.size(); at++) {
+            allowed.add(new KeyList.Word(words.get(at).text(),
+                    Optional.of(holder.at("enumDescriptions").at(at).text()).filter(means -> !means.isEmpty())));
         }
-        Optional<String> example = children(node).isEmpty() && node.path("examples").size() > 0
-                ? Optional.of(written(node.path("examples").get(0))) : Optional.empty();
-        return new KeyList.Entry(path, needed, node.path("description").asText(), allowed, example);
+        Optional<String> example = children(node).isEmpty()
+                ? node.at("examples").items().stream().findFirst().map(FormatSchema::written) : Optional.empty();
+        return new KeyList.Entry(path, needed, node.at("description").text(), allowed, example);
     }
 
     /** An example as it stands in a case file: a list in brackets, a group in braces. */
-    private static String written(JsonNode value) {
-        if (value.isArray()) {
+    private static String written(JsonTree value) {
+        if (value.isList()) {
             List<String> items = new ArrayList<>();
-            value.forEach(item -> items.add(written(item)));
+            value.items().forEach(item -> items.add(written(item)));
             return "[" + String.join(", ", items) + "]";
         }
         if (value.isObject()) {
             List<String> pairs = new ArrayList<>();
-            fields(value).forEach((key, item) -> pairs.add(key + ": " + written(item)));
+            value.fields().forEach((key, item) -> pairs.add(key + ": " + written(item)));
             return "{" + String.join(", ", pairs) + "}";
         }
-        return value.asText();
+        return value.text();
     }
 }

@@ -9,10 +9,10 @@ import java.util.Set;
 import java.util.stream.Stream;
 import org.benchleaf.compose.part.CaseCard;
 import org.benchleaf.compose.part.GlossaryTerms;
-import org.benchleaf.compose.part.ScriptJson;
 import org.benchleaf.compose.part.SearchEntry;
 import org.benchleaf.compose.part.Stems;
 import org.benchleaf.compose.part.WordList;
+import org.benchleaf.json.JsonText;
 import org.benchleaf.model.Library;
 import org.benchleaf.model.LibraryTexts;
 import org.benchleaf.model.Phrases;
@@ -88,9 +88,9 @@ public final class SearchIndex {
     }
 
     private static String head(int files, List<LineKind> kinds, SharedWords shared) {
-        return "window.BENCHLEAF_INDEX_FILES = " + files + ";\nwindow.BENCHLEAF_KINDS = " + ScriptJson.text(kinds.stream().map(kind ->
-                ScriptJson.object("n", kind.label(), "r", kind.rank())).toList())
-                + ";\nwindow.BENCHLEAF_WORDS = " + ScriptJson.text(shared.packed()) + ";\n";
+        return "window.BENCHLEAF_INDEX_FILES = " + files + ";\nwindow.BENCHLEAF_KINDS = " + JsonText.script(kinds.stream().map(kind ->
+                JsonText.object("n", kind.label(), "r", kind.rank())).toList())
+                + ";\nwindow.BENCHLEAF_WORDS = " + JsonText.script(shared.packed()) + ";\n";
     }
 
     private static List<List<String>> parts(List<String> lines, int head) {
@@ -130,7 +130,7 @@ public final class SearchIndex {
     }
 
     private static String line(SearchEntry entry, List<LineKind> kinds, SharedWords shared) {
-        return ScriptJson.text(ScriptJson.object("h", entry.path(), "t", entry.title(), "k", kinds.indexOf(LineKind.of(entry)),
+        return JsonText.script(JsonText.object("h", entry.path(), "t", entry.title(), "k", kinds.indexOf(LineKind.of(entry)),
                 "a", given(entry.about()), "s", given(shared.placesIn(entry.strong())),
                 "w", given(shared.placesIn(entry.weak())), "x", given(shared.othersIn(entry.strong())),
                 "y", given(shared.othersIn(entry.weak()))));

@@ -2,7 +2,7 @@ package org.benchleaf.compose.site;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.benchleaf.compose.part.ScriptJson;
+import org.benchleaf.json.JsonText;
 import org.benchleaf.model.Studio;
 import org.benchleaf.page.DataFile;
 import org.benchleaf.page.Paths;
@@ -24,6 +24,6 @@ public final class SiteReference {
 
     /** In YAML a text in double quotation marks is written as in JSON. */
     private static String quoted(String text) {
-        return ScriptJson.text(text);
+        return JsonText.script(text);
     }
 }

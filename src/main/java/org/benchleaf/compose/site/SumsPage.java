@@ -5,12 +5,12 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.benchleaf.calculate.FormularyText;
-import org.benchleaf.compose.part.ScriptJson;
 import org.benchleaf.compose.part.Sheet;
 import org.benchleaf.compose.part.SiteDesk;
 import org.benchleaf.compose.part.SitePageMaker;
 import org.benchleaf.compose.part.SitePageName;
 import org.benchleaf.compose.part.WorkingMaker;
+import org.benchleaf.json.JsonText;
 import org.benchleaf.model.Formulary;
 import org.benchleaf.model.Method;
 import org.benchleaf.page.DataFile;
@@ -54,7 +54,7 @@ public final class SumsPage implements SitePageMaker {
     /** What the calculations need to know, as a script that is loaded with them. */
     public static DataFile data(String language, Formulary formulary) {
         Words words = Words.in(language);
-        return new DataFile(Paths.SUMS_DATA, "window.BENCHLEAF_SUMS = " + ScriptJson.text(ScriptJson.object(
+        return new DataFile(Paths.SUMS_DATA, "window.BENCHLEAF_SUMS = " + JsonText.script(JsonText.object(
                 "formulary", FormularyText.of(formulary), "mark", NumberText.in(words).fixed(0.5, 1).substring(1, 2),
                 "weeks", words.say("unit.weeks"))) + ";\n");
     }
