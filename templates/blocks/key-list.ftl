@@ -1,5 +1,5 @@
 <#-- The keys of a file.
-     entries  each with path, needed, about, allowed (each with word, means), explained (whether one has a meaning), example (may be empty)
+     entries  each with path, needed, about, allowed (each with word, means), open (whether others may be written), explained (whether one has a meaning), example (may be empty)
      words    fixed labels -->
 <#macro keyList entries words>
 <dl class="key-list">
@@ -9,7 +9,7 @@
     <dd>
       <p>${entry.about}</p>
       <#if entry.explained()>
-      <p class="key-list__small">${words.allowed}</p>
+      <p class="key-list__small">${entry.open?then(words.known, words.allowed)}</p>
       <ul class="key-list__words">
         <#list entry.allowed as one><li><code>${one.word}</code><#if one.means?has_content>: ${one.means}</#if></li></#list>
       </ul>

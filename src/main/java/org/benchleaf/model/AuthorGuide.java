@@ -9,16 +9,20 @@ import java.util.Optional;
  * @param firstCase a first case, step by step
  * @param testWords the closed words for the results of spot tests
  * @param endPoints the wordings of end points that are held against readings
+ * @param licences the licences of publications that are known
  * @param figures the figures that a story can cite
  */
-public record AuthorGuide(List<Lesson> firstCase, TestWords testWords, List<EndPointWording> endPoints, List<CitableFigure> figures) {
+public record AuthorGuide(List<Lesson> firstCase, TestWords testWords, List<EndPointWording> endPoints,
+        List<SourceLicence> licences, List<CitableFigure> figures) {
 
     /** Of a book, which is for readers. */
-    public static final AuthorGuide EMPTY = new AuthorGuide(List.of(), new TestWords(List.of()), List.of(), List.of());
+    public static final AuthorGuide EMPTY = new AuthorGuide(List.of(), new TestWords(List.of()), List.of(), List.of(),
+            List.of());
 
     public AuthorGuide {
         firstCase = List.copyOf(firstCase);
         endPoints = List.copyOf(endPoints);
+        licences = List.copyOf(licences);
         figures = List.copyOf(figures);
     }
 

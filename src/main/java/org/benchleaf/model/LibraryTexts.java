@@ -151,7 +151,7 @@ public final class LibraryTexts {
                 map(from.wordings(), one -> new Reference.Wording(one.key(), text(one.words()), text(one.remedy()))),
                 from.limits(), publicCare(from.publicCare()), from.things(), each(from.compared(), this::compared), from.thesaurus(),
                 map(from.layOut(), one -> new LayOutRow(one.role(), one.each(), one.per(), one.usedUp(), text(one.words()))),
-                from.shapes());
+                from.shapes(), from.hazardClasses());
     }
 
     private Reference.Caution caution(Reference.Caution from) {

@@ -10,7 +10,7 @@ import org.benchleaf.quantity.Quantity;
  *
  * @param id how files refer to it
  * @param name what the label says
- * @param kind such as {@code liquid}, {@code solid}, {@code tissue}, {@code support}, {@code absorbent}, {@code tool}, {@code adhesive}
+ * @param kind of {@link MaterialKind}, or a word of the studio's own
  * @param plain one sentence for the public
  * @param substance key of the table of substances, for hazards and molar mass
  * @param strength as bought, for a stock
@@ -30,16 +30,12 @@ public record Material(String id, String name, String kind, String plain, Option
         Optional<Quantity> width, Optional<Quantity> uptake, Optional<Quantity> keeps, Optional<String> kept,
         Set<String> traits, Optional<String> source, Place place) {
 
-    /** Kinds of things that are no chemicals. */
-    private static final Set<String> THINGS =
-            Set.of("tissue", "support", "absorbent", "tool", "board", "housing", "indicator");
-
     public Material {
         traits = Set.copyOf(traits);
     }
 
     /** Whether it is asked what it can do: whatever is of no kind that is known to be a thing, or is made of a named substance. */
     public boolean isChemical() {
-        return substance.isPresent() || !THINGS.contains(kind);
+        return substance.isPresent() || MaterialKind.of(kind).filter(MaterialKind::isThing).isEmpty();
     }
 }

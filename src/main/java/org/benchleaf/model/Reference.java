@@ -35,6 +35,7 @@ import org.benchleaf.quantity.Quantity;
  * @param thesaurus identifiers of terms
  * @param layOut how many of each thing are laid out, by what it is in a step
  * @param shapes what things of the bench look like; of the rows that fit, the first counts
+ * @param hazardClasses every class that a substance may be given, each with the codes of its statements
  */
 public record Reference(Map<String, Substance> substances, Map<String, Statement> statements,
         Map<String, Pictogram> pictograms, Map<String, Equipment> equipment, List<MixtureRule> rules,
@@ -42,7 +43,7 @@ public record Reference(Map<String, Substance> substances, Map<String, Statement
         List<ClaimWord> claims, List<Incompatible> incompatible, List<Access> access,
         List<AcuteRoute> acute, Map<String, Precedence> precedence, Map<String, Wording> wordings, HazardLimits limits,
         PublicCare publicCare, ThingWords things, List<ComparedMaterial> compared, Thesaurus thesaurus,
-        Map<String, LayOutRow> layOut, List<ThingShape> shapes) {
+        Map<String, LayOutRow> layOut, List<ThingShape> shapes, Map<String, Set<String>> hazardClasses) {
 
     private static final Pattern NO_WORD = Pattern.compile("[^\\p{L}\\p{N}]+");
 
@@ -68,7 +69,7 @@ public record Reference(Map<String, Substance> substances, Map<String, Statement
     public Reference draining(HazardLimits.Limit window) {
         return new Reference(substances, statements, pictograms, equipment, rules, cautions, waste, firstAid, labels, claims,
                 incompatible, access, acute, precedence, wordings, limits.draining(window), publicCare, things, compared, thesaurus,
-                layOut, shapes);
+                layOut, shapes, hazardClasses);
     }
 
     /**

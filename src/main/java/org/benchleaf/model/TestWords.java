@@ -31,14 +31,19 @@ public record TestWords(List<WordSet> sets) {
      * Words that belong together.
      *
      * @param name what is tested with, in words
-     * @param indicators the indicators whose results they are; liquids and materials belong to the first set
+     * @param with the indicators whose results they are; liquids and materials belong to the first set
      * @param kinds kinds of material that belong here, such as an indicator that the studio entered itself
      */
-    public record WordSet(String name, List<String> indicators, List<String> kinds, List<Word> words) {
+    public record WordSet(String name, List<Indicator> with, List<String> kinds, List<Word> words) {
         public WordSet {
-            indicators = List.copyOf(indicators);
+            with = List.copyOf(with);
             kinds = List.copyOf(kinds);
             words = List.copyOf(words);
+        }
+
+        /** The names of the indicators. */
+        public List<String> indicators() {
+            return with.stream().map(Indicator::name).toList();
         }
 
         /** The result that an author's words mean; empty if they are none of the list. */
@@ -84,6 +89,15 @@ public record TestWords(List<WordSet> sets) {
         private Optional<Word> first(TestResult.Group group) {
             return words.stream().filter(word -> word.group() == group).findFirst();
         }
+    }
+
+    /**
+     * What a test may be made with that is neither a solution nor a material.
+     *
+     * @param name as it is written under {@code with}
+     * @param means what it is and what it shows, in a few words
+     */
+    public record Indicator(String name, String means) {
     }
 
     /**

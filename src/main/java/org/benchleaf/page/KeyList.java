@@ -23,11 +23,17 @@ public record KeyList(List<Entry> entries, Map<String, String> words) implements
      * @param needed whether it must be there
      * @param about what it means
      * @param allowed the words it may be; empty if it is free
+     * @param open whether other words may be written too
      * @param example as it is written; empty for a key that only holds others
      */
-    public record Entry(String path, boolean needed, String about, List<Word> allowed, Optional<String> example) {
+    public record Entry(String path, boolean needed, String about, List<Word> allowed, boolean open, Optional<String> example) {
         public Entry {
             allowed = List.copyOf(allowed);
+        }
+
+        /** Of a key that takes these words alone, or any text. */
+        public Entry(String path, boolean needed, String about, List<Word> allowed, Optional<String> example) {
+            this(path, needed, about, allowed, false, example);
         }
 
         /** Whether one of the words has a meaning of its own beside it. */

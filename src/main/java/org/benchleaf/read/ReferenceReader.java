@@ -118,7 +118,8 @@ public final class ReferenceReader {
                         Set.copyOf(row.textsOf("no pictogram beside", statements.keySet())), row.text("source"))),
                 table("hazard-words", row -> new Reference.Wording(row.key(), row.text("words"),
                         row.optionalText("do"))), limits(), publicCare(), things(),
-                list("compared", ReferenceReader::compared), thesaurus(), LayOutReader.rows(), ThingShapeReader.rows());
+                list("compared", ReferenceReader::compared), thesaurus(), LayOutReader.rows(), ThingShapeReader.rows(),
+                classes);
     }
 
     private PublicCare publicCare() {

@@ -8,7 +8,8 @@ import org.benchleaf.model.SourceLicence;
 /** Reads what a licence means for a retelling from the program's table of licences. */
 public final class SourceLicenceReader {
 
-    private static final List<Row> SHIPPED = OwnYaml.list("/reference/source-licences.yaml").stream().map(Row::of).toList();
+    private static final String TABLE = "/reference/source-licences.yaml";
+    private static final List<Row> SHIPPED = OwnYaml.list(TABLE).stream().map(Row::of).toList();
 
     private record Row(List<String> licences, boolean allows, Optional<String> keep, List<String> onward) {
 
@@ -22,6 +23,11 @@ public final class SourceLicenceReader {
     }
 
     private SourceLicenceReader() {
+    }
+
+    /** Every licence that is known, as an author writes it, in the order of the table. */
+    public static List<SourceLicence> known() {
+        return SHIPPED.stream().flatMap(row -> row.licences().stream()).map(words -> of(words, Place.file(TABLE))).toList();
     }
 
     /** What the words of an author about a licence mean; a licence that the table lacks is not known to allow anything. */

@@ -19,10 +19,16 @@ public final class TestWordsReader {
     }
 
     private static TestWords.WordSet set(OwnYaml row) {
-        TestWords.WordSet set = new TestWords.WordSet(row.text("key"), row.texts("of"), row.texts("kinds"),
+        TestWords.WordSet set = new TestWords.WordSet(row.text("key"), row.children("of").stream().map(TestWordsReader::indicator).toList(), row.texts("kinds"),
                 row.children("words").stream().map(TestWordsReader::word).toList());
         row.allRead();
         return set;
+    }
+
+    private static TestWords.Indicator indicator(OwnYaml row) {
+        TestWords.Indicator indicator = new TestWords.Indicator(row.text("name"), row.text("means"));
+        row.allRead();
+        return indicator;
     }
 
     private static TestWords.Word word(OwnYaml row) {

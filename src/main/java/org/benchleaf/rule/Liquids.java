@@ -10,10 +10,12 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.benchleaf.model.Library;
 import org.benchleaf.model.Material;
+import org.benchleaf.model.MaterialKind;
 import org.benchleaf.model.Recipe;
 import org.benchleaf.model.Reference;
 import org.benchleaf.model.Solution;
@@ -24,8 +26,6 @@ import org.benchleaf.quantity.Quantity;
 /** What is in the liquids of a case: solutions are followed down to the materials they are made of. */
 final class Liquids {
 
-    private static final Set<String> LIQUID_KINDS = Set.of("liquid", "adhesive");
-    private static final Set<String> DRY_KINDS = Set.of("solid", "powder", "gas");
     private static final Set<String> LIQUID_FORMS = Set.of("liquid", "solution");
     private static final String WATER = "water";
 
@@ -62,14 +62,18 @@ final class Liquids {
     /** Whether the id names something wet: a solution of the case, or a material that is a liquid by its kind or by what it is made of. */
     boolean isLiquid(String id) {
         return solutions.containsKey(id)
-                || material(id).filter(material -> LIQUID_KINDS.contains(material.kind()) || isLiquidByContents(material)).isPresent();
+                || material(id).filter(material -> isOfKind(material, MaterialKind::isWet) || isLiquidByContents(material)).isPresent();
     }
 
     /** Whatever its kind is called, such as "solvent" or "wipe": its substance is a liquid, or it is sold as a solution with a strength or a pH. */
     private boolean isLiquidByContents(Material material) {
         boolean liquid = material.substance().map(reference.substances()::get).map(Substance::form).filter(LIQUID_FORMS::contains).isPresent();
-        return material.isChemical() && !DRY_KINDS.contains(material.kind())
+        return material.isChemical() && !isOfKind(material, MaterialKind::isDry)
                 && (liquid || material.strength().isPresent() || material.ph().isPresent());
+    }
+
+    private static boolean isOfKind(Material material, Predicate<MaterialKind> nature) {
+        return MaterialKind.of(material.kind()).filter(nature).isPresent();
     }
 
     /** Whether something in the liquid answers to one of the words; it cannot be told where a part of it is not known. */

@@ -5,10 +5,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.benchleaf.compose.part.Sheet;
 import org.benchleaf.compose.part.SiteDesk;
 import org.benchleaf.model.AuthorGuide;
+import org.benchleaf.model.Reference;
+import org.benchleaf.model.SourceLicence;
 import org.benchleaf.model.Substance;
 import org.benchleaf.model.TestWords;
 import org.benchleaf.page.KeyList;
@@ -105,6 +108,9 @@ final class AuthorGuidePages {
         Words words = sheet.words();
         sheet.add(new Section("elsewhere", words.say("writing.words-elsewhere"), Optional.empty(), List.of(new Prose(List.of(
                 paragraph(words.say("writing.words-elsewhere-text")))))));
+        sheet.add(new Section("indicators", words.say("writing.indicators"), Optional.of(words.say("writing.indicators-lead")), List.of(
+                new KeyList(guide.testWords().sets().stream().flatMap(set -> set.with().stream()).map(one -> new KeyList.Entry(one.name(),
+                        false, one.means(), List.of(), Optional.empty())).toList(), words.group("word-list")))));
         for (TestWords.WordSet set : guide.testWords().sets()) {
             sheet.add(new Section("test-" + Paths.slug(set.name()), words.say("writing.test-words", "with", set.name()),
                     Optional.of(words.say("writing.test-with", "words", String.join(", ", set.indicators()))),
@@ -116,6 +122,13 @@ final class AuthorGuidePages {
         sheet.add(new Section("units", words.say("writing.units"), Optional.of(words.say("writing.units-lead")), List.of(units(sheet))));
         sheet.add(new Section("substances", words.say("writing.substances"), Optional.of(words.say("writing.substances-lead")),
                 List.of(substances(sheet))));
+        sheet.add(new Section("weighed", words.say("writing.weighed"), Optional.of(words.say("writing.weighed-lead")),
+                List.of(weighed(sheet))));
+        sheet.add(new Section("classes", words.say("writing.classes"), Optional.of(words.say("writing.classes-lead")),
+                List.of(classes(sheet))));
+        sheet.add(new Section("waste", words.say("writing.waste"), Optional.of(words.say("writing.waste-lead")), List.of(waste(sheet))));
+        sheet.add(new Section("licences", words.say("writing.licences"), Optional.of(words.say("writing.licences-lead")),
+                List.of(licences(sheet))));
         return closed(sheet, "words");
     }
 
@@ -161,6 +174,46 @@ final class AuthorGuidePages {
         List<String> also = Stream.concat(substance.synonyms().stream(), substance.cas().stream()).toList();
         return List.of(code(List.of(substance.key())),
                 RichText.of(also.isEmpty() ? words.say("writing.no-other") : String.join(", ", also)));
+    }
+
+    /** Which of the compared adhesives, tissues and so on a material of the studio is taken for. */
+    private Table weighed(Sheet sheet) {
+        Words words = sheet.words();
+        return new Table("weighed-table", words.say("writing.weighed-written"), words.columns("writing.of-what", "writing.of-substance",
+                "writing.of-name"), desk.library().reference().compared().stream().map(one -> List.of(RichText.of(one.name()),
+                        code(one.substances().stream().sorted().toList()), code(one.named()))).toList(), Optional.empty());
+    }
+
+    private Table classes(Sheet sheet) {
+        Words words = sheet.words();
+        Reference reference = desk.library().reference();
+        return new Table("classes-table", words.say("writing.classes-written"), words.columns("writing.written", "writing.means"),
+                reference.hazardClasses().entrySet().stream().map(one -> List.of(code(List.of(one.getKey())),
+                        RichText.of(one.getValue().stream().sorted().map(statement -> statement + " "
+                                + reference.statements().get(statement).text()).collect(Collectors.joining(" ")))))
+                        .toList(), Optional.empty());
+    }
+
+    private Table waste(Sheet sheet) {
+        Words words = sheet.words();
+        return new Table("waste-table", words.say("writing.waste-written"), words.columns("writing.written", "writing.means"),
+                desk.library().reference().waste().values().stream().map(one -> List.of(code(List.of(one.key())),
+                        RichText.of(one.words()))).toList(), Optional.empty());
+    }
+
+    private Table licences(Sheet sheet) {
+        Words words = sheet.words();
+        return new Table("licences-table", words.say("writing.licences-written"), words.columns("writing.written", "writing.means"),
+                guide.licences().stream().map(one -> List.of(code(List.of(one.words())), RichText.of(means(one, words)))).toList(),
+                Optional.empty());
+    }
+
+    private static String means(SourceLicence licence, Words words) {
+        String terms = words.say(licence.allows() ? "writing.licence-allows" : "writing.licence-forbids");
+        String onward = licence.onward().isEmpty() ? "" : words.say("writing.licence-onward", "licences",
+                String.join(", ", licence.onward()));
+        return Stream.of(Optional.of(terms), licence.keep(), Optional.of(onward)).flatMap(Optional::stream)
+                .filter(text -> !text.isEmpty()).collect(Collectors.joining(" "));
     }
 
     private static RichText code(List<String> written) {

@@ -18,7 +18,7 @@ final class FormatSchema {
 
     /** The formats, in the order in which an author meets them. */
     static final List<String> NAMES = List.of("case", "translation", "studio", "materials", "glossary", "sources",
-            "class", "issues", "substances", "record");
+            "class", "issues", "substances", "rules", "record");
 
     private final String name;
     private final String text;
@@ -75,7 +75,7 @@ final class FormatSchema {
         return entries;
     }
 
-    /** The keys at the head of the file that hold others, with all below them. */
+    /** The keys at the head of the file that hold others, with all below them; then what several keys take, such as conditions. */
     Map<String, List<KeyList.Entry>> groups() {
         Map<String, List<KeyList.Entry>> groups = new LinkedHashMap<>();
         heads().forEach((key, node) -> {
@@ -84,6 +84,11 @@ final class FormatSchema {
                 collect(key, node, needed(holder(), key), entries);
                 groups.put(node.at("title").textOr(key), entries);
             }
+        });
+        root.at("$defs").fields().forEach((name, node) -> {
+            List<KeyList.Entry> entries = new ArrayList<>();
+            collect(name, node, false, entries);
+            groups.put(node.at("title").textOr(name), entries);
         });
         return groups;
     }
@@ -122,16 +127,17 @@ final class FormatSchema {
     }
 
     private static KeyList.Entry entry(String path, JsonTree node, boolean needed) {
-        JsonTree holder = node.has("enum") ? node : node.at("items");
+        JsonTree holder = node.has("enum") || node.has("knownWords") ? node : node.at("items");
         List<KeyList.Word> allowed = new ArrayList<>();
         List<JsonTree> words = holder.at("enum").items();
         for (int at = 0; at < words.size(); at++) {
             allowed.add(new KeyList.Word(words.get(at).text(),
                     Optional.of(holder.at("enumDescriptions").at(at).text()).filter(means -> !means.isEmpty())));
         }
+        holder.at("knownWords").fields().forEach((word, means) -> allowed.add(new KeyList.Word(word, Optional.of(means.text()))));
         Optional<String> example = children(node).isEmpty()
                 ? node.at("examples").items().stream().findFirst().map(FormatSchema::written) : Optional.empty();
-        return new KeyList.Entry(path, needed, node.at("description").text(), allowed, example);
+        return new KeyList.Entry(path, needed, node.at("description").text(), allowed, holder.has("knownWords"), example);
     }
 
     /** An example as it stands in a case file: a list in brackets, a group in braces. */
