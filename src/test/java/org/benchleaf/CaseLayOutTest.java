@@ -14,12 +14,17 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.benchleaf.check.LibraryChecker;
 import org.benchleaf.derive.CaseLayOut;
 import org.benchleaf.derive.classes.ClassSupplies.Kind;
 import org.benchleaf.derive.classes.ClassSupplies.LaidOut;
 import org.benchleaf.model.Library;
+import org.benchleaf.quantity.Dimension;
+import org.benchleaf.quantity.Quantity;
+import org.benchleaf.quantity.Unit;
 import org.benchleaf.read.LibraryReader;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -34,6 +39,8 @@ class CaseLayOutTest {
     /** The keys under which a step names what it uses. */
     private static final Set<String> NAMING = Set.of("of", "tool", "tools", "under", "between", "blotter", "tissue", "with",
             "materials", "uses");
+
+    private static final Pattern LAID = Pattern.compile("\\b(blotter|felt|web)s?\\b");
 
     private static final Library LIBRARY = LibraryChecker.check(LibraryReader.read(Path.of("content"))).library();
 
@@ -81,7 +88,8 @@ class CaseLayOutTest {
     @ValueSource(strings = {"ferry-letter", "flood-poster", "lock-plan", "parish-map", "tide-table"})
     void what_a_step_names_is_laid_out_and_nothing_else(String id) throws IOException {
         Map<String, Set<String>> told = new TreeMap<>();
-        list(id).stream().filter(item -> item.kind() == Kind.MATERIAL).forEach(item -> told.put(item.id(), new TreeSet<>(item.steps())));
+        list(id).stream().filter(item -> item.kind() == Kind.MATERIAL).forEach(item -> told.computeIfAbsent(item.id(),
+                any -> new TreeSet<>()).addAll(item.steps()));
         Map<String, Set<String>> named = new TreeMap<>();
         steps(id).forEach(step -> named(step).forEach(thing -> named.computeIfAbsent(thing, any -> new TreeSet<>())
                 .add((String) step.get("id"))));
@@ -108,12 +116,35 @@ class CaseLayOutTest {
         assertThat(list("ferry-letter")).noneMatch(item -> item.kind() == Kind.VESSEL || item.kind() == Kind.BENCH);
     }
 
-    /** By hand, tide table: 6 stacks of a blotter on each face are 12; one web on each face in the bath and in the press, 4. */
+    /**
+     * By hand, tide table: 6 stacks of a blotter on each face are 12; one web on each face in the bath and one in the press, which are
+     * cut to the carrier (412 and 298 mm with 30 mm on each side) and to the blotter (600 by 480 mm); 3 weights of 100 by 150 mm with
+     * one piece under and one over the sheet at each are 6; strips are 8 mm wide and at most 40 mm long.
+     */
     @ParameterizedTest
-    @ValueSource(strings = {"blotter-300, 12", "polyester-web, 4", "polyester-film, 1", "sprayer, 1"})
-    void counts_are_those_of_one_sheet(String row) {
-        String[] wanted = row.split(", ");
-        assertThat(list("tide-table")).filteredOn(item -> item.id().equals(wanted[0])).singleElement()
-                .satisfies(item -> assertThat(item.all().orElseThrow().value()).isEqualTo(Double.parseDouble(wanted[1])));
+    @ValueSource(strings = {"blotter-300, 12, 600, 480", "blotter-300, 6, 100, 150", "polyester-web, 2, 472, 358", "polyester-web, 2, 600, 480",
+        "polyester-web, 6, 100, 150", "polyester-film, 1, 472, 358", "felt, 2, 600, 480", "kozo-5, 5, 40, 8", "sprayer, 1"})
+    void counts_and_sizes_are_those_of_one_sheet(String row) {
+        List<String> wanted = List.of(row.split(", "));
+        assertThat(list("tide-table")).filteredOn(item -> item.id().equals(wanted.get(0))).extracting(item -> Stream.concat(
+                Stream.of(item.id(), whole(item.all().orElseThrow())), item.size().stream().flatMap(size -> Stream.of(whole(size.height()),
+                        whole(size.width())))).toList()).contains(wanted);
+    }
+
+    /** A number without its unit: a count, or millimetres. */
+    private static String whole(Quantity quantity) {
+        return String.valueOf(Math.round(quantity.in(quantity.dimension() == Dimension.LENGTH ? Unit.MILLIMETRE : Unit.COUNT)));
+    }
+
+    /** What a step says to lay under or over the sheet is what its parts name. */
+    @ParameterizedTest
+    @ValueSource(strings = {"ferry-letter", "flood-poster", "lock-plan", "parish-map", "tide-table"})
+    void a_step_lays_the_blotter_felt_or_web_of_which_its_words_tell(String id) throws IOException {
+        for (Map<?, ?> step : steps(id)) {
+            Set<String> kinds = named(step).stream().map(LIBRARY.materials()::get).map(one -> one.kind().equals("absorbent") ? "blotter"
+                    : one.name().contains("felt") ? "felt" : one.name().contains("web") ? "web" : one.name()).collect(Collectors.toSet());
+            assertThat(LAID.matcher((String) step.get("do")).results().map(found -> found.group(1)).toList()).as(id + ", " + step.get("id"))
+                    .isSubsetOf(kinds);
+        }
     }
 }

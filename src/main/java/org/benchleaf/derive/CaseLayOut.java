@@ -11,7 +11,8 @@ import org.benchleaf.calculate.Figure;
 import org.benchleaf.calculate.FigureKey;
 import org.benchleaf.derive.classes.ClassSupplies.Kind;
 import org.benchleaf.derive.classes.ClassSupplies.LaidOut;
-import org.benchleaf.derive.classes.LayingOut;
+import org.benchleaf.derive.classes.PieceSize;
+import org.benchleaf.derive.classes.Pieces;
 import org.benchleaf.derive.figure.Preparation;
 import org.benchleaf.derive.figure.TrayChoice;
 import org.benchleaf.derive.figure.UsedThings;
@@ -46,13 +47,13 @@ public final class CaseLayOut {
         List<LaidOut> list = steps.stream().flatMap(step -> UsedThings.of(step).stream()).distinct()
                 .map(library.materials()::get).filter(java.util.Objects::nonNull)
                 .sorted(java.util.Comparator.comparing(Material::kind).thenComparing(Material::name))
-                .map(material -> material(material.id(), steps)).collect(Collectors.toCollection(ArrayList::new));
+                .flatMap(material -> material(material.id(), steps)).collect(Collectors.toCollection(ArrayList::new));
         Weights.of(steps).forEach(weights -> list.add(laidOut(weights.mass(), Kind.WEIGHT,
                 Optional.of(Quantity.count((long) weights.count() * rows.get("weight").each())), rows.get("weight").words(),
                 weights.steps())));
         means(steps).forEach((means, using) -> list.add(laidOut(means, Kind.VESSEL, one("tool"), rows.get("tool").words(), using)));
-        trays(steps).forEach((mark, using) -> list.add(new LaidOut(mark.tray().orElse("tray"), mark.tray().isPresent() ? Kind.VESSEL
-                : Kind.BENCH, one("tray"), one("tray"), "", Optional.of(mark), using)));
+        trays(steps).forEach((mark, using) -> list.add(laidOut(mark.tray().orElse("tray"), mark.tray().isPresent() ? Kind.VESSEL
+                : Kind.BENCH, one("tray"), "", using).marked(Optional.of(mark))));
         onTheBench("board", steps.stream().filter(step -> step.part(Part.Press.class).filter(press -> press.height().isEmpty())
                 .isPresent())).ifPresent(list::add);
         pipettes(steps).forEach((pipette, using) ->
@@ -97,18 +98,25 @@ public final class CaseLayOut {
         return Optional.of(Quantity.count(rows.get(row).each()));
     }
 
-    private LaidOut material(String id, List<Step> steps) {
+    /** What is counted by a figure, then the pieces in which it is laid out besides. */
+    private Stream<LaidOut> material(String id, List<Step> steps) {
         List<Step> using = steps.stream().filter(step -> UsedThings.of(step).contains(id)).toList();
-        List<String> names = using.stream().map(Step::id).toList();
-        boolean torn = using.stream().anyMatch(step -> step.part(Part.Mend.class).filter(mend -> mend.tissue().equals(id)).isPresent());
-        Optional<Quantity> counted = using.stream().flatMap(step -> counted(step, id).stream()).findFirst();
-        if (counted.isPresent() || worked.figures().containsKey("total." + id)) {
-            return laidOut(id, Kind.MATERIAL, counted.or(() -> figure("total." + id)), torn ? rows.get("tissue").words() : "", names);
-        }
-        List<LayOutRow> roles = using.stream().flatMap(step -> LayingOut.roles(step, id).stream()).distinct().map(rows::get).toList();
-        return laidOut(id, Kind.MATERIAL, Optional.of(Quantity.count(roles.stream().mapToInt(LayOutRow::each).sum()))
-                .filter(any -> !roles.isEmpty()), roles.stream().map(LayOutRow::words).filter(words -> !words.isEmpty()).distinct().collect(Collectors.joining("; ")),
-                names);
+        List<Pieces> pieces = Pieces.of(id, using, library, worked.figures());
+        List<Step> usedUp = using.stream().filter(step -> counted(step, id).isPresent() || pieces.stream().noneMatch(cut ->
+                cut.steps().contains(step.id()))).toList();
+        return Stream.concat(usedUp.isEmpty() ? Stream.empty() : Stream.of(usedUp(id, usedUp)), pieces.stream().map(cut -> laidOut(id,
+                Kind.MATERIAL, Optional.of(Quantity.count(cut.each())), cut.row().words(), cut.steps()).sized(cut.size())));
+    }
+
+    private LaidOut usedUp(String id, List<Step> using) {
+        Optional<Part.Mend> mend = using.stream().flatMap(step -> step.part(Part.Mend.class).stream())
+                .filter(one -> one.tissue().equals(id)).findFirst();
+        Optional<PieceSize> blotter = using.stream().flatMap(step -> step.part(Part.Blotters.class).stream())
+                .filter(one -> one.blotter().filter(id::equals).isPresent()).findFirst()
+                .flatMap(any -> Pieces.asBought(library.materials().get(id)));
+        return laidOut(id, Kind.MATERIAL, using.stream().flatMap(step -> counted(step, id).stream()).findFirst().or(() -> figure("total." + id)),
+                mend.isPresent() ? rows.get("tissue").words() : "", using.stream().map(Step::id).toList())
+                        .sized(blotter.or(() -> mend.flatMap(one -> Pieces.torn(one, library))));
     }
 
     /** Blotters in all, or pieces of tissue. */

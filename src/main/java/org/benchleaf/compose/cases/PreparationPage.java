@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.benchleaf.calculate.FigureKey;
 import org.benchleaf.compose.chart.StationDrawing;
 import org.benchleaf.compose.classes.ClassDesk;
@@ -110,7 +111,8 @@ public final class PreparationPage implements CasePageMaker {
             case WEIGHT, VESSEL, BENCH -> RichText.of(name(sheet, desk, item));
             default -> PartFacts.thing(sheet, desk, item.id());
         };
-        String how = item.words().isEmpty() ? "" : ", " + item.words();
+        String how = Stream.concat(Optional.of(item.words()).filter(words -> !words.isEmpty()).stream(), item.size().map(size ->
+                ClassPreparationPage.size(sheet, size)).stream()).map(told -> ", " + told).collect(Collectors.joining());
         return List.of(RichText.of(number + ". ").then(name).then(how),
                 RichText.of(item.all().map(all -> ClassPreparationPage.count(sheet, all))
                 .orElse(sheet.words().say("class.not-worked-out"))), RichText.of(item.steps().stream()

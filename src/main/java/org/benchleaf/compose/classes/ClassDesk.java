@@ -162,32 +162,6 @@ public record ClassDesk(CaseDesk desk, ClassPlan plan, ScheduleReading reading) 
                 vessel.solution().equals(one.solution()) && vessel.place() == ClassSupplies.MadeAt.TRAY)).toList();
     }
 
-    /** Height and width of what is cut or laid to a size: sheets, carriers, blotters and what lies with them in a press; else empty. */
-    Optional<String> size(Sheet sheet, ClassSupplies.LaidOut item) {
-        List<Step> using = plan.steps().stream().filter(step -> item.steps().contains(step.id())).toList();
-        Stream<String> carriers = using.stream().filter(step -> step.part(Part.Support.class).filter(support ->
-                        support.under().equals(item.id()) || support.between().filter(item.id()::equals).isPresent()).isPresent())
-                .flatMap(step -> size(sheet, Optional.ofNullable(plan.figures().get(step.id() + ".carrier-height")).map(Figure::value),
-                        Optional.ofNullable(plan.figures().get(step.id() + ".carrier-width")).map(Figure::value)).stream());
-        Stream<String> blotters = using.stream().filter(step -> isOfTheStack(step, item)).flatMap(step -> step.part(Part.Blotters.class).stream())
-                .flatMap(part -> part.blotter().map(desk.library().materials()::get).stream())
-                .flatMap(blotter -> size(sheet, blotter.height(), blotter.width()).stream());
-        Stream<String> sheets = item.kind() != ClassSupplies.Kind.SHEET ? Stream.empty() : plan.steps().stream().limit(1)
-                .flatMap(step -> desk.treatment().object().sizeOf(step.of()).stream())
-                .flatMap(one -> size(sheet, Optional.of(one.height()), Optional.of(one.width())).stream());
-        return Stream.of(carriers, blotters, sheets).flatMap(one -> one).findFirst();
-    }
-
-    private static boolean isOfTheStack(Step step, ClassSupplies.LaidOut item) {
-        return step.part(Part.Blotters.class).flatMap(Part.Blotters::blotter).filter(item.id()::equals).isPresent()
-                || step.part(Part.Press.class).filter(press -> press.between().contains(item.id())).isPresent();
-    }
-
-    private static Optional<String> size(Sheet sheet, Optional<Quantity> height, Optional<Quantity> width) {
-        return height.flatMap(high -> width.map(wide -> sheet.words().say("class.size", "height", sheet.numbers().amount(high).text(),
-                "width", sheet.numbers().amount(wide).text())));
-    }
-
     /** Day and time in full. */
     String moment(Sheet sheet, LocalDateTime time) {
         return sheet.words().say("class.moment", "day", sheet.numbers().weekday(time.toLocalDate()),

@@ -18,6 +18,7 @@ import org.benchleaf.compose.part.RecipeMaker;
 import org.benchleaf.compose.part.Sheet;
 import org.benchleaf.derive.classes.ClassPlan;
 import org.benchleaf.derive.classes.ClassSupplies;
+import org.benchleaf.derive.classes.PieceSize;
 import org.benchleaf.derive.figure.Preparation;
 import org.benchleaf.model.Part;
 import org.benchleaf.model.Reference;
@@ -70,7 +71,7 @@ public final class ClassPreparationPage implements ClassPageMaker {
                 .filter(item -> item.kind() == ClassSupplies.Kind.SHEET).findFirst().filter(any -> desk.course().papers().like().isPresent());
         List<Fact> facts = new ArrayList<>();
         sheets.flatMap(ClassSupplies.LaidOut::all).ifPresent(all -> facts.add(Fact.of(words.say("class.in-all"), count(sheet, all))));
-        sheets.flatMap(item -> desk.size(sheet, item)).ifPresent(size -> facts.add(Fact.of(words.say("class.size-name"), size)));
+        sheets.flatMap(ClassSupplies.LaidOut::size).map(one -> size(sheet, one)).ifPresent(size -> facts.add(Fact.of(words.say("class.size-name"), size)));
         desk.course().papers().like().ifPresent(like -> facts.add(Fact.of(words.say("class.like"), like)));
         List<List<RichText>> rows = desk.desk().treatment().steps().stream().takeWhile(step -> !desk.plan().steps().contains(step))
                 .map(step -> List.of(RichText.of(desk.step(sheet, step.id())), RichText.of(step.instruction()), RichText.of(step.takes()
@@ -213,7 +214,13 @@ public final class ClassPreparationPage implements ClassPageMaker {
             return onTheBench(sheet, item);
         }
         String told = item.words().isEmpty() ? name : sheet.words().list(List.of(name, item.words()));
-        return desk.size(sheet, item).map(size -> sheet.words().list(List.of(told, size))).orElse(told);
+        return item.size().map(size -> sheet.words().list(List.of(told, size(sheet, size)))).orElse(told);
+    }
+
+    /** Height and width of a piece. */
+    public static String size(Sheet sheet, PieceSize size) {
+        return sheet.words().say(size.atMost() ? "class.size-most" : "class.size", "height", sheet.numbers().amount(size.height()).text(),
+                "width", sheet.numbers().amount(size.width()).text());
     }
 
     /** A vessel as the studio calls it, another thing of the bench by its word, as an entry of a list begins. */

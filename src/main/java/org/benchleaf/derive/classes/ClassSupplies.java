@@ -100,17 +100,28 @@ public record ClassSupplies(List<Order> orders, List<Filling> vessels, List<Laid
      * @param all how many, or how much, in all
      * @param words how it is laid out; may be empty
      * @param mark of a tray, which it is and how far it is filled
+     * @param size of each piece, or of the largest; empty where it is not told or does not matter
      * @param steps ids of the steps that use it
      */
     public record LaidOut(String id, Kind kind, Optional<Quantity> station, Optional<Quantity> all, String words,
-            Optional<Preparation.Mark> mark, List<String> steps) {
+            Optional<Preparation.Mark> mark, Optional<PieceSize> size, List<String> steps) {
         public LaidOut {
             steps = List.copyOf(steps);
         }
 
-        /** Something without a mark. */
+        /** Something without a mark and a size. */
         public LaidOut(String id, Kind kind, Optional<Quantity> station, Optional<Quantity> all, String words, List<String> steps) {
-            this(id, kind, station, all, words, Optional.empty(), steps);
+            this(id, kind, station, all, words, Optional.empty(), Optional.empty(), steps);
+        }
+
+        /** A tray that is filled to a mark. */
+        public LaidOut marked(Optional<Preparation.Mark> filled) {
+            return new LaidOut(id, kind, station, all, words, filled, size, steps);
+        }
+
+        /** The same in pieces of a size. */
+        public LaidOut sized(Optional<PieceSize> cut) {
+            return new LaidOut(id, kind, station, all, words, mark, cut, steps);
         }
     }
 

@@ -77,20 +77,24 @@ public final class LayingOut {
         int each = course.sheetsEach();
         count("sheet", "sheets", each, course.stations(), 0, course.stores().spare().sheets()).ifPresent(all ->
                 items.put("sheet", new LaidOut("sheet", Kind.SHEET, Optional.of(Quantity.count(each)), Optional.of(all), "",
-                        List.of())));
+                        List.of()).sized(steps.stream().limit(1).flatMap(step -> bench.source().object().sizeOf(step.of()).stream())
+                                .map(PieceSize::of).findFirst())));
     }
 
     private void use(Step step, String id) {
-        if (items.containsKey(id)) {
+        if (items.values().stream().anyMatch(item -> item.id().equals(id))) {
             return;
         }
         // What a station makes in its tray is there when it is made: its liquid and its stock are laid out.
         if (ClassProvider.isMadeInTrays(bench, id, steps)) {
             return;
         }
-        List<String> using = steps.stream().filter(one -> UsedThings.of(one).contains(id)).map(Step::id).toList();
-        items.put(id, bench.source().solution(id).isPresent() ? new LaidOut(id, Kind.SOLUTION,
-                made.portion(id).or(() -> ofSolution(step, id)), made.amount(id), "", using) : material(step, id, using));
+        if (bench.source().solution(id).isPresent()) {
+            items.put(id, new LaidOut(id, Kind.SOLUTION, made.portion(id).or(() -> ofSolution(step, id)), made.amount(id), "",
+                    steps.stream().filter(one -> UsedThings.of(one).contains(id)).map(Step::id).toList()));
+        } else {
+            material(step, id);
+        }
     }
 
     /** How much one station has of a solution, where a step says how much one sheet takes. */
@@ -103,34 +107,52 @@ public final class LayingOut {
                 .map(Figure::value);
     }
 
-    private LaidOut material(Step step, String id, List<String> using) {
-        Optional<Figure> blotters = step.part(Part.Blotters.class).filter(part -> part.blotter().filter(id::equals)
-                .isPresent()).flatMap(part -> bench.ledger().figure(step.id() + ".total"));
+    /** What a step uses up, then the pieces in which it is laid out besides. */
+    private void material(Step step, String id) {
+        List<Step> using = steps.stream().filter(one -> UsedThings.of(one).contains(id)).toList();
+        List<Pieces> pieces = Pieces.of(id, using, bench.library(), bench.ledger().figures());
+        List<String> usedUp = using.stream().filter(one -> isCounted(one, id) || pieces.stream().noneMatch(cut ->
+                cut.steps().contains(one.id()))).map(Step::id).toList();
+        if (!usedUp.isEmpty()) {
+            items.put(id, usedUp(step, id, usedUp));
+        }
+        for (int i = 0; i < pieces.size(); i++) {
+            items.put(id + " in pieces " + i, pieces(id, pieces.get(i), i));
+        }
+    }
+
+    /** Whether a step counts it by a figure of its own. */
+    private static boolean isCounted(Step step, String id) {
+        return step.part(Part.Blotters.class).flatMap(Part.Blotters::blotter).filter(id::equals).isPresent()
+                || step.part(Part.Mend.class).filter(mend -> mend.tissue().equals(id)).isPresent();
+    }
+
+    private LaidOut usedUp(Step step, String id, List<String> using) {
         Optional<Figure> torn = step.part(Part.Mend.class).filter(part -> part.tissue().equals(id))
                 .flatMap(part -> bench.ledger().figure(step.id() + ".pieces"));
         if (torn.isPresent()) {
-            return torn(id, (int) Math.ceil(torn.get().value().high()), using);
+            return torn(id, (int) Math.ceil(torn.get().value().high()), using).sized(step.part(Part.Mend.class).flatMap(mend ->
+                    Pieces.torn(mend, bench.library())));
         }
-        if (bench.uses().of(id).stream().anyMatch(Uses.Use::step)) {
-            return new LaidOut(id, Kind.MATERIAL, blotters.map(Figure::value).or(() -> ofSolution(step, id)),
-                    bench.ledger().figure("total." + id).map(Figure::value), "", using);
-        }
-        // The web under a wet sheet and that in the press are two; the same tool in two steps is one.
-        List<LayOutRow> roles = steps.stream().filter(one -> using.contains(one.id()))
-                .flatMap(one -> roles(one, id).stream()).distinct().map(rows::get).toList();
-        if (roles.isEmpty()) {
+        if (bench.uses().of(id).stream().noneMatch(Uses.Use::step)) {
             return new LaidOut(id, Kind.MATERIAL, Optional.empty(), Optional.empty(), "", using);
         }
-        LayOutRow first = roles.get(0);
-        boolean forSheets = first.per().equals("sheet");
-        int each = roles.stream().mapToInt(LayOutRow::each).sum();
+        Optional<Figure> blotters = step.part(Part.Blotters.class).filter(part -> part.blotter().filter(id::equals)
+                .isPresent()).flatMap(part -> bench.ledger().figure(step.id() + ".total"));
+        return new LaidOut(id, Kind.MATERIAL, blotters.map(Figure::value).or(() -> ofSolution(step, id)),
+                bench.ledger().figure("total." + id).map(Figure::value), "", using).sized(bench.material(id)
+                        .filter(any -> blotters.isPresent()).flatMap(Pieces::asBought));
+    }
+
+    private LaidOut pieces(String id, Pieces pieces, int place) {
+        boolean forSheets = pieces.row().per().equals("sheet");
         int users = forSheets ? course.stations() * course.sheetsEach() : course.stations();
         Quantity spare = course.stores().spare().pieces();
-        return new LaidOut(id, Kind.MATERIAL, Optional.of(Quantity.count((long) each * (forSheets ? course.sheetsEach() : 1))),
-                first.usedUp() ? count(id, "laid-out", each, users, spare.high(), bench.scale().extra(spare, forSheets ? each : 0))
-                        : count(id, "laid-out", each, users, 0, 0),
-                roles.stream().map(LayOutRow::words).filter(words -> !words.isEmpty()).distinct()
-                        .collect(java.util.stream.Collectors.joining("; ")), using);
+        String name = place == 0 ? "laid-out" : "laid-out-" + (place + 1);
+        return new LaidOut(id, Kind.MATERIAL, Optional.of(Quantity.count((long) pieces.each() * (forSheets ? course.sheetsEach() : 1))),
+                pieces.row().usedUp() ? count(id, name, pieces.each(), users, spare.high(), bench.scale().extra(spare,
+                        forSheets ? pieces.each() : 0)) : count(id, name, pieces.each(), users, 0, 0),
+                pieces.row().words(), pieces.steps()).sized(pieces.size());
     }
 
     /** What a station fills its tray with and brings to its pH: liquid and stock stand in the room, a pipette lies at the station. */
@@ -181,36 +203,6 @@ public final class LayingOut {
                 each, course.stations() * course.sheetsEach(), spare.high(), bench.scale().extra(spare, each)), rows.get("tissue").words(), using);
     }
 
-    /** What a thing is in a step; empty where it is used up and counts are no measure of it. */
-    public static List<String> roles(Step step, String id) {
-        List<String> roles = new ArrayList<>();
-        for (Part part : step.parts()) {
-            if (part instanceof Part.Support support && support.under().equals(id)) {
-                roles.add("carrier");
-            } else if (part instanceof Part.Support support && support.between().filter(id::equals).isPresent()) {
-                roles.add("wet interleaf");
-            } else if (part instanceof Part.Press press && press.between().contains(id)) {
-                roles.add("press interleaf");
-            } else if (part instanceof Part.Housing housing && housing.materials().contains(id)) {
-                roles.add("housing");
-            } else if (part instanceof Part.Fixing fixing && fixing.with().equals(id)) {
-                roles.add("solid");
-            }
-        }
-        return roles.isEmpty() && isTool(step, id) ? List.of("tool") : roles;
-    }
-
-    /** Whether it lasts: what is not, and has no role, is used up by an amount that nobody told. */
-    private static boolean isTool(Step step, String id) {
-        return step.uses().contains(id) || step.parts().stream().anyMatch(part ->
-                part instanceof Part.Mist mist && mist.tool().filter(id::equals).isPresent()
-                || part instanceof Part.Heat heat && heat.tool().equals(id)
-                || part instanceof Part.Cleaning cleaning && cleaning.tools().contains(id)
-                || part instanceof Part.Tape tape && tape.means().contains(id)
-                || part instanceof Part.Suction suction && suction.tool().equals(id)
-                || part instanceof Part.Gas gas && gas.tool().filter(id::equals).isPresent());
-    }
-
     private Optional<Quantity> count(String of, String name, int each, int users, double spare, int extra) {
         return bench.ledger().one(new Job("pieces", course.place()).given("each", Quantity.count(each), Job.USUAL)
                 .given("users", Quantity.count(users), Origin.Place.CLASS)
@@ -225,8 +217,8 @@ public final class LayingOut {
                     .anyMatch(taken -> taken.endsWith(one.thing()))).map(ScheduleReading.Turn::step).distinct().toList();
             String words = Optional.ofNullable(ROWS.get(one.thing())).map(rows::get).map(LayOutRow::words).orElse("");
             items.put("shared " + one.thing(), new LaidOut(one.thing(), Kind.SHARED, Optional.empty(),
-                    Optional.of(Quantity.count(one.most())), words, one.thing().equals(StationCut.TRAY) ? mark() : Optional.empty(),
-                    using));
+                    Optional.of(Quantity.count(one.most())), words, using).marked(one.thing().equals(StationCut.TRAY) ? mark()
+                            : Optional.empty()));
         }
     }
 
