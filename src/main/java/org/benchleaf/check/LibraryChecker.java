@@ -106,10 +106,9 @@ public final class LibraryChecker {
         Map<String, Method> methods = new LinkedHashMap<>();
         draft.formulary().methods().forEach(method -> methods.put(method.name(), method));
         draft.formulary().plainMethods().forEach(method -> methods.put(method.name(), method));
-        Library library = new Library(studio, materials, terms(), sources, methods, classes,
+        Library library = translated(new Library(studio, materials, terms(), sources, methods, classes,
                 draft.studio().map(this::fields).map(new DrainWindow(draft.reference(), messages)::of).orElse(draft.reference()),
-                draft.ruleBook().rules(), draft.ruleBook().matrix(), draft.formulary(), translations(studio), Phrases.ENGLISH);
-        tellUnsaid(library);
+                draft.ruleBook().rules(), draft.ruleBook().matrix(), draft.formulary(), Map.of(), Phrases.ENGLISH));
         references.compare();
         if (!messages.hasErrors()) {
             soundness.unsound().ifPresent(place -> messages.add(FormMessages.WRONG_SHAPE.at(place,
@@ -130,34 +129,28 @@ public final class LibraryChecker {
                 ClassMessages.ISSUES_OF_NO_CLASS.at(part.place(), "class", part.name())));
     }
 
-    /** What the program and the studio say in each language that the studio lists or has words for. */
-    private Map<String, Phrases> translations(Studio studio) {
+    /** With what the program and the studio say in each language that the studio lists or has words for. */
+    private Library translated(Library library) {
         Map<String, Phrases> all = new LinkedHashMap<>();
-        studio.languages().stream().skip(1).forEach(tag -> all.put(tag, PhrasesReader.in(tag)));
+        library.studio().languages().stream().skip(1).forEach(tag -> all.put(tag, PhrasesReader.in(tag)));
+        Map<String, String> texts = LibraryTexts.byAddress(library);
         draft.words().forEach(part -> {
             if (!LanguageTags.isWellFormed(part.name())) {
                 messages.add(FormMessages.LANGUAGE_TAG.at(part.place(), "found", part.name()));
             }
-            Map<String, String> told = new LinkedHashMap<>();
-            part.root().entries().forEach((text, entry) -> {
-                if (entry.value() instanceof Node.Scalar words && !words.text().isBlank()) {
-                    told.put(text, words.text().strip());
-                }
-            });
-            all.put(part.name(), PhrasesReader.in(part.name()).and(part.name(), told));
+            StudioWords words = StudioWords.of(part, texts);
+            tell(words, part.name(), Set.copyOf(texts.values()));
+            all.put(part.name(), PhrasesReader.in(part.name()).and(part.name(), words.words()));
         });
-        return all;
+        return library.toldIn(all);
     }
 
-    private void tellUnsaid(Library library) {
-        Set<String> said = LibraryTexts.ofStudio(library);
-        draft.words().forEach(part -> part.root().entries().forEach((text, entry) -> {
-            if (!said.contains(text)) {
-                messages.add(FormMessages.WORDS_OF_NO_TEXT.at(entry.keyPlace(), "text", text, "remedy", Nearest.to(text, said)
-                        .map(near -> "Write '" + near + "' in its place, and see that the words fit it.")
-                        .orElse("Write the text as it stands in the studio's files, or delete the line.")));
-            }
-        }));
+    private void tell(StudioWords words, String language, Set<String> said) {
+        words.unsaid().forEach((text, place) -> messages.add(FormMessages.WORDS_OF_NO_TEXT.at(place, "text", text,
+                "remedy", Nearest.to(text, said).map(near -> "Write '" + near + "' in its place, and see that the words fit it.")
+                        .orElse("Write the text as it stands in the studio's files, or delete the line."), "language", language)));
+        words.outdated().forEach((text, place) -> messages.add(FormMessages.WORDS_OF_OLDER_TEXT.at(place, "text", text,
+                "language", language)));
     }
 
     private Fields fields(LibraryDraft.YamlPart part) {

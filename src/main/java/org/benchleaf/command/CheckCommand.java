@@ -22,6 +22,7 @@ import org.benchleaf.check.CaseChecker;
 import org.benchleaf.check.Checked;
 import org.benchleaf.check.LibraryChecker;
 import org.benchleaf.check.Remainder;
+import org.benchleaf.check.StudioWords;
 import org.benchleaf.json.JsonText;
 import org.benchleaf.message.Message;
 import org.benchleaf.message.MessageText;
@@ -207,12 +208,16 @@ public final class CheckCommand implements Callable<Integer> {
 
     /** How far the studio's own words have come in each language. */
     private static List<String> ofStudio(SharedContent shared) {
-        Set<String> said = LibraryTexts.ofStudio(shared.library());
-        return shared.draft().words().stream().map(part -> {
-            long told = part.root().entries().keySet().stream().filter(said::contains).count();
-            return part.place().file() + ": of " + said.size() + " texts of the studio " + told + " translated, " + (said.size() - told)
-                    + " not yet.";
-        }).toList();
+        Map<String, String> said = LibraryTexts.byAddress(shared.library());
+        return shared.draft().words().stream().map(part -> translated(StudioWords.of(part, said))).toList();
+    }
+
+    /** How far the studio's own words have come in a language. */
+    static String translated(StudioWords words) {
+        int old = words.outdated().size();
+        int told = words.words().size();
+        return words.place().file() + ": of " + words.of() + " texts of the studio " + told + " translated, " + (words.of() - told - old)
+                + " not yet, " + old + " changed since.";
     }
 
     private static String summary(List<Message> messages, int cases) {

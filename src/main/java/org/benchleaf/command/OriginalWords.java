@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.function.BiConsumer;
 import java.util.regex.Pattern;
 import org.benchleaf.model.CaseTexts;
+import org.benchleaf.read.YamlText;
 
 /**
  * The comments in which a translation shows the words of the case: {@code #en: …} above a text, {@code <!--en #wash: …-->} above a
@@ -48,6 +49,18 @@ final class OriginalWords {
         }
         lines.add(text.substring(from));
         return lines;
+    }
+
+    /**
+     * Translated words as a value in YAML, with what leads to it; a long one in lines, which YAML joins again, but with one blank for
+     * several.
+     */
+    static List<String> value(String lead, String indent, String words) {
+        String value = YamlText.onLine(words);
+        List<String> lines = value.equals(words) && !words.contains("  ") ? lines(words, WIDTH) : List.of(value);
+        List<String> written = new ArrayList<>();
+        lines.forEach(line -> written.add((written.isEmpty() ? lead : indent) + line));
+        return written;
     }
 
     /** The lines of a comment in YAML, without its sign. */

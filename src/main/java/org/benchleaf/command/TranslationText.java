@@ -20,7 +20,6 @@ final class TranslationText {
     private static final Pattern ITEM = Pattern.compile("\\d++");
     private static final Pattern ID = Pattern.compile("[A-Za-z][A-Za-z0-9-]*+");
     private static final String INDENT = "  ";
-    private static final int WIDTH = 110;
 
     private final TranslationUpdate update;
     private final OriginalWords shown;
@@ -132,17 +131,8 @@ final class TranslationText {
             shown.inYaml(words.before(), true).forEach(line -> lines.add(indent + "#" + line));
         }
         shown.inYaml(original, false).forEach(line -> lines.add(indent + "#" + line));
-        lines.addAll(written(indent + lead, indent + INDENT, words.words()));
+        lines.addAll(OriginalWords.value(indent + lead, indent + INDENT, words.words()));
         return lines;
-    }
-
-    /** A value with what leads to it; a long one in lines, which YAML joins again, but with one blank for several. */
-    private static List<String> written(String lead, String indent, String words) {
-        String value = YamlText.onLine(words);
-        List<String> lines = value.equals(words) && !words.contains("  ") ? OriginalWords.lines(words, WIDTH) : List.of(value);
-        List<String> written = new ArrayList<>();
-        lines.forEach(line -> written.add((written.isEmpty() ? lead : indent) + line));
-        return written;
     }
 
     private List<String> kept() {
@@ -150,8 +140,8 @@ final class TranslationText {
         update.kept().forEach(words -> {
             lines.addAll(lines.isEmpty() ? List.of("", TranslationFile.NO_LONGER + ":") : List.of());
             words.notes().forEach(note -> lines.add("#" + note));
-            lines.addAll(written("- was: ", INDENT, words.address()));
-            lines.addAll(written("  words: ", INDENT + INDENT, words.words()));
+            lines.addAll(OriginalWords.value("- was: ", INDENT, words.address()));
+            lines.addAll(OriginalWords.value("  words: ", INDENT + INDENT, words.words()));
             if (!words.mark().isEmpty()) {
                 lines.add("  " + TranslationFile.MADE_FROM + ": " + JsonText.of(words.mark()));
             }

@@ -215,7 +215,12 @@ public enum FormMessages implements CatalogueEntry {
     WORDS_OF_NO_TEXT("FORM-151", Severity.ADVICE,
             "No text of the studio that pages of cases show reads '{text}'.",
             "Words in another language are found by the text itself; one that was changed since is shown as it is.",
-            "{remedy}"),
+            "{remedy} 'benchleaf translation --studio {language}' puts the words to the text that stands in its place now."),
+    WORDS_OF_OLDER_TEXT("FORM-152", Severity.ADVICE,
+            "The words for '{text}' were made from other words of the studio.",
+            "The pages show the text as the studio says it, until the translation follows.",
+            "Compare the two: bring the words up to date, take the line with 'before:' above them away, and run"
+                    + " 'benchleaf translation --studio {language}' again."),
     PAIR_ONE_SIDED("FORM-062", Severity.ADVICE,
             "The picture '{id}' is paired with '{pair}', which is not paired with it.",
             "The two are shown side by side; another pairing makes it unclear which.",

@@ -29,4 +29,9 @@ public record Library(Studio studio, Map<String, Material> materials, List<Term>
         classes = List.copyOf(classes);
         rules = List.copyOf(rules);
     }
+
+    /** The same library with what is said in other languages, by BCP 47 tag. */
+    public Library toldIn(Map<String, Phrases> languages) {
+        return new Library(studio, materials, glossary, sources, methods, classes, reference, rules, matrix, formulary, languages, phrases);
+    }
 }

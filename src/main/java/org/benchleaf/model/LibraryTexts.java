@@ -1,5 +1,7 @@
 package org.benchleaf.model;
 
+import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -7,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BinaryOperator;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import java.util.regex.Pattern;
@@ -21,9 +24,14 @@ public final class LibraryTexts {
 
     private static final Pattern TEXT_OF_FORMULA = Pattern.compile("(?<=<mtext>)[^<]++(?=</mtext>)");
 
-    private final UnaryOperator<String> change;
+    /** Makes of the address of a text (empty for one of the program's own) and the text another text. */
+    private final BinaryOperator<String> change;
 
     private LibraryTexts(UnaryOperator<String> change) {
+        this((address, text) -> change.apply(text));
+    }
+
+    private LibraryTexts(BinaryOperator<String> change) {
         this.change = change;
     }
 
@@ -43,33 +51,47 @@ public final class LibraryTexts {
      * by the names of materials; a page asks {@link Phrases#of} for the words.
      */
     public static Set<String> ofStudio(Library library) {
-        Set<String> texts = new LinkedHashSet<>();
-        library.materials().values().forEach(material -> texts.add(material.name()));
-        LibraryTexts ofClasses = new LibraryTexts(text -> {
-            texts.add(text);
+        return new LinkedHashSet<>(byAddress(library).values());
+    }
+
+    /**
+     * The texts of {@link #ofStudio}, each by its address: the file and the keys that lead to it, such as
+     * {@code materials.water.name}; the items of a list count from 1. One text may stand at several addresses.
+     */
+    public static Map<String, String> byAddress(Library library) {
+        Map<String, String> texts = new LinkedHashMap<>();
+        LibraryTexts gathering = new LibraryTexts((address, text) -> {
+            texts.put(address, text);
             return text;
         });
+        library.materials().values().forEach(material -> gathering.text("materials." + material.id() + ".name", material.name()));
         library.classes().forEach(course -> {
-            ofClasses.course(course);
-            texts.addAll(course.day().shared().keySet());
-            course.stores().vessels().forEach(vessel -> texts.add(vessel.kind()));
+            gathering.course(course);
+            gathering.each(at(course) + "shared", course.day().shared().keySet());
+            gathering.each(at(course) + "vessels", course.stores().vessels().stream().map(ClassStores.Vessel::kind).toList());
         });
-        library.glossary().forEach(term -> {
-            texts.add(term.term());
-            texts.addAll(term.also());
-            texts.add(term.plain());
-            texts.addAll(term.more().stream().toList());
-        });
-        Studio studio = library.studio();
-        studio.trays().forEach(tray -> texts.add(tray.id()));
-        studio.balances().forEach(balance -> texts.add(balance.id()));
-        texts.add(studio.about());
-        texts.addAll(studio.does());
-        texts.addAll(studio.people());
-        texts.addAll(studio.contact());
-        texts.add(studio.emergency());
-        texts.add(studio.waste());
-        return Collections.unmodifiableSet(texts);
+        library.glossary().forEach(gathering::term);
+        gathering.studio(library.studio());
+        return Collections.unmodifiableMap(texts);
+    }
+
+    private void term(Term term) {
+        String at = "glossary." + term.id() + ".";
+        text(at + "term", term.term());
+        each(at + "also", term.also());
+        text(at + "plain", term.plain());
+        each(at + "more", term.more().stream().toList());
+    }
+
+    private void studio(Studio studio) {
+        each("studio.trays", studio.trays().stream().map(Studio.Tray::id).toList());
+        each("studio.balances", studio.balances().stream().map(Studio.Balance::id).toList());
+        text("studio.about", studio.about());
+        each("studio.does", studio.does());
+        each("studio.people", studio.people());
+        each("studio.contact", studio.contact());
+        text("studio.emergency", studio.emergency());
+        text("studio.waste", studio.waste());
     }
 
     /** The library in the words of a language; what these do not have stays as it is. */
@@ -83,17 +105,33 @@ public final class LibraryTexts {
     }
 
     private CourseClass course(CourseClass from) {
-        return new CourseClass(from.id(), text(from.title()), from.caseId(), from.starts(), from.stations(), from.sheetsEach(),
-                from.firstStep(), from.lastStep(), from.day(), papers(from.papers()), from.stores(), from.place());
+        return new CourseClass(from.id(), text(at(from) + "title", from.title()), from.caseId(), from.starts(), from.stations(),
+                from.sheetsEach(), from.firstStep(), from.lastStep(), from.day(), papers(at(from), from.papers()), from.stores(),
+                from.place());
     }
 
-    private ClassPapers papers(ClassPapers from) {
-        return new ClassPapers(from.published(), each(from.aims(), this::text), from.sheets(), text(from.like()),
+    private static String at(CourseClass course) {
+        return "classes." + course.id() + ".";
+    }
+
+    private ClassPapers papers(String at, ClassPapers from) {
+        return new ClassPapers(from.published(), each(at + "aims", from.aims()), from.sheets(),
+                text(at + "like", from.like()),
                 from.issue().map(issue -> new ClassPapers.Issue(issue.number(), issue.on(), issue.replaces(), issue.validUntil(),
-                        text(issue.preparedBy()), text(issue.approvedBy()), issue.place())),
-                each(from.changes(), this::text), each(from.outcomes(), one -> new ClassPapers.Outcome(one.at(), text(one.will()),
-                        text(one.metWhen()), text(one.notYet()), one.must(), one.place())),
-                from.trainees(), from.practice(), from.issued());
+                        text(at + "issue.prepared by", issue.preparedBy()), text(at + "issue.approved by", issue.approvedBy()),
+                        issue.place())),
+                each(at + "issue.changes", from.changes()), outcomes(at + "outcomes.", from.outcomes()), from.trainees(), from.practice(),
+                from.issued());
+    }
+
+    private List<ClassPapers.Outcome> outcomes(String at, List<ClassPapers.Outcome> from) {
+        List<ClassPapers.Outcome> outcomes = new ArrayList<>();
+        for (ClassPapers.Outcome one : from) {
+            String item = at + (outcomes.size() + 1) + ".";
+            outcomes.add(new ClassPapers.Outcome(one.at(), text(item + "will", one.will()), text(item + "met when", one.metWhen()),
+                    text(item + "not yet", one.notYet()), one.must(), one.place()));
+        }
+        return outcomes;
     }
 
     private Library changed(Library from, Phrases phrases) {
@@ -181,7 +219,21 @@ public final class LibraryTexts {
     }
 
     private String text(String text) {
-        return text.codePoints().anyMatch(Character::isLetter) ? change.apply(text) : text;
+        return text("", text);
+    }
+
+    private String text(String address, String text) {
+        return text.codePoints().anyMatch(Character::isLetter) ? change.apply(address, text) : text;
+    }
+
+    private Optional<String> text(String address, Optional<String> text) {
+        return text.map(there -> text(address, there));
+    }
+
+    private List<String> each(String address, Collection<String> all) {
+        List<String> changed = new ArrayList<>();
+        all.forEach(one -> changed.add(text(address + "." + (changed.size() + 1), one)));
+        return changed;
     }
 
     private Optional<String> text(Optional<String> text) {

@@ -23,7 +23,7 @@ public final class LibraryReader {
     private static final List<String> SHARED_FOLDERS = FOLDERS.subList(1, FOLDERS.size());
     private static final Pattern YAML = Pattern.compile("(?s)^[^.].*\\.yaml");
 
-    private static final String WORDS_OF = "words.";
+    static final String WORDS_OF = "words.";
     private static final Pattern WORDS = Pattern.compile("(?s)^words\\.[^.].*\\.yaml");
     private static final Pattern ISSUES = Pattern.compile("(?s)^[^.].*\\.issues\\.yaml");
     private static final Pattern CLASS = Pattern.compile("(?s)^[^.].*(?<!\\.issues)\\.yaml");

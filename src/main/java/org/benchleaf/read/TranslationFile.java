@@ -12,11 +12,6 @@ import java.util.stream.Stream;
 import org.benchleaf.message.Messages;
 import org.benchleaf.model.CaseTexts;
 import org.benchleaf.model.Story;
-import org.yaml.snakeyaml.LoaderOptions;
-import org.yaml.snakeyaml.comments.CommentType;
-import org.yaml.snakeyaml.reader.StreamReader;
-import org.yaml.snakeyaml.scanner.ScannerImpl;
-import org.yaml.snakeyaml.tokens.CommentToken;
 
 /**
  * A file of translated words as its translator left it: also what no page shows, such as comments and words that the case has no
@@ -137,25 +132,10 @@ public record TranslationFile(List<Text> texts, Map<String, String> marks, List<
         texts(root, (address, scalar) -> byLine.computeIfAbsent(scalar.place().line(), line -> new ArrayList<>())
                 .add(new Text(address, scalar.text(), Optional.empty(), List.of())));
         kept(root, (text, node) -> byLine.computeIfAbsent(node.place().line(), line -> new ArrayList<>()).add(text));
-        Map<Integer, List<String>> comments = new TreeMap<>();
-        List<String> closing = new ArrayList<>();
-        ScannerImpl scanner = new ScannerImpl(new StreamReader(yaml), options());
-        while (scanner.checkToken()) {
-            if (scanner.getToken() instanceof CommentToken comment && comment.getCommentType() != CommentType.BLANK_LINE) {
-                Integer line = byLine.ceilingKey(comment.getStartMark().getLine() + FIRST_LINE_OF_YAML);
-                (line == null ? closing : comments.computeIfAbsent(line, each -> new ArrayList<>())).add(comment.getValue());
-            }
-        }
+        YamlComments comments = YamlComments.of(yaml, FIRST_LINE_OF_YAML, byLine.navigableKeySet());
         byLine.forEach((line, there) -> there.forEach(text -> texts.add(new Text(text.address(), text.words(), text.mark(),
-                text == there.get(0) ? comments.getOrDefault(line, List.of()) : List.of()))));
-        return closing;
-    }
-
-    private static LoaderOptions options() {
-        LoaderOptions options = new LoaderOptions();
-        options.setProcessComments(true);
-        options.setCodePointLimit(FrontMatter.MOST_BYTES);
-        return options;
+                text == there.get(0) ? comments.above(line) : List.of()))));
+        return comments.closing();
     }
 
     /** Where in the file each section begins. */
