@@ -82,11 +82,12 @@
 <p class="retold">${frame.retold.by} <a href="${frame.retold.source.href}">${frame.retold.source.text}</a>. ${frame.retold.terms}</p>
 </#if>
 <#assign sections = page.blocks?filter(block -> ["section", "briefing"]?seq_contains(block.name()))>
-<#-- Sheets are for looking things up at the bench; other pages are read from the start. -->
-<#if ["step-sheet", "preparation"]?seq_contains(page.kind)>
+<#-- Long pages on which one thing is looked for. -->
+<#if ["step-sheet", "preparation", "case-study", "results", "home"]?seq_contains(page.kind)>
 <nav class="contents" aria-label="${frame.words.contents}">
   <ul>
-    <#list sections as section>
+    <#-- A page that was taken along offers itself no more. -->
+    <#list sections?filter(section -> section.id != "take-along") as section>
     <li><a href="#${section.id}">${section.heading}</a></li>
     </#list>
   </ul>

@@ -3,6 +3,7 @@ package org.benchleaf.command;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import org.benchleaf.json.JsonText;
 import org.benchleaf.read.StudioWordsFile;
 import org.benchleaf.read.TranslationFile;
 import org.benchleaf.read.YamlText;
@@ -94,7 +95,7 @@ final class StudioWordsText {
         List<String> lines = new ArrayList<>();
         update.marks().forEach((address, mark) -> {
             lines.addAll(lines.isEmpty() ? List.of("", TranslationFile.MADE_FROM + ":") : List.of());
-            lines.add(INDENT + YamlText.onLine(address) + ": " + Json.of(mark));
+            lines.add(INDENT + YamlText.onLine(address) + ": " + JsonText.of(mark));
         });
         return lines;
     }

@@ -20,6 +20,7 @@ import org.benchleaf.compose.site.BrowsePages;
 import org.benchleaf.compose.site.CheckedPage;
 import org.benchleaf.compose.site.EvidencePages;
 import org.benchleaf.compose.site.GlossaryPage;
+import org.benchleaf.compose.site.HomePage;
 import org.benchleaf.compose.site.LibraryPage;
 import org.benchleaf.compose.site.MaterialPages;
 import org.benchleaf.compose.site.MethodsPage;
@@ -49,6 +50,7 @@ public final class PageMakers {
 
     public static final List<SitePageMaker> SITE = List.of(
             new LibraryPage(),
+            new HomePage(),
             new BrowsePages(),
             new EvidencePages(),
             new MaterialPages(),
@@ -65,6 +67,7 @@ public final class PageMakers {
     /** Those of the whole site that stand in each language in which a case is told. */
     static final List<SitePageMaker> TOLD = List.of(
             new LibraryPage(),
+            new HomePage(),
             new GlossaryPage(),
             new SearchPage());
 

@@ -64,12 +64,14 @@ public record PublicCare(List<PlainWord> plainWords, List<Advice> advice) {
      * One piece of advice for the owner of a sheet.
      *
      * @param key the row's own key
-     * @param about {@code handling}, {@code light}, {@code framing}, {@code keeping} or {@code trouble}
+     * @param about {@code deciding}, {@code bleaching}, {@code hopes}, {@code handling}, {@code light}, {@code framing}, {@code keeping} or
+     *     {@code trouble}
      * @param where words of which one must stand in what the case tells of the sheet, in lower case; empty if it is always due
+     * @param sheets what such sheets are called where the advice stands without a case; empty if it is always due
      * @param words the advice
      * @param source where it was read
      */
-    public record Advice(String key, String about, List<String> where, String words, String source) {
+    public record Advice(String key, String about, List<String> where, String sheets, String words, String source) {
         public Advice {
             where = List.copyOf(where);
         }

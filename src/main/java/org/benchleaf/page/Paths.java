@@ -7,9 +7,13 @@ import java.util.Locale;
 public final class Paths {
 
     public static final String LIBRARY = "index.html";
+    /** Who publishes the site, and how to reach them. */
+    public static final String STUDIO = LIBRARY + "#studio";
     public static final String BROWSE = "browse/index.html";
     public static final String EVIDENCE = "evidence/index.html";
     public static final String SEARCH = "search.html";
+    /** What the owner of any sheet can do. */
+    public static final String AT_HOME = "at-home.html";
     public static final String GLOSSARY = "glossary.html";
     public static final String SOURCES = "sources.html";
     public static final String MATERIALS = "materials/index.html";

@@ -49,7 +49,7 @@ public final class ReferenceReader {
     private static final int STRICTEST = 9;
 
     /** What advice for the owner of a sheet is about. */
-    private static final Set<String> ABOUT = Set.of("deciding", "hopes", "handling", "light", "framing", "keeping", "trouble");
+    private static final Set<String> ABOUT = Set.of("deciding", "bleaching", "hopes", "handling", "light", "framing", "keeping", "trouble");
 
     /** The kinds of materials that are compared. */
     private static final Set<String> COMPARED = Stream.of(ComparedKind.values()).map(ComparedKind::word).collect(Collectors.toSet());
@@ -126,7 +126,7 @@ public final class ReferenceReader {
         return new PublicCare(list("plain-words", row -> new PublicCare.PlainWord(row.key(), row.text("measure"),
                 row.optionalQuantity("from", Dimension.ACIDITY), row.optionalQuantity("below", Dimension.ACIDITY), row.text("source"))),
                 list("home-care", row -> new PublicCare.Advice(row.key(), row.oneOf("about", ABOUT), row.texts("where"),
-                        row.text("words"), row.text("source"))));
+                        row.optionalText("sheets").orElse(""), row.text("words"), row.text("source"))));
     }
 
     private static ComparedMaterial compared(ReferenceRow row) {

@@ -26,7 +26,7 @@ import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.Test;
 
-/** The library, the glossary and the search stand in each language in which a case is told. */
+/** The library, the advice for owners, the glossary and the search stand in each language in which a case is told. */
 class TranslatedSiteTest {
 
     private static final List<CaseCard> CARDS = DemoSite.made().cases().stream().map(CasePages::card).toList();
@@ -47,10 +47,11 @@ class TranslatedSiteTest {
     }
 
     @Test
-    void each_language_of_a_case_has_a_library_a_glossary_and_a_search() {
+    void each_language_of_a_case_has_a_library_advice_for_owners_a_glossary_and_a_search() {
         assertThat(site(CARDS).translated().stream().collect(Collectors.toMap(TranslatedPages::language, Function.identity())))
                 .containsOnlyKeys("ar", "cy", "fr").allSatisfy((language, there) -> assertThat(there.pages()).extracting(Page::path)
-                        .containsExactly(language + "/index.html", language + "/glossary.html", language + "/search.html"));
+                        .containsExactly(language + "/index.html", language + "/at-home.html",
+                                language + "/glossary.html", language + "/search.html"));
         List<CaseCard> untold = CARDS.stream().filter(card -> card.translated().isEmpty()).toList();
         assertThat(untold).isNotEmpty();
         assertThat(site(untold).translated()).isEmpty();

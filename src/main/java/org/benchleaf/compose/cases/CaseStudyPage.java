@@ -101,12 +101,12 @@ public final class CaseStudyPage implements CasePageMaker {
         condition(sheet, desk).ifPresent(rest::add);
         aims(sheet, treatment).ifPresent(rest::add);
         rest.addAll(story(sheet, desk, placed));
+        notDone(sheet, treatment).ifPresent(rest::add);
         new SpotTestTable(sheet, desk).onRecord().filter(any -> !desk.has(RESULTS)).ifPresent(rest::add);
         rest.add(done(sheet, desk));
         ResultsPage.past(sheet, desk).ifPresent(rest::add);
         treatment.trials().forEach(trial -> rest.add(new TrialTables(sheet, trial).arms()));
         timeline(sheet, desk).ifPresent(rest::add);
-        notDone(sheet, treatment).ifPresent(rest::add);
         rest.add(new HomeAdvice(sheet).section(treatment));
         otherPictures(sheet, desk, placed).ifPresent(rest::add);
         rest.add(new CitingSection(sheet, CaseReference.of(desk)).section(treatment.publication().citing().versions()));

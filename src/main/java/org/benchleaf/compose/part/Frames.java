@@ -3,6 +3,7 @@ package org.benchleaf.compose.part;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.benchleaf.model.Library;
 import org.benchleaf.model.MissingValue;
 import org.benchleaf.model.Publication;
@@ -85,8 +86,9 @@ public final class Frames {
     }
 
     private List<Link> ways(String path, boolean mainOnly) {
-        return ofSite.stream().filter(page -> page.inMenu() || !mainOnly)
-                .map(page -> way(path, words.say("way." + page.kind()), page.path())).toList();
+        return Stream.concat(ofSite.stream().filter(page -> page.inMenu() || !mainOnly)
+                .map(page -> way(path, words.say("way." + page.kind()), page.path())),
+                Stream.of(way(path, words.say("way.studio"), Paths.STUDIO))).toList();
     }
 
     private Link way(String from, String text, String to) {

@@ -1,9 +1,10 @@
 package org.benchleaf.compose.part;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import org.benchleaf.model.PublicCare;
 import org.benchleaf.model.SheetWords;
 import org.benchleaf.model.Studio;
@@ -14,7 +15,7 @@ import org.benchleaf.page.Section;
 import org.benchleaf.text.RichText;
 import org.benchleaf.words.Words;
 
-/** Tells the owner of a sheet like the one treated how to keep it, and whom to ask. */
+/** Tells the owner of a sheet of paper how to keep it, and whom to ask. */
 public final class HomeAdvice {
 
     private final Sheet sheet;
@@ -23,29 +24,46 @@ public final class HomeAdvice {
         this.sheet = sheet;
     }
 
-    /** The advice that is due for the sheet of a case. */
+    /** The advice that is due for the sheet of a case, and whom to ask. */
     public Section section(TreatmentCase treatment) {
         Words words = sheet.words();
-        List<Fact> facts = new ArrayList<>();
-        sheet.library().reference().publicCare().adviceFor(SheetWords.described(treatment)).forEach(advice ->
-                facts.add(new Fact(words.say("home.about-" + advice.about()), sourced(advice))));
-        ask(sheet.library().studio()).forEach(line -> facts.add(Fact.of(words.say("home.ask"), line)));
+        List<Fact> facts = new ArrayList<>(facts(sheet.library().reference().publicCare().adviceFor(SheetWords.described(treatment))));
+        facts.addAll(ask());
         return new Section("home", words.say("home.heading"), Optional.of(words.say("home.lead")), List.of(new Facts(facts)));
+    }
+
+    /** All advice: what is due for any sheet, then what is due for each sort of sheet, then whom to ask. */
+    public List<Section> sections() {
+        Words words = sheet.words();
+        Map<String, List<PublicCare.Advice>> bySheets = new LinkedHashMap<>(Map.of("", new ArrayList<>()));
+        sheet.library().reference().publicCare().advice().forEach(advice ->
+                bySheets.computeIfAbsent(advice.sheets(), any -> new ArrayList<>()).add(advice));
+        List<Section> sections = new ArrayList<>();
+        bySheets.forEach((sheets, advice) -> sections.add(new Section("home-" + (sections.size() + 1),
+                sheets.isEmpty() ? words.say("home.any") : sheets, Optional.empty(), List.of(new Facts(facts(advice))))));
+        sections.add(new Section("ask", words.say("home.ask"), Optional.empty(), List.of(new Facts(ask()))));
+        return sections;
+    }
+
+    private List<Fact> facts(List<PublicCare.Advice> due) {
+        return due.stream().map(advice -> new Fact(sheet.words().say("home.about-" + advice.about()), sourced(advice))).toList();
     }
 
     private RichText sourced(PublicCare.Advice advice) {
         RichText told = sheet.linked(advice.words());
-        return sheet.cite(advice.source()).map(citation -> told.then(" ").then(citation.link())).orElse(told);
+        return told.then(" ").then(sheet.cite(advice.source()).map(citation -> RichText.of(citation.link()))
+                .orElseGet(() -> RichText.of("(" + sheet.words().say("rules.common-practice") + ")")));
     }
 
-    private List<String> ask(Studio studio) {
+    private List<Fact> ask() {
         Words words = sheet.words();
-        List<String> lines = new ArrayList<>();
+        Studio studio = sheet.library().studio();
+        List<Fact> lines = new ArrayList<>();
         if (!studio.contact().isEmpty()) {
-            lines.add(words.say("home.ask-studio", "studio", studio.name(), "contact", studio.contact().stream().map(sheet.library().phrases()::of)
-                    .collect(Collectors.joining("; "))));
+            lines.add(new Fact(words.say("home.ask"), RichText.of(studio.name() + words.say("list.colon")).then(RichText.joined("; ", studio.contact().stream()
+                    .map(sheet.library().phrases()::of).map(ContactLine::of).toList()))));
         }
-        lines.add(words.say("home.ask-others"));
+        lines.add(Fact.of(words.say("home.ask"), words.say("home.ask-others")));
         return lines;
     }
 }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.benchleaf.compose.part.CaseCard;
+import org.benchleaf.compose.part.ContactLine;
 import org.benchleaf.compose.part.Sheet;
 import org.benchleaf.compose.part.SiteDesk;
 import org.benchleaf.compose.part.SitePageMaker;
@@ -82,7 +83,7 @@ public final class LibraryPage implements SitePageMaker {
         List<Fact> facts = new ArrayList<>();
         studio.does().forEach(line -> facts.add(Fact.of(words.say("studio.does"), phrases.of(line))));
         studio.people().forEach(line -> facts.add(Fact.of(words.say("studio.people"), phrases.of(line))));
-        studio.contact().forEach(line -> facts.add(Fact.of(words.say("studio.contact"), phrases.of(line))));
+        studio.contact().forEach(line -> facts.add(new Fact(words.say("studio.contact"), ContactLine.of(phrases.of(line)))));
         List<LinkList.Entry> links = new ArrayList<>(List.of(new LinkList.Entry(sheet.link(words.say("cite.site"),
                 Paths.SITE_REFERENCE), "")));
         if (Feeds.of(desk).isPresent()) {
