@@ -79,11 +79,25 @@ public record ClassPapers(boolean published, List<String> aims, Sheets sheets, O
      * @param amounts as they stood there, by id of the solution or material
      * @param cautions keys of the cautions of each step, by its id
      */
-    public record Issued(int number, LocalDate on, String mark, Map<String, String> amounts,
+    public record Issued(int number, LocalDate on, String mark, Map<String, Amount> amounts,
             Map<String, List<String>> cautions) {
         public Issued {
             amounts = Collections.unmodifiableMap(new LinkedHashMap<>(amounts));
             cautions = Collections.unmodifiableMap(new LinkedHashMap<>(cautions));
+        }
+    }
+
+    /**
+     * How much of a solution is made or of a material needed, as papers tell it.
+     *
+     * @param each the amount, of one batch where it is made in batches
+     * @param batches in how many batches it is made; 1 for a material
+     */
+    public record Amount(String each, int batches) {
+
+        /** Both on one line, such as "5.8 L, 16 times"; marks of issues are made of it. */
+        public String text() {
+            return batches > 1 ? each + ", " + batches + " times" : each;
         }
     }
 

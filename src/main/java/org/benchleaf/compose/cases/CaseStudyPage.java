@@ -64,7 +64,6 @@ import org.benchleaf.words.Words;
 public final class CaseStudyPage implements CasePageMaker {
 
     private static final CasePageName NAME = new CasePageName("case-study", "index.html", Clearance.Output.CASE_STUDY);
-    private static final String STEP_SHEET = "step-sheet";
     private static final String RESULTS = "results";
 
     @Override
@@ -258,7 +257,7 @@ public final class CaseStudyPage implements CasePageMaker {
             desk.pictures().stream().filter(picture -> !section.id().isEmpty()
                     && picture.step().filter(section.id()::equals).isPresent() && placed.add(picture.id()))
                     .forEach(picture -> blocks.add(photo(sheet, desk, picture, Optional.empty(), false)));
-            desk.treatment().step(section.id()).filter(step -> desk.has(STEP_SHEET)).ifPresent(step ->
+            desk.treatment().step(section.id()).filter(step -> desk.has(CasePageName.STEP_SHEET)).ifPresent(step ->
                     blocks.add(new LinkList(List.of(new LinkList.Entry(toStep(sheet, desk, step), "")))));
             sections.add(new Section(anchor(section, taken), section.heading(), Optional.empty(), blocks));
         }
@@ -289,7 +288,7 @@ public final class CaseStudyPage implements CasePageMaker {
                     .map(timed -> takes(sheet, step, timed));
             items.add(new StepOutline.Item(new StepTitle(words, desk.treatment()).of(step),
                     sheet.linked(step.instruction()), takes,
-                    desk.has(STEP_SHEET) ? Optional.of(toStep(sheet, desk, step)) : Optional.empty()));
+                    desk.has(CasePageName.STEP_SHEET) ? Optional.of(toStep(sheet, desk, step)) : Optional.empty()));
         }
         List<Block> blocks = new ArrayList<>(List.of(new StepOutline(items)));
         if (!desk.treatment().solutions().isEmpty()) {
@@ -297,7 +296,7 @@ public final class CaseStudyPage implements CasePageMaker {
                     desk.treatment().solutions().stream().map(Solution::name).map(sheet::linked).toList())))));
         }
         return new Section("done", words.say("study.done"),
-                Optional.of(words.say(desk.has(STEP_SHEET) ? "study.done-lead"
+                Optional.of(words.say(desk.has(CasePageName.STEP_SHEET) ? "study.done-lead"
                         : desk.treatment().sources().retelling().isPresent() ? "study.done-told" : "study.done-planned")), blocks);
     }
 

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.benchleaf.compose.part.CaseDesk;
+import org.benchleaf.compose.part.CasePageName;
 import org.benchleaf.compose.part.HazardMaker;
 import org.benchleaf.compose.part.PartFacts;
 import org.benchleaf.compose.part.Sheet;
@@ -18,8 +19,6 @@ import org.benchleaf.words.Words;
 
 /** The spot tests of a case by medium and liquid: on its step sheet, else among its results. */
 final class SpotTestTable {
-
-    private static final String STEP_SHEET = "step-sheet";
 
     private final Sheet sheet;
     private final CaseDesk desk;
@@ -38,7 +37,7 @@ final class SpotTestTable {
 
     /** For those who read of the treatment, where the case has no step sheet that tells them. */
     Optional<Section> onRecord() {
-        return desk.has(STEP_SHEET) ? Optional.empty() : section("results.tests-lead");
+        return desk.has(CasePageName.STEP_SHEET) ? Optional.empty() : section("results.tests-lead");
     }
 
     private Optional<Section> section(String lead) {

@@ -42,7 +42,7 @@ import org.benchleaf.words.Words;
 /** The sheet for the bench: the briefing first, then what must stand ready, then step by step. */
 public final class StepSheetPage implements CasePageMaker {
 
-    private static final CasePageName NAME = new CasePageName("step-sheet", "steps.html", Clearance.Output.STEP_SHEET);
+    private static final CasePageName NAME = new CasePageName(CasePageName.STEP_SHEET, "steps.html", Clearance.Output.STEP_SHEET);
 
     @Override
     public CasePageName name() {

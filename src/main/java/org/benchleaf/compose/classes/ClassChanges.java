@@ -75,11 +75,9 @@ final class ClassChanges {
     }
 
     /** As the order list tells it: what was kept has more digits, so that a small change is found. */
-    private String amount(String kept) {
-        int comma = kept.indexOf(", ");
-        // "5.8 L, 16 times" where it is made in batches.
-        return comma < 0 ? one(kept) : words.say("class.made-times", "amount", one(kept.substring(0, comma)),
-                "n", kept.substring(comma + 2).replace(" times", ""));
+    private String amount(ClassPapers.Amount kept) {
+        return kept.batches() == 1 ? one(kept.each())
+                : words.say("class.made-times", "amount", one(kept.each()), "n", kept.batches());
     }
 
     private String one(String kept) {

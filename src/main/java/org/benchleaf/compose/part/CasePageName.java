@@ -8,4 +8,7 @@ package org.benchleaf.compose.part;
  * @param output what of a case it is, for the permissions
  */
 public record CasePageName(String kind, String file, Clearance.Output output) {
+
+    /** The kind of the step sheet, which other pages lead to where a case has one. */
+    public static final String STEP_SHEET = "step-sheet";
 }

@@ -27,14 +27,16 @@ final class IssueMaker {
 
     /** What the papers of a class state now. */
     static IssuedPapers of(ClassPlan plan, Map<String, StepCare> care) {
-        Map<String, String> amounts = new LinkedHashMap<>();
-        plan.preparations().forEach(one -> amounts.put(one.solution(), amount(one.batch())
-                + (one.batches() > 1 ? ", " + one.batches() + " times" : "")));
-        plan.supplies().orders().forEach(order -> amounts.putIfAbsent(order.material(), amount(order.needed().value())));
+        Map<String, ClassPapers.Amount> amounts = new LinkedHashMap<>();
+        plan.preparations().forEach(one -> amounts.put(one.solution(), new ClassPapers.Amount(amount(one.batch()), one.batches())));
+        plan.supplies().orders().forEach(order ->
+                amounts.putIfAbsent(order.material(), new ClassPapers.Amount(amount(order.needed().value()), 1)));
+        Map<String, String> told = new LinkedHashMap<>();
+        amounts.forEach((id, amount) -> told.put(id, amount.text()));
         Map<String, List<String>> cautions = new LinkedHashMap<>();
         plan.steps().forEach(step -> Optional.ofNullable(care.get(step.id())).map(StepCare::cautions)
                 .filter(keys -> !keys.isEmpty()).ifPresent(keys -> cautions.put(step.id(), keys)));
-        return new IssuedPapers(mark(plan, care, amounts, cautions), amounts, cautions);
+        return new IssuedPapers(mark(plan, care, told, cautions), amounts, cautions);
     }
 
     /** As it is measured out; how far it may lie off stands with its working. */

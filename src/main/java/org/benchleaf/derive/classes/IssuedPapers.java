@@ -16,7 +16,7 @@ import org.benchleaf.model.ClassPapers;
  * @param amounts how much of each solution is made and of each material needed, by id
  * @param cautions keys of the cautions of each step, by its id
  */
-public record IssuedPapers(String mark, Map<String, String> amounts, Map<String, List<String>> cautions) {
+public record IssuedPapers(String mark, Map<String, ClassPapers.Amount> amounts, Map<String, List<String>> cautions) {
 
     public IssuedPapers {
         amounts = Collections.unmodifiableMap(new LinkedHashMap<>(amounts));
@@ -35,7 +35,7 @@ public record IssuedPapers(String mark, Map<String, String> amounts, Map<String,
     }
 
     /** The amounts that are others than in an issue. */
-    public List<Difference<String>> amountsSince(ClassPapers.Issued before) {
+    public List<Difference<ClassPapers.Amount>> amountsSince(ClassPapers.Issued before) {
         return differences(before.amounts(), amounts);
     }
 
