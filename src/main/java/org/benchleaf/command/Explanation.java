@@ -5,12 +5,14 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.benchleaf.message.Catalogue;
 import org.benchleaf.message.Message;
 import org.benchleaf.message.Nearest;
 import org.benchleaf.message.Severity;
+import org.benchleaf.model.CaseField;
 import org.benchleaf.model.Library;
 import org.benchleaf.model.Matrix;
 import org.benchleaf.model.Rule;
@@ -65,8 +67,9 @@ final class Explanation {
         List<String> lines = new ArrayList<>(List.of(code(rule.id()) + ", a rule of the trade (" + rule.theme() + "): "
                 + rule.statement(), row("weight", weight(rule.weight())), row("what", rule.what()),
                 row("why", rule.why()), row("do", rule.fix())));
-        if (!rule.restsOn().isEmpty()) {
-            lines.add(row("facts", String.join("; ", rule.restsOn())));
+        Set<String> facts = rule.restsOn(CaseField::written);
+        if (!facts.isEmpty()) {
+            lines.add(row("facts", String.join("; ", facts)));
         }
         lines.add(row("source", source(rule.backing())));
         rule.change().ifPresent(change -> lines.add(row("changed", "by this studio: " + change.reason())));

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.benchleaf.quantity.Quantity;
@@ -28,9 +29,13 @@ public record Condition(List<Clause> clauses) {
         return blocks().map(Block::given).flatMap(Given::asked).collect(Collectors.toCollection(LinkedHashSet::new));
     }
 
-    /** Everything that it asks, in words: facts as {@link BuildingBlock#fact()} names them, and fields as an author writes them. */
-    public Set<String> facts() {
-        return blocks().flatMap(block -> Stream.concat(block.block().fact().stream(), block.given().asked().map(CaseField::written)))
+    /**
+     * Everything that it asks, in words: facts as {@link BuildingBlock#fact()} names them, and fields.
+     *
+     * @param named how a field is named: as an author writes it, or as a reader of the pages meets it
+     */
+    public Set<String> facts(Function<CaseField, String> named) {
+        return blocks().flatMap(block -> Stream.concat(block.block().fact().stream(), block.given().asked().map(named)))
                 .collect(Collectors.toCollection(LinkedHashSet::new));
     }
 

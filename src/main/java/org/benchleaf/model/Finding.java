@@ -7,7 +7,7 @@ import java.util.Optional;
  *
  * @param rule the rule's id
  * @param step id of the step it concerns; empty if the whole case
- * @param what what the rule found, in words; the rule itself where it is kept
+ * @param what what the rule found, to a reader of the pages; the rule itself where it is kept
  * @param reason the recorded reason that answers it; empty if there is none
  * @param forTrainees whether trainees must read the reason at that step
  */

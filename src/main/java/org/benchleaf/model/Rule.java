@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import org.benchleaf.message.Place;
 
@@ -164,10 +165,14 @@ public record Rule(String id, String theme, String statement, Weight weight, boo
         answersFor = List.copyOf(answersFor);
     }
 
-    /** The facts that it rests on, in words; empty where a later stage keeps it. */
-    public Set<String> restsOn() {
-        Set<String> facts = new LinkedHashSet<>(where.facts());
-        Stream.of(needs, forbids).flatMap(Optional::stream).map(Condition::facts).forEach(facts::addAll);
+    /**
+     * The facts that it rests on, in words; empty where a later stage keeps it.
+     *
+     * @param named how a field of the case file is named
+     */
+    public Set<String> restsOn(Function<CaseField, String> named) {
+        Set<String> facts = new LinkedHashSet<>(where.facts(named));
+        Stream.of(needs, forbids).flatMap(Optional::stream).map(condition -> condition.facts(named)).forEach(facts::addAll);
         return facts;
     }
 

@@ -13,11 +13,13 @@ final class MatrixBench {
     private final CaseFacts facts;
     private final ConditionAnswers answers;
     private final RuleBench rules;
+    private final ReadersNames names;
 
     MatrixBench(CaseFacts facts, ConditionAnswers answers, RuleBench rules) {
         this.facts = facts;
         this.answers = answers;
         this.rules = rules;
+        this.names = new ReadersNames(facts.treatment, facts.liquids);
     }
 
     Stream<Speaking> cells() {
@@ -44,29 +46,33 @@ final class MatrixBench {
     }
 
     /** Whether the step does what a row forbids cannot be told. */
-    private static Speaking question(Matrix.Row row, Matrix.Action action, Asked touch, Judgement done) {
+    private Speaking question(Matrix.Row row, Matrix.Action action, Asked touch, Judgement done) {
         String step = touch.step().orElseThrow().id();
-        String what = "Whether step '" + step + "' means " + inSentence(action.name()) + " for '"
-                + touch.layer().orElseThrow().name() + "' cannot be told: "
+        String layer = touch.layer().orElseThrow().name();
+        String what = "Whether step '" + step + "' means " + inSentence(action.name()) + " for '" + layer + "' cannot be told: "
                 + MissingFact.told(done.missing()) + ".";
+        String read = "It cannot be told whether the step means " + inSentence(action.name()) + " for " + names.of(layer) + ": "
+                + MissingFact.read(done.missing(), names::of) + ".";
         return new Speaking(Matrix.cellId(row, action), Rule.Weight.REASON, true, false, Optional.of(step), Optional.empty(),
-                Speaking.Ground.PERHAPS, touch.place(), what, "In the row \"" + row.name() + "\" the matrix "
+                Speaking.Ground.PERHAPS, touch.place(), what, read, "In the row \"" + row.name() + "\" the matrix "
                 + (row.on(action.id()) == Matrix.Verdict.STOP ? "forbids it." : "allows it only after a passed test."),
                 MissingFact.remedies(done.missing()));
     }
 
-    private static Speaking cell(Matrix.Row row, Matrix.Action action, Asked touch, Optional<String> settled) {
+    private Speaking cell(Matrix.Row row, Matrix.Action action, Asked touch, Optional<String> settled) {
         boolean stop = row.on(action.id()) == Matrix.Verdict.STOP && settled.isEmpty();
         String step = touch.step().orElseThrow().id();
-        String what = "Step '" + step + "' means " + inSentence(action.name()) + " for '"
-                + touch.layer().orElseThrow().name() + "'; in the row \"" + row.name() + "\" the matrix "
+        String layer = touch.layer().orElseThrow().name();
+        String verdict = "; in the row \"" + row.name() + "\" the matrix "
                 + (row.on(action.id()) == Matrix.Verdict.STOP ? "forbids it." : "allows it only after a passed test.");
+        String what = "Step '" + step + "' means " + inSentence(action.name()) + " for '" + layer + "'" + verdict;
+        String read = "The step means " + inSentence(action.name()) + " for " + names.of(layer) + verdict;
         String why = "The matrix keeps what the trade has learned of each pair"
                 + row.note().map(note -> "; its note on this row: " + note).orElse("") + ".";
         String fix = stop ? "Keep it out of the step with 'avoid:', protect it and test it again, or choose another treatment."
                 : "Choose a gentler way, or keep it out of the step with 'avoid:'.";
         return new Speaking(Matrix.cellId(row, action), stop ? Rule.Weight.STOP : Rule.Weight.REASON, true, false,
-                Optional.of(step), settled, Speaking.Ground.NOT_KEPT, touch.place(), what, why, fix);
+                Optional.of(step), settled, Speaking.Ground.NOT_KEPT, touch.place(), what, read, why, fix);
     }
 
     /** A name that begins a heading, as it stands within a sentence. */

@@ -69,7 +69,7 @@ final class Reasons {
     }
 
     private void add(Speaking speaking, Optional<String> reason, boolean forTrainees, Finding.Standing standing) {
-        findings.add(new Finding(speaking.rule(), speaking.step(), speaking.what(), reason, forTrainees, standing));
+        findings.add(new Finding(speaking.rule(), speaking.step(), speaking.read(), reason, forTrainees, standing));
     }
 
     private static Finding.Standing standing(Reason.Past past) {

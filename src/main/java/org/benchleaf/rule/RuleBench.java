@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.benchleaf.message.Holes;
 import org.benchleaf.message.Message;
 import org.benchleaf.message.Severity;
 import org.benchleaf.model.Finding;
@@ -20,10 +21,12 @@ final class RuleBench {
     private final CaseFacts facts;
     private final ConditionAnswers answers;
     private final List<Rule> asked;
+    private final ReadersNames names;
 
     RuleBench(CaseFacts facts, ConditionAnswers answers) {
         this.facts = facts;
         this.answers = answers;
+        this.names = new ReadersNames(facts.treatment, facts.liquids);
         this.asked = facts.library.rules().stream().filter(rule -> rule.heldBy().isEmpty()).toList();
     }
 
@@ -77,7 +80,7 @@ final class RuleBench {
     private Speaking speaking(Rule rule, Asked subject) {
         Message told = filled(rule, subject, rule.what(), rule.why(), rule.fix());
         return new Speaking(rule.id(), rule.weight(), rule.forTrainees(), rule.past(), subject.step().map(Step::id),
-                Optional.empty(), Speaking.Ground.NOT_KEPT, subject.place(), told.what(), told.why(), told.fix());
+                Optional.empty(), Speaking.Ground.NOT_KEPT, subject.place(), told.what(), read(rule.what(), subject), told.why(), told.fix());
     }
 
     /** The rule as a question about the facts that are missing. */
@@ -88,14 +91,33 @@ final class RuleBench {
         String fix = MissingFact.remedies(missing);
         Message told = filled(rule, subject, what, rule.statement() + " " + rule.why(),
                 ground == Speaking.Ground.NOT_TOLD ? fix + " " + rule.fix() : fix);
+        String read = "It cannot be told whether this rule is kept"
+                + subject.layer().map(layer -> " for " + names.of(layer.name())).orElse("") + ": " + MissingFact.read(missing, names::of) + ".";
         return new Speaking(rule.id(), rule.weight(), rule.forTrainees(), rule.past(), subject.step().map(Step::id),
-                Optional.empty(), ground, subject.place(), told.what(), told.why(), told.fix());
+                Optional.empty(), ground, subject.place(), told.what(), read, told.why(), told.fix());
+    }
+
+    /** What a rule says, to a reader: the step is the one at which it stands, and what else has an id is named. */
+    private String read(String what, Asked subject) {
+        String named = what.replace("Step '{step}'", "The step").replace("step '{step}'", "the step").replace("'{medium}'", "{medium}")
+                .replace("'{liquid}'", "{liquid}").replace("'{picture}'", "{picture}");
+        String read = Holes.fill(named, "step", NOTHING, "kind", kind(subject),
+                "medium", subject.layer().map(layer -> names.of(layer.name())).orElse(NOTHING),
+                "liquid", subject.liquid().map(names::of).orElse(NOTHING),
+                "measure", subject.result().map(Result::measure).orElse(NOTHING),
+                "picture", subject.picture().map(picture -> names.ofPicture(picture.id())).orElse(NOTHING),
+                "contact", inAll(subject), "tested", tested(subject));
+        return Character.toUpperCase(read.charAt(0)) + read.substring(1);
+    }
+
+    private static String kind(Asked subject) {
+        return subject.step().map(step -> step.named().map(own -> own + ", nearest to ").orElse("") + step.kind().word()).orElse(NOTHING);
     }
 
     private Message filled(Rule rule, Asked subject, String what, String why, String fix) {
         return new RuleMessage(rule.id(), Severity.ERROR, what, why, fix).at(subject.place(),
                 "step", subject.step().map(Step::id).orElse(NOTHING),
-                "kind", subject.step().map(step -> step.named().map(own -> own + ", nearest to ").orElse("") + step.kind().word()).orElse(NOTHING),
+                "kind", kind(subject),
                 "medium", subject.layer().map(Layer::name).orElse(NOTHING),
                 "liquid", subject.liquid().orElse(NOTHING),
                 "measure", subject.result().map(Result::measure).orElse(NOTHING),
@@ -105,9 +127,17 @@ final class RuleBench {
 
     /** The whole time that a liquid touches a medium, and how it was added up. */
     private String contact(Asked subject) {
+        return touching(subject).map(contact -> inAll(subject) + ": " + contact.words()).orElse(NOTHING);
+    }
+
+    private String inAll(Asked subject) {
+        return touching(subject).map(contact -> contact.minutes().map(Contact::time).orElse("a time that is not given in full"))
+                .orElse(NOTHING);
+    }
+
+    private Optional<Contact> touching(Asked subject) {
         return subject.step().flatMap(step -> subject.layer().flatMap(layer -> subject.liquid().map(liquid ->
-                Contact.of(facts, step, layer, liquid, false)))).map(contact -> contact.minutes().map(Contact::time)
-                .orElse("a time that is not given in full") + ": " + contact.words()).orElse(NOTHING);
+                Contact.of(facts, step, layer, liquid, false))));
     }
 
     private String tested(Asked subject) {

@@ -15,10 +15,11 @@ import org.benchleaf.model.Rule;
  * @param step the step it speaks of
  * @param settled the reason that the case itself gives, such as a protection that was tested; empty if there is none
  * @param ground why it speaks
- * @param what what is the matter, its holes filled
+ * @param what what is the matter, its holes filled, to the author
+ * @param read the same to a reader of the pages, who does not know the ids and keys of the case file
  */
 record Speaking(String rule, Rule.Weight weight, boolean forTrainees, boolean past, Optional<String> step,
-        Optional<String> settled, Ground ground, Place place, String what, String why, String fix) {
+        Optional<String> settled, Ground ground, Place place, String what, String read, String why, String fix) {
 
     /** Why a rule speaks. */
     enum Ground {

@@ -56,6 +56,16 @@ class RuleSchemaTest {
     }
 
     @Test
+    void every_field_has_the_meaning_that_readers_of_the_pages_are_told() throws IOException {
+        JsonNode field = schema().at("/$defs/field");
+        assertThat(field.path("enum")).hasSizeGreaterThan(100).hasSameSizeAs(field.path("enumDescriptions"));
+        for (int at = 0; at < field.path("enum").size(); at++) {
+            assertThat(CaseField.of(field.path("enum").get(at).asText()).orElseThrow().says())
+                    .isEqualTo(field.path("enumDescriptions").get(at).asText());
+        }
+    }
+
+    @Test
     void the_schema_knows_every_building_block_field_subject_and_severity_and_no_other() throws IOException {
         JsonNode schema = schema();
         List<String> blocks = new ArrayList<>(Stream.of(BuildingBlock.values()).map(BuildingBlock::word).toList());

@@ -6,10 +6,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.benchleaf.compose.part.Sheet;
 import org.benchleaf.compose.part.SiteDesk;
 import org.benchleaf.compose.part.SitePageMaker;
 import org.benchleaf.compose.part.SitePageName;
+import org.benchleaf.model.CaseField;
 import org.benchleaf.model.Matrix;
 import org.benchleaf.model.Rule;
 import org.benchleaf.page.Block;
@@ -103,8 +105,9 @@ public final class RulesPage implements SitePageMaker {
         List<Fact> facts = new ArrayList<>();
         facts.add(Fact.of(words.say("rules.weight"), words.say("rules.weight-" + rule.weight().word())));
         facts.add(Fact.of(words.say("rules.asked-of"), rule.speaksOf().words()));
-        if (!rule.restsOn().isEmpty()) {
-            facts.add(Fact.of(words.say("rules.rests-on"), String.join(", ", rule.restsOn())));
+        Set<String> grounds = rule.restsOn(CaseField::says);
+        if (!grounds.isEmpty()) {
+            facts.add(Fact.of(words.say("rules.rests-on"), String.join(", ", grounds)));
         }
         facts.add(new Fact(words.say("rules.why"), sheet.linked(rule.why())));
         facts.add(new Fact(words.say("rules.backing"), backing(sheet, rule.backing(), rule.backing().note())));
