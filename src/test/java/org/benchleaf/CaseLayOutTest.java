@@ -21,7 +21,9 @@ import org.benchleaf.check.LibraryChecker;
 import org.benchleaf.derive.CaseLayOut;
 import org.benchleaf.derive.classes.ClassSupplies.Kind;
 import org.benchleaf.derive.classes.ClassSupplies.LaidOut;
+import org.benchleaf.model.BenchNeed;
 import org.benchleaf.model.Library;
+import org.benchleaf.model.StepKind;
 import org.benchleaf.quantity.Dimension;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
@@ -48,13 +50,20 @@ class CaseLayOutTest {
         return CaseLayOut.of(DemoSite.worked(id, LIBRARY), LIBRARY);
     }
 
+    private static Map<?, ?> front(String id) throws IOException {
+        String text = Files.readString(Path.of("content/cases", id, "case.md"), StandardCharsets.UTF_8);
+        return new Yaml(new SafeConstructor(new LoaderOptions())).load(text.split("(?m)^---$")[1]);
+    }
+
     /** The steps of a case file, read without the program. */
     private static List<Map<?, ?>> steps(String id) throws IOException {
-        String text = Files.readString(Path.of("content/cases", id, "case.md"), StandardCharsets.UTF_8);
-        Map<?, ?> front = new Yaml(new SafeConstructor(new LoaderOptions())).load(text.split("(?m)^---$")[1]);
         List<Map<?, ?>> steps = new ArrayList<>();
-        ((List<?>) front.get("steps")).forEach(step -> steps.add((Map<?, ?>) step));
+        ((List<?>) front(id).get("steps")).forEach(step -> steps.add((Map<?, ?>) step));
         return steps;
+    }
+
+    private static Map<?, ?> solutions(String id) throws IOException {
+        return front(id).get("solutions") instanceof Map<?, ?> solutions ? solutions : Map.of();
     }
 
     /** The materials that a step names, in its parts too. */
@@ -111,9 +120,31 @@ class CaseLayOutTest {
         assertThat(list("tide-table")).filteredOn(item -> item.kind() == Kind.VESSEL || item.kind() == Kind.BENCH)
                 .extracting(LaidOut::id, LaidOut::steps).containsExactly(
                         tuple("medium tray", List.of("wash")), tuple("board", List.of("dry")),
-                        tuple("5 mL graduated pipette, class B", List.of("wash")), tuple("meter", List.of("wash")));
+                        tuple("5 mL graduated pipette, class B", List.of("wash")), tuple("meter", List.of("wash")),
+                        tuple("paste brush", List.of("mend")), tuple("fine water brush", List.of("mend")),
+                        tuple("tweezers", List.of("mend")), tuple("bone folder", List.of("mend")),
+                        tuple("heated spatula", List.of("fix-stamp")), tuple("scalpel", List.of("mend")),
+                        tuple("fine pipette", List.of("tests", "test-again")));
         assertThat(list("lock-plan")).filteredOn(item -> item.kind() == Kind.BENCH).extracting(LaidOut::id).containsExactly("board");
-        assertThat(list("ferry-letter")).noneMatch(item -> item.kind() == Kind.VESSEL || item.kind() == Kind.BENCH);
+        assertThat(list("ferry-letter")).noneMatch(item -> item.mark().isPresent() || item.kind() == Kind.BENCH);
+    }
+
+    /** From the work of each step and the making of what it uses to the list, and back; the demo names no tool in the place of one. */
+    @ParameterizedTest
+    @ValueSource(strings = {"ferry-letter", "flood-poster", "lock-plan", "parish-map", "tide-table"})
+    void what_work_needs_without_a_word_of_the_case_is_laid_out_and_nothing_else(String id) throws IOException {
+        Set<String> names = WrittenNeeds.rows().stream().map(row -> (String) row.get("name")).collect(Collectors.toSet());
+        Map<String, Set<String>> told = new TreeMap<>();
+        list(id).stream().filter(item -> names.contains(item.id())).forEach(item -> told.put(item.id(), new TreeSet<>(item.steps())));
+        assertThat(told).isEqualTo(WrittenNeeds.of(steps(id), solutions(id))).isNotEmpty();
+    }
+
+    @Test
+    void every_work_that_the_table_of_needs_names_is_one_that_a_case_can_have() throws IOException {
+        Set<String> known = new TreeSet<>(BenchNeed.OWN_WORDS);
+        Stream.of(StepKind.values()).map(StepKind::word).forEach(known::add);
+        known.addAll(List.of("bath", "mend", "support", "press", "blotters", "volatile wax"));
+        assertThat(WrittenNeeds.rows()).allSatisfy(row -> assertThat(known).containsAll(texts(row.get("for")).toList()));
     }
 
     /**

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -28,6 +29,7 @@ import org.benchleaf.derive.classes.ClassPlan;
 import org.benchleaf.derive.classes.ClassSupplies;
 import org.benchleaf.derive.classes.ScheduleReading;
 import org.benchleaf.model.Library;
+import org.benchleaf.model.Step;
 import org.benchleaf.model.TreatmentCase;
 import org.benchleaf.quantity.Unit;
 import org.benchleaf.read.CaseReader;
@@ -192,7 +194,8 @@ class DemoClassesTest {
                 switch (item.kind()) {
                     case MATERIAL, SOLUTION -> assertThat(item.steps()).isNotEmpty()
                             .allSatisfy(step -> assertThat(namedAndFilled(step)).contains(item.id()));
-                    case VESSEL -> assertThat(item.steps()).isNotEmpty().allSatisfy(step -> assertThat(filled(step)).isNotEmpty());
+                    case VESSEL -> assertThat(item.steps()).isNotEmpty().allSatisfy(step -> assertThat(!filled(step).isEmpty()
+                            || needed(List.of(step)).containsKey(item.id())).as(item.id()).isTrue());
                     case WORN -> assertThat(item.steps()).isNotEmpty()
                             .allSatisfy(step -> assertThat(wornFor(plan, step)).contains(item.id()));
                     case WEIGHT -> assertThat(item.steps()).isNotEmpty()
@@ -217,20 +220,54 @@ class DemoClassesTest {
     /**
      * By hand, from the sheets of the class: lime is weighed on the bench balance, its 250 mL of water measured in the cylinder of that
      * size; 54 mL of spirit and 80 mL of water in that of 100 mL; both solutions stand in bottles of 250 mL, portions go into the sprayers; a
-     * can for solvents and six of 25 L for 121.8 L of water; three buffers; for lime powder the technician wears a respirator.
+     * can for solvents and six of 25 L for 121.8 L of water; three buffers; for lime powder the technician wears a respirator. Common
+     * practice, no source: what weighing, drawing off, filling, stirring, changing baths and cutting need.
      */
     @Test
     void what_preparing_and_collecting_needs_is_laid_out() {
         List<ClassSupplies.LaidOut> list = course("spring-course").supplies().layOut();
         assertThat(list).filteredOn(item -> item.kind() == ClassSupplies.Kind.MAKING)
                 .extracting(item -> item.id() + " " + item.words() + " " + (int) item.all().orElseThrow().value()).containsExactlyInAnyOrder(
-                        "bench balance  1", "250 mL measuring cylinder, class B  1", "100 mL measuring cylinder, class B  1", "bottle 250 mL 2");
+                        "bench balance  1", "250 mL measuring cylinder, class B  1", "100 mL measuring cylinder, class B  1", "bottle 250 mL 2",
+                        "weighing boat for each solid that is weighed 1", "stirring rod  1", "pipette to draw off with its filler, for the clear"
+                        + " part, and a clean bottle for it 1", "funnel to fill bottles 1", "rinse bottle with deionised water, and a beaker,"
+                        + " to rinse the electrode 1", "jug to fill trays 1", "bucket to empty trays into 1",
+                        "scissors with a ruler, to cut pieces to size 1");
         assertThat(list).filteredOn(item -> item.kind() == ClassSupplies.Kind.BENCH)
                 .extracting(item -> item.id() + " " + item.words() + " " + (int) item.all().orElseThrow().value()).containsExactlyInAnyOrder(
                         "draining-board  6", "buffers pH 4.01, pH 7, pH 9.18 3", "waste-can flammable solvents, 1 L 1",
                         "waste-can rinsing water, 25 L 6");
         assertThat(list).filteredOn(item -> item.id().equals("RSP")).singleElement()
                 .satisfies(item -> assertThat(item.all().orElseThrow().value()).isEqualTo(1));
+    }
+
+    /** From the work of each step and the making of what it uses, as the case file writes them, to the list, and back. */
+    @Test
+    void what_work_needs_without_a_word_of_the_case_is_laid_out_and_nothing_else() throws IOException {
+        Set<String> names = WrittenNeeds.rows().stream().map(row -> (String) row.get("name")).collect(Collectors.toSet());
+        for (ClassPlan plan : worked.classes()) {
+            Map<String, Set<String>> told = plan.supplies().layOut().stream().filter(item -> names.contains(item.id()))
+                    .collect(Collectors.toMap(ClassSupplies.LaidOut::id, item -> new TreeSet<>(item.steps())));
+            assertThat(told).isEqualTo(needed(plan.steps().stream().map(Step::id).toList())).isNotEmpty();
+        }
+    }
+
+    /** By hand: each of twelve stations has a paste brush and tweezers; the room has one boiler, plate, sieve and spoon for the paste. */
+    @Test
+    void paste_is_cooked_and_laid_with_what_is_laid_out() {
+        Map<String, Double> counts = course("tissue-and-paste").supplies().layOut().stream().filter(item -> Set.of("double boiler", "hot plate",
+                "fine sieve", "stirring spoon", "paste brush", "tweezers").contains(item.id())).collect(Collectors.toMap(
+                        ClassSupplies.LaidOut::id, item -> item.all().orElseThrow().value()));
+        assertThat(counts).isEqualTo(Map.of("double boiler", 1.0, "hot plate", 1.0, "fine sieve", 1.0, "stirring spoon", 1.0,
+                "paste brush", 12.0, "tweezers", 12.0));
+    }
+
+    private static Map<String, Set<String>> needed(List<String> ids) {
+        try {
+            return WrittenNeeds.of(ids.stream().<Map<?, ?>>map(steps::get).toList(), solutions);
+        } catch (IOException impossible) {
+            throw new UncheckedIOException(impossible);
+        }
     }
 
     /** By hand: three jars of paste go to nobody's sprayer, so each of twelve stations has a vessel for its portion. */

@@ -194,6 +194,7 @@ class TranslatedPhrasesTest {
     private static Set<String> said() throws IOException {
         Set<String> said = new TreeSet<>(LibraryTexts.of(library));
         library.formulary().table("glassware").rows().forEach(row -> said.add(row.get("vessel")));
+        library.reference().needs().forEach(need -> said.add(need.name()));
         try (Stream<Path> files = Stream.concat(Files.walk(Path.of("target/classes/org/benchleaf/derive")),
                 Files.walk(Path.of("target/classes/org/benchleaf/calculate")))) {
             files.filter(file -> file.toString().endsWith(".class")).forEach(file -> said.addAll(constants(file)));

@@ -11,6 +11,7 @@ import org.benchleaf.calculate.Figure;
 import org.benchleaf.calculate.FigureKey;
 import org.benchleaf.derive.classes.ClassSupplies.Kind;
 import org.benchleaf.derive.classes.ClassSupplies.LaidOut;
+import org.benchleaf.derive.classes.NeededThings;
 import org.benchleaf.derive.classes.PieceSize;
 import org.benchleaf.derive.classes.Pieces;
 import org.benchleaf.derive.figure.Preparation;
@@ -37,7 +38,7 @@ public final class CaseLayOut {
         this.rows = library.reference().layOut();
     }
 
-    /** Materials by their kind and name, then weights, trays, boards, pipettes and the meter; solutions stand on their own cards. */
+    /** Materials by their kind and name, then weights, trays, boards, pipettes, the meter and what the case does not name; solutions stand on their own cards. */
     public static List<LaidOut> of(WorkedCase worked, Library library) {
         return new CaseLayOut(worked, library).list();
     }
@@ -60,6 +61,7 @@ public final class CaseLayOut {
                 list.add(laidOut(pipette, Kind.VESSEL, one("pipette"), rows.get("pipette").words(), using)));
         onTheBench("meter", steps.stream().filter(step -> step.part(Part.Bath.class).filter(worked.source()::isBroughtToPh).isPresent()))
                 .ifPresent(list::add);
+        list.addAll(NeededThings.of(worked.source(), steps, worked.preparations(), library, 1));
         return list;
     }
 

@@ -189,7 +189,8 @@ public final class LibraryTexts {
                 map(from.wordings(), one -> new Reference.Wording(one.key(), text(one.words()), text(one.remedy()))),
                 from.limits(), publicCare(from.publicCare()), from.things(), each(from.compared(), this::compared), from.thesaurus(),
                 map(from.layOut(), one -> new LayOutRow(one.role(), one.each(), one.per(), one.usedUp(), text(one.words()))),
-                from.shapes(), from.hazardClasses());
+                from.shapes(), from.hazardClasses(),
+                each(from.needs(), one -> new BenchNeed(one.name(), one.forWork(), one.each(), one.atStation(), text(one.words()))));
     }
 
     private Reference.Caution caution(Reference.Caution from) {

@@ -36,6 +36,7 @@ import org.benchleaf.quantity.Quantity;
  * @param layOut how many of each thing are laid out, by what it is in a step
  * @param shapes what things of the bench look like; of the rows that fit, the first counts
  * @param hazardClasses every class that a substance may be given, each with the codes of its statements
+ * @param needs what work needs that a case does not name
  */
 public record Reference(Map<String, Substance> substances, Map<String, Statement> statements,
         Map<String, Pictogram> pictograms, Map<String, Equipment> equipment, List<MixtureRule> rules,
@@ -43,7 +44,7 @@ public record Reference(Map<String, Substance> substances, Map<String, Statement
         List<ClaimWord> claims, List<Incompatible> incompatible, List<Access> access,
         List<AcuteRoute> acute, Map<String, Precedence> precedence, Map<String, Wording> wordings, HazardLimits limits,
         PublicCare publicCare, ThingWords things, List<ComparedMaterial> compared, Thesaurus thesaurus,
-        Map<String, LayOutRow> layOut, List<ThingShape> shapes, Map<String, Set<String>> hazardClasses) {
+        Map<String, LayOutRow> layOut, List<ThingShape> shapes, Map<String, Set<String>> hazardClasses, List<BenchNeed> needs) {
 
     private static final Pattern NO_WORD = Pattern.compile("[^\\p{L}\\p{N}]+");
 
@@ -57,6 +58,7 @@ public record Reference(Map<String, Substance> substances, Map<String, Statement
         access = List.copyOf(access);
         compared = List.copyOf(compared);
         shapes = List.copyOf(shapes);
+        needs = List.copyOf(needs);
     }
 
     /** The row that someone means who writes a key, a name, a synonym or a CAS number. */
@@ -69,7 +71,7 @@ public record Reference(Map<String, Substance> substances, Map<String, Statement
     public Reference draining(HazardLimits.Limit window) {
         return new Reference(substances, statements, pictograms, equipment, rules, cautions, waste, firstAid, labels, claims,
                 incompatible, access, acute, precedence, wordings, limits.draining(window), publicCare, things, compared, thesaurus,
-                layOut, shapes, hazardClasses);
+                layOut, shapes, hazardClasses, needs);
     }
 
     /**

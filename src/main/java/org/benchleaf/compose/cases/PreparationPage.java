@@ -101,14 +101,14 @@ public final class PreparationPage implements CasePageMaker {
     private static String name(Sheet sheet, CaseDesk desk, ClassSupplies.LaidOut item) {
         return switch (item.kind()) {
             case WEIGHT -> ClassPreparationPage.weight(sheet, item);
-            case VESSEL, BENCH -> ClassPreparationPage.onTheBench(sheet, item);
+            case VESSEL, BENCH, MAKING -> ClassPreparationPage.onTheBench(sheet, item);
             default -> new HazardMaker(sheet, desk).name(item.id());
         };
     }
 
     private static List<RichText> row(Sheet sheet, CaseDesk desk, ClassSupplies.LaidOut item, int number) {
         RichText name = switch (item.kind()) {
-            case WEIGHT, VESSEL, BENCH -> RichText.of(name(sheet, desk, item));
+            case WEIGHT, VESSEL, BENCH, MAKING -> RichText.of(name(sheet, desk, item));
             default -> PartFacts.thing(sheet, desk, item.id());
         };
         String how = Stream.concat(Optional.of(item.words()).filter(words -> !words.isEmpty()).stream(), item.size().map(size ->

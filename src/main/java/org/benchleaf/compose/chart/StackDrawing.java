@@ -29,21 +29,24 @@ final class StackDrawing {
     Chart.Drawing between(Part.Blotters blotters, Optional<Part.Press> press) {
         List<Layer> upward = new ArrayList<>(press.map(this::layers).orElse(List.of()));
         upward.add(Math.min(1, upward.size()), blotter(blotters));
+        return mirrored(upward, press);
+    }
+
+    /** The sheet under a weight without blotters of its own; what lies over it lies under it too, as it is laid out. */
+    Chart.Drawing under(Part.Press press) {
+        return mirrored(layers(press), Optional.of(press));
+    }
+
+    private Chart.Drawing mirrored(List<Layer> upward, Optional<Part.Press> press) {
         DrawingPen pen = new DrawingPen();
         double y = upper(pen, upward, press);
         for (Layer layer : upward) {
             y = lay(pen, layer, y + 5);
         }
-        pen.words(NAMES, y, step.words().say("drawing.stack-same"));
-        return drawn(pen, upward, press, " " + step.words().say("drawing.stack-mirror"));
-    }
-
-    /** The sheet under a weight without blotters of its own. */
-    Chart.Drawing under(Part.Press press) {
-        DrawingPen pen = new DrawingPen();
-        List<Layer> upward = layers(press);
-        upper(pen, upward, Optional.of(press));
-        return drawn(pen, upward, Optional.of(press), "");
+        if (!upward.isEmpty()) {
+            pen.words(NAMES, y, step.words().say("drawing.stack-same"));
+        }
+        return drawn(pen, upward, press, upward.isEmpty() ? "" : " " + step.words().say("drawing.stack-mirror"));
     }
 
     private Chart.Drawing drawn(DrawingPen pen, List<Layer> upward, Optional<Part.Press> press, String mirrored) {

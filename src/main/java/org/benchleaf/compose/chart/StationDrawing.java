@@ -129,11 +129,12 @@ public final class StationDrawing {
             case WEIGHT -> Optional.of(DrawnThing.WEIGHT);
             case MATERIAL -> material(item.id()).filter(this::isLaidDown).flatMap(material ->
                     DrawnThing.called(material.name(), material.kind(), desk.library().reference()));
-            case VESSEL, MAKING -> item.mark().isPresent() ? Optional.of(DrawnThing.TRAY)
+            case VESSEL -> item.mark().isPresent() ? Optional.of(DrawnThing.TRAY)
                     : DrawnThing.ofTool(item.id(), desk.library().reference());
             case BENCH -> item.mark().isPresent() ? Optional.of(DrawnThing.TRAY)
                     : DrawnThing.called(item.id(), item.id(), desk.library().reference());
-            case SHARED, WORN -> Optional.empty();
+            // With what is prepared, and what all share, lies elsewhere.
+            case MAKING, SHARED, WORN -> Optional.empty();
         };
     }
 

@@ -69,6 +69,8 @@ public final class LayingOut {
         schedule.map(ScheduleReading::new).ifPresent(reading -> reading.shared().stream().filter(one ->
                 !List.of(StationCut.SUPERVISOR, StationCut.WEIGHT).contains(one.thing())).forEach(one -> shared(one, reading)));
         making.list().forEach(item -> items.put("making " + item.id() + item.words(), item));
+        NeededThings.of(bench.source(), steps, making.preparations(), bench.library(), course.stations()).forEach(item ->
+                items.put("needed " + item.id(), item));
         worn(care);
         return List.copyOf(items.values());
     }

@@ -1,0 +1,73 @@
+package org.benchleaf.derive.classes;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.benchleaf.derive.classes.ClassSupplies.Kind;
+import org.benchleaf.derive.classes.ClassSupplies.LaidOut;
+import org.benchleaf.derive.figure.Preparation;
+import org.benchleaf.derive.figure.UsedThings;
+import org.benchleaf.model.BenchNeed;
+import org.benchleaf.model.Library;
+import org.benchleaf.model.Step;
+import org.benchleaf.model.TreatmentCase;
+import org.benchleaf.quantity.Quantity;
+
+/** Lists what doing steps and making solutions need, though the case does not name it. */
+public final class NeededThings {
+
+    private NeededThings() {
+    }
+
+    /**
+     * One row a thing, in the order of the table.
+     *
+     * @param stations how many stations there are; each has its own of what is not shared
+     * @param preparations what is made before the work, for the steps in which it is used
+     */
+    public static List<LaidOut> of(TreatmentCase treatment, List<Step> steps, List<Preparation> preparations, Library library,
+            int stations) {
+        Map<String, LaidOut> things = new LinkedHashMap<>();
+        for (BenchNeed need : library.reference().needs()) {
+            Set<String> using = new LinkedHashSet<>();
+            steps.stream().filter(step -> need.isNeeded(BenchNeed.work(step)) && !isNamed(need, step, library)).map(Step::id)
+                    .forEach(using::add);
+            preparations.stream().filter(one -> treatment.solution(one.solution()).filter(made ->
+                    need.isNeeded(BenchNeed.work(made.recipe()))).isPresent()).forEach(one -> using.addAll(usedIn(one, steps)));
+            if (!using.isEmpty()) {
+                things.merge(need.name(), thing(need, List.copyOf(using), stations), NeededThings::both);
+            }
+        }
+        return List.copyOf(things.values());
+    }
+
+    /** A solution of which no step tells an amount is made for those that name it. */
+    private static List<String> usedIn(Preparation made, List<Step> steps) {
+        return !made.usedIn().isEmpty() ? made.usedIn() : steps.stream().filter(step -> UsedThings.of(step).contains(made.solution()))
+                .map(Step::id).toList();
+    }
+
+    /** A tool of the studio that the step names stands on the list already. */
+    private static boolean isNamed(BenchNeed need, Step step, Library library) {
+        return UsedThings.of(step).stream().map(library.materials()::get).anyMatch(tool -> tool != null && need.isReplacedBy(tool.name()));
+    }
+
+    private static LaidOut thing(BenchNeed need, List<String> using, int stations) {
+        Optional<Quantity> each = Optional.of(Quantity.count(need.each()));
+        return need.atStation() ? new LaidOut(need.name(), Kind.VESSEL, each, Optional.of(Quantity.count((long) need.each() * stations)),
+                need.words(), using) : new LaidOut(need.name(), Kind.MAKING, Optional.empty(), each, need.words(), using);
+    }
+
+    /** The same thing for other work too. */
+    private static LaidOut both(LaidOut one, LaidOut other) {
+        Set<String> seen = new HashSet<>(one.steps());
+        List<String> steps = new ArrayList<>(one.steps());
+        other.steps().stream().filter(seen::add).forEach(steps::add);
+        return new LaidOut(one.id(), one.kind(), one.station(), one.all(), one.words(), steps);
+    }
+}
