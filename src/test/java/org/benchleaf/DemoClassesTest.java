@@ -31,6 +31,7 @@ import org.benchleaf.derive.classes.ScheduleReading;
 import org.benchleaf.model.Library;
 import org.benchleaf.model.Step;
 import org.benchleaf.model.TreatmentCase;
+import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
 import org.benchleaf.read.CaseReader;
 import org.benchleaf.read.LibraryReader;
@@ -268,6 +269,19 @@ class DemoClassesTest {
         } catch (IOException impossible) {
             throw new UncheckedIOException(impossible);
         }
+    }
+
+    /**
+     * By hand: a sheet of 900 mm by 600 mm at 5 g/m² is 2.7 g; the tears of 64, 38 and 22 mm
+     * with 5 mm at each end are 74 + 48 + 32 = 154 mm of 8 mm, 6.16 mg; of 14.4 sheets 0.0887 g: one sheet.
+     */
+    @Test
+    void tissue_is_ordered_by_the_sheet() {
+        ClassSupplies.Order tissue = course("tissue-and-paste").supplies().orders().stream().filter(one -> one.material().equals("kozo-5"))
+                .findFirst().orElseThrow();
+        assertThat(tissue.needed().value()).isEqualTo(Quantity.count(1));
+        assertThat(tissue.packs().orElseThrow().value()).isEqualTo(Quantity.count(1));
+        assertThat(course("tissue-and-paste").figures().get("total.kozo-5").value().in(Unit.GRAM)).isCloseTo(14.4 * 0.00616, within(1e-6));
     }
 
     /** By hand: three jars of paste go to nobody's sprayer, so each of twelve stations has a vessel for its portion. */

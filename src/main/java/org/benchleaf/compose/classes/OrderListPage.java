@@ -11,11 +11,14 @@ import org.benchleaf.compose.part.RecipeMaker;
 import org.benchleaf.compose.part.Sheet;
 import org.benchleaf.compose.part.WorkingMaker;
 import org.benchleaf.derive.classes.ClassSupplies;
+import org.benchleaf.derive.classes.Pieces;
 import org.benchleaf.page.Block;
 import org.benchleaf.page.Page;
 import org.benchleaf.page.Section;
 import org.benchleaf.page.Table;
 import org.benchleaf.quantity.Amount;
+import org.benchleaf.quantity.Dimension;
+import org.benchleaf.quantity.Quantity;
 import org.benchleaf.text.RichText;
 import org.benchleaf.words.Words;
 
@@ -76,7 +79,7 @@ public final class OrderListPage implements ClassPageMaker {
 
     private static List<RichText> row(Sheet sheet, ClassDesk desk, ClassSupplies.Order order) {
         Words words = sheet.words();
-        return List.of(RichText.of(desk.thing(sheet, order.material())), RichText.of(needed(sheet, desk, order)),
+        return List.of(RichText.of(name(sheet, desk, order)), RichText.of(needed(sheet, desk, order)),
                 RichText.of(order.stock().map(stock -> sheet.numbers().written(stock).text())
                         .orElse(words.say("class.shelf-unknown"))),
                 RichText.of(buy(sheet, order)), RichText.of(order.orderBy().map(day -> orderBy(sheet, desk, day))
@@ -85,13 +88,22 @@ public final class OrderListPage implements ClassPageMaker {
                 RichText.of(order.left().map(left -> sheet.amount(left).text()).orElse(words.say("class.not-worked-out"))));
     }
 
+    /** What is counted in sheets is told with their size. */
+    private static String name(Sheet sheet, ClassDesk desk, ClassSupplies.Order order) {
+        String name = desk.thing(sheet, order.material());
+        return Optional.ofNullable(desk.desk().library().materials().get(order.material()))
+                .filter(any -> order.needed().value().dimension() == Dimension.COUNT).flatMap(Pieces::asBought)
+                .map(size -> sheet.words().say("class.sheets-of", "what", name, "size", ClassPreparationPage.size(sheet, size))).orElse(name);
+    }
+
     private static String buy(Sheet sheet, ClassSupplies.Order order) {
         Words words = sheet.words();
         if (order.isThere()) {
             return words.say("class.nothing-to-buy");
         }
-        return order.packs().map(packs -> words.say("class.packs", "n", (long) packs.value().value(), "pack",
-                        sheet.numbers().written(order.pack().orElseThrow()).text()))
+        return order.packs().map(packs -> order.pack().filter(Quantity.count(1)::equals).isPresent() ? ClassPreparationPage.count(sheet, packs.value())
+                        : words.say("class.packs", "n", (long) packs.value().value(), "pack",
+                                sheet.numbers().written(order.pack().orElseThrow()).text()))
                 .orElseGet(() -> words.say("class.missing", "amount", order.missing().map(sheet::amount).map(Amount::text)
                         .orElseGet(() -> sheet.amount(order.needed()).text())));
     }

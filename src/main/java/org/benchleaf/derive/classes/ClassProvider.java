@@ -23,6 +23,7 @@ import org.benchleaf.message.ClassMessages;
 import org.benchleaf.message.Messages;
 import org.benchleaf.model.ClassStores;
 import org.benchleaf.model.CourseClass;
+import org.benchleaf.model.Material;
 import org.benchleaf.model.Part;
 import org.benchleaf.model.Recipe;
 import org.benchleaf.model.Step;
@@ -78,8 +79,9 @@ final class ClassProvider {
         return orders;
     }
 
-    private ClassSupplies.Order order(Figure needed, List<ClassPlan.Start> starts) {
-        String id = needed.key().of();
+    private ClassSupplies.Order order(Figure total, List<ClassPlan.Start> starts) {
+        String id = total.key().of();
+        Figure needed = inSheets(total).orElse(total);
         Optional<Quantity> stock = Optional.ofNullable(course.stores().stock().get(id)).map(ClassStores.Stock::amount)
                 .filter(amount -> amount.dimension() == needed.value().dimension());
         Optional<ClassStores.Supply> supply = Optional.ofNullable(course.stores().supplies().get(id))
@@ -99,6 +101,24 @@ final class ClassProvider {
         return new ClassSupplies.Order(id, needed, stock, Optional.ofNullable(made.get(key(id, "missing").id())), packs,
                 Optional.of(pack), Optional.ofNullable(made.get(key(id, "left").id())),
                 packs.map(any -> hours.before(inHouse, supply.get().delivery())), inHouse);
+    }
+
+    /** How many sheets of a paper are bought, where the studio tells their size and the class does not buy it by its mass. */
+    private Optional<Figure> inSheets(Figure total) {
+        String id = total.key().of();
+        boolean byMass = Optional.ofNullable(course.stores().supplies().get(id)).map(ClassStores.Supply::pack)
+                .or(() -> Optional.ofNullable(course.stores().stock().get(id)).map(ClassStores.Stock::amount))
+                .filter(one -> one.dimension() == Dimension.MASS).isPresent();
+        return bench.material(id).filter(any -> !byMass && total.value().dimension() == Dimension.MASS).flatMap(this::massOfASheet)
+                .flatMap(sheet -> bench.ledger().one(packs(total, Optional.empty(), sheet.value()).gives("packs", key(id, "sheets"),
+                        "sheets that this is cut from")));
+    }
+
+    private Optional<Figure> massOfASheet(Material material) {
+        return material.grammage().flatMap(grammage -> material.height().flatMap(height -> material.width().flatMap(width ->
+                bench.ledger().one(new Job("sheet-mass", course.place()).given("grammage", grammage, Job.MATERIAL)
+                        .given("height", height, Job.MATERIAL).given("width", width, Job.MATERIAL)
+                        .gives("mass", key(material.id(), "sheet-mass"), "mass of one sheet")))));
     }
 
     private Optional<Figure> missing(Figure needed, Quantity stock) {
