@@ -11,8 +11,6 @@ import org.benchleaf.read.YamlText;
 /** Writes the file of a studio's words in another language: each text of its files as a key, in their order. */
 final class StudioWordsText {
 
-    /** With which comments begin that tell in which file the texts below stand; no blank stands before it. */
-    private static final String HEAD = ": ";
     /** The longest key that YAML allows without its own sign (YAML 1.2.2, section 7.4.2). */
     private static final int LONGEST_KEY = 1024;
     private static final String INDENT = "  ";
@@ -32,11 +30,6 @@ final class StudioWordsText {
         this.head = head;
     }
 
-    /** Whether a comment, without its sign, tells where the texts below it stand. */
-    static boolean isHead(String comment) {
-        return comment.startsWith(HEAD);
-    }
-
     /** The whole file. */
     String text() {
         List<String> lines = new ArrayList<>();
@@ -48,7 +41,7 @@ final class StudioWordsText {
             if (!entry.getValue().equals(last)) {
                 lines.addAll(last.isEmpty() ? List.of() : List.of(""));
                 notes(told, lines);
-                lines.add("#" + HEAD + entry.getValue());
+                lines.add("#" + StudioWordsUpdate.HEAD + entry.getValue());
                 last = entry.getValue();
             } else {
                 notes(told, lines);

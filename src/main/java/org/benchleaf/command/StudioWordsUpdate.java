@@ -17,6 +17,9 @@ import org.benchleaf.read.StudioWordsFile;
  */
 final class StudioWordsUpdate {
 
+    /** With which comments begin that tell where the texts below stand; no blank stands before it. */
+    static final String HEAD = ": ";
+
     /**
      * Words of a text.
      *
@@ -115,7 +118,7 @@ final class StudioWordsUpdate {
 
     private Told told(StudioWordsFile.Text written, String before) {
         return new Told(written.words(), before, written.comments().stream()
-                .filter(comment -> !shown.isIn(comment) && !StudioWordsText.isHead(comment)).toList());
+                .filter(comment -> !shown.isIn(comment) && !comment.startsWith(HEAD)).toList());
     }
 
     private void follow(StudioWordsFile.Text written) {

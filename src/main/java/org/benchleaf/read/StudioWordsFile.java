@@ -70,7 +70,7 @@ public record StudioWordsFile(List<Text> texts, Map<String, String> marks, List<
         entries.values().forEach(entry -> lines.add(entry.keyPlace().line()));
         List<Node.Mapping> kept = kept(root);
         kept.forEach(item -> lines.add(item.place().line()));
-        YamlComments comments = YamlComments.of(yaml, FIRST_LINE, lines);
+        TextComments comments = TextComments.of(yaml, FIRST_LINE, lines);
         List<Text> texts = new ArrayList<>();
         entries.forEach((text, entry) -> texts.add(new Text(text, ((Node.Scalar) entry.value()).text().strip(),
                 comments.above(entry.keyPlace().line()))));

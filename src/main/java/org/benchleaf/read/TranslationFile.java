@@ -132,7 +132,7 @@ public record TranslationFile(List<Text> texts, Map<String, String> marks, List<
         texts(root, (address, scalar) -> byLine.computeIfAbsent(scalar.place().line(), line -> new ArrayList<>())
                 .add(new Text(address, scalar.text(), Optional.empty(), List.of())));
         kept(root, (text, node) -> byLine.computeIfAbsent(node.place().line(), line -> new ArrayList<>()).add(text));
-        YamlComments comments = YamlComments.of(yaml, FIRST_LINE_OF_YAML, byLine.navigableKeySet());
+        TextComments comments = TextComments.of(yaml, FIRST_LINE_OF_YAML, byLine.navigableKeySet());
         byLine.forEach((line, there) -> there.forEach(text -> texts.add(new Text(text.address(), text.words(), text.mark(),
                 text == there.get(0) ? comments.above(line) : List.of()))));
         return comments.closing();

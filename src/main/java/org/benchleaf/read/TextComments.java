@@ -17,7 +17,7 @@ import org.yaml.snakeyaml.tokens.CommentToken;
  * @param byLine those above or behind a text
  * @param closing those behind the last text
  */
-record YamlComments(Map<Integer, List<String>> byLine, List<String> closing) {
+record TextComments(Map<Integer, List<String>> byLine, List<String> closing) {
 
     /**
      * Gathers them.
@@ -25,7 +25,7 @@ record YamlComments(Map<Integer, List<String>> byLine, List<String> closing) {
      * @param firstLine the number in the file of the first line of the YAML
      * @param lines of texts, as the file counts them
      */
-    static YamlComments of(String yaml, int firstLine, NavigableSet<Integer> lines) {
+    static TextComments of(String yaml, int firstLine, NavigableSet<Integer> lines) {
         Map<Integer, List<String>> byLine = new TreeMap<>();
         List<String> closing = new ArrayList<>();
         ScannerImpl scanner = new ScannerImpl(new StreamReader(yaml), options());
@@ -35,7 +35,7 @@ record YamlComments(Map<Integer, List<String>> byLine, List<String> closing) {
                 (line == null ? closing : byLine.computeIfAbsent(line, each -> new ArrayList<>())).add(comment.getValue());
             }
         }
-        return new YamlComments(byLine, closing);
+        return new TextComments(byLine, closing);
     }
 
     List<String> above(int line) {
