@@ -76,13 +76,20 @@ class FinishedTreatmentTest {
                 "not recorded: a test with paste was not told").doesNotContain("not timed");
     }
 
-    /** Its two washings have nothing else to tell them apart; nobody noted how often its blotters were changed. */
+    /** Its two washings have nothing else to tell them apart; nobody noted how long most of its steps took. */
     @Test
-    void steps_of_one_name_are_told_apart_and_a_count_that_nobody_gave_is_none() {
+    void steps_of_one_name_are_told_apart_and_a_time_that_nobody_gave_is_none() {
         assertThat(text("results.html")).contains("5. Washing: It is not recorded whether this rule was kept.",
                 "6. Washing: It is not recorded whether this rule was kept.",
-                "7. Drying not recorded not recorded not recorded not recorded not recorded not recorded no",
-                "8. Mending not recorded not recorded not recorded not recorded not recorded no no");
+                "7. Drying not recorded not recorded 8. Mending not recorded not recorded 9. Measuring");
+    }
+
+    /** Nobody planned it: the case was written down when the treatment was over. */
+    @Test
+    void its_times_are_those_on_record_and_none_is_called_planned() {
+        assertThat(text("index.html")).contains("with the times that are on record", "5. Washing 30\u00a0min 30\u00a0min")
+                .doesNotContain("lanned").doesNotContain("sual value");
+        assertThat(text("results.html")).contains("Times of the steps on record").doesNotContain("lanned").doesNotContain("0 min no");
     }
 
     private static String text(String name) {

@@ -47,6 +47,11 @@ public record WorkedCase(TreatmentCase source, Map<String, Figure> figures, Time
         substances = List.copyOf(substances);
     }
 
+    /** Whether it tells what was done, by others or in the past, and not what is planned: its times are those that are on record. */
+    public boolean isOnRecordAlone() {
+        return source.sources().retelling().isPresent() || findings.stream().anyMatch(finding -> finding.standing().isOpen());
+    }
+
     /** The same case told in the words of one of its translations; what was worked out stays as it is. */
     WorkedCase in(Translation translation) {
         TreatmentCase told = CaseTexts.in(translation, source);

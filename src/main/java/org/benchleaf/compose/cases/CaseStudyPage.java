@@ -297,7 +297,8 @@ public final class CaseStudyPage implements CasePageMaker {
         }
         return new Section("done", words.say("study.done"),
                 Optional.of(words.say(desk.has(CasePageName.STEP_SHEET) ? "study.done-lead"
-                        : desk.treatment().sources().retelling().isPresent() ? "study.done-told" : "study.done-planned")), blocks);
+                        : desk.treatment().sources().retelling().isPresent() ? "study.done-told"
+                        : desk.worked().isOnRecordAlone() ? "study.done-recorded" : "study.done-planned")), blocks);
     }
 
     private static String takes(Sheet sheet, Step step, Timeline.TimedStep timed) {
@@ -312,22 +313,28 @@ public final class CaseStudyPage implements CasePageMaker {
                 .allMatch(trial -> trial.armOf(step).isEmpty())).toList();
     }
 
-    /** How long it took by the record, before the times that were planned. */
+    /** How long it took by the record, before the times that were planned, where there was a plan. */
     private static String days(Sheet sheet, CaseDesk desk) {
         Words words = sheet.words();
+        String kind = desk.worked().isOnRecordAlone() ? "recorded-" : "";
         List<LocalDate> days = desk.treatment().steps().stream().flatMap(step -> step.on().stream()).sorted().distinct().toList();
         if (days.size() < 2) {
-            return words.say("study.time-planned");
+            return words.say("study.time-" + kind + "planned");
         }
         LocalDate first = days.get(0);
         LocalDate last = days.get(days.size() - 1);
-        return words.say("study.time-days", "days", RecordedDays.count(words, first, last),
+        return words.say("study.time-" + kind + "days", "days", RecordedDays.count(words, first, last),
                 "first", sheet.numbers().date(first), "last", sheet.numbers().date(last));
     }
 
     private static Optional<Section> timeline(Sheet sheet, CaseDesk desk) {
         Words words = sheet.words();
         List<KeyNumbers.Item> numbers = new ArrayList<>();
+        TimelineChart times = new TimelineChart(sheet, desk);
+        if (desk.worked().isOnRecordAlone()) {
+            return times.isEmpty() ? Optional.empty() : Optional.of(new Section("time", words.say("study.time"),
+                    Optional.of(days(sheet, desk)), List.of(times.data().table(Optional.empty()))));
+        }
         for (String name : List.of("total", "hands-on")) {
             new WorkingMaker(sheet).once("timeline." + name).ifPresent(working -> numbers.add(
                     new KeyNumbers.Item(working, words.say("study.time-" + name), List.of())));
@@ -338,7 +345,6 @@ public final class CaseStudyPage implements CasePageMaker {
         if (numbers.isEmpty()) {
             return Optional.empty();
         }
-        TimelineChart times = new TimelineChart(sheet, desk);
         return Optional.of(new Section("time", words.say("study.time"),
                 Optional.of(days(sheet, desk) + " " + words.say("study.time-money")),
                 List.of(new KeyNumbers(numbers), times.chart(List.of(times.data().table(Optional.empty()))))));

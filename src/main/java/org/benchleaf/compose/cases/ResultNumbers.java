@@ -69,8 +69,13 @@ final class ResultNumbers {
     /** What was measured, and how. */
     static String measured(Sheet sheet, Result result) {
         String measure = sheet.words().term("measure", result.measure());
-        return result instanceof Result.Readings readings ? measure + ", " + sheet.words().told(readings.method())
-                : result instanceof Result.Stated stated ? measure + ", " + sheet.words().told(stated.method()) : measure;
+        return result instanceof Result.Readings readings ? measured(sheet, measure, readings.method())
+                : result instanceof Result.Stated stated ? measured(sheet, measure, stated.method()) : measure;
+    }
+
+    private static String measured(Sheet sheet, String measure, String method) {
+        return MissingValue.read(method).isPresent() ? sheet.words().say("result.method-missing", "measure", measure,
+                "told", sheet.words().told(method)) : measure + ", " + method;
     }
 
     /** A result in words, with its place on the scale where there is one. */

@@ -111,8 +111,9 @@ public final class ResultsPage implements CasePageMaker {
 
     private static Section times(Sheet sheet, CaseDesk desk) {
         TimelineChart times = new TimelineChart(sheet, desk);
+        Table table = times.data().table(desk.file(sheet, times.data()));
         return new Section("times-section", sheet.words().say("times.heading"), Optional.empty(), List.of(
-                times.chart(List.of(times.data().table(desk.file(sheet, times.data()))))));
+                desk.worked().isOnRecordAlone() ? table : times.chart(List.of(table))));
     }
 
     /** How the rules of the trade were answered, for colleagues: answered or advised, not told, kept. */

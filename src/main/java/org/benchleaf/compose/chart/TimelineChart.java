@@ -42,8 +42,26 @@ public final class TimelineChart {
         this.total = Math.max(1, timeline.total().highIn(Unit.MINUTE));
     }
 
-    /** The times as a table and a file. */
+    /** Whether no step has a time on record. */
+    public boolean isEmpty() {
+        return timeline.steps().stream().noneMatch(Timeline.TimedStep::known);
+    }
+
+    /** The times as a table and a file: of what is on record alone how long each step took, else as they were planned. */
     public DataTable data() {
+        return desk.worked().isOnRecordAlone() ? recorded() : planned();
+    }
+
+    private DataTable recorded() {
+        Words words = sheet.words();
+        return new DataTable("times", words.say("times.recorded"), List.of(
+                DataTable.Column.words(words.say("times.step"), "step"),
+                DataTable.Column.times(words.say("times.took-least"), "took at least"),
+                DataTable.Column.times(words.say("times.took-most"), "took at most")),
+                timeline.steps().stream().map(timed -> List.of(DataTable.Cell.words(label(timed)), least(timed), most(timed))).toList());
+    }
+
+    private DataTable planned() {
         Words words = sheet.words();
         return new DataTable("times", words.say("times.caption"), List.of(
                 DataTable.Column.words(words.say("times.step"), "step"),
@@ -60,8 +78,8 @@ public final class TimelineChart {
     private List<DataTable.Cell> row(Timeline.TimedStep timed) {
         Quantity takes = timed.takes();
         return List.of(DataTable.Cell.words(label(timed)), timed.startKnown() ? cell(timed.start().in(Unit.MINUTE))
-                : notRecorded(), timed.atLeast() ? notRecorded() : length(timed, takes.in(Unit.MINUTE)), length(timed, takes.lowIn(Unit.MINUTE)),
-                timed.atLeast() ? notRecorded() : length(timed, takes.highIn(Unit.MINUTE)), length(timed, hands(timed)),
+                : notRecorded(), timed.atLeast() ? notRecorded() : length(timed, takes.in(Unit.MINUTE)), least(timed), most(timed),
+                length(timed, hands(timed)),
                 changes(timed),
                 DataTable.Cell.words(sheet.words().say(isHold(timed) ? "times.yes" : "times.no")));
     }
@@ -74,6 +92,14 @@ public final class TimelineChart {
         }
         return blotters.get().changes().isEmpty() ? notRecorded()
                 : DataTable.Cell.number(String.valueOf(timed.moments().stream().filter(TimelineChart::isChange).count()));
+    }
+
+    private DataTable.Cell least(Timeline.TimedStep timed) {
+        return length(timed, timed.takes().lowIn(Unit.MINUTE));
+    }
+
+    private DataTable.Cell most(Timeline.TimedStep timed) {
+        return timed.atLeast() ? notRecorded() : length(timed, timed.takes().highIn(Unit.MINUTE));
     }
 
     private DataTable.Cell length(Timeline.TimedStep timed, double minutes) {

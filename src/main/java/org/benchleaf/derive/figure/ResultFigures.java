@@ -147,7 +147,11 @@ public final class ResultFigures implements Result.Kinds<WorkedResult> {
         return worked(result);
     }
 
+    /** A value with an open end is no number of its own: "more than 7" is told in its words alone. */
     private void stated(String when, StatedValue value) {
+        if (value.forSums().isEmpty()) {
+            return;
+        }
         reported("stated-" + when, say("{measure} {when}, as given",
                 "measure", name.replace('-', ' '), "when", say(when)), value.value());
     }
