@@ -27,7 +27,7 @@
   function all(what, home) { return Array.prototype.slice.call((home || document).querySelectorAll(what)); }
   function part(name) { return view.querySelector("[data-bench=" + name + "]"); }
   function state() { return bench.state(); }
-  function record() { return state().record || (state().record = { issue: view.getAttribute("data-issue"), steps: {} }); }
+  function record() { return state().record || (state().record = bench.begun({ steps: {} }, view.getAttribute("data-issue"))); }
   function noted(anchor) { return (state().record && state().record.steps[anchor]) || {}; }
   function note(anchor) { return record().steps[anchor] || (record().steps[anchor] = {}); }
   function anchorOf(screen) { return screen.getAttribute("data-screen"); }
@@ -487,7 +487,7 @@
   };
   muted();
   if (state().started) { started.value = bench.clock(state().started); }
-  if (state().record && state().record.issue !== view.getAttribute("data-issue")) {
+  if (state().record && bench.changed(state().record, view.getAttribute("data-issue"))) {
     document.querySelector(".bench-desk__status").textContent = words.changed;
     tell(words.changed);
   }

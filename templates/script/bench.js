@@ -24,6 +24,19 @@
     state.ticks = state.ticks || {};
     state.timers = state.timers || {};
   }
+  /* A record belongs to the sheet in every language, but the words of each, and so its mark, are its own. */
+  function begun(record, issue) {
+    record.issue = issue;
+    record.issues = {};
+    record.issues[document.documentElement.lang] = issue;
+    return record;
+  }
+  function changed(record, issue) {
+    var language = document.documentElement.lang;
+    record.issues = record.issues || begun({}, record.issue).issues;
+    if (!record.issues[language]) { record.issues[language] = issue; keep(); }
+    return record.issues[language] !== issue;
+  }
   function fill(text, holes) {
     return text.replace(/\[([a-z]+)\]/g, function (all, name) { return name in holes ? holes[name] : all; });
   }
@@ -91,7 +104,7 @@
   /* What the bench view adds to: it comes in a script of its own. */
   var bench = {
     state: function () { return state; }, keep: keep, words: words, fill: fill, clock: clock, two: two, digits: digits, make: make,
-    button: button, stampText: stampText, home: home, valueOf: valueOf, hand: hand, reread: reread, store: store,
+    button: button, stampText: stampText, home: home, valueOf: valueOf, hand: hand, reread: reread, store: store, begun: begun, changed: changed,
     began: function () {}, ring: function () {}, cleared: function () {}
   };
   var timers = Array.prototype.map.call(document.querySelectorAll(".timer"), function (item) {

@@ -15,7 +15,7 @@
   function part(name) { return form.querySelector("[data-record=" + name + "]"); }
   function record() {
     var state = bench.state();
-    return state.record || (state.record = { issue: form.getAttribute("data-sheet"), at: "", stations: {} });
+    return state.record || (state.record = bench.begun({ at: "", stations: {} }, form.getAttribute("data-sheet")));
   }
   /* Each window shows its own station; the last one chosen is shown again after a reload. Until one is chosen nothing can be
      written, for it would belong to none. */
@@ -215,6 +215,6 @@
   });
   bench.cleared = function () { unkept = false; ask.textContent = ""; paint(); };
   form.querySelector(".record__desk").hidden = false;
-  if (record().issue !== form.getAttribute("data-sheet")) { told.textContent = words.changed; }
+  if (bench.changed(record(), form.getAttribute("data-sheet"))) { told.textContent = words.changed; }
   if (!fromAddress()) { paint(); }
 }());

@@ -233,17 +233,53 @@ class BenchDeskIT {
     @Test
     void what_was_written_down_survives_a_reload_and_is_saved_as_the_program_reads_it() {
         atTheBench((window, clock) -> {
-            atStep(window, "step-wash");
-            window.run("document.querySelectorAll('[data-screen=step-wash] .screen__write')[0].open = true;");
-            window.until("document.querySelector('[data-screen=step-wash] .screen__fields input')");
-            window.run("const field = document.querySelector('[data-screen=step-wash] .screen__fields input');"
-                    + "field.value = '8,5'; field.dispatchEvent(new Event('change'));");
+            written(window, "step-wash", "8,5");
             window.again();
             window.run("document.querySelector('[data-desk=bench]').click(); document.querySelector('[data-bench=record]').click();");
             assertThat(window.run("return document.querySelector('.screen__record').textContent;")).asString()
                     .contains("step: wash").contains("bath: 1, pH fresh: pH 8.5");
             assertThat(frontMatter(saved(window))).contains("- id: wash").contains("- {bath: 1, pH fresh: pH 8.5}");
         });
+    }
+
+    /** A trainee who began on the French sheet goes on with the English one: it is the same record, and the sheet was not changed. */
+    @Test
+    void what_was_written_down_on_the_sheet_of_another_language_stays_and_is_not_taken_for_that_of_an_older_sheet() {
+        atTheBench((window, clock) -> {
+            window.open("fr/" + SHEET);
+            written(window, "step-wash", "8,5");
+            window.open(SHEET);
+            assertThat(status(window)).isEmpty();
+            assertThat(saved(window)).contains("\"pH fresh\": \"pH 8.5\"");
+            written(window, "step-wash", "8,4");
+            window.open("fr/" + SHEET);
+            assertThat(status(window)).isEmpty();
+            assertThat(saved(window)).contains("\"pH fresh\": \"pH 8.4\"").doesNotContain("8.5");
+        });
+    }
+
+    @Test
+    void a_sheet_that_was_changed_since_the_record_was_begun_says_so() {
+        atTheBench((window, clock) -> {
+            written(window, "step-wash", "8,5");
+            window.run("const key = Object.keys(localStorage).find(one => one.endsWith('.tide-table.1'));"
+                    + "const state = JSON.parse(localStorage.getItem(key)); state.record.issues.en = 'older';"
+                    + "localStorage.setItem(key, JSON.stringify(state));");
+            window.again();
+            assertThat(status(window)).contains("changed");
+        });
+    }
+
+    private static void written(Window window, String step, String value) {
+        atStep(window, step);
+        window.run("document.querySelectorAll('[data-screen=' + arguments[0] + '] .screen__write')[0].open = true;", step);
+        window.until("document.querySelector('[data-screen=" + step + "] .screen__fields input')");
+        window.run("const field = document.querySelector('[data-screen=' + arguments[0] + '] .screen__fields input');"
+                + "field.value = arguments[1]; field.dispatchEvent(new Event('change'));", step, value);
+    }
+
+    private static String status(Window window) {
+        return (String) window.run("return document.querySelector('.bench-desk__status').textContent;");
     }
 
     @Test
