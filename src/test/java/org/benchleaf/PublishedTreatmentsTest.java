@@ -148,6 +148,19 @@ class PublishedTreatmentsTest {
                 .doesNotContain("as given 7", "Measured only once");
     }
 
+    /** Abstract of the publication: "the highest tensile strength (17.75 Nm/g)". */
+    @Test
+    void a_stated_number_keeps_its_digits_and_no_rule_is_called_kept_that_the_publication_does_not_tell_of() throws IOException {
+        Path content = licensed();
+        CheckedLibrary library = LibraryChecker.check(LibraryReader.read(content));
+        Map<String, Document> pages = pages(content, library, content.resolve("cases/whatman-in-peroxide"), new ArrayList<>());
+        Document results = pages.get("cases/whatman-in-peroxide/results.html");
+        assertThat(results.text()).contains("as given 17.75").doesNotContain("17.8").doesNotContain("not reported")
+                .doesNotContain("meter is calibrated");
+        assertThat(results.select("#findings-kept")).isEmpty();
+        assertThat(pages.get("cases/whatman-in-peroxide/index.html").text()).contains("Of no measure there are numbers both before and after");
+    }
+
     @Test
     void no_time_of_a_retold_case_is_called_planned_and_none_is_told_that_nobody_gave() throws IOException {
         Path content = licensed();

@@ -358,7 +358,7 @@ public final class CaseStudyPage implements CasePageMaker {
         List<Block> blocks = new ArrayList<>();
         List<RichText> says = !sentences.isEmpty() ? sentences
                 : List.of(RichText.of(words.say(!numbers.isEmpty() ? "study.no-change"
-                        : isMeasured(desk) ? "study.not-compared" : "study.no-numbers")));
+                        : isMeasured(desk) ? isOneSided(desk) ? "study.one-side" : "study.not-compared" : "study.no-numbers")));
         blocks.add(new Findings(says, words.say("study.all-numbers"),
                 numbers.isEmpty() ? List.of() : List.of(new KeyNumbers(numbers))));
         told.ifPresent(blocks::add);
@@ -372,6 +372,12 @@ public final class CaseStudyPage implements CasePageMaker {
     /** Whether a report states a number, though none that could be set against another. */
     private static boolean isMeasured(CaseDesk desk) {
         return desk.treatment().results().stream().anyMatch(Result.Stated.class::isInstance);
+    }
+
+    /** Whether no report states a number both before and after. */
+    private static boolean isOneSided(CaseDesk desk) {
+        return desk.treatment().results().stream().noneMatch(result -> result instanceof Result.Stated stated
+                && stated.before().isPresent() && stated.after().isPresent());
     }
 
     private static Optional<Section> notDone(Sheet sheet, TreatmentCase treatment) {

@@ -81,7 +81,7 @@ final class ResultNumbers {
     /** A result in words, with its place on the scale where there is one. */
     static String rank(Words words, Result.Words result, Optional<String> told) {
         if (told.isEmpty()) {
-            return words.say("result.not-reported");
+            return words.notRecorded();
         }
         int rank = result.ranks().indexOf(told.get()) + 1;
         return MissingValue.read(told.get()).map(words::missing).orElse(rank == 0 ? told.get()
@@ -152,7 +152,7 @@ final class ResultNumbers {
         private Fact fact(String measure, Optional<String> before, Optional<String> after) {
             String told = before.isPresent() && after.isPresent()
                     ? sheet.words().say("result.from-to", "before", before.get(), "after", after.get())
-                    : after.or(() -> before).orElse(sheet.words().say("result.not-reported"));
+                    : after.or(() -> before).orElse(sheet.words().notRecorded());
             return new Fact(measure, sheet.linked(told));
         }
 

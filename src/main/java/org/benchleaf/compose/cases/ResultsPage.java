@@ -130,7 +130,8 @@ public final class ResultsPage implements CasePageMaker {
                 .filter(finding -> finding.standing() == Finding.Standing.KEPT)
                 .map(finding -> new LinkList.Entry(Link.to(finding.what(), sheet.way(Paths.RULES + "#"
                         + RulesPage.anchor(finding.rule()))), "")).toList();
-        if (!kept.isEmpty()) {
+        // A record with gaps shows of no rule that it was kept: many are, only because it tells nothing against them.
+        if (!kept.isEmpty() && !desk.worked().isOnRecordAlone()) {
             sections.add(section(sheet, "findings-kept", new LinkList(kept)));
         }
         return sections;

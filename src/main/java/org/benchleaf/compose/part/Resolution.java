@@ -27,6 +27,9 @@ public final class Resolution {
     private static final Set<String> OF_READINGS = Set.of("summary", "reach", "activity-mean", "change", "place-changes");
     private static final Set<String> READINGS = Set.of("readings", "before", "after");
 
+    /** What a report states keeps every digit that it was stated with. */
+    private static final String STATED = "stated-";
+
     /** A mean of fewer is told no finer than its readings (common practice, no source). */
     private static final int FEWEST = 3;
 
@@ -37,6 +40,10 @@ public final class Resolution {
     public static OptionalInt of(Figure figure) {
         if (figure.value().unit() == Unit.COUNT || isChance(figure)) {
             return OptionalInt.empty();
+        }
+        if (figure.key().name().startsWith(STATED)) {
+            return OptionalInt.of(figure.value().spread() == Quantity.Spread.RESOLUTION ? decimals(step(figure.value()))
+                    : NumberText.decimalsOf(figure.value().value()));
         }
         Optional<BigDecimal> step = OF_READINGS.contains(figure.method()) ? step(figure) : Optional.empty();
         if (step.isPresent()) {
