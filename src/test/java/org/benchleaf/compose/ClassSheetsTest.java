@@ -41,6 +41,13 @@ class ClassSheetsTest {
         assertThat(rows("-stations.html", "station-1-times")).anySatisfy(row -> assertThat(row.get(3)).contains("2 × board"));
     }
 
+    /** From the case's file, which sprays from 40 cm, and the table of cautions, which has several who spray take turns. */
+    @Test
+    void a_station_sheet_tells_how_far_to_spray_from_and_what_to_heed_where_the_work_begins() {
+        assertThat(rows("-stations.html", "station-4-times")).anySatisfy(row -> assertThat(row.get(2)).contains("Mist the sheet", "40 cm",
+                "Danger: Sprayed solvent", "take turns")).anySatisfy(row -> assertThat(row.get(2)).contains("with goggles on"));
+    }
+
     private static List<List<String>> rows(String page, String table) {
         List<List<String>> rows = page(page).filter(Table.class::isInstance).map(Table.class::cast).filter(one -> one.id().equals(table))
                 .flatMap(one -> one.rows().stream())

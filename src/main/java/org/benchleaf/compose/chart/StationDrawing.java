@@ -114,7 +114,8 @@ public final class StationDrawing {
     private Stream<Seen> tray(List<Placed> list) {
         String tray = sheet.words().say("drawing.label-tray");
         boolean isTold = list.stream().anyMatch(placed -> placed.item().mark().isPresent());
-        return !isTold && desk.treatment().steps().stream().anyMatch(step -> step.part(Part.Bath.class).isPresent())
+        return !isTold && list.stream().flatMap(placed -> placed.item().steps().stream()).flatMap(id -> desk.treatment().step(id).stream())
+                .anyMatch(step -> step.part(Part.Bath.class).isPresent())
                 ? Stream.of(new Seen(DrawnThing.TRAY, tray, tray, true)) : Stream.empty();
     }
 

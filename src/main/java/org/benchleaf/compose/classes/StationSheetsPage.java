@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.benchleaf.compose.chart.StationDrawing;
 import org.benchleaf.compose.part.ClassPageName;
+import org.benchleaf.compose.part.HazardMaker;
 import org.benchleaf.compose.part.RecipeMaker;
 import org.benchleaf.compose.part.Sheet;
 import org.benchleaf.derive.classes.ClassSupplies;
@@ -118,13 +119,19 @@ public final class StationSheetsPage implements ClassPageMaker {
         String whole = turn.isHold() ? step.flatMap(Step::hold).flatMap(Step.Hold::look)
                 .map(look -> words.say("class.hold-look", "work", work, "look", look)).orElse(work)
                 : turn.isMainWork() && told.add(turn.step())
-                        ? work + ". " + step.map(Step::instruction).orElse("")
+                        ? work + ". " + step.map(one -> instruction(sheet, one)).orElse("") + new HazardMaker(sheet, desk.desk()).cautions(turn.step())
                         : inTheTray(sheet, desk, turn).map(how -> work + ". " + how).orElse(work);
         String with = turn.takes().stream().filter(one -> !one.endsWith("station " + turn.station()))
                 .map(desk.reading()::thing).collect(Collectors.collectingAndThen(Collectors.toList(), words::list));
         return List.of(RichText.of(desk.clock(sheet, turn.from())), RichText.of(desk.clock(sheet, turn.to())),
                 RichText.of(whole), RichText.of(with.isEmpty() ? words.say("class.alone") : with),
                 RichText.of(turn.isHandsOn() ? words.say("class.line") : words.say("class.waiting")));
+    }
+
+    /** What to do, and from how far it is sprayed. */
+    private static String instruction(Sheet sheet, Step step) {
+        return step.instruction() + step.part(Part.Mist.class).flatMap(Part.Mist::distance).map(distance -> " " + sheet.words().more(
+                sheet.words().say("bench-fact.distance"), sheet.numbers().written(distance).text()) + ".").orElse("");
     }
 
     /** What lies at the station, as a list and as it is laid out. */

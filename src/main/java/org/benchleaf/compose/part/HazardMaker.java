@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.benchleaf.derive.hazard.Hazards;
+import org.benchleaf.derive.hazard.StepCare;
 import org.benchleaf.model.Material;
 import org.benchleaf.model.Reference;
 import org.benchleaf.model.Solution;
@@ -43,6 +44,14 @@ public final class HazardMaker {
                 pictograms(reference, hazards.pictograms()), says(reference, hazards),
                 statements(reference, hazards.precautions()), grounds(hazards),
                 hazards.unknown().stream().map(one -> (one.why() + " " + one.remedy()).strip()).toList());
+    }
+
+    /** What to heed at a step, as sentences that follow those of its work: of a danger what can happen too. */
+    public String cautions(String step) {
+        return Optional.ofNullable(desk.worked().care().get(step)).map(StepCare::cautions).orElse(List.of()).stream()
+                .map(reference.cautions()::get).map(caution -> " " + (caution.level().equals("danger")
+                        ? sheet.words().more(sheet.words().say("caution-level.danger"), caution.words() + " ") : "") + caution.doFirst())
+                .collect(Collectors.joining());
     }
 
     /** What the label of a solution or material says, in the language of the page; the id where neither is known. */

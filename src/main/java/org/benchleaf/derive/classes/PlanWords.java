@@ -30,9 +30,11 @@ public record PlanWords(Phrases phrases, UnaryOperator<String> step, UnaryOperat
         return List.of(StepKind.values()).stream().anyMatch(one -> one.word().equals(work)) ? kind.apply(work) : numbered(work);
     }
 
-    /** A piece of work with its step. */
+    /** A piece of work with its step; once where both have one name. */
     String part(String stepId, String work) {
-        return step.apply(stepId) + ": " + work(stepId, work);
+        String name = step.apply(stepId);
+        String piece = work(stepId, work);
+        return name.equalsIgnoreCase(piece) ? name : name + ": " + piece;
     }
 
     /** A person or thing that is shared, or so many of one. */

@@ -229,7 +229,7 @@ public final class ScheduleReading {
                     "time", clock.apply(away.until()));
         }
         if (cause instanceof Delay.HeldBack held) {
-            return words.phrases().say("it is held back so that the wait before {work} stays short, and there {why}",
+            return words.phrases().say("it is held back to keep the wait before {work} short; that work waits for {why}",
                     "work", told(station, held.laterPart()), "why", why(station, held.cause(), clock));
         }
         return words.phrases().of("nothing is in the way, but beginning sooner would make the class no shorter");
