@@ -151,10 +151,10 @@
       function ask() {
         var set = make("label", "timer__set", words.length);
         minutes = make("input");
-        minutes.type = "number"; minutes.min = "0.5"; minutes.step = "0.5"; minutes.max = String(usual / 6);
+        minutes.type = "text"; minutes.inputMode = "decimal"; minutes.autocomplete = "off";
         minutes.setAttribute("aria-label", words.length + ": " + self.what);
         minutes.addEventListener("change", function () {
-          var wanted = Math.min(Number(minutes.value) * 60, usual * 10);
+          var wanted = Math.min(Number(minutes.value.replace(",", ".")) * 60, usual * 10);
           if (!(wanted > 0) || mine().end || mine().left) { minutes.value = String(length() / 60); return; }
           save({ length: wanted });
           paint();

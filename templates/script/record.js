@@ -110,7 +110,7 @@
     if (at[0] === "mark") {
       var mark = member(out.outcomes, "at", at.slice(0, 3).join("/"));
       mark.will = field.closest(".record__mark").getAttribute("data-will");
-      mark[at[3]] = field.hasAttribute("data-number") ? Number(text) : text;
+      mark[at[3]] = field.hasAttribute("data-number") ? Number(text.replace(",", ".")) : text;
       return;
     }
     var step = member(out.steps, "step", at[0]);

@@ -176,6 +176,22 @@ class TranslatedPhrasesTest {
         }
     }
 
+    @Test
+    void every_page_shows_the_same_digits_in_every_language() {
+        SitePublisher publisher = SitePublisher.with(Path.of("templates"), Pictures.none());
+        Map<String, Page> originals = pages.pages().stream().collect(Collectors.toMap(Page::path, page -> page));
+        pages.translated().forEach(one -> one.pages().forEach(page -> {
+            String original = text(publisher, originals.get(one.originalOf(page)));
+            assertThat(digits(one.marked(text(publisher, page), original))).as(page.path()).isNotEmpty().isEqualTo(digits(original));
+        }));
+    }
+
+    /** The digits of each quantity that stands in a list of what was worked out, and of its result, in their order. */
+    private static List<String> digits(String html) {
+        return Jsoup.parse(html).select("main .working bdi").stream().filter(each -> each.parents().select("bdi").isEmpty())
+                .map(each -> each.text().replaceAll("\\D", "")).filter(each -> !each.isEmpty()).toList();
+    }
+
     /** The texts on the pages of the tide table that stand in its own language. */
     private static Set<String> marked(String language) {
         SitePublisher publisher = SitePublisher.with(Path.of("templates"), Pictures.none());

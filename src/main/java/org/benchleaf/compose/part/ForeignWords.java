@@ -13,6 +13,7 @@ import java.util.stream.Stream;
 import org.benchleaf.model.Phrases;
 import org.benchleaf.quantity.Unit;
 import org.benchleaf.words.QuantityRuns;
+import org.benchleaf.words.TypeSetting;
 import org.benchleaf.words.Words;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
@@ -63,7 +64,7 @@ public final class ForeignWords {
         this.own = Stream.concat(ofInterface, phrases.words().values().stream()).map(ForeignWords::plain).collect(Collectors.toSet());
     }
 
-    /** The page with the marks; numbers with their units are set apart where the language runs from right to left. */
+    /** The page with the marks, set as its language is; numbers with their units are set apart where it runs from right to left. */
     public String marked(String html, String originalHtml) {
         Document page = Jsoup.parse(html);
         page.outputSettings().prettyPrint(false);
@@ -83,6 +84,8 @@ public final class ForeignWords {
                 .forEach(picture -> picture.attr("lang", original));
         page.body().select("[lang]:not([dir])").stream().filter(each -> isTurned(each.attr("lang")) && each.closest("svg") == null)
                 .forEach(each -> each.attr("dir", Frames.direction(each.attr("lang"))));
+        TypeSetting setting = TypeSetting.in(Words.in(language));
+        texts(page.body()).forEach(setting::set);
         if (Frames.direction(language).equals("rtl")) {
             texts(page.body()).forEach(QuantityRuns::isolate);
         }

@@ -40,7 +40,7 @@ class ForeignWordsTest {
     void words_of_the_original_inside_a_translated_sentence_are_marked_and_no_blank_is_lost() {
         Document page = marked("fr", "<p>Ici : Saturated limewater, à préparer.</p>", "<p>Here: Saturated limewater, to make.</p>");
         assertThat(page.select("[lang=en]").eachText()).containsExactly("Saturated limewater");
-        assertThat(page.text()).isEqualTo("Ici : Saturated limewater, à préparer.");
+        assertThat(page.text()).isEqualTo("Ici\u202f: Saturated limewater, à préparer.");
     }
 
     @ParameterizedTest
