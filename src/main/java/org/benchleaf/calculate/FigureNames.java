@@ -15,7 +15,7 @@ import org.benchleaf.model.Step;
 final class FigureNames {
 
     static final Map<String, List<String>> NAMES = Map.ofEntries(
-            Map.entry("bath", List.of("volume", "total", "tray-volume", "tray-total", "sheet-mass", "liquor", "held", "left",
+            Map.entry("bath", List.of("volume", "total", "tray-volume", "tray-total", "record-total", "sheet-mass", "liquor", "held", "left",
                     "filling-time", "change-time", "wet-time", "bath-time")),
             Map.entry("mist", List.of("amount", "left-in-bottle", "vapour", "vapour-ppm", "vapour-lower-limit",
                     "vapour-exposure-limit")),

@@ -48,8 +48,12 @@ public record ComparedMaterial(String name, ComparedKind kind, Set<String> subst
      *
      * @param says one or two sentences
      * @param source key of the source, or the words that it is common practice without one
+     * @param with keys of the substances that it speaks of, by which a test of a colour answers it; mostly none
      */
-    public record Cell(String says, String source) {
+    public record Cell(String says, String source, List<String> with) {
+        public Cell {
+            with = List.copyOf(with);
+        }
     }
 
     /** What speaks for it and against it on a sheet of which these words are told. */

@@ -79,6 +79,11 @@ public sealed interface Part {
             readings = List.copyOf(readings);
         }
 
+        /** How many baths are on record, by the number of the last that was read; none if no reading is. */
+        public Optional<Integer> onRecord() {
+            return readings.stream().map(BathReading::bath).max(Integer::compare);
+        }
+
         /** Whether it is told how long the baths last. */
         public boolean isTimed() {
             return !each.isEmpty();

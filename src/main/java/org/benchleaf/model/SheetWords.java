@@ -20,6 +20,11 @@ public final class SheetWords {
                 Stream.concat(names(medium), medium.state().stream())), damages(treatment)).flatMap(all -> all).toList();
     }
 
+    /** The words by which it is told that a colour moved in a liquid that holds the substance of that key. */
+    public static String moving(String substance) {
+        return MOVES_IN + substance;
+    }
+
     /** What it is described as, how it is sized, and in what its media moved when they were tested: {@code moves in water}. */
     public static List<String> tested(TreatmentCase treatment, Library library) {
         return Stream.of(described(treatment).stream(), treatment.object().support().sizing().stream(), treatment.object().media()
@@ -62,6 +67,6 @@ public final class SheetWords {
     private static Stream<String> moves(Medium medium, TreatmentCase treatment, Library library) {
         return treatment.tests().stream().filter(test -> test.medium().equals(medium.id()) && test.result().isChange())
                 .flatMap(test -> treatment.matter(test.with())).map(library.materials()::get).filter(Objects::nonNull)
-                .flatMap(material -> material.substance().stream()).map(MOVES_IN::concat).distinct();
+                .flatMap(material -> material.substance().stream()).map(SheetWords::moving).distinct();
     }
 }

@@ -133,7 +133,7 @@ public final class ReferenceReader {
         Map<String, ComparedMaterial.Cell> cells = new LinkedHashMap<>();
         ComparedKind kind = ComparedKind.of(row.oneOf("kind", COMPARED)).orElse(ComparedKind.ADHESIVE);
         kind.groups().stream().flatMap(List::stream).forEach(property -> row.row(property).ifPresent(cell ->
-                cells.put(property, new ComparedMaterial.Cell(cell.text("says"), cell.text("source")))));
+                cells.put(property, new ComparedMaterial.Cell(cell.text("says"), cell.text("source"), cell.texts("with")))));
         return new ComparedMaterial(capital(row.key()), kind, row.set("substances"), row.texts("named"), row.yes("alone"), cells,
                 row.has("speaks") ? row.rows("speaks").stream().map(ReferenceReader::argument).toList() : List.of());
     }

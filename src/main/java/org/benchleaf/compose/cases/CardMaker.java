@@ -55,9 +55,10 @@ public final class CardMaker {
     }
 
     private static CaseCard.LastChange lastChange(CaseDesk desk) {
-        return CaseReference.of(desk).day().map(day -> new CaseCard.LastChange(day.toString(),
-                desk.treatment().publication().citing().versions().stream().filter(version -> version.on().equals(day))
-                        .map(Citing.Version::changed).findFirst().orElse(""))).orElse(CaseCard.LastChange.NONE);
+        List<Citing.Version> versions = desk.treatment().publication().citing().versions();
+        return CaseReference.of(desk).day().map(day -> new CaseCard.LastChange(day.toString(), versions.stream()
+                .filter(version -> version.on().equals(day)).map(Citing.Version::changed).findFirst().orElse(""), versions.size()))
+                .orElse(CaseCard.LastChange.NONE);
     }
 
     /** A word by which one may look for the case; nobody looks for what is not known. */

@@ -84,7 +84,7 @@ public final class CaseStudyPage implements CasePageMaker {
         comparison.ifPresent(sheet::add);
         Set<String> placed = new HashSet<>();
         comparison.ifPresent(pair -> placed.addAll(List.of(pair.before().id(), pair.after().id())));
-        List<RichText> says = new PlainResults(sheet).sentences(desk.worked().results());
+        List<RichText> says = new PlainResults(sheet, treatment.object()).sentences(desk.worked().results());
         List<Block> rest = rest(sheet, desk, placed);
         sheet.add(gave(sheet, desk, says));
         rest.forEach(sheet::add);
@@ -291,9 +291,14 @@ public final class CaseStudyPage implements CasePageMaker {
                     desk.has(CasePageName.STEP_SHEET) ? Optional.of(toStep(sheet, desk, step)) : Optional.empty()));
         }
         List<Block> blocks = new ArrayList<>(List.of(new StepOutline(items)));
+        List<Fact> facts = new ArrayList<>();
         if (!desk.treatment().solutions().isEmpty()) {
-            blocks.add(new Facts(List.of(new Fact(words.say("study.prepared"), RichText.joined("; ",
-                    desk.treatment().solutions().stream().map(Solution::name).map(sheet::linked).toList())))));
+            facts.add(new Fact(words.say("study.prepared"), RichText.joined("; ",
+                    desk.treatment().solutions().stream().map(Solution::name).map(sheet::linked).toList())));
+        }
+        facts.addAll(new TakingOff(sheet, desk).facts());
+        if (!facts.isEmpty()) {
+            blocks.add(new Facts(facts));
         }
         return new Section("done", words.say("study.done"),
                 Optional.of(words.say(desk.has(CasePageName.STEP_SHEET) ? "study.done-lead"
@@ -324,6 +329,7 @@ public final class CaseStudyPage implements CasePageMaker {
         LocalDate first = days.get(0);
         LocalDate last = days.get(days.size() - 1);
         return words.say("study.time-" + kind + "days", "days", RecordedDays.count(words, first, last),
+                "wait", new RecordedDays(sheet, desk).wait(desk.treatment()).map(wait -> " " + wait).orElse(""),
                 "first", sheet.numbers().date(first), "last", sheet.numbers().date(last));
     }
 

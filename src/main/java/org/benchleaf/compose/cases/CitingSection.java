@@ -32,8 +32,11 @@ final class CitingSection {
                 "title", reference.title(), "publisher", publisher(), "version", reference.version(),
                 "place", files.place().map(place -> " " + place).orElse(""))));
         facts.add(Fact.of(words.say("cite.version"), words.say("cite.version-about", "version", reference.version())));
-        versions.forEach(version -> facts.add(Fact.of(words.say("cite.changed"),
-                words.say("cite.changed-on", "day", sheet.numbers().date(version.on()), "changed", version.changed()))));
+        for (Citing.Version version : versions) {
+            int edition = versions.indexOf(version) + 1;
+            facts.add(Fact.of(words.say("cite.changed"), words.say(edition == versions.size() ? "cite.changed-now" : "cite.changed-on",
+                    "n", edition, "day", sheet.numbers().date(version.on()), "version", reference.version(), "changed", version.changed())));
+        }
         return new Section("cite", words.say("cite.heading"), Optional.empty(), List.of(new Facts(facts), new LinkList(List.of(
                 link("bib", "BibTeX", files), link("ris", "RIS", files), link("csl.json", "CSL-JSON", files)))));
     }

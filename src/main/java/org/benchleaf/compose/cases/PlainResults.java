@@ -8,6 +8,7 @@ import org.benchleaf.calculate.Figure;
 import org.benchleaf.compose.part.Resolution;
 import org.benchleaf.compose.part.Sheet;
 import org.benchleaf.derive.figure.WorkedResult;
+import org.benchleaf.model.PrintObject;
 import org.benchleaf.model.Result;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.text.RichText;
@@ -23,10 +24,13 @@ final class PlainResults {
 
     private final Sheet sheet;
     private final Words words;
+    /** Whether the grain runs along the width, so that what is across it is the height. */
+    private final boolean turned;
 
-    PlainResults(Sheet sheet) {
+    PlainResults(Sheet sheet, PrintObject object) {
         this.sheet = sheet;
         this.words = sheet.words();
+        this.turned = object.support().grain().filter("along the width"::equals).isPresent();
     }
 
     /** One sentence for each measure of which numbers are known, in the order of the case, at most three. */
@@ -129,7 +133,9 @@ final class PlainResults {
 
         private String side(Figure change) {
             String across = change.key().name().equals("across-change") ? "across-" : "";
-            return words.say("plain.size", "before", length(change, across + "before"), "after", length(change, across + "after"));
+            boolean height = change.key().name().equals("across-change") == turned;
+            return words.say("plain.size", "side", words.say(height ? "plain.side-height" : "plain.side-width"),
+                    "other", words.say(height ? "plain.other-width" : "plain.other-height"), "before", length(change, across + "before"), "after", length(change, across + "after"));
         }
 
         private String length(Figure change, String input) {

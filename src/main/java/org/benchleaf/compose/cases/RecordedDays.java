@@ -5,11 +5,14 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
+import org.benchleaf.calculate.FigureKey;
 import org.benchleaf.compose.part.CaseDesk;
 import org.benchleaf.compose.part.Sheet;
 import org.benchleaf.derive.time.DayOnRecord;
 import org.benchleaf.model.Part;
 import org.benchleaf.model.Step;
+import org.benchleaf.model.TreatmentCase;
 import org.benchleaf.page.Block;
 import org.benchleaf.page.Prose;
 import org.benchleaf.page.Section;
@@ -41,6 +44,7 @@ final class RecordedDays {
         boolean several = days.size() >= FEWEST;
         if (several) {
             told.add(whole());
+            wait(desk.treatment()).ifPresent(told::add);
         }
         desk.treatment().steps().forEach(step -> baths(step).ifPresent(told::add));
         if (told.isEmpty()) {
@@ -108,11 +112,50 @@ final class RecordedDays {
                 : words.count(later < 0 ? "record-days.earlier" : "record-days.later", (int) Math.abs(later));
     }
 
-    /** Told where the last bath that was read is not the last one planned. */
+    /** Told where as many baths as are on record were not planned, with the water of each. */
     Optional<String> baths(Step step) {
-        return step.part(Part.Bath.class).flatMap(bath -> bath.readings().stream().mapToInt(Part.BathReading::bath).max().stream()
-                .boxed().findFirst().filter(read -> read != bath.baths())
-                .map(read -> words.say("record-days.baths", "step", new StepTitle(words, desk.treatment()).of(step),
-                        "planned", words.count("record-days.bath", bath.baths()), "read", read)));
+        return step.part(Part.Bath.class).flatMap(bath -> bath.onRecord().filter(read -> read != bath.baths())
+                .map(read -> words.say("record-days.baths", "step", title(step), "planned",
+                        withWater(step, bath.baths(), List.of("tray-total", "total")), "read",
+                        withWater(step, read, List.of("record-total")))));
+    }
+
+    private String withWater(Step step, int baths, List<String> figures) {
+        String told = words.count("record-days.bath", baths);
+        return figures.stream().flatMap(name -> desk.worked().figures().values().stream().filter(figure -> figure.key().of().equals(step.id())
+                        && figure.key().owner() == FigureKey.Owner.STEP && figure.key().name().equals(name))).findFirst()
+                .map(figure -> words.say("record-days.with-water", "baths", told, "volume", sheet.amount(figure).text())).orElse(told);
+    }
+
+    /**
+     * The time between two steps on record that is most of the whole, with the day by which what a step laid on was expected to be
+     * gone, if it lies in that time; empty where no such time is most of it.
+     */
+    Optional<String> wait(TreatmentCase treatment) {
+        List<Step> dated = treatment.steps().stream().filter(step -> step.on().isPresent())
+                .sorted(Comparator.comparing(step -> step.on().get())).toList();
+        return IntStream.range(1, dated.size()).boxed().max(Comparator.comparingInt(n -> between(dated, n)))
+                .filter(n -> 2 * between(dated, n) > span(dated.get(0).on().get(), dated.get(dated.size() - 1).on().get()))
+                .map(n -> wait(treatment, dated.get(n - 1), dated.get(n), between(dated, n)));
+    }
+
+    /** The days between a step and the one before it, neither day counted. */
+    private static int between(List<Step> dated, int n) {
+        return span(dated.get(n - 1).on().get(), dated.get(n).on().get()) - 2;
+    }
+
+    private String wait(TreatmentCase treatment, Step before, Step after, int days) {
+        LocalDate from = before.on().get();
+        LocalDate to = after.on().get();
+        String told = words.say("record-days.wait", "days", words.count("record-days.days", days), "before", title(before), "from", sheet.numbers().date(from),
+                "after", title(after), "to", sheet.numbers().date(to));
+        return treatment.steps().stream().flatMap(step -> step.part(Part.Fixing.class).flatMap(Part.Fixing::clearBy)
+                        .filter(day -> day.isAfter(from) && !day.isAfter(to)).map(day -> words.say("record-days.wait-for",
+                                "step", title(step), "day", sheet.numbers().date(day))).stream())
+                .reduce(told, (all, one) -> all + " " + one);
+    }
+
+    private String title(Step step) {
+        return new StepTitle(words, desk.treatment()).of(step);
     }
 }

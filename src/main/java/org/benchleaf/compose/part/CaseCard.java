@@ -38,12 +38,13 @@ public record CaseCard(String id, String title, String summary, String language,
      * The last change of a case.
      *
      * @param on the day that its reference bears, as ISO 8601; empty if there is none
-     * @param what is other than in the version before; empty if its author states no version
+     * @param what is other than in the version before; empty if its author states no version, or not in the language of the card
+     * @param edition which edition the day is of, from 1; 0 if its author states none
      */
-    public record LastChange(String on, String what) {
+    public record LastChange(String on, String what, int edition) {
 
         /** No day is on record. */
-        public static final LastChange NONE = new LastChange("", "");
+        public static final LastChange NONE = new LastChange("", "", 0);
     }
 
     /**
@@ -109,8 +110,8 @@ public record CaseCard(String id, String title, String summary, String language,
     public CaseCard in(String tag) {
         return translated.stream().filter(one -> one.language().equals(tag)).findFirst().map(one -> new CaseCard(id, one.title(),
                 one.summary(), one.title().equals(title) ? language : tag, level, one.kind(), one.technique(), one.damages(), materials,
-                substances, steps, picture, one.pictureAlt(), sources, one.found(), pages, pictureFiles, paper, evidence, lastChange,
-                translated)).orElse(this);
+                substances, steps, picture, one.pictureAlt(), sources, one.found(), pages, pictureFiles, paper, evidence,
+                new LastChange(lastChange.on(), "", lastChange.edition()), translated)).orElse(this);
     }
 
     /** The path of the case study. */

@@ -20,7 +20,7 @@ import org.benchleaf.words.Words;
 public final class HandAmounts {
 
     private static final Set<Owner> BY_HAND = Set.of(Owner.STEP, Owner.TOTAL, Owner.CLASS);
-    private static final Set<String> TO_A_MARK = Set.of("volume", "total", "tray-volume", "tray-total");
+    private static final Set<String> TO_A_MARK = Set.of("volume", "total", "tray-volume", "tray-total", "record-total");
     private static final Map<Dimension, String> LEAST = Map.of(Dimension.MASS, "least-weighed", Dimension.VOLUME, "least-poured",
             Dimension.SHARE, "least-share");
 

@@ -1,5 +1,6 @@
 package org.benchleaf.compose.site;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -79,6 +80,16 @@ final class CaseEntries {
         return card.technique().isEmpty() ? card.kind() : Words.in(card.language()).list(List.of(card.kind(), card.technique()));
     }
 
+    /** When a case was new or changed; the last day on record of one whose author states no edition. */
+    private static Optional<Fact> changed(Sheet sheet, CaseCard.LastChange change) {
+        Words words = sheet.words();
+        return Optional.of(change.on()).filter(day -> !day.isEmpty()).map(LocalDate::parse).map(sheet.numbers()::date).map(day ->
+                change.edition() == 0 ? Fact.of(words.say("fact.last-day"), day)
+                        : change.edition() == 1 ? Fact.of(words.say("fact.new"), day)
+                        : Fact.of(words.say("fact.changed"), change.what().isEmpty() ? day
+                                : words.say("fact.changed-on", "day", day, "changed", change.what())));
+    }
+
     static CaseList of(Sheet sheet, List<CaseCard> cards) {
         List<CaseList.Entry> entries = new ArrayList<>();
         for (CaseCard card : cards) {
@@ -95,6 +106,7 @@ final class CaseEntries {
             facts.add(Fact.of(words.say("fact.damage"), Words.in(card.language()).list(card.damages())));
         }
         facts.add(Fact.of(words.say("fact.level"), words.term("level", card.level())));
+        changed(sheet, card.lastChange()).ifPresent(facts::add);
         Optional<Photo> picture = card.picture().isEmpty() ? Optional.empty()
                 : Optional.of(new Photo(card.id(), card.picture(), card.pictureAlt(), "", "", "", Optional.empty(),
                         first));

@@ -14,6 +14,7 @@ import org.benchleaf.model.ComparedKind;
 import org.benchleaf.model.ComparedMaterial;
 import org.benchleaf.model.Material;
 import org.benchleaf.page.Citation;
+import org.benchleaf.page.Fact;
 import org.benchleaf.page.LinkList;
 import org.benchleaf.page.Opening;
 import org.benchleaf.page.Page;
@@ -44,6 +45,13 @@ final class ComparedPage {
     static List<LinkList.Entry> links(Sheet sheet, SiteDesk desk, Material material) {
         return kinds(desk).stream().filter(kind -> rows(desk, kind).stream().anyMatch(row -> row.isOf(material)))
                 .map(kind -> link(sheet, kind)).toList();
+    }
+
+    /** What sources say of a material of the studio, by every property of the kinds that it is of; "not known" where none does. */
+    static List<Fact> facts(Sheet sheet, SiteDesk desk, Material material) {
+        return desk.library().reference().compared().stream().filter(row -> row.isOf(material)).flatMap(row -> row.kind().groups().stream()
+                .flatMap(List::stream).map(property -> new Fact(sheet.words().say("compared-property." + property),
+                        cell(sheet, row.of(property))))).toList();
     }
 
     private static LinkList.Entry link(Sheet sheet, ComparedKind kind) {

@@ -78,7 +78,8 @@ public final class MaterialPages implements SitePageMaker {
         new SubstanceMaker(sheet).section(material).ifPresent(sheet::add);
         List<LinkList.Entry> compared = ComparedPage.links(sheet, desk, material);
         if (!compared.isEmpty()) {
-            sheet.add(new Section("compared", words.say("compared.heading"), Optional.empty(), List.of(new LinkList(compared))));
+            sheet.add(new Section("compared", words.say("compared.said"), Optional.empty(),
+                    List.of(new Facts(ComparedPage.facts(sheet, desk, material)), new LinkList(compared))));
         }
         sheet.add(cases(sheet, material, parts, 1));
         return sheet.page(material.name(), material.plain());

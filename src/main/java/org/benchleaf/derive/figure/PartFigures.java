@@ -75,11 +75,12 @@ public final class PartFigures implements Part.Kinds<Map<String, Figure>> {
         }
         PrintObject.SheetSize size = size().get();
         Optional<Studio.Tray> tray = tray(part, size);
-        Map<String, Figure> made = new LinkedHashMap<>(bench.ledger().work(bathJob(part, size.height(),
+        int planned = part.baths();
+        Map<String, Figure> made = new LinkedHashMap<>(bench.ledger().work(bathJob(part, planned, size.height(),
                 size.width(), Job.CASE_FILE, trays).given("margin", part.margin().get(), Job.CASE_FILE)
                 .gives("volume", key(part, "volume"), "volume that covers sheet and margin")
                 .gives("total", key(part, "total"), "volume that covers sheet and margin, all baths")));
-        tray.ifPresent(one -> made.putAll(bench.ledger().work(bathJob(part, one.height(), one.width(), Job.STUDIO, trays)
+        tray.ifPresent(one -> made.putAll(bench.ledger().work(bathJob(part, planned, one.height(), one.width(), Job.STUDIO, trays)
                 .given("margin", bench.constant("no-margin"))
                 .note(bench.say("Fill the whole tray ({tray}) to this depth; that is more than sheet and margin need.",
                         "tray", bench.say(one.id())))
@@ -88,6 +89,11 @@ public final class PartFigures implements Part.Kinds<Map<String, Figure>> {
         Optional.ofNullable(made.get(id(part, "tray-total"))).or(() -> Optional.ofNullable(made.get(id(part, "total"))))
                 .ifPresent(total -> bench.uses().add(new Uses.Use(part.of(), step.id(), true, total,
                         bench.scale().trayfuls(part.baths(), trays), bench.scale().fillings(part.baths(), trays))));
+        part.onRecord().filter(run -> run != planned).ifPresent(run -> made.putAll(bench.ledger().work(tray
+                .map(one -> bathJob(part, run, one.height(), one.width(), Job.STUDIO, trays).given("margin", bench.constant("no-margin")))
+                .orElseGet(() -> bathJob(part, run, size.height(), size.width(), Job.CASE_FILE, trays)
+                        .given("margin", part.margin().get(), Job.CASE_FILE))
+                .gives("total", key(part, "record-total"), "liquid for the baths on record"))));
         Figure volume = made.getOrDefault(id(part, "tray-volume"), made.get(id(part, "volume")));
         if (volume != null && bench.paper().grammage().isPresent()) {
             made.putAll(rinsing(part, volume));
@@ -140,10 +146,10 @@ public final class PartFigures implements Part.Kinds<Map<String, Figure>> {
                 ? job.given("adjusting", bench.constant(ClassWork.READING_A_BATH.usual())) : job;
     }
 
-    private Job bathJob(Part.Bath part, Quantity height, Quantity width, Origin from, int trays) {
+    private Job bathJob(Part.Bath part, int baths, Quantity height, Quantity width, Origin from, int trays) {
         return new Job("bath", step.place()).given("height", height, from).given("width", width, from)
                 .given("depth", part.depth().orElseThrow(), Job.CASE_FILE)
-                .given("baths", Quantity.count(part.baths()), Job.CASE_FILE)
+                .given("baths", Quantity.count(baths), Job.CASE_FILE)
                 .given("sheets", Quantity.count(trays), bench.scale().isOne() ? Job.USUAL : Origin.Place.SHEETS);
     }
 

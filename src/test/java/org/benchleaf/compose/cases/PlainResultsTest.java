@@ -28,16 +28,16 @@ class PlainResultsTest {
     @Test
     void a_reading_is_told_before_and_after_with_its_unit_and_no_finer_than_it_was_read() {
         assertThat(SAID.get("tide-table")).contains("The surface of the sheet was acid, pH 4.4, before the treatment and neither "
-                + "acid nor alkaline, pH 7.2, after it, on average of 5 places. Each whole step of pH is ten times as acid as the "
-                + "step above it.");
-        assertThat(SAID.get("lock-plan")).contains("Height of waves: 19 mm before the treatment and 1 mm after it, on average of 4 places.");
-        assertThat(SAID.get("parish-map")).contains("Height of folds: 19 mm before the treatment and 2 mm after it, on average of 5 places.");
+                + "acid nor alkaline, pH 7.2, after it, the average of 5 places. One whole step lower on the scale of pH is ten times as "
+                + "acid.");
+        assertThat(SAID.get("lock-plan")).contains("Height of waves: 19 mm before the treatment and 1 mm after it, the average of 4 places.");
+        assertThat(SAID.get("parish-map")).contains("Height of folds: 19 mm before the treatment and 2 mm after it, the average of 5 places.");
     }
 
     @Test
     void what_was_read_on_one_side_only_is_told_as_such() {
-        assertThat(SAID.get("ferry-letter")).containsExactly("The surface of the sheet was acid, pH 5.0, before the treatment, on "
-                + "average of 2 places. No reading after it is on record. Each whole step of pH is ten times as acid as the step above it.");
+        assertThat(SAID.get("ferry-letter")).containsExactly("The surface of the sheet was acid, pH 5.0, before the treatment, the "
+                + "average of 2 places. No reading after it is on record. One whole step lower on the scale of pH is ten times as acid.");
     }
 
     @Test
@@ -45,8 +45,8 @@ class PlainResultsTest {
         assertThat(SAID.get("flood-poster")).contains("Raised mould spots: 162 before the treatment and 1 after it, counted at the "
                 + "same 4 places.", "Lightness, on a scale from 0 (black) to 100 (white), changed most here: head margin. It went from "
                 + "66.8 to 78.5, so it is lighter.");
-        assertThat(SAID.get("tide-table")).contains("One side of the sheet measured 298 mm before the treatment and 300 mm after "
-                + "it; the other side changed less. A steel rule cannot tell less than half a millimetre.");
+        assertThat(SAID.get("tide-table")).contains("The width of the sheet was 298 mm before the treatment and 300 mm after "
+                + "it; the height changed less. A steel rule cannot tell less than half a millimetre.");
     }
 
     @Test

@@ -100,7 +100,7 @@ class FeedsTest {
     @Test
     void the_newest_come_first_and_old_ones_make_room() {
         List<CaseCard> cards = IntStream.rangeClosed(1, 60).mapToObj(n -> card("case-" + n,
-                new CaseCard.LastChange(LocalDate.of(2026, 1, 1).plusDays(n).toString(), ""))).toList();
+                new CaseCard.LastChange(LocalDate.of(2026, 1, 1).plusDays(n).toString(), "", 0))).toList();
 
         String atom = atom(cards, Audience.EVERYBODY).orElseThrow();
 
@@ -110,7 +110,7 @@ class FeedsTest {
 
     @Test
     void a_case_without_a_day_and_a_site_for_trainees_are_in_no_feed() {
-        CaseCard dated = card("dated", new CaseCard.LastChange("2026-03-01", ""));
+        CaseCard dated = card("dated", new CaseCard.LastChange("2026-03-01", "", 0));
         CaseCard undated = card("undated", CaseCard.LastChange.NONE);
 
         assertThat(atom(List.of(dated, undated), Audience.PUBLIC).orElseThrow()).contains("dated/").doesNotContain("undated/");
