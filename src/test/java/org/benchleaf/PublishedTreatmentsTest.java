@@ -182,6 +182,8 @@ class PublishedTreatmentsTest {
         CheckedLibrary library = LibraryChecker.check(LibraryReader.read(content));
         Map<String, Document> pages = pages(content, library, content.resolve("cases/ferrogallic-key"), new ArrayList<>());
         String study = pages.get("cases/ferrogallic-key/index.html").text().replaceAll("\\h", " ");
+        assertThat(pages.get("cases/ferrogallic-key/index.html").select("#done q").eachText())
+                .contains("Cleaning the back of the print in this manner took around 3 hours.");
         assertThat(study).contains("with the times that the publication tells").doesNotContain("Nothing that was measured is on record");
         assertThat(study).contains("715 mm", "2362 mm", "3 h", "paper not recorded").doesNotContain("not known");
         assertThat(pages.get("cases/ferrogallic-key/index.html").select("#gave dd").text()).contains("National Archives of Australia 2012",

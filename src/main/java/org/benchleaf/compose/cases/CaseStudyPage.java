@@ -287,7 +287,7 @@ public final class CaseStudyPage implements CasePageMaker {
                     .filter(timed -> timed.step().equals(step.id())).findFirst()
                     .map(timed -> takes(sheet, step, timed));
             items.add(new StepOutline.Item(new StepTitle(words, desk.treatment()).of(step),
-                    sheet.linked(step.instruction()), takes,
+                    instruction(sheet, desk, step), takes,
                     desk.has(CasePageName.STEP_SHEET) ? Optional.of(toStep(sheet, desk, step)) : Optional.empty()));
         }
         List<Block> blocks = new ArrayList<>(List.of(new StepOutline(items)));
@@ -304,6 +304,13 @@ public final class CaseStudyPage implements CasePageMaker {
                 Optional.of(words.say(desk.has(CasePageName.STEP_SHEET) ? "study.done-lead"
                         : desk.treatment().sources().retelling().isPresent() ? "study.done-told"
                         : desk.worked().isOnRecordAlone() ? "study.done-recorded" : "study.done-planned")), blocks);
+    }
+
+    /** What was done; without a step sheet, which would show them, with the words of the publication. */
+    private static RichText instruction(Sheet sheet, CaseDesk desk, Step step) {
+        RichText told = sheet.linked(step.instruction());
+        return desk.treatment().sources().of(step).filter(passage -> !desk.has(CasePageName.STEP_SHEET))
+                .map(passage -> told.then(" (").then(new PassageMaker(sheet).make(passage)).then(")")).orElse(told);
     }
 
     private static String takes(Sheet sheet, Step step, Timeline.TimedStep timed) {
