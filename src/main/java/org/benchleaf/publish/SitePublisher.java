@@ -180,7 +180,7 @@ public final class SitePublisher {
             Environment making = template.createProcessingEnvironment(model, html);
             making.setTemplateProcessingTracer(new PageSteps());
             making.process();
-            return trimmed(html.toString());
+            return html.whole();
         } catch (ParseException slip) {
             throw slip(page, slip.getTemplateName(), slip.getLineNumber(), slip.getColumnNumber(), slip.getEditorMessage());
         } catch (TemplateException slip) {
@@ -273,20 +273,5 @@ public final class SitePublisher {
     private static String macro(Block block) {
         String type = block.getClass().getSimpleName();
         return Character.toLowerCase(type.charAt(0)) + type.substring(1);
-    }
-
-    /** Templates leave empty lines and indents behind, a sixth of a page's weight; in {@code pre} they are text. */
-    private static String trimmed(String html) {
-        StringBuilder kept = new StringBuilder(html.length());
-        boolean verbatim = false;
-        for (String line : (Iterable<String>) html.lines()::iterator) {
-            String shown = verbatim ? line : line.strip();
-            if (verbatim || !shown.isEmpty()) {
-                kept.append(shown).append('\n');
-            }
-            verbatim = line.lastIndexOf("<pre") > line.lastIndexOf("</pre>")
-                    || verbatim && !line.contains("</pre>");
-        }
-        return kept.toString();
     }
 }
