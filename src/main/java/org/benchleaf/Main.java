@@ -30,7 +30,8 @@ import picocli.CommandLine.Spec;
 @Command(name = "benchleaf", mixinStandardHelpOptions = true, version = "benchleaf 0.1.0",
         description = "One case file per paper-conservation treatment: checked, worked out, published.",
         subcommands = {PublishCommand.class, PreviewCommand.class, CheckCommand.class, DraftCommand.class, TranslationCommand.class,
-                FiguresCommand.class, CalculateCommand.class, HazardsCommand.class, PlanCommand.class, IssueCommand.class, RecordsCommand.class})
+                FiguresCommand.class, CalculateCommand.class, HazardsCommand.class, PlanCommand.class, IssueCommand.class,
+                RecordsCommand.class})
 public final class Main implements Runnable {
 
     private static final int COMMAND_IS_WRONG = 2;

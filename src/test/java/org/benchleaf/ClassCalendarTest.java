@@ -58,7 +58,8 @@ class ClassCalendarTest {
 
     @Test
     void every_line_ends_with_both_signs_and_has_at_most_75_octets() throws IOException {
-        assertThat(calendars()).as("technician, supervisor and 6 stations; technician and 12 stations, whose class has no release").hasSize(2 + 6 + 1 + 12);
+        assertThat(calendars()).as("technician, supervisor and 6 stations; technician and 12 stations, whose class has no release")
+                .hasSize(2 + 6 + 1 + 12);
         for (Path file : calendars()) {
             String text = Files.readString(file);
             assertThat(text.replace("\r\n", "")).doesNotContain("\r", "\n");
@@ -111,7 +112,8 @@ class ClassCalendarTest {
         }
         Path plan = site.resolve("cases/tide-table/class-spring-course-plan.csv");
         List<String> times = Files.readAllLines(plan).stream().skip(1).filter(line -> line.startsWith("4,"))
-                .filter(line -> line.contains("trainee")).map(line -> line.replaceAll(".*,(\\d{4}-\\d\\d-\\d\\dT[\\d:]+),(\\d{4}-[-T:\\d]+),.*", "$1 $2")).toList();
+                .filter(line -> line.contains("trainee"))
+                .map(line -> line.replaceAll(".*,(\\d{4}-\\d\\d-\\d\\dT[\\d:]+),(\\d{4}-[-T:\\d]+),.*", "$1 $2")).toList();
         List<String> found = Biweekly.parse(site.resolve("cases/tide-table/class-spring-course-station-4.ics").toFile()).first().getEvents()
                 .stream().map(event -> written(event.getDateStart().getValue().getRawComponents()) + " "
                         + written(event.getDateEnd().getValue().getRawComponents())).toList();

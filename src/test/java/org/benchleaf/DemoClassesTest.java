@@ -118,7 +118,10 @@ class DemoClassesTest {
         assertThat(order("ethanol-96").packs().orElseThrow().value().value()).isEqualTo(1);
     }
 
-    /** By hand: limewater is needed at 9:10 on Tuesday, when the meter stands ready, and takes 24 h, so 9:10 on Monday; the mist needs up to 30 min before closing. */
+    /**
+     * By hand: limewater is needed at 9:10 on Tuesday, when the meter stands ready, and takes 24 h, so 9:10 on Monday; the mist needs up to
+     * 30 min before closing.
+     */
     @Test
     void hands_on_time_lies_before_closing_and_before_the_use() {
         Map<String, LocalDateTime> begins = course("spring-course").starts().stream()
@@ -235,7 +238,8 @@ class DemoClassesTest {
                         + " to rinse the electrode 1", "jug to fill trays 1", "bucket to empty trays into 1",
                         "scissors with a ruler, to cut pieces to size 1");
         assertThat(list).filteredOn(item -> item.kind() == ClassSupplies.Kind.BENCH)
-                .extracting(item -> item.id() + " " + item.words() + " " + (int) item.all().orElseThrow().value()).containsExactlyInAnyOrder(
+                .extracting(item -> item.id() + " " + item.words() + " " + (int) item.all().orElseThrow().value())
+                .containsExactlyInAnyOrder(
                         "draining-board  6", "buffers pH 4.01, pH 7, pH 9.18 3", "waste-can flammable solvents, 1 L 1",
                         "waste-can rinsing water, 25 L 6");
         assertThat(list).filteredOn(item -> item.id().equals("RSP")).singleElement()

@@ -117,7 +117,8 @@ public record DemoSite(Library library, List<CasePages> cases, SitePages site, L
 
     /** One case of the demo, worked out. */
     public static WorkedCase worked(String caseId, Library library) {
-        Checked checked = CaseChecker.check(CaseReader.read(CONTENT, CONTENT.resolve("cases").resolve(caseId)), library, DAY, new Deriver(library)::ph);
+        Checked checked = CaseChecker.check(CaseReader.read(CONTENT, CONTENT.resolve("cases").resolve(caseId)), library, DAY,
+                new Deriver(library)::ph);
         return Deriver.derive(checked.treatment().orElseThrow(), checked.findings(), library).worked();
     }
 

@@ -171,7 +171,8 @@ class FaultyContentTest {
         CheckedLibrary library = LibraryChecker.check(LibraryReader.read(content));
         messages.addAll(library.messages());
         for (Path each : CaseReader.folders(content)) {
-            Checked checked = CaseChecker.check(CaseReader.read(content, each), library.library(), TODAY, new Deriver(library.library())::ph);
+            Checked checked = CaseChecker.check(CaseReader.read(content, each), library.library(), TODAY,
+                    new Deriver(library.library())::ph);
             messages.addAll(checked.messages());
             if (!library.messages().hasErrors() && checked.treatment().isPresent()) {
                 Derived derived = Deriver.derive(checked.treatment().get(), checked.findings(), library.library());

@@ -82,7 +82,8 @@ class GivenNumbersTest {
     /** A number of readings, as pages tell it. */
     private static final Pattern COUNT = Pattern.compile("\\bn = (\\d++)");
     private static final DateTimeFormatter LONG_DATE = DateTimeFormatter.ofPattern("d MMMM yyyy", Locale.UK);
-    private static final String NO_NUMBERS_OF_THE_CASE = "script, style, svg, math, button, label, .hazard, [class*=hazard], .strip__hazards";
+    private static final String NO_NUMBERS_OF_THE_CASE =
+            "script, style, svg, math, button, label, .hazard, [class*=hazard], .strip__hazards";
 
     /** The clock of the step sheet is told to the quarter of an hour beyond three hours. */
     private static final double QUARTER = 15;
@@ -235,7 +236,8 @@ class GivenNumbersTest {
         });
         plan.supplies().waste().forEach(waste -> add(given, waste.volume()));
         plan.supplies().loads().forEach(load -> add(given, load.most()));
-        plan.supplies().air().forEach(air -> Stream.of(air.one(), air.peak()).flatMap(Optional::stream).forEach(figure -> add(given, figure)));
+        plan.supplies().air()
+                .forEach(air -> Stream.of(air.one(), air.peak()).flatMap(Optional::stream).forEach(figure -> add(given, figure)));
         plan.schedule().ifPresent(schedule -> addSchedule(given, schedule));
     }
 
@@ -360,7 +362,8 @@ class GivenNumbersTest {
     void a_number_that_nobody_gave_is_found() {
         Given given = new Given();
         given.text("depth: 25 mm, takes: 15 min to 30 min, on: 2026-03-17");
-        Document page = Jsoup.parse("<p>25 mm deep, 15\u201330\u202Fmin, on 17 March 2026; 37.3\u202Fmm, 1 h 7 min, 0\u202Fmin, 18 March 2026</p>");
+        Document page = Jsoup.parse("<p>25 mm deep, 15\u201330\u202Fmin, on 17 March 2026; 37.3\u202Fmm, 1 h 7 min, 0\u202Fmin, 18 March "
+                + "2026</p>");
         assertThat(invented(page, given)).hasSize(4).anyMatch(one -> one.startsWith("37.3")).anyMatch(one -> one.startsWith("1 h 7 min"))
                 .anyMatch(one -> one.startsWith("0")).contains("18 March 2026");
     }

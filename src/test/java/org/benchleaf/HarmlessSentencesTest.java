@@ -34,7 +34,8 @@ class HarmlessSentencesTest {
     private static final Path REFERENCE = Path.of("src/main/resources/reference");
     private static final Path WORDS = Path.of("src/main/resources/words/interface_en.properties");
     private static final Path LISTED = Path.of("src/test/resources/harmlessness");
-    private static final Pattern HARMLESS = Pattern.compile("(?i)\\bno (?:\\w+ ){0,2}(?:hazard|class|classes|caution|flash|danger|risk|harm)"
+    private static final Pattern HARMLESS =
+            Pattern.compile("(?i)\\bno (?:\\w+ ){0,2}(?:hazard|class|classes|caution|flash|danger|risk|harm)"
             + "|not (?:\\w+ )?(?:classified|classify|classed|dangerous|hazardous|poisonous|corrosive|flammable)|\\bneutral|\\bdrain"
             + "|\\bsink\\b|\\bbin\\b|limit is 60|\\bharmless|(?:low|little) reserve|gives no|nothing can|\\btake[sn]? (?:them )?off"
             + "|\\bbelow\\b|lies above|above the last|too slowly|has lost|the class is one of the dry|\\bweak\\b|not hands|no harm"

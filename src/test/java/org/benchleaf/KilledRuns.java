@@ -184,7 +184,8 @@ public final class KilledRuns {
         return new ProcessBuilder(Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                 "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-cp", System.getProperty("java.class.path"),
                 "org.benchleaf.Main", "publish", "--content", content.toString(), "--templates", templates.toString(),
-                "--site", into.toString(), "--on", "2026-06-01").redirectErrorStream(true).redirectOutput(folder.resolve("output.txt").toFile()).start();
+                "--site", into.toString(), "--on", "2026-06-01")
+                .redirectErrorStream(true).redirectOutput(folder.resolve("output.txt").toFile()).start();
     }
 
     private static void remove(Path folder) throws IOException {

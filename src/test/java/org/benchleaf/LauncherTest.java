@@ -28,7 +28,8 @@ class LauncherTest {
     void the_script_for_windows_hands_on_what_was_typed_and_how_it_ended() throws IOException {
         String script = Files.readString(LAUNCHERS.resolve("benchleaf.cmd"));
         assertThat(script).startsWith("@echo off").contains("setlocal").containsSubsequence("benchleaf.jar\" %*", "exit /b %errorlevel%");
-        assertThat(script.lines().filter(line -> line.contains("=%") && line.startsWith("set "))).allMatch(line -> line.matches("set \".*\""));
+        assertThat(script.lines().filter(line -> line.contains("=%") && line.startsWith("set ")))
+                .allMatch(line -> line.matches("set \".*\""));
     }
 
     @Test

@@ -138,7 +138,8 @@ class PatternWorkTest {
     /** What is repeated: the usual, and words and signs that stand in the pattern itself. */
     private static Stream<String> pumps(Pattern pattern) {
         Stream<String> own = Pattern.compile("\\p{L}{2,20}|[^\\p{L}\\d\\s]").matcher(pattern.pattern()).results()
-                .map(MatchResult::group).distinct().limit(12).flatMap(word -> Stream.of("", " ", "1", "(", ":", "=", "'", "\"").map(word::concat));
+                .map(MatchResult::group).distinct().limit(12)
+                .flatMap(word -> Stream.of("", " ", "1", "(", ":", "=", "'", "\"").map(word::concat));
         return Stream.concat(PUMPS.stream(), own).distinct();
     }
 

@@ -45,7 +45,8 @@ class PrintedSheetsTest {
     private static final float DOTS_PER_INCH = 254;
     private static final int DARK = 128;
     /** What only a browser can use, and formulas, which the line below them says in words. */
-    private static final String OF_SCREENS = "script, style, nav, [hidden], button, select, .skip, .masthead__name, .bench-desk, .formula, .not-printed";
+    private static final String OF_SCREENS =
+            "script, style, nav, [hidden], button, select, .skip, .masthead__name, .bench-desk, .formula, .not-printed";
     private static final String WORDS = "h1, h2, h3, h4, p, dt, dd, th, td, caption, legend, summary, figcaption";
 
     @TempDir

@@ -91,7 +91,8 @@ class PublishedTreatmentsTest {
             assertThat(pages.keySet()).contains("cases/" + id + "/index.html", "cases/" + id + "/results.html");
             assertThat(pages.values()).allSatisfy(page -> assertThat(page.select(".retold").text())
                     .contains("the makers of Benchleaf", "Licence of the publication: CC-BY-4.0"));
-            assertThat(pages.values()).allSatisfy(page -> assertThat(page.select(".retold a").attr("href")).contains("sources.html#source-"));
+            assertThat(pages.values())
+                    .allSatisfy(page -> assertThat(page.select(".retold a").attr("href")).contains("sources.html#source-"));
         }
     }
 
@@ -111,7 +112,8 @@ class PublishedTreatmentsTest {
      */
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
-            newspaper-cuttings | After the pH was 7.3 (on average), it was lined with a very thin kozo paper. | mean 7.3 (number of readings not recorded)
+            newspaper-cuttings | After the pH was 7.3 (on average), it was lined with a very thin kozo paper. \
+            | mean 7.3 (number of readings not recorded)
             newspaper-cuttings | After the pH was 7.3 (on average), it was lined with a very thin kozo paper. | 4.0 to 4.5
             whatman-in-deionised-water | approximately 50% loss of folding endurance | about 50
             filter-paper-in-limewater | a very slight reduction of DP (less than 4% in the worst case) | less than 4

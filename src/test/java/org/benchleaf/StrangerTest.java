@@ -50,7 +50,8 @@ class StrangerTest {
     private static final List<String> KINDS = List.of(".html", ".csv", "search.js", "-sentences.js", "feed.xml", "feed.json", "sitemap.xml",
             "linked-art.json", "manifest.json", "reference.bib", ".epub", ".xhtml", ".zip", "sw.js");
 
-    private static final Pattern MIST = Pattern.compile("\"id\": \"mist\\.[^\"]++\",\\s++\"label\": \"[^\"]*+\",\\s++\"value\": ([0-9.]++)");
+    private static final Pattern MIST =
+            Pattern.compile("\"id\": \"mist\\.[^\"]++\",\\s++\"label\": \"[^\"]*+\",\\s++\"value\": ([0-9.]++)");
     /** Signs of an amount with its point that no other number of the site shares by chance. */
     private static final int LEAST_ODD = 7;
 
@@ -96,7 +97,8 @@ class StrangerTest {
                   source: common practice, no source
                 """);
         boolean apart = publishing.endsWith("apart");
-        change("studio.yaml", "\ndemo: yes", "\ndemo: yes\nweb: https://studio.example/cases\ntake along: [one file, pdf, epub, zip, installed]");
+        change("studio.yaml", "\ndemo: yes",
+                "\ndemo: yes\nweb: https://studio.example/cases\ntake along: [one file, pdf, epub, zip, installed]");
         String told = run("publish");
         assertThat(told).startsWith("0");
         assertThat(told.contains("CONS-011")).as("sheets held back, which is told").isEqualTo(!apart);
@@ -137,7 +139,8 @@ class StrangerTest {
     /** The glossary is for everybody, whatever a case keeps in; what names no case is no recipe of one. */
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {
-        "In \"A tide table that had met the tide\" a sheet lay in gum of 12.5 % m/v.|1", "See cases/tide/index.html, where gum of 12.5 % m/v was used.|1",
+        "In \"A tide table that had met the tide\" a sheet lay in gum of 12.5 % m/v.|1",
+                "See cases/tide/index.html, where gum of 12.5 % m/v was used.|1",
         "Gum of 12.5 % m/v is thick.|0", "In \"A tide table that had met the tide\" a sheet lay in gum.|0"})
     void a_strength_in_an_entry_of_the_glossary_that_names_the_case_is_told(String words, String exit) throws IOException {
         change("glossary.yaml", "plain: Bathing a sheet in water.", "plain: '" + words + "'");
@@ -168,7 +171,8 @@ class StrangerTest {
 
     /** A workshop is often called after who works in it; an owner's name on every page is a leak however it came there. */
     @ParameterizedTest
-    @CsvSource({"Tam Lindqvist Paper Studio, 0", "Lindqvist Paper Studio, 0", "Brandreth-Voss Paper Studio, 1", "Okonkwo-Hale and Lindqvist, 0"})
+    @CsvSource({"Tam Lindqvist Paper Studio, 0", "Lindqvist Paper Studio, 0", "Brandreth-Voss Paper Studio, 1",
+            "Okonkwo-Hale and Lindqvist, 0"})
     void a_worker_whose_name_the_studio_bears_is_not_looked_for_in_it(String name, String exit) throws IOException {
         change("studio.yaml", "Tarn Quay Paper Studio", name);
         assertThat(run("publish")).startsWith(exit);

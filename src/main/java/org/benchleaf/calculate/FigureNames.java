@@ -35,7 +35,8 @@ final class FigureNames {
 
     /** What the hand needs; the other figures of a step stand behind these. */
     private static final Set<String> AT_HAND = Set.of("tray-volume", "volume", "tray-total", "total", "amount", "water",
-            "per-change", "pieces", "area", "paste-mass", "activator-mass", "exposure", "pressure", "carrier-height", "carrier-width", "restraint-mass");
+            "per-change", "pieces", "area", "paste-mass", "activator-mass", "exposure", "pressure", "carrier-height", "carrier-width",
+            "restraint-mass");
 
     private FigureNames() {
     }

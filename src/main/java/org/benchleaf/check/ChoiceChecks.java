@@ -53,7 +53,8 @@ final class ChoiceChecks {
         if (reason.isEmpty()) {
             messages.add(message);
         }
-        return reason.stream().map(one -> new Finding(MaterialChoice.WEIGHED, Optional.of(step.id()), message.what(), Optional.of(one.why()), false,
+        return reason.stream()
+                .map(one -> new Finding(MaterialChoice.WEIGHED, Optional.of(step.id()), message.what(), Optional.of(one.why()), false,
                 Finding.Standing.ANSWERED));
     }
 

@@ -60,8 +60,10 @@ public final class RecordChecker {
         });
         List<Map<String, String>> readings = new ArrayList<>();
         step.groups("readings").forEach(reading -> readings.add(reading(reading)));
-        return new BenchRecord.Entry(step.needText("step"), step.moment("began", LocalDateTime.MIN), step.moment("ended", LocalDateTime.MIN),
-                step.group("released").map(by -> new BenchRecord.Release(by.needText("by"), by.text("role"), by.moment("at", LocalDateTime.MIN))),
+        return new BenchRecord.Entry(step.needText("step"), step.moment("began", LocalDateTime.MIN),
+                step.moment("ended", LocalDateTime.MIN),
+                step.group("released").map(by -> new BenchRecord.Release(by.needText("by"), by.text("role"),
+                        by.moment("at", LocalDateTime.MIN))),
                 step.text("seen"), step.text("because"), step.text("pictures"), readings, parts,
                 new BenchRecord.Account(step.text("done by"), step.text("noticed"), step.text("deviation"), step.text("initials")),
                 step.place());

@@ -56,7 +56,8 @@ final class StepForm {
                 && takes.get().lowIn(Unit.MINUTE) > atMost.get().highIn(Unit.MINUTE)) {
             fields.messages().add(FormMessages.TAKES_OVER_MOST.at(fields.place("takes"), "step", id));
         }
-        return new Step(id, kind(fields), fields.text("named"), fields.texts("of"), fields.needText("do"), fields.text("see"), fields.text("watch"), fields.text("if not"),
+        return new Step(id, kind(fields), fields.text("named"), fields.texts("of"), fields.needText("do"), fields.text("see"),
+                fields.text("watch"), fields.text("if not"),
                 fields.text("until"), fields.texts("looked for"), takes, fields.missing("takes"), handsOn(fields), fields.texts("after"),
                 wait(fields), atMost, fields.group("hold").map(StepForm::hold), fields.text("by").orElse("conservator"),
                 fields.whole("people").orElse(1), fields.yes("overnight", false), fields.date("on"),

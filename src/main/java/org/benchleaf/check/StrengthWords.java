@@ -26,7 +26,8 @@ final class StrengthWords {
             NUMBER + "(?:parts?\\h|[:+]\\h{0,9}+\\d{1,9}+\\h{0,9}+(?:,\\h{0,9}+)?(?:by\\h+(?:volume|mass|weight)|[vmw]/[vmw]|parts?\\b))",
             Pattern.CASE_INSENSITIVE);
     /** A percentage alone may be of anything: of a colour that went, of the air's humidity. */
-    private static final Pattern PER_CENT = Pattern.compile(NUMBER + "(?:%|per\\h?cent\\b)(?!\\h{0,9}+[vmw]/[vmw])", Pattern.CASE_INSENSITIVE);
+    private static final Pattern PER_CENT = Pattern.compile(NUMBER + "(?:%|per\\h?cent\\b)(?!\\h{0,9}+[vmw]/[vmw])",
+            Pattern.CASE_INSENSITIVE);
     private static final Pattern BETWEEN = Pattern.compile("[^\\p{L}\\p{N}-]+");
     private static final List<String> LINKS = List.of("of", "at", "in", "with");
     private static final String WATER = "water";
@@ -35,9 +36,13 @@ final class StrengthWords {
     private StrengthWords() {
     }
 
-    /** Each strength as it is written: with its unit, as parts, as an amount in an amount, or as a percentage beside the name of a substance other than water. */
+    /**
+     * Each strength as it is written: with its unit, as parts, as an amount in an amount, or as a percentage beside the name of a substance
+     * other than water.
+     */
     static List<String> in(String text, Reference reference) {
-        Stream<String> plain = Stream.of(WITH_UNIT, RATIO, MOLAR, AMOUNT_IN_AMOUNT).flatMap(pattern -> pattern.matcher(text).results()).map(MatchResult::group);
+        Stream<String> plain = Stream.of(WITH_UNIT, RATIO, MOLAR, AMOUNT_IN_AMOUNT).flatMap(pattern -> pattern.matcher(text).results())
+                .map(MatchResult::group);
         Matcher perCent = PER_CENT.matcher(text);
         Stream<String> beside = perCent.results().filter(found -> isBesideSubstance(text, found, reference)).map(MatchResult::group);
         return Stream.concat(plain, beside).map(String::strip).toList();

@@ -101,7 +101,8 @@ final class Wordings {
         String where = "Step '" + step.id() + "'";
         open(where, step.place(), step.instruction(), joined(List.of(step.named(), step.aim())));
         sheet(where, step.place(), joined(List.of(step.see(), step.watch(), step.ifNot(), step.until(), step.edge(),
-                step.instead(), step.hold().flatMap(Step.Hold::look), step.hold().flatMap(Step.Hold::meanwhile), step.resize().flatMap(Step.Decision::why))));
+                step.instead(), step.hold().flatMap(Step.Hold::look), step.hold().flatMap(Step.Hold::meanwhile),
+                step.resize().flatMap(Step.Decision::why))));
     }
 
     private void sources(TreatmentCase source) {

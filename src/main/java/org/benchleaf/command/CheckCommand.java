@@ -203,7 +203,8 @@ public final class CheckCommand implements Callable<Integer> {
     static String translated(Translation translation) {
         int there = translation.texts().size();
         return translation.place().file() + ": of " + translation.of() + " texts " + (there - translation.outdated().size())
-                + " translated, " + (translation.of() - there) + " not yet, " + translation.outdated().size() + " changed in the case since.";
+                + " translated, " + (translation.of() - there) + " not yet, " + translation.outdated().size()
+                + " changed in the case since.";
     }
 
     /** How far the studio's own words have come in each language. */

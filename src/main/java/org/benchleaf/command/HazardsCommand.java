@@ -53,7 +53,8 @@ public final class HazardsCommand implements Callable<Integer> {
     @Option(names = "--label", description = "Writes the printable label, a page of its own, instead of the answer.")
     private boolean label;
 
-    @Option(names = "--content", paramLabel = "DIR", description = "The content folder, whose own tables and drain window count (content, where there is one).")
+    @Option(names = "--content", paramLabel = "DIR",
+            description = "The content folder, whose own tables and drain window count (content, where there is one).")
     private Path content;
 
     @Option(names = "--format", paramLabel = "text|json", description = "How to print (text).")
@@ -68,7 +69,8 @@ public final class HazardsCommand implements Callable<Integer> {
         Reference reference = LibraryChecker.tables(draft);
         draft.messages().all().forEach(message -> spec.commandLine().getErr().println(MessageText.of(message)));
         if (draft.messages().hasErrors()) {
-            spec.commandLine().getErr().println("hazards: no answer, since the tables of the studio cannot be read or have errors; put them right first.");
+            spec.commandLine().getErr()
+                    .println("hazards: no answer, since the tables of the studio cannot be read or have errors; put them right first.");
             return CONTENT_HAS_ERRORS;
         }
         Bottles.Answer answer = new Bottles(reference, MethodReader.read()).ask(String.join(" ", line), stated());
@@ -83,7 +85,9 @@ public final class HazardsCommand implements Callable<Integer> {
         return sound ? DONE : UNKNOWN_OR_INCOMPATIBLE;
     }
 
-    /** Those of the folder that is named, or of the usual one; where nobody named one and there is none, the shipped ones, which is told. */
+    /**
+     * Those of the folder that is named, or of the usual one; where nobody named one and there is none, the shipped ones, which is told.
+     */
     private TablesDraft tables() {
         Path folder = content == null ? USUAL : content;
         if (content != null || Files.isDirectory(folder)) {

@@ -58,7 +58,8 @@ public final class IssueCommand implements Callable<Integer> {
         }
         Optional<ClassPapers.Issue> issue = course.get().papers().issue();
         if (issue.isEmpty() || issue.get().isDraft()) {
-            return request().refuse("the class '" + name + "' is not ready to be handed out; state 'issue: {number: …, on: …, approved by: …}' in its file");
+            return request().refuse("the class '" + name
+                    + "' is not ready to be handed out; state 'issue: {number: …, on: …, approved by: …}' in its file");
         }
         return plan(course.get(), library).map(plan -> keep(course.get(), issue.get(), plan.papers())).orElse(CONTENT_HAS_ERRORS);
     }

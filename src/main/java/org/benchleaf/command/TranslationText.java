@@ -44,7 +44,8 @@ final class TranslationText {
         lines.addAll(kept());
         lines.add("");
         lines.add(TranslationFile.MADE_FROM + ":");
-        update.originals().keySet().forEach(address -> lines.add(INDENT + YamlText.onLine(address) + ": " + JsonText.of(update.at(address).mark())));
+        update.originals().keySet()
+                .forEach(address -> lines.add(INDENT + YamlText.onLine(address) + ": " + JsonText.of(update.at(address).mark())));
         lines.add("---");
         String story = Stream.concat(Stream.of(opening), addresses(true).map(this::section)).filter(part -> !part.isEmpty())
                 .collect(Collectors.joining("\n\n"));

@@ -85,7 +85,8 @@ public final class CaseLayOut {
     /** What a stock is added with, by the meter, to the bath of a step. */
     private Map<String, List<String>> pipettes(List<Step> steps) {
         Map<String, List<String>> pipettes = new LinkedHashMap<>();
-        worked.preparations().forEach(one -> one.measures().stream().flatMap(measure -> measure.dropper().map(Preparation.Dropper::vessel).stream()).forEach(pipette ->
+        worked.preparations().forEach(one -> one.measures().stream()
+                .flatMap(measure -> measure.dropper().map(Preparation.Dropper::vessel).stream()).forEach(pipette ->
                 steps.stream().filter(step -> UsedThings.of(step).contains(one.solution())).forEach(step ->
                         pipettes.computeIfAbsent(pipette, any -> new ArrayList<>()).add(step.id()))));
         return pipettes;

@@ -67,7 +67,8 @@ public enum ClassMessages implements CatalogueEntry {
             "A fuse that blows, a tap that runs dry or a room too loud to hear a warning stops the class with wet sheets on the bench.",
             "{remedy}"),
     NOT_FRESH("CLASS-017", Severity.WARNING,
-            "A batch of '{solution}' is made by {made} at the latest and keeps {keeps}, but the first to draw from it uses it until {until}.",
+            "A batch of '{solution}' is made by {made} at the latest and keeps {keeps}, but the first to draw from it uses it until "
+                    + "{until}.",
             "It may have weakened, spoiled or changed its pH by then; nobody is in the studio to make it later.",
             "Begin the class later in the day, or give the recipe's own shelf life with its source.");
 

@@ -76,7 +76,8 @@ public enum FigureMessages implements CatalogueEntry {
             "Check the weighings; next time lay it between boards before its mass falls to {mass}."),
     MORE_THAN_THE_CEILING("FIG-019", Severity.ADVICE,
             "Bath {bath} of step '{step}' took {added} of '{stock}', more than the ceiling of {ceiling}.",
-            "The ceiling counts water in balance with the air of a busy room: this water held more carbon dioxide or acid, or the stock was weak.",
+            "The ceiling counts water in balance with the air of a busy room: this water held more carbon dioxide or acid, or the stock "
+                    + "was weak.",
             "Check the reading, and write beside it what the water was."),
     CHANGE_WHEN_NOBODY_IS_THERE("FIG-020", Severity.ADVICE,
             "In step '{step}' {moment} {number} falls outside working hours and waits until {until}.",

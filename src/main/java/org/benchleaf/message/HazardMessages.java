@@ -5,7 +5,8 @@ public enum HazardMessages implements CatalogueEntry {
     CHAMBER_CAN_EXPLODE("HAZ-001", Severity.ERROR,
             "In step '{step}', {amount} of '{liquid}' in {volume} of closed air makes up to {share} % of the lower limit of flammability.",
             "Above {limit} of that limit a spark may be enough; a closed box has no other airing.",
-            "Use less liquid or a larger or aired space; or keep every source of ignition away, say so with 'no ignition: yes', and record the reason for the rule '{rule}'."),
+            "Use less liquid or a larger or aired space; or keep every source of ignition away, say so with 'no ignition: yes', and record "
+                    + "the reason for the rule '{rule}'."),
     ROOM_ABOVE_HEALTH_LIMIT("HAZ-002", Severity.WARNING,
             "Step '{step}' fills the room with up to {share} % of the limit for a working day.",
             "Vapour above the limit harms the people in the room.",
@@ -13,7 +14,8 @@ public enum HazardMessages implements CatalogueEntry {
     CHAMBER_UNKNOWN("HAZ-003", Severity.ERROR,
             "In step '{step}' the flammable liquid '{liquid}' is put into a closed space, and {missing}.",
             "How near the air comes to exploding cannot be worked out.",
-            "State 'amount:' and 'volume:' of the space; or keep every source of ignition away, say so with 'no ignition: yes', and record the reason for the rule '{rule}'."),
+            "State 'amount:' and 'volume:' of the space; or keep every source of ignition away, say so with 'no ignition: yes', and record "
+                    + "the reason for the rule '{rule}'."),
     HAZARD_UNKNOWN("HAZ-004", Severity.ERROR,
             "The hazards of '{thing}' in {where} are not known: {why}",
             "What nobody knows may hurt somebody; no sheet for the bench is made with it.",
@@ -33,7 +35,8 @@ public enum HazardMessages implements CatalogueEntry {
     MUST_NOT_MEET_AS_WASTE("HAZ-022", Severity.ERROR,
             "Left over, {one} and {other} would come into one bottle ('{group}'), which gives {gives}.",
             "{why}",
-            "Name another kind of waste with 'waste:' in the row of one of them in content/reference/substances.yaml, or replace one of them."),
+            "Name another kind of waste with 'waste:' in the row of one of them in content/reference/substances.yaml, or replace one of "
+                    + "them."),
     NOT_FOR_TRAINEES("HAZ-023", Severity.ERROR,
             "Step '{step}' uses '{thing}', which never stands on a sheet for trainees.",
             "{why}",
@@ -44,8 +47,10 @@ public enum HazardMessages implements CatalogueEntry {
             "Write a window inside {widest}, such as 'pH 6.5 to 8.5', or leave 'drain window' out and follow the local rules."),
     ROOM_UNKNOWN("HAZ-025", Severity.WARNING,
             "How much vapour '{liquid}' brings into the room in step '{step}' cannot be worked out, because of {substances}.",
-            "Vapour is worked out for ethanol alone. The air may be above the limit for health or near the limit for fire, and no number here says so.",
-            "Read the limits in the safety data sheet, work under extraction that is known to be enough for them, and ask whoever answers for the room."),
+            "Vapour is worked out for ethanol alone. The air may be above the limit for health or near the limit for fire, and no number "
+                    + "here says so.",
+            "Read the limits in the safety data sheet, work under extraction that is known to be enough for them, and ask whoever answers "
+                    + "for the room."),
     MUST_NOT_MEET_IN_THE_SHEET("HAZ-026", Severity.ERROR,
             "Step '{step}' brings {other} to a sheet that may still hold {one} from step '{earlier}', which gives {gives}.",
             "{why}",

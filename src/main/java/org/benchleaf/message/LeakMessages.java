@@ -20,7 +20,8 @@ public enum LeakMessages implements CatalogueEntry {
             "A name under the private field '{field}' is also an ordinary word.",
             "Looked for by itself it would be found in plain sentences; passed over, the name could leave.",
             "Decide, and write under 'private' either ordinary words: [{word: …, why: …}], and the word is looked for only "
-                    + "beside a title, a given name, initials or the like, or always names: [\"…\"], and it is refused wherever it stands.");
+                    + "beside a title, a given name, initials or the like, or always names: [\"…\"], and it is refused wherever it "
+                    + "stands.");
 
     private final Entry entry;
 

@@ -104,7 +104,8 @@ public final class CaseTexts {
     /** Section by section; one that the translation lacks, or in which it says nothing, stays as it was. */
     private static Story story(Translation translation, Story original) {
         Map<String, Story.Section> told = sections(translation.story(), original);
-        return new Story(original.sections().stream().map(own -> translation.text(address(own.id())).map(text -> told.get(address(own.id())))
+        return new Story(original.sections().stream()
+                .map(own -> translation.text(address(own.id())).map(text -> told.get(address(own.id())))
                 .map(each -> new Story.Section(own.id(), each.heading(), each.text(), each.written(), each.citations(), each.place()))
                 .orElse(own)).toList());
     }

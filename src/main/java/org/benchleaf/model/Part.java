@@ -196,7 +196,10 @@ public sealed interface Part {
         }
     }
 
-    /** Weights laid on side by side: the mass of each, over the whole sheet or an area of its own, and what lies between, from the sheet outward. */
+    /**
+     * Weights laid on side by side: the mass of each, over the whole sheet or an area of its own, and what lies between, from the sheet
+     * outward.
+     */
     record Press(int weights, Optional<Quantity> mass, Optional<Quantity> height, Optional<Quantity> width,
             List<String> between, Optional<Quantity> time) implements Part {
         public Press {

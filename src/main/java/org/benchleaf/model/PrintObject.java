@@ -25,7 +25,8 @@ import org.benchleaf.quantity.Unit;
  * @param items leaves, inserts or further objects treated with it, each with a condition, a decision and results of its own
  */
 public record PrintObject(String kind, String technique, Optional<String> made, Optional<String> madeEvidence,
-        boolean opinion, PaperSupport support, Optional<SheetSize> size, Optional<MissingValue> sizeMissing, Optional<OneSide> oneSide, List<String> features,
+        boolean opinion, PaperSupport support, Optional<SheetSize> size, Optional<MissingValue> sizeMissing, Optional<OneSide> oneSide,
+        List<String> features,
         List<String> afterwards, List<Consultation> consultation, List<Medium> media,
         List<Item> items, Place place) {
 

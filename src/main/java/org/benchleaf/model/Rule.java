@@ -34,7 +34,8 @@ import org.benchleaf.message.Place;
  */
 public record Rule(String id, String theme, String statement, Weight weight, boolean forTrainees, boolean past,
         Subject speaksOf, List<String> answersFor, Condition where, Optional<Condition> needs, Optional<Condition> forbids,
-        Optional<HeldBy> heldBy, String what, String why, String fix, Backing backing, boolean ofStudio, Optional<Change> change, Place place) {
+        Optional<HeldBy> heldBy, String what, String why, String fix, Backing backing, boolean ofStudio, Optional<Change> change,
+        Place place) {
 
     /** What follows when a rule speaks. */
     public enum Weight {

@@ -41,9 +41,11 @@ import org.benchleaf.quantity.Quantity;
  * @param instead why it and not a gentler way
  * @param parts what it uses
  */
-public record Step(String id, StepKind kind, Optional<String> named, List<String> of, String instruction, Optional<String> see, Optional<String> watch,
+public record Step(String id, StepKind kind, Optional<String> named, List<String> of, String instruction, Optional<String> see,
+        Optional<String> watch,
         Optional<String> ifNot, Optional<String> until, List<String> checks, Optional<Quantity> takes,
-        Optional<MissingValue> timeMissing, Optional<Quantity> handsOn, List<String> after, Optional<Wait> waiting, Optional<Quantity> atMost, Optional<Hold> hold, String by,
+        Optional<MissingValue> timeMissing, Optional<Quantity> handsOn, List<String> after, Optional<Wait> waiting,
+        Optional<Quantity> atMost, Optional<Hold> hold, String by,
         int people, boolean overnight, Optional<LocalDate> on, String area, Optional<String> edge,
         List<String> avoids, List<String> uses, boolean practised, Optional<Emergency> emergency,
         Optional<Decision> resize, Optional<String> aim, Optional<String> instead, List<Part> parts,

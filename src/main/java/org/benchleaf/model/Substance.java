@@ -69,7 +69,8 @@ public record Substance(String key, String name, List<String> synonyms, Optional
 
     /** The same row under another name; whatever finds it now still does. */
     Substance named(String words) {
-        return new Substance(key, words, Stream.concat(synonyms.stream(), Stream.of(name)).distinct().toList(), cas, form, molarMass, density, vapourPressure, viscosity, hazards, because, classes,
+        return new Substance(key, words, Stream.concat(synonyms.stream(), Stream.of(name)).distinct().toList(), cas, form, molarMass,
+                density, vapourPressure, viscosity, hazards, because, classes,
                 notes, benzene, toxicityUnknown, suppliedInWater, fire, exposure, saturated, acidity, lowReserve, waste, reactsAs, gloves,
                 note, source, edition);
     }

@@ -17,7 +17,8 @@ import java.util.Optional;
  * @param otherLanguages the same page in other languages
  * @param translated says of a page in another language than that of its original what its readers should know of its words
  * @param audience for whom the site is, if it is not for everybody
- * @param onScreenOnly what is not printed: {@code page} or {@code pictures}, for want of a permission; {@code workings}, as the author chose; {@code details}
+ * @param onScreenOnly what is not printed: {@code page} or {@code pictures}, for want of a permission; {@code workings}, as the author
+ *     chose; {@code details}
  * @param notice the standing notice that nothing here replaces a conservator
  * @param demo says that everything is invented, if it is
  * @param retold says from which publication a case is told, and by whom; empty if it is told by those who did it

@@ -34,7 +34,8 @@ final class NameOrders {
     }
 
     private static Who.Person person(List<String> others, String family) {
-        return new Who.Person(others.stream().filter(word -> !NameScripts.isSmall(word.codePointAt(0))).toList(), List.of(family), List.of());
+        return new Who.Person(others.stream().filter(word -> !NameScripts.isSmall(word.codePointAt(0))).toList(),
+                List.of(family), List.of());
     }
 
     private static boolean isFamilyFirst(List<String> words) {

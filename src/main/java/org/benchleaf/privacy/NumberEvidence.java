@@ -8,7 +8,8 @@ enum NumberEvidence implements Needle.Evidence {
     MONEY {
         @Override
         public boolean counts(Spot spot) {
-            return spot.isWhole() && isOneSum(spot) && isNearMoney(spot, spot.end() - spot.start() < TELLING_SUM ? NUMBER_REACH : MONEY_REACH);
+            return spot.isWhole() && isOneSum(spot)
+                    && isNearMoney(spot, spot.end() - spot.start() < TELLING_SUM ? NUMBER_REACH : MONEY_REACH);
         }
     },
     /** A telephone number, whatever of country and trunk stands before it. */
@@ -41,13 +42,18 @@ enum NumberEvidence implements Needle.Evidence {
     };
 
     /** Signs, codes and words of money; those that are words of other things too only beside digits. */
-    static final Pattern CURRENCY = Pattern.compile("(?iu)\\p{Sc}|[円圓元원]|(?<!\\p{L})(?:GBP|USD|EUR|CHF|JPY|AUD|CAD|NZD|CNY|RMB|PLN|CZK|HUF|SEK|NOK|DKK|"
-            + "BRL|KRW|INR|RUB|ILS|NIS|ZAR|HKD|MXN|UAH|RON|pounds?|sterling|quid|guineas?|dollars?|euros?|francs?|franken|sfr|yen|yuan|rou?bles?|"
-            + "rupees?|rs|kron(?:a|e|er|or)|kr|koruny?|korun|kč|zł|złot(?:y|ych|e)|forint|reais|pesos?|shekels?|hryvnias?|liras?|lire|rand|руб(?:лей|ля|ль)?|грн)"
+    static final Pattern CURRENCY =
+            Pattern.compile("(?iu)\\p{Sc}|[円圓元원]|(?<!\\p{L})(?:GBP|USD|EUR|CHF|JPY|AUD|CAD|NZD|CNY|RMB|PLN|CZK|HUF|SEK|NOK|DKK|"
+            + "BRL|KRW|INR|RUB|ILS|NIS|ZAR|HKD|MXN|UAH|RON|pounds?|sterling|"
+            + "quid|guineas?|dollars?|euros?|francs?|franken|sfr|yen|yuan|rou?bles?|"
+            + "rupees?|rs|kron(?:a|e|er|or)|kr|koruny?|korun|kč|zł|złot(?:y|ych|e)|forint|"
+            + "reais|pesos?|shekels?|hryvnias?|liras?|lire|rand|руб(?:лей|ля|ль)?|грн)"
             + "(?!\\p{L})|(?<!\\p{L})Fr\\.?(?= ?\\d)|(?<=\\d |\\d)won(?!\\p{L})");
-    private static final Pattern PAID = Pattern.compile("(?i)\\b(?:valued|valuation|worth|pric|paid|pay|insur|estimat|apprais|cost|sold|sale|"
+    private static final Pattern PAID =
+            Pattern.compile("(?i)\\b(?:valued|valuation|worth|pric|paid|pay|insur|estimat|apprais|cost|sold|sale|"
             + "invoice|valor|precio|seguro|tasaci|wert|preis|prix|assur)");
-    private static final Pattern TELEPHONE_WORD = Pattern.compile("(?iu)☎|電話|电话|전화|(?<!\\p{L})(?:tel|tél|tlf|telephone|téléphone|telefon|telefono|"
+    private static final Pattern TELEPHONE_WORD =
+            Pattern.compile("(?iu)☎|電話|电话|전화|(?<!\\p{L})(?:tel|tél|tlf|telephone|téléphone|telefon|telefono|"
             + "teléfono|phone|ph|call|ring|dial|mobile|mob|cell|fax|handy|móvil|тел|телефон)(?!\\p{L})");
     private static final Pattern NUMBER_WORD = Pattern.compile(
             "(?i)#|№|\\b(?:no|nr|num|number|inv|inventory|acc|accession|box|lot|shelf|item|ref|bay|drawer|cat)\\b");
@@ -75,7 +81,8 @@ enum NumberEvidence implements Needle.Evidence {
         boolean decimals = spot.start() > 1 && ".,".indexOf(spot.text().charAt(spot.start() - 1)) >= 0
                 && Character.isDigit(spot.text().charAt(spot.start() - 2));
         String rest = spot.text().substring(spot.end(), Math.min(spot.text().length(), spot.end() + 4));
-        return !decimals && SUM.matcher(UNSEEN.matcher(spot.written()).replaceAll("")).matches() && !rest.matches("(?s)[,.' \u00A0\u202F]\\d{3}.*")
+        return !decimals && SUM.matcher(UNSEEN.matcher(spot.written()).replaceAll("")).matches()
+                && !rest.matches("(?s)[,.' \u00A0\u202F]\\d{3}.*")
                 && !MEASURED.matcher(rest).lookingAt();
     }
 

@@ -49,7 +49,10 @@ record Spot(String text, int start, int end) {
         return text.substring(start, end);
     }
 
-    /** Whether a word ends between two neighbours: at a sign, or where small letter meets capital, letter meets digit or Latin another script. */
+    /**
+     * Whether a word ends between two neighbours: at a sign, or where small letter meets capital, letter meets digit or Latin another
+     * script.
+     */
     private boolean isEdge(int left, int right) {
         if (left < 0 || right >= text.length()) {
             return true;

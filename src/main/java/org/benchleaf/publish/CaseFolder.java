@@ -21,7 +21,8 @@ final class CaseFolder {
     /** From a page of a case up to the site's root, which in the folder is where the page lies. */
     private static final String UP = "../../";
     private static final String INDEX = "index.html";
-    private static final String LEADS_AWAY = "nav.ways, nav.foot__ways, nav.languages, link[hreflang], form[action], " + FinishedPage.OFFERS;
+    private static final String LEADS_AWAY = "nav.ways, nav.foot__ways, nav.languages, link[hreflang], form[action], "
+            + FinishedPage.OFFERS;
 
     private final Map<String, SiteFile> inside = new LinkedHashMap<>();
     private final Map<String, SiteFile> others = new LinkedHashMap<>();

@@ -22,7 +22,8 @@ final class EpubBook {
     private static final String CONTENTS = "contents.xhtml";
     private static final SiteFile MARK = SiteFile.text("mimetype", "application/epub+zip");
     private static final String CONTAINER = XML + "<container version=\"1.0\" xmlns=\"urn:oasis:names:tc:opendocument:xmlns:container\">"
-            + "<rootfiles><rootfile full-path=\"" + FOLDER + "book.opf\" media-type=\"application/oebps-package+xml\"/></rootfiles></container>\n";
+            + "<rootfiles><rootfile full-path=\"" + FOLDER
+            + "book.opf\" media-type=\"application/oebps-package+xml\"/></rootfiles></container>\n";
 
     private final Book book;
     private final String style;
@@ -104,7 +105,8 @@ final class EpubBook {
     private String metadata() {
         boolean visual = chapters.values().stream().anyMatch(chapter -> chapter.holds("img, svg"));
         StringBuilder metadata = new StringBuilder("<metadata xmlns:dc=\"http://purl.org/dc/elements/1.1/\">\n");
-        element(metadata, "dc:identifier id=\"book\"", "urn:uuid:" + UUID.nameUUIDFromBytes(book.identifier().getBytes(StandardCharsets.UTF_8)));
+        element(metadata, "dc:identifier id=\"book\"",
+                "urn:uuid:" + UUID.nameUUIDFromBytes(book.identifier().getBytes(StandardCharsets.UTF_8)));
         element(metadata, "dc:title", book.title());
         element(metadata, "dc:creator", book.creator());
         element(metadata, "dc:language", book.language());

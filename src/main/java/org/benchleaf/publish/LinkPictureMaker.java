@@ -42,7 +42,8 @@ public final class LinkPictureMaker {
             draw(pen, read(finished.get(at)), MARGIN + at * (room + MARGIN), room);
         }
         pen.dispose();
-        return new SiteFile(link.path(), RightsBlock.into(PictureMaker.jpeg(image, QUALITY), said(link, Picture::credit), said(link, Picture::licence)));
+        return new SiteFile(link.path(),
+                RightsBlock.into(PictureMaker.jpeg(image, QUALITY), said(link, Picture::credit), said(link, Picture::licence)));
     }
 
     private static String said(LinkPicture link, Function<Picture, String> what) {

@@ -38,7 +38,9 @@ public final class QuantityReader {
         OTHER_DIMENSION,
         /** The second end of a range lies below the first. */
         RANGE_BACKWARDS,
-        /** Not nothing, and smaller than {@link Dimension#least()}, more than {@link Dimension#most()} or below {@link Dimension#lowest()}. */
+        /**
+         * Not nothing, and smaller than {@link Dimension#least()}, more than {@link Dimension#most()} or below {@link Dimension#lowest()}.
+         */
         BEYOND_LIMITS,
         /** No number where one is needed. */
         NOT_A_NUMBER

@@ -29,7 +29,8 @@ import org.benchleaf.model.Reference;
  */
 public record LibraryDraft(Optional<YamlPart> studio, List<YamlPart> materials, Optional<YamlPart> glossary,
         Optional<YamlPart> sources, Formulary formulary, RuleBook ruleBook, Reference reference,
-        List<YamlPart> classes, List<YamlPart> issues, List<YamlPart> words, List<String> caseIds, List<SourceText> texts, Messages messages) {
+        List<YamlPart> classes, List<YamlPart> issues, List<YamlPart> words, List<String> caseIds, List<SourceText> texts,
+        Messages messages) {
 
     public LibraryDraft {
         materials = List.copyOf(materials);

@@ -118,9 +118,11 @@ record Contact(List<Piece> pieces) {
             return new Piece("'" + step.id() + "', " + layer.get().times() + " × " + time(each) + ",",
                     Optional.of(layer.get().times() * each));
         }
-        Optional<Quantity> pressed = step.part(Part.Mend.class).filter(mend -> mend.liquid().filter(wet -> facts.liquids.alike(wet, liquid)).isPresent())
+        Optional<Quantity> pressed = step.part(Part.Mend.class)
+                .filter(mend -> mend.liquid().filter(wet -> facts.liquids.alike(wet, liquid)).isPresent())
                 .flatMap(mend -> step.part(Part.Press.class)).flatMap(Part.Press::time);
-        return new Piece("'" + step.id() + "',", pressed.or(() -> step.part(Part.Suction.class).flatMap(Part.Suction::time)).or(step::takes).or(step::atMost)
+        return new Piece("'" + step.id() + "',",
+                pressed.or(() -> step.part(Part.Suction.class).flatMap(Part.Suction::time)).or(step::takes).or(step::atMost)
                 .map(time -> time.highIn(Unit.MINUTE)));
     }
 

@@ -21,9 +21,12 @@ import org.benchleaf.quantity.QuantityReader;
  */
 final class EndPoint {
 
-    private static final Pattern CLEAR = Pattern.compile("\\b(?:clear|colourless|no colour|fresh|no more yellow|no yellow|stops yellowing)\\b");
-    private static final Pattern CONDUCTIVITY = Pattern.compile("\\bconductivity\\b[^.;]{0,60}?\\b(?:below|under|less than)\\s{0,3}([0-9.]{1,9}\\s?[µu]s/cm)");
-    private static final Pattern ALKALINE = Pattern.compile("\\bph\\s{0,3}([0-9.]{1,5}) or (?:more|above)|\\bph\\b[^.;]{0,30}?\\b(?:above|over|at least)\\s{0,3}([0-9.]{1,5})");
+    private static final Pattern CLEAR =
+            Pattern.compile("\\b(?:clear|colourless|no colour|fresh|no more yellow|no yellow|stops yellowing)\\b");
+    private static final Pattern CONDUCTIVITY =
+            Pattern.compile("\\bconductivity\\b[^.;]{0,60}?\\b(?:below|under|less than)\\s{0,3}([0-9.]{1,9}\\s?[µu]s/cm)");
+    private static final Pattern ALKALINE = Pattern.compile(
+            "\\bph\\s{0,3}([0-9.]{1,5}) or (?:more|above)|\\bph\\b[^.;]{0,30}?\\b(?:above|over|at least)\\s{0,3}([0-9.]{1,5})");
     private static final Pattern IN_A_ROW = Pattern.compile("\\b(two|three|four|[2-4])\\b[^.;]{0,60}?\\bbaths?\\b");
     private static final Map<String, Integer> NUMBERS = Map.of("two", 2, "three", 3, "four", 4, "2", 2, "3", 3, "4", 4);
     private static final List<String> CLEAR_WORDS = List.of("clear", "colourless", "none", "no colour", "as fresh", "like fresh");

@@ -65,7 +65,10 @@ final class Liquids {
                 || material(id).filter(material -> isOfKind(material, MaterialKind::isWet) || isLiquidByContents(material)).isPresent();
     }
 
-    /** Whatever its kind is called, such as "solvent" or "wipe": its substance is a liquid, or it is sold as a solution with a strength or a pH. */
+    /**
+     * Whatever its kind is called, such as "solvent" or "wipe": its substance is a liquid, or it is sold as a solution with a strength or a
+     * pH.
+     */
     private boolean isLiquidByContents(Material material) {
         boolean liquid = material.substance().map(reference.substances()::get).map(Substance::form).filter(LIQUID_FORMS::contains).isPresent();
         return material.isChemical() && !isOfKind(material, MaterialKind::isDry)

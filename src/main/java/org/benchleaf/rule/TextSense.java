@@ -24,7 +24,8 @@ import org.benchleaf.quantity.Unit;
 final class TextSense {
 
     private static final Pattern BETWEEN_WORDS = Pattern.compile("[^\\p{L}]++");
-    private static final Pattern CELSIUS = Pattern.compile("(-?\\d{1,4}(?:\\.\\d{1,3})?)(?:\\h?°C)?\\h?(?:to|–)?\\h?(\\d{1,4}(?:\\.\\d{1,3})?)?\\h?°C");
+    private static final Pattern CELSIUS =
+            Pattern.compile("(-?\\d{1,4}(?:\\.\\d{1,3})?)(?:\\h?°C)?\\h?(?:to|–)?\\h?(\\d{1,4}(?:\\.\\d{1,3})?)?\\h?°C");
     private static final Pattern BETWEEN_CLAUSES = Pattern.compile("[,.;:()]");
     private static final Pattern BETWEEN_NUMBERS = Pattern.compile("[^\\p{L}\\p{N}]++");
     private static final Pattern DIGITS = Pattern.compile("\\d{1,3}");

@@ -243,7 +243,10 @@ public final class Publishing {
         return file.toString().replace('\\', '/');
     }
 
-    /** What to tell of a failure that is the program's own, or that of a name the locale lacks letters for; its trace is for those who ask for it. */
+    /**
+     * What to tell of a failure that is the program's own, or that of a name the locale lacks letters for; its trace is for those who ask
+     * for it.
+     */
     public static Message fault(Path place, Throwable fault) {
         if (System.getProperty("benchleaf.trace") != null) {
             fault.printStackTrace();

@@ -159,7 +159,8 @@ public final class LimeWater {
                     "limewater can only raise the pH of water");
         }
         if (calcium > stock * (1 + NEARLY)) {
-            throw new OutsideRange("ph", "pH " + wanted, "less", "limewater made at a higher temperature holds less than a bath of that pH");
+            throw new OutsideRange("ph", "pH " + wanted, "less",
+                    "limewater made at a higher temperature holds less than a bath of that pH");
         }
         return new Dose(Quantity.of(calcium, Unit.MOLE_PER_KILOGRAM), Quantity.of(whole * calcium / stock, Unit.MILLILITRE));
     }

@@ -15,7 +15,9 @@ import org.benchleaf.model.Trial;
  */
 public record StepTitle(Words words, TreatmentCase treatment) {
 
-    /** What the step is, with the arm of a trial or the items that it belongs to, or what it is for where the case has several of its name. */
+    /**
+     * What the step is, with the arm of a trial or the items that it belongs to, or what it is for where the case has several of its name.
+     */
     public String of(Step step) {
         Optional<Trial.Arm> arm = treatment.trials().stream().flatMap(trial -> trial.armOf(step).stream()).findFirst();
         if (arm.isPresent()) {

@@ -109,12 +109,14 @@ public final class SyntheticContent {
                     keeps: 5 d
                 steps:
                   - {id: tests, kind: testing, do: Test every ink with every liquid., takes: 1 h to 2 h, until: no colour on the blotter}
-                  - {id: brush, kind: surface cleaning, do: Brush both sides., takes: 20 min to 40 min, until: the brush stays clean, cleaning: {tools: [soft-brush]}, after: [tests]}
+                  - {id: brush, kind: surface cleaning, do: Brush both sides., takes: 20 min to 40 min, \
+                until: the brush stays clean, cleaning: {tools: [soft-brush]}, after: [tests]}
                   - id: wash
                     kind: washing
                     do: Lower the sheet on its carrier into the bath.
                     until: two baths in a row stay as clear as fresh water
-                    bath: {of: deionised-water, depth: 25 mm, margin: 40 mm, baths: %8$d, each: 20 min, temperature: 21 °C, water: {source: deionised, pH: pH 5.9, conductivity: 1.2 µS/cm}}
+                    bath: {of: deionised-water, depth: 25 mm, margin: 40 mm, baths: %8$d, each: 20 min, \
+                temperature: 21 °C, water: {source: deionised, pH: pH 5.9, conductivity: 1.2 µS/cm}}
                     support: {under: polyester-film, between: polyester-web, margin: 30 mm}
                     aim: take out soluble acid
                     instead: Washing on blotters would leave it patchy.
@@ -158,7 +160,9 @@ public final class SyntheticContent {
         StringBuilder text = new StringBuilder(pictures == 0 ? "" : "pictures:\n");
         for (int picture = 0; picture < pictures; picture++) {
             text.append("""
-                  - {id: p%1$d, file: p%1$d.jpg, moment: before, side: recto, light: normal, alt: A brown sheet of printed columns with a dark stain., caption: "Drawing, number %1$d.", credit: Benchleaf benchmark, licence: CC0-1.0}
+                  - {id: p%1$d, file: p%1$d.jpg, moment: before, side: recto, light: normal, \
+                alt: A brown sheet of printed columns with a dark stain., \
+                caption: "Drawing, number %1$d.", credit: Benchleaf benchmark, licence: CC0-1.0}
                 """.formatted(picture));
         }
         return text.toString();

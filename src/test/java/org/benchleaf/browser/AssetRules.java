@@ -47,7 +47,8 @@ final class AssetRules {
     private static Stream<String> asksBeforeItLooks(String script) {
         Matcher look = Pattern.compile("if \\([^;{]*/\\^https\\?:\\$/\\.test\\(location\\.protocol\\)\\) \\{ return; }").matcher(script);
         int from = look.find() ? look.end() : script.length();
-        String rest = script.substring(from).replaceAll("\"serviceWorker\" in navigator|navigator\\.serviceWorker\\.register\\(root \\+ ", "");
+        String rest = script.substring(from)
+                .replaceAll("\"serviceWorker\" in navigator|navigator\\.serviceWorker\\.register\\(root \\+ ", "");
         return Stream.concat(found(FORBIDDEN_IN_SCRIPTS, script.substring(0, from)), found(FORBIDDEN_IN_SCRIPTS, rest));
     }
 

@@ -19,7 +19,8 @@ import org.junit.jupiter.api.io.TempDir;
 /** The demo's books and folders, unpacked as a reader's device does it. */
 class BooksAndFoldersIT {
 
-    private static final String BROKEN = "return [...document.images].filter(one => one.complete && !one.naturalWidth).map(one => one.alt);";
+    private static final String BROKEN =
+            "return [...document.images].filter(one => one.complete && !one.naturalWidth).map(one => one.alt);";
 
     @TempDir
     private static Path folder;

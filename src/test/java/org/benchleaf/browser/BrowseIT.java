@@ -33,7 +33,8 @@ class BrowseIT {
             assertThat((String) window.run("return " + link + ".closest('li').textContent;")).contains(count);
             window.run(link + ".click();");
             window.until("location.pathname.endsWith('/" + list + ".html') && document.readyState === 'complete'");
-            List<String> shown = window.texts("return [...document.querySelectorAll('.case-list__title')].filter(one => one.checkVisibility())"
+            List<String> shown = window.texts("return [...document.querySelectorAll('.case-list__title')].filter(one => "
+                    + "one.checkVisibility())"
                     + ".map(one => one.textContent);");
             assertThat(shown).hasSameSizeAs(expected);
             assertThat(expected).allSatisfy(one -> assertThat(shown).anyMatch(title -> title.startsWith(one)));

@@ -144,7 +144,8 @@ class InstalledIT {
         server.asked().clear();
         open("");
         waitFor(NEWS, "A newer edition, of 2 June 2026, is ready. Changed: The other sheet, mended. It opens when all pages");
-        assertThat(server.asked()).noneMatch(path -> path.startsWith("cases/tide/") || path.endsWith(".jpg")).contains("cases/ebb/steps.html");
+        assertThat(server.asked()).noneMatch(path -> path.startsWith("cases/tide/") || path.endsWith(".jpg"))
+                .contains("cases/ebb/steps.html");
         open("cases/ebb/steps.html");
         assertThat(browser.getPageSource()).doesNotContain("mended");
         open("");

@@ -84,7 +84,8 @@ final class LiveRules {
 
     /** Every rule, for the list of what is asked. */
     static List<LiveRule> all() {
-        return Stream.of(onOpening(), ofEveryLayout(), ofOtherColours(), inEverySetting(), onScreen(), List.of(CLOSED_PARTS_PRINT, NO_LEAVING_ON_CHANGE, SEARCH_SPEAKS_ONCE, TIMERS_SPEAK_LITTLE,
+        return Stream.of(onOpening(), ofEveryLayout(), ofOtherColours(), inEverySetting(), onScreen(),
+                List.of(CLOSED_PARTS_PRINT, NO_LEAVING_ON_CHANGE, SEARCH_SPEAKS_ONCE, TIMERS_SPEAK_LITTLE,
                 FOCUS_IS_SEEN, FOCUS_IS_NOT_OBSCURED, KEYBOARD_REACHES_ALL, ROOM_FOR_WIDE_SPACING, ROOM_FOR_LARGE_TEXT))
                 .flatMap(List::stream).toList();
     }

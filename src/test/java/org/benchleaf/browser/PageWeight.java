@@ -78,7 +78,8 @@ record PageWeight(WrittenPage page, long html, long css, long js, int requests, 
 
     /** One line of a table of weights. */
     String line() {
-        return String.format(Locale.ROOT, "%-14s %-44s html %5.1f  css %4.1f  js %5.1f  all %5.1f kB  files %2d  picture %5.1f  phone %6.1f kB",
+        return String.format(Locale.ROOT,
+                "%-14s %-44s html %5.1f  css %4.1f  js %5.1f  all %5.1f kB  files %2d  picture %5.1f  phone %6.1f kB",
                 page.kind(), page.path(), html / 1e3, css / 1e3, js / 1e3, withoutPictures() / 1e3, requests,
                 largestPicture / 1e3, (withoutPictures() + phonePictures) / 1e3);
     }

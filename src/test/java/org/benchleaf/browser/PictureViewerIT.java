@@ -65,7 +65,8 @@ class PictureViewerIT {
         if (!Files.isRegularFile(file)) {
             return Optional.empty();
         }
-        return Optional.of(path.endsWith(".json") ? Files.readString(file).replace(SITE, server.address("")).getBytes(StandardCharsets.UTF_8)
+        return Optional.of(path.endsWith(".json")
+                ? Files.readString(file).replace(SITE, server.address("")).getBytes(StandardCharsets.UTF_8)
                 : Files.readAllBytes(file));
     }
 
@@ -77,7 +78,8 @@ class PictureViewerIT {
 
     private static String page(String... panelAndManifest) {
         return "<!doctype html><meta charset=\"utf-8\"><title>Viewer</title><div id=\"viewer\"></div><script src=\"/viewer.js\"></script>"
-                + "<script>Mirador.viewer({id: 'viewer', window: {sideBarOpen: true, panels: {canvas: true, layers: true, annotations: true}},"
+                + "<script>Mirador.viewer({id: 'viewer', window: {sideBarOpen: true, panels: {canvas: true, layers: true, annotations: "
+                + "true}},"
                 + "windows: [{sideBarPanel: '" + panelAndManifest[1] + "', manifestId: '"
                 + server.address(panelAndManifest[2].replace(".html", ".json")) + "'}]});</script>";
     }
@@ -108,7 +110,8 @@ class PictureViewerIT {
             open(window, "canvas", manifest, "1 of " + labels.size());
             String shown = (String) window.run("return " + SHOWN + ";");
             assertThat(shown).contains(labels).contains(texts(told.at("/label").elements().next()));
-            window.until("performance.getEntriesByType('resource').some(one => one.name.endsWith('" + drawn.get(0) + "') && one.responseEnd)");
+            window.until("performance.getEntriesByType('resource').some(one => one.name.endsWith('" + drawn.get(0)
+                    + "') && one.responseEnd)");
             assertThat(server.asked()).contains(drawn.get(0));
         });
     }

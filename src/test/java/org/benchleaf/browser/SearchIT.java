@@ -41,7 +41,8 @@ class SearchIT {
 
     private static void assertFound(String folder, String question, String pages) {
         List<Pattern> expected = Stream.of(pages.split("\\|"))
-                .map(page -> Pattern.compile(Stream.of(page.split("\\*", -1)).map(Pattern::quote).collect(Collectors.joining("[^/]*")))).toList();
+                .map(page -> Pattern.compile(Stream.of(page.split("\\*", -1)).map(Pattern::quote).collect(Collectors.joining("[^/]*"))))
+                .toList();
         assertThat(found(folder, question).stream().limit(FIRST).toList()).as(question).anyMatch(link ->
                 expected.stream().anyMatch(page -> page.matcher(link).matches()));
     }
@@ -128,7 +129,8 @@ class SearchIT {
         Windows.lend(window -> {
             window.open("search.html");
             window.run("window.BENCHLEAF_INDEX.push({h: 'glossary.html#' + arguments[0], t: '-', k: 0, r: 10, a: arguments[0]});"
-                    + "const input = document.querySelector('[data-search] input'); input.value = arguments[1]; input.form.requestSubmit();",
+                    + "const input = document.querySelector('[data-search] input'); input.value = arguments[1]; "
+                    + "input.form.requestSubmit();",
                     stem, typed);
             untilAnswered(window, typed);
             assertThat(links(window)).contains("glossary.html#" + stem);
@@ -158,7 +160,8 @@ class SearchIT {
 
     private static void untilAnswered(Window window, String question) {
         window.textsLater("const done = arguments[arguments.length - 1]; const asked = arguments[0]; const look = () => "
-                + "document.querySelector('[data-search]').dataset.answered === asked ? done([]) : setTimeout(look, 20); look();", question);
+                + "document.querySelector('[data-search]').dataset.answered === asked ? done([]) : setTimeout(look, 20); look();",
+                question);
     }
 
     private static List<String> found(String question) {

@@ -219,7 +219,8 @@ final class Seeds {
                 inText("files", "a script that is a module", "scripts work from a file", "script[src]",
                         page -> page.selectFirst("script[src]").attr("type", "module")),
                 inText("files", "a picture from elsewhere", "policy kept", SOMETHING,
-                        append("<p><img src=\"https://pictures.example/sheet.jpg\" width=\"10\" height=\"10\" alt=\"The sheet on felt.\"></p>")),
+                        append("<p><img src=\"https://pictures.example/sheet.jpg\" width=\"10\" height=\"10\" alt=\"The sheet on "
+                                + "felt.\"></p>")),
                 inText("files", "a style in an element", "no style or script in an element", SOMETHING,
                         page -> page.selectFirst("main p").attr("style", "color: red")),
                 inStyle("files", "closed parts that stay closed on paper", "closed parts print", "details",

@@ -44,7 +44,8 @@ class StepSheetIT {
                     StandardCharsets.ISO_8859_1);
             assertThat(PAGE_OF_A_PDF.matcher(pdf).results().count()).isBetween(2L, (long) most);
             window.show(new Setting(768, Setting.Look.PRINT));
-            assertThat(window.texts("return [...document.querySelectorAll('.strip__step')].map(step => getComputedStyle(step).breakInside);"))
+            assertThat(window.texts("return [...document.querySelectorAll('.strip__step')].map(step => "
+                    + "getComputedStyle(step).breakInside);"))
                     .isNotEmpty().containsOnly("avoid");
         });
     }
@@ -55,7 +56,8 @@ class StepSheetIT {
         atTheBench("step-tests", window -> assertThat(heard(window)).containsSubsequence("heading: 2. Testing: what each liquid does",
                 "text: Set one small drop of each liquid on each ink, wait the whole dwell, blot, and look through the loupe.",
                 "timer: This step, 2. Testing: what each liquid does", "button: Start: This step, 2. Testing: what each liquid does",
-                "DisclosureTriangle: More: 2. Testing: what each liquid does", "button: Back: 1. Examination", "button: Next: 2. Testing: what each liquid does Look"));
+                "DisclosureTriangle: More: 2. Testing: what each liquid does", "button: Back: 1. Examination",
+                "button: Next: 2. Testing: what each liquid does Look"));
         atTheBench("step-look", window -> assertThat(heard(window)).containsSubsequence("heading: 1. Examination",
                 "text: Look at both sides in normal, raking and transmitted light.", "text: See",
                 "timer: This step, 1. Examination", "button: Step done: 1. Examination"));

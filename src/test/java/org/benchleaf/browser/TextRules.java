@@ -21,9 +21,11 @@ final class TextRules {
             "(?i)(more|read more|here|click here|this|this page|link|details|see|open|download|next|previous|continue)");
     private static final Pattern UNIT_AFTER_A_PLAIN_SPACE = Pattern.compile(
             "\\d[ \u00a0](?:mL|L|µL|g|kg|mg|mol/L|mmol/L|°C|%|min|h|s|cm|mm|µm|nm|Pa|kPa|m³|m²)(?![\\p{L}\\p{N}])");
-    private static final Pattern VESSEL = Pattern.compile("(\\d+(?:[.,]\\d+)?)[\\s\u00a0\u202f]?(mL|L)\\s(?:glass |plastic |polypropylene )?"
+    private static final Pattern VESSEL =
+            Pattern.compile("(\\d+(?:[.,]\\d+)?)[\\s\u00a0\u202f]?(mL|L)\\s(?:glass |plastic |polypropylene )?"
             + "(beaker|measuring cylinder|cylinder|jar|bottle|flask|tray|bowl|spray bottle)\\b");
-    private static final Pattern HOLDS = Pattern.compile("\\bholds (?:up to |at most |about )?(\\d+(?:[.,]\\d+)?)[\\s\u00a0\u202f]?(mL|L)\\b");
+    private static final Pattern HOLDS =
+            Pattern.compile("\\bholds (?:up to |at most |about )?(\\d+(?:[.,]\\d+)?)[\\s\u00a0\u202f]?(mL|L)\\b");
     private static final Pattern VOLUME = Pattern.compile("(\\d+(?:[.,]\\d+)?)[\\s\u00a0\u202f]?(mL|L)\\b");
     /** Words that are frequent in a language and rare in the others; from memory. */
     private static final Map<String, Set<String>> FREQUENT = Map.of(

@@ -29,7 +29,8 @@ class FigureKeyTest {
     private static final String CUTTING = "substring|startsWith|endsWith|indexOf|lastIndexOf|split|matches|contains";
 
     private static Invented bathAt(String step) {
-        return new Invented().step(step, new Part.Bath("deionised-water", Optional.of(q("50 mm")), Optional.of(q("30 mm")), 3, Optional.empty(),
+        return new Invented()
+                .step(step, new Part.Bath("deionised-water", Optional.of(q("50 mm")), Optional.of(q("30 mm")), 3, Optional.empty(),
                 List.of(), Optional.empty(), 1, Optional.empty(), List.of(), Optional.empty(), Optional.empty()));
     }
 

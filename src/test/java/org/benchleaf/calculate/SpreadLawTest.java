@@ -230,7 +230,8 @@ class SpreadLawTest {
     @Test
     void a_figure_that_dropped_the_spread_would_be_noticed() {
         Figure.Given wide = new Figure.Given("a", "a", List.of(Quantity.range(1, 2, Unit.GRAM)), "1 to 2 g", Job.CASE_FILE);
-        Figure dropped = new Figure(FigureKey.ofSolution("x", "a"), "a", Quantity.of(1.5, Unit.GRAM), "as-given", List.of(wide), List.of(), List.of());
+        Figure dropped = new Figure(FigureKey.ofSolution("x", "a"), "a", Quantity.of(1.5, Unit.GRAM), "as-given", List.of(wide),
+                List.of(), List.of());
         Library library = LibraryChecker.check(LibraryReader.read(CONTENT)).library();
         assertThat(isExcused(dropped, Map.of(), library)).isFalse();
     }

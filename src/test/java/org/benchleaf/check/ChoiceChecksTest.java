@@ -18,7 +18,9 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** What a case tells of the time after treatment is weighed against the materials of its steps; the demo's tide table is mended with paste. */
+/**
+ * What a case tells of the time after treatment is weighed against the materials of its steps; the demo's tide table is mended with paste.
+ */
 class ChoiceChecksTest {
 
     private static final LocalDate TODAY = LocalDate.of(2026, 6, 1);
@@ -52,7 +54,8 @@ class ChoiceChecksTest {
         assertThat(text).contains("  size: {height: 412 mm");
         Files.writeString(file, text.replace("  size: {height: 412 mm", "  " + added + "size: {height: 412 mm"));
         Library library = LibraryChecker.check(LibraryReader.read(content)).library();
-        return CaseChecker.check(CaseReader.read(content, file.getParent()), library, TODAY, new Deriver(library)::ph).messages().all().stream()
+        return CaseChecker.check(CaseReader.read(content, file.getParent()), library, TODAY, new Deriver(library)::ph).messages()
+                .all().stream()
                 .map(MessageText::of).toList();
     }
 }

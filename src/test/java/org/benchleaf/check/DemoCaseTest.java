@@ -27,7 +27,8 @@ class DemoCaseTest {
     void every_case_of_the_demo_is_understood() {
         CheckedLibrary library = LibraryChecker.check(LibraryReader.read(CONTENT));
         for (Path folder : CaseReader.folders(CONTENT)) {
-            Checked checked = CaseChecker.check(CaseReader.read(CONTENT, folder), library.library(), TODAY, new Deriver(library.library())::ph);
+            Checked checked = CaseChecker.check(CaseReader.read(CONTENT, folder), library.library(), TODAY,
+                    new Deriver(library.library())::ph);
             assertThat(errors(checked.messages().all())).isEmpty();
             assertThat(checked.treatment()).isPresent();
         }

@@ -24,6 +24,7 @@ class MaterialSubstanceTest {
         Path liquids = folder.resolve("materials/liquids.yaml");
         Files.writeString(liquids, Files.readString(liquids).replace("substance: ethanol\n", "substance: " + name + "\n"));
 
-        assertThat(LibraryChecker.check(LibraryReader.read(folder)).library().materials().get("ethanol-96").substance()).contains("ethanol");
+        assertThat(LibraryChecker.check(LibraryReader.read(folder)).library().materials().get("ethanol-96").substance())
+                .contains("ethanol");
     }
 }

@@ -33,7 +33,8 @@ class AllToldTest {
     private static final List<String> FAULTS = List.of(
             "in cases/tide/case.md", "-     mist: {of: mist, amount: 15 mL, tool: sprayer}",
             "+     mist: {of: mist, amount: 15 drops, tool: sprayer}",
-            "in cases/tide/case.md", "-     blotters: {changes: [15 min, 30 min, 1 h, 3 h, overnight], blotter: blotter-300, layers: 1, wet: 24.4 g, dry: 9.6 g}",
+            "in cases/tide/case.md",
+            "-     blotters: {changes: [15 min, 30 min, 1 h, 3 h, overnight], blotter: blotter-300, layers: 1, wet: 24.4 g, dry: 9.6 g}",
             "+     blotters: {changes: [15 min, 30 min, 1 h, 3 h, overnight], blotter: blotter-301, layers: 1, wet: 24.4 g, dry: 9.6 g}",
             "append cases/tide/case.es.md", "+ ", "+ # Otro título",
             "append cases/tide/case.md", "+ ", "+ Halcyon Brandreth-Voss lent the sheet.",

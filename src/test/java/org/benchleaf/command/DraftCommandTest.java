@@ -77,7 +77,8 @@ class DraftCommandTest {
         assertThat(draft(typed, "bill", "--ask")).as(err + "\n" + out).isZero();
         assertThat(Files.readString(file)).contains("title: \"A bill: \\\"torn\\\", and mended\"",
                 "size: {height: 412 mm, width: 298 mm}", "support: {paper: wood pulp, grammage: 82 g/m², state: not yet known}",
-                "- {id: printing-ink, is: printing ink, colour: black, state: not yet known}", "- {id: tear, what: tear, where: right edge, extent: 64 mm}",
+                "- {id: printing-ink, is: printing ink, colour: black, state: not yet known}",
+                "- {id: tear, what: tear, where: right edge, extent: 64 mm}",
                 "- {id: tear-2, what: tear, where: \"foot, left\", extent: not yet known}", "- {option: leave it, why not: it is in use}",
                 "- {of: stamp-pad-ink, with: mending-paste, dwell: not yet known, result: not yet known}",
                 "  mending-paste:\n    name: Mending paste\n", "approved: 2026-03-02", "owner: not yet known")

@@ -99,7 +99,8 @@ public final class Edits {
             case PICTURE_REMOVED -> change(file, text -> text.replaceFirst("(?s)  - id: raking.*?CC0-1.0\n", ""));
             case PERMISSION_WITHDRAWN -> change(file, text -> text.replaceFirst(
                     "\\{for: \\[teaching, text, pictures\\], from: owner, on: 2026-03-09\\}",
-                    "{for: [teaching, text, pictures], from: owner, on: 2026-03-09, withdrawn: 2026-06-" + (10 + random.nextInt(15)) + "}"));
+                    "{for: [teaching, text, pictures], from: owner, on: 2026-03-09, withdrawn: 2026-06-"
+                    + (10 + random.nextInt(15)) + "}"));
             case EMBARGO -> change(file, text -> text.replaceFirst("  state: cleared\n",
                     "  state: cleared\n  withhold until: 2026-06-" + (10 + random.nextInt(15)) + "\n"));
             case DAYS_PASS -> days = 1 + random.nextInt(20);

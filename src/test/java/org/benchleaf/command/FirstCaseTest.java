@@ -27,7 +27,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import picocli.CommandLine;
 
-/** The first case of the guide for authors, written down as its page says: each check answers as the page shows it, and the last file is published. */
+/**
+ * The first case of the guide for authors, written down as its page says: each check answers as the page shows it, and the last file is
+ * published.
+ */
 class FirstCaseTest {
 
     private static final Clock DAY = Clock.fixed(Instant.parse("2026-11-25T10:00:00Z"), ZoneOffset.UTC);

@@ -158,7 +158,8 @@ class PlanCommandTest {
         Path content = ChangedContent.of(sound, PLANS.resolve("hold-at-most.txt"), folder.resolve("faulty"));
 
         assertThat(run("spring", "--content", content.toString())).as(err::toString).isEqualTo(1);
-        assertThat(err.toString()).contains("PLAN-005", "one supervisor cannot release 6 stations within 12 min", "3 is the most at 4 min each");
+        assertThat(err.toString())
+                .contains("PLAN-005", "one supervisor cannot release 6 stations within 12 min", "3 is the most at 4 min each");
     }
 
     @ParameterizedTest

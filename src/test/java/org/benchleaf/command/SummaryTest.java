@@ -24,7 +24,8 @@ class SummaryTest {
         List<Told> told = Stream.of(told(Severity.ADVICE, "RULE-GRAIN", 1), told(Severity.WARNING, "PICTURE-007", 2),
                 told(Severity.WARNING, "CLAIM-003", 5)).flatMap(List::stream).toList();
 
-        assertThat(Summary.of(new Publishing.Outcome(told, List.of(EDITION), 5, 4, 3), List.of(SITE), Optional.empty(), 2_540_000_000L)).containsExactly(
+        assertThat(Summary.of(new Publishing.Outcome(told, List.of(EDITION), 5, 4, 3), List.of(SITE), Optional.empty(), 2_540_000_000L))
+                .containsExactly(
                 "Published in site/index.html",
                 "  cases     4 of 5, 3 unchanged",
                 "  pages     106, with all files 229 (9.6 MB)",

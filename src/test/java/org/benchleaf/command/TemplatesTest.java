@@ -49,7 +49,8 @@ class TemplatesTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"'${page.nothing}', 3", "'<#if>', 5", "'${1 + }', 7", "'<#list 1.. as n>so many letters that these are the first to be too many</#list>', 0"})
+    @CsvSource({"'${page.nothing}', 3", "'<#if>', 5", "'${1 + }', 7",
+            "'<#list 1.. as n>so many letters that these are the first to be too many</#list>', 0"})
     void a_slip_is_told_with_its_place_and_the_page_that_was_made(String slip, int column) throws IOException {
         int line = (int) Files.readString(look.resolve("page.ftl")).lines().count() + 1;
         append("page.ftl", slip);

@@ -175,13 +175,16 @@ class TranslationCommandTest {
     @Test
     void sections_of_the_story_follow_the_case_in_the_same_way() throws IOException {
         translated();
-        change(file, "-->\n\n## What we did first {#tests}", "-->\n\n## D’abord {#tests}\n\nToutes les encres ont été *essayées*.\n\n<!-- à relire -->");
+        change(file, "-->\n\n## What we did first {#tests}",
+                "-->\n\n## D’abord {#tests}\n\nToutes les encres ont été *essayées*.\n\n<!-- à relire -->");
         change(original, "The black printing ink held.", "The black ink held.");
         change(original, "## Why this sheet was brown", "A line above all headings.\n\n## Why this sheet was so brown");
         assertThat(check()).contains("advice FORM-150");
         String text = translated();
-        assertThat(text).contains("<!--en #tests before:\n## What we did first", "## D’abord {#tests}\n\nToutes les encres ont été *essayées*.\n\n"
-                + "<!-- à relire -->", "<!--en:\nA line above all headings.\n-->", "## Why this sheet was so brown {#story-why-this-sheet-was-so-brown}");
+        assertThat(text).contains("<!--en #tests before:\n## What we did first",
+                "## D’abord {#tests}\n\nToutes les encres ont été *essayées*.\n\n"
+                + "<!-- à relire -->", "<!--en:\nA line above all headings.\n-->",
+                "## Why this sheet was so brown {#story-why-this-sheet-was-so-brown}");
         assertThat(translated()).isEqualTo(text);
         assertThat(page("fr/cases/tide/index.html").text()).contains("The black ink held.").doesNotContain("Toutes les encres");
         String older = text.substring(text.indexOf("<!--en #tests before:"), text.indexOf("<!--en #tests:"));
@@ -197,7 +200,8 @@ class TranslationCommandTest {
             "# dièse", "a # b", "clé: valeur", "fin:", "جدول المدّ والجزر", "🧻 papier 📄", "  blancs aux bouts  ", "deux  blancs",
             "ligne\nligne\n\nautre", "tab\tulation", "{wash.volume} et [liste]", "& ancre *alias !étiquette %", "barre \\ oblique",
             "null", "~", "non", "fin \u202F: ligne", "a\u00A0: b\u202F!", "…", "> plié", "| littéral", "@ `accent`",
-            "#en: comme un commentaire", "--> fin", "-- <!-- deux", "  - x", "? y", "%TAG", "¿Qué?", "'", "\"", "\\n", "x ".repeat(300) + "y");
+            "#en: comme un commentaire", "--> fin", "-- <!-- deux", "  - x", "? y", "%TAG", "¿Qué?", "'", "\"", "\\n",
+            "x ".repeat(300) + "y");
 
     /** Puts the words into as many texts of the skeleton, in double quotes as YAML 1.2.2, 7.3.1, has them. */
     private List<TranslationFile.Text> withAwkwardWords() throws IOException {
@@ -235,7 +239,8 @@ class TranslationCommandTest {
         translated();
         String words = "Posez la feuille, attendez, regardez et notez - ".repeat(12).strip() + " fin";
         translate(DO, "    do:", words);
-        assertThat(translated().lines().filter(line -> line.startsWith("    do: Posez"))).allSatisfy(line -> assertThat(line).hasSizeLessThan(125));
+        assertThat(translated().lines().filter(line -> line.startsWith("    do: Posez")))
+                .allSatisfy(line -> assertThat(line).hasSizeLessThan(125));
         assertThat(wordsAt("steps.wash.do")).isEqualTo(words);
     }
 

@@ -255,7 +255,8 @@ class WithdrawalTest {
         assertThat(said.code()).isEqualTo(1);
         assertThat(said.messages()).contains("SITE-020");
         assertThat(site.resolve("cases/ebb/pictures")).doesNotExist();
-        assertThat(site.resolve("cases/ebb/index.html")).content().contains(WORD).doesNotContain("<img", "<image", "photo__credit", "og:image");
+        assertThat(site.resolve("cases/ebb/index.html")).content().contains(WORD)
+                .doesNotContain("<img", "<image", "photo__credit", "og:image");
         assertThat(site.resolve("cases/ebb/steps.html")).content().doesNotContain("<img");
         assertThat(site.resolve("cases/ebb/results.html")).exists();
         assertThat(contents(site).get("index.html")).contains(TITLE).doesNotContain("ebb/pictures");

@@ -33,7 +33,8 @@ final class BenchStripExample implements Supplier<Block> {
                         Optional.of("timer-wash-bath-2"), Optional.empty()),
                         new BenchTimer("timer-dry-change-5", "Blotter change 5", "overnight", 0, "", BenchTimer.Kind.CHANGE,
                                 Optional.empty(), Optional.of("5 h"))),
-                List.of("Look for colour at 1 min, and note what you see", "Done"), List.of(), Optional.of((Photo) new PhotoExample().get()),
+                List.of("Look for colour at 1 min, and note what you see", "Done"), List.of(),
+                Optional.of((Photo) new PhotoExample().get()),
                 ((DrawingRow) new DrawingRowExample().get()).drawings())),
                 Words.in("en").group("strip"));
     }

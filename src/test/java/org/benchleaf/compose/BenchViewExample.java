@@ -23,7 +23,8 @@ final class BenchViewExample implements Supplier<Block> {
                 List.of(), false);
         BenchScreen bath = new BenchScreen("step-wash", "6. Washing", Optional.of("Bath 1"), Optional.empty(),
                 "Lower the sheet into the bath.", Optional.of(Fact.of("Volume", "6 L")),
-                Optional.of(Fact.of("You should see", "The water turns straw yellow.")), Optional.empty(), Optional.of(new BenchScreen.Clock("timer-wash-bath-1", Optional.of("Bath 1"))),
+                Optional.of(Fact.of("You should see", "The water turns straw yellow.")), Optional.empty(),
+                Optional.of(new BenchScreen.Clock("timer-wash-bath-1", Optional.of("Bath 1"))),
                 List.of(BriefingExample.caution()), "Danger: vapour burns · splash goggles", List.of("Splash goggles."),
                 List.of(Fact.of("Watch", "the stamp")),
                 true,

@@ -32,7 +32,8 @@ public final class BlockExamples {
 
     /** The example of a kind of block; fails if there is none. */
     public static Block of(Class<?> kind) throws ReflectiveOperationException {
-        Constructor<?> maker = Class.forName(BlockExamples.class.getPackageName() + "." + kind.getSimpleName() + "Example").getDeclaredConstructor();
+        Constructor<?> maker = Class.forName(BlockExamples.class.getPackageName() + "." + kind.getSimpleName() + "Example")
+                .getDeclaredConstructor();
         maker.setAccessible(true);
         return (Block) ((Supplier<?>) maker.newInstance()).get();
     }

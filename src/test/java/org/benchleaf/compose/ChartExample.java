@@ -22,7 +22,8 @@ final class ChartExample implements Supplier<Block> {
                 Chart.Mark.at("tick", "change", 300, 60, ""), Chart.Mark.at("hold", "hold", 320, 60, ""),
                 Chart.Mark.box("bar", "hands", 340, 60, 40, 12, ""),
                 Chart.Mark.hatch("hatch", 340, 60, 40, 12), Chart.Mark.reach("span", 480, 520, 35, "7.0"),
-                Chart.Mark.head("way", 200, 80, 300, 40), Chart.Mark.swatch(400, 60, 40, 20, "#c8b090", "")), "Circles before, squares after.")),
+                Chart.Mark.head("way", 200, 80, 300, 40), Chart.Mark.swatch(400, 60, 40, 20, "#c8b090", "")),
+                "Circles before, squares after.")),
                 "ph-numbers", List.of(table), false);
     }
 }

@@ -14,7 +14,8 @@ final class ConditionMapExample implements Supplier<Block> {
     @Override
     public Block get() {
         return new ConditionMap(
-                Optional.of(new ConditionMap.Underlay("tide-table", "before", -290, -290, 3560, 4900)), "Where the damage is", "An outline of the sheet with numbered marks: 1 tear.",
+                Optional.of(new ConditionMap.Underlay("tide-table", "before", -290, -290, 3560, 4900)), "Where the damage is",
+                "An outline of the sheet with numbered marks: 1 tear.",
                 2980, 4120, List.of(new ConditionMap.Mark(1, 2680, 1300)),
                 List.of(new ConditionMap.Entry(1, RichText.of("tear"), "right edge", "moderate, 64 mm", true),
                         new ConditionMap.Entry(2, RichText.of("discoloration"), "overall", "marked", false)),

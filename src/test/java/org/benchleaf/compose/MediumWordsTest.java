@@ -11,7 +11,10 @@ import org.benchleaf.words.Words;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** The colour of a medium stands where the language puts an adjective: before the noun in English, after it in the other three (from memory). */
+/**
+ * The colour of a medium stands where the language puts an adjective: before the noun in English, after it in the other three (from
+ * memory).
+ */
 class MediumWordsTest {
 
     @ParameterizedTest

@@ -75,7 +75,8 @@ class PreparationSheetTest {
     private static Stream<Page> pages(String caseId, String kind) {
         Library library = DemoSite.made().library();
         var worked = DemoSite.worked(caseId, library);
-        return PageComposer.compose(worked, library, Clearance.on(DemoSite.DAY, worked.source().publication(), Audience.EVERYBODY)).pages().stream()
+        return PageComposer.compose(worked, library, Clearance.on(DemoSite.DAY, worked.source().publication(), Audience.EVERYBODY))
+                .pages().stream()
                 .filter(page -> page.kind().equals(kind));
     }
 }

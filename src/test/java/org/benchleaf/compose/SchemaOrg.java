@@ -24,7 +24,8 @@ public final class SchemaOrg {
     private static Map<String, Set<String>> read() {
         try {
             return Files.readAllLines(Path.of("src/test/resources/open-data/schema-org-properties.txt")).stream()
-                    .map(line -> line.split(": ")).collect(Collectors.toMap(line -> line[0], line -> Set.copyOf(Arrays.asList(line[1].split(" ")))));
+                    .map(line -> line.split(": "))
+                    .collect(Collectors.toMap(line -> line[0], line -> Set.copyOf(Arrays.asList(line[1].split(" ")))));
         } catch (IOException broken) {
             throw new UncheckedIOException(broken);
         }

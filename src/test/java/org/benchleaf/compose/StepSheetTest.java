@@ -46,7 +46,8 @@ class StepSheetTest {
     void each_timer_tells_when_in_its_step_it_is_over() {
         Library library = DemoSite.made().library();
         var worked = DemoSite.worked("tide-table", library);
-        List<BenchTimer> timers = PageComposer.compose(worked, library, Clearance.on(DemoSite.DAY, worked.source().publication(), Audience.EVERYBODY)).pages()
+        List<BenchTimer> timers = PageComposer.compose(worked, library,
+                Clearance.on(DemoSite.DAY, worked.source().publication(), Audience.EVERYBODY)).pages()
                 .stream().filter(page -> page.kind().equals("step-sheet")).flatMap(AllBlocks::of)
                 .filter(BenchStrip.class::isInstance).map(BenchStrip.class::cast)
                 .flatMap(strip -> strip.steps().stream()).flatMap(step -> step.timers().stream()).toList();
@@ -65,7 +66,8 @@ class StepSheetTest {
         var checked = CaseChecker.check(CaseReader.read(CONTENT, CONTENT.resolve("cases/lock-plan")), library,
                 DemoSite.DAY, new Deriver(library)::ph);
         var worked = Deriver.derive(checked.treatment().orElseThrow(), List.of(finding), library).worked();
-        return PageComposer.compose(worked, library, Clearance.on(DemoSite.DAY, worked.source().publication(), Audience.EVERYBODY)).pages().stream()
+        return PageComposer.compose(worked, library, Clearance.on(DemoSite.DAY, worked.source().publication(), Audience.EVERYBODY))
+                .pages().stream()
                 .filter(page -> page.kind().equals("step-sheet")).flatMap(page -> page.blocks().stream())
                 .filter(Section.class::isInstance).map(Section.class::cast)
                 .filter(section -> section.id().equals("reasons")).flatMap(section -> section.blocks().stream())

@@ -17,7 +17,8 @@ final class WorkingExample implements Supplier<Block> {
 
     @Override
     public Block get() {
-        return new Working("wash.volume", "working-wash-volume", "Water for one bath", new Amount("5.1", "L"), "Bath", "../../methods.html#method-bath",
+        return new Working("wash.volume", "working-wash-volume", "Water for one bath", new Amount("5.1", "L"), "Bath",
+                "../../methods.html#method-bath",
                 Optional.of(new Markup("<mi>V</mi><mo>=</mo><mi>a</mi><mo>·</mo><mi>b</mi><mo>·</mo><mi>d</mi>")),
                 "V = a · b · d", List.of(new Working.Given("Depth", "25 mm", "case file", Optional.empty()),
                         new Working.Given("Area", "0.2 m²", "Area of the bath", Optional.of("#working-wash-area"))),

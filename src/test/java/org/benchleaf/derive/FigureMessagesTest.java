@@ -109,7 +109,8 @@ class FigureMessagesTest {
         Invented invented = new Invented();
         invented.results.add(new org.benchleaf.model.Result.Readings("pH", "cold extract",
                 org.benchleaf.quantity.Unit.PH, List.of("a", "b"), List.of(4.4, 4.5, 4.6), List.of(7.0, 7.1, 7.2),
-                Optional.empty(), Optional.empty(), Optional.empty(), org.benchleaf.model.MeasuringConditions.of("cold extract"), Invented.PLACE));
+                Optional.empty(), Optional.empty(), Optional.empty(), org.benchleaf.model.MeasuringConditions.of("cold extract"),
+                Invented.PLACE));
         Derived derived = invented.derived();
         assertThat(derived.worked().results().get(0).cautions()).contains("not-paired");
     }

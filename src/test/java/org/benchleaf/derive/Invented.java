@@ -153,10 +153,12 @@ public final class Invented {
     public Invented step(String id, Map<String, String> keys, List<String> after, Part... parts) {
         Optional<Quantity> hands = Optional.ofNullable(keys.get("hands")).map(text -> text.endsWith("%")
                 ? QuantityReader.read(text, org.benchleaf.quantity.Dimension.SHARE).quantity().orElseThrow() : q(text));
-        steps.add(new Step(id, StepKind.valueOf(keys.getOrDefault("kind", "WASHING")), Optional.empty(), List.of(), "Do it.", Optional.empty(), Optional.empty(),
+        steps.add(new Step(id, StepKind.valueOf(keys.getOrDefault("kind", "WASHING")), Optional.empty(), List.of(),
+                "Do it.", Optional.empty(), Optional.empty(),
                 Optional.empty(), Optional.empty(), List.of(), amount(keys, "takes"), Optional.empty(), hands, after,
                 amount(keys, "wait").map(time -> new Step.Wait(Optional.of(time), Optional.empty(), Optional.empty()))
-                        .or(() -> Optional.ofNullable(keys.get("sign")).map(sign -> new Step.Wait(Optional.empty(), Optional.empty(), Optional.of(sign)))),
+                        .or(() -> Optional.ofNullable(keys.get("sign"))
+                                .map(sign -> new Step.Wait(Optional.empty(), Optional.empty(), Optional.of(sign)))),
                 amount(keys, "most"),
                 Optional.empty(), "conservator", Integer.parseInt(keys.getOrDefault("people", "1")),
                 keys.containsKey("overnight"), Optional.ofNullable(keys.get("on")).map(LocalDate::parse), "whole",
@@ -202,7 +204,8 @@ public final class Invented {
         PaperSupport paper = new PaperSupport("rag", List.of(), grammage.map(Invented::q), Optional.empty(), grain,
                 Optional.empty(), List.of(), PLACE);
         PrintObject object = new PrintObject("sheet", "letterpress", Optional.empty(), Optional.empty(), false, paper,
-                Optional.of(new PrintObject.SheetSize(q(height), q(width))), Optional.empty(), Optional.empty(), List.of(), List.of(), List.of(), List.of(), List.of(), PLACE);
+                Optional.of(new PrintObject.SheetSize(q(height), q(width))), Optional.empty(), Optional.empty(), List.of(), List.of(),
+                List.of(), List.of(), List.of(), PLACE);
         return new TreatmentCase("invented", "An invented case", "", Level.FOUNDATION, "en", publication(), object,
                 damages, tests, proposal(), List.of(), solutions, steps, results, List.of(), List.of(), reasons,
                 new Story(sections), CaseSources.NONE, List.of(), true, Set.of(), PLACE);
@@ -225,7 +228,8 @@ public final class Invented {
 
 
     private static Publication publication() {
-        return new Publication(Publication.State.DRAFT, "CC-BY-4.0", Optional.empty(), Optional.empty(), false, List.of(), Citing.UNSAID, PLACE);
+        return new Publication(Publication.State.DRAFT, "CC-BY-4.0", Optional.empty(), Optional.empty(), false, List.of(),
+                Citing.UNSAID, PLACE);
     }
 
     private static Proposal proposal() {

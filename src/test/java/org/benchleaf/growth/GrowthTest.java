@@ -66,7 +66,8 @@ class GrowthTest {
         line.apply(content, content);
         Files.createDirectories(TABLE.getParent());
         Files.deleteIfExists(TABLE);
-        write("file,field,text,steps at " + FEW + " letters,more at " + SHORT + " letters,at " + 2 * SHORT + ",at " + 4 * SHORT + ",growth");
+        write("file,field,text,steps at " + FEW + " letters,more at " + SHORT + " letters,at " + 2 * SHORT + ",at "
+                + 4 * SHORT + ",growth");
     }
 
     /** Line by line, so that a run that is stopped leaves what it counted. */

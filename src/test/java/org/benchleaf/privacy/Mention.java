@@ -58,7 +58,8 @@ record Mention(String way, boolean isBare, SiteFile file) {
                 words("line breaks", text.replace(" ", "\n      ")),
                 words("an attribute", "<img alt=\"" + text + "\">"),
                 new Mention("a file's name", false, SiteFile.text("assets/" + text.replaceAll("[\\s/:]+", "-") + ".txt", "x")),
-                words("base64", "data:x;base64," + Base64.getEncoder().encodeToString(("for " + text + ".").getBytes(StandardCharsets.UTF_8))),
+                words("base64", "data:x;base64," + Base64.getEncoder().encodeToString(("for " + text + ".")
+                        .getBytes(StandardCharsets.UTF_8))),
                 new Mention("an archive", false, zip(text))));
         if (text.length() >= SHORTEST_UTF_16) {
             all.add(bytes("UTF-16LE", text));

@@ -44,7 +44,8 @@ class PrivateFormsTest {
 
     @Test
     void an_ordinary_word_of_an_organisation_is_looked_for_if_the_author_says_so() {
-        Confidential.Secret owner = new Confidential.Secret("owner", Map.of("organisation", "Rope and Anchor Museum"), Place.file("case.md"));
+        Confidential.Secret owner = new Confidential.Secret("owner", Map.of("organisation", "Rope and Anchor Museum"),
+                Place.file("case.md"));
         Confidential.Secret always = new Confidential.Secret("always names", Map.of("", "Anchor"), Place.file("case.md"));
         Searchable page = Searchable.of(SiteFile.text("a.html", "<p>lent by the Anchor in June</p>"));
 

@@ -74,7 +74,8 @@ class RecallTest {
         }
         tell(found, missed);
         assertThat(found).hasSize(SampleFact.Kind.values().length).allSatisfy((kind, counts) ->
-                assertThat(counts[0] / (double) (counts[0] + counts[1])).as("%s: missed %s", kind, missed.stream().filter(one -> one.startsWith(kind.name())).toList()).isGreaterThanOrEqualTo(LEAST_FOUND));
+                assertThat(counts[0] / (double) (counts[0] + counts[1])).as("%s: missed %s", kind,
+                        missed.stream().filter(one -> one.startsWith(kind.name())).toList()).isGreaterThanOrEqualTo(LEAST_FOUND));
     }
 
     @Test

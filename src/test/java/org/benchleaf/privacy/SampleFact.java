@@ -61,7 +61,8 @@ record SampleFact(Kind kind, Confidential.Secret secret, List<String> names, Lis
                     : halves(kind, one, two, kind == Kind.DOUBLE_NAME ? "-" : " ", random);
             case ONE_NAME -> fact(kind, secret("owner", Map.of("family", one.family())), List.of(one.family()),
                     alone(one), random);
-            case SEVERAL_OWNERS -> several(kind, plain("owner", spaced(one) + " " + language.and().strip() + " " + spaced(two)), one, two, random);
+            case SEVERAL_OWNERS -> several(kind, plain("owner", spaced(one) + " " + language.and().strip() + " " + spaced(two)),
+                    one, two, random);
             case COUPLE -> couple(language, one, two, random);
             case ESTATE -> person(kind, plain("owner", "the estate of the late " + spaced(one)), one, random);
             case COMPANY -> company(one, two, random);
@@ -190,13 +191,15 @@ record SampleFact(Kind kind, Confidential.Secret secret, List<String> names, Lis
         ways.add(Mention.words("collection", "from the " + name + " collection"));
         ways.add(Mention.words("family", "the " + name + " family lent it"));
         ways.add(Mention.bare("in a script", "const owner" + capital(name) + " = 1;"));
-        ways.add(new Mention("in a file's name", true, org.benchleaf.publish.SiteFile.text("assets/recto-" + name.replace(' ', '-') + ".txt", "x")));
+        ways.add(new Mention("in a file's name", true,
+                org.benchleaf.publish.SiteFile.text("assets/recto-" + name.replace(' ', '-') + ".txt", "x")));
         genitive(one).ifPresent(form -> ways.add(Mention.bare("genitive", "The sheet of " + form + " was dry.")));
         if (one.language().isLatin()) {
             ways.add(Mention.words("possessive", "It is " + name + "'s own."));
             ways.add(Mention.words("curly possessive", "It is " + name + "’s own."));
             ways.add(Mention.words("both of a couple", "Mr and Mrs " + one.particles() + name + " lent it"));
-            ways.add(Mention.words("the family as a plural", "The " + name + (name.matches(".*(?:s|x|z|ch|sh)") ? "es" : "s") + " lent it"));
+            ways.add(Mention.words("the family as a plural",
+                    "The " + name + (name.matches(".*(?:s|x|z|ch|sh)") ? "es" : "s") + " lent it"));
         }
         return ways;
     }

@@ -20,7 +20,8 @@ final class CsvwChecker {
 
     private static final String NAMESPACE = "http://www.w3.org/ns/csvw";
     /** Section 5.3.2, 5.5.1 and 5.6.1: the properties of a table, a schema and a column that are used here. */
-    private static final Set<String> OF_TABLE = Set.of("@context", "@id", "@type", "url", "dialect", "notes", "tableSchema", "tableDirection");
+    private static final Set<String> OF_TABLE = Set.of("@context", "@id", "@type", "url", "dialect", "notes", "tableSchema",
+            "tableDirection");
     private static final Set<String> OF_SCHEMA = Set.of("@id", "@type", "columns", "primaryKey", "rowTitles");
     private static final Set<String> OF_COLUMN = Set.of("@id", "@type", "name", "titles", "datatype", "required", "null", "lang");
     /** Section 5.8: common properties are prefixed names of the RDFa initial context, or whole addresses. */

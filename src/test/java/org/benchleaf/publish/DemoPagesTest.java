@@ -95,7 +95,8 @@ class DemoPagesTest {
     @Test
     void titles_are_unique_and_headings_begin_once_and_skip_nothing() {
         // The studio is called the same in every language.
-        assertThat(PAGES.values().stream().map(page -> page.selectFirst("html").attr("lang") + ": " + page.title())).doesNotHaveDuplicates();
+        assertThat(PAGES.values().stream().map(page -> page.selectFirst("html").attr("lang") + ": " + page.title()))
+                .doesNotHaveDuplicates();
         PAGES.forEach((path, page) -> {
             assertThat(page.select("h1")).as(path).hasSize(1);
             int before = 0;
@@ -162,7 +163,8 @@ class DemoPagesTest {
             assertThat(briefing).as(path).isPositive();
             boolean inEnglish = path.startsWith("cases/");
             assertThat(PAGES.get(path).select("#briefing .briefing__defer").text()).as(path).isNotBlank()
-                    .satisfies(words -> assertThat(!inEnglish || words.contains("safety data sheet") && words.contains("local rules")).isTrue());
+                    .satisfies(words -> assertThat(!inEnglish || words.contains("safety data sheet") && words.contains("local rules"))
+                            .isTrue());
             PAGES.get(path).select(".strip__step").forEach(step ->
                     assertThat(all.indexOf(step)).as(path).isGreaterThan(briefing));
             PAGES.get(path).select(".strip__hold").forEach(hold -> {

@@ -165,7 +165,8 @@ class DrawnNumbersTest {
     @Test
     void each_table_and_its_file_hold_the_same() {
         List<String> compared = new ArrayList<>();
-        PAGES.keySet().stream().filter(path -> path.startsWith("cases/")).forEach(path -> PAGES.get(path).select(".table__data a").forEach(link -> {
+        PAGES.keySet().stream().filter(path -> path.startsWith("cases/"))
+                .forEach(path -> PAGES.get(path).select(".table__data a").forEach(link -> {
             String file = beside(path, link.attr("href"));
             List<List<String>> rows = rows(FILES.get(file));
             List<Element> shown = link.parent().previousElementSibling().select("tr");

@@ -23,7 +23,8 @@ class WholePagesTest {
             <script defer src="../../assets/bench.js"></script><script type="application/ld+json">{"a":1}</script></head>
             <body><nav class="ways"><a href="../../index.html">Cases</a></nav><p id="here">Words</p>
             <p><a href="#here">Up</a> <a href="../../glossary.html#sizing">sizing</a> <a href="https://example.org/x">Source</a></p>
-            <img src="pictures/a-1600.jpg" alt="A sheet" srcset="pictures/a-480.jpg 480w, pictures/a-960.jpg 960w, pictures/a-1600.jpg 1600w">
+            <img src="pictures/a-1600.jpg" alt="A sheet" \
+            srcset="pictures/a-480.jpg 480w, pictures/a-960.jpg 960w, pictures/a-1600.jpg 1600w">
             <section id="take-along"><a href="steps-whole.html">Step sheet</a></section></body></html>
             """);
 

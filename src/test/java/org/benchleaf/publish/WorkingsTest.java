@@ -55,7 +55,8 @@ class WorkingsTest {
     }
 
     private static void tell(String language, Library library) throws IOException {
-        METHODS.put(language, library.methods().values().stream().collect(Collectors.toMap(method -> "method-" + method.name(), method -> method)));
+        METHODS.put(language,
+                library.methods().values().stream().collect(Collectors.toMap(method -> "method-" + method.name(), method -> method)));
         Properties words = new Properties();
         try (Reader file = Files.newBufferedReader(Path.of("src/main/resources/words/interface_" + language + ".properties"))) {
             words.load(file);
@@ -102,7 +103,8 @@ class WorkingsTest {
                     wrong.add(path + ": " + number + " twice");
                 } else if (line.select("dt").text().equals("Uncertainty") && told.matches()
                         && (told.group(2).replace(".", "").replaceFirst("0+$", "").length() > 2
-                        || number.matches("[^a-z]* .*") && !Optional.ofNullable(told.group(3)).orElse("").strip().equals(plain(working.select(".working__unit").text()).strip()))) {
+                        || number.matches("[^a-z]* .*") && !Optional.ofNullable(told.group(3)).orElse("").strip()
+                        .equals(plain(working.select(".working__unit").text()).strip()))) {
                     wrong.add(path + ": " + number + ", " + value);
                 }
             });

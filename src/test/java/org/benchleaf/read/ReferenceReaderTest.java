@@ -113,7 +113,8 @@ class ReferenceReaderTest {
                 .filter(code -> code.startsWith("H")).toList());
         // Words that only the supplier has (which treatment, at which temperature), and what is for those who deal with a leak.
         published.forEach((code, all) -> assertThat(SHIPPED.statements().get(code).precautions()).as(code).containsAll(
-                Stream.of(all.split(" ")).filter(one -> !Set.of("P320", "P321", "P411", "P413", "P370+P376", "P377").contains(one)).toList()));
+                Stream.of(all.split(" "))
+                .filter(one -> !Set.of("P320", "P321", "P411", "P413", "P370+P376", "P377").contains(one)).toList()));
     }
 
     @Test

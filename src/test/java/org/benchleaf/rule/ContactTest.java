@@ -30,7 +30,8 @@ class ContactTest {
                   - {id: wash, bath: {baths: 3, each: 20 min}}
                 """);
         // By hand: 60 min in baths, two changes of the usual 8 min, 15 min under the first blotters; the first filling counts not.
-        assertThat(said).contains("91 min", "3 × 20 min with 2 changes of 8 min, 76 min", "until their first change, 15 min", "lasted 25 min");
+        assertThat(said).contains("91 min", "3 × 20 min with 2 changes of 8 min, 76 min", "until their first change, 15 min",
+                "lasted 25 min");
     }
 
     /** By hand: 20 + 20 + 30 min, two changes of 8 min and 15 min; with the six baths that are allowed, each further one 30 min. */
@@ -54,11 +55,13 @@ class ContactTest {
                   - {of: text, with: bath, dwell: 45 min, result: stable}
                   - {of: text, with: paste, dwell: 30 min, result: stable}
                 steps:
-                  - {id: mist, kind: prewetting, do: Mist it., mist: {of: bath, amount: 10 mL}, takes: 5 min, after: [clean], on: 2026-03-17}
+                  - {id: mist, kind: prewetting, do: Mist it., \
+                mist: {of: bath, amount: 10 mL}, takes: 5 min, after: [clean], on: 2026-03-17}
                   - {id: look-again, kind: examination, do: Look., takes: 7 min, after: [mist], on: 2026-03-17}
                   - {id: wash, after: [look-again]}
                 """);
-        assertThat(said).contains("65 min", "'mist', 5 min + waiting during 'look-again' 7 min + 'wash', 2 × 15 min with 1 change of 8 min, 38 min");
+        assertThat(said).contains("65 min",
+                "'mist', 5 min + waiting during 'look-again' 7 min + 'wash', 2 × 15 min with 1 change of 8 min, 38 min");
     }
 
     @Test

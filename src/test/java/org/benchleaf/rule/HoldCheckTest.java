@@ -33,7 +33,8 @@ class HoldCheckTest {
         String steps = """
                 steps:
                   - {id: relax, at most: 15 min}
-                  - {id: mend, hold: {before: pasting, released by: supervisor, look: the trial strip, meanwhile: it lies on felt, takes: %s}}
+                  - {id: mend, hold: {before: pasting, released by: supervisor, \
+                look: the trial strip, meanwhile: it lies on felt, takes: %s}}
                 """;
         assertThat(told(List.of("misted"), steps.formatted("20 min"))).singleElement().satisfies(message ->
                 assertThat(message.what()).contains("looking and releasing takes at least 20 min", "may wait 15 min at most",

@@ -30,7 +30,8 @@ class MatrixTest {
             "dry-cleaning", "{id: act, kind: surface cleaning, do: Brush., cleaning: {tools: [brush]}}",
             "vapour", "{id: act, kind: humidification, do: Wait., chamber: {of: deionised-water, look every: 15 min}, at most: 1 h}",
             "mist", "{id: act, kind: prewetting, do: Mist., mist: {of: deionised-water, amount: 5 mL}, support: {under: film, rigid: yes}}",
-            "immersion", "{id: act, kind: rinsing, do: Bathe., bath: {of: plain-calcium, margin: 30 mm, depth: 20 mm, baths: 1, temperature: 21 °C,"
+            "immersion", "{id: act, kind: rinsing, do: Bathe., bath: {of: plain-calcium, margin: 30 mm, depth: 20 mm, baths: 1, "
+                    + "temperature: 21 °C,"
                     + " water: {source: deionised, pH: pH 6, conductivity: 2 µS/cm}}, support: {under: film, rigid: yes}}",
             "alkali", "{id: act, kind: mending, do: Brush it on., uses: [mild-alkali]}",
             "alcohol", "{id: act, kind: mending, do: Brush it on., uses: [cellulose-ether]}",

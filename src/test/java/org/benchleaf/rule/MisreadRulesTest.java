@@ -53,7 +53,8 @@ class MisreadRulesTest {
                   - id: trial
                     kind: testing
                     do: Bathe a trial sheet.
-                    bath: {of: bath, depth: 20 mm, margin: 20 mm, baths: 1, each: 10 min, water: {source: deionised, pH: pH 6, conductivity: 1 µS/cm}}
+                    bath: {of: bath, depth: 20 mm, margin: 20 mm, baths: 1, each: 10 min, \
+                water: {source: deionised, pH: pH 6, conductivity: 1 µS/cm}}
                     support: {under: film}
                     takes: 10 min
                     after: [look]

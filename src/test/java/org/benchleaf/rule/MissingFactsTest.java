@@ -108,7 +108,8 @@ class MissingFactsTest {
             return owner.remove(keys.get(0)) != null;
         }
         Object inner = owner.get(keys.get(0));
-        List<Map<String, Object>> next = inner instanceof List<?> ? list(inner) : inner instanceof Map<?, ?> ? List.of(map(inner)) : List.of();
+        List<Map<String, Object>> next =
+                inner instanceof List<?> ? list(inner) : inner instanceof Map<?, ?> ? List.of(map(inner)) : List.of();
         boolean had = false;
         for (Map<String, Object> one : next) {
             had |= removed(one, keys.subList(1, keys.size()));
@@ -122,6 +123,7 @@ class MissingFactsTest {
     }
 
     private static List<Map<String, Object>> list(Object value) {
-        return value instanceof List<?> items ? items.stream().filter(Map.class::isInstance).map(MissingFactsTest::map).toList() : List.of();
+        return value instanceof List<?> items
+                ? items.stream().filter(Map.class::isInstance).map(MissingFactsTest::map).toList() : List.of();
     }
 }

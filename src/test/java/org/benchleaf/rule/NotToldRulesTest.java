@@ -124,7 +124,8 @@ class NotToldRulesTest {
                 tests +: [{of: text, with: lime-water, dwell: 60 min, result: stable}]
                 steps: [{id: phytate, bath: {of: lime-water, readings: (none)}}]
                 """)).filter(message -> message.code().equals("RULE-PHYTATE-PH")).map(Message::what))
-                .containsExactly("The pH of the phytate bath at step 'phytate' is outside pH 5.5 to 6.2, or not known. This needs a stated reason.");
+                .containsExactly("The pH of the phytate bath at step 'phytate' is outside pH 5.5 to 6.2, or not known. This needs a stated "
+                        + "reason.");
     }
 
     @Test
@@ -180,7 +181,8 @@ class NotToldRulesTest {
 
     @Test
     void a_hold_that_says_not_what_to_look_at_may_come_too_late() {
-        assertThat(spoken(List.of("misted"), "steps: [{id: mend, hold: {before: pasting, released by: supervisor, meanwhile: it lies on felt}}]"))
+        assertThat(spoken(List.of("misted"),
+                "steps: [{id: mend, hold: {before: pasting, released by: supervisor, meanwhile: it lies on felt}}]"))
                 .containsExactly("dry-look-before-liquid");
     }
 

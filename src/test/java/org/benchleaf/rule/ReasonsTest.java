@@ -45,7 +45,8 @@ class ReasonsTest {
     }
 
     private static final String LARGE = "object: {size: {height: 595 mm, width: 420 mm}}\n";
-    private static final String UNTOLD = "reasons: [{rule: bath-lifted-on-support, step: wash, past: not recorded, why: The book is lost.}]\n";
+    private static final String UNTOLD =
+            "reasons: [{rule: bath-lifted-on-support, step: wash, past: not recorded, why: The book is lost.}]\n";
 
     @Test
     void a_stop_that_asks_for_the_record_of_a_finished_treatment_is_answered_by_what_the_record_tells() {

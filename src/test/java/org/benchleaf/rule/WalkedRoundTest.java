@@ -36,7 +36,8 @@ class WalkedRoundTest {
 
     @SuppressWarnings("unchecked")
     static Stream<Arguments> rows() throws IOException {
-        return ((List<Map<String, Object>>) asWritten().load(Files.readString(ROWS))).stream().map(row -> Arguments.of(row.get("try"), row));
+        return ((List<Map<String, Object>>) asWritten().load(Files.readString(ROWS))).stream()
+                .map(row -> Arguments.of(row.get("try"), row));
     }
 
     @ParameterizedTest(name = "{0}")

@@ -221,7 +221,8 @@ class PreviewTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"glossary.yaml, 'tideline:', 'fibre:\n  term: fibres\n  plain: Threads of cellulose.\ntideline:', " + STUDY + ", >fibres</a>",
+    @CsvSource({"glossary.yaml, 'tideline:', 'fibre:\n  term: fibres\n  plain: Threads of cellulose.\ntideline:', " + STUDY
+            + ", >fibres</a>",
         "glossary.yaml, A brown edge where, A tan edge where, site/glossary.html, A tan edge where",
         "materials/liquids.yaml, Deionised water, Deionized water, " + SHEET + ", Deionized water",
         "studio.yaml, 'name: ', 'name: The ', site/index.html, The "})

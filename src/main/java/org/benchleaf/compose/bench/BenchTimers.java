@@ -38,7 +38,8 @@ public final class BenchTimers {
         step.part(Part.Press.class).flatMap(Part.Press::time).filter(BenchTimers::isShort).ifPresent(time ->
                 timers.add(timer(step, BenchTimer.Kind.WEIGHT, "weight", sheet.words().say("bench.timer-weight"), time, Optional.empty())));
         if (timers.isEmpty() && timed.known() && isShort(timed.takes())) {
-            timers.add(timer(step, BenchTimer.Kind.WHOLE, "whole", sheet.words().say("bench.timer-whole"), timed.takes(), Optional.empty()));
+            timers.add(timer(step, BenchTimer.Kind.WHOLE, "whole", sheet.words().say("bench.timer-whole"), timed.takes(),
+                    Optional.empty()));
         }
         return chained(timers);
     }

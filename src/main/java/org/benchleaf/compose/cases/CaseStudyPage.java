@@ -183,7 +183,8 @@ public final class CaseStudyPage implements CasePageMaker {
         List<Fact> facts = new ArrayList<>();
         facts.add(new Fact(words.say("fact.object"), sheet.linked(objectWords(words, object))));
         object.made().ifPresent(made -> facts.add(new Fact(words.say("fact.made"), sheet.linked(
-                object.madeEvidence().filter(CaseStudyPage::isTold).map(why -> words.say("made.evidence", "made", made, "why", why)).orElse(made)))));
+                object.madeEvidence().filter(CaseStudyPage::isTold).map(why -> words.say("made.evidence", "made", made, "why", why))
+                .orElse(made)))));
         if (object.opinion()) {
             facts.add(Fact.of(words.say("fact.dating"), words.say("made.opinion")));
         }

@@ -40,12 +40,14 @@ final class ConditionMapMaker {
         List<ConditionMap.Entry> entries = new ArrayList<>();
         for (Damage damage : damages) {
             int number = entries.size() + 1;
-            size.filter(known -> damage.of().isEmpty()).flatMap(known -> damage.at()).ifPresent(spot -> marks.add(new ConditionMap.Mark(number,
+            size.filter(known -> damage.of().isEmpty()).flatMap(known -> damage.at())
+                    .ifPresent(spot -> marks.add(new ConditionMap.Mark(number,
                     units(spot.fromLeft().in(Unit.MILLIMETRE)), units(spot.fromTop().in(Unit.MILLIMETRE)))));
             entries.add(entry(number, damage));
         }
         Words words = sheet.words();
-        return Optional.of(new ConditionMap(marks.isEmpty() ? Optional.empty() : size.flatMap(this::underlay), words.say("condition-map.title"),
+        return Optional.of(new ConditionMap(marks.isEmpty() ? Optional.empty() : size.flatMap(this::underlay),
+                words.say("condition-map.title"),
                 description(damages), side(size.map(PrintObject.SheetSize::width)),
                 side(size.map(PrintObject.SheetSize::height)), marks, entries, words.group("condition-map")));
     }

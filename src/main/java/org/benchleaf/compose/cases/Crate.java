@@ -131,7 +131,8 @@ public final class Crate {
 
     private List<Object> authors() {
         return reference.authors().stream().filter(author -> !author.equals(reference.publisher())).map(author -> (Object)
-                JsonText.object("@id", authorId(author), "@type", CaseReference.isPerson(author) ? "Person" : "Organization", "name", author))
+                JsonText.object("@id", authorId(author), "@type", CaseReference.isPerson(author) ? "Person" : "Organization",
+                        "name", author))
                 .toList();
     }
 

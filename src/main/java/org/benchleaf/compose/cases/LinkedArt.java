@@ -124,7 +124,8 @@ final class LinkedArt {
     /** Linked Art, "Conservation Activities": the treatment as a whole, and in it each step that changed the object. */
     private Object modification() {
         return JsonText.object("type", "Modification", "_label", treatment.title(),
-                "classified_as", List.of(typed("Type", Facet.PROCESS, "conservation")), "timespan", days(), "carried_out_by", List.of(studio()),
+                "classified_as", List.of(typed("Type", Facet.PROCESS, "conservation")), "timespan", days(),
+                "carried_out_by", List.of(studio()),
                 "part", treatment.steps().stream().filter(step -> !LOOKING.contains(step.kind())).map(this::step).toList());
     }
 
@@ -139,7 +140,8 @@ final class LinkedArt {
         Words words = Words.in(treatment.language());
         return JsonText.object("type", "Modification", "_label", new StepTitle(words, treatment).of(step),
                 "technique", List.of(typed("Type", Facet.PROCESS, step.kind().word())),
-                "used_specific_object", used(step).stream().map(material -> JsonText.object("type", "HumanMadeObject", "_label", material.name(),
+                "used_specific_object",
+                used(step).stream().map(material -> JsonText.object("type", "HumanMadeObject", "_label", material.name(),
                         "made_of", List.of(typed("Material", Facet.MATERIAL, material.substance().orElse(material.name()))))).toList());
     }
 

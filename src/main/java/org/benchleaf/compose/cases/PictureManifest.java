@@ -62,10 +62,12 @@ public final class PictureManifest {
     public DataFile file(Function<String, List<Size>> sizes) {
         TreatmentCase treatment = desk.treatment();
         Studio studio = desk.library().studio();
-        return new DataFile(desk.path(Paths.MANIFEST), JsonText.script(JsonText.object("@context", CONTEXT, "id", address(Paths.MANIFEST), "type", "Manifest",
+        return new DataFile(desk.path(Paths.MANIFEST),
+                JsonText.script(JsonText.object("@context", CONTEXT, "id", address(Paths.MANIFEST), "type", "Manifest",
                 "label", said(treatment.title()), "summary", said(treatment.summary()),
                 "metadata", List.of(entry(words.say("fact.object"), treatment.object().kind())),
-                "rights", Licences.rights(treatment.publication().licence()), "requiredStatement", entry(words.say("manifest.credit"), credits()),
+                "rights", Licences.rights(treatment.publication().licence()),
+                "requiredStatement", entry(words.say("manifest.credit"), credits()),
                 "provider", List.of(JsonText.object("id", web.root(), "type", "Agent", "label", said(studio.name()),
                         "homepage", List.of(homepage(web.root(), studio.name())))),
                 "homepage", List.of(homepage(address("index.html"), treatment.title())), "items", canvases(sizes))) + "\n");
@@ -127,7 +129,8 @@ public final class PictureManifest {
 
     private List<Object> marked(Picture picture, String canvas, Size size) {
         List<Object> notes = marks.on(picture.id()).stream().map(mark -> annotation(canvas + "/mark/" + mark.number(), "commenting",
-                JsonText.object("type", "TextualBody", "value", mark.text(), "language", desk.treatment().language(), "format", "text/plain"),
+                JsonText.object("type", "TextualBody", "value", mark.text(), "language", desk.treatment().language(), "format",
+                        "text/plain"),
                 canvas + "#" + mark.region(size.width(), size.height()))).toList();
         return notes.isEmpty() ? List.of() : List.of(page(canvas + "/marks", notes));
     }

@@ -10,7 +10,9 @@ import org.benchleaf.page.ConditionMap;
 /** The marks of the condition map as they lie in the picture under it. */
 final class PictureMarks {
 
-    /** A side of the square around a mark, as a share of the picture's width: large enough to be pointed at (common practice, no source). */
+    /**
+     * A side of the square around a mark, as a share of the picture's width: large enough to be pointed at (common practice, no source).
+     */
     private static final double SIDE = 0.04;
 
     private final Optional<ConditionMap> map;
@@ -51,6 +53,7 @@ final class PictureMarks {
         ConditionMap.Entry entry = map.entries().stream().filter(one -> one.number() == mark.number()).findFirst().orElseThrow();
         String text = Stream.of(entry.what().plain(), entry.where(), entry.how())
                 .filter(part -> !part.isEmpty()).collect(Collectors.joining("; ", mark.number() + " ", ""));
-        return new Mark(mark.number(), text, (mark.x() - under.x()) / (double) under.width(), (mark.y() - under.y()) / (double) under.height());
+        return new Mark(mark.number(), text, (mark.x() - under.x()) / (double) under.width(),
+                (mark.y() - under.y()) / (double) under.height());
     }
 }

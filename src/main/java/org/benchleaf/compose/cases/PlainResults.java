@@ -145,7 +145,8 @@ final class PlainResults {
 
         @Override
         public Optional<String> reserve(Result.Reserve result) {
-            return Optional.ofNullable(worked.figures().get("carbonate")).map(figure -> words.say("plain.reserve", "amount", sheet.amount(figure).text()))
+            return Optional.ofNullable(worked.figures().get("carbonate"))
+                    .map(figure -> words.say("plain.reserve", "amount", sheet.amount(figure).text()))
                     .or(() -> Optional.ofNullable(worked.figures().get("ceiling-carbonate"))
                             .map(figure -> words.say("plain.ceiling", "amount", sheet.amount(figure).text())));
         }

@@ -65,7 +65,8 @@ final class ResultData {
 
     /** Every table of the case. */
     List<DataTable> tables() {
-        return Stream.of(trials().stream().flatMap(trial -> trial.tables().stream()), results().stream().flatMap(result -> result.tables().stream()),
+        return Stream.of(trials().stream().flatMap(trial -> trial.tables().stream()),
+                results().stream().flatMap(result -> result.tables().stream()),
                 baths().stream().map(BathTable::data), Stream.of(new TimelineChart(sheet, desk).data()))
                 .flatMap(tables -> tables).toList();
     }

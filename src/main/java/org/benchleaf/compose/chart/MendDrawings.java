@@ -37,7 +37,8 @@ final class MendDrawings {
         pen.words(2, 18, step.words().say("drawing.mend-tear"));
         pen.length(end - lap, end, 134, step.words().say("drawing.mend-lap", "lap", step.written(overlap)));
         mend.piece().ifPresent(piece -> pen.length(begin, end, 168, step.words().say("drawing.mend-piece", "piece", step.written(piece))));
-        return pen.drawing(step.id("bridge"), step.words().say("drawing.mend-title"), text(mend, strip, overlap), step.words().say("drawing.mend-caption"));
+        return pen.drawing(step.id("bridge"), step.words().say("drawing.mend-title"), text(mend, strip, overlap),
+                step.words().say("drawing.mend-caption"));
     }
 
     /** A patch of tissue that reaches beyond the loss on every side. */
@@ -82,7 +83,8 @@ final class MendDrawings {
         for (double x = begin; x + 8 <= end; x += 8) {
             edge.append("l4 -2l4 2");
             back.append("l-4 2l-4 -2");
-            fibres.append('M').append((int) (x + 4)).append(' ').append((int) (MIDDLE - half - 5)).append('v').append((int) (2 * half + 10));
+            fibres.append('M').append((int) (x + 4)).append(' ').append((int) (MIDDLE - half - 5)).append('v')
+                    .append((int) (2 * half + 10));
         }
         pen.path("torn", edge + "v" + (int) (2 * half) + back + "Z");
         if (across) {

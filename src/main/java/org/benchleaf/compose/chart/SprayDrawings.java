@@ -26,7 +26,8 @@ final class SprayDrawings {
         pen.height(222, y, y + far);
         pen.label(190, y - 8, told);
         pen.label(120, y + far + 26, step.words().say("drawing.mist-amount", "amount", step.written(mist.amount())));
-        return pen.drawing(step.id("mist"), step.words().say("drawing.mist-title"), text(mist, told), step.words().say("drawing.mist-caption"));
+        return pen.drawing(step.id("mist"), step.words().say("drawing.mist-title"), text(mist, told),
+                step.words().say("drawing.mist-caption"));
     }
 
     private static void sprayer(DrawingPen pen, double y) {

@@ -76,7 +76,8 @@ final class StackDrawing {
     }
 
     private String mass(Part.Press press) {
-        return (press.weights() > 1 ? press.weights() + " × " : "") + press.mass().map(step::written).orElseGet(step.words()::notRecorded) + press.height().flatMap(height -> press.width().map(width ->
+        return (press.weights() > 1 ? press.weights() + " × " : "") + press.mass().map(step::written).orElseGet(step.words()::notRecorded)
+                + press.height().flatMap(height -> press.width().map(width ->
                 ", " + step.written(height) + " × " + step.written(width))).orElse("");
     }
 

@@ -68,7 +68,8 @@ public final class ClassPreparationPage implements ClassPageMaker {
     private static Optional<Section> practice(Sheet sheet, ClassDesk desk) {
         Words words = sheet.words();
         Optional<ClassSupplies.LaidOut> sheets = desk.plan().supplies().layOut().stream()
-                .filter(item -> item.kind() == ClassSupplies.Kind.SHEET).findFirst().filter(any -> desk.course().papers().like().isPresent());
+                .filter(item -> item.kind() == ClassSupplies.Kind.SHEET).findFirst()
+                .filter(any -> desk.course().papers().like().isPresent());
         List<Fact> facts = new ArrayList<>();
         sheets.flatMap(ClassSupplies.LaidOut::all).ifPresent(all -> facts.add(Fact.of(words.say("class.in-all"), count(sheet, all))));
         sheets.flatMap(ClassSupplies.LaidOut::size).map(one -> size(sheet, one)).ifPresent(size -> facts.add(Fact.of(words.say("class.size-name"), size)));
@@ -81,7 +82,8 @@ public final class ClassPreparationPage implements ClassPageMaker {
             blocks.add(new Table("practice-table", words.say("class.practice-caption"), words.columns("class.step", "class.do",
                     "class.takes-each"), rows, Optional.empty()));
         }
-        return sheets.map(any -> new Section("practice-sheets", words.say("class.practice"), Optional.of(words.say("class.practice-lead")), blocks));
+        return sheets.map(any -> new Section("practice-sheets", words.say("class.practice"),
+                Optional.of(words.say("class.practice-lead")), blocks));
     }
 
     /** All that the class makes, uses up or lays out; what other steps of the case use is not there. */
@@ -105,7 +107,8 @@ public final class ClassPreparationPage implements ClassPageMaker {
         String buffers = desk.plan().supplies().buffers().map(ClassSupplies.LaidOut::words).orElse(words.say("class.not-worked-out"));
         return Calibration.of(sheet, desk).stream().map(one -> new Begun(one.begin(), List.of(
                 RichText.of(words.say("class.calibrate")), RichText.of(desk.moment(sheet, one.begin())),
-                RichText.of(sheet.numbers().duration(one.takes()).text()), RichText.of(desk.moment(sheet, one.used())), RichText.of(buffers),
+                RichText.of(sheet.numbers().duration(one.takes()).text()), RichText.of(desk.moment(sheet, one.used())),
+                RichText.of(buffers),
                 RichText.of(words.say("class.calibrate-in"))))).toList();
     }
 
@@ -274,7 +277,8 @@ public final class ClassPreparationPage implements ClassPageMaker {
         desk.plan().supplies().buffers().ifPresent(item -> rows.add(wasteRow(words, "class.waste-buffers",
                 words.list(List.of(onTheBench(sheet, item), item.words())), words.say("class.not-worked-out"))));
         desk.plan().steps().stream().flatMap(step -> step.part(Part.Blotters.class).flatMap(Part.Blotters::blotter).stream()).distinct()
-                .forEach(blotter -> desk.plan().supplies().layOut().stream().filter(item -> item.id().equals(blotter)).forEach(item -> rows.add(
+                .forEach(blotter -> desk.plan().supplies().layOut().stream().filter(item -> item.id().equals(blotter))
+                        .forEach(item -> rows.add(
                         wasteRow(words, "class.waste-blotters", desk.thing(sheet, blotter), item.all().map(all -> words.say("class.at-most",
                                 "amount", count(sheet, all))).orElse(words.say("class.not-worked-out"))))));
         return rows;

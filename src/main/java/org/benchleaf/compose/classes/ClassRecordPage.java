@@ -54,7 +54,8 @@ public final class ClassRecordPage implements ClassPageMaker {
 
     private static RecordForm.Task task(Sheet sheet, ClassDesk desk, Step step) {
         return new RecordForm.Task(step.id(), sheet.words().say("record-form-task", "step",
-                desk.step(sheet, step.id()), "who", sheet.words().term("role", desk.course().doer(step).word())), step.hold().map(hold -> new RecordForm.Hold(
+                desk.step(sheet, step.id()), "who", sheet.words().term("role", desk.course().doer(step).word())),
+                step.hold().map(hold -> new RecordForm.Hold(
                 hold.before(), sheet.words().term("role", hold.releasedBy()), hold.look())), notes(sheet, step),
                 outcomes(sheet, desk, step));
     }

@@ -60,7 +60,8 @@ final class StationChart {
         Studio studio = sheet.library().studio();
         List<String> told = new ArrayList<>();
         if (studio.closes().isAfter(studio.opens())) {
-            told.add(words.say("class.plan-hours", "opens", sheet.numbers().clock(studio.opens()), "closes", sheet.numbers().clock(studio.closes())));
+            told.add(words.say("class.plan-hours", "opens", sheet.numbers().clock(studio.opens()),
+                    "closes", sheet.numbers().clock(studio.closes())));
         }
         desk.course().day().breaks().forEach(one -> told.add(words.say("class.plan-breaks", "from", sheet.numbers().clock(one.from()),
                 "to", sheet.numbers().clock(one.to()))));

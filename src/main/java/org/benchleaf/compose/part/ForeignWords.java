@@ -104,7 +104,8 @@ public final class ForeignWords {
     private void markWhole(TextNode text) {
         Element parent = text.parent();
         boolean keepsItsPlace = !isTurned(original) || !IN_A_ROW.contains(parent.normalName());
-        if (keepsItsPlace && parent.childNodes().stream().allMatch(node -> node == text || node instanceof TextNode other && other.isBlank())) {
+        if (keepsItsPlace && parent.childNodes().stream()
+                .allMatch(node -> node == text || node instanceof TextNode other && other.isBlank())) {
             mark(parent);
         } else {
             String whole = text.getWholeText();

@@ -54,7 +54,8 @@ public final class RecipeMaker {
                         : Optional.empty(),
                 begin(preparation), preparation.measures().stream().map(one -> measure(preparation, one)).toList(),
                 solution.how().stream().map(sheet::linked).toList(), facts(solution, preparation), cautions(solution, preparation),
-                briefing.equipment(handling(solution).map(Hazards::wear).orElse(List.of())), hazards.of(solution.id()), workings(preparation), words.group("recipe"));
+                briefing.equipment(handling(solution).map(Hazards::wear).orElse(List.of())), hazards.of(solution.id()),
+                workings(preparation), words.group("recipe"));
     }
 
     /** What a material or solution is called; a substance by its own name. */

@@ -28,7 +28,8 @@ public record SiteDesk(Library library, List<CaseCard> cards, List<CheckValues> 
     }
 
     /** For a site whose own pages are told in its own language alone. */
-    public SiteDesk(Library library, List<CaseCard> cards, List<CheckValues> checks, AuthorGuide guide, Audience audience, PageNames names) {
+    public SiteDesk(Library library, List<CaseCard> cards, List<CheckValues> checks, AuthorGuide guide, Audience audience,
+            PageNames names) {
         this(library, cards, checks, guide, audience, names, LanguageFolder.NONE);
     }
 

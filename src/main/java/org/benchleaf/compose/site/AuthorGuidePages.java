@@ -74,7 +74,8 @@ final class AuthorGuidePages {
         int number = 1;
         for (AuthorGuide.Lesson lesson : guide.firstCase()) {
             String heading = sheet.words().say("writing.step", "n", number, "name", lesson.name());
-            sheet.add(new Section("step-" + number, heading, Optional.empty(), List.of(new Prose(passages(sheet, lesson, number == 1 ? "first-facts" : "facts")))));
+            sheet.add(new Section("step-" + number, heading, Optional.empty(),
+                    List.of(new Prose(passages(sheet, lesson, number == 1 ? "first-facts" : "facts")))));
             number++;
         }
         return closed(sheet, "first");

@@ -68,7 +68,8 @@ public final class CheckedPage implements SitePageMaker {
                     RichText.of(words.say("methods.source", "source", one.value().source(), "status",
                             words.term("source-status", one.value().status())))));
         }
-        return new Table(WorkingMaker.methodAnchor(method.name()) + "-checked", words.say("methods.checked-caption", "method", method.title()), List.of(
+        return new Table(WorkingMaker.methodAnchor(method.name()) + "-checked",
+                words.say("methods.checked-caption", "method", method.title()), List.of(
                 new Table.Column(words.say("methods.put-in"), false), new Table.Column(words.say("methods.output"), false),
                 new Table.Column(words.say("methods.expected"), true), new Table.Column(words.say("methods.obtained"), true),
                 new Table.Column(words.say("methods.difference"), true), new Table.Column(words.say("methods.tolerance"), true),

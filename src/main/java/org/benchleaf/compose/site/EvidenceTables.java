@@ -44,7 +44,8 @@ final class EvidenceTables {
                 cells.add(cell);
             }
         }
-        return new Table(series.anchor() + "-table", words.say("evidence.table", "what", caption), columns, series.rows().stream().flatMap(row ->
+        return new Table(series.anchor() + "-table", words.say("evidence.table", "what", caption), columns,
+                series.rows().stream().flatMap(row ->
                 row.evidence().reaches().stream().map(reach -> row(row, reach, strip, cells))).toList(), Optional.empty());
     }
 

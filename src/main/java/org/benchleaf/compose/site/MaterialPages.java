@@ -74,7 +74,8 @@ public final class MaterialPages implements SitePageMaker {
         sheet.add(new Opening(Optional.of(words.term("material-kind", material.kind())), material.name(),
                 Optional.of(material.plain()), List.of(), Optional.empty()));
         new MaterialDrawing(sheet).make(material).ifPresent(sheet::add);
-        sheet.add(new Section("properties", words.say("materials.properties"), Optional.empty(), List.of(new Facts(facts(sheet, material)))));
+        sheet.add(new Section("properties", words.say("materials.properties"), Optional.empty(),
+                List.of(new Facts(facts(sheet, material)))));
         new SubstanceMaker(sheet).section(material).ifPresent(sheet::add);
         List<LinkList.Entry> compared = ComparedPage.links(sheet, desk, material);
         if (!compared.isEmpty()) {
@@ -112,7 +113,8 @@ public final class MaterialPages implements SitePageMaker {
                     "width", numbers.written(material.width().get()).text())));
         }
         material.uptake().ifPresent(value -> facts.add(fact(words, "uptake", numbers.written(value).text())));
-        facts.add(fact(words, "keeps", material.keeps().map(value -> words.say("materials.keeps-stated", "time", numbers.written(value).text()))
+        facts.add(fact(words,
+                "keeps", material.keeps().map(value -> words.say("materials.keeps-stated", "time", numbers.written(value).text()))
                 .orElseGet(() -> words.say("compared.not-known"))));
         material.kept().ifPresent(value -> facts.add(fact(words, "kept", value)));
         if (!material.traits().isEmpty()) {

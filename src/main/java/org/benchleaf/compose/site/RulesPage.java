@@ -65,13 +65,15 @@ public final class RulesPage implements SitePageMaker {
     private static Section contents(Sheet sheet, List<Rule> rules, Map<String, List<Rule>> themes) {
         Words words = sheet.words();
         List<LinkGroups.Entry> entries = new ArrayList<>();
-        themes.forEach((theme, ofTheme) -> entries.add(new LinkGroups.Entry(Link.to(sheet.words().say("rules.on", "theme", theme), "#theme-" + Paths.slug(theme)),
+        themes.forEach((theme, ofTheme) ->
+                entries.add(new LinkGroups.Entry(Link.to(sheet.words().say("rules.on", "theme", theme), "#theme-" + Paths.slug(theme)),
                 words.count("rules.in-theme", ofTheme.size()))));
         entries.add(new LinkGroups.Entry(Link.to(words.say("rules.matrix"), "#matrix"),
                 words.say("rules.matrix-size")));
         return new Section("contents", words.say("rules.contents"), Optional.of(words.say("rules.count",
                 "n", rules.size(), "stop", weighing(rules, Rule.Weight.STOP), "reason", weighing(rules, Rule.Weight.REASON),
-                "advice", weighing(rules, Rule.Weight.ADVICE))), List.of(new LinkGroups(List.of(new LinkGroups.Group("themes", "", entries)))));
+                "advice", weighing(rules, Rule.Weight.ADVICE))),
+                List.of(new LinkGroups(List.of(new LinkGroups.Group("themes", "", entries)))));
     }
 
     private static long weighing(List<Rule> rules, Rule.Weight weight) {

@@ -55,7 +55,8 @@ public final class WritingPage implements SitePageMaker {
         sheet.add(new Section("begin", words.say("writing.begin"), Optional.empty(), List.of(
                 new LinkList(AuthorGuidePages.entries(sheet)))));
         sheet.add(new Section("files", words.say("writing.files"), Optional.empty(), List.of(new LinkList(
-                schemas.stream().map(schema -> new LinkList.Entry(sheet.link(words.say("writing.link", "file", schema.title()), pathOf(schema)),
+                schemas.stream().map(schema ->
+                        new LinkList.Entry(sheet.link(words.say("writing.link", "file", schema.title()), pathOf(schema)),
                         schema.description())).toList()))));
         return sheet.page(title, words.say("writing.lead"));
     }

@@ -57,7 +57,8 @@ final class ClassLoads {
     private Optional<Moment> peak(RoomLoad kind, ScheduleReading reading, int stations) {
         return reading.turns().stream().map(ScheduleReading.Turn::start).distinct().sorted()
                 .flatMap(minute -> moment(kind, reading, minute, stations).stream())
-                .max(Comparator.<Moment>comparingDouble(one -> one.drawn().high()).thenComparing(Moment::minute, Comparator.reverseOrder()));
+                .max(Comparator.<Moment>comparingDouble(one -> one.drawn().high())
+                        .thenComparing(Moment::minute, Comparator.reverseOrder()));
     }
 
     private Optional<Moment> moment(RoomLoad kind, ScheduleReading reading, int minute, int stations) {

@@ -186,7 +186,8 @@ final class ClassProvider {
     private Optional<Quantity> inOneBottle(String id, int bottles) {
         return bench.ledger().one(Uses.sum(bench.uses().of(id).stream().filter(Uses.Use::step).map(this::withoutSpare).toList(),
                 course.place()).gives("total", key(id, "at-the-stations"), "into the bottles of all stations").readable())
-                .flatMap(drawn -> bench.ledger().one(new Job("batch", course.place()).given("needed", drawn).given("batches", Quantity.count(bottles), Origin.Place.CLASS)
+                .flatMap(drawn -> bench.ledger().one(new Job("batch", course.place()).given("needed", drawn)
+                        .given("batches", Quantity.count(bottles), Origin.Place.CLASS)
                 .gives("batch", key(id, "for-one-station"), "into the bottle of one station").readable())).map(Figure::value);
     }
 

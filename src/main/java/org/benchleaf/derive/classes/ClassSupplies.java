@@ -125,7 +125,10 @@ public record ClassSupplies(List<Order> orders, List<Filling> vessels, List<Laid
         }
     }
 
-    /** What can be laid out; a vessel, or with what something is made, goes by the studio's name of it, a thing of the bench by a word of its own. */
+    /**
+     * What can be laid out; a vessel, or with what something is made, goes by the studio's name of it, a thing of the bench by a word of
+     * its own.
+     */
     public enum Kind { MATERIAL, SOLUTION, WEIGHT, VESSEL, BENCH, MAKING, SHARED, WORN, SHEET }
 
     /**

@@ -74,7 +74,8 @@ final class IssueMaker {
     static void check(ClassPlan plan, Messages messages) {
         ClassPapers papers = plan.source().papers();
         papers.issue().ifPresent(issue -> {
-            papers.issued().stream().filter(one -> one.number() == issue.number() && !one.mark().equals(plan.papers().mark())).forEach(one ->
+            papers.issued().stream().filter(one -> one.number() == issue.number() && !one.mark().equals(plan.papers().mark()))
+                    .forEach(one ->
                     messages.add(ClassMessages.CHANGED_SINCE_ISSUE.at(issue.place(), "number", one.number(), "on", one.on(),
                             "class", plan.source().id())));
             papers.issued().stream().mapToInt(ClassPapers.Issued::number).max().stream().filter(last -> last > issue.number())

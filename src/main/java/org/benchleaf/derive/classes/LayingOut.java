@@ -202,7 +202,8 @@ public final class LayingOut {
     private LaidOut torn(String id, int each, List<String> using) {
         Quantity spare = course.stores().spare().pieces();
         return new LaidOut(id, Kind.MATERIAL, Optional.of(Quantity.count((long) each * course.sheetsEach())), count(id, "laid-out",
-                each, course.stations() * course.sheetsEach(), spare.high(), bench.scale().extra(spare, each)), rows.get("tissue").words(), using);
+                each, course.stations() * course.sheetsEach(), spare.high(), bench.scale().extra(spare, each)),
+                rows.get("tissue").words(), using);
     }
 
     private Optional<Quantity> count(String of, String name, int each, int users, double spare, int extra) {

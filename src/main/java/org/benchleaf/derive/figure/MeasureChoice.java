@@ -159,7 +159,8 @@ public final class MeasureChoice {
         return studio.balances().stream().filter(balance -> balance.most().in(Unit.GRAM) >= wanted.in(Unit.GRAM))
                 .filter(balance -> Measuring.isFineEnough(balance.step(), wanted, coarsest))
                 .min(Comparator.comparingDouble(balance -> balance.step().in(Unit.GRAM)))
-                .map(balance -> new Choice(Measuring.shown(wanted, Measuring.handStep(wanted, balance.step())), phrases.of(balance.id()), phrases.of(balance.id()),
+                .map(balance -> new Choice(Measuring.shown(wanted, Measuring.handStep(wanted, balance.step())), phrases.of(balance.id()),
+                        phrases.of(balance.id()),
                         Measuring.ofBalance(balance.step())));
     }
 }

@@ -341,7 +341,8 @@ public final class PartFigures implements Part.Kinds<Map<String, Figure>> {
         return bench.scale().spare().flatMap(spare -> bench.ledger().one(new Job("pieces", step.place())
                 .given("each", total).given("users", Quantity.count(bench.scale().sheetCount()), Origin.Place.CLASS)
                 .given("spare", spare.pieces(), Origin.Place.CLASS)
-                .given("extra", Quantity.count(bench.scale().extra(spare.pieces(), (int) Math.ceil(total.value().high()))), Origin.Place.CLASS)
+                .given("extra", Quantity.count(bench.scale().extra(spare.pieces(), (int) Math.ceil(total.value().high()))),
+                        Origin.Place.CLASS)
                 .gives("total", key(part, "class-total"), "blotters in all for the class"))).orElse(total);
     }
 

@@ -151,7 +151,8 @@ public final class RecipeFigures implements Recipe.Kinds<List<Ingredient>> {
         }
         Quantity oneIn = recipe.oneIn().get();
         Map<String, Figure> made = bench.ledger().work(job("one-in").given("one-in", oneIn, Job.CASE_FILE)
-                .given("volume", volume(), new Origin.OfFigure(batch.key())).gives("stock-volume", key("stock-volume"), "stock to measure out")
+                .given("volume", volume(), new Origin.OfFigure(batch.key()))
+                .gives("stock-volume", key("stock-volume"), "stock to measure out")
                 .gives("diluent-volume", key("diluent-volume"), "liquid to add"));
         limeWater(recipe.stock()).ifPresent(stock -> bench.ledger().work(job("lime-dilution").given("one-in", oneIn, Job.CASE_FILE)
                 .given("made-at", stock.at(), Job.CASE_FILE)
@@ -223,7 +224,8 @@ public final class RecipeFigures implements Recipe.Kinds<List<Ingredient>> {
         return list;
     }
 
-    private Optional<Figure> dose(Recipe.Adjust recipe, Recipe.Saturate stock, Optional<Constant> carbonDioxide, String name, String label) {
+    private Optional<Figure> dose(Recipe.Adjust recipe, Recipe.Saturate stock, Optional<Constant> carbonDioxide, String name,
+            String label) {
         Optional<Quantity> ph = recipe.to().forSums();
         if (ph.isEmpty()) {
             return Optional.empty();

@@ -55,7 +55,8 @@ public final class ThingName {
     }
 
     private Optional<String> wet() {
-        return Stream.concat(words(material.id()).stream(), clauses.stream().flatMap(List::stream)).filter(table.wet()::contains).findFirst();
+        return Stream.concat(words(material.id()).stream(), clauses.stream().flatMap(List::stream))
+                .filter(table.wet()::contains).findFirst();
     }
 
     private Optional<String> filling() {
@@ -63,7 +64,10 @@ public final class ThingName {
                 .filter(at -> isFilling(clause, at)).mapToObj(clause::get)).findFirst() : Optional.empty();
     }
 
-    /** A tool is only named for what it is used with, where the tool comes last; of another thing the filling itself comes last, or is in it. */
+    /**
+     * A tool is only named for what it is used with, where the tool comes last; of another thing the filling itself comes last, or is in
+     * it.
+     */
     private boolean isFilling(List<String> clause, int at) {
         boolean named = ends(clause, at, table.fillings())
                 && !(at + 1 < clause.size() && KEEPING_OFF.contains(clause.get(at + 1)));

@@ -89,7 +89,8 @@ public final class Bottles {
 
     private Hazards hazards(String line, Composition composition) {
         Classification found = mixtures.classified(composition);
-        Situation handling = new Situation(Optional.empty(), Composition.preparing(Stream.of(composition), reference), Set.copyOf(found.statements()),
+        Situation handling = new Situation(Optional.empty(), Composition.preparing(Stream.of(composition), reference),
+                Set.copyOf(found.statements()),
                 composition.shares().keySet(), Set.of(), "", 0);
         return mixtures.hazards(line, composition, found, Optional.empty(), Set.of(), cautions(handling));
     }

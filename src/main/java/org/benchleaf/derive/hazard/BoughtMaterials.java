@@ -64,7 +64,8 @@ final class BoughtMaterials {
             rest.ifPresent(key -> shares.merge(key, share.rest(), MassShare::plus));
         }
         Optional<Composition.Spirit> spirit = spirit(row.get(), byVolumeOrPure(material.strength()));
-        Composition bought = otherThan(material, shares.keySet()).map(other -> unknown.named(material.name(), other.name().toLowerCase(Locale.ROOT)))
+        Composition bought = otherThan(material, shares.keySet())
+                .map(other -> unknown.named(material.name(), other.name().toLowerCase(Locale.ROOT)))
                 .map(new Composition(shares, material.ph(), spirit, List.of())::lacking)
                 .orElse(new Composition(shares, material.ph(), spirit, List.of()));
         if (rest.filter(key -> !reference.substances().containsKey(key)).isPresent()) {

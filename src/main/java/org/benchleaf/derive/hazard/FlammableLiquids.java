@@ -132,7 +132,8 @@ final class FlammableLiquids {
             verdict.refuse("Flam. Liq. 3", limits.spirit().source(), "spirit-weak", "strength", Reading.number(percent));
             return;
         }
-        Optional<Quantity> read = table.apply(Quantity.of(Math.min(percent, limits.spirit().value().highIn(Unit.PERCENT_BY_VOLUME)), Unit.PERCENT_BY_VOLUME));
+        Optional<Quantity> read =
+                table.apply(Quantity.of(Math.min(percent, limits.spirit().value().highIn(Unit.PERCENT_BY_VOLUME)), Unit.PERCENT_BY_VOLUME));
         // Rounded down: the table's own basis of strength is uncertain.
         double flash = read.map(one -> Math.floor(one.low())).orElse(0.0);
         List<Object> pairs = new ArrayList<>(List.of("flash", (int) flash, "strength", Reading.number(percent)));

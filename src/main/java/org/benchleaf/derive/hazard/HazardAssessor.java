@@ -126,7 +126,8 @@ public final class HazardAssessor {
         ids.add(solution.id());
         String words = String.join(" ", solution.how()) + " " + solution.name();
         double most = bench.uses().of(solution.id()).stream().mapToDouble(HazardAssessor::millilitres).max().orElse(0);
-        return situation(Optional.empty(), Composition.preparing(solution.recipe().ingredients().stream().map(compositions::of), reference), ids, words,
+        return situation(Optional.empty(),
+                Composition.preparing(solution.recipe().ingredients().stream().map(compositions::of), reference), ids, words,
                 Math.max(most, solution.least().filter(least -> least.dimension() == Dimension.VOLUME)
                         .map(least -> least.in(Unit.MILLILITRE)).orElse(0.0)));
     }

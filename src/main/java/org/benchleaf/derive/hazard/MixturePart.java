@@ -23,7 +23,8 @@ record MixturePart(Substance substance, MassShare mass, List<Substance.HazardCla
     /** A substance with its share, its classes after note P. */
     static MixturePart of(Substance substance, MassShare share, HazardLimits limits) {
         boolean free = substance.notes().contains("P")
-                && substance.benzene().filter(one -> one.highIn(Unit.PERCENT_BY_MASS) / 100 < fraction(limits.benzene().value())).isPresent();
+                && substance.benzene()
+                        .filter(one -> one.highIn(Unit.PERCENT_BY_MASS) / 100 < fraction(limits.benzene().value())).isPresent();
         List<Substance.HazardClass> classes = substance.classes().stream()
                 .filter(one -> !free || !one.name().startsWith("Carc.") && !one.name().startsWith("Muta.")).toList();
         return new MixturePart(substance, share, classes);

@@ -137,7 +137,8 @@ final class Preparations {
         if (solution.make().isPresent()) {
             return Preparation.Surplus.ASKED_FOR;
         }
-        return solution.least().flatMap(amount -> asKind(amount, solution)).filter(least -> Batches.suffices(least, batch.value())).isPresent()
+        return solution.least().flatMap(amount -> asKind(amount, solution))
+                .filter(least -> Batches.suffices(least, batch.value())).isPresent()
                 ? Preparation.Surplus.LEAST_MADE_WELL : Preparation.Surplus.LEAST_MEASURED;
     }
 
@@ -305,7 +306,8 @@ final class Preparations {
                 .filter(share -> share.value() > bench.constant("coarsest-measuring").value().in(Unit.PERCENT));
         return new Preparation.Measure(ingredient.of(), exact,
                 excess ? Measuring.excess(exact) : choice.map(MeasureChoice.Choice::measured).orElse(exact),
-                choice.map(MeasureChoice.Choice::with), choice.map(MeasureChoice.Choice::vessel), mark, choice.map(MeasureChoice.Choice::within),
+                choice.map(MeasureChoice.Choice::with), choice.map(MeasureChoice.Choice::vessel), mark,
+                choice.map(MeasureChoice.Choice::within),
                 ingredient.from().map(from -> AmountConversion.readable(from.value())),
                 ingredient.from().flatMap(any -> measuring.dropper(exact)), relative, excess,
                 ingredient.figure().id());

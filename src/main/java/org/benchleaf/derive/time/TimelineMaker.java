@@ -76,7 +76,8 @@ public final class TimelineMaker {
             handsOn = handsOn.plus(time.handsOn());
         }
         return new Timeline(timed, times.values().stream().allMatch(StepTime::isWhole)
-                && steps.stream().noneMatch(TimelineMaker::waitsWithoutTime), range(quick.total(), usual.total(), slow.total()), handsOn.quantity(), List.of());
+                && steps.stream().noneMatch(TimelineMaker::waitsWithoutTime), range(quick.total(), usual.total(), slow.total()),
+                handsOn.quantity(), List.of());
     }
 
     /** The steps of which a step before, near or far, has a time that nobody told. */

@@ -62,7 +62,8 @@ class CrateTest {
                 for (JsonNode value : field.getValue().isArray() ? field.getValue() : List.of(field.getValue())) {
                     if (value.isObject()) {
                         assertThat(value.fieldNames()).toIterable().containsExactly("@id");
-                        assertThat(value.get("@id").asText()).matches(id -> entities.containsKey(id) || id.equals("https://w3id.org/ro/crate/1.2"));
+                        assertThat(value.get("@id").asText())
+                                .matches(id -> entities.containsKey(id) || id.equals("https://w3id.org/ro/crate/1.2"));
                     }
                 }
             });

@@ -26,16 +26,19 @@ class LinkedArtTest {
     private static final Set<String> BASE = Set.of("id", "type", "_label", "identified_by", "classified_as", "referred_to_by");
     private static final Set<String> ACTIVITY = Set.of("timespan", "carried_out_by", "technique", "used_specific_object", "part");
     private static final Map<String, Set<String>> OWN = Map.ofEntries(
-            Map.entry("HumanMadeObject", Set.of("@context", "dimension", "made_of", "produced_by", "attributed_by", "modified_by", "subject_of")),
+            Map.entry("HumanMadeObject", Set.of("@context", "dimension", "made_of", "produced_by", "attributed_by", "modified_by",
+                    "subject_of")),
             Map.entry("Production", ACTIVITY), Map.entry("Modification", ACTIVITY),
             Map.entry("AttributeAssignment", Set.of("timespan", "carried_out_by", "assigned", "assigned_property")),
-            Map.entry("Name", Set.of("content", "language")), Map.entry("LinguisticObject", Set.of("content", "language", "digitally_carried_by")),
+            Map.entry("Name", Set.of("content", "language")),
+            Map.entry("LinguisticObject", Set.of("content", "language", "digitally_carried_by")),
             Map.entry("Dimension", Set.of("value", "unit")), Map.entry("TimeSpan", Set.of("begin_of_the_begin", "end_of_the_end")),
             Map.entry("DigitalObject", Set.of("format", "access_point")), Map.entry("Type", Set.of()), Map.entry("Material", Set.of()),
             Map.entry("MeasurementUnit", Set.of()), Map.entry("Group", Set.of()));
     private static final Map<String, List<String>> REQUIRED = Map.of("HumanMadeObject", List.of("_label"), "Name", List.of("content"),
             "Dimension", List.of("value", "unit"), "AttributeAssignment", List.of("assigned", "assigned_property"));
-    private static final Set<String> SINGLE = Set.of("id", "type", "_label", "@context", "content", "value", "unit", "timespan", "produced_by",
+    private static final Set<String> SINGLE = Set.of("id", "type", "_label", "@context", "content", "value", "unit", "timespan",
+            "produced_by",
             "begin_of_the_begin", "end_of_the_end", "assigned_property", "format");
 
     @Test
@@ -58,7 +61,9 @@ class LinkedArtTest {
         }
     }
 
-    /** Linked Art, "Conservation Activity": what was found is assigned by an assessment, what was done modifies the object by a technique. */
+    /**
+     * Linked Art, "Conservation Activity": what was found is assigned by an assessment, what was done modifies the object by a technique.
+     */
     @Test
     void condition_treatment_and_materials_are_told_with_the_numbers_of_the_thesaurus() throws Exception {
         JsonNode record = read(records().stream().filter(file -> file.path().contains("/tide-table/")).findFirst().orElseThrow());
@@ -73,7 +78,8 @@ class LinkedArtTest {
     /** A number that stands in no source is never made up: each in a record is one of the table. */
     @Test
     void no_other_number_of_the_thesaurus_stands_in_a_record() {
-        Set<String> known = new TreeSet<>(DemoSite.made().library().reference().thesaurus().terms().stream().map(Thesaurus.Term::concept).toList());
+        Set<String> known = new TreeSet<>(DemoSite.made().library().reference().thesaurus().terms().stream()
+                .map(Thesaurus.Term::concept).toList());
         assertThat(records()).allSatisfy(file -> assertThat(java.util.regex.Pattern.compile("/aat/(\\d+)").matcher(file.text()).results()
                 .map(found -> found.group(1))).isNotEmpty().allMatch(known::contains));
     }
@@ -97,7 +103,8 @@ class LinkedArtTest {
                     findings.add(type + ": " + name + " is " + node.get(name));
                 }
             });
-            REQUIRED.getOrDefault(type, List.of()).stream().filter(name -> !node.has(name)).forEach(name -> findings.add(type + " lacks " + name));
+            REQUIRED.getOrDefault(type, List.of()).stream().filter(name -> !node.has(name))
+                    .forEach(name -> findings.add(type + " lacks " + name));
             if (!OWN.containsKey(type)) {
                 findings.add("no class is called " + type);
             }
@@ -111,8 +118,10 @@ class LinkedArtTest {
     @Test
     void a_property_of_another_class_a_class_of_nobody_and_a_lone_value_are_found() throws Exception {
         List<String> findings = new ArrayList<>();
-        findings(new ObjectMapper().readTree("{\"type\":\"HumanMadeObject\",\"_label\":\"x\",\"unit\":1,\"made_of\":{\"type\":\"Stuff\"}}"), findings);
-        assertThat(findings).containsExactly("HumanMadeObject has no unit", "HumanMadeObject: made_of is {\"type\":\"Stuff\"}", "no class is called Stuff");
+        findings(new ObjectMapper().readTree("{\"type\":\"HumanMadeObject\",\"_label\":\"x\",\"unit\":1,\"made_of\":{\"type\":\"Stuff\"}}"),
+                findings);
+        assertThat(findings).containsExactly("HumanMadeObject has no unit", "HumanMadeObject: made_of is {\"type\":\"Stuff\"}",
+                "no class is called Stuff");
     }
 
     @Test

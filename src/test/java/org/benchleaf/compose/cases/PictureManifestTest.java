@@ -43,14 +43,16 @@ class PictureManifestTest {
     void every_manifest_of_the_demo_is_valid() throws Exception {
         List<String> findings = new ArrayList<>();
         for (SiteFile file : manifests()) {
-            schema().validate(JSON.readTree(file.text())).stream().map(Error::toString).forEach(finding -> findings.add(file.path() + ": " + finding));
+            schema().validate(JSON.readTree(file.text())).stream().map(Error::toString)
+                    .forEach(finding -> findings.add(file.path() + ": " + finding));
         }
         assertThat(findings).isEmpty();
         assertThat(manifests()).hasSameSizeAs(DemoSite.made().cases().stream().filter(one -> !one.card().picture().isEmpty()).toList());
     }
 
     @ParameterizedTest
-    @CsvSource({"Canvas, Sheet", "AnnotationPage, Album", "'\"height\":', '\"tall\":'", "Choice, Selection", "http://creativecommons.org, https://licence.example"})
+    @CsvSource({"Canvas, Sheet", "AnnotationPage, Album", "'\"height\":', '\"tall\":'", "Choice, Selection",
+            "http://creativecommons.org, https://licence.example"})
     void the_schema_finds_a_planted_fault(String sound, String faulty) throws Exception {
         String text = manifests().stream().map(SiteFile::text).filter(one -> one.contains("Choice")).findFirst().orElseThrow();
         assertThat(text).contains(sound);
@@ -114,6 +116,7 @@ class PictureManifestTest {
     }
 
     private static JsonNode manifest(String caseId) throws IOException {
-        return JSON.readTree(manifests().stream().filter(file -> file.path().contains("/" + caseId + "/")).findFirst().orElseThrow().text());
+        return JSON.readTree(manifests().stream().filter(file -> file.path().contains("/" + caseId + "/")).findFirst()
+                .orElseThrow().text());
     }
 }

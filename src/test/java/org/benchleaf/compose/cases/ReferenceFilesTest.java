@@ -70,7 +70,8 @@ class ReferenceFilesTest {
     @Test
     void each_line_of_ris_has_the_published_form() {
         assertThat(FILES.ris()).endsWith("\r\n").startsWith("TY  - ");
-        assertThat(List.of(FILES.ris().split("\r\n"))).allMatch(line -> line.matches("[A-Z][A-Z0-9]  - [^\r\n]*")).last().isEqualTo("ER  - ");
+        assertThat(List.of(FILES.ris().split("\r\n"))).allMatch(line -> line.matches("[A-Z][A-Z0-9]  - [^\r\n]*")).last()
+                .isEqualTo("ER  - ");
     }
 
     @Test

@@ -39,7 +39,8 @@ class StationDrawingTest {
             // With what is prepared, and what all share, lies elsewhere.
             boolean elsewhere = material != null && !library.reference().worn(material).isEmpty() || list.get(i).kind() == Kind.MAKING;
             String named = (i + 1) + " " + (material != null ? material.name() : list.get(i).kind() == Kind.WEIGHT ? "Weight"
-                    : list.get(i).mark().flatMap(Preparation.Mark::tray).orElse(list.get(i).id().equals("meter") ? "pH meter" : list.get(i).id()));
+                    : list.get(i).mark().flatMap(Preparation.Mark::tray)
+                    .orElse(list.get(i).id().equals("meter") ? "pH meter" : list.get(i).id()));
             assertThat(" " + plain(drawing.description())).as(named).matches(text -> text.toLowerCase(Locale.ROOT)
                     .contains(" " + named.toLowerCase(Locale.ROOT)) != elsewhere);
             String number = String.valueOf(i + 1);

@@ -33,7 +33,10 @@ import org.benchleaf.quantity.Unit;
 import org.benchleaf.read.SourceLicenceReader;
 import org.junit.jupiter.api.Test;
 
-/** The chain of states is that of the American Institute for Conservation's commentaries 6 and 7: consent is written, has a date and a scope, and can be taken back. */
+/**
+ * The chain of states is that of the American Institute for Conservation's commentaries 6 and 7: consent is written, has a date and a
+ * scope, and can be taken back.
+ */
 class ClearanceTest {
 
     private static final Place PLACE = Place.file("case.md");
@@ -218,7 +221,8 @@ class ClearanceTest {
 
     @Test
     void strengths_that_are_not_for_the_public_hold_the_sheets_and_figures_back_where_everybody_reads() {
-        Publication quiet = new Publication(State.CLEARED, "CC-BY-4.0", Optional.empty(), Optional.empty(), false, all(), Citing.UNSAID, PLACE);
+        Publication quiet = new Publication(State.CLEARED, "CC-BY-4.0", Optional.empty(), Optional.empty(), false, all(),
+                Citing.UNSAID, PLACE);
 
         Clearance one = Clearance.on(TODAY, quiet, Audience.EVERYBODY);
         assertThat(one.outputs()).containsExactlyInAnyOrder(Output.CASE_STUDY, Output.RESULTS, Output.DATA, Output.PICTURES);
@@ -334,7 +338,8 @@ class ClearanceTest {
                 new PaperSupport("rag", List.of(), Optional.empty(), Optional.empty(), Optional.empty(),
                         Optional.empty(), List.of(), PLACE),
                 Optional.of(new PrintObject.SheetSize(Quantity.of(400, Unit.MILLIMETRE),
-                        Quantity.of(300, Unit.MILLIMETRE))), Optional.empty(), Optional.empty(), List.of(), List.of(), List.of(), List.of(), List.of(), PLACE);
+                        Quantity.of(300, Unit.MILLIMETRE))), Optional.empty(), Optional.empty(), List.of(), List.of(), List.of(), List.of(),
+                        List.of(), PLACE);
         return new TreatmentCase("case", "A sheet", "A sheet is treated.", Level.FOUNDATION, "en", publication, object,
                 List.of(), List.of(), new Proposal(List.of(), List.of(), Optional.empty(), List.of(), Map.of(), List.of(),
                 PLACE), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), new Story(List.of()), CaseSources.NONE,

@@ -16,7 +16,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 class ForeignWordsTest {
 
     private static Document marked(String language, String page, String original) {
-        return Jsoup.parse(new ForeignWords(language, "en", Phrases.ENGLISH).marked("<html lang=\"" + language + "\"><body>" + page + "</body></html>",
+        return Jsoup.parse(new ForeignWords(language, "en", Phrases.ENGLISH)
+                .marked("<html lang=\"" + language + "\"><body>" + page + "</body></html>",
                 "<html lang=\"en\"><body>" + original + "</body></html>"));
     }
 

@@ -28,7 +28,10 @@ class StemsTest {
         assertThat(Stems.in("ja").of("消しゴム")).isEqualTo(List.of("消しコム"));
     }
 
-    /** Spellings of one word, and the article behind what is written together with it (A Reference Grammar of Modern Standard Arabic, from memory). */
+    /**
+     * Spellings of one word, and the article behind what is written together with it (A Reference Grammar of Modern Standard Arabic, from
+     * memory).
+     */
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {"fr | l’œuvre de l'eau | oeuvre de leau | oeuvr,eau", "ar | الجدول | جـــدول | جدول",
         "ar | أوراق | اوراق | اوراق", "ar | بالورقة | الورقه | ورقه", "ar | المبنى | مبني | مبني", "ar | مُدَّة | مده | مده",

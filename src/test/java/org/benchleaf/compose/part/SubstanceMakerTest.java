@@ -33,7 +33,8 @@ class SubstanceMakerTest {
     @Test
     void the_waste_of_what_is_not_known_is_not_known_whatever_kind_its_row_names() {
         Map<String, Substance> rows = DEMO.reference().substances();
-        Map<String, String> waste = waste(rows.keySet().stream().map(key -> material(key, "liquid", Optional.of(key), Optional.empty())).toList());
+        Map<String, String> waste =
+                waste(rows.keySet().stream().map(key -> material(key, "liquid", Optional.of(key), Optional.empty())).toList());
         Bottles bottles = new Bottles(DEMO.reference(), DEMO.formulary());
 
         rows.forEach((key, row) -> {
@@ -65,7 +66,8 @@ class SubstanceMakerTest {
 
     private static Material material(String id, String kind, Optional<String> substance, Optional<String> strength) {
         Optional<Quantity> strong = strength.map(text -> QuantityReader.read(text, Dimension.MASS_FRACTION).quantity().orElseThrow());
-        return new Material(id, id, kind, "One.", substance, strong, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(),
+        return new Material(id, id, kind, "One.", substance, strong, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(),
+                Optional.empty(),
                 Optional.empty(), Optional.empty(), Optional.empty(), Set.of(), Optional.empty(), Place.file("materials/all.yaml"));
     }
 
@@ -76,7 +78,8 @@ class SubstanceMakerTest {
         Library library = new Library(DEMO.studio(), all, DEMO.glossary(), DEMO.sources(), DEMO.methods(), List.of(), DEMO.reference(),
                 DEMO.rules(), DEMO.matrix(), DEMO.formulary(), DEMO.translations(), DEMO.phrases());
         Map<String, Page> pages = new LinkedHashMap<>();
-        SiteComposer.compose(library, List.of(), List.of(), AuthorGuideReader.read(), Audience.EVERYBODY).pages().forEach(page -> pages.put(page.path(), page));
+        SiteComposer.compose(library, List.of(), List.of(), AuthorGuideReader.read(), Audience.EVERYBODY).pages()
+                .forEach(page -> pages.put(page.path(), page));
         Map<String, String> waste = new LinkedHashMap<>();
         all.keySet().forEach(id -> waste.put(id, waste(pages.get(Paths.material(id)))));
         return waste;

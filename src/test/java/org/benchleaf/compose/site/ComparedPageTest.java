@@ -177,7 +177,8 @@ class ComparedPageTest {
 
     @Test
     void a_mist_chooses_its_solvent() {
-        assertThat(chosen(DemoSite.worked("tide-table", LIBRARY).source(), "relax")).containsExactly("Ethanol", "Polyester film", "Spun-bonded polyester web");
+        assertThat(chosen(DemoSite.worked("tide-table", LIBRARY).source(), "relax"))
+                .containsExactly("Ethanol", "Polyester film", "Spun-bonded polyester web");
     }
 
     private static List<String> chosen(TreatmentCase treatment, String step) {
@@ -212,12 +213,14 @@ class ComparedPageTest {
             assertThat(fact.name()).isEqualTo(name);
             assertThat(fact.value().plain()).contains(says);
         });
-        assertThat(weighed(caseId).stream().map(Fact::name)).filteredOn(one -> one.endsWith("the reason in the case file")).containsExactly(name);
+        assertThat(weighed(caseId).stream().map(Fact::name)).filteredOn(one -> one.endsWith("the reason in the case file"))
+                .containsExactly(name);
     }
 
     private static List<Fact> weighed(String caseId) {
         var worked = DemoSite.worked(caseId, LIBRARY);
-        return PageComposer.compose(worked, LIBRARY, Clearance.on(DemoSite.DAY, worked.source().publication(), Audience.EVERYBODY)).pages().stream()
+        return PageComposer.compose(worked, LIBRARY, Clearance.on(DemoSite.DAY, worked.source().publication(), Audience.EVERYBODY))
+                .pages().stream()
                 .filter(page -> page.kind().equals("results")).flatMap(AllBlocks::of).filter(Facts.class::isInstance).map(Facts.class::cast)
                 .flatMap(facts -> facts.facts().stream()).toList();
     }
@@ -254,7 +257,8 @@ class ComparedPageTest {
             assertThat(one.says()).contains("carries iron");
         });
         assertThat(paste.argumentsFor(List.of("poster", "printing ink", "sound"))).isEmpty();
-        assertThat(ROWS).flatExtracting(ComparedMaterial::arguments).allSatisfy(one -> assertThat(LIBRARY.sources().containsKey(one.source())
+        assertThat(ROWS).flatExtracting(ComparedMaterial::arguments)
+                .allSatisfy(one -> assertThat(LIBRARY.sources().containsKey(one.source())
                 || one.source().equals("common practice, no source")).as(one.says()).isTrue());
     }
 
@@ -267,17 +271,20 @@ class ComparedPageTest {
                 .filter(Section.class::isInstance).flatMap(section -> ((Section) section).blocks().stream())
                 .filter(BenchStrip.class::isInstance).flatMap(strip -> ((BenchStrip) strip).steps().stream()).toList();
 
-        assertThat(steps.stream().flatMap(step -> step.facts().stream()).filter(fact -> fact.name().startsWith("Wheat starch paste: what speaks against"))
+        assertThat(steps.stream().flatMap(step -> step.facts().stream())
+                .filter(fact -> fact.name().startsWith("Wheat starch paste: what speaks against"))
                 .map(fact -> fact.value().plain())).singleElement().asString().contains("a colour of this sheet dissolves");
     }
 
     private static List<Page> pages() {
-        return new MaterialPages().make(new SiteDesk(LIBRARY, List.of(), List.of(), AuthorGuide.EMPTY, Audience.EVERYBODY, PageMakers.NAMES));
+        return new MaterialPages()
+                .make(new SiteDesk(LIBRARY, List.of(), List.of(), AuthorGuide.EMPTY, Audience.EVERYBODY, PageMakers.NAMES));
     }
 
     private static List<Table> tables(ComparedKind kind) {
         Page page = pages().stream().filter(one -> one.path().equals(Paths.compared(kind.word()))).findFirst().orElseThrow();
-        return page.blocks().stream().filter(Section.class::isInstance).map(Section.class::cast).flatMap(section -> section.blocks().stream())
+        return page.blocks().stream().filter(Section.class::isInstance).map(Section.class::cast)
+                .flatMap(section -> section.blocks().stream())
                 .map(Table.class::cast).toList();
     }
 }

@@ -164,7 +164,8 @@ class EvidencePagesTest {
     private static List<String> files(List<Evidence> evidence) {
         CaseCard card = card(1, ph("surface", "1"));
         return EvidencePages.files(desk(List.of(new CaseCard(card.id(), card.title(), "", "en", "", "", "", List.of(), List.of(),
-                List.of(), List.of(), "", "", List.of(), List.of(), card.pages(), List.of(), "", evidence, CaseCard.LastChange.NONE, List.of()))))
+                List.of(), List.of(), "", "", List.of(), List.of(), card.pages(), List.of(), "", evidence,
+                CaseCard.LastChange.NONE, List.of()))))
                 .stream().map(DataFile::path).toList();
     }
 

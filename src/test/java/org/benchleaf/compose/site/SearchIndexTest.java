@@ -29,7 +29,8 @@ class SearchIndexTest {
                 List.of());
 
         assertThat(files.size()).isGreaterThan(2);
-        assertThat(files).extracting(DataFile::path).startsWith("assets/search-index.js", "assets/search-index-2.js").doesNotHaveDuplicates();
+        assertThat(files).extracting(DataFile::path).startsWith("assets/search-index.js", "assets/search-index-2.js")
+                .doesNotHaveDuplicates();
         assertThat(files).allSatisfy(file -> assertThat(file.text().getBytes(StandardCharsets.UTF_8)).hasSizeLessThanOrEqualTo(MOST_BYTES));
         List<String> lines = files.stream().flatMap(file -> file.text().lines()).filter(line -> line.contains("cases/case-")).toList();
         assertThat(lines).hasSize(2000).allMatch(line -> line.startsWith("{") && line.matches(".*},?"));

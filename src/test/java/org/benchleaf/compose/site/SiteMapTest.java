@@ -40,7 +40,9 @@ class SiteMapTest {
                         .map(path -> STUDIO + path).toList());
     }
 
-    /** RFC 9309, 2.2: groups begin with User-agent; the Sitemap line, of the Sitemaps protocol, stands outside them with a whole address. */
+    /**
+     * RFC 9309, 2.2: groups begin with User-agent; the Sitemap line, of the Sitemaps protocol, stands outside them with a whole address.
+     */
     @Test
     void programs_that_look_at_the_top_of_the_host_are_told_where_the_map_is() {
         assertThat(text(DemoSite.made().files(), "robots.txt").lines()).first().isEqualTo("User-agent: *");
@@ -55,7 +57,8 @@ class SiteMapTest {
                 List.of(), "", "", List.of(), List.of(), IntStream.range(0, 50_001).mapToObj(n -> "cases/many/" + n + ".html").toList(),
                 List.of(), "", List.of(), CaseCard.LastChange.NONE, List.of()));
 
-        List<DataFile> files = new SiteComposition(DemoSite.made().library(), cards, List.of(), AuthorGuide.EMPTY, Audience.EVERYBODY).map(List.of());
+        List<DataFile> files = new SiteComposition(DemoSite.made().library(), cards, List.of(), AuthorGuide.EMPTY, Audience.EVERYBODY)
+                .map(List.of());
 
         assertThat(files).extracting(DataFile::path).containsExactly("sitemap-1.xml", "sitemap-2.xml", "sitemap.xml", "robots.txt");
         assertThat(addresses(files.get(2).text())).containsExactly(STUDIO + "sitemap-1.xml", STUDIO + "sitemap-2.xml");
@@ -67,7 +70,8 @@ class SiteMapTest {
 
     @Test
     void a_site_for_trainees_alone_has_no_map() {
-        assertThat(new SiteComposition(DemoSite.made().library(), List.of(), List.of(), AuthorGuide.EMPTY, Audience.TRAINEES).map(List.of())).isEmpty();
+        assertThat(new SiteComposition(DemoSite.made().library(), List.of(), List.of(), AuthorGuide.EMPTY, Audience.TRAINEES)
+                .map(List.of())).isEmpty();
     }
 
     private static List<String> addresses(String map) {

@@ -83,7 +83,9 @@ class ClassBatchesTest {
         assertThat(messages.all()).isEmpty();
     }
 
-    /** By hand: from 13:00 to 14:00 is an hour, so a mist that keeps an hour is fresh for the last and is made once; one minute less, twice. */
+    /**
+     * By hand: from 13:00 to 14:00 is an hour, so a mist that keeps an hour is fresh for the last and is made once; one minute less, twice.
+     */
     @Test
     void what_keeps_until_the_last_station_is_done_is_made_once() {
         assertThat(starts(plan(misting("60 min"), "2026-04-14T13:00", Map.of("hood", 1)), "mist")).hasSize(1);
@@ -93,7 +95,10 @@ class ClassBatchesTest {
         assertThat(twice.figures().get("mist.needed-of-batch-2").value().in(Unit.MILLILITRE)).isCloseTo(58.5, within(1e-9));
     }
 
-    /** By hand: the batches of the mist are begun at 12:50, 13:10 and 13:30; a stock that keeps 15 min and takes 10 is begun 10 min before each. */
+    /**
+     * By hand: the batches of the mist are begun at 12:50, 13:10 and 13:30; a stock that keeps 15 min and takes 10 is begun 10 min before
+     * each.
+     */
     @Test
     void a_stock_is_as_fresh_as_what_it_goes_into() {
         Invented invented = new Invented().solution("stock", new Recipe.Dissolve("calcium-hydroxide", q("1 g/L"), "deionised-water"),

@@ -41,7 +41,8 @@ class HazardAssessorTest {
 
     private static final Recipe MIST = new Recipe.Mix("ethanol", q("40 % v/v"), "deionised-water", "ethanol-96");
     private static final Recipe LIMEWATER = new Recipe.Saturate("calcium-hydroxide", "deionised-water", q("20 °C"));
-    private static final Recipe BATH = new Recipe.Adjust("deionised-water", "lime-water", StatedValue.of(q("pH 8.5"), "8.5"), Optional.empty());
+    private static final Recipe BATH = new Recipe.Adjust("deionised-water", "lime-water", StatedValue.of(q("pH 8.5"), "8.5"),
+            Optional.empty());
 
     static Stream<Arguments> mixtures() throws IOException {
         return Files.readAllLines(Path.of("src/test/resources/check-values/mixture-classes.csv")).stream()
@@ -299,7 +300,8 @@ class HazardAssessorTest {
     void of_two_gloves_and_two_kinds_of_air_one_step_asks_for_the_stricter_alone() {
         Invented invented = new Invented().solution("mist", MIST);
         invented.material("dcm", "liquid", "dichloromethane", Optional.empty(), Optional.empty());
-        invented.step("relax", mist("mist", "60 mL"), new Part.Bath("dcm", Optional.of(q("20 mm")), Optional.of(q("10 mm")), 1, Optional.empty(),
+        invented.step("relax", mist("mist", "60 mL"),
+                new Part.Bath("dcm", Optional.of(q("20 mm")), Optional.of(q("10 mm")), 1, Optional.empty(),
                 List.of(), Optional.empty(), 1, Optional.empty(), List.of(), Optional.empty(), Optional.empty()));
         List<String> wear = invented.derived().worked().care().get("relax").wear();
 

@@ -92,7 +92,8 @@ class HazardClassesTest {
     /** Annex VI names the nervous system for n-hexane; where it names nothing, the organ is not guessed. */
     @Test
     void organs_are_named_where_they_are_known() throws IOException {
-        Bottles bottles = with("our solvent: {name: Our solvent, form: liquid, hazards: known, classes: [{class: STOT RE 1, statement: H372, "
+        Bottles bottles = with("our solvent: {name: Our solvent, form: liquid, hazards: known, classes: [{class: STOT RE 1, statement: "
+                + "H372, "
                 + "source: sheet}], source: sheet, edition: '2026'}\n");
 
         assertThat(text("H372", ask(bottles, "n-hexane"))).contains("to organs (nervous system) through");

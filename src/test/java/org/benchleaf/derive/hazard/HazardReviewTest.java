@@ -64,8 +64,10 @@ class HazardReviewTest {
 
     /** What the thing is, or what is in it, is asked; what it is used with, for or against is not. Common practice, no source. */
     @ParameterizedTest
-    @ValueSource(strings = {"Gellan gel", "brush cleaner", "Brush with enzyme", "Sponge (saliva)", "enzyme sponge", "saliva swabs", "solvent syringe",
-        "tube of adhesive", "correction fluid", "Gel pad", "hand spray", "contaminated brush", "soiled spatula", "dry cleaning solvent", "Pinsel mit Leim",
+    @ValueSource(strings = {"Gellan gel", "brush cleaner", "Brush with enzyme", "Sponge (saliva)", "enzyme sponge", "saliva swabs",
+            "solvent syringe",
+        "tube of adhesive", "correction fluid", "Gel pad", "hand spray", "contaminated brush", "soiled spatula", "dry cleaning solvent",
+        "Pinsel mit Leim",
         "éponge imbibée", "Schwamm, getränkt", "adhesive cartridge", "weight filled with something"})
     void a_tool_that_says_what_it_holds_is_asked_for_it(String name) {
         assertThat(thing(name)).contains("HAZ-020");
@@ -80,8 +82,10 @@ class HazardReviewTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"spatula", "paste brush", "Goat-hair brush, wide", "gel spatula", "Brush for paste", "Goggles against solvents", "solvent-resistant gloves",
-        "Gloves (solvent proof)", "microspatula", "paintbrush", "paste bowl", "spray bottle", "Vacuum cleaner with HEPA filter", "fume hood or arm extraction",
+    @ValueSource(strings = {"spatula", "paste brush", "Goat-hair brush, wide", "gel spatula", "Brush for paste", "Goggles against solvents",
+            "solvent-resistant gloves",
+        "Gloves (solvent proof)", "microspatula", "paintbrush", "paste bowl", "spray bottle", "Vacuum cleaner with HEPA filter",
+        "fume hood or arm extraction",
         "Ziegenhaarpinsel", "dry cleaning sponge", "cotton swabs", "brush, dry", "Heated spatula", "syringe", "ink roller"})
     void a_tool_that_is_named_for_what_it_is_used_with_is_not_asked(String name) {
         assertThat(thing(name)).doesNotContain("HAZ-020");
@@ -109,7 +113,8 @@ class HazardReviewTest {
 
     /** A slip of copying, or a product of two things of which one was written: common practice, no source. */
     @ParameterizedTest
-    @CsvSource({"acetone, water, true", "Methyl cellulose in ethanol, methyl cellulose, true", "Ethanol denatured with methanol, ethanol, true",
+    @CsvSource({"acetone, water, true", "Methyl cellulose in ethanol, methyl cellulose, true",
+            "Ethanol denatured with methanol, ethanol, true",
         "Enzyme in isopropyl alcohol, amylase, true", "Ethyl alcohol, ethanol, false", "Benzyl alcohol, benzyl alcohol, false",
         "Propyl alcohol, propan-1-ol, false", "Cellulose ether, methyl cellulose, false", "Peroxide of hydrogen, hydrogen peroxide, false",
         "Limewater, calcium hydroxide, false", "Water with chalk, calcium carbonate, false"})
@@ -259,7 +264,8 @@ class HazardReviewTest {
     void the_stated_ph_of_a_material_hides_no_alkaline_liquid_that_it_is_dissolved_in() {
         Invented invented = new Invented();
         invented.materials.put("cellulose", new org.benchleaf.model.Material("cellulose", "Cellulose", "solid", "A size.",
-                Optional.of("methyl cellulose"), Optional.empty(), Optional.empty(), Optional.of(q("pH 7")), Optional.empty(), Optional.empty(),
+                Optional.of("methyl cellulose"), Optional.empty(), Optional.empty(), Optional.of(q("pH 7")), Optional.empty(),
+                Optional.empty(),
                 Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Set.of(), Optional.empty(),
                 Invented.PLACE));
         invented.solution("lime-water", new Recipe.Saturate("calcium-hydroxide", "deionised-water", q("20 °C")));

@@ -95,7 +95,9 @@ class OddCompositionsTest {
         Files.createDirectories(content.resolve("reference"));
         Files.writeString(content.resolve("reference/substances.yaml"), """
                 glycerol: {name: Glycerol, form: liquid, hazards: unknown, because: Its sheet is lost., source: sheet, edition: "2026"}
-                wheat starch: {name: Wheat starch, form: solid, hazards: known, classes: [{class: Resp. Sens. 1, statement: H334, source: sheet}], acidity: {is: neutral, source: sheet}, waste: adhesives, source: sheet, edition: "2026"}
+                wheat starch: {name: Wheat starch, form: solid, hazards: known, \
+                classes: [{class: Resp. Sens. 1, statement: H334, source: sheet}], acidity: {is: neutral, source: sheet}, \
+                waste: adhesives, source: sheet, edition: "2026"}
                 """);
         Messages messages = new Messages();
         Reference reference = ReferenceReader.read(content, messages);
@@ -139,7 +141,8 @@ class OddCompositionsTest {
         List<Recipe.Share> byVolume = List.of(new Recipe.Share("acetone", q("20 % v/v"), "acetone"),
                 new Recipe.Share("mystery", q("1 % v/v"), "mystery"));
         return invented.solution("thin", oneIn("mystery", 1000)).solution("thinner", oneIn("thin", 1000))
-                .solution("by-mass", new Recipe.Mix(byMass, "deionised-water")).solution("by-volume", new Recipe.Mix(byVolume, "deionised-water"))
+                .solution("by-mass", new Recipe.Mix(byMass, "deionised-water"))
+                .solution("by-volume", new Recipe.Mix(byVolume, "deionised-water"))
                 .solution("in-parts", new Recipe.Parts(new ArrayList<>(List.of(new Recipe.Portion("acetone", 3),
                         new Recipe.Portion("mystery", 1), new Recipe.Portion("deionised-water", 6))), true, false))
                 .solution("trace", new Recipe.Adjust("deionised-water", "mystery", StatedValue.of(q("pH 7"), "7"), Optional.empty()))

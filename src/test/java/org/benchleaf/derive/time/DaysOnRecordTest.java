@@ -40,7 +40,8 @@ class DaysOnRecordTest {
 
     @Test
     void nothing_is_compared_behind_a_wait_of_unknown_length_or_without_a_first_day() {
-        List<DayOnRecord> behind = week().step("gone", Map.of("takes", "1 h", "sign", "the wax is gone", "on", "2026-03-31"), List.of("rested"))
+        List<DayOnRecord> behind = week()
+                .step("gone", Map.of("takes", "1 h", "sign", "the wax is gone", "on", "2026-03-31"), List.of("rested"))
                 .step("last", Map.of("takes", "1 h", "on", "2026-03-31"), List.of("gone")).derived().worked().daysOnRecord();
         assertThat(behind).filteredOn(one -> one.planned().isEmpty()).extracting(DayOnRecord::step).containsExactly("gone", "last");
         List<DayOnRecord> without = new Invented().step("look", Map.of("takes", "1 h"), List.of())

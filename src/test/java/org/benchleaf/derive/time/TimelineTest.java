@@ -86,7 +86,8 @@ class TimelineTest {
     }
 
     private static Part.Bath bath(String margin, Optional<String> filling, Optional<String> changing, List<Quantity> each) {
-        return new Part.Bath("deionised-water", Optional.of(q(margin)), Optional.of(q("30 mm")), 3, Optional.empty(), each, Optional.empty(),
+        return new Part.Bath("deionised-water", Optional.of(q(margin)), Optional.of(q("30 mm")), 3, Optional.empty(), each,
+                Optional.empty(),
                 1, Optional.empty(), List.of(), filling.map(Invented::q), changing.map(Invented::q));
     }
 
