@@ -125,7 +125,6 @@ final class MarkdownGuard {
     }
 
     private Optional<Message> signs(int from, int end) {
-        int cells = 0;
         if (text.charAt(from) == '[' && text.substring(from, end).contains("]:") && ++definitions > MOST_DEFINITIONS) {
             return tooMany(from, end, "definitions of links");
         }
@@ -137,6 +136,11 @@ final class MarkdownGuard {
         if (work + blockSigns * blockLength > MOST_WORK) {
             return tooMany(from, end, "signs and lines without a blank line between");
         }
+        return leftOpen(from, end);
+    }
+
+    private Optional<Message> leftOpen(int from, int end) {
+        int cells = 0;
         for (int at = from; at < end; at++) {
             switch (text.charAt(at)) {
                 case '[' -> square++;

@@ -160,8 +160,6 @@ final class FieldReader {
         Optional<Part.Mist> mist = step.part(Part.Mist.class);
         Optional<Part.Chamber> chamber = step.part(Part.Chamber.class);
         Optional<Part.Fixing> fixing = step.part(Part.Fixing.class);
-        Optional<Part.Mend> mend = step.part(Part.Mend.class);
-        Optional<Part.Weighing> weighing = step.part(Part.Weighing.class);
         return switch (field) {
             case BATH_TEMPERATURE -> FieldFact.amount(bath.flatMap(Part.Bath::temperature));
             case BATH_PH_READ -> FieldFact.amount(span(bath.map(part -> Stream.of(part.of())).orElseGet(() -> facts.liquidsOf(step))
@@ -178,15 +176,23 @@ final class FieldReader {
             case CHAMBER_PACK -> FieldFact.text(chamber.map(Part.Chamber::pack));
             case CHAMBER_HUMIDITY -> FieldFact.amount(chamber.flatMap(Part.Chamber::humidity));
             case CHAMBER_LOOK_EVERY -> FieldFact.amount(chamber.flatMap(Part.Chamber::lookEvery));
+            case FIXING_METHOD -> fixing.map(Part.Fixing::method).map(FieldFact::text).orElseGet(() -> fixative(step));
+            case FIXING_RINSE -> FieldFact.amount(fixing.flatMap(Part.Fixing::rinse));
+            case FIXING_RINSES -> FieldFact.count(fixing.flatMap(Part.Fixing::rinses));
+            case FIXING_CLEAR_BY -> FieldFact.day(fixing.flatMap(Part.Fixing::clearBy));
+            default -> ofDryPart(field, step);
+        };
+    }
+
+    private Optional<FieldFact> ofDryPart(CaseField field, Step step) {
+        Optional<Part.Mend> mend = step.part(Part.Mend.class);
+        Optional<Part.Weighing> weighing = step.part(Part.Weighing.class);
+        return switch (field) {
             case SUPPORT_RIGID -> FieldFact.flag(step.part(Part.Support.class).filter(Part.Support::rigid).isPresent());
             case CLEANING_EXTRACTION ->
                     FieldFact.flag(step.part(Part.Cleaning.class).filter(Part.Cleaning::extraction).isPresent());
             case CLEANING_OPEN ->
                     FieldFact.flag(step.part(Part.Cleaning.class).filter(Part.Cleaning::openBrushing).isPresent());
-            case FIXING_METHOD -> fixing.map(Part.Fixing::method).map(FieldFact::text).orElseGet(() -> fixative(step));
-            case FIXING_RINSE -> FieldFact.amount(fixing.flatMap(Part.Fixing::rinse));
-            case FIXING_RINSES -> FieldFact.count(fixing.flatMap(Part.Fixing::rinses));
-            case FIXING_CLEAR_BY -> FieldFact.day(fixing.flatMap(Part.Fixing::clearBy));
             case HEAT_TEMPERATURE -> FieldFact.amount(step.part(Part.Heat.class).map(Part.Heat::temperature));
             case PRESSURE -> FieldFact.amount(step.part(Part.Press.class).flatMap(press -> pressure(step, press)));
             case PRESS_WEIGHTS -> FieldFact.count(step.part(Part.Press.class).map(Part.Press::weights));

@@ -16,6 +16,80 @@ import javax.imageio.ImageIO;
 /** Writes content of any number of cases, each with about 3 kB of front matter and 6 kB of prose, always the same. */
 public final class SyntheticContent {
 
+    private static final String FRONT = """
+            ---
+            title: Sheet %1$d of the harbour office
+            summary: A brown letterpress sheet, number %1$d of its set, is washed, dried and mended.
+            level: foundation
+            language: en
+            publication:
+              state: cleared
+              licence: CC-BY-4.0
+              strengths for the public: yes
+              permissions:
+                - {for: [treatment, teaching, text, pictures], from: owner, on: 2026-03-02}
+            object:
+              kind: broadside
+              technique: letterpress
+              made: {when: about 18%2$02d, evidence: the printer's imprint}
+              support: {paper: rag, grammage: %3$d g/m², thickness: 0.11 mm, grain: along the height}
+              size: {height: %4$d mm, width: %5$d mm}
+              media:
+                - {id: text, is: printing ink, colour: black}
+              private: {owner: Orla Quillfeather-%11$s, kept at: "Bay %1$d, shelf %6$s", people: [Ines Okonkwo-Hale]}
+            condition:
+              - {id: tide, what: tideline, where: lower third, side: recto, extent: %5$d mm, degree: marked}
+              - {id: t1, what: tear, where: right edge, side: recto, extent: %7$d mm, degree: moderate}
+            tests:
+              - {of: text, with: deionised-water, dwell: 24 h, result: stable}
+              - {of: text, with: paste, dwell: 24 h, result: stable}
+            proposal:
+              approved: 2026-03-02
+              steps: [testing, surface cleaning, washing, drying, mending]
+              risks: {washing: The sheet may grow., mending: The mends stay visible.}
+            solutions:
+              paste:
+                parts: {first: wheat-starch, second: deionised-water, parts: 1 + 5, by: mass, cooked: yes}
+                least: 100 g
+                keeps: 5 d
+            steps:
+              - {id: tests, kind: testing, do: Test every ink with every liquid., takes: 1 h to 2 h, until: no colour on the blotter}
+              - {id: brush, kind: surface cleaning, do: Brush both sides., takes: 20 min to 40 min, \
+            until: the brush stays clean, cleaning: {tools: [soft-brush]}, after: [tests]}
+              - id: wash
+                kind: washing
+                do: Lower the sheet on its carrier into the bath.
+                until: two baths in a row stay as clear as fresh water
+                bath: {of: deionised-water, depth: 25 mm, margin: 40 mm, baths: %8$d, each: 20 min, \
+            temperature: 21 °C, water: {source: deionised, pH: pH 5.9, conductivity: 1.2 µS/cm}}
+                support: {under: polyester-film, between: polyester-web, margin: 30 mm}
+                aim: take out soluble acid
+                instead: Washing on blotters would leave it patchy.
+                after: [brush]
+              - id: dry
+                kind: drying
+                do: Drain, blot, and lay the sheet between blotters under the boards.
+                until: the mass changes by less than 0.5 %% in a day
+                blotters: {changes: [15 min, 30 min, 1 h, 3 h, overnight], blotter: blotter-300, layers: 1}
+                press: {mass: %9$d kg, between: [polyester-web, felt], time: 3 d}
+                weighing: {dry: 9.6 g, wet: 24.4 g, restrained: 15.8 g, blotted for: 10 min}
+                after: [wash]
+              - id: mend
+                kind: mending
+                do: Bridge each tear from the back with torn strips of tissue.
+                until: no edge lifts in raking light
+                mend: {damages: [t1], tissue: kozo-5, with: paste, strip: 8 mm, lap: 5 mm, piece: 40 mm}
+                takes: 40 min to 70 min
+                after: [dry]
+            results:
+              - measure: pH
+                method: surface, flat electrode
+                places: [head, foot, centre]
+                before: [4.%10$d, 4.5, 4.4]
+                after: [7.3, 7.%10$d, 7.2]
+            reasons:
+              - {rule: last-bath-carries-calcium, step: wash, why: The sheet holds chalk.}
+            """;
     private static final int PROSE = 6_000;
     private static final List<String> SENTENCES = List.of(
             "The sheet had been folded twice and kept in a drawer near a stove.",
@@ -71,80 +145,7 @@ public final class SyntheticContent {
         Random random = new Random(number);
         int height = 200 + random.nextInt(300);
         int width = 150 + random.nextInt(200);
-        String front = """
-                ---
-                title: Sheet %1$d of the harbour office
-                summary: A brown letterpress sheet, number %1$d of its set, is washed, dried and mended.
-                level: foundation
-                language: en
-                publication:
-                  state: cleared
-                  licence: CC-BY-4.0
-                  strengths for the public: yes
-                  permissions:
-                    - {for: [treatment, teaching, text, pictures], from: owner, on: 2026-03-02}
-                object:
-                  kind: broadside
-                  technique: letterpress
-                  made: {when: about 18%2$02d, evidence: the printer's imprint}
-                  support: {paper: rag, grammage: %3$d g/m², thickness: 0.11 mm, grain: along the height}
-                  size: {height: %4$d mm, width: %5$d mm}
-                  media:
-                    - {id: text, is: printing ink, colour: black}
-                  private: {owner: Orla Quillfeather-%11$s, kept at: "Bay %1$d, shelf %6$s", people: [Ines Okonkwo-Hale]}
-                condition:
-                  - {id: tide, what: tideline, where: lower third, side: recto, extent: %5$d mm, degree: marked}
-                  - {id: t1, what: tear, where: right edge, side: recto, extent: %7$d mm, degree: moderate}
-                tests:
-                  - {of: text, with: deionised-water, dwell: 24 h, result: stable}
-                  - {of: text, with: paste, dwell: 24 h, result: stable}
-                proposal:
-                  approved: 2026-03-02
-                  steps: [testing, surface cleaning, washing, drying, mending]
-                  risks: {washing: The sheet may grow., mending: The mends stay visible.}
-                solutions:
-                  paste:
-                    parts: {first: wheat-starch, second: deionised-water, parts: 1 + 5, by: mass, cooked: yes}
-                    least: 100 g
-                    keeps: 5 d
-                steps:
-                  - {id: tests, kind: testing, do: Test every ink with every liquid., takes: 1 h to 2 h, until: no colour on the blotter}
-                  - {id: brush, kind: surface cleaning, do: Brush both sides., takes: 20 min to 40 min, \
-                until: the brush stays clean, cleaning: {tools: [soft-brush]}, after: [tests]}
-                  - id: wash
-                    kind: washing
-                    do: Lower the sheet on its carrier into the bath.
-                    until: two baths in a row stay as clear as fresh water
-                    bath: {of: deionised-water, depth: 25 mm, margin: 40 mm, baths: %8$d, each: 20 min, \
-                temperature: 21 °C, water: {source: deionised, pH: pH 5.9, conductivity: 1.2 µS/cm}}
-                    support: {under: polyester-film, between: polyester-web, margin: 30 mm}
-                    aim: take out soluble acid
-                    instead: Washing on blotters would leave it patchy.
-                    after: [brush]
-                  - id: dry
-                    kind: drying
-                    do: Drain, blot, and lay the sheet between blotters under the boards.
-                    until: the mass changes by less than 0.5 %% in a day
-                    blotters: {changes: [15 min, 30 min, 1 h, 3 h, overnight], blotter: blotter-300, layers: 1}
-                    press: {mass: %9$d kg, between: [polyester-web, felt], time: 3 d}
-                    weighing: {dry: 9.6 g, wet: 24.4 g, restrained: 15.8 g, blotted for: 10 min}
-                    after: [wash]
-                  - id: mend
-                    kind: mending
-                    do: Bridge each tear from the back with torn strips of tissue.
-                    until: no edge lifts in raking light
-                    mend: {damages: [t1], tissue: kozo-5, with: paste, strip: 8 mm, lap: 5 mm, piece: 40 mm}
-                    takes: 40 min to 70 min
-                    after: [dry]
-                results:
-                  - measure: pH
-                    method: surface, flat electrode
-                    places: [head, foot, centre]
-                    before: [4.%10$d, 4.5, 4.4]
-                    after: [7.3, 7.%10$d, 7.2]
-                reasons:
-                  - {rule: last-bath-carries-calcium, step: wash, why: The sheet holds chalk.}
-                """.formatted(number, 50 + random.nextInt(49), 60 + random.nextInt(60), height, width,
+        String front = FRONT.formatted(number, 50 + random.nextInt(49), 60 + random.nextInt(60), height, width,
                 (char) ('A' + random.nextInt(26)), 20 + random.nextInt(60), 2 + random.nextInt(3),
                 2 + random.nextInt(5), random.nextInt(9), inLetters(number));
         return front + picturesText(pictures) + "---\n\n" + prose(random, number);

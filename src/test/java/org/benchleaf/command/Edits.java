@@ -103,17 +103,6 @@ public final class Edits {
                     + (10 + random.nextInt(15)) + "}"));
             case EMBARGO -> change(file, text -> text.replaceFirst("  state: cleared\n",
                     "  state: cleared\n  withhold until: 2026-06-" + (10 + random.nextInt(15)) + "\n"));
-            case DAYS_PASS -> days = 1 + random.nextInt(20);
-            case TEMPLATE -> change(templates.resolve("page.ftl"), text -> text.replace("</body>", "\n</body>"));
-            case STYLE -> change(templates.resolve("style/base.css"), text -> text + "/* " + number + " */\n");
-            case MATERIAL -> change(content.resolve("materials/papers.yaml"), text -> text.replaceFirst(
-                    "A thin Japanese paper", "A thin Japanese paper, number " + number + ","));
-            case GLOSSARY -> change(content.resolve("glossary.yaml"), text -> text.replaceFirst(
-                    "Bathing a sheet", "Bathing sheet " + number));
-            case STUDIO -> change(content.resolve("studio.yaml"), text -> text.replaceFirst(
-                    "name: [^\n]*", "name: Studio " + number));
-            case SOURCES -> change(content.resolve("sources.yaml"), text -> text.replaceFirst(
-                    "Wheat starch paste", "Wheat starch paste " + number));
             case TABLE -> change(folder.resolve("waves.csv"), text -> text.replaceFirst(
                     "foot;\\d+", "foot;" + (6 + random.nextInt(3))));
             case TRANSLATION_REMOVED -> Files.deleteIfExists(folder.resolve("case.es.md"));
@@ -125,6 +114,24 @@ public final class Edits {
             }
             case FILE_TOUCHED -> change(file, text -> text);
             case MISTAKE -> change(file, text -> text + "\nIt took {wash.nonsense}.\n");
+            default -> editShared(kind);
+        }
+    }
+
+    private void editShared(Kind kind) throws IOException {
+        switch (kind) {
+            case DAYS_PASS -> days = 1 + random.nextInt(20);
+            case TEMPLATE -> change(templates.resolve("page.ftl"), text -> text.replace("</body>", "\n</body>"));
+            case STYLE -> change(templates.resolve("style/base.css"), text -> text + "/* " + number + " */\n");
+            case MATERIAL -> change(content.resolve("materials/papers.yaml"), text -> text.replaceFirst(
+                    "A thin Japanese paper", "A thin Japanese paper, number " + number + ","));
+            case GLOSSARY -> change(content.resolve("glossary.yaml"), text -> text.replaceFirst(
+                    "Bathing a sheet", "Bathing sheet " + number));
+            case STUDIO -> change(content.resolve("studio.yaml"), text -> text.replaceFirst(
+                    "name: [^\n]*", "name: Studio " + number));
+            case SOURCES -> change(content.resolve("sources.yaml"), text -> text.replaceFirst(
+                    "Wheat starch paste", "Wheat starch paste " + number));
+            default -> throw new IllegalArgumentException("no edit of this kind: " + kind);
         }
     }
 
