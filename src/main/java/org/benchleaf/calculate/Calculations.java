@@ -117,7 +117,7 @@ public final class Calculations {
      * @param of whose the figures are, such as {@code wash}; may be empty
      * @param worked the finished calculation
      */
-    public List<Figure> figures(String of, Outcome.Worked worked) {
+    List<Figure> figures(String of, Outcome.Worked worked) {
         Method method = worked.method();
         List<String> notes = new ArrayList<>(worked.notes());
         for (Method.Output output : method.outputs()) {

@@ -4,7 +4,6 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import org.benchleaf.model.Method;
 import org.benchleaf.quantity.Quantity;
 
@@ -52,11 +51,6 @@ public final class Inputs {
     /** These inputs and one quantity more, from where it is said. */
     public Inputs with(String key, Quantity value, Origin from) {
         return with(key, List.of(value), from);
-    }
-
-    /** These inputs and one quantity more, if there is one. */
-    public Inputs with(String key, Optional<Quantity> value, Origin from) {
-        return value.map(quantity -> with(key, quantity, from)).orElse(this);
     }
 
     /** These inputs and a list of quantities. */

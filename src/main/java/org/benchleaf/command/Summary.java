@@ -15,14 +15,14 @@ import org.benchleaf.run.Publishing;
 import org.benchleaf.run.Told;
 
 /** Words what a run of publishing came to, in a few lines that fit on one screen. */
-public final class Summary {
+final class Summary {
 
     private static final int MOST_KINDS = 12;
 
     private Summary() {
     }
 
-    public static List<String> of(Publishing.Outcome outcome, List<Path> sites, Optional<Path> templates, long nanos) {
+    static List<String> of(Publishing.Outcome outcome, List<Path> sites, Optional<Path> templates, long nanos) {
         List<String> lines = new ArrayList<>();
         if (!outcome.isNew()) {
             long errors = outcome.told().stream().filter(Told::isError).count();

@@ -59,7 +59,7 @@ public final class CaseComposition {
     }
 
     /** The same pages in each of the other languages of the case. */
-    public List<TranslatedPages> translated() {
+    List<TranslatedPages> translated() {
         return desk.treatment().translations().stream().map(this::in).toList();
     }
 

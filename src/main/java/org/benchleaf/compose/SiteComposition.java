@@ -64,7 +64,7 @@ public final class SiteComposition {
     }
 
     /** The library, the glossary and the search in each other language in which a case is told. */
-    public List<TranslatedPages> translated() {
+    List<TranslatedPages> translated() {
         return languages.stream().skip(1).map(this::in).toList();
     }
 

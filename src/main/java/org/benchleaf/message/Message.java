@@ -14,7 +14,7 @@ import java.util.Comparator;
 public record Message(Id id, Place place, String what, String why, String fix) {
 
     /** The order in which messages are told: by file, line, column, code. */
-    public static final Comparator<Message> READING_ORDER = Comparator
+    static final Comparator<Message> READING_ORDER = Comparator
             .comparing((Message message) -> message.place().file())
             .thenComparingInt(message -> message.place().line())
             .thenComparingInt(message -> message.place().column())

@@ -128,7 +128,7 @@ public enum BuildingBlock {
     }
 
     /** The fact that it rests on besides its fields, in words; empty where it asks only fields or another condition. */
-    public Optional<String> fact() {
+    Optional<String> fact() {
         return Optional.ofNullable(switch (this) {
             case KIND -> "kind of step";
             case PART -> "parts of the step";

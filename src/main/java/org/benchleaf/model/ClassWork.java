@@ -21,11 +21,6 @@ public enum ClassWork {
         this.word = word;
     }
 
-    /** The word as written in a class's file. */
-    public String word() {
-        return word;
-    }
-
     /** The name of the constant that tells how long it usually takes. */
     public String usual() {
         return word.replace(' ', '-');

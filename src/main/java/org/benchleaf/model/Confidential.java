@@ -36,7 +36,7 @@ public final class Confidential {
     }
 
     /** The names of the fields that are filled in, in alphabetical order. */
-    public Set<String> fields() {
+    Set<String> fields() {
         Set<String> fields = new TreeSet<>();
         secrets.forEach(secret -> fields.add(secret.field()));
         return fields;

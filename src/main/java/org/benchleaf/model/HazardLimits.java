@@ -40,7 +40,7 @@ public record HazardLimits(Limit alkaline, Limit acid, Limit drain, Limit weak, 
     }
 
     /** Whether the lower end of the pH counts as corrosive by itself. */
-    public boolean isAcid(Quantity ph) {
+    boolean isAcid(Quantity ph) {
         return ph.low() <= acid.value().value();
     }
 
@@ -50,7 +50,7 @@ public record HazardLimits(Limit alkaline, Limit acid, Limit drain, Limit weak, 
     }
 
     /** The same limits with another window for the drain. */
-    public HazardLimits draining(Limit window) {
+    HazardLimits draining(Limit window) {
         return new HazardLimits(alkaline, acid, window, weak, boiling, lowFlash, highFlash, spirit, benzene, named, counts,
                 graveCounts, muchUnknown, fireInAir, healthInAir);
     }

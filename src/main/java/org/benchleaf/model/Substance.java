@@ -61,7 +61,7 @@ public record Substance(String key, String name, List<String> synonyms, Optional
     }
 
     /** Whether someone who writes this means the row: its key, name, a synonym or its CAS number, in any letter case. */
-    public boolean isCalled(String words) {
+    boolean isCalled(String words) {
         String wanted = words.strip().toLowerCase(Locale.ROOT);
         return Stream.of(Stream.of(key, name), synonyms.stream(), cas.stream()).flatMap(one -> one)
                 .anyMatch(one -> one.toLowerCase(Locale.ROOT).equals(wanted));

@@ -18,7 +18,7 @@ public record Claim(int thing, int amount, int first, int last) {
     }
 
     /** Taken during one part only. */
-    public static Claim during(int part, int thing, int amount) {
+    static Claim during(int part, int thing, int amount) {
         return new Claim(thing, amount, part, part);
     }
 

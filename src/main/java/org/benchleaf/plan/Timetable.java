@@ -31,7 +31,7 @@ public record Timetable(Classroom classroom, List<List<Integer>> starts) {
     }
 
     /** The minute at which a station is done. */
-    public int end(int station) {
+    int end(int station) {
         return end(station, starts.get(station).size() - 1);
     }
 
@@ -45,7 +45,7 @@ public record Timetable(Classroom classroom, List<List<Integer>> starts) {
     }
 
     /** How much of the limits in which a sheet lies wet is used, in minutes over all stations. */
-    public int wetWaiting() {
+    int wetWaiting() {
         int sum = 0;
         for (int station = 0; station < starts.size(); station++) {
             for (TimeLimit limit : classroom.stations().get(station).limits()) {

@@ -18,7 +18,7 @@ public record TakenFile(String path, String size) {
     }
 
     /** A file with its size. */
-    public static TakenFile of(SiteFile file) {
+    static TakenFile of(SiteFile file) {
         return new TakenFile(file.path(), (file.bytes().length + KILO - 1) / KILO + " kB");
     }
 }

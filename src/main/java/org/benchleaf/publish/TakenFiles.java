@@ -22,7 +22,7 @@ public final class TakenFiles {
     }
 
     /** None at all. */
-    public static TakenFiles none() {
+    static TakenFiles none() {
         return new TakenFiles();
     }
 

@@ -1,7 +1,5 @@
 package org.benchleaf.science;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
@@ -48,15 +46,6 @@ public enum SaltHumidity {
             }
         }
         return Optional.empty();
-    }
-
-    /** The names of all salts, driest first. */
-    public static List<String> names() {
-        List<String> names = new ArrayList<>();
-        for (SaltHumidity each : values()) {
-            names.add(each.salt);
-        }
-        return List.copyOf(names);
     }
 
     /**

@@ -84,7 +84,7 @@ public final class Vapour {
      *
      * @throws OutsideRange if the temperature lies outside the range
      */
-    public static Quantity ethanolPressure(Quantity temperature) {
+    static Quantity ethanolPressure(Quantity temperature) {
         double kelvin = KELVIN + Require.within("temperature", temperature, 3.35, 96.35, Unit.CELSIUS,
                 "Poling, Prausnitz and O'Connell (2001), Antoine constants of ethanol");
         return Quantity.of(StrictMath.pow(10, 10.33675 - 1648.22 / (kelvin - 42.232)), Unit.PASCAL);

@@ -1,7 +1,5 @@
 package org.benchleaf.science;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
@@ -54,15 +52,6 @@ public enum WhitePoint {
     /** How it is written, as light and observer. */
     public String written() {
         return written;
-    }
-
-    /** All white points as they are written. */
-    public static List<String> names() {
-        List<String> names = new ArrayList<>();
-        for (WhitePoint each : values()) {
-            names.add(each.written);
-        }
-        return List.copyOf(names);
     }
 
     /** The tristimulus values of the perfect white. */

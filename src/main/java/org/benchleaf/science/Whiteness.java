@@ -25,7 +25,7 @@ public record Whiteness(Quantity whiteness, Quantity tint, Quantity brightness) 
      *
      * @throws OutsideRange if Y is 0
      */
-    public static Whiteness of(Colour.Tristimulus measured, Quantity whiteX, Quantity whiteY, Quantity tintFactor) {
+    static Whiteness of(Colour.Tristimulus measured, Quantity whiteX, Quantity whiteY, Quantity tintFactor) {
         double y = Require.aboveZero("xyz", measured.y(), Unit.NONE);
         double all = measured.xValue() + y + measured.zValue();
         double dx = whiteX.value() - measured.xValue() / all;

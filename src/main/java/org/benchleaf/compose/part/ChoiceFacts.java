@@ -35,7 +35,7 @@ public final class ChoiceFacts {
     }
 
     /** The same of every material of a preparation that a step of the case brings to its sheet. */
-    public List<Fact> of(Solution solution) {
+    List<Fact> of(Solution solution) {
         return facts(choice -> choice.id().equals(solution.id()));
     }
 

@@ -69,7 +69,7 @@ public record Clearance(LocalDate day, Audience audience, Set<Output> outputs, S
         }
 
         /** The permissions of which one is enough, beside that for the treatment itself. */
-        public List<Use> anyOf() {
+        List<Use> anyOf() {
             return anyOf;
         }
 
@@ -150,7 +150,7 @@ public record Clearance(LocalDate day, Audience audience, Set<Output> outputs, S
      * @param why a sentence that names what is withheld and for which reason
      * @param place where it is written
      */
-    public Clearance withRecipesWithheld(String why, Place place) {
+    Clearance withRecipesWithheld(String why, Place place) {
         return withoutRecipes(ConsentMessages.RECIPE_WITHHELD.at(place, "why", why)).withoutLoneParts();
     }
 
@@ -211,7 +211,7 @@ public record Clearance(LocalDate day, Audience audience, Set<Output> outputs, S
     }
 
     /** Whether an output may be printed. */
-    public boolean prints(Output output) {
+    boolean prints(Output output) {
         return printed.contains(output);
     }
 
@@ -247,7 +247,7 @@ public record Clearance(LocalDate day, Audience audience, Set<Output> outputs, S
     }
 
     /** Whether nothing at all may be produced. */
-    public boolean isClosed() {
+    boolean isClosed() {
         return outputs.isEmpty();
     }
 

@@ -136,7 +136,7 @@ public final class Sheet {
     }
 
     /** A block of running text with each glossary term linked where this page uses it first. */
-    public TextBlock linked(TextBlock block) {
+    TextBlock linked(TextBlock block) {
         return glossary.link(block);
     }
 

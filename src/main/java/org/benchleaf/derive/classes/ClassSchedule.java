@@ -25,7 +25,7 @@ public record ClassSchedule(CourseClass course, Floor floor, Timetable timetable
     /**
      * What one more of a thing that runs out would give, which takes a plan for each; empty where all follow the same card.
      */
-    public List<Planner.Gain> gains() {
+    List<Planner.Gain> gains() {
         return course.day().rhythm() == ClassDay.Rhythm.SAME_CARD ? List.of() : Planner.gains(timetable);
     }
 }

@@ -32,7 +32,7 @@ import org.benchleaf.quantity.Unit;
  * and changing it; a bath brought to its pH, the meter; melted wax, the hot plate; weight, boards and weights until they are
  * taken off, boards only where it bears on the whole sheet; two people, a second pair of hands; a hold, the supervisor.
  */
-public final class StationCut {
+final class StationCut {
 
     static final String HOOD = "hood";
     static final String METER = "pH meter";

@@ -69,12 +69,12 @@ public final class Job {
     }
 
     /** What the file states, else the constant. */
-    public Job given(String key, Optional<Quantity> written, Origin from, Constant otherwise) {
+    Job given(String key, Optional<Quantity> written, Origin from, Constant otherwise) {
         return written.map(value -> given(key, value, from)).orElseGet(() -> given(key, otherwise));
     }
 
     /** What the file states, else the usual value of the calculation itself. */
-    public Job given(String key, Optional<Quantity> written, Origin from) {
+    Job given(String key, Optional<Quantity> written, Origin from) {
         written.ifPresent(value -> given(key, value, from));
         return this;
     }
