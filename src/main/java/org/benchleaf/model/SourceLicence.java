@@ -29,7 +29,7 @@ public record SourceLicence(String words, Terms terms, Optional<String> keep, Li
     }
 
     /** Whether a retelling may be published without a permission. */
-    boolean allows() {
+    public boolean allows() {
         return terms == Terms.ALLOWS;
     }
 }
