@@ -77,7 +77,8 @@ class PageWordsTest {
         assertThat(KEY.matcher("what 'latex' holds; 'pH fresh:' under 'readings:'").results().map(found -> found.group(1)))
                 .containsExactly("pH fresh", "readings");
         assertThat(keys()).contains("pH fresh", "readings", "state", "bath").hasSizeGreaterThan(200);
-        assertThat(QUOTED.matcher("at step 'wash-1' for ‘paper’").results().map(found -> found.group(1))).containsExactly("wash-1", "paper");
+        assertThat(QUOTED.matcher("at step 'wash-1' for ‘paper’").results().map(found -> found.group(1)))
+                .containsExactly("wash-1", "paper");
     }
 
     private static void assertSpeaksInWords(Path content) throws IOException {

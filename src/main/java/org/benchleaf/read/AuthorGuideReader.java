@@ -15,7 +15,8 @@ public final class AuthorGuideReader {
     /** The guide that ships with the program. */
     public static AuthorGuide read() {
         return new AuthorGuide(OwnYaml.list(FIRST_CASE).stream().map(AuthorGuideReader::lesson).toList(),
-                TestWordsReader.read(), OwnYaml.list(END_POINTS).stream().map(AuthorGuideReader::endPoint).toList(), SourceLicenceReader.known(),
+                TestWordsReader.read(), OwnYaml.list(END_POINTS).stream().map(AuthorGuideReader::endPoint).toList(),
+                SourceLicenceReader.known(),
                 OwnYaml.list(FIGURES).stream().map(AuthorGuideReader::figure).toList());
     }
 

@@ -19,7 +19,8 @@ public final class TestWordsReader {
     }
 
     private static TestWords.WordSet set(OwnYaml row) {
-        TestWords.WordSet set = new TestWords.WordSet(row.text("key"), row.children("of").stream().map(TestWordsReader::indicator).toList(), row.texts("kinds"),
+        TestWords.WordSet set = new TestWords.WordSet(row.text("key"), row.children("of").stream().map(TestWordsReader::indicator).toList(),
+                row.texts("kinds"),
                 row.children("words").stream().map(TestWordsReader::word).toList());
         row.allRead();
         return set;

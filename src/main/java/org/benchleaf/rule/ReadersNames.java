@@ -20,7 +20,8 @@ final class ReadersNames {
 
     /** What stands under an id: a medium, the paper, a solution or a material; another word, such as an indicator, is its own name. */
     String of(String id) {
-        Optional<String> medium = treatment.object().media().stream().filter(one -> one.id().equals(id)).findFirst().map(ReadersNames::medium);
+        Optional<String> medium = treatment.object().media().stream().filter(one -> one.id().equals(id)).findFirst()
+                .map(ReadersNames::medium);
         Optional<String> solution = treatment.solution(id).map(Solution::name);
         return medium.or(() -> id.equals(Layer.PAPER) ? Optional.of("the paper") : Optional.empty())
                 .or(() -> solution.or(() -> liquids.material(id).map(Material::name)).map(name -> "‘" + name + "’")).orElse(id);

@@ -80,7 +80,8 @@ final class RuleBench {
     private Speaking speaking(Rule rule, Asked subject) {
         Message told = filled(rule, subject, rule.what(), rule.why(), rule.fix());
         return new Speaking(rule.id(), rule.weight(), rule.forTrainees(), rule.past(), subject.step().map(Step::id),
-                Optional.empty(), Speaking.Ground.NOT_KEPT, subject.place(), told.what(), read(rule.what(), subject), told.why(), told.fix());
+                Optional.empty(), Speaking.Ground.NOT_KEPT, subject.place(), told.what(), read(rule.what(), subject),
+                told.why(), told.fix());
     }
 
     /** The rule as a question about the facts that are missing. */
@@ -92,7 +93,8 @@ final class RuleBench {
         Message told = filled(rule, subject, what, rule.statement() + " " + rule.why(),
                 ground == Speaking.Ground.NOT_TOLD ? fix + " " + rule.fix() : fix);
         String read = "It cannot be told whether this rule is kept"
-                + subject.layer().map(layer -> " for " + names.of(layer.name())).orElse("") + ": " + MissingFact.read(missing, names::of) + ".";
+                + subject.layer().map(layer -> " for " + names.of(layer.name())).orElse("") + ": "
+                + MissingFact.read(missing, names::of) + ".";
         return new Speaking(rule.id(), rule.weight(), rule.forTrainees(), rule.past(), subject.step().map(Step::id),
                 Optional.empty(), ground, subject.place(), told.what(), read, told.why(), told.fix());
     }

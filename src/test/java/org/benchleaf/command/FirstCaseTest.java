@@ -67,7 +67,8 @@ class FirstCaseTest {
         Published.from(studio, folder.resolve("site"), "2026-11-25");
         Document page = Jsoup.parse(Files.readString(folder.resolve("site/cases/first/index.html")));
         // A tear of 30 mm under one strip: one piece.
-        assertThat(page.select("main").text().replace('\u00A0', ' ')).contains("A leaf out of an almanac").containsPattern("Pieces of tissue: 1\\b");
+        assertThat(page.select("main").text().replace('\u00A0', ' ')).contains("A leaf out of an almanac")
+                .containsPattern("Pieces of tissue: 1\\b");
         assertThat(folder.resolve("site/cases/first/steps.html")).exists();
         assertThat(folder.resolve("site/cases/first/preparation.html")).exists();
         assertThat(folder.resolve("site/cases/first/results.html")).exists();
