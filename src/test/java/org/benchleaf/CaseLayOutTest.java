@@ -153,8 +153,8 @@ class CaseLayOutTest {
      * one piece under and one over the sheet at each are 6; strips are 8 mm wide and at most 40 mm long.
      */
     @ParameterizedTest
-    @ValueSource(strings = {"blotter-300, 12, 600, 480", "blotter-300, 6, 100, 150", "polyester-web, 2, 472, 358", "polyester-web, 2, 600, 480",
-        "polyester-web, 6, 100, 150", "polyester-film, 1, 472, 358", "felt, 2, 600, 480", "kozo-5, 5, 40, 8", "sprayer, 1"})
+    @ValueSource(strings = {"blotter-300, 12, 600, 480", "blotter-300, 6, 100, 150", "polyester-web, 2, 472, 358",
+        "polyester-web, 2, 600, 480", "polyester-web, 6, 100, 150", "polyester-film, 1, 472, 358", "felt, 2, 600, 480", "kozo-5, 5, 40, 8", "sprayer, 1"})
     void counts_and_sizes_are_those_of_one_sheet(String row) {
         List<String> wanted = List.of(row.split(", "));
         assertThat(list("tide-table")).filteredOn(item -> item.id().equals(wanted.get(0))).extracting(item -> Stream.concat(

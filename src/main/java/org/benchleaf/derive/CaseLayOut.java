@@ -117,7 +117,8 @@ public final class CaseLayOut {
         Optional<PieceSize> blotter = using.stream().flatMap(step -> step.part(Part.Blotters.class).stream())
                 .filter(one -> one.blotter().filter(id::equals).isPresent()).findFirst()
                 .flatMap(any -> Pieces.asBought(library.materials().get(id)));
-        return laidOut(id, Kind.MATERIAL, using.stream().flatMap(step -> counted(step, id).stream()).findFirst().or(() -> figure("total." + id)),
+        return laidOut(id, Kind.MATERIAL, using.stream().flatMap(step -> counted(step, id).stream()).findFirst()
+                        .or(() -> figure("total." + id)),
                 mend.isPresent() ? rows.get("tissue").words() : "", using.stream().map(Step::id).toList())
                         .sized(blotter.or(() -> mend.flatMap(one -> Pieces.torn(one, library))));
     }

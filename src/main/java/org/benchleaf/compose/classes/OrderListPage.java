@@ -93,7 +93,8 @@ public final class OrderListPage implements ClassPageMaker {
         String name = desk.thing(sheet, order.material());
         return Optional.ofNullable(desk.desk().library().materials().get(order.material()))
                 .filter(any -> order.needed().value().dimension() == Dimension.COUNT).flatMap(Pieces::asBought)
-                .map(size -> sheet.words().say("class.sheets-of", "what", name, "size", ClassPreparationPage.size(sheet, size))).orElse(name);
+                .map(size -> sheet.words().say("class.sheets-of", "what", name, "size", ClassPreparationPage.size(sheet, size)))
+                .orElse(name);
     }
 
     private static String buy(Sheet sheet, ClassSupplies.Order order) {
@@ -101,8 +102,8 @@ public final class OrderListPage implements ClassPageMaker {
         if (order.isThere()) {
             return words.say("class.nothing-to-buy");
         }
-        return order.packs().map(packs -> order.pack().filter(Quantity.count(1)::equals).isPresent() ? ClassPreparationPage.count(sheet, packs.value())
-                        : words.say("class.packs", "n", (long) packs.value().value(), "pack",
+        return order.packs().map(packs -> order.pack().filter(Quantity.count(1)::equals).isPresent()
+                        ? ClassPreparationPage.count(sheet, packs.value()) : words.say("class.packs", "n", (long) packs.value().value(), "pack",
                                 sheet.numbers().written(order.pack().orElseThrow()).text()))
                 .orElseGet(() -> words.say("class.missing", "amount", order.missing().map(sheet::amount).map(Amount::text)
                         .orElseGet(() -> sheet.amount(order.needed()).text())));
