@@ -105,16 +105,20 @@ public final class TranslationCommand implements Callable<Integer> {
         Optional<StudioWordsFile> before = Files.exists(file) ? StudioWordsFile.read(content, file) : Optional.empty();
         Map<String, String> texts = LibraryTexts.byAddress(library);
         OriginalWords shown = new OriginalWords(library.studio().language());
-        write(file, new StudioWordsText(new StudioWordsUpdate(texts, before, shown), shown, before.isPresent() ? List.of() : head(tag)).text());
+        List<String> head = before.isPresent() ? List.of() : head(tag);
+        write(file, new StudioWordsText(new StudioWordsUpdate(texts, before, shown), shown, head).text());
         LibraryReader.read(content).words().stream().filter(part -> part.name().equals(tag))
                 .map(part -> CheckCommand.translated(StudioWords.of(part, texts))).forEach(spec.commandLine().getOut()::println);
         return DONE;
     }
 
     private static List<String> head(String tag) {
-        return List.of(" The studio's own words in '" + tag + "'. Write each behind its key, which is the text as the studio's files say it.",
-                " What is left empty is shown as it is. When these files have changed, run 'benchleaf translation --studio " + tag + "' again:",
-                " where one says something else by now, the older text stands above it (before:). Bring the words up to date, take that line",
+        return List.of(" The studio's own words in '" + tag
+                        + "'. Write each behind its key, which is the text as the studio's files say it.",
+                " What is left empty is shown as it is. When these files have changed, run 'benchleaf translation --studio " + tag
+                        + "' again:",
+                " where one says something else by now, the older text stands above it (before:). Bring the words up to date, take that"
+                        + " line",
                 " away, and run it once more.");
     }
 
