@@ -42,7 +42,8 @@ class IssuesFormTest {
 
     private Map<String, ClassPapers.Amount> amounts(String lines) throws IOException {
         ChangedContent.copy(Path.of("src/test/resources/sound/base"), home);
-        Files.writeString(home.resolve(ISSUES), "issues:\n  - number: 1\n    on: 2026-03-30\n    mark: \"941a863fa6d3\"\n    amounts:\n      "
+        Files.writeString(home.resolve(ISSUES),
+                "issues:\n  - number: 1\n    on: 2026-03-30\n    mark: \"941a863fa6d3\"\n    amounts:\n      "
                 + lines + "\n");
         CheckedLibrary checked = LibraryChecker.check(LibraryReader.read(home));
         assertThat(checked.messages().all()).noneMatch(message -> message.place().file().contains("issues"));
