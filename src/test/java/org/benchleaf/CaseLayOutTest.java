@@ -154,7 +154,8 @@ class CaseLayOutTest {
      */
     @ParameterizedTest
     @ValueSource(strings = {"blotter-300, 12, 600, 480", "blotter-300, 6, 100, 150", "polyester-web, 2, 472, 358",
-        "polyester-web, 2, 600, 480", "polyester-web, 6, 100, 150", "polyester-film, 1, 472, 358", "felt, 2, 600, 480", "kozo-5, 5, 40, 8", "sprayer, 1"})
+        "polyester-web, 2, 600, 480", "polyester-web, 6, 100, 150", "polyester-film, 1, 472, 358",
+        "felt, 2, 600, 480", "kozo-5, 5, 40, 8", "sprayer, 1"})
     void counts_and_sizes_are_those_of_one_sheet(String row) {
         List<String> wanted = List.of(row.split(", "));
         assertThat(list("tide-table")).filteredOn(item -> item.id().equals(wanted.get(0))).extracting(item -> Stream.concat(

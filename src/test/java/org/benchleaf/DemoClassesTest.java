@@ -223,19 +223,22 @@ class DemoClassesTest {
 
     /**
      * By hand, from the sheets of the class: lime is weighed on the bench balance, its 250 mL of water measured in the cylinder of that
-     * size; 54 mL of spirit and 80 mL of water in that of 100 mL; both solutions stand in bottles of 250 mL, portions go into the sprayers; a
-     * can for solvents and six of 25 L for 121.8 L of water; three buffers; for lime powder the technician wears a respirator. Common
+     * size; 54 mL of spirit and 80 mL of water in that of 100 mL; both solutions stand in bottles of 250 mL, portions go into the sprayers;
+     * a can for solvents and six of 25 L for 121.8 L of water; three buffers; for lime powder the technician wears a respirator. Common
      * practice, no source: what weighing, drawing off, filling, stirring, changing baths and cutting need.
      */
     @Test
     void what_preparing_and_collecting_needs_is_laid_out() {
         List<ClassSupplies.LaidOut> list = course("spring-course").supplies().layOut();
         assertThat(list).filteredOn(item -> item.kind() == ClassSupplies.Kind.MAKING)
-                .extracting(item -> item.id() + " " + item.words() + " " + (int) item.all().orElseThrow().value()).containsExactlyInAnyOrder(
-                        "bench balance  1", "250 mL measuring cylinder, class B  1", "100 mL measuring cylinder, class B  1", "bottle 250 mL 2",
-                        "weighing boat for each solid that is weighed 1", "stirring rod  1", "pipette to draw off with its filler, for the clear"
-                        + " part, and a clean bottle for it 1", "funnel to fill bottles 1", "rinse bottle with deionised water, and a beaker,"
-                        + " to rinse the electrode 1", "jug to fill trays 1", "bucket to empty trays into 1",
+                .extracting(item -> item.id() + " " + item.words() + " " + (int) item.all().orElseThrow().value())
+                .containsExactlyInAnyOrder(
+                        "bench balance  1", "250 mL measuring cylinder, class B  1", "100 mL measuring cylinder, class B  1",
+                        "bottle 250 mL 2",
+                        "weighing boat for each solid that is weighed 1", "stirring rod  1",
+                        "pipette to draw off with its filler, for the clear part, and a clean bottle for it 1", "funnel to fill bottles 1",
+                        "rinse bottle with deionised water, and a beaker, to rinse the electrode 1", "jug to fill trays 1",
+                        "bucket to empty trays into 1",
                         "scissors with a ruler, to cut pieces to size 1");
         assertThat(list).filteredOn(item -> item.kind() == ClassSupplies.Kind.BENCH)
                 .extracting(item -> item.id() + " " + item.words() + " " + (int) item.all().orElseThrow().value())
@@ -260,7 +263,8 @@ class DemoClassesTest {
     /** By hand: each of twelve stations has a paste brush and tweezers; the room has one boiler, plate, sieve and spoon for the paste. */
     @Test
     void paste_is_cooked_and_laid_with_what_is_laid_out() {
-        Map<String, Double> counts = course("tissue-and-paste").supplies().layOut().stream().filter(item -> Set.of("double boiler", "hot plate",
+        Map<String, Double> counts = course("tissue-and-paste").supplies().layOut().stream()
+                .filter(item -> Set.of("double boiler", "hot plate",
                 "fine sieve", "stirring spoon", "paste brush", "tweezers").contains(item.id())).collect(Collectors.toMap(
                         ClassSupplies.LaidOut::id, item -> item.all().orElseThrow().value()));
         assertThat(counts).isEqualTo(Map.of("double boiler", 1.0, "hot plate", 1.0, "fine sieve", 1.0, "stirring spoon", 1.0,

@@ -160,7 +160,8 @@ class PublishedTreatmentsTest {
         assertThat(results.text()).contains("as given 17.75").doesNotContain("17.8").doesNotContain("not reported")
                 .doesNotContain("meter is calibrated");
         assertThat(results.select("#findings-kept")).isEmpty();
-        assertThat(pages.get("cases/whatman-in-peroxide/index.html").text()).contains("Of no measure there are numbers both before and after");
+        assertThat(pages.get("cases/whatman-in-peroxide/index.html").text())
+                .contains("Of no measure there are numbers both before and after");
     }
 
     @Test

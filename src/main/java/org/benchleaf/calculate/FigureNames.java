@@ -15,8 +15,8 @@ import org.benchleaf.model.Step;
 final class FigureNames {
 
     static final Map<String, List<String>> NAMES = Map.ofEntries(
-            Map.entry("bath", List.of("volume", "total", "tray-volume", "tray-total", "record-total", "sheet-mass", "liquor", "held", "left",
-                    "filling-time", "change-time", "wet-time", "bath-time")),
+            Map.entry("bath", List.of("volume", "total", "tray-volume", "tray-total", "record-total", "sheet-mass", "liquor", "held",
+                    "left", "filling-time", "change-time", "wet-time", "bath-time")),
             Map.entry("mist", List.of("amount", "left-in-bottle", "vapour", "vapour-ppm", "vapour-lower-limit",
                     "vapour-exposure-limit")),
             Map.entry("chamber", List.of("amount", "left-in-bottle", "water", "vapour", "vapour-ppm", "vapour-lower-limit",

@@ -133,7 +133,8 @@ public final class TranslationCommand implements Callable<Integer> {
             return tell(errors);
         }
         if (checked.treatment().isEmpty()) {
-            request().refuse("the case '" + wanted.ofCase.name + "' says things that are not yet known; it can be translated when they are");
+            request().refuse("the case '" + wanted.ofCase.name
+                    + "' says things that are not yet known; it can be translated when they are");
             return CONTENT_HAS_ERRORS;
         }
         TreatmentCase treatment = checked.treatment().get();

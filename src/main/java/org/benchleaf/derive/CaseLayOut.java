@@ -38,7 +38,10 @@ public final class CaseLayOut {
         this.rows = library.reference().layOut();
     }
 
-    /** Materials by their kind and name, then weights, trays, boards, pipettes, the meter and what the case does not name; solutions stand on their own cards. */
+    /**
+     * Materials by their kind and name, then weights, trays, boards, pipettes, the meter and what the case does not name; solutions
+     * stand on their own cards.
+     */
     public static List<LaidOut> of(WorkedCase worked, Library library) {
         return new CaseLayOut(worked, library).list();
     }

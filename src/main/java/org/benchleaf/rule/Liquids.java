@@ -70,7 +70,8 @@ final class Liquids {
      * pH.
      */
     private boolean isLiquidByContents(Material material) {
-        boolean liquid = material.substance().map(reference.substances()::get).map(Substance::form).filter(LIQUID_FORMS::contains).isPresent();
+        boolean liquid = material.substance().map(reference.substances()::get).map(Substance::form)
+                .filter(LIQUID_FORMS::contains).isPresent();
         return material.isChemical() && !isOfKind(material, MaterialKind::isDry)
                 && (liquid || material.strength().isPresent() || material.ph().isPresent());
     }

@@ -94,7 +94,8 @@ record MissingFact(String told, String remedy, String read, List<String> named) 
 
     /** The liquid of a step that wets the sheet. */
     static MissingFact liquid() {
-        return new MissingFact("the liquid is not given", "Name the liquid with 'of:' under 'bath:' or 'mist:', or under 'uses:' of the step",
+        return new MissingFact("the liquid is not given",
+                "Name the liquid with 'of:' under 'bath:' or 'mist:', or under 'uses:' of the step",
                 "the liquid is not recorded");
     }
 

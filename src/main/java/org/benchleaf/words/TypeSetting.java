@@ -19,7 +19,8 @@ public final class TypeSetting {
     private static final Pattern BETWEEN_NUMBERS = Pattern.compile("(?<=\\d), (?=(?:pH[ \\u00a0\\u202f])?\\d)");
     /** A blank, or nothing behind a word, before a sign that a blank or the end follows. */
     private static final Pattern BEFORE_SIGN = Pattern.compile(
-            "[ \\u00a0](?=[:;!?»])|(?<=\\d)[ \\u00a0](?=%)|(?<=[\\p{L}\\p{N})\\]»%])(?=[:;!?](?:\\s|$))|(?<=\\S)(?=»)(?<![ \\u00a0\\u202f])");
+            "[ \\u00a0](?=[:;!?»])|(?<=\\d)[ \\u00a0](?=%)"
+                    + "|(?<=[\\p{L}\\p{N})\\]»%])(?=[:;!?](?:\\s|$))|(?<=\\S)(?=»)(?<![ \\u00a0\\u202f])");
     private static final Pattern BEHIND_QUOTE = Pattern.compile("(?<=«)[ \\u00a0]?(?!\\u202f)");
 
     private final String mark;

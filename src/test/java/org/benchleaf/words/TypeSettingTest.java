@@ -17,8 +17,10 @@ class TypeSettingTest {
     @ParameterizedTest
     @CsvSource(delimiter = '|', ignoreLeadingAndTrailingWhitespace = false, value = {
         "Méthode: somme|Méthode_: somme", "Méthode : somme|Méthode_: somme", "Que faire ?|Que faire_?", "Attention!|Attention_!",
-        "« juste » |«_juste_» ", "«juste»|«_juste_»", "a; b|a_; b", "déjà_: là|déjà_: là", "10:04|10:04", "https://a.b/c?d=1.5|https://a.b/c?d=1.5",
-        "0.5 g|0,5 g", "96 % v/v|96_% v/v", "-2.5 à +0.25|-2,5 à +0,25", "pH 4.4, pH 4.5, pH 7|pH 4,4_; pH 4,5_; pH 7", "75.9, 3.6|75,9_; 3,6",
+        "« juste » |«_juste_» ", "«juste»|«_juste_»", "a; b|a_; b", "déjà_: là|déjà_: là", "10:04|10:04",
+        "https://a.b/c?d=1.5|https://a.b/c?d=1.5",
+        "0.5 g|0,5 g", "96 % v/v|96_% v/v", "-2.5 à +0.25|-2,5 à +0,25", "pH 4.4, pH 4.5, pH 7|pH 4,4_; pH 4,5_; pH 7",
+        "75.9, 3.6|75,9_; 3,6",
         "2, 4 et 5|2, 4 et 5", "CC-BY-4.0|CC-BY-4.0", "CC BY 4.0|CC BY 4.0", "3.2.3.3|3.2.3.3", "12.5.|12,5.", "v1.2|v1.2"})
     void french_has_commas_and_narrow_spaces(String text, String expected) {
         String set = FRENCH.set(text.replace('_', '\u202f'));

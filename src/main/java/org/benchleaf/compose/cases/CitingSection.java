@@ -34,8 +34,10 @@ final class CitingSection {
         facts.add(Fact.of(words.say("cite.version"), words.say("cite.version-about", "version", reference.version())));
         for (Citing.Version version : versions) {
             int edition = versions.indexOf(version) + 1;
-            facts.add(Fact.of(words.say("cite.changed"), words.say(edition == versions.size() ? "cite.changed-now" : "cite.changed-on",
-                    "n", edition, "day", sheet.numbers().date(version.on()), "version", reference.version(), "changed", version.changed())));
+            facts.add(Fact.of(words.say("cite.changed"), words.say(
+                    edition == versions.size() ? "cite.changed-now" : "cite.changed-on",
+                    "n", edition, "day", sheet.numbers().date(version.on()),
+                    "version", reference.version(), "changed", version.changed())));
         }
         return new Section("cite", words.say("cite.heading"), Optional.empty(), List.of(new Facts(facts), new LinkList(List.of(
                 link("bib", "BibTeX", files), link("ris", "RIS", files), link("csl.json", "CSL-JSON", files)))));

@@ -135,7 +135,8 @@ final class PlainResults {
             String across = change.key().name().equals("across-change") ? "across-" : "";
             boolean height = change.key().name().equals("across-change") == turned;
             return words.say("plain.size", "side", words.say(height ? "plain.side-height" : "plain.side-width"),
-                    "other", words.say(height ? "plain.other-width" : "plain.other-height"), "before", length(change, across + "before"), "after", length(change, across + "after"));
+                    "other", words.say(height ? "plain.other-width" : "plain.other-height"),
+                    "before", length(change, across + "before"), "after", length(change, across + "after"));
         }
 
         private String length(Figure change, String input) {

@@ -122,7 +122,8 @@ final class RecordedDays {
 
     private String withWater(Step step, int baths, List<String> figures) {
         String told = words.count("record-days.bath", baths);
-        return figures.stream().flatMap(name -> desk.worked().figures().values().stream().filter(figure -> figure.key().of().equals(step.id())
+        return figures.stream().flatMap(name -> desk.worked().figures().values().stream()
+                .filter(figure -> figure.key().of().equals(step.id())
                         && figure.key().owner() == FigureKey.Owner.STEP && figure.key().name().equals(name))).findFirst()
                 .map(figure -> words.say("record-days.with-water", "baths", told, "volume", sheet.amount(figure).text())).orElse(told);
     }
@@ -147,7 +148,8 @@ final class RecordedDays {
     private String wait(TreatmentCase treatment, Step before, Step after, int days) {
         LocalDate from = before.on().get();
         LocalDate to = after.on().get();
-        String told = words.say("record-days.wait", "days", words.count("record-days.days", days), "before", title(before), "from", sheet.numbers().date(from),
+        String told = words.say("record-days.wait", "days", words.count("record-days.days", days),
+                "before", title(before), "from", sheet.numbers().date(from),
                 "after", title(after), "to", sheet.numbers().date(to));
         return treatment.steps().stream().flatMap(step -> step.part(Part.Fixing.class).flatMap(Part.Fixing::clearBy)
                         .filter(day -> day.isAfter(from) && !day.isAfter(to)).map(day -> words.say("record-days.wait-for",

@@ -48,7 +48,8 @@ final class TakingOff {
     private String risks(ComparedMaterial.Cell removed) {
         List<String> tested = SheetWords.tested(desk.treatment(), desk.library());
         List<String> moved = removed.with().stream().filter(substance -> tested.contains(SheetWords.moving(substance)))
-                .map(substance -> sheet.library().reference().substances().get(substance).name()).map(sheet.library().phrases()::of).toList();
+                .map(substance -> sheet.library().reference().substances().get(substance).name())
+                .map(sheet.library().phrases()::of).toList();
         return moved.isEmpty() ? "" : " " + words.say("off.moves", "substances", words.list(moved));
     }
 }

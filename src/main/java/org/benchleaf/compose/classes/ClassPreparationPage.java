@@ -72,7 +72,8 @@ public final class ClassPreparationPage implements ClassPageMaker {
                 .filter(any -> desk.course().papers().like().isPresent());
         List<Fact> facts = new ArrayList<>();
         sheets.flatMap(ClassSupplies.LaidOut::all).ifPresent(all -> facts.add(Fact.of(words.say("class.in-all"), count(sheet, all))));
-        sheets.flatMap(ClassSupplies.LaidOut::size).map(one -> size(sheet, one)).ifPresent(size -> facts.add(Fact.of(words.say("class.size-name"), size)));
+        sheets.flatMap(ClassSupplies.LaidOut::size).map(one -> size(sheet, one))
+                .ifPresent(size -> facts.add(Fact.of(words.say("class.size-name"), size)));
         desk.course().papers().like().ifPresent(like -> facts.add(Fact.of(words.say("class.like"), like)));
         List<List<RichText>> rows = desk.desk().treatment().steps().stream().takeWhile(step -> !desk.plan().steps().contains(step))
                 .map(step -> List.of(RichText.of(desk.step(sheet, step.id())), RichText.of(step.instruction()), RichText.of(step.takes()

@@ -103,8 +103,8 @@ public final class OrderListPage implements ClassPageMaker {
             return words.say("class.nothing-to-buy");
         }
         return order.packs().map(packs -> order.pack().filter(Quantity.count(1)::equals).isPresent()
-                        ? ClassPreparationPage.count(sheet, packs.value()) : words.say("class.packs", "n", (long) packs.value().value(), "pack",
-                                sheet.numbers().written(order.pack().orElseThrow()).text()))
+                        ? ClassPreparationPage.count(sheet, packs.value()) : words.say("class.packs",
+                                "n", (long) packs.value().value(), "pack", sheet.numbers().written(order.pack().orElseThrow()).text()))
                 .orElseGet(() -> words.say("class.missing", "amount", order.missing().map(sheet::amount).map(Amount::text)
                         .orElseGet(() -> sheet.amount(order.needed()).text())));
     }

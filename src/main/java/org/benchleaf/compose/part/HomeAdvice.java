@@ -60,8 +60,8 @@ public final class HomeAdvice {
         Studio studio = sheet.library().studio();
         List<Fact> lines = new ArrayList<>();
         if (!studio.contact().isEmpty()) {
-            lines.add(new Fact(words.say("home.ask"), RichText.of(studio.name() + words.say("list.colon")).then(RichText.joined("; ", studio.contact().stream()
-                    .map(sheet.library().phrases()::of).map(ContactLine::of).toList()))));
+            lines.add(new Fact(words.say("home.ask"), RichText.of(studio.name() + words.say("list.colon")).then(
+                    RichText.joined("; ", studio.contact().stream().map(sheet.library().phrases()::of).map(ContactLine::of).toList()))));
         }
         lines.add(Fact.of(words.say("home.ask"), words.say("home.ask-others")));
         return lines;

@@ -49,8 +49,8 @@ final class IssueMaker {
         stated.addAll(List.of(more));
         plan.source().papers().outcomes().forEach(one -> stated.addAll(List.of(one.at(), one.will(), one.metWhen(), one.must())));
         plan.starts().forEach(one -> stated.addAll(List.of(one.solution(), one.begin(), one.readyFor())));
-        plan.supplies().layOut().forEach(one -> stated.addAll(List.of(one.id(), one.all().map(Reading::of), one.words(), one.size().map(size ->
-                Reading.of(size.height()) + " × " + Reading.of(size.width())))));
+        plan.supplies().layOut().forEach(one -> stated.addAll(List.of(one.id(), one.all().map(Reading::of), one.words(),
+                one.size().map(size -> Reading.of(size.height()) + " × " + Reading.of(size.width())))));
         plan.supplies().vessels().forEach(one -> stated.addAll(List.of(one.solution(), one.count(), one.each().map(Reading::of))));
         for (Step step : plan.steps()) {
             stated.addAll(List.of(step.id(), step.instruction(), step.see(), step.watch(), step.ifNot(), step.until(),

@@ -30,8 +30,10 @@ class PlainResultsTest {
         assertThat(SAID.get("tide-table")).contains("The surface of the sheet was acid, pH 4.4, before the treatment and neither "
                 + "acid nor alkaline, pH 7.2, after it, the average of 5 places. One whole step lower on the scale of pH is ten times as "
                 + "acid.");
-        assertThat(SAID.get("lock-plan")).contains("Height of waves: 19 mm before the treatment and 1 mm after it, the average of 4 places.");
-        assertThat(SAID.get("parish-map")).contains("Height of folds: 19 mm before the treatment and 2 mm after it, the average of 5 places.");
+        assertThat(SAID.get("lock-plan"))
+                .contains("Height of waves: 19 mm before the treatment and 1 mm after it, the average of 4 places.");
+        assertThat(SAID.get("parish-map"))
+                .contains("Height of folds: 19 mm before the treatment and 2 mm after it, the average of 5 places.");
     }
 
     @Test

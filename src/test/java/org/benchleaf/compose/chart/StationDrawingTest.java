@@ -87,7 +87,8 @@ class StationDrawingTest {
     /** The class of six washes, with a panel beside each tray; that of twelve only mends. */
     @Test
     void a_station_of_a_class_has_a_tray_only_where_it_bathes() {
-        assertThat(plain(drawing("cases/tide-table/class-spring-course-stations.html", "station-1-drawing").description())).contains("tray");
+        assertThat(plain(drawing("cases/tide-table/class-spring-course-stations.html", "station-1-drawing").description()))
+                .contains("tray");
         assertThat(plain(drawing("cases/tide-table/class-tissue-and-paste-stations.html", "station-1-drawing").description()))
                 .doesNotContainIgnoringCase("tray").contains("Paste brush");
     }

@@ -147,7 +147,8 @@ class ComparedPageTest {
         TreatmentCase tide = DemoSite.worked("tide-table", LIBRARY).source();
 
         assertThat(chosen(tide, "wash")).containsExactly("Water with calcium hydroxide", "Polyester film", "Spun-bonded polyester web");
-        assertThat(chosen(tide, "mend")).containsExactly("Wheat starch paste", "Kozo tissue", "Spun-bonded polyester web", "Blotting paper");
+        assertThat(chosen(tide, "mend"))
+                .containsExactly("Wheat starch paste", "Kozo tissue", "Spun-bonded polyester web", "Blotting paper");
         assertThat(chosen(tide, "dry")).containsExactly("Blotting paper", "Spun-bonded polyester web", "Felt");
     }
 
