@@ -88,7 +88,8 @@
   <ul>
     <#-- A page that was taken along offers itself no more. -->
     <#list sections?filter(section -> section.id != "take-along") as section>
-    <li><a href="#${section.id}">${section.heading}</a></li>
+    <#-- What was measured may bear the name of a term, which leads to the glossary. -->
+    <li><a href="#${section.id}"<#if section.id?starts_with("section-result")> aria-label="${frame.words.contents}: ${section.heading}"</#if>>${section.heading}</a></li>
     </#list>
   </ul>
 </nav>

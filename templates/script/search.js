@@ -184,7 +184,7 @@
     return { asks: asks, found: all.slice(0, ENOUGH) };
   }
 
-  /* The sentence that holds most of the words, of those the shortest that is no mere heading; and how near to each other they stand. */
+  /* The sentence that holds most of the words, of those the shortest that is no mere heading or question; and how near to each other they stand. */
   function nearest(texts, asks) {
     var best = { text: "", held: 0, short: true };
     texts.forEach(function (text) {
@@ -193,7 +193,7 @@
         var root = word.slice(0, Math.max(3, word.length - 2));
         return inside.some(function (each) { return each.startsWith(root); });
       }).length;
-      var short = inside.length < SHORTEST_SENTENCE;
+      var short = inside.length < SHORTEST_SENTENCE || /[?\u061f]$/.test(text);
       if (held > best.held || held === best.held && held > 0 && (short === best.short ? text.length < best.text.length : best.short)) {
         best = { text: text, held: held, short: short };
       }

@@ -73,7 +73,7 @@ class TranslatedClassesTest {
         assertThat(page.text()).contains("descend une feuille brumisée sur son support dans le bain", "six postes au lieu de cinq",
                 "formateur du cours");
         assertThat(page(FOLDER + "class-spring-course-stations.html").text())
-                .contains("Lavage : changement de bain 2", "stagiaire du poste 2");
+                .contains("Lavage\u202f: changement de bain 2", "stagiaire du poste 2");
     }
 
     @Test

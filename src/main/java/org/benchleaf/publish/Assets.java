@@ -45,7 +45,8 @@ final class Assets {
     /** Comments and the room around rules are for those who read the sources; a reader's phone need not fetch them. */
     private static String packed(String css) {
         return css.replaceAll("(?s)/\\*.*?\\*/", "").replaceAll("(?m)^\\s+", "").replaceAll("\n{2,}", "\n")
-                .replace(" { ", "{").replace("; }", "}").replaceAll("([;{}])\n", "$1").replaceAll("(?<=[a-z]): ", ":");
+                .replace(" { ", "{").replace("; }", "}").replaceAll("([;{}])\n", "$1").replaceAll("(?<=[a-z]): ", ":")
+                .replace("} }", "}}").replace(", ", ",");
     }
 
     /** The calculations as a script, compiled when the program was built; it holds nothing of the content. */

@@ -58,7 +58,7 @@ public record GlossaryTerms(Pattern pattern, Map<String, String> ids) {
         String any = byLetter.entrySet().stream().map(letter -> Pattern.quote(letter.getKey()) + letter.getValue().stream()
                 .map(form -> Pattern.quote(form.substring(letter.getKey().length()))).collect(Collectors.joining("|", "(?:", ")")))
                 .collect(Collectors.joining("|"));
-        return new GlossaryTerms(Pattern.compile("(?<![\\p{L}\\p{N}-])(?:" + any + ")(?![\\p{L}\\p{N}-])",
+        return new GlossaryTerms(Pattern.compile("(?<![\\p{L}\\p{M}\\p{N}-])(?:" + any + ")(?![\\p{L}\\p{M}\\p{N}-])",
                 Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE), ids);
     }
 

@@ -182,7 +182,12 @@ final class AuthorGuidePages {
         Words words = sheet.words();
         return new Table("weighed-table", words.say("writing.weighed-written"), words.columns("writing.of-what", "writing.of-substance",
                 "writing.of-name"), desk.library().reference().compared().stream().map(one -> List.of(RichText.of(one.name()),
-                        code(one.substances().stream().sorted().toList()), code(one.named()))).toList(), Optional.empty());
+                        codeOrNone(words, one.substances().stream().sorted().toList()), codeOrNone(words, one.named()))).toList(),
+                Optional.empty());
+    }
+
+    private static RichText codeOrNone(Words words, List<String> written) {
+        return written.isEmpty() ? RichText.of(words.say("writing.not-by-this")) : code(written);
     }
 
     private Table classes(Sheet sheet) {

@@ -17,7 +17,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 class GlossaryLinksTest {
 
     private static final GlossaryTerms TERMS = new GlossaryTerms(
-            Pattern.compile("(?<![\\p{L}\\p{N}-])(?:wheat starch paste|pastes|paste|pH)(?![\\p{L}\\p{N}-])",
+            Pattern.compile("(?<![\\p{L}\\p{M}\\p{N}-])(?:wheat starch paste|pastes|paste|pH)(?![\\p{L}\\p{M}\\p{N}-])",
                     Pattern.CASE_INSENSITIVE),
             Map.of("wheat starch paste", "wheat-paste", "paste", "paste", "pastes", "paste", "ph", "ph"));
 
