@@ -1,7 +1,9 @@
 package org.benchleaf.compose.cases;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -30,6 +32,8 @@ import org.benchleaf.page.Opening;
 import org.benchleaf.page.Page;
 import org.benchleaf.page.Section;
 import org.benchleaf.page.Table;
+import org.benchleaf.page.Working;
+import org.benchleaf.page.WorkingList;
 import org.benchleaf.text.RichText;
 import org.benchleaf.words.StepTitle;
 import org.benchleaf.words.Words;
@@ -95,7 +99,19 @@ public final class PreparationPage implements CasePageMaker {
         List<Block> blocks = new ArrayList<>(List.of(new Table("lay-out-table", words.say("class.lay-out-caption"),
                 words.columns("class.thing", "class.amount", "class.for"), rows, Optional.empty())));
         new StationDrawing(sheet, desk).make("lay-out-drawing", placed).ifPresent(blocks::add);
+        List<Working> cuts = cuts(sheet, desk);
+        if (!cuts.isEmpty()) {
+            blocks.add(new WorkingList(words.say("prepare.cuts"), cuts));
+        }
         return Optional.of(new Section("lay-out", words.say("prepare.lay-out"), Optional.empty(), blocks));
+    }
+
+    /** How the sizes of what is cut were worked out; what two steps cut alike, once. */
+    private static List<Working> cuts(Sheet sheet, CaseDesk desk) {
+        Map<String, Working> cuts = new LinkedHashMap<>();
+        desk.worked().figures().values().stream().filter(figure -> figure.method().equals("cut-size"))
+                .forEach(figure -> cuts.putIfAbsent(figure.label() + figure.value(), new WorkingMaker(sheet).make(figure)));
+        return List.copyOf(cuts.values());
     }
 
     private static String name(Sheet sheet, CaseDesk desk, ClassSupplies.LaidOut item) {

@@ -6,9 +6,12 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.benchleaf.calculate.Figure;
 import org.benchleaf.calculate.FigureKey;
 import org.benchleaf.compose.part.CaseDesk;
 import org.benchleaf.compose.part.Sheet;
+import org.benchleaf.compose.part.WorkingMaker;
 import org.benchleaf.derive.time.DayOnRecord;
 import org.benchleaf.model.Part;
 import org.benchleaf.model.Step;
@@ -17,6 +20,8 @@ import org.benchleaf.page.Block;
 import org.benchleaf.page.Prose;
 import org.benchleaf.page.Section;
 import org.benchleaf.page.Table;
+import org.benchleaf.page.Working;
+import org.benchleaf.page.WorkingList;
 import org.benchleaf.text.RichText;
 import org.benchleaf.words.StepTitle;
 import org.benchleaf.words.Words;
@@ -46,13 +51,17 @@ final class RecordedDays {
             told.add(whole());
             wait(desk.treatment()).ifPresent(told::add);
         }
-        desk.treatment().steps().forEach(step -> baths(step).ifPresent(told::add));
+        desk.treatment().steps().forEach(step -> bathsWithWater(step).ifPresent(told::add));
         if (told.isEmpty()) {
             return Optional.empty();
         }
         List<Block> blocks = new ArrayList<>(List.of(new Prose(told.stream().map(Prose.Passage::paragraph).toList())));
         if (several) {
             blocks.add(table());
+        }
+        List<Working> workings = workings();
+        if (!workings.isEmpty()) {
+            blocks.add(new WorkingList(words.say("record-days.workings"), workings));
         }
         return Optional.of(new Section("record", words.say("record-days.heading"), Optional.of(words.say("record-days.lead")), blocks));
     }
@@ -112,20 +121,44 @@ final class RecordedDays {
                 : words.count(later < 0 ? "record-days.earlier" : "record-days.later", (int) Math.abs(later));
     }
 
-    /** Told where as many baths as are on record were not planned, with the water of each. */
+    /** Told where as many baths as are on record were not planned. */
     Optional<String> baths(Step step) {
-        return step.part(Part.Bath.class).flatMap(bath -> bath.onRecord().filter(read -> read != bath.baths())
-                .map(read -> words.say("record-days.baths", "step", title(step), "planned",
-                        withWater(step, bath.baths(), List.of("tray-total", "total")), "read",
-                        withWater(step, read, List.of("record-total")))));
+        return baths(step, Optional.empty(), Optional.empty());
     }
 
-    private String withWater(Step step, int baths, List<String> figures) {
+    /** The same with the water of each, whose workings stand on this page. */
+    private Optional<String> bathsWithWater(Step step) {
+        return baths(step, waterPlanned(step), waterOnRecord(step));
+    }
+
+    private Optional<String> baths(Step step, Optional<Figure> planned, Optional<Figure> onRecord) {
+        return step.part(Part.Bath.class).flatMap(bath -> bath.onRecord().filter(read -> read != bath.baths())
+                .map(read -> words.say("record-days.baths", "step", title(step), "planned", withWater(bath.baths(), planned),
+                        "read", withWater(read, onRecord))));
+    }
+
+    private String withWater(int baths, Optional<Figure> water) {
         String told = words.count("record-days.bath", baths);
-        return figures.stream().flatMap(name -> desk.worked().figures().values().stream()
-                .filter(figure -> figure.key().of().equals(step.id())
-                        && figure.key().owner() == FigureKey.Owner.STEP && figure.key().name().equals(name))).findFirst()
-                .map(figure -> words.say("record-days.with-water", "baths", told, "volume", sheet.amount(figure).text())).orElse(told);
+        return water.map(figure -> words.say("record-days.with-water", "baths", told, "volume", sheet.amount(figure).text())).orElse(told);
+    }
+
+    private Optional<Figure> waterPlanned(Step step) {
+        return figure(step, "tray-total").or(() -> figure(step, "total"));
+    }
+
+    private Optional<Figure> waterOnRecord(Step step) {
+        return figure(step, "record-total");
+    }
+
+    private Optional<Figure> figure(Step step, String name) {
+        return desk.worked().figures().values().stream().filter(figure -> figure.key().of().equals(step.id())
+                && figure.key().owner() == FigureKey.Owner.STEP && figure.key().name().equals(name)).findFirst();
+    }
+
+    private List<Working> workings() {
+        WorkingMaker maker = new WorkingMaker(sheet);
+        return desk.treatment().steps().stream().filter(step -> baths(step).isPresent())
+                .flatMap(step -> Stream.concat(waterOnRecord(step).stream(), waterPlanned(step).stream())).map(maker::make).toList();
     }
 
     /**

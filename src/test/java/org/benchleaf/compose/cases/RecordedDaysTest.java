@@ -27,8 +27,12 @@ class RecordedDaysTest {
     }
 
     @Test
-    void the_baths_on_record_stand_beside_those_planned_with_the_water_of_each() {
-        assertThat(time("tide-table")).contains("Washing: 4 baths, 23 L of water on record; planned: 3 baths, 17 L of water.");
+    void the_baths_on_record_stand_beside_those_planned_among_the_results_with_the_water_of_each() {
+        assertThat(time("tide-table")).contains("Washing: 4 baths on record; planned: 3 baths.");
+        assertThat(DemoSite.made().cases().stream().flatMap(pages -> pages.pages().stream())
+                .filter(page -> page.path().equals("cases/tide-table/results.html")).findFirst().orElseThrow().blocks().toString()
+                .replaceAll("[\u00a0\u202f]", " "))
+                .contains("Washing: 4 baths, 23 L of water on record; planned: 3 baths, 17 L of water.");
     }
 
     @Test
