@@ -89,7 +89,8 @@ public final class PartFigures implements Part.Kinds<Map<String, Figure>> {
         Optional.ofNullable(made.get(id(part, "tray-total"))).or(() -> Optional.ofNullable(made.get(id(part, "total"))))
                 .ifPresent(total -> bench.uses().add(new Uses.Use(part.of(), step.id(), true, total,
                         bench.scale().trayfuls(part.baths(), trays), bench.scale().fillings(part.baths(), trays))));
-        part.onRecord().filter(run -> run != planned).ifPresent(run -> made.putAll(bench.ledger().work(tray
+        // What was read belongs to the sheet of the case, not to those of a class.
+        part.onRecord().filter(run -> run != planned && bench.scale().isOne()).ifPresent(run -> made.putAll(bench.ledger().work(tray
                 .map(one -> bathJob(part, run, one.height(), one.width(), Job.STUDIO, trays).given("margin", bench.constant("no-margin")))
                 .orElseGet(() -> bathJob(part, run, size.height(), size.width(), Job.CASE_FILE, trays)
                         .given("margin", part.margin().get(), Job.CASE_FILE))
