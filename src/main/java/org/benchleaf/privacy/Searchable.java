@@ -50,7 +50,8 @@ public final class Searchable {
         return elsewhere.hold(inner.bytes()) ? List.of() : readings(inner.bytes(), Readings.isText(inner.bytes()), elsewhere);
     }
 
-    SiteFile file() {
+    /** The file as it is. */
+    public SiteFile file() {
         return file;
     }
 

@@ -7,8 +7,8 @@ import java.util.stream.Collectors;
 import org.benchleaf.publish.SiteFile;
 
 /**
- * The texts of files that are searched by themselves, so that they need not be searched once more where they stand whole inside
- * another file: a style or a script in a page that can be taken away, a file in an archive.
+ * The texts of files that are searched by themselves for the same values, so that they need not be searched once more where they
+ * stand whole inside another file: a style or a script in a page that can be taken away, a file in an archive.
  */
 public final class SearchedTexts {
 

@@ -64,6 +64,7 @@ public final class ContentStages implements Stages {
     private final List<Path> cases;
     private Map<String, Confidential> values;
     private List<SiteFile> assets;
+    private List<Searchable> takenAlong;
     private volatile PrivateScan others;
 
     private ContentStages(Path content, Optional<Path> templates, LocalDate day) {
@@ -256,10 +257,21 @@ public final class ContentStages implements Stages {
         /** No page of the case may hold private values, its own or another's; what goes to the site's own pages neither. */
         private void scan(List<SiteFile> files, CaseCard card, Messages said) {
             PrivateScan all = own.with(others().without(draft.id()));
-            SearchedTexts elsewhere = SearchedTexts.of(Stream.concat(assets().stream(), files.stream()).toList());
+            List<Searchable> aside = takenAlong();
+            // Where they belong to all cases, they are searched for whole names alone.
+            aside.forEach(file -> own.scan(file).forEach(said::add));
+            SearchedTexts elsewhere = SearchedTexts.of(Stream.concat(aside.stream().map(Searchable::file), files.stream()).toList());
             Stream.concat(files.stream(), Stream.of(SiteFile.text(card.path(), card.toString())))
                     .forEach(file -> all.scan(Searchable.of(file, elsewhere)).forEach(said::add));
         }
+    }
+
+    /** The shared files, made ready to be searched once for all cases; none where nothing that holds them is taken away. */
+    private synchronized List<Searchable> takenAlong() {
+        if (takenAlong == null) {
+            takenAlong = forms().isEmpty() ? List.of() : assets().stream().map(Searchable::of).toList();
+        }
+        return takenAlong;
     }
 
     /** Adds pages in another language, and returns what the search knows of them. */

@@ -7,6 +7,7 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import org.benchleaf.ChangedContent;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -87,6 +88,19 @@ class TemplatesTest {
         Said said = publish("--templates", look.toString());
         assertThat(said.code()).isEqualTo(1);
         assertThat(said.err()).contains("look/style/zz.css: error SITE-041");
+    }
+
+    @Test
+    void a_script_that_is_taken_away_with_a_case_has_no_part_of_a_name_in_it() throws IOException {
+        Files.writeString(content.resolve("studio.yaml"), "take along: [one file, zip]\n", StandardOpenOption.APPEND);
+        Path script = look.resolve("script/disclosure.js");
+        String before = Files.readString(script);
+        Files.writeString(script, before + "/* as Mrs Brandreth-Voss asked */\n");
+        Said said = publish("--templates", look.toString());
+        assertThat(said.code()).isEqualTo(1);
+        assertThat(said.err()).contains("LEAK-001");
+        Files.writeString(script, before);
+        assertThat(publish("--templates", look.toString()).code()).isZero();
     }
 
     @Test
