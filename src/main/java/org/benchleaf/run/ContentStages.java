@@ -98,7 +98,12 @@ public final class ContentStages implements Stages {
     public String seed(String caseId) {
         Set<String> classes = common.library().classes().stream().filter(course -> course.caseId().equals(caseId))
                 .flatMap(course -> Stream.of(course.id() + ".yaml", course.id() + ".issues.yaml")).collect(Collectors.toSet());
-        return seed + (classes.isEmpty() ? "" : shared.ofClasses(classes));
+        return ofPages() + (classes.isEmpty() ? "" : shared.ofClasses(classes));
+    }
+
+    /** The installed site keeps the shared files as files; every other form holds them inside. */
+    private String ofPages() {
+        return forms().stream().allMatch(Studio.TakeAlong.INSTALLED::equals) ? seed : seed + shared.ofAssets();
     }
 
     @Override
@@ -378,7 +383,7 @@ public final class ContentStages implements Stages {
         return Optional.of(new Bundles() {
             @Override
             public String key() {
-                return seed + day + new TreeSet<>(forms);
+                return ofPages() + day + new TreeSet<>(forms);
             }
 
             @Override

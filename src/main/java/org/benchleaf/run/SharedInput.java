@@ -19,7 +19,7 @@ import org.benchleaf.read.LibraryReader;
 final class SharedInput {
 
     private static final String CLASSES = "classes";
-    /** Folders of templates that become files of their own; pages only name these. */
+    /** Folders of templates that become files of their own; pages only name these, what is taken away holds them. */
     private static final Set<String> ASSETS = Set.of("style", "script", "drawing");
 
     private final Path content;
@@ -27,6 +27,7 @@ final class SharedInput {
     private final SortedMap<Path, String> stood = new TreeMap<>();
     private final SortedMap<Path, String> classes = new TreeMap<>();
     private final String mark;
+    private final String assets;
 
     private SharedInput(Path content, Optional<Path> templates) {
         this.content = content;
@@ -39,13 +40,20 @@ final class SharedInput {
         });
         hashes.keySet().removeAll(classes.keySet());
         String ofContent = ContentHash.of("", content, hashes);
-        this.mark = templates.map(folder -> templates(ofContent, folder)).orElse(ofContent);
+        SortedMap<Path, String> look = templates.map(folder -> hashes(folder, path -> true)).orElseGet(TreeMap::new);
+        this.mark = templates.map(folder -> ContentHash.of(ofContent, folder, only(look, file -> !isAsset(folder, file))))
+                .orElse(ofContent);
+        this.assets = templates.map(folder -> ContentHash.of("", folder, only(look, file -> isAsset(folder, file)))).orElse("");
     }
 
-    private String templates(String seed, Path folder) {
-        SortedMap<Path, String> hashes = hashes(folder, path -> true);
-        hashes.keySet().removeIf(file -> ASSETS.contains(folder.relativize(file).getName(0).toString()));
-        return ContentHash.of(seed, folder, hashes);
+    private static boolean isAsset(Path folder, Path file) {
+        return ASSETS.contains(folder.relativize(file).getName(0).toString());
+    }
+
+    private static SortedMap<Path, String> only(SortedMap<Path, String> hashes, Predicate<Path> wanted) {
+        SortedMap<Path, String> some = new TreeMap<>(hashes);
+        some.keySet().removeIf(wanted.negate());
+        return some;
     }
 
     /** A file that was written to and put back in between was read as something else, so its time counts too. */
@@ -72,9 +80,12 @@ final class SharedInput {
 
     /** A mark of those of the files of classes that have one of these names. */
     String ofClasses(Set<String> names) {
-        SortedMap<Path, String> some = new TreeMap<>(classes);
-        some.keySet().removeIf(file -> !names.contains(file.getFileName().toString()));
-        return ContentHash.of("", content, some);
+        return ContentHash.of("", content, only(classes, file -> names.contains(file.getFileName().toString())));
+    }
+
+    /** A mark of the styles, scripts and drawings, on which no page depends, and each file that holds a whole page does. */
+    String ofAssets() {
+        return assets;
     }
 
     /** A file that is another one now, or was in between; empty if there is none. */

@@ -100,6 +100,22 @@ class IncrementalTest {
         assertThat(publish(site).touched).contains("make ebb", "make tide");
     }
 
+    /** What is taken away holds style, scripts and drawings inside, so that an old one would stay in it for good. */
+    @Test
+    void what_a_page_only_names_makes_cases_anew_where_it_is_taken_away_with_them() throws IOException {
+        Path script = templates.resolve("script/disclosure.js");
+        publish(site);
+        append(script);
+        assertThat(publish(site).touched).isEmpty();
+        append("studio.yaml", "take along: [one file, zip]\n");
+        publish(site);
+        append(script);
+        assertThat(publish(site).touched).contains("make ebb", "make tide");
+        Path fresh = Files.createTempDirectory(folder, "fresh").resolve("site");
+        publish(fresh);
+        assertThat(differing(site, fresh)).isEmpty();
+    }
+
     /** One run: what it came to, and what of each case it did not take over from the run before. */
     private record Run(Publishing.Outcome outcome, Set<String> touched) {
     }
@@ -111,6 +127,10 @@ class IncrementalTest {
                 new Progress.Shown(nowhere, false, 80, System::nanoTime))
                 .run(Map.of(Audience.EVERYBODY, into), stages.real.messages(), new Messages());
         return new Run(outcome, stages.touched);
+    }
+
+    private static void append(Path asset) throws IOException {
+        Files.writeString(asset, "\n", StandardOpenOption.APPEND);
     }
 
     private void append(String file, String text) throws IOException {

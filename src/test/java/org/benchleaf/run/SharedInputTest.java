@@ -13,6 +13,8 @@ import org.benchleaf.read.LibraryReader;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class SharedInputTest {
 
@@ -75,6 +77,21 @@ class SharedInputTest {
         assertThat(after.ofClasses(Set.of("spring.yaml"))).isNotEqualTo(before.ofClasses(Set.of("spring.yaml")));
         assertThat(after.ofClasses(Set.of("autumn.yaml"))).isEqualTo(before.ofClasses(Set.of("autumn.yaml")));
         assertThat(before.changed()).contains(course);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"style", "script", "drawing"})
+    void what_pages_only_name_has_a_mark_of_its_own(String assets) throws IOException {
+        Path look = folder.resolve("look");
+        Files.createDirectories(look.resolve(assets));
+        SharedInput before = SharedInput.of(content, Optional.of(look));
+        Path asset = Files.writeString(look.resolve(assets).resolve("new"), "a");
+        SharedInput after = SharedInput.of(content, Optional.of(look));
+        assertThat(after.seed()).isEqualTo(before.seed());
+        assertThat(after.ofAssets()).isNotEqualTo(before.ofAssets());
+        assertThat(before.changed()).contains(asset);
+        Files.writeString(look.resolve("page.ftl"), "");
+        assertThat(SharedInput.of(content, Optional.of(look)).ofAssets()).isEqualTo(after.ofAssets());
     }
 
     @Test
