@@ -5,7 +5,7 @@
 <ul class="take-along">
   <#list files as taken>
   <#list takenOf(taken.href) as file>
-  <li><a class="take-along__file" href="${frame.up}${file.path}" download>${taken.text}, <span class="take-along__size">${file.size}</span></a></li>
+  <li><a class="take-along__file" href="${frame.up}${file.path}" download>${taken.text} (<span class="take-along__size">${file.size}</span>)</a></li>
   </#list>
   </#list>
 </ul>

@@ -74,7 +74,7 @@ class ArrowsTest {
         MAY_SEE.put("publish", List.of("text", "compose", "compose.part", "compose.cases", "words", "page", "model", "quantity",
                 "message"));
         MAY_SEE.put("privacy", List.of("publish", "model", "message"));
-        MAY_SEE.put("pack", List.of("json", "publish", "model", "quantity", "message"));
+        MAY_SEE.put("pack", List.of("json", "publish", "page", "model", "quantity", "message"));
         MAY_SEE.put("preview", List.of("publish", "message"));
         // A run sees every stage; no command.
         MAY_SEE.put("run", List.copyOf(MAY_SEE.keySet()));

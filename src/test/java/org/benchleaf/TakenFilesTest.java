@@ -31,6 +31,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 class TakenFilesTest {
 
     private static final String CASE = "cases/tide/";
+    /** The folder of the other language of the case. */
+    private static final String THERE = "es/";
     private static final String BOOK = CASE + "taken-study-steps-preparation-results-pictures.epub";
     private static final String FOLDER = CASE + "taken-study-steps-preparation-results-figures-pictures-data.zip";
     private static final String READER = "course-reader.epub";
@@ -63,7 +65,7 @@ class TakenFilesTest {
 
     /** Held against EPUBCheck, the W3C's checker of EPUB 3.3. */
     @ParameterizedTest
-    @ValueSource(strings = {BOOK, READER})
+    @ValueSource(strings = {BOOK, THERE + BOOK, READER})
     void a_book_is_sound_for_the_checker_of_its_standard(String book) {
         assertThat(EpubChecker.of(site.resolve(book))).matches(EpubChecker.Verdict::isSound, "sound");
     }
@@ -87,6 +89,20 @@ class TakenFilesTest {
             assertThat(said(chapter.selectFirst("section.content"))).isEqualTo(said(page.selectFirst("main"))).hasSizeGreaterThan(20);
             assertThat(chapter.select("img").eachAttr("alt")).isEqualTo(page.select("main img").eachAttr("alt"));
         }
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"index", "steps", "preparation", "results"})
+    void a_chapter_in_the_other_language_says_what_its_page_says_there(String name) throws IOException {
+        Document page = Jsoup.parse(site.resolve(THERE + CASE + name + ".html"));
+        page.select("#take-along, [hidden], script").remove();
+        Map<String, byte[]> entries = entries(site.resolve(THERE + BOOK));
+        Document chapter = xml(entries.get("EPUB/" + THERE + CASE + name + ".xhtml"));
+        assertThat(said(chapter.selectFirst("section.content"))).isEqualTo(said(page.selectFirst("main"))).hasSizeGreaterThan(20);
+        assertThat(chapter.selectFirst("html").attr("lang")).isEqualTo("es");
+        assertThat(xml(entries.get("EPUB/book.opf")).select("metadata > *").eachText()).contains("es")
+                .doesNotContain(xml(entries(site.resolve(BOOK)).get("EPUB/book.opf")).selectFirst("[id=book]").text());
+        assertThat(entries.keySet()).noneMatch(path -> path.startsWith("EPUB/" + CASE) && path.endsWith(".xhtml"));
     }
 
     private static List<String> said(Element part) {
@@ -167,11 +183,18 @@ class TakenFilesTest {
         assertThat(study.select("#take-along .take-along__size").get(0).text().replaceAll("\\s", " ")).isEqualTo(kilo + " kB");
     }
 
+    /** A folder is there in the case's own language alone: the files for programs in it are. */
+    @Test
+    void the_pages_in_the_other_language_offer_the_book_in_theirs() throws IOException {
+        Document study = Jsoup.parse(site.resolve(THERE + CASE + "index.html"));
+        assertThat(study.select("#take-along a").eachAttr("href")).containsExactly("../../../" + THERE + BOOK);
+    }
+
     @Test
     void the_same_content_gives_the_same_files_and_an_unchanged_site_is_not_packed_again() throws IOException {
         Path other = folder.resolve("other");
         publish(other);
-        for (String file : List.of(BOOK, READER, FOLDER, SITE)) {
+        for (String file : List.of(BOOK, THERE + BOOK, READER, FOLDER, SITE)) {
             assertThat(other.resolve(file)).hasSameBinaryContentAs(site.resolve(file));
         }
         assertThat(publish(other)).contains("written   0");
@@ -189,7 +212,8 @@ class TakenFilesTest {
             assertThat(Files.readString(other.resolve("index.html"))).doesNotContain(READER, SITE);
             publish(other);
             assertThat(taken(other)).containsExactly(CASE + "taken-study-steps-preparation-results-figures-data.zip",
-                    CASE + "taken-study-steps-preparation-results.epub", READER, SITE);
+                    CASE + "taken-study-steps-preparation-results.epub", READER,
+                    THERE + CASE + "taken-study-steps-preparation-results.epub", SITE);
             for (String file : taken(other)) {
                 assertThat(entries(other.resolve(file)).keySet()).noneMatch(path -> path.endsWith(".jpg"));
             }

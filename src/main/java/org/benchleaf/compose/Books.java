@@ -30,12 +30,21 @@ public final class Books {
 
     /** The book of one case: its own pages, not those of classes. */
     static Book ofCase(CaseDesk desk, List<String> pages) {
+        return ofCase(desk, pages, desk.treatment().id(), Crate.of(desk, permitted(desk)));
+    }
+
+    /** The book of one case in another language, which is a book of its own. */
+    static Book translated(CaseDesk told, List<String> pages) {
+        return ofCase(told, pages, told.treatment().id() + "/" + told.folder().language(), Optional.empty());
+    }
+
+    private static Book ofCase(CaseDesk desk, List<String> pages, String name, Optional<Crate> crate) {
         TreatmentCase treatment = desk.treatment();
         Words words = Words.in(treatment.language());
         return new Book(treatment.title(), desk.library().studio().name(), treatment.language(),
-                Frames.direction(words.language()), desk.library().studio().name() + "/" + treatment.id(), permitted(desk),
+                Frames.direction(words.language()), desk.library().studio().name() + "/" + name, permitted(desk),
                 words.say("frame.licence", "licence", treatment.publication().licence()), words.group("book"),
-                List.of(new Book.Part(treatment.title(), pages)), Crate.of(desk, permitted(desk)));
+                List.of(new Book.Part(treatment.title(), pages)), crate);
     }
 
     /** The day of the newest permission that counts: the same content is the same book on whatever day it is published. */

@@ -70,7 +70,8 @@ public final class CaseComposition {
         List<Supplier<List<Page>>> there = new ArrayList<>();
         makers.forEach(maker -> there.add(() -> List.of(maker.make(told))));
         ClassDesk.of(told).forEach(course -> PageMakers.CLASS.forEach(maker -> there.add(() -> List.of(maker.make(course)))));
-        return new TranslatedPages(desk.treatment().language(), told.treatment().title(), told.folder(), library.phrases(), there);
+        return new TranslatedPages(desk.treatment().language(), told.treatment().title(), told.folder(), library.phrases(), there,
+                Optional.of(Books.translated(told, ownPaths().stream().map(told.folder()::of).toList())));
     }
 
     /** The paths of the pages, those of the case before those of its classes. */

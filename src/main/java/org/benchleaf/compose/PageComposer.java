@@ -19,7 +19,8 @@ public final class PageComposer {
      */
     public static CasePages compose(WorkedCase worked, Library library, Clearance clearance) {
         CaseComposition composition = new CaseComposition(worked, library, clearance);
-        return new CasePages(Offers.onCase(composition.all(), library.studio()), composition.files(), composition.card(),
-                composition.book(), composition.manifest(), composition.linkPicture(), composition.translated());
+        return new CasePages(Offers.onCase(composition.all(), library.studio().takeAlong()), composition.files(), composition.card(),
+                composition.book(), composition.manifest(), composition.linkPicture(), composition.translated().stream()
+                        .map(translated -> translated.offering(library.studio())).toList());
     }
 }

@@ -79,7 +79,7 @@ public final class SiteComposition {
                 .sorted(Comparator.comparing(card -> !isToldIn(card, tag))).toList();
         SiteDesk there = new SiteDesk(library, cards, desk.checks(), desk.guide(), desk.audience(), desk.names(), folder);
         return new TranslatedPages(desk.language(), "", folder, library.phrases(), PageMakers.TOLD.stream()
-                .<Supplier<List<Page>>>map(maker -> () -> maker.make(there)).toList());
+                .<Supplier<List<Page>>>map(maker -> () -> maker.make(there)).toList(), Optional.empty());
     }
 
     /** The pages of the language to which a path belongs; empty for a path of the site's own. */

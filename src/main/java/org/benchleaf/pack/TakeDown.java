@@ -21,6 +21,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.benchleaf.message.EditionMessages;
 import org.benchleaf.message.Messages;
+import org.benchleaf.page.CaseFiles;
 import org.benchleaf.publish.TakenFile;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Element;

@@ -13,6 +13,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import org.benchleaf.message.EditionMessages;
 import org.benchleaf.message.Messages;
+import org.benchleaf.page.CaseFiles;
 
 /** Verifies what only shows once the whole edition is known: links between batches, and pages that nothing leads to. */
 final class WholeCheck {

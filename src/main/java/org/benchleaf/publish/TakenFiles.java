@@ -22,7 +22,7 @@ public final class TakenFiles {
     }
 
     /** None at all. */
-    static TakenFiles none() {
+    public static TakenFiles none() {
         return new TakenFiles();
     }
 

@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -19,6 +20,7 @@ import org.benchleaf.compose.Books;
 import org.benchleaf.compose.PageComposer;
 import org.benchleaf.compose.SiteComposer;
 import org.benchleaf.compose.SitePages;
+import org.benchleaf.compose.cases.Book;
 import org.benchleaf.compose.cases.CasePages;
 import org.benchleaf.compose.cases.TranslatedPages;
 import org.benchleaf.compose.part.Audience;
@@ -236,7 +238,9 @@ public final class ContentStages implements Stages {
             List<SearchEntry> found = searched(pages.pages(), pages::searchTitle, files);
             CaseCard card = pages.card().withPictureFiles(pictures.noted(pages.card().picture())).foundBy(found);
             for (TranslatedPages translated : pages.translated()) {
-                card = card.foundBy(translated.language(), told(translated, publisher.with(pictures), files));
+                card = card.foundBy(translated.language(), told(translated, publisher.with(pictures), files,
+                        there -> taken(translated.forms(common.library().studio()), translated.book().orElseThrow(), there, List.of(),
+                                pictures.files(), said)));
             }
             scan(files, card, said);
             return Optional.of(new Part(files, card));
@@ -248,15 +252,21 @@ public final class ContentStages implements Stages {
             if (files.isEmpty() || forms().isEmpty()) {
                 return files;
             }
-            TakenFiles taken = TakenFiles.ofCase(forms(), pages.book(), files, data,
-                    Stream.concat(pictures.stream(), assets().stream()).toList(), publisher.takenStyles());
-            taken.unprinted().forEach((page, letter) -> said.add(EditionMessages.LETTER_NOT_PRINTED.at(draft.place(),
-                    "letter", letter, "page", page)));
+            TakenFiles taken = taken(forms(), pages.book(), files, data, pictures, said);
             List<SiteFile> all = new ArrayList<>(files);
             // Once more, since the first page lists the files made of them with their sizes.
             all.set(0, withPictures.with(taken).publish(pages.pages().get(0)));
             all.addAll(taken.files());
             return all;
+        }
+
+        private TakenFiles taken(Set<Studio.TakeAlong> forms, Book book, List<SiteFile> pages, List<SiteFile> data,
+                List<SiteFile> pictures, Messages said) {
+            TakenFiles taken = TakenFiles.ofCase(forms, book, pages, data, Stream.concat(pictures.stream(), assets().stream()).toList(),
+                    publisher.takenStyles());
+            taken.unprinted().forEach((page, letter) -> said.add(EditionMessages.LETTER_NOT_PRINTED.at(draft.place(),
+                    "letter", letter, "page", page)));
+            return taken;
         }
 
         /** No page of the case may hold private values, its own or another's; what goes to the site's own pages neither. */
@@ -279,12 +289,24 @@ public final class ContentStages implements Stages {
         return takenAlong;
     }
 
-    /** Adds pages in another language, and returns what the search knows of them. */
-    private List<SearchEntry> told(TranslatedPages translated, SitePublisher withPictures, List<SiteFile> files) {
+    /**
+     * Adds pages in another language and what can be taken away of them, and returns what the search knows of them.
+     *
+     * @param taken makes of finished pages what can be taken away
+     */
+    private List<SearchEntry> told(TranslatedPages translated, SitePublisher withPictures, List<SiteFile> files,
+            Function<List<SiteFile>, TakenFiles> taken) {
         Map<String, SiteFile> originals = files.stream().collect(Collectors.toMap(SiteFile::path, file -> file));
         List<Page> pages = translated.pages();
-        pages.forEach(page -> files.add(SiteFile.text(page.path(), translated.marked(withPictures.publish(page).text(),
-                originals.get(translated.originalOf(page)).text()))));
+        BiFunction<Page, SitePublisher, SiteFile> told = (page, maker) -> SiteFile.text(page.path(), translated.marked(
+                maker.publish(page).text(), originals.get(translated.originalOf(page)).text()));
+        List<SiteFile> there = new ArrayList<>(pages.stream().map(page -> told.apply(page, withPictures)).toList());
+        TakenFiles away = there.isEmpty() ? TakenFiles.none() : taken.apply(there);
+        if (!away.files().isEmpty()) {
+            there.set(0, told.apply(pages.get(0), withPictures.with(away)));
+        }
+        files.addAll(there);
+        files.addAll(away.files());
         return searched(pages, translated::searchTitle, files);
     }
 
@@ -350,7 +372,7 @@ public final class ContentStages implements Stages {
         }
         SearchIndex.files(common.library(), cards, searched(pages.pages(), Page::title, files))
                 .forEach(file -> files.add(publisher.publish(file)));
-        pages.translated().forEach(there -> SearchIndex.files(common.library(), there.language(), cards, told(there, withPictures, files))
+        pages.translated().forEach(there -> SearchIndex.files(common.library(), there.language(), cards, told(there, withPictures, files, none -> TakenFiles.none()))
                 .forEach(file -> files.add(publisher.publish(file))));
         pages.files().forEach(file -> files.add(publisher.publish(file)));
         files.addAll(assets());

@@ -1,10 +1,15 @@
 package org.benchleaf.compose.cases;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
 import org.benchleaf.compose.part.ForeignWords;
 import org.benchleaf.compose.part.LanguageFolder;
+import org.benchleaf.compose.part.Offers;
 import org.benchleaf.model.Phrases;
+import org.benchleaf.model.Studio;
 import org.benchleaf.page.Page;
 import org.benchleaf.words.Words;
 
@@ -16,6 +21,7 @@ public final class TranslatedPages {
     private final LanguageFolder folder;
     private final Phrases phrases;
     private final List<Supplier<List<Page>>> pages;
+    private final Optional<Book> book;
 
     /**
      * Prepares the pages and makes none.
@@ -24,13 +30,31 @@ public final class TranslatedPages {
      * @param title by which the search lists pages of a case; empty for those of the whole site
      * @param folder in which they lie
      * @param phrases what the program says in their language
+     * @param book of those that are a case's own; empty for those of the whole site
      */
-    public TranslatedPages(String original, String title, LanguageFolder folder, Phrases phrases, List<Supplier<List<Page>>> pages) {
+    public TranslatedPages(String original, String title, LanguageFolder folder, Phrases phrases, List<Supplier<List<Page>>> pages,
+            Optional<Book> book) {
         this.original = original;
         this.title = title;
         this.folder = folder;
         this.phrases = phrases;
         this.pages = List.copyOf(pages);
+        this.book = book;
+    }
+
+    /** The same pages, of which the first offers what can be taken away. */
+    public TranslatedPages offering(Studio studio) {
+        return new TranslatedPages(original, title, folder, phrases, List.of(() -> Offers.onCase(pages(), forms(studio))), book);
+    }
+
+    /** How the pages can be taken away: not as a folder, since the files for programs that belong in it are told in the original. */
+    public Set<Studio.TakeAlong> forms(Studio studio) {
+        return studio.takeAlong().stream().filter(form -> form != Studio.TakeAlong.ZIP).collect(Collectors.toSet());
+    }
+
+    /** The book of the pages of a case, without those of classes; empty for those of the whole site. */
+    public Optional<Book> book() {
+        return book;
     }
 
     /** BCP 47 tag. */

@@ -3,6 +3,7 @@ package org.benchleaf.compose.part;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.benchleaf.model.Studio;
 import org.benchleaf.page.Link;
@@ -19,18 +20,22 @@ public final class Offers {
     private Offers() {
     }
 
-    /** The pages of a case, of which the first offers each whole page and what is made of all of them. */
-    public static List<Page> onCase(List<Page> pages, Studio studio) {
+    /**
+     * The pages of a case, of which the first offers each whole page and what is made of all of them.
+     *
+     * @param forms in which they can be taken away
+     */
+    public static List<Page> onCase(List<Page> pages, Set<Studio.TakeAlong> forms) {
         if (pages.isEmpty()) {
             return pages;
         }
         Words words = Words.in(pages.get(0).language());
-        Stream<Link> whole = pages.stream().filter(page -> studio.takeAlong().contains(Studio.TakeAlong.ONE_FILE))
+        Stream<Link> whole = pages.stream().filter(page -> forms.contains(Studio.TakeAlong.ONE_FILE))
                 .map(page -> Link.to(words.say("take-along.one-file", "page", page.title()), page.path()));
-        Stream<Link> sheets = forms(studio, Studio.TakeAlong.PDF).flatMap(form -> pages.stream())
+        Stream<Link> sheets = forms(forms, Studio.TakeAlong.PDF).flatMap(form -> pages.stream())
                 .filter(page -> TakenName.isSheet(page.path()))
                 .map(page -> Link.to(words.say("take-along.pdf", "page", page.title()), TakenName.sheetOf(page.path())));
-        Stream<Link> bundles = forms(studio, Studio.TakeAlong.EPUB, Studio.TakeAlong.ZIP).map(form ->
+        Stream<Link> bundles = forms(forms, Studio.TakeAlong.EPUB, Studio.TakeAlong.ZIP).map(form ->
                 Link.to(words.say("take-along." + form.words()), form.words()));
         return offered(pages, words, Stream.of(whole, sheets, bundles).flatMap(all -> all).toList());
     }
@@ -38,7 +43,7 @@ public final class Offers {
     /** The pages of a site, of which the first offers what is made of all cases. */
     public static List<Page> onSite(List<Page> pages, Studio studio) {
         Words words = Words.in(pages.get(0).language());
-        List<Link> bundles = forms(studio, Studio.TakeAlong.EPUB, Studio.TakeAlong.ZIP).map(form ->
+        List<Link> bundles = forms(studio.takeAlong(), Studio.TakeAlong.EPUB, Studio.TakeAlong.ZIP).map(form ->
                 Link.to(words.say("take-along.site-" + form.words()), form.words())).toList();
         return offered(Installation.isWanted(studio) ? told(pages) : pages, words, bundles);
     }
@@ -49,8 +54,8 @@ public final class Offers {
         return told;
     }
 
-    private static Stream<Studio.TakeAlong> forms(Studio studio, Studio.TakeAlong... forms) {
-        return Stream.of(forms).filter(studio.takeAlong()::contains);
+    private static Stream<Studio.TakeAlong> forms(Set<Studio.TakeAlong> wanted, Studio.TakeAlong... forms) {
+        return Stream.of(forms).filter(wanted::contains);
     }
 
     private static List<Page> offered(List<Page> pages, Words words, List<Link> files) {

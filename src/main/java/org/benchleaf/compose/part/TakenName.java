@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import org.benchleaf.page.CaseFiles;
 import org.benchleaf.page.Paths;
 
 /**
@@ -82,14 +83,14 @@ public final class TakenName {
      */
     public static String bundle(Collection<String> inside, String ending) {
         Set<Kind> kinds = EnumSet.noneOf(Kind.class);
-        inside.forEach(path -> kinds.add(Kind.of(inCase(path))));
+        inside.forEach(path -> kinds.add(Kind.of(CaseFiles.inFolder(path))));
         String first = inside.iterator().next();
-        return cut(first, inCase(first)) + TAKEN + kinds.stream().map(Kind::word).collect(Collectors.joining("-")) + ending;
+        return cut(first, CaseFiles.inFolder(first)) + TAKEN + kinds.stream().map(Kind::word).collect(Collectors.joining("-")) + ending;
     }
 
     /** Whether a page is a sheet that is worked from on paper: of steps, of preparation, of a station. */
     public static boolean isSheet(String page) {
-        String name = inCase(page);
+        String name = CaseFiles.inFolder(page);
         return SHEETS.contains(name) || name.startsWith(Paths.OF_CLASS) && CLASS_SHEETS.stream().anyMatch(name::endsWith);
     }
 
@@ -116,7 +117,7 @@ public final class TakenName {
     /** Whether a file of the site is one to be taken away, which holds other files once more. */
     public static boolean isTaken(String path) {
         return path.equals(READER) || path.equals(SITE) || path.endsWith(WORDS) || path.endsWith(PICTURES)
-                || path.endsWith(SHEET) || path.endsWith(SHEET_PICTURES) || BUNDLE.matcher(inCase(path)).matches();
+                || path.endsWith(SHEET) || path.endsWith(SHEET_PICTURES) || BUNDLE.matcher(CaseFiles.inFolder(path)).matches();
     }
 
     /**
@@ -142,12 +143,6 @@ public final class TakenName {
             kinds.add(Kind.PICTURES);
         }
         return kinds;
-    }
-
-    /** The path below the folder of the case. */
-    private static String inCase(String path) {
-        String[] parts = path.split("/", 3);
-        return parts.length == 3 && parts[0].equals("cases") ? parts[2] : path;
     }
 
     private static String cut(String path, String ending) {
