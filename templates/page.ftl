@@ -39,6 +39,9 @@
 <link rel="alternate" href="${other.href}" hreflang="${other.language}">
 </#list>
 <link rel="stylesheet" href="${frame.up}assets/site.css">
+<#if frame.bringsFonts>
+<link rel="stylesheet" href="${frame.up}assets/fonts.css">
+</#if>
 <#list page.scripts as script>
 <script defer src="${frame.up}assets/${script}"></script>
 </#list>

@@ -58,13 +58,22 @@ class PrintedSheetsTest {
         VeraGreenfieldFoundryProvider.initialise();
         ChangedContent.copy(Path.of("src/test/resources/sound/base"), folder.resolve("content"));
         Path studio = folder.resolve("content/studio.yaml");
-        Files.writeString(studio, Files.readString(studio).replace("demo: yes", "demo: yes\ntake along: [pdf]"));
+        Files.writeString(studio, Files.readString(studio).replace("demo: yes", "demo: yes\nfonts: of the device\ntake along: [pdf]"));
         Path course = folder.resolve("content/classes/spring.yaml");
         Files.writeString(course, Files.readString(course) + "publish: yes\npeople: {supervisors: 2}\nshared:\n"
                 + Stream.of("board", "hood", "pH meter", "sink", "tray", "weight").map(thing ->
                         "  - {thing: " + thing + ", count: 6}\n").collect(Collectors.joining()));
         site = folder.resolve("site");
         Published.from(folder.resolve("content"), site, "2026-06-01");
+    }
+
+    @Test
+    void a_site_in_the_letters_of_the_device_brings_none() throws IOException {
+        assertThat(Jsoup.parse(site.resolve("index.html")).select("link[rel=stylesheet]").eachAttr("href"))
+                .containsExactly("assets/site.css");
+        try (Stream<Path> assets = Files.list(site.resolve("assets"))) {
+            assertThat(assets).noneMatch(file -> file.toString().matches(".*(?:woff2|fonts.*)"));
+        }
     }
 
     private static Path sheet(Path site, String page) {

@@ -14,6 +14,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
@@ -172,6 +173,21 @@ class TakenFilesTest {
         page.select("[srcset]").eachAttr("srcset").forEach(sizes -> Stream.of(sizes.split(",")).map(size ->
                 size.strip().split(" ")[0]).forEach(found::add));
         return found;
+    }
+
+    /** The licence of the fonts asks to stand wherever they do (SIL Open Font License 1.1, section 2). */
+    @Test
+    void fonts_lie_in_the_site_with_their_licence_and_are_named_in_nothing_taken_away_without_them() throws IOException {
+        assertThat(Jsoup.parse(site.resolve("index.html")).select("link[rel=stylesheet]").eachAttr("href"))
+                .containsExactly("assets/site.css", "assets/fonts.css");
+        List<String> named = Pattern.compile("url\\(([^)]*)\\)").matcher(Files.readString(site.resolve("assets/fonts.css"))).results()
+                .map(found -> "assets/" + found.group(1)).toList();
+        assertThat(named).hasSize(6).allSatisfy(font -> assertThat(site.resolve(font)).isNotEmptyFile());
+        assertThat(site.resolve("assets/fonts-licence.txt")).content().contains("SIL OPEN FONT LICENSE Version 1.1");
+        Map<String, byte[]> whole = entries(site.resolve(SITE));
+        assertThat(named).allMatch(font -> whole.keySet().stream().anyMatch(path -> path.endsWith(font)));
+        assertThat(entries(site.resolve(FOLDER))).allSatisfy((path, bytes) ->
+                assertThat(new String(bytes, StandardCharsets.ISO_8859_1)).doesNotContain("fonts.css"));
     }
 
     @Test

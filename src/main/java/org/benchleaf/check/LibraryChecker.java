@@ -224,6 +224,8 @@ public final class LibraryChecker {
                 fields.word("publishing", word -> Stream.of(Studio.Publishing.values())
                         .filter(known -> known.words().equals(word)).findFirst()).orElse(Studio.Publishing.ONE_SITE),
                 takeAlong(fields),
+                fields.word("fonts", word -> Stream.of(Studio.Fonts.values())
+                        .filter(known -> known.words().equals(word)).findFirst()).orElse(Studio.Fonts.OF_THE_SITE),
                 fields.needText("emergency"), fields.needText("waste"), fields.place());
     }
 

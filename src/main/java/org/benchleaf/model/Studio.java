@@ -30,6 +30,7 @@ import org.benchleaf.quantity.Quantity;
  * @param balances what measures masses
  * @param publishing where its sheets stand
  * @param takeAlong what of a case can be taken away from the site
+ * @param fonts in which its pages are shown
  * @param emergency what to do and whom to call, in the studio's own words
  * @param waste how waste is handled, in the studio's own words
  */
@@ -37,7 +38,7 @@ public record Studio(String name, String about, List<String> does, List<String> 
         Optional<String> web, boolean demo, List<String> languages, Set<DayOfWeek> days,
         LocalTime opens, LocalTime closes, Quantity roomVolume, Quantity airChanges, Quantity temperature,
         List<Tray> trays, List<Vessel> glassware, List<Balance> balances, Publishing publishing,
-        Set<TakeAlong> takeAlong, String emergency, String waste, Place place) {
+        Set<TakeAlong> takeAlong, Fonts fonts, String emergency, String waste, Place place) {
 
     public Studio {
         does = List.copyOf(does);
@@ -81,6 +82,19 @@ public record Studio(String name, String about, List<String> does, List<String> 
         ZIP,
         /** The whole site, kept on a device by its browser. */
         INSTALLED;
+
+        /** The words in the studio's file. */
+        public String words() {
+            return name().toLowerCase(java.util.Locale.ROOT).replace('_', ' ');
+        }
+    }
+
+    /** In which letters pages are shown. */
+    public enum Fonts {
+        /** In those that the site brings along. */
+        OF_THE_SITE,
+        /** In those that the reader's device has. */
+        OF_THE_DEVICE;
 
         /** The words in the studio's file. */
         public String words() {

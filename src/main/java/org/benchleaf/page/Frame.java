@@ -25,12 +25,13 @@ import java.util.Optional;
  * @param licence of text and data, in words
  * @param words the frame's own words
  * @param web what the page says for programs that show a link to it; empty if the site has no address on the web
+ * @param bringsFonts whether it is shown in letters that lie in the site
  */
 public record Frame(String siteName, String headTitle, String direction, String up, List<Link> ways,
         List<Link> casePages, List<Link> allWays, List<LanguageLink> otherLanguages, Optional<String> translated,
         Optional<String> audience,
         List<String> onScreenOnly, String notice, Optional<String> demo, Optional<Retold> retold,
-        Optional<String> licence, Map<String, String> words, Optional<OnTheWeb> web) {
+        Optional<String> licence, Map<String, String> words, Optional<OnTheWeb> web, boolean bringsFonts) {
 
     public Frame {
         ways = List.copyOf(ways);

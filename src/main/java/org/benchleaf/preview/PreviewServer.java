@@ -41,7 +41,7 @@ public final class PreviewServer implements AutoCloseable {
             Map.entry("css", "text/css; charset=utf-8"), Map.entry("js", "text/javascript; charset=utf-8"),
             Map.entry("json", "application/json"), Map.entry("svg", "image/svg+xml"), Map.entry("jpg", "image/jpeg"),
             Map.entry("csv", "text/csv; charset=utf-8"), Map.entry("ics", "text/calendar; charset=utf-8"),
-            Map.entry("txt", "text/plain; charset=utf-8"));
+            Map.entry("txt", "text/plain; charset=utf-8"), Map.entry("woff2", "font/woff2"));
 
     private final PreviewedSite site;
     private final Watch watch;

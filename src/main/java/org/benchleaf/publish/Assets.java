@@ -14,6 +14,11 @@ final class Assets {
     private static final List<String> FIRST = List.of("tokens", "reset", "base", "layout");
     private static final String LAST = "print";
 
+    private static final String FONTS = "/fonts/";
+    /** The style that names the fonts, the fonts, and their licence, which goes wherever they go. */
+    private static final List<String> OF_FONTS = List.of("fonts.css", "serif.woff2", "serif-ext.woff2", "serif-italic.woff2",
+            "serif-italic-ext.woff2", "sans.woff2", "sans-ext.woff2", "fonts-licence.txt");
+
     private static final String CALCULATIONS = "/script/calculations.js";
 
     private Assets() {
@@ -47,6 +52,11 @@ final class Assets {
         return css.replaceAll("(?s)/\\*.*?\\*/", "").replaceAll("(?m)^\\s+", "").replaceAll("\n{2,}", "\n")
                 .replace(" { ", "{").replace("; }", "}").replaceAll("([;{}])\n", "$1").replaceAll("(?<=[a-z]): ", ":")
                 .replace("} }", "}}").replace(", ", ",");
+    }
+
+    /** The fonts that a site brings along. */
+    static List<SiteFile> fonts() {
+        return OF_FONTS.stream().map(name -> new SiteFile("assets/" + name, bytes(FONTS + name))).toList();
     }
 
     /** The calculations as a script, compiled when the program was built; it holds nothing of the content. */

@@ -22,7 +22,7 @@ final class CaseFolder {
     private static final String UP = "../../";
     private static final String INDEX = "index.html";
     private static final String LEADS_AWAY = "nav.ways, nav.foot__ways, nav.languages, link[hreflang], form[action], "
-            + FinishedPage.OFFERS;
+            + FinishedPage.OFFERS + ", " + FinishedPage.FONTS;
 
     private final Map<String, SiteFile> inside = new LinkedHashMap<>();
     private final Map<String, SiteFile> others = new LinkedHashMap<>();

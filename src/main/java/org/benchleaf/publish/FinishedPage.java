@@ -22,6 +22,9 @@ final class FinishedPage {
     /** What offers files to be taken away, and keeps the site on a device: of what is taken away already, neither can be had. */
     static final String OFFERS = "#take-along, .kept-offline, script[src$='/offline.js'], script[src='assets/offline.js']";
 
+    /** Fonts lie in the site; what is taken away is shown in those of the device. */
+    static final String FONTS = "link[rel=stylesheet][href$='assets/fonts.css']";
+
     private static final String OF_BROWSERS = "script, style, nav, .skip, .masthead__name, " + OFFERS
             + ", form[action], button, select, [hidden], .bench-desk";
     private static final Set<String> OF_SCREENS = Set.of("srcset", "sizes", "loading", "decoding", "fetchpriority", "tabindex");

@@ -242,6 +242,11 @@ public final class SitePublisher {
         return Assets.of(templates);
     }
 
+    /** The fonts that a site brings along, the program's own. */
+    public List<SiteFile> fonts() {
+        return Assets.fonts();
+    }
+
     /** The script with the calculations, which is the program's own and holds nothing of the content. */
     public SiteFile calculations() {
         return Assets.calculations();

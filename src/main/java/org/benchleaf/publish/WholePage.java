@@ -18,6 +18,7 @@ final class WholePage {
 
     /** What leads only to other pages, or offers this file. */
     private static final String LEADS_AWAY = "nav.ways, nav.tabs, nav.languages, link[hreflang], nav.foot__ways, " + FinishedPage.OFFERS
+            + ", " + FinishedPage.FONTS
             + ", form[action]";
     private static final String CASE_PICTURES = "/pictures/";
 

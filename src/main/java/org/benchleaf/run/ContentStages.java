@@ -387,6 +387,9 @@ public final class ContentStages implements Stages {
         scanned(files, said);
         // Not searched: its short names of functions would be taken for names of people.
         files.add(publisher.calculations());
+        if (common.library().studio().fonts() == Studio.Fonts.OF_THE_SITE) {
+            files.addAll(publisher.fonts());
+        }
         return new SharedFiles(files, said, bundles(cards, withPictures, pages.pages().get(0)));
     }
 

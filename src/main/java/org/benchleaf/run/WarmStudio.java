@@ -290,7 +290,8 @@ public final class WarmStudio {
     /** The styles, scripts and drawings of a site. */
     List<SiteFile> assets() {
         if (assets.isEmpty()) {
-            assets = publisher.map(one -> Stream.concat(one.assets().stream(), Stream.of(one.calculations())).toList());
+            assets = publisher.map(one -> Stream.of(one.assets(), one.fonts(),
+                    List.of(one.calculations())).flatMap(List::stream).toList());
         }
         return assets.orElse(List.of());
     }

@@ -66,6 +66,16 @@ class SchemaTest {
         assertThat(meanings).hasSizeGreaterThan(100);
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"case", "class", "glossary", "issues", "materials", "record", "rules", "sources", "studio", "substances",
+        "translation"})
+    void where_words_of_a_closed_list_have_meanings_each_has_its_own(String file) throws IOException {
+        for (JsonNode holder : schema(file).findParents("enumDescriptions")) {
+            assertThat(texts(holder.get("enumDescriptions"))).as(holder.get("enum").toString()).hasSameSizeAs(texts(holder.get("enum")))
+                    .doesNotHaveDuplicates();
+        }
+    }
+
     private static List<String> texts(JsonNode list) {
         List<String> texts = new ArrayList<>();
         list.forEach(one -> texts.add(one.asText()));

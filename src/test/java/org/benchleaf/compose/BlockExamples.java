@@ -45,7 +45,7 @@ public final class BlockExamples {
                 List.of(), Optional.empty(), Optional.empty(), List.of(), "Ask a paper conservator.", Optional.empty(),
                 Optional.of(new Frame.Retold("Retold by a learner from:", Link.to("A book", "sources.html#source-a"), "In other words.")),
                 Optional.empty(),
-                Map.copyOf(Words.in("en").group("frame")), Optional.empty());
+                Map.copyOf(Words.in("en").group("frame")), Optional.empty(), false);
         return new Page(path, "example", "Example", "An example of a part of a page.", "en", Optional.empty(), frame,
                 blocks, List.of("disclosure.js"), List.of());
     }

@@ -9,6 +9,7 @@ import org.benchleaf.model.MissingValue;
 import org.benchleaf.model.Publication;
 import org.benchleaf.model.Retelling;
 import org.benchleaf.model.SourceLicence;
+import org.benchleaf.model.Studio;
 import org.benchleaf.model.TreatmentCase;
 import org.benchleaf.page.Frame;
 import org.benchleaf.page.Link;
@@ -77,7 +78,8 @@ public final class Frames {
                         : Optional.of(words.say("frame.trainees", "studio", library.studio().name())), onScreenOnly,
                 words.say("frame.notice"),
                 library.studio().demo() ? Optional.of(words.say("frame.demo")) : Optional.empty(), retold, licence,
-                words.group("frame"), onTheWeb(path, picture));
+                words.group("frame"), onTheWeb(path, picture),
+                library.studio().fonts() == Studio.Fonts.OF_THE_SITE);
     }
 
     private Optional<OnTheWeb> onTheWeb(String path, Optional<LinkPicture> picture) {
