@@ -32,7 +32,8 @@ class FontsIT {
     void they_load_from_a_folder_too() {
         Windows.lend(window -> {
             window.open("index.html");
-            assertThat(loaded(window)).contains("Page Serif normal U+0-10", "Page Sans normal U+0-10").noneMatch(face -> face.contains("U+100"));
+            assertThat(loaded(window)).contains("Page Serif normal U+0-10", "Page Sans normal U+0-10")
+                    .noneMatch(face -> face.contains("U+100"));
         });
     }
 
