@@ -92,9 +92,32 @@ class FinishedTreatmentTest {
         assertThat(text("results.html")).contains("Times of the steps on record").doesNotContain("lanned").doesNotContain("0 min no");
     }
 
+    /** Nobody timed it to the minute: each page tells a time as the notes do, with the least and the most that it leaves open. */
+    @Test
+    void times_are_told_as_the_notes_tell_them() throws IOException {
+        Path content = folder.resolve("content");
+        ChangedContent.copy(CONTENT, content);
+        Path file = content.resolve(CASE + "/case.md");
+        Files.writeString(file, timed(timed(timed(Files.readString(file), "clean", "about 3 h"), "dry", "more than 36 h"),
+                "mend", "less than 50 min"));
+        assertThat(errors(WholeLine.checked(content, content.resolve(CASE), library(content)))).isEmpty();
+        assertThat(text(content, "index.html")).contains("about 3 h", "more than 36 h", "less than 50 min");
+        // About 3 h: all that rounds to 3 h. Nobody told the most of the drying and the least of the mending.
+        assertThat(text(content, "results.html")).contains("3. Surface cleaning 2 h 30 min 3 h 30 min",
+                "7. Drying 36 h not recorded 8. Mending not recorded 50 min").doesNotContain("0 min 50 min");
+    }
+
+    private static String timed(String written, String step, String takes) {
+        return written.replaceFirst("(?s)(- id: " + step + "\n.*?takes: )not known", "$1" + takes);
+    }
+
     private static String text(String name) {
-        CheckedLibrary library = library(CONTENT);
-        Checked checked = WholeLine.checked(CONTENT, CONTENT.resolve(CASE), library);
+        return text(CONTENT, name);
+    }
+
+    private static String text(Path content, String name) {
+        CheckedLibrary library = library(content);
+        Checked checked = WholeLine.checked(content, content.resolve(CASE), library);
         Derived derived = Deriver.derive(checked.treatment().orElseThrow(), checked.findings(), library.library());
         Clearance clearance = Clearance.on(LocalDate.of(2026, 6, 1), checked.treatment().get().publication(),
                 Audience.EVERYBODY).of(derived.worked());

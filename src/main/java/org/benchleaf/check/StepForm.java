@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.benchleaf.message.FormMessages;
+import org.benchleaf.model.StatedTime;
 import org.benchleaf.model.Step;
 import org.benchleaf.model.StepKind;
 import org.benchleaf.quantity.Quantity;
@@ -50,10 +51,10 @@ final class StepForm {
         fields.scalars("avoid").forEach(medium -> context.references().use(medium, MEDIUM));
         fields.scalars("uses").forEach(used -> context.references().use(used, MATERIAL, SOLUTION));
         fields.scalars("of").forEach(item -> context.references().use(item, ITEM));
-        Optional<Quantity> takes = fields.positive("takes", TIME);
+        Optional<StatedTime> takes = TimeForm.read(fields, "takes");
         Optional<Quantity> atMost = fields.positive("at most", TIME);
         if (takes.isPresent() && atMost.isPresent()
-                && takes.get().lowIn(Unit.MINUTE) > atMost.get().highIn(Unit.MINUTE)) {
+                && takes.get().span().lowIn(Unit.MINUTE) > atMost.get().highIn(Unit.MINUTE)) {
             fields.messages().add(FormMessages.TAKES_OVER_MOST.at(fields.place("takes"), "step", id));
         }
         return new Step(id, kind(fields), fields.text("named"), fields.texts("of"), fields.needText("do"), fields.text("see"),
@@ -87,12 +88,12 @@ final class StepForm {
             return Optional.empty();
         }
         String written = text.get();
-        if (!Character.isDigit(written.charAt(0))) {
+        if (!Character.isDigit(written.charAt(0)) && !TimeForm.isTold(written)) {
             return Optional.of(new Step.Wait(Optional.empty(), Optional.empty(), text));
         }
         return Optional.of(written.length() == LocalDate.EPOCH.toString().length() && written.indexOf('-') > 0
                 ? new Step.Wait(Optional.empty(), fields.date("wait"), Optional.empty())
-                : new Step.Wait(fields.positive("wait", TIME), Optional.empty(), Optional.empty()));
+                : new Step.Wait(TimeForm.read(fields, "wait"), Optional.empty(), Optional.empty()));
     }
 
     private static Optional<Quantity> handsOn(Fields fields) {

@@ -19,7 +19,7 @@ import org.benchleaf.quantity.Quantity;
  * @param ifNot what to do if it goes otherwise
  * @param until the observed end point
  * @param checks what was looked for, such as {@code eraser residue}
- * @param takes how long it takes in all; empty if it follows from the parts
+ * @param takes how long it takes in all, as it is told; empty if it follows from the parts
  * @param timeMissing why there is no such time, where the author says that there is none to give
  * @param handsOn how much of that needs a person: a time or a share; all of it if empty
  * @param after ids of the steps that must be finished first
@@ -43,7 +43,7 @@ import org.benchleaf.quantity.Quantity;
  */
 public record Step(String id, StepKind kind, Optional<String> named, List<String> of, String instruction, Optional<String> see,
         Optional<String> watch,
-        Optional<String> ifNot, Optional<String> until, List<String> checks, Optional<Quantity> takes,
+        Optional<String> ifNot, Optional<String> until, List<String> checks, Optional<StatedTime> takes,
         Optional<MissingValue> timeMissing, Optional<Quantity> handsOn, List<String> after, Optional<Wait> waiting,
         Optional<Quantity> atMost, Optional<Hold> hold, String by,
         int people, boolean overnight, Optional<LocalDate> on, String area, Optional<String> edge,
@@ -68,11 +68,11 @@ public record Step(String id, StepKind kind, Optional<String> named, List<String
     /**
      * For what the step waits when those before it are done; one of the three.
      *
-     * @param time how long
+     * @param time how long, as it is told
      * @param day the day before which it does not begin
      * @param sign what must be seen first, in words
      */
-    public record Wait(Optional<Quantity> time, Optional<LocalDate> day, Optional<String> sign) {
+    public record Wait(Optional<StatedTime> time, Optional<LocalDate> day, Optional<String> sign) {
     }
 
     /**

@@ -137,6 +137,30 @@ public record Quantity(double value, double low, double high, Unit unit, Spread 
         return range(value - step() / 2, value + step() / 2, unit);
     }
 
+    /**
+     * All that rounds to a number told as "about", with its middle; a range as it is.
+     *
+     * <p>Formula: value ± half a step of its last digit that is not nought, or of five such steps where that digit is a five: about 3 h
+     * is 2.5 h to 3.5 h, about 20 min is 15 min to 25 min, about 45 min is 42.5 min to 47.5 min.
+     *
+     * <p>Source: common practice, no source.
+     */
+    public Quantity about() {
+        if (spread == Spread.RANGE) {
+            return this;
+        }
+        double step = Decimal.step(Math.max(0, Decimal.of(value).scale()));
+        while (isMultiple(step * 10)) {
+            step *= 10;
+        }
+        double half = (isMultiple(step * 5) ? step * 5 : step) / 2;
+        return between(value - half, value, value + half, unit);
+    }
+
+    private boolean isMultiple(double step) {
+        return value != 0 && Math.abs(value / step - Math.rint(value / step)) < 1e-9;
+    }
+
     /** Half the distance between the ends, in this quantity's unit. */
     public double halfWidth() {
         return (high - low) / 2;

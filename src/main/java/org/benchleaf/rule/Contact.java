@@ -11,6 +11,7 @@ import java.util.stream.IntStream;
 import org.benchleaf.model.ClassWork;
 import org.benchleaf.model.Formulary;
 import org.benchleaf.model.Part;
+import org.benchleaf.model.StatedTime;
 import org.benchleaf.model.Step;
 import org.benchleaf.model.StepKind;
 import org.benchleaf.quantity.Quantity;
@@ -53,11 +54,16 @@ record Contact(List<Piece> pieces) {
                 pieces.add(wetting(facts, each, liquid, everyBathAllowed));
             } else if (facts.liquidsOf(each).findAny().isEmpty()) {
                 each.takes().ifPresent(takes -> pieces.add(new Piece("waiting during '" + each.id() + "'",
-                        Optional.of(takes.highIn(Unit.MINUTE)))));
+                        longest(each).map(time -> time.highIn(Unit.MINUTE)))));
             }
         }
         drying(facts, run, layer, liquid).ifPresent(pieces::add);
         return new Contact(pieces);
+    }
+
+    /** How long a step takes; empty where nobody tells how long it took at most. */
+    private static Optional<Quantity> longest(Step step) {
+        return step.takes().filter(time -> !time.isOpen()).map(StatedTime::span);
     }
 
     /** The time in minutes; empty if a piece of it is not told. */
@@ -122,7 +128,7 @@ record Contact(List<Piece> pieces) {
                 .filter(mend -> mend.liquid().filter(wet -> facts.liquids.alike(wet, liquid)).isPresent())
                 .flatMap(mend -> step.part(Part.Press.class)).flatMap(Part.Press::time);
         return new Piece("'" + step.id() + "',",
-                pressed.or(() -> step.part(Part.Suction.class).flatMap(Part.Suction::time)).or(step::takes).or(step::atMost)
+                pressed.or(() -> step.part(Part.Suction.class).flatMap(Part.Suction::time)).or(() -> longest(step)).or(step::atMost)
                 .map(time -> time.highIn(Unit.MINUTE)));
     }
 

@@ -55,6 +55,14 @@ public final class NumberText extends Digits {
         return UnitSpaces.in(text);
     }
 
+    /** A time in the units a person would say; of a range that begins at nothing its end alone, as the most. */
+    @Override
+    public Amount duration(Quantity time) {
+        return time.low() == 0 && time.high() > 0
+                ? new Amount(words.say("hand.at-most", "amount", super.duration(Quantity.of(time.high(), time.unit())).text()), "")
+                : super.duration(time);
+    }
+
     /** The same time for a program: {@code PT20M}; the high end of a range. */
     public String iso(Quantity time) {
         return Duration.ofSeconds(Math.round(time.highIn(Unit.SECOND))).toString();

@@ -7,9 +7,11 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.benchleaf.calculate.Figure;
 import org.benchleaf.message.Place;
 import org.benchleaf.model.CaseSources;
@@ -34,6 +36,8 @@ import org.benchleaf.model.Result;
 import org.benchleaf.model.Solution;
 import org.benchleaf.model.Source;
 import org.benchleaf.model.SpotTest;
+import org.benchleaf.model.StatedTime;
+import org.benchleaf.model.StatedValue;
 import org.benchleaf.model.Step;
 import org.benchleaf.model.StepKind;
 import org.benchleaf.model.Story;
@@ -79,6 +83,16 @@ public final class Invented {
 
     public static Quantity q(String text) {
         return QuantityReader.read(text).quantity().orElseThrow(() -> new IllegalArgumentException(text));
+    }
+
+    private static StatedTime time(String text) {
+        return Stream.of(StatedValue.Form.ABOUT, StatedValue.Form.LESS_THAN, StatedValue.Form.MORE_THAN)
+                .filter(form -> text.startsWith(word(form))).findFirst()
+                .map(form -> new StatedTime(form, q(text.substring(word(form).length())))).orElseGet(() -> StatedTime.of(q(text)));
+    }
+
+    private static String word(StatedValue.Form form) {
+        return form.name().toLowerCase(Locale.ROOT).replace('_', ' ') + " ";
     }
 
     static Studio.Vessel vessel(String volume) {
@@ -155,8 +169,8 @@ public final class Invented {
                 ? QuantityReader.read(text, org.benchleaf.quantity.Dimension.SHARE).quantity().orElseThrow() : q(text));
         steps.add(new Step(id, StepKind.valueOf(keys.getOrDefault("kind", "WASHING")), Optional.empty(), List.of(),
                 "Do it.", Optional.empty(), Optional.empty(),
-                Optional.empty(), Optional.empty(), List.of(), amount(keys, "takes"), Optional.empty(), hands, after,
-                amount(keys, "wait").map(time -> new Step.Wait(Optional.of(time), Optional.empty(), Optional.empty()))
+                Optional.empty(), Optional.empty(), List.of(), Optional.ofNullable(keys.get("takes")).map(Invented::time), Optional.empty(), hands, after,
+                amount(keys, "wait").map(time -> new Step.Wait(Optional.of(StatedTime.of(time)), Optional.empty(), Optional.empty()))
                         .or(() -> Optional.ofNullable(keys.get("sign"))
                                 .map(sign -> new Step.Wait(Optional.empty(), Optional.empty(), Optional.of(sign)))),
                 amount(keys, "most"),

@@ -37,7 +37,7 @@ public final class BenchTimers {
                 timer(step, BenchTimer.Kind.LOOK, "look", sheet.words().say("bench.timer-look"), every, Optional.empty())));
         step.part(Part.Press.class).flatMap(Part.Press::time).filter(BenchTimers::isShort).ifPresent(time ->
                 timers.add(timer(step, BenchTimer.Kind.WEIGHT, "weight", sheet.words().say("bench.timer-weight"), time, Optional.empty())));
-        if (timers.isEmpty() && timed.known() && isShort(timed.takes())) {
+        if (timers.isEmpty() && timed.known() && timed.takes().low() > 0 && isShort(timed.takes())) {
             timers.add(timer(step, BenchTimer.Kind.WHOLE, "whole", sheet.words().say("bench.timer-whole"), timed.takes(),
                     Optional.empty()));
         }

@@ -9,6 +9,7 @@ import org.benchleaf.calculate.Figure;
 import org.benchleaf.calculate.FigureKey;
 import org.benchleaf.compose.bench.BenchTimers;
 import org.benchleaf.compose.chart.StepDrawings;
+import org.benchleaf.compose.chart.StepLength;
 import org.benchleaf.compose.part.BathTimes;
 import org.benchleaf.compose.part.BriefingMaker;
 import org.benchleaf.compose.part.CareLine;
@@ -92,7 +93,7 @@ final class BenchStepMaker {
 
     private String waits(Step.Wait wait) {
         Words words = sheet.words();
-        return wait.time().map(time -> words.say("bench.wait-time", "time", sheet.numbers().duration(time).text()))
+        return wait.time().map(time -> words.say("bench.wait-time", "time", new StepLength(sheet).of(time)))
                 .or(() -> wait.day().map(day -> words.say("bench.wait-day", "day", sheet.numbers().weekday(day))))
                 .orElseGet(() -> words.say("bench.wait-sign", "sign", wait.sign().orElse("")));
     }
@@ -119,8 +120,7 @@ final class BenchStepMaker {
         if (!time.known()) {
             return sheet.words().untimed(step.timeMissing());
         }
-        String told = sheet.numbers().duration(roughly(time.takes())).text();
-        String takes = time.atLeast() ? sheet.words().say("missing.at-least", "value", told) : told;
+        String takes = new StepLength(sheet).of(step, time, BenchStepMaker::roughly);
         return time.handsOn().highIn(Unit.MINUTE) + 0.5 < time.takes().highIn(Unit.MINUTE)
                 ? sheet.words().say("bench.takes-hands", "time", takes,
                         "hands", sheet.numbers().duration(roughly(time.handsOn())).text())

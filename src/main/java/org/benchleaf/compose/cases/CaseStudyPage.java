@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.benchleaf.compose.chart.StepLength;
 import org.benchleaf.compose.chart.TimelineChart;
 import org.benchleaf.compose.part.BathTimes;
 import org.benchleaf.compose.part.CaseDesk;
@@ -315,9 +316,7 @@ public final class CaseStudyPage implements CasePageMaker {
     }
 
     private static String takes(Sheet sheet, Step step, Timeline.TimedStep timed) {
-        String told = sheet.numbers().duration(timed.takes()).text();
-        return !timed.known() ? sheet.words().untimed(step.timeMissing())
-                : timed.atLeast() ? sheet.words().say("missing.at-least", "value", told) : told;
+        return new StepLength(sheet).of(step, timed);
     }
 
     /** The steps that belong to no arm of a trial, which is told as a table of its arms. */

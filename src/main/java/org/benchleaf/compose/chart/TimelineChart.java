@@ -8,6 +8,7 @@ import org.benchleaf.compose.part.DataTable;
 import org.benchleaf.compose.part.Sheet;
 import org.benchleaf.derive.time.Timeline;
 import org.benchleaf.model.Part;
+import org.benchleaf.model.StatedValue.Form;
 import org.benchleaf.model.Step;
 import org.benchleaf.page.Chart;
 import org.benchleaf.page.Table;
@@ -76,11 +77,8 @@ public final class TimelineChart {
     }
 
     private List<DataTable.Cell> row(Timeline.TimedStep timed) {
-        Quantity takes = timed.takes();
         return List.of(DataTable.Cell.words(label(timed)), timed.startKnown() ? cell(timed.start().in(Unit.MINUTE))
-                : notRecorded(), timed.atLeast() ? notRecorded() : length(timed, takes.in(Unit.MINUTE)), least(timed), most(timed),
-                length(timed, hands(timed)),
-                changes(timed),
+                : notRecorded(), taken(timed), least(timed), most(timed), handsOn(timed), changes(timed),
                 DataTable.Cell.words(sheet.words().say(isHold(timed) ? "times.yes" : "times.no")));
     }
 
@@ -95,11 +93,29 @@ public final class TimelineChart {
     }
 
     private DataTable.Cell least(Timeline.TimedStep timed) {
-        return length(timed, timed.takes().lowIn(Unit.MINUTE));
+        return isTold(timed, Form.LESS_THAN) ? notRecorded() : length(timed, timed.takes().lowIn(Unit.MINUTE));
     }
 
     private DataTable.Cell most(Timeline.TimedStep timed) {
         return timed.atLeast() ? notRecorded() : length(timed, timed.takes().highIn(Unit.MINUTE));
+    }
+
+    private DataTable.Cell taken(Timeline.TimedStep timed) {
+        return timed.atLeast() ? notRecorded() : isTold(timed, Form.LESS_THAN) ? DataTable.Cell.missing(told(timed))
+                : length(timed, timed.takes().in(Unit.MINUTE));
+    }
+
+    private DataTable.Cell handsOn(Timeline.TimedStep timed) {
+        boolean whole = step(timed).flatMap(Step::handsOn).isEmpty();
+        return whole && isTold(timed, Form.LESS_THAN) ? taken(timed) : length(timed, hands(timed));
+    }
+
+    private boolean isTold(Timeline.TimedStep timed, Form form) {
+        return step(timed).flatMap(Step::takes).filter(time -> time.form() == form).isPresent();
+    }
+
+    private String told(Timeline.TimedStep timed) {
+        return step(timed).map(step -> new StepLength(sheet).of(step, timed)).orElseGet(sheet.words()::notRecorded);
     }
 
     private DataTable.Cell length(Timeline.TimedStep timed, double minutes) {
@@ -151,9 +167,8 @@ public final class TimelineChart {
             marks.add(Chart.Mark.text(Chart.WIDTH, top + 18, "end", sheet.words().notRecorded()));
             return;
         }
-        marks.add(Chart.Mark.text(Chart.WIDTH, top + 18, "end", timed.atLeast()
-                ? sheet.words().say("missing.at-least", "value", words(takes)) : words(takes)));
-        marks.add(Chart.Mark.box("bar", "waiting", x, y, width, BAR, words(takes)));
+        marks.add(Chart.Mark.text(Chart.WIDTH, top + 18, "end", told(timed)));
+        marks.add(Chart.Mark.box("bar", "waiting", x, y, width, BAR, told(timed)));
         if (width > hands) {
             marks.add(Chart.Mark.hatch("hatch", x + hands, y, width - hands, BAR));
         }

@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.benchleaf.calculate.Digits;
+import org.benchleaf.compose.chart.StepLength;
 import org.benchleaf.compose.part.BriefingMaker;
 import org.benchleaf.compose.part.ClassPageName;
 import org.benchleaf.compose.part.LabelMaker;
@@ -77,7 +78,7 @@ public final class ClassPreparationPage implements ClassPageMaker {
         desk.course().papers().like().ifPresent(like -> facts.add(Fact.of(words.say("class.like"), like)));
         List<List<RichText>> rows = desk.desk().treatment().steps().stream().takeWhile(step -> !desk.plan().steps().contains(step))
                 .map(step -> List.of(RichText.of(desk.step(sheet, step.id())), RichText.of(step.instruction()), RichText.of(step.takes()
-                        .map(takes -> sheet.numbers().duration(takes).text()).orElse(words.say("class.not-worked-out"))))).toList();
+                        .map(takes -> new StepLength(sheet).of(takes)).orElse(words.say("class.not-worked-out"))))).toList();
         List<Block> blocks = new ArrayList<>(List.of(new Facts(facts)));
         if (!rows.isEmpty()) {
             blocks.add(new Table("practice-table", words.say("class.practice-caption"), words.columns("class.step", "class.do",

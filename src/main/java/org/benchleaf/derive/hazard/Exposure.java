@@ -15,6 +15,7 @@ import org.benchleaf.model.Finding;
 import org.benchleaf.model.HazardLimits;
 import org.benchleaf.model.Part;
 import org.benchleaf.model.Reason;
+import org.benchleaf.model.StatedTime;
 import org.benchleaf.model.Step;
 import org.benchleaf.model.Substance;
 import org.benchleaf.quantity.Quantity;
@@ -81,7 +82,7 @@ final class Exposure {
     private List<String> inRoom(Step step, Part part, Composition.Spirit spirit, Quantity amount) {
         Job job = job(step, part, spirit, amount, bench.library().studio().roomVolume(), Job.STUDIO)
                 .note("All the liquid is taken to evaporate while the step lasts, or at once if its time is not stated.");
-        step.takes().ifPresent(time -> job
+        step.takes().map(StatedTime::span).filter(time -> time.low() > 0).ifPresent(time -> job
                 .given("air-changes", bench.library().studio().airChanges(), Job.STUDIO)
                 .given("over", time, Job.CASE_FILE));
         Map<String, Figure> made = bench.ledger().work(job);

@@ -83,7 +83,7 @@ public final class Calendar {
     private LocalDateTime waited(Step step, LocalDateTime ready, Pace pace) {
         Optional<LocalDateTime> day = step.waiting().flatMap(Step.Wait::day).map(one -> one.atTime(hours.opens()));
         LocalDateTime after = step.waiting().flatMap(Step.Wait::time)
-                .map(time -> WorkHours.plus(ready, pace.moment().applyAsDouble(time))).orElse(ready);
+                .map(time -> WorkHours.plus(ready, pace.moment().applyAsDouble(time.span()))).orElse(ready);
         return day.map(one -> later(one, after)).orElse(after);
     }
 

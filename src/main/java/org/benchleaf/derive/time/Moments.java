@@ -7,6 +7,7 @@ import java.util.stream.IntStream;
 import org.benchleaf.derive.figure.BathWork;
 import org.benchleaf.derive.figure.Minutes;
 import org.benchleaf.model.Part;
+import org.benchleaf.model.StatedTime;
 import org.benchleaf.model.Step;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
@@ -29,7 +30,7 @@ public final class Moments {
         step.part(Part.Bath.class).ifPresent(bath -> moments.addAll(bathChanges(bath, baths)));
         step.part(Part.Blotters.class).ifPresent(blotters -> moments.addAll(blotterChanges(blotters, hours)));
         step.part(Part.Chamber.class).flatMap(Part.Chamber::lookEvery)
-                .ifPresent(every -> moments.addAll(looks(every, step.takes())));
+                .ifPresent(every -> moments.addAll(looks(every, step.takes().map(StatedTime::span))));
         return moments;
     }
 

@@ -8,6 +8,7 @@ import org.benchleaf.derive.figure.Reading;
 import org.benchleaf.message.FigureMessages;
 import org.benchleaf.message.Messages;
 import org.benchleaf.model.Part;
+import org.benchleaf.model.StatedTime;
 import org.benchleaf.model.Step;
 import org.benchleaf.quantity.Dimension;
 import org.benchleaf.quantity.Quantity;
@@ -38,15 +39,15 @@ public record StepTime(Step step, Minutes takes, Minutes handsOn, Minutes lying,
         List<Timeline.Moment> moments = Moments.of(step, baths, hours);
         Minutes lying = lying(step, baths);
         Minutes fromParts = lastChange(moments).max(lying);
-        Minutes takes = step.takes().map(Minutes::of).orElse(fromParts);
+        Minutes takes = step.takes().map(StatedTime::span).map(Minutes::of).orElse(fromParts);
         if (takes.high() == 0 && step.timeMissing().isEmpty()) {
             messages.add(FigureMessages.STEP_WITHOUT_TIME.at(step.place(), "step", step.id()));
         }
         // Nothing is done to the sheet while its first bath is filled.
         checkLimit(step, baths.filter(any -> step.takes().isEmpty()).map(work -> takes.minus(work.filling())).orElse(takes), messages);
         Minutes handsOn = handsOn(step, takes, messages);
-        return new StepTime(step, takes, handsOn, step.takes().map(Minutes::of).orElse(lying),
-                step.takes().isEmpty() && hasTimedBaths(step) && baths.isEmpty(), moments);
+        return new StepTime(step, takes, handsOn, step.takes().map(StatedTime::span).map(Minutes::of).orElse(lying),
+                step.takes().map(StatedTime::isOpen).orElse(hasTimedBaths(step) && baths.isEmpty()), moments);
     }
 
     private static boolean hasTimedBaths(Step step) {

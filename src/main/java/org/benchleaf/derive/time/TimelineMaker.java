@@ -95,7 +95,7 @@ public final class TimelineMaker {
 
     /** A day or a sign ends a wait whose length nobody told. */
     private static boolean waitsWithoutTime(Step step) {
-        return step.waiting().isPresent() && step.waiting().flatMap(Step.Wait::time).isEmpty();
+        return step.waiting().isPresent() && step.waiting().flatMap(Step.Wait::time).filter(time -> !time.isOpen()).isEmpty();
     }
 
     private static Quantity range(double low, double usual, double high) {
@@ -107,7 +107,7 @@ public final class TimelineMaker {
         times.forEach((id, time) -> lengths.put(id, pace.applyAsDouble(time.takes())));
         Map<String, Double> waits = new LinkedHashMap<>();
         steps.forEach(step -> step.waiting().flatMap(Step.Wait::time)
-                .ifPresent(time -> waits.put(step.id(), pace.applyAsDouble(Minutes.of(time)))));
+                .ifPresent(time -> waits.put(step.id(), pace.applyAsDouble(Minutes.of(time.span())))));
         return new CriticalPath(lengths, waits, after);
     }
 

@@ -61,6 +61,31 @@ class TimelineTest {
                 .containsExactly("look", "long", "end");
     }
 
+    /**
+     * By hand: about 3 h is 2.5 h to 3.5 h, about 20 min is 15 min to 25 min, about 45 min is 42.5 min to 47.5 min (common practice,
+     * no source); less than 10 min is nothing to 10 min.
+     */
+    @Test
+    void a_time_told_in_words_keeps_its_ends_through_the_sum() {
+        Timeline timeline = timeline(new Invented().step("a", Map.of("takes", "about 3 h"), List.of())
+                .step("b", Map.of("takes", "about 20 min"), List.of("a")).step("c", Map.of("takes", "about 45 min"), List.of("b"))
+                .step("d", Map.of("takes", "less than 10 min"), List.of("c")));
+        assertThat(timeline.total().lowIn(Unit.MINUTE)).isEqualTo(150 + 15 + 42.5);
+        assertThat(timeline.total().in(Unit.MINUTE)).isEqualTo(180 + 20 + 45 + 10);
+        assertThat(timeline.total().highIn(Unit.MINUTE)).isEqualTo(210 + 25 + 47.5 + 10);
+        assertThat(timeline.complete()).isTrue();
+    }
+
+    @Test
+    void a_time_told_as_more_than_so_much_makes_the_sum_a_least_one() {
+        Timeline timeline = timeline(new Invented().step("a", Map.of("takes", "more than 2 h"), List.of())
+                .step("b", Map.of("takes", "30 min"), List.of("a")));
+        assertThat(timeline.total().lowIn(Unit.MINUTE)).isEqualTo(150);
+        assertThat(timeline.complete()).isFalse();
+        assertThat(step(timeline, "a").atLeast()).isTrue();
+        assertThat(step(timeline, "b").startKnown()).isFalse();
+    }
+
     @Test
     void baths_follow_one_another_while_weight_and_blotters_go_together() {
         Timeline timeline = timeline(new Invented()
