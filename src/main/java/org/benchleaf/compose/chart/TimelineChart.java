@@ -168,7 +168,7 @@ public final class TimelineChart {
             return;
         }
         marks.add(Chart.Mark.text(Chart.WIDTH, top + 18, "end", told(timed)));
-        marks.add(Chart.Mark.box("bar", "waiting", x, y, width, BAR, told(timed)));
+        marks.add(Chart.Mark.box("bar", "waiting", x, y, width, BAR, words(takes)));
         if (width > hands) {
             marks.add(Chart.Mark.hatch("hatch", x + hands, y, width - hands, BAR));
         }
