@@ -183,6 +183,8 @@ final class Seeds {
         return List.of(
                 inText("repeated link text", "two links of one name", "one link text, one target", SOMETHING,
                         append("<p><a href=\"glossary.html\">Open the page</a> <a href=\"sources.html\">Open the page</a></p>")),
+                inText("ids before readers", "the id of a rule", "no id of a rule stands before readers", SOMETHING,
+                        append("<p>The bath was warm (rule bath-above-60).</p>")),
                 inText("repeated link text", "a link that says 'more'", "links make sense alone", SOMETHING,
                         append("<p>On washing: <a href=\"glossary.html\">more</a></p>")),
                 inText("titles", "the title of another page", "titles are unlike each other", SOMETHING,

@@ -1,14 +1,20 @@
 package org.benchleaf.browser;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.benchleaf.check.LibraryChecker;
+import org.benchleaf.model.Rule;
+import org.benchleaf.read.LibraryReader;
 import org.jsoup.nodes.Element;
 import org.jsoup.nodes.TextNode;
 import org.jsoup.select.NodeTraversor;
@@ -37,6 +43,8 @@ final class TextRules {
             "cy", Set.of("yn", "y", "yr", "ar", "ac", "ei", "mae", "wedi", "i", "o", "gan", "nid", "dan", "am", "fel", "neu"),
             "nl", Set.of("het", "een", "van", "niet", "met", "op", "zijn", "wordt", "voor", "aan", "bij"));
 
+    private static final Pattern RULE_ID = ruleIds();
+
     private TextRules() {
     }
 
@@ -46,6 +54,7 @@ final class TextRules {
                         .filter(link -> LINKS_SAYING_NOTHING.matcher(name(link)).matches() || name(link).isBlank())
                         .map(Element::outerHtml)),
                 new PageRule("one link text, one target", "2.4.4", TextRules::twinLinks),
+                new PageRule("no id of a rule stands before readers", "house", TextRules::idsOfRules),
                 new PageRule("foreign words carry their language", "3.1.2", TextRules::foreignWords),
                 new PageRule("direction is marked", "3.1.2, house", TextRules::directions),
                 new PageRule("steps are a list", "1.3.1", TextRules::typedSteps),
@@ -73,6 +82,20 @@ final class TextRules {
                     return before != null && !before.equals(link.attr("href"));
                 }).map(link -> "\"" + name(link) + "\" leads to " + link.attr("href") + " and to "
                         + targets.get(name(link).toLowerCase(Locale.ROOT)));
+    }
+
+    /** An id is for authors: on the page of the rules, and on those of the format. */
+    private static Stream<String> idsOfRules(WrittenPage page) {
+        return page.path().matches("(?:.*/)?(?:rules|writing[\\w-]*)\\.html") ? Stream.of()
+                : RULE_ID.matcher(page.html().body().text()).results().map(MatchResult::group).distinct();
+    }
+
+    /** The ids with a hyphen, which no word has, of the program's rules. */
+    private static Pattern ruleIds() {
+        String ids = LibraryChecker.check(LibraryReader.read(Path.of("content"))).library().rules().stream().map(Rule::id)
+                .filter(id -> id.contains("-")).map(Pattern::quote)
+                .collect(Collectors.joining("|"));
+        return Pattern.compile("(?<![\\w/#-])(?:" + ids + ")(?![\\w-])");
     }
 
     private static Stream<String> foreignWords(WrittenPage page) {

@@ -35,7 +35,6 @@ import org.benchleaf.page.Page;
 import org.benchleaf.page.Paths;
 import org.benchleaf.page.Section;
 import org.benchleaf.page.Table;
-import org.benchleaf.text.Inline;
 import org.benchleaf.text.RichText;
 import org.benchleaf.words.StepTitle;
 import org.benchleaf.words.WholeSentence;
@@ -152,15 +151,16 @@ public final class ResultsPage implements CasePageMaker {
         for (Finding finding : desk.worked().findings()) {
             if (standings.contains(finding.standing())) {
                 String rule = statements.getOrDefault(finding.rule(), finding.what());
-                byRule.computeIfAbsent(rule, any -> new ArrayList<>()).add(new Fact(rule,
-                        answer(sheet, desk, finding, statements.containsKey(finding.rule()))));
+                byRule.computeIfAbsent(rule, any -> new ArrayList<>()).add(new Fact(rule, Optional.of(finding.rule())
+                        .filter(statements::containsKey).map(id -> sheet.way(Paths.RULES + "#" + RulesPage.anchor(id))),
+                        answer(sheet, desk, finding)));
             }
         }
         List<Fact> facts = byRule.values().stream().flatMap(List::stream).toList();
         return facts.isEmpty() ? Optional.empty() : Optional.of(new Facts(facts));
     }
 
-    private static RichText answer(Sheet sheet, CaseDesk desk, Finding finding, boolean known) {
+    private static RichText answer(Sheet sheet, CaseDesk desk, Finding finding) {
         Words words = sheet.words();
         String step = finding.step().flatMap(desk.treatment()::step).map(one -> atStep(words, desk.treatment(), one)).orElse("");
         String told = finding.standing() == Finding.Standing.OPEN_IN_SOURCE ? finding.what()
@@ -169,9 +169,7 @@ public final class ResultsPage implements CasePageMaker {
                         .replace('_', '-'), "reason", WholeSentence.of(finding.reason().orElseThrow()))
                 : finding.reason().map(reason -> words.say("findings.answered", "reason", reason))
                 .orElseGet(() -> words.say("findings.advice", "what", finding.what()));
-        Inline rule = !known ? new Inline.Text(finding.rule()) : sheet.hyperlink(words.say("findings.rule", "rule", finding.rule()),
-                Paths.RULES + "#" + RulesPage.anchor(finding.rule()));
-        return RichText.of(step + told + " (").then(rule).then(")");
+        return RichText.of(step + told);
     }
 
     /** The step, with its number where another has the same name. */

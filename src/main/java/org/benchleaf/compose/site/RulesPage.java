@@ -84,8 +84,8 @@ public final class RulesPage implements SitePageMaker {
     private static Section changes(Sheet sheet, List<Rule> rules, Matrix matrix) {
         Words words = sheet.words();
         List<Fact> facts = new ArrayList<>();
-        rules.forEach(rule -> rule.change().ifPresent(change -> facts.add(new Fact(rule.statement(), RichText.of(change.reason() + " ")
-                .then(Inline.Hyperlink.to("#" + anchor(rule.id()), words.say("findings.rule", "rule", rule.id())))))));
+        rules.forEach(rule -> rule.change().ifPresent(change -> facts.add(new Fact(rule.statement(),
+                Optional.of("#" + anchor(rule.id())), RichText.of(change.reason())))));
         rules.stream().filter(Rule::ofStudio).forEach(rule -> facts.add(Fact.of(rule.statement(),
                 words.say("rules.of-studio"))));
         matrix.rows().forEach(row -> matrix.actions().forEach(action -> Optional.ofNullable(row.changes().get(action.id()))
