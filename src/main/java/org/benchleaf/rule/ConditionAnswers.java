@@ -83,7 +83,7 @@ final class ConditionAnswers {
             case NO_MORE_THAN -> Judgement.all(given.pairs().entrySet().stream(),
                     pair -> moreThan(pair.getKey(), pair.getValue(), asked).not());
             case RATIO -> ratio(given, asked);
-            case TOUCHES -> asked.step().map(step -> touches(step, given, asked)).orElse(Judgement.NO);
+            case TOUCHES -> asked.step().map(step -> touches(step, given, asked)).orElse(Judgement.NO_BY_SILENCE);
             case SOME_STEP -> anyStep(facts.order.all(), given, asked);
             case EARLIER_STEP -> anyStep(asked.step().map(facts.order::before).orElse(List.of()), given, asked);
             case STEP_SINCE_DRYING -> anyStep(asked.step().map(facts.order::sinceDrying).orElse(List.of()), given, asked);
@@ -94,18 +94,19 @@ final class ConditionAnswers {
             case FIXED -> fixed(asked);
             case TOOL -> tool(given.words(), asked);
             case METER_READY -> asked.step().map(step -> readings.meterReady(step,
-                    given.numbers().get("buffers"), given.numbers().get("near"))).orElse(Judgement.NO);
-            case END_POINT -> asked.step().map(EndPoint::reached).orElse(Judgement.NO);
+                    given.numbers().get("buffers"), given.numbers().get("near"))).orElse(Judgement.NO_BY_SILENCE);
+            case END_POINT -> asked.step().map(EndPoint::reached).orElse(Judgement.NO_BY_SILENCE);
             case TESTED -> tests.said(facts.contactTests(asked), given.words());
-            case INDICATED -> asked.layer().map(layer -> tests.indicated(layer, given.named())).orElse(Judgement.NO);
+            case INDICATED -> asked.layer().map(layer -> tests.indicated(layer, given.named())).orElse(Judgement.NO_BY_SILENCE);
             case PAPER_INDICATED -> tests.indicated(facts.support(), given.named());
             case DWELL -> tests.dwells(asked, given.numbers().get("limit"), false);
             case CONTACT_TOLD -> tests.contactTold(asked);
             case DWELL_MOST -> tests.dwells(asked, given.numbers().get("limit"), true);
             case PROTECTED -> protectedAgain(asked);
             case ALIKE -> alike(given.fields(), asked);
-            case LAYER -> asked.layer().map(layer -> layer(layer, given.words())).orElse(Judgement.NO);
-            default -> Judgement.of(isRecorded(block, given, asked));
+            case LAYER -> asked.layer().map(layer -> layer(layer, given.words())).orElse(Judgement.NO_BY_SILENCE);
+            case KIND, PART, KNOWN_LAYER, MATRIX -> Judgement.of(isRecorded(block, given, asked));
+            default -> Judgement.recorded(isRecorded(block, given, asked));
         };
     }
 
@@ -140,7 +141,7 @@ final class ConditionAnswers {
     }
 
     private Judgement anyStep(List<Step> steps, Condition.Given given, Asked asked) {
-        return Judgement.any(steps.stream(), step -> inner(given, asked.at(step)));
+        return steps.isEmpty() ? Judgement.NO : Judgement.any(steps.stream(), step -> inner(given, asked.at(step)));
     }
 
     private Judgement touches(Step step, Condition.Given given, Asked asked) {
@@ -257,7 +258,7 @@ final class ConditionAnswers {
     private Judgement alike(List<CaseField> wanted, Asked asked) {
         Optional<Asked> other = asked.picture().flatMap(picture -> facts.treatment.pictures().stream()
                 .filter(one -> picture.pair().filter(one.id()::equals).isPresent()).findFirst()).map(Asked::of);
-        return other.isEmpty() ? Judgement.NO : Judgement.all(wanted.stream(), field -> {
+        return other.isEmpty() ? Judgement.NO_BY_SILENCE : Judgement.all(wanted.stream(), field -> {
             Optional<FieldFact> own = fields.value(field, asked);
             boolean open = own.isEmpty() && field.absence() == CaseField.Absence.NOT_GIVEN;
             boolean same = own.equals(fields.value(field, other.get()));

@@ -44,7 +44,7 @@ final class FieldReader {
 
     /** What is asked of a field where it says something; where it says nothing, what its absence means. */
     Judgement ask(CaseField field, Asked asked, Function<FieldFact, Judgement> question) {
-        return value(field, asked).map(question).orElseGet(() -> absence(field, asked) == CaseField.Absence.NONE ? Judgement.NO
+        return value(field, asked).map(question).orElseGet(() -> absence(field, asked) == CaseField.Absence.NONE ? Judgement.NO_BY_SILENCE
                 : Judgement.cannotTell(MissingFact.of(field, asked)));
     }
 
@@ -55,7 +55,7 @@ final class FieldReader {
      */
     Judgement has(CaseField field, Asked asked) {
         return Judgement.all(askedOf(field, asked), one -> value(field, one).isPresent() ? Judgement.YES : isOpen(field, one)
-                ? Judgement.cannotTell(MissingFact.of(field, one)) : Judgement.NO);
+                ? Judgement.cannotTell(MissingFact.of(field, one)) : Judgement.NO_BY_SILENCE);
     }
 
     /** What a field is asked of: each liquid of the step, where it speaks of the pH of liquids; else what is asked itself. */

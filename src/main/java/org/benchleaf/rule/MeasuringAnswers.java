@@ -30,7 +30,7 @@ final class MeasuringAnswers {
      */
     Judgement meterReady(Step step, Quantity buffers, Quantity near) {
         List<Double> expected = (step.kind() == StepKind.MEASURING ? measured() : inLiquids(step)).toList();
-        return expected.isEmpty() ? Judgement.YES : Judgement.any(facts.treatment.instruments().stream()
+        return expected.isEmpty() ? Judgement.YES_BY_SILENCE : Judgement.any(facts.treatment.instruments().stream()
                 .filter(MeasuringAnswers::isPhMeter), meter -> Judgement.all(Stream.of(calibrated(meter, step),
                         buffered(meter, expected, buffers, near)), one -> one));
     }

@@ -35,12 +35,21 @@ final class RuleBench {
                 .flatMap(subject -> asked(rule, subject).stream()));
     }
 
-    /** The rules that were asked of something in the case and are kept wherever they were asked. */
+    /**
+     * The rules that were asked of something in the case, are kept wherever they were asked, and of which the case tells somewhere
+     * what shows it. One that is kept only because nothing speaks against it is left out: nothing was judged.
+     */
     Stream<Finding> kept(Set<String> spoke) {
         return asked.stream().filter(rule -> !spoke.contains(rule.id()))
-                .filter(rule -> facts.asked(rule.speaksOf()).stream().anyMatch(subject -> answers.answer(rule.where(), subject).isYes()))
+                .filter(rule -> facts.asked(rule.speaksOf()).stream().anyMatch(subject -> isShown(rule, subject)))
                 .map(rule -> new Finding(rule.id(), Optional.empty(), rule.statement(), Optional.empty(), false,
                         Finding.Standing.KEPT));
+    }
+
+    /** Whether a rule applies to a subject and the case tells something of it that the rule was judged by. */
+    private boolean isShown(Rule rule, Asked subject) {
+        return answers.answer(rule.where(), subject).isYes() && Stream.of(rule.needs(), rule.forbids()).flatMap(Optional::stream)
+                .anyMatch(condition -> answers.answer(condition, subject).judged());
     }
 
     /** Whether a rule settles what the matrix says of an action, because it is asked of the same thing. */

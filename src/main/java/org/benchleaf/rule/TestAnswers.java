@@ -27,7 +27,8 @@ final class TestAnswers {
         List<SpotTest> tests = asked.toList();
         boolean said = tests.stream().anyMatch(test -> said(test, results));
         return said || results.isEmpty() ? Judgement.of(said) : tests.stream().filter(TestAnswers::isOpen).findFirst()
-                .map(test -> Judgement.cannotTell(MissingFact.result(test.medium(), test.with()))).orElse(Judgement.NO);
+                .map(test -> Judgement.cannotTell(MissingFact.result(test.medium(), test.with())))
+                .orElse(tests.isEmpty() ? Judgement.NO_BY_SILENCE : Judgement.NO);
     }
 
     /**

@@ -41,6 +41,16 @@ class JudgementTest {
         assertThat(Judgement.all(Stream.of(Truth.CANNOT_TELL, Truth.YES), JudgementTest::judged).missing()).containsExactly(FACT);
     }
 
+    /** By hand: a condition is judged where one thing that it asks about is told; what decides it is told wherever it can be. */
+    @Test
+    void what_holds_by_silence_alone_was_not_judged() {
+        assertThat(Judgement.any(Stream.of(Judgement.NO_BY_SILENCE, Judgement.NO_BY_SILENCE), one -> one).judged()).isFalse();
+        assertThat(Judgement.any(Stream.of(Judgement.NO_BY_SILENCE, Judgement.NO), one -> one).judged()).isTrue();
+        assertThat(Judgement.all(Stream.of(Judgement.NO_BY_SILENCE, Judgement.NO), one -> one).judged()).isTrue();
+        assertThat(Judgement.all(Stream.<Judgement>of(), one -> one).judged()).isFalse();
+        assertThat(Judgement.NO_BY_SILENCE.not()).isEqualTo(Judgement.YES_BY_SILENCE);
+    }
+
     private static Judgement judged(Truth truth) {
         return truth == Truth.CANNOT_TELL ? Judgement.cannotTell(FACT) : Judgement.of(truth == Truth.YES);
     }
