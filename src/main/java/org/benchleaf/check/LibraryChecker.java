@@ -28,6 +28,7 @@ import java.util.Set;
 import java.util.stream.Stream;
 import org.benchleaf.message.ClassMessages;
 import org.benchleaf.message.FormMessages;
+import org.benchleaf.message.Message;
 import org.benchleaf.message.Messages;
 import org.benchleaf.message.Nearest;
 import org.benchleaf.message.Place;
@@ -146,11 +147,19 @@ public final class LibraryChecker {
     }
 
     private void tell(StudioWords words, String language, Set<String> said) {
-        words.unsaid().forEach((text, place) -> messages.add(FormMessages.WORDS_OF_NO_TEXT.at(place, "text", text,
-                "remedy", Nearest.to(text, said).map(near -> "Write '" + near + "' in its place, and see that the words fit it.")
-                        .orElse("Write the text as it stands in the studio's files, or delete the line."), "language", language)));
+        Map<String, Place> leftOver = new LinkedHashMap<>();
+        words.unsaid().forEach((text, place) -> Nearest.to(text, said).ifPresentOrElse(near -> messages.add(unsaid(text, place,
+                "Write '" + near + "' in its place, and see that the words fit it.", language)), () -> leftOver.put(text, place)));
+        leftOver.entrySet().stream().findFirst().ifPresent(first -> messages.add(leftOver.size() == 1
+                ? unsaid(first.getKey(), first.getValue(), "Write the text as it stands in the studio's files, or delete the line.", language)
+                : FormMessages.WORDS_OF_NO_TEXTS.at(first.getValue(), "count", leftOver.size(), "language", language,
+                        "text", first.getKey())));
         words.outdated().forEach((text, place) -> messages.add(FormMessages.WORDS_OF_OLDER_TEXT.at(place, "text", text,
                 "language", language)));
+    }
+
+    private static Message unsaid(String text, Place place, String remedy, String language) {
+        return FormMessages.WORDS_OF_NO_TEXT.at(place, "text", text, "remedy", remedy, "language", language);
     }
 
     private Fields fields(LibraryDraft.YamlPart part) {

@@ -109,7 +109,8 @@ public enum FormMessages implements CatalogueEntry {
     NEEDED("FORM-027", Severity.ERROR,
             "'{key}' cannot be '{found}' here.",
             "Figures, rules or pages that the case must have rest on it.",
-            "Write the value, or set 'state: draft' until it is known."),
+            "Write the value, or set 'state: draft' until it is known. If nobody recorded it, take out the part that asks for it, such as"
+                    + " 'bath:' or 'ageing:', and tell in 'do:' what is known of it."),
     NEVER_USED("FORM-032", Severity.ADVICE,
             "Nothing uses the {kind} '{id}'.",
             "Either it is left over, or the place that should name it names another.",
@@ -129,7 +130,8 @@ public enum FormMessages implements CatalogueEntry {
     RECIPE_WAYS("FORM-041", Severity.ERROR,
             "Of the ways to make a solution, '{id}' has {count}.",
             "Its amounts follow from the one way in which it is made.",
-            "Keep exactly one of: mix, dissolve, dilute, saturate, adjust, parts."),
+            "Keep exactly one of: mix, dissolve, dilute, saturate, adjust, parts. What was bought ready made, or of which nobody recorded"
+                    + " how it was made, is a material: enter it there with its substance, and delete it here."),
     PARTS_FORM("FORM-042", Severity.ERROR,
             "'{found}' does not say how many parts there are of each.",
             "The amounts follow from the numbers.",
@@ -216,6 +218,11 @@ public enum FormMessages implements CatalogueEntry {
             "No text of the studio that pages of cases show reads '{text}'.",
             "Words in another language are found by the text itself; one that was changed since is shown as it is.",
             "{remedy} 'benchleaf translation --studio {language}' puts the words to the text that stands in its place now."),
+    WORDS_OF_NO_TEXTS("FORM-153", Severity.ADVICE,
+            "{count} texts that have words in '{language}' are none of the studio's that pages of cases show, such as '{text}'.",
+            "Words in another language are found by the text itself. So many are left over where files were copied from another studio,"
+                    + " or cases and classes were taken out.",
+            "Run 'benchleaf translation --studio {language}': it keeps them at the end of the file. Or delete them."),
     WORDS_OF_OLDER_TEXT("FORM-152", Severity.ADVICE,
             "The words for '{text}' were made from other words of the studio.",
             "The pages show the text as the studio says it, until the translation follows.",
