@@ -32,7 +32,7 @@ final class ObjectForm {
                 made.flatMap(group -> group.text("when")), made.flatMap(group -> group.text("evidence")),
                 made.map(group -> group.yes("opinion", false)).orElse(false), support(object.needGroup("support")),
                 oneSide.isPresent() ? Optional.empty() : size.map(ObjectForm::size),
-                object.missingOnly("size").or(() -> size.flatMap(ObjectForm::missingSide)), oneSide, object.texts("features"),
+                object.missingOnly("size").or(() -> object.group("size").flatMap(ObjectForm::missingSide)), oneSide, object.texts("features"),
                 object.texts("afterwards"),
                 object.groups("consultation").stream().map(ObjectForm::consultation).toList(), media,
                 object.groups("items").stream().map(this::item).toList(), object.place());
@@ -46,9 +46,10 @@ final class ObjectForm {
         return filled;
     }
 
-    /** The two sides; empty where the size is said not to be known. */
+    /** The two sides; empty where the size, or each of its sides, is said not to be known. */
     private static Optional<Fields> sides(Fields object) {
-        return object.missingOnly("size").isPresent() ? Optional.empty() : Optional.of(object.needGroup("size"));
+        return object.missingOnly("size").isPresent() ? Optional.empty() : Optional.of(object.needGroup("size"))
+                .filter(sides -> sides.missing("height").isEmpty() || sides.missing("width").isEmpty());
     }
 
     private static PrintObject.SheetSize size(Fields sides) {

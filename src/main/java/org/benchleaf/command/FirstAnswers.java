@@ -128,10 +128,12 @@ final class FirstAnswers {
         return damages.stream().map(one -> extent(one).replaceFirst(",", "").strip()).toList();
     }
 
-    /** What follows the last comma, with it, where that begins with a digit: a place may have commas of its own. */
+    /** What follows the last comma, with it, where that is a size or said not to be known: a place may have commas of its own. */
     private static String extent(String damage) {
         String last = damage.substring(Math.max(0, damage.lastIndexOf(',')));
-        return last.startsWith(",") && last.substring(1).strip().matches("\\d.*") ? last : "";
+        boolean third = damage.indexOf(',') < damage.lastIndexOf(',');
+        String said = last.startsWith(",") ? last.substring(1).strip() : "";
+        return said.matches("\\d.*") || third && said.startsWith("not known") ? last : "";
     }
 
     List<String> aims() {

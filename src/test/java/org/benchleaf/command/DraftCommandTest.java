@@ -62,6 +62,12 @@ class DraftCommandTest {
     }
 
     @Test
+    void a_damage_whose_size_nobody_knows_keeps_that_apart_from_its_place() throws IOException {
+        assertThat(draft("", "bill", "--damage", "ink corrosion, inked areas, not known")).as(err.toString()).isZero();
+        assertThat(Files.readString(file)).contains("what: ink corrosion, where: inked areas, extent: not known}");
+    }
+
+    @Test
     void every_kind_of_step_passes_as_a_draft() {
         List<String> words = new ArrayList<>(List.of("bill"));
         Stream.of(StepKind.values()).forEach(kind -> words.addAll(List.of("--step", kind.word())));
