@@ -87,6 +87,9 @@
     move(hold < 0 ? first(anchor) : hold);
     if (hold >= 0) { tell(words["hold-shut"]); }
   }
+  function stageOf(anchor) {
+    return stages.filter(function (stage) { return stage.anchor === anchor; })[0];
+  }
   function doing(anchor) {
     return screens.filter(function (screen) { return anchorOf(screen) === anchor && screen.querySelector(".screen__time"); })[0];
   }
@@ -164,7 +167,7 @@
   });
   /* One tap writes the time down, another takes it back. */
   function stamp(anchor, key, before, after) {
-    var step = stages.filter(function (stage) { return stage.anchor === anchor; })[0].name;
+    var step = stageOf(anchor).name;
     var made = bench.button(before, step, function () {
       if (noted(anchor)[key]) { delete note(anchor)[key]; } else { note(anchor)[key] = Date.now(); }
       bench.keep();
@@ -295,7 +298,7 @@
     });
     list.sort(function (one, other) { return one.end - other.end; });
     var text = list.slice(0, 3).map(function (one) {
-      return (one.end <= Date.now() ? words["due-now"] : bench.clock(one.end)) + " " + one.timer.label;
+      return (one.end <= Date.now() ? words["due-now"] : bench.clock(one.end)) + " " + (one.timer.item.hasAttribute("data-whole") ? stageOf(one.timer.step).name : one.timer.label);
     });
     if (strip.getAttribute("data-text") === text.join()) { return; }
     strip.setAttribute("data-text", text.join());

@@ -173,7 +173,9 @@
           go.textContent = text;
           go.setAttribute("aria-label", text + ": " + self.what);
         }
-        reset.hidden = longer.hidden = !now.began && home !== own;
+        reset.hidden = !now.began && home !== own;
+        go.hidden = !!now.answered;
+        longer.hidden = reset.hidden || go.hidden;
         other.hidden = home !== own;
         stamp.textContent = now.began && now.end
           ? fill(words["started-at"], { t: clock(now.began), u: clock(now.end) }) : "";
@@ -186,7 +188,7 @@
     function length() { return mine().length || usual; }
     function left() {
       var now = mine();
-      return now.end ? (now.end - Date.now()) / 1000 : "left" in now ? now.left : length();
+      return now.end ? (now.end - (now.answered || Date.now())) / 1000 : "left" in now ? now.left : length();
     }
     function start() {
       var now = mine();
@@ -255,7 +257,7 @@
       else if (rest > 300 && rest <= whole / 2 && said < 2) { say(2, fill(words["say-half"], { what: label })); }
     }
     function paint() {
-      item.classList.toggle("timer--over", left() < 0);
+      item.classList.toggle("timer--over", left() < 0 && !mine().answered);
       drawn.forEach(function (one) { one(); });
       if (!mine().began) { status.textContent = ""; }
     }
