@@ -107,6 +107,18 @@ class FinishedTreatmentTest {
                 "7. Drying 36 h not recorded 8. Mending not recorded 50 min").doesNotContain("0 min 50 min");
     }
 
+    @Test
+    void what_nobody_recorded_of_a_damage_and_of_a_medium_stands_as_no_place_and_no_colour() throws IOException {
+        Path content = folder.resolve("content");
+        ChangedContent.copy(CONTENT, content);
+        Path file = content.resolve(CASE + "/case.md");
+        Files.writeString(file, Files.readString(file).replace("where: lower edge", "where: not known, degree: not known")
+                .replace("is: printing ink, colour: black", "is: printing ink, colour: not known"));
+        assertThat(errors(WholeLine.checked(content, content.resolve(CASE), library(content)))).isEmpty();
+        assertThat(text(content, "index.html")).contains("Media printing ink", "tideline")
+                .doesNotContain("tideline, not known", "printing ink, not known", ": not known");
+    }
+
     private static String timed(String written, String step, String takes) {
         return written.replaceFirst("(?s)(- id: " + step + "\n.*?takes: )not known", "$1" + takes);
     }

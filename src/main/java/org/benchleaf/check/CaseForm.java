@@ -110,9 +110,14 @@ final class CaseForm {
         Optional<Quantity> extent = share ? fields.within("extent", 0, 100, SHARE)
                 : fields.reading("extent", LENGTH, AREA, COUNT, SHARE);
         fields.scalar("of").ifPresent(id -> context.references().use(id, ITEM));
-        return new Damage(fields.text("id"), fields.needText("what"), fields.text("of"), fields.text("where"), fields.text("side"),
-                extent, fields.text("degree"), fields.text("active"), fields.group("at").map(CaseForm::spot),
+        return new Damage(fields.text("id"), fields.needText("what"), fields.text("of"), told(fields, "where"),
+                told(fields, "side"), extent, told(fields, "degree"), fields.text("active"), fields.group("at").map(CaseForm::spot),
                 fields.text("note"), fields.place());
+    }
+
+    /** The words under a key; empty where they only say that there are none. */
+    private static Optional<String> told(Fields fields, String key) {
+        return fields.text(key).filter(text -> fields.missing(key).isEmpty());
     }
 
     private static Damage.Spot spot(Fields fields) {

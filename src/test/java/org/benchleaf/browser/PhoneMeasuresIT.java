@@ -25,17 +25,20 @@ class PhoneMeasuresIT {
             window.show(new Setting(360, Setting.Look.LIGHT));
             window.ask("Emulation.setDeviceMetricsOverride", Map.of("width", 360, "height", 640, "deviceScaleFactor", 1, "mobile", true));
             window.open("cases/" + name + "/steps.html");
-            window.run("localStorage.clear();");
-            window.again();
             try {
-                List<String> told = window.texts(Scripts.plain("phone-measures"));
+                window.run("localStorage.clear();");
+                window.again();
                 List<Integer> words = window.texts(Scripts.plain("words-of-screens")).stream()
                         .map(screen -> Integer.valueOf(screen.split(" ", 2)[0])).toList();
+                window.run("localStorage.clear();");
+                window.again();
+                List<String> told = window.texts(Scripts.plain("phone-measures"));
                 MEASURED.add(name + ": first action " + told.get(1) + " px down, " + told.get(2) + " taps to '" + told.get(6) + "' past "
                         + told.get(3) + " hold points, at most " + words.stream().max(Integer::compare).orElseThrow() + " words on "
                         + words.size() + " screens, ways " + told.get(5) + " px below the screen");
                 assertThat(told.get(0)).as("the bench view opens").isEqualTo("true");
                 assertThat(Integer.parseInt(told.get(1))).as("px to the first action").isBetween(1, 200);
+                assertThat(words).as("words on each screen").allSatisfy(count -> assertThat(count).isLessThanOrEqualTo(60));
                 assertThat(Integer.parseInt(told.get(2))).as("taps").isLessThanOrEqualTo(3);
                 assertThat(told.get(4)).as("the clock runs").isEqualTo("true");
                 assertThat(Integer.parseInt(told.get(5))).as("px by which Back and Next leave the screen").isZero();

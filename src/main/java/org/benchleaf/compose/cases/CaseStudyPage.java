@@ -210,7 +210,9 @@ public final class CaseStudyPage implements CasePageMaker {
     }
 
     private static String mediumWords(Words words, Medium medium) {
-        return words.list(Stream.of(Optional.of(medium.is()), medium.colour(), medium.where()).flatMap(Optional::stream).toList());
+        return words.list(Stream.concat(
+                Stream.of(MissingValue.read(medium.is()).map(words::missing).orElse(medium.is())),
+                Stream.of(medium.colour(), medium.where()).flatMap(Optional::stream).filter(CaseStudyPage::isTold)).toList());
     }
 
     private static boolean isTold(String text) {
