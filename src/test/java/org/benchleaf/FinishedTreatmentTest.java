@@ -116,7 +116,7 @@ class FinishedTreatmentTest {
                 .replace("is: printing ink, colour: black", "is: printing ink, colour: not known"));
         assertThat(errors(WholeLine.checked(content, content.resolve(CASE), library(content)))).isEmpty();
         assertThat(text(content, "index.html")).contains("Media printing ink", "tideline")
-                .doesNotContain("tideline, not known", "printing ink, not known", ": not known");
+                .doesNotContain("tideline, not known", "printing ink, not known", "tideline: not known");
     }
 
     private static String timed(String written, String step, String takes) {
