@@ -92,10 +92,13 @@ class DemoClassesTest {
         assertThat(figure("total.ethanol-96").value().in(Unit.MILLILITRE)).isCloseTo(130 * 40 / 96.0, within(1e-9));
     }
 
-    /** By hand: the tray of 550 mm by 420 mm to 25 mm is 5.775 L; 3 baths at 6 stations and 3 of the spare sheet are 21: 121.3 L. */
+    /**
+     * By hand: the tray of 550 mm by 420 mm to 25 mm is 5.775 L; 3 baths at 6 stations are 18, and 6 to spare, as the class states,
+     * are more than the 3 of its spare sheet: 24 fillings, 138.6 L.
+     */
     @Test
-    void a_tray_filled_to_a_mark_has_no_share_to_spare_but_the_baths_of_the_spare_sheet() {
-        assertThat(figure("bath.needed").value().in(Unit.LITRE)).isCloseTo(21 * 5.775, within(1e-9));
+    void a_tray_filled_to_a_mark_has_no_share_to_spare_but_fillings() {
+        assertThat(figure("bath.needed").value().in(Unit.LITRE)).isCloseTo(24 * 5.775, within(1e-9));
     }
 
     /** By hand: 6 stacks of 2 are 12 for one sheet; 7 sheets are 84, more than 72 · 1.10; 80 are missing, 4 packs of 25, 20 over. */
@@ -224,7 +227,7 @@ class DemoClassesTest {
     /**
      * By hand, from the sheets of the class: lime is weighed on the bench balance, its 250 mL of water measured in the cylinder of that
      * size; 54 mL of spirit and 80 mL of water in that of 100 mL; both solutions stand in bottles of 250 mL, portions go into the sprayers;
-     * a can for solvents and six of 25 L for 121.8 L of water; three buffers; for lime powder the technician wears a respirator. Common
+     * a can for solvents, a bottle for limewater and seven of 25 L for 139.2 L of water; three buffers; for lime powder the technician wears a respirator. Common
      * practice, no source: what weighing, drawing off, filling, stirring, changing baths and cutting need.
      */
     @Test
@@ -237,16 +240,24 @@ class DemoClassesTest {
                         "bottle 250 mL 2",
                         "weighing boat for each solid that is weighed 1", "stirring rod  1",
                         "pipette to draw off with its filler, for the clear part, and a clean bottle for it 1", "funnel to fill bottles 1",
-                        "rinse bottle with deionised water, and a beaker, to rinse the electrode 1", "jug to fill trays 1",
-                        "bucket to empty trays into 1",
+                        "rinse bottle with deionised water, and a beaker, to rinse the electrode 1", "jug to fill trays 2",
+                        "hose with a clip, from the tray down into the bucket 2",
+                        "bucket to empty trays into, larger than one filling 2", "wide funnel to pour used baths into cans 2",
                         "scissors with a ruler, to cut pieces to size 1");
         assertThat(list).filteredOn(item -> item.kind() == ClassSupplies.Kind.BENCH)
                 .extracting(item -> item.id() + " " + item.words() + " " + (int) item.all().orElseThrow().value())
                 .containsExactlyInAnyOrder(
                         "draining-board  6", "buffers pH 4.01, pH 7, pH 9.18 3", "waste-can flammable solvents, 1 L 1",
-                        "waste-can rinsing water, 25 L 6");
+                        "waste-can rinsing water, 25 L 7", "waste-can alkaline water, 500 mL 1");
         assertThat(list).filteredOn(item -> item.id().equals("RSP")).singleElement()
                 .satisfies(item -> assertThat(item.all().orElseThrow().value()).isEqualTo(1));
+    }
+
+    /** By hand: 24 fillings less 3 at each of 6 stations are 6; a fourth bath at each takes them all, beside 3 of a spare sheet at 3. */
+    @Test
+    void fillings_to_spare_serve_a_fourth_bath_at_each_station() {
+        assertThat(course("spring-course").supplies().furtherBaths()).containsExactly(new ClassSupplies.FurtherBaths("wash", 4, 6, 6, 3));
+        assertThat(course("tissue-and-paste").supplies().furtherBaths()).isEmpty();
     }
 
     /** From the work of each step and the making of what it uses, as the case file writes them, to the list, and back. */

@@ -58,9 +58,6 @@ final class WrittenNeeds {
         if (step.get("fixing") instanceof Map<?, ?> fixing) {
             work.add((String) fixing.get("method"));
         }
-        if (step.get("bath") instanceof Map<?, ?> bath && bath.get("baths") instanceof Integer baths && baths > 1) {
-            work.add("bath changed");
-        }
         return work;
     }
 

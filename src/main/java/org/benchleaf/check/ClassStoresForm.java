@@ -37,8 +37,9 @@ final class ClassStoresForm {
     }
 
     ClassStores read() {
-        Map<String, Quantity> cans = new LinkedHashMap<>();
-        fields.groups("waste").forEach(each -> cans.put(wasteKind(each.needText("kind")), each.needPositive("can", VOLUME)));
+        Map<String, ClassStores.Can> cans = new LinkedHashMap<>();
+        fields.groups("waste").forEach(each -> cans.put(wasteKind(each.needText("kind")),
+                new ClassStores.Can(each.needPositive("can", VOLUME), each.text("stands"))));
         return new ClassStores(spare(), fields.groups("vessels").stream().map(each -> new ClassStores.Vessel(
                 each.needText("kind"), each.needPositive("holds", VOLUME), each.whole("count").orElse(1))).toList(),
                 cans, stock(), supplies(), fields.dates("closed"), fields.group("bench").map(bench -> new ClassStores.BenchSpace(

@@ -11,10 +11,20 @@ import java.util.Set;
  * @param name of the thing, in lower case
  * @param forWork words of the work that needs it: a kind of step, a part by its key, or one of {@link #OWN_WORDS}
  * @param each how many
- * @param atStation whether each station has its own; otherwise all share it
+ * @param per for whom there is one
  * @param words how it is laid out; may be empty
  */
-public record BenchNeed(String name, List<String> forWork, int each, boolean atStation, String words) {
+public record BenchNeed(String name, List<String> forWork, int each, Per per, String words) {
+
+    /** For whom there is a thing: each station, each sink that is in use at once, or the room. */
+    public enum Per {
+        STATION, SINK, ROOM;
+
+        /** The word of the table. */
+        public static Per of(String word) {
+            return valueOf(word.toUpperCase(Locale.ROOT));
+        }
+    }
 
     /** How a solution is made. */
     private static final String COOKED = "cooked";
@@ -28,11 +38,10 @@ public record BenchNeed(String name, List<String> forWork, int each, boolean atS
     private static final String LAID_WET = "laid wet";
     private static final String WOKEN_BY = "woken by ";
     private static final String TORN_STRIPS = "torn strips";
-    private static final String BATH_CHANGED = "bath changed";
 
     /** Words of the work beside the kinds of step, its parts and the methods of fixing. */
     public static final Set<String> OWN_WORDS = Set.of(COOKED, WEIGHED, DISSOLVED, DILUTED, MIXED, SATURATED, BROUGHT_TO_PH, LAID_WET,
-            WOKEN_BY + "heat", WOKEN_BY + "solvent", WOKEN_BY + "water", WOKEN_BY + "pressure", TORN_STRIPS, BATH_CHANGED);
+            WOKEN_BY + "heat", WOKEN_BY + "solvent", WOKEN_BY + "water", WOKEN_BY + "pressure", TORN_STRIPS);
 
     public BenchNeed {
         forWork = List.copyOf(forWork);
@@ -60,7 +69,6 @@ public record BenchNeed(String name, List<String> forWork, int each, boolean atS
             }
         });
         step.part(Part.Fixing.class).ifPresent(fixing -> work.add(fixing.method()));
-        step.part(Part.Bath.class).filter(bath -> bath.baths() > 1).ifPresent(any -> work.add(BATH_CHANGED));
         return work;
     }
 

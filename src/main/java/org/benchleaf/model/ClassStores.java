@@ -14,14 +14,14 @@ import org.benchleaf.quantity.Quantity;
  *
  * @param spare what is made and cut over and above
  * @param vessels in which solutions are made
- * @param cans in which waste is collected, by the key of its kind, each with what it holds
+ * @param cans in which waste is collected, by the key of its kind
  * @param stock what stands on the shelf, by the material's id
  * @param supplies how materials are bought, by id
  * @param closed days on which nobody works besides those of the studio
  * @param bench the bench along which the stations work; empty if the class does not say
  * @param room what the room gives, and what things that are shared draw from it
  */
-public record ClassStores(Spare spare, List<Vessel> vessels, Map<String, Quantity> cans, Map<String, Stock> stock,
+public record ClassStores(Spare spare, List<Vessel> vessels, Map<String, Can> cans, Map<String, Stock> stock,
         Map<String, Supply> supplies, List<LocalDate> closed, Optional<BenchSpace> bench, Room room) {
 
     public ClassStores {
@@ -46,6 +46,10 @@ public record ClassStores(Spare spare, List<Vessel> vessels, Map<String, Quantit
 
     /** A vessel in which solutions are made, what it holds and how many there are. */
     public record Vessel(String kind, Quantity holds, int count) {
+    }
+
+    /** In what waste of a kind is collected: what one holds when it is full, and where it stands, in the words of the class. */
+    public record Can(Quantity holds, Optional<String> stands) {
     }
 
     /** How long the bench is in all, and how much of it a station takes. */

@@ -69,6 +69,7 @@ public final class LibraryTexts {
             gathering.course(course);
             gathering.each(at(course) + "shared", course.day().shared().keySet());
             gathering.each(at(course) + "vessels", course.stores().vessels().stream().map(ClassStores.Vessel::kind).toList());
+            gathering.each(at(course) + "waste", course.stores().cans().values().stream().flatMap(can -> can.stands().stream()).toList());
         });
         library.glossary().forEach(gathering::term);
         gathering.studio(library.studio());
@@ -190,7 +191,7 @@ public final class LibraryTexts {
                 from.limits(), publicCare(from.publicCare()), from.things(), each(from.compared(), this::compared), from.thesaurus(),
                 map(from.layOut(), one -> new LayOutRow(one.role(), one.each(), one.per(), one.usedUp(), text(one.words()))),
                 from.shapes(), from.hazardClasses(),
-                each(from.needs(), one -> new BenchNeed(one.name(), one.forWork(), one.each(), one.atStation(), text(one.words()))));
+                each(from.needs(), one -> new BenchNeed(one.name(), one.forWork(), one.each(), one.per(), text(one.words()))));
     }
 
     private Reference.Caution caution(Reference.Caution from) {

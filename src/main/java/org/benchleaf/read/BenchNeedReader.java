@@ -18,7 +18,7 @@ final class BenchNeedReader {
         for (OwnYaml row : OwnYaml.list(FILE)) {
             row.text("source");
             rows.add(new BenchNeed(row.text("name"), row.texts("for"), Integer.parseInt(row.text("each")),
-                    row.text("per").equals("station"), row.optionalText("words").orElse("")));
+                    BenchNeed.Per.of(row.text("per")), row.optionalText("words").orElse("")));
             row.allRead();
         }
         return List.copyOf(rows);

@@ -3,6 +3,7 @@ package org.benchleaf.compose;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.benchleaf.DemoSite;
 import org.benchleaf.page.Block;
@@ -46,6 +47,14 @@ class ClassSheetsTest {
     void a_station_sheet_tells_how_far_to_spray_from_and_what_to_heed_where_the_work_begins() {
         assertThat(rows("-stations.html", "station-4-times")).anySatisfy(row -> assertThat(row.get(2)).contains("Mist the sheet", "40 cm",
                 "Danger: Sprayed solvent", "take turns")).anySatisfy(row -> assertThat(row.get(2)).contains("with goggles on"));
+    }
+
+    /** From the class's file: all of the washing water goes into cans beside the sinks, and out of cans into the tray. */
+    @Test
+    void what_becomes_of_the_washing_water_is_told_in_one_way() {
+        String page = page("-preparation.html").map(String::valueOf).collect(Collectors.joining("\n"));
+        assertThat(page).contains("The class collects all of it in its cans. They stand beside the sinks.").doesNotContain("goes to the drain");
+        assertThat(rows("-preparation.html", "waste-table")).allSatisfy(row -> assertThat(row.get(3)).doesNotContain("No can"));
     }
 
     private static List<List<String>> rows(String page, String table) {

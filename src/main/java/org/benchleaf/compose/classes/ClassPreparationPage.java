@@ -10,10 +10,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.benchleaf.calculate.Digits;
 import org.benchleaf.compose.chart.StepLength;
 import org.benchleaf.compose.part.BriefingMaker;
 import org.benchleaf.compose.part.ClassPageName;
+import org.benchleaf.compose.part.HazardMaker;
 import org.benchleaf.compose.part.LabelMaker;
 import org.benchleaf.compose.part.RecipeMaker;
 import org.benchleaf.compose.part.Sheet;
@@ -21,6 +23,7 @@ import org.benchleaf.derive.classes.ClassPlan;
 import org.benchleaf.derive.classes.ClassSupplies;
 import org.benchleaf.derive.classes.PieceSize;
 import org.benchleaf.derive.figure.Preparation;
+import org.benchleaf.derive.hazard.Hazards;
 import org.benchleaf.model.Part;
 import org.benchleaf.model.Reference;
 import org.benchleaf.page.Block;
@@ -48,7 +51,9 @@ public final class ClassPreparationPage implements ClassPageMaker {
         Sheet sheet = desk.sheet(NAME);
         Words words = sheet.words();
         sheet.add(desk.opening(sheet, NAME));
-        sheet.add(new BriefingMaker(sheet, desk.desk()).beforePreparing(desk.plan().preparations(), atHand(desk)));
+        sheet.add(new BriefingMaker(sheet, desk.desk()).beforePreparing(desk.plan().preparations(), atHand(desk),
+                hazard -> where(sheet, desk, hazard), Fact.of(words.say("class.waste-here"), words.say("class.waste-rule", "heading",
+                        words.say("class.waste")))));
         practice(sheet, desk).ifPresent(sheet::add);
         sheet.add(new Section("begin", words.say("class.begin"), Optional.of(words.say("class.begin-lead")),
                 List.of(begin(sheet, desk))));
@@ -56,7 +61,7 @@ public final class ClassPreparationPage implements ClassPageMaker {
         sheet.add(new Section("prepare", words.say("prepare.heading"), Optional.of(words.say("class.prepare-lead")),
                 List.copyOf(desk.plan().preparations().stream().map(recipes::make).toList())));
         sheet.add(new Section("lay-out", words.say("prepare.lay-out"), Optional.of(words.say("class.lay-out-lead")),
-                List.of(layOut(sheet, desk))));
+                List.of(SpareFacts.of(sheet, desk), layOut(sheet, desk))));
         sheet.add(new Section("waste", words.say("class.waste"), Optional.of(words.say("class.waste-lead")),
                 List.of(waste(sheet, desk))));
         sheet.add(desk.papers(sheet));
@@ -259,17 +264,27 @@ public final class ClassPreparationPage implements ClassPageMaker {
                 RichText.of(words.list(one.solutions().stream().map(id -> desk.thing(sheet, id)).toList())),
                 RichText.of(words.say("class.at-most", "amount", sheet.amount(one.volume()).text())),
                 RichText.of(one.cans().map(cans -> words.say("class.cans", "n", (long) cans.value().value(), "can",
-                        sheet.numbers().written(one.can().orElseThrow()).text())).orElse(words.say("class.no-can"))),
-                RichText.of(where(words, one, one.kind().map(kinds::get).map(Reference.WasteKind::words))))).toList());
+                        sheet.numbers().written(one.can().orElseThrow().holds()).text())).orElse(words.say("class.no-can"))),
+                RichText.of(one.solutions().stream().flatMap(id -> Optional.ofNullable(desk.desk().worked().hazards().get(id)).stream())
+                        .findFirst().map(hazard -> where(sheet, desk, hazard)).orElse(words.say("class.waste-ask"))))).toList());
         rows.addAll(ofTheBench(sheet, desk));
         return new Table("waste-table", words.say("class.waste-caption"), words.columns("class.kind", "class.from-what",
                 "class.in-all", "class.vessel", "class.where"), rows, Optional.empty());
     }
 
-    /** Where the class names cans, all of it goes into them. */
-    private static String where(Words words, ClassSupplies.Waste waste, Optional<String> told) {
-        return told.map(kind -> waste.cans().isPresent() ? words.say("class.waste-in-cans", "kind", kind) : kind)
-                .orElse(words.say("class.waste-ask"));
+    /** Where the class names cans of its kind, all of it goes into them, also what is weak enough for the drain elsewhere. */
+    private static String where(Sheet sheet, ClassDesk desk, Hazards hazard) {
+        Words words = sheet.words();
+        Reference reference = desk.desk().library().reference();
+        Optional<Reference.WasteKind> kind = hazard.waste().group().map(reference.waste()::get);
+        if (kind.isEmpty()) {
+            return words.say("class.waste-ask");
+        }
+        return Optional.ofNullable(desk.course().stores().cans().get(kind.get().key())).map(can -> Stream.of(
+                kind.get().drain().isPresent() ? "" : kind.get().words(), words.say("class.waste-in-cans"), can.stands()
+                        .map(stands -> words.say("class.waste-stands", "stands", sheet.library().phrases().of(stands)))
+                        .orElse(words.say("class.waste-stands-unknown"))).filter(text -> !text.isEmpty()).collect(Collectors.joining(" ")))
+                .orElseGet(() -> HazardMaker.waste(reference, hazard));
     }
 
     /** Used buffers and wet blotters, of which nobody prepared anything. */

@@ -52,14 +52,16 @@ public final class BriefingMaker {
                     care.map(one -> named(one.subjects())).orElse(Map.of()), care.map(StepCare::wear).orElse(List.of())));
         }
         Briefing.Tick read = new Briefing.Tick("tick-briefing", sheet.words().say("briefing.read"));
-        return briefing(steps, ids, desk.worked().hazards().keySet(), "bench.caution-of", Optional.of(read),
+        return briefing(steps, ids, due -> waste(due, desk.worked().hazards().keySet(), hazard -> HazardMaker.waste(reference, hazard),
+                studioWaste()), "bench.caution-of", Optional.of(read),
                 names -> sheet.words().count("briefing.steps", names.size(), "steps",
                         sheet.words().list(names)));
     }
 
     /** What the technician must know, who handles every ingredient at full strength. */
     public Briefing beforePreparing() {
-        return beforePreparing(desk.worked().preparations(), desk.worked().hazards().keySet());
+        return beforePreparing(desk.worked().preparations(), desk.worked().hazards().keySet(),
+                hazard -> HazardMaker.waste(reference, hazard), studioWaste());
     }
 
     /**
@@ -67,8 +69,10 @@ public final class BriefingMaker {
      *
      * @param made what is prepared
      * @param used ids of all that is at hand
+     * @param where what becomes of what is left of each
+     * @param here what the studio or the class says of all that is left
      */
-    public Briefing beforePreparing(List<Preparation> made, Set<String> used) {
+    public Briefing beforePreparing(List<Preparation> made, Set<String> used, Function<Hazards, String> where, Fact here) {
         Map<String, Hazards> all = desk.worked().hazards();
         List<Handled> preparations = new ArrayList<>();
         made.forEach(preparation -> {
@@ -80,7 +84,7 @@ public final class BriefingMaker {
             preparations.add(new Handled(hazards.name(preparation.solution()), cautions, subjects,
                     found.map(Hazards::wear).orElse(List.of())));
         });
-        return briefing(preparations, used, used, "prepare.caution-of", Optional.empty(),
+        return briefing(preparations, used, due -> waste(due, used, where, here), "prepare.caution-of", Optional.empty(),
                 names -> String.join("; ", names));
     }
 
@@ -101,7 +105,8 @@ public final class BriefingMaker {
     private record Handled(String name, List<String> cautions, Map<String, List<String>> subjects, List<String> wear) {
     }
 
-    private Briefing briefing(List<Handled> handled, Set<String> used, Set<String> left, String how, Optional<Briefing.Tick> read,
+    private Briefing briefing(List<Handled> handled, Set<String> used, Function<Set<String>, List<Fact>> left, String how,
+            Optional<Briefing.Tick> read,
             Function<List<String>, String> where) {
         Words words = sheet.words();
         Set<String> due = new LinkedHashSet<>();
@@ -113,7 +118,7 @@ public final class BriefingMaker {
         Map<Boolean, List<Caution>> grave = cautions(due, subjects, how).stream()
                 .collect(Collectors.partitioningBy(caution -> caution.level().equals("danger")));
         return new Briefing("briefing", words.say("briefing.heading"), words.say("briefing.lead"),
-                grave.get(true), grave.get(false), wear(handled, where), usedHazards(used), aid(due), waste(due, left),
+                grave.get(true), grave.get(false), wear(handled, where), usedHazards(used), aid(due), left.apply(due),
                 words.say("briefing.defer"), read,
                 words.group("briefing"));
     }
@@ -174,15 +179,19 @@ public final class BriefingMaker {
         return aid;
     }
 
-    private List<Fact> waste(Set<String> due, Set<String> left) {
+    private Fact studioWaste() {
+        return Fact.of(sheet.words().say("briefing.here"), desk.library().phrases().of(desk.library().studio().waste()));
+    }
+
+    private List<Fact> waste(Set<String> due, Set<String> left, Function<Hazards, String> where, Fact here) {
         Map<String, List<String>> of = new LinkedHashMap<>();
         desk.worked().hazards().values().stream().filter(one -> left.contains(one.of())).forEach(one ->
-                of.computeIfAbsent(HazardMaker.waste(reference, one), any -> new ArrayList<>()).add(hazards.name(one.of())));
+                of.computeIfAbsent(where.apply(one), any -> new ArrayList<>()).add(hazards.name(one.of())));
         List<Fact> facts = new ArrayList<>();
         of.forEach((words, names) -> facts.add(Fact.of(String.join("; ", names), words)));
         reference.waste().values().stream().filter(kind -> !Collections.disjoint(kind.cautions(), due))
                 .forEach(kind -> facts.add(Fact.of(kind.name(), kind.words())));
-        facts.add(Fact.of(sheet.words().say("briefing.here"), desk.library().phrases().of(desk.library().studio().waste())));
+        facts.add(here);
         return facts;
     }
 }

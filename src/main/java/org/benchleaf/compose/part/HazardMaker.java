@@ -77,7 +77,7 @@ public final class HazardMaker {
     }
 
     /** What becomes of it: the words of its kind, those about the drain where it is shown that they fit; else why none is known. */
-    static String waste(Reference reference, Hazards hazards) {
+    public static String waste(Reference reference, Hazards hazards) {
         return hazards.waste().group().map(reference.waste()::get).map(kind -> hazards.waste().drain()
                 ? kind.words() + " " + kind.drain().orElse("") : kind.words()).orElse(hazards.waste().why());
     }

@@ -82,7 +82,8 @@ public final class ClassDeriver {
         List<ClassSupplies.Waste> waste = provider.waste(preparations, assessment.hazards());
         MakingThings making = new MakingThings(work.bench(), steps, preparations, fillings, waste, assessment.hazards());
         ClassSupplies supplies = new ClassSupplies(orders, fillings,
-                new LayingOut(course, work.bench(), steps).list(assessment.care(), schedule, making), waste, provider.benchPlaces(messages),
+                new LayingOut(course, work.bench(), steps).list(assessment.care(), schedule, making), waste, provider.furtherBaths(),
+                provider.benchPlaces(messages),
                 reading.map(planned ->
                         new ClassLoads(course, work.bench().ledger(), messages).of(planned)).orElse(List.of()), reading.map(planned ->
                         new ClassAir(course, work.bench(), ofCase, messages).of(steps, planned)).orElse(List.of()));

@@ -217,6 +217,21 @@ final class ClassProvider {
                 step.part(Part.Bath.class).filter(bath -> bath.of().equals(solution)).isPresent());
     }
 
+    /** What the fillings to spare serve, of each step whose baths may be more than are planned. */
+    List<ClassSupplies.FurtherBaths> furtherBaths() {
+        List<ClassSupplies.FurtherBaths> further = new ArrayList<>();
+        steps.forEach(step -> step.part(Part.Bath.class).ifPresent(bath -> bath.atMost().filter(most -> most > bath.baths())
+                .ifPresent(most -> {
+                    int trays = bench.scale().trays(bath.sheets());
+                    int spare = bench.scale().fillings(bath.baths(), trays) - bath.baths() * trays;
+                    int each = (most - bath.baths()) * trays / course.stations();
+                    int left = Math.max(0, spare - bath.baths() * bench.scale().spareSheets());
+                    further.add(new ClassSupplies.FurtherBaths(step.id(), most, spare, Math.min(course.stations(), spare / each),
+                            Math.min(course.stations(), left / each)));
+                })));
+        return further;
+    }
+
     /** What is collected in all, by kind; of a stock that goes into a bath all that is made, as if no bath took any. */
     List<ClassSupplies.Waste> waste(List<Preparation> preparations, Map<String, Hazards> hazards) {
         Map<Optional<String>, List<Preparation>> byKind = new LinkedHashMap<>();
@@ -235,10 +250,10 @@ final class ClassProvider {
                         .toList())
                 .given("times", all.stream().map(one -> Quantity.number(one.batches())).toList(), Origin.Place.CLASS)
                 .gives("total", key(name, "volume"), "collected at most").readable());
-        Optional<Quantity> can = kind.map(course.stores().cans()::get);
+        Optional<ClassStores.Can> can = kind.map(course.stores().cans()::get);
         return volume.map(figure -> new ClassSupplies.Waste(kind, all.stream().map(Preparation::solution).toList(), figure,
-                can.flatMap(holds -> bench.ledger().one(new Job("containers", course.place()).given("volume", figure)
-                        .given("holds", holds, Origin.Place.CLASS).given("full", bench.constant("full-can"))
+                can.flatMap(one -> bench.ledger().one(new Job("containers", course.place()).given("volume", figure)
+                        .given("holds", one.holds(), Origin.Place.CLASS).given("full", bench.constant("full-can"))
                         .gives("count", key(name, "cans"), "cans"))), can));
     }
 }

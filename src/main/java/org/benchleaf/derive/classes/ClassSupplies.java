@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.benchleaf.calculate.Figure;
 import org.benchleaf.derive.figure.Preparation;
+import org.benchleaf.model.ClassStores;
 import org.benchleaf.model.Reference;
 import org.benchleaf.model.RoomLoad;
 import org.benchleaf.quantity.Quantity;
@@ -16,18 +17,20 @@ import org.benchleaf.quantity.Quantity;
  * @param vessels in what each preparation is made, kept and handed out, in the order of beginning
  * @param layOut everything that the steps of the class use, in the order in which they name it
  * @param waste what is collected, by its kind
+ * @param furtherBaths what the fillings to spare serve, of each step that may go on beyond the baths that are planned
  * @param bench how many stations find room along the bench; empty if the class does not say how long it is
  * @param loads what is drawn from the room at once, of each that a thing states
  * @param air the vapour in the room at each step that sprays
  */
 public record ClassSupplies(List<Order> orders, List<Filling> vessels, List<LaidOut> layOut, List<Waste> waste,
-        Optional<Figure> bench, List<Load> loads, List<Air> air) {
+        List<FurtherBaths> furtherBaths, Optional<Figure> bench, List<Load> loads, List<Air> air) {
 
     public ClassSupplies {
         orders = List.copyOf(orders);
         vessels = List.copyOf(vessels);
         layOut = List.copyOf(layOut);
         waste = List.copyOf(waste);
+        furtherBaths = List.copyOf(furtherBaths);
         loads = List.copyOf(loads);
         air = List.copyOf(air);
     }
@@ -153,16 +156,28 @@ public record ClassSupplies(List<Order> orders, List<Filling> vessels, List<Laid
     }
 
     /**
+     * What the fillings to spare serve, where the case lets a step go on beyond the baths that are planned.
+     *
+     * @param step id
+     * @param most how many baths a sheet has at most
+     * @param fillings of a tray over and above those that are planned
+     * @param stations at how many stations every further bath can be filled from them
+     * @param besideSpareSheets the same where the spare sheets have their planned baths from them too
+     */
+    public record FurtherBaths(String step, int most, int fillings, int stations, int besideSpareSheets) {
+    }
+
+    /**
      * What is collected of one kind of waste, at most.
      *
      * @param kind key of the table of waste; empty if it is not known
      * @param solutions what it comes from
      * @param volume in all, counted as if nothing were left in the sheets
      * @param cans how many cans; empty if the class names none of that kind
-     * @param can what one holds when full
+     * @param can what one holds when full, and where they stand
      */
     public record Waste(Optional<String> kind, List<String> solutions, Figure volume, Optional<Figure> cans,
-            Optional<Quantity> can) {
+            Optional<ClassStores.Can> can) {
         public Waste {
             solutions = List.copyOf(solutions);
         }

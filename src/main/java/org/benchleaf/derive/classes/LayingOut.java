@@ -69,10 +69,17 @@ public final class LayingOut {
         schedule.map(ScheduleReading::new).ifPresent(reading -> reading.shared().stream().filter(one ->
                 !List.of(StationCut.SUPERVISOR, StationCut.WEIGHT).contains(one.thing())).forEach(one -> shared(one, reading)));
         making.list().forEach(item -> items.put("making " + item.id() + item.words(), item));
-        NeededThings.of(bench.source(), steps, making.preparations(), bench.library(), course.stations()).forEach(item ->
+        NeededThings.of(bench.source(), steps, making.preparations(), bench.library(), course.stations(), sinks(schedule)).forEach(item ->
                 items.put("needed " + item.id(), item));
         worn(care);
         return List.copyOf(items.values());
+    }
+
+    /** How many sinks are in use at once, in the order of the plan; one where no plan tells. */
+    private static int sinks(Optional<ClassSchedule> schedule) {
+        return schedule.map(ScheduleReading::new).stream().flatMap(reading -> reading.shared().stream())
+                .filter(one -> one.thing().equals(StationCut.SINK)).mapToInt(ScheduleReading.Sharing::most).filter(most -> most > 0)
+                .findFirst().orElse(1);
     }
 
     private void sheets() {

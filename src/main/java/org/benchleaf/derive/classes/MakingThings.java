@@ -66,7 +66,7 @@ record MakingThings(Bench bench, List<Step> steps, List<Preparation> preparation
         vessels(list);
         buffers().ifPresent(list::add);
         waste.forEach(one -> one.cans().ifPresent(cans -> list.add(inTheRoom(Kind.BENCH, "waste-can",
-                (long) cans.value().value(), one.name(bench.library().reference()) + ", " + Reading.of(one.can().orElseThrow()),
+                (long) cans.value().value(), one.name(bench.library().reference()) + ", " + Reading.of(one.can().orElseThrow().holds()),
                 one.solutions().stream()
                         .flatMap(solution -> usedIn(solution).stream()).distinct().toList()))));
         return list;

@@ -28,10 +28,11 @@ public final class NeededThings {
      * One row a thing, in the order of the table.
      *
      * @param stations how many stations there are; each has its own of what is not shared
+     * @param sinks how many sinks are in use at once
      * @param preparations what is made before the work, for the steps in which it is used
      */
     public static List<LaidOut> of(TreatmentCase treatment, List<Step> steps, List<Preparation> preparations, Library library,
-            int stations) {
+            int stations, int sinks) {
         Map<String, LaidOut> things = new LinkedHashMap<>();
         for (BenchNeed need : library.reference().needs()) {
             Set<String> using = new LinkedHashSet<>();
@@ -40,7 +41,7 @@ public final class NeededThings {
             preparations.stream().filter(one -> treatment.solution(one.solution()).filter(made ->
                     need.isNeeded(BenchNeed.work(made.recipe()))).isPresent()).forEach(one -> using.addAll(usedIn(one, steps)));
             if (!using.isEmpty()) {
-                things.merge(need.name(), thing(need, List.copyOf(using), stations), NeededThings::both);
+                things.merge(need.name(), thing(need, List.copyOf(using), stations, sinks), NeededThings::both);
             }
         }
         return List.copyOf(things.values());
@@ -57,10 +58,18 @@ public final class NeededThings {
         return UsedThings.of(step).stream().map(library.materials()::get).anyMatch(tool -> tool != null && need.isReplacedBy(tool.name()));
     }
 
-    private static LaidOut thing(BenchNeed need, List<String> using, int stations) {
+    private static LaidOut thing(BenchNeed need, List<String> using, int stations, int sinks) {
         Optional<Quantity> each = Optional.of(Quantity.count(need.each()));
-        return need.atStation() ? new LaidOut(need.name(), Kind.VESSEL, each, Optional.of(Quantity.count((long) need.each() * stations)),
-                need.words(), using) : new LaidOut(need.name(), Kind.MAKING, Optional.empty(), each, need.words(), using);
+        return switch (need.per()) {
+            case STATION -> new LaidOut(need.name(), Kind.VESSEL, each, Optional.of(Quantity.count((long) need.each() * stations)),
+                    need.words(), using);
+            case SINK -> inTheRoom(need, Quantity.count((long) need.each() * sinks), using);
+            case ROOM -> inTheRoom(need, Quantity.count(need.each()), using);
+        };
+    }
+
+    private static LaidOut inTheRoom(BenchNeed need, Quantity all, List<String> using) {
+        return new LaidOut(need.name(), Kind.MAKING, Optional.empty(), Optional.of(all), need.words(), using);
     }
 
     /** The same thing for other work too. */

@@ -32,7 +32,7 @@ public record Scale(int stations, int sheetsEach, Optional<ClassStores.Spare> sp
     }
 
     /** How many trays are filled for one bath, where so many sheets share a tray. */
-    int trays(int sheetsInTray) {
+    public int trays(int sheetsInTray) {
         return stations * ((sheetsEach + sheetsInTray - 1) / Math.max(1, sheetsInTray));
     }
 
@@ -51,7 +51,7 @@ public record Scale(int stations, int sheetsEach, Optional<ClassStores.Spare> sp
     }
 
     /** Sheets over and above those that are worked on. */
-    int spareSheets() {
+    public int spareSheets() {
         return spare.map(ClassStores.Spare::sheets).orElse(0);
     }
 
@@ -59,7 +59,7 @@ public record Scale(int stations, int sheetsEach, Optional<ClassStores.Spare> sp
      * How often trays are filled for so many baths, each made by its own in a class: some more, and at least all baths of the
      * spare sheets.
      */
-    int fillings(int baths, int trays) {
+    public int fillings(int baths, int trays) {
         return spare.map(kinds -> baths * trays + Math.max(kinds.baths(), baths * kinds.sheets())).orElse(baths);
     }
 
