@@ -1,5 +1,5 @@
 <#-- Labels at true size, with a ruler to check the printer by.
-     labels  size, name, strength, keeps, hazard, unclassified, care
+     labels  size, name, strength, keeps, hazard, unclassified, care, waste
      words   fixed labels -->
 <#macro labelSheet labels words>
 <div class="labels">
@@ -25,7 +25,7 @@
       <#elseif label.unclassified>
       <p class="label__says"><#if label.care?has_content><#list label.care as why>${why}<#sep> </#sep></#list><#else>${words.none}</#if></p>
       </#if>
-      <p class="label__write"><span class="label__line">${words.made} <span class="write"></span></span> <span class="label__line">${words["use-by"]}<#if label.keeps?has_content> (${words.keeps} ${label.keeps})</#if> <span class="write"></span></span> <span class="label__line">${words.by} <span class="write"></span></span></p>
+      <p class="label__write"><span class="label__line"><#if label.waste>${words.begun}<#else>${words.made}</#if> <span class="write"></span></span> <span class="label__line"><#if label.waste>${words.full}<#else>${words["use-by"]}<#if label.keeps?has_content> (${words.keeps} ${label.keeps})</#if></#if> <span class="write"></span></span> <span class="label__line">${words.by} <span class="write"></span></span></p>
       <p class="label__aid">${words.aid}</p>
     </li>
     </#list>

@@ -104,7 +104,7 @@ class SpringCourseByHandTest {
             ofLime("lime-water.calcium", 0.0216, Unit.MOLE_PER_KILOGRAM, "1.60 / 74.09"),
             ofLime("lime-water.dissolves", 0.400, Unit.GRAM, "1.60 · 0.250"),
             ofLime("lime-water.mass", 0.800, Unit.GRAM, "2 · 0.400, so that some stays undissolved"),
-            exact("class.spring-course.lime-water.vessels", 1, Unit.COUNT, "250 mL into bottles of 250 mL"),
+            exact("class.spring-course.lime-water.vessels", 1, Unit.COUNT, "250 mL into bottles of 500 mL, with room to shake"),
             exact("class.spring-course.lime-water.in-each", 250, Unit.MILLILITRE, "250 / 1"));
 
     private static final List<Sum> DRYING = List.of(
@@ -136,6 +136,11 @@ class SpringCourseByHandTest {
             exact("class.spring-course.ethanol-96.packs", 1, Unit.COUNT, "24.2 / 500, a whole one"),
             rounded("class.spring-course.ethanol-96.left", 475.83, Unit.MILLILITRE, "30 + 500 − 54.17"),
             exact("class.spring-course.calcium-hydroxide.missing", 0, Unit.GRAM, "100 g stand there"),
+            ofLime("class.spring-course.calcium-hydroxide.left", 99.2, Unit.GRAM, "100 − 0.8"),
+            exact("class.spring-course.blotter-300.area", 24.192, Unit.SQUARE_METRE, "84 · 0.600 · 0.480"),
+            exact("class.spring-course.polyester-film.area", 1.182832, Unit.SQUARE_METRE, "7 · 0.472 · 0.358"),
+            exact("class.spring-course.polyester-web.area", 6.397664, Unit.SQUARE_METRE, "14 · (0.472 · 0.358 + 0.600 · 0.480) = 14 · 0.456976"),
+            exact("class.spring-course.felt.area", 4.032, Unit.SQUARE_METRE, "14 · 0.600 · 0.480"),
             rounded("class.spring-course.deionised-water.missing", 139.53, Unit.LITRE, "none is on the shelf"),
             exact("class.spring-course.deionised-water.packs", 14, Unit.COUNT, "139.53 / 10, a whole one"),
             new Sum("class.spring-course.deionised-water.left", 0.470, Unit.LITRE, 0.01, "140 − 139.53"),

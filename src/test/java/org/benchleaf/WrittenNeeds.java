@@ -58,6 +58,9 @@ final class WrittenNeeds {
         if (step.get("fixing") instanceof Map<?, ?> fixing) {
             work.add((String) fixing.get("method"));
         }
+        if (step.toString().contains("raking")) {
+            work.add("looked at in raking light");
+        }
         return work;
     }
 

@@ -3,7 +3,9 @@ package org.benchleaf.model;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * A thing that making a solution or doing a step needs, though no case names it.
@@ -38,10 +40,12 @@ public record BenchNeed(String name, List<String> forWork, int each, Per per, St
     private static final String LAID_WET = "laid wet";
     private static final String WOKEN_BY = "woken by ";
     private static final String TORN_STRIPS = "torn strips";
+    private static final String RAKING_LIGHT = "looked at in raking light";
+    private static final String RAKING = "raking";
 
     /** Words of the work beside the kinds of step, its parts and the methods of fixing. */
     public static final Set<String> OWN_WORDS = Set.of(COOKED, WEIGHED, DISSOLVED, DILUTED, MIXED, SATURATED, BROUGHT_TO_PH, LAID_WET,
-            WOKEN_BY + "heat", WOKEN_BY + "solvent", WOKEN_BY + "water", WOKEN_BY + "pressure", TORN_STRIPS);
+            WOKEN_BY + "heat", WOKEN_BY + "solvent", WOKEN_BY + "water", WOKEN_BY + "pressure", TORN_STRIPS, RAKING_LIGHT);
 
     public BenchNeed {
         forWork = List.copyOf(forWork);
@@ -69,7 +73,16 @@ public record BenchNeed(String name, List<String> forWork, int each, Per per, St
             }
         });
         step.part(Part.Fixing.class).ifPresent(fixing -> work.add(fixing.method()));
+        if (isLookedAtInRakingLight(step)) {
+            work.add(RAKING_LIGHT);
+        }
         return work;
+    }
+
+    /** Whether the step, or what releases it, says so in its words. */
+    private static boolean isLookedAtInRakingLight(Step step) {
+        return Stream.of(Optional.of(step.instruction()), step.see(), step.watch(), step.until(), step.ifNot(),
+                step.hold().flatMap(Step.Hold::look)).flatMap(Optional::stream).anyMatch(text -> text.contains(RAKING));
     }
 
     /** The words of the making of a solution. */

@@ -26,11 +26,18 @@ public record LabelSheet(List<Label> labels, Map<String, String> words) implemen
      * @param hazard what it can do; empty if nothing follows or nothing is known
      * @param unclassified whether everything in it is known and no class follows: only then, and without care, the label says that
      * @param care why care is asked for where no class follows
+     * @param waste whether it is for a vessel that is filled bit by bit, and then tells when it was begun and full
      */
     public record Label(int size, String name, Optional<String> strength, Optional<String> keeps,
-            Optional<Hazard> hazard, boolean unclassified, List<String> care) {
+            Optional<Hazard> hazard, boolean unclassified, List<String> care, boolean waste) {
         public Label {
             care = List.copyOf(care);
+        }
+
+        /** The label of something that is made once. */
+        public Label(int size, String name, Optional<String> strength, Optional<String> keeps, Optional<Hazard> hazard,
+                boolean unclassified, List<String> care) {
+            this(size, name, strength, keeps, hazard, unclassified, care, false);
         }
     }
 }

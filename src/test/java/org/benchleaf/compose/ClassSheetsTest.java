@@ -8,6 +8,7 @@ import java.util.stream.Stream;
 import org.benchleaf.DemoSite;
 import org.benchleaf.page.Block;
 import org.benchleaf.page.DrawingRow;
+import org.benchleaf.page.LabelSheet;
 import org.benchleaf.page.Table;
 import org.junit.jupiter.api.Test;
 
@@ -16,18 +17,24 @@ class ClassSheetsTest {
 
     private static final DemoSite DEMO = DemoSite.made();
 
-    /** From the class's file: the hood is shared, and each station mists its sheet in it. */
+    /** From the class's file: two hoods are shared by six stations; panel, tray and boards stand at each, the panel beside the water. */
     @Test
-    void the_hood_is_drawn_at_each_station() {
+    void a_station_is_drawn_with_what_it_has_and_the_hoods_apart() {
         assertThat(page("-stations.html").filter(DrawingRow.class::isInstance).map(DrawingRow.class::cast)
                 .flatMap(row -> row.drawings().stream()).filter(drawing -> drawing.id().matches("station-\\d-drawing")))
-                .hasSize(6).allSatisfy(drawing -> assertThat(drawing.description()).startsWith("Wet side: hood;"));
+                .hasSize(6).allSatisfy(drawing -> {
+                    String told = drawing.description().replaceAll("\\h", " ");
+                    String wet = told.substring(0, told.indexOf("Dry side: "));
+                    assertThat(wet).startsWith("Wet side: ").contains("Medium tray", "Waterproof panel").doesNotContain("hood");
+                    assertThat(told).contains("Board, stiff and flat").endsWith("Shared by all stations: hood, 2.");
+                });
     }
 
-    /** From the case's file: the meter of its baths is calibrated with three buffers. */
+    /** From the case's file: of its buffers those of pH 7.00 and 9.18 lie on either side of a bath of pH 8.5. */
     @Test
     void the_buffers_of_the_meter_are_ordered() {
-        assertThat(rows("-orders.html", "orders-table")).anySatisfy(row -> assertThat(row.get(0)).contains("pH 4.01, pH 7, pH 9.18"));
+        assertThat(rows("-orders.html", "orders-table")).anySatisfy(row -> assertThat(row.get(0)).contains("pH 7, pH 9.18", "(20–50) mL of each")
+                .doesNotContain("4.01"));
     }
 
     /** From the issues' file: of ethanol there were 39.17 mL; an order is told with three digits. */
@@ -55,6 +62,60 @@ class ClassSheetsTest {
         String page = page("-preparation.html").map(String::valueOf).collect(Collectors.joining("\n"));
         assertThat(page).contains("The class collects all of it in its cans. They stand beside the sinks.").doesNotContain("goes to the drain");
         assertThat(rows("-preparation.html", "waste-table")).allSatisfy(row -> assertThat(row.get(3)).doesNotContain("No can"));
+    }
+
+    /** By hand: 7 × 472 mm × 358 mm of film are 1.18 m²; 14 of web of that size and 14 of 600 mm × 480 mm are 6.4 m². */
+    @Test
+    void what_is_cut_or_worn_out_is_ordered_too() {
+        assertThat(rows("-orders.html", "orders-table")).extracting(row -> row.get(0) + ": " + row.get(1)).contains(
+                "Polyester film, 100 µm: 1.18 m²", "Spun-bonded polyester web: 6.4 m²").anyMatch(row -> row.startsWith("gloves, pairs")
+                && row.endsWith(": 16")).anyMatch(row -> row.startsWith("respirator") && row.endsWith(": 1"));
+    }
+
+    /** From the case's file: strips of 8 mm reach 5 mm beyond a tear, and their fibres run across it. */
+    @Test
+    void a_station_sheet_tells_how_strips_are_torn() {
+        assertThat(DemoSite.pages(DEMO.cases(), DEMO.site()).stream().filter(page -> page.path().equals(
+                "cases/tide-table/class-tissue-and-paste-stations.html")).flatMap(AllBlocks::of).filter(Table.class::isInstance)
+                .map(Table.class::cast).filter(one -> one.id().equals("station-7-times")).flatMap(one -> one.rows().stream())
+                .map(row -> row.get(2).plain().replaceAll("\\h", " "))).anySatisfy(told -> assertThat(told).contains(
+                        "Width of a strip: 8 mm", "Beyond each end: 5 mm", "Fibres run: across the tear"));
+    }
+
+    /** By hand: 84 blotters of 600 mm × 480 mm are 24.2 m². */
+    @Test
+    void wet_blotters_are_told_by_their_area() {
+        assertThat(rows("-preparation.html", "waste-table")).filteredOn(row -> row.get(0).equals("wet blotters")).singleElement()
+                .satisfies(row -> assertThat(row.get(2) + row.get(3)).contains("84", "24.2 m²"));
+    }
+
+    /** By hand: 100 g of lime on the shelf less about 0.8 g. */
+    @Test
+    void what_is_left_on_a_full_shelf_is_told() {
+        assertThat(rows("-orders.html", "orders-table")).filteredOn(row -> row.get(0).startsWith("Calcium hydroxide")).singleElement()
+                .satisfies(row -> assertThat(row.get(6)).matches("99(\\.\\d+)? g"));
+    }
+
+    /** By hand: 7 of the mist, 24 fillings, 2 of limewater; cans: 7 of water, 1 of solvents, 1 of limewater; used buffers 1. */
+    @Test
+    void there_is_a_label_for_each_vessel_also_of_waste() {
+        List<LabelSheet.Label> labels = page("-preparation.html").filter(LabelSheet.class::isInstance).map(LabelSheet.class::cast)
+                .flatMap(sheet -> sheet.labels().stream()).toList();
+        assertThat(labels).hasSize(7 + 24 + 2 + 7 + 1 + 1 + 1);
+        assertThat(labels).filteredOn(label -> label.name().equals("Waste: alkaline water")).singleElement().satisfies(label -> {
+            assertThat(label.waste()).isTrue();
+            assertThat(label.hazard().orElseThrow().signal()).contains("Danger");
+        });
+        assertThat(labels).filteredOn(label -> label.name().equals("Waste: used buffers")).singleElement()
+                .satisfies(label -> assertThat(label.unclassified()).isFalse());
+    }
+
+    /** From the case's file and the studio's: the carrier is 472 mm × 358 mm, blotters are 600 mm × 480 mm. */
+    @Test
+    void the_panel_and_the_boards_are_told_how_large_they_must_be() {
+        assertThat(rows("-preparation.html", "lay-out-table")).extracting(row -> row.get(0))
+                .anyMatch(name -> name.startsWith("Waterproof panel") && name.endsWith("at least 472 mm × 358 mm"))
+                .anyMatch(name -> name.startsWith("Board, stiff and flat") && name.endsWith("at least 600 mm × 480 mm"));
     }
 
     private static List<List<String>> rows(String page, String table) {

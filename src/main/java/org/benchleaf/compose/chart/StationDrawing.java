@@ -2,6 +2,7 @@ package org.benchleaf.compose.chart;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -20,6 +21,8 @@ import org.benchleaf.words.Words;
 /** The station as it is laid out: each thing of the list on the wet or the dry side, with its number in the list and how many. */
 public final class StationDrawing {
 
+    /** On which a wet sheet lies on its carrier. */
+    private static final String PANEL = "draining-board";
     private static final int IN_A_ROW = 4;
     private static final int CELL = DrawingPen.WIDTH / IN_A_ROW;
     private static final int ROW = 64;
@@ -59,18 +62,19 @@ public final class StationDrawing {
 
     /** The drawing; empty where nothing on the list has a picture. */
     public Optional<DrawingRow> make(String id, List<Placed> list) {
-        return make(id, list, List.of());
+        return make(id, list, Map.of());
     }
 
     /**
      * The same at a station of a class.
      *
-     * @param shared things of the room, by name; of these a hood is drawn, since one works in it
+     * @param shared things of the room, with how many there are; of these hoods are drawn apart, since one works in them
      */
-    public Optional<DrawingRow> make(String id, List<Placed> list, List<String> shared) {
-        Stream<Seen> hoods = shared.stream().filter(name -> DrawnThing.ofTool(name, desk.library().reference())
-                .filter(DrawnThing.HOOD::equals).isPresent()).map(name -> new Seen(DrawnThing.HOOD, name, name, true));
-        List<Seen> seen = Stream.concat(Stream.concat(hoods, tray(list)), list.stream().flatMap(placed -> seen(placed).stream())).toList();
+    public Optional<DrawingRow> make(String id, List<Placed> list, Map<String, String> shared) {
+        List<Seen> hoods = shared.entrySet().stream().filter(one -> DrawnThing.ofTool(one.getKey(), desk.library().reference())
+                .filter(DrawnThing.HOOD::equals).isPresent()).map(one -> new Seen(DrawnThing.HOOD, one.getKey() + " (" + one.getValue()
+                        + " ×)", one.getKey() + ", " + one.getValue(), true)).toList();
+        List<Seen> seen = Stream.concat(tray(list), list.stream().flatMap(placed -> seen(placed).stream())).toList();
         List<Seen> wet = seen.stream().filter(Seen::wet).toList();
         List<Seen> dry = seen.stream().filter(one -> !one.wet()).toList();
         if (seen.isEmpty()) {
@@ -82,10 +86,15 @@ public final class StationDrawing {
         if (!wet.isEmpty() && !dry.isEmpty()) {
             pen.line("web", 0, y, DrawingPen.WIDTH, y);
         }
-        side(pen, y, words.say("drawing.station-dry"), dry);
+        int below = side(pen, y, words.say("drawing.station-dry"), dry);
+        if (!hoods.isEmpty()) {
+            pen.line("web", 0, below, DrawingPen.WIDTH, below);
+            side(pen, below, words.say("drawing.station-shared"), hoods);
+        }
         List<String> told = new ArrayList<>();
         told(words.say("drawing.station-wet"), wet).ifPresent(told::add);
         told(words.say("drawing.station-dry"), dry).ifPresent(told::add);
+        told(words.say("drawing.station-shared"), hoods).ifPresent(told::add);
         return Optional.of(new DrawingRow(List.of(pen.drawing(id, words.say("drawing.station-title"), String.join(" ", told),
                 words.say("drawing.station-caption")))));
     }
@@ -151,7 +160,7 @@ public final class StationDrawing {
     /** What is liquid, or goes into the bath or the mist with the sheet. */
     private boolean isWet(LaidOut item) {
         return item.kind() == Kind.SOLUTION || item.mark().isPresent()
-                || item.kind() == Kind.VESSEL && item.steps().stream().flatMap(id -> desk.treatment().step(id).stream())
+                || item.id().equals(PANEL) || item.kind() == Kind.VESSEL && item.steps().stream().flatMap(id -> desk.treatment().step(id).stream())
                         .anyMatch(step -> step.part(Part.Bath.class).isPresent())
                 || material(item.id()).filter(material -> material.kind().equals("liquid")).isPresent()
                 || desk.treatment().steps().stream().anyMatch(step -> wet(step).contains(item.id()));

@@ -11,6 +11,7 @@ import org.benchleaf.compose.part.Sheet;
 import org.benchleaf.compose.part.WorkingMaker;
 import org.benchleaf.derive.classes.ClassSupplies;
 import org.benchleaf.derive.classes.ScheduleReading;
+import org.benchleaf.model.ClassDay;
 import org.benchleaf.model.ClassPapers;
 import org.benchleaf.model.CourseClass;
 import org.benchleaf.model.Step;
@@ -139,9 +140,16 @@ public final class ClassPage implements ClassPageMaker {
                 == ClassPapers.Sheets.OBJECT ? "class.doers-lead-object" : "class.doers-lead")), List.of(new Table("doers-table",
                 words.say("class.doers-caption"), words.columns("class.step", "class.done-by", "class.released-by"),
                 desk.plan().steps().stream().map(step -> List.of(RichText.of(desk.step(sheet, step.id())),
-                        RichText.of(words.term("role", desk.course().doer(step).word())),
+                        RichText.of(doer(words, desk, step)),
                         RichText.of(step.hold().map(hold -> words.term("role", hold.releasedBy()))
                                 .orElse(words.say("class.no-release"))))).toList(), Optional.empty())));
+    }
+
+    /** Where a trainee works alone at a station, the second one comes from another. */
+    private static String doer(Words words, ClassDesk desk, Step step) {
+        ClassDay.Doer doer = desk.course().doer(step);
+        return doer == ClassDay.Doer.PAIR && desk.course().day().traineesEach() == 1 ? words.say("class.pair-of-two")
+                : words.term("role", doer.word());
     }
 
     private static Optional<Section> outcomes(Sheet sheet, ClassDesk desk) {

@@ -2,6 +2,7 @@ package org.benchleaf.compose.classes;
 
 import java.time.LocalDateTime;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -12,6 +13,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.benchleaf.calculate.Digits;
+import org.benchleaf.calculate.FigureKey;
 import org.benchleaf.compose.chart.StepLength;
 import org.benchleaf.compose.part.BriefingMaker;
 import org.benchleaf.compose.part.ClassPageName;
@@ -23,7 +25,6 @@ import org.benchleaf.derive.classes.ClassPlan;
 import org.benchleaf.derive.classes.ClassSupplies;
 import org.benchleaf.derive.classes.PieceSize;
 import org.benchleaf.derive.figure.Preparation;
-import org.benchleaf.derive.hazard.Hazards;
 import org.benchleaf.model.Part;
 import org.benchleaf.model.Reference;
 import org.benchleaf.page.Block;
@@ -33,6 +34,7 @@ import org.benchleaf.page.LabelSheet;
 import org.benchleaf.page.Page;
 import org.benchleaf.page.Section;
 import org.benchleaf.page.Table;
+import org.benchleaf.quantity.Amount;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.text.RichText;
 import org.benchleaf.words.Words;
@@ -40,6 +42,9 @@ import org.benchleaf.words.Words;
 public final class ClassPreparationPage implements ClassPageMaker {
 
     private static final ClassPageName NAME = new ClassPageName("class-preparation", "-preparation.html", true);
+
+    private static final Map<PieceSize.Bound, String> SIZES = Map.of(PieceSize.Bound.EXACTLY, "class.size",
+            PieceSize.Bound.AT_MOST, "class.size-most", PieceSize.Bound.AT_LEAST, "class.size-least");
 
     @Override
     public ClassPageName name() {
@@ -52,7 +57,7 @@ public final class ClassPreparationPage implements ClassPageMaker {
         Words words = sheet.words();
         sheet.add(desk.opening(sheet, NAME));
         sheet.add(new BriefingMaker(sheet, desk.desk()).beforePreparing(desk.plan().preparations(), atHand(desk),
-                hazard -> where(sheet, desk, hazard), Fact.of(words.say("class.waste-here"), words.say("class.waste-rule", "heading",
+                collected(sheet, desk), Fact.of(words.say("class.waste-here"), words.say("class.waste-rule", "heading",
                         words.say("class.waste")))));
         practice(sheet, desk).ifPresent(sheet::add);
         sheet.add(new Section("begin", words.say("class.begin"), Optional.of(words.say("class.begin-lead")),
@@ -176,13 +181,15 @@ public final class ClassPreparationPage implements ClassPageMaker {
     private static String vessel(Sheet sheet, ClassDesk desk, ClassSupplies.Filling filling, ClassPlan.Batch batch) {
         Words words = sheet.words();
         if (filling.place() == ClassSupplies.MadeAt.TRAY) {
-            return words.say("class.in-trays", "n", filling.count());
+            return words.say("class.in-trays", "n", desk.course().stations());
         }
         String made = filling.vessel().map(kind -> words.say("class.in-vessels", "n", filling.count(),
                 "kind", sheet.library().phrases().of(kind),
                 "holds", sheet.numbers().written(filling.holds().orElseThrow()).text(),
                 "each", filling.each().map(each -> sheet.numbers().amount(each).text()).orElse("")))
-                .orElseGet(() -> words.say("class.no-vessel"));
+                .orElseGet(() -> words.say("class.no-vessel"))
+                + filling.clearIn().map(holds -> " " + words.say("class.clear-in", "n", filling.count(), "kind",
+                        sheet.library().phrases().of(filling.vessel().orElseThrow()), "holds", sheet.numbers().written(holds).text())).orElse("");
         if (filling.stations() == 0) {
             return made;
         }
@@ -203,7 +210,7 @@ public final class ClassPreparationPage implements ClassPageMaker {
         Words words = sheet.words();
         List<List<RichText>> rows = desk.plan().supplies().layOut().stream().map(item -> List.of(
                 RichText.of(name(sheet, desk, item)), RichText.of(item.station().map(one -> count(sheet, desk, item, one))
-                        .orElse(words.say("class.in-the-room"))),
+                        .orElse(words.say(isTechnicians(item) ? "class.at-the-technician" : "class.in-the-room"))),
                 RichText.of(item.all().map(one -> count(sheet, desk, item, one)).orElse(words.say(
                         item.station().isEmpty() ? "class.for-the-room" : "class.not-worked-out"))),
                 RichText.of(item.steps().isEmpty() ? words.say("class.all-steps") : item.steps().stream()
@@ -211,6 +218,11 @@ public final class ClassPreparationPage implements ClassPageMaker {
                         .collect(Collectors.collectingAndThen(Collectors.toList(), words::list))))).toList();
         return new Table("lay-out-table", words.say("class.lay-out-caption"), words.columns("class.thing",
                 "class.at-station", "class.in-all", "class.for"), rows, Optional.empty());
+    }
+
+    /** What is worn to prepare alone. */
+    private static boolean isTechnicians(ClassSupplies.LaidOut item) {
+        return item.kind() == ClassSupplies.Kind.WORN && item.station().isEmpty() && item.all().isPresent();
     }
 
     static String name(Sheet sheet, ClassDesk desk, ClassSupplies.LaidOut item) {
@@ -223,13 +235,19 @@ public final class ClassPreparationPage implements ClassPageMaker {
         if (item.mark().isPresent()) {
             return onTheBench(sheet, item);
         }
-        String told = item.words().isEmpty() ? name : sheet.words().list(List.of(name, item.words()));
+        List<String> parts = new ArrayList<>(List.of(name));
+        Stream.of(item.words()).filter(words -> !words.isEmpty()).forEach(parts::add);
+        if (item.equals(desk.plan().supplies().buffers().orElse(null))) {
+            parts.add(sheet.words().say("class.buffer-portion", "amount",
+                    sheet.numbers().amount(sheet.library().formulary().constant("buffer-portion").value()).text()));
+        }
+        String told = sheet.words().list(parts);
         return item.size().map(size -> sheet.words().list(List.of(told, size(sheet, size)))).orElse(told);
     }
 
     /** Height and width of a piece. */
     public static String size(Sheet sheet, PieceSize size) {
-        return sheet.words().say(size.atMost() ? "class.size-most" : "class.size", "height", sheet.numbers().amount(size.height()).text(),
+        return sheet.words().say(SIZES.get(size.bound()), "height", sheet.numbers().amount(size.height()).text(),
                 "width", sheet.numbers().amount(size.width()).text());
     }
 
@@ -265,26 +283,21 @@ public final class ClassPreparationPage implements ClassPageMaker {
                 RichText.of(words.say("class.at-most", "amount", sheet.amount(one.volume()).text())),
                 RichText.of(one.cans().map(cans -> words.say("class.cans", "n", (long) cans.value().value(), "can",
                         sheet.numbers().written(one.can().orElseThrow().holds()).text())).orElse(words.say("class.no-can"))),
-                RichText.of(one.solutions().stream().flatMap(id -> Optional.ofNullable(desk.desk().worked().hazards().get(id)).stream())
-                        .findFirst().map(hazard -> where(sheet, desk, hazard)).orElse(words.say("class.waste-ask"))))).toList());
+                RichText.of(one.kind().flatMap(any -> new HazardMaker(sheet, desk.desk()).waste(one.solutions().get(0),
+                        collected(sheet, desk))).orElse(words.say("class.waste-ask"))))).toList());
         rows.addAll(ofTheBench(sheet, desk));
         return new Table("waste-table", words.say("class.waste-caption"), words.columns("class.kind", "class.from-what",
                 "class.in-all", "class.vessel", "class.where"), rows, Optional.empty());
     }
 
-    /** Where the class names cans of its kind, all of it goes into them, also what is weak enough for the drain elsewhere. */
-    private static String where(Sheet sheet, ClassDesk desk, Hazards hazard) {
+    /** That all of a kind goes into the cans that the class names for it, and where they stand. */
+    private static Map<String, String> collected(Sheet sheet, ClassDesk desk) {
         Words words = sheet.words();
-        Reference reference = desk.desk().library().reference();
-        Optional<Reference.WasteKind> kind = hazard.waste().group().map(reference.waste()::get);
-        if (kind.isEmpty()) {
-            return words.say("class.waste-ask");
-        }
-        return Optional.ofNullable(desk.course().stores().cans().get(kind.get().key())).map(can -> Stream.of(
-                kind.get().drain().isPresent() ? "" : kind.get().words(), words.say("class.waste-in-cans"), can.stands()
-                        .map(stands -> words.say("class.waste-stands", "stands", sheet.library().phrases().of(stands)))
-                        .orElse(words.say("class.waste-stands-unknown"))).filter(text -> !text.isEmpty()).collect(Collectors.joining(" ")))
-                .orElseGet(() -> HazardMaker.waste(reference, hazard));
+        Map<String, String> collected = new LinkedHashMap<>();
+        desk.course().stores().cans().forEach((kind, can) -> collected.put(kind, words.say("class.waste-in-cans") + " " + can.stands()
+                .map(stands -> words.say("class.waste-stands", "stands", sheet.library().phrases().of(stands)))
+                .orElse(words.say("class.waste-stands-unknown"))));
+        return collected;
     }
 
     /** Used buffers and wet blotters, of which nobody prepared anything. */
@@ -292,24 +305,38 @@ public final class ClassPreparationPage implements ClassPageMaker {
         Words words = sheet.words();
         List<List<RichText>> rows = new ArrayList<>();
         desk.plan().supplies().buffers().ifPresent(item -> rows.add(wasteRow(words, "class.waste-buffers",
-                words.list(List.of(onTheBench(sheet, item), item.words())), words.say("class.not-worked-out"))));
+                words.list(List.of(onTheBench(sheet, item), item.words())), words.say("class.not-worked-out"),
+                words.say("class.waste-buffers-in"))));
         desk.plan().steps().stream().flatMap(step -> step.part(Part.Blotters.class).flatMap(Part.Blotters::blotter).stream()).distinct()
-                .forEach(blotter -> desk.plan().supplies().layOut().stream().filter(item -> item.id().equals(blotter))
+                .forEach(blotter -> desk.plan().supplies().layOut().stream().filter(item -> item.id().equals(blotter)).limit(1)
                         .forEach(item -> rows.add(
                         wasteRow(words, "class.waste-blotters", desk.thing(sheet, blotter), item.all().map(all -> words.say("class.at-most",
-                                "amount", count(sheet, all))).orElse(words.say("class.not-worked-out"))))));
+                                "amount", count(sheet, all))).orElse(words.say("class.not-worked-out")), spreadOut(sheet, desk, blotter)))));
         return rows;
     }
 
-    private static List<RichText> wasteRow(Words words, String kind, String from, String amount) {
-        return List.of(RichText.of(words.say(kind)), RichText.of(from), RichText.of(amount), RichText.of(words.say(kind + "-in")),
+    private static String spreadOut(Sheet sheet, ClassDesk desk, String blotter) {
+        return sheet.words().say("class.waste-blotters-in", "area", sheet.figure(FigureKey.ofClass(desk.course().id(), blotter, "area").id())
+                .map(sheet::amount).map(Amount::text).orElse(sheet.words().say("class.not-worked-out")));
+    }
+
+    private static List<RichText> wasteRow(Words words, String kind, String from, String amount, String in) {
+        return List.of(RichText.of(words.say(kind)), RichText.of(from), RichText.of(amount), RichText.of(in),
                 RichText.of(words.say(kind + "-where")));
     }
 
-    /** As many labels as vessels, each solution's together. */
+    /** As many labels as vessels, each solution's together, then those of what is collected. */
     private static LabelSheet labels(Sheet sheet, ClassDesk desk) {
         Map<Preparation, Integer> times = new LinkedHashMap<>();
         desk.plan().preparations().forEach(one -> times.put(one, filling(desk, one.solution()).labels()));
-        return new LabelMaker(sheet, desk.desk()).make(times);
+        LabelMaker maker = new LabelMaker(sheet, desk.desk());
+        Map<String, Reference.WasteKind> kinds = desk.desk().library().reference().waste();
+        List<LabelSheet.Label> waste = new ArrayList<>();
+        desk.plan().supplies().waste().forEach(one -> one.cans().ifPresent(cans -> waste.addAll(Collections.nCopies(
+                (int) cans.value().value(), maker.waste(one.kind().map(kinds::get).map(Reference.WasteKind::name).orElseThrow(),
+                        one.solutions(), one.can().orElseThrow().holds())))));
+        desk.plan().supplies().buffers().ifPresent(any -> waste.add(maker.waste(sheet.words().say("class.waste-buffers"), List.of(),
+                sheet.library().formulary().constant("buffer-portion").value())));
+        return maker.make(times, waste);
     }
 }

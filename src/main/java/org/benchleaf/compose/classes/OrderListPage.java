@@ -12,6 +12,8 @@ import org.benchleaf.compose.part.Sheet;
 import org.benchleaf.compose.part.WorkingMaker;
 import org.benchleaf.derive.classes.ClassSupplies;
 import org.benchleaf.derive.classes.Pieces;
+import org.benchleaf.model.LayOutRow;
+import org.benchleaf.model.Reference;
 import org.benchleaf.page.Block;
 import org.benchleaf.page.Page;
 import org.benchleaf.page.Section;
@@ -51,14 +53,21 @@ public final class OrderListPage implements ClassPageMaker {
         return desk.finish(sheet, NAME);
     }
 
-    /** What no recipe takes: the sheets that are worked on, where somebody makes or buys them, and the buffers of the meter. */
+    /** What no recipe takes: the sheets that are worked on, where somebody makes or buys them, the buffers of the meter, what is worn out. */
     private static Stream<List<RichText>> beside(Sheet sheet, ClassDesk desk) {
         return desk.plan().supplies().layOut().stream().flatMap(item -> {
             String name = ClassPreparationPage.name(sheet, desk, item);
             return item.kind() == ClassSupplies.Kind.SHEET
                     ? desk.course().papers().like().map(like -> row(sheet, item, sheet.words().more(name, like))).stream()
-                    : item.id().equals("buffers") ? Stream.of(row(sheet, item, name)) : Stream.empty();
+                    : item.id().equals("buffers") || isWornOut(desk, item) ? Stream.of(row(sheet, item, name)) : Stream.empty();
         });
+    }
+
+    /** What is worn and thrown away. */
+    private static boolean isWornOut(ClassDesk desk, ClassSupplies.LaidOut item) {
+        Reference reference = desk.desk().library().reference();
+        return item.kind() == ClassSupplies.Kind.WORN && Optional.ofNullable(reference.layOut().get("worn " + reference.equipment()
+                .get(item.id()).kind())).filter(LayOutRow::usedUp).isPresent();
     }
 
     private static List<RichText> row(Sheet sheet, ClassSupplies.LaidOut item, String name) {

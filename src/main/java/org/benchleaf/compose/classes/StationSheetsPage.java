@@ -3,7 +3,9 @@ package org.benchleaf.compose.classes;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -129,10 +131,21 @@ public final class StationSheetsPage implements ClassPageMaker {
                 RichText.of(turn.isHandsOn() ? words.say("class.line") : words.say("class.waiting")));
     }
 
-    /** What to do, and from how far it is sprayed. */
+    /** What to do, from how far it is sprayed, and how strips are torn. */
     private static String instruction(Sheet sheet, Step step) {
-        return step.instruction() + step.part(Part.Mist.class).flatMap(Part.Mist::distance).map(distance -> " " + sheet.words().more(
-                sheet.words().say("bench-fact.distance"), sheet.numbers().written(distance).text()) + ".").orElse("");
+        StringBuilder told = new StringBuilder(step.instruction());
+        step.part(Part.Mist.class).flatMap(Part.Mist::distance).ifPresent(distance -> told.append(fact(sheet, "distance",
+                sheet.numbers().written(distance).text())));
+        step.part(Part.Mend.class).ifPresent(mend -> {
+            mend.strip().ifPresent(strip -> told.append(fact(sheet, "strip", sheet.numbers().written(strip).text())));
+            mend.lap().ifPresent(lap -> told.append(fact(sheet, "lap", sheet.numbers().written(lap).text())));
+            mend.grain().ifPresent(grain -> told.append(fact(sheet, "grain", grain)));
+        });
+        return told.toString();
+    }
+
+    private static String fact(Sheet sheet, String name, String value) {
+        return " " + sheet.words().more(sheet.words().say("bench-fact." + name), value) + ".";
     }
 
     /** What lies at the station, as a list and as it is laid out. */
@@ -150,8 +163,9 @@ public final class StationSheetsPage implements ClassPageMaker {
         }
         List<Block> blocks = new ArrayList<>(List.of(new Table("station-" + station + "-kit", words.say("class.kit-caption",
                 "n", station), words.columns("class.thing", "class.amount"), rows, Optional.empty())));
-        List<String> shared = desk.plan().supplies().layOut().stream().filter(item -> item.kind() == ClassSupplies.Kind.SHARED)
-                .map(item -> desk.thing(sheet, item.id())).toList();
+        Map<String, String> shared = new LinkedHashMap<>();
+        desk.plan().supplies().layOut().stream().filter(item -> item.kind() == ClassSupplies.Kind.SHARED).forEach(item ->
+                item.all().ifPresent(all -> shared.put(desk.thing(sheet, item.id()), ClassPreparationPage.count(sheet, all))));
         new StationDrawing(sheet, desk.desk()).make("station-" + station + "-drawing", placed, shared).ifPresent(blocks::add);
         return blocks;
     }

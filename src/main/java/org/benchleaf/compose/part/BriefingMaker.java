@@ -52,16 +52,14 @@ public final class BriefingMaker {
                     care.map(one -> named(one.subjects())).orElse(Map.of()), care.map(StepCare::wear).orElse(List.of())));
         }
         Briefing.Tick read = new Briefing.Tick("tick-briefing", sheet.words().say("briefing.read"));
-        return briefing(steps, ids, due -> waste(due, desk.worked().hazards().keySet(), hazard -> HazardMaker.waste(reference, hazard),
-                studioWaste()), "bench.caution-of", Optional.of(read),
+        return briefing(steps, ids, due -> waste(due, desk.worked().hazards().keySet(), Map.of(), studioWaste()), "bench.caution-of", Optional.of(read),
                 names -> sheet.words().count("briefing.steps", names.size(), "steps",
                         sheet.words().list(names)));
     }
 
     /** What the technician must know, who handles every ingredient at full strength. */
     public Briefing beforePreparing() {
-        return beforePreparing(desk.worked().preparations(), desk.worked().hazards().keySet(),
-                hazard -> HazardMaker.waste(reference, hazard), studioWaste());
+        return beforePreparing(desk.worked().preparations(), desk.worked().hazards().keySet(), Map.of(), studioWaste());
     }
 
     /**
@@ -69,10 +67,10 @@ public final class BriefingMaker {
      *
      * @param made what is prepared
      * @param used ids of all that is at hand
-     * @param where what becomes of what is left of each
+     * @param own what is told of the vessels in which waste of a kind is collected, by its key
      * @param here what the studio or the class says of all that is left
      */
-    public Briefing beforePreparing(List<Preparation> made, Set<String> used, Function<Hazards, String> where, Fact here) {
+    public Briefing beforePreparing(List<Preparation> made, Set<String> used, Map<String, String> own, Fact here) {
         Map<String, Hazards> all = desk.worked().hazards();
         List<Handled> preparations = new ArrayList<>();
         made.forEach(preparation -> {
@@ -84,7 +82,7 @@ public final class BriefingMaker {
             preparations.add(new Handled(hazards.name(preparation.solution()), cautions, subjects,
                     found.map(Hazards::wear).orElse(List.of())));
         });
-        return briefing(preparations, used, due -> waste(due, used, where, here), "prepare.caution-of", Optional.empty(),
+        return briefing(preparations, used, due -> waste(due, used, own, here), "prepare.caution-of", Optional.empty(),
                 names -> String.join("; ", names));
     }
 
@@ -183,10 +181,10 @@ public final class BriefingMaker {
         return Fact.of(sheet.words().say("briefing.here"), desk.library().phrases().of(desk.library().studio().waste()));
     }
 
-    private List<Fact> waste(Set<String> due, Set<String> left, Function<Hazards, String> where, Fact here) {
+    private List<Fact> waste(Set<String> due, Set<String> left, Map<String, String> own, Fact here) {
         Map<String, List<String>> of = new LinkedHashMap<>();
         desk.worked().hazards().values().stream().filter(one -> left.contains(one.of())).forEach(one ->
-                of.computeIfAbsent(where.apply(one), any -> new ArrayList<>()).add(hazards.name(one.of())));
+                of.computeIfAbsent(HazardMaker.waste(reference, one, own), any -> new ArrayList<>()).add(hazards.name(one.of())));
         List<Fact> facts = new ArrayList<>();
         of.forEach((words, names) -> facts.add(Fact.of(String.join("; ", names), words)));
         reference.waste().values().stream().filter(kind -> !Collections.disjoint(kind.cautions(), due))

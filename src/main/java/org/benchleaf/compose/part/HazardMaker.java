@@ -1,6 +1,7 @@
 package org.benchleaf.compose.part;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -8,6 +9,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.benchleaf.derive.hazard.Hazards;
 import org.benchleaf.derive.hazard.StepCare;
 import org.benchleaf.model.Material;
@@ -37,6 +39,19 @@ public final class HazardMaker {
                 .filter(hazards -> hazards.signal().isPresent() || !hazards.hazardStatements().isEmpty()
                         || !hazards.grounds().isEmpty() || !hazards.known())
                 .map(this::hazard);
+    }
+
+    /** What several together can do, as if each kept all its hazards; empty if nothing about any of them has to be told. */
+    Optional<Hazard> ofAll(List<String> ids) {
+        return ids.stream().flatMap(id -> of(id).stream()).reduce((one, other) -> new Hazard(one.anchor(), one.name(),
+                Stream.of(one, other).flatMap(each -> each.signal().stream()).min(Comparator.comparing(signal ->
+                        !signal.equals("Danger"))), joined(one.pictograms(), other.pictograms()),
+                joined(one.says(), other.says()), joined(one.does(), other.does()), joined(one.grounds(), other.grounds()),
+                joined(one.unknown(), other.unknown())));
+    }
+
+    private static <T> List<T> joined(List<T> some, List<T> more) {
+        return Stream.concat(some.stream(), more.stream()).distinct().toList();
     }
 
     private Hazard hazard(Hazards hazards) {
@@ -77,9 +92,24 @@ public final class HazardMaker {
     }
 
     /** What becomes of it: the words of its kind, those about the drain where it is shown that they fit; else why none is known. */
-    public static String waste(Reference reference, Hazards hazards) {
+    static String waste(Reference reference, Hazards hazards) {
         return hazards.waste().group().map(reference.waste()::get).map(kind -> hazards.waste().drain()
                 ? kind.words() + " " + kind.drain().orElse("") : kind.words()).orElse(hazards.waste().why());
+    }
+
+    /**
+     * The same where some of it is collected in a way of its own.
+     *
+     * @param own what is told of the vessels of a kind, by its key; it counts also for what is weak enough for the drain elsewhere
+     */
+    static String waste(Reference reference, Hazards hazards, Map<String, String> own) {
+        return hazards.waste().group().filter(own::containsKey).map(reference.waste()::get).map(kind -> kind.drain().isPresent()
+                ? own.get(kind.key()) : kind.words() + " " + own.get(kind.key())).orElseGet(() -> waste(reference, hazards));
+    }
+
+    /** The same of a solution or material; empty if nothing is known of it. */
+    public Optional<String> waste(String id, Map<String, String> own) {
+        return Optional.ofNullable(desk.worked().hazards().get(id)).map(one -> waste(reference, one, own));
     }
 
     static List<Hazard.Statement> statements(Reference reference, List<String> codes) {

@@ -32,11 +32,32 @@ public final class LabelMaker {
         return make(once);
     }
 
-    /** So many labels of each preparation. */
-    public LabelSheet make(Map<Preparation, Integer> times) {
+    private LabelSheet make(Map<Preparation, Integer> times) {
+        return make(times, List.of());
+    }
+
+    /** So many labels of each preparation, then others. */
+    public LabelSheet make(Map<Preparation, Integer> times, List<LabelSheet.Label> others) {
         List<LabelSheet.Label> labels = new ArrayList<>();
         times.forEach((preparation, count) -> labels.addAll(Collections.nCopies(count, label(preparation))));
+        labels.addAll(others);
         return new LabelSheet(labels, sheet.words().group("label-sheet"));
+    }
+
+    /**
+     * The label of a vessel in which waste is collected.
+     *
+     * @param kind of the waste, in words
+     * @param from ids of the solutions that go into it; none where what goes in is on no record
+     * @param holds what the vessel holds
+     */
+    public LabelSheet.Label waste(String kind, List<String> from, Quantity holds) {
+        List<Hazards> all = from.stream().flatMap(id -> Optional.ofNullable(desk.worked().hazards().get(id)).stream()).toList();
+        HazardMaker maker = new HazardMaker(sheet, desk);
+        return new LabelSheet.Label(size(holds), sheet.words().say("label.waste", "kind", kind), from.isEmpty() ? Optional.empty()
+                : Optional.of(sheet.words().list(from.stream().map(maker::name).toList())), Optional.empty(), maker.ofAll(from),
+                !all.isEmpty() && all.stream().allMatch(Hazards::isUnclassified), all.stream().flatMap(one -> one.care().stream()).distinct()
+                        .toList(), true);
     }
 
     private LabelSheet.Label label(Preparation preparation) {

@@ -81,8 +81,10 @@ public final class ClassDeriver {
         List<ClassSupplies.Filling> fillings = provider.fillings(preparations, ordered);
         List<ClassSupplies.Waste> waste = provider.waste(preparations, assessment.hazards());
         MakingThings making = new MakingThings(work.bench(), steps, preparations, fillings, waste, assessment.hazards());
-        ClassSupplies supplies = new ClassSupplies(orders, fillings,
-                new LayingOut(course, work.bench(), steps).list(assessment.care(), schedule, making), waste, provider.furtherBaths(),
+        List<ClassSupplies.LaidOut> layOut = new LayingOut(course, work.bench(), steps).list(assessment.care(), schedule, making);
+        orders.addAll(provider.cut(layOut, ordered));
+        provider.areaOfBlotters(layOut);
+        ClassSupplies supplies = new ClassSupplies(orders, fillings, layOut, waste, provider.furtherBaths(),
                 provider.benchPlaces(messages),
                 reading.map(planned ->
                         new ClassLoads(course, work.bench().ledger(), messages).of(planned)).orElse(List.of()), reading.map(planned ->

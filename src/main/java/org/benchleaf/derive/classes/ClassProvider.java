@@ -34,6 +34,8 @@ import org.benchleaf.quantity.Unit;
 /** Works out what is bought, bottled and thrown away for a class. */
 final class ClassProvider {
 
+    private static final String WATER = "water";
+
     private final CourseClass course;
     private final Bench bench;
     private final List<Step> steps;
@@ -79,17 +81,66 @@ final class ClassProvider {
         return orders;
     }
 
+    /** One line for each material of which pieces are cut and that no recipe or step uses up by an amount of its own. */
+    List<ClassSupplies.Order> cut(List<ClassSupplies.LaidOut> layOut, List<ClassPlan.Start> starts) {
+        Map<String, List<ClassSupplies.LaidOut>> pieces = new LinkedHashMap<>();
+        layOut.stream().filter(item -> item.kind() == ClassSupplies.Kind.MATERIAL && item.size().isPresent() && item.all().isPresent()
+                && bench.ledger().figure("total." + item.id()).isEmpty()).forEach(item ->
+                pieces.computeIfAbsent(item.id(), any -> new ArrayList<>()).add(item));
+        List<ClassSupplies.Order> orders = new ArrayList<>();
+        pieces.forEach((id, all) -> area(id, all).ifPresent(figure -> orders.add(order(id, figure, starts))));
+        return orders;
+    }
+
+    /** How much room the blotters of the steps take when they are spread out to dry. */
+    void areaOfBlotters(List<ClassSupplies.LaidOut> layOut) {
+        steps.stream().flatMap(step -> step.part(Part.Blotters.class).flatMap(Part.Blotters::blotter).stream()).distinct().forEach(id ->
+                area(id, layOut.stream().filter(item -> item.id().equals(id) && item.size().isPresent() && item.all().isPresent())
+                        .limit(1).toList()));
+    }
+
+    private Optional<Figure> area(String id, List<ClassSupplies.LaidOut> pieces) {
+        return pieces.isEmpty() ? Optional.empty() : bench.ledger().one(new Job("sum", course.place()).given("amounts", pieces.stream().map(item ->
+                        areaOf(item.size().orElseThrow())).toList(), Job.CASE_FILE)
+                .given("times", pieces.stream().map(item -> Quantity.number(item.all().orElseThrow().value())).toList(), Origin.Place.CLASS)
+                .gives("total", key(id, "area"), "area of all pieces"));
+    }
+
+    private Quantity areaOf(PieceSize size) {
+        return bench.ledger().value("lining", Inputs.none().with("height", size.height(), Job.CASE_FILE).with("width", size.width(),
+                Job.CASE_FILE).with("lap", Quantity.of(0, Unit.MILLIMETRE), Job.USUAL), "area").orElseThrow().to(Unit.SQUARE_METRE);
+    }
+
     private ClassSupplies.Order order(Figure total, List<ClassPlan.Start> starts) {
+        return order(total.key().of(), inSheets(total).or(() -> poured(total)).orElse(total), starts);
+    }
+
+    /** Water that is weighed out is bought and kept by its volume. */
+    private Optional<Figure> poured(Figure total) {
         String id = total.key().of();
-        Figure needed = inSheets(total).orElse(total);
+        return bench.material(id).flatMap(Material::substance).filter(WATER::equals)
+                .filter(any -> total.value().dimension() == Dimension.MASS && !isByMass(id))
+                .flatMap(any -> bench.ledger().one(new Job("mass-and-volume", course.place()).given("amount", total)
+                        .given("density", bench.waterDensity(), Job.USUAL).gives("volume", key(id, "volume"), "as a volume")));
+    }
+
+    private boolean isByMass(String id) {
+        return Optional.ofNullable(course.stores().supplies().get(id)).map(ClassStores.Supply::pack)
+                .or(() -> Optional.ofNullable(course.stores().stock().get(id)).map(ClassStores.Stock::amount))
+                .filter(one -> one.dimension() == Dimension.MASS).isPresent();
+    }
+
+    private ClassSupplies.Order order(String id, Figure needed, List<ClassPlan.Start> starts) {
         Optional<Quantity> stock = Optional.ofNullable(course.stores().stock().get(id)).map(ClassStores.Stock::amount)
                 .filter(amount -> amount.dimension() == needed.value().dimension());
         Optional<ClassStores.Supply> supply = Optional.ofNullable(course.stores().supplies().get(id))
                 .filter(one -> one.pack().dimension() == needed.value().dimension());
         LocalDate inHouse = hours.before(firstDay(id, starts), 1);
         if (supply.isEmpty()) {
-            Optional<Figure> missing = stock.flatMap(there -> missing(needed, there));
-            return new ClassSupplies.Order(id, needed, stock, missing, Optional.empty(), Optional.empty(), Optional.empty(),
+            Map<String, Figure> shelf = stock.map(there -> onTheShelf(id, needed, there)).orElse(Map.of());
+            Optional<Figure> missing = Optional.ofNullable(shelf.get(key(id, "missing").id()));
+            return new ClassSupplies.Order(id, needed, stock, missing, Optional.empty(), Optional.empty(),
+                    Optional.ofNullable(shelf.get(key(id, "left").id())).filter(any -> missing.orElseThrow().value().high() <= 0),
                     Optional.empty(), inHouse);
         }
         Quantity pack = supply.get().pack();
@@ -106,10 +157,7 @@ final class ClassProvider {
     /** How many sheets of a paper are bought, where the studio tells their size and the class does not buy it by its mass. */
     private Optional<Figure> inSheets(Figure total) {
         String id = total.key().of();
-        boolean byMass = Optional.ofNullable(course.stores().supplies().get(id)).map(ClassStores.Supply::pack)
-                .or(() -> Optional.ofNullable(course.stores().stock().get(id)).map(ClassStores.Stock::amount))
-                .filter(one -> one.dimension() == Dimension.MASS).isPresent();
-        return bench.material(id).filter(any -> !byMass && total.value().dimension() == Dimension.MASS).flatMap(this::massOfASheet)
+        return bench.material(id).filter(any -> !isByMass(id) && total.value().dimension() == Dimension.MASS).flatMap(this::massOfASheet)
                 .flatMap(sheet -> bench.ledger().one(packs(total, Optional.empty(), sheet.value()).gives("packs", key(id, "sheets"),
                         "sheets that this is cut from")));
     }
@@ -121,10 +169,10 @@ final class ClassProvider {
                         .gives("mass", key(material.id(), "sheet-mass"), "mass of one sheet")))));
     }
 
-    private Optional<Figure> missing(Figure needed, Quantity stock) {
-        String id = needed.key().of();
-        return bench.ledger().one(packs(needed, Optional.of(stock), Quantity.of(1, needed.value().unit()))
-                .gives("missing", key(id, "missing"), "missing"));
+    /** What the shelf lacks; what is left where it lacks nothing, which needs no pack to be known. */
+    private Map<String, Figure> onTheShelf(String id, Figure needed, Quantity stock) {
+        return bench.ledger().work(packs(needed, Optional.of(stock), Quantity.of(1, needed.value().unit()))
+                .gives("missing", key(id, "missing"), "missing").gives("left", key(id, "left"), "left over"));
     }
 
     private Job packs(Figure needed, Optional<Quantity> stock, Quantity pack) {
@@ -163,14 +211,16 @@ final class ClassProvider {
         String id = preparation.solution();
         if (isMadeInTrays(bench, id, steps)) {
             return new ClassSupplies.Filling(id, ClassSupplies.MadeAt.TRAY, Optional.of("tray"), Optional.empty(),
-                    course.stations(), 1, Optional.of(preparation.batch()), 0, Optional.empty());
+                    1, preparation.batches(), Optional.of(preparation.batch()), Optional.empty(), 0, Optional.empty());
         }
         int bottles = isDrawn(id) ? bottles(batches) : 0;
-        Optional<Quantity> inBottle = bottles == 0 ? Optional.empty() : inOneBottle(id, bottles);
-        Optional<ClassStores.Vessel> vessel = vessel(preparation.batch());
+        Optional<Quantity> inBottle = bottles == 0 ? Optional.empty() : inOneBottle(id, bottles).map(used ->
+                handed(used, preparation.batch(), bottles));
+        boolean shaken = bench.source().solution(id).filter(one -> one.recipe() instanceof Recipe.Saturate).isPresent();
+        Optional<ClassStores.Vessel> vessel = vessel(preparation.batch(), shaken);
         if (vessel.isEmpty()) {
             return new ClassSupplies.Filling(id, ClassSupplies.MadeAt.BENCH, Optional.empty(), Optional.empty(), 1,
-                    preparation.batches(), Optional.of(preparation.batch()), bottles, inBottle);
+                    preparation.batches(), Optional.of(preparation.batch()), Optional.empty(), bottles, inBottle);
         }
         Map<String, Figure> made = bench.ledger().work(new Job("containers", course.place())
                 .given("volume", asVolume(preparation.batch()), Job.CASE_FILE)
@@ -178,8 +228,9 @@ final class ClassProvider {
                 .gives("count", key(id, "vessels"), "vessels").gives("each", key(id, "in-each"), "in each"));
         int count = Optional.ofNullable(made.get(key(id, "vessels").id())).map(one -> (int) one.value().value()).orElse(1);
         return new ClassSupplies.Filling(id, ClassSupplies.MadeAt.BENCH, Optional.of(vessel.get().kind()),
-                Optional.of(vessel.get().holds()), count, preparation.batches(), Optional.ofNullable(made.get(key(id, "in-each").id()))
-                        .map(Figure::value), bottles, inBottle);
+                Optional.of(vessel.get().holds()), count, preparation.batches(), count == 1 ? Optional.of(preparation.batch())
+                        : Optional.ofNullable(made.get(key(id, "in-each").id())).map(Figure::value), vessel(preparation.batch(), false).filter(any -> shaken).map(ClassStores.Vessel::holds),
+                bottles, inBottle);
     }
 
     /** What a station's bottle is filled with, rounded up to what can be measured; what is to spare stays with the technician. */
@@ -191,17 +242,26 @@ final class ClassProvider {
                 .gives("batch", key(id, "for-one-station"), "into the bottle of one station").readable())).map(Figure::value);
     }
 
+    /** What is weighed is handed out in a portion that can be weighed, as far as the batch reaches. */
+    private Quantity handed(Quantity used, Quantity batch, int bottles) {
+        Quantity least = bench.constant("paste-portion").value().exact();
+        return used.dimension() == Dimension.MASS && used.in(Unit.GRAM) < least.in(Unit.GRAM)
+                && bench.ledger().value("sum", Inputs.none().with("amounts", least, Job.USUAL).with("times", Quantity.number(bottles),
+                        Origin.Place.CLASS), "total").filter(all -> all.in(Unit.GRAM) <= batch.in(Unit.GRAM)).isPresent() ? least : used;
+    }
+
     private Uses.Use withoutSpare(Uses.Use use) {
         boolean left = use.figure().key().name().equals(PartFigures.LEFT_IN_BOTTLE);
         return use.counted(left ? course.stations() : course.stations() * course.sheetsEach());
     }
 
-    /** The smallest vessel that holds it all, else the largest. */
-    private Optional<ClassStores.Vessel> vessel(Quantity batch) {
+    /** The smallest vessel that holds it all, with room to shake where it is shaken, else the largest. */
+    private Optional<ClassStores.Vessel> vessel(Quantity batch, boolean shaken) {
         List<ClassStores.Vessel> bySize = course.stores().vessels().stream()
                 .sorted(java.util.Comparator.comparingDouble(vessel -> vessel.holds().in(Unit.LITRE))).toList();
         double litres = asVolume(batch).in(Unit.LITRE);
-        return bySize.stream().filter(vessel -> vessel.holds().lowIn(Unit.LITRE) >= litres).findFirst()
+        return bySize.stream().filter(vessel -> shaken ? vessel.holds().lowIn(Unit.LITRE) > litres
+                        : vessel.holds().lowIn(Unit.LITRE) >= litres).findFirst()
                 .or(() -> bySize.stream().reduce((one, larger) -> larger));
     }
 
@@ -244,13 +304,14 @@ final class ClassProvider {
 
     private Optional<ClassSupplies.Waste> waste(Optional<String> kind, List<Preparation> all) {
         String name = "waste-" + kind.orElse("unknown").replace(' ', '-');
+        Optional<ClassStores.Can> can = kind.map(course.stores().cans()::get);
+        boolean weighed = can.isEmpty() && all.stream().allMatch(one -> one.batch().dimension() == Dimension.MASS);
         Optional<Figure> volume = bench.ledger().one(new Job("sum", course.place()).each("amounts", all.stream().map(one ->
-                        new Figure.Given(one.solution() + ".batch", one.solution(), List.of(asVolume(one.batch())),
+                        new Figure.Given(one.solution() + ".batch", one.solution(), List.of(weighed ? one.batch() : asVolume(one.batch())),
                                 Reading.of(one.batch()), new Origin.OfFigure(FigureKey.ofSolution(one.solution(), "batch"))))
                         .toList())
                 .given("times", all.stream().map(one -> Quantity.number(one.batches())).toList(), Origin.Place.CLASS)
                 .gives("total", key(name, "volume"), "collected at most").readable());
-        Optional<ClassStores.Can> can = kind.map(course.stores().cans()::get);
         return volume.map(figure -> new ClassSupplies.Waste(kind, all.stream().map(Preparation::solution).toList(), figure,
                 can.flatMap(one -> bench.ledger().one(new Job("containers", course.place()).given("volume", figure)
                         .given("holds", one.holds(), Origin.Place.CLASS).given("full", bench.constant("full-can"))

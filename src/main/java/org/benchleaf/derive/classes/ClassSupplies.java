@@ -73,16 +73,17 @@ public record ClassSupplies(List<Order> orders, List<Filling> vessels, List<Laid
      * @param count how many are filled, at one time
      * @param batches how often they are filled with a batch of its own; once where a tray is filled where it stands
      * @param each what goes into one
+     * @param clearIn what the bottle holds into which the clear part of each is drawn off; empty if it stays where it was made
      * @param stations how many bottles are handed out, one to each station from each batch of which it draws; 0 if it is not
      *     drawn at the stations
      * @param inStation what goes into each of those
      */
     public record Filling(String solution, MadeAt place, Optional<String> vessel, Optional<Quantity> holds, int count, int batches,
-            Optional<Quantity> each, int stations, Optional<Quantity> inStation) {
+            Optional<Quantity> each, Optional<Quantity> clearIn, int stations, Optional<Quantity> inStation) {
 
         /** How many labels it takes: as many as vessels, each batch with its own. */
         public int labels() {
-            return count * batches + stations;
+            return count * batches * (clearIn.isPresent() ? 2 : 1) + stations;
         }
     }
 
@@ -172,7 +173,7 @@ public record ClassSupplies(List<Order> orders, List<Filling> vessels, List<Laid
      *
      * @param kind key of the table of waste; empty if it is not known
      * @param solutions what it comes from
-     * @param volume in all, counted as if nothing were left in the sheets
+     * @param volume in all, or the mass where all of it is weighed and no can is named, counted as if nothing were left in the sheets
      * @param cans how many cans; empty if the class names none of that kind
      * @param can what one holds when full, and where they stand
      */

@@ -15,6 +15,7 @@ import org.benchleaf.message.ClassMessages;
 import org.benchleaf.message.Messages;
 import org.benchleaf.model.ClassPapers;
 import org.benchleaf.model.Step;
+import org.benchleaf.quantity.Dimension;
 import org.benchleaf.quantity.Quantity;
 
 /** Puts down what the papers of a class state, and holds it against what was handed out. */
@@ -29,7 +30,8 @@ final class IssueMaker {
     static IssuedPapers of(ClassPlan plan, Map<String, StepCare> care) {
         Map<String, ClassPapers.Amount> amounts = new LinkedHashMap<>();
         plan.preparations().forEach(one -> amounts.put(one.solution(), new ClassPapers.Amount(amount(one.batch()), one.batches())));
-        plan.supplies().orders().forEach(order ->
+        // What is cut into pieces stands on the lay-out list by their number and size.
+        plan.supplies().orders().stream().filter(order -> order.needed().value().dimension() != Dimension.AREA).forEach(order ->
                 amounts.putIfAbsent(order.material(), new ClassPapers.Amount(amount(order.needed().value()), 1)));
         Map<String, String> told = new LinkedHashMap<>();
         amounts.forEach((id, amount) -> told.put(id, amount.text()));

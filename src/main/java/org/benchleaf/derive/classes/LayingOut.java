@@ -25,8 +25,10 @@ import org.benchleaf.model.LayOutRow;
 import org.benchleaf.model.Part;
 import org.benchleaf.model.Recipe;
 import org.benchleaf.model.Reference;
+import org.benchleaf.model.Solution;
 import org.benchleaf.model.Step;
 import org.benchleaf.quantity.Quantity;
+import org.benchleaf.quantity.Unit;
 
 /** Lists everything that the steps of a class use, at each station and in the room. */
 public final class LayingOut {
@@ -99,11 +101,17 @@ public final class LayingOut {
             return;
         }
         if (bench.source().solution(id).isPresent()) {
-            items.put(id, new LaidOut(id, Kind.SOLUTION, made.portion(id).or(() -> ofSolution(step, id)), made.amount(id), "",
+            items.put(id, new LaidOut(id, Kind.SOLUTION, made.portion(id).or(() -> ofSolution(step, id)), made.amount(id),
+                    made.portion(id).filter(portion -> isMoreThanUsed(portion, step, id)).map(any -> rows.get("portion").words()).orElse(""),
                     steps.stream().filter(one -> UsedThings.of(one).contains(id)).map(Step::id).toList()));
         } else {
             material(step, id);
         }
+    }
+
+    private boolean isMoreThanUsed(Quantity portion, Step step, String id) {
+        return portion.equals(bench.constant("paste-portion").value().exact()) && ofSolution(step, id).filter(used ->
+                used.highIn(Unit.GRAM) < portion.in(Unit.GRAM)).isPresent();
     }
 
     /** How much one station has of a solution, where a step says how much one sheet takes. */
@@ -124,6 +132,9 @@ public final class LayingOut {
                 cut.steps().contains(one.id()))).map(Step::id).toList();
         if (!usedUp.isEmpty()) {
             items.put(id, usedUp(step, id, usedUp));
+            if (step.part(Part.Mend.class).filter(mend -> mend.tissue().equals(id)).isPresent()) {
+                tissueSheets(id, usedUp);
+            }
         }
         for (int i = 0; i < pieces.size(); i++) {
             items.put(id + " in pieces " + i, pieces(id, pieces.get(i), i));
@@ -169,13 +180,19 @@ public final class LayingOut {
         step.part(Part.Bath.class).flatMap(bath -> bench.source().solution(bath.of())).filter(one -> one.recipe() instanceof Recipe.Adjust)
                 .ifPresent(solution -> {
                     Recipe.Adjust adjust = (Recipe.Adjust) solution.recipe();
-                    inTheRoom(adjust.liquid(), made.amount(adjust.liquid()).or(() -> bench.ledger().figure("total." + adjust.liquid())
-                            .map(Figure::value)), "bath liquid", step);
+                    inTheRoom(adjust.liquid(), made.amount(adjust.liquid()).or(() -> intoTrays(solution, adjust.liquid())), "bath liquid",
+                            step);
                     inTheRoom(adjust.with(), made.amount(adjust.with()), "bath stock", step);
                     bench.ledger().figure(solution.id() + ".dose-ceiling").map(Figure::value).flatMap(measuring::dropper)
                             .map(Preparation.Dropper::vessel)
                             .ifPresent(pipette -> items.putIfAbsent(pipette, pipette(pipette, step)));
                 });
+    }
+
+    /** What all fillings of a bath take of its liquid. */
+    private Optional<Quantity> intoTrays(Solution bath, String liquid) {
+        return bench.ledger().value("sum", Uses.sum(bench.uses().of(liquid).stream().filter(use -> use.by().equals(bath.id())).toList(),
+                course.place()).inputs(), "total");
     }
 
     private LaidOut pipette(String name, Step step) {
@@ -194,7 +211,8 @@ public final class LayingOut {
         step.part(Part.Bath.class).filter(bath -> bath.baths() > 1).ifPresent(bath -> {
             LayOutRow row = rows.get(DRAINING_BOARD);
             items.putIfAbsent(DRAINING_BOARD, new LaidOut(DRAINING_BOARD, Kind.BENCH, Optional.of(Quantity.count(row.each())),
-                    count(DRAINING_BOARD, "laid-out", row.each(), course.stations(), 0, 0), row.words(), List.of(step.id())));
+                    count(DRAINING_BOARD, "laid-out", row.each(), course.stations(), 0, 0), row.words(), List.of(step.id()))
+                            .sized(Pieces.carrier(step, bench.ledger().figures()).map(PieceSize::atLeast)));
         });
     }
 
@@ -205,31 +223,52 @@ public final class LayingOut {
                 course.stations() * course.sheetsEach(), 0, 0), rows.get("weight").words(), weights.steps()));
     }
 
-    /** Pieces of tissue, of which every station has some more. */
+    /** Pieces of tissue, of which every station has some more; so have the spare sheets. */
     private LaidOut torn(String id, int each, List<String> using) {
         Quantity spare = course.stores().spare().pieces();
-        return new LaidOut(id, Kind.MATERIAL, Optional.of(Quantity.count((long) each * course.sheetsEach())), count(id, "laid-out",
-                each, course.stations() * course.sheetsEach(), spare.high(), bench.scale().extra(spare, each)),
-                rows.get("tissue").words(), using);
+        int one = (int) bench.ledger().value("pieces", pieces(each, course.sheetsEach(), spare.high(), spare.high() > 0 ? 1 : 0).inputs(),
+                "total").orElseThrow().value();
+        return new LaidOut(id, Kind.MATERIAL, Optional.of(Quantity.count(one)), count(id, "laid-out", one, course.stations(), 0,
+                one * course.stores().spare().sheets()), rows.get(spare.high() > 0 ? "tissue to spare" : "tissue").words(), using);
+    }
+
+    /** The sheets of tissue of which strips are torn, where it is known how many they are. */
+    private void tissueSheets(String id, List<String> using) {
+        bench.ledger().figure(FigureKey.ofClass(course.id(), id, "sheets").id()).map(Figure::value).ifPresent(sheets ->
+                items.put(id + " in sheets", new LaidOut(id, Kind.MATERIAL, Optional.empty(), Optional.of(sheets),
+                        rows.get("tissue sheet").words(), using).sized(bench.material(id).flatMap(Pieces::asBought))));
     }
 
     private Optional<Quantity> count(String of, String name, int each, int users, double spare, int extra) {
-        return bench.ledger().one(new Job("pieces", course.place()).given("each", Quantity.count(each), Job.USUAL)
-                .given("users", Quantity.count(users), Origin.Place.CLASS)
-                .given("spare", Quantity.of(spare, org.benchleaf.quantity.Unit.PERCENT), Origin.Place.CLASS)
-                .given("extra", Quantity.count(extra), Origin.Place.CLASS)
+        return bench.ledger().one(pieces(each, users, spare, extra)
                 .gives("total", FigureKey.ofClass(course.id(), of, name), "to lay out")).map(Figure::value);
+    }
+
+    private Job pieces(int each, int users, double spare, int extra) {
+        return new Job("pieces", course.place()).given("each", Quantity.count(each), Job.USUAL)
+                .given("users", Quantity.count(users), Origin.Place.CLASS)
+                .given("spare", Quantity.of(spare, Unit.PERCENT), Origin.Place.CLASS)
+                .given("extra", Quantity.count(extra), Origin.Place.CLASS);
     }
 
     private void shared(ScheduleReading.Sharing one, ScheduleReading reading) {
         if (one.most() > 0) {
+            boolean own = List.of(StationCut.TRAY, StationCut.BOARD).contains(one.thing()) && one.most() % course.stations() == 0;
             List<String> using = reading.turns().stream().filter(turn -> turn.takes().stream()
                     .anyMatch(taken -> taken.endsWith(one.thing()))).map(ScheduleReading.Turn::step).distinct().toList();
             String words = Optional.ofNullable(ROWS.get(one.thing())).map(rows::get).map(LayOutRow::words).orElse("");
-            items.put("shared " + one.thing(), new LaidOut(one.thing(), Kind.SHARED, Optional.empty(),
+            items.put("shared " + one.thing(), new LaidOut(one.thing(), own ? Kind.BENCH : Kind.SHARED,
+                    Optional.of(Quantity.count(one.most() / course.stations())).filter(any -> own),
                     Optional.of(Quantity.count(one.most())), words, using).marked(one.thing().equals(StationCut.TRAY) ? mark()
-                            : Optional.empty()));
+                            : Optional.empty()).sized(one.thing().equals(StationCut.BOARD) ? stack(using) : Optional.empty()));
         }
+    }
+
+    /** Boards are at least as large as the blotters between them. */
+    private Optional<PieceSize> stack(List<String> using) {
+        return steps.stream().filter(step -> using.contains(step.id())).flatMap(step -> step.part(Part.Blotters.class).stream())
+                .flatMap(part -> part.blotter().stream()).flatMap(id -> bench.material(id).stream())
+                .flatMap(blotter -> Pieces.asBought(blotter).stream()).map(PieceSize::atLeast).findFirst();
     }
 
     /** Which tray it is, and how far it is filled; the first bath's where there are several. */
@@ -252,7 +291,8 @@ public final class LayingOut {
     private LaidOut worn(String code, int people, int atStation, List<String> using) {
         Reference.Equipment equipment = bench.library().reference().equipment().get(code);
         LayOutRow row = rows.getOrDefault("worn " + equipment.kind(), rows.get("worn"));
-        return equipment.kind().equals("air") ? new LaidOut(code, Kind.WORN, Optional.empty(), Optional.empty(), "", using)
+        return equipment.kind().equals("air") ? new LaidOut(code, Kind.WORN, Optional.empty(), Optional.empty(),
+                        items.containsKey("shared " + StationCut.HOOD) ? row.words() : "", using)
                 : new LaidOut(code, Kind.WORN, Optional.of(Quantity.count((long) row.each() * atStation)).filter(any -> atStation > 0),
                         count(code.toLowerCase(Locale.ROOT), "worn", row.each(), people, 0, 0), row.words(), using);
     }

@@ -1,6 +1,7 @@
 package org.benchleaf.derive.classes;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -11,11 +12,14 @@ import org.benchleaf.derive.classes.ClassSupplies.LaidOut;
 import org.benchleaf.derive.classes.ClassSupplies.MadeAt;
 import org.benchleaf.derive.classes.ClassSupplies.Waste;
 import org.benchleaf.derive.figure.Bench;
+import org.benchleaf.derive.figure.MeasureChoice;
 import org.benchleaf.derive.figure.Preparation;
 import org.benchleaf.derive.figure.Reading;
 import org.benchleaf.derive.hazard.Hazards;
 import org.benchleaf.model.Instrument;
 import org.benchleaf.model.Part;
+import org.benchleaf.model.Recipe;
+import org.benchleaf.model.Solution;
 import org.benchleaf.model.Step;
 import org.benchleaf.quantity.Quantity;
 
@@ -76,6 +80,9 @@ record MakingThings(Bench bench, List<Step> steps, List<Preparation> preparation
         Map<String, List<String>> measured = new LinkedHashMap<>();
         preparations.forEach(one -> one.measures().forEach(measure -> measure.vessel().ifPresent(vessel ->
                 measured.merge(vessel, one.usedIn(), MakingThings::joined))));
+        MeasureChoice choice = MeasureChoice.of(bench);
+        fillings.forEach(one -> one.inStation().flatMap(choice::forAmount).ifPresent(with ->
+                measured.merge(with.vessel(), usedIn(one.solution()), MakingThings::joined)));
         return measured;
     }
 
@@ -87,13 +94,18 @@ record MakingThings(Bench bench, List<Step> steps, List<Preparation> preparation
             List<String> vessel = List.of(one.vessel().orElseThrow(), Reading.of(one.holds().orElseThrow()));
             counts.merge(vessel, one.count() * one.batches(), Integer::sum);
             using.merge(vessel, usedIn(one.solution()), MakingThings::joined);
+            one.clearIn().ifPresent(holds -> {
+                List<String> clear = List.of(one.vessel().orElseThrow(), Reading.of(holds));
+                counts.merge(clear, one.count() * one.batches(), Integer::sum);
+                using.merge(clear, usedIn(one.solution()), MakingThings::joined);
+            });
         });
         counts.forEach((vessel, count) -> list.add(inTheRoom(Kind.MAKING, vessel.get(0), count, vessel.get(1), using.get(vessel))));
         fillings.stream().filter(one -> one.stations() > 0 && tool(steps, one.solution()).isEmpty()).findFirst().ifPresent(first -> {
             int all = fillings.stream().filter(one -> tool(steps, one.solution()).isEmpty()).mapToInt(Filling::stations).sum();
             int each = (int) fillings.stream().filter(one -> one.stations() > 0 && tool(steps, one.solution()).isEmpty()).count();
-            list.add(new LaidOut("portion-vessel", Kind.BENCH, Optional.of(Quantity.count(each)), Optional.of(Quantity.count(all)), "",
-                    usedIn(first.solution())));
+            list.add(new LaidOut("portion-vessel", Kind.BENCH, Optional.of(Quantity.count(each)), Optional.of(Quantity.count(all)),
+                    bench.library().reference().layOut().get("portion-vessel").words(), usedIn(first.solution())));
         });
     }
 
@@ -103,14 +115,23 @@ record MakingThings(Bench bench, List<Step> steps, List<Preparation> preparation
                 .flatMap(mist -> mist.tool().stream()).findFirst();
     }
 
-    /** Those of the case, where a bath of the class is brought to its pH. */
+    /** Those of the case on either side of the pH to which a bath of the class is brought; all where there are not both. */
     private Optional<LaidOut> buffers() {
         List<String> brought = steps.stream().filter(step -> step.part(Part.Bath.class).filter(bench.source()::isBroughtToPh).isPresent())
                 .map(Step::id).toList();
-        List<String> buffers = bench.source().instruments().stream().map(Instrument::buffers).flatMap(List::stream).map(Reading::of)
-                .distinct().toList();
+        List<Quantity> all = bench.source().instruments().stream().map(Instrument::buffers).flatMap(List::stream)
+                .sorted(Comparator.comparingDouble(Quantity::value)).toList();
+        List<String> buffers = preparations.stream().flatMap(one -> bench.source().solution(one.solution()).stream())
+                .map(Solution::recipe).filter(Recipe.Adjust.class::isInstance).map(recipe -> ((Recipe.Adjust) recipe).to().value().value())
+                .flatMap(wanted -> around(all, wanted).stream()).map(Reading::of).distinct().toList();
         return brought.isEmpty() || buffers.isEmpty() ? Optional.empty()
                 : Optional.of(inTheRoom(Kind.BENCH, BUFFERS, buffers.size(), String.join(", ", buffers), brought));
+    }
+
+    private static List<Quantity> around(List<Quantity> buffers, double wanted) {
+        Optional<Quantity> below = buffers.stream().filter(buffer -> buffer.value() <= wanted).reduce((one, nearer) -> nearer);
+        Optional<Quantity> above = buffers.stream().filter(buffer -> buffer.value() > wanted).findFirst();
+        return below.isPresent() && above.isPresent() ? List.of(below.get(), above.get()) : buffers;
     }
 
     private List<String> usedIn(String solution) {

@@ -78,7 +78,8 @@ public record Pieces(LayOutRow row, int each, Optional<PieceSize> size, List<Str
         return roles.isEmpty() && isTool(step, id) ? List.of(new Role("tool", 1, Optional.empty())) : roles;
     }
 
-    private static Optional<PieceSize> carrier(Step step, Map<String, Figure> figures) {
+    /** The size of the carrier of a step; empty where nothing tells to what it is cut. */
+    static Optional<PieceSize> carrier(Step step, Map<String, Figure> figures) {
         return PieceSize.of(side(step, "carrier-height", figures), side(step, "carrier-width", figures));
     }
 
@@ -101,7 +102,7 @@ public record Pieces(LayOutRow row, int each, Optional<PieceSize> size, List<Str
     /** The longest piece of torn tissue; empty where it is cut as large as a loss or a sheet. */
     public static Optional<PieceSize> torn(Part.Mend mend, Library library) {
         return mend.ofPatch() ? Optional.empty() : mend.strip().map(strip -> new PieceSize(mend.piece().orElseGet(() ->
-                library.formulary().constant("mending-piece").value()), strip, true));
+                library.formulary().constant("mending-piece").value()), strip, PieceSize.Bound.AT_MOST));
     }
 
     /** Whether it lasts: what is not, and has no role, is used up by an amount that nobody told. */
