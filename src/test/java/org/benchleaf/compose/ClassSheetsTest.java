@@ -33,8 +33,8 @@ class ClassSheetsTest {
     /** From the case's file: of its buffers those of pH 7.00 and 9.18 lie on either side of a bath of pH 8.5. */
     @Test
     void the_buffers_of_the_meter_are_ordered() {
-        assertThat(rows("-orders.html", "orders-table")).anySatisfy(row -> assertThat(row.get(0)).contains("pH 7, pH 9.18", "(20–50) mL of each")
-                .doesNotContain("4.01"));
+        assertThat(rows("-orders.html", "orders-table")).anySatisfy(row -> assertThat(row.get(0))
+                .contains("pH 7, pH 9.18", "(20–50) mL of each").doesNotContain("4.01"));
     }
 
     /** From the issues' file: of ethanol there were 39.17 mL; an order is told with three digits. */
@@ -60,7 +60,8 @@ class ClassSheetsTest {
     @Test
     void what_becomes_of_the_washing_water_is_told_in_one_way() {
         String page = page("-preparation.html").map(String::valueOf).collect(Collectors.joining("\n"));
-        assertThat(page).contains("The class collects all of it in its cans. They stand beside the sinks.").doesNotContain("goes to the drain");
+        assertThat(page).contains("The class collects all of it in its cans. They stand beside the sinks.")
+                .doesNotContain("goes to the drain");
         assertThat(rows("-preparation.html", "waste-table")).allSatisfy(row -> assertThat(row.get(3)).doesNotContain("No can"));
     }
 

@@ -160,10 +160,11 @@ public final class StationDrawing {
     /** What is liquid, or goes into the bath or the mist with the sheet. */
     private boolean isWet(LaidOut item) {
         return item.kind() == Kind.SOLUTION || item.mark().isPresent()
-                || item.id().equals(PANEL) || item.kind() == Kind.VESSEL && item.steps().stream().flatMap(id -> desk.treatment().step(id).stream())
+                || item.id().equals(PANEL)
+                || item.kind() == Kind.VESSEL && item.steps().stream().flatMap(id -> desk.treatment().step(id).stream())
                         .anyMatch(step -> step.part(Part.Bath.class).isPresent())
                 || material(item.id()).filter(material -> material.kind().equals("liquid")).isPresent()
-                || desk.treatment().steps().stream().anyMatch(step -> wet(step).contains(item.id()));
+                || item.steps().stream().flatMap(id -> desk.treatment().step(id).stream()).anyMatch(step -> wet(step).contains(item.id()));
     }
 
     private static Set<String> wet(Step step) {

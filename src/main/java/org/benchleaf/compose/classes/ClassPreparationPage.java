@@ -189,7 +189,8 @@ public final class ClassPreparationPage implements ClassPageMaker {
                 "each", filling.each().map(each -> sheet.numbers().amount(each).text()).orElse("")))
                 .orElseGet(() -> words.say("class.no-vessel"))
                 + filling.clearIn().map(holds -> " " + words.say("class.clear-in", "n", filling.count(), "kind",
-                        sheet.library().phrases().of(filling.vessel().orElseThrow()), "holds", sheet.numbers().written(holds).text())).orElse("");
+                        sheet.library().phrases().of(filling.vessel().orElseThrow()), "holds", sheet.numbers().written(holds).text()))
+                        .orElse("");
         if (filling.stations() == 0) {
             return made;
         }
@@ -311,13 +312,14 @@ public final class ClassPreparationPage implements ClassPageMaker {
                 .forEach(blotter -> desk.plan().supplies().layOut().stream().filter(item -> item.id().equals(blotter)).limit(1)
                         .forEach(item -> rows.add(
                         wasteRow(words, "class.waste-blotters", desk.thing(sheet, blotter), item.all().map(all -> words.say("class.at-most",
-                                "amount", count(sheet, all))).orElse(words.say("class.not-worked-out")), spreadOut(sheet, desk, blotter)))));
+                                "amount", count(sheet, all))).orElse(words.say("class.not-worked-out")),
+                                spreadOut(sheet, desk, blotter)))));
         return rows;
     }
 
     private static String spreadOut(Sheet sheet, ClassDesk desk, String blotter) {
-        return sheet.words().say("class.waste-blotters-in", "area", sheet.figure(FigureKey.ofClass(desk.course().id(), blotter, "area").id())
-                .map(sheet::amount).map(Amount::text).orElse(sheet.words().say("class.not-worked-out")));
+        return sheet.words().say("class.waste-blotters-in", "area",
+                sheet.figure(FigureKey.ofClass(desk.course().id(), blotter, "area").id()).map(sheet::amount).map(Amount::text).orElse(sheet.words().say("class.not-worked-out")));
     }
 
     private static List<RichText> wasteRow(Words words, String kind, String from, String amount, String in) {

@@ -53,7 +53,7 @@ public final class OrderListPage implements ClassPageMaker {
         return desk.finish(sheet, NAME);
     }
 
-    /** What no recipe takes: the sheets that are worked on, where somebody makes or buys them, the buffers of the meter, what is worn out. */
+    /** What no recipe takes: sheets to work on, where somebody makes or buys them, the buffers of the meter, what is worn out. */
     private static Stream<List<RichText>> beside(Sheet sheet, ClassDesk desk) {
         return desk.plan().supplies().layOut().stream().flatMap(item -> {
             String name = ClassPreparationPage.name(sheet, desk, item);

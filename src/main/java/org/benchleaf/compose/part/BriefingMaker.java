@@ -52,7 +52,8 @@ public final class BriefingMaker {
                     care.map(one -> named(one.subjects())).orElse(Map.of()), care.map(StepCare::wear).orElse(List.of())));
         }
         Briefing.Tick read = new Briefing.Tick("tick-briefing", sheet.words().say("briefing.read"));
-        return briefing(steps, ids, due -> waste(due, desk.worked().hazards().keySet(), Map.of(), studioWaste()), "bench.caution-of", Optional.of(read),
+        return briefing(steps, ids, due -> waste(due, desk.worked().hazards().keySet(), Map.of(), studioWaste()),
+                "bench.caution-of", Optional.of(read),
                 names -> sheet.words().count("briefing.steps", names.size(), "steps",
                         sheet.words().list(names)));
     }

@@ -56,8 +56,8 @@ public final class LabelMaker {
         HazardMaker maker = new HazardMaker(sheet, desk);
         return new LabelSheet.Label(size(holds), sheet.words().say("label.waste", "kind", kind), from.isEmpty() ? Optional.empty()
                 : Optional.of(sheet.words().list(from.stream().map(maker::name).toList())), Optional.empty(), maker.ofAll(from),
-                !all.isEmpty() && all.stream().allMatch(Hazards::isUnclassified), all.stream().flatMap(one -> one.care().stream()).distinct()
-                        .toList(), true);
+                !all.isEmpty() && all.stream().allMatch(Hazards::isUnclassified),
+                all.stream().flatMap(one -> one.care().stream()).distinct().toList(), true);
     }
 
     private LabelSheet.Label label(Preparation preparation) {

@@ -100,8 +100,8 @@ final class ClassProvider {
     }
 
     private Optional<Figure> area(String id, List<ClassSupplies.LaidOut> pieces) {
-        return pieces.isEmpty() ? Optional.empty() : bench.ledger().one(new Job("sum", course.place()).given("amounts", pieces.stream().map(item ->
-                        areaOf(item.size().orElseThrow())).toList(), Job.CASE_FILE)
+        return pieces.isEmpty() ? Optional.empty() : bench.ledger().one(new Job("sum", course.place())
+                .given("amounts", pieces.stream().map(item -> areaOf(item.size().orElseThrow())).toList(), Job.CASE_FILE)
                 .given("times", pieces.stream().map(item -> Quantity.number(item.all().orElseThrow().value())).toList(), Origin.Place.CLASS)
                 .gives("total", key(id, "area"), "area of all pieces"));
     }
@@ -229,7 +229,8 @@ final class ClassProvider {
         int count = Optional.ofNullable(made.get(key(id, "vessels").id())).map(one -> (int) one.value().value()).orElse(1);
         return new ClassSupplies.Filling(id, ClassSupplies.MadeAt.BENCH, Optional.of(vessel.get().kind()),
                 Optional.of(vessel.get().holds()), count, preparation.batches(), count == 1 ? Optional.of(preparation.batch())
-                        : Optional.ofNullable(made.get(key(id, "in-each").id())).map(Figure::value), vessel(preparation.batch(), false).filter(any -> shaken).map(ClassStores.Vessel::holds),
+                        : Optional.ofNullable(made.get(key(id, "in-each").id())).map(Figure::value),
+                vessel(preparation.batch(), false).filter(any -> shaken).map(ClassStores.Vessel::holds),
                 bottles, inBottle);
     }
 

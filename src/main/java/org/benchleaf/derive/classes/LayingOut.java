@@ -102,7 +102,8 @@ public final class LayingOut {
         }
         if (bench.source().solution(id).isPresent()) {
             items.put(id, new LaidOut(id, Kind.SOLUTION, made.portion(id).or(() -> ofSolution(step, id)), made.amount(id),
-                    made.portion(id).filter(portion -> isMoreThanUsed(portion, step, id)).map(any -> rows.get("portion").words()).orElse(""),
+                    made.portion(id).filter(portion -> isMoreThanUsed(portion, step, id)).map(any -> rows.get("portion").words())
+                            .orElse(""),
                     steps.stream().filter(one -> UsedThings.of(one).contains(id)).map(Step::id).toList()));
         } else {
             material(step, id);
@@ -189,10 +190,10 @@ public final class LayingOut {
                 });
     }
 
-    /** What all fillings of a bath take of its liquid. */
+    /** What all fillings of a bath take of its liquid; empty where nobody knows how much one takes. */
     private Optional<Quantity> intoTrays(Solution bath, String liquid) {
-        return bench.ledger().value("sum", Uses.sum(bench.uses().of(liquid).stream().filter(use -> use.by().equals(bath.id())).toList(),
-                course.place()).inputs(), "total");
+        List<Uses.Use> uses = bench.uses().of(liquid).stream().filter(use -> use.by().equals(bath.id())).toList();
+        return uses.isEmpty() ? Optional.empty() : bench.ledger().value("sum", Uses.sum(uses, course.place()).inputs(), "total");
     }
 
     private LaidOut pipette(String name, Step step) {

@@ -91,6 +91,9 @@ class StationDrawingTest {
                 .contains("tray");
         assertThat(plain(drawing("cases/tide-table/class-tissue-and-paste-stations.html", "station-1-drawing").description()))
                 .doesNotContainIgnoringCase("tray").contains("Paste brush");
+        // Nothing but the paste is wet there; the web lies at the weights.
+        assertThat(plain(drawing("cases/tide-table/class-tissue-and-paste-stations.html", "station-1-drawing").description()))
+                .startsWith("Wet side: 2 Wheat starch paste").containsSubsequence("Dry side: ", "Spun-bonded polyester web");
     }
 
     @Test
