@@ -319,7 +319,8 @@ public final class ClassPreparationPage implements ClassPageMaker {
 
     private static String spreadOut(Sheet sheet, ClassDesk desk, String blotter) {
         return sheet.words().say("class.waste-blotters-in", "area",
-                sheet.figure(FigureKey.ofClass(desk.course().id(), blotter, "area").id()).map(sheet::amount).map(Amount::text).orElse(sheet.words().say("class.not-worked-out")));
+                sheet.figure(FigureKey.ofClass(desk.course().id(), blotter, "area").id()).map(sheet::amount)
+                        .map(Amount::text).orElse(sheet.words().say("class.not-worked-out")));
     }
 
     private static List<RichText> wasteRow(Words words, String kind, String from, String amount, String in) {
