@@ -1,6 +1,6 @@
 /* Searches the index that search-index.js has put on the window: a line for each page, with the stems of its words. A word
    typed is found by its stem, by its beginning and in spite of a slip; the sentences that hold it come from a file beside each
-   page found. Further files of the index are loaded while too little is found. */
+   page found, each with the part of the page in which it stands: there the result opens. Further files of the index are loaded while too little is found. */
 (function () {
   "use strict";
   var form = document.querySelector("[data-search]");
@@ -186,16 +186,16 @@
 
   /* The sentence that holds most of the words, of those the shortest that is no mere heading or question; and how near to each other they stand. */
   function nearest(texts, asks) {
-    var best = { text: "", held: 0, short: true };
-    texts.forEach(function (text) {
-      var inside = wordsOf(text);
+    var best = { part: "", text: "", held: 0, short: true };
+    texts.forEach(function (sentence) {
+      var text = sentence[1], inside = wordsOf(text);
       var held = asks.filter(function (word) {
         var root = word.slice(0, Math.max(3, word.length - 2));
         return inside.some(function (each) { return each.startsWith(root); });
       }).length;
       var short = inside.length < SHORTEST_SENTENCE || /[?\u061f]$/.test(text);
       if (held > best.held || held === best.held && held > 0 && (short === best.short ? text.length < best.text.length : best.short)) {
-        best = { text: text, held: held, short: short };
+        best = { part: sentence[0], text: text, held: held, short: short };
       }
     });
     return best;
@@ -205,8 +205,10 @@
     var first = result.found.slice(0, WITH_SENTENCE), left = first.length;
     if (left === 0) { done(); return; }
     function ready(sum, texts) {
-      var near = nearest(texts, result.asks), title = nearest([sum.line.t + " " + sum.line.kind.n], result.asks);
-      sum.text = near.text || texts[0] || "";
+      var near = nearest(texts, result.asks), title = nearest([["", sum.line.t + " " + sum.line.kind.n]], result.asks);
+      sum.text = near.text || texts.length > 0 && texts[0][1] || "";
+      /* Who asks for a page by its title wants its beginning. */
+      sum.part = title.held === result.asks.length ? "" : near.part;
       if (result.asks.length > 1 && Math.max(near.held, title.held) === result.asks.length) { sum.score *= 1.5; }
       left -= 1;
       if (left === 0) {
@@ -216,7 +218,7 @@
       }
     }
     first.forEach(function (sum) {
-      if (sum.line.a) { ready(sum, [sum.line.a]); return; }
+      if (sum.line.a) { ready(sum, [["", sum.line.a]]); return; }
       var path = sum.line.h;
       if (sentences.has(path)) { ready(sum, sentences.get(path)); return; }
       var once = function (texts) {
@@ -231,7 +233,7 @@
   function item(sum) {
     var element = document.createElement("li");
     var link = document.createElement("a");
-    link.href = words.up + sum.line.h;
+    link.href = words.up + sum.line.h + (sum.part ? "#" + encodeURIComponent(sum.part) : "");
     link.textContent = sum.line.t;
     var kind = document.createElement("span");
     kind.className = "search-form__kind";

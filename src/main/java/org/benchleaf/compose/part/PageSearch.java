@@ -39,13 +39,23 @@ public final class PageSearch {
     private static final String TO_CASES = "a[href^=cases/], a[href*=/cases/]";
     private static final Evaluator BLOCKS =
             QueryParser.parse("h1, h2, h3, h4, p, li, dt, dd, th, td, caption, figcaption, summary, legend, label");
+    /** What a link can lead to: a part of the page, not its heading, so that the heading is in sight. */
+    private static final Evaluator PARTS = QueryParser.parse("[id]:not(main, h1, h2, h3, h4, caption, summary)");
     private static final String HEADINGS = "h1, h2, h3, h4, dt, th, caption, summary, .opening__summary";
     /** A word that stands so often on a page is what the page is about (common practice, no source). */
     private static final int OFTEN = 5;
     private static final int LONGEST_SENTENCE = 300;
 
+    /**
+     * A sentence and where it stands.
+     *
+     * @param anchor of the nearest part of the page around it; empty at its head
+     */
+    private record Sentence(String anchor, String text) {
+    }
+
     private final Page page;
-    private final List<String> sentences = new ArrayList<>();
+    private final List<Sentence> sentences = new ArrayList<>();
     private final Set<String> strong = new LinkedHashSet<>();
     private final Map<String, Integer> counted = new HashMap<>();
 
@@ -79,7 +89,12 @@ public final class PageSearch {
         });
         Set<String> seen = new HashSet<>();
         main.select(BLOCKS).stream().filter(block -> block.select(BLOCKS).size() == 1).forEach(block ->
-                split(block.text()).stream().filter(seen::add).forEach(sentences::add));
+                split(block.text()).stream().filter(seen::add).forEach(text -> sentences.add(new Sentence(anchor(block), text))));
+    }
+
+    private static String anchor(Element block) {
+        Element part = block.closest(PARTS);
+        return part == null ? "" : part.id();
     }
 
     private List<String> split(String text) {
@@ -111,10 +126,10 @@ public final class PageSearch {
                 WordList.packed(weak));
     }
 
-    /** The page's sentences, as a script, for no page may fetch. */
+    /** The page's sentences, each with the anchor of the part in which it stands, as a script, for no page may fetch. */
     public DataFile sentences() {
         StringBuilder list = new StringBuilder("BENCHLEAF_SENTENCES(").append(JsonText.script(page.path())).append(", [\n");
-        sentences.forEach(sentence -> list.append(JsonText.script(sentence)).append(",\n"));
+        sentences.forEach(sentence -> list.append(JsonText.script(List.of(sentence.anchor(), sentence.text()))).append(",\n"));
         return new DataFile(sentencesOf(page.path()), list.append("]);\n").toString());
     }
 
