@@ -72,7 +72,7 @@ public class Digits {
 
     /** A value and its tolerance with at most so many decimals, the tolerance never less than one of the last of them. */
     private Amount tolerance(Quantity quantity, int most) {
-        int decimals = Math.min(most, decimals(quantity.halfWidth()));
+        int decimals = Math.min(most, place(quantity.halfWidth()));
         Decimal half = rounded(quantity.halfWidth(), decimals);
         return new Amount(plain(rounded(quantity.value(), decimals)) + " ± "
                 + plain(half.isZero() ? Decimal.of(1).shifted(-decimals) : half), symbol(quantity.unit()));
@@ -132,7 +132,7 @@ public class Digits {
 
     /** An uncertainty by itself: two digits if it begins with 1 or 2, else one. */
     public Amount uncertainty(Quantity halfWidth) {
-        return new Amount(plain(rounded(halfWidth.value(), decimals(halfWidth.value()))), symbol(halfWidth.unit()));
+        return new Amount(plain(counting(halfWidth.value())), symbol(halfWidth.unit()));
     }
 
     /**
@@ -161,9 +161,10 @@ public class Digits {
         return plain(rounded(number, decimals));
     }
 
-    /** A worked-out quantity before it is rounded for the page: six digits, which no bench needs. */
+    /** A worked-out quantity before it is rounded for the page, in the unit in which {@link #amount} tells it: six digits. */
     public Amount unrounded(Quantity quantity) {
-        return new Amount(plain(sixDigits(quantity.value())), symbol(quantity.unit()));
+        Quantity scaled = scale(quantity);
+        return new Amount(plain(sixDigits(scaled.value())), symbol(scaled.unit()));
     }
 
     public static Decimal sixDigits(double number) {
@@ -240,13 +241,15 @@ public class Digits {
                     ? rounded(quantity.value(), 0)
                     : significant(quantity.value()));
         }
-        int decimals = decimals(quantity.halfWidth());
+        int place = place(quantity.halfWidth());
         if (quantity.spread() == Quantity.Spread.RESOLUTION) {
-            return plain(significant(quantity.value()).rounded(decimals).stripped());
+            Decimal kept = significant(quantity.value()).rounded(place).stripped();
+            return plain(kept.isZero() ? digits(quantity.value(), 1) : kept);
         }
         if (quantity.spread() == Quantity.Spread.TOLERANCE) {
-            return plain(rounded(quantity.value(), decimals)) + " ± " + plain(rounded(quantity.halfWidth(), decimals));
+            return plain(rounded(quantity.value(), place)) + " ± " + plain(rounded(quantity.halfWidth(), place));
         }
+        int decimals = Math.max(0, place);
         int finer = quantity.low() == 0 ? decimals
                 : Math.max(decimals, Math.min(2, 1 - magnitude(quantity.low())));
         String low = plain(rounded(quantity.low(), finer).stripped());
@@ -267,9 +270,9 @@ public class Digits {
         return low.indexOf(MINUS) >= 0 || high.indexOf(MINUS) >= 0 ? " … " : EN_DASH;
     }
 
-    /** The decimals that an uncertainty leaves: two of its digits if it begins with 1 or 2, else one. */
-    private static int decimals(double halfWidth) {
-        return Math.max(0, counting(halfWidth).scale());
+    /** The place of the last digit that an uncertainty leaves: its decimals, or below zero tens, hundreds and so on. */
+    private static int place(double halfWidth) {
+        return counting(halfWidth).scale();
     }
 
     /** The digits of an uncertainty that count: two if it begins with 1 or 2, else one. */

@@ -30,9 +30,23 @@ class NumberTextTest {
         "10.0576, 0.27, 10.06 ± 0.27_g",
         "7.43, 0.1, 7.4 ± 0.1_g",
         "52.04, 1.26, 52.0 ± 1.3_g",
+        "523.4, 56, 520 ± 60_g",
     })
     void a_number_keeps_the_digits_that_its_uncertainty_allows(double value, double half, String text) {
         assertThat(shown(NUMBERS.amount(Quantity.plusMinus(value, half, Unit.GRAM)))).isEqualTo(text);
+    }
+
+    /** A number read to a step keeps the place of its uncertainty also where that stands before the decimal mark (GUM 7.2.6). */
+    @ParameterizedTest
+    @CsvSource({
+        "654, 400, 700_Pa",
+        "654, 24, 654_Pa",
+        "766, 90, 770_Pa",
+        "40, 50, 40_Pa",
+        "12, 300, 10_Pa",
+    })
+    void a_number_is_told_no_finer_than_it_is_known(double value, double half, String text) {
+        assertThat(shown(NUMBERS.amount(Quantity.resolved(value, half, Unit.PASCAL)))).isEqualTo(text);
     }
 
     @ParameterizedTest

@@ -28,6 +28,7 @@ import org.benchleaf.page.Block;
 import org.benchleaf.page.DataFile;
 import org.benchleaf.page.Fact;
 import org.benchleaf.page.Facts;
+import org.benchleaf.page.Findings;
 import org.benchleaf.page.Link;
 import org.benchleaf.page.LinkList;
 import org.benchleaf.page.Opening;
@@ -78,6 +79,7 @@ public final class ResultsPage implements CasePageMaker {
         }
         findings(sheet, desk).forEach(sheet::add);
         files(sheet, desk, data).ifPresent(sheet::add);
+        kept(sheet, desk).ifPresent(sheet::add);
         sheet.linkedData(JsonText.script(data.linkedData()));
         return desk.finish(sheet, NAME, words.say("results.page-description", "case", desk.treatment().title()));
     }
@@ -115,7 +117,7 @@ public final class ResultsPage implements CasePageMaker {
                 desk.worked().isOnRecordAlone() ? table : times.chart(List.of(table))));
     }
 
-    /** How the rules of the trade were answered, for colleagues: answered or advised, not told, kept. */
+    /** How the rules of the trade were answered, for colleagues: answered or advised, not told, left open, not kept. */
     private static List<Section> findings(Sheet sheet, CaseDesk desk) {
         List<Section> sections = new ArrayList<>();
         answers(sheet, desk, Set.of(Finding.Standing.ANSWERED, Finding.Standing.ADVISED))
@@ -125,15 +127,18 @@ public final class ResultsPage implements CasePageMaker {
         answers(sheet, desk, Set.of(Finding.Standing.OPEN_IN_SOURCE))
                 .ifPresent(facts -> sections.add(section(sheet, "findings-open", facts)));
         past(sheet, desk).ifPresent(sections::add);
+        return sections;
+    }
+
+    /** The rules that were met, closed below all else: many, and none of them tells anything of this sheet. */
+    private static Optional<Section> kept(Sheet sheet, CaseDesk desk) {
         List<LinkList.Entry> kept = desk.worked().findings().stream()
                 .filter(finding -> finding.standing() == Finding.Standing.KEPT)
                 .map(finding -> new LinkList.Entry(Link.to(finding.what(), sheet.way(Paths.RULES + "#"
                         + RulesPage.anchor(finding.rule()))), "")).toList();
         // A record with gaps shows of no rule that it was kept: many are, only because it tells nothing against them.
-        if (!kept.isEmpty() && !desk.worked().isOnRecordAlone()) {
-            sections.add(section(sheet, "findings-kept", new LinkList(kept)));
-        }
-        return sections;
+        return kept.isEmpty() || desk.worked().isOnRecordAlone() ? Optional.empty() : Optional.of(section(sheet, "findings-kept",
+                new Findings(List.of(), sheet.words().say("findings-kept.open", "n", kept.size()), List.of(new LinkList(kept)))));
     }
 
     /** What the record of a treatment that is done leaves open, and what of the rules was not kept in it. */

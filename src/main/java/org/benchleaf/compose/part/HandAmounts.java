@@ -15,7 +15,8 @@ import org.benchleaf.words.Words;
 
 /**
  * Tells the amounts of steps, totals and classes as a hand can measure them: what is less than anybody weighs or pours as
- * such, a bath that is filled to a mark to two digits. The exact value stands in the working.
+ * such, a bath that is filled to a mark to two digits. The exact value stands in the working, but for what is less than
+ * anybody weighs or pours, of which no digit is of use.
  */
 public final class HandAmounts {
 
@@ -43,9 +44,24 @@ public final class HandAmounts {
         if (isToAMark(figure) && NumberText.isOneNumber(value)) {
             return Optional.of(numbers.told(value, Digits.TO_A_MARK));
         }
+        return least(value).filter(least -> value.lowIn(least.unit()) < least.value()).map(least -> small(value, least));
+    }
+
+    /** Whether it is less than anybody weighs or pours, at its highest too. */
+    boolean isBelowUse(Figure figure) {
+        Quantity value = figure.value();
+        return BY_HAND.contains(figure.key().owner()) && !figure.method().equals("as-given")
+                && least(value).filter(least -> isBelow(value, least)).isPresent();
+    }
+
+    /** The least of its kind that anybody weighs or pours; empty of what is nothing at all. */
+    private Optional<Quantity> least(Quantity value) {
         return Optional.ofNullable(LEAST.get(value.dimension())).map(name -> formulary.constant(name).value())
-                .filter(least -> value.lowIn(least.unit()) < least.value() && value.highIn(least.unit()) > 0)
-                .map(least -> small(value, least));
+                .filter(least -> value.highIn(least.unit()) > 0);
+    }
+
+    private static boolean isBelow(Quantity value, Quantity least) {
+        return value.highIn(least.unit()) < least.value();
     }
 
     /** Whether a hand fills it to a mark. */
@@ -55,8 +71,7 @@ public final class HandAmounts {
     }
 
     private Amount small(Quantity value, Quantity least) {
-        boolean all = value.highIn(least.unit()) < least.value();
-        return new Amount(all ? words.say("hand.less-than", "amount", numbers.written(least).text())
+        return new Amount(isBelow(value, least) ? words.say("hand.less-than", "amount", numbers.written(least).text())
                 : words.say("hand.at-most", "amount", numbers.roughly(Quantity.of(value.high(), value.unit()), 2).text()), "");
     }
 }

@@ -31,7 +31,10 @@ import org.benchleaf.words.Words;
  */
 public final class Sheet {
 
-    /** Below it the digits of a p-value tell nothing more; common practice, no source. */
+    /**
+     * Below it the digits of a p-value tell nothing more: "p values smaller than 0.001 should be reported as p<0.001" (New England
+     * Journal of Medicine, quoted by Aguinis, Vassar and Wayant 2019, doi 10.1136/bmjebm-2019-111264).
+     */
     private static final double SMALL_CHANCE = 0.001;
 
     private final String path;
@@ -160,7 +163,7 @@ public final class Sheet {
         if (figure.method().equals("activity-ratio")) {
             return numbers.multiple(figure.value());
         }
-        Optional<Amount> byHand = new HandAmounts(words, numbers, library.formulary()).of(figure);
+        Optional<Amount> byHand = handAmounts().of(figure);
         if (byHand.isPresent()) {
             return byHand.get();
         }
@@ -170,6 +173,15 @@ public final class Sheet {
         }
         return Resolution.isChance(figure) ? chance(figure.value().value())
                 : numbers.amount(figure.value(), Resolution.of(figure));
+    }
+
+    /** Whether a figure is told as less than anybody weighs or pours, so that no digit of it is of use. */
+    boolean isBelowUse(Figure figure) {
+        return handAmounts().isBelowUse(figure);
+    }
+
+    private HandAmounts handAmounts() {
+        return new HandAmounts(words, numbers, library.formulary());
     }
 
     private Amount chance(double p) {

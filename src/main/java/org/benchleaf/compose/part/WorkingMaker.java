@@ -70,9 +70,10 @@ public final class WorkingMaker {
                 other.filter(figure -> sheet.shows(figure.id())).map(figure -> "#" + Paths.working(figure.id())));
     }
 
-    /** More digits than the page tells, but never more than readings have: nobody read those. */
+    /** More digits than the page tells, but never more than readings have, nor any of what is told only as less than a limit. */
     private Optional<String> full(Figure figure) {
-        return hidden(figure) || Resolution.isOfReadings(figure) ? Optional.empty()
+        return hidden(figure) || Resolution.isOfReadings(figure) || Resolution.isChance(figure) || sheet.isBelowUse(figure)
+                ? Optional.empty()
                 : Optional.of(sheet.numbers().unrounded(figure.value()).text());
     }
 
@@ -97,6 +98,9 @@ public final class WorkingMaker {
         }
         NumberText numbers = sheet.numbers();
         Words words = sheet.words();
+        if (Resolution.isChance(figure) || sheet.isBelowUse(figure)) {
+            return words.say(Resolution.isChance(figure) ? "spread.chance" : "spread.below-use");
+        }
         return switch (value.spread()) {
             case NONE -> words.say(hasOwnEnds(figure) ? "spread.own" : exactInputs(figure) ? "spread.none" : "spread.same");
             case RESOLUTION -> words.say("spread.resolution", "half", numbers.halfWidth(value, Resolution.of(figure)).text());
