@@ -65,8 +65,14 @@ final class EvidenceMaker implements Result.Kinds<Evidence> {
     public Evidence readings(Result.Readings result) {
         ReadingsTables tables = new ReadingsTables(sheet, id, result, worked);
         return read(result.method(), result.conditions(), result.unit(), Stream.of(
-                reach("before", result.before(), tables), reach("after", result.after(), tables))
+                reach("before", result.before(), tables).map(reach -> reach.with(total("before"))),
+                reach("after", result.after(), tables).map(reach -> reach.with(total("after"))))
                 .flatMap(Optional::stream).toList());
+    }
+
+    /** Counts in fields add up; a mean of them is of one field. */
+    private List<Evidence.Read> total(String when) {
+        return value("total-" + when).stream().map(sum -> new Evidence.Read(Evidence.Read.TOTAL, "", plain(sum.value()))).toList();
     }
 
     private static Optional<Evidence.Reach> reach(String when, List<Double> readings, ReadingsTables tables) {
@@ -122,9 +128,20 @@ final class EvidenceMaker implements Result.Kinds<Evidence> {
         ColourTable table = new ColourTable(sheet, id, result, worked);
         List<Evidence.Reach> reaches = new ArrayList<>();
         result.spots().forEach(spot -> table.difference(spot).ifPresent(difference -> reaches.add(
-                Evidence.Reach.one(spot.at(), DataTable.Cell.number(difference).plain()))));
+                Evidence.Reach.one(spot.at(), DataTable.Cell.number(difference).plain()).with(coordinates(table, spot)))));
         return numbers("colour", conditions.stream().flatMap(Optional::stream).collect(Collectors.joining(", ")), "",
                 conditions.stream().anyMatch(Optional::isEmpty) ? "conditions-not-stated" : "", reaches);
+    }
+
+    private static List<Evidence.Read> coordinates(ColourTable table, Result.ColourSpot spot) {
+        List<Evidence.Read> read = new ArrayList<>();
+        for (String when : List.of("before", "after")) {
+            List<Double> lab = when.equals("before") ? spot.before() : spot.after();
+            for (int i = 0; i < lab.size(); i++) {
+                read.add(new Evidence.Read("Lab".charAt(i) + " " + when, "", DataTable.Cell.number(table.number(lab.get(i))).plain()));
+            }
+        }
+        return read;
     }
 
     /** Sheets are of unlike sizes, so their change in parts of a hundred is compared, along and across the grain. */
@@ -132,16 +149,24 @@ final class EvidenceMaker implements Result.Kinds<Evidence> {
     public Evidence size(Result.Size result) {
         String apart = Stream.of("humidity-not-stated", "other-humidity", "grain-unknown")
                 .filter(worked.cautions()::contains).findFirst().orElse("");
-        return numbers("size", result.method(), Unit.PERCENT.symbol(), apart, Stream.of(change("along", "change"),
-                change("across", "across-change")).flatMap(Optional::stream).toList());
+        return numbers("size", result.method(), Unit.PERCENT.symbol(), apart, Stream.of(change("along", "change", ""),
+                change("across", "across-change", "across-")).flatMap(Optional::stream).toList());
     }
 
-    private Optional<Evidence.Reach> change(String direction, String figure) {
+    private Optional<Evidence.Reach> change(String direction, String figure, String side) {
         return value(figure).map(change -> {
             boolean exact = percent(change.low()).equals(percent(change.high()));
             return new Evidence.Reach(direction, "one", "", exact ? "" : percent(change.low()), percent(change.value()),
-                    exact ? "" : percent(change.high()));
+                    exact ? "" : percent(change.high())).with(Stream.of("before", "after").flatMap(when ->
+                    length(figure, side + when, when).stream()).toList());
         });
+    }
+
+    /** A length that the change was worked out from. */
+    private Optional<Evidence.Read> length(String figure, String input, String when) {
+        return worked.figures().get(figure).inputs().stream().filter(given -> given.key().equals(input)).findFirst()
+                .map(given -> given.values().get(0).in(Unit.MILLIMETRE)).map(length -> new Evidence.Read("length " + when,
+                        Unit.MILLIMETRE.symbol(), plain(length)));
     }
 
     private String percent(double number) {

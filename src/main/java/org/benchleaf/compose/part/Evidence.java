@@ -32,18 +32,50 @@ public record Evidence(String measure, String kind, String like, String unit, St
      * @param low the least, a plain number; empty if it is not told
      * @param middle their mean, or the one number there is; empty if it is not told
      * @param high the most; empty if it is not told
+     * @param read what the numbers were worked out from, or what they add up to; empty if they are the readings themselves
      */
-    public record Reach(String of, String form, String count, String low, String middle, String high) {
+    public record Reach(String of, String form, String count, String low, String middle, String high, List<Read> read) {
+
+        public Reach {
+            read = List.copyOf(read);
+        }
+
+        public Reach(String of, String form, String count, String low, String middle, String high) {
+            this(of, form, count, low, middle, high, List.of());
+        }
 
         /** One number alone. */
         public static Reach one(String of, String number) {
             return new Reach(of, "one", "", "", number, "");
         }
 
+        /** The same numbers with what stands behind them. */
+        public Reach with(List<Read> behind) {
+            return new Reach(of, form, count, low, middle, high, behind);
+        }
+
+        /** The sum of counts; empty if they are none. */
+        public String total() {
+            return read.stream().filter(one -> one.column().equals(Read.TOTAL)).map(Read::number).findFirst().orElse("");
+        }
+
         /** The numbers that are told, as they are drawn. */
         public List<Double> numbers() {
             return List.of(low, middle, high).stream().filter(number -> !number.isEmpty()).map(Double::parseDouble).toList();
         }
+    }
+
+    /**
+     * A number behind those of a reach.
+     *
+     * @param column its column in a file, such as {@code L before}
+     * @param unit may be empty
+     * @param number a plain number
+     */
+    public record Read(String column, String unit, String number) {
+
+        /** The column of the sum of counts. */
+        public static final String TOTAL = "total";
     }
 
     /** Whether it may stand beside results of other cases. */

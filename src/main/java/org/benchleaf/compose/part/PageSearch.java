@@ -30,10 +30,12 @@ public final class PageSearch {
      * What is not the page's own words: frames, workings with their formulas, lines of a file shown as an example, addresses of sources,
      * lists of cases and substances, names of sources and what compared materials are said to be, which have pages themselves;
      * tables of words that only an author of files writes; captions of line drawings, which tell from where one looks; lists
-     * of what to lay out, whose things stand at the steps and on pages of their own.
+     * of what to lay out, whose things stand at the steps and on pages of their own; columns of files; rules that were met, which have
+     * a page of their own.
      */
     private static final String NOT_READ = "script, style, svg, math, pre, nav, #compared, #substances-table, #compared-fire, "
             + "#compared-used, #classes-table, #waste-table, #weighed-table, #key-condition, #key-field, #lay-out-table, "
+            + "#more .facts, #findings-kept, "
             + "a[href*=sources.html#], .bibliography__where, .bibliography__status, .bibliography__cited, .working__body, .case-list, "
             + ".case-lines, .drawing-row, .link-groups, .search-form, .opening__notice, [hidden], [aria-hidden=true]";
     private static final String TO_CASES = "a[href^=cases/], a[href*=/cases/]";

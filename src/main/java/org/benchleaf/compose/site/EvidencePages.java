@@ -3,19 +3,24 @@ package org.benchleaf.compose.site;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.benchleaf.compose.chart.EvidenceRow;
 import org.benchleaf.compose.chart.EvidenceSeries;
 import org.benchleaf.compose.chart.EvidenceStrip;
+import org.benchleaf.compose.part.CaseCard;
 import org.benchleaf.compose.part.Evidence;
 import org.benchleaf.compose.part.Sheet;
 import org.benchleaf.compose.part.SiteDesk;
 import org.benchleaf.compose.part.SitePageMaker;
 import org.benchleaf.compose.part.SitePageName;
 import org.benchleaf.page.Block;
+import org.benchleaf.page.CaseLines;
 import org.benchleaf.page.DataFile;
 import org.benchleaf.page.EvidencePlot;
+import org.benchleaf.page.Findings;
 import org.benchleaf.page.LinkGroups;
 import org.benchleaf.page.LinkList;
 import org.benchleaf.page.Opening;
@@ -31,6 +36,8 @@ public final class EvidencePages implements SitePageMaker {
     private static final SitePageName NAME = new SitePageName("evidence", Paths.EVIDENCE, false);
     /** So many rows, each with its drawing, weigh no more than a long list of cases (common practice, no source). */
     static final int ROWS_A_PAGE = 50;
+    /** More names than this are passed over (common practice, no source). */
+    private static final int MOST_NAMED = 12;
 
     @Override
     public SitePageName name() {
@@ -98,6 +105,9 @@ public final class EvidencePages implements SitePageMaker {
             sheet.add(new Section("apart", words.say("evidence.apart"), Optional.of(words.say("evidence.apart-lead")),
                     List.of(new EvidenceTables(sheet).apart(part.apart()))));
         }
+        if (number == parts.size()) {
+            silent(sheet, desk, whole).ifPresent(sheet::add);
+        }
         ways(sheet, whole, parts, number).ifPresent(sheet::add);
         return sheet.page(heading, lead(words, whole));
     }
@@ -107,6 +117,18 @@ public final class EvidencePages implements SitePageMaker {
         int without = measure.cases().size() - measured;
         return words.count("evidence.told-by", measured) + " " + (without == 0 ? "" : words.count("evidence.told-without", without) + " ")
                 + words.say("evidence.method-lead");
+    }
+
+    /** The cases whose results stand on this site and say nothing of the measure; many of them are only counted. */
+    private static Optional<Section> silent(Sheet sheet, SiteDesk desk, EvidenceMeasure measure) {
+        Set<String> telling = measure.cases().stream().map(CaseCard::id).collect(Collectors.toSet());
+        EvidenceChoices choices = new EvidenceChoices(sheet.words());
+        List<CaseLines.Entry> silent = desk.cards().stream().filter(card -> !telling.contains(card.id())
+                && card.pages().contains(Paths.results(card.id()))).map(card -> new CaseLines.Entry(
+                        sheet.link(card.title(), Paths.results(card.id())), card.language(), choices.about(card))).toList();
+        String told = sheet.words().count("evidence.silent-lead", silent.size());
+        return silent.isEmpty() ? Optional.empty() : Optional.of(new Section("silent", sheet.words().say("evidence.silent"),
+                Optional.of(told), silent.size() > MOST_NAMED ? List.of() : List.of(new CaseLines(silent))));
     }
 
     private static Section section(Sheet sheet, EvidenceSeries series, String name) {
@@ -143,9 +165,12 @@ public final class EvidencePages implements SitePageMaker {
     private static Optional<Section> ways(Sheet sheet, EvidenceMeasure whole, List<EvidenceMeasure> parts, int number) {
         Words words = sheet.words();
         List<Block> blocks = new ArrayList<>();
-        new EvidenceTables(sheet).file(whole, name(words, whole)).ifPresent(table -> blocks.add(new LinkList(List.of(
-                new LinkList.Entry(sheet.link(words.say("results.file", "what", table.caption()), Paths.evidence(table.file())),
-                        words.say("evidence.file-about"))))));
+        EvidenceTables tables = new EvidenceTables(sheet);
+        tables.file(whole, name(words, whole)).ifPresent(table -> {
+            blocks.add(new LinkList(List.of(new LinkList.Entry(sheet.link(words.say("results.file", "what", table.caption()),
+                    Paths.evidence(table.file())), words.say("evidence.file-about")))));
+            blocks.add(new Findings(List.of(), words.say("evidence.file-columns"), List.of(tables.about(table))));
+        });
         CaseEntries.others(sheet, parts.size(), number, page -> Paths.numbered(path(whole), page)).ifPresent(blocks::add);
         return blocks.isEmpty() ? Optional.empty()
                 : Optional.of(new Section("more", words.say("evidence.more"), Optional.empty(), blocks));

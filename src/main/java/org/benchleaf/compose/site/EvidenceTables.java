@@ -1,8 +1,11 @@
 package org.benchleaf.compose.site;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.benchleaf.compose.chart.EvidenceRow;
@@ -11,6 +14,8 @@ import org.benchleaf.compose.chart.EvidenceStrip;
 import org.benchleaf.compose.part.DataTable;
 import org.benchleaf.compose.part.Evidence;
 import org.benchleaf.compose.part.Sheet;
+import org.benchleaf.page.Fact;
+import org.benchleaf.page.Facts;
 import org.benchleaf.page.Paths;
 import org.benchleaf.page.Table;
 import org.benchleaf.text.Inline;
@@ -36,11 +41,11 @@ final class EvidenceTables {
         List<Table.Column> columns = new ArrayList<>(List.of(new Table.Column(words.say("evidence.case"), false),
                 new Table.Column(words.say("evidence.of-" + kind), false)));
         List<Function<Evidence.Reach, String>> cells = new ArrayList<>();
-        for (String name : List.of("count", "low", "middle", "high")) {
+        for (String name : List.of("count", "low", "middle", "high", "total")) {
             Function<Evidence.Reach, String> cell = cell(name, strip);
             if (reaches(series).anyMatch(reach -> !cell.apply(reach).isEmpty())) {
                 String header = words.say(name.equals("middle") ? "evidence.middle-" + kind : "evidence." + name);
-                columns.add(new Table.Column(name.equals("count") ? header : header + unit, true));
+                columns.add(new Table.Column(name.equals("count") || name.equals("total") ? header : header + unit, true));
                 cells.add(cell);
             }
         }
@@ -56,6 +61,7 @@ final class EvidenceTables {
     private static Function<Evidence.Reach, String> cell(String name, EvidenceStrip strip) {
         return switch (name) {
             case "count" -> Evidence.Reach::count;
+            case "total" -> Evidence.Reach::total;
             case "low" -> reach -> reach.low().isEmpty() ? "" : strip.number(reach.low());
             case "high" -> reach -> reach.high().isEmpty() ? "" : strip.number(reach.high());
             default -> reach -> reach.middle().isEmpty() ? "" : strip.middle(reach);
@@ -90,15 +96,31 @@ final class EvidenceTables {
 
     /** Every number of a measure that may be given out, as a file; empty if there is none. */
     Optional<DataTable> file(EvidenceMeasure measure, String name) {
-        List<List<DataTable.Cell>> rows = new ArrayList<>();
-        Stream.concat(measure.series().stream().flatMap(one -> one.rows().stream()), measure.apart().stream())
-                .filter(row -> !row.evidence().file().isEmpty()).forEach(row -> row.evidence().reaches().forEach(reach ->
-                        rows.add(cells(row, reach))));
-        return rows.isEmpty() ? Optional.empty() : Optional.of(new DataTable(Paths.fileName(measure.name()),
-                words.say("evidence.file-caption", "measure", name), columns(), rows));
+        List<EvidenceRow> given = Stream.concat(measure.series().stream().flatMap(one -> one.rows().stream()), measure.apart().stream())
+                .filter(row -> !row.evidence().file().isEmpty() && !row.evidence().reaches().isEmpty()).toList();
+        if (given.isEmpty()) {
+            return Optional.empty();
+        }
+        Map<String, String> behind = new LinkedHashMap<>();
+        given.stream().flatMap(row -> row.evidence().reaches().stream()).flatMap(reach -> reach.read().stream())
+                .forEach(read -> behind.putIfAbsent(read.column(), read.unit()));
+        return Optional.of(new DataTable(Paths.fileName(measure.name()), words.say("evidence.file-caption", "measure", name),
+                columns(behind), given.stream().flatMap(row -> row.evidence().reaches().stream()
+                        .map(reach -> cells(row, reach, behind.keySet()))).toList()));
     }
 
-    private List<DataTable.Column> columns() {
+    /** What each column of a file holds, for readers. */
+    Facts about(DataTable file) {
+        return new Facts(file.columns().stream().map(column -> Fact.of(column.name(), column.unit().isEmpty() ? column.header()
+                : words.say("evidence.in-unit", "method", column.header(), "unit", column.unit()))).toList());
+    }
+
+    /**
+     * The columns of a file.
+     *
+     * @param behind those of what the numbers were worked out from, with their units
+     */
+    private List<DataTable.Column> columns(Map<String, String> behind) {
         List<DataTable.Column> columns = new ArrayList<>();
         for (String name : List.of("title", "technique", "paper", "treatment", "compared by", "apart", "of", "form")) {
             columns.add(DataTable.Column.words(words.say("evidence-column." + name.replace(' ', '-')), name));
@@ -106,18 +128,24 @@ final class EvidenceTables {
         for (String name : List.of("readings", "least", "middle", "most")) {
             columns.add(DataTable.Column.numbers(words.say("evidence-column." + name), name));
         }
-        for (String name : List.of("unit", "page", "data")) {
+        columns.add(DataTable.Column.words(words.say("evidence-column.unit"), "unit"));
+        behind.forEach((name, unit) -> columns.add(new DataTable.Column(words.say("evidence-column." + name.replace(' ', '-')),
+                name, unit, true)));
+        for (String name : List.of("page", "data")) {
             columns.add(DataTable.Column.words(words.say("evidence-column." + name), name));
         }
         return columns;
     }
 
-    private List<DataTable.Cell> cells(EvidenceRow row, Evidence.Reach reach) {
+    private List<DataTable.Cell> cells(EvidenceRow row, Evidence.Reach reach, Set<String> behind) {
         Evidence evidence = row.evidence();
         EvidenceChoices choices = new EvidenceChoices(words);
-        return Stream.of(row.card().title(), row.card().technique(), row.card().paper(), choices.treatment(row.card()),
+        Stream<String> behindIt = behind.stream().map(name -> reach.read().stream().filter(read -> read.column().equals(name))
+                .map(Evidence.Read::number).findFirst().orElse(""));
+        return Stream.of(Stream.of(row.card().title(), row.card().technique(), row.card().paper(), choices.treatment(row.card()),
                 evidence.like(), evidence.apart(), reach.of(), reach.form(), reach.count(), reach.low(), reach.middle(),
-                reach.high(), evidence.unit(), evidence.address(), evidence.file()).map(EvidenceTables::oneLine).toList();
+                reach.high(), evidence.unit()), behindIt, Stream.of(evidence.address(), evidence.file())).flatMap(cells -> cells)
+                .map(EvidenceTables::oneLine).toList();
     }
 
     /** A row of the file is one line, so that a case taken down can leave it line by line. */

@@ -18,10 +18,14 @@ import org.benchleaf.compose.part.Evidence;
 import org.benchleaf.compose.part.SiteDesk;
 import org.benchleaf.model.AuthorGuide;
 import org.benchleaf.model.Library;
+import org.benchleaf.page.CaseLines;
 import org.benchleaf.page.Chart;
 import org.benchleaf.page.DataFile;
 import org.benchleaf.page.EvidenceFilter;
 import org.benchleaf.page.EvidencePlot;
+import org.benchleaf.page.Fact;
+import org.benchleaf.page.Facts;
+import org.benchleaf.page.Findings;
 import org.benchleaf.page.Page;
 import org.benchleaf.page.Section;
 import org.benchleaf.page.Table;
@@ -119,6 +123,54 @@ class EvidencePagesTest {
         assertThat(csv.lines()).hasSize(2).last().asString().contains("cases/case-1/results.html#x").contains("flat electrode");
     }
 
+    /** The coordinates stand in the case file of the tide table, spot "foot margin". */
+    @Test
+    void a_file_holds_what_its_differences_were_worked_out_from() {
+        String csv = text(evidence("tide-table", Set.of(Output.RESULTS, Output.DATA)), "evidence/colour.csv");
+        List<String> names = List.of(csv.lines().findFirst().orElseThrow().split(","));
+        List<String> row = csv.lines().filter(line -> line.contains("foot margin")).map(line -> line.replaceAll("\"[^\"]*\"", "-"))
+                .map(line -> List.of(line.split(",", -1))).findFirst().orElseThrow();
+
+        assertThat(List.of("L before", "a before", "b before", "L after", "a after", "b after").stream()
+                .map(name -> row.get(names.indexOf(name))).toList()).containsExactly("78.4", "3.1", "19.6", "83.2", "1.7", "14.1");
+    }
+
+    /** The counts stand in the case file of the poster: 46, 61, 38, 17 before and 0, 1, 0, 0 after, added by hand. */
+    @Test
+    void counts_stand_beside_their_sum() {
+        List<Evidence> counts = evidence("flood-poster", Set.of(Output.RESULTS, Output.DATA)).stream()
+                .filter(one -> one.measure().equals("raised mould spots")).toList();
+        EvidencePlot plot = plots(pages(List.of(card(1, counts.get(0))), "evidence/raised-mould-spots")).get(0);
+
+        assertThat(plot.table().columns()).extracting(Table.Column::header).endsWith("In all");
+        assertThat(plot.table().rows()).extracting(row -> row.get(row.size() - 1).plain()).containsExactly("162", "1");
+        assertThat(text(counts, "evidence/raised-mould-spots.csv").lines().skip(1)).anyMatch(line -> line.contains(",162,"));
+    }
+
+    @Test
+    void every_column_of_a_file_is_explained_on_its_page() {
+        List<Evidence> colour = evidence("tide-table", Set.of(Output.RESULTS, Output.DATA)).stream()
+                .filter(one -> one.kind().equals("colour")).toList();
+        Facts about = blocks(pages(List.of(card(1, colour.get(0))), "evidence/colour").get(0), Findings.class).get(0).more().stream()
+                .map(Facts.class::cast).findFirst().orElseThrow();
+
+        assertThat(about.facts()).extracting(Fact::name).containsExactly(
+                text(colour, "evidence/colour.csv").lines().findFirst().orElseThrow().split(","));
+    }
+
+    @Test
+    void a_case_whose_results_say_nothing_of_a_measure_is_named_and_one_without_results_is_not() {
+        CaseCard silent = card(2, colour("CIEDE2000, D65, 10°, d/8"));
+        CaseCard withheld = card(3, colour("CIEDE2000, D65, 10°, d/8"));
+        Page page = new EvidencePages().make(desk(List.of(card(1, ph("surface", "4.4")), silent, new CaseCard(withheld.id(),
+                withheld.title(), "", "en", "", "", "", List.of(), List.of(), List.of(), List.of(), "", "", List.of(), List.of(),
+                List.of("cases/case-3/index.html"), List.of(), "", List.of(), CaseCard.LastChange.NONE, List.of())))).stream()
+                .filter(one -> one.path().equals("evidence/ph.html")).findFirst().orElseThrow();
+
+        assertThat(blocks(page, CaseLines.class)).singleElement().satisfies(lines -> assertThat(lines.entries())
+                .extracting(entry -> entry.title().text()).containsExactly("Poster 2"));
+    }
+
     @Test
     void pages_that_stand_apart_for_a_colour_name_each_spot() {
         EvidencePlot plot = plots(pages(List.of(card(1, colour("CIEDE2000, D65, 10°, d/8"))), "evidence/colour")).get(0);
@@ -157,16 +209,27 @@ class EvidencePagesTest {
     }
 
     private static List<Evidence> evidence(Set<Output> outputs) {
-        return PageComposer.compose(DemoSite.worked("tide-table", LIBRARY), LIBRARY, new Clearance(DemoSite.DAY, Audience.EVERYBODY,
+        return evidence("tide-table", outputs);
+    }
+
+    private static List<Evidence> evidence(String id, Set<Output> outputs) {
+        return PageComposer.compose(DemoSite.worked(id, LIBRARY), LIBRARY, new Clearance(DemoSite.DAY, Audience.EVERYBODY,
                 outputs, outputs, true, List.of())).card().evidence();
     }
 
+    private static String text(List<Evidence> evidence, String path) {
+        return made(evidence).stream().filter(file -> file.path().equals(path)).findFirst().orElseThrow().text();
+    }
+
     private static List<String> files(List<Evidence> evidence) {
+        return made(evidence).stream().map(DataFile::path).toList();
+    }
+
+    private static List<DataFile> made(List<Evidence> evidence) {
         CaseCard card = card(1, ph("surface", "1"));
         return EvidencePages.files(desk(List.of(new CaseCard(card.id(), card.title(), "", "en", "", "", "", List.of(), List.of(),
                 List.of(), List.of(), "", "", List.of(), List.of(), card.pages(), List.of(), "", evidence,
-                CaseCard.LastChange.NONE, List.of()))))
-                .stream().map(DataFile::path).toList();
+                CaseCard.LastChange.NONE, List.of()))));
     }
 
     private static SiteDesk desk(List<CaseCard> cards) {
