@@ -6,7 +6,7 @@ import org.benchleaf.text.Inline;
  * A published source, cited by its number in the list of sources.
  *
  * @param number in that list
- * @param text author and year
+ * @param text author and year, with the title where others have the same
  * @param href of its entry
  */
 public record Citation(int number, String text, String href) {

@@ -12,6 +12,7 @@ import org.benchleaf.compose.part.Clearance;
 import org.benchleaf.compose.part.Evidence;
 import org.benchleaf.compose.part.LinkPicture;
 import org.benchleaf.compose.part.Materials;
+import org.benchleaf.compose.part.RecipeMaker;
 import org.benchleaf.model.Citing;
 import org.benchleaf.model.Damage;
 import org.benchleaf.model.MissingValue;
@@ -36,7 +37,7 @@ public final class CardMaker {
                 List.copyOf(Materials.used(desk.treatment(), desk.library())), desk.worked().substances(),
                 treatment.steps().stream().map(step -> step.kind().word()).distinct().toList(),
                 picture.map(Picture::id).orElse(""), picture.map(Picture::alt).orElse(""), sources(desk),
-                List.of(), paths, List.of(), known(treatment.object().support().paper()), evidence(desk, paths),
+                List.of(), paths, List.of(), known(treatment.object().support().paper()), evidence(desk, paths), made(desk, paths),
                 publicText ? lastChange(desk) : CaseCard.LastChange.NONE, translated);
     }
 
@@ -52,6 +53,16 @@ public final class CardMaker {
 
     private static List<Evidence> evidence(CaseDesk desk, List<String> paths) {
         return paths.contains(Paths.results(desk.treatment().id())) ? ResultsPage.evidence(desk) : List.of();
+    }
+
+    private static List<CaseCard.Made> made(CaseDesk desk, List<String> paths) {
+        if (!desk.clearance().strengths() || !paths.contains(Paths.preparation(desk.treatment().id()))) {
+            return List.of();
+        }
+        RecipeMaker recipes = new RecipeMaker(desk.sheet(PreparationPage.NAME), desk);
+        return desk.treatment().solutions().stream().flatMap(solution -> recipes.strength(solution).stream()
+                .flatMap(told -> solution.recipe().ingredients().stream().distinct().filter(desk.library().materials()::containsKey)
+                        .map(material -> new CaseCard.Made(material, told)))).toList();
     }
 
     private static CaseCard.LastChange lastChange(CaseDesk desk) {

@@ -66,6 +66,7 @@ public final class CaseStudyPage implements CasePageMaker {
 
     private static final CasePageName NAME = new CasePageName("case-study", "index.html", Clearance.Output.CASE_STUDY);
     private static final String RESULTS = "results";
+    private static final String NOT_DONE = "not-done";
 
     @Override
     public CasePageName name() {
@@ -101,7 +102,10 @@ public final class CaseStudyPage implements CasePageMaker {
         condition(sheet, desk).ifPresent(rest::add);
         aims(sheet, treatment).ifPresent(rest::add);
         rest.addAll(story(sheet, desk, placed));
-        notDone(sheet, treatment).ifPresent(rest::add);
+        if (!tellsNotDone(treatment)) {
+            notDone(sheet, treatment).ifPresent(options -> rest.add(new Section(NOT_DONE, sheet.words().say("study.not-done"),
+                    Optional.of(sheet.words().say("study.not-done-lead")), List.of(options))));
+        }
         new SpotTestTable(sheet, desk).onRecord().filter(any -> !desk.has(RESULTS)).ifPresent(rest::add);
         rest.add(done(sheet, desk));
         ResultsPage.past(sheet, desk).ifPresent(rest::add);
@@ -258,6 +262,9 @@ public final class CaseStudyPage implements CasePageMaker {
                 continue;
             }
             List<Block> blocks = new ArrayList<>(List.of(prose));
+            if (section.id().equals(NOT_DONE)) {
+                notDone(sheet, desk.treatment()).ifPresent(blocks::add);
+            }
             desk.pictures().stream().filter(picture -> !section.id().isEmpty()
                     && picture.step().filter(section.id()::equals).isPresent() && placed.add(picture.id()))
                     .forEach(picture -> blocks.add(photo(sheet, desk, picture, Optional.empty(), false)));
@@ -395,13 +402,15 @@ public final class CaseStudyPage implements CasePageMaker {
                 && stated.before().isPresent() && stated.after().isPresent());
     }
 
-    private static Optional<Section> notDone(Sheet sheet, TreatmentCase treatment) {
-        Words words = sheet.words();
+    /** Whether the story has a section of its own for what was not done, which then takes the options of the proposal. */
+    private static boolean tellsNotDone(TreatmentCase treatment) {
+        return treatment.story().sections().stream().anyMatch(section -> section.id().equals(NOT_DONE));
+    }
+
+    private static Optional<Facts> notDone(Sheet sheet, TreatmentCase treatment) {
         List<Fact> options = treatment.proposal().options().stream().map((Proposal.Option option) ->
                 new Fact(WholeSentence.of(option.option()), sheet.linked(WholeSentence.of(option.whyNot())))).toList();
-        return options.isEmpty() ? Optional.empty() : Optional.of(new Section("not-done",
-                words.say("study.not-done"), Optional.of(words.say("study.not-done-lead")),
-                List.of(new Facts(options))));
+        return options.isEmpty() ? Optional.empty() : Optional.of(new Facts(options));
     }
 
     private static Optional<Section> otherPictures(Sheet sheet, CaseDesk desk, Set<String> placed) {

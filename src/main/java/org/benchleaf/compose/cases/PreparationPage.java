@@ -41,7 +41,7 @@ import org.benchleaf.words.Words;
 /** The sheet for the technician: what to make, in the order of beginning, what to lay out, and the labels. */
 public final class PreparationPage implements CasePageMaker {
 
-    private static final CasePageName NAME = new CasePageName("preparation", "preparation.html", Clearance.Output.PREPARATION_SHEET);
+    static final CasePageName NAME = new CasePageName("preparation", "preparation.html", Clearance.Output.PREPARATION_SHEET);
 
     @Override
     public CasePageName name() {

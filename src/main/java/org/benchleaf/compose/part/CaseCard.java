@@ -25,14 +25,24 @@ import java.util.List;
  * @param pictureFiles the published sizes of its picture, narrowest first: path, width and height with spaces between
  * @param paper of the object; empty if not known
  * @param evidence its results as those of other cases are compared with them; empty if its results may not be shown
+ * @param made the solutions that it makes of materials; empty where their strengths or its step sheet are not permitted
  * @param lastChange when it last changed; {@link LastChange#NONE} if no day is on record or the public text is not permitted
  * @param translated the same case in other languages
  */
 public record CaseCard(String id, String title, String summary, String language, String level, String kind,
         String technique, List<String> damages, List<String> materials, List<String> substances, List<String> steps, String picture,
         String pictureAlt, List<String> sources, List<SearchEntry> found, List<String> pages,
-        List<String> pictureFiles, String paper, List<Evidence> evidence, CaseCard.LastChange lastChange,
-        List<CaseCard.Translated> translated) {
+        List<String> pictureFiles, String paper, List<Evidence> evidence, List<CaseCard.Made> made,
+        CaseCard.LastChange lastChange, List<CaseCard.Translated> translated) {
+
+    /**
+     * A solution made of a material.
+     *
+     * @param material its id
+     * @param strength the solution in words of the case, such as "2.5 % m/v methyl cellulose in water"
+     */
+    public record Made(String material, String strength) {
+    }
 
     /**
      * The last change of a case.
@@ -84,25 +94,26 @@ public record CaseCard(String id, String title, String summary, String language,
         pages = List.copyOf(pages);
         pictureFiles = List.copyOf(pictureFiles);
         evidence = List.copyOf(evidence);
+        made = List.copyOf(made);
         translated = List.copyOf(translated);
     }
 
     /** The same card with the sizes of its picture, which are known only once they are made. */
     public CaseCard withPictureFiles(List<String> files) {
         return new CaseCard(id, title, summary, language, level, kind, technique, damages, materials, substances, steps, picture,
-                pictureAlt, sources, found, pages, files, paper, evidence, lastChange, translated);
+                pictureAlt, sources, found, pages, files, paper, evidence, made, lastChange, translated);
     }
 
     /** The same card with what the search takes from its finished pages. */
     public CaseCard foundBy(List<SearchEntry> entries) {
         return new CaseCard(id, title, summary, language, level, kind, technique, damages, materials, substances, steps, picture,
-                pictureAlt, sources, entries, pages, pictureFiles, paper, evidence, lastChange, translated);
+                pictureAlt, sources, entries, pages, pictureFiles, paper, evidence, made, lastChange, translated);
     }
 
     /** The same card with what the search takes from its finished pages in one of its other languages. */
     public CaseCard foundBy(String tag, List<SearchEntry> entries) {
         return new CaseCard(id, title, summary, language, level, kind, technique, damages, materials, substances, steps, picture,
-                pictureAlt, sources, found, pages, pictureFiles, paper, evidence, lastChange, translated.stream()
+                pictureAlt, sources, found, pages, pictureFiles, paper, evidence, made, lastChange, translated.stream()
                         .map(one -> one.language().equals(tag) ? one.foundBy(entries) : one).toList());
     }
 
@@ -110,7 +121,7 @@ public record CaseCard(String id, String title, String summary, String language,
     public CaseCard in(String tag) {
         return translated.stream().filter(one -> one.language().equals(tag)).findFirst().map(one -> new CaseCard(id, one.title(),
                 one.summary(), one.title().equals(title) ? language : tag, level, one.kind(), one.technique(), one.damages(), materials,
-                substances, steps, picture, one.pictureAlt(), sources, one.found(), pages, pictureFiles, paper, evidence,
+                substances, steps, picture, one.pictureAlt(), sources, one.found(), pages, pictureFiles, paper, evidence, made,
                 new LastChange(lastChange.on(), "", lastChange.edition()), translated)).orElse(this);
     }
 

@@ -232,7 +232,7 @@ public final class RecipeMaker {
     }
 
     /** The strength of a solution as a label tells it, with its kind. */
-    Optional<String> strength(Solution solution) {
+    public Optional<String> strength(Solution solution) {
         NumberText numbers = sheet.numbers();
         Words words = sheet.words();
         return solution.recipe().ask(new Recipe.Kinds<Optional<String>>() {

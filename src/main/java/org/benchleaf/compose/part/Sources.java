@@ -1,10 +1,12 @@
 package org.benchleaf.compose.part;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.benchleaf.model.Library;
 import org.benchleaf.model.Source;
 import org.benchleaf.page.Citation;
@@ -15,12 +17,16 @@ public final class Sources {
 
     private final Library library;
     private final Map<String, Integer> numbers = new LinkedHashMap<>();
+    /** Authors and years that more than one source has. */
+    private final Set<String> shared = new HashSet<>();
 
     private Sources(Library library) {
         this.library = library;
         List<String> keys = new ArrayList<>(library.sources().keySet());
         keys.sort(null);
         keys.forEach(key -> numbers.put(key, numbers.size() + 1));
+        Set<String> seen = new HashSet<>();
+        library.sources().values().stream().map(Sources::authorAndYear).filter(name -> !seen.add(name)).forEach(shared::add);
     }
 
     /** The numbering of a library's sources. */
@@ -41,7 +47,13 @@ public final class Sources {
     /** A source as it is cited, if the library has it. */
     Optional<Citation> cite(String key, String listHref) {
         return Optional.ofNullable(library.sources().get(key))
-                .map(source -> new Citation(number(key), authorAndYear(source), listHref + "#" + anchor(key)));
+                .map(source -> new Citation(number(key), name(source), listHref + "#" + anchor(key)));
+    }
+
+    /** Author and year; with the title where others have the same. */
+    private String name(Source source) {
+        String name = authorAndYear(source);
+        return shared.contains(name) ? name + ": " + source.title() : name;
     }
 
     /** A source in full: who, when, what and where. */

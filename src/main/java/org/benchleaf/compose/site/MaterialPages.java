@@ -13,6 +13,7 @@ import org.benchleaf.compose.part.SitePageMaker;
 import org.benchleaf.compose.part.SitePageName;
 import org.benchleaf.compose.part.SubstanceMaker;
 import org.benchleaf.model.Material;
+import org.benchleaf.page.CaseLines;
 import org.benchleaf.page.Fact;
 import org.benchleaf.page.Facts;
 import org.benchleaf.page.LinkList;
@@ -83,6 +84,7 @@ public final class MaterialPages implements SitePageMaker {
                     List.of(new Facts(ComparedPage.facts(sheet, desk, material)), new LinkList(compared))));
         }
         sheet.add(cases(sheet, material, parts, 1));
+        made(sheet, material, parts.get(0)).ifPresent(sheet::add);
         return sheet.page(material.name(), material.plain());
     }
 
@@ -92,6 +94,7 @@ public final class MaterialPages implements SitePageMaker {
         String heading = CaseEntries.numbered(sheet, material.name(), number, parts.size());
         sheet.add(Opening.plain(heading, material.plain()));
         sheet.add(cases(sheet, material, parts, number));
+        made(sheet, material, parts.get(number - 1)).ifPresent(sheet::add);
         return sheet.page(heading, material.plain());
     }
 
@@ -99,6 +102,15 @@ public final class MaterialPages implements SitePageMaker {
         int uses = parts.stream().mapToInt(List::size).sum();
         return new Section("cases", sheet.words().count("materials.used-in", uses), Optional.empty(), CaseEntries.page(sheet, parts, number,
                 page -> Paths.numbered(Paths.material(material.id()), page)));
+    }
+
+    /** What these cases make of it, with its strength. */
+    private static Optional<Section> made(Sheet sheet, Material material, List<CaseCard> cards) {
+        List<CaseLines.Entry> made = cards.stream().flatMap(card -> card.made().stream()
+                .filter(one -> one.material().equals(material.id())).map(one -> new CaseLines.Entry(
+                        sheet.link(card.title(), Paths.preparation(card.id())), card.language(), one.strength()))).toList();
+        return made.isEmpty() ? Optional.empty() : Optional.of(new Section("made", sheet.words().say("materials.made"),
+                Optional.empty(), List.of(new CaseLines(made))));
     }
 
     private static List<Fact> facts(Sheet sheet, Material material) {
