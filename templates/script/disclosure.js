@@ -80,6 +80,47 @@
       if (sessionStorage.getItem("benchleaf.changes." + location.pathname.replace(/[^/]*$/, ""))) { sumsAtTheBench(function () {}); }
     } catch (refused) { /* nothing is kept in this browser */ }
   }
+  /* A word of the glossary opens beside itself, and the reader stays: its sentences lie in a file beside the glossary. Where that
+     cannot be read, the link leads to the glossary. */
+  var glossary = null;
+  function meaning(link) {
+    var anchor = decodeURIComponent(link.hash.slice(1));
+    var sentences = (glossary || []).filter(function (one) { return one[0] === anchor && /[.!?\u061f]$/.test(one[1]); }).slice(0, 2);
+    if (!sentences.length) { location.assign(link.href); return; }
+    var note = document.createElement("span");
+    note.className = "term__meaning";
+    note.textContent = " (" + sentences.map(function (one) { return one[1]; }).join(" ");
+    var way = document.querySelector(".foot__ways a[href$='glossary.html']");
+    if (way) {
+      var more = document.createElement("a");
+      more.href = link.href;
+      more.textContent = way.textContent;
+      note.append(" ", more);
+    }
+    note.append(")");
+    link.after(note);
+    link.setAttribute("aria-expanded", "true");
+  }
+  document.addEventListener("click", function (event) {
+    var link = event.target.closest ? event.target.closest("a.term") : null;
+    if (!link || event.ctrlKey || event.metaKey || event.shiftKey || event.altKey) { return; }
+    event.preventDefault();
+    var open = link.nextElementSibling;
+    if (open && open.className === "term__meaning") {
+      open.remove();
+      link.setAttribute("aria-expanded", "false");
+      return;
+    }
+    if (glossary) { meaning(link); return; }
+    var script = document.createElement("script"), before = window.BENCHLEAF_SENTENCES;
+    window.BENCHLEAF_SENTENCES = function (path, sentences) { glossary = sentences; };
+    script.onload = script.onerror = function () {
+      window.BENCHLEAF_SENTENCES = before;
+      meaning(link);
+    };
+    script.src = link.href.replace(/\.html#.*$/, "-sentences.js");
+    document.head.appendChild(script);
+  });
   /* Engines that do not know ::details-content would print closed workings closed. */
   var closed = [];
   window.addEventListener("beforeprint", function () {

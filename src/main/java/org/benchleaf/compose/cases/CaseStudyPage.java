@@ -237,8 +237,9 @@ public final class CaseStudyPage implements CasePageMaker {
     }
 
     private static Optional<Section> condition(Sheet sheet, CaseDesk desk) {
-        return new ConditionMapMaker(sheet, desk).make().map(map -> new Section("condition",
-                sheet.words().say("study.condition"), Optional.empty(), List.of(map)));
+        boolean graded = desk.treatment().condition().stream().anyMatch(damage -> damage.degree().isPresent());
+        return new ConditionMapMaker(sheet, desk).make().map(map -> new Section("condition", sheet.words().say("study.condition"),
+                graded ? Optional.of(sheet.words().say("study.condition-lead")) : Optional.empty(), List.of(map)));
     }
 
     private static Optional<Section> aims(Sheet sheet, TreatmentCase treatment) {
