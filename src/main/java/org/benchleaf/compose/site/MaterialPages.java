@@ -108,7 +108,7 @@ public final class MaterialPages implements SitePageMaker {
     private static Optional<Section> made(Sheet sheet, Material material, List<CaseCard> cards) {
         List<CaseLines.Entry> made = cards.stream().flatMap(card -> card.made().stream()
                 .filter(one -> one.material().equals(material.id())).map(one -> new CaseLines.Entry(
-                        sheet.link(card.title(), Paths.preparation(card.id())), card.language(), one.strength()))).toList();
+                        sheet.link(card.title(), card.start()), card.language(), one.strength()))).toList();
         return made.isEmpty() ? Optional.empty() : Optional.of(new Section("made", sheet.words().say("materials.made"),
                 Optional.empty(), List.of(new CaseLines(made))));
     }

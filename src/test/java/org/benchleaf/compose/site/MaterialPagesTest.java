@@ -28,7 +28,7 @@ class MaterialPagesTest {
     @Test
     void a_material_tells_the_strength_in_each_case_that_makes_something_of_it() {
         assertThat(made("methyl-cellulose")).extracting(tuple -> tuple.toList().get(0)).containsExactlyInAnyOrder(
-                "../cases/lock-plan/preparation.html", "../cases/flood-poster/preparation.html");
+                "../cases/lock-plan/index.html", "../cases/flood-poster/index.html");
         assertThat(made("methyl-cellulose")).extracting(tuple -> tuple.toList().get(1).toString().replaceAll("[\u00a0\u202f]", " "))
                 .anyMatch(told -> told.contains("2.5 % m/v")).anyMatch(told -> told.contains("3 % m/v"));
         assertThat(made("wheat-starch")).singleElement().asString().contains("1 ").contains(" + 5 ");
