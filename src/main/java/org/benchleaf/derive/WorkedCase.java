@@ -59,9 +59,8 @@ public record WorkedCase(TreatmentCase source, Map<String, Figure> figures, Time
         for (int at = 0; at < source.reasons().size(); at++) {
             reasons.put(source.reasons().get(at).why(), told.reasons().get(at).why());
         }
-        List<Finding> answered = findings.stream().map(finding -> new Finding(finding.rule(), finding.step(),
-                translation.phrases().of(finding.what()),
-                finding.reason().map(why -> reasons.getOrDefault(why, why)), finding.forTrainees(), finding.standing())).toList();
+        List<Finding> answered = findings.stream().map(finding -> finding.told(translation.phrases().of(finding.what()),
+                finding.reason().map(why -> reasons.getOrDefault(why, why)), told, translation.phrases())).toList();
         return new WorkedCase(told, figures, timeline, daysOnRecord, preparations, results, hazards, care, answered,
                 classes, substances);
     }

@@ -8,11 +8,23 @@ import java.util.Optional;
  * @param rule the rule's id
  * @param step id of the step it concerns; empty if the whole case
  * @param what what the rule found, to a reader of the pages; the rule itself where it is kept
- * @param reason the recorded reason that answers it; empty if there is none
+ * @param reason the reason that answers it; empty if there is none
  * @param forTrainees whether trainees must read the reason at that step
+ * @param protection which the reason tells of, where the case itself gives it; empty for a recorded reason
  */
 public record Finding(String rule, Optional<String> step, String what, Optional<String> reason,
-        boolean forTrainees, Standing standing) {
+        boolean forTrainees, Standing standing, Optional<Protection> protection) {
+
+    /** What no protection answers. */
+    public Finding(String rule, Optional<String> step, String what, Optional<String> reason, boolean forTrainees, Standing standing) {
+        this(rule, step, what, reason, forTrainees, standing, Optional.empty());
+    }
+
+    /** The same in the words of a translation. */
+    public Finding told(String words, Optional<String> why, TreatmentCase told, Phrases phrases) {
+        Optional<Protection> there = protection.map(one -> one.in(told));
+        return new Finding(rule, step, words, there.map(one -> one.words(phrases)).or(() -> why), forTrainees, standing, there);
+    }
 
     /** How the case stands to the rule. */
     public enum Standing {

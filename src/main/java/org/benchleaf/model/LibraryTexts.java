@@ -43,6 +43,8 @@ public final class LibraryTexts {
             return text;
         }).changed(library, Phrases.ENGLISH);
         Stream.of(Matrix.Verdict.values()).map(Matrix.Verdict::words).forEach(texts::add);
+        texts.add(Protection.SENTENCE);
+        Stream.of(StepKind.values()).map(StepKind::word).forEach(texts::add);
         return Collections.unmodifiableSet(texts);
     }
 

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
+import org.benchleaf.message.Holes;
 import org.benchleaf.quantity.Quantity;
 
 /**
@@ -65,6 +66,20 @@ public record Reference(Map<String, Substance> substances, Map<String, Statement
     public Optional<Substance> substanceCalled(String words) {
         return Optional.ofNullable(substances.get(words))
                 .or(() -> substances.values().stream().filter(row -> row.isCalled(words)).findFirst());
+    }
+
+    /**
+     * The sentence about hazards with this key, its holes filled; the key where the table lacks it, as only tables made by hand do.
+     *
+     * @param holes name, value, name, value, …
+     */
+    public String sentence(String key, Object... holes) {
+        return Optional.ofNullable(wordings.get(key)).map(row -> Holes.fill(row.words(), holes)).orElse(key);
+    }
+
+    /** Parts of a sentence about hazards one after the other, as the language joins them. */
+    public String joined(List<String> parts) {
+        return parts.stream().reduce((before, next) -> sentence("parts-joined", "parts", before, "next", next)).orElse("");
     }
 
     /** The tables with another window of pH for the drain. */

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.benchleaf.model.Matrix;
 import org.benchleaf.model.Medium;
+import org.benchleaf.model.Protection;
 import org.benchleaf.model.Rule;
 
 /** Asks the matrix of every medium, and of the support, at every step that touches it. */
@@ -37,9 +38,8 @@ final class MatrixBench {
         if (!done.isYes()) {
             return rows.stream().map(row -> question(row, action, touch, done));
         }
-        Optional<String> settled = action.wet() ? facts.protection(touch.step().orElseThrow(), layer).map(fixing ->
-                "The " + layer.medium().map(Medium::is).orElse(layer.name()) + " was protected beforehand, by "
-                        + fixing.kind().word() + ", and was stable when it was tested again.") : Optional.empty();
+        Optional<Protection> settled = action.wet() ? facts.protection(touch.step().orElseThrow(), layer).map(fixing -> new Protection(
+                layer.name(), layer.medium().map(Medium::is).orElse(layer.name()), fixing.kind())) : Optional.empty();
         // A rule may answer for a cell, but a protection is always shown: trainees must know what it rests on.
         boolean silent = settled.isEmpty() && rules.answersFor(action.id(), touch);
         return silent ? Stream.empty() : rows.stream().map(row -> cell(row, action, touch, settled));
@@ -59,7 +59,7 @@ final class MatrixBench {
                 MissingFact.remedies(done.missing()));
     }
 
-    private Speaking cell(Matrix.Row row, Matrix.Action action, Asked touch, Optional<String> settled) {
+    private Speaking cell(Matrix.Row row, Matrix.Action action, Asked touch, Optional<Protection> settled) {
         boolean stop = row.on(action.id()) == Matrix.Verdict.STOP && settled.isEmpty();
         String step = touch.step().orElseThrow().id();
         String layer = touch.layer().orElseThrow().name();

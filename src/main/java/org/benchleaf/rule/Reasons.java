@@ -13,6 +13,7 @@ import org.benchleaf.message.Severity;
 import org.benchleaf.model.Finding;
 import org.benchleaf.model.Library;
 import org.benchleaf.model.Matrix;
+import org.benchleaf.model.Phrases;
 import org.benchleaf.model.Reason;
 import org.benchleaf.model.Rule;
 import org.benchleaf.model.Step;
@@ -46,7 +47,7 @@ final class Reasons {
 
     private void answer(Speaking speaking) {
         Optional<Reason> recorded = reasonFor(speaking);
-        Optional<String> reason = speaking.settled().or(() -> recorded.map(Reason::why));
+        Optional<String> reason = speaking.settled().map(one -> one.words(Phrases.ENGLISH)).or(() -> recorded.map(Reason::why));
         boolean untold = speaking.ground() != Speaking.Ground.NOT_KEPT;
         if (speaking.settled().isEmpty() && recorded.flatMap(Reason::past).isPresent()) {
             add(speaking, reason, speaking.forTrainees(), standing(recorded.flatMap(Reason::past).get()));
@@ -69,7 +70,8 @@ final class Reasons {
     }
 
     private void add(Speaking speaking, Optional<String> reason, boolean forTrainees, Finding.Standing standing) {
-        findings.add(new Finding(speaking.rule(), speaking.step(), speaking.read(), reason, forTrainees, standing));
+        findings.add(new Finding(speaking.rule(), speaking.step(), speaking.read(), reason, forTrainees, standing,
+                speaking.settled()));
     }
 
     private static Finding.Standing standing(Reason.Past past) {

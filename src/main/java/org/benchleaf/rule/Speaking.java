@@ -4,6 +4,7 @@ import java.util.Optional;
 import org.benchleaf.message.Message;
 import org.benchleaf.message.Place;
 import org.benchleaf.message.Severity;
+import org.benchleaf.model.Protection;
 import org.benchleaf.model.Reason;
 import org.benchleaf.model.Rule;
 
@@ -13,13 +14,13 @@ import org.benchleaf.model.Rule;
  * @param rule the id under which a reason is recorded
  * @param past whether a case whose treatment is done may tell that its record does not answer it, though it stops others
  * @param step the step it speaks of
- * @param settled the reason that the case itself gives, such as a protection that was tested; empty if there is none
+ * @param settled the reason that the case itself gives, a protection that was tested; empty if there is none
  * @param ground why it speaks
  * @param what what is the matter, its holes filled, to the author
  * @param read the same to a reader of the pages, who does not know the ids and keys of the case file
  */
 record Speaking(String rule, Rule.Weight weight, boolean forTrainees, boolean past, Optional<String> step,
-        Optional<String> settled, Ground ground, Place place, String what, String read, String why, String fix) {
+        Optional<Protection> settled, Ground ground, Place place, String what, String read, String why, String fix) {
 
     /** Why a rule speaks. */
     enum Ground {

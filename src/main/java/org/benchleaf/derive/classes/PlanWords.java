@@ -37,8 +37,12 @@ public record PlanWords(Phrases phrases, UnaryOperator<String> step, UnaryOperat
         return name.equalsIgnoreCase(piece) ? name : name + ": " + piece;
     }
 
-    /** A person or thing that is shared, or so many of one. */
+    /** A person or thing that is shared, or so many of one, or that many times. */
     String thing(String thing) {
+        int times = thing.indexOf(ScheduleReading.TIMES);
+        if (times > 0) {
+            return thing.substring(0, times) + ScheduleReading.TIMES + thing(thing.substring(times + ScheduleReading.TIMES.length()));
+        }
         int blank = thing.indexOf(' ');
         return blank > 0 && thing.substring(0, blank).chars().allMatch(Character::isDigit)
                 ? thing.substring(0, blank) + " " + numbered(thing.substring(blank + 1)) : numbered(thing);

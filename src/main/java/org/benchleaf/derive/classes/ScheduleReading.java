@@ -16,6 +16,9 @@ import org.benchleaf.plan.Timetable;
 /** A schedule as people read it: by the clock and in words. */
 public final class ScheduleReading {
 
+    /** Stands between how many of a thing are taken and its name. */
+    static final String TIMES = " × ";
+
     private final ClassSchedule schedule;
     private final Timetable timetable;
     private final PlanWords words;
@@ -255,6 +258,6 @@ public final class ScheduleReading {
     private List<String> takes(int station, int part) {
         return stations().get(station).claims().stream()
                 .filter(claim -> claim.first() <= part && part <= claim.last())
-                .map(claim -> (claim.amount() > 1 ? claim.amount() + " × " : "") + thing(claim.thing())).toList();
+                .map(claim -> (claim.amount() > 1 ? claim.amount() + TIMES : "") + thing(claim.thing())).toList();
     }
 }

@@ -4,10 +4,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import org.benchleaf.derive.figure.Reading;
 import org.benchleaf.model.AcuteRoute;
 import org.benchleaf.model.HazardLimits;
+import org.benchleaf.model.Reference;
 import org.benchleaf.model.Substance;
 import org.benchleaf.quantity.Quantity;
 
@@ -50,7 +50,7 @@ final class AcuteToxicity {
                         route.source(), "acute-reached", pairs),
                 () -> verdict.refuse(CLASS + "4 (" + route.way() + ")", route.source(), "acute-above", pairs));
         if (unknown > 0) {
-            verdict.lack("toxicity", "toxicity-unknown", "share", MixturePart.percent(unknown), "way", route.way());
+            verdict.lack("toxicity", "toxicity-unknown", "share", MassShare.of(unknown).words(verdict.reference()), "way", route.way());
         }
     }
 
@@ -60,7 +60,7 @@ final class AcuteToxicity {
                 .filter(one -> one.from().isPresent() && one.estimate().isEmpty())
                 .filter(one -> part.reaches(one.from().get()) && part.isBelow(one.below()))
                 .forEach(one -> verdict.give(one.name(), one.statement(), one.source(), "part-own", "substance",
-                        part.name(), "share", part.mass().words(), "limit", Reading.of(one.from().get()))));
+                        part.name(), "share", part.told(verdict.reference()), "limit", Reading.of(one.from().get()))));
     }
 
     private Optional<Double> estimate(MixturePart part) {
@@ -99,9 +99,9 @@ final class AcuteToxicity {
                 .mapToDouble(MixturePart::share).sum();
     }
 
-    private static String words(Map<MixturePart, Double> estimates, String unit) {
-        return estimates.entrySet().stream().map(one -> one.getKey().name() + " "
-                + one.getKey().mass().words() + " with " + Reading.number(one.getValue()) + " " + unit)
-                .collect(Collectors.joining(", "));
+    private String words(Map<MixturePart, Double> estimates, String unit) {
+        Reference reference = verdict.reference();
+        return reference.joined(estimates.entrySet().stream().map(one -> reference.sentence("acute-part", "substance",
+                one.getKey().name(), "share", one.getKey().told(reference), "estimate", Reading.number(one.getValue()) + " " + unit)).toList());
     }
 }

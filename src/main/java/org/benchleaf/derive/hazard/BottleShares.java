@@ -26,6 +26,7 @@ final class BottleShares {
 
     private final List<BottleLine.Item> items;
     private final List<Optional<Substance>> rows;
+    private final Reference reference;
     private final UnknownWords words;
     private final Map<String, MassShare> shares = new LinkedHashMap<>();
     private final List<Hazards.Unknown> unknown = new ArrayList<>();
@@ -33,6 +34,7 @@ final class BottleShares {
 
     BottleShares(Reference reference, List<BottleLine.Item> items) {
         this.items = items;
+        this.reference = reference;
         this.words = new UnknownWords(reference);
         this.rows = items.stream().map(item -> reference.substanceCalled(item.name())).toList();
         if (items.size() == 1 && items.get(0).kind() != BottleLine.Kind.MASS) {
@@ -141,7 +143,7 @@ final class BottleShares {
         if (rest >= 0) {
             put(rest, named.rest());
         } else if (mostOfAll() < 1 - 1e-6) {
-            unknown.add(words.of("composition", "rest-unknown", "share", MixturePart.percent(1 - mostOfAll())));
+            unknown.add(words.of("composition", "rest-unknown", "share", MassShare.of(1 - mostOfAll()).words(reference)));
         }
     }
 

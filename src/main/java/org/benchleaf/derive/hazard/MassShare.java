@@ -1,6 +1,7 @@
 package org.benchleaf.derive.hazard;
 
 import org.benchleaf.derive.figure.Reading;
+import org.benchleaf.model.Reference;
 
 /**
  * A share by mass, from 0 to 1, with its ends where it is not exact.
@@ -45,12 +46,13 @@ public record MassShare(double least, double most) {
         return most > least * TOLD_APART;
     }
 
-    /** Per cent by mass, both ends where they differ; below any limit of a class no digits are told. */
-    String words() {
+    /** Per cent by mass in the words of the tables, both ends where they differ; below any limit of a class no digits are told. */
+    String words(Reference reference) {
         if (most > 0 && most < TOLD_AS_LESS) {
-            return "less than " + Reading.number(TOLD_AS_LESS * PER_CENT) + " % by mass";
+            return reference.sentence("share-less", "limit", Reading.number(TOLD_AS_LESS * PER_CENT));
         }
-        return (isRange() ? Reading.number(least * PER_CENT) + " to " : "") + Reading.number(most * PER_CENT)
-                + " % by mass";
+        String high = Reading.number(most * PER_CENT);
+        return isRange() ? reference.sentence("share-range", "low", Reading.number(least * PER_CENT), "high", high)
+                : reference.sentence("share", "share", high);
     }
 }

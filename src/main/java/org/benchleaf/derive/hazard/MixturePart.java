@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.benchleaf.model.HazardLimits;
+import org.benchleaf.model.Reference;
 import org.benchleaf.model.Substance;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
@@ -59,7 +60,8 @@ record MixturePart(Substance substance, MassShare mass, List<Substance.HazardCla
         return share.in(Unit.PERCENT_BY_MASS) / 100;
     }
 
-    static String percent(double share) {
-        return MassShare.of(share).words();
+    /** Its share by mass in words. */
+    String told(Reference reference) {
+        return mass.words(reference);
     }
 }

@@ -39,7 +39,7 @@ final class PartRule {
         Quantity limit = own.orElse(addend.limit());
         String name = rule.gives().orElse(hazard.name());
         String statement = rule.statement().orElse(hazard.statement());
-        Object[] pairs = {"substance", part.name(), "share", part.mass().words(), "limit", Reading.of(limit)};
+        Object[] pairs = {"substance", part.name(), "share", part.told(verdict.reference()), "limit", Reading.of(limit)};
         if (!part.reaches(limit)) {
             if (rule.named() && part.reaches(limit, verdict.reference().limits().named().value())) {
                 verdict.give(name, NAMED, rule.source(), "named-only", pairs);

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import org.benchleaf.derive.figure.Reading;
 import org.benchleaf.model.MixtureRule;
 import org.benchleaf.model.Substance;
@@ -60,11 +59,14 @@ final class SumRule {
         }
     }
 
-    private static String words(List<Term> terms) {
-        return terms.stream().map(term -> term.part().name() + " " + term.part().mass().words()
-                + (term.factor() > 1 ? " × " + Reading.number(term.factor()) : "") + " of "
-                + (term.own() ? "its own limit " : "") + Reading.number(term.limit() * 100) + " %")
-                .collect(Collectors.joining(", "));
+    private String words(List<Term> terms) {
+        return verdict.reference().joined(terms.stream().map(this::words).toList());
+    }
+
+    private String words(Term term) {
+        String share = term.part().told(verdict.reference()) + (term.factor() > 1 ? " × " + Reading.number(term.factor()) : "");
+        return verdict.reference().sentence(term.own() ? "sum-part-own" : "sum-part", "substance", term.part().name(), "share", share,
+                "limit", Reading.number(term.limit() * 100));
     }
 
     /** The largest that a part brings; a limit of its own for the class that results counts alone. */

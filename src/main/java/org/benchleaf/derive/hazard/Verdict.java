@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import org.benchleaf.message.Holes;
 import org.benchleaf.model.Precedence;
 import org.benchleaf.model.Reference;
 
@@ -34,7 +33,7 @@ final class Verdict {
     /** A class is given; the sentence has this key. */
     void give(String name, String statement, String source, String key, Object... pairs) {
         statements.add(statement);
-        grounds.add(new Hazards.Ground(Optional.of(name), Optional.of(statement), say(key, pairs), source));
+        grounds.add(new Hazards.Ground(Optional.of(name), Optional.of(statement), reference.sentence(key, pairs), source));
     }
 
     /** A statement that was given names something: the substance that sensitises, or the organs, where these are known. */
@@ -44,12 +43,12 @@ final class Verdict {
 
     /** A class was looked at and not given. */
     void refuse(String name, String source, String key, Object... pairs) {
-        grounds.add(new Hazards.Ground(Optional.of(name), Optional.empty(), say(key, pairs), source));
+        grounds.add(new Hazards.Ground(Optional.of(name), Optional.empty(), reference.sentence(key, pairs), source));
     }
 
     /** No class of a theme was given. */
     void refuseAny(String source, String key, Object... pairs) {
-        grounds.add(new Hazards.Ground(Optional.empty(), Optional.empty(), say(key, pairs), source));
+        grounds.add(new Hazards.Ground(Optional.empty(), Optional.empty(), reference.sentence(key, pairs), source));
     }
 
     void lack(String about, String key, Object... pairs) {
@@ -85,9 +84,5 @@ final class Verdict {
 
     List<Hazards.Unknown> unknown() {
         return new ArrayList<>(unknown);
-    }
-
-    private String say(String key, Object... pairs) {
-        return Optional.ofNullable(reference.wordings().get(key)).map(row -> Holes.fill(row.words(), pairs)).orElse(key);
     }
 }

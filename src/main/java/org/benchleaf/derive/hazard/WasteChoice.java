@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.benchleaf.derive.figure.Reading;
-import org.benchleaf.message.Holes;
 import org.benchleaf.model.Reference;
 import org.benchleaf.model.Substance;
 import org.benchleaf.quantity.Quantity;
@@ -29,22 +28,22 @@ final class WasteChoice {
     Hazards.Waste of(Composition composition, List<String> statements, boolean known) {
         List<Substance> parts = composition.substances(reference);
         if (!known || parts.isEmpty() || parts.stream().anyMatch(part -> part.waste().isEmpty())) {
-            return new Hazards.Waste(Optional.empty(), say("waste-unknown"), false);
+            return new Hazards.Waste(Optional.empty(), reference.sentence("waste-unknown"), false);
         }
         Set<String> kinds = parts.stream().flatMap(part -> part.waste().stream()).collect(Collectors.toSet());
         List<Reference.WasteKind> fitting = reference.waste().values().stream()
                 .filter(kind -> kind.takes(statements, kinds, composition.ph())).toList();
         if (fitting.isEmpty()) {
-            return new Hazards.Waste(Optional.empty(), say("waste-unknown"), false);
+            return new Hazards.Waste(Optional.empty(), reference.sentence("waste-unknown"), false);
         }
         Reference.WasteKind first = fitting.get(0);
         List<Reference.WasteKind> ofParts = fitting.stream().filter(kind -> kinds.contains(kind.key()) && kind.drain().isEmpty()).toList();
         if (ofParts.stream().anyMatch(kind -> ofParts.stream().anyMatch(other -> kind.neverWith().contains(other.key())))) {
-            return new Hazards.Waste(Optional.empty(), say("waste-torn", "kinds", names(ofParts)), false);
+            return new Hazards.Waste(Optional.empty(), reference.sentence("waste-torn", "kinds", names(ofParts)), false);
         }
         List<Reference.WasteKind> others = ofParts.stream().filter(kind -> !kind.key().equals(first.key())).toList();
         return new Hazards.Waste(Optional.of(first.key()), why(first, parts, statements, composition.ph())
-                + (others.isEmpty() ? "" : " " + say("waste-also", "kinds", names(others))),
+                + (others.isEmpty() ? "" : " " + reference.sentence("waste-also", "kinds", names(others))),
                 first.drain().isPresent() && isForDrain(composition, statements));
     }
 
@@ -61,16 +60,12 @@ final class WasteChoice {
     private String why(Reference.WasteKind kind, List<Substance> parts, List<String> statements, Optional<Quantity> ph) {
         boolean byPh = kind.phBelow().isPresent() || kind.phAbove().isPresent();
         if (byPh && ph.isPresent()) {
-            return say("waste-by-ph", "ph", Reading.of(ph.get()));
+            return reference.sentence("waste-by-ph", "ph", Reading.of(ph.get()));
         }
         String held = parts.stream().filter(part -> part.waste().filter(kind.key()::equals).isPresent())
                 .map(part -> part.name().toLowerCase(Locale.ROOT)).collect(Collectors.joining(", "));
-        return held.isEmpty() ? say("waste-by-class", "statements", statements.stream()
+        return held.isEmpty() ? reference.sentence("waste-by-class", "statements", statements.stream()
                 .filter(kind.statements()::contains).collect(Collectors.joining(", ")))
-                : say("waste-by-parts", "substances", held);
-    }
-
-    private String say(String key, Object... pairs) {
-        return Optional.ofNullable(reference.wordings().get(key)).map(row -> Holes.fill(row.words(), pairs)).orElse(key);
+                : reference.sentence("waste-by-parts", "substances", held);
     }
 }
