@@ -76,7 +76,8 @@ public final class Main implements Runnable {
         CommandLine line = new CommandLine(new Main()).setOut(out).setErr(err).setExpandAtFiles(false)
                 .setCaseInsensitiveEnumValuesAllowed(true).registerConverter(Path.class, Main::path);
         line.setParameterExceptionHandler((slip, typed) -> {
-            err.println("benchleaf: error: " + slip.getMessage());
+            // What a group of arguments lacks is told by the library with this word before it.
+            err.println("benchleaf: error: " + slip.getMessage().replaceFirst("^Error: ", ""));
             slip.getCommandLine().usage(err);
             return COMMAND_IS_WRONG;
         });

@@ -29,6 +29,7 @@ import org.benchleaf.derive.Deriver;
 import org.benchleaf.derive.WorkedCase;
 import org.benchleaf.derive.hazard.Hazards;
 import org.benchleaf.derive.hazard.StepCare;
+import org.benchleaf.json.JsonTree;
 import org.benchleaf.model.Library;
 import org.benchleaf.model.LibraryTexts;
 import org.benchleaf.model.Phrases;
@@ -215,6 +216,11 @@ class TranslatedPhrasesTest {
         Set<String> said = new TreeSet<>(LibraryTexts.of(library));
         library.formulary().table("glassware").rows().forEach(row -> said.add(row.get("vessel")));
         library.reference().needs().forEach(need -> said.add(need.name()));
+        try (Stream<Path> schemas = Files.list(Path.of("src/main/resources/schema"))) {
+            for (Path file : schemas.toList()) {
+                said.add(JsonTree.read(Files.readString(file)).at("title").text());
+            }
+        }
         try (Stream<Path> files = Stream.concat(Files.walk(Path.of("target/classes/org/benchleaf/derive")),
                 Files.walk(Path.of("target/classes/org/benchleaf/calculate")))) {
             files.filter(file -> file.toString().endsWith(".class")).forEach(file -> said.addAll(constants(file)));

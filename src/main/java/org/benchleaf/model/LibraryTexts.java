@@ -217,7 +217,8 @@ public final class LibraryTexts {
     }
 
     private ComparedMaterial compared(ComparedMaterial from) {
-        return new ComparedMaterial(text(from.name()), from.kind(), from.substances(), from.named(), from.alone(), from.cells(),
+        return new ComparedMaterial(text(from.name()), from.kind(), from.substances(), from.named(), from.alone(),
+                map(from.cells(), one -> new ComparedMaterial.Cell(text(one.says()), one.source(), one.with())),
                 each(from.arguments(), one -> new ComparedMaterial.Argument(one.where(), one.favours(), text(one.says()), one.source(),
                         one.rule())));
     }

@@ -1,7 +1,6 @@
 package org.benchleaf.compose.chart;
 
 import org.benchleaf.compose.part.GlossaryTerms;
-import org.benchleaf.model.Term;
 import org.benchleaf.model.TermDrawing;
 import org.benchleaf.page.Chart;
 import org.benchleaf.words.Words;
@@ -26,10 +25,15 @@ public final class TermDrawings {
         this.words = words;
     }
 
-    /** One drawing, with the words of its content for those who do not see it. */
-    public Chart.Drawing make(Term term, TermDrawing drawing) {
+    /**
+     * One drawing, with the words of its content for those who do not see it.
+     *
+     * @param id of the term
+     * @param term in the language of the page
+     */
+    public Chart.Drawing make(String id, String term, TermDrawing drawing) {
         String view = draw(drawing);
-        return pen.drawing(GlossaryTerms.anchor(term.id()) + "-drawing", words.say("drawing.term-title", "term", term.term()),
+        return pen.drawing(GlossaryTerms.anchor(id) + "-drawing", words.say("drawing.term-title", "term", term),
                 words.say(key(drawing)), words.say("drawing.view-" + view));
     }
 

@@ -42,6 +42,7 @@ public final class ForeignWords {
             .collect(Collectors.joining("|")) + ")(?![\\p{L}])");
     private static final Pattern WORD = Pattern.compile("\\p{L}{2}");
     private static final Pattern ANY_WORD = Pattern.compile("(?<![\\p{L}\\p{M}\\p{N}])\\p{L}[\\p{L}\\p{M}'’-]*+(?!\\p{N})");
+    private static final Pattern ENTRY = Pattern.compile("^\\d++\\. ");
     private static final Pattern BLANKS = Pattern.compile("\\s++");
 
     private final String language;
@@ -61,7 +62,7 @@ public final class ForeignWords {
         Words words = Words.in(language);
         Stream<String> ofInterface = words.language().equals(Locale.forLanguageTag(language).getLanguage()) ? words.all().stream()
                 : Stream.empty();
-        this.own = Stream.concat(ofInterface, phrases.words().values().stream()).map(ForeignWords::plain).collect(Collectors.toSet());
+        this.own = Stream.concat(ofInterface, phrases.words().values().stream()).map(ForeignWords::bare).collect(Collectors.toSet());
     }
 
     /** The page with the marks, set as its language is; numbers with their units are set apart where it runs from right to left. */
@@ -93,7 +94,7 @@ public final class ForeignWords {
     }
 
     private boolean isOriginal(String text, Set<String> texts) {
-        return texts.contains(text) && !own.contains(text) && holdsWords(text);
+        return texts.contains(text) && !own.contains(bare(text)) && holdsWords(text);
     }
 
     private static boolean holdsWords(String text) {
@@ -124,7 +125,7 @@ public final class ForeignWords {
             while (last + 1 < words.size() && pairs.contains(pair(whole, words.get(last), words.get(last + 1)))) {
                 last++;
             }
-            if (last > at && !own.contains(plain(whole)) && holdsWords(whole.substring(words.get(at).start(), words.get(last).end()))) {
+            if (last > at && !own.contains(bare(whole)) && holdsWords(whole.substring(words.get(at).start(), words.get(last).end()))) {
                 runs.add(new int[] {words.get(at).start(), words.get(last).end()});
                 at = last;
             }
@@ -182,6 +183,11 @@ public final class ForeignWords {
             }
         }, (Node) body);
         return texts;
+    }
+
+    /** As it stands in the tables: without the number of an entry of a list, in small letters. */
+    private static String bare(String text) {
+        return ENTRY.matcher(plain(text)).replaceFirst("").toLowerCase(Locale.ROOT);
     }
 
     private static String plain(String text) {

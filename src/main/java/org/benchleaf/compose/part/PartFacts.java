@@ -89,7 +89,7 @@ public final class PartFacts implements Part.Kinds<List<Fact>> {
         facts.needed("strip", part.strip());
         facts.needed("lap", part.lap());
         part.piece().ifPresent(piece -> facts.amount("piece", Optional.of(piece)));
-        part.grain().ifPresent(grain -> facts.text("grain", grain));
+        part.grain().ifPresent(grain -> facts.text("grain", sheet.words().term("fibres-run", grain)));
         return facts.list;
     }
 

@@ -59,6 +59,7 @@ public final class GlossaryPage implements SitePageMaker {
                 term.more().map(phrases::of).map(RichText::of),
                 term.see().stream().filter(byId::containsKey).map(id -> Link.to(phrases.of(byId.get(id).term()),
                         "#" + GlossaryTerms.anchor(id))).toList(),
-                term.source().flatMap(sheet::cite), term.drawing().map(drawing -> new TermDrawings(sheet.words()).make(term, drawing)));
+                term.source().flatMap(sheet::cite), term.drawing().map(drawing ->
+                        new TermDrawings(sheet.words()).make(term.id(), phrases.of(term.term()), drawing)));
     }
 }

@@ -93,7 +93,8 @@ public final class WritingPage implements SitePageMaker {
     static LinkGroups.Group group(Sheet sheet) {
         return new LinkGroups.Group("writing", sheet.words().say("way.writing"), FormatSchema.NAMES.stream()
                 .map(FormatSchema::named).map(schema -> new LinkGroups.Entry(
-                        sheet.link(sheet.words().say("writing.link", "file", schema.title()), pathOf(schema)), "")).toList());
+                        sheet.link(sheet.words().say("writing.link", "file",
+                                sheet.library().phrases().of(schema.title())), pathOf(schema)), "")).toList());
     }
 
     private static String pathOf(FormatSchema schema) {

@@ -23,6 +23,8 @@ import org.benchleaf.quantity.Quantity;
 /** The figures of one case as they are worked out, each with what it was worked out from. */
 public final class Ledger {
 
+    private static final String RANGE = "{low} to {high}";
+
     private final Map<String, Figure> figures = new LinkedHashMap<>();
     private final Calculations calculations;
     private final Map<String, Method> methods;
@@ -135,9 +137,9 @@ public final class Ledger {
     }
 
     private Figure.Given told(Figure.Given given) {
-        boolean plain = given.values().size() == 1 && given.text().equals(Reading.of(given.values().get(0)));
-        return new Figure.Given(given.key(), phrases.of(given.label()), given.values(),
-                plain ? Reading.of(given.values().get(0), phrases) : given.text(), given.from());
+        // The text of quantities is made of numbers, units and the word between the ends of a range.
+        String text = given.values().isEmpty() ? given.text() : given.text().replace(" to ", phrases.say(RANGE, "low", "", "high", ""));
+        return new Figure.Given(given.key(), phrases.of(given.label()), given.values(), text, given.from());
     }
 
     public static Figure.Given given(String key, String label, Quantity value, Origin from) {

@@ -3,7 +3,6 @@ package org.benchleaf.derive.figure;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
-import org.benchleaf.model.Phrases;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
 
@@ -17,15 +16,10 @@ public final class Reading {
 
     /** A quantity with four digits at most, its range or tolerance and its unit. */
     public static String of(Quantity quantity) {
-        return of(quantity, Phrases.ENGLISH);
-    }
-
-    /** The same in another language. */
-    static String of(Quantity quantity, Phrases phrases) {
         String unit = quantity.unit().symbol();
         String number = switch (quantity.spread()) {
             case NONE, RESOLUTION -> number(quantity.value());
-            case RANGE -> phrases.say("{low} to {high}", "low", number(quantity.low()), "high", number(quantity.high()));
+            case RANGE -> number(quantity.low()) + " to " + number(quantity.high());
             case TOLERANCE -> number(quantity.value()) + " ± " + number(quantity.halfWidth());
         };
         if (quantity.unit() == Unit.PH) {

@@ -9,7 +9,6 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.benchleaf.DemoSite;
-import org.benchleaf.message.Place;
 import org.benchleaf.model.Term;
 import org.benchleaf.model.TermDrawing;
 import org.benchleaf.page.Chart;
@@ -57,7 +56,7 @@ class TermDrawingsTest {
     void the_demo_draws_each_of_them_once_at_a_term() {
         List<Term> drawn = DemoSite.made().library().glossary().stream().filter(term -> term.drawing().isPresent()).toList();
         assertThat(drawn.stream().map(term -> term.drawing().get())).containsExactlyInAnyOrder(TermDrawing.values());
-        Set<String> ids = drawn.stream().map(term -> new TermDrawings(Words.in("en")).make(term, term.drawing().get()).id())
+        Set<String> ids = drawn.stream().map(term -> new TermDrawings(Words.in("en")).make(term.id(), term.term(), term.drawing().get()).id())
                 .collect(Collectors.toSet());
         assertThat(ids).hasSameSizeAs(drawn);
     }
@@ -70,8 +69,7 @@ class TermDrawingsTest {
     }
 
     private static Chart.Drawing made(Words words, TermDrawing drawing) {
-        return new TermDrawings(words).make(new Term("word", "word", List.of(), "What it means.", Optional.empty(), List.of(),
-                Optional.empty(), Optional.of(drawing), Place.file("glossary.yaml")), drawing);
+        return new TermDrawings(words).make("word", "word", drawing);
     }
 
     private static List<String> texts(Chart.Drawing drawing) {
