@@ -139,6 +139,13 @@ class CalculateTest {
     }
 
     @Test
+    void what_a_group_of_arguments_lacks_is_told_with_one_word_for_an_error() {
+        Ran ran = Ran.of("translation");
+        assertThat(ran.code()).isEqualTo(2);
+        assertThat(ran.err()).startsWith("benchleaf: error: Missing required argument").doesNotContain("Error:");
+    }
+
+    @Test
     void a_yes_or_no_is_a_word_to_people_and_a_number_to_programs() {
         // ISO 9706: 20 g/kg, 0.4 mol/kg of acid; 0.400 mmol in 0.999 g reach it, 0.399 mmol do not.
         assertThat(reserve("21.00 mL", "text").out()).containsPattern("meets-threshold +yes ");

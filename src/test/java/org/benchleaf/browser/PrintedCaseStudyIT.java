@@ -11,7 +11,7 @@ import org.junit.jupiter.api.parallel.ExecutionMode;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** A case study on paper: four pages of A4 with its pictures, which say what was left off. */
+/** A case study on paper, in every language in which it is told: four pages of A4 with its pictures, which say what was left off. */
 @Execution(ExecutionMode.CONCURRENT)
 class PrintedCaseStudyIT {
 
@@ -22,7 +22,8 @@ class PrintedCaseStudyIT {
     private static final Pattern PICTURE = Pattern.compile("/Subtype\\s*/Image\\b");
 
     @ParameterizedTest
-    @ValueSource(strings = {"cases/ferry-letter", "cases/flood-poster", "cases/lock-plan", "cases/parish-map", "cases/tide-table"})
+    @ValueSource(strings = {"cases/ferry-letter", "cases/flood-poster", "cases/lock-plan", "cases/parish-map", "cases/tide-table",
+        "fr/cases/ferry-letter", "fr/cases/tide-table", "cy/cases/tide-table", "ar/cases/tide-table"})
     void it_takes_four_pages_with_its_pictures(String folder) {
         Windows.lend(window -> {
             window.open(folder + "/index.html");

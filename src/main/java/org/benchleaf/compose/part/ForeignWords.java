@@ -34,6 +34,9 @@ public final class ForeignWords {
     private static final Evaluator APART = QueryParser.parse("script, style, code, pre, math, [lang]:not(html)");
     /** Turned themselves, these would begin at the other edge, away from the rest of their row or list. */
     private static final Set<String> IN_A_ROW = Set.of("td", "th", "dt", "dd", "li", "caption");
+    private static final Evaluator ELSEWHERE = QueryParser.parse("[lang]:not(html)");
+    /** Attributes that are read out. */
+    private static final List<String> HEARD = List.of("aria-label", "alt", "title", "placeholder");
     private static final Set<String> WHOLE_ONLY = Set.of("title", "desc", "text", "tspan", "option", "button", "textarea");
     /** A code such as H319, CC-BY-4.0 or CIEDE2000 is of no language. */
     private static final Pattern CODE = Pattern.compile("(?<![\\p{L}\\p{N}])[\\p{Lu}\\p{N}][\\p{Lu}\\p{N}.-]*+(?![\\p{L}\\p{N}])");
@@ -87,6 +90,9 @@ public final class ForeignWords {
                 .forEach(each -> each.attr("dir", Frames.direction(each.attr("lang"))));
         TypeSetting setting = TypeSetting.in(Words.in(language));
         texts(page.body()).forEach(setting::set);
+        page.select("math mn").forEach(number -> number.text(setting.set(number.text())));
+        HEARD.forEach(name -> page.body().select("[" + name + "]").stream().filter(each -> each.closest(ELSEWHERE) == null)
+                .forEach(each -> each.attr(name, setting.set(each.attr(name)))));
         if (Frames.direction(language).equals("rtl")) {
             texts(page.body()).forEach(QuantityRuns::isolate);
         }

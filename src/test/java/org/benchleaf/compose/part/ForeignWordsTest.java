@@ -2,6 +2,7 @@ package org.benchleaf.compose.part;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Map;
 import org.benchleaf.model.Phrases;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
@@ -68,6 +69,25 @@ class ForeignWordsTest {
         Document page = marked("ar", "<p>" + text + "</p>", "<p>Another text.</p>");
         assertThat(page.select("bdi[dir=ltr]").eachText()).containsExactly(quantity);
         assertThat(page.text()).isEqualTo(text);
+    }
+
+    /** The space before a colon and the comma in a number: see the source of {@link org.benchleaf.words.TypeSetting}. */
+    @Test
+    void what_is_read_out_and_the_numbers_of_a_formula_are_set_as_the_language_writes_them() {
+        Document page = marked("fr", "<div aria-label=\"Formule: 2.5 mL\"><math><mn>0.3</mn><mi>E</mi></math></div>", "<p>Five.</p>");
+        assertThat(page.select("div").attr("aria-label")).isEqualTo("Formule\u202f: 2,5 mL");
+        assertThat(page.select("mn").text()).isEqualTo("0,3");
+        Document original = marked("fr", "<p lang=\"en\" title=\"pH: 2.5\">It is 2.5.</p>", "<p>Five.</p>");
+        assertThat(original.select("p").attr("title")).isEqualTo("pH: 2.5");
+    }
+
+    @Test
+    void a_word_that_both_languages_have_is_not_marked_in_a_numbered_list() {
+        Phrases phrases = new Phrases("fr", Map.of("scalpel", "scalpel"), Map.of());
+        String page = "<html lang=\"%s\"><body><li>12. Scalpel</li></body></html>";
+        assertThat(Jsoup.parse(new ForeignWords("fr", "en", phrases).marked(page.formatted("fr"), page.formatted("en")))
+                .select("[lang=en]")).isEmpty();
+        assertThat(marked("fr", "<li>12. Scalpel</li>", "<li>12. Scalpel</li>").select("[lang=en]").text()).isEqualTo("12. Scalpel");
     }
 
     @Test
