@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
@@ -43,7 +44,8 @@ class UntranslatedWordsTest {
     private static final Path STAYS = Path.of("src/test/resources/untranslated/stays.txt");
     private static final Pattern WORD = Pattern.compile("\\p{L}[\\p{L}\\p{M}]{2,}+");
     /** An address, the name of a file, the id of a rule or of a figure. */
-    private static final Pattern NAME = Pattern.compile("Version [0-9a-f]{8}|https?://\\S+|\\S+@\\S+|[a-z0-9-]+\\.[a-z-]+|[a-z]+(?:-[a-z]+)+");
+    private static final Pattern NAME = Pattern.compile(
+            "Version [0-9a-f]{8}|https?://\\S+|\\S+@\\S+|[a-z0-9-]+\\.[a-z-]+|[a-z]+(?:-[a-z]+)+");
     private static final Pattern ENDS = Pattern.compile("^\\s*(?:\\d+\\. )?|[\\s.,;:]+$");
     private static final Pattern PIECES = Pattern.compile("[,;:()]");
     private static final Pattern BLANKS = Pattern.compile("[\\s\u00a0\u202f]++");
@@ -77,7 +79,8 @@ class UntranslatedWordsTest {
         english.removeAll(listed());
         Map<String, String> left = new TreeMap<>();
         // Where a case is told in part, a link cuts its untranslated sentences into pieces of one word, which nothing can tell.
-        pages(language).stream().filter(page -> !page.path().contains("/ferry-letter/")).forEach(page -> spoken(Jsoup.parse(page.text())).forEach(text -> words(bare(text)).stream()
+        pages(language).stream().filter(page -> !page.path().contains("/ferry-letter/"))
+                .forEach(page -> spoken(Jsoup.parse(page.text())).forEach(text -> words(bare(text)).stream()
                 .filter(word -> english.contains(word) && !own.contains(word))
                 .forEach(word -> left.putIfAbsent(word, page.path() + ": " + text))));
         return left;
@@ -101,7 +104,7 @@ class UntranslatedWordsTest {
 
     /** What is read or heard on a page and not marked as of another language. */
     private static List<String> spoken(Document page) {
-        List<String> texts = new java.util.ArrayList<>();
+        List<String> texts = new ArrayList<>();
         NodeTraversor.traverse((node, depth) -> {
             if (node instanceof TextNode text && isOfThePage(text.parent())) {
                 texts.add(plain(text.getWholeText()));
@@ -124,7 +127,8 @@ class UntranslatedWordsTest {
 
     /** Every word that the language has: of the program, of the studio and of the cases that are told in it. */
     private static Set<String> own(String language, Phrases phrases) {
-        return Stream.concat(ownTexts(language, phrases), cases(language)).flatMap(text -> words(text).stream()).collect(Collectors.toCollection(TreeSet::new));
+        return Stream.concat(ownTexts(language, phrases), cases(language)).flatMap(text -> words(text).stream())
+                .collect(Collectors.toCollection(TreeSet::new));
     }
 
     private static Stream<String> ownTexts(String language, Phrases phrases) {
@@ -159,7 +163,8 @@ class UntranslatedWordsTest {
         Set<String> own = ownTexts(language, PhrasesReader.in(language)).map(text -> plain(text).toLowerCase(Locale.ROOT))
                 .collect(Collectors.toSet());
         List<String> taken = Stream.of(LIBRARY.reference().statements().values().stream().map(one -> one.text()),
-                LIBRARY.reference().hazardClasses().keySet().stream().flatMap(name -> Stream.of(name, name.replaceFirst("\\.? ?\\d.*", ""))),
+                LIBRARY.reference().hazardClasses().keySet().stream()
+                        .flatMap(name -> Stream.of(name, name.replaceFirst("\\.? ?\\d.*", ""))),
                 Stream.of(LIBRARY.studio().name())).flatMap(each -> each).map(UntranslatedWordsTest::plain)
                 .sorted(Comparator.comparingInt(String::length).reversed()).toList();
         Set<String> listed = listed();

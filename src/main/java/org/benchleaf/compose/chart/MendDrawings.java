@@ -106,6 +106,7 @@ final class MendDrawings {
         Optional<String> piece = mend.piece().map(longest -> words.say("drawing.mend-text-piece", "piece", step.written(longest)));
         return words.say("drawing.mend-text", "tissue", step.named(mend.tissue()), "strip", step.written(strip),
                 "lap", step.written(lap)) + piece.map(told -> " " + told).orElse("")
-                + mend.grain().map(grain -> " " + words.say("drawing.mend-text-grain", "grain", words.term("fibres-run", grain))).orElse("");
+                + mend.grain().map(grain -> " "
+                        + words.say("drawing.mend-text-grain", "grain", words.term("fibres-run", grain))).orElse("");
     }
 }

@@ -102,6 +102,7 @@ final class AcuteToxicity {
     private String words(Map<MixturePart, Double> estimates, String unit) {
         Reference reference = verdict.reference();
         return reference.joined(estimates.entrySet().stream().map(one -> reference.sentence("acute-part", "substance",
-                one.getKey().name(), "share", one.getKey().told(reference), "estimate", Reading.number(one.getValue()) + " " + unit)).toList());
+                one.getKey().name(), "share", one.getKey().told(reference), "estimate",
+                Reading.number(one.getValue()) + " " + unit)).toList());
     }
 }

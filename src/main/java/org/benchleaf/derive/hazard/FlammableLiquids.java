@@ -51,7 +51,8 @@ final class FlammableLiquids {
         });
         if (burning.isEmpty()) {
             diluted.forEach(part -> verdict.refuse("Flam. Liq. 3", source(part), "flammable-below", "substance", part.name(),
-                    "share", part.told(verdict.reference()), "limit", Reading.of(stated(part).flatMap(Substance.HazardClass::from).orElseThrow())));
+                    "share", part.told(verdict.reference()), "limit",
+                    Reading.of(stated(part).flatMap(Substance.HazardClass::from).orElseThrow())));
             parts.stream().filter(part -> flash(part).isPresent() && !diluted.contains(part)).forEach(part -> verdict.refuse("Flam. Liq. 3",
                     source(part), "flash-above", "substance", part.name(), "flash", Reading.of(flash(part).get())));
         }

@@ -56,7 +56,8 @@ class TermDrawingsTest {
     void the_demo_draws_each_of_them_once_at_a_term() {
         List<Term> drawn = DemoSite.made().library().glossary().stream().filter(term -> term.drawing().isPresent()).toList();
         assertThat(drawn.stream().map(term -> term.drawing().get())).containsExactlyInAnyOrder(TermDrawing.values());
-        Set<String> ids = drawn.stream().map(term -> new TermDrawings(Words.in("en")).make(term.id(), term.term(), term.drawing().get()).id())
+        Set<String> ids = drawn.stream().map(term -> new TermDrawings(Words.in("en")).make(term.id(), term.term(),
+                term.drawing().get()).id())
                 .collect(Collectors.toSet());
         assertThat(ids).hasSameSizeAs(drawn);
     }
