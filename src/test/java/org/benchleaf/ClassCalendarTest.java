@@ -83,10 +83,10 @@ class ClassCalendarTest {
         }
     }
 
-    /** Each of six stations is released twice: before misting and before lowering. */
+    /** One briefing; each of six stations is released twice, before misting and before lowering, and misted with the supervisor beside. */
     @Test
-    void the_supervisor_finds_every_release() throws IOException {
-        assertThat(events(site.resolve("cases/tide-table/class-spring-course-supervisor.ics"))).hasSize(12)
+    void the_supervisor_finds_every_release_and_whom_to_stand_beside() throws IOException {
+        assertThat(events(site.resolve("cases/tide-table/class-spring-course-supervisor.ics"))).hasSize(1 + 6 * 3)
                 .allSatisfy(event -> assertThat(event.get("SEQUENCE")).isEqualTo("3"));
     }
 

@@ -75,7 +75,7 @@ final class PlanText {
         for (ScheduleReading.Turn turn : reading.turns()) {
             if (turn.station() != station) {
                 station = turn.station();
-                text.append("\nstation ").append(station).append("\n");
+                text.append("\nstation ").append(station).append("\n").append(briefing(station));
             }
             text.append(line(turn));
         }
@@ -89,6 +89,11 @@ final class PlanText {
         String takes = "This plan takes " + time(reading.minutes()) + " and ends at " + clock(reading.minutes());
         return reading.minutes() == reading.floor() ? takes + ". No plan can be shorter."
                 : takes + "; none can be shorter than " + time(reading.floor()) + ".";
+    }
+
+    private String briefing(int station) {
+        ScheduleReading.Briefing briefing = reading.briefing(station);
+        return "  " + clock(briefing.from()) + " to " + clock(briefing.to()) + "  briefing\n";
     }
 
     private String line(ScheduleReading.Turn turn) {

@@ -122,7 +122,9 @@ public final class Deriver {
      * @throws IllegalArgumentException if the case has no step of a name with which the class begins or ends
      */
     public ClassScheduler scheduler(CourseClass course, TreatmentCase source) {
-        return new ClassScheduler(groundwork.hours(), groundwork.library(), course, source);
+        Groundwork work = groundwork.make(source, source.steps(), Scale.sheets(1), new Messages());
+        return new ClassScheduler(groundwork.hours(), groundwork.library(), course, source,
+                new HazardAssessor(work.bench()).assess(List.of()).care());
     }
 
     private static List<WorkedResult> results(Bench bench) {

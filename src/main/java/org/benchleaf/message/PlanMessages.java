@@ -49,7 +49,12 @@ public enum PlanMessages implements CatalogueEntry {
     ENDS_BEFORE_IT_BEGINS("PLAN-012", Severity.ERROR,
             "'ends by' is not after 'starts', or the last step comes before the first.",
             "The class would have no time or no work.",
-            "Correct one of the two.");
+            "Correct one of the two."),
+    TOO_MANY_TO_STAND_BESIDE("PLAN-013", Severity.ERROR,
+            "{supervisors} cannot stand beside {stations} stations that begin '{part}' together.",
+            "A trainee does this only with the supervisor beside them, for {minutes} each.",
+            "Write 'rhythm: shortest', so that they begin it one after another (all of them in {all} at least), or ask for as many "
+                    + "supervisors as begin together ({more} more).");
 
     private final Entry entry;
 

@@ -13,7 +13,13 @@ public enum ClassWork {
     DRAINING("draining"),
     LAYING_IN("laying in"),
     BLOTTER_CHANGE("blotter change"),
-    TAKING_OUT("taking out");
+    TAKING_OUT("taking out"),
+    MOVING_A_WET_SHEET("moving a wet sheet"),
+    RINSING_THE_METER("rinsing the meter"),
+    LOOK("look"),
+    BRIEFING("briefing"),
+    LAYING_OUT("laying out"),
+    CLEARING_AWAY("clearing away");
 
     private final String word;
 

@@ -195,11 +195,12 @@ public record Reference(Map<String, Substance> substances, Map<String, Statement
      * @param words what can happen
      * @param doFirst what to do about it
      * @param wear codes of protective equipment
+     * @param turn of which there is one in a class, so that its stations take turns; empty where several may do it at once
      * @param when when it is due
      * @param source where it was read
      */
     public record Caution(String key, String level, Optional<String> name, String words, String doFirst,
-            List<String> wear, When when, String source) {
+            List<String> wear, Optional<String> turn, When when, String source) {
         public Caution {
             wear = List.copyOf(wear);
         }

@@ -95,7 +95,7 @@ public final class Planner {
         Classroom classroom = timetable.classroom();
         List<Gain> gains = new ArrayList<>();
         for (int thing = 0; thing < classroom.things().size(); thing++) {
-            if (classroom.things().get(thing).kind() != SharedThing.Kind.TRAINEE && runsOut(timetable, thing)) {
+            if (classroom.things().get(thing).kind().canBeLent() && runsOut(timetable, thing)) {
                 Classroom more = classroom.withOneMore(thing);
                 Arrangement arrangement = of(more, timetable.copyOfStarts());
                 new Search(arrangement, thing).shorten(MOVES, Floor.of(more).minutes());

@@ -9,8 +9,20 @@ package org.benchleaf.plan;
  */
 public record SharedThing(String name, int count, Kind kind) {
 
-    /** Things stay when the studio closes; people do not. One more can be lent of things and staff, not of trainees. */
-    public enum Kind { THING, STAFF, TRAINEE }
+    /** Things and turns stay when the studio closes; people do not. One more can be lent of things and staff alone. */
+    public enum Kind {
+        THING, STAFF, TRAINEE, TURN;
+
+        /** Whether it is somebody. */
+        public boolean isPerson() {
+            return this == STAFF || this == TRAINEE;
+        }
+
+        /** Whether another one would be a help that can be asked for. */
+        public boolean canBeLent() {
+            return this == THING || this == STAFF;
+        }
+    }
 
     public SharedThing {
         if (count < 1) {

@@ -240,7 +240,7 @@ public final class ReferenceReader {
                             Optional.empty());
                 });
         return new Reference.Caution(row.key(), row.oneOf("level", Set.of("danger", "care")),
-                row.optionalText("name"), row.text("words"), row.text("do"), row.textsOf("wear", equipment), when,
+                row.optionalText("name"), row.text("words"), row.text("do"), row.textsOf("wear", equipment), row.optionalText("turn"), when,
                 row.text("source"));
     }
 

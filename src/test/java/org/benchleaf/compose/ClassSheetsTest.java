@@ -119,6 +119,17 @@ class ClassSheetsTest {
                 .anyMatch(name -> name.startsWith("Board, stiff and flat") && name.endsWith("at least 600 mm × 480 mm"));
     }
 
+    /** From the class's file and the case: the briefing before all work, looks after 1, 5 and 15 min, the supervisor at the mist. */
+    void a_station_sheet_has_the_briefing_the_looks_and_who_stands_beside() {
+        List<List<String>> rows = rows("-stations.html", "station-1-times");
+        assertThat(rows.get(0)).startsWith("09:00", "09:10").element(2).asString().contains("Read the briefing");
+        assertThat(rows.stream().map(row -> row.get(2)).filter(work -> work.contains("Look for"))).containsExactly(
+                "Washing: look after min 1. Look for: colour at 1 min.", "Washing: look after min 5. Look for: colour at 5 min.",
+                "Washing: look after min 15. Look for: colour at 15 min.");
+        assertThat(rows).anySatisfy(row -> assertThat(row.get(2)).contains("Mist the sheet", "The supervisor stays beside you"));
+        assertThat(rows.stream().filter(row -> row.get(2).equals("Washing: bath 1"))).hasSize(1);
+    }
+
     private static List<List<String>> rows(String page, String table) {
         List<List<String>> rows = page(page).filter(Table.class::isInstance).map(Table.class::cast).filter(one -> one.id().equals(table))
                 .flatMap(one -> one.rows().stream())

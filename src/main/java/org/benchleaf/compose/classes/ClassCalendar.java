@@ -7,7 +7,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.function.Predicate;
+import java.util.stream.IntStream;
 import org.benchleaf.compose.part.Sheet;
 import org.benchleaf.derive.classes.ScheduleReading;
 import org.benchleaf.model.ClassPapers;
@@ -65,14 +67,28 @@ final class ClassCalendar {
         return calendar(events);
     }
 
-    /** Every release. */
+    /** The briefings, every release, and all work that the supervisor stands beside. */
     private String ofSupervisor() {
-        return calendar(events(ScheduleReading.Turn::isHold, true));
+        StringBuilder events = new StringBuilder();
+        if (desk.reading().turns().stream().anyMatch(ScheduleReading.Turn::isSupervised)) {
+            Map<LocalDateTime, Integer> briefings = new TreeMap<>();
+            IntStream.rangeClosed(1, desk.course().stations()).forEach(station ->
+                    briefings.putIfAbsent(desk.reading().briefing(station).from(), station));
+            briefings.values().forEach(station -> briefing(events, station));
+        }
+        return calendar(events.append(events(ScheduleReading.Turn::isSupervised, true)));
     }
 
-    /** What one station does with its hands. */
+    /** The briefing, and what one station does with its hands. */
     private String ofStation(int station) {
-        return calendar(events(turn -> turn.station() == station && turn.isHandsOn(), false));
+        StringBuilder events = new StringBuilder();
+        briefing(events, station);
+        return calendar(events.append(events(turn -> turn.station() == station && turn.isHandsOn(), false)));
+    }
+
+    private void briefing(StringBuilder events, int station) {
+        ScheduleReading.Briefing briefing = desk.reading().briefing(station);
+        event(events, "station-" + station + "-briefing", briefing.from(), briefing.to(), sheet.words().say("class.briefing"));
     }
 
     /** Whose calendar it is, in words. */

@@ -1,5 +1,6 @@
 package org.benchleaf.compose.classes;
 
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -31,15 +32,26 @@ final class ClassFiles {
 
     private static DataTable plan(ClassDesk desk) {
         String file = desk.path("-plan.csv");
-        List<List<DataTable.Cell>> rows = desk.reading().turns().stream().map(turn -> List.of(
-                DataTable.Cell.number(String.valueOf(turn.station())), DataTable.Cell.words(turn.step()),
-                DataTable.Cell.words(turn.work()), DataTable.Cell.words(turn.from().toString()),
-                DataTable.Cell.words(turn.to().toString()), DataTable.Cell.words(String.join("; ", turn.takes())))).toList();
+        List<List<DataTable.Cell>> rows = new ArrayList<>();
+        int station = 0;
+        for (ScheduleReading.Turn turn : desk.reading().turns()) {
+            if (turn.station() != station) {
+                station = turn.station();
+                ScheduleReading.Briefing briefing = desk.reading().briefing(station);
+                rows.add(row(station, "", "briefing", briefing.from(), briefing.to(), List.of("trainee of station " + station, "supervisor")));
+            }
+            rows.add(row(station, turn.step(), turn.work(), turn.from(), turn.to(), turn.takes()));
+        }
         return new DataTable(file.substring(file.lastIndexOf('/') + 1, file.lastIndexOf('.')), desk.course().title(),
                 List.of(DataTable.Column.numbers("station", "station"), DataTable.Column.words("step of the case", "step"),
                         DataTable.Column.words("what is done", "work"), DataTable.Column.words("begins, by the clock of the room", "from"),
                         DataTable.Column.words("ends, by the clock of the room", "to"),
                         DataTable.Column.words("who and what it takes", "takes")), rows);
+    }
+
+    private static List<DataTable.Cell> row(int station, String step, String work, LocalDateTime from, LocalDateTime to, List<String> takes) {
+        return List.of(DataTable.Cell.number(String.valueOf(station)), DataTable.Cell.words(step), DataTable.Cell.words(work),
+                DataTable.Cell.words(from.toString()), DataTable.Cell.words(to.toString()), DataTable.Cell.words(String.join("; ", takes)));
     }
 
     private static String json(ClassDesk desk) {

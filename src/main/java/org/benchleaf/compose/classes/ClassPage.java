@@ -171,17 +171,20 @@ public final class ClassPage implements ClassPageMaker {
                 : Optional.of(new Section("outcomes", words.say("class.outcomes"), Optional.empty(), blocks));
     }
 
-    /** Who is released when, in the order of time, with room to sign. */
+    /** Who is released when and whom the supervisor stands beside, in the order of time, with room to sign. */
     private static Section holds(Sheet sheet, ClassDesk desk) {
         Words words = sheet.words();
-        List<List<RichText>> rows = desk.reading().turns().stream().filter(ScheduleReading.Turn::isHold)
+        List<List<RichText>> rows = desk.reading().turns().stream().filter(ScheduleReading.Turn::isSupervised)
                 .sorted(Comparator.comparing(ScheduleReading.Turn::from).thenComparing(ScheduleReading.Turn::station))
                 .map(turn -> List.of(RichText.of(desk.clock(sheet, turn.from())), RichText.of(String.valueOf(turn.station())),
                         RichText.of(desk.work(sheet, turn)),
-                        RichText.of(desk.desk().treatment().step(turn.step()).flatMap(Step::hold).flatMap(Step.Hold::look)
-                                .orElse(words.say("class.not-stated"))), RichText.of(words.say("class.line")))).toList();
-        return new Section("holds", words.say("class.holds"), Optional.of(words.say(rows.isEmpty() ? "class.no-holds"
-                : "class.holds-lead")), rows.isEmpty() ? List.of() : List.of(new Table("holds-table",
+                        RichText.of(turn.isHold() ? desk.desk().treatment().step(turn.step()).flatMap(Step::hold).flatMap(Step.Hold::look)
+                                .orElse(words.say("class.not-stated")) : words.say("class.stays-beside")),
+                        RichText.of(words.say("class.line")))).toList();
+        String last = desk.reading().turns().stream().filter(ScheduleReading.Turn::isHold).map(ScheduleReading.Turn::to)
+                .max(Comparator.naturalOrder()).map(time -> " " + words.say("class.last-release", "time", desk.clock(sheet, time))).orElse("");
+        return new Section("holds", words.say("class.holds"), Optional.of(words.say(last.isEmpty() ? "class.no-holds"
+                : "class.holds-lead") + last), rows.isEmpty() ? List.of() : List.of(new Table("holds-table",
                         words.say("class.holds-caption"), words.columns("class.time", "class.station", "class.released",
                                 "class.look", "class.sign"), rows, Optional.empty())));
     }

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.benchleaf.compose.part.Sheet;
 import org.benchleaf.derive.classes.ScheduleReading;
 import org.benchleaf.model.Studio;
@@ -27,6 +28,8 @@ final class StationChart {
     private static final int HOUR = 60;
     private static final int DAY = 24 * HOUR;
     private static final int START = 6;
+    /** Stands before every part of a station. */
+    private static final int BRIEFING = -1;
     /** Stations in one table, so that it is no wider than a sheet of paper. */
     private static final int STATIONS_IN_A_TABLE = 6;
 
@@ -71,7 +74,8 @@ final class StationChart {
 
     /** Minutes in words. */
     static String length(Sheet sheet, int minutes) {
-        return sheet.numbers().duration(Quantity.of(minutes, Unit.MINUTE)).text();
+        return minutes < DAY || minutes % HOUR == 0 ? sheet.numbers().duration(Quantity.of(minutes, Unit.MINUTE)).text()
+                : sheet.words().say("class.hours-minutes", "hours", minutes / HOUR, "minutes", minutes % HOUR);
     }
 
     private Chart chart() {
@@ -144,7 +148,11 @@ final class StationChart {
             columns.add(new Table.Column(words.say("class.station-n", "n", station), true));
         }
         Map<Integer, List<RichText>> rows = new LinkedHashMap<>();
-        turns.stream().filter(turn -> first <= turn.station() && turn.station() <= last).forEach(turn ->
+        List<RichText> briefing = new ArrayList<>(List.of(RichText.of(words.say("class.briefing"))));
+        IntStream.rangeClosed(first, last).forEach(station -> briefing.add(RichText.of(desk.clock(sheet,
+                desk.reading().briefing(station).from()))));
+        rows.put(BRIEFING, briefing);
+        desk.reading().whole().stream().filter(turn -> first <= turn.station() && turn.station() <= last).forEach(turn ->
                 rows.computeIfAbsent(turn.part(), any -> new ArrayList<>(List.of(RichText.of(
                         desk.work(sheet, turn))))).add(RichText.of(desk.clock(sheet, turn.from()))));
         return new Table("plan-table-" + first, words.say("class.plan-caption", "first", first, "last", last), columns,

@@ -17,6 +17,7 @@ import org.benchleaf.compose.part.Sheet;
 import org.benchleaf.derive.classes.ClassSupplies;
 import org.benchleaf.derive.classes.ScheduleReading;
 import org.benchleaf.derive.figure.Preparation;
+import org.benchleaf.derive.time.Looks;
 import org.benchleaf.model.Part;
 import org.benchleaf.model.Recipe;
 import org.benchleaf.model.Step;
@@ -79,11 +80,21 @@ public final class StationSheetsPage implements ClassPageMaker {
     private static Table times(Sheet sheet, ClassDesk desk, int station) {
         Words words = sheet.words();
         Set<String> told = new HashSet<>();
-        List<List<RichText>> rows = desk.reading().turns().stream().filter(turn -> turn.station() == station || turn.isHelpedBy(station))
+        List<List<RichText>> rows = new ArrayList<>(List.of(briefing(sheet, desk, station)));
+        rows.addAll(desk.reading().whole().stream().filter(turn -> turn.station() == station || turn.isHelpedBy(station))
                 .sorted(Comparator.comparing(ScheduleReading.Turn::from)).map(turn -> turn.station() == station
-                        ? row(sheet, desk, turn, told) : help(sheet, desk, turn)).toList();
+                        ? row(sheet, desk, turn, told) : help(sheet, desk, turn)).toList());
         return new Table("station-" + station + "-times", words.say("class.times-caption", "n", station),
                 words.columns("class.from", "class.until", "class.do", "class.with", "class.sign"), rows, Optional.empty());
+    }
+
+    /** What comes before all work. */
+    private static List<RichText> briefing(Sheet sheet, ClassDesk desk, int station) {
+        Words words = sheet.words();
+        ScheduleReading.Briefing briefing = desk.reading().briefing(station);
+        return List.of(RichText.of(desk.clock(sheet, briefing.from())), RichText.of(desk.clock(sheet, briefing.to())),
+                RichText.of(words.say("class.briefing-do")), RichText.of(desk.reading().thing("supervisor")),
+                RichText.of(words.say("class.line")));
     }
 
     /** Another station's work at which somebody of this one lends a hand. */
@@ -110,19 +121,24 @@ public final class StationSheetsPage implements ClassPageMaker {
     private static Optional<String> inTheTray(Sheet sheet, ClassDesk desk, ScheduleReading.Turn turn) {
         boolean made = desk.desk().treatment().step(turn.step()).flatMap(step -> step.part(Part.Bath.class))
                 .filter(bath -> desk.bathsMadeInTrays().stream().anyMatch(one -> one.solution().equals(bath.of()))).isPresent();
+        boolean apart = desk.reading().turns().stream().anyMatch(ScheduleReading.Turn::isLaidInAgain);
         return Optional.of(turn.isBathMade() ? "class.bath-made" : turn.isBathChanged() ? "class.bath-changed"
-                : turn.isBathRead() ? "class.bath-read" : "").filter(key -> made && !key.isEmpty()).map(key -> sheet.words().say(key));
+                : turn.isBathRead() ? "class.bath-read" : "").filter(key -> made && !key.isEmpty()).map(key -> sheet.words().say(key)
+                        + (turn.isBathRead() && !apart ? " " + sheet.words().say("class.lay-in-again") : ""));
     }
 
     private static List<RichText> row(Sheet sheet, ClassDesk desk, ScheduleReading.Turn turn, Set<String> told) {
         Words words = sheet.words();
         String work = desk.work(sheet, turn);
         Optional<Step> step = desk.desk().treatment().step(turn.step());
-        String whole = turn.isHold() ? step.flatMap(Step::hold).flatMap(Step.Hold::look)
+        String whole = turn.look().isPresent() ? words.say("class.look-for", "work", work, "what", words.list(step.map(one ->
+                        Looks.at(one, turn.look().getAsInt())).orElse(List.of())))
+                : turn.isClearedAway() ? work + ". " + words.say("class.cleared-away")
+                : turn.isHold() ? step.flatMap(Step::hold).flatMap(Step.Hold::look)
                 .map(look -> words.say("class.hold-look", "work", work, "look", look)).orElse(work)
                 : turn.isMainWork() && told.add(turn.step())
                         ? work + ". " + step.map(one -> instruction(sheet, one)).orElse("")
-                                + new HazardMaker(sheet, desk.desk()).cautions(turn.step())
+                                + (turn.isSupervised() ? " " + words.say("class.beside") : "") + new HazardMaker(sheet, desk.desk()).cautions(turn.step())
                         : inTheTray(sheet, desk, turn).map(how -> work + ". " + how).orElse(work);
         String with = turn.takes().stream().filter(one -> !one.endsWith("station " + turn.station()))
                 .map(desk.reading()::thing).collect(Collectors.collectingAndThen(Collectors.toList(), words::list));

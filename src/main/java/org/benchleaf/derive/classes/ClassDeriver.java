@@ -9,6 +9,7 @@ import org.benchleaf.derive.figure.Bench;
 import org.benchleaf.derive.figure.Preparation;
 import org.benchleaf.derive.figure.Scale;
 import org.benchleaf.derive.hazard.HazardAssessor;
+import org.benchleaf.derive.hazard.StepCare;
 import org.benchleaf.derive.preparation.Groundwork;
 import org.benchleaf.derive.time.Timeline;
 import org.benchleaf.derive.time.TimelineMaker;
@@ -39,7 +40,7 @@ public final class ClassDeriver {
      */
     public ClassPlan plan(CourseClass course, TreatmentCase source, HazardAssessor.Assessment assessment,
             Map<String, Figure> ofCase, Messages messages) {
-        ClassPlan plan = plan(course, source, assessment, ofCase, schedule(course, source, messages), messages);
+        ClassPlan plan = plan(course, source, assessment, ofCase, schedule(course, source, assessment.care(), messages), messages);
         ClassPlan stated = plan.stating(IssueMaker.of(plan, assessment.care()));
         IssueMaker.check(stated, messages);
         return stated;
@@ -94,11 +95,12 @@ public final class ClassDeriver {
                 preparations, ordered, supplies, schedule, IssuedPapers.NONE);
     }
 
-    private Optional<ClassSchedule> schedule(CourseClass course, TreatmentCase source, Messages messages) {
+    private Optional<ClassSchedule> schedule(CourseClass course, TreatmentCase source, Map<String, StepCare> care,
+            Messages messages) {
         if (!course.isPlanned()) {
             return Optional.empty();
         }
-        ClassScheduler scheduler = new ClassScheduler(groundwork.hours(), groundwork.library(), course, source);
+        ClassScheduler scheduler = new ClassScheduler(groundwork.hours(), groundwork.library(), course, source, care);
         Optional<ClassSchedule> schedule = scheduler.schedule();
         messages.addAll(scheduler.messages());
         return schedule;

@@ -12,11 +12,12 @@ import org.benchleaf.plan.Timetable;
  * When each station of a class does what; minutes count from the start of the class.
  *
  * @param course the class as written
+ * @param briefing minutes for which those who begin together read the briefing first
  * @param floor no plan can end before it
  * @param timetable every part of every station
  * @param delays where a station waits, and why
  */
-public record ClassSchedule(CourseClass course, Floor floor, Timetable timetable, List<Delay> delays) {
+public record ClassSchedule(CourseClass course, int briefing, Floor floor, Timetable timetable, List<Delay> delays) {
 
     public ClassSchedule {
         delays = List.copyOf(delays);

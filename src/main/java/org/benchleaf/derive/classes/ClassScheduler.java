@@ -10,12 +10,15 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.benchleaf.derive.hazard.StepCare;
 import org.benchleaf.derive.time.WorkHours;
 import org.benchleaf.message.Messages;
 import org.benchleaf.message.PlanMessages;
 import org.benchleaf.model.ClassDay;
+import org.benchleaf.model.ClassWork;
 import org.benchleaf.model.CourseClass;
 import org.benchleaf.model.Library;
+import org.benchleaf.model.Step;
 import org.benchleaf.model.TreatmentCase;
 import org.benchleaf.plan.Classroom;
 import org.benchleaf.plan.Delay;
@@ -35,16 +38,21 @@ public final class ClassScheduler {
     private final Messages messages = new Messages();
     private final StationCut cut;
     private final int calibrating;
+    private final int briefing;
 
     /**
      * A class and the hours in which it is planned.
      *
+     * @param care what each step of the case needs for the protection of the person, by its id
      * @throws IllegalArgumentException if the case has no step of a name with which the class begins or ends
      */
-    public ClassScheduler(WorkHours hours, Library library, CourseClass course, TreatmentCase source) {
+    public ClassScheduler(WorkHours hours, Library library, CourseClass course, TreatmentCase source, Map<String, StepCare> care) {
         this.course = course;
         this.hours = hours.without(course.stores().closed());
-        this.cut = new StationCut(source, course.steps(source), course.day(), this.hours, library);
+        List<Step> steps = course.steps(source);
+        this.cut = new StationCut(source, steps, course, this.hours, library,
+                PlanCare.of(course, steps, care, library.reference()));
+        this.briefing = cut.minutesOf(ClassWork.BRIEFING);
         this.calibrating = StationCut.minutes(library.formulary().constant("calibrating-a-meter").value());
     }
 
@@ -59,8 +67,8 @@ public final class ClassScheduler {
         if (messages.hasErrors()) {
             return Optional.empty();
         }
-        Classroom classroom = new ClassroomMaker(course, cut, hours, calibrating).classroom();
-        new PlanObstacles(course, messages).tell(classroom);
+        Classroom classroom = new ClassroomMaker(course, cut, hours, calibrating, briefing).classroom();
+        new PlanObstacles(course, cut, messages).tell(classroom);
         if (messages.hasErrors()) {
             return Optional.empty();
         }
@@ -92,6 +100,7 @@ public final class ClassScheduler {
         cut.takings().forEach(taking -> firstUse.putIfAbsent(taking.thing(), taking.step()));
         Set<String> counted = new LinkedHashSet<>(course.day().shared().keySet());
         counted.addAll(List.of(StationCut.HANDS, StationCut.SECOND_HANDS));
+        counted.addAll(cut.turns());
         course.day().supervisors().ifPresent(some -> counted.add(StationCut.SUPERVISOR));
         firstUse.forEach((thing, step) -> {
             if (!counted.contains(thing)) {
@@ -114,7 +123,7 @@ public final class ClassScheduler {
     private void tooShort(Classroom classroom, Floor floor) {
         course.day().endsBy().ifPresent(by -> {
             if (course.starts().plusMinutes(floor.minutes()).isAfter(by)) {
-                new PlanObstacles(course, messages).dayTooShort(classroom, floor, by);
+                new PlanObstacles(course, cut, messages).dayTooShort(classroom, floor, by);
             }
         });
     }
@@ -137,6 +146,6 @@ public final class ClassScheduler {
         course.day().endsBy().filter(end::isAfter).ifPresent(by -> messages.add(PlanMessages.ENDS_TOO_LATE.at(
                 course.place(), "by", MOMENT.format(by), "end", MOMENT.format(end),
                 "floor", MOMENT.format(course.starts().plusMinutes(floor.minutes())))));
-        return Optional.of(new ClassSchedule(course, floor, timetable, Delay.of(timetable)));
+        return Optional.of(new ClassSchedule(course, briefing, floor, timetable, Delay.of(timetable)));
     }
 }

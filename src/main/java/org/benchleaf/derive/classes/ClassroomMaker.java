@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.benchleaf.derive.time.WorkHours;
 import org.benchleaf.model.ClassDay;
 import org.benchleaf.model.CourseClass;
@@ -27,19 +28,25 @@ final class ClassroomMaker {
     private final StationCut cut;
     private final WorkHours hours;
     private final int calibrating;
+    private final int briefing;
     private final List<SharedThing> things = new ArrayList<>();
 
     /**
      * Makes ready to lay out a class.
      *
      * @param calibrating minutes for which nobody has the meter when a day begins, for it is calibrated then
+     * @param briefing minutes for which the briefing is read, before anybody begins
      */
-    ClassroomMaker(CourseClass course, StationCut cut, WorkHours hours, int calibrating) {
+    ClassroomMaker(CourseClass course, StationCut cut, WorkHours hours, int calibrating, int briefing) {
         this.course = course;
         this.cut = cut;
         this.hours = hours;
         this.calibrating = calibrating;
-        course.day().shared().forEach((name, count) -> things.add(new SharedThing(name, count, SharedThing.Kind.THING)));
+        this.briefing = briefing;
+        course.day().shared().forEach((name, count) -> things.add(new SharedThing(name, count,
+                cut.turns().contains(name) ? SharedThing.Kind.TURN : SharedThing.Kind.THING)));
+        cut.turns().stream().filter(turn -> !course.day().shared().containsKey(turn)).forEach(turn ->
+                things.add(new SharedThing(turn, 1, SharedThing.Kind.TURN)));
         course.day().supervisors().ifPresent(count ->
                 things.add(new SharedThing(StationCut.SUPERVISOR, count, SharedThing.Kind.STAFF)));
         for (int station = 1; station <= course.stations(); station++) {
@@ -66,7 +73,7 @@ final class ClassroomMaker {
                 // Both pairs of hands are the station's own.
                 claims.remove(claim(StationCut.HANDS, number, 1, taking));
                 claims.add(claim(StationCut.HANDS, number, 2, taking));
-            } else {
+            } else if (!second || !isBeside(helper(number), taking)) {
                 claims.add(claim(second ? helper(number) : taking.thing(), number, taking.amount(), taking));
             }
         }
@@ -80,6 +87,11 @@ final class ClassroomMaker {
                 : StationCut.SUPERVISOR;
     }
 
+    /** Who stands beside the work anyway lends a hand too. */
+    private boolean isBeside(String helper, StationCut.Taking taking) {
+        return cut.takings().stream().anyMatch(each -> each.thing().equals(helper) && each.first() == taking.first());
+    }
+
     private Claim claim(String name, int number, int amount, StationCut.Taking taking) {
         String full = name.equals(StationCut.HANDS) ? StationCut.HANDS + " of station " + (number + 1) : name;
         int thing = things.stream().map(SharedThing::name).toList().indexOf(full);
@@ -87,6 +99,11 @@ final class ClassroomMaker {
     }
 
     private int earliest(int number) {
+        return briefed(number) + briefing;
+    }
+
+    /** When those at a station read the briefing: with their group. */
+    private int briefed(int number) {
         return course.day().rhythm() == ClassDay.Rhythm.GROUPS ? course.day().groups()
                 .map(groups -> number / groups.of() * StationCut.minutes(groups.every())).orElse(0) : 0;
     }
@@ -96,6 +113,8 @@ final class ClassroomMaker {
         List<Closure> closures = new ArrayList<>();
         LocalDate day = course.starts().toLocalDate();
         LocalDateTime end = course.starts().plusMinutes(horizon);
+        IntStream.range(0, course.stations()).map(this::briefed).distinct().filter(from -> from > 0).forEach(from ->
+                closed(closures, course.starts().plusMinutes(from), course.starts().plusMinutes(from + briefing), StationCut.SUPERVISOR));
         for (LocalDate date = day; date.atStartOfDay().isBefore(end); date = date.plusDays(1)) {
             if (hours.isWorked(date)) {
                 closed(closures, date.atStartOfDay(), date.atTime(hours.opens()));
@@ -112,10 +131,16 @@ final class ClassroomMaker {
     }
 
     private void calibrated(List<Closure> closures, LocalDateTime opens) {
-        int last = minute(opens.plusMinutes(calibrating));
-        for (int thing = 0; thing < things.size() && last > 0; thing++) {
-            if (things.get(thing).name().equals(StationCut.METER)) {
-                closures.add(new Closure(thing, minute(opens), last));
+        LocalDateTime last = opens.plusMinutes(calibrating);
+        if (minute(last) > 0) {
+            closed(closures, opens, last, StationCut.METER);
+        }
+    }
+
+    private void closed(List<Closure> closures, LocalDateTime from, LocalDateTime to, String only) {
+        for (int thing = 0; thing < things.size(); thing++) {
+            if (things.get(thing).name().equals(only)) {
+                closures.add(new Closure(thing, minute(from), minute(to)));
             }
         }
     }
@@ -124,7 +149,7 @@ final class ClassroomMaker {
         int first = minute(from);
         int last = minute(to);
         for (int thing = 0; thing < things.size() && last > Math.max(0, first); thing++) {
-            if (things.get(thing).kind() != SharedThing.Kind.THING) {
+            if (things.get(thing).kind().isPerson()) {
                 closures.add(new Closure(thing, first, last));
             }
         }

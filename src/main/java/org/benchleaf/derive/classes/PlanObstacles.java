@@ -15,7 +15,6 @@ import org.benchleaf.plan.Classroom;
 import org.benchleaf.plan.Floor;
 import org.benchleaf.plan.Obstacle;
 import org.benchleaf.plan.Releases;
-import org.benchleaf.plan.SharedThing;
 import org.benchleaf.plan.Station;
 import org.benchleaf.plan.TimeLimit;
 
@@ -25,10 +24,12 @@ final class PlanObstacles {
     private static final int HOUR = 60;
 
     private final CourseClass course;
+    private final StationCut cut;
     private final Messages messages;
 
-    PlanObstacles(CourseClass course, Messages messages) {
+    PlanObstacles(CourseClass course, StationCut cut, Messages messages) {
         this.course = course;
+        this.cut = cut;
         this.messages = messages;
     }
 
@@ -39,8 +40,29 @@ final class PlanObstacles {
         Obstacle.of(classroom).forEach(obstacle -> told.add(message(obstacle)));
         told.forEach(messages::add);
         if (told.isEmpty()) {
-            classroom.stations().get(0).limits().forEach(limit -> releases(classroom, limit));
+            supervised();
+            // Sheets at which a supervisor stood one after another do not come to a release together.
+            classroom.stations().get(0).limits().stream().filter(limit -> cut.supervised().stream()
+                    .noneMatch(part -> limit.from() <= part && part < limit.to())).forEach(limit -> releases(classroom, limit));
         }
+    }
+
+    /** Stations that begin together cannot all have a supervisor beside them. */
+    private void supervised() {
+        int size = together();
+        course.day().supervisors().filter(count -> count < size).ifPresent(count -> cut.supervised().stream().findFirst().ifPresent(part ->
+                messages.add(PlanMessages.TOO_MANY_TO_STAND_BESIDE.at(course.place(), "supervisors", supervisors(count), "stations", size,
+                        "part", cut.parts().get(part).name(), "minutes", time(cut.parts().get(part).minutes()),
+                        "all", time((size + count - 1) / count * cut.parts().get(part).minutes()), "more", size - count))));
+    }
+
+    /** How many stations begin together; 0 where each begins when it fits. */
+    private int together() {
+        return switch (course.day().rhythm()) {
+            case TOGETHER -> course.stations();
+            case GROUPS -> Math.min(course.stations(), course.day().groups().map(ClassDay.Groups::of).orElse(course.stations()));
+            case SHORTEST, SAME_CARD -> 0;
+        };
     }
 
     private Message message(Obstacle obstacle) {
@@ -64,17 +86,16 @@ final class PlanObstacles {
 
     /** Stations that begin together come to the supervisor together. */
     private void releases(Classroom classroom, TimeLimit limit) {
-        ClassDay.Rhythm rhythm = course.day().rhythm();
         Optional<Integer> supervisors = course.day().supervisors();
         int each = released(classroom, limit);
-        if (each == 0 || supervisors.isEmpty() || rhythm != ClassDay.Rhythm.TOGETHER && rhythm != ClassDay.Rhythm.GROUPS) {
+        int size = together();
+        if (each == 0 || supervisors.isEmpty() || size == 0) {
             return;
         }
         Releases releases = new Releases(supervisors.get(), limit.minutes(), each);
-        Optional<ClassDay.Groups> groups = course.day().groups().filter(any -> rhythm == ClassDay.Rhythm.GROUPS);
-        int size = Math.min(course.stations(), groups.map(ClassDay.Groups::of).orElse(course.stations()));
         int count = (course.stations() + size - 1) / size;
-        int apart = groups.map(any -> StationCut.minutes(any.every())).orElse(0);
+        int apart = course.day().groups().filter(any -> course.day().rhythm() == ClassDay.Rhythm.GROUPS)
+                .map(any -> StationCut.minutes(any.every())).orElse(0);
         if (size > releases.atOnce() || apart < releases.apart(size, count)) {
             String from = part(classroom.stations().get(0), limit.from());
             messages.add(PlanMessages.RELEASE_TOO_SLOW.at(course.place(), "supervisors", supervisors(supervisors.get()),
@@ -109,8 +130,8 @@ final class PlanObstacles {
                 .filter(count -> Floor.of(classroom.withFirst(count)).minutes() <= allowed).max().orElse(0);
         String fewer = fit == 0 ? "Not even one station would be done; allow more time or take fewer steps."
                 : (fit == 1 ? "One station fits" : fit + " stations fit") + " into " + time((int) allowed) + ".";
-        String more = floor.thing().isPresent() && classroom.things().get(floor.thing().getAsInt()).kind()
-                != SharedThing.Kind.TRAINEE ? " " + withOneMore(classroom, floor) : "";
+        String more = floor.thing().isPresent() && classroom.things().get(floor.thing().getAsInt()).kind().canBeLent()
+                ? " " + withOneMore(classroom, floor) : "";
         messages.add(PlanMessages.DAY_TOO_SHORT.at(course.place(), "by", by.toString().replace('T', ' '),
                 "cause", cause(classroom, floor), "remedy", fewer + more));
     }

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalInt;
 import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 import org.benchleaf.plan.Claim;
@@ -53,6 +54,11 @@ public final class ScheduleReading {
             takes = List.copyOf(takes);
         }
 
+        /** The same with the end of a later piece. */
+        private Turn until(Turn later) {
+            return new Turn(station, part, step, work, start, from, later.to, takes);
+        }
+
         /** As a plan names it. */
         public String name() {
             return step + ": " + work;
@@ -70,7 +76,7 @@ public final class ScheduleReading {
 
         /** Whether it is the step's own work: neither its preparation nor a release nor waiting. */
         public boolean isMainWork() {
-            return isHandsOn() && !isHold() && !isBathMade();
+            return isHandsOn() && !isHold() && !isBathMade() && !isClearedAway();
         }
 
         /** Whether a tray is filled, for the first time or again. */
@@ -103,10 +109,35 @@ public final class ScheduleReading {
             return station != other && takes.stream().anyMatch(one -> one.endsWith(StationCut.HANDS + " of station " + other));
         }
 
+        /** Whether a supervisor is there: to release the work, to stand beside it or to lend a hand. */
+        public boolean isSupervised() {
+            return takes.contains(StationCut.SUPERVISOR);
+        }
+
+        /** After how many minutes in the bath it is a look at the sheet; empty for other work. */
+        public OptionalInt look() {
+            return work.startsWith(StationCut.LOOK) ? OptionalInt.of(Integer.parseInt(work.substring(StationCut.LOOK.length())))
+                    : OptionalInt.empty();
+        }
+
+        /** Whether a station is cleared away. */
+        public boolean isClearedAway() {
+            return work.equals(StationCut.CLEAR_AWAY);
+        }
+
+        /** Whether a sheet is laid into its fresh bath as a piece of work of its own. */
+        public boolean isLaidInAgain() {
+            return work.equals(StationCut.LAY_IN_AGAIN);
+        }
+
         /** Whether a supervisor releases the work. */
         public boolean isHold() {
             return work.startsWith(StationCut.HOLD);
         }
+    }
+
+    /** When those at a station read the briefing, before anybody of them begins. */
+    public record Briefing(LocalDateTime from, LocalDateTime to) {
     }
 
     /** A station, from 1, that waits before a piece of its work, and why. */
@@ -141,6 +172,12 @@ public final class ScheduleReading {
         return schedule.course().starts().plusMinutes(minute);
     }
 
+    /** When those at a station, from 1, read the briefing: with all who begin together. */
+    public Briefing briefing(int station) {
+        int end = stations().get(station - 1).earliest();
+        return new Briefing(clock(end - schedule.briefing()), clock(end));
+    }
+
     /** Every piece of every station's day, station by station. */
     public List<Turn> turns() {
         List<Turn> turns = new ArrayList<>();
@@ -152,6 +189,13 @@ public final class ScheduleReading {
             }
         }
         return turns;
+    }
+
+    /** The same with the pieces of a wait that looks cut apart as one, from its first begin to its last end. */
+    public List<Turn> whole() {
+        Map<String, Turn> whole = new LinkedHashMap<>();
+        turns().forEach(turn -> whole.merge(turn.station() + " " + (turn.isHandsOn() ? turn.part() : turn.name()), turn, Turn::until));
+        return List.copyOf(whole.values());
     }
 
     /** A piece of work in words. */
@@ -185,7 +229,7 @@ public final class ScheduleReading {
         List<SharedThing> things = timetable.classroom().things();
         Map<String, Sharing> shared = new LinkedHashMap<>();
         for (int thing = 0; thing < things.size(); thing++) {
-            if (things.get(thing).kind() != SharedThing.Kind.TRAINEE) {
+            if (things.get(thing).kind().canBeLent()) {
                 shared.put(thing(thing), new Sharing(thing(thing), things.get(thing).count(), most(thing)));
             }
         }

@@ -7,11 +7,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import org.benchleaf.derive.time.Looks;
 import org.benchleaf.derive.time.StepTime;
 import org.benchleaf.derive.time.WorkHours;
 import org.benchleaf.message.Messages;
 import org.benchleaf.model.ClassDay;
 import org.benchleaf.model.ClassWork;
+import org.benchleaf.model.CourseClass;
 import org.benchleaf.model.Formulary;
 import org.benchleaf.model.LayOutRow;
 import org.benchleaf.model.Library;
@@ -30,7 +33,8 @@ import org.benchleaf.quantity.Unit;
  *
  * <p>What a step takes follows from its parts: mist, a hood; a bath, a tray from lowering to draining, and a sink for making
  * and changing it; a bath brought to its pH, the meter; melted wax, the hot plate; weight, boards and weights until they are
- * taken off, boards only where it bears on the whole sheet; two people, a second pair of hands; a hold, the supervisor.
+ * taken off, boards only where it bears on the whole sheet; two people, a second pair of hands; a hold, the supervisor; what a
+ * trainee does with the supervisor beside them, the supervisor; what its caution has done by turns, the turn.
  */
 final class StationCut {
 
@@ -45,6 +49,11 @@ final class StationCut {
     static final String MAKE_BATH = "make the bath";
     static final String BATH_CHANGE = "bath change ";
     static final String READ_BATH = "read the bath";
+    static final String LIFT_OUT = "lift out";
+    static final String LAY_IN_AGAIN = "lay in again";
+    /** A look at the sheet in its first bath, so many minutes after it was laid in. */
+    static final String LOOK = "look after min ";
+    static final String CLEAR_AWAY = "clear away";
     /** The work of releasing what stands behind it. */
     static final String HOLD = "hold before ";
     /** The station's own trainees. */
@@ -57,9 +66,12 @@ final class StationCut {
 
     private final TreatmentCase source;
     private final ClassDay day;
+    /** Minutes for which the meter is rinsed before each use; 0 where nobody else had it. */
+    private final int rinsing;
     private final WorkHours hours;
     private final Formulary formulary;
     private final LayOutRow boards;
+    private final PlanCare care;
     private final List<WorkPart> parts = new ArrayList<>();
     private final List<Taking> takings = new ArrayList<>();
     private final List<TimeLimit> limits = new ArrayList<>();
@@ -68,21 +80,29 @@ final class StationCut {
     private final Map<String, Integer> begins = new LinkedHashMap<>();
     private final Map<String, Integer> ends = new LinkedHashMap<>();
     private final Map<String, Integer> bathsMade = new LinkedHashMap<>();
+    private final List<Integer> supervised = new ArrayList<>();
+    /** Whether the sheet comes out of a bath. */
+    private boolean bathed;
 
     /** So many of a thing, by its name, taken from the begin of one part to the end of another. */
     record Taking(String thing, String step, int first, int last, int amount) {
     }
 
-    StationCut(TreatmentCase source, List<Step> steps, ClassDay day, WorkHours hours, Library library) {
+    StationCut(TreatmentCase source, List<Step> steps, CourseClass course, WorkHours hours, Library library, PlanCare care) {
         this.source = source;
-        this.day = day;
+        this.day = course.day();
         this.hours = hours;
         this.formulary = library.formulary();
         this.boards = library.reference().layOut().get("board");
+        this.care = care;
+        this.rinsing = day.shared().getOrDefault(METER, course.stations()) < course.stations() ? minutesOf(ClassWork.RINSING_THE_METER) : 0;
         steps.forEach(step -> {
             steps.stream().filter(bath -> madeBefore(bath, steps).equals(step.id())).forEach(this::makeBath);
             cut(step);
         });
+        if (!parts.isEmpty()) {
+            take(HANDS, steps.get(steps.size() - 1), part(steps.get(steps.size() - 1), CLEAR_AWAY, minutesOf(ClassWork.CLEARING_AWAY)));
+        }
         day.limits().forEach(this::limit);
     }
 
@@ -96,6 +116,16 @@ final class StationCut {
 
     List<TimeLimit> limits() {
         return limits;
+    }
+
+    /** The parts at which the supervisor stands beside whoever does them, releases apart. */
+    List<Integer> supervised() {
+        return supervised;
+    }
+
+    /** What the stations take turns at. */
+    Set<String> turns() {
+        return care.turns();
     }
 
     /** Steps that do not say how long they take. */
@@ -115,9 +145,11 @@ final class StationCut {
 
     private void makeBath(Step step) {
         Part.Bath bath = step.part(Part.Bath.class).orElseThrow();
-        int made = hands(step, MAKE_BATH, ofCase(ClassWork.MAKING_A_BATH, bath.filling()).orElse(work(ClassWork.MAKING_A_BATH)));
+        boolean metered = source.isBroughtToPh(bath);
+        int made = hands(step, MAKE_BATH, ofCase(ClassWork.MAKING_A_BATH, bath.filling()).orElse(minutesOf(ClassWork.MAKING_A_BATH))
+                + (metered ? rinsing : 0));
         take(SINK, step, made, made);
-        if (source.isBroughtToPh(bath)) {
+        if (metered) {
             take(METER, step, made, made);
         }
         bathsMade.put(step.id(), made);
@@ -131,7 +163,7 @@ final class StationCut {
         int first = parts.size();
         Optional<Integer> before = ends.values().stream().filter(end -> end >= 0).max(Comparator.naturalOrder());
         step.hold().ifPresent(hold -> {
-            int held = hands(step, HOLD + hold.before(), work(ClassWork.HOLD));
+            int held = hands(step, HOLD + hold.before(), minutesOf(ClassWork.HOLD));
             take(SUPERVISOR, step, held, held);
             // What was released begins at once.
             limits.add(new TimeLimit(held, held + 1, 0, true));
@@ -139,6 +171,9 @@ final class StationCut {
                     new TimeLimit(end, held + 1, (int) Math.floor(limit.lowIn(Unit.MINUTE)), true))));
         });
         begins.put(step.id(), parts.size());
+        if (bathed) {
+            keptShort();
+        }
         if (step.part(Part.Bath.class).isPresent()) {
             bath(step, step.part(Part.Bath.class).get());
         } else if (step.part(Part.Blotters.class).isPresent()) {
@@ -147,6 +182,7 @@ final class StationCut {
             work(step);
         }
         ends.put(step.id(), parts.size() - 1);
+        bathed = step.part(Part.Bath.class).isPresent();
         step.atMost().map(StationCut::minutes).ifPresent(limit -> longest(first, parts.size() - 1, limit));
     }
 
@@ -160,11 +196,9 @@ final class StationCut {
 
     private void bath(Step step, Part.Bath bath) {
         int lowered = hands(step, "lower", use(step).flatMap(ClassDay.Use::takes).map(StationCut::minutes)
-                .orElse(work(ClassWork.LOWERING)));
+                .orElse(minutesOf(ClassWork.LOWERING)));
         at(step, lowered);
-        if (step.people() > 1) {
-            take(SECOND_HANDS, step, lowered, lowered);
-        }
+        together(step, lowered);
         if (!bath.isTimed()) {
             untimed.add(step);
             return;
@@ -175,32 +209,90 @@ final class StationCut {
                 made = change(step, bath, number - 1);
             }
             int lasting = minutes(bath.lasting(number));
-            fresh(step, made, waiting(step, "bath " + number, lasting), lasting);
+            if (number == 1) {
+                lookedAt(step, lasting);
+            } else {
+                waiting(step, "bath " + number, lasting);
+            }
             keptShort();
+            fresh(step, made);
         }
-        int drained = hands(step, "lift and drain", work(ClassWork.DRAINING));
-        take(TRAY, step, lowered, drained);
+        take(TRAY, step, lowered, drained(step));
     }
 
-    /** A bath keeps until the sheet is lifted out of it. */
-    private void fresh(Step step, int made, int used, int minutes) {
-        bathLiquid(step).flatMap(Solution::keeps).ifPresent(keeps -> limits.add(new TimeLimit(made, used,
-                Math.max(0, (int) Math.floor(keeps.lowIn(Unit.MINUTE)) - minutes), false)));
+    /** The first bath with the looks that the step asks for. */
+    private void lookedAt(Step step, int lasting) {
+        int lain = 0;
+        for (int look : Looks.after(step).stream().filter(minute -> minute < lasting).toList()) {
+            if (look > lain) {
+                waiting(step, "bath 1", look - lain);
+            }
+            int looked = hands(step, LOOK + look, minutesOf(ClassWork.LOOK));
+            limits.add(new TimeLimit(looked - 1, looked, 0, true));
+            lain = look + parts.get(looked).minutes();
+        }
+        if (lasting > lain) {
+            waiting(step, "bath 1", lasting - lain);
+        }
     }
 
-    /** A change as the case tells it has the reading of the meter in it. Returns the part in which the tray is filled. */
+    /** Lifted by all whom the step asks for, drained by one; the last part. */
+    private int drained(Step step) {
+        int minutes = minutesOf(ClassWork.DRAINING);
+        int moving = minutesOf(ClassWork.MOVING_A_WET_SHEET);
+        if (step.people() == 1 || minutes <= moving) {
+            return together(step, hands(step, "lift and drain", minutes));
+        }
+        int lifted = together(step, hands(step, LIFT_OUT, moving));
+        limits.add(new TimeLimit(lifted, lifted + 1, 0, true));
+        return hands(step, "drain", minutes - moving);
+    }
+
+    /** All whom the step asks for are at a part; the part. */
+    private int together(Step step, int part) {
+        if (step.people() > 1) {
+            take(SECOND_HANDS, step, part);
+        }
+        return part;
+    }
+
+    /** A bath keeps until the next part, in which the sheet is lifted out of it; it is made no sooner than need be. */
+    private void fresh(Step step, int made) {
+        bathLiquid(step).flatMap(Solution::keeps).ifPresent(keeps -> limits.add(new TimeLimit(made, parts.size(),
+                (int) Math.floor(keeps.lowIn(Unit.MINUTE)), true)));
+    }
+
+    /**
+     * A change as the case tells it has the reading of the meter in it. Where it takes two, lifting out and laying in again are parts of
+     * their own. Returns the part in which the tray is filled.
+     */
     private int change(Step step, Part.Bath bath, int number) {
         Optional<Integer> told = ofCase(ClassWork.BATH_CHANGE, bath.changing());
-        int changed = hands(step, BATH_CHANGE + number, told.orElse(work(ClassWork.BATH_CHANGE)));
+        int all = told.orElse(minutesOf(ClassWork.BATH_CHANGE));
+        int moving = step.people() > 1 ? Math.min(minutesOf(ClassWork.MOVING_A_WET_SHEET), (all - 1) / 2) : 0;
+        int first = parts.size();
+        moved(step, LIFT_OUT, moving);
+        boolean metered = source.isBroughtToPh(bath);
+        int changed = hands(step, BATH_CHANGE + number, all - 2 * moving + (metered && told.isPresent() ? rinsing : 0));
         take(SINK, step, changed);
-        if (source.isBroughtToPh(bath)) {
-            boolean apart = told.isEmpty();
-            if (apart) {
-                keptShort();
-            }
-            take(METER, step, apart ? hands(step, READ_BATH, work(ClassWork.READING_A_BATH)) : changed);
+        if (metered && told.isPresent()) {
+            take(METER, step, changed);
+        } else if (metered) {
+            take(METER, step, hands(step, READ_BATH, minutesOf(ClassWork.READING_A_BATH) + rinsing));
+        }
+        moved(step, LAY_IN_AGAIN, moving);
+        // The sheet waits in its bath, not beside it.
+        for (int part = first; part < parts.size() - 1; part++) {
+            limits.add(new TimeLimit(part, part + 1, 0, false));
         }
         return changed;
+    }
+
+    /** The sheet is moved on its carrier by all whom the step asks for. */
+    private void moved(Step step, String name, int minutes) {
+        if (minutes > 0) {
+            together(step, hands(step, name, minutes));
+        }
     }
 
     /** The next part ends a wait with a wet sheet, which is no longer than need be. */
@@ -209,7 +301,7 @@ final class StationCut {
     }
 
     private void blotters(Step step, Part.Blotters blotters) {
-        int laid = hands(step, "lay between blotters", work(ClassWork.LAYING_IN));
+        int laid = hands(step, "lay between blotters", minutesOf(ClassWork.LAYING_IN));
         at(step, laid);
         int lying = 0;
         for (int number = 1; number <= blotters.changes().size(); number++) {
@@ -217,7 +309,7 @@ final class StationCut {
                     .orElse((int) Math.ceil(hours.night().low()));
             waiting(step, "between blotters " + number, wait);
             keptShort();
-            int change = hands(step, "blotter change " + number, work(ClassWork.BLOTTER_CHANGE));
+            int change = hands(step, "blotter change " + number, minutesOf(ClassWork.BLOTTER_CHANGE));
             lying += wait + parts.get(change).minutes();
         }
         pressed(step, laid, lying);
@@ -229,7 +321,10 @@ final class StationCut {
         press.flatMap(Part.Press::time).map(StationCut::minutes).filter(time -> time > already)
                 .ifPresent(time -> waiting(step, "under weight", time - already));
         if (press.isPresent()) {
-            int out = hands(step, "take out", work(ClassWork.TAKING_OUT));
+            int out = hands(step, "take out", minutesOf(ClassWork.TAKING_OUT));
+            // What the class has the work done at is free when the sheet is taken off it.
+            takings.replaceAll(each -> each.first == laid && each.last == laid && use(step).map(ClassDay.Use::at).orElse(List.of())
+                    .contains(each.thing) ? new Taking(each.thing, each.step, laid, out, each.amount) : each);
             if (press.get().height().isEmpty()) {
                 takings.add(new Taking(BOARD, step.id(), laid, out, boards.each()));
             }
@@ -257,6 +352,7 @@ final class StationCut {
     }
 
     private void byItsParts(Step step, int worked) {
+        care.turn(step).ifPresent(turn -> take(turn, step, worked));
         boolean extraction = step.part(Part.Cleaning.class).filter(Part.Cleaning::extraction).isPresent();
         if (step.part(Part.Mist.class).isPresent() || extraction) {
             take(HOOD, step, worked);
@@ -264,9 +360,7 @@ final class StationCut {
         if (step.part(Part.Fixing.class).filter(fixing -> fixing.method().equals("volatile wax")).isPresent()) {
             take(HOT_PLATE, step, worked);
         }
-        if (step.people() > 1) {
-            take(SECOND_HANDS, step, worked);
-        }
+        together(step, worked);
     }
 
     private Optional<ClassDay.Use> use(Step step) {
@@ -279,8 +373,8 @@ final class StationCut {
                 Collections.frequency(things, thing))));
     }
 
-    /** As the class states it, else as is usual. */
-    private int work(ClassWork kind) {
+    /** Minutes of a kind of work, as the class states it, else as is usual. */
+    int minutesOf(ClassWork kind) {
         return minutes(Optional.ofNullable(day.work().get(kind)).orElseGet(() -> formulary.constant(kind.usual()).value()));
     }
 
@@ -292,6 +386,10 @@ final class StationCut {
     private int hands(Step step, String name, int minutes) {
         int part = part(step, name, minutes);
         take(HANDS, step, part);
+        if (care.isSupervised(step) && !name.startsWith(HOLD)) {
+            take(SUPERVISOR, step, part);
+            supervised.add(part);
+        }
         return part;
     }
 
