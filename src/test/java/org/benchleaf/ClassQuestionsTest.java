@@ -17,7 +17,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 /**
  * What a teacher or technician asks of a class, each answered by one link of its page. Amounts and days are worked by hand: six
  * stations of 17.1 mL of limewater and as much for the spare sheet are made as the least, 250 mL; five working days before
- * Friday 10 April 2026, over Easter, are Wednesday 1 April; five stations of 15 mL with 5 % to spare and 3 mL in each bottle are 94 mL.
+ * Thursday 9 April 2026, over Easter, are Tuesday 31 March; five stations of 15 mL with 5 % to spare and 3 mL in each bottle are 94 mL.
  */
 class ClassQuestionsTest {
 
@@ -42,9 +42,9 @@ class ClassQuestionsTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {
-        "How much to make of each liquid, and by when to begin      | Saturated limewater Monday 13 April 2026, 09:10 15 min Tuesday 14 "
-                + "April 2026, 09:10 250 mL",
-        "What must be ordered by when                               | Ethanol, 96 % v/v 54.2 mL 30 mL 1 × 500 mL Wednesday 1 April 2026",
+        "How much to make of each liquid, and by when to begin      | Saturated limewater Thursday 9 April 2026, 12:30 15 min Friday 10 "
+                + "April 2026, 12:30 250 mL",
+        "What must be ordered by when                               | Ethanol, 96 % v/v 54.2 mL 30 mL 1 × 500 mL Tuesday 31 March 2026",
         "What is left over and where it goes                        | up to 130 mL 1 × 1 L, 90 % full Collect in the closed can for "
                 + "solvents",
         "Whether the air of the room is good enough for all at once | Of the limit for a working day Prewetting",

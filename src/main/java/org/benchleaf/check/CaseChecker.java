@@ -95,7 +95,16 @@ public final class CaseChecker {
                 }
             });
             checkObject(course, read, messages);
+            checkSheets(course, steps, messages);
         });
+    }
+
+    /** Practice sheets go through steps before those of the class. */
+    private static void checkSheets(CourseClass course, List<String> steps, Messages messages) {
+        String first = course.firstStep().orElse(steps.isEmpty() ? "" : steps.get(0));
+        course.papers().making().ifPresent(making -> making.steps().stream().filter(id -> steps.contains(id) && steps.contains(first)
+                && steps.indexOf(id) >= steps.indexOf(first)).forEach(id -> messages.add(
+                        ClassMessages.SHEETS_GO_THROUGH_THE_CLASS.at(making.place(), "step", id, "first", first))));
     }
 
     /** An object is taught on only with a permission that names teaching and holds on that day. */

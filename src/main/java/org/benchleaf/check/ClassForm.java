@@ -47,6 +47,7 @@ final class ClassForm {
             steps.putIfAbsent(limit.from(), limit.place());
             steps.putIfAbsent(limit.to(), limit.place());
         });
+        course.papers().making().ifPresent(making -> making.steps().forEach(id -> steps.putIfAbsent(id, making.place())));
         course.papers().outcomes().forEach(outcome -> steps.putIfAbsent(outcome.at(), outcome.place()));
         return steps;
     }

@@ -1,12 +1,17 @@
 package org.benchleaf.check;
 
+import static org.benchleaf.quantity.Dimension.TIME;
+
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.benchleaf.message.ClassMessages;
+import org.benchleaf.model.ClassDay;
 import org.benchleaf.model.ClassPapers;
 import org.benchleaf.model.Practice;
+import org.benchleaf.model.SheetMaking;
 import org.benchleaf.read.Node;
 import org.benchleaf.read.PracticeReader;
 import org.benchleaf.read.UnseenVerbsReader;
@@ -37,8 +42,25 @@ final class ClassPapersForm {
         List<ClassPapers.Outcome> outcomes = fields.groups("outcomes").stream().map(this::outcome).toList();
         return new ClassPapers(fields.yes("publish", false), fields.texts("aims"),
                 sheets.flatMap(group -> group.word("are", ClassPapers.Sheets::of)).orElse(ClassPapers.Sheets.PRACTICE),
-                sheets.flatMap(group -> group.text("like")), issue, fields.texts("changes"), outcomes, trainees(places),
+                sheets.flatMap(group -> group.text("like")), sheets.flatMap(this::making), issue, fields.texts("changes"), outcomes, trainees(places),
                 practice(), issued);
+    }
+
+    /** How practice sheets come to be, where the class says anything of it. */
+    private Optional<SheetMaking> making(Fields group) {
+        if (Stream.of("bought ready", "go through", "how", "made by").noneMatch(group::has)) {
+            return Optional.empty();
+        }
+        SheetMaking making = new SheetMaking(group.yes("bought ready", false), group.texts("go through"), group.text("how"),
+                group.positive("takes each", TIME), group.word("made by", ClassDay.Doer::of).orElse(ClassDay.Doer.TECHNICIAN),
+                group.place());
+        if (making.bought() && making.isWork()) {
+            fields.messages().add(ClassMessages.SHEETS_BOUGHT_AND_MADE.at(group.place("bought ready")));
+        }
+        if (making.how().isPresent() && making.takesEach().isEmpty()) {
+            fields.messages().add(ClassMessages.SHEETS_WITHOUT_TIME.at(group.place("how")));
+        }
+        return Optional.of(making);
     }
 
     /** The usual rule, with the class's own numbers in its place. */

@@ -70,7 +70,19 @@ public enum ClassMessages implements CatalogueEntry {
             "A batch of '{solution}' is made by {made} at the latest and keeps {keeps}, but the first to draw from it uses it until "
                     + "{until}.",
             "It may have weakened, spoiled or changed its pH by then; nobody is in the studio to make it later.",
-            "Begin the class later in the day, or give the recipe's own shelf life with its source.");
+            "Begin the class later in the day, or give the recipe's own shelf life with its source."),
+    SHEETS_BOUGHT_AND_MADE("CLASS-018", Severity.ERROR,
+            "The practice sheets are bought ready, and made as well.",
+            "The technician would not know whether to order or to make them.",
+            "Take out 'bought ready', or 'go through' and 'how'."),
+    SHEETS_WITHOUT_TIME("CLASS-019", Severity.ERROR,
+            "What is done to each practice sheet has no time.",
+            "Without it nobody can tell when to begin.",
+            "Write 'takes each:' with how long it takes for one sheet."),
+    SHEETS_GO_THROUGH_THE_CLASS("CLASS-020", Severity.ERROR,
+            "The practice sheets go through '{step}' before the class, but the class itself begins with '{first}'.",
+            "A step of the class would have been done before it.",
+            "Name only steps of the case that lie before '{first}'.");
 
     private final Entry entry;
 

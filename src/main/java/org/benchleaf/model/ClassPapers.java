@@ -15,6 +15,7 @@ import org.benchleaf.message.Place;
  * @param aims what the class is about, one sentence each
  * @param sheets what is worked on
  * @param like what a practice sheet is to be like; empty if not stated
+ * @param making how practice sheets come to be; empty if not stated
  * @param issue under which number the papers are issued; empty if they are not
  * @param changes what is different from the issue before
  * @param outcomes what trainees can do at the end
@@ -23,7 +24,7 @@ import org.benchleaf.message.Place;
  * @param issued what was handed out before, the oldest first
  */
 public record ClassPapers(boolean published, List<String> aims, Sheets sheets, Optional<String> like,
-        Optional<Issue> issue, List<String> changes, List<Outcome> outcomes, List<String> trainees,
+        Optional<SheetMaking> making, Optional<Issue> issue, List<String> changes, List<Outcome> outcomes, List<String> trainees,
         Practice practice, List<Issued> issued) {
 
     public ClassPapers {

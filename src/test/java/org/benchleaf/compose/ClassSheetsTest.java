@@ -9,6 +9,7 @@ import org.benchleaf.DemoSite;
 import org.benchleaf.page.Block;
 import org.benchleaf.page.DrawingRow;
 import org.benchleaf.page.LabelSheet;
+import org.benchleaf.page.Note;
 import org.benchleaf.page.Table;
 import org.junit.jupiter.api.Test;
 
@@ -128,6 +129,14 @@ class ClassSheetsTest {
                 "Washing: look after min 15. Look for: colour at 15 min.");
         assertThat(rows).anySatisfy(row -> assertThat(row.get(2)).contains("Mist the sheet", "The supervisor stays beside you"));
         assertThat(rows.stream().filter(row -> row.get(2).equals("Washing: bath 1"))).hasSize(1);
+    }
+
+    /** By hand: 3 baths at 6 stations are 18 fillings, 3 of the spare sheet make 21; the case allows a fourth bath. */
+    @Test
+    void a_station_sheet_tells_that_a_further_bath_has_no_time_and_what_is_to_spare() {
+        assertThat(page("-stations.html").filter(Note.class::isInstance).map(note -> ((Note) note).text().plain())
+                .filter(text -> text.contains("up to 4 baths"))).hasSize(6).allSatisfy(text ->
+                        assertThat(text).contains("has time for 3", "all stations together: 3"));
     }
 
     private static List<List<String>> rows(String page, String table) {

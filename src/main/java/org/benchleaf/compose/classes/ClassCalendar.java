@@ -61,9 +61,12 @@ final class ClassCalendar {
                         "ready", desk.moment(sheet, one.used()))));
         desk.plan().starts().stream().filter(start -> !start.inTrays()).forEach(start -> event(events,
                 "begin-" + start.solution() + (start.batch().number() > 1 ? "-" + start.batch().number() : ""), start.begin(),
-                start.begin().plusMinutes((long) Math.ceil(start.handsOn().highIn(org.benchleaf.quantity.Unit.MINUTE))),
-                sheet.words().say("class.calendar-begin", "what", ClassPreparationPage.batch(sheet, desk, start),
-                        "ready", desk.moment(sheet, start.readyFor()))));
+                start.boundUntil(),
+                sheet.words().say("class.calendar-make", "what", ClassPreparationPage.batch(sheet, desk, start),
+                        "hands", sheet.numbers().duration(start.handsOn()).text(), "ready", desk.moment(sheet, start.readyFor()))));
+        Duties duties = new Duties(sheet, desk);
+        desk.plan().duties().forEach(duty -> duty.stretches().forEach(stretch -> event(events, duty.kind().name().toLowerCase(Locale.ROOT)
+                + "-" + duty.step().orElse("") + "-" + stretch.from(), stretch.from(), stretch.to(), duties.name(duty))));
         return calendar(events);
     }
 

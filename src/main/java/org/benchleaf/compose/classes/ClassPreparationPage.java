@@ -86,16 +86,25 @@ public final class ClassPreparationPage implements ClassPageMaker {
         sheets.flatMap(ClassSupplies.LaidOut::size).map(one -> size(sheet, one))
                 .ifPresent(size -> facts.add(Fact.of(words.say("class.size-name"), size)));
         desk.course().papers().like().ifPresent(like -> facts.add(Fact.of(words.say("class.like"), like)));
+        desk.course().papers().making().ifPresent(making -> facts.add(making.bought()
+                ? Fact.of(words.say("class.sheets-come"), words.say("class.sheets-bought"))
+                : Fact.of(words.say("class.sheets-made-by"), words.term("role", making.by().word()))));
+        List<Block> blocks = new ArrayList<>(List.of(new Facts(facts)));
+        Duties duties = new Duties(sheet, desk);
+        (desk.course().papers().making().isPresent() ? duties.ofSheets() : behind(sheet, desk)).ifPresent(blocks::add);
+        return sheets.map(any -> new Section("practice-sheets", words.say("class.practice"),
+                Optional.of(words.say(desk.course().papers().making().isPresent() ? "class.practice-made-lead" : "class.practice-lead")),
+                blocks));
+    }
+
+    /** What the sheet of the case went through, where the class does not say how practice sheets come to be. */
+    private static Optional<Table> behind(Sheet sheet, ClassDesk desk) {
+        Words words = sheet.words();
         List<List<RichText>> rows = desk.desk().treatment().steps().stream().takeWhile(step -> !desk.plan().steps().contains(step))
                 .map(step -> List.of(RichText.of(desk.step(sheet, step.id())), RichText.of(step.instruction()), RichText.of(step.takes()
                         .map(takes -> new StepLength(sheet).of(takes)).orElse(words.say("class.not-worked-out"))))).toList();
-        List<Block> blocks = new ArrayList<>(List.of(new Facts(facts)));
-        if (!rows.isEmpty()) {
-            blocks.add(new Table("practice-table", words.say("class.practice-caption"), words.columns("class.step", "class.do",
-                    "class.takes-each"), rows, Optional.empty()));
-        }
-        return sheets.map(any -> new Section("practice-sheets", words.say("class.practice"),
-                Optional.of(words.say("class.practice-lead")), blocks));
+        return rows.isEmpty() ? Optional.empty() : Optional.of(new Table("practice-table", words.say("class.practice-caption"),
+                words.columns("class.step", "class.do", "class.takes-each"), rows, Optional.empty()));
     }
 
     /** All that the class makes, uses up or lays out; what other steps of the case use is not there. */
@@ -135,6 +144,8 @@ public final class ClassPreparationPage implements ClassPageMaker {
                     RichText.of(readyFor(sheet, desk, start)), RichText.of(amount(sheet, desk, start)),
                     RichText.of(vessel(sheet, desk, filling, start.batch())))));
         }
+        Duties duties = new Duties(sheet, desk);
+        desk.plan().duties().forEach(duty -> begun.add(new Begun(duty.begin(), duties.begun(duty))));
         List<List<RichText>> rows = begun.stream().sorted(Comparator.comparing(Begun::at)).map(Begun::row).toList();
         return new Table("begin-table", words.say("class.prepare-caption"), words.columns("class.what",
                 "class.begin-by", "class.hands-on", "class.ready-for", "class.amount", "class.vessel"), rows, Optional.empty());

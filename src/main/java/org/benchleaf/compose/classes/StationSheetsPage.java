@@ -15,9 +15,9 @@ import org.benchleaf.compose.part.HazardMaker;
 import org.benchleaf.compose.part.RecipeMaker;
 import org.benchleaf.compose.part.Sheet;
 import org.benchleaf.derive.classes.ClassSupplies;
+import org.benchleaf.derive.classes.Looks;
 import org.benchleaf.derive.classes.ScheduleReading;
 import org.benchleaf.derive.figure.Preparation;
-import org.benchleaf.derive.time.Looks;
 import org.benchleaf.model.Part;
 import org.benchleaf.model.Recipe;
 import org.benchleaf.model.Step;
@@ -26,6 +26,7 @@ import org.benchleaf.page.Fact;
 import org.benchleaf.page.Facts;
 import org.benchleaf.page.Link;
 import org.benchleaf.page.LinkList;
+import org.benchleaf.page.Note;
 import org.benchleaf.page.Page;
 import org.benchleaf.page.Section;
 import org.benchleaf.page.Table;
@@ -71,6 +72,7 @@ public final class StationSheetsPage implements ClassPageMaker {
                 Fact.of(words.say("class.date"), words.say("class.line")))));
         blocks.add(times(sheet, desk, station));
         desk.bathsMadeInTrays().forEach(made -> blocks.add(bath(sheet, desk, station, made)));
+        blocks.addAll(furtherBaths(sheet, desk));
         blocks.addAll(kit(sheet, desk, station));
         return new Section("station-" + station, desk.codes(station).isEmpty() ? name
                 : words.list(List.of(name, words.list(desk.codes(station)))),
@@ -115,6 +117,18 @@ public final class StationSheetsPage implements ClassPageMaker {
                 words.columns("class.thing", "class.amount", "class.with"), made.measures().stream().map(measure -> List.of(
                         RichText.of(desk.thing(sheet, measure.of())), RichText.of(recipes.amount(made, measure)),
                         RichText.of(recipes.with(made, measure)))).toList(), Optional.empty());
+    }
+
+    /** A bath beyond those that are planned has no time, and only what is to spare to be filled with. */
+    private static List<Note> furtherBaths(Sheet sheet, ClassDesk desk) {
+        Words words = sheet.words();
+        return desk.plan().steps().stream().flatMap(step -> step.part(Part.Bath.class).stream())
+                .filter(bath -> bath.atMost().filter(most -> most > bath.baths()).isPresent())
+                .flatMap(bath -> desk.bathsMadeInTrays().stream().filter(made -> made.solution().equals(bath.of()))
+                        .map(made -> new Note("plain", words.say("notice.word"), RichText.of(words.say("class.further-bath", "most",
+                                bath.atMost().orElseThrow(), "planned", bath.baths(), "spare",
+                                made.batches() - bath.baths() * desk.course().stations())))))
+                .toList();
     }
 
     /** What is done when a tray is filled with a bath that is made in it; empty for other work. */

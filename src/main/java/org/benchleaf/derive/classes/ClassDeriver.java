@@ -1,5 +1,7 @@
 package org.benchleaf.derive.classes;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -69,7 +71,9 @@ public final class ClassDeriver {
         TimelineMaker maker = groundwork.timeline(bench, steps);
         Timeline timeline = maker.onTheCalendar(Optional.of(course.starts()), false);
         WorkHours hours = groundwork.hours().without(course.stores().closed());
-        ClassBatches batches = new ClassBatches(course, bench, new ClassDraws(course.stations(), timeline, schedule), hours, messages);
+        PracticeSheets sheets = new PracticeSheets(course, bench, hours);
+        ClassBatches batches = new ClassBatches(course, bench, new ClassDraws(course.stations(), timeline, schedule, sheets.draws()), hours,
+                messages);
         Groundwork work = groundwork.make(bench, maker, batches);
         work.tell(timeline, steps);
         Map<String, Preparation> used = new LinkedHashMap<>();
@@ -92,7 +96,20 @@ public final class ClassDeriver {
                         new ClassAir(course, work.bench(), ofCase, messages).of(steps, planned)).orElse(List.of()));
         course.papers().issue().ifPresent(issue -> new IssueDay(course, issue, messages).check(ordered, supplies.orders()));
         return new ClassPlan(course, source.title(), scale.sheetCount(), steps, work.bench().ledger().figures(), timeline,
-                preparations, ordered, supplies, schedule, IssuedPapers.NONE);
+                preparations, ordered, duties(course, sheets, ordered, schedule, work.bench()), supplies, schedule, IssuedPapers.NONE);
+    }
+
+    /** What the technician does besides preparing, in the order to begin; sheets may be made by others. */
+    private List<Duty> duties(CourseClass course, PracticeSheets sheets, List<ClassPlan.Start> starts, Optional<ClassSchedule> schedule,
+            Bench bench) {
+        List<Duty> duties = new ArrayList<>(sheets.duties());
+        FreeTime free = new FreeTime(groundwork.hours().without(course.stores().closed()), course.day().breaks());
+        duties.forEach(duty -> duty.stretches().forEach(free::take));
+        starts.stream().filter(start -> !start.inTrays()).forEach(start -> free.take(new Duty.Stretch(start.begin(),
+                start.boundUntil())));
+        schedule.ifPresent(planned -> duties.addAll(new StationDuties(course, bench).around(planned, free)));
+        duties.sort(Comparator.comparing(Duty::begin));
+        return duties;
     }
 
     private Optional<ClassSchedule> schedule(CourseClass course, TreatmentCase source, Map<String, StepCare> care,

@@ -3,6 +3,7 @@ package org.benchleaf.derive.classes;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -21,6 +22,7 @@ final class ClassDraws {
     private final int stations;
     private final Timeline timeline;
     private final List<ScheduleReading.Turn> turns;
+    private final Map<String, Draw> before;
 
     /**
      * Something that is drawn at one time.
@@ -33,7 +35,13 @@ final class ClassDraws {
     record Draw(String by, int station, LocalDateTime from, LocalDateTime until) {
     }
 
-    ClassDraws(int stations, Timeline timeline, Optional<ClassSchedule> schedule) {
+    /**
+     * Makes ready to tell.
+     *
+     * @param before what is drawn before the class, by the id of the step that draws it
+     */
+    ClassDraws(int stations, Timeline timeline, Optional<ClassSchedule> schedule, Map<String, Draw> before) {
+        this.before = before;
         this.stations = stations;
         this.timeline = timeline;
         this.turns = schedule.map(ScheduleReading::new).map(ScheduleReading::turns).orElse(List.of());
@@ -41,6 +49,9 @@ final class ClassDraws {
 
     /** Every draw of a solution by a step; none where nobody knows when the step begins. */
     List<Draw> of(Step step, String solution) {
+        if (before.containsKey(step.id())) {
+            return List.of(before.get(step.id()));
+        }
         boolean fillsTrays = step.part(Part.Bath.class).filter(bath -> bath.of().equals(solution)).isPresent();
         List<Draw> planned = IntStream.rangeClosed(1, stations).boxed()
                 .flatMap(station -> planned(step, station, fillsTrays)).toList();

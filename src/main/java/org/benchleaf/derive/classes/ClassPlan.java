@@ -25,12 +25,13 @@ import org.benchleaf.quantity.Quantity;
  * @param timeline the steps of the class, from its start
  * @param preparations what to make for all stations, in the order in which to begin
  * @param starts when to begin each batch, in the order of beginning
+ * @param duties what else is done around it and by whom, in the order of beginning
  * @param supplies what is bought, bottled, laid out and thrown away
  * @param schedule when each station does what; empty if the class is not planned or cannot be
  * @param papers what its papers state, for a later issue to be compared with
  */
 public record ClassPlan(CourseClass source, String caseTitle, int sheets, List<Step> steps, Map<String, Figure> figures,
-        Timeline timeline, List<Preparation> preparations, List<Start> starts,
+        Timeline timeline, List<Preparation> preparations, List<Start> starts, List<Duty> duties,
         ClassSupplies supplies, Optional<ClassSchedule> schedule, IssuedPapers papers) {
 
     public ClassPlan {
@@ -38,16 +39,17 @@ public record ClassPlan(CourseClass source, String caseTitle, int sheets, List<S
         steps = List.copyOf(steps);
         preparations = List.copyOf(preparations);
         starts = List.copyOf(starts);
+        duties = List.copyOf(duties);
     }
 
     /** The same with what its papers state. */
     ClassPlan stating(IssuedPapers stated) {
-        return new ClassPlan(source, caseTitle, sheets, steps, figures, timeline, preparations, starts, supplies, schedule, stated);
+        return new ClassPlan(source, caseTitle, sheets, steps, figures, timeline, preparations, starts, duties, supplies, schedule, stated);
     }
 
     /** The same in the words of a case and a class in another language. */
     ClassPlan in(TreatmentCase told, CourseClass course) {
-        return new ClassPlan(course, told.title(), sheets, course.steps(told), figures, timeline, preparations, starts, supplies, schedule,
+        return new ClassPlan(course, told.title(), sheets, course.steps(told), figures, timeline, preparations, starts, duties, supplies, schedule,
                 papers);
     }
 
@@ -63,6 +65,15 @@ public record ClassPlan(CourseClass source, String caseTitle, int sheets, List<S
      */
     public record Start(String solution, Batch batch, LocalDateTime begin, Quantity handsOn, LocalDateTime readyFor,
             boolean inTrays) {
+
+        /**
+         * Until when whoever makes it is bound to it: as long as it takes by hand; where it is ready on the same day, until then, since no
+         * recipe tells when in its waiting the hands are needed.
+         */
+        public LocalDateTime boundUntil() {
+            LocalDateTime byHand = begin.plusMinutes(StationCut.minutes(handsOn));
+            return readyFor.toLocalDate().equals(begin.toLocalDate()) && readyFor.isAfter(byHand) ? readyFor : byHand;
+        }
     }
 
     /**

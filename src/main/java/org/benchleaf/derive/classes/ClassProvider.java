@@ -236,7 +236,7 @@ final class ClassProvider {
 
     /** What a station's bottle is filled with, rounded up to what can be measured; what is to spare stays with the technician. */
     private Optional<Quantity> inOneBottle(String id, int bottles) {
-        return bench.ledger().one(Uses.sum(bench.uses().of(id).stream().filter(Uses.Use::step).map(this::withoutSpare).toList(),
+        return bench.ledger().one(Uses.sum(bench.uses().of(id).stream().filter(this::isOfTheClass).map(this::withoutSpare).toList(),
                 course.place()).gives("total", key(id, "at-the-stations"), "into the bottles of all stations").readable())
                 .flatMap(drawn -> bench.ledger().one(new Job("batch", course.place()).given("needed", drawn)
                         .given("batches", Quantity.count(bottles), Origin.Place.CLASS)
@@ -249,6 +249,11 @@ final class ClassProvider {
         return used.dimension() == Dimension.MASS && used.in(Unit.GRAM) < least.in(Unit.GRAM)
                 && bench.ledger().value("sum", Inputs.none().with("amounts", least, Job.USUAL).with("times", Quantity.number(bottles),
                         Origin.Place.CLASS), "total").filter(all -> all.in(Unit.GRAM) <= batch.in(Unit.GRAM)).isPresent() ? least : used;
+    }
+
+    /** Not of a trial before it. */
+    private boolean isOfTheClass(Uses.Use use) {
+        return use.step() && steps.stream().anyMatch(step -> step.id().equals(use.by()));
     }
 
     private Uses.Use withoutSpare(Uses.Use use) {
@@ -274,7 +279,7 @@ final class ClassProvider {
 
     /** Whether the stations draw it from bottles of their own. */
     private boolean isDrawn(String solution) {
-        return bench.uses().of(solution).stream().anyMatch(Uses.Use::step) && steps.stream().noneMatch(step ->
+        return bench.uses().of(solution).stream().anyMatch(this::isOfTheClass) && steps.stream().noneMatch(step ->
                 step.part(Part.Bath.class).filter(bath -> bath.of().equals(solution)).isPresent());
     }
 

@@ -51,6 +51,7 @@ final class IssueMaker {
         stated.addAll(List.of(more));
         plan.source().papers().outcomes().forEach(one -> stated.addAll(List.of(one.at(), one.will(), one.metWhen(), one.must())));
         plan.starts().forEach(one -> stated.addAll(List.of(one.solution(), one.begin(), one.readyFor())));
+        plan.duties().forEach(one -> stated.addAll(List.of(one.kind(), one.step(), one.by(), one.stretches())));
         plan.supplies().layOut().forEach(one -> stated.addAll(List.of(one.id(), one.all().map(Reading::of), one.words(),
                 one.size().map(size -> Reading.of(size.height()) + " × " + Reading.of(size.width())))));
         plan.supplies().vessels().forEach(one -> stated.addAll(List.of(one.solution(), one.count(), one.each().map(Reading::of))));

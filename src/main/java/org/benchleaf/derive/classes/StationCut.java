@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import org.benchleaf.derive.time.Looks;
 import org.benchleaf.derive.time.StepTime;
 import org.benchleaf.derive.time.WorkHours;
 import org.benchleaf.message.Messages;

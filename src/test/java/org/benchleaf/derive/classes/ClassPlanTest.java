@@ -37,7 +37,7 @@ class ClassPlanTest {
             Optional.empty(), 1, Optional.empty(), Optional.empty(), Map.of(), Map.of(), List.of(), Map.of());
 
     private static final ClassPapers PAPERS = new ClassPapers(false, List.of(), ClassPapers.Sheets.PRACTICE,
-            Optional.empty(), Optional.empty(), List.of(), List.of(), List.of(),
+            Optional.empty(), Optional.empty(), Optional.empty(), List.of(), List.of(), List.of(),
             new Practice(1, 3), List.of());
 
     private static ClassStores stores(Quantity spare) {

@@ -1,4 +1,4 @@
-package org.benchleaf.derive.time;
+package org.benchleaf.derive.classes;
 
 import java.util.List;
 import java.util.Optional;

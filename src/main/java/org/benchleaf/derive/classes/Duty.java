@@ -1,0 +1,46 @@
+package org.benchleaf.derive.classes;
+
+import java.time.LocalDateTime;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.benchleaf.model.ClassDay;
+import org.benchleaf.quantity.Quantity;
+
+/**
+ * Work around a class that no station does.
+ *
+ * @param kind of work
+ * @param step id of the step of the case that is done; empty for other work
+ * @param by who does it
+ * @param stretches when hands are at it, in order; at least one
+ * @param each hands-on time for one sheet or station
+ * @param count of how many sheets or stations
+ * @param waits for how long each sheet lies after that
+ * @param needed when it must be done
+ * @param with what it takes, by the id of the material or solution; without an amount where none is worked out
+ */
+public record Duty(Kind kind, Optional<String> step, ClassDay.Doer by, List<Stretch> stretches, Quantity each, int count, Quantity waits,
+        LocalDateTime needed, Map<String, Optional<Quantity>> with) {
+
+    public Duty {
+        stretches = List.copyOf(stretches);
+        with = java.util.Collections.unmodifiableMap(new java.util.LinkedHashMap<>(with));
+    }
+
+    /** What is done. */
+    public enum Kind { SHEETS_GO_THROUGH, SHEETS_MADE, LAYING_OUT, CLEARING_AWAY }
+
+    /** Time without a break. */
+    public record Stretch(LocalDateTime from, LocalDateTime to) {
+
+        boolean overlaps(Stretch other) {
+            return from.isBefore(other.to) && other.from.isBefore(to);
+        }
+    }
+
+    /** When to begin. */
+    public LocalDateTime begin() {
+        return stretches.get(0).from();
+    }
+}

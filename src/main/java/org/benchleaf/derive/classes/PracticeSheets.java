@@ -1,0 +1,160 @@
+package org.benchleaf.derive.classes;
+
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.benchleaf.calculate.Figure;
+import org.benchleaf.calculate.FigureKey;
+import org.benchleaf.derive.classes.Duty.Stretch;
+import org.benchleaf.derive.figure.Bench;
+import org.benchleaf.derive.figure.Job;
+import org.benchleaf.derive.figure.Ledger;
+import org.benchleaf.derive.figure.UsedThings;
+import org.benchleaf.derive.figure.Uses;
+import org.benchleaf.derive.time.StepTime;
+import org.benchleaf.derive.time.WorkHours;
+import org.benchleaf.message.Messages;
+import org.benchleaf.model.Constant;
+import org.benchleaf.model.CourseClass;
+import org.benchleaf.model.Recipe;
+import org.benchleaf.model.SheetMaking;
+import org.benchleaf.model.Solution;
+import org.benchleaf.model.Step;
+import org.benchleaf.model.StepKind;
+import org.benchleaf.quantity.Quantity;
+import org.benchleaf.quantity.Unit;
+
+/**
+ * Makes the practice sheets of a class ready by the morning of the working day before it, which is left for liquids and laying out: step by
+ * step and sheet by sheet, worked backwards by one pair of hands. What a trial takes is drawn when the trial begins.
+ */
+final class PracticeSheets {
+
+    private final CourseClass course;
+    private final Bench bench;
+    private final WorkHours hours;
+    private final FreeTime free;
+    private final List<Duty> duties = new ArrayList<>();
+    private final Map<String, ClassDraws.Draw> draws = new LinkedHashMap<>();
+
+    /**
+     * Plans the making of the sheets and puts what their trials use with what the steps of the class use.
+     *
+     * @param bench holds what the steps use
+     * @param hours without the days on which the class is closed
+     */
+    PracticeSheets(CourseClass course, Bench bench, WorkHours hours) {
+        this.course = course;
+        this.bench = bench;
+        this.hours = hours;
+        this.free = new FreeTime(hours, course.day().breaks());
+        course.papers().making().filter(making -> making.isWork() && !making.bought()).ifPresent(this::plan);
+    }
+
+    /** What is done to the sheets, in the order to begin. */
+    List<Duty> duties() {
+        return duties;
+    }
+
+    /** When each step draws what it tries, by its id. */
+    Map<String, ClassDraws.Draw> draws() {
+        return draws;
+    }
+
+    private int sheets() {
+        return course.stations() * course.sheetsEach() + course.stores().spare().sheets();
+    }
+
+    private void plan(SheetMaking making) {
+        LocalDateTime needed = hours.before(course.starts().toLocalDate(), 1).atTime(hours.opens());
+        if (making.how().isPresent() && making.takesEach().isPresent()) {
+            needed = work(new Work(Duty.Kind.SHEETS_MADE, Optional.empty(), making.takesEach().get(), Quantity.of(0, Unit.MINUTE), Map.of()),
+                    making, needed);
+        }
+        List<Step> steps = new ArrayList<>(bench.source().steps().stream().filter(step -> making.steps().contains(step.id())).toList());
+        Collections.reverse(steps);
+        for (Step step : steps) {
+            StepTime time = StepTime.of(step, Optional.empty(), hours, new Messages());
+            Quantity hands = Quantity.of(Math.ceil(time.handsOn().high()), Unit.MINUTE);
+            Map<String, Optional<Quantity>> with = new LinkedHashMap<>();
+            UsedThings.of(step).forEach(id -> with.put(id, Optional.empty()));
+            with.putAll(tried(step, making));
+            needed = work(new Work(Duty.Kind.SHEETS_GO_THROUGH, Optional.of(step.id()), hands,
+                    Quantity.of(Math.ceil(time.takes().high()) - hands.value(), Unit.MINUTE), with), making, needed);
+            liquids(step, needed);
+        }
+        Collections.reverse(duties);
+    }
+
+    /** A kind of work on each sheet. */
+    private record Work(Duty.Kind kind, Optional<String> step, Quantity hands, Quantity waits, Map<String, Optional<Quantity>> with) {
+    }
+
+    /** Plans it for all sheets, the last first; when the first is begun. */
+    private LocalDateTime work(Work work, SheetMaking making, LocalDateTime needed) {
+        List<Stretch> stretches = new ArrayList<>();
+        for (int sheet = 0; sheet < sheets(); sheet++) {
+            Stretch found = free.latest(needed, StationCut.minutes(work.hands()), StationCut.minutes(work.waits()));
+            boolean joined = !stretches.isEmpty() && stretches.get(0).from().equals(found.to());
+            stretches.add(0, joined ? new Stretch(found.from(), stretches.remove(0).to()) : found);
+        }
+        duties.add(new Duty(work.kind(), work.step(), making.by(), stretches, work.hands(), sheets(), work.waits(), needed, work.with()));
+        return stretches.get(0).from();
+    }
+
+    /** What a trial of what the sheets went through takes of each liquid, which is put with what the class uses. */
+    private Map<String, Optional<Quantity>> tried(Step step, SheetMaking making) {
+        Map<String, Optional<Quantity>> tried = new LinkedHashMap<>();
+        if (step.kind() == StepKind.TESTING) {
+            Set<String> liquids = new LinkedHashSet<>();
+            bench.source().tests().stream().filter(test -> test.after().filter(making.steps()::contains).isPresent())
+                    .forEach(test -> liquids.add(test.with()));
+            liquids.forEach(id -> tried.put(id, Optional.of(inATray(id) ? portion(step, id) : drops(step, id, sheets()))));
+        }
+        return tried;
+    }
+
+    private boolean inATray(String id) {
+        return ClassProvider.isMadeInTrays(bench, id, bench.source().steps());
+    }
+
+    private Quantity drops(Step step, String id, int count) {
+        Quantity each = used(step, id, "drop-for-a-trial", count);
+        return Quantity.of(each.value() * count, each.unit());
+    }
+
+    /** Of a bath that each station makes in its tray, a beaker is made as its recipe tells. */
+    private Quantity portion(Step step, String id) {
+        Recipe.Adjust adjust = (Recipe.Adjust) bench.source().solution(id).map(Solution::recipe).orElseThrow();
+        drops(step, adjust.with(), 1);
+        return used(step, adjust.liquid(), "bath-for-a-trial", 1);
+    }
+
+    /** What one trial uses, so often. */
+    private Quantity used(Step step, String id, String constant, int times) {
+        Constant usual = bench.constant(constant);
+        Figure figure = bench.ledger().put(FigureKey.ofClass(course.id(), id, "for-a-trial"), "liquid for one trial", usual.value(),
+                "as-given", List.of(Ledger.given("amount", "usual amount", usual.value(), Job.USUAL)));
+        bench.uses().add(new Uses.Use(id, step.id(), true, figure, times, 1));
+        return usual.value();
+    }
+
+    /** Before a trial its liquids are made by the same hands. */
+    private void liquids(Step step, LocalDateTime begins) {
+        draws.put(step.id(), new ClassDraws.Draw(step.id(), ClassDraws.ALL, begins, begins));
+        for (Solution solution : bench.source().solutions()) {
+            if (bench.uses().of(solution.id()).stream().anyMatch(use -> use.by().equals(step.id()))) {
+                Quantity hands = solution.handsOn().orElse(bench.constant("making-time").value());
+                double ready = solution.readyIn().orElse(hands).highIn(Unit.MINUTE);
+                LocalDateTime begun = hours.latestStart(WorkHours.minus(begins, ready), hands.highIn(Unit.MINUTE));
+                free.take(new Stretch(begun, begun.plusMinutes(StationCut.minutes(hands))));
+            }
+        }
+    }
+}
