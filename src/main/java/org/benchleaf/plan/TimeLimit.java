@@ -6,7 +6,7 @@ package org.benchleaf.plan;
  * @param from the earlier part
  * @param to the later part
  * @param minutes at most; 0 for "at once"
- * @param wet whether the sheet lies wet in between, so that the less of it is used the better
+ * @param wet whether the sheet lies wet or its bath stands open in between, so that the less of it is used the better
  */
 public record TimeLimit(int from, int to, int minutes, boolean wet) {
 

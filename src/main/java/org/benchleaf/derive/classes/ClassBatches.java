@@ -140,7 +140,7 @@ final class ClassBatches implements BatchPlan.Planner {
         }
 
         private LocalDateTime begin(Draw first) {
-            return hours.latestStart(WorkHours.minus(first.from(), ready), handsOn.highIn(Unit.MINUTE));
+            return FreeTime.latestBegin(hours, course.day().breaks(), first.from(), ready, handsOn.highIn(Unit.MINUTE));
         }
 
         private LocalDateTime made(LocalDateTime begin) {

@@ -20,6 +20,25 @@ final class FreeTime {
         this.breaks = breaks;
     }
 
+    /**
+     * The latest begin of work by hand in working hours and outside the breaks of a class.
+     *
+     * @param until when what is made must be ready
+     * @param ready minutes until it is
+     * @param hands minutes by hand
+     */
+    static LocalDateTime latestBegin(WorkHours hours, List<ClassDay.Break> breaks, LocalDateTime until, double ready, double hands) {
+        LocalDateTime begin = hours.latestStart(WorkHours.minus(until, ready), hands);
+        for (ClassDay.Break one : breaks) {
+            LocalDateTime from = begin.toLocalDate().atTime(one.from());
+            boolean ends = !WorkHours.plus(begin, hands).isAfter(from);
+            if (!ends && begin.isBefore(begin.toLocalDate().atTime(one.to()))) {
+                begin = hours.latestStart(WorkHours.minus(from, hands), hands);
+            }
+        }
+        return begin;
+    }
+
     void take(Stretch stretch) {
         taken.add(stretch);
     }

@@ -152,7 +152,7 @@ final class PracticeSheets {
             if (bench.uses().of(solution.id()).stream().anyMatch(use -> use.by().equals(step.id()))) {
                 Quantity hands = solution.handsOn().orElse(bench.constant("making-time").value());
                 double ready = solution.readyIn().orElse(hands).highIn(Unit.MINUTE);
-                LocalDateTime begun = hours.latestStart(WorkHours.minus(begins, ready), hands.highIn(Unit.MINUTE));
+                LocalDateTime begun = FreeTime.latestBegin(hours, course.day().breaks(), begins, ready, hands.highIn(Unit.MINUTE));
                 free.take(new Stretch(begun, begun.plusMinutes(StationCut.minutes(hands))));
             }
         }

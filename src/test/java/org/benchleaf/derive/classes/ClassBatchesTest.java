@@ -6,7 +6,10 @@ import static org.benchleaf.derive.Invented.bath;
 import static org.benchleaf.derive.Invented.mist;
 import static org.benchleaf.derive.Invented.q;
 
+import java.time.DayOfWeek;
 import java.time.LocalDateTime;
+import java.time.LocalTime;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -14,6 +17,7 @@ import java.util.Set;
 import org.benchleaf.derive.Invented;
 import org.benchleaf.derive.hazard.HazardAssessor;
 import org.benchleaf.derive.preparation.Groundwork;
+import org.benchleaf.derive.time.WorkHours;
 import org.benchleaf.message.Message;
 import org.benchleaf.message.Messages;
 import org.benchleaf.model.ClassDay;
@@ -48,6 +52,28 @@ class ClassBatchesTest {
                 Optional.empty(), day, PAPERS, stores, Invented.PLACE);
         return new ClassDeriver(new Groundwork.Maker(invented.library())).plan(course, invented.treatment(),
                 new HazardAssessor.Assessment(Map.of(), Map.of(), List.of(), Set.of()), Map.of(), messages);
+    }
+
+    /** By hand: 20 min of work before 13:00 would begin at 12:40, in the break from 12:30; before the break it begins at 12:10. */
+    @Test
+    void nothing_is_made_in_the_breaks() {
+        WorkHours hours = new WorkHours(EnumSet.allOf(DayOfWeek.class), LocalTime.of(9, 0), LocalTime.of(17, 0), Set.of());
+        List<ClassDay.Break> breaks = List.of(new ClassDay.Break(LocalTime.of(12, 30), LocalTime.of(13, 15)));
+
+        assertThat(FreeTime.latestBegin(hours, breaks, LocalDateTime.parse("2026-04-14T13:00"), 20, 20)).isEqualTo("2026-04-14T12:10");
+        assertThat(FreeTime.latestBegin(hours, breaks, LocalDateTime.parse("2026-04-14T13:40"), 20, 20)).isEqualTo("2026-04-14T13:20");
+    }
+
+    /** By hand: what lies in the way, a break and work at 11:00, is gone around backwards; what waits ends on the same day. */
+    @Test
+    void free_time_is_taken_from_the_end() {
+        FreeTime free = new FreeTime(new WorkHours(EnumSet.range(DayOfWeek.MONDAY, DayOfWeek.FRIDAY), LocalTime.of(9, 0),
+                LocalTime.of(17, 0), Set.of()), List.of(new ClassDay.Break(LocalTime.of(12, 0), LocalTime.of(13, 0))));
+        free.take(new Duty.Stretch(LocalDateTime.parse("2026-04-14T11:00"), LocalDateTime.parse("2026-04-14T11:30")));
+
+        assertThat(free.latest(LocalDateTime.parse("2026-04-14T13:00"), 30, 0).from()).isEqualTo("2026-04-14T11:30");
+        assertThat(free.latest(LocalDateTime.parse("2026-04-14T13:00"), 30, 0).from()).isEqualTo("2026-04-14T10:30");
+        assertThat(free.latest(LocalDateTime.parse("2026-04-13T09:00"), 30, 60).from()).isEqualTo("2026-04-10T15:30");
     }
 
     private static Invented misting(String keeps) {
