@@ -73,6 +73,7 @@ class FaultyContentTest {
             Map.entry("PLAN-010", "command/PlanCommandTest"),
             Map.entry("PLAN-011", "command/PlanCommandTest"),
             Map.entry("PLAN-012", "command/PlanCommandTest"),
+            Map.entry("PLAN-013", "command/PlanCommandTest"),
             // Records are no content.
             Map.entry("RECORD-001", "command/ClassRecordsTest"),
             Map.entry("RECORD-002", "command/ClassRecordsTest"),

@@ -86,13 +86,13 @@ class ClassBatchesTest {
     }
 
     /**
-     * By hand: one hood, 10 min each: the stations mist at 13:00, 13:10 … 13:50. What is made by 13:00 keeps until 13:25, so that the
+     * By hand: a briefing of 10 min from 12:50, one hood, 10 min each: the stations mist at 13:00, 13:10 … 13:50. What is made by 13:00 keeps until 13:25, so that the
      * third station, done by 13:30, needs another. Three batches of two stations, ready by 13:00, 13:20 and 13:40, begun 10 min before.
      * One holds 2 · 15 mL · 1.10 + 2 · 3 mL = 39 mL; six stations in all 6 · 15 · 1.10 + 6 · 3 = 117 mL.
      */
     @Test
     void a_mist_that_keeps_25_minutes_is_made_three_times_for_six_stations_at_one_hood() {
-        ClassPlan plan = plan(misting("25 min"), "2026-04-14T13:00", Map.of("hood", 1));
+        ClassPlan plan = plan(misting("25 min"), "2026-04-14T12:50", Map.of("hood", 1));
         assertThat(starts(plan, "mist")).extracting(ClassPlan.Start::begin).containsExactly(LocalDateTime.parse("2026-04-14T12:50"),
                 LocalDateTime.parse("2026-04-14T13:10"), LocalDateTime.parse("2026-04-14T13:30"));
         assertThat(starts(plan, "mist")).extracting(start -> start.batch().freshUntil().orElseThrow()).containsExactly(
@@ -114,8 +114,8 @@ class ClassBatchesTest {
      */
     @Test
     void what_keeps_until_the_last_station_is_done_is_made_once() {
-        assertThat(starts(plan(misting("60 min"), "2026-04-14T13:00", Map.of("hood", 1)), "mist")).hasSize(1);
-        ClassPlan twice = plan(misting("59 min"), "2026-04-14T13:00", Map.of("hood", 1));
+        assertThat(starts(plan(misting("60 min"), "2026-04-14T12:50", Map.of("hood", 1)), "mist")).hasSize(1);
+        ClassPlan twice = plan(misting("59 min"), "2026-04-14T12:50", Map.of("hood", 1));
         // Of two batches neither has to be larger than three stations': 3 · 15 · 1.10 + 3 · 3 = 58.5 mL.
         assertThat(starts(twice, "mist")).extracting(start -> start.batch().stations().size()).containsExactly(3, 3);
         assertThat(twice.figures().get("mist.needed-of-batch-2").value().in(Unit.MILLILITRE)).isCloseTo(58.5, within(1e-9));
@@ -132,7 +132,7 @@ class ClassBatchesTest {
                 .solution("mist", new Recipe.Dilute("stock", Optional.empty(), Optional.of(q("10")), "deionised-water"),
                         Map.of("keeps", "25 min", "hands", "10 min"), Optional.empty())
                 .step("damp", Map.of("takes", "10 min"), List.of(), mist("mist", "15 mL"));
-        assertThat(starts(plan(invented, "2026-04-14T13:00", Map.of("hood", 1)), "stock")).extracting(ClassPlan.Start::begin)
+        assertThat(starts(plan(invented, "2026-04-14T12:50", Map.of("hood", 1)), "stock")).extracting(ClassPlan.Start::begin)
                 .containsExactly(LocalDateTime.parse("2026-04-14T12:40"), LocalDateTime.parse("2026-04-14T13:00"),
                         LocalDateTime.parse("2026-04-14T13:20"));
     }
@@ -160,10 +160,12 @@ class ClassBatchesTest {
         assertThat(starts(plan, "weak").get(0).readyFor()).isEqualTo(LocalDateTime.parse("2026-04-14T10:00"));
     }
 
-    /** By hand: at 9:00 the studio opens; what is used then was made by 17:00 the day before, and keeps until 17:25. */
+    /** By hand: at 9:00 the studio opens; 20 min of work for 9:10, after the briefing, were done by 17:00 the day before: fresh until 17:25. */
     @Test
     void what_nobody_can_make_fresh_is_told() {
-        plan(misting("25 min"), "2026-04-14T09:00", Map.of("hood", 1));
+        Invented slow = new Invented().solution("mist", MIST, Map.of("keeps", "25 min", "hands", "20 min"), Optional.empty())
+                .step("damp", Map.of("takes", "10 min"), List.of(), mist("mist", "15 mL"));
+        plan(slow, "2026-04-14T09:00", Map.of("hood", 1));
         assertThat(messages.all()).extracting(Message::code).containsExactly("CLASS-017");
     }
 }
