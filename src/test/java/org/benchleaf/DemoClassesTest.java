@@ -140,8 +140,8 @@ class DemoClassesTest {
 
     /**
      * By hand: ready on Monday 13 April at 9:00, a day before the class. A trial takes up to 160 min, the first 15 by hand, and is over
-     * before closing at 17:30: seven begin at 14:50, 14:35, 14:20, 14:05, 13:50 and, before the break from 13:00 to 13:45, at 12:45 and 12:30.
-     * The mist for it is made from 12:00; seven times 25 min of wax before that begin at 9:05.
+     * before closing at 17:30: seven begin at 14:50, 14:35, 14:20, 14:05, 13:50 and, before the break from 13:00 to 13:45, at 12:45 and
+     * 12:30. The mist for it is made from 12:00; seven times 25 min of wax before that begin at 9:05.
      */
     @Test
     void practice_sheets_are_made_by_one_pair_of_hands_and_tried_with_liquids_that_are_there() {
@@ -200,10 +200,10 @@ class DemoClassesTest {
     }
 
     /**
-     * By hand, for one station: briefing to 9:10, bath 7, hold 3, mist 8, hold 3, lower 4, three baths of 20 and two changes of 1 + 3 + 4 + 1,
-     * drain 10, lay in 10: 11:13; blotters after 15, 30 and 60 min, 5 each, the third held up by the break until 13:45; after 150 min the
-     * fourth, and the night to 9:00. Of the 72 h under weight 1210 min have passed by 9:05 on Wednesday: 3110 more until Friday 12:55, take
-     * out 5; after the break clear away 10.
+     * By hand, for one station: briefing to 9:10, bath 7, hold 3, mist 8, hold 3, lower 4, three baths of 20 and two changes of
+     * 1 + 3 + 4 + 1, drain 10, lay in 10: 11:13; blotters after 15, 30 and 60 min, 5 each, the third held up by the break until 13:45;
+     * after 150 min the fourth, and the night to 9:00. Of the 72 h under weight 1210 min have passed by 9:05 on Wednesday:
+     * 3110 more until Friday 12:55, take out 5; after the break clear away 10.
      */
     @Test
     void six_stations_are_done_on_the_friday_and_no_plan_is_shorter() {
@@ -214,8 +214,8 @@ class DemoClassesTest {
     }
 
     /**
-     * One sheet alone is the figure of the case. By hand: the supervisor is 3 + 8 + 3 min at each, so six mist 14 min apart at least, and at
-     * 4 changes an hour e^(-4 · 14 / 60) = 0.393 is left of each: (1 - 0.393^6) / (1 - 0.393) = 1.64 of one sheet at most.
+     * One sheet alone is the figure of the case. By hand: the supervisor is 3 + 8 + 3 min at each, so six mist 14 min apart at least, and
+     * at 4 changes an hour e^(-4 · 14 / 60) = 0.393 is left of each: (1 - 0.393^6) / (1 - 0.393) = 1.64 of one sheet at most.
      */
     @Test
     void the_air_is_that_of_all_stations_in_the_order_of_the_plan() {

@@ -58,7 +58,7 @@ class SpringCourseByHandTest {
             exact("relax.left-in-bottle", 3, Unit.MILLILITRE, "as the class states"),
             exact("relax.carrier-height", 472, Unit.MILLIMETRE, "412 + 2 · 30"),
             exact("relax.carrier-width", 358, Unit.MILLIMETRE, "298 + 2 · 30"),
-            exact("mist.needed", 130, Unit.MILLILITRE, "7 · 15 + 6 · 3 + 7 · 1 for the trials; 6 · 1.10 sheets would not serve the spare one"),
+            exact("mist.needed", 130, Unit.MILLILITRE, "7 · 15 + 6 · 3 + 7 · 1 for trials; 6 · 1.10 sheets would not serve the spare one"),
             exact("mist.batch", 130, Unit.MILLILITRE, "two figures"),
             exact("class.spring-course.mist.for-a-trial", 1, Unit.MILLILITRE, "as is usual: common practice, no source"),
             rounded("mist.stock-volume", 54.167, Unit.MILLILITRE, "130 · 40 / 96"),

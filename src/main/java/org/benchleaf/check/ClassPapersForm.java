@@ -42,8 +42,8 @@ final class ClassPapersForm {
         List<ClassPapers.Outcome> outcomes = fields.groups("outcomes").stream().map(this::outcome).toList();
         return new ClassPapers(fields.yes("publish", false), fields.texts("aims"),
                 sheets.flatMap(group -> group.word("are", ClassPapers.Sheets::of)).orElse(ClassPapers.Sheets.PRACTICE),
-                sheets.flatMap(group -> group.text("like")), sheets.flatMap(this::making), issue, fields.texts("changes"), outcomes, trainees(places),
-                practice(), issued);
+                sheets.flatMap(group -> group.text("like")), sheets.flatMap(this::making), issue,
+                fields.texts("changes"), outcomes, trainees(places), practice(), issued);
     }
 
     /** How practice sheets come to be, where the class says anything of it. */

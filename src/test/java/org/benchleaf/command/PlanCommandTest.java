@@ -116,8 +116,8 @@ class PlanCommandTest {
     }
 
     /**
-     * From the table of access, by which a trainee sprays what burns only with the supervisor beside them, and its caution, by which several
-     * take turns: looked for in what is printed, minute by minute.
+     * From the table of access, by which a trainee sprays what burns only with the supervisor beside them, and its caution, by which
+     * several take turns: looked for in what is printed, minute by minute.
      */
     @Test
     void one_who_sprays_what_burns_has_the_only_supervisor_beside_them() throws IOException {
@@ -168,7 +168,8 @@ class PlanCommandTest {
         for (int station = 1; station <= 6; station++) {
             int lowered = time(parts, station, "wash: lower", "end");
             assertThat(List.of(1, 5, 15)).allSatisfy(minute -> assertThat(parts).anySatisfy(part ->
-                    assertThat(part.get("part").asText() + part.get("start")).isEqualTo("wash: look after min " + minute + (lowered + minute))));
+                    assertThat(part.get("part").asText() + part.get("start")).isEqualTo("wash: look after min " + minute
+                            + (lowered + minute))));
         }
     }
 

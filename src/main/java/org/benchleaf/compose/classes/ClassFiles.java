@@ -38,7 +38,8 @@ final class ClassFiles {
             if (turn.station() != station) {
                 station = turn.station();
                 ScheduleReading.Briefing briefing = desk.reading().briefing(station);
-                rows.add(row(station, "", "briefing", briefing.from(), briefing.to(), List.of("trainee of station " + station, "supervisor")));
+                rows.add(row(station, "", "briefing", briefing.from(), briefing.to(),
+                        List.of("trainee of station " + station, "supervisor")));
             }
             rows.add(row(station, turn.step(), turn.work(), turn.from(), turn.to(), turn.takes()));
         }
@@ -49,7 +50,8 @@ final class ClassFiles {
                         DataTable.Column.words("who and what it takes", "takes")), rows);
     }
 
-    private static List<DataTable.Cell> row(int station, String step, String work, LocalDateTime from, LocalDateTime to, List<String> takes) {
+    private static List<DataTable.Cell> row(int station, String step, String work, LocalDateTime from, LocalDateTime to,
+            List<String> takes) {
         return List.of(DataTable.Cell.number(String.valueOf(station)), DataTable.Cell.words(step), DataTable.Cell.words(work),
                 DataTable.Cell.words(from.toString()), DataTable.Cell.words(to.toString()), DataTable.Cell.words(String.join("; ", takes)));
     }

@@ -182,7 +182,8 @@ public final class ClassPage implements ClassPageMaker {
                                 .orElse(words.say("class.not-stated")) : words.say("class.stays-beside")),
                         RichText.of(words.say("class.line")))).toList();
         String last = desk.reading().turns().stream().filter(ScheduleReading.Turn::isHold).map(ScheduleReading.Turn::to)
-                .max(Comparator.naturalOrder()).map(time -> " " + words.say("class.last-release", "time", desk.clock(sheet, time))).orElse("");
+                .max(Comparator.naturalOrder()).map(time -> " "
+                        + words.say("class.last-release", "time", desk.clock(sheet, time))).orElse("");
         return new Section("holds", words.say("class.holds"), Optional.of(words.say(last.isEmpty() ? "class.no-holds"
                 : "class.holds-lead") + last), rows.isEmpty() ? List.of() : List.of(new Table("holds-table",
                         words.say("class.holds-caption"), words.columns("class.time", "class.station", "class.released",

@@ -24,14 +24,15 @@ record Duties(Sheet sheet, ClassDesk desk) {
                         RichText.of(begin(duty)), RichText.of(hands(duty)), RichText.of(waits(duty)),
                         RichText.of(desk.moment(sheet, duty.needed())), RichText.of(with(duty)))).toList();
         return rows.isEmpty() ? Optional.empty() : Optional.of(new Table("practice-table", words.say("class.sheets-caption"),
-                words.columns("class.step", "class.do", "class.begin-by", "class.hands-on", "class.sheets-lie", "class.ready-for", "class.with"),
-                rows, Optional.empty()));
+                words.columns("class.step", "class.do", "class.begin-by", "class.hands-on", "class.sheets-lie",
+                        "class.ready-for", "class.with"), rows, Optional.empty()));
     }
 
     /** A row of the table of what to begin when. */
     List<RichText> begun(Duty duty) {
         return List.of(RichText.of(name(duty)), RichText.of(begin(duty)), RichText.of(hands(duty)),
-                RichText.of(desk.moment(sheet, duty.needed())), RichText.of(with(duty)), RichText.of(sheet.words().say("class.calibrate-in")));
+                RichText.of(desk.moment(sheet, duty.needed())), RichText.of(with(duty)),
+                RichText.of(sheet.words().say("class.calibrate-in")));
     }
 
     /** What it is called. */

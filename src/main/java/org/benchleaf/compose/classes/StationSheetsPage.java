@@ -152,7 +152,8 @@ public final class StationSheetsPage implements ClassPageMaker {
                 .map(look -> words.say("class.hold-look", "work", work, "look", look)).orElse(work)
                 : turn.isMainWork() && told.add(turn.step())
                         ? work + ". " + step.map(one -> instruction(sheet, one)).orElse("")
-                                + (turn.isSupervised() ? " " + words.say("class.beside") : "") + new HazardMaker(sheet, desk.desk()).cautions(turn.step())
+                                + (turn.isSupervised() ? " " + words.say("class.beside") : "")
+                                + new HazardMaker(sheet, desk.desk()).cautions(turn.step())
                         : inTheTray(sheet, desk, turn).map(how -> work + ". " + how).orElse(work);
         String with = turn.takes().stream().filter(one -> !one.endsWith("station " + turn.station()))
                 .map(desk.reading()::thing).collect(Collectors.collectingAndThen(Collectors.toList(), words::list));

@@ -49,8 +49,8 @@ public record ClassPlan(CourseClass source, String caseTitle, int sheets, List<S
 
     /** The same in the words of a case and a class in another language. */
     ClassPlan in(TreatmentCase told, CourseClass course) {
-        return new ClassPlan(course, told.title(), sheets, course.steps(told), figures, timeline, preparations, starts, duties, supplies, schedule,
-                papers);
+        return new ClassPlan(course, told.title(), sheets, course.steps(told), figures, timeline, preparations, starts, duties, supplies,
+                schedule, papers);
     }
 
     /**

@@ -18,8 +18,8 @@ public record PlanWords(Phrases phrases, UnaryOperator<String> step, UnaryOperat
     /** As the plan has them. */
     static final PlanWords ENGLISH = new PlanWords(Phrases.ENGLISH, id -> id, word -> word, id -> "");
 
-    private static final List<String> NUMBERED = List.of("bath change {n}", "bath {n}", "look after min {n}", "between blotters {n}", "blotter change {n}",
-            "trainee of station {n}", "station {n}");
+    private static final List<String> NUMBERED = List.of("bath change {n}", "bath {n}", "look after min {n}",
+            "between blotters {n}", "blotter change {n}", "trainee of station {n}", "station {n}");
 
     /** A piece of the work of a step. */
     String work(String stepId, String work) {

@@ -74,8 +74,8 @@ final class PracticeSheets {
     private void plan(SheetMaking making) {
         LocalDateTime needed = hours.before(course.starts().toLocalDate(), 1).atTime(hours.opens());
         if (making.how().isPresent() && making.takesEach().isPresent()) {
-            needed = work(new Work(Duty.Kind.SHEETS_MADE, Optional.empty(), making.takesEach().get(), Quantity.of(0, Unit.MINUTE), Map.of()),
-                    making, needed);
+            needed = work(new Work(Duty.Kind.SHEETS_MADE, Optional.empty(), making.takesEach().get(),
+                    Quantity.of(0, Unit.MINUTE), Map.of()), making, needed);
         }
         List<Step> steps = new ArrayList<>(bench.source().steps().stream().filter(step -> making.steps().contains(step.id())).toList());
         Collections.reverse(steps);

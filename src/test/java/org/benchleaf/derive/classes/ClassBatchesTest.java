@@ -86,7 +86,8 @@ class ClassBatchesTest {
     }
 
     /**
-     * By hand: a briefing of 10 min from 12:50, one hood, 10 min each: the stations mist at 13:00, 13:10 … 13:50. What is made by 13:00 keeps until 13:25, so that the
+     * By hand: a briefing of 10 min from 12:50, one hood, 10 min each: the stations mist at 13:00, 13:10 … 13:50. What is made by
+     * 13:00 keeps until 13:25, so that the
      * third station, done by 13:30, needs another. Three batches of two stations, ready by 13:00, 13:20 and 13:40, begun 10 min before.
      * One holds 2 · 15 mL · 1.10 + 2 · 3 mL = 39 mL; six stations in all 6 · 15 · 1.10 + 6 · 3 = 117 mL.
      */
@@ -160,7 +161,7 @@ class ClassBatchesTest {
         assertThat(starts(plan, "weak").get(0).readyFor()).isEqualTo(LocalDateTime.parse("2026-04-14T10:00"));
     }
 
-    /** By hand: at 9:00 the studio opens; 20 min of work for 9:10, after the briefing, were done by 17:00 the day before: fresh until 17:25. */
+    /** By hand: 20 min of work for 9:10, after the briefing at opening, are done by 17:00 the day before: fresh until 17:25. */
     @Test
     void what_nobody_can_make_fresh_is_told() {
         Invented slow = new Invented().solution("mist", MIST, Map.of("keeps", "25 min", "hands", "20 min"), Optional.empty())
