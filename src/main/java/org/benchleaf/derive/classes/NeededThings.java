@@ -47,10 +47,10 @@ public final class NeededThings {
         return List.copyOf(things.values());
     }
 
-    /** A solution of which no step tells an amount is made for those that name it. */
+    /** The steps of the work that use a solution; one of which no step tells an amount is made for those that name it. */
     private static List<String> usedIn(Preparation made, List<Step> steps) {
-        return !made.usedIn().isEmpty() ? made.usedIn() : steps.stream().filter(step -> UsedThings.of(step).contains(made.solution()))
-                .map(Step::id).toList();
+        return steps.stream().filter(step -> made.usedIn().isEmpty() ? UsedThings.of(step).contains(made.solution())
+                : made.usedIn().contains(step.id())).map(Step::id).toList();
     }
 
     /** A tool of the studio that the step names stands on the list already. */
