@@ -168,8 +168,8 @@ class SpringCourseByHandTest {
             exact("class.spring-course.waste-neutral-water.volume", 139.2, Unit.LITRE, "24 · 5.8"),
             exact("class.spring-course.waste-neutral-water.cans", 7, Unit.COUNT, "139.2 / (0.90 · 25) = 6.2, a whole one"),
             exact("class.spring-course.bench.places", 6, Unit.COUNT, "12 / 1.8 = 6.67"),
-            exact("class.spring-course.room.power", 800, Unit.WATT, "2 hoods · 400"),
-            rounded("class.spring-course.room.noise", 65.01, Unit.DECIBEL, "62 + 10 · lg 2"),
+            exact("class.spring-course.room.power", 400, Unit.WATT, "one sprays at a time: 1 hood · 400"),
+            rounded("class.spring-course.room.noise", 62, Unit.DECIBEL, "one hood at a time"),
             rounded("timeline.total", 73.417, Unit.HOUR, "7.5 + 77.5 min and 3 d: 4405 min"),
             exact("timeline.hands-on", 94.625, Unit.MINUTE, "7.5 + 0.35 · 77.5 + 60"),
             exact("timeline.people", 2, Unit.COUNT, "two lower the carrier"));
