@@ -18,7 +18,7 @@ class ClassSheetsTest {
 
     private static final DemoSite DEMO = DemoSite.made();
 
-    /** From the class's file: two hoods are shared by six stations; panel, tray and boards stand at each, the panel beside the water. */
+    /** From the class's file: one station sprays at a time, under one of the two hoods; panel, tray and boards stand at each, the panel beside the water. */
     @Test
     void a_station_is_drawn_with_what_it_has_and_the_hoods_apart() {
         assertThat(page("-stations.html").filter(DrawingRow.class::isInstance).map(DrawingRow.class::cast)
@@ -27,7 +27,7 @@ class ClassSheetsTest {
                     String told = drawing.description().replaceAll("\\h", " ");
                     String wet = told.substring(0, told.indexOf("Dry side: "));
                     assertThat(wet).startsWith("Wet side: ").contains("Medium tray", "Waterproof panel").doesNotContain("hood");
-                    assertThat(told).contains("Board, stiff and flat").endsWith("Shared by all stations: hood, 2.");
+                    assertThat(told).contains("Board, stiff and flat").endsWith("Shared by all stations: hood, 1.");
                 });
     }
 
@@ -136,7 +136,7 @@ class ClassSheetsTest {
     void a_station_sheet_tells_that_a_further_bath_has_no_time_and_what_is_to_spare() {
         assertThat(page("-stations.html").filter(Note.class::isInstance).map(note -> ((Note) note).text().plain())
                 .filter(text -> text.contains("up to 4 baths"))).hasSize(6).allSatisfy(text ->
-                        assertThat(text).contains("has time for 3", "all stations together: 3"));
+                        assertThat(text).contains("has time for 3", "all stations together: 6"));
     }
 
     private static List<List<String>> rows(String page, String table) {

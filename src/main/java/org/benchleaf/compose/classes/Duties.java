@@ -59,8 +59,7 @@ record Duties(Sheet sheet, ClassDesk desk) {
     }
 
     private String hands(Duty duty) {
-        Quantity all = Quantity.of(duty.each().highIn(Unit.MINUTE) * duty.count(), Unit.MINUTE);
-        String text = sheet.numbers().duration(all).text();
+        String text = sheet.numbers().duration(Quantity.of(duty.minutes(), Unit.MINUTE)).text();
         return duty.count() == 1 ? text : sheet.words().say("class.hands-on-each", "all", text, "n", duty.count(),
                 "each", sheet.numbers().duration(duty.each()).text());
     }

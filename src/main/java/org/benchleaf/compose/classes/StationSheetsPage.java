@@ -170,7 +170,7 @@ public final class StationSheetsPage implements ClassPageMaker {
         step.part(Part.Mend.class).ifPresent(mend -> {
             mend.strip().ifPresent(strip -> told.append(fact(sheet, "strip", sheet.numbers().written(strip).text())));
             mend.lap().ifPresent(lap -> told.append(fact(sheet, "lap", sheet.numbers().written(lap).text())));
-            mend.grain().ifPresent(grain -> told.append(fact(sheet, "grain", grain)));
+            mend.grain().ifPresent(grain -> told.append(fact(sheet, "grain", sheet.words().term("fibres-run", grain))));
         });
         return told.toString();
     }

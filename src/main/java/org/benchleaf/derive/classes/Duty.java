@@ -1,6 +1,7 @@
 package org.benchleaf.derive.classes;
 
 import java.time.LocalDateTime;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -37,6 +38,11 @@ public record Duty(Kind kind, Optional<String> step, ClassDay.Doer by, List<Stre
         boolean overlaps(Stretch other) {
             return from.isBefore(other.to) && other.from.isBefore(to);
         }
+    }
+
+    /** Hands-on time in all, in minutes. */
+    public long minutes() {
+        return stretches.stream().mapToLong(stretch -> ChronoUnit.MINUTES.between(stretch.from(), stretch.to())).sum();
     }
 
     /** When to begin. */

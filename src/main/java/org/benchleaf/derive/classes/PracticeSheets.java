@@ -11,6 +11,8 @@ import java.util.Optional;
 import java.util.Set;
 import org.benchleaf.calculate.Figure;
 import org.benchleaf.calculate.FigureKey;
+import org.benchleaf.calculate.Inputs;
+import org.benchleaf.calculate.Origin;
 import org.benchleaf.derive.classes.Duty.Stretch;
 import org.benchleaf.derive.figure.Bench;
 import org.benchleaf.derive.figure.Job;
@@ -81,12 +83,13 @@ final class PracticeSheets {
         Collections.reverse(steps);
         for (Step step : steps) {
             StepTime time = StepTime.of(step, Optional.empty(), hours, new Messages());
-            Quantity hands = Quantity.of(Math.ceil(time.handsOn().high()), Unit.MINUTE);
+            int hands = (int) Math.ceil(time.handsOn().high());
+            int takes = (int) Math.ceil(time.takes().high());
             Map<String, Optional<Quantity>> with = new LinkedHashMap<>();
             UsedThings.of(step).forEach(id -> with.put(id, Optional.empty()));
             with.putAll(tried(step, making));
-            needed = work(new Work(Duty.Kind.SHEETS_GO_THROUGH, Optional.of(step.id()), hands,
-                    Quantity.of(Math.ceil(time.takes().high()) - hands.value(), Unit.MINUTE), with), making, needed);
+            needed = work(new Work(Duty.Kind.SHEETS_GO_THROUGH, Optional.of(step.id()),
+                    Quantity.of(hands, Unit.MINUTE), Quantity.of(takes - hands, Unit.MINUTE), with), making, needed);
             liquids(step, needed);
         }
         Collections.reverse(duties);
@@ -125,8 +128,8 @@ final class PracticeSheets {
     }
 
     private Quantity drops(Step step, String id, int count) {
-        Quantity each = used(step, id, "drop-for-a-trial", count);
-        return Quantity.of(each.value() * count, each.unit());
+        return bench.ledger().value("sum", Inputs.none().with("amounts", used(step, id, "drop-for-a-trial", count), Job.USUAL)
+                .with("times", Quantity.number(count), Origin.Place.CLASS), "total").orElseThrow();
     }
 
     /** Of a bath that each station makes in its tray, a beaker is made as its recipe tells. */
