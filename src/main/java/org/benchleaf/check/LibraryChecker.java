@@ -151,7 +151,8 @@ public final class LibraryChecker {
         words.unsaid().forEach((text, place) -> Nearest.to(text, said).ifPresentOrElse(near -> messages.add(unsaid(text, place,
                 "Write '" + near + "' in its place, and see that the words fit it.", language)), () -> leftOver.put(text, place)));
         leftOver.entrySet().stream().findFirst().ifPresent(first -> messages.add(leftOver.size() == 1
-                ? unsaid(first.getKey(), first.getValue(), "Write the text as it stands in the studio's files, or delete the line.", language)
+                ? unsaid(first.getKey(), first.getValue(), "Write the text as it stands in the studio's files, or delete the line.",
+                        language)
                 : FormMessages.WORDS_OF_NO_TEXTS.at(first.getValue(), "count", leftOver.size(), "language", language,
                         "text", first.getKey())));
         words.outdated().forEach((text, place) -> messages.add(FormMessages.WORDS_OF_OLDER_TEXT.at(place, "text", text,

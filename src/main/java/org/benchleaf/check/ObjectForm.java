@@ -32,7 +32,8 @@ final class ObjectForm {
                 made.flatMap(group -> group.text("when")), made.flatMap(group -> group.text("evidence")),
                 made.map(group -> group.yes("opinion", false)).orElse(false), support(object.needGroup("support")),
                 oneSide.isPresent() ? Optional.empty() : size.map(ObjectForm::size),
-                object.missingOnly("size").or(() -> object.group("size").flatMap(ObjectForm::missingSide)), oneSide, object.texts("features"),
+                object.missingOnly("size").or(() -> object.group("size").flatMap(ObjectForm::missingSide)), oneSide,
+                object.texts("features"),
                 object.texts("afterwards"),
                 object.groups("consultation").stream().map(ObjectForm::consultation).toList(), media,
                 object.groups("items").stream().map(this::item).toList(), object.place());

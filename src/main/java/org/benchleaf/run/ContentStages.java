@@ -372,7 +372,8 @@ public final class ContentStages implements Stages {
         }
         SearchIndex.files(common.library(), cards, searched(pages.pages(), Page::title, files))
                 .forEach(file -> files.add(publisher.publish(file)));
-        pages.translated().forEach(there -> SearchIndex.files(common.library(), there.language(), cards, told(there, withPictures, files, none -> TakenFiles.none()))
+        pages.translated().forEach(there -> SearchIndex.files(common.library(), there.language(), cards, told(there, withPictures, files,
+                        none -> TakenFiles.none()))
                 .forEach(file -> files.add(publisher.publish(file))));
         pages.files().forEach(file -> files.add(publisher.publish(file)));
         files.addAll(assets());

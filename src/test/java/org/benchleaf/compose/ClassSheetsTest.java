@@ -18,7 +18,7 @@ class ClassSheetsTest {
 
     private static final DemoSite DEMO = DemoSite.made();
 
-    /** From the class's file: one station sprays at a time, under one of the two hoods; panel, tray and boards stand at each, the panel beside the water. */
+    /** One station sprays at a time, under one of the two hoods of the class's file; panel, tray and boards stand at each. */
     @Test
     void a_station_is_drawn_with_what_it_has_and_the_hoods_apart() {
         assertThat(page("-stations.html").filter(DrawingRow.class::isInstance).map(DrawingRow.class::cast)

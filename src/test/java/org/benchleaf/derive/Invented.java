@@ -169,7 +169,8 @@ public final class Invented {
                 ? QuantityReader.read(text, org.benchleaf.quantity.Dimension.SHARE).quantity().orElseThrow() : q(text));
         steps.add(new Step(id, StepKind.valueOf(keys.getOrDefault("kind", "WASHING")), Optional.empty(), List.of(),
                 "Do it.", Optional.empty(), Optional.empty(),
-                Optional.empty(), Optional.empty(), List.of(), Optional.ofNullable(keys.get("takes")).map(Invented::time), Optional.empty(), hands, after,
+                Optional.empty(), Optional.empty(), List.of(), Optional.ofNullable(keys.get("takes")).map(Invented::time),
+                Optional.empty(), hands, after,
                 amount(keys, "wait").map(time -> new Step.Wait(Optional.of(StatedTime.of(time)), Optional.empty(), Optional.empty()))
                         .or(() -> Optional.ofNullable(keys.get("sign"))
                                 .map(sign -> new Step.Wait(Optional.empty(), Optional.empty(), Optional.of(sign)))),
