@@ -87,6 +87,7 @@ public record DemoSite(Library library, List<CasePages> cases, SitePages site, L
                 org.benchleaf.read.CheckValueReader.read(library.formulary()),
                 AuthorGuideReader.read(), Audience.EVERYBODY);
         List<SiteFile> files = new ArrayList<>(publisher.assets());
+        files.addAll(publisher.fonts());
         pages(cases, site).forEach(page -> files.add(publisher.publish(page)));
         Stream.concat(cases.stream().flatMap(one -> one.translated().stream()), site.translated().stream()).forEach(translated ->
                 translated.pages().forEach(page -> files.add(SiteFile.text(page.path(), translated.marked(publisher.publish(page).text(),

@@ -222,6 +222,10 @@ class GivenNumbersTest {
     private static void addClass(Given given, ClassPlan plan) {
         plan.figures().values().forEach(figure -> add(given, figure));
         times(plan.timeline()).forEach(given::quantity);
+        plan.duties().forEach(duty -> {
+            given.put((int) duty.minutes(), Unit.MINUTE);
+            given.quantity(duty.waits());
+        });
         plan.starts().forEach(start -> {
             given.quantity(start.handsOn());
             Stream.of(start.begin(), start.readyFor()).forEach(given::day);

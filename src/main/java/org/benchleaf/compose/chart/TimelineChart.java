@@ -102,7 +102,12 @@ public final class TimelineChart {
 
     private DataTable.Cell taken(Timeline.TimedStep timed) {
         return timed.atLeast() ? notRecorded() : isTold(timed, Form.LESS_THAN) ? DataTable.Cell.missing(told(timed))
-                : length(timed, timed.takes().in(Unit.MINUTE));
+                : timed.known() ? told(timed, timed.takes().in(Unit.MINUTE)) : notRecorded();
+    }
+
+    /** As it is told on the drawing; the file has the middle of a range. */
+    private DataTable.Cell told(Timeline.TimedStep timed, double minutes) {
+        return new DataTable.Cell(told(timed), cell(minutes).plain());
     }
 
     private DataTable.Cell handsOn(Timeline.TimedStep timed) {

@@ -34,7 +34,7 @@ final class ClassFiles {
         String file = desk.path("-plan.csv");
         List<List<DataTable.Cell>> rows = new ArrayList<>();
         int station = 0;
-        for (ScheduleReading.Turn turn : desk.reading().turns()) {
+        for (ScheduleReading.Turn turn : desk.reading().whole()) {
             if (turn.station() != station) {
                 station = turn.station();
                 ScheduleReading.Briefing briefing = desk.reading().briefing(station);

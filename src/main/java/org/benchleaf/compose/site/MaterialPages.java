@@ -30,6 +30,9 @@ public final class MaterialPages implements SitePageMaker {
 
     private static final SitePageName NAME = new SitePageName("materials", Paths.MATERIALS, true);
 
+    /** So many cases show how it is used; the list of all cases leads to the others (common practice, no source). */
+    private static final int MOST_MADE = 12;
+
     @Override
     public SitePageName name() {
         return NAME;
@@ -110,7 +113,8 @@ public final class MaterialPages implements SitePageMaker {
                 .filter(one -> one.material().equals(material.id())).map(one -> new CaseLines.Entry(
                         sheet.link(card.title(), card.start()), card.language(), one.strength()))).toList();
         return made.isEmpty() ? Optional.empty() : Optional.of(new Section("made", sheet.words().say("materials.made"),
-                Optional.empty(), List.of(new CaseLines(made))));
+                made.size() > MOST_MADE ? Optional.of(sheet.words().say("materials.made-first", "n", MOST_MADE)) : Optional.empty(),
+                List.of(new CaseLines(made.subList(0, Math.min(made.size(), MOST_MADE))))));
     }
 
     private static List<Fact> facts(Sheet sheet, Material material) {

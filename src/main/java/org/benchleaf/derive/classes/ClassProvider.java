@@ -246,7 +246,7 @@ final class ClassProvider {
     /** What is weighed is handed out in a portion that can be weighed, as far as the batch reaches. */
     private Quantity handed(Quantity used, Quantity batch, int bottles) {
         Quantity least = bench.constant("paste-portion").value().exact();
-        return used.dimension() == Dimension.MASS && used.in(Unit.GRAM) < least.in(Unit.GRAM)
+        return used.dimension() == Dimension.MASS && batch.dimension() == Dimension.MASS && used.in(Unit.GRAM) < least.in(Unit.GRAM)
                 && bench.ledger().value("sum", Inputs.none().with("amounts", least, Job.USUAL).with("times", Quantity.number(bottles),
                         Origin.Place.CLASS), "total").filter(all -> all.in(Unit.GRAM) <= batch.in(Unit.GRAM)).isPresent() ? least : used;
     }

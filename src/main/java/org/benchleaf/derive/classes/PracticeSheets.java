@@ -11,7 +11,6 @@ import java.util.Optional;
 import java.util.Set;
 import org.benchleaf.calculate.Figure;
 import org.benchleaf.calculate.FigureKey;
-import org.benchleaf.calculate.Inputs;
 import org.benchleaf.calculate.Origin;
 import org.benchleaf.derive.classes.Duty.Stretch;
 import org.benchleaf.derive.figure.Bench;
@@ -128,24 +127,25 @@ final class PracticeSheets {
     }
 
     private Quantity drops(Step step, String id, int count) {
-        return bench.ledger().value("sum", Inputs.none().with("amounts", used(step, id, "drop-for-a-trial", count), Job.USUAL)
-                .with("times", Quantity.number(count), Origin.Place.CLASS), "total").orElseThrow();
+        return bench.ledger().one(new Job("sum", course.place()).given("amounts", used(step, id, "drop-for-a-trial", count))
+                .given("times", Quantity.number(count), Origin.Place.CLASS)
+                .gives("total", FigureKey.ofClass(course.id(), id, "for-the-trials"), "liquid for all trials")).orElseThrow().value();
     }
 
     /** Of a bath that each station makes in its tray, a beaker is made as its recipe tells. */
     private Quantity portion(Step step, String id) {
         Recipe.Adjust adjust = (Recipe.Adjust) bench.source().solution(id).map(Solution::recipe).orElseThrow();
         drops(step, adjust.with(), 1);
-        return used(step, adjust.liquid(), "bath-for-a-trial", 1);
+        return used(step, adjust.liquid(), "bath-for-a-trial", 1).value();
     }
 
     /** What one trial uses, so often. */
-    private Quantity used(Step step, String id, String constant, int times) {
+    private Figure used(Step step, String id, String constant, int times) {
         Constant usual = bench.constant(constant);
         Figure figure = bench.ledger().put(FigureKey.ofClass(course.id(), id, "for-a-trial"), "liquid for one trial", usual.value(),
                 "as-given", List.of(Ledger.given("amount", "usual amount", usual.value(), Job.USUAL)));
         bench.uses().add(new Uses.Use(id, step.id(), true, figure, times, 1));
-        return usual.value();
+        return figure;
     }
 
     /** Before a trial its liquids are made by the same hands. */
