@@ -129,6 +129,8 @@ class SpringCourseByHandTest {
             exact("total.blotter-300", 84, Unit.COUNT, "as above"),
             rounded("total.ethanol-96", 54.167, Unit.MILLILITRE, "as above"),
             rounded("total.deionised-water", 139.63, Unit.LITRE, "24 · 5.8 + 0.25 + 0.0797 + 0.1 = 139.2 + 0.4297"),
+            exact("class.spring-course.mist.for-the-trials", 7, Unit.MILLILITRE, "7 sheets · 1 mL"),
+            exact("class.spring-course.lime-water.for-the-trials", 1, Unit.MILLILITRE, "one beaker · 1 mL"),
             exact("class.spring-course.deionised-water.for-a-trial", 100, Unit.MILLILITRE, "as is usual: common practice, no source"),
             ofLime("total.calcium-hydroxide", 0.800, Unit.GRAM, "as above"),
             exact("class.spring-course.blotter-300.missing", 80, Unit.COUNT, "84 − 4"),

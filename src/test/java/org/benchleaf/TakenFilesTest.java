@@ -182,7 +182,7 @@ class TakenFilesTest {
                 .containsExactly("assets/site.css", "assets/fonts.css");
         List<String> named = Pattern.compile("url\\(([^)]*)\\)").matcher(Files.readString(site.resolve("assets/fonts.css"))).results()
                 .map(found -> "assets/" + found.group(1)).toList();
-        assertThat(named).hasSize(6).allSatisfy(font -> assertThat(site.resolve(font)).isNotEmptyFile());
+        assertThat(named).hasSize(5).allSatisfy(font -> assertThat(site.resolve(font)).isNotEmptyFile());
         assertThat(site.resolve("assets/fonts-licence.txt")).content().contains("SIL OPEN FONT LICENSE Version 1.1");
         Map<String, byte[]> whole = entries(site.resolve(SITE));
         assertThat(named).allMatch(font -> whole.keySet().stream().anyMatch(path -> path.endsWith(font)));

@@ -17,7 +17,7 @@ final class Assets {
     private static final String FONTS = "/fonts/";
     /** The style that names the fonts, the fonts, and their licence, which goes wherever they go. */
     private static final List<String> OF_FONTS = List.of("fonts.css", "serif.woff2", "serif-ext.woff2", "serif-italic.woff2",
-            "serif-italic-ext.woff2", "sans.woff2", "sans-ext.woff2", "fonts-licence.txt");
+            "sans.woff2", "sans-ext.woff2", "fonts-licence.txt");
 
     private static final String CALCULATIONS = "/script/calculations.js";
 

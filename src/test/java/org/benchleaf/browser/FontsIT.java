@@ -32,7 +32,7 @@ class FontsIT {
     void they_load_from_a_folder_too() {
         Windows.lend(window -> {
             window.open("index.html");
-            assertThat(loaded(window)).contains("Page Serif normal U+0-10", "Page Sans normal U+0-10")
+            assertThat(loaded(window)).contains("Text normal U+0-10", "Figures normal U+0-10")
                     .noneMatch(face -> face.contains("U+100"));
         });
     }
@@ -51,7 +51,7 @@ class FontsIT {
         Windows.lend(window -> {
             window.open("cases/tide-table/results.html");
             loaded(window);
-            for (String family : List.of("Page Sans", "Page Serif")) {
+            for (String family : List.of("Figures", "Text")) {
                 assertThat((Collection<?>) window.run("const pen = document.createElement('canvas').getContext('2d'); pen.font = '40px \""
                         + family + "\"'; return [...new Set([...'0123456789'].map(digit => pen.measureText(digit).width))];"))
                         .as(family).hasSize(1);

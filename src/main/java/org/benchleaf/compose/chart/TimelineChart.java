@@ -102,12 +102,7 @@ public final class TimelineChart {
 
     private DataTable.Cell taken(Timeline.TimedStep timed) {
         return timed.atLeast() ? notRecorded() : isTold(timed, Form.LESS_THAN) ? DataTable.Cell.missing(told(timed))
-                : timed.known() ? told(timed, timed.takes().in(Unit.MINUTE)) : notRecorded();
-    }
-
-    /** As it is told on the drawing; the file has the middle of a range. */
-    private DataTable.Cell told(Timeline.TimedStep timed, double minutes) {
-        return new DataTable.Cell(told(timed), cell(minutes).plain());
+                : length(timed, timed.takes().in(Unit.MINUTE));
     }
 
     private DataTable.Cell handsOn(Timeline.TimedStep timed) {

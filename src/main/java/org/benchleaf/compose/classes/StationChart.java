@@ -42,7 +42,7 @@ final class StationChart {
     StationChart(Sheet sheet, ClassDesk desk) {
         this.sheet = sheet;
         this.desk = desk;
-        this.turns = desk.reading().turns();
+        this.turns = desk.reading().whole();
         LocalDate day = desk.course().starts().toLocalDate();
         this.shown = turns.stream().filter(turn -> turn.from().toLocalDate().equals(day) && turn.isHandsOn())
                 .mapToInt(ScheduleReading.Turn::end).filter(end -> end <= DAY).max().orElse(HOUR);
