@@ -31,6 +31,7 @@ class TwoSitesTest {
     /** The front page names what is bought, with the strength on its bottle; that tells no recipe of a case. */
     private static final Pattern MATERIAL = Pattern.compile("<a href=\"materials/[^\"]*\">[^<]*</a>");
     private static final String FOR_WHOM = "Not for the public.";
+    private static final Pattern IN_BYTES = Pattern.compile(".*\\.(jpg|woff2)");
 
     @TempDir
     private Path folder;
@@ -182,7 +183,7 @@ class TwoSitesTest {
         try (Stream<Path> all = Files.walk(folder)) {
             for (Path file : all.filter(Files::isRegularFile).toList()) {
                 String name = folder.relativize(file).toString().replace('\\', '/');
-                contents.put(name, Files.readString(file, name.endsWith(".jpg") ? StandardCharsets.ISO_8859_1
+                contents.put(name, Files.readString(file, IN_BYTES.matcher(name).matches() ? StandardCharsets.ISO_8859_1
                         : StandardCharsets.UTF_8));
             }
         }
