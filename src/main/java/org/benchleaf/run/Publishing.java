@@ -8,6 +8,7 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
@@ -25,6 +26,8 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicReference;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.benchleaf.compose.part.Audience;
 import org.benchleaf.compose.part.CaseCard;
 import org.benchleaf.message.EditionMessages;
@@ -46,6 +49,8 @@ import org.benchleaf.read.CaseReader;
  * changed, and brings the edition into its sites if nothing is the matter with any of them.
  */
 public final class Publishing {
+
+    private static final String PROGRAM = "org.benchleaf.";
 
     private final Stages stages;
     private final LocalDate on;
@@ -260,11 +265,12 @@ public final class Publishing {
         return sentence.substring(0, 1).toLowerCase(Locale.ROOT) + sentence.substring(1);
     }
 
-    /** The kind of failure and where in the program, never its words: they might quote the case. */
+    /** The kind of failure and where, in a library and in the program itself; never its words: they might quote the case. */
     private static String failure(Throwable fault) {
-        StackTraceElement[] trace = fault.getStackTrace();
-        return fault.getClass().getSimpleName() + (trace.length == 0 ? "" : " at " + trace[0].getFileName() + ":"
-                + trace[0].getLineNumber());
+        Stream<StackTraceElement> ends = Stream.concat(Arrays.stream(fault.getStackTrace()).limit(1),
+                Arrays.stream(fault.getStackTrace()).filter(call -> call.getClassName().startsWith(PROGRAM)).limit(1));
+        String where = ends.distinct().map(call -> call.getFileName() + ":" + call.getLineNumber()).collect(Collectors.joining(", "));
+        return fault.getClass().getSimpleName() + (where.isEmpty() ? "" : " at " + where);
     }
 
     public static EditionStopped unreadable(Path place, UncheckedIOException broken) {

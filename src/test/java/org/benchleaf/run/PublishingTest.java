@@ -106,7 +106,7 @@ class PublishingTest {
         assertThat(outcome.told()).singleElement().satisfies(told -> {
             assertThat(told.code()).isEqualTo("SITE-019");
             assertThat(told.file()).endsWith("cases/one/case.md");
-            assertThat(told.text()).doesNotContain("secret");
+            assertThat(told.text()).doesNotContain("secret").containsPattern("at PublishingTest\\.java:\\d+\\)");
         });
     }
 
