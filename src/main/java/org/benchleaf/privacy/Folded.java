@@ -8,7 +8,8 @@ import java.util.Map;
  * A text brought down to what makes a word the same word: small letters without accents, and digits; nothing else.
  *
  * <p>Every spelling of a name ("Brändreth-Voss", "BRANDRETH VOSS", "brandreth_voss") becomes the same letters, and the
- * place of each in the text can be told, so that whole words can be told from parts of words. For one thread at a time.
+ * place of each in the text can be told, so that whole words can be told from parts of words. May be used from several threads;
+ * {@link Places} are of one search.
  */
 final class Folded {
 
@@ -17,17 +18,12 @@ final class Folded {
             Map.entry('þ', "th"), Map.entry('ı', "i"),
             // The last letter of a Greek word, and the stroke that only stretches an Arabic one.
             Map.entry('ς', "σ"), Map.entry('\u0640', ""));
-    /** Signs of vowels carry the word in the scripts of India; in all others marks are accents. */
-
     private static final int ASCII = 0x80;
     /** The letters of each sign beyond ASCII, found once: many pages are full of dashes and narrow spaces. */
     private static final String[] OTHERS = new String[Character.MAX_VALUE + 1];
 
     private final String source;
     private final String letters;
-    /** The place asked for last, and how many letters stand before it. */
-    private int at;
-    private int lettersBefore;
 
     private Folded(String source, String letters) {
         this.source = source;
@@ -79,23 +75,38 @@ final class Folded {
         return letters;
     }
 
-    /**
-     * Where in the text the letters from start to end (exclusive) stand. Counted when asked for, since few are, and from the
-     * place asked for before, since they are asked for in order.
-     */
-    Spot spot(int start, int end) {
-        if (start < lettersBefore) {
-            at = 0;
-            lettersBefore = 0;
+    /** The places of the letters in the text, for one search. */
+    Places places() {
+        return new Places(source);
+    }
+
+    /** Tells where letters stand in their text. Counted when asked for, since few are; for one thread. */
+    static final class Places {
+
+        private final String source;
+        /** The place asked for last, and how many letters stand before it: places are asked for in order. */
+        private int at;
+        private int lettersBefore;
+
+        private Places(String source) {
+            this.source = source;
         }
-        while (lettersBefore + count(source.charAt(at)) <= start) {
-            lettersBefore += count(source.charAt(at++));
+
+        /** Where in the text the letters from start to end (exclusive) stand. */
+        Spot spot(int start, int end) {
+            if (start < lettersBefore) {
+                at = 0;
+                lettersBefore = 0;
+            }
+            while (lettersBefore + count(source.charAt(at)) <= start) {
+                lettersBefore += count(source.charAt(at++));
+            }
+            int last = at;
+            for (int letters = lettersBefore + count(source.charAt(at)); letters < end; letters += count(source.charAt(last))) {
+                last++;
+            }
+            return new Spot(source, at, last + 1);
         }
-        int last = at;
-        for (int letters = lettersBefore + count(source.charAt(at)); letters < end; letters += count(source.charAt(last))) {
-            last++;
-        }
-        return new Spot(source, at, last + 1);
     }
 
     private static int count(char c) {

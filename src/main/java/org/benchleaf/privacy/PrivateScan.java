@@ -261,10 +261,11 @@ public final class PrivateScan {
         private void search(Function<Sought, WordFinder> finder, Searchable.Read reading, String where,
                 boolean placed) {
             Folded letters = reading.letters();
+            Folded.Places at = letters.places();
             LineCount lines = new LineCount(reading.text());
             all.forEach(sought -> finder.apply(sought).find(letters.letters(), (start, word) -> {
                 for (Needle needle : sought.counted(sought.needles().get(word))) {
-                    Spot spot = letters.spot(start, start + word.length());
+                    Spot spot = at.spot(start, start + word.length());
                     if (needle.evidence().counts(spot)) {
                         if (placed) {
                             int line = lines.lineOf(spot.start());

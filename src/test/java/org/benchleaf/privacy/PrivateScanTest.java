@@ -10,6 +10,7 @@ import java.util.Base64;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import java.util.stream.IntStream;
 import java.util.zip.DeflaterOutputStream;
 import java.util.zip.GZIPOutputStream;
 import java.util.zip.ZipEntry;
@@ -71,6 +72,14 @@ class PrivateScanTest {
     void a_value_is_found_in_every_spelling(String text) {
         assertThat(scan(SiteFile.text("cases/tide/index.html", text))).isNotEmpty()
                 .allMatch(said -> said.code().equals("LEAK-001") && said.severity() == Severity.ERROR);
+    }
+
+    /** Shared files are made ready once and searched for the values of many cases at once; a lost place stopped their publishing. */
+    @Test
+    void one_file_made_ready_is_searched_by_many_threads_at_once() {
+        Searchable shared = Searchable.of(SiteFile.text("site.css", "a blind of bay 70, kind 7q\n".repeat(400) + "locker Q7\n"));
+        assertThat(IntStream.range(0, 400).parallel().mapToObj(turn -> SCAN.scan(shared).stream().map(MessageText::of).toList()).toList())
+                .allSatisfy(told -> assertThat(told).singleElement().asString().contains("site.css:401:8"));
     }
 
     /** ISO 32000-1, 7.5.2: a PDF begins with %PDF- and its version; its words stand in packed streams, its title in a plain one. */
