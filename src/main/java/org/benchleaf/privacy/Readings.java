@@ -3,7 +3,6 @@ package org.benchleaf.privacy;
 import java.io.ByteArrayOutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
-import java.util.Base64;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
@@ -18,9 +17,6 @@ final class Readings {
     private static final Pattern ESCAPE = Pattern.compile(
             "&#(\\d{1,7});?|&#[xX]([0-9a-fA-F]{1,6});?|&([a-zA-Z]{2,32});|((?:%[0-9a-fA-F]{2})+)"
                     + "|\\\\u\\{([0-9a-fA-F]{1,6})}|\\\\u([0-9a-fA-F]{4})|\\\\x([0-9a-fA-F]{2})|\\\\([nrtbf\"'/\\\\])");
-    private static final int SHORTEST_RUN = 8;
-    private static final int SIGNS_AT_ONCE = 4;
-    private static final int LONG_RUN = 16;
     private static final String BEGINS_ESCAPE = "&%\\";
     private static final int LONGEST_TAG = 2000;
     /** The named signs that letters of European names come as; every other name counts as a sign between words. */
@@ -64,7 +60,7 @@ final class Readings {
             readings.add(new Reading("written with escapes", undone));
             now = undone;
         }
-        String decoded = decoded(text);
+        String decoded = Base64Words.in(text);
         if (!decoded.isEmpty()) {
             readings.add(new Reading("in base64", decoded));
         }
@@ -84,91 +80,6 @@ final class Readings {
         }
         readings.add(new Reading("inside its bytes, as UTF-8", new String(bytes, StandardCharsets.UTF_8)));
         return readings;
-    }
-
-    /** Every run of letters that gives words when it is taken as base64, wherever in a long run they begin. */
-    private static String decoded(String text) {
-        StringBuilder decoded = new StringBuilder();
-        int length = text.length();
-        for (int start = 0; start < length; start++) {
-            int end = endOfRun(text, start);
-            if (end - start >= SHORTEST_RUN) {
-                StringBuilder signs = new StringBuilder().append(text, start, end);
-                end = goOn(text, end, signs);
-                decode(signs.toString().replace('-', '+').replace('_', '/'), decoded);
-            }
-            start = end;
-        }
-        return decoded.toString();
-    }
-
-    private static int endOfRun(String text, int start) {
-        int end = start;
-        while (end < text.length() && isSign(text.charAt(end))) {
-            end++;
-        }
-        return end;
-    }
-
-    /** Whether it is one of the 64 signs, in the usual alphabet or in that for addresses (RFC 4648). */
-    private static boolean isSign(char c) {
-        return c >= 'a' && c <= 'z' || c >= 'A' && c <= 'Z' || c >= '/' && c <= '9' || c == '+' || c == '-' || c == '_';
-    }
-
-    /** Adds the runs of the lines that follow, and tells where the last of them ends. */
-    private static int goOn(String text, int end, StringBuilder signs) {
-        int last = end;
-        while (true) {
-            int at = text.startsWith("\r", last) ? last + 1 : last;
-            if (!text.startsWith("\n", at)) {
-                return last;
-            }
-            do {
-                at++;
-            } while (at < text.length() && (text.charAt(at) == ' ' || text.charAt(at) == '\t'));
-            int next = endOfRun(text, at);
-            if (next - at < SHORTEST_RUN) {
-                return last;
-            }
-            signs.append(text, at, next);
-            last = next;
-        }
-    }
-
-    private static void decode(String signs, StringBuilder decoded) {
-        int starts = signs.length() < LONG_RUN ? 1 : SIGNS_AT_ONCE;
-        for (int from = 0; from < starts; from++) {
-            // A last sign by itself holds no whole byte.
-            int to = signs.length() - ((signs.length() - from) % SIGNS_AT_ONCE == 1 ? 1 : 0);
-            byte[] bytes = Base64.getDecoder().decode(signs.substring(from, to));
-            if (mayBeWords(bytes)) {
-                String words = new String(bytes, StandardCharsets.UTF_8);
-                if (isWords(words)) {
-                    decoded.append(words).append('\n');
-                }
-            }
-        }
-    }
-
-    /**
-     * Whether it can be words, told without making a text of it: counts controls, and bytes of more than seven bits that have
-     * no other beside them, which is never so in UTF-8.
-     */
-    private static boolean mayBeWords(byte[] bytes) {
-        int wrong = 0;
-        for (int at = 0; at < bytes.length; at++) {
-            boolean alone = bytes[at] < 0 && (at == 0 || bytes[at - 1] >= 0) && (at + 1 == bytes.length || bytes[at + 1] >= 0);
-            if (alone || bytes[at] >= 0 && bytes[at] < ' ' && !Character.isWhitespace(bytes[at])) {
-                wrong++;
-            }
-        }
-        return wrong * SIGNS_AT_ONCE <= bytes.length;
-    }
-
-    /** Whether most of it is signs that a text may hold; of bytes taken by chance half are none. */
-    private static boolean isWords(String text) {
-        long wrong = text.chars().filter(c -> c == '\uFFFD' || c < ' ' && !Character.isWhitespace(c)).count();
-        return wrong * SIGNS_AT_ONCE <= text.length();
     }
 
     private static boolean hasEscapes(String text) {

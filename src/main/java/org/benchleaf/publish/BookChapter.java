@@ -23,12 +23,13 @@ final class BookChapter {
     /**
      * A chapter that knows its own anchors, but not yet where its links lead.
      *
+     * @param path of the page
      * @param inBook whether a file can stand in the book, by its path in the site
      */
-    BookChapter(SiteFile file, Predicate<String> inBook) {
-        this.finished = new FinishedPage(file);
+    BookChapter(String path, FinishedPage finished, Predicate<String> inBook) {
+        this.finished = finished;
         this.page = finished.document();
-        this.path = file.path();
+        this.path = path;
         this.drawnOn = finished.toRead(inBook);
         page.select("image[href]").forEach(picture -> picture.attr("xlink:href", picture.attr("href")).removeAttr("href"));
         page.select("[id]").forEach(element -> ids.add(element.id()));

@@ -28,8 +28,10 @@ final class CaseFolder {
     private final Map<String, SiteFile> others = new LinkedHashMap<>();
     private final Set<String> drawnOn = new TreeSet<>();
     private final String folder;
+    private final FinishedPages read;
 
-    private CaseFolder(List<SiteFile> pages, List<SiteFile> data, List<SiteFile> others) {
+    private CaseFolder(List<SiteFile> pages, List<SiteFile> data, List<SiteFile> others, FinishedPages read) {
+        this.read = read;
         this.folder = pages.get(0).path().substring(0, pages.get(0).path().lastIndexOf('/') + 1);
         pages.forEach(page -> inside.put(page.path(), page));
         data.forEach(file -> inside.put(file.path(), file));
@@ -44,9 +46,10 @@ final class CaseFolder {
      * @param pages finished, before they offer anything; all in one folder
      * @param data beside them
      * @param others pictures beside them, styles, scripts and drawings
+     * @param read reads a page
      */
-    static SiteFile pack(Book book, List<SiteFile> pages, List<SiteFile> data, List<SiteFile> others) {
-        return new CaseFolder(pages, data, others).packed(book, pages);
+    static SiteFile pack(Book book, List<SiteFile> pages, List<SiteFile> data, List<SiteFile> others, FinishedPages read) {
+        return new CaseFolder(pages, data, others, read).packed(book, pages);
     }
 
     private SiteFile packed(Book book, List<SiteFile> pages) {
@@ -72,7 +75,7 @@ final class CaseFolder {
     }
 
     private byte[] page(SiteFile file) {
-        FinishedPage finished = new FinishedPage(file);
+        FinishedPage finished = read.copy(file);
         finished.document().select(LEADS_AWAY).remove();
         finished.relink((to, there) -> to.startsWith("#") || inside.containsKey(there.replaceFirst("#.*+", "")) ? to : "");
         for (Element element : finished.document().getAllElements()) {

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
+import java.util.function.Function;
 import org.benchleaf.compose.cases.Book;
 import org.benchleaf.compose.part.TakenName;
 import org.jsoup.nodes.Element;
@@ -36,15 +37,16 @@ final class EpubBook {
      * @param pages finished; those of the book and any others
      * @param others what they draw on
      * @param style of its chapters
+     * @param read reads a page
      */
-    EpubBook(Book book, List<SiteFile> pages, List<SiteFile> others, String style) {
+    EpubBook(Book book, List<SiteFile> pages, List<SiteFile> others, String style, Function<SiteFile, FinishedPage> read) {
         this.book = book;
         this.style = style;
         others.forEach(file -> drawnOn.put(file.path(), file));
         Map<String, SiteFile> byPath = new LinkedHashMap<>();
         pages.forEach(page -> byPath.put(page.path(), page));
         book.parts().stream().flatMap(part -> part.pages().stream()).map(byPath::get)
-                .forEach(page -> chapters.put(page.path(), new BookChapter(page, drawnOn::containsKey)));
+                .forEach(page -> chapters.put(page.path(), new BookChapter(page.path(), read.apply(page), drawnOn::containsKey)));
         chapters.values().forEach(chapter -> chapter.relink(chapters));
     }
 

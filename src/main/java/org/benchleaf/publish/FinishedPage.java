@@ -38,9 +38,24 @@ final class FinishedPage {
     private final URI address;
 
     FinishedPage(SiteFile file) {
-        this.page = Jsoup.parse(new String(file.bytes(), StandardCharsets.UTF_8));
-        this.address = URI.create(file.path());
+        this(file.path(), document(file));
+    }
+
+    /**
+     * A page that was read before.
+     *
+     * @param page which is changed
+     */
+    FinishedPage(String path, Document page) {
+        this.page = page;
+        this.address = URI.create(path);
+    }
+
+    /** What a file of a page holds, to be written again without anything between its elements but what stands there. */
+    static Document document(SiteFile file) {
+        Document page = Jsoup.parse(file.text());
         page.outputSettings().prettyPrint(false).charset(StandardCharsets.UTF_8);
+        return page;
     }
 
     Document document() {

@@ -26,12 +26,12 @@ final class PrintedSheet {
     /**
      * A page made ready.
      *
+     * @param path of the page
      * @param drawnOn files by their paths from the site's root
      * @param styles of the paper and of the drawings on it
      */
-    PrintedSheet(SiteFile file, Map<String, SiteFile> drawnOn, TakenStyles styles) {
-        FinishedPage finished = new FinishedPage(file);
-        this.path = file.path();
+    PrintedSheet(String path, FinishedPage finished, Map<String, SiteFile> drawnOn, TakenStyles styles) {
+        this.path = path;
         this.page = finished.document();
         Set<String> pictures = finished.toRead(drawnOn::containsKey);
         this.holdsPictures = pictures.stream().anyMatch(picture -> picture.contains(CASE_PICTURES));

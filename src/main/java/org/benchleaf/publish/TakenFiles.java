@@ -46,17 +46,18 @@ public final class TakenFiles {
     public static TakenFiles ofCase(Set<TakeAlong> forms, Book book, List<SiteFile> pages, List<SiteFile> data,
             List<SiteFile> others, TakenStyles styles) {
         TakenFiles taken = new TakenFiles();
+        FinishedPages read = new FinishedPages();
         if (forms.contains(TakeAlong.ONE_FILE)) {
-            WholePages.of(pages, others).forEach(taken::add);
+            WholePages.of(pages, others, read::copy).forEach(taken::add);
         }
         if (forms.contains(TakeAlong.PDF)) {
-            taken.addSheets(book, pages, others, styles);
+            taken.addSheets(book, pages, others, styles, read);
         }
         if (forms.contains(TakeAlong.EPUB)) {
-            taken.add(TakeAlong.EPUB.words(), new EpubBook(book, pages, others, styles.book()).ofCase());
+            taken.add(TakeAlong.EPUB.words(), new EpubBook(book, pages, others, styles.book(), read::copy).ofCase());
         }
         if (forms.contains(TakeAlong.ZIP)) {
-            taken.add(TakeAlong.ZIP.words(), CaseFolder.pack(book, pages, data, others));
+            taken.add(TakeAlong.ZIP.words(), CaseFolder.pack(book, pages, data, others, read));
         }
         return taken;
     }
@@ -72,7 +73,7 @@ public final class TakenFiles {
         TakenFiles taken = new TakenFiles();
         if (forms.contains(TakeAlong.EPUB)) {
             taken.add(TakeAlong.EPUB.words(),
-                    new EpubBook(book, files.stream().filter(SiteFile::isPage).toList(), files, style).ofSite());
+                    new EpubBook(book, files.stream().filter(SiteFile::isPage).toList(), files, style, FinishedPage::new).ofSite());
         }
         if (forms.contains(TakeAlong.ZIP)) {
             taken.add(TakeAlong.ZIP.words(), SiteFolder.pack(files));
@@ -80,11 +81,11 @@ public final class TakenFiles {
         return taken;
     }
 
-    private void addSheets(Book book, List<SiteFile> pages, List<SiteFile> others, TakenStyles styles) {
+    private void addSheets(Book book, List<SiteFile> pages, List<SiteFile> others, TakenStyles styles, FinishedPages read) {
         Map<String, SiteFile> drawnOn = new LinkedHashMap<>();
         others.forEach(file -> drawnOn.put(file.path(), file));
         for (SiteFile page : pages.stream().filter(each -> TakenName.isSheet(each.path())).toList()) {
-            PrintedSheet sheet = new PrintedSheet(page, drawnOn, styles);
+            PrintedSheet sheet = new PrintedSheet(page.path(), read.copy(page), drawnOn, styles);
             sheet.missing().ifPresentOrElse(letter -> unprinted.put(page.path(), letter),
                     () -> add(TakenName.sheetOf(page.path()), sheet.file(book)));
         }

@@ -35,8 +35,8 @@ final class WholePage {
      * @param drawnOn files by their paths from the site's root
      * @param widest of the pictures inside, in pixels; 0 for none
      */
-    WholePage(SiteFile file, Map<String, SiteFile> drawnOn, int widest) {
-        this.finished = new FinishedPage(file);
+    WholePage(FinishedPage finished, Map<String, SiteFile> drawnOn, int widest) {
+        this.finished = finished;
         this.page = finished.document();
         this.drawnOn = drawnOn;
         this.widest = widest;

@@ -4,6 +4,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import org.benchleaf.compose.part.TakenName;
 
 /**
@@ -27,19 +28,20 @@ final class WholePages {
      *
      * @param pages finished, before they offer anything
      * @param others what they draw on: pictures, styles, scripts, drawings
+     * @param read reads a page
      */
-    static Map<String, SiteFile> of(List<SiteFile> pages, List<SiteFile> others) {
+    static Map<String, SiteFile> of(List<SiteFile> pages, List<SiteFile> others, Function<SiteFile, FinishedPage> read) {
         Map<String, SiteFile> drawnOn = new LinkedHashMap<>();
         others.forEach(file -> drawnOn.put(file.path(), file));
         Map<String, SiteFile> whole = new LinkedHashMap<>();
-        pages.forEach(page -> whole.put(page.path(), whole(page, drawnOn)));
+        pages.forEach(page -> whole.put(page.path(), whole(page, drawnOn, read)));
         return whole;
     }
 
-    private static SiteFile whole(SiteFile page, Map<String, SiteFile> drawnOn) {
+    private static SiteFile whole(SiteFile page, Map<String, SiteFile> drawnOn, Function<SiteFile, FinishedPage> read) {
         SiteFile whole = null;
         for (int widest : List.of(WIDE, NARROW, NONE)) {
-            WholePage made = new WholePage(page, drawnOn, widest);
+            WholePage made = new WholePage(read.apply(page), drawnOn, widest);
             byte[] bytes = made.text().getBytes(StandardCharsets.UTF_8);
             whole = new SiteFile(TakenName.whole(page.path(), made.holdsPictures()), bytes);
             if (bytes.length <= HEAVIEST) {

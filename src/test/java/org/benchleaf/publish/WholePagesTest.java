@@ -54,14 +54,14 @@ class WholePagesTest {
     void its_name_says_whether_pictures_stand_in_it() {
         assertThat(whole(100).path()).isEqualTo("cases/tide/steps-whole-with-pictures.html");
         SiteFile words = SiteFile.text("cases/tide/results.html", "<p>Words</p>");
-        assertThat(WholePages.of(List.of(words), List.of()).values()).singleElement().extracting(SiteFile::path)
+        assertThat(WholePages.of(List.of(words), List.of(), FinishedPage::new).values()).singleElement().extracting(SiteFile::path)
                 .isEqualTo("cases/tide/results-whole.html");
     }
 
     @Test
     void a_page_that_would_be_too_heavy_for_a_mail_holds_narrower_pictures_or_their_words() {
         assertThat(page(whole(1_200_000)).select("img").attr("src")).hasSizeLessThan(1000);
-        SiteFile heavy = WholePages.of(List.of(PAGE), others(2_000_000, 2_000_000)).get(PAGE.path());
+        SiteFile heavy = WholePages.of(List.of(PAGE), others(2_000_000, 2_000_000), FinishedPage::new).get(PAGE.path());
         assertThat(heavy.path()).isEqualTo("cases/tide/steps-whole.html");
         assertThat(heavy.bytes().length).isLessThan(WholePages.HEAVIEST);
         assertThat(page(heavy).select("img")).isEmpty();
@@ -69,7 +69,7 @@ class WholePagesTest {
     }
 
     private static SiteFile whole(int weight) {
-        return WholePages.of(List.of(PAGE), others(weight, 100)).get(PAGE.path());
+        return WholePages.of(List.of(PAGE), others(weight, 100), FinishedPage::new).get(PAGE.path());
     }
 
     private static List<SiteFile> others(int wide, int narrow) {
