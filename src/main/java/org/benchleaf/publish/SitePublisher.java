@@ -68,7 +68,13 @@ public final class SitePublisher {
 
     /** A publisher with the program's own templates. */
     public static SitePublisher withOwnTemplates(Pictures pictures) {
-        return new SitePublisher(TemplateFolder.packed(), pictures);
+        return Own.PUBLISHER.with(pictures);
+    }
+
+    /** The program's own templates never change while it runs, so they are read and prepared once. */
+    private static final class Own {
+
+        static final SitePublisher PUBLISHER = new SitePublisher(TemplateFolder.packed(), Pictures.none());
     }
 
     /** The same templates with other pictures, such as those of the next case. */
