@@ -22,6 +22,7 @@ public final class TranslatedPages {
     private final Phrases phrases;
     private final List<Supplier<List<Page>>> pages;
     private final Optional<Book> book;
+    private ForeignWords foreign;
 
     /**
      * Prepares the pages and makes none.
@@ -74,7 +75,15 @@ public final class TranslatedPages {
      * @param originalHtml the same page in the language of the original
      */
     public String marked(String html, String originalHtml) {
-        return new ForeignWords(language(), original, phrases).marked(html, originalHtml);
+        return foreign().marked(html, originalHtml);
+    }
+
+    /** Made when the first page is, since it takes in every text that the program says in the language. */
+    private synchronized ForeignWords foreign() {
+        if (foreign == null) {
+            foreign = new ForeignWords(language(), original, phrases);
+        }
+        return foreign;
     }
 
     /** The path of the page of which that one is the translation. */

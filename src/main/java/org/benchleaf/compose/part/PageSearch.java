@@ -33,17 +33,17 @@ public final class PageSearch {
      * of what to lay out, whose things stand at the steps and on pages of their own; columns of files; rules that were met, which have
      * a page of their own.
      */
-    private static final String NOT_READ = "script, style, svg, math, pre, nav, #compared, #substances-table, #compared-fire, "
-            + "#compared-used, #classes-table, #waste-table, #weighed-table, #key-condition, #key-field, #lay-out-table, "
+    private static final Evaluator NOT_READ = QueryParser.parse("script, style, svg, math, pre, nav, "
+            + "#compared, #substances-table, #compared-fire, #compared-used, #classes-table, #waste-table, #weighed-table, #key-condition, #key-field, #lay-out-table, "
             + "#more .facts, #findings-kept, "
             + "a[href*=sources.html#], .bibliography__where, .bibliography__status, .bibliography__cited, .working__body, .case-list, "
-            + ".case-lines, .drawing-row, .link-groups, .search-form, .opening__notice, [hidden], [aria-hidden=true]";
-    private static final String TO_CASES = "a[href^=cases/], a[href*=/cases/]";
+            + ".case-lines, .drawing-row, .link-groups, .search-form, .opening__notice, [hidden], [aria-hidden=true]");
+    private static final Evaluator TO_CASES = QueryParser.parse("a[href^=cases/], a[href*=/cases/]");
     private static final Evaluator BLOCKS =
             QueryParser.parse("h1, h2, h3, h4, p, li, dt, dd, th, td, caption, figcaption, summary, legend, label");
     /** What a link can lead to: a part of the page, not its heading, so that the heading is in sight. */
     private static final Evaluator PARTS = QueryParser.parse("[id]:not(main, h1, h2, h3, h4, caption, summary)");
-    private static final String HEADINGS = "h1, h2, h3, h4, dt, th, caption, summary, .opening__summary";
+    private static final Evaluator HEADINGS = QueryParser.parse("h1, h2, h3, h4, dt, th, caption, summary, .opening__summary");
     /** A word that stands so often on a page is what the page is about (common practice, no source). */
     private static final int OFTEN = 5;
     private static final int LONGEST_SENTENCE = 300;
@@ -89,9 +89,10 @@ public final class PageSearch {
                 strong.add(stem);
             }
         });
+        BreakIterator ends = BreakIterator.getSentenceInstance(Locale.forLanguageTag(page.language()));
         Set<String> seen = new HashSet<>();
         main.select(BLOCKS).stream().filter(block -> block.select(BLOCKS).size() == 1).forEach(block ->
-                split(block.text()).stream().filter(seen::add).forEach(text -> sentences.add(new Sentence(anchor(block), text))));
+                split(block.text(), ends).stream().filter(seen::add).forEach(text -> sentences.add(new Sentence(anchor(block), text))));
     }
 
     private static String anchor(Element block) {
@@ -99,8 +100,7 @@ public final class PageSearch {
         return part == null ? "" : part.id();
     }
 
-    private List<String> split(String text) {
-        BreakIterator ends = BreakIterator.getSentenceInstance(Locale.forLanguageTag(page.language()));
+    private static List<String> split(String text, BreakIterator ends) {
         ends.setText(text);
         List<String> parts = new ArrayList<>();
         int from = ends.first();

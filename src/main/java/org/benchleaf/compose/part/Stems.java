@@ -40,9 +40,11 @@ public final class Stems {
             Map.entry("hu", hungarianStemmer::new), Map.entry("it", italianStemmer::new), Map.entry("nl", dutchStemmer::new),
             Map.entry("no", norwegianStemmer::new), Map.entry("pt", portugueseStemmer::new), Map.entry("ro", romanianStemmer::new),
             Map.entry("ru", russianStemmer::new), Map.entry("sv", swedishStemmer::new), Map.entry("tr", turkishStemmer::new));
-    private static final Pattern BETWEEN = Pattern.compile("[^\\p{L}\\p{N}]+");
+    private static final int MARKS =
+            1 << Character.NON_SPACING_MARK | 1 << Character.COMBINING_SPACING_MARK | 1 << Character.ENCLOSING_MARK;
+    private static final int NUMBERS =
+            1 << Character.DECIMAL_DIGIT_NUMBER | 1 << Character.LETTER_NUMBER | 1 << Character.OTHER_NUMBER;
     private static final Pattern SIGNS = Pattern.compile("\\p{M}+");
-    private static final Pattern NUMBER = Pattern.compile("\\p{N}+");
     /** Letters that are written in two ways, one of which has no parts in Unicode that could be left out. */
     private static final Map<String, String> SPELLINGS = Map.of("œ", "oe", "æ", "ae", "\u0640", "", "ى", "ي", "ة", "ه");
     /**
@@ -78,13 +80,36 @@ public final class Stems {
     /** The stems of a text in its order, as often as they stand in it; numbers and very common words are left out. */
     public List<String> of(String text) {
         List<String> stems = new ArrayList<>();
-        for (String word : BETWEEN.split(plain(text))) {
-            String bare = withoutArticle(word);
-            if (counts(bare)) {
-                stems.add(found.computeIfAbsent(bare, this::stem));
+        int length = text.length();
+        for (int from = 0; from < length;) {
+            int to = from;
+            while (to < length && isOfWord(text.codePointAt(to))) {
+                to += Character.charCount(text.codePointAt(to));
             }
+            if (to > from) {
+                String stem = found.computeIfAbsent(text.substring(from, to), this::counted);
+                if (!stem.isEmpty()) {
+                    stems.add(stem);
+                }
+            }
+            from = to == length ? to : to + Character.charCount(text.codePointAt(to));
         }
         return stems;
+    }
+
+    /** Whether it is part of a word: a letter, a digit, or a sign on one. */
+    private static boolean isOfWord(int point) {
+        return Character.isLetter(point) || isNumber(point) || (1 << Character.getType(point) & MARKS) != 0;
+    }
+
+    private static boolean isNumber(int point) {
+        return (1 << Character.getType(point) & NUMBERS) != 0;
+    }
+
+    /** The stem of a word as it is written; empty if it is left out. */
+    private String counted(String word) {
+        String bare = withoutArticle(plain(word));
+        return counts(bare) ? stem(bare) : "";
     }
 
     /** The letters of a text as they are looked for: small, without signs, in one spelling. */
@@ -97,13 +122,17 @@ public final class Stems {
     }
 
     private static String withoutArticle(String word) {
-        return ARTICLES.stream().filter(article -> word.startsWith(article) && word.length() - article.length() >= SHORTEST).findFirst()
-                .map(article -> word.substring(article.length())).orElse(word);
+        for (String article : ARTICLES) {
+            if (word.startsWith(article) && word.length() - article.length() >= SHORTEST) {
+                return word.substring(article.length());
+            }
+        }
+        return word;
     }
 
     private boolean counts(String word) {
         return (word.length() >= SHORTEST && word.length() <= LONGEST || SHORT.contains(word))
-                && !NUMBER.matcher(word).matches() && !(english && UNSEARCHED.contains(word));
+                && !word.codePoints().allMatch(Stems::isNumber) && !(english && UNSEARCHED.contains(word));
     }
 
     private String stem(String word) {
