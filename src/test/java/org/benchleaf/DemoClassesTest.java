@@ -123,14 +123,15 @@ class DemoClassesTest {
     }
 
     /**
-     * By hand: limewater is needed at 12:30 on Friday, when the trial begins, and takes 24 h; the mist needs up to 30 min before it.
+     * By hand: limewater is needed at 11:55 on Friday, when what the trial needs is begun, and takes 24 h; the mist needs up to 30 min
+     * before it.
      */
     @Test
     void hands_on_time_lies_before_closing_and_before_the_use() {
         Map<String, LocalDateTime> begins = course("spring-course").starts().stream()
                 .collect(Collectors.toMap(ClassPlan.Start::solution, ClassPlan.Start::begin));
-        assertThat(begins).containsEntry("lime-water", LocalDateTime.of(2026, 4, 9, 12, 30))
-                .containsEntry("mist", LocalDateTime.of(2026, 4, 10, 12, 0));
+        assertThat(begins).containsEntry("lime-water", LocalDateTime.of(2026, 4, 9, 11, 55))
+                .containsEntry("mist", LocalDateTime.of(2026, 4, 10, 11, 25));
     }
 
     private static List<String> stretches(String course, Duty.Kind kind, String step) {
@@ -140,18 +141,36 @@ class DemoClassesTest {
 
     /**
      * By hand: ready on Monday 13 April at 9:00, a day before the class. A trial takes up to 160 min, the first 15 by hand, and is over
-     * before closing at 17:30: seven begin at 14:50, 14:35, 14:20, 14:05, 13:50 and, before the break from 13:00 to 13:45, at 12:45 and
-     * 12:30. The mist for it is made from 12:00; seven times 25 min of wax before that begin at 9:05.
+     * before closing at 17:30. The washing water keeps 1 h, and its drop comes 20 min after that of the mist: (60 - 20) / 15 = 2.7, so a
+     * beaker serves three sheets, and seven take three beakers of up to 10 min each, for 3, 2 and 2. The last two sheets end at 15:05 and
+     * their beaker begins at 14:25, the two before at 13:45; before the break at 13:00 three sheets and a beaker from 12:05. The meter is
+     * calibrated from 11:55, the mist made from 11:25; of seven times 25 min of wax five fit between 9:20 and 11:25, two on the evening before.
      */
     @Test
     void practice_sheets_are_made_by_one_pair_of_hands_and_tried_with_liquids_that_are_there() {
-        assertThat(stretches("spring-course", Duty.Kind.SHEETS_GO_THROUGH, "test-again")).containsExactly("2026-04-10T12:30 to 13:00",
-                "2026-04-10T13:50 to 15:05");
-        assertThat(stretches("spring-course", Duty.Kind.SHEETS_GO_THROUGH, "fix-stamp")).containsExactly("2026-04-10T09:05 to 12:00");
-        Duty trial = course("spring-course").duties().stream().filter(duty -> duty.step().equals(Optional.of("test-again"))).findFirst()
-                .orElseThrow();
+        assertThat(stretches("spring-course", Duty.Kind.SHEETS_GO_THROUGH, "test-again")).containsExactly("2026-04-10T12:15 to 13:00",
+                "2026-04-10T13:55 to 14:25", "2026-04-10T14:35 to 15:05");
+        assertThat(stretches("spring-course", Duty.Kind.BATH_FOR_A_TRIAL, "test-again")).containsExactly("2026-04-10T12:05 to 12:15",
+                "2026-04-10T13:45 to 13:55", "2026-04-10T14:25 to 14:35");
+        assertThat(stretches("spring-course", Duty.Kind.METER_CALIBRATED, "test-again")).containsExactly("2026-04-10T11:55 to 12:05");
+        assertThat(stretches("spring-course", Duty.Kind.SHEETS_GO_THROUGH, "fix-stamp")).containsExactly("2026-04-09T16:40 to 17:30",
+                "2026-04-10T09:20 to 11:25");
+        Duty trial = course("spring-course").duties().stream().filter(duty -> duty.kind() == Duty.Kind.SHEETS_GO_THROUGH
+                && duty.step().equals(Optional.of("test-again"))).findFirst().orElseThrow();
         assertThat(trial.with()).containsEntry("mist", Optional.of(Quantity.of(7, Unit.MILLILITRE)))
                 .containsEntry("bath", Optional.of(Quantity.of(100, Unit.MILLILITRE)));
+    }
+
+    /** What is made ready for a trial is ready before it: the solutions, the meter, and each beaker before the sheets that are tried from it. */
+    @Test
+    void nothing_that_a_trial_needs_is_ready_only_when_it_begins() {
+        ClassPlan plan = course("spring-course");
+        LocalDateTime first = plan.duties().stream().filter(duty -> duty.kind() == Duty.Kind.SHEETS_GO_THROUGH
+                && duty.step().equals(Optional.of("test-again"))).map(Duty::begin).findFirst().orElseThrow();
+        assertThat(plan.starts()).filteredOn(start -> !start.inTrays()).isNotEmpty().allSatisfy(start ->
+                assertThat(start.readyFor()).isBefore(first));
+        assertThat(plan.duties()).filteredOn(duty -> duty.kind() == Duty.Kind.METER_CALIBRATED).singleElement().satisfies(duty ->
+                assertThat(duty.needed()).isBefore(first));
     }
 
     /** By hand: 12 sheets and two to spare, 5 min each, are 70 min before Monday 20 April at 9:00: on Friday from 16:20 to 17:30. */

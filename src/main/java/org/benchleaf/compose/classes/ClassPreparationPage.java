@@ -23,6 +23,7 @@ import org.benchleaf.compose.part.RecipeMaker;
 import org.benchleaf.compose.part.Sheet;
 import org.benchleaf.derive.classes.ClassPlan;
 import org.benchleaf.derive.classes.ClassSupplies;
+import org.benchleaf.derive.classes.Duty;
 import org.benchleaf.derive.classes.PieceSize;
 import org.benchleaf.derive.figure.Preparation;
 import org.benchleaf.model.Part;
@@ -125,12 +126,17 @@ public final class ClassPreparationPage implements ClassPageMaker {
     /** The meter, before it is first used on a day. */
     private static List<Begun> calibrations(Sheet sheet, ClassDesk desk) {
         Words words = sheet.words();
-        String buffers = desk.plan().supplies().buffers().map(ClassSupplies.LaidOut::words).orElse(words.say("class.not-worked-out"));
+        String buffers = buffers(sheet, desk);
         return Calibration.of(sheet, desk).stream().map(one -> new Begun(one.begin(), List.of(
                 RichText.of(words.say("class.calibrate")), RichText.of(desk.moment(sheet, one.begin())),
                 RichText.of(sheet.numbers().duration(one.takes()).text()), RichText.of(desk.moment(sheet, one.used())),
                 RichText.of(buffers),
                 RichText.of(words.say("class.calibrate-in"))))).toList();
+    }
+
+    /** With what the meter is calibrated. */
+    static String buffers(Sheet sheet, ClassDesk desk) {
+        return desk.plan().supplies().buffers().map(ClassSupplies.LaidOut::words).orElse(sheet.words().say("class.not-worked-out"));
     }
 
     private static Table begin(Sheet sheet, ClassDesk desk) {
@@ -339,10 +345,16 @@ public final class ClassPreparationPage implements ClassPageMaker {
                 RichText.of(words.say(kind + "-where")));
     }
 
+    /** How many beakers of a bath are made for the trials of the practice sheets. */
+    private static int beakers(ClassDesk desk, String solution) {
+        return desk.plan().duties().stream().filter(duty -> duty.kind() == Duty.Kind.BATH_FOR_A_TRIAL && duty.with().containsKey(solution))
+                .mapToInt(Duty::count).sum();
+    }
+
     /** As many labels as vessels, each solution's together, then those of what is collected. */
     private static LabelSheet labels(Sheet sheet, ClassDesk desk) {
         Map<Preparation, Integer> times = new LinkedHashMap<>();
-        desk.plan().preparations().forEach(one -> times.put(one, filling(desk, one.solution()).labels()));
+        desk.plan().preparations().forEach(one -> times.put(one, filling(desk, one.solution()).labels() + beakers(desk, one.solution())));
         LabelMaker maker = new LabelMaker(sheet, desk.desk());
         Map<String, Reference.WasteKind> kinds = desk.desk().library().reference().waste();
         List<LabelSheet.Label> waste = new ArrayList<>();

@@ -3,6 +3,8 @@ package org.benchleaf.compose.classes;
 import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
 import org.benchleaf.compose.part.Sheet;
 import org.benchleaf.derive.classes.Duty;
 import org.benchleaf.model.SheetMaking;
@@ -16,11 +18,13 @@ import org.benchleaf.words.Words;
 /** What is done around a class besides preparing, in words. */
 record Duties(Sheet sheet, ClassDesk desk) {
 
+    private static final Set<Duty.Kind> OF_SHEETS = Set.of(Duty.Kind.METER_CALIBRATED, Duty.Kind.BATH_FOR_A_TRIAL,
+            Duty.Kind.SHEETS_GO_THROUGH, Duty.Kind.SHEETS_MADE);
+
     /** How practice sheets are made, in the order to begin; empty where nothing is done to them. */
     Optional<Table> ofSheets() {
         Words words = sheet.words();
-        List<List<RichText>> rows = desk.plan().duties().stream().filter(duty -> duty.kind() == Duty.Kind.SHEETS_GO_THROUGH
-                || duty.kind() == Duty.Kind.SHEETS_MADE).map(duty -> List.of(RichText.of(name(duty)), RichText.of(instruction(duty)),
+        List<List<RichText>> rows = desk.plan().duties().stream().filter(duty -> OF_SHEETS.contains(duty.kind())).map(duty -> List.of(RichText.of(name(duty)), RichText.of(instruction(duty)),
                         RichText.of(begin(duty)), RichText.of(hands(duty)), RichText.of(waits(duty)),
                         RichText.of(desk.moment(sheet, duty.needed())), RichText.of(with(duty)))).toList();
         return rows.isEmpty() ? Optional.empty() : Optional.of(new Table("practice-table", words.say("class.sheets-caption"),
@@ -32,13 +36,15 @@ record Duties(Sheet sheet, ClassDesk desk) {
     List<RichText> begun(Duty duty) {
         return List.of(RichText.of(name(duty)), RichText.of(begin(duty)), RichText.of(hands(duty)),
                 RichText.of(desk.moment(sheet, duty.needed())), RichText.of(with(duty)),
-                RichText.of(sheet.words().say("class.calibrate-in")));
+                RichText.of(sheet.words().say(duty.kind() == Duty.Kind.BATH_FOR_A_TRIAL ? "class.trial-bath-in" : "class.calibrate-in")));
     }
 
     /** What it is called. */
     String name(Duty duty) {
         Words words = sheet.words();
         return switch (duty.kind()) {
+            case METER_CALIBRATED -> words.say("class.calibrate");
+            case BATH_FOR_A_TRIAL -> words.say("class.trial-bath", "what", things(duty));
             case SHEETS_GO_THROUGH -> words.more(words.say("class.practice"), desk.step(sheet, duty.step().orElseThrow()));
             case SHEETS_MADE -> words.say("class.sheets-make");
             case LAYING_OUT -> words.say("class.lay-out-stations");
@@ -47,15 +53,28 @@ record Duties(Sheet sheet, ClassDesk desk) {
     }
 
     private String instruction(Duty duty) {
+        if (duty.kind() == Duty.Kind.METER_CALIBRATED) {
+            return sheet.words().say("class.calibrate-do");
+        }
+        if (duty.kind() == Duty.Kind.BATH_FOR_A_TRIAL) {
+            return sheet.words().say("class.trial-bath-do");
+        }
         return duty.step().flatMap(desk.desk().treatment()::step).map(Step::instruction)
                 .or(() -> desk.course().papers().making().flatMap(SheetMaking::how)).orElse("");
     }
 
+    /** When to begin; of what is made anew several times, each. */
     private String begin(Duty duty) {
         LocalDateTime today = desk.desk().clearance().day().atStartOfDay();
-        String moment = desk.moment(sheet, duty.begin());
+        String moment = sheet.words().list(Stream.concat(Stream.of(desk.moment(sheet, duty.begin())), again(duty)).toList());
         return duty.begin().isBefore(today) && !desk.course().starts().isBefore(today)
                 ? sheet.words().say("class.too-late", "what", moment) : moment;
+    }
+
+    private Stream<String> again(Duty duty) {
+        return duty.kind() == Duty.Kind.BATH_FOR_A_TRIAL ? duty.stretches().stream().skip(1).map(one ->
+                one.from().toLocalDate().equals(duty.begin().toLocalDate()) ? sheet.numbers().clock(one.from().toLocalTime())
+                        : desk.moment(sheet, one.from())) : Stream.empty();
     }
 
     private String hands(Duty duty) {
@@ -69,10 +88,23 @@ record Duties(Sheet sheet, ClassDesk desk) {
     }
 
     private String with(Duty duty) {
+        return switch (duty.kind()) {
+            case METER_CALIBRATED -> ClassPreparationPage.buffers(sheet, desk);
+            case BATH_FOR_A_TRIAL -> duty.with().values().stream().flatMap(Optional::stream).map(amount -> sheet.numbers().amount(amount)
+                    .text()).findFirst().orElseThrow() + sheet.words().say("bench.ready-times", "n", duty.count());
+            default -> amounts(duty);
+        };
+    }
+
+    private String things(Duty duty) {
+        return sheet.words().list(duty.with().keySet().stream().map(id -> desk.thing(sheet, id)).toList());
+    }
+
+    private String amounts(Duty duty) {
         Words words = sheet.words();
         List<String> things = duty.with().entrySet().stream().map(one -> one.getValue().map(amount -> words.list(List.of(
                 desk.thing(sheet, one.getKey()), sheet.numbers().amount(amount).text())))
                 .orElseGet(() -> desk.thing(sheet, one.getKey()))).toList();
-        return things.isEmpty() ? words.say("class.sheets-lie-not") : String.join("; ", things);
+        return things.isEmpty() ? words.say("class.with-nothing") : String.join("; ", things);
     }
 }

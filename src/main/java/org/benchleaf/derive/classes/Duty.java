@@ -12,11 +12,11 @@ import org.benchleaf.quantity.Quantity;
  * Work around a class that no station does.
  *
  * @param kind of work
- * @param step id of the step of the case that is done; empty for other work
+ * @param step id of the step of the case that is done, or for which something is made ready; empty for other work
  * @param by who does it
  * @param stretches when hands are at it, in order; at least one
- * @param each hands-on time for one sheet or station
- * @param count of how many sheets or stations
+ * @param each hands-on time for one sheet, station or beaker
+ * @param count of how many sheets, stations or beakers
  * @param waits for how long each sheet lies after that
  * @param needed when it must be done
  * @param with what it takes, by the id of the material or solution; without an amount where none is worked out
@@ -30,7 +30,7 @@ public record Duty(Kind kind, Optional<String> step, ClassDay.Doer by, List<Stre
     }
 
     /** What is done. */
-    public enum Kind { SHEETS_GO_THROUGH, SHEETS_MADE, LAYING_OUT, CLEARING_AWAY }
+    public enum Kind { METER_CALIBRATED, BATH_FOR_A_TRIAL, SHEETS_GO_THROUGH, SHEETS_MADE, LAYING_OUT, CLEARING_AWAY }
 
     /** Time without a break. */
     public record Stretch(LocalDateTime from, LocalDateTime to) {

@@ -51,9 +51,18 @@ final class FreeTime {
      * @param waits minutes of waiting after it, to whose end somebody comes on the same day if a day is long enough
      */
     Stretch latest(LocalDateTime until, int hands, int waits) {
+        return latest(until, hands, waits, 0);
+    }
+
+    /**
+     * The same, with so many minutes between opening and its begin in which something is made ready for it.
+     *
+     * @param ready minutes
+     */
+    Stretch latest(LocalDateTime until, int hands, int waits, int ready) {
         LocalDateTime limit = until.minusMinutes(hands + waits);
         while (true) {
-            LocalDateTime begin = hours.latestStart(limit, hands + waits);
+            LocalDateTime begin = hours.latestStart(limit.minusMinutes(ready), ready + hands + waits).plusMinutes(ready);
             Stretch found = new Stretch(begin, begin.plusMinutes(hands));
             Optional<Stretch> inTheWay = inTheWay(found);
             if (inTheWay.isEmpty()) {

@@ -1,14 +1,14 @@
 package org.benchleaf.derive.classes;
 
+import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
+import java.util.TreeMap;
 import org.benchleaf.calculate.Figure;
 import org.benchleaf.calculate.FigureKey;
 import org.benchleaf.calculate.Origin;
@@ -27,15 +27,16 @@ import org.benchleaf.model.Recipe;
 import org.benchleaf.model.SheetMaking;
 import org.benchleaf.model.Solution;
 import org.benchleaf.model.Step;
-import org.benchleaf.model.StepKind;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
 
 /**
  * Makes the practice sheets of a class ready by the morning of the working day before it, which is left for liquids and laying out: step by
- * step and sheet by sheet, worked backwards by one pair of hands. What a trial takes is drawn when the trial begins.
+ * step and sheet by sheet, worked backwards by one pair of hands. What a trial takes is there before the trial begins.
  */
 final class PracticeSheets {
+
+    private static final Quantity NO_WAIT = Quantity.of(0, Unit.MINUTE);
 
     private final CourseClass course;
     private final Bench bench;
@@ -75,8 +76,7 @@ final class PracticeSheets {
     private void plan(SheetMaking making) {
         LocalDateTime needed = hours.before(course.starts().toLocalDate(), 1).atTime(hours.opens());
         if (making.how().isPresent() && making.takesEach().isPresent()) {
-            needed = work(new Work(Duty.Kind.SHEETS_MADE, Optional.empty(), making.takesEach().get(),
-                    Quantity.of(0, Unit.MINUTE), Map.of()), making, needed);
+            needed = work(new Work(Duty.Kind.SHEETS_MADE, Optional.empty(), making.takesEach().get(), NO_WAIT, Map.of()), making, needed);
         }
         List<Step> steps = new ArrayList<>(bench.source().steps().stream().filter(step -> making.steps().contains(step.id())).toList());
         Collections.reverse(steps);
@@ -84,14 +84,53 @@ final class PracticeSheets {
             StepTime time = StepTime.of(step, Optional.empty(), hours, new Messages());
             int hands = (int) Math.ceil(time.handsOn().high());
             int takes = (int) Math.ceil(time.takes().high());
+            Trial trial = Trial.of(step, bench, making.steps());
             Map<String, Optional<Quantity>> with = new LinkedHashMap<>();
             UsedThings.of(step).forEach(id -> with.put(id, Optional.empty()));
-            with.putAll(tried(step, making));
-            needed = work(new Work(Duty.Kind.SHEETS_GO_THROUGH, Optional.of(step.id()),
-                    Quantity.of(hands, Unit.MINUTE), Quantity.of(takes - hands, Unit.MINUTE), with), making, needed);
+            Work work = new Work(Duty.Kind.SHEETS_GO_THROUGH, Optional.of(step.id()), Quantity.of(hands, Unit.MINUTE),
+                    Quantity.of(takes - hands, Unit.MINUTE), with);
+            List<Integer> rounds = trial.rounds(sheets(), hands);
+            with.putAll(tried(step, trial, rounds.size()));
+            needed = trial.bath().isPresent() ? tried(work, trial, rounds, making, needed) : work(work, making, needed);
             liquids(step, needed);
         }
         Collections.reverse(duties);
+    }
+
+    /**
+     * A bath that stations make in their trays is tried out of a beaker, made before the first sheet of a round by the calibrated meter and
+     * fresh until the last one's drop; when the meter is calibrated.
+     */
+    private LocalDateTime tried(Work work, Trial trial, List<Integer> rounds, SheetMaking making, LocalDateTime needed) {
+        Quantity beaker = bench.constant("making-a-beaker-for-a-trial").value();
+        Quantity calibrating = bench.constant("calibrating-a-meter").value();
+        int hands = StationCut.minutes(work.hands());
+        List<Stretch> beakers = new ArrayList<>();
+        List<Stretch> sheets = new ArrayList<>();
+        for (int round = rounds.size() - 1; round >= 0; round--) {
+            Stretch found = free.latest(needed, StationCut.minutes(beaker) + rounds.get(round) * hands, StationCut.minutes(work.waits()),
+                    StationCut.minutes(calibrating));
+            LocalDateTime made = found.from().plusMinutes(StationCut.minutes(beaker));
+            beakers.add(0, new Stretch(found.from(), made));
+            sheets.add(0, new Stretch(made, found.to()));
+        }
+        duties.add(new Duty(work.kind(), work.step(), making.by(), sheets, work.hands(), sheets(), work.waits(), needed, work.with()));
+        duties.add(new Duty(Duty.Kind.BATH_FOR_A_TRIAL, work.step(), making.by(), beakers, beaker, beakers.size(), NO_WAIT,
+                sheets.get(0).from(), Map.of(trial.bath().orElseThrow(), work.with().get(trial.bath().orElseThrow()))));
+        return calibrated(beakers, work.step(), making, calibrating);
+    }
+
+    /** The meter is calibrated on each day on which a beaker is made; when first. */
+    private LocalDateTime calibrated(List<Stretch> beakers, Optional<String> step, SheetMaking making, Quantity calibrating) {
+        Map<LocalDate, LocalDateTime> first = new TreeMap<>(Collections.reverseOrder());
+        beakers.forEach(one -> first.putIfAbsent(one.from().toLocalDate(), one.from()));
+        LocalDateTime earliest = beakers.get(0).from();
+        for (LocalDateTime used : first.values()) {
+            Stretch found = free.latest(used, StationCut.minutes(calibrating), 0);
+            duties.add(new Duty(Duty.Kind.METER_CALIBRATED, step, making.by(), List.of(found), calibrating, 1, NO_WAIT, used, Map.of()));
+            earliest = found.from();
+        }
+        return earliest;
     }
 
     /** A kind of work on each sheet. */
@@ -110,20 +149,12 @@ final class PracticeSheets {
         return stretches.get(0).from();
     }
 
-    /** What a trial of what the sheets went through takes of each liquid, which is put with what the class uses. */
-    private Map<String, Optional<Quantity>> tried(Step step, SheetMaking making) {
+    /** What the trials take of each liquid, which is put with what the class uses; of a bath, what one beaker holds. */
+    private Map<String, Optional<Quantity>> tried(Step step, Trial trial, int beakers) {
         Map<String, Optional<Quantity>> tried = new LinkedHashMap<>();
-        if (step.kind() == StepKind.TESTING) {
-            Set<String> liquids = new LinkedHashSet<>();
-            bench.source().tests().stream().filter(test -> test.after().filter(making.steps()::contains).isPresent())
-                    .forEach(test -> liquids.add(test.with()));
-            liquids.forEach(id -> tried.put(id, Optional.of(inATray(id) ? portion(step, id) : drops(step, id, sheets()))));
-        }
+        trial.liquids().forEach(id -> tried.put(id, Optional.of(trial.bath().filter(id::equals).isPresent()
+                ? portion(step, id, beakers) : drops(step, id, sheets()))));
         return tried;
-    }
-
-    private boolean inATray(String id) {
-        return ClassProvider.isMadeInTrays(bench, id, bench.source().steps());
     }
 
     private Quantity drops(Step step, String id, int count) {
@@ -133,10 +164,10 @@ final class PracticeSheets {
     }
 
     /** Of a bath that each station makes in its tray, a beaker is made as its recipe tells. */
-    private Quantity portion(Step step, String id) {
+    private Quantity portion(Step step, String id, int beakers) {
         Recipe.Adjust adjust = (Recipe.Adjust) bench.source().solution(id).map(Solution::recipe).orElseThrow();
-        drops(step, adjust.with(), 1);
-        return used(step, adjust.liquid(), "bath-for-a-trial", 1).value();
+        drops(step, adjust.with(), beakers);
+        return used(step, adjust.liquid(), "bath-for-a-trial", beakers).value();
     }
 
     /** What one trial uses, so often. */
