@@ -255,6 +255,43 @@ class DemoClassesTest {
         }
     }
 
+    /**
+     * From what a step before the class names, wears and needs, as the case file writes it, to the lists. By hand: two steps; of wax
+     * 7 · 2 g; one spatula, loupe and fine pipette for one pair of hands; the loupe and the pipette for the trial alone.
+     */
+    @Test
+    void nothing_that_making_the_practice_sheets_takes_is_missing() throws IOException {
+        ClassSupplies supplies = course("spring-course").supplies();
+        Set<String> listed = Stream.concat(supplies.layOut().stream(), supplies.practice().stream()).map(ClassSupplies.LaidOut::id)
+                .collect(Collectors.toSet());
+        for (String step : List.of("fix-stamp", "test-again")) {
+            assertThat(listed).containsAll(named(step)).containsAll(worked.care().get(step).wear())
+                    .containsAll(needed(List.of(step)).keySet());
+        }
+        assertThat(supplies.practice()).extracting(item -> item.id() + " " + item.all().map(all -> (int) all.value()).orElse(0))
+                .contains("cyclic-wax 14", "heated spatula 1", "loupe 1", "fine pipette 1", "trial-beaker 1");
+        assertThat(course("tissue-and-paste").supplies().practice()).isEmpty();
+    }
+
+    /**
+     * By hand, on a calendar of 2026: the sheets are waxed from Thursday 9 April, so they are there on Wednesday 8; ten working days before,
+     * over Good Friday and Easter Monday: 7, 2, 1 April, 31, 30, 27, 26, 25, 24 and 23 March. The lime is weighed on Thursday too. The torn
+     * sheets of the other class are torn on Friday 17 April, there on Thursday 16, ordered five working days before: 15, 14, 13, 10, 9 April.
+     */
+    @Test
+    void sheets_and_what_is_worn_are_there_before_they_are_used() {
+        assertThat(bought("spring-course", "sheet")).isEqualTo("7 by 2026-03-23 there 2026-04-08");
+        assertThat(bought("spring-course", "RSP")).isEqualTo("1 by  there 2026-04-08");
+        assertThat(bought("spring-course", "buffers")).isEqualTo("2 by  there 2026-04-09");
+        assertThat(bought("tissue-and-paste", "sheet")).isEqualTo("14 by 2026-04-09 there 2026-04-16");
+    }
+
+    private static String bought(String course, String id) {
+        return course(course).supplies().beside().stream().filter(one -> one.item().id().equals(id)).map(one ->
+                (int) one.item().all().orElseThrow().value() + " by " + one.orderBy().map(LocalDate::toString).orElse("") + " there "
+                        + one.inHouse()).findFirst().orElseThrow();
+    }
+
     @Test
     void nothing_is_listed_that_no_step_names() {
         for (ClassPlan plan : worked.classes()) {

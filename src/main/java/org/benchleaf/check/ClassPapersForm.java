@@ -48,11 +48,11 @@ final class ClassPapersForm {
 
     /** How practice sheets come to be, where the class says anything of it. */
     private Optional<SheetMaking> making(Fields group) {
-        if (Stream.of("bought ready", "go through", "how", "made by").noneMatch(group::has)) {
+        if (Stream.of("bought ready", "bought as", "delivery days", "go through", "how", "made by").noneMatch(group::has)) {
             return Optional.empty();
         }
-        SheetMaking making = new SheetMaking(group.yes("bought ready", false), group.texts("go through"), group.text("how"),
-                group.positive("takes each", TIME), group.word("made by", ClassDay.Doer::of).orElse(ClassDay.Doer.TECHNICIAN),
+        SheetMaking making = new SheetMaking(group.yes("bought ready", false), group.text("bought as"), group.whole("delivery days"),
+                group.texts("go through"), group.text("how"), group.positive("takes each", TIME), group.word("made by", ClassDay.Doer::of).orElse(ClassDay.Doer.TECHNICIAN),
                 group.place());
         if (making.bought() && making.isWork()) {
             fields.messages().add(ClassMessages.SHEETS_BOUGHT_AND_MADE.at(group.place("bought ready")));

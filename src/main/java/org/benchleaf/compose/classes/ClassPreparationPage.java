@@ -28,6 +28,7 @@ import org.benchleaf.derive.classes.PieceSize;
 import org.benchleaf.derive.figure.Preparation;
 import org.benchleaf.model.Part;
 import org.benchleaf.model.Reference;
+import org.benchleaf.model.SheetMaking;
 import org.benchleaf.page.Block;
 import org.benchleaf.page.Fact;
 import org.benchleaf.page.Facts;
@@ -57,7 +58,8 @@ public final class ClassPreparationPage implements ClassPageMaker {
         Sheet sheet = desk.sheet(NAME);
         Words words = sheet.words();
         sheet.add(desk.opening(sheet, NAME));
-        sheet.add(new BriefingMaker(sheet, desk.desk()).beforePreparing(desk.plan().preparations(), atHand(desk),
+        sheet.add(new BriefingMaker(sheet, desk.desk()).beforePreparing(desk.plan().preparations(),
+                new Duties(sheet, desk).steps(), atHand(desk),
                 collected(sheet, desk), Fact.of(words.say("class.waste-here"), words.say("class.waste-rule", "heading",
                         words.say("class.waste")))));
         practice(sheet, desk).ifPresent(sheet::add);
@@ -87,15 +89,27 @@ public final class ClassPreparationPage implements ClassPageMaker {
         sheets.flatMap(ClassSupplies.LaidOut::size).map(one -> size(sheet, one))
                 .ifPresent(size -> facts.add(Fact.of(words.say("class.size-name"), size)));
         desk.course().papers().like().ifPresent(like -> facts.add(Fact.of(words.say("class.like"), like)));
+        desk.course().papers().making().flatMap(SheetMaking::from).ifPresent(from -> facts.add(Fact.of(words.say("class.bought-as"), from)));
         desk.course().papers().making().ifPresent(making -> facts.add(making.bought()
                 ? Fact.of(words.say("class.sheets-come"), words.say("class.sheets-bought"))
                 : Fact.of(words.say("class.sheets-made-by"), words.term("role", making.by().word()))));
         List<Block> blocks = new ArrayList<>(List.of(new Facts(facts)));
         Duties duties = new Duties(sheet, desk);
         (desk.course().papers().making().isPresent() ? duties.ofSheets() : behind(sheet, desk)).ifPresent(blocks::add);
+        practiceThings(sheet, desk).ifPresent(blocks::add);
         return sheets.map(any -> new Section("practice-sheets", words.say("class.practice"),
                 Optional.of(words.say(desk.course().papers().making().isPresent() ? "class.practice-made-lead" : "class.practice-lead")),
                 blocks));
+    }
+
+    /** What making them takes besides what the class lays out. */
+    private static Optional<Table> practiceThings(Sheet sheet, ClassDesk desk) {
+        Words words = sheet.words();
+        List<List<RichText>> rows = desk.plan().supplies().practice().stream().map(item -> List.of(RichText.of(name(sheet, desk, item)),
+                RichText.of(item.all().map(all -> count(sheet, all)).orElse(words.say("class.for-the-room"))), RichText.of(words.list(
+                        item.steps().stream().map(step -> desk.step(sheet, step)).distinct().toList())))).toList();
+        return rows.isEmpty() ? Optional.empty() : Optional.of(new Table("practice-things-table", words.say("class.practice-things"),
+                words.columns("class.thing", "class.in-all", "class.for"), rows, Optional.empty()));
     }
 
     /** What the sheet of the case went through, where the class does not say how practice sheets come to be. */
@@ -114,7 +128,8 @@ public final class ClassPreparationPage implements ClassPageMaker {
         Set<String> there = new LinkedHashSet<>();
         desk.plan().preparations().forEach(one -> there.add(one.solution()));
         desk.plan().supplies().orders().forEach(order -> there.add(order.material()));
-        desk.plan().supplies().layOut().forEach(item -> there.add(item.id()));
+        Stream.concat(desk.plan().supplies().layOut().stream(), desk.plan().supplies().practice().stream()).forEach(item ->
+                there.add(item.id()));
         ids.retainAll(there);
         return ids;
     }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.benchleaf.compose.part.HazardMaker;
 import org.benchleaf.compose.part.Sheet;
 import org.benchleaf.derive.classes.Duty;
 import org.benchleaf.model.SheetMaking;
@@ -30,6 +31,12 @@ record Duties(Sheet sheet, ClassDesk desk) {
         return rows.isEmpty() ? Optional.empty() : Optional.of(new Table("practice-table", words.say("class.sheets-caption"),
                 words.columns("class.step", "class.do", "class.begin-by", "class.hands-on", "class.sheets-lie",
                         "class.ready-for", "class.with"), rows, Optional.empty()));
+    }
+
+    /** The steps of the case that practice sheets go through before the class. */
+    List<Step> steps() {
+        return desk.plan().duties().stream().filter(duty -> duty.kind() == Duty.Kind.SHEETS_GO_THROUGH)
+                .flatMap(duty -> duty.step().flatMap(desk.desk().treatment()::step).stream()).toList();
     }
 
     /** A row of the table of what to begin when. */
@@ -59,8 +66,8 @@ record Duties(Sheet sheet, ClassDesk desk) {
         if (duty.kind() == Duty.Kind.BATH_FOR_A_TRIAL) {
             return sheet.words().say("class.trial-bath-do");
         }
-        return duty.step().flatMap(desk.desk().treatment()::step).map(Step::instruction)
-                .or(() -> desk.course().papers().making().flatMap(SheetMaking::how)).orElse("");
+        return duty.step().flatMap(desk.desk().treatment()::step).map(step -> step.instruction()
+                        + new HazardMaker(sheet, desk.desk()).cautions(step.id())).or(() -> desk.course().papers().making().flatMap(SheetMaking::how)).orElse("");
     }
 
     /** When to begin; of what is made anew several times, each. */

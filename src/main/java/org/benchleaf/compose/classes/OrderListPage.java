@@ -12,8 +12,7 @@ import org.benchleaf.compose.part.Sheet;
 import org.benchleaf.compose.part.WorkingMaker;
 import org.benchleaf.derive.classes.ClassSupplies;
 import org.benchleaf.derive.classes.Pieces;
-import org.benchleaf.model.LayOutRow;
-import org.benchleaf.model.Reference;
+import org.benchleaf.model.SheetMaking;
 import org.benchleaf.page.Block;
 import org.benchleaf.page.Page;
 import org.benchleaf.page.Section;
@@ -55,27 +54,37 @@ public final class OrderListPage implements ClassPageMaker {
 
     /** What no recipe takes: sheets to work on, where somebody makes or buys them, the buffers of the meter, what is worn out. */
     private static Stream<List<RichText>> beside(Sheet sheet, ClassDesk desk) {
-        return desk.plan().supplies().layOut().stream().flatMap(item -> {
-            String name = ClassPreparationPage.name(sheet, desk, item);
-            return item.kind() == ClassSupplies.Kind.SHEET
-                    ? desk.course().papers().like().map(like -> row(sheet, item, sheet.words().more(name, like))).stream()
-                    : item.id().equals("buffers") || isWornOut(desk, item) ? Stream.of(row(sheet, item, name)) : Stream.empty();
-        });
+        return desk.plan().supplies().beside().stream().map(bought -> row(sheet, desk, bought));
     }
 
-    /** What is worn and thrown away. */
-    private static boolean isWornOut(ClassDesk desk, ClassSupplies.LaidOut item) {
-        Reference reference = desk.desk().library().reference();
-        return item.kind() == ClassSupplies.Kind.WORN && Optional.ofNullable(reference.layOut().get("worn " + reference.equipment()
-                .get(item.id()).kind())).filter(LayOutRow::usedUp).isPresent();
-    }
-
-    private static List<RichText> row(Sheet sheet, ClassSupplies.LaidOut item, String name) {
+    /** As it is bought: sheets before anything is done to them, what is worn with what it has to be and for what. */
+    private static String name(Sheet sheet, ClassDesk desk, ClassSupplies.LaidOut item) {
         Words words = sheet.words();
-        String all = item.all().map(count -> ClassPreparationPage.count(sheet, count)).orElse(words.say("class.not-worked-out"));
-        return List.of(RichText.of(name), RichText.of(all), RichText.of(words.say("class.shelf-unknown")),
-                RichText.of(words.say("class.missing", "amount", all)), RichText.of(words.say("class.delivery-unknown")),
-                RichText.of(words.say("class.before-class")), RichText.of(words.say("class.not-worked-out")));
+        String name = ClassPreparationPage.name(sheet, desk, item);
+        if (item.kind() == ClassSupplies.Kind.WORN) {
+            String worn = words.more(name, desk.desk().library().reference().equipment().get(item.id()).words());
+            List<String> making = desk.plan().preparations().stream().filter(one -> Optional.ofNullable(desk.desk().worked().hazards()
+                            .get(one.solution())).filter(hazards -> hazards.wear().contains(item.id())).isPresent())
+                    .map(one -> desk.thing(sheet, one.solution())).toList();
+            return making.isEmpty() || item.station().isPresent() ? worn : worn + " " + words.say("class.worn-to-make", "what",
+                    String.join("; ", making));
+        }
+        if (item.kind() != ClassSupplies.Kind.SHEET) {
+            return name;
+        }
+        Optional<SheetMaking> making = desk.course().papers().making();
+        String like = desk.course().papers().like().orElse("");
+        return words.more(name, making.flatMap(SheetMaking::from).orElseGet(() -> making.filter(one -> !one.bought()).isEmpty() ? like
+                : words.say("class.bought-as-unknown", "like", like)));
+    }
+
+    private static List<RichText> row(Sheet sheet, ClassDesk desk, ClassSupplies.Bought bought) {
+        Words words = sheet.words();
+        String all = bought.item().all().map(count -> ClassPreparationPage.count(sheet, count)).orElse(words.say("class.not-worked-out"));
+        return List.of(RichText.of(name(sheet, desk, bought.item())), RichText.of(all), RichText.of(words.say("class.shelf-unknown")),
+                RichText.of(words.say("class.missing", "amount", all)), RichText.of(bought.orderBy().map(day -> orderBy(sheet, desk, day))
+                        .orElse(words.say("class.delivery-unknown"))), RichText.of(sheet.numbers().weekday(bought.inHouse())),
+                RichText.of(words.say("class.not-worked-out")));
     }
 
     /** What is needed; of a solid of which more is taken than dissolves, as it is weighed. */

@@ -81,15 +81,17 @@ public final class ClassDeriver {
         List<ClassPlan.Start> ordered = batches.starts().stream().filter(start -> used.containsKey(start.solution())).toList();
         List<Preparation> preparations = ordered.stream().map(start -> used.get(start.solution())).distinct().toList();
         Optional<ScheduleReading> reading = schedule.map(ScheduleReading::new);
-        ClassProvider provider = new ClassProvider(course, work.bench(), steps, hours);
+        ClassProvider provider = new ClassProvider(course, work.bench(), steps, hours, sheets.duties());
         List<ClassSupplies.Order> orders = provider.orders(ordered);
         List<ClassSupplies.Filling> fillings = provider.fillings(preparations, ordered);
         List<ClassSupplies.Waste> waste = provider.waste(preparations, assessment.hazards());
         MakingThings making = new MakingThings(work.bench(), steps, preparations, fillings, waste, assessment.hazards());
         List<ClassSupplies.LaidOut> layOut = new LayingOut(course, work.bench(), steps).list(assessment.care(), schedule, making);
+        List<ClassSupplies.LaidOut> practice = new PracticeThings(work.bench(), sheets.duties()).list(layOut, assessment.care());
         orders.addAll(provider.cut(layOut, ordered));
         provider.areaOfBlotters(layOut);
-        ClassSupplies supplies = new ClassSupplies(orders, fillings, layOut, waste, provider.furtherBaths(),
+        ClassSupplies supplies = new ClassSupplies(orders, fillings, layOut, practice,
+                provider.beside(layOut, practice, ordered), waste, provider.furtherBaths(),
                 provider.benchPlaces(messages),
                 reading.map(planned ->
                         new ClassLoads(course, work.bench().ledger(), messages).of(planned)).orElse(List.of()), reading.map(planned ->

@@ -7,6 +7,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.benchleaf.calculate.Figure;
 import org.benchleaf.calculate.FigureKey;
 import org.benchleaf.calculate.Inputs;
@@ -23,9 +26,12 @@ import org.benchleaf.message.ClassMessages;
 import org.benchleaf.message.Messages;
 import org.benchleaf.model.ClassStores;
 import org.benchleaf.model.CourseClass;
+import org.benchleaf.model.LayOutRow;
 import org.benchleaf.model.Material;
 import org.benchleaf.model.Part;
 import org.benchleaf.model.Recipe;
+import org.benchleaf.model.Reference;
+import org.benchleaf.model.SheetMaking;
 import org.benchleaf.model.Step;
 import org.benchleaf.quantity.Dimension;
 import org.benchleaf.quantity.Quantity;
@@ -35,17 +41,27 @@ import org.benchleaf.quantity.Unit;
 final class ClassProvider {
 
     private static final String WATER = "water";
+    /** What is made ready, at which no sheet is needed yet. */
+    private static final Set<Duty.Kind> READIED = Set.of(Duty.Kind.METER_CALIBRATED, Duty.Kind.BATH_FOR_A_TRIAL);
 
     private final CourseClass course;
     private final Bench bench;
     private final List<Step> steps;
     private final WorkHours hours;
+    private final List<Duty> before;
 
-    ClassProvider(CourseClass course, Bench bench, List<Step> steps, WorkHours hours) {
+    /**
+     * Makes ready to work it out.
+     *
+     * @param hours without the days on which the class is closed
+     * @param before what is done to the practice sheets
+     */
+    ClassProvider(CourseClass course, Bench bench, List<Step> steps, WorkHours hours, List<Duty> before) {
         this.course = course;
         this.bench = bench;
         this.steps = steps;
         this.hours = hours;
+        this.before = before;
     }
 
     /** Whether each station makes it in its own tray. */
@@ -185,11 +201,49 @@ final class ClassProvider {
         return FigureKey.ofClass(course.id(), of, name);
     }
 
-    /** The day on which something is first made of it, or that of the class. */
+    /** The day on which something is first made of it, or it is first used for a practice sheet, or that of the class. */
     private LocalDate firstDay(String material, List<ClassPlan.Start> starts) {
-        return bench.uses().of(material).stream().filter(use -> !use.step()).flatMap(use -> starts.stream()
-                        .filter(start -> start.solution().equals(use.by()))).map(ClassPlan.Start::begin)
+        return Stream.concat(bench.uses().of(material).stream().filter(use -> !use.step()).flatMap(use -> starts.stream()
+                        .filter(start -> start.solution().equals(use.by()))).map(ClassPlan.Start::begin),
+                        before.stream().filter(duty -> duty.with().containsKey(material)).map(Duty::begin))
                 .map(LocalDateTime::toLocalDate).min(LocalDate::compareTo).orElse(course.starts().toLocalDate());
+    }
+
+    /**
+     * What is bought though no recipe and no step takes it by an amount.
+     *
+     * @param practice what making the practice sheets takes besides what the class lays out
+     * @param starts when each solution is begun
+     */
+    List<ClassSupplies.Bought> beside(List<ClassSupplies.LaidOut> layOut, List<ClassSupplies.LaidOut> practice,
+            List<ClassPlan.Start> starts) {
+        Set<String> ofClass = layOut.stream().map(ClassSupplies.LaidOut::id).collect(Collectors.toSet());
+        LocalDate first = Stream.concat(starts.stream().filter(start -> !start.inTrays()).map(ClassPlan.Start::begin),
+                before.stream().map(Duty::begin)).min(LocalDateTime::compareTo).orElse(course.starts()).toLocalDate();
+        return Stream.concat(layOut.stream(), practice.stream().filter(item -> !ofClass.contains(item.id()))).flatMap(item -> {
+            if (item.kind() == ClassSupplies.Kind.SHEET) {
+                return course.papers().like().map(any -> bought(item, before.stream().filter(duty -> !READIED.contains(duty.kind()))
+                        .map(Duty::begin).min(LocalDateTime::compareTo).orElse(course.starts()).toLocalDate(),
+                        course.papers().making().flatMap(SheetMaking::delivery))).stream();
+            }
+            if (item.id().equals(MakingThings.BUFFERS)) {
+                return Stream.of(bought(item, before.stream().filter(duty -> duty.kind() == Duty.Kind.METER_CALIBRATED).map(Duty::begin)
+                        .min(LocalDateTime::compareTo).orElse(course.starts()).toLocalDate(), Optional.empty()));
+            }
+            return isWornOut(item) ? Stream.of(bought(item, first, Optional.empty())) : Stream.empty();
+        }).toList();
+    }
+
+    private ClassSupplies.Bought bought(ClassSupplies.LaidOut item, LocalDate used, Optional<Integer> delivery) {
+        LocalDate inHouse = hours.before(used, 1);
+        return new ClassSupplies.Bought(item, delivery.map(days -> hours.before(inHouse, days)), inHouse);
+    }
+
+    /** What is worn and thrown away. */
+    private boolean isWornOut(ClassSupplies.LaidOut item) {
+        Reference reference = bench.library().reference();
+        return item.kind() == ClassSupplies.Kind.WORN && Optional.ofNullable(reference.layOut().get("worn " + reference.equipment()
+                .get(item.id()).kind())).filter(LayOutRow::usedUp).isPresent();
     }
 
     /**

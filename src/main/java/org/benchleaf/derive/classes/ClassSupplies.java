@@ -16,19 +16,24 @@ import org.benchleaf.quantity.Quantity;
  * @param orders one line for each material that is used up
  * @param vessels in what each preparation is made, kept and handed out, in the order of beginning
  * @param layOut everything that the steps of the class use, in the order in which they name it
+ * @param practice what making the practice sheets takes besides
+ * @param beside what is bought though no recipe and no step takes it by an amount
  * @param waste what is collected, by its kind
  * @param furtherBaths what the fillings to spare serve, of each step that may go on beyond the baths that are planned
  * @param bench how many stations find room along the bench; empty if the class does not say how long it is
  * @param loads what is drawn from the room at once, of each that a thing states
  * @param air the vapour in the room at each step that sprays
  */
-public record ClassSupplies(List<Order> orders, List<Filling> vessels, List<LaidOut> layOut, List<Waste> waste,
+public record ClassSupplies(List<Order> orders, List<Filling> vessels, List<LaidOut> layOut, List<LaidOut> practice,
+        List<Bought> beside, List<Waste> waste,
         List<FurtherBaths> furtherBaths, Optional<Figure> bench, List<Load> loads, List<Air> air) {
 
     public ClassSupplies {
         orders = List.copyOf(orders);
         vessels = List.copyOf(vessels);
         layOut = List.copyOf(layOut);
+        practice = List.copyOf(practice);
+        beside = List.copyOf(beside);
         waste = List.copyOf(waste);
         furtherBaths = List.copyOf(furtherBaths);
         loads = List.copyOf(loads);
@@ -61,6 +66,16 @@ public record ClassSupplies(List<Order> orders, List<Filling> vessels, List<Laid
         public boolean isThere() {
             return stock.isPresent() && missing.filter(one -> one.value().high() <= 0).isPresent();
         }
+    }
+
+    /**
+     * Sheets to work on, buffers of the meter, what is worn and thrown away.
+     *
+     * @param item as it is laid out
+     * @param orderBy the last day on which to order; empty where it is not known how long it takes to come
+     * @param inHouse the working day on which it has to be there
+     */
+    public record Bought(LaidOut item, Optional<LocalDate> orderBy, LocalDate inHouse) {
     }
 
     /**

@@ -23,6 +23,7 @@ import org.benchleaf.derive.time.WorkHours;
 import org.benchleaf.message.Messages;
 import org.benchleaf.model.Constant;
 import org.benchleaf.model.CourseClass;
+import org.benchleaf.model.Part;
 import org.benchleaf.model.Recipe;
 import org.benchleaf.model.SheetMaking;
 import org.benchleaf.model.Solution;
@@ -36,6 +37,9 @@ import org.benchleaf.quantity.Unit;
  */
 final class PracticeSheets {
 
+    /** What one use is called, as a figure and in words. */
+    private static final Map.Entry<String, String> FOR_A_TRIAL = Map.entry("for-a-trial", "liquid for one trial");
+    private static final Map.Entry<String, String> FOR_A_SHEET = Map.entry("for-a-sheet", "wax for one sheet");
     private static final Quantity NO_WAIT = Quantity.of(0, Unit.MINUTE);
 
     private final CourseClass course;
@@ -93,6 +97,8 @@ final class PracticeSheets {
             with.putAll(tried(step, trial, rounds.size()));
             needed = trial.bath().isPresent() ? tried(work, trial, rounds, making, needed) : work(work, making, needed);
             liquids(step, needed);
+            step.part(Part.Fixing.class).filter(Part.Fixing::isVolatileWax).ifPresent(fixing -> used(step, fixing.with(), "wax-for-a-patch",
+                    sheets(), FOR_A_SHEET));
         }
         Collections.reverse(duties);
     }
@@ -172,8 +178,12 @@ final class PracticeSheets {
 
     /** What one trial uses, so often. */
     private Figure used(Step step, String id, String constant, int times) {
+        return used(step, id, constant, times, FOR_A_TRIAL);
+    }
+
+    private Figure used(Step step, String id, String constant, int times, Map.Entry<String, String> name) {
         Constant usual = bench.constant(constant);
-        Figure figure = bench.ledger().put(FigureKey.ofClass(course.id(), id, "for-a-trial"), "liquid for one trial", usual.value(),
+        Figure figure = bench.ledger().put(FigureKey.ofClass(course.id(), id, name.getKey()), name.getValue(), usual.value(),
                 "as-given", List.of(Ledger.given("amount", "usual amount", usual.value(), Job.USUAL)));
         bench.uses().add(new Uses.Use(id, step.id(), true, figure, times, 1));
         return figure;

@@ -356,7 +356,7 @@ final class StationCut {
         if (step.part(Part.Mist.class).isPresent() || extraction) {
             take(HOOD, step, worked);
         }
-        if (step.part(Part.Fixing.class).filter(fixing -> fixing.method().equals("volatile wax")).isPresent()) {
+        if (step.part(Part.Fixing.class).filter(Part.Fixing::isVolatileWax).isPresent()) {
             take(HOT_PLATE, step, worked);
         }
         together(step, worked);
