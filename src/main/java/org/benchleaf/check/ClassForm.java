@@ -99,7 +99,7 @@ final class ClassForm {
         Map<String, ClassDay.Use> uses = new LinkedHashMap<>();
         fields.group("uses").map(Fields::named).orElse(Map.of()).forEach((id, use) -> uses.put(id,
                 new ClassDay.Use(use.texts("at"), use.positive("takes", TIME),
-                        use.word("by", ClassDay.Doer::of), use.place())));
+                        use.word("by", ClassDay.Doer::of), use.text("look"), use.place())));
         return uses;
     }
 

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.IntStream;
 import org.benchleaf.derive.classes.ClassSchedule;
 import org.benchleaf.derive.classes.ScheduleReading;
 import org.benchleaf.json.JsonText;
@@ -27,17 +28,31 @@ final class PlanText {
     }
 
     /**
-     * The schedule as JSON: {@code floor}, {@code end}, {@code parts}, {@code waits} and {@code more}, with minutes from
+     * The schedule as JSON: {@code floor}, {@code end}, {@code briefings}, {@code parts}, {@code waits} and {@code more}, with minutes from
      * the start of the class.
      */
     String json() {
         Map<String, Object> all = new LinkedHashMap<>();
         all.put("floor", reading.floor());
         all.put("end", reading.minutes());
+        all.put("briefings", IntStream.rangeClosed(1, schedule.course().stations()).mapToObj(this::briefed).toList());
         all.put("parts", reading.turns().stream().map(PlanText::part).toList());
         all.put("waits", reading.waits(this::clock).stream().map(PlanText::wait).toList());
         all.put("more", reading.gains().stream().map(this::more).toList());
         return JsonText.of(all) + "\n";
+    }
+
+    private Map<String, Object> briefed(int station) {
+        ScheduleReading.Briefing briefing = reading.briefing(station);
+        Map<String, Object> one = new LinkedHashMap<>();
+        one.put("station", station);
+        one.put("start", minute(briefing.from()));
+        one.put("end", minute(briefing.to()));
+        return one;
+    }
+
+    private long minute(LocalDateTime time) {
+        return Duration.between(schedule.course().starts(), time).toMinutes();
     }
 
     private static Map<String, Object> part(ScheduleReading.Turn turn) {
@@ -62,7 +77,7 @@ final class PlanText {
     private Map<String, Object> more(ScheduleReading.Gain gain) {
         Map<String, Object> one = new LinkedHashMap<>();
         one.put("thing", gain.thing());
-        one.put("end", Duration.between(schedule.course().starts(), gain.end()).toMinutes());
+        one.put("end", minute(gain.end()));
         return one;
     }
 

@@ -18,9 +18,9 @@ import java.util.stream.Stream;
  */
 public record BenchNeed(String name, List<String> forWork, int each, Per per, String words) {
 
-    /** For whom there is a thing: each station, each sink that is in use at once, or the room. */
+    /** For whom there is a thing: each station, each that does the work at one time, each sink that is in use at once, or the room. */
     public enum Per {
-        STATION, SINK, ROOM;
+        STATION, PLACE, SINK, ROOM;
 
         /** The word of the table. */
         public static Per of(String word) {

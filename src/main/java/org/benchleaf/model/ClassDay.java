@@ -83,8 +83,9 @@ public record ClassDay(Optional<LocalDateTime> endsBy, List<Break> breaks, Rhyth
      * @param at shared things besides those of its kind
      * @param takes how long its main work is
      * @param by who does it
+     * @param look what whoever releases it looks at, in the place of what the case says
      */
-    public record Use(List<String> at, Optional<Quantity> takes, Optional<Doer> by, Place place) {
+    public record Use(List<String> at, Optional<Quantity> takes, Optional<Doer> by, Optional<String> look, Place place) {
         public Use {
             at = List.copyOf(at);
         }

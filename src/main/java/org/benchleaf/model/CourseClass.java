@@ -50,6 +50,11 @@ public record CourseClass(String id, String title, String caseId, LocalDateTime 
                         : step.people() > 1 ? ClassDay.Doer.PAIR : ClassDay.Doer.TRAINEE);
     }
 
+    /** What whoever releases a step looks at: as the class says, else as the case does; empty if nobody says. */
+    public Optional<String> look(Step step) {
+        return Optional.ofNullable(day.uses().get(step.id())).flatMap(ClassDay.Use::look).or(() -> step.hold().flatMap(Step.Hold::look));
+    }
+
     /** Whether there is enough of it to plan: it counts what is shared, or its pages are asked for. */
     public boolean isPlanned() {
         return papers.published() || !day.shared().isEmpty();

@@ -109,8 +109,16 @@ public final class LibraryTexts {
 
     private CourseClass course(CourseClass from) {
         return new CourseClass(from.id(), text(at(from) + "title", from.title()), from.caseId(), from.starts(), from.stations(),
-                from.sheetsEach(), from.firstStep(), from.lastStep(), from.day(), papers(at(from), from.papers()), from.stores(),
+                from.sheetsEach(), from.firstStep(), from.lastStep(), day(at(from), from.day()), papers(at(from), from.papers()), from.stores(),
                 from.place());
+    }
+
+    private ClassDay day(String at, ClassDay from) {
+        Map<String, ClassDay.Use> uses = new LinkedHashMap<>();
+        from.uses().forEach((step, use) -> uses.put(step, new ClassDay.Use(use.at(), use.takes(), use.by(),
+                text(at + "uses." + step + ".look", use.look()), use.place())));
+        return new ClassDay(from.endsBy(), from.breaks(), from.rhythm(), from.groups(), from.traineesEach(), from.supervisors(),
+                from.mostTraineesEach(), from.shared(), uses, from.limits(), from.work());
     }
 
     private static String at(CourseClass course) {

@@ -323,12 +323,6 @@ public sealed interface Part {
      */
     record Fixing(String medium, String with, String method, Optional<Quantity> rinse, Optional<Integer> rinses,
             Optional<LocalDate> clearBy, Optional<String> faces, Optional<Quantity> beyond) implements Part {
-
-        /** Whether a wax is melted onto the sheet that leaves it as vapour. */
-        public boolean isVolatileWax() {
-            return method.equals("volatile wax");
-        }
-
         @Override
         public <R> R ask(Kinds<R> kinds) {
             return kinds.fixing(this);

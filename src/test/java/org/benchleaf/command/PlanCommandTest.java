@@ -87,7 +87,7 @@ class PlanCommandTest {
     @Test
     void six_stations_wait_for_the_supervisor() throws IOException {
         JsonNode plan = plan(sound);
-        assertThat(plan.fieldNames()).toIterable().containsExactly("floor", "end", "parts", "waits", "more");
+        assertThat(plan.fieldNames()).toIterable().containsExactly("floor", "end", "briefings", "parts", "waits", "more");
         assertThat(plan.get("floor").asInt()).isEqualTo(203);
         assertThat(plan.get("end").asInt()).isGreaterThanOrEqualTo(203);
         assertThat(plan.get("parts").findValuesAsText("takes")).hasSameSizeAs(plan.get("parts"));

@@ -57,6 +57,11 @@ final class ClassFiles {
     }
 
     private static String json(ClassDesk desk) {
+        List<Object> briefings = new ArrayList<>();
+        for (int station = 1; station <= desk.course().stations(); station++) {
+            ScheduleReading.Briefing briefing = desk.reading().briefing(station);
+            briefings.add(JsonText.object("station", station, "from", briefing.from().toString(), "to", briefing.to().toString()));
+        }
         List<Object> parts = new ArrayList<>();
         for (ScheduleReading.Turn turn : desk.reading().turns()) {
             parts.add(JsonText.object("station", turn.station(), "part", turn.name(), "from", turn.from().toString(),
@@ -68,6 +73,6 @@ final class ClassFiles {
                     "ready", start.readyFor().toString()));
         }
         return JsonText.script(JsonText.object("class", desk.course().id(), "title", desk.course().title(),
-                "minutes", desk.reading().minutes(), "floor", desk.reading().floor(), "begin", begin, "parts", parts)) + "\n";
+                "minutes", desk.reading().minutes(), "floor", desk.reading().floor(), "begin", begin, "briefings", briefings, "parts", parts)) + "\n";
     }
 }

@@ -178,7 +178,7 @@ public final class ClassPage implements ClassPageMaker {
                 .sorted(Comparator.comparing(ScheduleReading.Turn::from).thenComparing(ScheduleReading.Turn::station))
                 .map(turn -> List.of(RichText.of(desk.clock(sheet, turn.from())), RichText.of(String.valueOf(turn.station())),
                         RichText.of(desk.work(sheet, turn)),
-                        RichText.of(turn.isHold() ? desk.desk().treatment().step(turn.step()).flatMap(Step::hold).flatMap(Step.Hold::look)
+                        RichText.of(turn.isHold() ? desk.desk().treatment().step(turn.step()).flatMap(desk.course()::look)
                                 .orElse(words.say("class.not-stated")) : words.say("class.stays-beside")),
                         RichText.of(words.say("class.line")))).toList();
         String last = desk.reading().turns().stream().filter(ScheduleReading.Turn::isHold).map(ScheduleReading.Turn::to)
@@ -227,7 +227,8 @@ public final class ClassPage implements ClassPageMaker {
         blocks.add(new Table("shared-table", words.say("class.shared-caption"), words.columns("class.thing",
                 "class.there-are", "class.at-once"), desk.reading().shared().stream().map(one -> List.of(
                         RichText.of(desk.reading().thing(one.thing())), RichText.of(String.valueOf(one.count())),
-                        RichText.of(String.valueOf(one.most())))).toList(), Optional.empty()));
+                        RichText.of(one.most() == 0 && one.thing().equals("supervisor") ? words.say("class.at-hand")
+                                : String.valueOf(one.most())))).toList(), Optional.empty()));
         loads(sheet, desk, blocks);
         desk.plan().supplies().bench().map(new WorkingMaker(sheet)::make).ifPresent(blocks::add);
         return new Section("room", words.say("class.room"), Optional.of(words.say(air.isEmpty() ? "class.room-no-spray"

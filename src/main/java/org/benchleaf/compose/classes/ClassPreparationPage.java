@@ -316,11 +316,27 @@ public final class ClassPreparationPage implements ClassPageMaker {
                 RichText.of(words.say("class.at-most", "amount", sheet.amount(one.volume()).text())),
                 RichText.of(one.cans().map(cans -> words.say("class.cans", "n", (long) cans.value().value(), "can",
                         sheet.numbers().written(one.can().orElseThrow().holds()).text())).orElse(words.say("class.no-can"))),
-                RichText.of(one.kind().flatMap(any -> new HazardMaker(sheet, desk.desk()).waste(one.solutions().get(0),
-                        collected(sheet, desk))).orElse(words.say("class.waste-ask"))))).toList());
+                where(sheet, desk, one))).toList());
         rows.addAll(ofTheBench(sheet, desk));
         return new Table("waste-table", words.say("class.waste-caption"), words.columns("class.kind", "class.from-what",
                 "class.in-all", "class.vessel", "class.where"), rows, Optional.empty());
+    }
+
+    /** What is left at a station and where it goes; empty where nothing is. */
+    static Optional<Table> wasteOfStation(Sheet sheet, ClassDesk desk, int station) {
+        Words words = sheet.words();
+        List<List<RichText>> rows = new ArrayList<>(desk.plan().supplies().waste().stream().map(one -> List.of(
+                RichText.of(words.list(one.solutions().stream().map(id -> desk.thing(sheet, id)).toList())), where(sheet, desk, one))).toList());
+        desk.plan().steps().stream().flatMap(step -> step.part(Part.Blotters.class).flatMap(Part.Blotters::blotter).stream()).distinct()
+                .forEach(blotter -> rows.add(List.of(RichText.of(desk.thing(sheet, blotter)),
+                        RichText.of(words.say("class.waste-blotters-where")))));
+        return rows.isEmpty() ? Optional.empty() : Optional.of(new Table("station-" + station + "-waste", words.say("class.station-waste",
+                "n", station), words.columns("class.from-what", "class.where"), rows, Optional.empty()));
+    }
+
+    private static RichText where(Sheet sheet, ClassDesk desk, ClassSupplies.Waste waste) {
+        return RichText.of(waste.kind().flatMap(any -> new HazardMaker(sheet, desk.desk()).waste(waste.solutions().get(0),
+                collected(sheet, desk))).orElse(sheet.words().say("class.waste-ask")));
     }
 
     /** That all of a kind goes into the cans that the class names for it, and where they stand. */

@@ -56,7 +56,7 @@ public final class ClassRecordPage implements ClassPageMaker {
         return new RecordForm.Task(step.id(), sheet.words().say("record-form-task", "step",
                 desk.step(sheet, step.id()), "who", sheet.words().term("role", desk.course().doer(step).word())),
                 step.hold().map(hold -> new RecordForm.Hold(
-                hold.before(), sheet.words().term("role", hold.releasedBy()), hold.look())), notes(sheet, step),
+                hold.before(), sheet.words().term("role", hold.releasedBy()), desk.course().look(step))), notes(sheet, step),
                 outcomes(sheet, desk, step));
     }
 

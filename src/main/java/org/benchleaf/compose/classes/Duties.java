@@ -54,7 +54,8 @@ record Duties(Sheet sheet, ClassDesk desk) {
             case BATH_FOR_A_TRIAL -> words.say("class.trial-bath", "what", things(duty));
             case SHEETS_GO_THROUGH -> words.more(words.say("class.practice"), desk.step(sheet, duty.step().orElseThrow()));
             case SHEETS_MADE -> words.say("class.sheets-make");
-            case LAYING_OUT -> words.say("class.lay-out-stations");
+            case LAYING_OUT -> words.say(desk.plan().supplies().layOut().stream().anyMatch(item -> item.mark().isPresent())
+                    ? "class.lay-out-stations-trays" : "class.lay-out-stations");
             case CLEARING_AWAY -> words.say("class.clear-the-room");
         };
     }

@@ -36,6 +36,10 @@ import org.benchleaf.words.Words;
 /** One sheet for each station: its own times, what it has, who helps, and room for names and initials. */
 public final class StationSheetsPage implements ClassPageMaker {
 
+    /** How what is done for the record or the room is done, by the word of the plan for it. */
+    private static final Map<String, String> BESIDE = Map.of(ScheduleReading.READ_AGAIN, "class.bath-again", ScheduleReading.READ_USED,
+            "class.used-read", ScheduleReading.EMPTY_TRAY, "class.tray-emptied", ScheduleReading.WEIGH_DRY, "class.weigh-dry",
+            ScheduleReading.WEIGH_WET, "class.weigh-wet");
     private static final ClassPageName NAME = new ClassPageName("class-stations", "-stations.html");
 
     @Override
@@ -74,6 +78,7 @@ public final class StationSheetsPage implements ClassPageMaker {
         desk.bathsMadeInTrays().forEach(made -> blocks.add(bath(sheet, desk, station, made)));
         blocks.addAll(furtherBaths(sheet, desk));
         blocks.addAll(kit(sheet, desk, station));
+        ClassPreparationPage.wasteOfStation(sheet, desk, station).ifPresent(blocks::add);
         return new Section("station-" + station, desk.codes(station).isEmpty() ? name
                 : words.list(List.of(name, words.list(desk.codes(station)))),
                 Optional.of(desk.course().title() + ". " + desk.issue(sheet)), blocks);
@@ -112,11 +117,19 @@ public final class StationSheetsPage implements ClassPageMaker {
         Words words = sheet.words();
         RecipeMaker recipes = new RecipeMaker(sheet, desk.desk());
         Recipe.Adjust adjust = (Recipe.Adjust) desk.desk().treatment().solution(made.solution()).orElseThrow().recipe();
+        String each = recipes.byTheMeter("class.each-bath", adjust);
         return new Table("station-" + station + "-" + made.solution(), words.say("class.station-n", "n", station) + ". "
-                + recipes.byTheMeter("class.each-bath", adjust),
+                + temperature(sheet, desk, made).map(warm -> words.say("class.bath-temperature", "bath", each, "temperature", warm))
+                        .orElse(each),
                 words.columns("class.thing", "class.amount", "class.with"), made.measures().stream().map(measure -> List.of(
                         RichText.of(desk.thing(sheet, measure.of())), RichText.of(recipes.amount(made, measure)),
                         RichText.of(recipes.with(made, measure)))).toList(), Optional.empty());
+    }
+
+    private static Optional<String> temperature(Sheet sheet, ClassDesk desk, Preparation made) {
+        return desk.plan().steps().stream().flatMap(step -> step.part(Part.Bath.class).stream())
+                .filter(bath -> bath.of().equals(made.solution())).flatMap(bath -> bath.temperature().stream())
+                .map(warm -> sheet.numbers().written(warm).text()).findFirst();
     }
 
     /** A bath beyond those that are planned has no time, and only what is to spare to be filled with. */
@@ -147,9 +160,11 @@ public final class StationSheetsPage implements ClassPageMaker {
         Optional<Step> step = desk.desk().treatment().step(turn.step());
         String whole = turn.look().isPresent() ? words.say("class.look-for", "work", work, "what", words.list(step.map(one ->
                         Looks.at(one, turn.look().getAsInt())).orElse(List.of())))
+                : BESIDE.containsKey(turn.work()) ? work + ". " + words.say(BESIDE.get(turn.work()))
                 : turn.isClearedAway() ? work + ". " + words.say("class.cleared-away")
-                : turn.isHold() ? step.flatMap(Step::hold).flatMap(Step.Hold::look)
+                : turn.isHold() ? step.flatMap(desk.course()::look)
                 .map(look -> words.say("class.hold-look", "work", work, "look", look)).orElse(work)
+                        + (turn.isMetered() ? ". " + words.say("class.bath-again") : "")
                 : turn.isMainWork() && told.add(turn.step())
                         ? work + ". " + step.map(one -> instruction(sheet, one)).orElse("")
                                 + (turn.isSupervised() ? " " + words.say("class.beside") : "")

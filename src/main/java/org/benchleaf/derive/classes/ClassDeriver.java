@@ -72,7 +72,8 @@ public final class ClassDeriver {
         Timeline timeline = maker.onTheCalendar(Optional.of(course.starts()), false);
         WorkHours hours = groundwork.hours().without(course.stores().closed());
         PracticeSheets sheets = new PracticeSheets(course, bench, hours);
-        ClassBatches batches = new ClassBatches(course, bench, new ClassDraws(course.stations(), timeline, schedule, sheets.draws()), hours,
+        ClassBatches batches = new ClassBatches(course, bench, new ClassDraws(course.stations(),
+                StationCut.minutes(bench.constant("filling-a-portion").value()), timeline, schedule, sheets.draws()), hours,
                 messages);
         Groundwork work = groundwork.make(bench, maker, batches);
         work.tell(timeline, steps);

@@ -2,6 +2,7 @@ package org.benchleaf.derive.classes;
 
 import java.time.LocalDateTime;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -20,6 +21,8 @@ final class ClassDraws {
     static final int ALL = 0;
 
     private final int stations;
+    /** Minutes in which a portion is filled. */
+    private final int portion;
     private final Timeline timeline;
     private final List<ScheduleReading.Turn> turns;
     private final Map<String, Draw> before;
@@ -38,11 +41,13 @@ final class ClassDraws {
     /**
      * Makes ready to tell.
      *
+     * @param portion minutes in which a portion is filled
      * @param before what is drawn before the class, by the id of the step that draws it
      */
-    ClassDraws(int stations, Timeline timeline, Optional<ClassSchedule> schedule, Map<String, Draw> before) {
+    ClassDraws(int stations, int portion, Timeline timeline, Optional<ClassSchedule> schedule, Map<String, Draw> before) {
         this.before = before;
         this.stations = stations;
+        this.portion = portion;
         this.timeline = timeline;
         this.turns = schedule.map(ScheduleReading::new).map(ScheduleReading::turns).orElse(List.of());
     }
@@ -55,7 +60,18 @@ final class ClassDraws {
         boolean fillsTrays = step.part(Part.Bath.class).filter(bath -> bath.of().equals(solution)).isPresent();
         List<Draw> planned = IntStream.rangeClosed(1, stations).boxed()
                 .flatMap(station -> planned(step, station, fillsTrays)).toList();
-        return planned.isEmpty() ? byTheClock(step, fillsTrays) : planned;
+        return planned.isEmpty() ? byTheClock(step, fillsTrays) : fillsTrays ? planned : inPortions(planned);
+    }
+
+    /** One pair of hands fills a portion after the other, each before its station begins with it. */
+    private List<Draw> inPortions(List<Draw> planned) {
+        List<Draw> portions = new ArrayList<>();
+        LocalDateTime limit = LocalDateTime.MAX;
+        for (Draw draw : planned.stream().sorted(Comparator.comparing(Draw::from).thenComparing(Draw::station).reversed()).toList()) {
+            limit = (draw.from().isBefore(limit) ? draw.from() : limit).minusMinutes(portion);
+            portions.add(0, new Draw(draw.by(), draw.station(), limit, draw.until()));
+        }
+        return portions;
     }
 
     private Stream<Draw> planned(Step step, int station, boolean fillsTrays) {

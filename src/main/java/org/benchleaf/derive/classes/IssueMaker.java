@@ -57,7 +57,7 @@ final class IssueMaker {
         plan.supplies().vessels().forEach(one -> stated.addAll(List.of(one.solution(), one.count(), one.each().map(Reading::of))));
         for (Step step : plan.steps()) {
             stated.addAll(List.of(step.id(), step.instruction(), step.see(), step.watch(), step.ifNot(), step.until(),
-                    step.hold().map(hold -> List.of(hold.before(), hold.releasedBy(), hold.look())),
+                    step.hold().map(hold -> List.of(hold.before(), hold.releasedBy(), plan.source().look(step))),
                     Optional.ofNullable(care.get(step.id())).map(StepCare::wear)));
         }
         plan.schedule().map(ScheduleReading::new).ifPresent(reading -> stated.addAll(reading.turns()));

@@ -1,6 +1,7 @@
 package org.benchleaf.derive.classes;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -67,14 +68,23 @@ public final class LayingOut {
         Weights.of(steps).forEach(this::weights);
         steps.forEach(this::toFillTrays);
         steps.forEach(this::toChangeBaths);
-        // Weights stand by their mass already.
+        // Weights stand by their mass already, the balance with what weighing needs.
         schedule.map(ScheduleReading::new).ifPresent(reading -> reading.shared().stream().filter(one ->
-                !List.of(StationCut.SUPERVISOR, StationCut.WEIGHT).contains(one.thing())).forEach(one -> shared(one, reading)));
+                !List.of(StationCut.SUPERVISOR, StationCut.WEIGHT, StationCut.BALANCE).contains(one.thing())).forEach(one -> shared(one, reading)));
         making.list().forEach(item -> items.put("making " + item.id() + item.words(), item));
-        NeededThings.of(bench.source(), steps, making.preparations(), bench.library(), course.stations(), sinks(schedule)).forEach(item ->
+        NeededThings.of(bench.source(), steps, making.preparations(), bench.library(), course.stations(), sinks(schedule),
+                using -> places(schedule, using)).forEach(item ->
                 items.put("needed " + item.id(), item));
         worn(care);
         return List.copyOf(items.values());
+    }
+
+    /** At how many stations some steps are done at one time; one where no plan tells. */
+    private static int places(Optional<ClassSchedule> schedule, Collection<String> using) {
+        List<ScheduleReading.Turn> turns = schedule.map(ScheduleReading::new).stream().flatMap(reading -> reading.turns().stream())
+                .filter(turn -> using.contains(turn.step()) && (turn.isMainWork() || turn.isHold())).toList();
+        return turns.stream().mapToInt(turn -> (int) turns.stream().filter(other -> !other.from().isAfter(turn.from())
+                && other.to().isAfter(turn.from())).map(ScheduleReading.Turn::station).distinct().count()).max().orElse(1);
     }
 
     /** How many sinks are in use at once, in the order of the plan; one where no plan tells. */

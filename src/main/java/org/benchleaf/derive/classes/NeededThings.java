@@ -1,6 +1,7 @@
 package org.benchleaf.derive.classes;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -8,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.ToIntFunction;
 import org.benchleaf.derive.classes.ClassSupplies.Kind;
 import org.benchleaf.derive.classes.ClassSupplies.LaidOut;
 import org.benchleaf.derive.figure.Preparation;
@@ -29,10 +31,11 @@ public final class NeededThings {
      *
      * @param stations how many stations there are; each has its own of what is not shared
      * @param sinks how many sinks are in use at once
+     * @param places tells at how many stations some steps are done at one time
      * @param preparations what is made before the work, for the steps in which it is used
      */
     public static List<LaidOut> of(TreatmentCase treatment, List<Step> steps, List<Preparation> preparations, Library library,
-            int stations, int sinks) {
+            int stations, int sinks, ToIntFunction<Collection<String>> places) {
         Map<String, LaidOut> things = new LinkedHashMap<>();
         for (BenchNeed need : library.reference().needs()) {
             Set<String> using = new LinkedHashSet<>();
@@ -41,7 +44,7 @@ public final class NeededThings {
             preparations.stream().filter(one -> treatment.solution(one.solution()).filter(made ->
                     need.isNeeded(BenchNeed.work(made.recipe()))).isPresent()).forEach(one -> using.addAll(usedIn(one, steps)));
             if (!using.isEmpty()) {
-                things.merge(need.name(), thing(need, List.copyOf(using), stations, sinks), NeededThings::both);
+                things.merge(need.name(), thing(need, List.copyOf(using), stations, sinks, places), NeededThings::both);
             }
         }
         return List.copyOf(things.values());
@@ -58,11 +61,13 @@ public final class NeededThings {
         return UsedThings.of(step).stream().map(library.materials()::get).anyMatch(tool -> tool != null && need.isReplacedBy(tool.name()));
     }
 
-    private static LaidOut thing(BenchNeed need, List<String> using, int stations, int sinks) {
+    private static LaidOut thing(BenchNeed need, List<String> using, int stations, int sinks,
+            ToIntFunction<Collection<String>> places) {
         Optional<Quantity> each = Optional.of(Quantity.count(need.each()));
         return switch (need.per()) {
             case STATION -> new LaidOut(need.name(), Kind.VESSEL, each, Optional.of(Quantity.count((long) need.each() * stations)),
                     need.words(), using);
+            case PLACE -> inTheRoom(need, Quantity.count((long) need.each() * places.applyAsInt(using)), using);
             case SINK -> inTheRoom(need, Quantity.count((long) need.each() * sinks), using);
             case ROOM -> inTheRoom(need, Quantity.count(need.each()), using);
         };

@@ -97,7 +97,7 @@ final class PracticeSheets {
             with.putAll(tried(step, trial, rounds.size()));
             needed = trial.bath().isPresent() ? tried(work, trial, rounds, making, needed) : work(work, making, needed);
             liquids(step, needed);
-            step.part(Part.Fixing.class).filter(Part.Fixing::isVolatileWax).ifPresent(fixing -> used(step, fixing.with(), "wax-for-a-patch",
+            step.part(Part.Fixing.class).filter(StationCut::isVolatileWax).ifPresent(fixing -> used(step, fixing.with(), "wax-for-a-patch",
                     sheets(), FOR_A_SHEET));
         }
         Collections.reverse(duties);

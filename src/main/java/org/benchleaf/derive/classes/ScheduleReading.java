@@ -19,6 +19,16 @@ public final class ScheduleReading {
 
     /** Stands between how many of a thing are taken and its name. */
     static final String TIMES = " × ";
+    /** A bath that stood ready is read before the sheet goes in. */
+    public static final String READ_AGAIN = "read the bath again";
+    /** A sample of the last bath is read. */
+    public static final String READ_USED = "read the used bath";
+    /** A tray is emptied for good. */
+    public static final String EMPTY_TRAY = "empty the tray";
+    public static final String WEIGH_DRY = "weigh the dry sheet";
+    public static final String WEIGH_WET = "weigh the wet sheet";
+    /** What is done for the record or the room and not to the sheet. */
+    static final List<String> BESIDE = List.of(READ_AGAIN, READ_USED, EMPTY_TRAY, WEIGH_DRY, WEIGH_WET);
 
     private final ClassSchedule schedule;
     private final Timetable timetable;
@@ -76,7 +86,11 @@ public final class ScheduleReading {
 
         /** Whether it is the step's own work: neither its preparation nor a release nor waiting. */
         public boolean isMainWork() {
-            return isHandsOn() && !isHold() && !isBathMade() && !isClearedAway();
+            return isHandsOn() && !isHold() && !isBathMade() && !isClearedAway() && !isBeside();
+        }
+
+        private boolean isBeside() {
+            return BESIDE.contains(work);
         }
 
         /** Whether a tray is filled, for the first time or again. */

@@ -53,6 +53,7 @@ final class StationCut {
     /** A look at the sheet in its first bath, so many minutes after it was laid in. */
     static final String LOOK = "look after min ";
     static final String CLEAR_AWAY = "clear away";
+    static final String BALANCE = "balance";
     /** The work of releasing what stands behind it. */
     static final String HOLD = "hold before ";
     /** The station's own trainees. */
@@ -82,6 +83,12 @@ final class StationCut {
     private final List<Integer> supervised = new ArrayList<>();
     /** Whether the sheet comes out of a bath. */
     private boolean bathed;
+    /** What is done to the last bath while the sheet lies. */
+    private final List<Due> due = new ArrayList<>();
+
+    /** Work of a step that is done later, while the sheet waits: what it takes, and since which part the tray is in use for it. */
+    private record Due(Step step, String name, int minutes, String thing, Optional<Integer> tray) {
+    }
 
     /** So many of a thing, by its name, taken from the begin of one part to the end of another. */
     record Taking(String thing, String step, int first, int last, int amount) {
@@ -95,12 +102,16 @@ final class StationCut {
         this.boards = library.reference().layOut().get("board");
         this.care = care;
         this.rinsing = day.shared().getOrDefault(METER, course.stations()) < course.stations() ? minutesOf(ClassWork.RINSING_THE_METER) : 0;
+        Optional<Step> firstWet = steps.stream().filter(StationCut::isWetting).findFirst().filter(wet -> steps.stream().anyMatch(step ->
+                isWeighed(step) && steps.indexOf(step) > steps.indexOf(wet)));
         steps.forEach(step -> {
+            firstWet.filter(step::equals).ifPresent(wet -> weigh(wet, ScheduleReading.WEIGH_DRY));
             steps.stream().filter(bath -> madeBefore(bath, steps).equals(step.id())).forEach(this::makeBath);
             cut(step);
         });
+        meanwhile(Integer.MAX_VALUE);
         if (!parts.isEmpty()) {
-            take(HANDS, steps.get(steps.size() - 1), part(steps.get(steps.size() - 1), CLEAR_AWAY, minutesOf(ClassWork.CLEARING_AWAY)));
+            clearAway(steps.get(steps.size() - 1));
         }
         day.limits().forEach(this::limit);
     }
@@ -158,12 +169,51 @@ final class StationCut {
         return step.part(Part.Bath.class).flatMap(bath -> source.solution(bath.of()));
     }
 
+    /** What the last step has its work done at is free when it is cleared away. */
+    private void clearAway(Step last) {
+        int cleared = part(last, CLEAR_AWAY, minutesOf(ClassWork.CLEARING_AWAY));
+        take(HANDS, last, cleared);
+        List<String> things = use(last).map(ClassDay.Use::at).orElse(List.of());
+        takings.replaceAll(each -> each.step.equals(last.id()) && things.contains(each.thing)
+                ? new Taking(each.thing, each.step, each.first, cleared, each.amount) : each);
+    }
+
+    private static boolean isWetting(Step step) {
+        return step.part(Part.Mist.class).isPresent() || step.part(Part.Bath.class).isPresent();
+    }
+
+    /** Whether the record asks what the sheet weighs. */
+    private static boolean isWeighed(Step step) {
+        return step.part(Part.Weighing.class).isPresent() || step.part(Part.Blotters.class).isPresent();
+    }
+
+    private void weigh(Step step, String name) {
+        int weighed = hands(step, name, minutesOf(ClassWork.WEIGHING));
+        if (day.shared().containsKey(BALANCE)) {
+            take(BALANCE, step, weighed);
+        }
+    }
+
+    /** A bath that stood ready while other work was done is read again, for an open bath drifts: at the release of the lowering, if any. */
+    private void readAgain(Step step, Optional<Integer> hold) {
+        Optional<Integer> made = Optional.ofNullable(bathsMade.get(step.id()));
+        int before = hold.orElse(parts.size());
+        if (made.filter(part -> part < before - 1).isPresent() && source.isBroughtToPh(step.part(Part.Bath.class).orElseThrow())) {
+            take(METER, step, hold.orElseGet(() -> hands(step, ScheduleReading.READ_AGAIN, minutesOf(ClassWork.CHECKING_A_BATH)
+                    + rinsing)));
+        }
+    }
+
     private void cut(Step step) {
         int first = parts.size();
+        if (step.hold().isEmpty()) {
+            readAgain(step, Optional.empty());
+        }
         Optional<Integer> before = ends.values().stream().filter(end -> end >= 0).max(Comparator.naturalOrder());
         step.hold().ifPresent(hold -> {
             int held = hands(step, HOLD + hold.before(), minutesOf(ClassWork.HOLD));
             take(SUPERVISOR, step, held, held);
+            readAgain(step, Optional.of(held));
             // What was released begins at once.
             limits.add(new TimeLimit(held, held + 1, 0, true));
             before.ifPresent(end -> hold.atMost().ifPresent(limit -> limits.add(
@@ -216,7 +266,28 @@ final class StationCut {
             keptShort();
             fresh(step, made);
         }
-        take(TRAY, step, lowered, drained(step));
+        drained(step);
+        if (source.isBroughtToPh(bath)) {
+            due.add(new Due(step, ScheduleReading.READ_USED, minutesOf(ClassWork.CHECKING_A_BATH) + rinsing, METER, Optional.empty()));
+        }
+        due.add(new Due(step, ScheduleReading.EMPTY_TRAY, minutesOf(ClassWork.EMPTYING_A_TRAY), SINK, Optional.of(lowered)));
+    }
+
+    /** Does what is due if it fits into a wait, and tells how much of the wait is left. */
+    private int meanwhile(int wait) {
+        if (due.isEmpty() || wait <= due.stream().mapToInt(Due::minutes).sum()) {
+            return wait;
+        }
+        int left = wait;
+        for (Due one : due) {
+            keptShort();
+            int done = hands(one.step(), one.name(), one.minutes());
+            take(one.thing(), one.step(), done);
+            one.tray().ifPresent(lowered -> take(TRAY, one.step(), lowered, done));
+            left -= one.minutes();
+        }
+        due.clear();
+        return left;
     }
 
     /** The first bath with the looks that the step asks for. */
@@ -277,7 +348,8 @@ final class StationCut {
         if (metered && told.isPresent()) {
             take(METER, step, changed);
         } else if (metered) {
-            take(METER, step, hands(step, READ_BATH, minutesOf(ClassWork.READING_A_BATH) + rinsing));
+            take(METER, step, hands(step, READ_BATH, minutesOf(ClassWork.CHECKING_A_BATH)
+                    + minutesOf(ClassWork.READING_A_BATH) + rinsing));
         }
         moved(step, LAY_IN_AGAIN, moving);
         // The sheet waits in its bath, not beside it.
@@ -300,13 +372,15 @@ final class StationCut {
     }
 
     private void blotters(Step step, Part.Blotters blotters) {
+        weigh(step, ScheduleReading.WEIGH_WET);
+        keptShort();
         int laid = hands(step, "lay between blotters", minutesOf(ClassWork.LAYING_IN));
         at(step, laid);
         int lying = 0;
         for (int number = 1; number <= blotters.changes().size(); number++) {
             int wait = blotters.changes().get(number - 1).map(StationCut::minutes)
                     .orElse((int) Math.ceil(hours.night().low()));
-            waiting(step, "between blotters " + number, wait);
+            waiting(step, "between blotters " + number, meanwhile(wait));
             keptShort();
             int change = hands(step, "blotter change " + number, minutesOf(ClassWork.BLOTTER_CHANGE));
             lying += wait + parts.get(change).minutes();
@@ -356,10 +430,15 @@ final class StationCut {
         if (step.part(Part.Mist.class).isPresent() || extraction) {
             take(HOOD, step, worked);
         }
-        if (step.part(Part.Fixing.class).filter(Part.Fixing::isVolatileWax).isPresent()) {
+        if (step.part(Part.Fixing.class).filter(StationCut::isVolatileWax).isPresent()) {
             take(HOT_PLATE, step, worked);
         }
         together(step, worked);
+    }
+
+    /** Whether a wax is melted onto the sheet that leaves it as vapour. */
+    static boolean isVolatileWax(Part.Fixing fixing) {
+        return fixing.method().equals("volatile wax");
     }
 
     private Optional<ClassDay.Use> use(Step step) {
@@ -385,7 +464,7 @@ final class StationCut {
     private int hands(Step step, String name, int minutes) {
         int part = part(step, name, minutes);
         take(HANDS, step, part);
-        if (care.isSupervised(step) && !name.startsWith(HOLD)) {
+        if (care.isSupervised(step) && !name.startsWith(HOLD) && !ScheduleReading.BESIDE.contains(name)) {
             take(SUPERVISOR, step, part);
             supervised.add(part);
         }
