@@ -86,18 +86,18 @@ class ClassBatchesTest {
     }
 
     /**
-     * By hand: a briefing of 10 min from 12:50, one hood, 10 min each: the stations mist at 13:00, 13:10 … 13:50. What is made by
-     * 13:00 keeps until 13:25, so that the
-     * third station, done by 13:30, needs another. Three batches of two stations, ready by 13:00, 13:20 and 13:40, begun 10 min before.
+     * By hand: a briefing of 10 min from 12:50, one hood, 10 min each: the stations mist at 13:00, 13:10 … 13:50, and the portion of each is
+     * filled in up to 2 min before. What is made by 12:58 keeps until 13:23, so that the third station, done by 13:30, needs another.
+     * Three batches of two stations, ready by 12:58, 13:18 and 13:38, begun 10 min before.
      * One holds 2 · 15 mL · 1.10 + 2 · 3 mL = 39 mL; six stations in all 6 · 15 · 1.10 + 6 · 3 = 117 mL.
      */
     @Test
     void a_mist_that_keeps_25_minutes_is_made_three_times_for_six_stations_at_one_hood() {
         ClassPlan plan = plan(misting("25 min"), "2026-04-14T12:50", Map.of("hood", 1));
-        assertThat(starts(plan, "mist")).extracting(ClassPlan.Start::begin).containsExactly(LocalDateTime.parse("2026-04-14T12:50"),
-                LocalDateTime.parse("2026-04-14T13:10"), LocalDateTime.parse("2026-04-14T13:30"));
+        assertThat(starts(plan, "mist")).extracting(ClassPlan.Start::begin).containsExactly(LocalDateTime.parse("2026-04-14T12:48"),
+                LocalDateTime.parse("2026-04-14T13:08"), LocalDateTime.parse("2026-04-14T13:28"));
         assertThat(starts(plan, "mist")).extracting(start -> start.batch().freshUntil().orElseThrow()).containsExactly(
-                LocalDateTime.parse("2026-04-14T13:25"), LocalDateTime.parse("2026-04-14T13:45"), LocalDateTime.parse("2026-04-14T14:05"));
+                LocalDateTime.parse("2026-04-14T13:23"), LocalDateTime.parse("2026-04-14T13:43"), LocalDateTime.parse("2026-04-14T14:03"));
         assertThat(starts(plan, "mist")).allSatisfy(start -> assertThat(start.batch().stations()).hasSize(2));
         assertThat(plan.figures().get("mist.needed").value().in(Unit.MILLILITRE)).isCloseTo(117, within(1e-9));
         assertThat(plan.figures().get("mist.needed-of-batch-2").value().in(Unit.MILLILITRE)).isCloseTo(39, within(1e-9));
@@ -111,19 +111,20 @@ class ClassBatchesTest {
     }
 
     /**
-     * By hand: from 13:00 to 14:00 is an hour, so a mist that keeps an hour is fresh for the last and is made once; one minute less, twice.
+     * By hand: from 12:58, when the first portion is filled, to 14:00 are 62 min, so a mist that keeps so long is fresh for the last and is
+     * made once; one minute less, twice.
      */
     @Test
     void what_keeps_until_the_last_station_is_done_is_made_once() {
-        assertThat(starts(plan(misting("60 min"), "2026-04-14T12:50", Map.of("hood", 1)), "mist")).hasSize(1);
-        ClassPlan twice = plan(misting("59 min"), "2026-04-14T12:50", Map.of("hood", 1));
+        assertThat(starts(plan(misting("62 min"), "2026-04-14T12:50", Map.of("hood", 1)), "mist")).hasSize(1);
+        ClassPlan twice = plan(misting("61 min"), "2026-04-14T12:50", Map.of("hood", 1));
         // Of two batches neither has to be larger than three stations': 3 · 15 · 1.10 + 3 · 3 = 58.5 mL.
         assertThat(starts(twice, "mist")).extracting(start -> start.batch().stations().size()).containsExactly(3, 3);
         assertThat(twice.figures().get("mist.needed-of-batch-2").value().in(Unit.MILLILITRE)).isCloseTo(58.5, within(1e-9));
     }
 
     /**
-     * By hand: the batches of the mist are begun at 12:50, 13:10 and 13:30; a stock that keeps 15 min and takes 10 is begun 10 min before
+     * By hand: the batches of the mist are begun at 12:48, 13:08 and 13:28; a stock that keeps 15 min and takes 10 is begun 10 min before
      * each.
      */
     @Test
@@ -134,8 +135,8 @@ class ClassBatchesTest {
                         Map.of("keeps", "25 min", "hands", "10 min"), Optional.empty())
                 .step("damp", Map.of("takes", "10 min"), List.of(), mist("mist", "15 mL"));
         assertThat(starts(plan(invented, "2026-04-14T12:50", Map.of("hood", 1)), "stock")).extracting(ClassPlan.Start::begin)
-                .containsExactly(LocalDateTime.parse("2026-04-14T12:40"), LocalDateTime.parse("2026-04-14T13:00"),
-                        LocalDateTime.parse("2026-04-14T13:20"));
+                .containsExactly(LocalDateTime.parse("2026-04-14T12:38"), LocalDateTime.parse("2026-04-14T12:58"),
+                        LocalDateTime.parse("2026-04-14T13:18"));
     }
 
     /**
