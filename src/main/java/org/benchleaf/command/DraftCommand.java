@@ -34,7 +34,6 @@ import picocli.CommandLine.Spec;
         footer = {"", "Example: draft harbour-bill --ask"})
 public final class DraftCommand implements Callable<Integer> {
 
-
     @Parameters(index = "0", paramLabel = "CASE",
             description = "The case's folder name: small letters, digits and hyphens.")
     private String name;
@@ -77,6 +76,10 @@ public final class DraftCommand implements Callable<Integer> {
         if (ask) {
             answers.ask(in, out);
         }
+        Optional<String> stray = answers.stray();
+        if (stray.isPresent()) {
+            return request().refuse(stray.get());
+        }
         Optional<String> unknown = answers.steps().stream().filter(word -> StepKind.of(word).isEmpty()).findFirst();
         if (unknown.isPresent()) {
             return request().refuse("'" + unknown.get() + "' is not a kind of step; the kinds are "
@@ -88,8 +91,8 @@ public final class DraftCommand implements Callable<Integer> {
     private int written(PrintWriter out) {
         Path file = content.resolve("cases").resolve(name).resolve("case.md");
         Library library = LibraryChecker.check(LibraryReader.read(content)).library();
-        String text = new FirstCase(answers, library.materials().keySet(), FirstStepsReader.read())
-                .write(library.studio().languages().stream().findFirst().orElse("en"));
+        FirstCase first = new FirstCase(answers, library.materials().keySet(), library.sources().keySet(), FirstStepsReader.read());
+        String text = first.write(library.studio().languages().stream().findFirst().orElse("en"));
         try {
             Files.createDirectories(file.getParent());
             Files.writeString(file, text, StandardOpenOption.CREATE_NEW);
@@ -99,6 +102,7 @@ public final class DraftCommand implements Callable<Integer> {
             throw new UncheckedIOException(file + " cannot be written", broken);
         }
         out.println("Written: " + file);
+        first.toEnter().forEach(out::println);
         return new CommandLine(new CheckCommand(clock)).setOut(out).setErr(spec.commandLine().getErr())
                 .execute("--content", content.toString(), file.getParent().toString());
     }

@@ -1,12 +1,12 @@
 package org.benchleaf.command;
 
 import java.io.BufferedReader;
-import java.io.IOException;
 import java.io.PrintWriter;
-import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
+import java.util.Optional;
+import org.benchleaf.model.MissingValue;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** The dozen questions with which a case begins, and what was answered: nothing, where nothing was said. */
@@ -14,6 +14,9 @@ final class FirstAnswers {
 
     @Option(names = "--title", paramLabel = "TEXT", description = "What the case is called.")
     private String title = "";
+
+    @Mixin
+    private SourceAnswers source = new SourceAnswers();
 
     @Option(names = "--object", paramLabel = "KIND, TECHNIQUE",
             description = "What lies before you and how it was made, such as 'broadside, letterpress'.")
@@ -58,40 +61,38 @@ final class FirstAnswers {
 
     /** Asks for what was not said yet; an empty line is no answer, and the end of the input ends the asking. */
     void ask(BufferedReader in, PrintWriter out) {
-        out.println("Twelve questions. An empty line means: not known yet. Several answers: put a semicolon between them.");
-        title = one(title, "What is the case called?", in, out);
-        object = one(object, "What lies before you, and how was it made? (broadside, letterpress)", in, out);
-        size = one(size, "How high and wide is the sheet? (412 mm x 298 mm)", in, out);
-        paper = one(paper, "What paper is it, and how heavy? (wood pulp, 82 g/m²)", in, out);
-        media = many(media, "What stands on it, each with its colour? (printing ink, black; stamp-pad ink, violet)", in, out);
-        damages = many(damages, "What is wrong with it, where, and how large? (tear, right edge, 64 mm; tideline, lower third)", in, out);
-        aims = many(aims, "What is the treatment for?", in, out);
-        steps = many(steps, "What will you do, in which order? (examination; testing; surface cleaning; housing)", in, out);
-        instead = many(instead, "What else did you think of, and why not? (leave it dry: it cracks when it is opened)", in, out);
-        liquids = many(liquids, "Which liquids and adhesives will touch it? (deionised-water; paste)", in, out);
-        agreed = one(agreed, "When did the owner agree to the treatment in writing? (2026-03-02)", in, out);
-        owner = one(owner, "Who owns it? (private, never leaves the case file)", in, out);
-    }
-
-    private static String one(String said, String question, BufferedReader in, PrintWriter out) {
-        return said.isEmpty() ? answer(question, in, out) : said;
-    }
-
-    private static List<String> many(List<String> said, String question, BufferedReader in, PrintWriter out) {
-        return !said.isEmpty() ? said : Stream.of(answer(question, in, out).split(";")).map(String::strip)
-                .filter(part -> !part.isEmpty()).toList();
-    }
-
-    private static String answer(String question, BufferedReader in, PrintWriter out) {
-        out.println(question);
-        out.print("> ");
-        out.flush();
-        try {
-            String line = in.readLine();
-            return line == null ? "" : line.strip();
-        } catch (IOException broken) {
-            throw new UncheckedIOException(broken);
+        out.println("A dozen questions. An empty line means: not known yet. Several answers: put a semicolon between them.");
+        title = Asking.one(title, "What is the case called?", in, out);
+        source.ask(in, out);
+        object = Asking.one(object, "What lies before you, and how was it made? (broadside, letterpress)", in, out);
+        size = Asking.one(size, "How high and wide is the sheet? (412 mm x 298 mm)", in, out);
+        paper = Asking.one(paper, "What paper is it, and how heavy? (wood pulp, 82 g/m²)", in, out);
+        media = Asking.many(media, "What stands on it, each with its colour? (printing ink, black; stamp-pad ink, violet)", in, out);
+        damages = Asking.many(damages, "What is wrong with it, where, and how large? (tear, right edge, 64 mm; tideline, lower third)", in, out);
+        aims = Asking.many(aims, "What is the treatment for?", in, out);
+        steps = Asking.many(steps, (source.isRetold() ? "What was done" : "What will you do")
+                + ", in which order? (examination; testing; surface cleaning; housing)", in, out);
+        if (!source.isRetold()) {
+            instead = Asking.many(instead, "What else did you think of, and why not? (leave it dry: it cracks when it is opened)", in, out);
         }
+        liquids = Asking.many(liquids, "Which liquids and adhesives will touch it? (deionised-water; paste)", in, out);
+        if (!source.isRetold()) {
+            agreed = Asking.one(agreed, "When did the owner agree to the treatment in writing? (2026-03-02)", in, out);
+            owner = Asking.one(owner, "Who owns it? (private, never leaves the case file)", in, out);
+        }
+    }
+
+    SourceAnswers source() {
+        return source;
+    }
+
+    /** Why an option is none of this case: a retold one has no owner to ask, one of this studio no publication. */
+    Optional<String> stray() {
+        Optional<String> ofOwner = !owner.isEmpty() ? Optional.of("--owner") : !agreed.isEmpty() ? Optional.of("--agreed")
+                : !instead.isEmpty() ? Optional.of("--instead") : Optional.empty();
+        return source.isRetold()
+                ? ofOwner.map(option -> "'" + option + "' belongs to a treatment of this studio; a retold case names its '--source'")
+                : source.withoutSource().map(option -> "'" + option + "' needs '--source', the publication of which it says something");
     }
 
     String title() {
@@ -103,9 +104,9 @@ final class FirstAnswers {
         return two(object, ',');
     }
 
-    /** Height and width. */
+    /** Height and width; one answer for both where they were said not to be known. */
     List<String> size() {
-        return two(size.replace('×', 'x'), 'x');
+        return MissingValue.read(size).isPresent() ? List.of(size) : two(size.replace('×', 'x'), 'x');
     }
 
     /** Paper and grammage. */

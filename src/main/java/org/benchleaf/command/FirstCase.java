@@ -19,10 +19,13 @@ import org.benchleaf.read.YamlText;
 final class FirstCase {
 
     private static final String OPEN = MissingValue.Kind.NOT_YET_KNOWN.word();
+    /** What a step of a retold case holds, whatever its kind: a publication seldom tells the parts that a bench needs. */
+    private static final List<String> TOLD = List.of("uses: " + OPEN, "source: {where: " + OPEN + "}");
     private static final Pattern NOT_OF_AN_ID = Pattern.compile("[^a-z0-9]+");
 
     private final FirstAnswers answers;
     private final Set<String> materials;
+    private final Set<String> sources;
     private final Map<StepKind, FirstStep> kinds;
     private final StringBuilder text = new StringBuilder();
 
@@ -30,11 +33,13 @@ final class FirstCase {
      * Prepares to write.
      *
      * @param materials the ids of what the studio uses
+     * @param sources the keys of the publications in the studio's list
      * @param kinds what a new step of a kind usually needs
      */
-    FirstCase(FirstAnswers answers, Set<String> materials, Map<StepKind, FirstStep> kinds) {
+    FirstCase(FirstAnswers answers, Set<String> materials, Set<String> sources, Map<StepKind, FirstStep> kinds) {
         this.answers = answers;
         this.materials = materials;
+        this.sources = sources;
         this.kinds = kinds;
     }
 
@@ -43,6 +48,7 @@ final class FirstCase {
         line("---").line("title: " + value(answers.title())).line("summary: " + OPEN).line("level: " + OPEN)
                 .line("language: " + language).line("");
         publication();
+        source();
         object();
         condition();
         proposal();
@@ -51,6 +57,7 @@ final class FirstCase {
         tests(media.keySet(), liquids.keySet());
         solutions(liquids);
         steps();
+        results();
         return line("---").line("").line("<!-- The story of the treatment begins here, with '## ' before each heading. -->")
                 .text.toString();
     }
@@ -60,21 +67,54 @@ final class FirstCase {
         return this;
     }
 
+    /** Others are asked for a retold case: its source's licence stands in the place of the owner's permissions. */
     private void publication() {
         line("publication:").line("  state: draft").line("  licence: " + OPEN)
-                .line("  strengths for the public: " + OPEN).line("  permissions:")
-                .line("    - {for: [treatment], from: owner, on: " + value(answers.agreed()) + "}")
-                .line("    - {for: [teaching, text, pictures], from: owner, on: " + OPEN + "}").line("");
+                .line("  strengths for the public: " + OPEN);
+        if (isRetold()) {
+            line("  source licence: " + value(answers.source().licence())).line("");
+        } else {
+            line("  permissions:").line("    - {for: [treatment], from: owner, on: " + value(answers.agreed()) + "}")
+                    .line("    - {for: [teaching, text, pictures], from: owner, on: " + OPEN + "}").line("");
+        }
+    }
+
+    private boolean isRetold() {
+        return answers.source().isRetold();
+    }
+
+    private void source() {
+        if (isRetold()) {
+            line("source:").line("  of: " + (sources.contains(answers.source().of()) ? value(answers.source().of()) : OPEN));
+            answers.source().rest().forEach((key, said) -> line("  " + key + ": " + value(said)));
+            line("");
+        }
+    }
+
+    /** What to enter in the studio's list for a publication that is not in it yet; empty where there is nothing to enter. */
+    List<String> toEnter() {
+        String said = answers.source().of();
+        return !isRetold() || sources.contains(said) ? List.of() : List.of(
+                "No source in sources.yaml has the key '" + said + "'. Enter it there, and write its key at 'source: of':",
+                "  " + String.join("", ids(List.of(said)).keySet()) + ":", "    author: …", "    year: …", "    title: …", "    where: …",
+                "    status: read in part");
     }
 
     private void object() {
         line("object:").line("  kind: " + value(answers.object().get(0))).line("  technique: " + value(answers.object().get(1)))
                 .line("  support: {paper: " + value(answers.paper().get(0)) + ", grammage: "
                         + value(answers.paper().get(1)) + ", state: " + OPEN + "}")
-                .line("  size: {height: " + value(answers.size().get(0)) + ", width: " + value(answers.size().get(1)) + "}");
+                .line("  size: " + size(answers.size()));
         list("  media", rows(answers.media(), "is", "colour").stream().map(row ->
                 row.substring(0, row.length() - 1) + ", state: " + OPEN + "}").toList());
-        line("  private:").line("    owner: " + value(answers.owner())).line("    people: " + OPEN).line("");
+        if (!isRetold()) {
+            line("  private:").line("    owner: " + value(answers.owner())).line("    people: " + OPEN);
+        }
+        line("");
+    }
+
+    private static String size(List<String> sides) {
+        return sides.size() == 1 ? value(sides.get(0)) : "{height: " + value(sides.get(0)) + ", width: " + value(sides.get(1)) + "}";
     }
 
     private void condition() {
@@ -85,6 +125,10 @@ final class FirstCase {
     }
 
     private void proposal() {
+        if (isRetold()) {
+            aims();
+            return;
+        }
         line("proposal:");
         line("  aims: " + (answers.aims().isEmpty() ? OPEN : flow(answers.aims())));
         list("  options", answers.instead().stream().map(option -> "{option: " + value(option.get(0)) + ", why not: "
@@ -99,12 +143,22 @@ final class FirstCase {
         line("");
     }
 
+    /** Of a retold case: what its publication was for, if that was said; it proposes nothing and asks nobody. */
+    private void aims() {
+        if (!answers.aims().isEmpty()) {
+            line("proposal:").line("  aims: " + flow(answers.aims())).line("");
+        }
+    }
+
     private FirstStep needed(String kind) {
         return kinds.getOrDefault(StepKind.of(kind).orElseThrow(), FirstStep.PLAIN);
     }
 
-    /** Each medium is tested with each liquid; the author strikes out what will never meet. */
+    /** Each medium is tested with each liquid; the author strikes out what will never meet. Others made the tests of a retold case. */
     private void tests(Set<String> media, Set<String> liquids) {
+        if (isRetold()) {
+            return;
+        }
         List<String> rows = new ArrayList<>();
         media.forEach(medium -> liquids.forEach(liquid -> rows.add("{of: " + medium + ", with: " + liquid + ", dwell: "
                 + OPEN + ", result: " + OPEN + "}")));
@@ -132,11 +186,17 @@ final class FirstCase {
         for (Map.Entry<String, String> step : ids(answers.steps()).entrySet()) {
             line("  - id: " + step.getKey()).line("    kind: " + step.getValue()).line("    do: " + OPEN)
                     .line("    takes: " + OPEN);
-            needed(step.getValue()).lines().forEach(line -> line("    " + line));
+            (isRetold() ? TOLD : needed(step.getValue()).lines()).forEach(line -> line("    " + line));
             if (!before.isEmpty()) {
                 line("    after: [" + before + "]");
             }
             before = step.getKey();
+        }
+    }
+
+    private void results() {
+        if (isRetold()) {
+            line("").line("results: " + OPEN);
         }
     }
 

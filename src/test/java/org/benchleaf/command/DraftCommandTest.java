@@ -76,7 +76,7 @@ class DraftCommandTest {
 
     @Test
     void what_is_asked_in_the_terminal_stands_in_the_file() throws IOException {
-        String typed = String.join("\n", "A bill: \"torn\", and mended", "broadside, letterpress", "412 mm x 298 mm",
+        String typed = String.join("\n", "A bill: \"torn\", and mended", "No", "broadside, letterpress", "412 mm x 298 mm",
                 "wood pulp, 82 g/m²", "printing ink, black; stamp-pad ink, violet", "tear, right edge, 64 mm; tear, foot, left",
                 "close the tears", "examination; mending", "leave it: it is in use", "deionised-water; Mending paste",
                 "2026-03-02", "") + "\n";
@@ -88,14 +88,14 @@ class DraftCommandTest {
                 "- {id: tear-2, what: tear, where: \"foot, left\", extent: not yet known}", "- {option: leave it, why not: it is in use}",
                 "- {of: stamp-pad-ink, with: mending-paste, dwell: not yet known, result: not yet known}",
                 "  mending-paste:\n    name: Mending paste\n", "approved: 2026-03-02", "owner: not yet known")
-                .doesNotContain("deionised-water:");
+                .doesNotContain("deionised-water:", "source:");
     }
 
     @Test
     void a_step_that_changes_the_object_for_good_asks_for_its_risk() throws IOException {
         assertThat(draft("", "bill", "--step", "examination", "--step", "washing", "--step", "mending")).as(err.toString()).isZero();
         assertThat(Files.readString(file)).contains("  risks:\n    washing: not yet known\n\n");
-        assertThat(out.toString()).contains("'proposal › risks › washing' is not yet known");
+        assertThat(out.toString()).contains("'proposal › risks › washing' is not yet known. Write it, for example 'washing: The stamp may bleed.'");
     }
 
     /** The kinds of which the rule on lasting change asks a sentence, read from its row without the program. */
@@ -130,6 +130,85 @@ class DraftCommandTest {
                 folder.resolve("site").toString(), "--on", "2026-06-01")).as(err.toString() + text).isZero();
         assertThat(folder.resolve("site/cases/bill/index.html")).content().contains("A bill with a loose corner");
         assertThat(folder.resolve("site/cases/bill/steps.html")).exists();
+    }
+
+    @Test
+    void a_case_that_is_retold_begins_with_its_source_and_asks_no_owner() throws IOException {
+        assertThat(draft("", "bill", "--source", "abbey-1995", "--source-licence", "CC-BY-4.0", "--read", "the abstract",
+                "--step", "washing")).as(err.toString()).isZero();
+        assertThat(err.toString()).isEmpty();
+        assertThat(Files.readString(file)).contains("  source licence: CC-BY-4.0\n",
+                "source:\n  of: abbey-1995\n  retold by: not yet known\n  read: the abstract\n  not read: not yet known\n",
+                "    uses: not yet known\n    source: {where: not yet known}\n", "results: not yet known\n")
+                .doesNotContain("permissions:", "private:", "tests:", "bath:", "approved:", "risks:");
+        assertThat(out.toString()).contains("'source › not read' is not yet known", "'results' is not yet known");
+    }
+
+    @Test
+    void nothing_but_the_source_of_a_retold_case_is_enough_for_a_draft() throws IOException {
+        assertThat(draft("", "bill", "--source", "abbey-1995")).as(err.toString()).isZero();
+        assertThat(err.toString()).isEmpty();
+        assertThat(Files.readString(file)).contains("  source licence: not yet known\n", "steps: not yet known\n");
+        assertThat(out.toString().lines().filter(line -> line.contains("source licence"))).hasSize(1);
+    }
+
+    @Test
+    void every_kind_of_step_of_a_retold_case_passes_as_a_draft() {
+        List<String> words = new ArrayList<>(List.of("bill", "--source", "abbey-1995"));
+        Stream.of(StepKind.values()).forEach(kind -> words.addAll(List.of("--step", kind.word())));
+        assertThat(draft("", words.toArray(String[]::new))).as(err.toString()).isZero();
+        assertThat(err.toString()).isEmpty();
+    }
+
+    @Test
+    void whoever_retells_is_asked_what_was_read_and_not_what_the_owner_said() throws IOException {
+        String typed = String.join("\n", "A map, washed", "abbey-1995", "CC-BY-4.0", "a conservator of this studio",
+                "pp. 12 to 19: the tables", "nothing", "map, engraving", "not known", "rag, not known", "printing ink, black",
+                "tideline, lower third", "take out acid", "washing", "water of the publication", "") + "\n";
+        assertThat(draft(typed, "bill", "--ask")).as(err + "\n" + out).isZero();
+        assertThat(Files.readString(file)).contains("retold by: a conservator of this studio",
+                "read: \"pp. 12 to 19: the tables\"", "not read: nothing", "size: not known\n",
+                "proposal:\n  aims: [take out acid]\n", "  water-of-the-publication:\n    name: water of the publication\n");
+        assertThat(out.toString()).doesNotContain("Who owns it?", "When did the owner agree").contains("What was done, in which order?", "'results' is not yet known");
+    }
+
+    @Test
+    void a_source_that_is_not_in_the_list_stays_open_and_is_told_how_to_enter() throws IOException {
+        assertThat(draft("", "bill", "--source", "Fan 2020")).as(err.toString()).isZero();
+        assertThat(Files.readString(file)).contains("  of: not yet known\n");
+        assertThat(out.toString()).contains("No source in sources.yaml has the key 'Fan 2020'.", "fan-2020:\n    author: ",
+                "'source › of' is not yet known");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"--owner", "--agreed", "--instead"})
+    void what_only_an_owner_can_say_is_refused_of_a_retold_case(String option) {
+        assertThat(draft("", "bill", "--source", "abbey-1995", option, "2026-03-02")).isEqualTo(2);
+        assertThat(err.toString()).contains("'" + option + "' belongs to a treatment of this studio");
+        assertThat(file).doesNotExist();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"--source-licence", "--read", "--not-read", "--retold-by"})
+    void what_is_said_of_a_publication_is_refused_without_one(String option) {
+        assertThat(draft("", "bill", option, "the abstract")).isEqualTo(2);
+        assertThat(err.toString()).contains("'" + option + "' needs '--source'");
+        assertThat(file).doesNotExist();
+    }
+
+    @Test
+    void a_retold_case_filled_in_with_what_its_publication_does_not_tell_is_published() throws IOException {
+        assertThat(draft("", "bill", "--title", "A map, washed", "--source", "abbey-1995", "--source-licence", "CC-BY-4.0",
+                "--retold-by", "this studio", "--read", "the abstract", "--not-read", "the tables", "--object", "map, not known",
+                "--size", "not known", "--paper", "rag, not known", "--step", "washing")).as(err.toString()).isZero();
+        fill("A map is washed.", "foundation", "CC-BY-4.0", "yes", "not known", "[]", "[]", "Wash it in deionised water.",
+                "not known", "[deionised-water]", "abstract",
+                "\n  - {measure: pH, method: not known, before: not known, after: 6.5, source: {where: abstract}}");
+        String text = Files.readString(file).replace("state: draft", "state: cleared");
+        Files.writeString(file, text + "\n## What was done\n\nThe map was washed.\n");
+        assertThat(run(new CommandLine(new PublishCommand()), "--content", content.toString(), "--site",
+                folder.resolve("site").toString(), "--on", "2026-06-01")).as(err.toString() + text).isZero();
+        assertThat(folder.resolve("site/cases/bill/index.html")).content().contains("A map, washed", "Retold from");
     }
 
     @ParameterizedTest
