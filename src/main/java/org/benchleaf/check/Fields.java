@@ -207,22 +207,15 @@ final class Fields {
         return quantity;
     }
 
-    /** One quantity above nothing, or a list of them of which none may be missing. */
-    List<Quantity> positives(String key, Dimension... wanted) {
-        if (isScalar(key) || !has(key)) {
-            return positive(key, wanted).stream().toList();
+    /** The quantity that is written there, above nothing; empty where it cannot be read, which is said. */
+    Optional<Quantity> positive(Node.Scalar scalar, Dimension... wanted) {
+        Optional<Quantity> quantity = Amounts.read(scalar, List.of(wanted), messages());
+        if (quantity.isEmpty()) {
+            soundness.spoil(scalar.place());
+        } else if (quantity.get().low() <= 0) {
+            messages().add(FormMessages.NOT_POSITIVE.at(scalar.place(), "found", scalar.text()));
         }
-        List<Quantity> quantities = new ArrayList<>();
-        for (Node.Scalar scalar : scalars(key)) {
-            Optional<Quantity> quantity = Amounts.read(scalar, List.of(wanted), messages());
-            if (quantity.isEmpty()) {
-                soundness.spoil(scalar.place());
-            } else if (quantity.get().low() <= 0) {
-                messages().add(FormMessages.NOT_POSITIVE.at(scalar.place(), "found", scalar.text()));
-            }
-            quantity.ifPresent(quantities::add);
-        }
-        return quantities;
+        return quantity;
     }
 
     Quantity needPositive(String key, Dimension... wanted) {

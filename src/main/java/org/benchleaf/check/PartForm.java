@@ -24,6 +24,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import org.benchleaf.message.FormMessages;
 import org.benchleaf.model.Part;
+import org.benchleaf.model.StatedTime;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
 import org.benchleaf.read.Node;
@@ -91,8 +92,8 @@ final class PartForm {
     }
 
     /** One time for all baths, or as many as there are baths; further baths that are allowed may have theirs. */
-    private static List<Quantity> bathTimes(Fields bath, int baths, int most) {
-        List<Quantity> times = bath.positives("each", TIME);
+    private List<StatedTime> bathTimes(Fields bath, int baths, int most) {
+        List<StatedTime> times = TimeForm.readAll(bath, "each", context.library().formulary());
         if (times.size() > 1 && (times.size() < baths || times.size() > Math.max(baths, most))) {
             bath.messages().add(FormMessages.BATH_TIMES_COUNT.at(bath.place("each"), "count", times.size(), "baths", baths));
         }

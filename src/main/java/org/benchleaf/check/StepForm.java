@@ -51,7 +51,7 @@ final class StepForm {
         fields.scalars("avoid").forEach(medium -> context.references().use(medium, MEDIUM));
         fields.scalars("uses").forEach(used -> context.references().use(used, MATERIAL, SOLUTION));
         fields.scalars("of").forEach(item -> context.references().use(item, ITEM));
-        Optional<StatedTime> takes = TimeForm.read(fields, "takes");
+        Optional<StatedTime> takes = TimeForm.read(fields, "takes", context.library().formulary());
         Optional<Quantity> atMost = fields.positive("at most", TIME);
         if (takes.isPresent() && atMost.isPresent()
                 && takes.get().span().lowIn(Unit.MINUTE) > atMost.get().highIn(Unit.MINUTE)) {
@@ -82,7 +82,7 @@ final class StepForm {
     }
 
     /** A time, a day, or what must be seen first, in words. */
-    private static Optional<Step.Wait> wait(Fields fields) {
+    private Optional<Step.Wait> wait(Fields fields) {
         Optional<String> text = fields.text("wait");
         if (text.isEmpty() || fields.missing("wait").isPresent()) {
             return Optional.empty();
@@ -93,12 +93,16 @@ final class StepForm {
         }
         return Optional.of(written.length() == LocalDate.EPOCH.toString().length() && written.indexOf('-') > 0
                 ? new Step.Wait(Optional.empty(), fields.date("wait"), Optional.empty())
-                : new Step.Wait(TimeForm.read(fields, "wait"), Optional.empty(), Optional.empty()));
+                : new Step.Wait(TimeForm.read(fields, "wait", context.library().formulary()), Optional.empty(), Optional.empty()));
     }
 
-    private static Optional<Quantity> handsOn(Fields fields) {
-        boolean share = fields.text("hands-on").filter(text -> text.endsWith("%")).isPresent();
-        return share ? fields.within("hands-on", 0, 100, SHARE) : fields.quantity("hands-on", TIME, SHARE);
+    private Optional<StatedTime> handsOn(Fields fields) {
+        Optional<String> text = fields.isScalar("hands-on") ? fields.text("hands-on") : Optional.empty();
+        if (text.filter(TimeForm::isTold).isPresent()) {
+            return TimeForm.read(fields, "hands-on", context.library().formulary());
+        }
+        return (text.filter(written -> written.endsWith("%")).isPresent() ? fields.within("hands-on", 0, 100, SHARE)
+                : fields.quantity("hands-on", TIME, SHARE)).map(StatedTime::of);
     }
 
     private static Step.Hold hold(Fields hold) {

@@ -3,6 +3,7 @@ package org.benchleaf.model;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.benchleaf.quantity.Quantity;
 
 /** What a step uses, each with figures of its own. Ids name solutions of the case or materials of the studio. */
@@ -72,7 +73,7 @@ public sealed interface Part {
      * @param changing how long it takes from lifting the sheet out of one to laying it into the next
      */
     record Bath(String of, Optional<Quantity> margin, Optional<Quantity> depth, int baths, Optional<Integer> atMost,
-            List<Quantity> each, Optional<Quantity> temperature, int sheets, Optional<Water> water,
+            List<StatedTime> each, Optional<Quantity> temperature, int sheets, Optional<Water> water,
             List<BathReading> readings, Optional<Quantity> filling, Optional<Quantity> changing) implements Part {
         public Bath {
             each = List.copyOf(each);
@@ -89,13 +90,18 @@ public sealed interface Part {
             return !each.isEmpty();
         }
 
+        /** Whether nobody tells how long one of the planned baths lasted at most. */
+        public boolean isOpen() {
+            return isTimed() && IntStream.rangeClosed(1, baths).mapToObj(this::lasting).anyMatch(StatedTime::isOpen);
+        }
+
         /**
          * How long a bath lasts; one beyond those that are told lasts as long as the last of them.
          *
          * @param number from 1
          * @throws IllegalStateException if the baths are not timed
          */
-        public Quantity lasting(int number) {
+        public StatedTime lasting(int number) {
             if (!isTimed()) {
                 throw new IllegalStateException("nobody tells how long a bath lasts");
             }

@@ -2,30 +2,39 @@ package org.benchleaf.model;
 
 import org.benchleaf.model.StatedValue.Form;
 import org.benchleaf.quantity.Quantity;
+import org.benchleaf.quantity.Unit;
 
 /**
- * How long something takes, as it is told: {@code 20 min to 40 min}, {@code about 3 h}, {@code less than 10 min}, {@code more than 2 h}.
+ * How long something takes, as it is told: {@code 20 min to 40 min}, {@code about 3 h}, {@code less than 10 min}, {@code more than 2 h};
+ * or which share of another time.
  *
  * @param form what is told of the time
  * @param stated the number or both ends of a range, without the words of its form
+ * @param span the time for a sum, with its shortest and its longest. "Less than" begins at nothing and counts in full where one number
+ *     is needed, so that no plan is too short; "more than" is what it takes at least
  */
-public record StatedTime(Form form, Quantity stated) {
+public record StatedTime(Form form, Quantity stated, Quantity span) {
 
     /** A time or a range as it is written. */
     public static StatedTime of(Quantity time) {
-        return new StatedTime(time.spread() == Quantity.Spread.RANGE ? Form.RANGE : Form.ONE, time);
+        return new StatedTime(time.spread() == Quantity.Spread.RANGE ? Form.RANGE : Form.ONE, time, time);
     }
 
     /**
-     * The time for a sum, with its shortest and its longest. "Less than" begins at nothing and counts in full where one number is
-     * needed, so that no plan is too short; "more than" is what it takes at least.
+     * A time that is told with a word.
+     *
+     * @param formulary tells how far "about" may lie off
      */
-    public Quantity span() {
-        return switch (form) {
-            case ABOUT -> stated.about();
+    public static StatedTime told(Form form, Quantity stated, Formulary formulary) {
+        return new StatedTime(form, stated, switch (form) {
+            case ABOUT -> stated.about(share(formulary, "about-at-least"), share(formulary, "about-at-most"));
             case LESS_THAN -> Quantity.between(0, stated.high(), stated.high(), stated.unit());
             default -> stated;
-        };
+        });
+    }
+
+    private static double share(Formulary formulary, String constant) {
+        return formulary.constant(constant).value().in(Unit.PERCENT) * Unit.PERCENT.factor();
     }
 
     /** Whether nobody tells how long it took at most. */

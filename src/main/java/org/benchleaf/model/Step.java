@@ -44,7 +44,7 @@ import org.benchleaf.quantity.Quantity;
 public record Step(String id, StepKind kind, Optional<String> named, List<String> of, String instruction, Optional<String> see,
         Optional<String> watch,
         Optional<String> ifNot, Optional<String> until, List<String> checks, Optional<StatedTime> takes,
-        Optional<MissingValue> timeMissing, Optional<Quantity> handsOn, List<String> after, Optional<Wait> waiting,
+        Optional<MissingValue> timeMissing, Optional<StatedTime> handsOn, List<String> after, Optional<Wait> waiting,
         Optional<Quantity> atMost, Optional<Hold> hold, String by,
         int people, boolean overnight, Optional<LocalDate> on, String area, Optional<String> edge,
         List<String> avoids, List<String> uses, boolean practised, Optional<Emergency> emergency,

@@ -138,23 +138,25 @@ public record Quantity(double value, double low, double high, Unit unit, Spread 
     }
 
     /**
-     * All that rounds to a number told as "about", with its middle; a range as it is.
+     * All that a number told as "about" leaves open, with its middle; a range as it is.
      *
-     * <p>Formula: value ± half a step of its last digit that is not nought, or of five such steps where that digit is a five: about 3 h
-     * is 2.5 h to 3.5 h, about 20 min is 15 min to 25 min, about 45 min is 42.5 min to 47.5 min.
+     * <p>Formula: value ± half a step of its last digit, which is counted in fives where that digit is a five or a nought; the half is
+     * held between two shares of the value. With a tenth and a quarter about 3 h is 2.5 h to 3.5 h, about 20 min is 17.5 min to 22.5 min,
+     * about 100 min is 90 min to 110 min, about 8 wk is 7.2 wk to 8.8 wk.
      *
      * <p>Source: common practice, no source.
+     *
+     * @param least share of the value that stays open at least either way, 0 to 1
+     * @param most share of the value that stays open at most either way, {@code least} to 1
      */
-    public Quantity about() {
+    public Quantity about(double least, double most) {
         if (spread == Spread.RANGE) {
             return this;
         }
-        double step = Decimal.step(Math.max(0, Decimal.of(value).scale()));
-        while (isMultiple(step * 10)) {
-            step *= 10;
-        }
-        double half = (isMultiple(step * 5) ? step * 5 : step) / 2;
-        return between(value - half, value, value + half, unit);
+        double digit = Decimal.step(Math.max(0, Decimal.of(value).scale()));
+        double half = (isMultiple(digit * 5) ? digit * 5 : digit) / 2;
+        double open = Math.min(Math.max(half, Math.abs(value) * least), Math.abs(value) * most);
+        return between(value - open, value, value + open, unit);
     }
 
     private boolean isMultiple(double step) {

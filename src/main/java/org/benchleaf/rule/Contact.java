@@ -136,10 +136,10 @@ record Contact(List<Piece> pieces) {
     private static Piece bathing(CaseFacts facts, Step step, Part.Bath bath, int baths) {
         double change = bath.changing().map(time -> time.highIn(Unit.MINUTE)).orElseGet(() -> usualChange(facts, bath));
         String changes = baths == 1 ? "" : " with " + (baths - 1) + (baths == 2 ? " change of " : " changes of ") + time(change);
-        if (!bath.isTimed()) {
+        if (!bath.isTimed() || bath.isOpen()) {
             return new Piece("'" + step.id() + "', " + baths + " × a bath", Optional.empty());
         }
-        double[] lying = IntStream.rangeClosed(1, baths).mapToDouble(number -> bath.lasting(number).highIn(Unit.MINUTE)).toArray();
+        double[] lying = IntStream.rangeClosed(1, baths).mapToDouble(number -> bath.lasting(number).span().highIn(Unit.MINUTE)).toArray();
         String told = bath.each().size() == 1 ? baths + " × " + time(lying[0])
                 : DoubleStream.of(lying).mapToObj(Contact::time).collect(Collectors.joining(" + "));
         return new Piece("'" + step.id() + "', " + told + changes + ",",

@@ -60,7 +60,7 @@ public final class Baths {
      *
      * <p>Units: times in any unit of time; results in min.
      *
-     * <p>Range: filling, changing and adjusting 0 or more; each bath above 0; at least one bath, and one time for all
+     * <p>Range: filling, changing, adjusting and each bath 0 or more; at least one bath, and one time for all
      * or one for each.
      *
      * <p>Source: definition; one change fewer than baths.
@@ -72,7 +72,7 @@ public final class Baths {
         double change = Require.atLeastZero("changing", changing, Unit.MINUTE)
                 + Require.atLeastZero("adjusting", adjusting, Unit.MINUTE);
         int times = Require.wholeAtLeast(1, "baths", baths);
-        double lying = each.stream().mapToDouble(one -> Require.aboveZero("each", one, Unit.MINUTE)).sum();
+        double lying = each.stream().mapToDouble(one -> Require.atLeastZero("each", one, Unit.MINUTE)).sum();
         double wet = lying * (each.size() == 1 ? times : 1) + (times - 1) * change;
         return new Times(Quantity.of(change, Unit.MINUTE), Quantity.of(wet, Unit.MINUTE), Quantity.of(before + wet, Unit.MINUTE));
     }

@@ -85,10 +85,11 @@ public final class Invented {
         return QuantityReader.read(text).quantity().orElseThrow(() -> new IllegalArgumentException(text));
     }
 
-    private static StatedTime time(String text) {
+    public static StatedTime time(String text) {
         return Stream.of(StatedValue.Form.ABOUT, StatedValue.Form.LESS_THAN, StatedValue.Form.MORE_THAN)
                 .filter(form -> text.startsWith(word(form))).findFirst()
-                .map(form -> new StatedTime(form, q(text.substring(word(form).length())))).orElseGet(() -> StatedTime.of(q(text)));
+                .map(form -> StatedTime.told(form, q(text.substring(word(form).length())), FORMULARY))
+                .orElseGet(() -> StatedTime.of(q(text)));
     }
 
     private static String word(StatedValue.Form form) {
@@ -165,8 +166,8 @@ public final class Invented {
 
     /** Keys: takes, hands, most, on, overnight, people, kind, wait, sign. */
     public Invented step(String id, Map<String, String> keys, List<String> after, Part... parts) {
-        Optional<Quantity> hands = Optional.ofNullable(keys.get("hands")).map(text -> text.endsWith("%")
-                ? QuantityReader.read(text, org.benchleaf.quantity.Dimension.SHARE).quantity().orElseThrow() : q(text));
+        Optional<StatedTime> hands = Optional.ofNullable(keys.get("hands")).map(text -> text.endsWith("%")
+                ? StatedTime.of(QuantityReader.read(text, org.benchleaf.quantity.Dimension.SHARE).quantity().orElseThrow()) : time(text));
         steps.add(new Step(id, StepKind.valueOf(keys.getOrDefault("kind", "WASHING")), Optional.empty(), List.of(),
                 "Do it.", Optional.empty(), Optional.empty(),
                 Optional.empty(), Optional.empty(), List.of(), Optional.ofNullable(keys.get("takes")).map(Invented::time),
@@ -188,7 +189,7 @@ public final class Invented {
     }
 
     public static Part.Bath bath(String of, String margin, String depth, int baths) {
-        return new Part.Bath(of, Optional.of(q(margin)), Optional.of(q(depth)), baths, Optional.empty(), List.of(q("20 min")),
+        return new Part.Bath(of, Optional.of(q(margin)), Optional.of(q(depth)), baths, Optional.empty(), List.of(time("20 min")),
                 Optional.empty(), 1, Optional.empty(), List.of(), Optional.empty(), Optional.empty());
     }
 

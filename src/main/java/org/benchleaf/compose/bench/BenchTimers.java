@@ -6,8 +6,11 @@ import java.util.Optional;
 import org.benchleaf.compose.part.BathTimes;
 import org.benchleaf.compose.part.CaseDesk;
 import org.benchleaf.compose.part.Sheet;
+import org.benchleaf.compose.part.TimeWords;
 import org.benchleaf.derive.time.Timeline;
 import org.benchleaf.model.Part;
+import org.benchleaf.model.StatedTime;
+import org.benchleaf.model.StatedValue.Form;
 import org.benchleaf.model.Step;
 import org.benchleaf.page.BenchTimer;
 import org.benchleaf.page.Paths;
@@ -65,8 +68,10 @@ public final class BenchTimers {
         List<BenchTimer> timers = new ArrayList<>();
         for (int number = 1; bath.isTimed() && number <= Math.max(bath.baths(), bath.atMost().orElse(0)); number++) {
             String label = sheet.words().say(number > bath.baths() ? "bench.timer-bath-more" : "bench.timer-bath", "n", number);
-            timers.add(timer(step, BenchTimer.Kind.BATH, "bath-" + number, label, bath.lasting(number),
-                    due(step, timed, number, bath.baths())));
+            StatedTime lying = bath.lasting(number);
+            timers.add(new BenchTimer(id(step, "bath-" + number), label, new TimeWords(sheet).of(lying),
+                    Math.round(lying.stated().lowIn(Unit.SECOND)), lying.form() == Form.ONE ? iso(lying.stated()) : "",
+                    BenchTimer.Kind.BATH, Optional.empty(), due(due(step, timed, number, bath.baths()))));
         }
         return timers;
     }
@@ -98,8 +103,11 @@ public final class BenchTimers {
     /** A timer that is over when so much of the step has passed. */
     private BenchTimer timer(Step step, BenchTimer.Kind kind, String name, String label, Quantity time, Optional<Quantity> at) {
         return new BenchTimer(id(step, name), label, sheet.numbers().duration(time).text(),
-                Math.round(time.lowIn(Unit.SECOND)), iso(time), kind, Optional.empty(),
-                at.map(when -> sheet.words().say("bench.timer-due", "time", sheet.numbers().duration(when).text())));
+                Math.round(time.lowIn(Unit.SECOND)), iso(time), kind, Optional.empty(), due(at));
+    }
+
+    private Optional<String> due(Optional<Quantity> at) {
+        return at.map(when -> sheet.words().say("bench.timer-due", "time", sheet.numbers().duration(when).text()));
     }
 
     /** A range has no one length that a program could be told. */

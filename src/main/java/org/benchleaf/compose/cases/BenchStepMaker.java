@@ -18,6 +18,7 @@ import org.benchleaf.compose.part.ChoiceFacts;
 import org.benchleaf.compose.part.PartFacts;
 import org.benchleaf.compose.part.PassageMaker;
 import org.benchleaf.compose.part.Sheet;
+import org.benchleaf.compose.part.TimeWords;
 import org.benchleaf.compose.part.WorkingMaker;
 import org.benchleaf.compose.site.RuleStatements;
 import org.benchleaf.derive.hazard.StepCare;
@@ -93,7 +94,7 @@ final class BenchStepMaker {
 
     private String waits(Step.Wait wait) {
         Words words = sheet.words();
-        return wait.time().map(time -> words.say("bench.wait-time", "time", new StepLength(sheet).of(time)))
+        return wait.time().map(time -> words.say("bench.wait-time", "time", new TimeWords(sheet).of(time)))
                 .or(() -> wait.day().map(day -> words.say("bench.wait-day", "day", sheet.numbers().weekday(day))))
                 .orElseGet(() -> words.say("bench.wait-sign", "sign", wait.sign().orElse("")));
     }
@@ -123,7 +124,7 @@ final class BenchStepMaker {
         String takes = new StepLength(sheet).of(step, time, BenchStepMaker::roughly);
         return time.handsOn().highIn(Unit.MINUTE) + 0.5 < time.takes().highIn(Unit.MINUTE)
                 ? sheet.words().say("bench.takes-hands", "time", takes,
-                        "hands", sheet.numbers().duration(roughly(time.handsOn())).text())
+                        "hands", new StepLength(sheet).ofHands(step, time, BenchStepMaker::roughly))
                 : takes;
     }
 

@@ -1,11 +1,9 @@
 package org.benchleaf.compose.chart;
 
-import java.util.Optional;
 import java.util.function.UnaryOperator;
 import org.benchleaf.compose.part.Sheet;
+import org.benchleaf.compose.part.TimeWords;
 import org.benchleaf.derive.time.Timeline;
-import org.benchleaf.model.StatedTime;
-import org.benchleaf.model.StatedValue.Form;
 import org.benchleaf.model.Step;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.words.NumberText;
@@ -16,10 +14,12 @@ public final class StepLength {
 
     private final Words words;
     private final NumberText numbers;
+    private final TimeWords told;
 
     public StepLength(Sheet sheet) {
         this.words = sheet.words();
         this.numbers = sheet.numbers();
+        this.told = new TimeWords(sheet);
     }
 
     /** The time of a step; that none is recorded where nobody told it. */
@@ -36,28 +36,14 @@ public final class StepLength {
         if (!timed.known()) {
             return words.untimed(step.timeMissing());
         }
-        return step.takes().flatMap(this::qualified).orElseGet(() -> {
-            String told = numbers.duration(shown.apply(timed.takes())).text();
-            return timed.atLeast() ? words.say("missing.at-least", "value", told) : told;
+        return step.takes().flatMap(told::qualified).orElseGet(() -> {
+            String length = numbers.duration(shown.apply(timed.takes())).text();
+            return timed.atLeast() ? words.say("missing.at-least", "value", length) : length;
         });
     }
 
-    /** A wait as it is told. */
-    public String of(StatedTime time) {
-        return qualified(time).orElseGet(() -> numbers.duration(time.stated()).text());
-    }
-
-    /** A time that is told with a word; empty for a number and a range. */
-    private Optional<String> qualified(StatedTime time) {
-        return key(time.form()).map(key -> words.say(key, "value", numbers.duration(time.stated()).text()));
-    }
-
-    private static Optional<String> key(Form form) {
-        return switch (form) {
-            case ABOUT -> Optional.of("stated.about");
-            case LESS_THAN -> Optional.of("stated.less");
-            case MORE_THAN -> Optional.of("stated.more");
-            default -> Optional.empty();
-        };
+    /** What of a step needs a person, as the case tells it, else as it was worked out. */
+    public String ofHands(Step step, Timeline.TimedStep timed, UnaryOperator<Quantity> shown) {
+        return step.handsOn().flatMap(told::qualified).orElseGet(() -> numbers.duration(shown.apply(timed.handsOn())).text());
     }
 }

@@ -14,13 +14,13 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.benchleaf.calculate.Digits;
 import org.benchleaf.calculate.FigureKey;
-import org.benchleaf.compose.chart.StepLength;
 import org.benchleaf.compose.part.BriefingMaker;
 import org.benchleaf.compose.part.ClassPageName;
 import org.benchleaf.compose.part.HazardMaker;
 import org.benchleaf.compose.part.LabelMaker;
 import org.benchleaf.compose.part.RecipeMaker;
 import org.benchleaf.compose.part.Sheet;
+import org.benchleaf.compose.part.TimeWords;
 import org.benchleaf.derive.classes.ClassPlan;
 import org.benchleaf.derive.classes.ClassSupplies;
 import org.benchleaf.derive.classes.Duty;
@@ -117,7 +117,7 @@ public final class ClassPreparationPage implements ClassPageMaker {
         Words words = sheet.words();
         List<List<RichText>> rows = desk.desk().treatment().steps().stream().takeWhile(step -> !desk.plan().steps().contains(step))
                 .map(step -> List.of(RichText.of(desk.step(sheet, step.id())), RichText.of(step.instruction()), RichText.of(step.takes()
-                        .map(takes -> new StepLength(sheet).of(takes)).orElse(words.say("class.not-worked-out"))))).toList();
+                        .map(takes -> new TimeWords(sheet).of(takes)).orElse(words.say("class.not-worked-out"))))).toList();
         return rows.isEmpty() ? Optional.empty() : Optional.of(new Table("practice-table", words.say("class.practice-caption"),
                 words.columns("class.step", "class.do", "class.takes-each"), rows, Optional.empty()));
     }

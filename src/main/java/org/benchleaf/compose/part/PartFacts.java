@@ -30,7 +30,7 @@ public final class PartFacts implements Part.Kinds<List<Fact>> {
         facts.thing("of", part.of());
         String baths = sheet.words().count("bench.baths", part.baths());
         facts.text("baths", !part.isTimed() ? baths : sheet.words().say(part.each().size() == 1 ? "bench.baths-each" : "bench.baths-unlike",
-                "baths", baths, "time", part.each().stream().limit(part.baths()).map(time -> sheet.numbers().duration(time).text())
+                "baths", baths, "time", part.each().stream().limit(part.baths()).map(new TimeWords(sheet)::of)
                         .collect(Collectors.joining(" + "))));
         part.atMost().ifPresent(most -> facts.text("most-baths", String.valueOf(most)));
         facts.needed("depth", part.depth());

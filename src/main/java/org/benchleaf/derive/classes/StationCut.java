@@ -257,7 +257,7 @@ final class StationCut {
             if (number > 1) {
                 made = change(step, bath, number - 1);
             }
-            int lasting = minutes(bath.lasting(number));
+            int lasting = minutes(bath.lasting(number).span());
             if (number == 1) {
                 lookedAt(step, lasting);
             } else {

@@ -19,6 +19,7 @@ import org.benchleaf.model.Part;
 import org.benchleaf.model.PrintObject;
 import org.benchleaf.model.Step;
 import org.benchleaf.model.Studio;
+import org.benchleaf.model.StatedTime;
 import org.benchleaf.quantity.Dimension;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
@@ -111,7 +112,7 @@ public final class PartFigures implements Part.Kinds<Map<String, Figure>> {
         boolean usual = volume.filter(one -> one.value().highIn(Unit.LITRE)
                 <= bench.constant("tray-of-usual-times").value().in(Unit.LITRE)).isPresent();
         boolean told = part.filling().isPresent() && (part.baths() == 1 || part.changing().isPresent());
-        if (step.takes().isPresent() || !part.isTimed() || !usual && !told) {
+        if (step.takes().isPresent() || !part.isTimed() || part.isOpen() || !usual && !told) {
             return Map.of();
         }
         Figure filling = filling(part);
@@ -127,7 +128,7 @@ public final class PartFigures implements Part.Kinds<Map<String, Figure>> {
     /** The times of the baths that are planned, without those that are only allowed. */
     private static List<Quantity> planned(Part.Bath part) {
         // A case with faults may list fewer times than baths.
-        return part.each().size() == 1 ? part.each() : part.each().subList(0, Math.min(part.baths(), part.each().size()));
+        return part.each().stream().limit(part.each().size() == 1 ? 1 : part.baths()).map(StatedTime::span).toList();
     }
 
     private Figure filling(Part.Bath part) {

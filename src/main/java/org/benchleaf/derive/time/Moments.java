@@ -45,7 +45,8 @@ public final class Moments {
 
     /** When a bath is over whose time is stated: the first is filled before it, and each one after it is changed. */
     static Minutes afterBath(Part.Bath bath, Optional<BathWork> work, int number) {
-        Minutes lying = IntStream.rangeClosed(1, number).mapToObj(bath::lasting).map(Minutes::of).reduce(Minutes.NONE, Minutes::plus);
+        Minutes lying = IntStream.rangeClosed(1, number).mapToObj(bath::lasting).map(StatedTime::span).map(Minutes::of)
+                .reduce(Minutes.NONE, Minutes::plus);
         return work.map(told -> told.filling().plus(lying).plus(told.change().times(number - 1))).orElse(lying);
     }
 

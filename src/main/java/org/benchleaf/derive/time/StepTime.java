@@ -106,13 +106,14 @@ public record StepTime(Step step, Minutes takes, Minutes handsOn, Minutes lying,
             }
             return takes;
         }
-        Quantity written = step.handsOn().get();
+        Quantity written = step.handsOn().get().span();
         if (written.dimension() == Dimension.SHARE) {
             return new Minutes(takes.low() * written.low() * written.unit().factor(),
                     takes.usual() * written.value() * written.unit().factor(),
                     takes.high() * written.high() * written.unit().factor());
         }
-        Minutes stated = Minutes.of(written);
+        Minutes stated = step.handsOn().get().isOpen() ? Minutes.of(Quantity.between(written.lowIn(Unit.MINUTE), written.in(Unit.MINUTE),
+                Math.max(written.lowIn(Unit.MINUTE), takes.high()), Unit.MINUTE)) : Minutes.of(written);
         if (stated.low() > takes.high()) {
             messages.add(FigureMessages.HANDS_ON_LONGER_THAN_STEP.at(step.place(), "step", step.id(),
                     "hands", Reading.minutes(stated.low()), "takes", Reading.minutes(takes.high())));

@@ -11,8 +11,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
+import java.util.stream.Stream;
 import org.benchleaf.derive.Invented;
 import org.benchleaf.model.Part;
+import org.benchleaf.model.StatedTime;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
 import org.jgrapht.alg.shortestpath.BellmanFordShortestPath;
@@ -20,6 +22,7 @@ import org.jgrapht.graph.DefaultWeightedEdge;
 import org.jgrapht.graph.SimpleDirectedWeightedGraph;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Holds times against sums by hand and against the longest paths of the JGraphT library. */
@@ -62,18 +65,52 @@ class TimelineTest {
     }
 
     /**
-     * By hand: about 3 h is 2.5 h to 3.5 h, about 20 min is 15 min to 25 min, about 45 min is 42.5 min to 47.5 min (common practice,
-     * no source); less than 10 min is nothing to 10 min.
+     * By hand: about 3 h is 2.5 h to 3.5 h, about 20 min is 17.5 min to 22.5 min, about 45 min is 40.5 min to 49.5 min (common
+     * practice, no source); less than 10 min is nothing to 10 min.
      */
     @Test
     void a_time_told_in_words_keeps_its_ends_through_the_sum() {
         Timeline timeline = timeline(new Invented().step("a", Map.of("takes", "about 3 h"), List.of())
                 .step("b", Map.of("takes", "about 20 min"), List.of("a")).step("c", Map.of("takes", "about 45 min"), List.of("b"))
                 .step("d", Map.of("takes", "less than 10 min"), List.of("c")));
-        assertThat(timeline.total().lowIn(Unit.MINUTE)).isEqualTo(150 + 15 + 42.5);
+        assertThat(timeline.total().lowIn(Unit.MINUTE)).isEqualTo(150 + 17.5 + 40.5);
         assertThat(timeline.total().in(Unit.MINUTE)).isEqualTo(180 + 20 + 45 + 10);
-        assertThat(timeline.total().highIn(Unit.MINUTE)).isEqualTo(210 + 25 + 47.5 + 10);
+        assertThat(timeline.total().highIn(Unit.MINUTE)).isEqualTo(210 + 22.5 + 49.5 + 10);
         assertThat(timeline.complete()).isTrue();
+    }
+
+    /** By hand: half a step of the last digit, in fives after a five or a nought, a tenth to a quarter (common practice, no source). */
+    @ParameterizedTest
+    @CsvSource({"1 min, 0.75, 1.25", "3 min, 2.5, 3.5", "5 min, 3.75, 6.25", "8 min, 7.2, 8.8", "10 min, 7.5, 12.5", "15 min, 12.5, 17.5",
+        "30 min, 27, 33", "50 min, 45, 55", "100 min, 90, 110", "500 min, 450, 550", "1 h, 45, 75", "1.5 h, 75, 105", "2 h, 90, 150",
+        "8 h, 432, 528", "2 d, 2160, 3600", "14 d, 18144, 22176", "8 wk, 72576, 88704"})
+    void a_time_told_as_about_leaves_open_what_its_last_digit_does(String told, double low, double high) {
+        Quantity span = Invented.time("about " + told).span();
+        assertThat(span.lowIn(Unit.MINUTE)).isCloseTo(low, within(1e-6));
+        assertThat(span.highIn(Unit.MINUTE)).isCloseTo(high, within(1e-6));
+    }
+
+    /** By hand: of 60 min about 20 min is 17.5 to 22.5 min; more than 20 min is 20 to 60 min; less than 20 min, nothing to 20 min. */
+    @ParameterizedTest
+    @CsvSource({"about 20 min, 17.5, 22.5", "more than 20 min, 20, 60", "less than 20 min, 0, 20", "20 min to 30 min, 20, 30"})
+    void what_needs_a_person_may_be_told_in_words(String hands, double low, double high) {
+        Timeline timeline = timeline(new Invented().step("a", Map.of("takes", "60 min", "hands", hands), List.of()));
+        assertThat(step(timeline, "a").handsOn().lowIn(Unit.MINUTE)).isEqualTo(low);
+        assertThat(step(timeline, "a").handsOn().highIn(Unit.MINUTE)).isEqualTo(high);
+    }
+
+    /** By hand: fill 10 min, three baths, two changes of 2 min. */
+    @Test
+    void the_times_of_baths_may_be_told_in_words() {
+        Timeline about = timeline(new Invented().step("wash", Map.of(), List.of(),
+                bath("50 mm", Optional.of("10 min"), Optional.of("2 min"), List.of(Invented.time("about 20 min")))));
+        assertThat(step(about, "wash").takes().lowIn(Unit.MINUTE)).isCloseTo(10 + 3 * 17.5 + 4, within(1e-9));
+        assertThat(step(about, "wash").takes().highIn(Unit.MINUTE)).isCloseTo(10 + 3 * 22.5 + 4, within(1e-9));
+        Timeline more = timeline(new Invented().step("wash", Map.of(), List.of(),
+                bath("50 mm", Optional.of("10 min"), Optional.of("2 min"), List.of(Invented.time("more than 20 min")))));
+        assertThat(step(more, "wash").atLeast()).isTrue();
+        assertThat(step(more, "wash").takes().lowIn(Unit.MINUTE)).isGreaterThanOrEqualTo(60);
+        assertThat(more.complete()).isFalse();
     }
 
     @Test
@@ -107,10 +144,10 @@ class TimelineTest {
     }
 
     private static Part.Bath bath(String margin, Optional<String> filling, Optional<String> changing) {
-        return bath(margin, filling, changing, List.of(q("20 min")));
+        return bath(margin, filling, changing, List.of(Invented.time("20 min")));
     }
 
-    private static Part.Bath bath(String margin, Optional<String> filling, Optional<String> changing, List<Quantity> each) {
+    private static Part.Bath bath(String margin, Optional<String> filling, Optional<String> changing, List<StatedTime> each) {
         return new Part.Bath("deionised-water", Optional.of(q(margin)), Optional.of(q("30 mm")), 3, Optional.empty(), each,
                 Optional.empty(),
                 1, Optional.empty(), List.of(), filling.map(Invented::q), changing.map(Invented::q));
@@ -131,7 +168,8 @@ class TimelineTest {
     @Test
     void baths_of_unlike_length_follow_one_another_as_each_is_told() {
         Timeline timeline = timeline(new Invented().step("wash", Map.of(), List.of(),
-                bath("50 mm", Optional.of("10 min"), Optional.of("2 min"), List.of(q("20 min"), q("15 min"), q("30 min")))));
+                bath("50 mm", Optional.of("10 min"), Optional.of("2 min"),
+                        Stream.of("20 min", "15 min", "30 min").map(Invented::time).toList())));
         // By hand: 10 + 20 + 2 + 15 + 2 + 30 min.
         assertThat(step(timeline, "wash").takes().value()).isEqualTo(79);
         assertThat(step(timeline, "wash").moments()).extracting(moment -> moment.at().value()).containsExactly(30.0, 47.0);
