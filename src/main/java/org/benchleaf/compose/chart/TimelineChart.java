@@ -3,6 +3,8 @@ package org.benchleaf.compose.chart;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.benchleaf.compose.part.CaseDesk;
 import org.benchleaf.compose.part.DataTable;
 import org.benchleaf.compose.part.Sheet;
@@ -66,20 +68,25 @@ public final class TimelineChart {
         Words words = sheet.words();
         return new DataTable("times", words.say("times.caption"), List.of(
                 DataTable.Column.words(words.say("times.step"), "step"),
-                DataTable.Column.times(words.say("times.start"), "starts after"),
-                DataTable.Column.times(words.say("times.takes"), "takes"),
+                DataTable.Column.times(words.say("times.start-least"), "starts after at least"),
+                DataTable.Column.times(words.say("times.start-most"), "starts after at most"),
                 DataTable.Column.times(words.say("times.least"), "takes at least"),
                 DataTable.Column.times(words.say("times.most"), "takes at most"),
-                DataTable.Column.times(words.say("times.hands"), "hands-on"),
+                DataTable.Column.times(words.say("times.hands-least"), "hands-on at least"),
+                DataTable.Column.times(words.say("times.hands-most"), "hands-on at most"),
                 DataTable.Column.numbers(words.say("times.changes"), "blotter changes"),
                 DataTable.Column.words(words.say("times.hold"), "hold point")),
                 timeline.steps().stream().map(this::row).toList());
     }
 
     private List<DataTable.Cell> row(Timeline.TimedStep timed) {
-        return List.of(DataTable.Cell.words(label(timed)), timed.startKnown() ? cell(timed.start().in(Unit.MINUTE))
-                : notRecorded(), taken(timed), least(timed), most(timed), handsOn(timed), changes(timed),
-                DataTable.Cell.words(sheet.words().say(isHold(timed) ? "times.yes" : "times.no")));
+        return List.of(DataTable.Cell.words(label(timed)), start(timed, timed.start().lowIn(Unit.MINUTE)),
+                start(timed, timed.start().highIn(Unit.MINUTE)), least(timed), most(timed), handsLeast(timed), handsMost(timed),
+                changes(timed), DataTable.Cell.words(sheet.words().say(isHold(timed) ? "times.yes" : "times.no")));
+    }
+
+    private DataTable.Cell start(Timeline.TimedStep timed, double minutes) {
+        return timed.startKnown() ? cell(minutes) : notRecorded();
     }
 
     /** How often blotters are changed; no number for a step without blotters, and for one whose changes nobody told. */
@@ -100,14 +107,23 @@ public final class TimelineChart {
         return timed.atLeast() ? notRecorded() : length(timed, timed.takes().highIn(Unit.MINUTE));
     }
 
-    private DataTable.Cell taken(Timeline.TimedStep timed) {
-        return timed.atLeast() ? notRecorded() : isTold(timed, Form.LESS_THAN) ? DataTable.Cell.missing(told(timed))
-                : length(timed, timed.takes().in(Unit.MINUTE));
+    private DataTable.Cell handsLeast(Timeline.TimedStep timed) {
+        return isWholeByHand(timed) ? least(timed) : isHands(timed, Form.LESS_THAN) ? notRecorded()
+                : length(timed, timed.handsOn().lowIn(Unit.MINUTE));
     }
 
-    private DataTable.Cell handsOn(Timeline.TimedStep timed) {
-        boolean whole = step(timed).flatMap(Step::handsOn).isEmpty();
-        return whole && isTold(timed, Form.LESS_THAN) ? taken(timed) : length(timed, hands(timed));
+    private DataTable.Cell handsMost(Timeline.TimedStep timed) {
+        return isWholeByHand(timed) ? most(timed) : isHands(timed, Form.MORE_THAN) ? notRecorded()
+                : length(timed, timed.handsOn().highIn(Unit.MINUTE));
+    }
+
+    /** Whether the case tells nothing else than that the whole step needs a person. */
+    private boolean isWholeByHand(Timeline.TimedStep timed) {
+        return step(timed).flatMap(Step::handsOn).isEmpty();
+    }
+
+    private boolean isHands(Timeline.TimedStep timed, Form form) {
+        return step(timed).flatMap(Step::handsOn).filter(time -> time.form() == form).isPresent();
     }
 
     private boolean isTold(Timeline.TimedStep timed, Form form) {
@@ -155,24 +171,27 @@ public final class TimelineChart {
         }
     }
 
+    /** A bar reaches from the earliest start as far as the step may take; the line in it from its least to its most. */
     private void row(Timeline.TimedStep timed, double top) {
-        double start = timed.start().in(Unit.MINUTE);
-        double takes = timed.takes().in(Unit.MINUTE);
+        double start = timed.start().lowIn(Unit.MINUTE);
         double y = top + 26;
         double x = at(start);
-        double width = Math.max(4, at(start + takes) - x);
-        double hands = Math.min(width, Math.max(3, at(start + hands(timed)) - x));
+        double end = Math.max(x + 4, at(start + timed.takes().highIn(Unit.MINUTE)));
+        double hands = Math.min(end - x, Math.max(3, at(start + timed.handsOn().highIn(Unit.MINUTE)) - x));
         marks.add(Chart.Mark.text(0, top + 18, "start", label(timed)));
         if (!timed.known()) {
             marks.add(Chart.Mark.text(Chart.WIDTH, top + 18, "end", sheet.words().notRecorded()));
             return;
         }
         marks.add(Chart.Mark.text(Chart.WIDTH, top + 18, "end", told(timed)));
-        marks.add(Chart.Mark.box("bar", "waiting", x, y, width, BAR, words(takes)));
-        if (width > hands) {
-            marks.add(Chart.Mark.hatch("hatch", x + hands, y, width - hands, BAR));
+        marks.add(Chart.Mark.box("bar", "waiting", x, y, end - x, BAR, ends(least(timed), most(timed))));
+        if (end - x > hands) {
+            marks.add(Chart.Mark.hatch("hatch", x + hands, y, end - x - hands, BAR));
         }
-        marks.add(Chart.Mark.box("bar", "hands", x, y, hands, BAR, words(hands(timed))));
+        marks.add(Chart.Mark.box("bar", "hands", x, y, hands, BAR, ends(handsLeast(timed), handsMost(timed))));
+        if (timed.takes().lowIn(Unit.MINUTE) < timed.takes().highIn(Unit.MINUTE)) {
+            marks.add(Chart.Mark.reach("span", at(start + timed.takes().lowIn(Unit.MINUTE)), end, y + BAR / 2.0, ""));
+        }
         timed.moments().stream().filter(TimelineChart::isChange).forEach(moment -> marks.add(
                 Chart.Mark.at("tick", "change", at(start + moment.at().in(Unit.MINUTE)), y - 4, "")));
         if (isHold(timed)) {
@@ -207,8 +226,10 @@ public final class TimelineChart {
         return START + StrictMath.sqrt(minutes / total) * (Chart.WIDTH - 2 * START);
     }
 
-    private static double hands(Timeline.TimedStep timed) {
-        return Math.min(timed.takes().in(Unit.MINUTE), timed.handsOn().in(Unit.MINUTE));
+    /** Both ends as their cells tell them; one where they are the same, or one of them is not told. */
+    private String ends(DataTable.Cell least, DataTable.Cell most) {
+        return Stream.of(least, most).filter(cell -> !cell.plain().isEmpty()).map(DataTable.Cell::shown).distinct()
+                .collect(Collectors.joining("–"));
     }
 
     private static boolean isChange(Timeline.Moment moment) {
