@@ -458,6 +458,7 @@
   function lines(one) {
     return Object.keys(one).map(function (key) {
       var part = one[key];
+      if (key === "step") { return stages.filter(function (stage) { return stage.id === part; })[0].name + "\n"; }
       return key + ": " + (Array.isArray(part) ? "\n  " + part.map(inOneLine).join("\n  ")
         : typeof part === "object" ? inOneLine(part) : part) + "\n";
     }).join("");

@@ -64,11 +64,11 @@ public enum ConsentMessages implements CatalogueEntry {
             "The program cannot keep it, so you are asked to.",
             "Look whether what you do with the pages keeps to it."),
     OPEN_IN_SOURCE("CONS-023", Severity.ADVICE,
-            "The step sheet and the preparation sheet are not produced: the publication leaves open {open}.",
+            "The step sheet and the preparation sheet are not produced, since the publication leaves this open: {open}.",
             "What others did can be told as they told it; to repeat it by hand, more must be known.",
             "Enter what the publication tells, or leave it so: the case study and the results are published."),
     OPEN_IN_RECORD("CONS-024", Severity.ADVICE,
-            "The step sheet and the preparation sheet are not produced: the record of the treatment leaves open {open}.",
+            "The step sheet and the preparation sheet are not produced, since the record of the treatment leaves this open: {open}.",
             "A treatment that is done can be told as it was; to repeat it by hand, more must be known.",
             "Find out what is missing, and take 'past:' out of its reason; or leave it so: the case study and the results are"
                     + " published.");

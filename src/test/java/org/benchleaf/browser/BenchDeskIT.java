@@ -237,7 +237,7 @@ class BenchDeskIT {
             window.again();
             window.run("document.querySelector('[data-desk=bench]').click(); document.querySelector('[data-bench=record]').click();");
             assertThat(window.run("return document.querySelector('.screen__record').textContent;")).asString()
-                    .contains("step: wash").contains("bath: 1, pH fresh: pH 8.5");
+                    .contains("7. Washing\n").contains("bath: 1, pH fresh: pH 8.5").doesNotContain("step: ");
             assertThat(frontMatter(saved(window))).contains("- id: wash").contains("- {bath: 1, pH fresh: pH 8.5}");
         });
     }

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.benchleaf.calculate.FigureKey;
 import org.benchleaf.compose.part.CaseDesk;
 import org.benchleaf.compose.part.ClassPageName;
 import org.benchleaf.compose.part.Clearance;
@@ -20,6 +21,7 @@ import org.benchleaf.derive.figure.Preparation;
 import org.benchleaf.model.ClassPapers;
 import org.benchleaf.model.CourseClass;
 import org.benchleaf.model.Material;
+import org.benchleaf.model.Solution;
 import org.benchleaf.model.Step;
 import org.benchleaf.model.TreatmentCase;
 import org.benchleaf.page.LinkList;
@@ -104,7 +106,15 @@ public record ClassDesk(CaseDesk desk, ClassPlan plan, ScheduleReading reading) 
     Sheet sheet(ClassPageName page) {
         Sheet sheet = new Sheet(desk.folder().of(path(page.ending())), page.kind(), desk.treatment().language(), desk.library(),
                 plan.figures(), desk.names());
-        return sheet.madeFor(desk.clearance().audience()).toldFrom(desk.treatment().sources()).lyingIn(desk.folder());
+        return sheet.madeFor(desk.clearance().audience()).toldFrom(desk.treatment().sources()).lyingIn(desk.folder())
+                .naming(this::owner);
+    }
+
+    /** What a figure of the class, or of its case, is of. */
+    private Optional<String> owner(FigureKey key) {
+        return desk.treatment().solutions().stream()
+                .filter(solution -> FigureKey.ofClass(course().id(), solution.id(), key.name()).equals(key)).map(Solution::name)
+                .findFirst().or(() -> desk.owner(key));
     }
 
     /** The head of a page: which class, which issue, and that nothing here is the whole of what must be known. */

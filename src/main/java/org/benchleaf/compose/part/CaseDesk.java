@@ -3,13 +3,17 @@ package org.benchleaf.compose.part;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.benchleaf.calculate.FigureKey;
 import org.benchleaf.derive.WorkedCase;
 import org.benchleaf.model.Library;
 import org.benchleaf.model.Picture;
+import org.benchleaf.model.Solution;
 import org.benchleaf.model.TreatmentCase;
 import org.benchleaf.page.Link;
 import org.benchleaf.page.Page;
 import org.benchleaf.page.Paths;
+import org.benchleaf.words.StepTitle;
+import org.benchleaf.words.Words;
 
 /**
  * What the makers of one case's pages work from.
@@ -52,7 +56,17 @@ public record CaseDesk(WorkedCase worked, Library library, Clearance clearance, 
     /** An empty page of that name, ready to be filled. */
     public Sheet sheet(CasePageName page) {
         return new Sheet(folder.of(path(page.file())), page.kind(), treatment().language(), library, worked.figures(), names)
-                .toldFrom(treatment().sources()).lyingIn(folder);
+                .toldFrom(treatment().sources()).lyingIn(folder).naming(this::owner);
+    }
+
+    /** The step with its number, or the solution, of which a figure is; empty if it is of the case itself. */
+    public Optional<String> owner(FigureKey key) {
+        return switch (key.owner()) {
+            case STEP -> treatment().step(key.of()).map(step -> (treatment().steps().indexOf(step) + 1) + ". "
+                    + new StepTitle(Words.in(treatment().language()), treatment()).of(step));
+            case SOLUTION -> treatment().solution(key.of()).map(Solution::name);
+            default -> Optional.empty();
+        };
     }
 
     /** The filled page. */

@@ -169,14 +169,15 @@ public record Clearance(LocalDate day, Audience audience, Set<Output> outputs, S
                 worked.source().publication().place());
     }
 
-    /** Rules of which the publication leaves it open, and things of unknown hazards, in words. */
+    /** What the publication leaves open of rules, and things of unknown hazards, in words. */
     private static List<String> open(WorkedCase worked) {
         return Stream.concat(openRules(worked), worked.withheld().entrySet().stream().filter(one -> one.getValue().isEmpty())
                 .map(one -> "hazards of '" + one.getKey() + "'")).toList();
     }
 
     private static Stream<String> openRules(WorkedCase worked) {
-        return worked.findings().stream().filter(finding -> finding.standing().isOpen()).map(Finding::rule).distinct();
+        return worked.findings().stream().filter(finding -> finding.standing().isOpen())
+                .map(finding -> finding.what().replaceFirst("\\.$", "")).distinct();
     }
 
     private Clearance withoutOpenSheets(List<String> open, ConsentMessages why, Place place) {
@@ -184,7 +185,7 @@ public record Clearance(LocalDate day, Audience audience, Set<Output> outputs, S
         if (open.isEmpty() || !left.removeAll(EnumSet.of(Output.STEP_SHEET, Output.PREPARATION_SHEET))) {
             return this;
         }
-        Message message = why.at(place, "open", String.join(", ", open));
+        Message message = why.at(place, "open", String.join("; ", open));
         return new Clearance(day, audience, left, printed, strengths, Stream.concat(told.stream(), Stream.of(message)).toList())
                 .withoutLoneParts();
     }

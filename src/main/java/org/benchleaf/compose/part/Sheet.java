@@ -5,7 +5,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import org.benchleaf.calculate.Figure;
+import org.benchleaf.calculate.FigureKey;
 import org.benchleaf.model.CaseSources;
 import org.benchleaf.model.Library;
 import org.benchleaf.model.Passage;
@@ -54,6 +56,7 @@ public final class Sheet {
     private boolean strengths = true;
     private Audience audience = Audience.EVERYBODY;
     private CaseSources told = CaseSources.NONE;
+    private Function<FigureKey, Optional<String>> owners = any -> Optional.empty();
     private LanguageFolder folder = LanguageFolder.NONE;
 
     public Sheet(String path, String kind, String language, Library library, Map<String, Figure> figures,
@@ -222,6 +225,21 @@ public final class Sheet {
         folder = other;
         glossary = new GlossaryLinks(GlossaryTerms.of(library), way(Paths.GLOSSARY));
         return this;
+    }
+
+    /**
+     * Names what figures are of.
+     *
+     * @param named the step, solution or other thing of which a figure is, as readers know it; empty if it is of the case itself
+     */
+    public Sheet naming(Function<FigureKey, Optional<String>> named) {
+        owners = named;
+        return this;
+    }
+
+    /** What the figure is of, as readers know it; empty if it is of the case itself. */
+    Optional<String> owner(Figure figure) {
+        return owners.apply(figure.key());
     }
 
     /** What a publication says to a figure, if the case names it. */

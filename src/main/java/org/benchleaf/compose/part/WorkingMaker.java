@@ -53,9 +53,9 @@ public final class WorkingMaker {
                 && !put.isEmpty() && put.stream().distinct().count() == put.size();
     }
 
-    /** Two solutions have a figure of the same label; the first word of its id tells them apart. */
-    private static String named(Figure figure) {
-        return figure.key().group().isEmpty() ? figure.label() : figure.label() + " (" + figure.key().group() + ")";
+    /** Two solutions have a figure of the same label; the name of what it is of tells them apart. */
+    private String named(Figure figure) {
+        return sheet.owner(figure).map(of -> figure.label() + " (" + of + ")").orElse(figure.label());
     }
 
     public static String methodAnchor(String method) {
@@ -66,7 +66,7 @@ public final class WorkingMaker {
         Optional<Figure> other = given.from() instanceof Origin.OfFigure figure ? sheet.figure(figure.key().id())
                 : Optional.empty();
         return new Working.Given(given.label(), told(given),
-                other.map(WorkingMaker::named).orElseGet(() -> sheet.words().term("given", given.from().text())),
+                other.map(this::named).orElseGet(() -> sheet.words().term("given", given.from().text())),
                 other.filter(figure -> sheet.shows(figure.id())).map(figure -> "#" + Paths.working(figure.id())));
     }
 
