@@ -40,6 +40,8 @@ class PhoneMeasuresIT {
                 assertThat(Integer.parseInt(told.get(1))).as("px to the first action").isBetween(1, 200);
                 assertThat(words).as("words on each screen").allSatisfy(count -> assertThat(count).isLessThanOrEqualTo(60));
                 assertThat(Integer.parseInt(told.get(2))).as("taps").isLessThanOrEqualTo(3);
+                assertThat(((Number) window.run("return parseFloat(getComputedStyle(document.querySelector('.screen__time')).rowGap);"))
+                        .doubleValue()).as("px between Start and Step done below each other").isGreaterThanOrEqualTo(8);
                 assertThat(told.get(4)).as("the clock runs").isEqualTo("true");
                 assertThat(Integer.parseInt(told.get(5))).as("px by which Back and Next leave the screen").isZero();
             } finally {
