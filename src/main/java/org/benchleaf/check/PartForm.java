@@ -218,8 +218,8 @@ final class PartForm {
     }
 
     private static Part light(Fields light) {
-        return new Part.Light(light.needText("source"), light.positive("illuminance", ILLUMINANCE),
-                light.yes("filtered", false), light.positive("time", TIME));
+        return new Part.Light(light.text("source"), light.positive("illuminance", ILLUMINANCE),
+                light.word("filtered", Fields::yesOrNo), light.positive("time", TIME));
     }
 
     private Part gas(Fields gas) {

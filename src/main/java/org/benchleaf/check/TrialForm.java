@@ -6,6 +6,7 @@ import static org.benchleaf.check.References.Kind.TRIAL;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.benchleaf.message.FormMessages;
 import org.benchleaf.model.StatedValue;
 import org.benchleaf.model.Trial;
@@ -48,14 +49,35 @@ final class TrialForm {
 
     private Trial.Measure measure(String trial, Fields fields) {
         String measure = fields.needText("measure");
-        Unit unit = ResultForm.unit(measure, fields);
-        return new Trial.Measure(measure, fields.needText("method"), unit,
-                fields.groups("readings").stream().map(reading -> reading(trial, unit, reading)).toList());
+        boolean inWords = isInWords(fields);
+        Unit unit = inWords ? Unit.NONE : ResultForm.unit(measure, fields);
+        return new Trial.Measure(measure, fields.needText("method"), unit, fields.groups("readings").stream()
+                .map(reading -> inWords ? inWords(trial, reading) : reading(trial, unit, reading)).toList());
+    }
+
+    /** Whether a measure without a unit tells ranks or grades: no digit stands in what was read of any arm. */
+    private static boolean isInWords(Fields fields) {
+        List<String> told = fields.groups("readings").stream().flatMap(reading -> Stream.of("before", "after")
+                .flatMap(key -> words(reading, key).stream())).toList();
+        return !fields.has("unit") && !told.isEmpty() && told.stream().flatMapToInt(String::chars).noneMatch(Character::isDigit);
+    }
+
+    private Trial.Reading inWords(String trial, Fields fields) {
+        return new Trial.Reading(arm(trial, fields), Optional.empty(), Optional.empty(), words(fields, "before"), words(fields, "after"));
+    }
+
+    private static Optional<String> words(Fields fields, String key) {
+        return fields.isScalar(key) && fields.missing(key).isEmpty() ? fields.text(key) : Optional.empty();
     }
 
     private Trial.Reading reading(String trial, Unit unit, Fields fields) {
-        fields.scalar("arm").ifPresent(arm -> context.references().use(qualified(trial, arm.text().strip()), arm.place(), ARM));
-        return new Trial.Reading(fields.needText("arm"), stated(fields, unit, "before"), stated(fields, unit, "after"));
+        return new Trial.Reading(arm(trial, fields), stated(fields, unit, "before"), stated(fields, unit, "after"), Optional.empty(),
+                Optional.empty());
+    }
+
+    private String arm(String trial, Fields reading) {
+        reading.scalar("arm").ifPresent(arm -> context.references().use(qualified(trial, arm.text().strip()), arm.place(), ARM));
+        return reading.needText("arm");
     }
 
     /** A value as it is stated; words that are none are told. */

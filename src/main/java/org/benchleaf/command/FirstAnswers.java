@@ -68,7 +68,8 @@ final class FirstAnswers {
         size = Asking.one(size, "How high and wide is the sheet? (412 mm x 298 mm)", in, out);
         paper = Asking.one(paper, "What paper is it, and how heavy? (wood pulp, 82 g/m²)", in, out);
         media = Asking.many(media, "What stands on it, each with its colour? (printing ink, black; stamp-pad ink, violet)", in, out);
-        damages = Asking.many(damages, "What is wrong with it, where, and how large? (tear, right edge, 64 mm; tideline, lower third)", in, out);
+        damages = Asking.many(damages,
+                "What is wrong with it, where, and how large? (tear, right edge, 64 mm; tideline, lower third)", in, out);
         aims = Asking.many(aims, "What is the treatment for?", in, out);
         steps = Asking.many(steps, (source.isRetold() ? "What was done" : "What will you do")
                 + ", in which order? (examination; testing; surface cleaning; housing)", in, out);

@@ -396,12 +396,12 @@ public sealed interface Part {
     /**
      * Light that bleaches.
      *
-     * @param source {@code sun}, {@code daylight} or {@code lamps}
+     * @param source {@code sun}, {@code daylight} or {@code lamps}; empty if nobody recorded it
      * @param illuminance on the sheet
-     * @param filtered whether ultraviolet is taken out
+     * @param filtered whether ultraviolet is taken out; empty if nobody recorded it
      * @param time of exposure in all
      */
-    record Light(String source, Optional<Quantity> illuminance, boolean filtered, Optional<Quantity> time)
+    record Light(Optional<String> source, Optional<Quantity> illuminance, Optional<Boolean> filtered, Optional<Quantity> time)
             implements Part {
         @Override
         public <R> R ask(Kinds<R> kinds) {

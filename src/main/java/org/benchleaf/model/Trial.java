@@ -83,8 +83,16 @@ public record Trial(String id, String question, Ground of, String what, String v
         }
     }
 
-    /** What was read of an arm before and after, each as it is stated; empty if nobody recorded it. */
-    public record Reading(String arm, Optional<StatedValue> before, Optional<StatedValue> after) {
+    /**
+     * What was read of an arm before and after; empty if nobody recorded it.
+     *
+     * @param before as it is stated; empty if it is told in words
+     * @param after as it is stated; empty if it is told in words
+     * @param wordsBefore a rank or a grade in words, of a measure that has no numbers
+     * @param wordsAfter a rank or a grade in words, of a measure that has no numbers
+     */
+    public record Reading(String arm, Optional<StatedValue> before, Optional<StatedValue> after, Optional<String> wordsBefore,
+            Optional<String> wordsAfter) {
     }
 
     /** The arm to which a step belongs, if it belongs to one. */

@@ -219,7 +219,8 @@ final class FieldReader {
             case LAID_BETWEEN -> FieldFact.text(step.part(Part.Layer.class).flatMap(Part.Layer::between));
             case LAID_EACH -> FieldFact.amount(step.part(Part.Layer.class).flatMap(Part.Layer::each));
             case SUCTION_PRESSURE -> FieldFact.amount(step.part(Part.Suction.class).flatMap(Part.Suction::pressure));
-            case LIGHT_FILTERED -> FieldFact.flag(step.part(Part.Light.class).filter(Part.Light::filtered).isPresent());
+            case LIGHT_FILTERED -> FieldFact.flag(step.part(Part.Light.class).flatMap(Part.Light::filtered)
+                    .filter(Boolean::booleanValue).isPresent());
             case LIGHT_TIME -> FieldFact.amount(step.part(Part.Light.class).flatMap(Part.Light::time));
             case TAPE_ADHESIVE -> FieldFact.text(step.part(Part.Tape.class).flatMap(Part.Tape::adhesive));
             case AGEING_OF -> FieldFact.text(step.part(Part.Ageing.class).map(Part.Ageing::of));

@@ -95,7 +95,8 @@ class DraftCommandTest {
     void a_step_that_changes_the_object_for_good_asks_for_its_risk() throws IOException {
         assertThat(draft("", "bill", "--step", "examination", "--step", "washing", "--step", "mending")).as(err.toString()).isZero();
         assertThat(Files.readString(file)).contains("  risks:\n    washing: not yet known\n\n");
-        assertThat(out.toString()).contains("'proposal › risks › washing' is not yet known. Write it, for example 'washing: The stamp may bleed.'");
+        assertThat(out.toString()).contains(
+                "'proposal › risks › washing' is not yet known. Write it, for example 'washing: The stamp may bleed.'");
     }
 
     /** The kinds of which the rule on lasting change asks a sentence, read from its row without the program. */
@@ -169,7 +170,8 @@ class DraftCommandTest {
         assertThat(Files.readString(file)).contains("retold by: a conservator of this studio",
                 "read: \"pp. 12 to 19: the tables\"", "not read: nothing", "size: not known\n",
                 "proposal:\n  aims: [take out acid]\n", "  water-of-the-publication:\n    name: water of the publication\n");
-        assertThat(out.toString()).doesNotContain("Who owns it?", "When did the owner agree").contains("What was done, in which order?", "'results' is not yet known");
+        assertThat(out.toString()).doesNotContain("Who owns it?", "When did the owner agree")
+                .contains("What was done, in which order?", "'results' is not yet known");
     }
 
     @Test

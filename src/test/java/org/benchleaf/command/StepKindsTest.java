@@ -89,8 +89,8 @@ class StepKindsTest {
     void a_trial_is_a_table_of_arms_with_what_nobody_recorded_told_so() throws IOException {
         List<List<String>> arms = page("index.html").select("#trial-gels-arms tbody tr").stream()
                 .map(row -> row.select("th, td").eachText()).toList();
-        assertThat(arms).containsExactly(List.of("thick", "methyl cellulose gel", "treated", "5"),
-                List.of("firm", "agar gel", "treated", "not recorded"), List.of("bare", "untreated", "control", "5"));
+        assertThat(arms).containsExactly(List.of("methyl cellulose gel", "treated", "5"),
+                List.of("agar gel", "treated", "not recorded"), List.of("untreated", "control", "5"));
         List<List<String>> measured = page("results.html").select("#trial-gels-1 tbody tr").stream()
                 .map(row -> row.select("th, td").eachText()).toList();
         assertThat(measured).hasSize(3);

@@ -18,6 +18,7 @@ import org.benchleaf.compose.part.CaseReference;
 import org.benchleaf.compose.part.Clearance;
 import org.benchleaf.compose.part.HomeAdvice;
 import org.benchleaf.compose.part.Licences;
+import org.benchleaf.compose.part.PartFacts;
 import org.benchleaf.compose.part.PassageMaker;
 import org.benchleaf.compose.part.PicturePair;
 import org.benchleaf.compose.part.ProseMaker;
@@ -318,11 +319,22 @@ public final class CaseStudyPage implements CasePageMaker {
                         : desk.worked().isOnRecordAlone() ? "study.done-recorded" : "study.done-planned")), blocks);
     }
 
-    /** What was done; without a step sheet, which would show them, with the words of the publication. */
+    /** What was done; without a step sheet, which would show them, with the publication's words and, of a retold case, the settings. */
     private static RichText instruction(Sheet sheet, CaseDesk desk, Step step) {
         RichText told = sheet.linked(step.instruction());
-        return desk.treatment().sources().of(step).filter(passage -> !desk.has(CasePageName.STEP_SHEET))
-                .map(passage -> told.then(" (").then(new PassageMaker(sheet).make(passage)).then(")")).orElse(told);
+        if (desk.has(CasePageName.STEP_SHEET)) {
+            return told;
+        }
+        RichText whole = desk.treatment().sources().retelling().isEmpty() ? told : told.then(settings(sheet, desk, step));
+        return desk.treatment().sources().of(step)
+                .map(passage -> whole.then(" (").then(new PassageMaker(sheet).make(passage)).then(")")).orElse(whole);
+    }
+
+    /** How a step was set, as a sentence of its own; nothing where its parts tell nothing. */
+    private static RichText settings(Sheet sheet, CaseDesk desk, Step step) {
+        List<RichText> settings = step.parts().stream().flatMap(part -> part.ask(new PartFacts(sheet, desk)).stream())
+                .map(fact -> RichText.of(fact.name() + " ").then(fact.value())).toList();
+        return settings.isEmpty() ? RichText.of("") : RichText.of(" ").then(RichText.joined("; ", settings)).then(".");
     }
 
     private static String takes(Sheet sheet, Step step, Timeline.TimedStep timed) {

@@ -190,9 +190,10 @@ public final class PartFacts implements Part.Kinds<List<Fact>> {
     @Override
     public List<Fact> light(Part.Light part) {
         FactList facts = new FactList();
-        facts.text("light", sheet.words().term("light-source", part.source()));
+        facts.text("light", part.source().map(source -> sheet.words().term("light-source", source)).orElseGet(sheet.words()::notRecorded));
         facts.amount("illuminance", part.illuminance());
-        facts.text("ultraviolet", sheet.words().say(part.filtered() ? "bench.ultraviolet-filtered" : "bench.ultraviolet-reaches"));
+        facts.text("ultraviolet", part.filtered().map(filtered -> sheet.words().say(filtered ? "bench.ultraviolet-filtered"
+                : "bench.ultraviolet-reaches")).orElseGet(sheet.words()::notRecorded));
         facts.time("light-for", part.time());
         return facts.list;
     }

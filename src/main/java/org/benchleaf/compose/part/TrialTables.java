@@ -72,14 +72,14 @@ public final class TrialTables {
 
     private DataTable armTable() {
         return new DataTable(id() + "-arms", words.say("trial.arms", "question", trial.question()), List.of(
-                DataTable.Column.words(words.say("trial.arm"), "arm"), DataTable.Column.words(trial.varies(), "what differs"),
-                DataTable.Column.words(words.say("trial.role"), "role"), DataTable.Column.numbers(words.say("trial.n"), "n")),
-                trial.arms().stream().map(arm -> List.of(DataTable.Cell.words(arm.id()), DataTable.Cell.words(arm.is()),
+                DataTable.Column.words(trial.varies(), "arm"), DataTable.Column.words(words.say("trial.role"), "role"),
+                DataTable.Column.numbers(words.say("trial.n"), "n")),
+                trial.arms().stream().map(arm -> List.of(DataTable.Cell.words(arm.is()),
                         DataTable.Cell.words(words.say(arm.control() ? "trial.control" : "trial.treated")), count(arm))).toList());
     }
 
     private DataTable measured(Trial.Measure measure, String id) {
-        return new DataTable(id, words.say("trial.measured", "measure", measure.measure(), "method", measure.method()), List.of(
+        return new DataTable(id, words.say("trial.measured", "measure", measure.measure(), "method", words.told(measure.method())), List.of(
                 DataTable.Column.words(words.say("trial.arm"), "arm"), DataTable.Column.words(words.say("trial.before"), "before"),
                 DataTable.Column.words(words.say("trial.after"), "after")),
                 trial.arms().stream().map(arm -> row(measure, arm)).toList());
@@ -89,8 +89,10 @@ public final class TrialTables {
         StatedWords stated = new StatedWords(sheet, measure.unit());
         Optional<Trial.Reading> reading = measure.of(arm);
         return List.of(DataTable.Cell.words(arm.is()),
-                DataTable.Cell.words(stated.of(reading.flatMap(Trial.Reading::before))),
-                DataTable.Cell.words(stated.of(reading.flatMap(Trial.Reading::after))));
+                DataTable.Cell.words(reading.flatMap(Trial.Reading::wordsBefore)
+                        .orElseGet(() -> stated.of(reading.flatMap(Trial.Reading::before)))),
+                DataTable.Cell.words(reading.flatMap(Trial.Reading::wordsAfter)
+                        .orElseGet(() -> stated.of(reading.flatMap(Trial.Reading::after)))));
     }
 
     private DataTable.Cell count(Trial.Arm arm) {
