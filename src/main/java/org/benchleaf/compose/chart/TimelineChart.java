@@ -30,6 +30,8 @@ public final class TimelineChart {
     private static final int BAR = 14;
     private static final int TOP = 4;
     private static final int BETWEEN_MARKS = 46;
+    /** A shorter line between two ends is a blot. */
+    private static final int LEAST_REACH = 6;
     private static final double[] HOURS = {0, 0.25, 0.5, 1, 2, 4, 8, 24, 48, 96, 168, 336, 672, 1344};
 
     private final Sheet sheet;
@@ -189,8 +191,9 @@ public final class TimelineChart {
             marks.add(Chart.Mark.hatch("hatch", x + hands, y, end - x - hands, BAR));
         }
         marks.add(Chart.Mark.box("bar", "hands", x, y, hands, BAR, ends(handsLeast(timed), handsMost(timed))));
-        if (timed.takes().lowIn(Unit.MINUTE) < timed.takes().highIn(Unit.MINUTE)) {
-            marks.add(Chart.Mark.reach("span", at(start + timed.takes().lowIn(Unit.MINUTE)), end, y + BAR / 2.0, ""));
+        double least = at(start + timed.takes().lowIn(Unit.MINUTE));
+        if (end - least >= LEAST_REACH) {
+            marks.add(Chart.Mark.reach("span", least, end, y + BAR / 2.0, ""));
         }
         timed.moments().stream().filter(TimelineChart::isChange).forEach(moment -> marks.add(
                 Chart.Mark.at("tick", "change", at(start + moment.at().in(Unit.MINUTE)), y - 4, "")));
