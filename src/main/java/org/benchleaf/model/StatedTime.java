@@ -2,7 +2,6 @@ package org.benchleaf.model;
 
 import org.benchleaf.model.StatedValue.Form;
 import org.benchleaf.quantity.Quantity;
-import org.benchleaf.quantity.Unit;
 
 /**
  * How long something takes, as it is told: {@code 20 min to 40 min}, {@code about 3 h}, {@code less than 10 min}, {@code more than 2 h};
@@ -27,14 +26,10 @@ public record StatedTime(Form form, Quantity stated, Quantity span) {
      */
     public static StatedTime told(Form form, Quantity stated, Formulary formulary) {
         return new StatedTime(form, stated, switch (form) {
-            case ABOUT -> stated.about(share(formulary, "about-at-least"), share(formulary, "about-at-most"));
+            case ABOUT -> stated.about(formulary.constant("about-at-least").value(), formulary.constant("about-at-most").value());
             case LESS_THAN -> Quantity.between(0, stated.high(), stated.high(), stated.unit());
             default -> stated;
         });
-    }
-
-    private static double share(Formulary formulary, String constant) {
-        return formulary.constant(constant).value().in(Unit.PERCENT) * Unit.PERCENT.factor();
     }
 
     /** Whether nobody tells how long it took at most. */

@@ -146,16 +146,17 @@ public record Quantity(double value, double low, double high, Unit unit, Spread 
      *
      * <p>Source: common practice, no source.
      *
-     * @param least share of the value that stays open at least either way, 0 to 1
-     * @param most share of the value that stays open at most either way, {@code least} to 1
+     * @param least share of the value that stays open at least either way, 0 to 100 %
+     * @param most share of the value that stays open at most either way, {@code least} to 100 %
      */
-    public Quantity about(double least, double most) {
+    public Quantity about(Quantity least, Quantity most) {
         if (spread == Spread.RANGE) {
             return this;
         }
         double digit = Decimal.step(Math.max(0, Decimal.of(value).scale()));
         double half = (isMultiple(digit * 5) ? digit * 5 : digit) / 2;
-        double open = Math.min(Math.max(half, Math.abs(value) * least), Math.abs(value) * most);
+        double percent = Math.abs(value) / 100;
+        double open = Math.min(Math.max(half, percent * least.in(Unit.PERCENT)), percent * most.in(Unit.PERCENT));
         return between(value - open, value, value + open, unit);
     }
 
