@@ -217,7 +217,8 @@ class PublishedTreatmentsTest {
         assertThat(results.select("#trial-light-1 caption").text()).isEqualTo("colour that came back in each arm, not recorded");
         assertThat(results.select("#trial-light-1 tbody tr").stream().map(row -> row.select("th, td").eachText()))
                 .containsExactly(List.of("in light under water", "not recorded", "less than in any control"),
-                        List.of("in light", "not recorded", "not recorded"), List.of("under water in the dark", "not recorded", "not recorded"));
+                        List.of("in light", "not recorded", "not recorded"),
+                        List.of("under water in the dark", "not recorded", "not recorded"));
     }
 
     @Test

@@ -96,8 +96,8 @@ final class FirstCase {
         String said = answers.source().of();
         return !isRetold() || sources.contains(said) ? List.of() : List.of(
                 "No source in sources.yaml has the key '" + said + "'. Enter it there, and write its key at 'source: of':",
-                "  " + String.join("", ids(List.of(said)).keySet()) + ":", "    author: …", "    year: …", "    title: …", "    where: …",
-                "    status: read in part");
+                "  " + String.join("", ids(List.of(said)).keySet()) + ":", "    author: …", "    year: …", "    title: …",
+                "    where: …", "    status: read in part");
     }
 
     private void object() {
