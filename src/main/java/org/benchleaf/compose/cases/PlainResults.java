@@ -60,7 +60,8 @@ final class PlainResults {
             }
             String key = before.isEmpty() ? "after-only" : after.isEmpty() ? "before-only" : "readings";
             return Optional.of(words.say("plain." + key, "subject", subject(result), "before", before.orElse(""),
-                    "after", after.orElse(""), "read", read(result)) + doubt() + scale(result));
+                    "after", after.orElse(""), "read", read(result)) + doubt()
+                    + (before.isPresent() && after.isPresent() ? scale(result) : ""));
         }
 
         /** The mean of one side with the word for it, if one holds for all its readings. */
@@ -93,6 +94,7 @@ final class PlainResults {
             return words.count(result.places().isEmpty() ? "plain.of-readings" : "plain.of-places", Math.max(before, after));
         }
 
+        /** What a step of a scale means, where a change along it was read. */
         private String scale(Result.Readings result) {
             return result.measure().equals("pH") ? " " + words.say("plain.scale-of-pH") : "";
         }
@@ -125,16 +127,22 @@ final class PlainResults {
         public Optional<String> size(Result.Size result) {
             return List.of("change", "across-change").stream().map(worked.figures()::get).filter(figure -> figure != null)
                     .max(Comparator.comparingDouble(figure -> Math.abs(figure.value().value())))
-                    .map(figure -> figure.value().value() == 0 ? words.say("plain.size-same") : side(figure))
+                    .map(figure -> figure.value().value() == 0 ? words.say("plain.size-same") : side(figure, otherOf(figure)))
                     .map(said -> worked.cautions().contains(WorkedResult.HEIGHT_WITHIN_ONE_STEP)
                             || worked.cautions().contains(WorkedResult.WIDTH_WITHIN_ONE_STEP)
                             ? said + " " + words.say("plain.rule") : said);
         }
 
-        private String side(Figure change) {
+        /** The change of the side that changed less, if it was read. */
+        private Optional<Figure> otherOf(Figure change) {
+            return Optional.ofNullable(worked.figures().get(change.key().name().equals("change") ? "across-change" : "change"));
+        }
+
+        private String side(Figure change, Optional<Figure> other) {
             String across = change.key().name().equals("across-change") ? "across-" : "";
             boolean height = change.key().name().equals("across-change") == turned;
-            return words.say("plain.size", "side", words.say(height ? "plain.side-height" : "plain.side-width"),
+            boolean still = other.filter(one -> one.value().value() == 0).isPresent();
+            return words.say(still ? "plain.size-other-same" : "plain.size", "side", words.say(height ? "plain.side-height" : "plain.side-width"),
                     "other", words.say(height ? "plain.other-width" : "plain.other-height"),
                     "before", length(change, across + "before"), "after", length(change, across + "after"));
         }

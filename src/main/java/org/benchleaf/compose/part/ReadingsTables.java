@@ -23,12 +23,16 @@ public final class ReadingsTables {
     private final String id;
     private final Result.Readings result;
     private final Map<String, Figure> figures;
+    /** Why no interval is told. */
+    private final String noInterval;
 
     public ReadingsTables(Sheet sheet, String id, Result.Readings result, WorkedResult worked) {
         this.sheet = sheet;
         this.id = id;
         this.result = result;
         this.figures = worked.figures();
+        this.noInterval = Stream.of("counted", "interval-below-nothing").filter(worked.cautions()::contains).findFirst()
+                .orElse("no-interval");
     }
 
     /** The readings, one row a place. */
@@ -110,7 +114,7 @@ public final class ReadingsTables {
             return DataTable.Cell.missing(sheet.words().say("statistics.change-only"));
         }
         return interval().map(change -> DataTable.Cell.number(toldChange(end.applyAsDouble(change))))
-                .orElseGet(() -> DataTable.Cell.missing(sheet.words().say("statistics.no-interval")));
+                .orElseGet(() -> DataTable.Cell.missing(sheet.words().say("statistics." + noInterval)));
     }
 
     /** The change with the ends of its 95 % interval, where there are readings enough for one. */

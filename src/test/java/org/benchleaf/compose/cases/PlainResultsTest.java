@@ -39,7 +39,7 @@ class PlainResultsTest {
     @Test
     void what_was_read_on_one_side_only_is_told_as_such() {
         assertThat(SAID.get("ferry-letter")).containsExactly("The surface of the sheet was acid, pH 5.0, before the treatment, the "
-                + "average of 2 places. No reading after it is on record. One whole step lower on the scale of pH is ten times as acid.");
+                + "average of 2 places. No reading after it is on record.");
     }
 
     @Test
@@ -49,6 +49,13 @@ class PlainResultsTest {
                 + "66.8 to 78.5, so it is lighter.");
         assertThat(SAID.get("tide-table")).contains("The width of the sheet was 298 mm before the treatment and 300 mm after "
                 + "it; the height changed less. A steel rule cannot tell less than half a millimetre.");
+    }
+
+    /** The case file has 560.0 mm before and after. */
+    @Test
+    void a_side_that_did_not_change_is_not_told_to_have_changed_less() {
+        assertThat(SAID.get("lock-plan")).contains("The height of the sheet was 430 mm before the treatment and 430.5 mm after it; "
+                + "no change was read in the width. A steel rule cannot tell less than half a millimetre.");
     }
 
     @Test
