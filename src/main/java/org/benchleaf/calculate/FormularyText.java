@@ -70,7 +70,7 @@ public final class FormularyText {
 
     private void take(String kind, List<String> cells) {
         switch (kind) {
-            case "method" -> methods.add(new Method(cells.get(0), "", "", "", "", "", List.of(), !cells.get(1).isEmpty(),
+            case "method" -> methods.add(new Method(cells.get(0), "", "", "", "", "", "", List.of(), !cells.get(1).isEmpty(),
                     List.of(), List.of(), List.of()));
             case "input" -> extend(Stream.of(input(cells)), Stream.empty());
             case "output" -> extend(Stream.empty(), Stream.of(new Method.Output(cells.get(0), cells.get(1),
@@ -83,7 +83,7 @@ public final class FormularyText {
 
     private void extend(Stream<Method.Input> inputs, Stream<Method.Output> outputs) {
         Method last = methods.remove(methods.size() - 1);
-        methods.add(new Method(last.name(), "", "", "", "", "", List.of(), last.ownEnds(), List.of(),
+        methods.add(new Method(last.name(), "", "", "", "", "", "", List.of(), last.ownEnds(), List.of(),
                 Stream.concat(last.inputs().stream(), inputs).toList(),
                 Stream.concat(last.outputs().stream(), outputs).toList()));
     }

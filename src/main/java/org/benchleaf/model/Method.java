@@ -10,6 +10,7 @@ import org.benchleaf.quantity.Unit;
  *
  * @param name the calculation's name, such as {@code ethanol-mixture}
  * @param title the name in words
+ * @param subject under which the page of methods lists it
  * @param answers the question it answers, one sentence
  * @param formula the formula as plain text
  * @param mathml the same formula as presentation MathML, without the outer {@code math} element
@@ -21,7 +22,7 @@ import org.benchleaf.quantity.Unit;
  * @param inputs what goes in
  * @param outputs what comes out
  */
-public record Method(String name, String title, String answers, String formula, String mathml, String range,
+public record Method(String name, String title, String subject, String answers, String formula, String mathml, String range,
         List<String> sources, boolean ownEnds, List<String> caveats, List<Input> inputs, List<Output> outputs) {
 
     public Method {

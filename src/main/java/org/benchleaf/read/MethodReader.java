@@ -72,7 +72,7 @@ public final class MethodReader {
     }
 
     private static Method method(OwnYaml entry) {
-        Method method = new Method(entry.text("name"), entry.text("title"), entry.text("answers"),
+        Method method = new Method(entry.text("name"), entry.text("title"), entry.text("subject"), entry.text("answers"),
                 entry.text("formula"), entry.text("mathml"), entry.text("range"), entry.texts("sources"),
                 entry.flag("own ends"), entry.texts("caveats"), entry.children("inputs").stream().map(MethodReader::input).toList(),
                 entry.children("outputs").stream().map(MethodReader::output).toList());

@@ -1,10 +1,13 @@
 package org.benchleaf.compose.site;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.benchleaf.compose.part.Sheet;
 import org.benchleaf.compose.part.SiteDesk;
 import org.benchleaf.compose.part.SitePageMaker;
@@ -16,6 +19,8 @@ import org.benchleaf.page.Block;
 import org.benchleaf.page.Citation;
 import org.benchleaf.page.Fact;
 import org.benchleaf.page.Facts;
+import org.benchleaf.page.Link;
+import org.benchleaf.page.LinkGroups;
 import org.benchleaf.page.Opening;
 import org.benchleaf.page.Page;
 import org.benchleaf.page.Paths;
@@ -44,13 +49,22 @@ public final class MethodsPage implements SitePageMaker {
         Words words = sheet.words();
         Set<String> checked = desk.checks().stream().map(CheckValues::calculation).collect(Collectors.toSet());
         sheet.add(Opening.plain(words.say("way.methods"), words.say("methods.lead")));
-        for (Method method : desk.library().formulary().methods()) {
-            sheet.add(section(sheet, method, checked.contains(method.name())));
-        }
-        for (Method method : desk.library().formulary().plainMethods()) {
-            sheet.add(section(sheet, method, false));
-        }
+        Map<String, List<Method>> subjects = new LinkedHashMap<>();
+        Stream.concat(desk.library().formulary().methods().stream(), desk.library().formulary().plainMethods().stream())
+                .forEach(method -> subjects.computeIfAbsent(method.subject(), any -> new ArrayList<>()).add(method));
+        sheet.add(contents(words, subjects));
+        subjects.values().forEach(methods -> methods.forEach(method ->
+                sheet.add(section(sheet, method, checked.contains(method.name())))));
         return List.of(sheet.page(words.say("way.methods"), words.say("methods.lead")));
+    }
+
+    /** The methods by subject, each a line that leads to its place. */
+    private static Section contents(Words words, Map<String, List<Method>> subjects) {
+        return new Section("contents", words.say("rules.contents"), Optional.empty(), List.of(new LinkGroups(subjects.entrySet().stream()
+                .map(subject -> new LinkGroups.Group("subject-" + Paths.slug(subject.getKey()), subject.getKey(),
+                        subject.getValue().stream()
+                        .map(method -> new LinkGroups.Entry(Link.to(method.title(), "#" + WorkingMaker.methodAnchor(method.name())), ""))
+                        .toList())).toList())));
     }
 
     private static Section section(Sheet sheet, Method method, boolean checked) {
