@@ -153,7 +153,7 @@ final class CaseForm {
         Map<StepKind, String> risks = new LinkedHashMap<>();
         fields.group("risks").ifPresent(group -> group.keys().forEach(key -> StepKind.of(key).ifPresentOrElse(
                 kind -> risks.put(kind, group.needText(key)), () -> group.soundness().spoil(group.keyPlace(key)))));
-        return new Proposal(fields.texts("aims"),
+        return new Proposal(new AimForm(root).read(fields.texts("aims")),
                 fields.groups("options").stream().map(option -> new Proposal.Option(option.needText("option"),
                         option.needText("why not"))).toList(),
                 fields.past("approved", context.today()), kinds(fields, "steps"), risks,

@@ -223,7 +223,7 @@ public final class LibraryChecker {
                 messages.add(FormMessages.WRONG_SHAPE.at(fields.place("web"), "found", "'" + address + "'", "wanted",
                         "an address that begins with https://", "example", "https://studio.example/cases/")));
         return new Studio(fields.needText("name"), fields.needText("about"), fields.texts("does"),
-                fields.texts("people"), fields.texts("contact"), fields.text("web"), fields.yes("demo", false),
+                fields.texts("people"), fields.texts("contact"), fields.text("web"), fields.text("licence"), fields.yes("demo", false),
                 languages, days(hours),
                 hours.time("opens", LocalTime.of(9, 0)), hours.time("closes", LocalTime.of(17, 0)),
                 room.needReading("volume", VOLUME), room.needReading("air changes", RATE),

@@ -93,7 +93,7 @@ final class Wordings {
         source.condition().forEach(damage -> open("The damage '" + damage.what() + "'", damage.place(),
                 joined(List.of(damage.where(), damage.note()))));
         Place proposal = source.proposal().place();
-        source.proposal().aims().forEach(aim -> open("An aim", proposal, aim));
+        source.proposal().aims().forEach(aim -> open("An aim", proposal, aim.words()));
         source.proposal().options().forEach(option -> open("An option", proposal, option.option(), option.whyNot()));
     }
 

@@ -223,6 +223,10 @@ public enum FormMessages implements CatalogueEntry {
             "Words in another language are found by the text itself. So many are left over where files were copied from another studio,"
                     + " or cases and classes were taken out.",
             "Run 'benchleaf translation --studio {language}': it keeps them at the end of the file. Or delete them."),
+    ANSWERS_NO_AIM("FORM-154", Severity.ERROR,
+            "'{found}' begins {count} aims of the proposal, not one.",
+            "The public page tells beside each aim what the results say of it.",
+            "Write so many of the first words of one aim that no other begins so. The aims are: {aims}."),
     WORDS_OF_OLDER_TEXT("FORM-152", Severity.ADVICE,
             "The words for '{text}' were made from other words of the studio.",
             "The pages show the text as the studio says it, until the translation follows.",

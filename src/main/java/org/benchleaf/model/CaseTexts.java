@@ -153,7 +153,8 @@ public final class CaseTexts {
         Map<StepKind, String> risks = new LinkedHashMap<>();
         from.risks().entrySet().stream().sorted(Map.Entry.comparingByKey()).forEach(risk ->
                 risks.put(risk.getKey(), text("proposal.risks." + risk.getKey().word(), risk.getValue())));
-        return new Proposal(all("proposal.aims", from.aims()), each(from.options(), (number, option) -> new Proposal.Option(
+        return new Proposal(each(from.aims(), (number, aim) -> new Proposal.Aim(
+                text("proposal.aims." + number, aim.words()), aim.toldBy())), each(from.options(), (number, option) -> new Proposal.Option(
                 text("proposal.options." + number + ".option", option.option()),
                 text("proposal.options." + number + ".why not", option.whyNot()))),
                 from.approved(), from.steps(), risks, from.amendments(), from.place());

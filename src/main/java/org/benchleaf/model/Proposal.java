@@ -16,7 +16,7 @@ import org.benchleaf.message.Place;
  * @param risks what may go wrong, by kind of step
  * @param amendments what was agreed later
  */
-public record Proposal(List<String> aims, List<Option> options, Optional<LocalDate> approved, List<StepKind> steps,
+public record Proposal(List<Aim> aims, List<Option> options, Optional<LocalDate> approved, List<StepKind> steps,
         Map<StepKind, String> risks, List<Amendment> amendments, Place place) {
 
     public Proposal {
@@ -25,6 +25,33 @@ public record Proposal(List<String> aims, List<Option> options, Optional<LocalDa
         steps = List.copyOf(steps);
         risks = Map.copyOf(risks);
         amendments = List.copyOf(amendments);
+    }
+
+    /** Whether the case ties a result to one of the aims at least. */
+    public boolean isAnswered() {
+        return aims.stream().anyMatch(aim -> !aim.toldBy().isEmpty());
+    }
+
+    /** Whether a result tells of one of the aims. */
+    public boolean isAnsweredBy(Result result) {
+        return aims.stream().anyMatch(aim -> aim.isToldBy(result));
+    }
+
+    /**
+     * What the treatment is for.
+     *
+     * @param words in which it was agreed
+     * @param toldBy the places of the results that tell of it; empty if none does
+     */
+    public record Aim(String words, List<Place> toldBy) {
+        public Aim {
+            toldBy = List.copyOf(toldBy);
+        }
+
+        /** Whether the case ties a result to it. */
+        public boolean isToldBy(Result result) {
+            return toldBy.contains(result.place());
+        }
     }
 
     /** Something considered and not done. */

@@ -17,6 +17,7 @@ import org.benchleaf.quantity.Quantity;
  * @param people who works there, a line each, as they wish to be named in public
  * @param contact how it can be reached, a line each
  * @param web address of the site on the web; empty if it has none
+ * @param licence of what the site says beside its cases, as its SPDX identifier; empty if none is stated
  * @param demo whether everything is invented, which the site then says
  * @param languages BCP 47 tags, the first one the site's own
  * @param days on which the studio works
@@ -35,7 +36,7 @@ import org.benchleaf.quantity.Quantity;
  * @param waste how waste is handled, in the studio's own words
  */
 public record Studio(String name, String about, List<String> does, List<String> people, List<String> contact,
-        Optional<String> web, boolean demo, List<String> languages, Set<DayOfWeek> days,
+        Optional<String> web, Optional<String> licence, boolean demo, List<String> languages, Set<DayOfWeek> days,
         LocalTime opens, LocalTime closes, Quantity roomVolume, Quantity airChanges, Quantity temperature,
         List<Tray> trays, List<Vessel> glassware, List<Balance> balances, Publishing publishing,
         Set<TakeAlong> takeAlong, Fonts fonts, String emergency, String waste, Place place) {

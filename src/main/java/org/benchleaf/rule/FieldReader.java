@@ -107,7 +107,7 @@ final class FieldReader {
                     .map(PrintObject.Consultation::matter).toList());
             case PRIVATE -> FieldFact.words(facts.treatment.privateFields());
             case DAMAGE_ACTIVE -> FieldFact.flag(meetsLiveMould(asked));
-            case PROPOSAL_AIMS -> FieldFact.words(proposal.aims());
+            case PROPOSAL_AIMS -> FieldFact.words(proposal.aims().stream().map(Proposal.Aim::words).toList());
             case PROPOSAL_OPTIONS -> FieldFact.words(proposal.options().stream().map(Proposal.Option::option).toList());
             case RETOLD -> FieldFact.text(facts.treatment.sources().retelling().map(retelling -> retelling.passage().source()));
             case LAYER_STATE -> asked.layer().flatMap(layer -> FieldFact.words(layer.states()));

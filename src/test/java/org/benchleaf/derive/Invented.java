@@ -204,7 +204,8 @@ public final class Invented {
     }
 
     public Library library() {
-        Studio studio = new Studio("Invented studio", "", List.of(), List.of(), List.of(), Optional.empty(), true, List.of("en"),
+        Studio studio = new Studio("Invented studio", "", List.of(), List.of(), List.of(), Optional.empty(), Optional.empty(), true,
+                List.of("en"),
                 EnumSet.range(DayOfWeek.MONDAY, DayOfWeek.FRIDAY), LocalTime.of(9, 0), LocalTime.of(17, 0),
                 q("60 m³"), q("4 /h"), q("20 °C"), trays, glassware, balances, Studio.Publishing.ONE_SITE, Set.of(),
                 Studio.Fonts.OF_THE_SITE, "", "", PLACE);

@@ -22,6 +22,7 @@ import org.benchleaf.compose.part.PartFacts;
 import org.benchleaf.compose.part.PassageMaker;
 import org.benchleaf.compose.part.PicturePair;
 import org.benchleaf.compose.part.ProseMaker;
+import org.benchleaf.compose.part.RecipeMaker;
 import org.benchleaf.compose.part.Sheet;
 import org.benchleaf.compose.part.TrialTables;
 import org.benchleaf.compose.part.WorkingMaker;
@@ -29,6 +30,7 @@ import org.benchleaf.derive.time.Timeline;
 import org.benchleaf.json.JsonText;
 import org.benchleaf.model.Medium;
 import org.benchleaf.model.MissingValue;
+import org.benchleaf.model.Part;
 import org.benchleaf.model.Picture;
 import org.benchleaf.model.PrintObject;
 import org.benchleaf.model.Proposal;
@@ -87,9 +89,11 @@ public final class CaseStudyPage implements CasePageMaker {
         comparison.ifPresent(sheet::add);
         Set<String> placed = new HashSet<>();
         comparison.ifPresent(pair -> placed.addAll(List.of(pair.before().id(), pair.after().id())));
-        List<RichText> says = new PlainResults(sheet, treatment.object()).sentences(desk.worked().results());
+        AimAnswers answers = new AimAnswers(sheet, desk);
+        Optional<Facts> aims = answers.facts();
+        List<RichText> says = answers.otherSentences();
         List<Block> rest = rest(sheet, desk, placed);
-        sheet.add(gave(sheet, desk, says));
+        sheet.add(gave(sheet, desk, aims, says));
         rest.forEach(sheet::add);
         sheet.linkedData(linkedData(sheet, desk));
         return desk.finish(sheet, NAME, treatment.summary());
@@ -101,7 +105,9 @@ public final class CaseStudyPage implements CasePageMaker {
         List<Block> rest = new ArrayList<>();
         rest.add(object(sheet, treatment));
         condition(sheet, desk).ifPresent(rest::add);
-        aims(sheet, treatment).ifPresent(rest::add);
+        if (!treatment.proposal().isAnswered()) {
+            aims(sheet, treatment).ifPresent(rest::add);
+        }
         rest.addAll(story(sheet, desk, placed));
         if (!tellsNotDone(treatment)) {
             notDone(sheet, treatment).ifPresent(options -> rest.add(new Section(NOT_DONE, sheet.words().say("study.not-done"),
@@ -245,11 +251,12 @@ public final class CaseStudyPage implements CasePageMaker {
 
     private static Optional<Section> aims(Sheet sheet, TreatmentCase treatment) {
         Words words = sheet.words();
-        List<String> aims = treatment.proposal().aims();
+        List<Proposal.Aim> aims = treatment.proposal().aims();
         if (aims.isEmpty()) {
             return Optional.empty();
         }
-        List<TextBlock.Line> list = aims.stream().map(aim -> new TextBlock.Line(sheet.linked(WholeSentence.of(aim)).parts())).toList();
+        List<TextBlock.Line> list = aims.stream()
+                .map(aim -> new TextBlock.Line(sheet.linked(WholeSentence.of(aim.words())).parts())).toList();
         return Optional.of(new Section("aims", words.say("study.aims"), Optional.empty(),
                 List.of(new Prose(List.of(Prose.Passage.of(TextBlock.ItemList.of(list)))))));
     }
@@ -267,6 +274,7 @@ public final class CaseStudyPage implements CasePageMaker {
             if (section.id().equals(NOT_DONE)) {
                 notDone(sheet, desk.treatment()).ifPresent(blocks::add);
             }
+            desk.treatment().step(section.id()).flatMap(step -> mend(sheet, desk, step)).ifPresent(blocks::add);
             desk.pictures().stream().filter(picture -> !section.id().isEmpty()
                     && picture.step().filter(section.id()::equals).isPresent() && placed.add(picture.id()))
                     .forEach(picture -> blocks.add(photo(sheet, desk, picture, Optional.empty(), false)));
@@ -275,6 +283,27 @@ public final class CaseStudyPage implements CasePageMaker {
             sections.add(new Section(anchor(section, taken), section.heading(), Optional.empty(), blocks));
         }
         return sections;
+    }
+
+    /** Whether the story has a section of its own for a mend, which then tells of its adhesive. */
+    private static boolean isMendOfStory(TreatmentCase treatment, Step step) {
+        return step.part(Part.Mend.class).isPresent()
+                && treatment.story().sections().stream().anyMatch(section -> section.id().equals(step.id()));
+    }
+
+    /** With what a mend holds, why that was chosen, and with what it comes off again. */
+    private static Optional<Facts> mend(Sheet sheet, CaseDesk desk, Step step) {
+        Words words = sheet.words();
+        List<Fact> facts = new ArrayList<>();
+        step.part(Part.Mend.class).ifPresent(part -> {
+            desk.treatment().solution(part.with()).ifPresent(adhesive -> facts.add(new Fact(words.say("study.mend-with"),
+                    sheet.linked(adhesive.name()).then(new RecipeMaker(sheet, desk).strength(adhesive)
+                            .filter(any -> desk.clearance().strengths()).map(strength -> ", " + strength).orElse("")))));
+            desk.treatment().reasons().stream().filter(reason -> reason.step().filter(step.id()::equals).isPresent())
+                    .forEach(reason -> facts.add(new Fact(words.say("study.mend-why"), sheet.linked(WholeSentence.of(reason.why())))));
+            facts.addAll(new TakingOff(sheet, desk).facts(List.of(step)));
+        });
+        return facts.isEmpty() ? Optional.empty() : Optional.of(new Facts(facts));
     }
 
     private static String anchor(Story.Section section, Set<String> taken) {
@@ -309,7 +338,8 @@ public final class CaseStudyPage implements CasePageMaker {
             facts.add(new Fact(words.say("study.prepared"), RichText.joined("; ",
                     desk.treatment().solutions().stream().map(Solution::name).map(sheet::linked).toList())));
         }
-        facts.addAll(new TakingOff(sheet, desk).facts());
+        facts.addAll(new TakingOff(sheet, desk).facts(desk.treatment().steps().stream()
+                .filter(step -> !isMendOfStory(desk.treatment(), step)).toList()));
         if (!facts.isEmpty()) {
             blocks.add(new Facts(facts));
         }
@@ -386,12 +416,13 @@ public final class CaseStudyPage implements CasePageMaker {
     }
 
     /** The results in sentences, what was told in words or not measured, and one click down every number. */
-    private static Section gave(Sheet sheet, CaseDesk desk, List<RichText> sentences) {
+    private static Section gave(Sheet sheet, CaseDesk desk, Optional<Facts> aims, List<RichText> sentences) {
         Words words = sheet.words();
         List<KeyNumbers.Item> numbers = new ResultNumbers(sheet, desk).items();
-        Optional<Facts> told = new ResultNumbers(sheet, desk).inWords();
+        Optional<Facts> told = new ResultNumbers(sheet, desk).inWords(new AimAnswers(sheet, desk).others());
         List<Block> blocks = new ArrayList<>();
-        List<RichText> says = !sentences.isEmpty() ? sentences
+        aims.ifPresent(blocks::add);
+        List<RichText> says = !sentences.isEmpty() || aims.isPresent() ? sentences
                 : List.of(RichText.of(words.say(!numbers.isEmpty() ? "study.no-change"
                         : isMeasured(desk) ? isOneSided(desk) ? "study.one-side" : "study.not-compared" : "study.no-numbers")));
         blocks.add(new Findings(says, words.say("study.all-numbers"),
@@ -401,7 +432,7 @@ public final class CaseStudyPage implements CasePageMaker {
             blocks.add(new LinkList(List.of(new LinkList.Entry(sheet.link(words.say("study.to-results"),
                     Paths.results(desk.treatment().id())), ""))));
         }
-        return new Section("gave", words.say("study.gave"), Optional.empty(), blocks);
+        return new Section("gave", words.say("study.gave"), aims.map(any -> words.say("study.gave-aims")), blocks);
     }
 
     /** Whether a report states a number, though none that could be set against another. */

@@ -33,11 +33,15 @@ final class PlainResults {
         this.turned = object.support().grain().filter("along the width"::equals).isPresent();
     }
 
-    /** One sentence for each measure of which numbers are known, in the order of the case, at most three. */
-    List<RichText> sentences(List<WorkedResult> results) {
-        return results.stream().filter(result -> result.cautions().stream().noneMatch(APART::contains))
-                .flatMap(result -> result.source().ask(new Sentence(result)).stream()).limit(MOST)
-                .map(sheet::linked).toList();
+    /** One sentence for each measure of which numbers are known, in the order of the case, at most three with those told already. */
+    List<RichText> sentences(List<WorkedResult> results, int told) {
+        return results.stream().flatMap(result -> sentence(result).stream()).limit(Math.max(0, MOST - told)).toList();
+    }
+
+    /** The sentence for one result; empty where no numbers of it are known that can be told in one. */
+    Optional<RichText> sentence(WorkedResult result) {
+        return Optional.of(result).filter(one -> one.cautions().stream().noneMatch(APART::contains))
+                .flatMap(one -> one.source().ask(new Sentence(one))).map(sheet::linked);
     }
 
     private final class Sentence implements Result.Kinds<Optional<String>> {
@@ -142,7 +146,8 @@ final class PlainResults {
             String across = change.key().name().equals("across-change") ? "across-" : "";
             boolean height = change.key().name().equals("across-change") == turned;
             boolean still = other.filter(one -> one.value().value() == 0).isPresent();
-            return words.say(still ? "plain.size-other-same" : "plain.size", "side", words.say(height ? "plain.side-height" : "plain.side-width"),
+            return words.say(still ? "plain.size-other-same" : "plain.size",
+                    "side", words.say(height ? "plain.side-height" : "plain.side-width"),
                     "other", words.say(height ? "plain.other-width" : "plain.other-height"),
                     "before", length(change, across + "before"), "after", length(change, across + "after"));
         }

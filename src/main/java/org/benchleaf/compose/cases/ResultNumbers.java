@@ -102,10 +102,15 @@ final class ResultNumbers {
     }
 
     /** Results told in words, and those not measured with the reason; empty if there are none. */
-    Optional<Facts> inWords() {
+    Optional<Facts> inWords(List<Result> results) {
         List<Fact> facts = new ArrayList<>();
-        desk.treatment().results().forEach(result -> result.ask(new Told()).map(fact -> cited(result, fact)).ifPresent(facts::add));
+        results.forEach(result -> inWords(result).ifPresent(facts::add));
         return facts.isEmpty() ? Optional.empty() : Optional.of(new Facts(facts));
+    }
+
+    /** What is told of one result that is told in words; empty of one told in numbers. */
+    Optional<Fact> inWords(Result result) {
+        return result.ask(new Told()).map(fact -> cited(result, fact));
     }
 
     /** What is told of a result, with the place in the publication from which it was taken. */

@@ -8,6 +8,7 @@ import org.benchleaf.model.ComparedKind;
 import org.benchleaf.model.ComparedMaterial;
 import org.benchleaf.model.MaterialChoice;
 import org.benchleaf.model.SheetWords;
+import org.benchleaf.model.Step;
 import org.benchleaf.page.Citation;
 import org.benchleaf.page.Fact;
 import org.benchleaf.text.Inline;
@@ -27,9 +28,9 @@ final class TakingOff {
         this.words = sheet.words();
     }
 
-    /** A line for each adhesive that its steps brought to the sheet; none where no adhesive of it is known. */
-    List<Fact> facts() {
-        List<ComparedMaterial> adhesives = desk.treatment().steps().stream()
+    /** A line for each adhesive that these steps brought to the sheet; none where no adhesive of it is known. */
+    List<Fact> facts(List<Step> steps) {
+        List<ComparedMaterial> adhesives = steps.stream()
                 .flatMap(step -> MaterialChoice.of(step, desk.treatment(), desk.library()).stream()).map(MaterialChoice::material)
                 .filter(material -> material.kind() == ComparedKind.ADHESIVE).distinct().toList();
         return adhesives.stream().map(adhesive -> new Fact(words.say("off.question"), told(adhesive))).toList();

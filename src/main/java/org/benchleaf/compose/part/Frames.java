@@ -43,8 +43,13 @@ public final class Frames {
     Frame ofSite(String path, String title) {
         String site = library.studio().name();
         String what = !title.equals(site) ? title : folder.language().isEmpty() ? "" : words.say("way.library");
-        return frame(path, what.isEmpty() ? site : what + " - " + site, List.of(), Optional.empty(), Optional.empty(), List.of(),
+        return frame(path, what.isEmpty() ? site : what + " - " + site, List.of(), Optional.empty(), siteLicence(), List.of(),
                 Optional.empty());
+    }
+
+    /** Under which licence the pages of the whole site stand, where the studio says so. */
+    private Optional<String> siteLicence() {
+        return library.studio().licence().map(licence -> words.say("frame.licence-site", "licence", licence));
     }
 
     /**

@@ -1,0 +1,70 @@
+package org.benchleaf.compose.cases;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.benchleaf.compose.part.CaseDesk;
+import org.benchleaf.compose.part.Sheet;
+import org.benchleaf.derive.figure.WorkedResult;
+import org.benchleaf.model.Proposal;
+import org.benchleaf.model.Result;
+import org.benchleaf.page.Fact;
+import org.benchleaf.page.Facts;
+import org.benchleaf.text.RichText;
+import org.benchleaf.words.WholeSentence;
+import org.benchleaf.words.Words;
+
+/** Tells beside each aim of a treatment what the results that the case ties to it say, or that none tells of it. */
+final class AimAnswers {
+
+    private final Sheet sheet;
+    private final CaseDesk desk;
+    private final PlainResults plain;
+
+    AimAnswers(Sheet sheet, CaseDesk desk) {
+        this.sheet = sheet;
+        this.desk = desk;
+        this.plain = new PlainResults(sheet, desk.treatment().object());
+    }
+
+    /** The aims with their answers, in the order of the proposal; empty where the case ties no result to any. */
+    Optional<Facts> facts() {
+        Proposal proposal = desk.treatment().proposal();
+        return proposal.isAnswered() ? Optional.of(new Facts(proposal.aims().stream().map(this::answer).toList())) : Optional.empty();
+    }
+
+    /** The sentences for the results that no aim is answered by, with the numbers of the answers at most three. */
+    List<RichText> otherSentences() {
+        int told = (int) desk.worked().results().stream().filter(result -> isTied(result.source()))
+                .filter(result -> plain.sentence(result).isPresent()).count();
+        return plain.sentences(desk.worked().results().stream().filter(result -> !isTied(result.source())).toList(), told);
+    }
+
+    /** The results that no aim is answered by. */
+    List<Result> others() {
+        return desk.treatment().results().stream().filter(result -> !isTied(result)).toList();
+    }
+
+    private boolean isTied(Result result) {
+        return desk.treatment().proposal().isAnsweredBy(result);
+    }
+
+    private Fact answer(Proposal.Aim aim) {
+        List<RichText> told = new ArrayList<>();
+        desk.worked().results().stream().filter(result -> aim.isToldBy(result.source()))
+                .forEach(result -> told(result).ifPresent(told::add));
+        String none = aim.toldBy().isEmpty() ? "study.aim-open" : "study.not-compared";
+        return new Fact(WholeSentence.of(aim.words()), told.isEmpty() ? RichText.of(sheet.words().say(none))
+                : RichText.joined(" ", told));
+    }
+
+    /** The sentence of a result, else what it says in words. */
+    private Optional<RichText> told(WorkedResult result) {
+        return plain.sentence(result).or(() -> new ResultNumbers(sheet, desk).inWords(result.source()).map(this::named));
+    }
+
+    private RichText named(Fact fact) {
+        RichText told = RichText.of(sheet.words().say("study.aim-told", "measure", Words.capital(fact.name()))).then(" ").then(fact.value());
+        return told.plain().endsWith(".") ? told : told.then(".");
+    }
+}
