@@ -3,63 +3,31 @@ package org.benchleaf.command;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.benchleaf.ChangedContent;
 import org.benchleaf.check.LibraryChecker;
 import org.benchleaf.read.LibraryReader;
 import org.benchleaf.read.StudioWordsFile;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import picocli.CommandLine;
 
 /** A studio's own words in a language are begun, follow its files, and none is lost; what is expected is what the test itself wrote. */
-class StudioTranslationTest {
+class StudioTranslationTest extends TranslatingStudio {
 
-    private final StringWriter out = new StringWriter();
-    private final StringWriter err = new StringWriter();
-
-    @TempDir
-    private Path folder;
-    private Path content;
     private Path file;
 
     @BeforeEach
-    void a_studio() throws IOException {
-        content = folder.resolve("content");
-        ChangedContent.copy(Path.of("src/test/resources/sound/base"), content);
-        change(content.resolve("studio.yaml"), "languages: [en, es]", "languages: [en, es, fr]");
+    void the_file() {
         file = content.resolve("words.fr.yaml");
     }
 
-    private int run(Object command, String... arguments) {
-        out.getBuffer().setLength(0);
-        err.getBuffer().setLength(0);
-        return new CommandLine(command).setOut(new PrintWriter(out, true)).setErr(new PrintWriter(err, true)).execute(arguments);
-    }
-
     private String translated() throws IOException {
-        assertThat(run(new TranslationCommand(), "--studio", "fr", "--content", content.toString())).as(() -> err + "\n" + out).isZero();
+        done(new TranslationCommand(), "--studio", "fr");
         return Files.readString(file);
-    }
-
-    private static void change(Path file, String from, String to) throws IOException {
-        String before = Files.readString(file);
-        assertThat(before).contains(from);
-        Files.writeString(file, before.replaceFirst(Pattern.quote(from), Matcher.quoteReplacement(to)));
-    }
-
-    private String check() {
-        assertThat(run(new CheckCommand(), "--content", content.toString())).as(() -> err + "\n" + out).isZero();
-        return err + "\n" + out;
     }
 
     private String shown(String text) {
@@ -68,7 +36,9 @@ class StudioTranslationTest {
 
     @Test
     void a_skeleton_holds_every_text_of_the_studio_once_and_passes() throws IOException {
-        assertThat(translated()).contains("#: materials\nEthanol, 96 % v/v: \"\"\nDeionised water: \"\"\n",
+        assertThat(translated()).contains("#: materials\nEthanol, 96 % v/v: \"\"\n"
+                        + "Strong alcohol. It lets water spread evenly and dries quickly.: \"\"\n"
+                        + "closed, in the solvent cabinet: \"\"\nDeionised water: \"\"\n", "\nbuffered: \"\"\n",
                 "#: classes/spring\nWashing a brittle sheet: \"\"\n", "#: glossary\ntideline: \"\"\n",
                 "\nA brown edge where wet paper once met dry.: \"\"\n", "#: studio\n", "\nlarge tray: \"\"\n").doesNotContain("made from:");
         assertThat(out.toString()).contains("Written: ", " texts of the studio 0 translated, ", " 0 changed since.");

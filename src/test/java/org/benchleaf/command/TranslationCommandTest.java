@@ -3,14 +3,10 @@ package org.benchleaf.command;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.benchleaf.ChangedContent;
 import org.benchleaf.json.JsonText;
 import org.benchleaf.model.CaseTexts;
@@ -20,51 +16,28 @@ import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import picocli.CommandLine;
 
 /** A translation is begun, follows the case, and loses no word; what is expected are the words that the test itself wrote. */
-class TranslationCommandTest {
+class TranslationCommandTest extends TranslatingStudio {
 
     private static final String DO = "Lower the sheet on its carrier into the bath, one short side first.";
     private static final String FAIRE = "Baissez la feuille sur son support, un petit côté d’abord.";
 
-    private final StringWriter out = new StringWriter();
-    private final StringWriter err = new StringWriter();
-
-    @TempDir
-    private Path folder;
-    private Path content;
     private Path original;
     private Path file;
 
     @BeforeEach
-    void a_studio() throws IOException {
-        content = folder.resolve("content");
-        ChangedContent.copy(Path.of("src/test/resources/sound/base"), content);
-        change(content.resolve("studio.yaml"), "languages: [en, es]", "languages: [en, es, fr]");
+    void the_file() {
         original = content.resolve("cases/tide/case.md");
         file = content.resolve("cases/tide/case.fr.md");
     }
 
-    private int run(Object command, String... arguments) {
-        out.getBuffer().setLength(0);
-        err.getBuffer().setLength(0);
-        return new CommandLine(command).setOut(new PrintWriter(out, true)).setErr(new PrintWriter(err, true)).execute(arguments);
-    }
-
     private String translated() throws IOException {
-        assertThat(run(new TranslationCommand(), "tide", "fr", "--content", content.toString())).as(() -> err + "\n" + out).isZero();
+        done(new TranslationCommand(), "tide", "fr");
         return Files.readString(file);
-    }
-
-    private static void change(Path file, String from, String to) throws IOException {
-        String before = Files.readString(file);
-        assertThat(before).contains(from);
-        Files.writeString(file, before.replaceFirst(Pattern.quote(from), Matcher.quoteReplacement(to)));
     }
 
     /** Writes words at a text that is empty in the skeleton, by the words of the case above it. */
@@ -72,15 +45,9 @@ class TranslationCommandTest {
         change(file, "#en: " + shown + "\n" + key + " \"\"", "#en: " + shown + "\n" + key + " " + words);
     }
 
-    private String check() {
-        assertThat(run(new CheckCommand(), "--content", content.toString())).as(() -> err + "\n" + out).isZero();
-        return err + "\n" + out;
-    }
-
     private Document page(String path) throws IOException {
         Path site = folder.resolve("site");
-        assertThat(run(new PublishCommand(), "--content", content.toString(), "--site", site.toString(), "--on", "2026-04-01"))
-                .as(() -> err + "\n" + out).isZero();
+        done(new PublishCommand(), "--site", site.toString(), "--on", "2026-04-01");
         return Jsoup.parse(Files.readString(site.resolve(path)));
     }
 
