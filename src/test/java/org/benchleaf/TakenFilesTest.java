@@ -137,7 +137,7 @@ class TakenFilesTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {FOLDER, SITE})
+    @ValueSource(strings = {FOLDER, THERE + FOLDER, SITE})
     void a_folder_opens_by_its_index_and_every_way_in_it_leads_to_a_file_in_it(String archive) throws IOException {
         Map<String, byte[]> entries = entries(site.resolve(archive));
         String top = entries.keySet().iterator().next().replaceFirst("/.*", "/");
@@ -199,18 +199,32 @@ class TakenFilesTest {
         assertThat(study.select("#take-along .take-along__size").get(0).text().replaceAll("\\s", " ")).isEqualTo(kilo + " kB");
     }
 
-    /** A folder is there in the case's own language alone: the files for programs in it are. */
     @Test
-    void the_pages_in_the_other_language_offer_the_book_in_theirs() throws IOException {
+    void a_folder_in_another_language_opens_in_it_with_the_pictures_and_data_that_all_languages_share() throws IOException {
+        Map<String, byte[]> own = entries(site.resolve(FOLDER));
+        Map<String, byte[]> there = entries(site.resolve(THERE + FOLDER));
+        Document index = Jsoup.parse(new String(there.get("tide/index.html"), StandardCharsets.UTF_8));
+        assertThat(index.selectFirst("html").attr("lang")).isEqualTo("es");
+        assertThat(there.keySet()).filteredOn(path -> path.matches(".*\\.(jpg|csv|json)")).contains("tide/figures.json")
+                .anyMatch(path -> path.endsWith(".jpg"))
+                .allSatisfy(path -> assertThat(there.get(path)).isEqualTo(own.get(path)));
+        assertThat(index.select("img")).isNotEmpty();
+        // What says for programs which files there are tells it in the language of the case.
+        assertThat(there).doesNotContainKey("tide/ro-crate-metadata.json");
+    }
+
+    @Test
+    void the_pages_in_the_other_language_offer_the_book_and_the_folder_in_theirs() throws IOException {
         Document study = Jsoup.parse(site.resolve(THERE + CASE + "index.html"));
-        assertThat(study.select("#take-along a").eachAttr("href")).containsExactly("../../../" + THERE + BOOK);
+        assertThat(study.select("#take-along a").eachAttr("href"))
+                .containsExactly("../../../" + THERE + BOOK, "../../../" + THERE + FOLDER);
     }
 
     @Test
     void the_same_content_gives_the_same_files_and_an_unchanged_site_is_not_packed_again() throws IOException {
         Path other = folder.resolve("other");
         publish(other);
-        for (String file : List.of(BOOK, THERE + BOOK, READER, FOLDER, SITE)) {
+        for (String file : List.of(BOOK, THERE + BOOK, READER, FOLDER, THERE + FOLDER, SITE)) {
             assertThat(other.resolve(file)).hasSameBinaryContentAs(site.resolve(file));
         }
         assertThat(publish(other)).contains("written   0");
@@ -229,6 +243,7 @@ class TakenFilesTest {
             publish(other);
             assertThat(taken(other)).containsExactly(CASE + "taken-study-steps-preparation-results-figures-data.zip",
                     CASE + "taken-study-steps-preparation-results.epub", READER,
+                    THERE + CASE + "taken-study-steps-preparation-results-figures-data.zip",
                     THERE + CASE + "taken-study-steps-preparation-results.epub", SITE);
             for (String file : taken(other)) {
                 assertThat(entries(other.resolve(file)).keySet()).noneMatch(path -> path.endsWith(".jpg"));

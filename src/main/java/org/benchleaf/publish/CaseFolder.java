@@ -12,14 +12,14 @@ import java.util.TreeSet;
 import org.benchleaf.compose.cases.Book;
 import org.benchleaf.compose.cases.Crate;
 import org.benchleaf.compose.part.TakenName;
+import org.benchleaf.page.CaseFiles;
+import org.benchleaf.page.Paths;
 import org.jsoup.nodes.Attribute;
 import org.jsoup.nodes.Element;
 
 /** A case as a folder of its own, which opens by its index without the site. */
 final class CaseFolder {
 
-    /** From a page of a case up to the site's root, which in the folder is where the page lies. */
-    private static final String UP = "../../";
     private static final String INDEX = "index.html";
     private static final String LEADS_AWAY = "nav.ways, nav.foot__ways, nav.languages, link[hreflang], form[action], "
             + FinishedPage.OFFERS + ", " + FinishedPage.FONTS;
@@ -27,25 +27,32 @@ final class CaseFolder {
     private final Map<String, SiteFile> inside = new LinkedHashMap<>();
     private final Map<String, SiteFile> others = new LinkedHashMap<>();
     private final Set<String> drawnOn = new TreeSet<>();
+    /** Where its pages lie. */
     private final String folder;
     private final FinishedPages read;
+    /** Where its pictures and data lie, which pages in every language share. */
+    private final String home;
+    /** From one of its pages up to the site's root, which in the packed folder is where the page lies. */
+    private final String up;
 
     private CaseFolder(List<SiteFile> pages, List<SiteFile> data, List<SiteFile> others, FinishedPages read) {
         this.read = read;
         this.folder = pages.get(0).path().substring(0, pages.get(0).path().lastIndexOf('/') + 1);
+        this.home = CaseFiles.FOLDER + CaseFiles.caseOf(folder).orElseThrow() + "/";
+        this.up = Paths.up(folder);
         pages.forEach(page -> inside.put(page.path(), page));
         data.forEach(file -> inside.put(file.path(), file));
         others.forEach(file -> this.others.put(file.path(), file));
-        this.others.values().stream().filter(file -> file.path().startsWith(folder)).forEach(file -> inside.put(file.path(), file));
+        this.others.values().stream().filter(file -> file.path().startsWith(home)).forEach(file -> inside.put(file.path(), file));
     }
 
     /**
      * A case, packed.
      *
      * @param book of the case, which may describe the folder for programs
-     * @param pages finished, before they offer anything; all in one folder
-     * @param data beside them
-     * @param others pictures beside them, styles, scripts and drawings
+     * @param pages finished, before they offer anything; all in one folder, which may be that of another language
+     * @param data of the case, in its own folder
+     * @param others its pictures, styles, scripts and drawings
      * @param read reads a page
      */
     static SiteFile pack(Book book, List<SiteFile> pages, List<SiteFile> data, List<SiteFile> others, FinishedPages read) {
@@ -53,11 +60,11 @@ final class CaseFolder {
     }
 
     private SiteFile packed(Book book, List<SiteFile> pages) {
-        String name = folder.substring(folder.lastIndexOf('/', folder.length() - 2) + 1);
+        String name = home.substring(CaseFiles.FOLDER.length());
         List<SiteFile> files = new ArrayList<>();
         for (SiteFile file : inside.values()) {
             byte[] bytes = file.isPage() ? page(file) : file.bytes();
-            files.add(new SiteFile(name + file.path().substring(folder.length()), bytes));
+            files.add(new SiteFile(name + CaseFiles.inFolder(file.path()), bytes));
         }
         if (!inside.containsKey(folder + INDEX)) {
             // A case whose story is not told opens by the first page that it has.
@@ -81,8 +88,8 @@ final class CaseFolder {
         for (Element element : finished.document().getAllElements()) {
             for (Attribute attribute : element.attributes()) {
                 // The sizes of a picture stand several in one attribute.
-                attribute.setValue(attribute.getValue().replace(UP + folder, ""));
-                if (attribute.getValue().startsWith(UP) && others.containsKey(finished.path(attribute.getValue()))) {
+                attribute.setValue(attribute.getValue().replace(up + folder, "").replace(up + home, ""));
+                if (attribute.getValue().startsWith(up) && others.containsKey(finished.path(attribute.getValue()))) {
                     attribute.setValue(drawnOn(finished.path(attribute.getValue())));
                 }
             }

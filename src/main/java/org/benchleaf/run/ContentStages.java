@@ -239,8 +239,7 @@ public final class ContentStages implements Stages {
             CaseCard card = pages.card().withPictureFiles(pictures.noted(pages.card().picture())).foundBy(found);
             for (TranslatedPages translated : pages.translated()) {
                 card = card.foundBy(translated.language(), told(translated, publisher.with(pictures), files,
-                        there -> taken(translated.forms(common.library().studio()), translated.book().orElseThrow(), there, List.of(),
-                                pictures.files(), said)));
+                        there -> taken(forms(), translated.book().orElseThrow(), there, data, pictures.files(), said)));
             }
             scan(files, card, said);
             return Optional.of(new Part(files, card));

@@ -2,9 +2,7 @@ package org.benchleaf.compose.cases;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Supplier;
-import java.util.stream.Collectors;
 import org.benchleaf.compose.part.ForeignWords;
 import org.benchleaf.compose.part.LanguageFolder;
 import org.benchleaf.compose.part.Offers;
@@ -45,12 +43,7 @@ public final class TranslatedPages {
 
     /** The same pages, of which the first offers what can be taken away. */
     public TranslatedPages offering(Studio studio) {
-        return new TranslatedPages(original, title, folder, phrases, List.of(() -> Offers.onCase(pages(), forms(studio))), book);
-    }
-
-    /** How the pages can be taken away: not as a folder, since the files for programs that belong in it are told in the original. */
-    public Set<Studio.TakeAlong> forms(Studio studio) {
-        return studio.takeAlong().stream().filter(form -> form != Studio.TakeAlong.ZIP).collect(Collectors.toSet());
+        return new TranslatedPages(original, title, folder, phrases, List.of(() -> Offers.onCase(pages(), studio.takeAlong())), book);
     }
 
     /** The book of the pages of a case, without those of classes; empty for those of the whole site. */
