@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -15,8 +16,8 @@ import org.benchleaf.read.YamlText;
 /** Writes the file of a translation: each text of the case in its order, the words of the case above it in a comment. */
 final class TranslationText {
 
-    /** Lists and groups are told apart by their keys, and damages without an id are numbered in a group. */
-    private static final String NUMBERED_GROUP = "condition";
+    /** Lists and groups are told apart by their keys; of these some have no text, and stand in a group with their numbers as keys. */
+    private static final Set<String> NUMBERED_GROUPS = Set.of("condition", "tests", "results", "readings", "versions", "amendments");
     private static final Pattern ITEM = Pattern.compile("\\d++");
     private static final Pattern ID = Pattern.compile("[A-Za-z][A-Za-z0-9-]*+");
     private static final String INDENT = "  ";
@@ -76,7 +77,7 @@ final class TranslationText {
     }
 
     private List<String> group(Map<String, Object> group, String name, String indent) {
-        boolean isList = !name.equals(NUMBERED_GROUP) && group.keySet().stream().allMatch(key -> ITEM.matcher(key).matches());
+        boolean isList = !NUMBERED_GROUPS.contains(name) && group.keySet().stream().allMatch(key -> ITEM.matcher(key).matches());
         return isList ? list(group, indent) : keys(group, indent);
     }
 

@@ -70,7 +70,7 @@ public final class Deriver {
         Groundwork work = groundwork.make(source, source.steps(), Scale.sheets(sheets), messages);
         Timeline timeline = work.maker().onTheCalendar(work.maker().firstDay(), true);
         work.tell(timeline, source.steps());
-        List<WorkedResult> results = results(work.bench());
+        List<WorkedResult> results = results(work.bench(), source.results());
         new ShelfLife(source, groundwork.hours(), messages).check(work.preparations(), timeline);
         surfaceAndExtract(source, messages);
         HazardAssessor.Assessment assessment = new HazardAssessor(work.bench()).assess(findings);
@@ -91,10 +91,10 @@ public final class Deriver {
         // From the case itself, since cautions are found by words of its steps.
         Groundwork work = groundwork.make(worked.source(), worked.source().steps(), Scale.sheets(1), new Messages());
         work.tell(worked.timeline(), worked.source().steps());
-        List<WorkedResult> results = results(work.bench());
+        WorkedCase told = worked.in(translation);
+        List<WorkedResult> results = results(work.bench(), told.source().results());
         HazardAssessor.Assessment assessment = new HazardAssessor(work.bench()).assess(List.of());
         Map<String, Figure> figures = work.bench().ledger().figures();
-        WorkedCase told = worked.in(translation);
         ClassDeriver classes = new ClassDeriver(groundwork);
         return told.saying(figures, work.inOrder(worked.timeline()), results, assessment.hazards(), assessment.care(),
                 worked.classes().stream().map(plan -> classes.told(plan, worked.source(), assessment, figures, told.source(),
@@ -127,18 +127,24 @@ public final class Deriver {
                 new HazardAssessor(work.bench()).assess(List.of()).care());
     }
 
-    private static List<WorkedResult> results(Bench bench) {
+    /**
+     * The results worked out, in the words of those. Figures rest on the words of the case, which tell the instrument; their names
+     * tell the places of colours as those do.
+     */
+    private static List<WorkedResult> results(Bench bench, List<Result> told) {
         List<WorkedResult> worked = new ArrayList<>();
         Set<String> names = new LinkedHashSet<>();
         boolean both = surface(bench.source()).isPresent() && extract(bench.source()).isPresent();
-        for (Result result : bench.source().results()) {
+        for (int at = 0; at < told.size(); at++) {
+            Result result = bench.source().results().get(at);
             String name = FigureKey.named(result.measure());
             String unique = name;
             for (int number = 2; !names.add(unique); number++) {
                 unique = name + "-" + number;
             }
-            WorkedResult one = result.ask(new ResultFigures(bench, unique));
-            worked.add(both && isPh(result) ? with(one, "surface-and-extract-not-compared") : one);
+            WorkedResult one = (told.get(at) instanceof Result.Colour ? told.get(at) : result).ask(new ResultFigures(bench, unique));
+            WorkedResult there = new WorkedResult(told.get(at), one.figures(), one.cautions());
+            worked.add(both && isPh(result) ? with(there, "surface-and-extract-not-compared") : there);
         }
         return worked;
     }

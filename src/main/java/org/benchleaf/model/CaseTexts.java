@@ -112,10 +112,12 @@ public final class CaseTexts {
 
     private TreatmentCase changed(TreatmentCase from, String language, Story story) {
         return new TreatmentCase(from.id(), text("title", from.title()), text("summary", from.summary()), from.level(), language,
-                from.publication(), object(from.object()), each(from.condition(), this::damage), from.tests(),
+                publication(from.publication()), object(from.object()), each(from.condition(), this::damage),
+                each(from.tests(), this::test),
                 proposal(from.proposal()), each(from.instruments(), this::instrument), each(from.solutions(), this::solution),
-                each(from.steps(), this::step), from.results(), from.trials(), each(from.pictures(), this::picture),
-                each(from.reasons(), this::reason), story, from.sources(), from.translations(), from.workingsPrinted(),
+                each(from.steps(), this::step), each(from.results(), this::result), each(from.trials(), this::trial),
+                each(from.pictures(), this::picture),
+                each(from.reasons(), this::reason), story, sources(from.sources()), from.translations(), from.workingsPrinted(),
                 from.privateFields(), from.place());
     }
 
@@ -157,7 +159,9 @@ public final class CaseTexts {
                 text("proposal.aims." + number, aim.words()), aim.toldBy())), each(from.options(), (number, option) -> new Proposal.Option(
                 text("proposal.options." + number + ".option", option.option()),
                 text("proposal.options." + number + ".why not", option.whyNot()))),
-                from.approved(), from.steps(), risks, from.amendments(), from.place());
+                from.approved(), from.steps(), risks, each(from.amendments(), (number, later) ->
+                        new Proposal.Amendment(later.on(), later.adds(), text("proposal.amendments." + number + ".why", later.why()))),
+                from.place());
     }
 
     private Instrument instrument(int number, Instrument from) {
@@ -176,17 +180,79 @@ public final class CaseTexts {
         String at = "steps." + from.id() + ".";
         return new Step(from.id(), from.kind(), text(at + "named", from.named()), from.of(), text(at + "do", from.instruction()),
                 text(at + "see", from.see()), text(at + "watch", from.watch()), text(at + "if not", from.ifNot()),
-                text(at + "until", from.until()), from.checks(), from.takes(), from.timeMissing(), from.handsOn(), from.after(),
-                from.waiting(), from.atMost(), from.hold().map(hold -> hold(at + "hold.", hold)), from.by(), from.people(),
+                text(at + "until", from.until()), looks(at + "looked for", from.checks()), from.takes(), from.timeMissing(),
+                from.handsOn(), from.after(),
+                from.waiting().map(wait -> new Step.Wait(wait.time(), wait.day(), text(at + "wait", wait.sign()))),
+                from.atMost(), from.hold().map(hold -> hold(at + "hold.", hold)), from.by(), from.people(),
                 from.overnight(), from.on(), from.area(), text(at + "edge", from.edge()), from.avoids(), from.uses(),
                 from.practised(), from.emergency(), from.resize().map(resize -> new Step.Decision(resize.yes(),
                         text(at + "resize.why", resize.why()))), text(at + "aim", from.aim()), text(at + "instead", from.instead()),
-                from.parts(), from.place());
+                each(from.parts(), (item, part) -> part(at, part)), from.place());
+    }
+
+    /** What is looked for at a time is found by the time at its end; one whose words lack that stays in the words of the case. */
+    private List<String> looks(String address, List<String> from) {
+        return each(from, (number, look) -> {
+            String told = text(address + "." + number, look);
+            return Step.lookTime(told).equals(Step.lookTime(look)) ? told : look;
+        });
+    }
+
+    private Part part(String at, Part from) {
+        return from instanceof Part.Tape tape ? tape(at + "tape.", tape) : from instanceof Part.Mist mist ? mist(at + "mist.", mist)
+                : from instanceof Part.Bath bath ? bath.read(each(bath.readings(), (number, reading) ->
+                        reading(at + "bath.readings." + number + ".", reading))) : from;
+    }
+
+    private Part.Tape tape(String at, Part.Tape from) {
+        return new Part.Tape(from.damages(), text(at + "carrier", from.carrier()), text(at + "adhesive", from.adhesive()),
+                all(at + "by", from.means()));
+    }
+
+    private Part.Mist mist(String at, Part.Mist from) {
+        return new Part.Mist(from.of(), from.amount(), from.tool(), from.ultrasonic(), text(at + "water", from.water()),
+                text(at + "cleaned", from.cleaned()), from.distance());
+    }
+
+    private Part.BathReading reading(String at, Part.BathReading from) {
+        return new Part.BathReading(from.bath(), from.phFresh(), from.phUsed(), from.conductivity(), text(at + "colour", from.colour()),
+                from.added());
     }
 
     private Step.Hold hold(String at, Step.Hold from) {
         return new Step.Hold(text(at + "before", from.before()), from.releasedBy(), text(at + "look", from.look()),
                 text(at + "meanwhile", from.meanwhile()), from.takes(), from.atMost());
+    }
+
+    private Publication publication(Publication from) {
+        return from.citing(new Citing(from.citing().authors(), from.citing().identifier(), each(from.citing().versions(),
+                (number, version) -> new Citing.Version(version.on(), text("publication.versions." + number + ".changed",
+                        version.changed())))));
+    }
+
+    /** Whoever retells a publication is a person, and its own words stay as they were published. */
+    private CaseSources sources(CaseSources from) {
+        return new CaseSources(from.retelling().map(one -> new Retelling(one.passage(), one.by(), text("source.read", one.read()),
+                text("source.not read", one.notRead()))), from.parts(), from.figures());
+    }
+
+    private SpotTest test(int number, SpotTest from) {
+        return new SpotTest(from.medium(), from.with(), from.after(), from.dwell(), from.result(),
+                text("tests." + number + ".note", from.note()), from.place());
+    }
+
+    private Result result(int number, Result from) {
+        return from.ask(new ResultTexts("results." + number + "."));
+    }
+
+    private Trial trial(int number, Trial from) {
+        String at = "trials." + from.id() + ".";
+        return new Trial(from.id(), text(at + "question", from.question()), from.of(), text(at + "what", from.what()),
+                text(at + "varies", from.varies()), all(at + "alike", from.alike()), each(from.arms(), (item, arm) -> new Trial.Arm(
+                        arm.id(), text(at + "arms." + arm.id() + ".is", arm.is()), arm.control(), arm.count(), arm.steps())),
+                each(from.results(), (item, one) -> new Trial.Measure(text(at + "results." + item + ".measure", one.measure()),
+                        text(at + "results." + item + ".method", one.method()), one.unit(), one.readings())),
+                text(at + "found", from.found()), from.place());
     }
 
     private Picture picture(int number, Picture from) {
@@ -224,6 +290,79 @@ public final class CaseTexts {
             changed.add(rewriting.of(changed.size() + 1, one));
         }
         return changed;
+    }
+
+    /** What a result is told with; what it measures stays, for its figures and pages are named by it. */
+    private final class ResultTexts implements Result.Kinds<Result> {
+
+        private final String at;
+
+        ResultTexts(String at) {
+            this.at = at;
+        }
+
+        private String method(String method) {
+            return text(at + "method", method);
+        }
+
+        private Optional<String> note(Optional<String> note) {
+            return text(at + "note", note);
+        }
+
+        private MeasuringConditions conditions(MeasuringConditions from) {
+            return new MeasuringConditions(from.step(), from.ph(), from.methodKnown(), text(at + "method after", from.methodAfter()),
+                    text(at + "aged", from.aged()));
+        }
+
+        @Override
+        public Result readings(Result.Readings from) {
+            return new Result.Readings(from.measure(), method(from.method()), from.unit(), all(at + "places", from.places()),
+                    from.before(), from.after(), from.instrument(), from.equilibrated(), note(from.note()),
+                    conditions(from.conditions()), from.place());
+        }
+
+        @Override
+        public Result colour(Result.Colour from) {
+            return new Result.Colour(from.measure(), from.formula(), from.illuminant(), from.observer(), from.geometry(), from.aperture(),
+                    from.readingsEach(), from.instrument(), from.equilibrated(), each(from.spots(), (number, spot) ->
+                            new Result.ColourSpot(spot.id(), text(at + "spots." + number, spot.at()), spot.before(), spot.after())),
+                    note(from.note()), from.place());
+        }
+
+        @Override
+        public Result size(Result.Size from) {
+            return new Result.Size(from.measure(), method(from.method()), from.heightBefore(), from.widthBefore(), from.heightAfter(),
+                    from.widthAfter(), from.humidityBefore(), from.humidityAfter(), note(from.note()), from.place());
+        }
+
+        @Override
+        public Result reserve(Result.Reserve from) {
+            return new Result.Reserve(from.measure(), text(at + "method", from.method()), from.step(), from.measured(), from.carbonate(),
+                    from.amount(), from.uptake(), note(from.note()), from.place());
+        }
+
+        @Override
+        public Result stated(Result.Stated from) {
+            return new Result.Stated(from.measure(), method(from.method()), from.unit(), from.before(), from.after(), from.instrument(),
+                    from.equilibrated(), note(from.note()), conditions(from.conditions()), from.place());
+        }
+
+        @Override
+        public Result words(Result.Words from) {
+            List<String> ranks = all(at + "ranks", from.ranks());
+            return new Result.Words(from.measure(), method(from.method()), ranked("before", from.before(), from.ranks(), ranks),
+                    ranked("after", from.after(), from.ranks(), ranks), ranks, note(from.note()), from.place());
+        }
+
+        /** A word of the scale is told as it stands there, so that its rank is found. */
+        private Optional<String> ranked(String key, Optional<String> told, List<String> ranks, List<String> there) {
+            return told.map(word -> ranks.contains(word) ? there.get(ranks.indexOf(word)) : text(at + key, word));
+        }
+
+        @Override
+        public Result notMeasured(Result.NotMeasured from) {
+            return new Result.NotMeasured(from.measure(), text(at + "not measured", from.because()), from.place());
+        }
     }
 
     /** Writes one of several anew, which count from 1. */

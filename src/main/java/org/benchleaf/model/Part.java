@@ -80,6 +80,11 @@ public sealed interface Part {
             readings = List.copyOf(readings);
         }
 
+        /** The same baths with other readings. */
+        Bath read(List<BathReading> other) {
+            return new Bath(of, margin, depth, baths, atMost, each, temperature, sheets, water, other, filling, changing);
+        }
+
         /** How many baths are on record, by the number of the last that was read; none if no reading is. */
         public Optional<Integer> onRecord() {
             return readings.stream().map(BathReading::bath).max(Integer::compare);

@@ -33,6 +33,11 @@ public record Publication(State state, String licence, Optional<SourceLicence> s
         permissions = List.copyOf(permissions);
     }
 
+    /** The same, cited in another way. */
+    Publication citing(Citing other) {
+        return new Publication(state, licence, sourceLicence, withholdUntil, strengthsForPublic, permissions, other, place);
+    }
+
     /** Whether the case is retold from a publication whose licence allows it, so that no owner is asked. */
     public boolean isAllowedBySource() {
         return sourceLicence.filter(SourceLicence::allows).isPresent();

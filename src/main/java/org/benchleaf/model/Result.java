@@ -85,11 +85,21 @@ public sealed interface Result {
         }
     }
 
-    /** One spot: L*, a*, b* before and after, each empty if not measured. */
-    record ColourSpot(String at, List<Double> before, List<Double> after) {
+    /**
+     * One spot: L*, a*, b* before and after, each empty if not measured.
+     *
+     * @param id the words of the case file for its place, by which its figures are named
+     * @param at its place, in the language in which the case is told
+     */
+    record ColourSpot(String id, String at, List<Double> before, List<Double> after) {
         public ColourSpot {
             before = List.copyOf(before);
             after = List.copyOf(after);
+        }
+
+        /** A spot as the case file has it. */
+        public ColourSpot(String at, List<Double> before, List<Double> after) {
+            this(at, at, before, after);
         }
     }
 

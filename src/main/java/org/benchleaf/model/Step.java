@@ -4,7 +4,9 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.benchleaf.message.Place;
+import org.benchleaf.quantity.Dimension;
 import org.benchleaf.quantity.Quantity;
+import org.benchleaf.quantity.QuantityReader;
 
 /**
  * One step of the treatment.
@@ -63,6 +65,13 @@ public record Step(String id, StepKind kind, Optional<String> named, List<String
     /** The part of that record class, if the step has one. */
     public <P extends Part> Optional<P> part(Class<P> type) {
         return parts.stream().filter(type::isInstance).map(type::cast).findFirst();
+    }
+
+    /** When a thing is looked for after the sheet was laid in, as the end of its words tells: "colour at 5 min"; mostly empty. */
+    public static Optional<Quantity> lookTime(String look) {
+        String[] words = look.strip().split(" ");
+        return words.length < 2 ? Optional.empty()
+                : QuantityReader.read(words[words.length - 2] + " " + words[words.length - 1], Dimension.TIME).quantity();
     }
 
     /**

@@ -122,7 +122,7 @@ final class PlainResults {
 
         private String lightness(Figure change, Result.Colour result) {
             Result.ColourSpot spot = result.spots().stream().filter(one -> one.after().size() == one.before().size()
-                    && change.key().isOfSpot(one.at())).findFirst().orElseThrow();
+                    && change.key().isOfSpot(one.id())).findFirst().orElseThrow();
             return words.say(change.value().value() > 0 ? "plain.lighter" : "plain.darker", "at", spot.at(),
                     "before", sheet.numbers().number(spot.before().get(0)), "after", sheet.numbers().number(spot.after().get(0)));
         }

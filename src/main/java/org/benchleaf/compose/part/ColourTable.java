@@ -78,7 +78,7 @@ public final class ColourTable {
     }
 
     private Optional<Figure> figure(String name, Result.ColourSpot spot) {
-        String end = spot.at().strip().replaceAll("[^\\p{L}\\p{N}]+", "-").replaceAll("^-|-$", "");
+        String end = spot.id().strip().replaceAll("[^\\p{L}\\p{N}]+", "-").replaceAll("^-|-$", "");
         return worked.figures().entrySet().stream().filter(entry -> entry.getKey().equals(name + "." + end))
                 .map(Map.Entry::getValue).findFirst();
     }

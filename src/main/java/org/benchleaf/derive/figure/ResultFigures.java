@@ -372,8 +372,8 @@ public final class ResultFigures implements Result.Kinds<WorkedResult> {
             cautions.add("fewer-than-three");
         }
         white(result).ifPresent(white -> result.spots().forEach(spot -> {
-            yellowness("yellowness-before", spot.before(), spot.at(), white, result);
-            yellowness("yellowness-after", spot.after(), spot.at(), white, result);
+            yellowness("yellowness-before", spot.before(), spot, white, result);
+            yellowness("yellowness-after", spot.after(), spot, white, result);
         }));
         return worked(result);
     }
@@ -385,15 +385,15 @@ public final class ResultFigures implements Result.Kinds<WorkedResult> {
     }
 
     /** From L*, a*, b*, since instruments hand out those: with the white known, X, Y, Z follow without loss. */
-    private void yellowness(String name, List<Double> lab, String at, WhitePoint white, Result.Colour result) {
+    private void yellowness(String name, List<Double> lab, Result.ColourSpot spot, WhitePoint white, Result.Colour result) {
         if (lab.size() != 3 || !isNearWhite(lab)) {
             return;
         }
         keepAll(bench.ledger().work(new Job("yellowness", result.place())
                 .given("lab", quantities(lab, Unit.NONE), Job.CASE_FILE)
                 .word("white", white.written(), Job.CASE_FILE)
-                .gives("yellowness", key(name, FigureKey.named(at)), say("yellowness {when}, {spot} (ASTM E313, {white})",
-                        "when", say(name.substring(name.indexOf('-') + 1)), "spot", at, "white", white.written()))));
+                .gives("yellowness", key(name, FigureKey.named(spot.id())), say("yellowness {when}, {spot} (ASTM E313, {white})",
+                        "when", say(name.substring(name.indexOf('-') + 1)), "spot", spot.at(), "white", white.written()))));
     }
 
     /**
@@ -413,7 +413,7 @@ public final class ResultFigures implements Result.Kinds<WorkedResult> {
     }
 
     private Optional<Figure> spot(Result.Colour result, Result.ColourSpot spot, String formula) {
-        String at = FigureKey.named(spot.at());
+        String at = FigureKey.named(spot.id());
         String conditions = conditions(result, formula);
         Map<String, Figure> made = bench.ledger().work(new Job("colour-difference", result.place())
                 .given("before", quantities(spot.before(), Unit.NONE), Job.CASE_FILE)
