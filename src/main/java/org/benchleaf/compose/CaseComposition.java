@@ -1,6 +1,7 @@
 package org.benchleaf.compose;
 
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -22,7 +23,6 @@ import org.benchleaf.compose.part.LanguageFolder;
 import org.benchleaf.compose.part.LinkPicture;
 import org.benchleaf.derive.Deriver;
 import org.benchleaf.derive.WorkedCase;
-import org.benchleaf.model.CaseTexts;
 import org.benchleaf.model.Library;
 import org.benchleaf.model.LibraryTexts;
 import org.benchleaf.model.Translation;
@@ -37,6 +37,7 @@ public final class CaseComposition {
     private final List<CasePageMaker> makers;
     private final List<ClassDesk> classes;
     private final Map<String, Supplier<Page>> pages = new LinkedHashMap<>();
+    private final Map<Translation, CaseDesk> told = new IdentityHashMap<>();
 
     /**
      * Settles which pages there are, and makes none.
@@ -63,14 +64,21 @@ public final class CaseComposition {
         return desk.treatment().translations().stream().map(this::in).toList();
     }
 
+    /** The case in the words of a language, which pages and card share. */
+    private CaseDesk told(Translation translation) {
+        return told.computeIfAbsent(translation, one -> {
+            Library library = LibraryTexts.in(one.phrases(), desk.library());
+            return new CaseDesk(new Deriver(library).told(desk.worked(), one), library, desk.clearance(), desk.pages(), desk.names(),
+                    folder(one));
+        });
+    }
+
     private TranslatedPages in(Translation translation) {
-        Library library = LibraryTexts.in(translation.phrases(), desk.library());
-        CaseDesk told = new CaseDesk(new Deriver(library).told(desk.worked(), translation), library, desk.clearance(), desk.pages(),
-                desk.names(), folder(translation));
+        CaseDesk told = told(translation);
         List<Supplier<List<Page>>> there = new ArrayList<>();
         makers.forEach(maker -> there.add(() -> List.of(maker.make(told))));
         ClassDesk.of(told).forEach(course -> PageMakers.CLASS.forEach(maker -> there.add(() -> List.of(maker.make(course)))));
-        return new TranslatedPages(desk.treatment().language(), told.treatment().title(), told.folder(), library.phrases(), there,
+        return new TranslatedPages(desk.treatment().language(), told.treatment().title(), told.folder(), told.library().phrases(), there,
                 Optional.of(Books.translated(told, ownPaths().stream().map(told.folder()::of).toList())));
     }
 
@@ -122,13 +130,12 @@ public final class CaseComposition {
     }
 
     private CaseCard.Translated translatedCard(Translation translation) {
-        TreatmentCase there = CaseTexts.in(translation, desk.treatment());
-        return CardMaker.translated(there, desk, ownPaths().stream().map(folder(translation)::of).toList());
+        return CardMaker.translated(told(translation), desk, ownPaths().stream().map(folder(translation)::of).toList());
     }
 
     private LanguageFolder folder(Translation translation) {
         return new LanguageFolder(translation.language(), Stream.concat(pages.keySet().stream(),
-                PageMakers.toldPaths()).collect(Collectors.toSet()), languages(desk.treatment()));
+                PageMakers.toldPaths(desk.library(), List.of())).collect(Collectors.toSet()), languages(desk.treatment()));
     }
 
     /** Every page, in the order of their paths. */

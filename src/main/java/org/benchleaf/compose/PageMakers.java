@@ -13,6 +13,7 @@ import org.benchleaf.compose.classes.ClassPreparationPage;
 import org.benchleaf.compose.classes.ClassRecordPage;
 import org.benchleaf.compose.classes.OrderListPage;
 import org.benchleaf.compose.classes.StationSheetsPage;
+import org.benchleaf.compose.part.CaseCard;
 import org.benchleaf.compose.part.CasePageMaker;
 import org.benchleaf.compose.part.PageNames;
 import org.benchleaf.compose.part.SitePageMaker;
@@ -30,6 +31,7 @@ import org.benchleaf.compose.site.SourcesPage;
 import org.benchleaf.compose.site.SubstancesPage;
 import org.benchleaf.compose.site.SumsPage;
 import org.benchleaf.compose.site.WritingPage;
+import org.benchleaf.model.Library;
 
 /** Every kind of page, in the order of the ways to them. */
 public final class PageMakers {
@@ -68,6 +70,7 @@ public final class PageMakers {
     static final List<SitePageMaker> TOLD = List.of(
             new LibraryPage(),
             new HomePage(),
+            new MaterialPages(),
             new GlossaryPage(),
             new SearchPage());
 
@@ -77,8 +80,8 @@ public final class PageMakers {
     private PageMakers() {
     }
 
-    /** The paths of the first pages of each kind that stands in each language. */
-    static Stream<String> toldPaths() {
-        return TOLD.stream().map(maker -> maker.name().path());
+    /** The paths of the pages that stand in each language; without cards those that stand whatever cases there are. */
+    static Stream<String> toldPaths(Library library, List<CaseCard> cards) {
+        return TOLD.stream().flatMap(maker -> maker.paths(library, cards));
     }
 }

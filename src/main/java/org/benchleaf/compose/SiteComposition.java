@@ -19,7 +19,6 @@ import org.benchleaf.compose.part.SiteDesk;
 import org.benchleaf.compose.part.SitePageMaker;
 import org.benchleaf.compose.site.EvidencePages;
 import org.benchleaf.compose.site.Feeds;
-import org.benchleaf.compose.site.LibraryPage;
 import org.benchleaf.compose.site.SiteMap;
 import org.benchleaf.compose.site.SiteReference;
 import org.benchleaf.compose.site.SumsPage;
@@ -52,18 +51,14 @@ public final class SiteComposition {
         this.languages = Stream.concat(Stream.of(library.studio().language()), library.translations().keySet().stream()
                 .filter(tag -> cards.stream().anyMatch(card -> isToldIn(card, tag))).sorted()).toList();
         this.desk = new SiteDesk(library, SiteDesk.ordered(cards), checks, guide, audience, PageMakers.NAMES,
-                new LanguageFolder("", told(cards).collect(Collectors.toSet()), languages));
+                new LanguageFolder("", PageMakers.toldPaths(library, cards).collect(Collectors.toSet()), languages));
     }
 
     private static boolean isToldIn(CaseCard card, String tag) {
         return card.translated().stream().anyMatch(there -> there.language().equals(tag) && !there.pages().isEmpty());
     }
 
-    private static Stream<String> told(List<CaseCard> cards) {
-        return Stream.concat(PageMakers.toldPaths(), LibraryPage.paths(cards.size())).distinct();
-    }
-
-    /** The library, the glossary and the search in each other language in which a case is told. */
+    /** The pages of each kind that stands in several languages, in each other language in which a case is told. */
     List<TranslatedPages> translated() {
         return languages.stream().skip(1).map(this::in).toList();
     }
@@ -73,7 +68,8 @@ public final class SiteComposition {
         Stream<String> ofCases = desk.cards().stream().flatMap(card -> card.translated().stream())
                 .filter(there -> there.language().equals(tag)).flatMap(there -> there.pages().stream())
                 .map(path -> path.substring(tag.length() + 1));
-        LanguageFolder folder = new LanguageFolder(tag, Stream.concat(told(desk.cards()), ofCases).collect(Collectors.toSet()), languages);
+        LanguageFolder folder = new LanguageFolder(tag, Stream.concat(PageMakers.toldPaths(library, desk.cards()), ofCases)
+                .collect(Collectors.toSet()), languages);
         // What a reader of the language can read comes first.
         List<CaseCard> cards = SiteDesk.ordered(desk.cards().stream().map(card -> card.in(tag)).toList()).stream()
                 .sorted(Comparator.comparing(card -> !isToldIn(card, tag))).toList();

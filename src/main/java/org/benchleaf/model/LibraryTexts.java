@@ -44,6 +44,8 @@ public final class LibraryTexts {
         }).changed(library, Phrases.ENGLISH);
         Stream.of(Matrix.Verdict.values()).map(Matrix.Verdict::words).forEach(texts::add);
         texts.add(Protection.SENTENCE);
+        texts.add(Rule.Backing.NO_SOURCE);
+        library.reference().substances().values().forEach(one -> texts.addAll(one.synonyms()));
         Stream.of(StepKind.values()).map(StepKind::word).forEach(texts::add);
         return Collections.unmodifiableSet(texts);
     }
@@ -66,7 +68,7 @@ public final class LibraryTexts {
             texts.put(address, text);
             return text;
         });
-        library.materials().values().forEach(material -> gathering.text("materials." + material.id() + ".name", material.name()));
+        library.materials().values().forEach(gathering::material);
         library.classes().forEach(course -> {
             gathering.course(course);
             gathering.each(at(course) + "shared", course.day().shared().keySet());
@@ -76,6 +78,14 @@ public final class LibraryTexts {
         library.glossary().forEach(gathering::term);
         gathering.studio(library.studio());
         return Collections.unmodifiableMap(texts);
+    }
+
+    private void material(Material material) {
+        String at = "materials." + material.id() + ".";
+        text(at + "name", material.name());
+        text(at + "plain", material.plain());
+        text(at + "kept", material.kept());
+        each(at + "traits", material.traits().stream().sorted().toList());
     }
 
     private void term(Term term) {
@@ -185,7 +195,7 @@ public final class LibraryTexts {
     }
 
     private Reference reference(Reference from, Phrases phrases) {
-        return new Reference(map(from.substances(), one -> one.named(text(one.name()))),
+        return new Reference(map(from.substances(), this::substance),
                 map(from.statements(), one -> phrases.statement(one.code()).map(one::inWordsOf).orElse(one)),
                 map(from.pictograms(), one -> new Reference.Pictogram(one.code(), text(one.name()), one.meaning(), one.svg(),
                         one.source())),
@@ -203,6 +213,12 @@ public final class LibraryTexts {
                 map(from.layOut(), one -> new LayOutRow(one.role(), one.each(), one.per(), one.usedUp(), text(one.words()))),
                 from.shapes(), from.hazardClasses(),
                 each(from.needs(), one -> new BenchNeed(one.name(), one.forWork(), one.each(), one.per(), text(one.words()))));
+    }
+
+    private Substance substance(Substance from) {
+        return from.told(text(from.name()), text(from.because()), each(from.exposure(), limit -> new Substance.ExposureLimit(
+                text(limit.kind()), limit.limit(), text(limit.where()), limit.source())), from.gloves().map(gloves ->
+                        new Substance.Gloves(text(gloves.words()), gloves.source())), text(from.note()), text(from.edition()));
     }
 
     private Reference.Caution caution(Reference.Caution from) {

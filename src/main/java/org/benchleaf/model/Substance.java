@@ -67,12 +67,13 @@ public record Substance(String key, String name, List<String> synonyms, Optional
                 .anyMatch(one -> one.toLowerCase(Locale.ROOT).equals(wanted));
     }
 
-    /** The same row under another name; whatever finds it now still does. */
-    Substance named(String words) {
+    /** The same row in other words; whatever finds it by its name now still does. */
+    Substance told(String words, Optional<String> why, List<ExposureLimit> limits, Optional<Gloves> held, Optional<String> beside,
+            String of) {
         return new Substance(key, words, Stream.concat(synonyms.stream(), Stream.of(name)).distinct().toList(), cas, form, molarMass,
-                density, vapourPressure, viscosity, hazards, because, classes,
-                notes, benzene, toxicityUnknown, suppliedInWater, fire, exposure, saturated, acidity, lowReserve, waste, reactsAs, gloves,
-                note, source, edition);
+                density, vapourPressure, viscosity, hazards, why, classes,
+                notes, benzene, toxicityUnknown, suppliedInWater, fire, limits, saturated, acidity, lowReserve, waste, reactsAs, held,
+                beside, source, of);
     }
 
     /** What is known of something: it is there, it was shown not to be there, or nobody has said. */

@@ -8,6 +8,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.benchleaf.DemoSite;
 import org.benchleaf.compose.cases.CasePages;
 import org.benchleaf.compose.cases.TranslatedPages;
@@ -26,7 +28,7 @@ import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.junit.jupiter.api.Test;
 
-/** The library, the advice for owners, the glossary and the search stand in each language in which a case is told. */
+/** The library, the advice for owners, the materials, the glossary and the search stand in each language in which a case is told. */
 class TranslatedSiteTest {
 
     private static final List<CaseCard> CARDS = DemoSite.made().cases().stream().map(CasePages::card).toList();
@@ -47,15 +49,53 @@ class TranslatedSiteTest {
     }
 
     @Test
-    void each_language_of_a_case_has_a_library_advice_for_owners_a_glossary_and_a_search() {
+    void each_language_of_a_case_has_a_library_advice_for_owners_materials_a_glossary_and_a_search() {
+        List<String> materials = paths(site(CARDS).translated().get(0)).filter(path -> path.contains("/materials/")).toList();
+        assertThat(materials).contains("ar/materials/index.html", "ar/materials/ethanol-96.html", "ar/materials/compared--solvent.html")
+                .hasSize((int) DemoSite.made().site().pages().stream().filter(page -> page.path().startsWith("materials/")).count());
         assertThat(site(CARDS).translated().stream().collect(Collectors.toMap(TranslatedPages::language, Function.identity())))
-                .containsOnlyKeys("ar", "cy", "fr").allSatisfy((language, there) -> assertThat(there.pages()).extracting(Page::path)
-                        .containsExactly(language + "/index.html", language + "/at-home.html",
+                .containsOnlyKeys("ar", "cy", "fr").allSatisfy((language, there) -> assertThat(paths(there)
+                        .filter(path -> !path.contains("/materials/"))).containsExactly(
+                                language + "/index.html", language + "/at-home.html",
                                 language + "/glossary.html", language + "/search.html"));
         List<CaseCard> untold = CARDS.stream().filter(card -> card.translated().isEmpty()).toList();
         assertThat(untold).isNotEmpty();
         assertThat(site(untold).translated()).isEmpty();
         assertThat(html(site(untold).page("index.html").orElseThrow())).doesNotContain("hreflang");
+    }
+
+    private static Stream<String> paths(TranslatedPages there) {
+        return there.pages().stream().map(Page::path);
+    }
+
+    @Test
+    void a_material_is_told_in_the_studio_s_words_of_its_language_and_marked_where_it_has_none() {
+        Document felt = page("fr/materials/felt.html");
+        assertThat(felt.selectFirst("h1").text()).isEqualTo("Feutre de laine");
+        assertThat(felt.selectFirst("h1").hasAttr("lang")).isFalse();
+        assertThat(felt.select("a[hreflang]").eachAttr("href")).containsExactlyInAnyOrder("../../materials/felt.html",
+                "../../ar/materials/felt.html", "../../cy/materials/felt.html");
+    }
+
+    @Test
+    void a_translated_sheet_leads_to_materials_in_its_language_and_these_to_its_cases() {
+        Page steps = DemoSite.made().cases().stream().flatMap(one -> one.translated().stream()).flatMap(there -> there.pages().stream())
+                .filter(each -> each.path().equals("cy/cases/tide-table/steps.html")).findFirst().orElseThrow();
+        assertThat(Jsoup.parse(html(steps)).select("a[href*=materials/]").eachAttr("href")).isNotEmpty()
+                .allMatch(href -> href.startsWith("../../materials/"));
+        assertThat(page("cy/materials/wheat-starch.html").select("#cases a[href*=tide-table]").eachAttr("href"))
+                .contains("../cases/tide-table/index.html");
+        assertThat(page("cy/materials/compared--adhesive.html").select("#compared-used a").eachAttr("href"))
+                .contains("wheat-starch.html");
+    }
+
+    @Test
+    void a_list_of_cases_that_takes_several_pages_takes_as_many_in_each_language() {
+        List<CaseCard> many = IntStream.rangeClosed(1, 401).mapToObj(number -> CARDS.stream()
+                .filter(card -> card.id().equals("tide-table")).findFirst().orElseThrow()).toList();
+        assertThat(paths(site(many).translated().get(2))).contains("fr/materials/wheat-starch--2.html");
+        assertThat(Jsoup.parse(html(site(many).page("fr/materials/wheat-starch.html").orElseThrow())).select("#cases a")
+                .eachAttr("href")).contains("wheat-starch--2.html");
     }
 
     @Test
@@ -92,7 +132,7 @@ class TranslatedSiteTest {
     @Test
     void ways_lead_to_the_pages_of_the_language_and_from_there_to_those_that_it_lacks() {
         assertThat(page("fr/index.html").select("header a").eachAttr("href"))
-                .contains("glossary.html", "search.html", "../materials/index.html");
+                .contains("glossary.html", "search.html", "materials/index.html", "../browse/index.html");
         Page steps = DemoSite.made().cases().stream().flatMap(one -> one.translated().stream()).flatMap(there -> there.pages().stream())
                 .filter(each -> each.path().equals("fr/cases/tide-table/steps.html")).findFirst().orElseThrow();
         assertThat(Jsoup.parse(html(steps)).select("a[href*=glossary.html#]").eachAttr("href")).isNotEmpty()

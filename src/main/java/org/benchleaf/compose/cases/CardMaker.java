@@ -41,14 +41,21 @@ public final class CardMaker {
                 publicText ? lastChange(desk) : CaseCard.LastChange.NONE, translated);
     }
 
-    /** The words of a card in another language of its case. */
-    public static CaseCard.Translated translated(TreatmentCase there, CaseDesk desk, List<String> paths) {
+    /**
+     * The words of a card in another language of its case.
+     *
+     * @param told the case in that language
+     * @param paths of its pages there
+     */
+    public static CaseCard.Translated translated(CaseDesk told, CaseDesk desk, List<String> paths) {
+        TreatmentCase there = told.treatment();
         boolean publicText = desk.clearance().allows(Clearance.Output.CASE_STUDY);
         Optional<String> shown = publicText ? LinkPicture.standsForIt(desk.pictures()).map(Picture::id) : Optional.empty();
         return new CaseCard.Translated(there.language(), there.title(), publicText ? there.summary() : "", there.object().kind(),
                 known(there.object().technique()), there.condition().stream().map(Damage::what).distinct().toList(),
                 there.pictures().stream().filter(picture -> shown.filter(picture.id()::equals).isPresent()).map(Picture::alt).findFirst()
-                        .orElse(""), List.of(), paths);
+                        .orElse(""), List.of(), paths, made(told, paths.stream().map(told.folder()::plain).toList()),
+                publicText ? lastChange(told).what() : "");
     }
 
     private static List<Evidence> evidence(CaseDesk desk, List<String> paths) {

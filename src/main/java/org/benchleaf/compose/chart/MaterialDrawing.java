@@ -39,7 +39,8 @@ public final class MaterialDrawing {
         String text = words.say("drawing.thing-" + thing.word().replace(' ', '-'))
                 + (figures.isEmpty() ? "." : ": " + String.join("; ", figures) + ".");
         return new DrawingRow(List.of(pen.drawing(Paths.slug(material.id()) + "-drawing",
-                words.say("drawing.thing-title", "material", material.name()), text, words.say("drawing.thing-caption"))));
+                words.say("drawing.thing-title", "material", sheet.library().phrases().of(material.name())), text,
+                words.say("drawing.thing-caption"))));
     }
 
     private List<String> figures(Material material) {

@@ -69,18 +69,21 @@ public record CaseCard(String id, String title, String summary, String language,
      * @param pictureAlt what the picture that stands for it shows, likewise
      * @param found what the search knows of its pages
      * @param pages paths of its pages that exist
+     * @param made the solutions that it makes of materials
+     * @param changed what its last change is; empty if its author states no version
      */
     public record Translated(String language, String title, String summary, String kind, String technique, List<String> damages,
-            String pictureAlt, List<SearchEntry> found, List<String> pages) {
+            String pictureAlt, List<SearchEntry> found, List<String> pages, List<Made> made, String changed) {
 
         public Translated {
             damages = List.copyOf(damages);
             found = List.copyOf(found);
             pages = List.copyOf(pages);
+            made = List.copyOf(made);
         }
 
         private Translated foundBy(List<SearchEntry> entries) {
-            return new Translated(language, title, summary, kind, technique, damages, pictureAlt, entries, pages);
+            return new Translated(language, title, summary, kind, technique, damages, pictureAlt, entries, pages, made, changed);
         }
     }
 
@@ -121,8 +124,8 @@ public record CaseCard(String id, String title, String summary, String language,
     public CaseCard in(String tag) {
         return translated.stream().filter(one -> one.language().equals(tag)).findFirst().map(one -> new CaseCard(id, one.title(),
                 one.summary(), one.title().equals(title) ? language : tag, level, one.kind(), one.technique(), one.damages(), materials,
-                substances, steps, picture, one.pictureAlt(), sources, one.found(), pages, pictureFiles, paper, evidence, made,
-                new LastChange(lastChange.on(), "", lastChange.edition()), translated)).orElse(this);
+                substances, steps, picture, one.pictureAlt(), sources, one.found(), pages, pictureFiles, paper, evidence, one.made(),
+                new LastChange(lastChange.on(), one.changed(), lastChange.edition()), translated)).orElse(this);
     }
 
     /** The path of the case study. */

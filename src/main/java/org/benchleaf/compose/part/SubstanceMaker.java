@@ -143,9 +143,8 @@ public final class SubstanceMaker {
     private List<Fact> facts(Substance substance, Hazards asSold) {
         List<Fact> facts = new ArrayList<>();
         substance.cas().ifPresent(cas -> facts.add(fact("cas", cas)));
-        if (!substance.synonyms().isEmpty()) {
-            facts.add(fact("synonyms", String.join(", ", substance.synonyms())));
-        }
+        facts.add(fact("synonyms", words.list(substance.synonyms().stream().map(sheet.library().phrases()::of)
+                .filter(name -> !name.equals(substance.name())).distinct().toList())));
         substance.exposure().forEach(limit -> facts.add(new Fact(words.say("substance.exposure"), cited(
                 words.say("substance.exposure-words", "limit", written(limit.limit()), "kind", limit.kind(),
                         "where", limit.where()), limit.source()))));
@@ -194,7 +193,8 @@ public final class SubstanceMaker {
     private List<Fact> waste(Hazards hazards) {
         List<Fact> facts = new ArrayList<>(List.of(new Fact(words.say("substance.waste"), cited(HazardMaker.waste(reference, hazards),
                 hazards.waste().group().map(reference.waste()::get).map(Reference.WasteKind::source).orElse(""))),
-                fact("waste-here", sheet.library().studio().waste()), fact("emergency", sheet.library().studio().emergency())));
+                fact("waste-here", sheet.library().phrases().of(sheet.library().studio().waste())),
+                fact("emergency", sheet.library().phrases().of(sheet.library().studio().emergency()))));
         facts.removeIf(fact -> fact.value().isBlank());
         return facts;
     }
@@ -215,7 +215,8 @@ public final class SubstanceMaker {
         Source listed = sheet.library().sources().get(source);
         boolean remembered = listed != null && listed.status().equals("from memory");
         Stream<RichText> told = Stream.of(RichText.of(text), RichText.of(remembered ? words.say("substance.remembered") : ""),
-                sheet.cite(source).map(Citation::link).map(RichText::of).orElse(RichText.of(source.isBlank() ? "" : "(" + source + ")")));
+                sheet.cite(source).map(Citation::link).map(RichText::of)
+                        .orElse(RichText.of(source.isBlank() ? "" : "(" + sheet.library().phrases().of(source) + ")")));
         return RichText.joined(" ", told.filter(part -> !part.isBlank()).toList());
     }
 }

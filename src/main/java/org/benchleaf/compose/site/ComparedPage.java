@@ -12,6 +12,7 @@ import org.benchleaf.compose.part.SiteDesk;
 import org.benchleaf.compose.part.SubstanceMaker;
 import org.benchleaf.model.ComparedKind;
 import org.benchleaf.model.ComparedMaterial;
+import org.benchleaf.model.Library;
 import org.benchleaf.model.Material;
 import org.benchleaf.page.Citation;
 import org.benchleaf.page.Fact;
@@ -31,19 +32,24 @@ final class ComparedPage {
     private ComparedPage() {
     }
 
+    /** The paths of {@link #all}. */
+    static Stream<String> paths(Library library) {
+        return kinds(library).stream().map(kind -> Paths.compared(kind.word()));
+    }
+
     /** A page for each kind of which more than one material is compared. */
     static List<Page> all(SiteDesk desk, Map<String, List<CaseCard>> uses) {
-        return kinds(desk).stream().map(kind -> page(desk, kind, uses)).toList();
+        return kinds(desk.library()).stream().map(kind -> page(desk, kind, uses)).toList();
     }
 
     /** A link to the page of each kind. */
     static List<LinkList.Entry> links(Sheet sheet, SiteDesk desk) {
-        return kinds(desk).stream().map(kind -> link(sheet, kind)).toList();
+        return kinds(desk.library()).stream().map(kind -> link(sheet, kind)).toList();
     }
 
     /** The links to the pages on which a material of the studio stands beside others: one for each kind that it is of. */
     static List<LinkList.Entry> links(Sheet sheet, SiteDesk desk, Material material) {
-        return kinds(desk).stream().filter(kind -> rows(desk, kind).stream().anyMatch(row -> row.isOf(material)))
+        return kinds(desk.library()).stream().filter(kind -> rows(desk.library(), kind).stream().anyMatch(row -> row.isOf(material)))
                 .map(kind -> link(sheet, kind)).toList();
     }
 
@@ -62,16 +68,16 @@ final class ComparedPage {
         return words.say("compared.title", "kind", words.term("compared-kind", kind.word()));
     }
 
-    private static List<ComparedKind> kinds(SiteDesk desk) {
-        return Stream.of(ComparedKind.values()).filter(kind -> rows(desk, kind).size() > 1).toList();
+    private static List<ComparedKind> kinds(Library library) {
+        return Stream.of(ComparedKind.values()).filter(kind -> rows(library, kind).size() > 1).toList();
     }
 
-    private static List<ComparedMaterial> rows(SiteDesk desk, ComparedKind kind) {
-        return desk.library().reference().compared().stream().filter(row -> row.kind() == kind).toList();
+    private static List<ComparedMaterial> rows(Library library, ComparedKind kind) {
+        return library.reference().compared().stream().filter(row -> row.kind() == kind).toList();
     }
 
     private static Page page(SiteDesk desk, ComparedKind kind, Map<String, List<CaseCard>> uses) {
-        List<ComparedMaterial> rows = rows(desk, kind);
+        List<ComparedMaterial> rows = rows(desk.library(), kind);
         Sheet sheet = desk.sheet(Paths.compared(kind.word()), "compared");
         Words words = sheet.words();
         String title = title(words, kind);
@@ -117,7 +123,7 @@ final class ComparedPage {
 
     private static RichText cell(Sheet sheet, Optional<ComparedMaterial.Cell> cell) {
         return cell.map(one -> RichText.of(sheet.numbers().spaced(one.says()) + " ").then(sheet.cite(one.source())
-                .map(Citation::link).orElseGet(() -> new Inline.Text("(" + one.source() + ")"))))
+                .map(Citation::link).orElseGet(() -> new Inline.Text("(" + sheet.library().phrases().of(one.source()) + ")"))))
                 .orElseGet(() -> RichText.of(sheet.words().say("compared.not-known")));
     }
 
@@ -131,7 +137,7 @@ final class ComparedPage {
 
     private static RichText own(Sheet sheet, SiteDesk desk, ComparedMaterial row, Map<String, List<CaseCard>> uses) {
         List<RichText> links = desk.library().materials().values().stream().filter(row::isOf).map(material -> RichText.of(
-                sheet.hyperlink(material.name(), Paths.material(material.id()))).then(" ("
+                sheet.hyperlink(desk.library().phrases().of(material.name()), Paths.material(material.id()))).then(" ("
                 + sheet.words().count("browse.cases", uses.getOrDefault(material.id(), List.of()).size()) + ")")).toList();
         return links.isEmpty() ? RichText.of(sheet.words().say("compared.not-listed")) : RichText.joined("; ", links);
     }

@@ -11,6 +11,7 @@ import org.benchleaf.compose.part.Sheet;
 import org.benchleaf.compose.part.SiteDesk;
 import org.benchleaf.compose.part.SitePageMaker;
 import org.benchleaf.compose.part.SitePageName;
+import org.benchleaf.model.Library;
 import org.benchleaf.model.Phrases;
 import org.benchleaf.model.Studio;
 import org.benchleaf.page.Block;
@@ -32,6 +33,11 @@ public final class LibraryPage implements SitePageMaker {
     @Override
     public SitePageName name() {
         return NAME;
+    }
+
+    @Override
+    public Stream<String> paths(Library library, List<CaseCard> cards) {
+        return IntStream.rangeClosed(1, CaseEntries.pages(cards, CaseEntries.IN_FULL).size()).mapToObj(LibraryPage::pathOf);
     }
 
     @Override
@@ -104,11 +110,6 @@ public final class LibraryPage implements SitePageMaker {
         blocks.add(CaseEntries.of(sheet, cards));
         CaseEntries.others(sheet, count, number, LibraryPage::pathOf).ifPresent(blocks::add);
         return blocks;
-    }
-
-    /** The paths of its pages for so many cases. */
-    public static Stream<String> paths(int cases) {
-        return IntStream.rangeClosed(1, Math.max(1, (cases + CaseEntries.IN_FULL - 1) / CaseEntries.IN_FULL)).mapToObj(LibraryPage::pathOf);
     }
 
     private static String pathOf(int number) {
