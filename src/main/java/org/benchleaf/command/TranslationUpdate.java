@@ -6,6 +6,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.benchleaf.model.CaseTexts;
 
 /**
@@ -22,6 +24,8 @@ final class TranslationUpdate {
     private final Map<String, TranslatedWords> placed = new LinkedHashMap<>();
     private final List<TranslatedWords> kept = new ArrayList<>();
     private final List<String> closing = new ArrayList<>();
+    /** Addresses of texts that the case had before and nobody has translated: words of another text are not theirs. */
+    private final Set<String> waiting;
 
     /**
      * Places the words.
@@ -33,6 +37,8 @@ final class TranslationUpdate {
     TranslationUpdate(Map<String, String> originals, List<TranslatedWords> written, List<String> closing) {
         this.originals = originals;
         originals.forEach((address, text) -> marks.put(address, CaseTexts.mark(text)));
+        this.waiting = written.stream().filter(words -> !words.areThere() && isShown(words)).map(TranslatedWords::address)
+                .collect(Collectors.toSet());
         List<TranslatedWords> rest = new ArrayList<>();
         written.stream().filter(TranslatedWords::areThere).map(this::compared).forEach(rest::add);
         rest.removeIf(this::isUpToDate);
@@ -69,8 +75,13 @@ final class TranslationUpdate {
         if (original == null) {
             return words;
         }
-        boolean seen = words.before().isEmpty() && OriginalWords.inOneLine(words.shown()).equals(OriginalWords.inOneLine(original));
+        boolean seen = words.before().isEmpty() && isShown(words);
         return words.mark().isEmpty() || seen ? words.madeFrom(marks.get(words.address()), "") : words;
+    }
+
+    /** Whether the file shows the text beside its words as the case has it now. */
+    private boolean isShown(TranslatedWords words) {
+        return OriginalWords.inOneLine(words.shown()).equals(OriginalWords.inOneLine(originals.getOrDefault(words.address(), "")));
     }
 
     private boolean isUpToDate(TranslatedWords words) {
@@ -79,7 +90,7 @@ final class TranslationUpdate {
 
     private boolean isElsewhere(TranslatedWords words) {
         Optional<String> there = marks.entrySet().stream().filter(entry -> entry.getValue().equals(words.mark())
-                && !placed.containsKey(entry.getKey())).map(Map.Entry::getKey).findFirst();
+                && !placed.containsKey(entry.getKey()) && !waiting.contains(entry.getKey())).map(Map.Entry::getKey).findFirst();
         return there.isPresent() && place(words.at(there.get()).madeFrom(words.mark(), ""));
     }
 
