@@ -85,10 +85,10 @@ final class ConditionMapMaker {
         damage.active().filter("yes"::equals).ifPresent(active -> how.add(words.say("condition-map.active")));
         damage.note().ifPresent(how::add);
         Optional<String> place = damage.where().filter(told -> !damage.side().equals(Optional.of(told)));
-        String where = Stream.of(damage.of().flatMap(desk.treatment().object()::item).map(PrintObject.Item::is), place,
+        String where = words.list(Stream.of(damage.of().flatMap(desk.treatment().object()::item).map(PrintObject.Item::is), place,
                         damage.side().map(side -> words.term("side", side)))
-                .flatMap(Optional::stream).collect(java.util.stream.Collectors.joining(", "));
-        return new ConditionMap.Entry(number, sheet.linked(damage.what()), where, String.join(", ", how),
+                .flatMap(Optional::stream).toList());
+        return new ConditionMap.Entry(number, sheet.linked(damage.what()), where, words.list(how),
                 damage.at().isPresent() && damage.of().isEmpty());
     }
 

@@ -128,13 +128,14 @@ public final class PreparationPage implements CasePageMaker {
             default -> PartFacts.thing(sheet, desk, item.id());
         };
         String how = Stream.concat(Optional.of(item.words()).filter(words -> !words.isEmpty()).stream(), item.size().map(size ->
-                ClassPreparationPage.size(sheet, size)).stream()).map(told -> ", " + told).collect(Collectors.joining());
+                ClassPreparationPage.size(sheet, size)).stream()).map(told -> sheet.words().say("list.comma") + told)
+                .collect(Collectors.joining());
         return List.of(RichText.of(number + ". ").then(name).then(how),
                 RichText.of(item.all().map(all -> ClassPreparationPage.count(sheet, all))
                 .orElse(sheet.words().say("class.not-worked-out"))), RichText.of(item.steps().stream()
                         .flatMap(id -> desk.treatment().step(id).stream())
                         .map(step -> new StepTitle(sheet.words(), desk.treatment()).of(step)).distinct()
-                        .collect(Collectors.joining(", "))));
+                        .collect(Collectors.joining(sheet.words().say("list.comma")))));
     }
 
     private static Optional<Section> totals(Sheet sheet, CaseDesk desk) {

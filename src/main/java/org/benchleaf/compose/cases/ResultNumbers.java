@@ -75,7 +75,7 @@ final class ResultNumbers {
 
     private static String measured(Sheet sheet, String measure, String method) {
         return MissingValue.read(method).isPresent() ? sheet.words().say("result.method-missing", "measure", measure,
-                "told", sheet.words().told(method)) : measure + ", " + method;
+                "told", sheet.words().told(method)) : sheet.words().list(List.of(measure, method));
     }
 
     /** A result in words, with its place on the scale where there is one. */

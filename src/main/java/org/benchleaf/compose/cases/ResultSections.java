@@ -156,7 +156,7 @@ final class ResultSections implements Result.Kinds<List<Block>> {
                 result.aperture().map(aperture -> words.say("results.aperture", "size",
                         sheet.numbers().written(aperture).text())),
                 result.readingsEach().map(each -> words.count("results.readings-each", each)))
-                .flatMap(Optional::stream).reduce((one, other) -> one + ", " + other).orElse(unknown)));
+                .flatMap(Optional::stream).reduce((one, other) -> words.list(List.of(one, other))).orElse(unknown)));
         instrument(result.instrument()).ifPresent(facts::add);
         result.equilibrated().ifPresent(time -> facts.add(fact("rested", sheet.numbers().written(time).text())));
         result.note().ifPresent(note -> facts.add(fact("note", note)));

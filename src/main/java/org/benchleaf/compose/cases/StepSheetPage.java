@@ -137,7 +137,8 @@ public final class StepSheetPage implements CasePageMaker {
     private static List<Working> batches(Sheet sheet, CaseDesk desk) {
         return desk.worked().preparations().stream().flatMap(preparation ->
                 sheet.figure(preparation.solution() + ".batch").stream().map(batch -> new Figure(batch.key(),
-                        new HazardMaker(sheet, desk).name(preparation.solution()) + ", " + batch.label(), batch.value(),
+                        sheet.words().list(List.of(new HazardMaker(sheet, desk).name(preparation.solution()), batch.label())),
+                        batch.value(),
                         batch.method(), batch.inputs(), batch.sources(), batch.notes()))).map(new WorkingMaker(sheet)::make).toList();
     }
 

@@ -100,7 +100,7 @@ public final class BriefingMaker {
     private String made(String solution, List<String> from) {
         List<String> ingredients = from.stream().filter(id -> !id.equals(solution)).map(hazards::name).distinct().toList();
         return ingredients.isEmpty() ? hazards.name(solution) : sheet.words().say("prepare.caution-from",
-                "solution", hazards.name(solution), "ingredients", String.join(", ", ingredients));
+                "solution", hazards.name(solution), "ingredients", sheet.words().list(ingredients));
     }
 
     private Map<String, List<String>> named(Map<String, List<String>> ids) {

@@ -34,7 +34,7 @@ public final class CareLine {
     public String all(List<Caution> cautions, Optional<StepCare> care) {
         Map<String, List<String>> names = new LinkedHashMap<>();
         cautions.forEach(caution -> names.computeIfAbsent(caution.word(), any -> new ArrayList<>()).add(caution.name()));
-        return line(names.entrySet().stream().map(level -> level.getKey() + ": " + String.join(", ", level.getValue())), care);
+        return line(names.entrySet().stream().map(level -> sheet.words().more(level.getKey(), sheet.words().list(level.getValue()))), care);
     }
 
     private String line(Stream<String> cautions, Optional<StepCare> care) {
@@ -56,7 +56,7 @@ public final class CareLine {
         if (cautions.size() > names.size()) {
             names.add(sheet.words().say("bench-care.more", "n", cautions.size() - names.size()));
         }
-        return Optional.of(cautions.get(0).word() + ": " + String.join(", ", names));
+        return Optional.of(sheet.words().more(cautions.get(0).word(), sheet.words().list(names)));
     }
 
     private boolean isUnknown(String id) {

@@ -213,7 +213,7 @@ public final class PartFacts implements Part.Kinds<List<Fact>> {
         part.carrier().ifPresent(carrier -> facts.text("tape-carrier", carrier));
         part.adhesive().ifPresent(adhesive -> facts.text("tape-adhesive", adhesive));
         if (!part.means().isEmpty()) {
-            facts.text("tape-by", String.join(", ", part.means()));
+            facts.text("tape-by", sheet.words().list(part.means()));
         }
         return facts.list;
     }

@@ -240,7 +240,7 @@ public final class RecipeMaker {
             public Optional<String> mix(Recipe.Mix recipe) {
                 return Optional.of(words.say("label.mix", "parts", recipe.shares().stream()
                         .map(share -> words.say("label.share", "strength", numbers.written(share.strength()).text(),
-                                "liquid", named(share.liquid()))).collect(Collectors.joining(", ")),
+                                "liquid", named(share.liquid()))).collect(Collectors.joining(words.say("list.comma"))),
                         "rest", named(recipe.rest())));
             }
 

@@ -135,9 +135,9 @@ public final class SubstanceMaker {
 
     private List<Fact> grounds(Substance substance) {
         return substance.classes().stream().map(one -> new Fact(one.name() + ", " + one.statement(), cited(
-                Stream.of(one.from().map(share -> words.say("substance.from", "share", written(share))),
+                words.list(Stream.of(one.from().map(share -> words.say("substance.from", "share", written(share))),
                         one.below().map(share -> words.say("substance.below", "share", written(share))))
-                        .flatMap(Optional::stream).collect(Collectors.joining(", ")), one.source()))).toList();
+                        .flatMap(Optional::stream).toList()), one.source()))).toList();
     }
 
     private List<Fact> facts(Substance substance, Hazards asSold) {
