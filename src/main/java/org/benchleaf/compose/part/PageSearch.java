@@ -34,8 +34,8 @@ public final class PageSearch {
      * a page of their own.
      */
     private static final Evaluator NOT_READ = QueryParser.parse("script, style, svg, math, pre, nav, "
-            + "#compared, #substances-table, #compared-fire, #compared-used, #classes-table, #waste-table, #weighed-table, #key-condition, #key-field, #lay-out-table, "
-            + "#more .facts, #findings-kept, "
+            + "#compared, #substances-table, #compared-fire, #compared-used, #classes-table, #waste-table, #weighed-table, "
+            + "#key-condition, #key-field, #lay-out-table, #more .facts, #findings-kept, "
             + "a[href*=sources.html#], .bibliography__where, .bibliography__status, .bibliography__cited, .working__body, .case-list, "
             + ".case-lines, .drawing-row, .link-groups, .search-form, .opening__notice, [hidden], [aria-hidden=true]");
     private static final Evaluator TO_CASES = QueryParser.parse("a[href^=cases/], a[href*=/cases/]");
