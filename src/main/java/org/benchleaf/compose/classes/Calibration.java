@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import org.benchleaf.compose.part.Sheet;
+import org.benchleaf.derive.classes.ClassSupplies;
 import org.benchleaf.derive.classes.ScheduleReading;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
@@ -18,6 +19,11 @@ import org.benchleaf.quantity.Unit;
  * @param used when it is first used
  */
 record Calibration(LocalDateTime begin, Quantity takes, LocalDateTime used) {
+
+    /** With what the meter is calibrated. */
+    static String buffers(Sheet sheet, ClassDesk desk) {
+        return desk.plan().supplies().buffers().map(ClassSupplies.LaidOut::words).orElse(sheet.words().say("class.not-worked-out"));
+    }
 
     /** One for each day on which the meter is used, in order; none where the class uses none. */
     static List<Calibration> of(Sheet sheet, ClassDesk desk) {

@@ -141,17 +141,12 @@ public final class ClassPreparationPage implements ClassPageMaker {
     /** The meter, before it is first used on a day. */
     private static List<Begun> calibrations(Sheet sheet, ClassDesk desk) {
         Words words = sheet.words();
-        String buffers = buffers(sheet, desk);
+        String buffers = Calibration.buffers(sheet, desk);
         return Calibration.of(sheet, desk).stream().map(one -> new Begun(one.begin(), List.of(
                 RichText.of(words.say("class.calibrate")), RichText.of(desk.moment(sheet, one.begin())),
                 RichText.of(sheet.numbers().duration(one.takes()).text()), RichText.of(desk.moment(sheet, one.used())),
                 RichText.of(buffers),
                 RichText.of(words.say("class.calibrate-in"))))).toList();
-    }
-
-    /** With what the meter is calibrated. */
-    static String buffers(Sheet sheet, ClassDesk desk) {
-        return desk.plan().supplies().buffers().map(ClassSupplies.LaidOut::words).orElse(sheet.words().say("class.not-worked-out"));
     }
 
     private static Table begin(Sheet sheet, ClassDesk desk) {

@@ -1,7 +1,9 @@
 package org.benchleaf.compose.classes;
 
 import java.time.LocalDateTime;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -33,10 +35,12 @@ record Duties(Sheet sheet, ClassDesk desk) {
                         "class.ready-for", "class.with"), rows, Optional.empty()));
     }
 
-    /** The steps of the case that practice sheets go through before the class. */
-    List<Step> steps() {
-        return desk.plan().duties().stream().filter(duty -> duty.kind() == Duty.Kind.SHEETS_GO_THROUGH)
-                .flatMap(duty -> duty.step().flatMap(desk.desk().treatment()::step).stream()).toList();
+    /** What the steps are called that practice sheets go through before the class, by their ids. */
+    Map<String, String> steps() {
+        Map<String, String> steps = new LinkedHashMap<>();
+        desk.plan().duties().stream().filter(duty -> duty.kind() == Duty.Kind.SHEETS_GO_THROUGH).forEach(duty ->
+                steps.put(duty.step().orElseThrow(), name(duty)));
+        return steps;
     }
 
     /** A row of the table of what to begin when. */
@@ -97,7 +101,7 @@ record Duties(Sheet sheet, ClassDesk desk) {
 
     private String with(Duty duty) {
         return switch (duty.kind()) {
-            case METER_CALIBRATED -> ClassPreparationPage.buffers(sheet, desk);
+            case METER_CALIBRATED -> Calibration.buffers(sheet, desk);
             case BATH_FOR_A_TRIAL -> duty.with().values().stream().flatMap(Optional::stream).map(amount -> sheet.numbers().amount(amount)
                     .text()).findFirst().orElseThrow() + sheet.words().say("bench.ready-times", "n", duty.count());
             default -> amounts(duty);

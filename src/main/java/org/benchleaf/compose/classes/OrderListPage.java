@@ -58,14 +58,13 @@ public final class OrderListPage implements ClassPageMaker {
     }
 
     /** As it is bought: sheets before anything is done to them, what is worn with what it has to be and for what. */
-    private static String name(Sheet sheet, ClassDesk desk, ClassSupplies.LaidOut item) {
+    private static String name(Sheet sheet, ClassDesk desk, ClassSupplies.Bought bought) {
         Words words = sheet.words();
+        ClassSupplies.LaidOut item = bought.item();
         String name = ClassPreparationPage.name(sheet, desk, item);
         if (item.kind() == ClassSupplies.Kind.WORN) {
             String worn = words.more(name, desk.desk().library().reference().equipment().get(item.id()).words());
-            List<String> making = desk.plan().preparations().stream().filter(one -> Optional.ofNullable(desk.desk().worked().hazards()
-                            .get(one.solution())).filter(hazards -> hazards.wear().contains(item.id())).isPresent())
-                    .map(one -> desk.thing(sheet, one.solution())).toList();
+            List<String> making = bought.toMake().stream().map(id -> desk.thing(sheet, id)).toList();
             return making.isEmpty() || item.station().isPresent() ? worn : worn + " " + words.say("class.worn-to-make", "what",
                     String.join("; ", making));
         }
@@ -81,7 +80,7 @@ public final class OrderListPage implements ClassPageMaker {
     private static List<RichText> row(Sheet sheet, ClassDesk desk, ClassSupplies.Bought bought) {
         Words words = sheet.words();
         String all = bought.item().all().map(count -> ClassPreparationPage.count(sheet, count)).orElse(words.say("class.not-worked-out"));
-        return List.of(RichText.of(name(sheet, desk, bought.item())), RichText.of(all), RichText.of(words.say("class.shelf-unknown")),
+        return List.of(RichText.of(name(sheet, desk, bought)), RichText.of(all), RichText.of(words.say("class.shelf-unknown")),
                 RichText.of(words.say("class.missing", "amount", all)), RichText.of(bought.orderBy().map(day -> orderBy(sheet, desk, day))
                         .orElse(words.say("class.delivery-unknown"))), RichText.of(sheet.numbers().weekday(bought.inHouse())),
                 RichText.of(words.say("class.not-worked-out")));

@@ -13,7 +13,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import org.benchleaf.words.StepTitle;
 import org.benchleaf.derive.figure.Preparation;
 import org.benchleaf.derive.hazard.Hazards;
 import org.benchleaf.derive.hazard.StepCare;
@@ -61,19 +60,19 @@ public final class BriefingMaker {
 
     /** What the technician must know, who handles every ingredient at full strength. */
     public Briefing beforePreparing() {
-        return beforePreparing(desk.worked().preparations(), List.of(), desk.worked().hazards().keySet(), Map.of(), studioWaste());
+        return beforePreparing(desk.worked().preparations(), Map.of(), desk.worked().hazards().keySet(), Map.of(), studioWaste());
     }
 
     /**
      * The same for a part of the case.
      *
      * @param made what is prepared
-     * @param done steps that are done before the class
+     * @param done names of steps that are done before a class, by their ids
      * @param used ids of all that is at hand
      * @param own what is told of the vessels in which waste of a kind is collected, by its key
      * @param here what the studio or the class says of all that is left
      */
-    public Briefing beforePreparing(List<Preparation> made, List<Step> done, Set<String> used, Map<String, String> own, Fact here) {
+    public Briefing beforePreparing(List<Preparation> made, Map<String, String> done, Set<String> used, Map<String, String> own, Fact here) {
         Map<String, Hazards> all = desk.worked().hazards();
         List<Handled> preparations = new ArrayList<>();
         made.forEach(preparation -> {
@@ -85,15 +84,14 @@ public final class BriefingMaker {
             preparations.add(new Handled(hazards.name(preparation.solution()), cautions, subjects,
                     found.map(Hazards::wear).orElse(List.of())));
         });
-        done.forEach(step -> handled(step).ifPresent(preparations::add));
+        done.forEach((step, name) -> handled(step, name).ifPresent(preparations::add));
         return briefing(preparations, used, due -> waste(due, used, own, here), "prepare.caution-of", Optional.empty(),
                 names -> String.join("; ", names));
     }
 
-    private Optional<Handled> handled(Step step) {
-        String name = new StepTitle(sheet.words(), desk.treatment()).of(step);
-        return Optional.ofNullable(desk.worked().care().get(step.id())).map(care -> new Handled(name, care.cautions(), care.cautions()
-                .stream().collect(Collectors.toMap(caution -> caution, any -> List.of(name))), care.wear()));
+    private Optional<Handled> handled(String step, String name) {
+        return Optional.ofNullable(desk.worked().care().get(step)).map(care -> new Handled(name, care.cautions(), care.cautions().stream()
+                .collect(Collectors.toMap(caution -> caution, any -> List.of(name))), care.wear()));
     }
 
     /** What is made, with that of its ingredients from which the caution follows. */

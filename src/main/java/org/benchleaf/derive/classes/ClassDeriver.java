@@ -92,7 +92,7 @@ public final class ClassDeriver {
         orders.addAll(provider.cut(layOut, ordered));
         provider.areaOfBlotters(layOut);
         ClassSupplies supplies = new ClassSupplies(orders, fillings, layOut, practice,
-                provider.beside(layOut, practice, ordered), waste, provider.furtherBaths(),
+                provider.beside(layOut, practice, ordered, assessment.hazards()), waste, provider.furtherBaths(),
                 provider.benchPlaces(messages),
                 reading.map(planned ->
                         new ClassLoads(course, work.bench().ledger(), messages).of(planned)).orElse(List.of()), reading.map(planned ->

@@ -214,9 +214,10 @@ final class ClassProvider {
      *
      * @param practice what making the practice sheets takes besides what the class lays out
      * @param starts when each solution is begun
+     * @param hazards of the solutions, by id
      */
     List<ClassSupplies.Bought> beside(List<ClassSupplies.LaidOut> layOut, List<ClassSupplies.LaidOut> practice,
-            List<ClassPlan.Start> starts) {
+            List<ClassPlan.Start> starts, Map<String, Hazards> hazards) {
         Set<String> ofClass = layOut.stream().map(ClassSupplies.LaidOut::id).collect(Collectors.toSet());
         LocalDate first = Stream.concat(starts.stream().filter(start -> !start.inTrays()).map(ClassPlan.Start::begin),
                 before.stream().map(Duty::begin)).min(LocalDateTime::compareTo).orElse(course.starts()).toLocalDate();
@@ -230,13 +231,15 @@ final class ClassProvider {
                 return Stream.of(bought(item, before.stream().filter(duty -> duty.kind() == Duty.Kind.METER_CALIBRATED).map(Duty::begin)
                         .min(LocalDateTime::compareTo).orElse(course.starts()).toLocalDate(), Optional.empty()));
             }
-            return isWornOut(item) ? Stream.of(bought(item, first, Optional.empty())) : Stream.empty();
+            return isWornOut(item) ? Stream.of(new ClassSupplies.Bought(item, starts.stream().map(ClassPlan.Start::solution).distinct()
+                    .filter(id -> Optional.ofNullable(hazards.get(id)).filter(one -> one.wear().contains(item.id())).isPresent()).toList(),
+                    Optional.empty(), hours.before(first, 1))) : Stream.empty();
         }).toList();
     }
 
     private ClassSupplies.Bought bought(ClassSupplies.LaidOut item, LocalDate used, Optional<Integer> delivery) {
         LocalDate inHouse = hours.before(used, 1);
-        return new ClassSupplies.Bought(item, delivery.map(days -> hours.before(inHouse, days)), inHouse);
+        return new ClassSupplies.Bought(item, List.of(), delivery.map(days -> hours.before(inHouse, days)), inHouse);
     }
 
     /** What is worn and thrown away. */

@@ -72,10 +72,14 @@ public record ClassSupplies(List<Order> orders, List<Filling> vessels, List<Laid
      * Sheets to work on, buffers of the meter, what is worn and thrown away.
      *
      * @param item as it is laid out
+     * @param toMake ids of the solutions for whose making it is worn
      * @param orderBy the last day on which to order; empty where it is not known how long it takes to come
      * @param inHouse the working day on which it has to be there
      */
-    public record Bought(LaidOut item, Optional<LocalDate> orderBy, LocalDate inHouse) {
+    public record Bought(LaidOut item, List<String> toMake, Optional<LocalDate> orderBy, LocalDate inHouse) {
+        public Bought {
+            toMake = List.copyOf(toMake);
+        }
     }
 
     /**

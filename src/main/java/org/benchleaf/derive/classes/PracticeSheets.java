@@ -88,7 +88,7 @@ final class PracticeSheets {
             StepTime time = StepTime.of(step, Optional.empty(), hours, new Messages());
             int hands = (int) Math.ceil(time.handsOn().high());
             int takes = (int) Math.ceil(time.takes().high());
-            Trial trial = Trial.of(step, bench, making.steps());
+            SheetTrial trial = SheetTrial.of(step, bench, making.steps());
             Map<String, Optional<Quantity>> with = new LinkedHashMap<>();
             UsedThings.of(step).forEach(id -> with.put(id, Optional.empty()));
             Work work = new Work(Duty.Kind.SHEETS_GO_THROUGH, Optional.of(step.id()), Quantity.of(hands, Unit.MINUTE),
@@ -107,7 +107,7 @@ final class PracticeSheets {
      * A bath that stations make in their trays is tried out of a beaker, made before the first sheet of a round by the calibrated meter and
      * fresh until the last one's drop; when the meter is calibrated.
      */
-    private LocalDateTime tried(Work work, Trial trial, List<Integer> rounds, SheetMaking making, LocalDateTime needed) {
+    private LocalDateTime tried(Work work, SheetTrial trial, List<Integer> rounds, SheetMaking making, LocalDateTime needed) {
         Quantity beaker = bench.constant("making-a-beaker-for-a-trial").value();
         Quantity calibrating = bench.constant("calibrating-a-meter").value();
         int hands = StationCut.minutes(work.hands());
@@ -156,7 +156,7 @@ final class PracticeSheets {
     }
 
     /** What the trials take of each liquid, which is put with what the class uses; of a bath, what one beaker holds. */
-    private Map<String, Optional<Quantity>> tried(Step step, Trial trial, int beakers) {
+    private Map<String, Optional<Quantity>> tried(Step step, SheetTrial trial, int beakers) {
         Map<String, Optional<Quantity>> tried = new LinkedHashMap<>();
         trial.liquids().forEach(id -> tried.put(id, Optional.of(trial.bath().filter(id::equals).isPresent()
                 ? portion(step, id, beakers) : drops(step, id, sheets()))));

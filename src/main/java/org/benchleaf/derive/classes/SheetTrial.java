@@ -20,14 +20,14 @@ import org.benchleaf.quantity.Unit;
  * @param before minutes for which other liquids stay on a sheet before the drop of the bath
  * @param keeps minutes for which the bath is fresh; empty if nobody says so
  */
-record Trial(List<String> liquids, Optional<String> bath, int before, Optional<Integer> keeps) {
+record SheetTrial(List<String> liquids, Optional<String> bath, int before, Optional<Integer> keeps) {
 
-    Trial {
+    SheetTrial {
         liquids = List.copyOf(liquids);
     }
 
     /** Of a step of the case; without a liquid if it is no trial of what the sheets went through. */
-    static Trial of(Step step, Bench bench, List<String> through) {
+    static SheetTrial of(Step step, Bench bench, List<String> through) {
         Map<String, Integer> dwells = new LinkedHashMap<>();
         if (step.kind() == StepKind.TESTING) {
             bench.source().tests().stream().filter(test -> test.after().filter(through::contains).isPresent())
@@ -35,7 +35,7 @@ record Trial(List<String> liquids, Optional<String> bath, int before, Optional<I
         }
         Optional<String> bath = dwells.keySet().stream().filter(id ->
                 ClassProvider.isMadeInTrays(bench, id, bench.source().steps())).findFirst();
-        return new Trial(List.copyOf(dwells.keySet()), bath, dwells.entrySet().stream()
+        return new SheetTrial(List.copyOf(dwells.keySet()), bath, dwells.entrySet().stream()
                 .takeWhile(one -> bath.filter(one.getKey()::equals).isEmpty()).mapToInt(Map.Entry::getValue).sum(),
                 bath.flatMap(bench.source()::solution).flatMap(Solution::keeps).map(time -> (int) Math.floor(time.lowIn(Unit.MINUTE))));
     }
