@@ -60,7 +60,7 @@ public final class MethodsPage implements SitePageMaker {
 
     /** The methods by subject, each a line that leads to its place. */
     private static Section contents(Words words, Map<String, List<Method>> subjects) {
-        return new Section("contents", words.say("rules.contents"), Optional.empty(), List.of(new LinkGroups(subjects.entrySet().stream()
+        return new Section("contents", words.say("methods.contents"), Optional.empty(), List.of(new LinkGroups(subjects.entrySet().stream()
                 .map(subject -> new LinkGroups.Group("subject-" + Paths.slug(subject.getKey()), subject.getKey(),
                         subject.getValue().stream()
                         .map(method -> new LinkGroups.Entry(Link.to(method.title(), "#" + WorkingMaker.methodAnchor(method.name())), ""))
