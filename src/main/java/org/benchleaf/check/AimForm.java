@@ -22,7 +22,7 @@ final class AimForm {
 
     /** The aims in their order; what a result answers that is no aim, or more than one, is told. */
     List<Proposal.Aim> read(List<String> aims) {
-        List<List<Place>> told = aims.stream().map(aim -> (List<Place>) new ArrayList<Place>()).toList();
+        List<List<Place>> told = aims.stream().<List<Place>>map(aim -> new ArrayList<>()).toList();
         for (Fields result : root.groups("results")) {
             for (Node.Scalar answer : result.listed(ANSWERS)) {
                 List<Integer> meant = IntStream.range(0, aims.size()).filter(i -> begins(aims.get(i), answer.text())).boxed().toList();

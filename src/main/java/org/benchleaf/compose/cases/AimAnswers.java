@@ -64,7 +64,8 @@ final class AimAnswers {
     }
 
     private RichText named(Fact fact) {
-        RichText told = RichText.of(sheet.words().say("study.aim-told", "measure", Words.capital(fact.name()))).then(" ").then(fact.value());
+        RichText told = RichText.of(sheet.words().say("study.aim-told", "measure", Words.capital(fact.name()))).then(" ")
+                .then(fact.value());
         return told.plain().endsWith(".") ? told : told.then(".");
     }
 }

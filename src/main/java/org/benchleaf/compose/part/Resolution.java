@@ -17,7 +17,8 @@ import org.benchleaf.words.NumberText;
 
 /**
  * The decimals that a measured result can carry where no spread is known: a colour difference to 0.1, a change of size
- * to 0.1 % with a steel rule, a share left of what was counted to 0.1 %, a mean, a standard deviation or a change to one decimal beyond the readings that it was
+ * to 0.1 % with a steel rule, a share left of what was counted to 0.1 %,
+ * a mean, a standard deviation or a change to one decimal beyond the readings that it was
  * worked out from where there are three or more, and to the step of the readings where there are fewer (common practice, no source).
  */
 public final class Resolution {

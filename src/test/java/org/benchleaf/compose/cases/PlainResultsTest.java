@@ -53,7 +53,8 @@ class PlainResultsTest {
 
     @Test
     void what_was_read_on_one_side_only_is_told_as_such() {
-        assertThat(SAID.get("ferry-letter")).doesNotContain("ten times as acid").contains("The surface of the sheet was acid, pH 5.0, before the treatment, the "
+        assertThat(SAID.get("ferry-letter")).doesNotContain("ten times as acid")
+                .contains("The surface of the sheet was acid, pH 5.0, before the treatment, the "
                 + "average of 2 places. No reading after it is on record.");
     }
 
