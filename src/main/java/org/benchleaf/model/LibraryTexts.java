@@ -169,7 +169,8 @@ public final class LibraryTexts {
 
     private Method method(Method from) {
         return new Method(from.name(), text(from.title()), from.subject(), from.answers(), text(from.formula()),
-                mathml(from.mathml()), from.range(), from.sources(), from.ownEnds(), each(from.caveats(), this::text), each(from.inputs(), this::input),
+                mathml(from.mathml()), from.range(), from.sources(), from.ownEnds(), each(from.caveats(), this::text),
+                each(from.inputs(), this::input),
                 each(from.outputs(), output -> new Method.Output(output.key(), text(output.label()), output.unit(), output.yesOrNo())));
     }
 
