@@ -11,7 +11,6 @@ import org.benchleaf.compose.part.HazardMaker;
 import org.benchleaf.compose.part.Sheet;
 import org.benchleaf.derive.classes.Duty;
 import org.benchleaf.model.SheetMaking;
-import org.benchleaf.model.Step;
 import org.benchleaf.page.Table;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;

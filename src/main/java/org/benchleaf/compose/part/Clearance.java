@@ -16,7 +16,6 @@ import org.benchleaf.derive.WorkedCase;
 import org.benchleaf.message.ConsentMessages;
 import org.benchleaf.message.Message;
 import org.benchleaf.message.Place;
-import org.benchleaf.model.Finding;
 import org.benchleaf.model.Permission;
 import org.benchleaf.model.Permission.Covered;
 import org.benchleaf.model.Permission.Use;
