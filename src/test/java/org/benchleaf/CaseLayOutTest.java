@@ -121,7 +121,8 @@ class CaseLayOutTest {
                 .extracting(LaidOut::id, LaidOut::steps).containsExactly(
                         tuple("medium tray", List.of("wash")), tuple("board", List.of("dry")),
                         tuple("5 mL graduated pipette, class B", List.of("wash")), tuple("meter", List.of("wash")),
-                        tuple("small beaker", List.of("wash")), tuple("paste brush", List.of("mend")), tuple("fine water brush", List.of("mend")),
+                        tuple("small beaker", List.of("wash")),
+                        tuple("paste brush", List.of("mend")), tuple("fine water brush", List.of("mend")),
                         tuple("tweezers", List.of("mend")), tuple("bone folder", List.of("mend")),
                         tuple("heated spatula", List.of("fix-stamp")), tuple("scalpel", List.of("mend")),
                         tuple("fine pipette", List.of("tests", "test-again")));

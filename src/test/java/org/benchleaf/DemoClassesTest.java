@@ -144,7 +144,8 @@ class DemoClassesTest {
      * before closing at 17:30. The washing water keeps 1 h, and its drop comes 20 min after that of the mist: (60 - 20) / 15 = 2.7, so a
      * beaker serves three sheets, and seven take three beakers of up to 10 min each, for 3, 2 and 2. The last two sheets end at 15:05 and
      * their beaker begins at 14:25, the two before at 13:45; before the break at 13:00 three sheets and a beaker from 12:05. The meter is
-     * calibrated from 11:55, the mist made from 11:25; of seven times 25 min of wax five fit between 9:20 and 11:25, two on the evening before.
+     * calibrated from 11:55, the mist made from 11:25; of seven times 25 min of wax five fit between 9:20 and 11:25, two on the
+     * evening before.
      */
     @Test
     void practice_sheets_are_made_by_one_pair_of_hands_and_tried_with_liquids_that_are_there() {
@@ -161,7 +162,7 @@ class DemoClassesTest {
                 .containsEntry("bath", Optional.of(Quantity.of(100, Unit.MILLILITRE)));
     }
 
-    /** What is made ready for a trial is ready before it: the solutions, the meter, and each beaker before the sheets that are tried from it. */
+    /** What a trial needs is ready before it: solutions, the meter, each beaker before the sheets that are tried from it. */
     @Test
     void nothing_that_a_trial_needs_is_ready_only_when_it_begins() {
         ClassPlan plan = course("spring-course");
@@ -201,8 +202,8 @@ class DemoClassesTest {
 
     /**
      * By hand, from what the record of the class asks: the sheet is weighed dry before it is misted and wet before it is laid in; what was
-     * read fresh, at each of two changes what was used too, and the third bath after it; a bath that stood is read at its release. The third
-     * tray is emptied once, at a sink, and until then it is in use.
+     * read fresh, at each of two changes what was used too, and the third bath after it; a bath that stood is read at its release.
+     * The third tray is emptied once, at a sink, and until then it is in use.
      */
     @Test
     void what_the_record_asks_has_its_time() {
@@ -283,7 +284,8 @@ class DemoClassesTest {
 
     /**
      * By hand, for one station: briefing to 9:10, weigh 2, bath 7, hold 3, mist 8, hold 3, lower 4, three baths of 20 and two changes of
-     * 1 + 3 + 6 + 1, drain 10, weigh 2, lay in 10: 11:21; blotters after 15, 30 and 60 min, 5 each, the third held up by the break until 13:45;
+     * 1 + 3 + 6 + 1, drain 10, weigh 2, lay in 10: 11:21; blotters after 15, 30 and 60 min, 5 each, the third held up by the break
+     * until 13:45;
      * after 150 min the fourth, and the night to 9:00. Of the 72 h under weight 1210 min have passed by 9:05 on Wednesday:
      * 3110 more until Friday 12:55, take out 5; after the break clear away 10.
      */
@@ -337,9 +339,11 @@ class DemoClassesTest {
     }
 
     /**
-     * By hand, on a calendar of 2026: the sheets are waxed from Thursday 9 April, so they are there on Wednesday 8; ten working days before,
+     * By hand, on a calendar of 2026: the sheets are waxed from Thursday 9 April, so they are there on Wednesday 8; ten working days
+     * before,
      * over Good Friday and Easter Monday: 7, 2, 1 April, 31, 30, 27, 26, 25, 24 and 23 March. The lime is weighed on Thursday too. The torn
-     * sheets of the other class are torn on Friday 17 April, there on Thursday 16, ordered five working days before: 15, 14, 13, 10, 9 April.
+     * sheets of the other class are torn on Friday 17 April, there on Thursday 16, ordered five working days before: 15, 14, 13, 10,
+     * 9 April.
      */
     @Test
     void sheets_and_what_is_worn_are_there_before_they_are_used() {

@@ -232,7 +232,8 @@ class GivenNumbersTest {
         });
         plan.supplies().vessels().forEach(vessel -> Stream.of(vessel.holds(), vessel.each(), vessel.inStation())
                 .flatMap(Optional::stream).forEach(given::quantity));
-        Stream.concat(plan.supplies().layOut().stream(), plan.supplies().practice().stream()).forEach(item -> Stream.of(item.station(), item.all()).flatMap(Optional::stream).forEach(given::quantity));
+        Stream.concat(plan.supplies().layOut().stream(), plan.supplies().practice().stream()).forEach(item ->
+                Stream.of(item.station(), item.all()).flatMap(Optional::stream).forEach(given::quantity));
         plan.supplies().orders().forEach(order -> {
             Stream.concat(Stream.of(order.inHouse()), order.orderBy().stream()).forEach(day -> given.days.add(day.toString()));
             Stream.of(order.missing(), order.packs(), order.left()).flatMap(Optional::stream).forEach(figure -> add(given, figure));

@@ -52,7 +52,8 @@ final class ClassPapersForm {
             return Optional.empty();
         }
         SheetMaking making = new SheetMaking(group.yes("bought ready", false), group.text("bought as"), group.whole("delivery days"),
-                group.texts("go through"), group.text("how"), group.positive("takes each", TIME), group.word("made by", ClassDay.Doer::of).orElse(ClassDay.Doer.TECHNICIAN),
+                group.texts("go through"), group.text("how"), group.positive("takes each", TIME),
+                group.word("made by", ClassDay.Doer::of).orElse(ClassDay.Doer.TECHNICIAN),
                 group.place());
         if (making.bought() && making.isWork()) {
             fields.messages().add(ClassMessages.SHEETS_BOUGHT_AND_MADE.at(group.place("bought ready")));

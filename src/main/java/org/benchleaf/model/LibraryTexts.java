@@ -119,7 +119,8 @@ public final class LibraryTexts {
 
     private CourseClass course(CourseClass from) {
         return new CourseClass(from.id(), text(at(from) + "title", from.title()), from.caseId(), from.starts(), from.stations(),
-                from.sheetsEach(), from.firstStep(), from.lastStep(), day(at(from), from.day()), papers(at(from), from.papers()), from.stores(),
+                from.sheetsEach(), from.firstStep(), from.lastStep(), day(at(from), from.day()),
+                papers(at(from), from.papers()), from.stores(),
                 from.place());
     }
 
@@ -138,7 +139,8 @@ public final class LibraryTexts {
     private ClassPapers papers(String at, ClassPapers from) {
         return new ClassPapers(from.published(), each(at + "aims", from.aims()), from.sheets(),
                 text(at + "like", from.like()), from.making().map(making -> new SheetMaking(making.bought(),
-                        text(at + "bought as", making.from()), making.delivery(), making.steps(), text(at + "how", making.how()), making.takesEach(), making.by(), making.place())),
+                        text(at + "bought as", making.from()), making.delivery(), making.steps(),
+                        text(at + "how", making.how()), making.takesEach(), making.by(), making.place())),
                 from.issue().map(issue -> new ClassPapers.Issue(issue.number(), issue.on(), issue.replaces(), issue.validUntil(),
                         text(at + "issue.prepared by", issue.preparedBy()), text(at + "issue.approved by", issue.approvedBy()),
                         issue.place())),

@@ -73,6 +73,7 @@ final class ClassFiles {
                     "ready", start.readyFor().toString()));
         }
         return JsonText.script(JsonText.object("class", desk.course().id(), "title", desk.course().title(),
-                "minutes", desk.reading().minutes(), "floor", desk.reading().floor(), "begin", begin, "briefings", briefings, "parts", parts)) + "\n";
+                "minutes", desk.reading().minutes(), "floor", desk.reading().floor(), "begin", begin, "briefings", briefings,
+                "parts", parts)) + "\n";
     }
 }

@@ -89,7 +89,8 @@ public final class ClassPreparationPage implements ClassPageMaker {
         sheets.flatMap(ClassSupplies.LaidOut::size).map(one -> size(sheet, one))
                 .ifPresent(size -> facts.add(Fact.of(words.say("class.size-name"), size)));
         desk.course().papers().like().ifPresent(like -> facts.add(Fact.of(words.say("class.like"), like)));
-        desk.course().papers().making().flatMap(SheetMaking::from).ifPresent(from -> facts.add(Fact.of(words.say("class.bought-as"), from)));
+        desk.course().papers().making().flatMap(SheetMaking::from).ifPresent(from ->
+                facts.add(Fact.of(words.say("class.bought-as"), from)));
         desk.course().papers().making().ifPresent(making -> facts.add(making.bought()
                 ? Fact.of(words.say("class.sheets-come"), words.say("class.sheets-bought"))
                 : Fact.of(words.say("class.sheets-made-by"), words.term("role", making.by().word()))));
@@ -321,7 +322,8 @@ public final class ClassPreparationPage implements ClassPageMaker {
     static Optional<Table> wasteOfStation(Sheet sheet, ClassDesk desk, int station) {
         Words words = sheet.words();
         List<List<RichText>> rows = new ArrayList<>(desk.plan().supplies().waste().stream().map(one -> List.of(
-                RichText.of(words.list(one.solutions().stream().map(id -> desk.thing(sheet, id)).toList())), where(sheet, desk, one))).toList());
+                RichText.of(words.list(one.solutions().stream().map(id -> desk.thing(sheet, id)).toList())),
+                where(sheet, desk, one))).toList());
         desk.plan().steps().stream().flatMap(step -> step.part(Part.Blotters.class).flatMap(Part.Blotters::blotter).stream()).distinct()
                 .forEach(blotter -> rows.add(List.of(RichText.of(desk.thing(sheet, blotter)),
                         RichText.of(words.say("class.waste-blotters-where")))));

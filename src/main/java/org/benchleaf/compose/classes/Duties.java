@@ -26,7 +26,8 @@ record Duties(Sheet sheet, ClassDesk desk) {
     /** How practice sheets are made, in the order to begin; empty where nothing is done to them. */
     Optional<Table> ofSheets() {
         Words words = sheet.words();
-        List<List<RichText>> rows = desk.plan().duties().stream().filter(duty -> OF_SHEETS.contains(duty.kind())).map(duty -> List.of(RichText.of(name(duty)), RichText.of(instruction(duty)),
+        List<List<RichText>> rows = desk.plan().duties().stream().filter(duty ->
+                OF_SHEETS.contains(duty.kind())).map(duty -> List.of(RichText.of(name(duty)), RichText.of(instruction(duty)),
                         RichText.of(begin(duty)), RichText.of(hands(duty)), RichText.of(waits(duty)),
                         RichText.of(desk.moment(sheet, duty.needed())), RichText.of(with(duty)))).toList();
         return rows.isEmpty() ? Optional.empty() : Optional.of(new Table("practice-table", words.say("class.sheets-caption"),
@@ -70,8 +71,10 @@ record Duties(Sheet sheet, ClassDesk desk) {
         if (duty.kind() == Duty.Kind.BATH_FOR_A_TRIAL) {
             return sheet.words().say("class.trial-bath-do");
         }
-        return duty.step().flatMap(desk.desk().treatment()::step).map(step -> step.instruction()
-                        + new HazardMaker(sheet, desk.desk()).cautions(step.id())).or(() -> desk.course().papers().making().flatMap(SheetMaking::how)).orElse("");
+        return duty.step().flatMap(desk.desk().treatment()::step).map(step ->
+                        step.instruction()
+                        + new HazardMaker(sheet, desk.desk()).cautions(step.id()))
+                .or(() -> desk.course().papers().making().flatMap(SheetMaking::how)).orElse("");
     }
 
     /** When to begin; of what is made anew several times, each. */

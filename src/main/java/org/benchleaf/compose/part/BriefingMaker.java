@@ -72,7 +72,8 @@ public final class BriefingMaker {
      * @param own what is told of the vessels in which waste of a kind is collected, by its key
      * @param here what the studio or the class says of all that is left
      */
-    public Briefing beforePreparing(List<Preparation> made, Map<String, String> done, Set<String> used, Map<String, String> own, Fact here) {
+    public Briefing beforePreparing(List<Preparation> made, Map<String, String> done, Set<String> used,
+            Map<String, String> own, Fact here) {
         Map<String, Hazards> all = desk.worked().hazards();
         List<Handled> preparations = new ArrayList<>();
         made.forEach(preparation -> {

@@ -70,7 +70,8 @@ public final class LayingOut {
         steps.forEach(this::toChangeBaths);
         // Weights stand by their mass already, the balance with what weighing needs.
         schedule.map(ScheduleReading::new).ifPresent(reading -> reading.shared().stream().filter(one ->
-                !List.of(StationCut.SUPERVISOR, StationCut.WEIGHT, StationCut.BALANCE).contains(one.thing())).forEach(one -> shared(one, reading)));
+                !List.of(StationCut.SUPERVISOR, StationCut.WEIGHT, StationCut.BALANCE).contains(one.thing()))
+                .forEach(one -> shared(one, reading)));
         making.list().forEach(item -> items.put("making " + item.id() + item.words(), item));
         NeededThings.of(bench.source(), steps, making.preparations(), bench.library(), course.stations(), sinks(schedule),
                 using -> places(schedule, using)).forEach(item ->

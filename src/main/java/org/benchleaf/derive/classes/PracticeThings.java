@@ -18,7 +18,7 @@ import org.benchleaf.model.Reference;
 import org.benchleaf.model.Step;
 import org.benchleaf.quantity.Quantity;
 
-/** Lists what making the practice sheets of a class takes besides what the class itself lays out: of everything one, for one pair of hands. */
+/** Lists what making the practice sheets of a class takes besides what the class lays out: of everything one, for one pair of hands. */
 record PracticeThings(Bench bench, List<Duty> duties) {
 
     /** The beaker of washing water, by the word of the bench for it. */
@@ -41,7 +41,8 @@ record PracticeThings(Bench bench, List<Duty> duties) {
                         using(steps, id)))));
         duties.stream().filter(duty -> duty.kind() == Duty.Kind.BATH_FOR_A_TRIAL).forEach(duty -> items.put(TRIAL_BEAKER,
                 inTheRoom(Kind.BENCH, TRIAL_BEAKER, Optional.of(ONE), "", duty.step().stream().toList())));
-        NeededThings.of(bench.source(), steps, List.of(), bench.library(), 1, 1, any -> 1).stream().filter(item -> !there.contains(item.id()))
+        NeededThings.of(bench.source(), steps, List.of(), bench.library(), 1, 1, any -> 1).stream()
+                .filter(item -> !there.contains(item.id()))
                 .forEach(item -> items.put(item.id(), inTheRoom(Kind.MAKING, item.id(), item.all(), item.words(), item.steps())));
         steps.forEach(step -> Optional.ofNullable(care.get(step.id())).map(StepCare::wear).orElse(List.of()).forEach(code ->
                 items.put(code, worn(code, Optional.ofNullable(items.get(code)).map(LaidOut::steps).orElse(List.of()), step.id()))));

@@ -86,8 +86,8 @@ class ClassBatchesTest {
     }
 
     /**
-     * By hand: a briefing of 10 min from 12:50, one hood, 10 min each: the stations mist at 13:00, 13:10 … 13:50, and the portion of each is
-     * filled in up to 2 min before. What is made by 12:58 keeps until 13:23, so that the third station, done by 13:30, needs another.
+     * By hand: a briefing of 10 min from 12:50, one hood, 10 min each: the stations mist at 13:00, 13:10 … 13:50, and the portion of each
+     * is filled in up to 2 min before. What is made by 12:58 keeps until 13:23, so that the third station, done by 13:30, needs another.
      * Three batches of two stations, ready by 12:58, 13:18 and 13:38, begun 10 min before.
      * One holds 2 · 15 mL · 1.10 + 2 · 3 mL = 39 mL; six stations in all 6 · 15 · 1.10 + 6 · 3 = 117 mL.
      */
@@ -163,8 +163,8 @@ class ClassBatchesTest {
     }
 
     /**
-     * By hand: the first two stations mist at 9:10, after the briefing at opening, and at 9:20; 20 min of work before their portions of 9:08
-     * and 9:18 do not fit between opening and them, and are done on the day before.
+     * By hand: the first two stations mist at 9:10, after the briefing at opening, and at 9:20; 20 min of work before their portions of
+     * 9:08 and 9:18 do not fit between opening and them, and are done on the day before.
      */
     @Test
     void what_nobody_can_make_fresh_is_told() {
