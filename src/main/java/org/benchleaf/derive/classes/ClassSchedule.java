@@ -5,6 +5,7 @@ import org.benchleaf.model.ClassDay;
 import org.benchleaf.model.CourseClass;
 import org.benchleaf.plan.Delay;
 import org.benchleaf.plan.Floor;
+import org.benchleaf.plan.KeptPlans;
 import org.benchleaf.plan.Planner;
 import org.benchleaf.plan.Timetable;
 
@@ -27,6 +28,6 @@ public record ClassSchedule(CourseClass course, int briefing, Floor floor, Timet
      * What one more of a thing that runs out would give, which takes a plan for each; empty where all follow the same card.
      */
     List<Planner.Gain> gains() {
-        return course.day().rhythm() == ClassDay.Rhythm.SAME_CARD ? List.of() : Planner.gains(timetable);
+        return course.day().rhythm() == ClassDay.Rhythm.SAME_CARD ? List.of() : KeptPlans.gains(timetable);
     }
 }

@@ -23,7 +23,7 @@ import org.benchleaf.model.TreatmentCase;
 import org.benchleaf.plan.Classroom;
 import org.benchleaf.plan.Delay;
 import org.benchleaf.plan.Floor;
-import org.benchleaf.plan.Planner;
+import org.benchleaf.plan.KeptPlans;
 import org.benchleaf.plan.SameCard;
 import org.benchleaf.plan.Timetable;
 import org.benchleaf.plan.TimetableCheck;
@@ -131,7 +131,7 @@ public final class ClassScheduler {
     private Optional<ClassSchedule> planned(Classroom classroom, Floor floor) {
         boolean sameCard = course.day().rhythm() == ClassDay.Rhythm.SAME_CARD;
         Optional<Timetable> found = sameCard ? SameCard.of(classroom).map(SameCard::timetable)
-                : Planner.plan(classroom, floor);
+                : KeptPlans.plan(classroom, floor);
         if (found.isEmpty()) {
             messages.add(PlanMessages.NO_PLAN.at(course.place(),
                     "days", classroom.horizon() / ClassroomMaker.DAY));
