@@ -90,18 +90,20 @@ class TranslatedFieldsTest {
             return name;
         }
         Map<Class<?>, Object> plain = Map.of(int.class, 1, Integer.class, 1, double.class, 1.0, Double.class, 1.0, boolean.class, true,
-                LocalDate.class, LocalDate.of(2026, 1, 1), Quantity.class, Quantity.count(1), Place.class, Place.file("case.md"));
+                Boolean.class, true, LocalDate.class, LocalDate.of(2026, 1, 1), Quantity.class, Quantity.count(1),
+                Place.class, Place.file("case.md"));
         if (plain.containsKey(type)) {
             return plain.get(type);
         }
         if (type.isEnum()) {
             return type.getEnumConstants()[0];
         }
-        return type.isSealed() ? all(type, name).get(0) : recorded(type);
+        return type.isSealed() ? all(type, name).get(0) : recorded(type, name);
     }
 
-    private Object recorded(Class<?> type) throws ReflectiveOperationException {
+    private Object recorded(Class<?> type, String name) throws ReflectiveOperationException {
         RecordComponent[] fields = type.getRecordComponents();
+        assertThat(fields).as(type + " of " + name).isNotNull();
         Object[] values = new Object[fields.length];
         for (int at = 0; at < fields.length; at++) {
             values[at] = made(fields[at].getGenericType(),

@@ -251,8 +251,15 @@ public final class CaseTexts {
                 text(at + "varies", from.varies()), all(at + "alike", from.alike()), each(from.arms(), (item, arm) -> new Trial.Arm(
                         arm.id(), text(at + "arms." + arm.id() + ".is", arm.is()), arm.control(), arm.count(), arm.steps())),
                 each(from.results(), (item, one) -> new Trial.Measure(text(at + "results." + item + ".measure", one.measure()),
-                        text(at + "results." + item + ".method", one.method()), one.unit(), one.readings())),
+                        text(at + "results." + item + ".method", one.method()), one.unit(),
+                        each(one.readings(), (row, reading) -> reading(at + "results." + item + ".readings.", reading)))),
                 text(at + "found", from.found()), from.place());
+    }
+
+    private Trial.Reading reading(String readings, Trial.Reading from) {
+        String at = readings + from.arm() + ".";
+        return new Trial.Reading(from.arm(), from.before(), from.after(), text(at + "before", from.wordsBefore()),
+                text(at + "after", from.wordsAfter()));
     }
 
     private Picture picture(int number, Picture from) {
