@@ -24,15 +24,20 @@ final class SiteRules {
                 new SiteRule("links arrive", "house", SiteRules::deadLinks));
     }
 
+    /** Among the pages of one language: "Ethanol" is the name of the same thing in several. */
     private static Stream<Fault> twinTitles(SiteUnderTest site) {
         Map<String, String> first = new HashMap<>();
-        return site.pages().stream().filter(page -> first.putIfAbsent(page.html().title(), page.path()) != null)
-                .map(page -> new Fault("titles are unlike each other", page.path(),
-                        "\"" + page.html().title() + "\" is the title of " + first.get(page.html().title()) + " too"));
+        return site.pages().stream().filter(page -> first.putIfAbsent(language(page) + " " + page.html().title(), page.path()) != null)
+                .map(page -> new Fault("titles are unlike each other", page.path(), "\"" + page.html().title() + "\" is the title of "
+                        + first.get(language(page) + " " + page.html().title()) + " too"));
+    }
+
+    private static String language(WrittenPage page) {
+        return page.html().selectFirst("html").attr("lang");
     }
 
     private static Stream<Fault> differentWays(SiteUnderTest site) {
-        return site.pages().stream().collect(Collectors.groupingBy(page -> page.html().selectFirst("html").attr("lang")))
+        return site.pages().stream().collect(Collectors.groupingBy(SiteRules::language))
                 .values().stream().flatMap(SiteRules::differentWays);
     }
 

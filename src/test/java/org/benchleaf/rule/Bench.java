@@ -26,7 +26,7 @@ final class Bench {
     static final LocalDate TODAY = LocalDate.of(2026, 6, 1);
 
     /** Sources that rules share with the methods of calculation. */
-    static final Set<String> SHARED = Set.of("niosh-ethanol", "sugarman-vitale-1992");
+    static final Set<String> SHARED = Set.of("abbey-1995", "niosh-ethanol", "sugarman-vitale-1992");
 
     private static final Path CONTENT = Variation.FOLDER.resolve("content");
 

@@ -31,7 +31,7 @@ public final class WorkingMaker {
                 sheet.way(Paths.METHODS + "#" + methodAnchor(figure.method())),
                 method.map(Method::mathml).filter(mathml -> !mathml.isBlank()).map(Markup::new),
                 method.map(Method::formula).orElse(""),
-                figure.inputs().stream().map(given -> given(figure, given)).toList(),
+                figure.inputs().stream().map(this::given).toList(),
                 full(figure).filter(full -> !full.equals(amount.text())),
                 hidden(figure) ? amount.text() : spread(figure),
                 figure.sources().stream().map(sheet::cite).flatMap(Optional::stream).toList(),
@@ -53,21 +53,20 @@ public final class WorkingMaker {
                 && !put.isEmpty() && put.stream().distinct().count() == put.size();
     }
 
-    /** Two solutions have a figure of the same label; of another than its own, a working tells the name of what it is of. */
-    private String named(Figure figure, Figure worked) {
-        Optional<String> of = sheet.owner(figure);
-        return of.filter(name -> !of.equals(sheet.owner(worked))).map(name -> figure.label() + " (" + name + ")").orElse(figure.label());
+    /** Two solutions have a figure of the same label; the name of what it is of tells them apart. */
+    private String named(Figure figure) {
+        return sheet.owner(figure).map(of -> figure.label() + " (" + of + ")").orElse(figure.label());
     }
 
     public static String methodAnchor(String method) {
         return "method-" + Paths.slug(method);
     }
 
-    private Working.Given given(Figure worked, Figure.Given given) {
+    private Working.Given given(Figure.Given given) {
         Optional<Figure> other = given.from() instanceof Origin.OfFigure figure ? sheet.figure(figure.key().id())
                 : Optional.empty();
         return new Working.Given(given.label(), told(given),
-                other.map(figure -> named(figure, worked)).orElseGet(() -> sheet.words().term("given", given.from().text())),
+                other.map(this::named).orElseGet(() -> sheet.words().term("given", given.from().text())),
                 other.filter(figure -> sheet.shows(figure.id())).map(figure -> "#" + Paths.working(figure.id())));
     }
 
