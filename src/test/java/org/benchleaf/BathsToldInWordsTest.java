@@ -16,16 +16,13 @@ class BathsToldInWordsTest {
 
     @TempDir
     private static Path folder;
+    private static Path pages;
 
     @BeforeAll
     static void publish() throws IOException {
-        Path content = folder.resolve("content");
-        ChangedContent.copy(Path.of("src/test/resources/sound/base"), content);
-        Path file = content.resolve("cases/tide/case.md");
-        Files.writeString(file, Files.readString(file).replace("      each: 20 min\n",
+        pages = Published.sound(folder, text -> text.replace("      each: 20 min\n",
                 "      each: [about 20 min, 15 min, less than 20 min]\n      filling: 10 min\n      changing: 2 min\n")
                 .replace("    hands-on: 35 %\n", "    hands-on: about 25 min\n"));
-        Published.from(content, folder.resolve("site"), "2026-06-01");
     }
 
     @Test
@@ -43,6 +40,6 @@ class BathsToldInWordsTest {
     }
 
     private static Document page(String name) throws IOException {
-        return Jsoup.parse(Files.readString(folder.resolve("site/cases/tide").resolve(name)).replaceAll("[\u00a0\u202f\u2009]", " "));
+        return Jsoup.parse(Files.readString(pages.resolve(name)).replaceAll("[\u00a0\u202f\u2009]", " "));
     }
 }

@@ -60,6 +60,16 @@ class PublishedTreatmentsTest {
         return content;
     }
 
+    /** The pages of one case by their paths. */
+    private Map<String, Document> pagesOf(String id) throws IOException {
+        Path content = licensed();
+        return pages(content, LibraryChecker.check(LibraryReader.read(content)), content.resolve("cases").resolve(id), new ArrayList<>());
+    }
+
+    private Document page(String id, String name) throws IOException {
+        return pagesOf(id).get("cases/" + id + "/" + name);
+    }
+
     private static Map<String, Document> pages(Path content, CheckedLibrary library, Path each, List<Message> told) {
         Checked checked = WholeLine.checked(content, each, library);
         told.addAll(checked.messages().all());
@@ -123,30 +133,21 @@ class PublishedTreatmentsTest {
             whatman-in-peroxide | the lowest color difference (∆E= 1.48) after accelerated aging | 1.48
             """)
     void each_figure_stands_beside_the_words_of_its_source(String id, String words, String number) throws IOException {
-        Path content = licensed();
-        CheckedLibrary library = LibraryChecker.check(LibraryReader.read(content));
-        Document results = pages(content, library, content.resolve("cases").resolve(id), new ArrayList<>())
-                .get("cases/" + id + "/results.html");
+        Document results = page(id, "results.html");
         assertThat(results.select("section:has(q)").stream().filter(section -> section.select("q").eachText().contains(words))
                 .map(section -> section.text().replaceAll("\\h", " ")).collect(Collectors.joining())).contains(number);
     }
 
     @Test
     void what_a_publication_says_to_a_figure_stands_in_its_working() throws IOException {
-        Path content = licensed();
-        CheckedLibrary library = LibraryChecker.check(LibraryReader.read(content));
-        Document results = pages(content, library, content.resolve("cases/newspaper-cuttings"), new ArrayList<>())
-                .get("cases/newspaper-cuttings/results.html");
+        Document results = page("newspaper-cuttings", "results.html");
         assertThat(results.select(".working:has(q)").eachText()).singleElement().asString().contains("7.3 (on average)");
     }
 
     /** Abstract of Fan and others 2020: "the pH of the deacidified paper was still higher than 7"; a bare 7 was never read. */
     @Test
     void a_value_with_an_open_end_is_no_number_of_its_own() throws IOException {
-        Path content = licensed();
-        CheckedLibrary library = LibraryChecker.check(LibraryReader.read(content));
-        Document results = pages(content, library, content.resolve("cases/book-in-soda-mist"), new ArrayList<>())
-                .get("cases/book-in-soda-mist/results.html");
+        Document results = page("book-in-soda-mist", "results.html");
         assertThat(results.text().replaceAll("\\h", " ")).contains("more than 7", "Read only before or only after")
                 .doesNotContain("as given 7", "Measured only once");
     }
@@ -154,9 +155,7 @@ class PublishedTreatmentsTest {
     /** Abstract of the publication: "the highest tensile strength (17.75 Nm/g)". */
     @Test
     void a_stated_number_keeps_its_digits_and_no_rule_is_called_kept_that_the_publication_does_not_tell_of() throws IOException {
-        Path content = licensed();
-        CheckedLibrary library = LibraryChecker.check(LibraryReader.read(content));
-        Map<String, Document> pages = pages(content, library, content.resolve("cases/whatman-in-peroxide"), new ArrayList<>());
+        Map<String, Document> pages = pagesOf("whatman-in-peroxide");
         Document results = pages.get("cases/whatman-in-peroxide/results.html");
         assertThat(results.text()).contains("as given 17.75").doesNotContain("17.8").doesNotContain("not reported")
                 .doesNotContain("meter is calibrated");
@@ -182,9 +181,7 @@ class PublishedTreatmentsTest {
     /** "2362mm long and 715mm wide", "around 3 hours", "(10oC)": National Archives of Australia 2012, chapters three, six, fourteen. */
     @Test
     void what_is_not_known_stands_as_not_recorded_beside_what_is() throws IOException {
-        Path content = licensed();
-        CheckedLibrary library = LibraryChecker.check(LibraryReader.read(content));
-        Map<String, Document> pages = pages(content, library, content.resolve("cases/ferrogallic-key"), new ArrayList<>());
+        Map<String, Document> pages = pagesOf("ferrogallic-key");
         String study = pages.get("cases/ferrogallic-key/index.html").text().replaceAll("\\h", " ");
         assertThat(pages.get("cases/ferrogallic-key/index.html").select("#done q").eachText())
                 .contains("Cleaning the back of the print in this manner took around 3 hours.");
@@ -198,10 +195,7 @@ class PublishedTreatmentsTest {
     /** Abstract of Schaeffer and others 1992: "after artificial aging at 90°C and 50% RH for 20 days"; no lamp, light or time was read. */
     @Test
     void light_of_which_nothing_is_told_is_not_said_to_come_from_anywhere() throws IOException {
-        Path content = licensed();
-        CheckedLibrary library = LibraryChecker.check(LibraryReader.read(content));
-        String study = pages(content, library, content.resolve("cases/cotton-rag-in-light"), new ArrayList<>())
-                .get("cases/cotton-rag-in-light/index.html").text().replaceAll("\\h", " ");
+        String study = page("cotton-rag-in-light", "index.html").text().replaceAll("\\h", " ");
         assertThat(study).contains("Temperature 90 °C; Humidity 50 % RH; Aged for 20 d", "in light under water",
                 "Light not recorded; Ultraviolet not recorded")
                 .doesNotContain("Light lamps").doesNotContain("reaches the sheet").doesNotContain("filtered out");
@@ -210,10 +204,7 @@ class PublishedTreatmentsTest {
     /** Abstract of Schaeffer and others 1992: less colour came back "than did exposure to any of the control conditions". */
     @Test
     void what_arms_are_ranked_by_in_words_is_told_in_words() throws IOException {
-        Path content = licensed();
-        CheckedLibrary library = LibraryChecker.check(LibraryReader.read(content));
-        Document results = pages(content, library, content.resolve("cases/cotton-rag-in-light"), new ArrayList<>())
-                .get("cases/cotton-rag-in-light/results.html");
+        Document results = page("cotton-rag-in-light", "results.html");
         assertThat(results.select("#trial-light-1 caption").text()).isEqualTo("colour that came back in each arm, not recorded");
         assertThat(results.select("#trial-light-1 tbody tr").stream().map(row -> row.select("th, td").eachText()))
                 .containsExactly(List.of("in light under water", "not recorded", "less than in any control"),

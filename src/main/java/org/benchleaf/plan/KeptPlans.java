@@ -21,16 +21,16 @@ public final class KeptPlans {
 
     /** What {@link Planner#plan} gives. */
     public static Optional<Timetable> plan(Classroom classroom, Floor floor) {
-        return room(PLANS).computeIfAbsent(classroom, asked -> Planner.plan(asked, floor));
+        return room(PLANS, classroom).computeIfAbsent(classroom, asked -> Planner.plan(asked, floor));
     }
 
     /** What {@link Planner#gains} gives. */
     public static List<Planner.Gain> gains(Timetable timetable) {
-        return room(GAINS).computeIfAbsent(timetable, asked -> List.copyOf(Planner.gains(asked)));
+        return room(GAINS, timetable).computeIfAbsent(timetable, asked -> List.copyOf(Planner.gains(asked)));
     }
 
-    private static <K, V> Map<K, V> room(Map<K, V> kept) {
-        if (kept.size() >= MOST) {
+    private static <K, V> Map<K, V> room(Map<K, V> kept, K asked) {
+        if (kept.size() >= MOST && !kept.containsKey(asked)) {
             kept.clear();
         }
         return kept;

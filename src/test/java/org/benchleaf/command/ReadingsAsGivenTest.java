@@ -3,16 +3,13 @@ package org.benchleaf.command;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import org.benchleaf.ChangedContent;
+import org.benchleaf.Published;
 import org.jsoup.Jsoup;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import picocli.CommandLine;
 
 /** Readings stand on the results page as they were given, and nothing is told that nobody read. */
 class ReadingsAsGivenTest {
@@ -23,17 +20,13 @@ class ReadingsAsGivenTest {
 
     @TempDir
     private static Path folder;
+    private static Path pages;
     private static String results;
     private static String study;
 
     @BeforeAll
     static void publish() throws IOException {
-        Path content = folder.resolve("content");
-        ChangedContent.copy(Path.of("src/test/resources/sound/base"), content);
-        Path file = content.resolve("cases/tide/case.md");
-        String text = Files.readString(file);
-        assertThat(text).contains(READINGS);
-        Files.writeString(file, text.replace(READINGS, """
+        pages = Published.sound(folder, text -> text.replace(READINGS, """
                     before: mean 4.6
                     after: mean 7.20, n = 5, sd 0.10
                   - measure: pH after ageing
@@ -53,17 +46,12 @@ class ReadingsAsGivenTest {
                     before: strong
                     after: faint
                 """.indent(0)));
-        StringWriter err = new StringWriter();
-        int code = new CommandLine(new PublishCommand()).setOut(new PrintWriter(new StringWriter()))
-                .setErr(new PrintWriter(err)).execute("--content", content.toString(), "--site",
-                        folder.resolve("site").toString(), "--on", "2026-06-01");
-        assertThat(code).as(err.toString()).isZero();
         results = page("results.html");
         study = page("index.html");
     }
 
     private static String page(String name) throws IOException {
-        return Jsoup.parse(Files.readString(folder.resolve("site/cases/tide").resolve(name))).text().replace('\u202F', ' ');
+        return Jsoup.parse(Files.readString(pages.resolve(name))).text().replace('\u202F', ' ');
     }
 
     @Test

@@ -93,7 +93,7 @@ public final class CaseStudyPage implements CasePageMaker {
         Optional<Facts> aims = answers.facts();
         List<RichText> says = answers.otherSentences();
         List<Block> rest = rest(sheet, desk, placed);
-        sheet.add(gave(sheet, desk, aims, says));
+        sheet.add(gave(sheet, desk, answers.others(), aims, says));
         rest.forEach(sheet::add);
         sheet.linkedData(linkedData(sheet, desk));
         return desk.finish(sheet, NAME, treatment.summary());
@@ -416,10 +416,10 @@ public final class CaseStudyPage implements CasePageMaker {
     }
 
     /** The results in sentences, what was told in words or not measured, and one click down every number. */
-    private static Section gave(Sheet sheet, CaseDesk desk, Optional<Facts> aims, List<RichText> sentences) {
+    private static Section gave(Sheet sheet, CaseDesk desk, List<Result> others, Optional<Facts> aims, List<RichText> sentences) {
         Words words = sheet.words();
         List<KeyNumbers.Item> numbers = new ResultNumbers(sheet, desk).items();
-        Optional<Facts> told = new ResultNumbers(sheet, desk).inWords(new AimAnswers(sheet, desk).others());
+        Optional<Facts> told = new ResultNumbers(sheet, desk).inWords(others);
         List<Block> blocks = new ArrayList<>();
         aims.ifPresent(blocks::add);
         List<RichText> says = !sentences.isEmpty() || aims.isPresent() ? sentences

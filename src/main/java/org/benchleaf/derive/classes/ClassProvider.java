@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.benchleaf.calculate.Figure;
@@ -203,10 +204,9 @@ final class ClassProvider {
 
     /** The day on which something is first made of it, or it is first used for a practice sheet, or that of the class. */
     private LocalDate firstDay(String material, List<ClassPlan.Start> starts) {
-        return Stream.concat(bench.uses().of(material).stream().filter(use -> !use.step()).flatMap(use -> starts.stream()
+        return first(Stream.concat(bench.uses().of(material).stream().filter(use -> !use.step()).flatMap(use -> starts.stream()
                         .filter(start -> start.solution().equals(use.by()))).map(ClassPlan.Start::begin),
-                        before.stream().filter(duty -> duty.with().containsKey(material)).map(Duty::begin))
-                .map(LocalDateTime::toLocalDate).min(LocalDate::compareTo).orElse(course.starts().toLocalDate());
+                begins(duty -> duty.with().containsKey(material))));
     }
 
     /**
@@ -219,22 +219,30 @@ final class ClassProvider {
     List<ClassSupplies.Bought> beside(List<ClassSupplies.LaidOut> layOut, List<ClassSupplies.LaidOut> practice,
             List<ClassPlan.Start> starts, Map<String, Hazards> hazards) {
         Set<String> ofClass = layOut.stream().map(ClassSupplies.LaidOut::id).collect(Collectors.toSet());
-        LocalDate first = Stream.concat(starts.stream().filter(start -> !start.inTrays()).map(ClassPlan.Start::begin),
-                before.stream().map(Duty::begin)).min(LocalDateTime::compareTo).orElse(course.starts()).toLocalDate();
+        LocalDate first = first(Stream.concat(starts.stream().filter(start -> !start.inTrays()).map(ClassPlan.Start::begin),
+                begins(any -> true)));
         return Stream.concat(layOut.stream(), practice.stream().filter(item -> !ofClass.contains(item.id()))).flatMap(item -> {
             if (item.kind() == ClassSupplies.Kind.SHEET) {
-                return course.papers().like().map(any -> bought(item, before.stream().filter(duty -> !READIED.contains(duty.kind()))
-                        .map(Duty::begin).min(LocalDateTime::compareTo).orElse(course.starts()).toLocalDate(),
+                return course.papers().like().map(any -> bought(item, first(begins(duty -> !READIED.contains(duty.kind()))),
                         course.papers().making().flatMap(SheetMaking::delivery))).stream();
             }
             if (item.id().equals(MakingThings.BUFFERS)) {
-                return Stream.of(bought(item, before.stream().filter(duty -> duty.kind() == Duty.Kind.METER_CALIBRATED).map(Duty::begin)
-                        .min(LocalDateTime::compareTo).orElse(course.starts()).toLocalDate(), Optional.empty()));
+                return Stream.of(bought(item, first(begins(duty -> duty.kind() == Duty.Kind.METER_CALIBRATED)),
+                        Optional.empty()));
             }
             return isWornOut(item) ? Stream.of(new ClassSupplies.Bought(item, starts.stream().map(ClassPlan.Start::solution).distinct()
                     .filter(id -> Optional.ofNullable(hazards.get(id)).filter(one -> one.wear().contains(item.id())).isPresent()).toList(),
                     Optional.empty(), hours.before(first, 1))) : Stream.empty();
         }).toList();
+    }
+
+    private Stream<LocalDateTime> begins(Predicate<Duty> some) {
+        return before.stream().filter(some).map(Duty::begin);
+    }
+
+    /** The day of the first of these, or that of the class. */
+    private LocalDate first(Stream<LocalDateTime> begins) {
+        return begins.min(LocalDateTime::compareTo).orElse(course.starts()).toLocalDate();
     }
 
     private ClassSupplies.Bought bought(ClassSupplies.LaidOut item, LocalDate used, Optional<Integer> delivery) {
