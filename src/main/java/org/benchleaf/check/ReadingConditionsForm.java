@@ -18,6 +18,8 @@ import org.benchleaf.read.Node;
 /** Reads how the numbers of a result were read: kind of pH, method after, ageing, and the smallest step that they tell. */
 final class ReadingConditionsForm {
 
+    static final String NUMBER = "[+-]?\\d+(\\.\\d+)?";
+
     /** Pads of indicator strips are told apart to half a unit (common practice, no source). */
     private static final BigDecimal STRIP_STEP = new BigDecimal("0.5");
 
@@ -74,6 +76,6 @@ final class ReadingConditionsForm {
     private List<Node.Scalar> numbers() {
         return Stream.of("before", "after").flatMap(key -> fields.isScalar(key) ? fields.scalar(key).stream()
                 : fields.has("file") ? Stream.empty() : fields.listed(key).stream())
-                .filter(scalar -> scalar.text().strip().matches(ResultForm.NUMBER)).toList();
+                .filter(scalar -> scalar.text().strip().matches(NUMBER)).toList();
     }
 }

@@ -30,7 +30,6 @@ import org.benchleaf.read.Node;
 /** Reads the results of a case. */
 final class ResultForm {
 
-    static final String NUMBER = "[+-]?\\d+(\\.\\d+)?";
     private static final String PH = "pH";
 
     private final Context context;
@@ -72,7 +71,7 @@ final class ResultForm {
 
     private static boolean inWords(Fields fields) {
         return !fields.has("file") && List.of("before", "after").stream().anyMatch(key ->
-                fields.isScalar(key) && !fields.text(key).orElse("").matches(NUMBER));
+                fields.isScalar(key) && !fields.text(key).orElse("").matches(ReadingConditionsForm.NUMBER));
     }
 
     /** A value with a unit is a number as a report states it; everything else is words. */
@@ -176,7 +175,7 @@ final class ResultForm {
 
     static Optional<Double> number(Node.Scalar scalar, Fields fields) {
         String text = scalar.text().strip();
-        if (text.matches(NUMBER)) {
+        if (text.matches(ReadingConditionsForm.NUMBER)) {
             return Optional.of(Double.valueOf(text));
         }
         fields.soundness().spoil(scalar.place());

@@ -19,7 +19,6 @@ import org.benchleaf.model.Story;
 /** Reads the folder of one case into a draft. */
 public final class CaseReader {
 
-    static final String CASE_FILE = "case.md";
     private static final String PICTURES = "pictures";
     private static final Pattern TRANSLATION = Pattern.compile("(?s)case\\.(.+)\\.md");
     private static final Pattern SHOWN = Pattern.compile("(?s)[^.].*");
@@ -50,7 +49,7 @@ public final class CaseReader {
     public static boolean reads(Path relative) {
         String first = relative.getName(0).toString();
         return first.equals(PICTURES) || relative.getNameCount() == 1
-                && (first.equals(CASE_FILE) || TRANSLATION.matcher(first).matches() || first.endsWith(".csv"));
+                && (first.equals(PublicationReader.CASE_FILE) || TRANSLATION.matcher(first).matches() || first.endsWith(".csv"));
     }
 
     /**
@@ -64,7 +63,7 @@ public final class CaseReader {
         ContentFolder content = new ContentFolder(contentRoot);
         Messages messages = new Messages();
         String id = caseFolder.getFileName().toString();
-        Path file = caseFolder.resolve(CASE_FILE);
+        Path file = caseFolder.resolve(PublicationReader.CASE_FILE);
         if (!isCaseName(id)) {
             messages.add(ReadingMessages.CASE_NAME.at(Place.file(content.name(caseFolder)), "name", id));
         } else {
@@ -121,7 +120,7 @@ public final class CaseReader {
      */
     public static Confidential confidential(Path contentRoot, Path caseFolder) {
         Messages told = new Messages();
-        return new ContentFolder(contentRoot).read(caseFolder.resolve(CASE_FILE), MOST_BYTES, told)
+        return new ContentFolder(contentRoot).read(caseFolder.resolve(PublicationReader.CASE_FILE), MOST_BYTES, told)
                 .flatMap(text -> FrontMatter.find(text, told).map(front ->
                         YamlFile.read(text, front.start(), front.end(), told).confidential()))
                 .orElse(Confidential.none());

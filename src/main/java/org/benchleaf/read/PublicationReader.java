@@ -14,6 +14,7 @@ import org.benchleaf.message.Messages;
  */
 public final class PublicationReader {
 
+    static final String CASE_FILE = "case.md";
     static final String KEY = "publication";
     private static final Pattern BEGINS = Pattern.compile("[\"']?publication[\"']?[ \t]*:([ \t].*)?");
     private static final Pattern NEXT_KEY = Pattern.compile("[^\\s#}\\])-][^:]{0,200}:([ \t].*)?");
@@ -39,7 +40,7 @@ public final class PublicationReader {
      * @throws java.io.UncheckedIOException if the disk fails
      */
     public static Optional<Found> find(Path contentRoot, Path caseFolder) {
-        Path file = caseFolder.resolve(CaseReader.CASE_FILE);
+        Path file = caseFolder.resolve(CASE_FILE);
         return new ContentFolder(contentRoot).head(file, FrontMatter.MOST_BYTES)
                 .flatMap(text -> find(file.toString(), text));
     }

@@ -14,6 +14,9 @@ import org.benchleaf.page.Paths;
  */
 public record EvidenceSeries(List<EvidenceRow> rows, int cases, int readings, AxisScale scale) {
 
+    static final int WIDTH = 300;
+    private static final int START = 18;
+
     public EvidenceSeries {
         rows = List.copyOf(rows);
     }
@@ -24,7 +27,7 @@ public record EvidenceSeries(List<EvidenceRow> rows, int cases, int readings, Ax
                 .flatMap(reach -> reach.numbers().stream()).toList();
         return new EvidenceSeries(rows, (int) rows.stream().map(row -> row.card().id()).distinct().count(),
                 rows.stream().mapToInt(row -> row.evidence().readings()).sum(),
-                AxisScale.holding(numbers, EvidenceStrip.START, EvidenceStrip.WIDTH - EvidenceStrip.START));
+                AxisScale.holding(numbers, START, WIDTH - START));
     }
 
     /** A part of the rows, on the same scale. */

@@ -12,9 +12,6 @@ import org.benchleaf.quantity.Decimal;
 public final class EvidenceStrip {
 
     /** The width of every drawing; narrow enough for the narrowest phone. */
-    static final int WIDTH = 300;
-    static final int START = 18;
-
     private static final int LANE = 20;
     private static final int FIRST = 14;
     private static final int AXIS_HEIGHT = 24;
@@ -37,7 +34,7 @@ public final class EvidenceStrip {
         }
         return new Chart.Drawing(series.anchor() + "-axis", sheet.words().say("evidence.axis", "measure", name),
                 sheet.words().say("evidence.axis-about", "from", sheet.numbers().fixed(scale.from(), scale.decimals()),
-                        "to", sheet.numbers().fixed(scale.to(), scale.decimals())), WIDTH, AXIS_HEIGHT, marks, "");
+                        "to", sheet.numbers().fixed(scale.to(), scale.decimals())), EvidenceSeries.WIDTH, AXIS_HEIGHT, marks, "");
     }
 
     /** One row of the drawing. */
@@ -52,7 +49,7 @@ public final class EvidenceStrip {
             mark(marks, reaches.get(i), FIRST + (oneLane ? 0 : LANE * i));
         }
         return new Chart.Drawing(id, row.card().title(), reaches.stream().map(reach -> of(row.evidence(), reach) + ": "
-                + told(reach)).collect(Collectors.joining("; ")), WIDTH, height, marks, "");
+                + told(reach)).collect(Collectors.joining("; ")), EvidenceSeries.WIDTH, height, marks, "");
     }
 
     private void mark(List<Chart.Mark> marks, Evidence.Reach reach, int y) {

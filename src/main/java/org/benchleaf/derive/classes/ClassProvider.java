@@ -226,7 +226,7 @@ final class ClassProvider {
                 return course.papers().like().map(any -> bought(item, first(begins(duty -> !READIED.contains(duty.kind()))),
                         course.papers().making().flatMap(SheetMaking::delivery))).stream();
             }
-            if (item.id().equals(MakingThings.BUFFERS)) {
+            if (item.id().equals(ClassSupplies.BUFFERS)) {
                 return Stream.of(bought(item, first(begins(duty -> duty.kind() == Duty.Kind.METER_CALIBRATED)),
                         Optional.empty()));
             }

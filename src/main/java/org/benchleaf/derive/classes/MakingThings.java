@@ -35,9 +35,6 @@ import org.benchleaf.quantity.Quantity;
 record MakingThings(Bench bench, List<Step> steps, List<Preparation> preparations, List<Filling> fillings, List<Waste> waste,
         Map<String, Hazards> hazards) {
 
-    /** The buffers of the meter, by the word of the bench for them. */
-    static final String BUFFERS = "buffers";
-
     /** How much stands ready of a solution; empty where the class does not make it. */
     Optional<Quantity> amount(String solution) {
         return preparations.stream().filter(one -> one.solution().equals(solution)).findFirst()
@@ -125,7 +122,7 @@ record MakingThings(Bench bench, List<Step> steps, List<Preparation> preparation
                 .map(Solution::recipe).filter(Recipe.Adjust.class::isInstance).map(recipe -> ((Recipe.Adjust) recipe).to().value().value())
                 .flatMap(wanted -> around(all, wanted).stream()).map(Reading::of).distinct().toList();
         return brought.isEmpty() || buffers.isEmpty() ? Optional.empty()
-                : Optional.of(inTheRoom(Kind.BENCH, BUFFERS, buffers.size(), String.join(", ", buffers), brought));
+                : Optional.of(inTheRoom(Kind.BENCH, ClassSupplies.BUFFERS, buffers.size(), String.join(", ", buffers), brought));
     }
 
     private static List<Quantity> around(List<Quantity> buffers, double wanted) {
