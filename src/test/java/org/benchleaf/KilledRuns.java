@@ -179,12 +179,10 @@ public final class KilledRuns {
                 movingNanos / 1e6);
     }
 
-    /** With settings that make a short run short. */
     private Process start(Path content, Path into) throws IOException {
-        return new ProcessBuilder(Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-cp", System.getProperty("java.class.path"),
-                "org.benchleaf.Main", "publish", "--content", content.toString(), "--templates", templates.toString(),
-                "--site", into.toString(), "--on", "2026-06-01")
+        return new ProcessBuilder(OwnJava.command(List.of(),
+                "publish", "--content", content.toString(), "--templates", templates.toString(),
+                "--site", into.toString(), "--on", "2026-06-01"))
                 .redirectErrorStream(true).redirectOutput(folder.resolve("output.txt").toFile()).start();
     }
 

@@ -41,12 +41,10 @@ class SameBytesTest {
     /** Hashes of all files, by path. */
     private Map<String, String> published(String name, Path content, int threads, String... places) throws Exception {
         Path site = folder.resolve(name).resolve("site");
-        List<String> command = new ArrayList<>(List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-Xmx1g", "-Djava.awt.headless=true"));
-        command.addAll(List.of(places));
-        command.addAll(List.of("-cp", System.getProperty("java.class.path"), "org.benchleaf.Main", "publish",
-                "--content", content.toString(), "--site", site.toString(), "--on", "2026-11-25",
-                "--threads", String.valueOf(threads)));
+        List<String> options = new ArrayList<>(List.of("-Xmx1g", "-Djava.awt.headless=true"));
+        options.addAll(List.of(places));
+        List<String> command = OwnJava.command(options, "publish", "--content", content.toString(), "--site", site.toString(),
+                "--on", "2026-11-25", "--threads", String.valueOf(threads));
         Path output = folder.resolve(name + ".txt");
         Process process = new ProcessBuilder(command).redirectErrorStream(true).redirectOutput(output.toFile()).start();
         assertThat(process.waitFor()).as(() -> said(output)).isZero();

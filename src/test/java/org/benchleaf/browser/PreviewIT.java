@@ -10,6 +10,7 @@ import java.time.Duration;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import org.benchleaf.ChangedContent;
+import org.benchleaf.OwnJava;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -49,9 +50,8 @@ class PreviewIT {
     }
 
     private Process started() throws IOException {
-        return new ProcessBuilder(Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-cp",
-                System.getProperty("java.class.path"), "org.benchleaf.Main", "preview", "--content",
-                folder.resolve("content").toString(), "--on", "2026-06-01")
+        return new ProcessBuilder(OwnJava.command(List.of(), "preview", "--content",
+                folder.resolve("content").toString(), "--on", "2026-06-01"))
                 .redirectError(ProcessBuilder.Redirect.DISCARD).start();
     }
 

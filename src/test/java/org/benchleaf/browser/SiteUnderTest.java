@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import org.benchleaf.OwnJava;
 import org.jsoup.Jsoup;
 
 /**
@@ -46,9 +47,8 @@ final class SiteUnderTest {
 
     private static Path published() throws IOException {
         Path site = Files.createDirectories(Path.of("target", "browser")).toRealPath().resolve("site");
-        Process run = new ProcessBuilder(Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-cp", System.getProperty("java.class.path"), "org.benchleaf.Main",
-                "publish", "--content", "content", "--site", site.toString(), "--on", DAY)
+        Process run = new ProcessBuilder(OwnJava.command(List.of(),
+                "publish", "--content", "content", "--site", site.toString(), "--on", DAY))
                 .redirectErrorStream(true).redirectOutput(Path.of("target", "browser", "publish.txt").toFile()).start();
         int code = finished(run);
         if (code != 0) {

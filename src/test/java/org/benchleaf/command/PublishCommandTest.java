@@ -11,11 +11,13 @@ import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.benchleaf.FailingDisk;
 import org.benchleaf.FailingDisk.Operation;
+import org.benchleaf.OwnJava;
 import org.benchleaf.pack.SitePacker;
 import org.benchleaf.run.Publishing;
 import org.junit.jupiter.api.BeforeEach;
@@ -130,9 +132,8 @@ class PublishCommandTest {
         try (SitePacker first = SitePacker.open(site)) {
             assertThat(first.told().isEmpty()).isTrue();
             Path output = folder.resolve("output.txt");
-            Process second = new ProcessBuilder(Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                    "-cp", System.getProperty("java.class.path"), "org.benchleaf.Main", "publish", "--content",
-                    content.toString(), "--site", site.toString()).redirectErrorStream(true)
+            Process second = new ProcessBuilder(OwnJava.command(List.of(), "publish", "--content",
+                    content.toString(), "--site", site.toString())).redirectErrorStream(true)
                     .redirectOutput(output.toFile()).start();
             assertThat(second.waitFor()).isEqualTo(3);
             assertThat(Files.readString(output)).containsOnlyOnce("error SITE-").contains("SITE-001");
