@@ -12,9 +12,12 @@ import java.util.function.Supplier;
 import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
 import org.jsoup.Jsoup;
+import org.openqa.selenium.Keys;
 import org.openqa.selenium.NoSuchSessionException;
 import org.openqa.selenium.WebDriverException;
 import org.openqa.selenium.chrome.ChromeDriver;
+import org.openqa.selenium.interactions.KeyInput;
+import org.openqa.selenium.interactions.Sequence;
 import org.openqa.selenium.logging.LogEntry;
 import org.openqa.selenium.logging.LogType;
 
@@ -177,16 +180,21 @@ final class Window implements AutoCloseable {
 
     /** Presses and lets go a key that has a name, such as Tab or Enter. */
     void press(String key, int code) {
-        hold(key, code);
+        stroke("rawKeyDown", key, code);
         if (key.equals("Enter")) {
             tell("Input.dispatchKeyEvent", Map.of("type", "char", "key", key, "text", "\r"));
         }
         stroke("keyUp", key, code);
     }
 
-    /** Presses a key and keeps it down; pressed again, it repeats as a held key does. */
-    void hold(String key, int code) {
-        stroke("rawKeyDown", key, code);
+    /** Presses the key that moves the focus on, so many times, and lets it go. */
+    void pressTab(int times) {
+        KeyInput keyboard = new KeyInput("keyboard");
+        Sequence keys = new Sequence(keyboard, 0);
+        for (int time = 0; time < times; time++) {
+            keys.addAction(keyboard.createKeyDown(Keys.TAB.charAt(0)));
+        }
+        driver.perform(List.of(keys.addAction(keyboard.createKeyUp(Keys.TAB.charAt(0)))));
     }
 
     private void stroke(String type, String key, int code) {
