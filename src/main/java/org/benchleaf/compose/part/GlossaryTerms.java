@@ -1,13 +1,14 @@
 package org.benchleaf.compose.part;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -26,18 +27,30 @@ public record GlossaryTerms(Pattern pattern, Map<String, String> ids) {
 
     private static final Pattern NOTHING = Pattern.compile("(?!)");
     /** Made once for all pages: making the pattern takes longer than looking through a page for it. */
-    private static final Map<Key, GlossaryTerms> MADE = new ConcurrentHashMap<>();
-    /** A glossary that is edited while its pages are previewed comes in hundreds of states, of which only the last is of use. */
-    private static final int MOST_MADE = 8;
+    private static final Map<Key, GlossaryTerms> MADE = Collections.synchronizedMap(new Newest());
 
     private record Key(List<Term> glossary, Phrases phrases) {
     }
 
+    /** Those asked for last: a glossary that is edited while its pages are previewed comes in hundreds of states, the last of use. */
+    private static final class Newest extends LinkedHashMap<Key, GlossaryTerms> {
+
+        private static final long serialVersionUID = 1L;
+        /** One in each language of a site. */
+        private static final int MOST = 8;
+
+        Newest() {
+            super(2 * MOST, 0.75f, true);
+        }
+
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<Key, GlossaryTerms> eldest) {
+            return size() > MOST;
+        }
+    }
+
     /** The terms of a library's glossary, in the language of the library. */
     static GlossaryTerms of(Library library) {
-        if (MADE.size() > MOST_MADE) {
-            MADE.clear();
-        }
         return MADE.computeIfAbsent(new Key(library.glossary(), library.phrases()), GlossaryTerms::made);
     }
 
