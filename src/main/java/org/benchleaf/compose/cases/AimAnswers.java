@@ -1,7 +1,9 @@
 package org.benchleaf.compose.cases;
 
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.benchleaf.compose.part.CaseDesk;
 import org.benchleaf.compose.part.Sheet;
@@ -20,11 +22,15 @@ final class AimAnswers {
     private final Sheet sheet;
     private final CaseDesk desk;
     private final PlainResults plain;
+    /** The sentences of the results that answer an aim, where they have one. */
+    private final Map<WorkedResult, RichText> sentences = new IdentityHashMap<>();
 
     AimAnswers(Sheet sheet, CaseDesk desk) {
         this.sheet = sheet;
         this.desk = desk;
         this.plain = new PlainResults(sheet, desk.treatment().object());
+        desk.worked().results().stream().filter(result -> isTied(result.source()))
+                .forEach(result -> plain.sentence(result).ifPresent(sentence -> sentences.put(result, sentence)));
     }
 
     /** The aims with their answers, in the order of the proposal; empty where the case ties no result to any. */
@@ -35,9 +41,8 @@ final class AimAnswers {
 
     /** The sentences for the results that no aim is answered by, with the numbers of the answers at most three. */
     List<RichText> otherSentences() {
-        int told = (int) desk.worked().results().stream().filter(result -> isTied(result.source()))
-                .filter(result -> plain.sentence(result).isPresent()).count();
-        return plain.sentences(desk.worked().results().stream().filter(result -> !isTied(result.source())).toList(), told);
+        return plain.sentences(desk.worked().results().stream().filter(result -> !isTied(result.source())).toList(),
+                sentences.size());
     }
 
     /** The results that no aim is answered by. */
@@ -60,7 +65,8 @@ final class AimAnswers {
 
     /** The sentence of a result, else what it says in words. */
     private Optional<RichText> told(WorkedResult result) {
-        return plain.sentence(result).or(() -> new ResultNumbers(sheet, desk).inWords(result.source()).map(this::named));
+        return Optional.ofNullable(sentences.get(result))
+                .or(() -> new ResultNumbers(sheet, desk).inWords(result.source()).map(this::named));
     }
 
     private RichText named(Fact fact) {
