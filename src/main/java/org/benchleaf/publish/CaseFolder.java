@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.Function;
 import org.benchleaf.compose.cases.Book;
 import org.benchleaf.compose.cases.Crate;
 import org.benchleaf.compose.part.TakenName;
@@ -29,13 +30,14 @@ final class CaseFolder {
     private final Set<String> drawnOn = new TreeSet<>();
     /** Where its pages lie. */
     private final String folder;
-    private final FinishedPages read;
+    private final Function<SiteFile, FinishedPage> read;
     /** Where its pictures and data lie, which pages in every language share. */
     private final String home;
     /** From one of its pages up to the site's root, which in the packed folder is where the page lies. */
     private final String up;
 
-    private CaseFolder(List<SiteFile> pages, List<SiteFile> data, List<SiteFile> others, FinishedPages read) {
+    private CaseFolder(List<SiteFile> pages, List<SiteFile> data, List<SiteFile> others,
+            Function<SiteFile, FinishedPage> read) {
         this.read = read;
         this.folder = pages.get(0).path().substring(0, pages.get(0).path().lastIndexOf('/') + 1);
         this.home = CaseFiles.FOLDER + CaseFiles.caseOf(folder).orElseThrow() + "/";
@@ -55,7 +57,8 @@ final class CaseFolder {
      * @param others its pictures, styles, scripts and drawings
      * @param read reads a page
      */
-    static SiteFile pack(Book book, List<SiteFile> pages, List<SiteFile> data, List<SiteFile> others, FinishedPages read) {
+    static SiteFile pack(Book book, List<SiteFile> pages, List<SiteFile> data, List<SiteFile> others,
+            Function<SiteFile, FinishedPage> read) {
         return new CaseFolder(pages, data, others, read).packed(book, pages);
     }
 
@@ -82,7 +85,7 @@ final class CaseFolder {
     }
 
     private byte[] page(SiteFile file) {
-        FinishedPage finished = read.copy(file);
+        FinishedPage finished = read.apply(file);
         finished.document().select(LEADS_AWAY).remove();
         finished.relink((to, there) -> to.startsWith("#") || inside.containsKey(there.replaceFirst("#.*+", "")) ? to : "");
         for (Element element : finished.document().getAllElements()) {

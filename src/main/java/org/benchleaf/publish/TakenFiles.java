@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import org.benchleaf.compose.cases.Book;
 import org.benchleaf.compose.part.TakenName;
 import org.benchleaf.model.Studio.TakeAlong;
@@ -46,15 +47,15 @@ public final class TakenFiles {
     public static TakenFiles ofCase(Set<TakeAlong> forms, Book book, List<SiteFile> pages, List<SiteFile> data,
             List<SiteFile> others, TakenStyles styles) {
         TakenFiles taken = new TakenFiles();
-        FinishedPages read = new FinishedPages();
+        Function<SiteFile, FinishedPage> read = new FinishedPages()::copy;
         if (forms.contains(TakeAlong.ONE_FILE)) {
-            WholePages.of(pages, others, read::copy).forEach(taken::add);
+            WholePages.of(pages, others, read).forEach(taken::add);
         }
         if (forms.contains(TakeAlong.PDF)) {
             taken.addSheets(book, pages, others, styles, read);
         }
         if (forms.contains(TakeAlong.EPUB)) {
-            taken.add(TakeAlong.EPUB.words(), new EpubBook(book, pages, others, styles.book(), read::copy).ofCase());
+            taken.add(TakeAlong.EPUB.words(), new EpubBook(book, pages, others, styles.book(), read).ofCase());
         }
         if (forms.contains(TakeAlong.ZIP)) {
             taken.add(TakeAlong.ZIP.words(), CaseFolder.pack(book, pages, data, others, read));
@@ -81,11 +82,12 @@ public final class TakenFiles {
         return taken;
     }
 
-    private void addSheets(Book book, List<SiteFile> pages, List<SiteFile> others, TakenStyles styles, FinishedPages read) {
+    private void addSheets(Book book, List<SiteFile> pages, List<SiteFile> others, TakenStyles styles,
+            Function<SiteFile, FinishedPage> read) {
         Map<String, SiteFile> drawnOn = new LinkedHashMap<>();
         others.forEach(file -> drawnOn.put(file.path(), file));
         for (SiteFile page : pages.stream().filter(each -> TakenName.isSheet(each.path())).toList()) {
-            PrintedSheet sheet = new PrintedSheet(page.path(), read.copy(page), drawnOn, styles);
+            PrintedSheet sheet = new PrintedSheet(page.path(), read.apply(page), drawnOn, styles);
             sheet.missing().ifPresentOrElse(letter -> unprinted.put(page.path(), letter),
                     () -> add(TakenName.sheetOf(page.path()), sheet.file(book)));
         }
