@@ -235,7 +235,9 @@ public final class PrivateScan {
             all(file.bytes(), searched.isText(), searched.readings(), "");
             for (Unpacked.Inner inner : Unpacked.of(file.bytes())) {
                 search(Sought::folded, Searchable.Read.of(inner.name()), "in the name of a file packed inside", false);
-                all(inner.bytes(), Readings.isText(inner.bytes()), searched.readings(inner), "packed inside, ");
+                if (!searched.isElsewhere(inner)) {
+                    all(inner.bytes(), Readings.isText(inner.bytes()), searched.readings(inner), "packed inside, ");
+                }
             }
             List<Message> told = new ArrayList<>();
             found.forEach((field, places) -> told.add(message(field, path, places.firstKey(),

@@ -13,9 +13,9 @@ public final class Searchable {
     private final SiteFile file;
     private final boolean text;
     private final List<Read> readings;
-    private final SearchedTexts elsewhere;
+    private final SearchedFiles elsewhere;
 
-    private Searchable(SiteFile file, boolean text, List<Read> readings, SearchedTexts elsewhere) {
+    private Searchable(SiteFile file, boolean text, List<Read> readings, SearchedFiles elsewhere) {
         this.file = file;
         this.text = text;
         this.readings = readings;
@@ -36,18 +36,23 @@ public final class Searchable {
 
     /** A file, ready to be searched. */
     public static Searchable of(SiteFile file) {
-        return of(file, SearchedTexts.none());
+        return of(file, SearchedFiles.none());
     }
 
     /** A file, ready to be searched but for what stands inside it and is searched by itself. */
-    public static Searchable of(SiteFile file, SearchedTexts elsewhere) {
+    public static Searchable of(SiteFile file, SearchedFiles elsewhere) {
         boolean text = Readings.isText(file.bytes());
         return new Searchable(file, text, readings(file.bytes(), text, elsewhere), elsewhere);
     }
 
-    /** What a packed thing inside it is read as; nothing of what is searched by itself. */
+    /** Whether a packed thing inside it is searched by itself. */
+    boolean isElsewhere(Unpacked.Inner inner) {
+        return elsewhere.hold(inner.bytes());
+    }
+
+    /** What a packed thing inside it is read as. */
     List<Read> readings(Unpacked.Inner inner) {
-        return elsewhere.hold(inner.bytes()) ? List.of() : readings(inner.bytes(), Readings.isText(inner.bytes()), elsewhere);
+        return readings(inner.bytes(), Readings.isText(inner.bytes()), elsewhere);
     }
 
     /** The file as it is. */
@@ -64,7 +69,7 @@ public final class Searchable {
         return readings;
     }
 
-    private static List<Read> readings(byte[] bytes, boolean text, SearchedTexts elsewhere) {
+    private static List<Read> readings(byte[] bytes, boolean text, SearchedFiles elsewhere) {
         return (text ? Readings.ofText(PictureData.without(elsewhere.leftOut(new String(bytes, StandardCharsets.UTF_8))))
                 : Readings.ofBytes(bytes)).stream().map(Read::of).toList();
     }

@@ -44,7 +44,7 @@ import org.benchleaf.page.Page;
 import org.benchleaf.privacy.PrivateMarks;
 import org.benchleaf.privacy.PrivateScan;
 import org.benchleaf.privacy.Searchable;
-import org.benchleaf.privacy.SearchedTexts;
+import org.benchleaf.privacy.SearchedFiles;
 import org.benchleaf.publish.SiteFile;
 import org.benchleaf.publish.SitePublisher;
 import org.benchleaf.publish.TakenFiles;
@@ -274,7 +274,7 @@ public final class ContentStages implements Stages {
             List<Searchable> aside = takenAlong();
             // Where they belong to all cases, they are searched for whole names alone.
             aside.forEach(file -> own.scan(file).forEach(said::add));
-            SearchedTexts elsewhere = SearchedTexts.of(Stream.concat(aside.stream().map(Searchable::file), files.stream()).toList());
+            SearchedFiles elsewhere = SearchedFiles.of(Stream.concat(aside.stream().map(Searchable::file), files.stream()).toList());
             Stream.concat(files.stream(), Stream.of(SiteFile.text(card.path(), card.toString())))
                     .forEach(file -> all.scan(Searchable.of(file, elsewhere)).forEach(said::add));
         }

@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.util.Base64;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
@@ -256,7 +257,7 @@ class PrivateScanTest {
     @Test
     void what_is_searched_by_itself_is_not_searched_again_inside_another_file() throws IOException {
         SiteFile style = SiteFile.text("assets/site.css", "a {\n}\n/* Zoë Brändreth-Voß */\n");
-        SearchedTexts elsewhere = SearchedTexts.of(List.of(style));
+        SearchedFiles elsewhere = SearchedFiles.of(List.of(style));
         String page = "<style>" + style.text() + "</style>\n";
 
         assertThat(scan(style)).isNotEmpty();
@@ -269,11 +270,54 @@ class PrivateScanTest {
                 .singleElement().extracting(message -> message.place().line()).isEqualTo(5);
     }
 
+    /** Whatever a pack adds to files that were searched is searched: a name, another file, a byte more in any kind of file. */
+    @Test
+    void a_value_that_stands_only_in_what_a_pack_adds_is_found() throws IOException {
+        String name = "Zoë Brändreth-Voß";
+        List<SiteFile> searched = List.of(SiteFile.text("a.html", "<p>A sheet.</p>"), SiteFile.text("a.csv", "n,1\n"),
+                new SiteFile("a.jpg", picture("a stamp")));
+        SearchedFiles elsewhere = SearchedFiles.of(searched);
+        assertThat(SCAN.scan(Searchable.of(zip(searched), elsewhere))).isEmpty();
+        for (SiteFile added : List.of(SiteFile.text(name + ".txt", "A sheet."),
+                SiteFile.text("book.opf", "<dc:title>" + name + "</dc:title>"),
+                SiteFile.text("a.html", "<p>A sheet.</p><p>" + name + "</p>"), SiteFile.text("a.csv", "n,1\n" + name + ",2\n"),
+                new SiteFile("a.jpg", picture("a stamp of " + name)))) {
+            List<SiteFile> packed = new ArrayList<>(searched);
+            packed.removeIf(file -> file.path().equals(added.path()));
+            packed.add(added);
+            assertThat(SCAN.scan(Searchable.of(zip(packed), elsewhere))).as(added.path()).isNotEmpty();
+        }
+    }
+
+    /** What a pack holds as it stands is told once, where it stands by itself, whatever kind of file it is. */
+    @Test
+    void a_value_in_any_kind_of_part_is_told_where_the_part_is_searched_by_itself() throws IOException {
+        String name = "Zoë Brändreth-Voß";
+        for (SiteFile part : List.of(SiteFile.text("a.html", "<p>" + name + "</p>"), SiteFile.text("a.csv", name + ",1\n"),
+                SiteFile.text("a.css", "/* " + name + " */"), new SiteFile("a.jpg", picture(name)))) {
+            SearchedFiles elsewhere = SearchedFiles.of(List.of(part));
+            assertThat(SCAN.scan(Searchable.of(part, elsewhere))).as(part.path()).isNotEmpty();
+            assertThat(SCAN.scan(Searchable.of(zip(List.of(part)), elsewhere))).as(part.path()).isEmpty();
+            assertThat(SCAN.scan(Searchable.of(zip(List.of(part)), SearchedFiles.none()))).as(part.path()).isNotEmpty();
+        }
+    }
+
+    /** Bytes that are no text, with a text among them. */
+    private static byte[] picture(String text) {
+        return ("\0\1\2 " + text + " \0\1").getBytes(StandardCharsets.UTF_8);
+    }
+
     private static SiteFile zip(String text) throws IOException {
+        return zip(List.of(SiteFile.text("inside.css", text)));
+    }
+
+    private static SiteFile zip(List<SiteFile> files) throws IOException {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         try (ZipOutputStream zip = new ZipOutputStream(bytes)) {
-            zip.putNextEntry(new ZipEntry("inside.css"));
-            zip.write(text.getBytes(StandardCharsets.UTF_8));
+            for (SiteFile file : files) {
+                zip.putNextEntry(new ZipEntry(file.path()));
+                zip.write(file.bytes());
+            }
         }
         return new SiteFile("a.zip", bytes.toByteArray());
     }

@@ -1,45 +1,48 @@
 package org.benchleaf.privacy;
 
+import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
+import java.util.Collection;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.benchleaf.publish.SiteFile;
 
 /**
- * The texts of files that are searched by themselves for the same values, so that they need not be searched once more where they
- * stand whole inside another file: a style or a script in a page that can be taken away, a file in an archive.
+ * Files that are searched by themselves for the same values, so that they need not be searched once more where they stand whole,
+ * byte for byte, inside another file: a style or a script in a page that can be taken away, a file in an archive.
  */
-public final class SearchedTexts {
+public final class SearchedFiles {
 
     private static final List<String> ELEMENTS = List.of("style", "script");
 
-    private final Set<String> texts;
+    /** What the files hold; each is compared to its last byte. */
+    private final Set<ByteBuffer> files;
 
-    private SearchedTexts(Set<String> texts) {
-        this.texts = texts;
+    private SearchedFiles(Set<ByteBuffer> files) {
+        this.files = files;
     }
 
     /** None. */
-    public static SearchedTexts none() {
-        return new SearchedTexts(Set.of());
+    public static SearchedFiles none() {
+        return new SearchedFiles(Set.of());
     }
 
-    /** The texts of these files; empty ones and those that are no text are left out. */
-    public static SearchedTexts of(List<SiteFile> files) {
-        return new SearchedTexts(files.stream().map(SiteFile::bytes).filter(bytes -> bytes.length > 0 && Readings.isText(bytes))
-                .map(SearchedTexts::text).collect(Collectors.toUnmodifiableSet()));
+    /** These files. */
+    public static SearchedFiles of(Collection<SiteFile> files) {
+        return new SearchedFiles(files.stream().map(file -> ByteBuffer.wrap(file.bytes()).asReadOnlyBuffer())
+                .collect(Collectors.toUnmodifiableSet()));
     }
 
-    /** Whether it is one of these texts, from its first byte to its last. */
+    /** Whether bytes are those of one of these files, from the first to the last. */
     boolean hold(byte[] bytes) {
-        return !texts.isEmpty() && texts.contains(text(bytes));
+        return !files.isEmpty() && files.contains(ByteBuffer.wrap(bytes));
     }
 
-    /** The text, with its lines, without the styles and scripts in it that are one of these texts from first letter to last. */
+    /** The text, with its lines, without the styles and scripts in it that are one of these files from first letter to last. */
     String leftOut(String text) {
         String left = text;
-        if (!texts.isEmpty()) {
+        if (!files.isEmpty()) {
             for (String element : ELEMENTS) {
                 left = leftOut(left, "<" + element + ">", "</" + element + ">");
             }
@@ -58,7 +61,7 @@ public final class SearchedTexts {
                 break;
             }
             String inside = text.substring(inner, stop);
-            if (texts.contains(inside)) {
+            if (hold(inside.getBytes(StandardCharsets.UTF_8))) {
                 left.append(text, from, inner);
                 inside.chars().filter(letter -> letter == '\n').forEach(line -> left.append('\n'));
                 from = stop;
@@ -66,9 +69,5 @@ public final class SearchedTexts {
             start = text.indexOf(begin, stop);
         }
         return left.append(text, from, text.length()).toString();
-    }
-
-    private static String text(byte[] bytes) {
-        return new String(bytes, StandardCharsets.UTF_8);
     }
 }
