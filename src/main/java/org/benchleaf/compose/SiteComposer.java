@@ -33,4 +33,14 @@ public final class SiteComposer {
         return new SitePages(Offers.onSite(pages, library.studio()), Stream.concat(composition.files().stream(),
                 composition.map(all).stream()).toList(), translated);
     }
+
+    /**
+     * The site's first page alone, as {@link #compose} makes it.
+     *
+     * @param audience as there
+     */
+    public static Page first(Library library, List<CaseCard> cards, Audience audience) {
+        SiteComposition composition = new SiteComposition(library, cards, List.of(), AuthorGuide.EMPTY, audience);
+        return Offers.onSite(List.of(composition.page(PageMakers.SITE.get(0).name().path()).orElseThrow()), library.studio()).get(0);
+    }
 }

@@ -34,13 +34,6 @@ import org.benchleaf.publish.SiteFile;
  */
 public final class SitePacker implements AutoCloseable {
 
-    /** The batch of the files that belong to no case. */
-    private static final String SHARED = "";
-    /** The batch of the list by which devices keep the edition. */
-    private static final String KEPT = "//";
-    /** The batch of the files that hold a whole site; no folder of a case can be called so. */
-    private static final String TAKEN = "/";
-
     /** What a phone can still show; the pages of the demo stay far below. */
     private static final int MOST_PAGE_BYTES = 2_000_000;
 
@@ -197,7 +190,10 @@ public final class SitePacker implements AutoCloseable {
     public Messages keep(String caseId, String note) {
         Remembered kept = memory.cases().get(caseId);
         Messages messages = new Messages();
-        kept.batch().files().keySet().forEach(path -> claim(path, caseId, messages));
+        kept.batch().files().forEach((path, written) -> {
+            claim(path, caseId, messages);
+            weigh(path, written.size()).ifPresent(messages::add);
+        });
         now.put(caseId, new Remembered(kept.key(), note, kept.batch()));
         return messages;
     }
@@ -220,7 +216,7 @@ public final class SitePacker implements AutoCloseable {
             }
             written.put(file.path(), write(caseId, file));
             if (file.isPage()) {
-                weigh(file).ifPresent(messages::add);
+                weigh(file.path(), file.bytes().length).ifPresent(messages::add);
                 pages.put(file.path(), PageScan.of(new String(file.bytes(), StandardCharsets.UTF_8)));
             } else if (file.path().endsWith(".css")) {
                 styles.put(file.path(), StyleScan.of(new String(file.bytes(), StandardCharsets.UTF_8)));
@@ -235,18 +231,34 @@ public final class SitePacker implements AutoCloseable {
         return messages;
     }
 
-    /**
-     * Makes the files ready that belong to no case.
-     *
-     * @param note to leave with them for the next run
-     */
-    public Messages stageShared(List<SiteFile> files, String note) {
-        return stage(SHARED, "", note, files);
+    /** The note left with a group whose files were made under that mark, and are all still there and whole. */
+    public Optional<String> remembered(SiteGroup group, String mark) {
+        return remembered(group.batch(), mark);
     }
 
-    /** The note that the last edition left with the files that belong to no case; empty if there is none. */
-    public String sharedNote() {
-        return Optional.ofNullable(memory.cases().get(SHARED)).map(Remembered::note).orElse("");
+    /**
+     * Takes a group over from the last edition as it is.
+     *
+     * @param note to leave with it for the next run
+     */
+    public Messages keep(SiteGroup group, String note) {
+        return keep(group.batch(), note);
+    }
+
+    /**
+     * Makes the files of a group ready.
+     *
+     * @param mark of what they were made from
+     * @param note to leave with them for the next run
+     * @return what is the matter with their paths and links
+     */
+    public Messages stage(SiteGroup group, String mark, String note, List<SiteFile> files) {
+        return stage(group.batch(), mark, note, files);
+    }
+
+    /** The note that the last edition left with a group; empty if there is none. */
+    public String note(SiteGroup group) {
+        return Optional.ofNullable(memory.cases().get(group.batch())).map(Remembered::note).orElse("");
     }
 
     /** The files that were taken over from the last edition so far. */
@@ -258,40 +270,25 @@ public final class SitePacker implements AutoCloseable {
                 .toList();
     }
 
-    /** The files of all cases so far, made ready or taken over. */
-    public List<KeptFile> ofCases() {
+    /** All files so far, made ready or taken over. */
+    public List<KeptFile> soFar() {
         return new TreeMap<>(now).entrySet().stream().flatMap(each -> each.getValue().batch().files().keySet().stream()
                 .map(path -> new KeptFile(each.getKey(), path,
                         (staged.contains(path) ? workshop.staged() : workshop.site()).resolve(path)))).toList();
     }
 
-    /** How many bytes the files of all cases so far have. */
+    /** How many bytes the files of all cases have. */
     public long bytesOfCases() {
-        return now.values().stream().flatMap(each -> each.batch().files().values().stream()).mapToLong(Batch.Written::size).sum();
+        return now.entrySet().stream().filter(each -> !SiteGroup.isOne(each.getKey()))
+                .flatMap(each -> each.getValue().batch().files().values().stream()).mapToLong(Batch.Written::size).sum();
     }
 
-    /** A mark of the files of all cases so far and of others: two editions with the same mark have the same files. */
-    public String mark(String key, List<SiteFile> others) {
+    /** A mark of all files so far: two editions with the same mark have the same files. */
+    public String mark(String key) {
         StringBuilder mark = new StringBuilder(key);
         new TreeMap<>(now).values().forEach(each -> each.batch().files().forEach((path, written) ->
                 mark.append('\n').append(path).append(' ').append(written.hash())));
-        others.forEach(file -> mark.append('\n').append(file.path()).append(' ').append(Hash.of(file.bytes())));
         return Hash.of(mark.toString().getBytes(StandardCharsets.UTF_8));
-    }
-
-    /** The note left with the files that hold a whole site, if they were made of files of that mark and are still there. */
-    public Optional<String> rememberedTaken(String mark) {
-        return remembered(TAKEN, mark);
-    }
-
-    /** Takes the files that hold a whole site over as they are. */
-    public Messages keepTaken(String note) {
-        return keep(TAKEN, note);
-    }
-
-    /** Makes the files ready that hold a whole site. */
-    public Messages stageTaken(String mark, String note, List<SiteFile> files) {
-        return stage(TAKEN, mark, note, files);
     }
 
     /**
@@ -301,7 +298,7 @@ public final class SitePacker implements AutoCloseable {
      */
     public Messages stageKept(LocalDate on) {
         SortedMap<String, String> files = hashes();
-        return KeptList.isWanted(files) ? stage(KEPT, "", "", List.of(KeptList.of(on.toString(), files))) : new Messages();
+        return KeptList.isWanted(files) ? stage(SiteGroup.KEPT, "", "", List.of(KeptList.of(on.toString(), files))) : new Messages();
     }
 
     private SortedMap<String, String> hashes() {
@@ -315,11 +312,10 @@ public final class SitePacker implements AutoCloseable {
         return before == null ? path : before;
     }
 
-    private Optional<Message> weigh(SiteFile page) {
-        return page.bytes().length <= MOST_PAGE_BYTES ? Optional.empty()
-                : Optional.of(EditionMessages.PAGE_TOO_HEAVY.at(place(page.path()), "page", page.path(),
-                        "size", String.format(Locale.ROOT, "%.1f", page.bytes().length / 1e6),
-                        "most", MOST_PAGE_BYTES / 1_000_000));
+    private Optional<Message> weigh(String path, long size) {
+        return size <= MOST_PAGE_BYTES || !path.endsWith(".html") ? Optional.empty()
+                : Optional.of(EditionMessages.PAGE_TOO_HEAVY.at(place(path), "page", path,
+                        "size", String.format(Locale.ROOT, "%.1f", size / 1e6), "most", MOST_PAGE_BYTES / 1_000_000));
     }
 
     private boolean claim(String path, String caseId, Messages messages) {

@@ -16,6 +16,7 @@ import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 
 /** Works out one hash of all files under a folder: their paths and every byte, in the order of their paths. */
 final class ContentHash {
@@ -50,6 +51,14 @@ final class ContentHash {
                 digest.update(Long.toString(System.nanoTime()).getBytes(StandardCharsets.UTF_8));
             }
         });
+        return HexFormat.of().formatHex(digest.digest());
+    }
+
+    /** One hash of texts, in their order. */
+    static String of(String seed, Stream<String> texts) {
+        MessageDigest digest = sha256();
+        digest.update(seed.getBytes(StandardCharsets.UTF_8));
+        texts.forEach(text -> digest.update(("\0" + text).getBytes(StandardCharsets.UTF_8)));
         return HexFormat.of().formatHex(digest.digest());
     }
 

@@ -8,27 +8,17 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeSet;
-import java.util.concurrent.ConcurrentHashMap;
-import java.util.function.BiFunction;
-import java.util.function.Function;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.benchleaf.check.CaseChecker;
-import org.benchleaf.compose.Books;
 import org.benchleaf.compose.PageComposer;
-import org.benchleaf.compose.SiteComposer;
-import org.benchleaf.compose.SitePages;
 import org.benchleaf.compose.cases.Book;
 import org.benchleaf.compose.cases.CasePages;
 import org.benchleaf.compose.cases.TranslatedPages;
 import org.benchleaf.compose.part.Audience;
 import org.benchleaf.compose.part.CaseCard;
 import org.benchleaf.compose.part.Clearance;
-import org.benchleaf.compose.part.PageSearch;
 import org.benchleaf.compose.part.SearchEntry;
-import org.benchleaf.compose.site.SearchIndex;
 import org.benchleaf.derive.Derived;
 import org.benchleaf.derive.WorkedCase;
 import org.benchleaf.message.ConsentMessages;
@@ -37,20 +27,15 @@ import org.benchleaf.message.EditionMessages;
 import org.benchleaf.message.MessageText;
 import org.benchleaf.message.Messages;
 import org.benchleaf.message.Severity;
-import org.benchleaf.model.Confidential;
 import org.benchleaf.model.Studio;
 import org.benchleaf.model.TreatmentCase;
-import org.benchleaf.page.Page;
-import org.benchleaf.privacy.PrivateMarks;
 import org.benchleaf.privacy.PrivateScan;
 import org.benchleaf.privacy.Searchable;
 import org.benchleaf.privacy.SearchedFiles;
 import org.benchleaf.publish.SiteFile;
 import org.benchleaf.publish.SitePublisher;
 import org.benchleaf.publish.TakenFiles;
-import org.benchleaf.read.AuthorGuideReader;
 import org.benchleaf.read.CaseReader;
-import org.benchleaf.read.CheckValueReader;
 import org.benchleaf.read.Draft;
 
 /** The line of stages for one content folder and one day. */
@@ -64,10 +49,9 @@ public final class ContentStages implements Stages {
     private final SitePublisher publisher;
     private final List<Audience> audiences;
     private final List<Path> cases;
-    private Map<String, Confidential> values;
+    private final PrivateValues values;
     private List<SiteFile> assets;
     private List<Searchable> takenAlong;
-    private volatile PrivateScan others;
 
     private ContentStages(Path content, Optional<Path> templates, LocalDate day) {
         this.content = content;
@@ -79,6 +63,7 @@ public final class ContentStages implements Stages {
         this.publisher = SharedContent.publisher(templates);
         this.audiences = common.audiences();
         this.cases = CaseReader.folders(content);
+        this.values = new PrivateValues(content, cases, common.studioName());
     }
 
     /**
@@ -128,7 +113,7 @@ public final class ContentStages implements Stages {
         Draft draft = CaseReader.read(content, caseFolder);
         org.benchleaf.check.Checked checked = CaseChecker.check(draft, common.library(), day, common.deriver()::ph);
         if (draft.isUnfinished() || checked.treatment().isEmpty()) {
-            Messages review = new CaseReview(common, day).of(caseFolder, draft, checked, others());
+            Messages review = new CaseReview(common, day).of(caseFolder, draft, checked, values.scan());
             return draft.isUnfinished() ? new NotMade("draft", leftOut(draft, review)) : new NotMade("unsound", review);
         }
         Messages messages = new Messages();
@@ -217,7 +202,7 @@ public final class ContentStages implements Stages {
             }
             if (said.hasErrors()) {
                 // No pages, so that the private values of other cases are looked for in the sources at least.
-                PrivateScan others = others().without(draft.id());
+                PrivateScan others = values.scan().without(draft.id());
                 draft.sources().forEach(source -> others.scanSource(source).forEach(said::add));
             }
             return new Made(said.hasErrors() ? Map.of() : parts, said);
@@ -235,10 +220,11 @@ public final class ContentStages implements Stages {
             files.addAll(data);
             files.addAll(pictures.files());
             pictures.link(pages.linkPicture()).ifPresent(files::add);
-            List<SearchEntry> found = searched(pages.pages(), pages::searchTitle, files);
+            PageFiles made = new PageFiles(publisher.with(pictures));
+            List<SearchEntry> found = made.searched(pages.pages(), pages::searchTitle, files);
             CaseCard card = pages.card().withPictureFiles(pictures.noted(pages.card().picture())).foundBy(found);
             for (TranslatedPages translated : pages.translated()) {
-                card = card.foundBy(translated.language(), told(translated, publisher.with(pictures), files,
+                card = card.foundBy(translated.language(), made.told(translated, files,
                         there -> taken(forms(), translated.book().orElseThrow(), there, data, pictures.files(), said)));
             }
             scan(files, card, said);
@@ -270,7 +256,7 @@ public final class ContentStages implements Stages {
 
         /** No page of the case may hold private values, its own or another's; what goes to the site's own pages neither. */
         private void scan(List<SiteFile> files, CaseCard card, Messages said) {
-            PrivateScan all = own.with(others().without(draft.id()));
+            PrivateScan all = own.with(values.scan().without(draft.id()));
             List<Searchable> aside = takenAlong();
             // Where they belong to all cases, they are searched for whole names alone.
             aside.forEach(file -> own.scan(file).forEach(said::add));
@@ -288,39 +274,6 @@ public final class ContentStages implements Stages {
         return takenAlong;
     }
 
-    /**
-     * Adds pages in another language and what can be taken away of them, and returns what the search knows of them.
-     *
-     * @param taken makes of finished pages what can be taken away
-     */
-    private List<SearchEntry> told(TranslatedPages translated, SitePublisher withPictures, List<SiteFile> files,
-            Function<List<SiteFile>, TakenFiles> taken) {
-        Map<String, SiteFile> originals = files.stream().collect(Collectors.toMap(SiteFile::path, file -> file));
-        List<Page> pages = translated.pages();
-        BiFunction<Page, SitePublisher, SiteFile> told = (page, maker) -> SiteFile.text(page.path(), translated.marked(
-                maker.publish(page).text(), originals.get(translated.originalOf(page)).text()));
-        List<SiteFile> there = new ArrayList<>(pages.stream().map(page -> told.apply(page, withPictures)).toList());
-        TakenFiles away = there.isEmpty() ? TakenFiles.none() : taken.apply(there);
-        if (!away.files().isEmpty()) {
-            there.set(0, told.apply(pages.get(0), withPictures.with(away)));
-        }
-        files.addAll(there);
-        files.addAll(away.files());
-        return searched(pages, translated::searchTitle, files);
-    }
-
-    /**
-     * What the search knows of pages, read from their files; the sentences that it shows are added to the files.
-     *
-     * @param title of a page as the search lists it
-     */
-    private List<SearchEntry> searched(List<Page> pages, Function<Page, String> title, List<SiteFile> files) {
-        Map<String, SiteFile> byPath = files.stream().collect(Collectors.toMap(SiteFile::path, file -> file));
-        List<PageSearch> read = pages.parallelStream().map(page -> PageSearch.of(page, byPath.get(page.path()).text())).toList();
-        read.forEach(search -> files.add(publisher.publish(search.sentences())));
-        return IntStream.range(0, read.size()).mapToObj(at -> read.get(at).entry(title.apply(pages.get(at)))).toList();
-    }
-
     /** Made once, when the first page needs them. */
     private synchronized List<SiteFile> assets() {
         if (assets == null) {
@@ -329,27 +282,14 @@ public final class ContentStages implements Stages {
         return assets;
     }
 
-    /** Made when the first case is, so that a run in which nothing has changed reads no case. */
-    private synchronized PrivateScan others() {
-        if (others == null) {
-            Map<String, Confidential> all = new ConcurrentHashMap<>();
-            cases.parallelStream().forEach(folder -> all.put(folder.getFileName().toString(),
-                    CaseReader.confidential(content, folder)));
-            values = all;
-            others = PrivateScan.ofAll(all, common.studioName());
-        }
-        return others;
-    }
-
     @Override
     public Optional<String> privateValues() {
-        return others == null ? Optional.empty() : Optional.of(PrivateMarks.of(values));
+        return values.marks();
     }
 
     @Override
     public PrivateScan newValues(String before) {
-        others();
-        return PrivateScan.ofAll(PrivateMarks.newSince(before, values), common.studioName());
+        return values.newSince(before);
     }
 
     private Set<Studio.TakeAlong> forms() {
@@ -357,72 +297,8 @@ public final class ContentStages implements Stages {
     }
 
     @Override
-    public SharedFiles shared(Audience audience, List<CaseCard> cards, Progress.Shown shown) {
-        SitePages pages = SiteComposer.compose(common.library(), cards,
-                CheckValueReader.read(common.library().formulary()), AuthorGuideReader.read(), audience);
-        List<SiteFile> files = new ArrayList<>();
-        SitePublisher withPictures = publisher.with(CasePictures.noted(cards));
-        try (Progress progress = shown.of("Pages of the whole site", pages.pages().size())) {
-            files.addAll(pages.pages().parallelStream().map(page -> {
-                SiteFile file = withPictures.publish(page);
-                progress.step();
-                return file;
-            }).toList());
-        }
-        SearchIndex.files(common.library(), cards, searched(pages.pages(), Page::title, files))
-                .forEach(file -> files.add(publisher.publish(file)));
-        pages.translated().forEach(there -> SearchIndex.files(common.library(), there.language(), cards, told(there, withPictures, files,
-                        none -> TakenFiles.none()))
-                .forEach(file -> files.add(publisher.publish(file))));
-        pages.files().forEach(file -> files.add(publisher.publish(file)));
-        files.addAll(assets());
-        if (forms().contains(Studio.TakeAlong.INSTALLED)) {
-            files.add(publisher.worker());
-        }
-        Messages said = new Messages();
-        if (others != null) {
-            PrivateScan inShared = PrivateScan.ofShared(values, common.studioName());
-            common.draft().texts().forEach(source -> inShared.scanSource(source).forEach(said::add));
-        }
-        scanned(files, said);
-        // Not searched: its short names of functions would be taken for names of people.
-        files.add(publisher.calculations());
-        if (common.library().studio().fonts() == Studio.Fonts.OF_THE_SITE) {
-            files.addAll(publisher.fonts());
-        }
-        return new SharedFiles(files, said, bundles(cards, withPictures, pages.pages().get(0)));
-    }
-
-    private void scanned(List<SiteFile> files, Messages said) {
-        if (others != null) {
-            files.parallelStream().map(file -> others.scan(Searchable.of(file))).toList()
-                    .forEach(leaks -> leaks.forEach(said::add));
-        }
-    }
-
-    private Optional<Bundles> bundles(List<CaseCard> cards, SitePublisher withPictures, Page first) {
-        Set<Studio.TakeAlong> forms = forms();
-        if (!forms.contains(Studio.TakeAlong.EPUB) && !forms.contains(Studio.TakeAlong.ZIP)) {
-            return Optional.empty();
-        }
-        return Optional.of(new Bundles() {
-            @Override
-            public String key() {
-                return ofPages() + day + new TreeSet<>(forms);
-            }
-
-            @Override
-            public TakenFiles make(List<SiteFile> files, Messages said) {
-                TakenFiles taken = TakenFiles.ofSite(forms, Books.ofLibrary(common.library(), cards, day), files,
-                        publisher.takenStyles().book());
-                scanned(taken.files(), said);
-                return taken;
-            }
-
-            @Override
-            public SiteFile offered(TakenFiles taken) {
-                return withPictures.with(taken).publish(first);
-            }
-        });
+    public WholeSite whole(Audience audience, List<CaseCard> cards) {
+        return new ContentSite(common, values, audience, cards, new SiteMarks(seed + shared.ofAssets() + shared.ofClasses(), day),
+                publisher, this::assets);
     }
 }

@@ -38,9 +38,6 @@ import org.benchleaf.message.PortableName;
 import org.benchleaf.pack.Edition;
 import org.benchleaf.pack.EditionStopped;
 import org.benchleaf.pack.SitePacker;
-import org.benchleaf.privacy.PrivateScan;
-import org.benchleaf.privacy.Searchable;
-import org.benchleaf.publish.SiteFile;
 import org.benchleaf.publish.TemplateStop;
 import org.benchleaf.read.CaseReader;
 
@@ -164,31 +161,12 @@ public final class Publishing {
 
     /** Makes the pages of a whole site and verifies it. */
     private void complete(Audience audience, SitePacker packer) {
-        String privateValues = searchKept(packer);
-        Stages.SharedFiles shared = stages.shared(audience, List.copyOf(cards.get(audience).values()), shown);
-        tell(shared.messages());
-        // With errors there is no new edition, so nothing needs to be packed.
-        List<SiteFile> files = shared.bundles().filter(bundles -> !errors)
-                .map(bundles -> new SiteBundling(packer, bundles).with(shared.files(), this::tell)).orElse(shared.files());
-        tell(packer.stageShared(files, privateValues));
+        WholeSite site = stages.whole(audience, List.copyOf(cards.get(audience).values()));
+        SiteStaging staging = new SiteStaging(stages, site, packer, this::tell);
+        staging.pages(shown);
+        staging.first(!errors);
         tell(packer.stageKept(on));
         tell(packer.verify(unmade));
-    }
-
-    /**
-     * Looks through the pages of unchanged cases for the private values that are new since they were made.
-     *
-     * @return the mark of the private values of this edition
-     */
-    private String searchKept(SitePacker packer) {
-        String before = packer.sharedNote();
-        String now = stages.privateValues().orElse(before);
-        if (!now.equals(before)) {
-            PrivateScan fresh = stages.newValues(before);
-            packer.kept().parallelStream().forEach(kept ->
-                    fresh.without(kept.caseId()).scan(Searchable.of(kept.read())).forEach(this::tell));
-        }
-        return now;
     }
 
     private List<Edition> apply(Sites sites) {

@@ -14,7 +14,7 @@ import org.benchleaf.read.LibraryReader;
 
 /**
  * The files that cases share, as they stood at one moment, and what depends on each: the pages of every case, those of the
- * one case that a class works through, or only the files of the whole site, which every run makes anew.
+ * one case that a class works through, or only the files of the whole site.
  */
 final class SharedInput {
 
@@ -81,6 +81,11 @@ final class SharedInput {
     /** A mark of those of the files of classes that have one of these names. */
     String ofClasses(Set<String> names) {
         return ContentHash.of("", content, only(classes, file -> names.contains(file.getFileName().toString())));
+    }
+
+    /** A mark of the files of all classes. */
+    String ofClasses() {
+        return ContentHash.of("", content, classes);
     }
 
     /** A mark of the styles, scripts and drawings, on which no page depends, and each file that holds a whole page does. */

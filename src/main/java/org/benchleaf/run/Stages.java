@@ -9,7 +9,6 @@ import org.benchleaf.compose.part.CaseCard;
 import org.benchleaf.message.Messages;
 import org.benchleaf.privacy.PrivateScan;
 import org.benchleaf.publish.SiteFile;
-import org.benchleaf.publish.TakenFiles;
 
 /** The line of stages as one run of publishing sees it; several cases may be in it at once. */
 interface Stages {
@@ -43,12 +42,11 @@ interface Stages {
     Optional<Path> changed();
 
     /**
-     * Makes the files of a whole site.
+     * What makes the files of a whole site.
      *
      * @param cards of the cases that have pages in it
-     * @param shown where it is shown how far they are
      */
-    SharedFiles shared(Audience audience, List<CaseCard> cards, Progress.Shown shown);
+    WholeSite whole(Audience audience, List<CaseCard> cards);
 
     /** One case, read and checked. */
     interface Checked {
@@ -77,32 +75,5 @@ interface Stages {
 
     /** What of a case stands in one site. */
     record Part(List<SiteFile> files, CaseCard card) {
-    }
-
-    /**
-     * The files of the whole site.
-     *
-     * @param messages what was said while making them
-     * @param bundles makes of all files of the site what can be taken away; empty if the studio wants none
-     */
-    record SharedFiles(List<SiteFile> files, Messages messages, Optional<Bundles> bundles) {
-    }
-
-    /** What makes files to be taken away of a whole site. */
-    interface Bundles {
-
-        /** What decides over them besides the files of the site. */
-        String key();
-
-        /**
-         * Makes them.
-         *
-         * @param files of the site, those to be taken away not among them
-         * @param said is told what is the matter with them
-         */
-        TakenFiles make(List<SiteFile> files, Messages said);
-
-        /** The site's first page, offering them. */
-        SiteFile offered(TakenFiles taken);
     }
 }

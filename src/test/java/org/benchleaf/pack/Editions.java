@@ -43,7 +43,7 @@ final class Editions {
 
     static Messages stage(SitePacker packer, Map<String, List<SiteFile>> edition) {
         Messages messages = new Messages();
-        edition.forEach((name, files) -> messages.addAll(name.isEmpty() ? packer.stageShared(files, "")
+        edition.forEach((name, files) -> messages.addAll(name.isEmpty() ? packer.stage(SiteGroup.PAGES, "", "", files)
                 : packer.stage(name, "key of " + name, "note of " + name, files)));
         return messages;
     }

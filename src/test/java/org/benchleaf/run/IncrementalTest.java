@@ -23,6 +23,8 @@ import org.benchleaf.compose.part.Audience;
 import org.benchleaf.compose.part.CaseCard;
 import org.benchleaf.message.Messages;
 import org.benchleaf.privacy.PrivateScan;
+import org.benchleaf.publish.SiteFile;
+import org.benchleaf.publish.TakenFiles;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -79,8 +81,78 @@ class IncrementalTest {
     void one_edited_case_is_read_and_made_and_the_other_is_not() throws IOException {
         publish(site);
         append("cases/ebb/case.md", "\nOne more line.\n");
-        assertThat(publish(site).touched).containsExactly("check ebb", "make ebb");
+        assertThat(publish(site).touched).contains("check ebb", "make ebb").doesNotContain("check tide", "make tide");
         assertThat(publish(site).touched).isEmpty();
+    }
+
+    /** The search finds the new words; the pages of the whole site tell of a case what stands on its card. */
+    @Test
+    void a_word_of_a_story_changes_the_search_and_no_page_of_the_whole_site() throws IOException {
+        publish(site);
+        append("cases/ebb/case.md", "\nOne more line of quinces.\n");
+        assertThat(publish(site).touched).containsExactly("check ebb", "make ebb", "site search");
+        equalsAFreshOne();
+    }
+
+    @Test
+    void a_new_title_changes_the_pages_of_the_whole_site() throws IOException {
+        publish(site);
+        replace("cases/ebb/case.md", "title: ", "title: Another ");
+        assertThat(publish(site).touched).contains("check ebb", "make ebb", "site pages", "site search", "site first");
+        equalsAFreshOne();
+    }
+
+    @Test
+    void what_is_taken_away_of_the_whole_site_is_made_anew_with_a_word_of_a_story_and_its_pages_are_not() throws IOException {
+        append("studio.yaml", "take along: [epub, zip]\n");
+        publish(site);
+        assertThat(publish(site).touched).isEmpty();
+        append("cases/ebb/case.md", "\nOne more line of quinces.\n");
+        assertThat(publish(site).touched).contains("site taken", "site search").doesNotContain("site pages");
+        equalsAFreshOne();
+    }
+
+    @Test
+    void files_of_the_whole_site_that_are_gone_or_other_ones_are_made_anew() throws IOException {
+        List<String> files = List.of("index.html", "glossary.html", "assets/search-index.js", "assets/site.css");
+        publish(site);
+        Map<Path, byte[]> whole = Edits.snapshot(site);
+        for (String file : files) {
+            Files.delete(site.resolve(file));
+        }
+        publish(site);
+        files.forEach(file -> assertThat(site.resolve(file)).hasBinaryContent(whole.get(Path.of(file))));
+        for (String file : files) {
+            Files.writeString(site.resolve(file), "by hand");
+        }
+        assertThat(publish(site).outcome.told()).extracting(Told::code).contains("SITE-014");
+        files.forEach(file -> assertThat(site.resolve(file)).hasBinaryContent(whole.get(Path.of(file))));
+    }
+
+    /** The pages of the whole site are kept, and none of them may hold what has become private since. */
+    @Test
+    void a_value_that_is_new_is_looked_for_in_the_kept_pages_of_the_whole_site() throws IOException {
+        String name = "Thessaly Ravensworth";
+        append("glossary.yaml", "press:\n  term: press\n  plain: A press as %s drew it.\n".formatted(name));
+        assertThat(publish(site).outcome.isNew()).isTrue();
+        replace("cases/ebb/case.md", "private: {", "private: {people: [" + name + "], ");
+        Run after = publish(site);
+        assertThat(after.touched).doesNotContain("site pages");
+        assertThat(after.outcome.told()).filteredOn(told -> told.code().equals("LEAK-001")).extracting(Told::file)
+                .anyMatch(file -> file.endsWith("glossary.html")).anyMatch(file -> file.endsWith("glossary.yaml"));
+        assertThat(after.outcome.isNew()).isFalse();
+    }
+
+    private void equalsAFreshOne() throws IOException {
+        Path fresh = Files.createTempDirectory(folder, "fresh").resolve("site");
+        publish(fresh);
+        assertThat(differing(site, fresh)).isEmpty();
+    }
+
+    private void replace(String file, String text, String by) throws IOException {
+        String before = Files.readString(content.resolve(file));
+        assertThat(before).contains(text);
+        Files.writeString(content.resolve(file), before.replaceFirst(java.util.regex.Pattern.quote(text), by));
     }
 
     @Test
@@ -217,8 +289,56 @@ class IncrementalTest {
         }
 
         @Override
-        public SharedFiles shared(Audience audience, List<CaseCard> cards, Progress.Shown shown) {
-            return real.shared(audience, cards, shown);
+        public WholeSite whole(Audience audience, List<CaseCard> cards) {
+            return new WatchedSite(real.whole(audience, cards), touched);
+        }
+    }
+
+    /** The true site, with a list of what was made of it. */
+    private record WatchedSite(WholeSite real, Set<String> touched) implements WholeSite {
+
+        @Override
+        public String mark() {
+            return real.mark();
+        }
+
+        @Override
+        public Pages pages(Progress.Shown shown, Messages said) {
+            touched.add("site pages");
+            return real.pages(shown, said);
+        }
+
+        @Override
+        public String searchMark() {
+            return real.searchMark();
+        }
+
+        @Override
+        public List<SiteFile> search(Found found, Messages said) {
+            touched.add("site search");
+            return real.search(found, said);
+        }
+
+        @Override
+        public Optional<String> takenKey() {
+            return real.takenKey();
+        }
+
+        @Override
+        public TakenFiles taken(List<SiteFile> files, Messages said) {
+            touched.add("site taken");
+            return real.taken(files, said);
+        }
+
+        @Override
+        public SiteFile first(TakenFiles taken, Messages said) {
+            touched.add("site first");
+            return real.first(taken, said);
+        }
+
+        @Override
+        public Messages sources() {
+            return real.sources();
         }
     }
 }

@@ -27,6 +27,7 @@ import org.benchleaf.message.Place;
 import org.benchleaf.pack.EditionStopped;
 import org.benchleaf.privacy.PrivateScan;
 import org.benchleaf.publish.SiteFile;
+import org.benchleaf.publish.TakenFiles;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -313,11 +314,55 @@ class PublishingTest {
         }
 
         @Override
-        public SharedFiles shared(Audience audience, List<CaseCard> cards, Progress.Shown shown) {
+        public WholeSite whole(Audience audience, List<CaseCard> cards) {
+            return new SmallSite(cards);
+        }
+    }
+
+    /** A first page that leads to each case, and nothing else. */
+    private record SmallSite(List<CaseCard> cards) implements WholeSite {
+
+        @Override
+        public String mark() {
+            return cards.toString();
+        }
+
+        @Override
+        public Pages pages(Progress.Shown shown, Messages said) {
+            return new Pages(List.of(), Found.NOTHING);
+        }
+
+        @Override
+        public String searchMark() {
+            return mark();
+        }
+
+        @Override
+        public List<SiteFile> search(Found found, Messages said) {
+            return List.of();
+        }
+
+        @Override
+        public Optional<String> takenKey() {
+            return Optional.empty();
+        }
+
+        @Override
+        public TakenFiles taken(List<SiteFile> files, Messages said) {
+            return TakenFiles.none();
+        }
+
+        @Override
+        public SiteFile first(TakenFiles taken, Messages said) {
             StringBuilder page = new StringBuilder("<h1>all</h1>");
             cards.forEach(card -> page.append("<a href=\"").append(card.path()).append("\">").append(card.id())
                     .append("</a>"));
-            return new SharedFiles(List.of(SiteFile.text("index.html", page.toString())), new Messages(), Optional.empty());
+            return SiteFile.text("index.html", page.toString());
+        }
+
+        @Override
+        public Messages sources() {
+            return new Messages();
         }
     }
 }

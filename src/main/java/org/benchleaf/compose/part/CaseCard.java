@@ -120,6 +120,15 @@ public record CaseCard(String id, String title, String summary, String language,
                         .map(one -> one.language().equals(tag) ? one.foundBy(entries) : one).toList());
     }
 
+    /** The same card without what the search takes from the pages of the case, which no page shows. */
+    public CaseCard withoutSearch() {
+        CaseCard left = foundBy(List.of());
+        for (Translated one : translated) {
+            left = left.foundBy(one.language(), List.of());
+        }
+        return left;
+    }
+
     /** The card as a page in a language shows it: in the words of its translation, if it has one; else as it is. */
     public CaseCard in(String tag) {
         return translated.stream().filter(one -> one.language().equals(tag)).findFirst().map(one -> new CaseCard(id, one.title(),
