@@ -90,6 +90,7 @@ public final class SyntheticContent {
             reasons:
               - {rule: last-bath-carries-calcium, step: wash, why: The sheet holds chalk.}
             """;
+    private static final String CONSONANTS = "bcdfghjklm";
     private static final int PROSE = 6_000;
     private static final List<String> SENTENCES = List.of(
             "The sheet had been folded twice and kept in a drawer near a stove.",
@@ -151,9 +152,9 @@ public final class SyntheticContent {
         return front + picturesText(pictures) + "---\n\n" + prose(random, number);
     }
 
-    /** A number as a name could be: names hold no digits. */
+    /** A number as a name could be: names hold no digits, and without vowels it is no word, nor the short form of one. */
     private static String inLetters(int number) {
-        return Integer.toString(number).chars().mapToObj(digit -> String.valueOf((char) (digit - '0' + 'a')))
+        return String.format("%05d", number).chars().mapToObj(digit -> String.valueOf(CONSONANTS.charAt(digit - '0')))
                 .collect(Collectors.joining());
     }
 
