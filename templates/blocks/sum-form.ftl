@@ -17,9 +17,9 @@
       <label for="${id}">${field.label}</label>
       <div class="sum__entry">
       <#if field.choices?has_content>
-        <select id="${id}" name="${field.key}" aria-describedby="${id}-range"><#if !field.required><option value="">......</option></#if><#list field.choices as choice><option>${choice}</option></#list></select>
+        <select id="${id}" name="${field.key}" aria-describedby="${id}-range"><#if !field.required><option value="">......</option></#if><#list field.choices as choice, shown><option value="${choice}">${shown}</option></#list></select>
       <#else>
-        <input id="${id}" name="${field.key}" type="text" autocomplete="off" spellcheck="false" aria-describedby="${id}-range">
+        <input id="${id}" name="${field.key}" type="text" dir="ltr" autocomplete="off" spellcheck="false" aria-describedby="${id}-range">
         <#if field.units?has_content>
         <select data-unit="${field.key}" aria-label="${words.unit}: ${field.label}"><#list field.units as unit><option<#if unit == field.unit> selected</#if>>${unit}</option></#list></select>
         </#if>

@@ -1,4 +1,5 @@
-/* Loads the calculations, once, when the first sum is asked for. They are the program's own, compiled for browsers. */
+/* Loads the calculations, once, when the first sum is asked for. They are the program's own, compiled for browsers. They answer in
+   the language of the page. */
 (function () {
   "use strict";
   var here = document.currentScript.src.replace(/[^/]*$/, "");
@@ -21,8 +22,11 @@
         return script(here + "calculations.js");
       }).then(function () {
         delete window.exports;
-        var data = window.BENCHLEAF_SUMS;
-        calculator.load(data.formulary, data.mark, data.weeks);
+        var own = window.BENCHLEAF_SUMS.others[document.documentElement.lang];
+        return own && script(here + own);
+      }).then(function () {
+        var data = window.BENCHLEAF_SUMS, speaks = data.speaks;
+        calculator.load(data.formulary, speaks.mark, speaks.weeks, speaks.words, speaks.direction);
         return calculator;
       });
       loading.catch(function () { loading = null; });

@@ -12,8 +12,8 @@
   function put(form, field) {
     var text = field.value.trim();
     var unit = form.querySelector("[data-unit='" + field.name + "']");
-    if (!text || !unit || /[^\d\s.,+–±-]/.test(text.replace(/\bto\b|\d[eE][+-]?\d/g, ""))) { return text; }
-    return text.split(/,\s+|,(?!\d)/).map(function (one) { return one.trim() + " " + unit.value; }).join(", ");
+    if (!text || !unit || /[^\d\s.,;+–±٠-٩٫،؛-]/.test(text.replace(/\bto\b|\d[eE][+-]?\d/g, ""))) { return text; }
+    return text.split(/[;؛،]\s*|,\s+|,(?!\d)/).map(function (one) { return one.trim() + " " + unit.value; }).join(", ");
   }
   function inputs(form) {
     return Array.prototype.filter.call(form.elements, function (field) { return field.name && field.value.trim(); })
@@ -72,9 +72,15 @@
     var units = unit ? Array.prototype.map.call(unit.options, function (one) { return one.value; }) : [];
     var own = units.filter(function (one) { return text.slice(-one.length - 1) === " " + one; })
       .sort(function (a, b) { return b.length - a.length; })[0];
-    var several = text.indexOf(", ") >= 0;
+    var several = /[,;،] /.test(text);
     if (own && !several) { unit.value = own; }
     field.value = own && !several ? text.slice(0, -own.length - 1) : text;
+  }
+  /* What the calculation calls a word that readers of the page know by another. */
+  function chosen(field, text) {
+    return Array.prototype.reduce.call(field.options || [], function (found, one) {
+      return one.textContent === text ? one.value : found;
+    }, text);
   }
   /* A working of a sheet links here with what was put in; that is worked at once, and what is changed then is marked. */
   function fromSheet() {
@@ -89,7 +95,7 @@
     asked.slice(2).forEach(function (pair) {
       var cut = pair.split("=").map(decoded);
       var field = document.getElementById(labels[cut[0]] || "");
-      if (field) { own[field.name] = cut[1].replace(/(\d)\u202F(?=\d{3})/g, "$1").replace(/[\u202F\u00A0]/g, " "); }
+      if (field) { own[field.name] = chosen(field, cut[1].replace(/(\d)\u202F(?=\d{3})/g, "$1").replace(/[\u202F\u00A0]/g, " ")); }
     });
     var names = Object.keys(own);
     function reset() {

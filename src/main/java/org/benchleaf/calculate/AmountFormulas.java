@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import org.benchleaf.quantity.Clause;
 import org.benchleaf.quantity.Dimension;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.science.Batches;
@@ -34,8 +35,8 @@ final class AmountFormulas {
         Optional<Quantity> first = args.optional("needed").or(() -> args.optional("least"));
         for (String key : List.of("least", "step")) {
             args.optional(key).filter(amount -> amount.dimension() != first.orElse(amount).dimension()).ifPresent(other -> {
-                throw new NotAllowed(Refusal.notAllowed(key, Written.of(other), first.get().dimension().words()
-                        + ", as what is needed", "amounts of one batch are of one kind"));
+                throw new NotAllowed(Refusal.notAllowed(key, Written.said(other), Clause.of(
+                        "{kind}, as what is needed", "kind", first.get().dimension().clause()), "amounts of one batch are of one kind"));
             });
         }
         return new Answers().number("batch", Batches.batch(args.optional("needed"), args.one("batches"),
@@ -60,11 +61,12 @@ final class AmountFormulas {
             return amount;
         }
         if (dimension != Dimension.MASS && dimension != Dimension.VOLUME) {
-            throw new NotAllowed(Refusal.notAllowed("amounts", Written.of(amount), "a mass or a volume",
+            throw new NotAllowed(Refusal.notAllowed("amounts", Written.said(amount), Clause.of("a mass or a volume"),
                     "an amount is a mass or a volume"));
         }
         Quantity density = args.optional("density").orElseThrow(() -> new NotAllowed(Refusal.missing("density",
-                "the density that turns " + dimension.words() + " into " + wanted.get().words(), "a density that is there")));
+                Clause.of("the density that turns {kind} into {other}", "kind", dimension.clause(), "other", wanted.get().clause()),
+                "a density that is there")));
         Solutions.MassAndVolume both = Solutions.byDensity(amount, density);
         return wanted.get() == Dimension.MASS ? both.mass() : both.volume();
     }
@@ -83,6 +85,6 @@ final class AmountFormulas {
         Batches.OnePart parts = Batches.oneIn(args.one("one-in"), args.one("volume"));
         return new Answers().number("stock-volume", parts.stock()).number("diluent-volume", parts.diluent())
                 .number("strength", args.optional("stock").map(stock -> Batches.weakened(stock, args.one("one-in"))),
-                        "the strength of the stock was not given");
+                        Clause.of("the strength of the stock was not given"));
     }
 }

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.benchleaf.quantity.Clause;
 import org.benchleaf.quantity.Quantity;
 
 /** The outputs of one evaluation while they are gathered. */
@@ -12,18 +13,19 @@ final class Answers {
 
     private final Map<String, Quantity> numbers = new LinkedHashMap<>();
     private final Map<String, String> words = new LinkedHashMap<>();
-    private final Map<String, String> withheld = new LinkedHashMap<>();
-    private final List<String> notes = new ArrayList<>();
+    private final Map<String, Clause> withheld = new LinkedHashMap<>();
+    private final List<Clause> notes = new ArrayList<>();
 
     Answers number(String key, Quantity value) {
         if (Double.isInfinite(value.value())) {
-            throw new ArithmeticException(key + " comes out larger than a number can be");
+            throw new NotAllowed(new Refusal(Refusal.Kind.NO_ANSWER, key, Clause.of("it comes out larger than a number can be"),
+                    Refusal.NOTHING, "", List.of()));
         }
         numbers.put(key, value);
         return this;
     }
 
-    Answers number(String key, Optional<Quantity> value, String whyNot) {
+    Answers number(String key, Optional<Quantity> value, Clause whyNot) {
         return value.map(quantity -> number(key, quantity)).orElseGet(() -> withhold(key, whyNot));
     }
 
@@ -32,12 +34,12 @@ final class Answers {
         return this;
     }
 
-    Answers withhold(String key, String why) {
+    Answers withhold(String key, Clause why) {
         withheld.put(key, why);
         return this;
     }
 
-    Answers note(String note) {
+    Answers note(Clause note) {
         notes.add(note);
         return this;
     }
@@ -50,11 +52,11 @@ final class Answers {
         return words;
     }
 
-    Map<String, String> withheld() {
+    Map<String, Clause> withheld() {
         return withheld;
     }
 
-    List<String> notes() {
+    List<Clause> notes() {
         return notes;
     }
 }

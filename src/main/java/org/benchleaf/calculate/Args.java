@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.benchleaf.quantity.Clause;
 import org.benchleaf.quantity.Dimension;
 import org.benchleaf.quantity.Quantity;
 
@@ -65,8 +66,8 @@ final class Args {
     List<Quantity> exactly(int count, String key) {
         List<Quantity> list = list(key);
         if (list.size() != count) {
-            throw new NotAllowed(Refusal.notAllowed(key, list.size() + " numbers: " + Written.of(list),
-                    count + " numbers", "what the formula asks for"));
+            throw new NotAllowed(Refusal.notAllowed(key, Written.numbers(list),
+                    Clause.of("{count} numbers", "count", count), "what the formula asks for"));
         }
         return list;
     }

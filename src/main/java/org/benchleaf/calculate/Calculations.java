@@ -9,6 +9,7 @@ import java.util.function.Function;
 import org.benchleaf.message.Nearest;
 import org.benchleaf.model.Formulary;
 import org.benchleaf.model.Method;
+import org.benchleaf.quantity.Clause;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.science.OutsideRange;
 
@@ -105,7 +106,7 @@ public final class Calculations {
         } catch (OutsideRange outside) {
             return refused(Refusal.notAllowed(outside.input(), outside.found(), outside.allowed(), outside.source()));
         } catch (ArithmeticException none) {
-            return refused(new Refusal(Refusal.Kind.NO_ANSWER, name, none.getMessage(), "", "", List.of()));
+            return refused(new Refusal(Refusal.Kind.NO_ANSWER, name, Clause.value(none.getMessage()), Refusal.NOTHING, "", List.of()));
         }
     }
 
@@ -119,12 +120,12 @@ public final class Calculations {
      */
     List<Figure> figures(String of, Outcome.Worked worked) {
         Method method = worked.method();
-        List<String> notes = new ArrayList<>(worked.notes());
+        List<String> notes = new ArrayList<>(worked.notes().stream().map(Clause::english).toList());
         for (Method.Output output : method.outputs()) {
             if (worked.words().containsKey(output.key())) {
                 notes.add(output.label() + ": " + worked.words().get(output.key()) + ".");
             } else if (worked.withheld().containsKey(output.key())) {
-                notes.add(output.label() + ": no value, " + worked.withheld().get(output.key()) + ".");
+                notes.add(output.label() + ": no value, " + worked.withheld().get(output.key()).english() + ".");
             }
         }
         notes.addAll(method.caveats());
@@ -193,7 +194,7 @@ public final class Calculations {
         List<Refusal> refusals = new ArrayList<>();
         for (String key : keys) {
             if (!known.contains(key)) {
-                refusals.add(new Refusal(Refusal.Kind.UNKNOWN_INPUT, key, "", String.join(", ", known), "",
+                refusals.add(new Refusal(Refusal.Kind.UNKNOWN_INPUT, key, Refusal.NOTHING, Clause.list(known.stream().map(Clause::of).toList()), "",
                         Nearest.several(key, known)));
             }
         }
@@ -202,7 +203,7 @@ public final class Calculations {
 
     private Outcome unknown(String name) {
         List<String> known = List.copyOf(methods.keySet());
-        return refused(new Refusal(Refusal.Kind.UNKNOWN_CALCULATION, name, "", String.join(", ", known), "",
+        return refused(new Refusal(Refusal.Kind.UNKNOWN_CALCULATION, name, Refusal.NOTHING, Clause.list(known.stream().map(Clause::of).toList()), "",
                 Nearest.several(name, known)));
     }
 

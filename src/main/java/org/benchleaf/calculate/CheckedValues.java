@@ -37,7 +37,7 @@ public final class CheckedValues {
             return said(value, word, word);
         }
         if (worked.withheld().containsKey(value.output())) {
-            return said(value, "withheld", worked.withheld().get(value.output()));
+            return said(value, "withheld", worked.withheld().get(value.output()).english());
         }
         if (!worked.numbers().containsKey(value.output())) {
             throw new IllegalStateException(value.calculation() + " has no output " + value.output());

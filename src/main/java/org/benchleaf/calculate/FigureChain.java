@@ -12,6 +12,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.benchleaf.model.Method;
+import org.benchleaf.quantity.Clause;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.QuantityReader;
 
@@ -26,7 +27,7 @@ public final class FigureChain {
     private static final Set<FigureKey.Owner> AT_THE_BENCH = Set.of(FigureKey.Owner.STEP, FigureKey.Owner.SOLUTION,
             FigureKey.Owner.TOTAL);
     private static final String AS_GIVEN = "as-given";
-    private static final String MORE = "the sheet does more with it than this calculation";
+    private static final Clause MORE = Clause.of("the sheet does more with it than this calculation");
     private static final double SAME = 1e-9;
     private static final String TAB = "\t";
 
@@ -40,10 +41,10 @@ public final class FigureChain {
      * @param notes what the calculation has to say now and did not say before
      * @param causes the changes from which it follows, each as label and text
      */
-    public record Reworked(String id, String rounding, Optional<Quantity> value, String why, List<String> notes,
-            List<String> causes) {
+    public record Reworked(String id, String rounding, Optional<Quantity> value, Clause why, List<Clause> notes,
+            List<Clause> causes) {
 
-        private Reworked because(List<String> changes) {
+        private Reworked because(List<Clause> changes) {
             return new Reworked(id, rounding, value, why, notes, changes);
         }
     }
@@ -124,9 +125,9 @@ public final class FigureChain {
         return String.join(TAB, node.group, put.label, put.text, put.word, put.of);
     }
 
-    private static List<String> causes(Node node, Map<String, String> typed, Map<String, Reworked> results) {
+    private static List<Clause> causes(Node node, Map<String, String> typed, Map<String, Reworked> results) {
         return node.puts.stream().flatMap(put -> typed.containsKey(named(node, put))
-                ? Stream.of(put.label + " " + typed.get(named(node, put)))
+                ? Stream.of(Clause.of("{input} {text}", "input", Clause.of(put.label), "text", typed.get(named(node, put))))
                 : results.containsKey(put.of) ? results.get(put.of).causes().stream() : Stream.empty()).distinct().toList();
     }
 
@@ -141,12 +142,12 @@ public final class FigureChain {
         Optional<Put> lost = node.puts.stream().filter(put -> results.containsKey(put.of)
                 && results.get(put.of).value().isEmpty()).findFirst();
         if (lost.isPresent()) {
-            return failed(node, lost.get().label + " could not be worked out");
+            return failed(node, Clause.of("{input} could not be worked out", "input", Clause.of(lost.get().label)));
         }
         try {
             return node.calculation.equals(AS_GIVEN) ? taken(node, typed, results) : worked(node, typed, results);
         } catch (NotAllowed slip) {
-            return failed(node, slip.refusal().sentence());
+            return failed(node, slip.refusal().about(name(node, slip.refusal())));
         }
     }
 
@@ -159,8 +160,9 @@ public final class FigureChain {
         String text = typed.get(named(node, put));
         Optional<Quantity> value = text == null ? results.get(put.of).value()
                 : QuantityReader.read(text, node.value.dimension()).quantity().map(read -> asPut(read, text, put));
-        return value.isEmpty() ? failed(node, "'" + text + "' is not " + node.value.dimension().words())
-                : new Reworked(node.id, node.rounding, value, "", List.of(), List.of());
+        return value.isEmpty() ? failed(node,
+                Clause.of("'{text}' is not {kind}", "text", text, "kind", node.value.dimension().clause()))
+                : new Reworked(node.id, node.rounding, value, Refusal.NOTHING, List.of(), List.of());
     }
 
     private Reworked worked(Node node, Map<String, String> typed, Map<String, Reworked> results) {
@@ -171,18 +173,24 @@ public final class FigureChain {
 
     private static Reworked told(Node node, Outcome.Worked before, Outcome now) {
         if (now instanceof Outcome.Refused refused) {
-            return failed(node, refused.refusals().stream().map(Refusal::sentence).collect(Collectors.joining(" ")));
+            return failed(node, Clause.sentences(refused.refusals().stream().map(each -> each.about(name(node, each))).toList()));
         }
         Outcome.Worked worked = (Outcome.Worked) now;
         Quantity value = worked.numbers().get(node.output);
         if (value == null) {
-            return failed(node, worked.withheld().getOrDefault(node.output, ""));
+            return failed(node, worked.withheld().getOrDefault(node.output, Refusal.NOTHING));
         }
-        return new Reworked(node.id, node.rounding, Optional.of(value), "",
+        return new Reworked(node.id, node.rounding, Optional.of(value), Refusal.NOTHING,
                 worked.notes().stream().filter(note -> !before.notes().contains(note)).toList(), List.of());
     }
 
-    private static Reworked failed(Node node, String why) {
+    /** What the refused input is called on the sheet; its key where that does not show it. */
+    private static Clause name(Node node, Refusal refusal) {
+        return Clause.of(node.puts.stream().filter(put -> put.key.equals(refusal.input())).findFirst().map(Put::label)
+                .orElse(refusal.input()));
+    }
+
+    private static Reworked failed(Node node, Clause why) {
         return new Reworked(node.id, node.rounding, Optional.empty(), why, List.of(), List.of());
     }
 

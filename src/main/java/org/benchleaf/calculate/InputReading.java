@@ -3,8 +3,8 @@ package org.benchleaf.calculate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import org.benchleaf.model.Method;
+import org.benchleaf.quantity.Clause;
 import org.benchleaf.quantity.Dimension;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.QuantityReader;
@@ -47,7 +47,7 @@ final class InputReading {
             return new Inputs.Entry(List.of(), word(entry.word()), entry.text(), entry.from());
         }
         if (entry.values().isEmpty() || (!input.many() && entry.values().size() > 1)) {
-            throw new NotAllowed(Refusal.unreadable(input.key(), "'" + entry.text() + "'", allowed(),
+            throw new NotAllowed(Refusal.unreadable(input.key(), quoted(entry.text()), allowed(),
                     input.rangeSource()));
         }
         entry.values().forEach(this::requireAllowed);
@@ -55,40 +55,42 @@ final class InputReading {
     }
 
     /** What is allowed, for a message: the kind, the range with its unit, an example. */
-    String allowed() {
+    Clause allowed() {
         if (input.dimensions().isEmpty()) {
-            return String.join(", ", input.words());
+            return Clause.list(input.words().stream().map(Clause::of).toList());
         }
-        String kinds = input.dimensions().size() > 4 ? "measured values"
-                : input.dimensions().stream().map(Dimension::words).collect(Collectors.joining(" or "));
-        return kinds + range() + ", such as " + input.example();
+        Clause kinds = input.dimensions().size() > 4 ? Clause.of("measured values")
+                : Clause.either(input.dimensions().stream().map(Dimension::clause).toList());
+        return Clause.of("{range}, such as {example}", "range", range(kinds), "example", input.example());
     }
 
-    private String range() {
-        if (input.unit().isEmpty()) {
-            return "";
-        }
-        Unit unit = input.unit().get();
-        Optional<Double> low = input.low();
-        Optional<Double> high = input.high();
+    private Clause range(Clause kinds) {
+        Optional<Unit> unit = input.unit();
+        Optional<Double> low = input.low().filter(any -> unit.isPresent());
+        Optional<Double> high = input.high().filter(any -> unit.isPresent());
         if (low.isPresent() && high.isPresent()) {
-            return " from " + Written.range(low.get(), high.get(), unit);
+            return Clause.of("{kind} from {range}", "kind", kinds, "range", Written.range(low.get(), high.get(), unit.get()));
         }
-        return low.map(least -> ", at least " + Written.of(Quantity.of(least, unit)))
-                .or(() -> high.map(most -> ", at most " + Written.of(Quantity.of(most, unit)))).orElse("");
+        return low.map(least -> Clause.of("{kind}, at least {least}", "kind", kinds, "least", Written.said(Quantity.of(least, unit.get()))))
+                .or(() -> high.map(most -> Clause.of("{kind}, at most {most}", "kind", kinds,
+                        "most", Written.said(Quantity.of(most, unit.get()))))).orElse(kinds);
+    }
+
+    private static Clause quoted(String text) {
+        return Clause.of("'{text}'", "text", text.strip());
     }
 
     private void requireAllowed(Quantity quantity) {
         if (!input.dimensions().contains(quantity.dimension())) {
-            throw new NotAllowed(Refusal.notAllowed(input.key(), Written.of(quantity) + ", which is "
-                    + quantity.dimension().words(), allowed(), input.rangeSource()));
+            throw new NotAllowed(Refusal.notAllowed(input.key(), Clause.of("{value}, which is {kind}",
+                    "value", Written.said(quantity), "kind", quantity.dimension().clause()), allowed(), input.rangeSource()));
         }
         boolean ranged = input.unit().filter(unit -> unit.dimension() == quantity.dimension()).isPresent();
         // A reading may lie on an end; only what someone stated as a range must lie within with both its ends.
         Quantity ends = quantity.asStated();
         if (ranged && !(input.low().orElse(Double.NEGATIVE_INFINITY) <= slack(ends.lowIn(input.unit().get()))
                 && -slack(-ends.highIn(input.unit().get())) <= input.high().orElse(Double.POSITIVE_INFINITY))) {
-            throw new NotAllowed(Refusal.notAllowed(input.key(), Written.of(quantity), allowed(),
+            throw new NotAllowed(Refusal.notAllowed(input.key(), Written.said(quantity), allowed(),
                     input.rangeSource()));
         }
     }
@@ -101,7 +103,7 @@ final class InputReading {
     private String word(String text) {
         String plain = text.strip().replace("°", "");
         return input.words().stream().filter(plain::equals).findFirst().orElseThrow(() -> new NotAllowed(
-                Refusal.unreadable(input.key(), "'" + text.strip() + "'", allowed(), input.rangeSource())));
+                Refusal.unreadable(input.key(), quoted(text), allowed(), input.rangeSource())));
     }
 
     private List<String> items(String text) {
@@ -154,7 +156,8 @@ final class InputReading {
     }
 
     private NotAllowed unreadable(String text, Slip slip) {
-        return new NotAllowed(Refusal.unreadable(input.key(), "'" + text.strip() + "', " + words(slip), allowed(),
+        return new NotAllowed(Refusal.unreadable(input.key(), Clause.of("{text}, {slip}",
+                "text", quoted(text), "slip", Clause.of(words(slip))), allowed(),
                 input.rangeSource()));
     }
 

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.benchleaf.model.Method;
+import org.benchleaf.quantity.Clause;
 import org.benchleaf.quantity.Quantity;
 
 /** What came of a calculation: its outputs, or the reasons why there are none. */
@@ -21,7 +22,7 @@ public sealed interface Outcome {
      * @param notes what a reader must know about these results
      */
     record Worked(Method method, Map<String, Quantity> numbers, Map<String, String> words,
-            Map<String, String> withheld, List<Figure.Given> givens, List<String> notes) implements Outcome {
+            Map<String, Clause> withheld, List<Figure.Given> givens, List<Clause> notes) implements Outcome {
 
         public Worked {
             numbers = Collections.unmodifiableMap(new LinkedHashMap<>(numbers));

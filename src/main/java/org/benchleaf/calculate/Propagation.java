@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Function;
+import org.benchleaf.quantity.Clause;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Quantity.Spread;
 import org.benchleaf.quantity.Unit;
@@ -78,10 +79,10 @@ final class Propagation {
         central.withheld().forEach(answers::withhold);
         central.words().forEach((key, word) -> answers.word(key, word(key, word, ends, moved)));
         central.numbers().forEach((key, value) -> {
-            Optional<String> why = ends.stream().map(end -> end.withheld().get(key)).filter(each -> each != null)
+            Optional<Clause> why = ends.stream().map(end -> end.withheld().get(key)).filter(each -> each != null)
                     .findFirst();
             if (why.isPresent()) {
-                answers.withhold(key, "at one end of the range: " + why.get());
+                answers.withhold(key, Clause.of("at one end of the range: {why}", "why", why.get()));
             } else {
                 answers.number(key, spread(key, value, ends, moved));
             }

@@ -3,6 +3,7 @@ package org.benchleaf.calculate;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
+import org.benchleaf.quantity.Clause;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.science.Colour;
 import org.benchleaf.science.SeriesSummary;
@@ -28,7 +29,7 @@ final class ReadingFormulas {
     private static Answers summary(Args args) {
         SeriesSummary series = SeriesSummary.of(args.list("readings"));
         return new Answers().number("count", series.count()).number("mean", series.mean())
-                .number("sd", series.sd(), "a single reading has no scatter");
+                .number("sd", series.sd(), Clause.of("a single reading has no scatter"));
     }
 
     private static Answers left(Args args) {

@@ -1,6 +1,7 @@
 package org.benchleaf.calculate;
 
 import java.util.List;
+import org.benchleaf.quantity.Clause;
 
 /**
  * Why a calculation was not done, so that it can be told to an author or on a terminal.
@@ -12,7 +13,9 @@ import java.util.List;
  * @param source where that range comes from
  * @param near names that the author may have meant; empty unless a name is unknown
  */
-public record Refusal(Kind kind, String input, String found, String allowed, String source, List<String> near) {
+public record Refusal(Kind kind, String input, Clause found, Clause allowed, String source, List<String> near) {
+
+    static final Clause NOTHING = Clause.of("");
 
     /** The sorts of fault. */
     public enum Kind {
@@ -34,31 +37,47 @@ public record Refusal(Kind kind, String input, String found, String allowed, Str
         near = List.copyOf(near);
     }
 
-    static Refusal missing(String input, String allowed, String source) {
-        return new Refusal(Kind.MISSING, input, "", allowed, source, List.of());
+    static Refusal missing(String input, Clause allowed, String source) {
+        return new Refusal(Kind.MISSING, input, NOTHING, allowed, source, List.of());
     }
 
-    static Refusal unreadable(String input, String found, String allowed, String source) {
+    static Refusal unreadable(String input, Clause found, Clause allowed, String source) {
         return new Refusal(Kind.UNREADABLE, input, found, allowed, source, List.of());
     }
 
-    static Refusal notAllowed(String input, String found, String allowed, String source) {
+    static Refusal notAllowed(String input, Clause found, Clause allowed, String source) {
         return new Refusal(Kind.NOT_ALLOWED, input, found, allowed, source, List.of());
     }
 
-    /** The refusal as one sentence. */
+    /** The refusal as one sentence in English, the input by its key. */
     public String sentence() {
-        String tail = source.isEmpty() ? "." : " (" + source + ").";
+        return about(Clause.of(input)).english();
+    }
+
+    /**
+     * The refusal as one sentence.
+     *
+     * @param name what the input is called where the sentence is read
+     */
+    public Clause about(Clause name) {
         return switch (kind) {
-            case UNKNOWN_CALCULATION -> "no calculation is called '" + input + "'" + suggestion();
-            case UNKNOWN_INPUT -> "no input is called '" + input + "'" + suggestion();
-            case MISSING -> input + " is missing; allowed is " + allowed + tail;
-            case UNREADABLE, NOT_ALLOWED -> input + ": found " + found + "; allowed is " + allowed + tail;
-            case NO_ANSWER -> input + " has no answer: " + found + tail;
+            case UNKNOWN_CALCULATION -> Clause.of("no calculation is called '{name}'{suggestion}", "name", input,
+                    "suggestion", suggestion());
+            case UNKNOWN_INPUT -> Clause.of("no input is called '{name}'{suggestion}", "name", input, "suggestion", suggestion());
+            case MISSING -> Clause.of("{input} is missing; allowed is {allowed}{source}.", "input", name, "allowed", allowed,
+                    "source", bracketed());
+            case UNREADABLE, NOT_ALLOWED -> Clause.of("{input}: found {found}; allowed is {allowed}{source}.", "input", name,
+                    "found", found, "allowed", allowed, "source", bracketed());
+            case NO_ANSWER -> Clause.of("{input} has no answer: {found}.", "input", name, "found", found);
         };
     }
 
-    private String suggestion() {
-        return near.isEmpty() ? "; the list: " + allowed + "." : "; did you mean " + String.join(" or ", near) + "?";
+    private Clause bracketed() {
+        return source.isEmpty() ? NOTHING : Clause.of(" ({source})", "source", Clause.of(source));
+    }
+
+    private Clause suggestion() {
+        return near.isEmpty() ? Clause.of("; the list: {list}.", "list", allowed)
+                : Clause.of("; did you mean {near}?", "near", Clause.either(near.stream().map(Clause::of).toList()));
     }
 }

@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import org.benchleaf.model.ReferenceTable;
+import org.benchleaf.quantity.Clause;
 import org.benchleaf.quantity.Decimal;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
@@ -78,7 +79,7 @@ final class SheetFormulas {
         Drying.Rate rate = Drying.rate(args.one("dry"), args.one("first"), args.one("second"), args.one("between"),
                 args.one("to"));
         return new Answers().number("rate", rate.rate()).number("time", rate.time(),
-                "at the second weighing the sheet is already drier than that");
+                Clause.of("at the second weighing the sheet is already drier than that"));
     }
 
     private static Answers sizeChange(Args args) {
@@ -88,10 +89,10 @@ final class SheetFormulas {
         Optional<Quantity> after = args.optional("across-after");
         if (before.isPresent() != after.isPresent()) {
             throw new NotAllowed(Refusal.missing(before.isPresent() ? "across-after" : "across-before",
-                    "both lengths across, or neither", "definition of relative change"));
+                    Clause.of("both lengths across, or neither"), "definition of relative change"));
         }
         if (before.isEmpty()) {
-            String why = "the lengths across were not given";
+            Clause why = Clause.of("the lengths across were not given");
             return answers.withhold("across-change", why).withhold("area-change", why);
         }
         Quantity across = Sheets.sizeChange(renamed(before.get(), "across-before"), after.orElseThrow());
@@ -101,7 +102,7 @@ final class SheetFormulas {
     /** A length that must be above 0, said of the input that it came from. */
     private static Quantity renamed(Quantity length, String key) {
         if (!(length.value() > 0)) {
-            throw new NotAllowed(Refusal.notAllowed(key, Written.of(length), "more than 0",
+            throw new NotAllowed(Refusal.notAllowed(key, Written.said(length), Clause.of("more than 0"),
                     "definition of relative change"));
         }
         return length;
@@ -112,7 +113,7 @@ final class SheetFormulas {
                 args.one("uptake"), args.one("changes"));
         Answers answers = new Answers().number("per-change", blotters.perChange()).number("total", blotters.total());
         return blotters.perChange().value() < 2
-                ? answers.note("For the water alone; a sheet still needs a blotter on each side.") : answers;
+                ? answers.note(Clause.of("For the water alone; a sheet still needs a blotter on each side.")) : answers;
     }
 
     private static Answers massAtSolids(Args args) {
@@ -125,7 +126,8 @@ final class SheetFormulas {
                 args.one("blotter-width"), args.one("layers"));
         Answers answers = new Answers().number("beside", covering.beside()).number("cover", covering.cover());
         return covering.beside().value() > 1
-                ? answers.note("Laid side by side, since one is too small for the sheet (common practice, no source).") : answers;
+                ? answers.note(Clause.of("Laid side by side, since one is too small for the sheet (common practice, no source)."))
+                : answers;
     }
 
     private static Answers blotterSets(Args args) {
@@ -171,7 +173,7 @@ final class SheetFormulas {
         Answers answers = new Answers().number("l", colour.lightness()).number("a", colour.red())
                 .number("b", colour.yellow());
         if (!white.forPaper()) {
-            String why = "ASTM E313 and CIE whiteness are not defined for this light";
+            Clause why = Clause.of("ASTM E313 and CIE whiteness are not defined for this light");
             return answers.withhold("yellowness", why).withhold("whiteness", why).withhold("tint", why);
         }
         answers.number("yellowness", white.yellowness(measured));
@@ -179,8 +181,8 @@ final class SheetFormulas {
         if (whiteness.holds()) {
             return answers.number("whiteness", whiteness.whiteness()).number("tint", whiteness.tint());
         }
-        String why = "outside the range of the CIE formula, 40 < W < 5 Y − 280 and −4 < tint < 2: W would be "
-                + tenths(whiteness.whiteness()) + " and the tint " + tenths(whiteness.tint());
+        Clause why = Clause.of("outside the range of the CIE formula, 40 < W < 5 Y − 280 and −4 < tint < 2: W would be {whiteness}"
+                + " and the tint {tint}", "whiteness", tenths(whiteness.whiteness()), "tint", tenths(whiteness.tint()));
         return answers.withhold("whiteness", why).withhold("tint", why);
     }
 
@@ -191,9 +193,9 @@ final class SheetFormulas {
     private static Answers change(Args args) {
         Change change = args.yes("paired") ? Change.paired(args.list("before"), args.list("after"))
                 : Change.unpaired(args.list("before"), args.list("after"));
-        String why = "fewer than three readings, or readings without scatter, say nothing about chance";
+        Clause why = Clause.of("fewer than three readings, or readings without scatter, say nothing about chance");
         Answers answers = new Answers().number("mean-change", change.mean())
-                .number("sd", change.sd(), "a single reading has no scatter");
+                .number("sd", change.sd(), Clause.of("a single reading has no scatter"));
         Optional<Change.Test> test = change.test();
         return answers.number("t", test.map(Change.Test::t), why).number("degrees", test.map(Change.Test::degrees), why)
                 .number("p", test.map(Change.Test::p), why).number("low", test.map(Change.Test::low), why)

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.benchleaf.model.ReferenceTable;
+import org.benchleaf.quantity.Clause;
 import org.benchleaf.quantity.Decimal;
 import org.benchleaf.quantity.Dimension;
 import org.benchleaf.quantity.Quantity;
@@ -21,8 +22,8 @@ import org.benchleaf.science.Vapour;
 /** Binds the names of the calculations about ethanol, solutions and vapour to their formulas. */
 final class SolutionFormulas {
 
-    private static final String SEPARATELY = "Each is measured separately, then they are joined; the mixture may come"
-            + " to less than the volumes together, and by how much is not known.";
+    private static final Clause SEPARATELY = Clause.of("Each is measured separately, then they are joined; the mixture may come"
+            + " to less than the volumes together, and by how much is not known.");
 
     private final List<FlashPoint> flashPoints;
     private final Vapour.Limits ethanol;
@@ -61,7 +62,7 @@ final class SolutionFormulas {
         try {
             return answers.number("flash-point", FlashPoint.ofEthanolWater(args.one("strength"), flashPoints));
         } catch (OutsideRange outside) {
-            return answers.withhold("flash-point", "no flash point is published outside " + outside.allowed());
+            return answers.withhold("flash-point", Clause.of("no flash point is published outside {range}", "range", outside.allowed()));
         }
     }
 
@@ -76,7 +77,7 @@ final class SolutionFormulas {
         Optional<Quantity> strength = args.optional("strength");
         Optional<Quantity> byMass = args.optional("mass-fraction");
         if (strength.isPresent() == byMass.isPresent()) {
-            throw new NotAllowed(Refusal.missing("strength", "either a strength or a mass-fraction, not both",
+            throw new NotAllowed(Refusal.missing("strength", Clause.of("either a strength or a mass-fraction, not both"),
                     "OIML R 22 (1975), general formula"));
         }
         Quantity share = byMass.orElseGet(() -> EthanolWater.massFraction(strength.orElseThrow()));
@@ -97,7 +98,7 @@ final class SolutionFormulas {
         Optional<Quantity> over = args.optional("over");
         if (changes.isPresent() != over.isPresent()) {
             throw new NotAllowed(Refusal.missing(changes.isPresent() ? "over" : "air-changes",
-                    "air changes and the time over which the liquid evaporates, both or neither",
+                    Clause.of("air changes and the time over which the liquid evaporates, both or neither"),
                     "balance of well-mixed air"));
         }
         Vapour.InRoom vapour = Vapour.ofEthanol(args.one("strength"), args.one("volume"), args.one("room"),
@@ -113,9 +114,9 @@ final class SolutionFormulas {
         if (temperature.in(Unit.CELSIUS) >= 4) {
             Quantity most = Vapour.ethanolSaturation(temperature);
             if (partsPerMillion.in(Unit.PPM) > most.in(Unit.PPM)) {
-                answers.note("More than air can hold above pure ethanol at this temperature, " + Math.round(most.value())
-                        + " ppm: the liquid would not all evaporate, and the air above it would be in the explosive"
-                        + " range.");
+                answers.note(Clause.of("More than air can hold above pure ethanol at this temperature, {most}: the liquid would not"
+                        + " all evaporate, and the air above it would be in the explosive range.",
+                        "most", Math.round(most.value()) + " ppm"));
             }
         }
         return answers;
@@ -127,19 +128,22 @@ final class SolutionFormulas {
             case MASS_FRACTION -> Solutions.byMass(args.one("strength"), asked(args, "mass", "volume", kind));
             case AMOUNT_PER_VOLUME -> Solutions.byAmount(args.one("strength"), asked(args, "volume", "mass", kind),
                     args.optional("molar-mass").orElseThrow(() -> new NotAllowed(Refusal.missing("molar-mass",
-                            "a molar mass, such as 74.09 g/mol, for a strength in mol/L",
+                            Clause.of("a molar mass, such as {example}, for a strength in mol/L", "example", "74.09 g/mol"),
                             "definition of the amount of substance"))));
             default -> Solutions.byVolume(args.one("strength"), asked(args, "volume", "mass", kind));
         };
         return new Answers().number("mass", dissolving.mass()).number("solvent-mass", dissolving.solventMass(),
-                "a strength per volume is made up to its volume; the solvent for that is not weighed");
+                Clause.of("a strength per volume is made up to its volume; the solvent for that is not weighed"));
     }
 
     private static Quantity asked(Args args, String needed, String other, Dimension kind) {
-        String need = "a " + needed + " of solution, for a strength that is " + kind.words();
+        boolean mass = needed.equals("mass");
+        Clause need = Clause.of(mass ? "a mass of solution, for a strength that is {kind}"
+                : "a volume of solution, for a strength that is {kind}", "kind", kind.clause());
         if (args.optional(other).isPresent()) {
-            throw new NotAllowed(Refusal.notAllowed(other, Written.of(args.one(other)), need,
-                    "without the density a " + other + " says nothing about the solid"));
+            throw new NotAllowed(Refusal.notAllowed(other, Written.said(args.one(other)), need,
+                    mass ? "without the density a volume says nothing about the solid"
+                            : "without the density a mass says nothing about the solid"));
         }
         return args.optional(needed).orElseThrow(() -> new NotAllowed(Refusal.missing(needed, need,
                 "definition of the strength")));
@@ -148,22 +152,22 @@ final class SolutionFormulas {
     private static Answers dilution(Args args) {
         Solutions.Dilution dilution = Solutions.dilution(args.one("stock"), args.one("strength"), args.one("volume"));
         return new Answers().number("stock-volume", dilution.stockVolume()).number("diluent-volume",
-                dilution.diluentVolume(), "volumes of mixed liquids need not add up: make up to the volume, or use"
-                        + " ethanol-mixture for ethanol and water");
+                dilution.diluentVolume(), Clause.of("volumes of mixed liquids need not add up: make up to the volume, or use"
+                        + " ethanol-mixture for ethanol and water"));
     }
 
     private static Answers parts(Args args) {
         List<Quantity> parts = args.list("parts");
         Quantity total = args.one("total");
         if (parts.size() < 2) {
-            throw new NotAllowed(Refusal.notAllowed("parts", parts.size() + " numbers: " + Written.of(parts),
-                    "at least 2 numbers", "what the formula asks for"));
+            throw new NotAllowed(Refusal.notAllowed("parts", Written.numbers(parts),
+                    Clause.of("at least 2 numbers"), "what the formula asks for"));
         }
         Answers answers = new Answers().number("first", Solutions.part(parts, 0, total))
                 .number("second", Solutions.part(parts, 1, total))
                 .number("part", Solutions.part(parts, which(args, parts), total));
         if (total.dimension() == Dimension.VOLUME) {
-            return answers.withhold("mass-fraction", "parts by volume say nothing of the mass").note(SEPARATELY);
+            return answers.withhold("mass-fraction", Clause.of("parts by volume say nothing of the mass")).note(SEPARATELY);
         }
         return answers.number("mass-fraction", Solutions.part(parts, 0, Quantity.of(100, Unit.PERCENT_BY_MASS)));
     }
@@ -173,8 +177,8 @@ final class SolutionFormulas {
         Quantity part = args.optional("part").orElse(Quantity.number(1));
         double which = part.value();
         if (which != Math.rint(which) || which < 1 || which > parts.size()) {
-            throw new NotAllowed(Refusal.notAllowed("part", Written.of(part),
-                    "a whole number from 1 to " + parts.size() + ", the number of parts", "what the formula asks for"));
+            throw new NotAllowed(Refusal.notAllowed("part", Written.said(part),
+                    Clause.of("a whole number from 1 to {most}, the number of parts", "most", parts.size()), "what the formula asks for"));
         }
         return (int) which - 1;
     }
@@ -186,8 +190,8 @@ final class SolutionFormulas {
         Dimension kind = total.dimension() == Dimension.MASS ? Dimension.MASS_FRACTION : Dimension.VOLUME_FRACTION;
         for (Quantity share : Stream.concat(shares.stream(), stocks.stream()).toList()) {
             if (share.dimension() != kind) {
-                throw new NotAllowed(Refusal.notAllowed("shares", Written.of(share), kind.words()
-                        + ", with a total that is " + total.dimension().words(), "definition of the share"));
+                throw new NotAllowed(Refusal.notAllowed("shares", Written.said(share), Clause.of(
+                        "{kind}, with a total that is {other}", "kind", kind.clause(), "other", total.dimension().clause()), "definition of the share"));
             }
         }
         Solutions.Mixture mixture = Solutions.mixture(shares, stocks, which(args, shares), total);
@@ -203,7 +207,7 @@ final class SolutionFormulas {
 
     private static Answers belowFreezing(Quantity temperature, Answers answers) {
         return temperature.lowIn(Unit.CELSIUS) < 0
-                ? answers.note("Below 0 °C the formula holds only as long as the mixture stays liquid.") : answers;
+                ? answers.note(Clause.of("Below 0 °C the formula holds only as long as the mixture stays liquid.")) : answers;
     }
 
     /** The table's strengths are read by volume here; {@link FlashPoint} also reads them by mass. */

@@ -3,6 +3,7 @@ package org.benchleaf.calculate;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
+import org.benchleaf.quantity.Clause;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
 import org.benchleaf.science.AlkalineReserve;
@@ -53,8 +54,8 @@ final class WaterFormulas {
         // Solubility falls as the temperature rises, so only warming can bring lime out.
         boolean warmed = args.one("temperature").in(Unit.CELSIUS) > args.one("made-at").in(Unit.CELSIUS);
         return warmed && diluted.calcium().value() > LimeWater.saturated(args.one("temperature")).calcium().value()
-                ? answers.note("More calcium than stays dissolved at this"
-                + " temperature: some lime will settle out, and the pH will be lower.") : answers;
+                ? answers.note(Clause.of("More calcium than stays dissolved at this"
+                + " temperature: some lime will settle out, and the pH will be lower.")) : answers;
     }
 
     private static Answers limeDose(Args args) {
@@ -62,7 +63,7 @@ final class WaterFormulas {
                 args.one("carbon-dioxide"));
         Answers answers = new Answers().number("calcium", dose.calcium()).number("stock-volume", dose.stockVolume());
         return args.one("carbon-dioxide").value() > 0 ? answers
-                : answers.note("For water free of carbon dioxide; water that stood in air needs several times as much.");
+                : answers.note(Clause.of("For water free of carbon dioxide; water that stood in air needs several times as much."));
     }
 
     private static Answers carbonateWater(Args args) {
@@ -71,7 +72,7 @@ final class WaterFormulas {
                 args.one("carbon-dioxide"), args.yes("calcite"));
         Answers answers = new Answers().number("ph", water.ph()).number("calcium", water.calcium())
                 .number("carbon", water.carbon());
-        return closed ? answers.note("Without carbon dioxide the vessel is taken to be closed.") : answers;
+        return closed ? answers.note(Clause.of("Without carbon dioxide the vessel is taken to be closed.")) : answers;
     }
 
     private static Answers reserve(Args args) {
@@ -79,8 +80,8 @@ final class WaterFormulas {
                 args.one("acid-volume"), args.one("acid"), args.one("base-volume"), args.one("base"));
         Answers answers = new Answers().number("reserve", reserve.reserve()).number("carbonate", reserve.carbonate())
                 .word("meets-threshold", reserve.meetsThreshold() ? "yes" : "no");
-        return reserve.carbonate().in(Unit.PERCENT_BY_MASS) < LEAST_TITRATED ? answers.note(
-                "Below about 2 % calcium carbonate the titration is indicative only (TAPPI T 553).") : answers;
+        return reserve.carbonate().in(Unit.PERCENT_BY_MASS) < LEAST_TITRATED ? answers.note(Clause.of(
+                "Below about 2 % calcium carbonate the titration is indicative only (TAPPI T 553).")) : answers;
     }
 
     private static Answers ceiling(Args args) {
@@ -89,7 +90,7 @@ final class WaterFormulas {
         return new Answers().number("carbonate-per-area", ceiling.carbonatePerArea())
                 .number("carbonate", ceiling.carbonate()).number("reserve", ceiling.reserve())
                 .number("baths-to-two-per-cent", ceiling.bathsToTwoPerCent(),
-                        "a bath without calcium never leaves a reserve");
+                        Clause.of("a bath without calcium never leaves a reserve"));
     }
 
     private static Answers bath(Args args) {

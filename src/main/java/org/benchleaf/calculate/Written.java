@@ -2,6 +2,7 @@ package org.benchleaf.calculate;
 
 import java.util.List;
 import java.util.stream.Collectors;
+import org.benchleaf.quantity.Clause;
 import org.benchleaf.quantity.Decimal;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
@@ -17,16 +18,27 @@ public final class Written {
     }
 
     static String of(Quantity quantity) {
-        String number = switch (quantity.spread()) {
-            case NONE, RESOLUTION -> number(quantity.value());
-            case TOLERANCE -> number(quantity.value()) + " ± " + number(quantity.halfWidth());
-            case RANGE -> number(quantity.low()) + " to " + number(quantity.high());
-        };
-        return unit(quantity.unit(), number);
+        return said(quantity).english();
     }
 
-    static String range(double low, double high, Unit unit) {
-        return unit(unit, number(low) + " to " + number(high));
+    /** A quantity as part of a sentence. */
+    static Clause said(Quantity quantity) {
+        return switch (quantity.spread()) {
+            case NONE, RESOLUTION -> Clause.value(unit(quantity.unit(), number(quantity.value())));
+            case TOLERANCE -> Clause.value(unit(quantity.unit(), number(quantity.value()) + " ± " + number(quantity.halfWidth())));
+            case RANGE -> range(quantity.low(), quantity.high(), quantity.unit());
+        };
+    }
+
+    /** Several quantities and how many they are, as part of a sentence. */
+    static Clause numbers(List<Quantity> quantities) {
+        return Clause.of("{count} numbers: {numbers}", "count", quantities.size(),
+                "numbers", Clause.list(quantities.stream().map(Written::said).toList()));
+    }
+
+    static Clause range(double low, double high, Unit unit) {
+        return unit == Unit.PH ? Clause.of("{low} to {high}", "low", unit(unit, number(low)), "high", number(high))
+                : Clause.of("{low} to {high}", "low", number(low), "high", unit(unit, number(high)));
     }
 
     public static String number(double number) {

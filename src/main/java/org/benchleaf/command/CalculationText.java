@@ -12,6 +12,7 @@ import org.benchleaf.calculate.Outcome;
 import org.benchleaf.json.JsonText;
 import org.benchleaf.model.Formulary;
 import org.benchleaf.model.Method;
+import org.benchleaf.quantity.Clause;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
 
@@ -75,7 +76,7 @@ final class CalculationText {
         }
         text.append("Sources:\n");
         method.sources().forEach(key -> text.append("  ").append(citation(key)).append('\n'));
-        lines(text, "Note", worked.notes());
+        lines(text, "Note", worked.notes().stream().map(Clause::english).toList());
         lines(text, "Mind", method.caveats());
         return text.toString().stripTrailing();
     }
@@ -98,7 +99,7 @@ final class CalculationText {
         whole.put("title", worked.method().title());
         whole.put("figures", figures);
         whole.put("withheld", withheld);
-        whole.put("notes", joined(worked.notes(), worked.method().caveats()));
+        whole.put("notes", joined(worked.notes().stream().map(Clause::english).toList(), worked.method().caveats()));
         return JsonText.of(whole);
     }
 
@@ -125,7 +126,8 @@ final class CalculationText {
         Map<String, Object> entry = new LinkedHashMap<>();
         entry.put("id", output.key());
         entry.put("label", output.label());
-        entry.put("why", worked.withheld().getOrDefault(output.key(), "what was put in allows both yes and no"));
+        entry.put("why", worked.withheld().getOrDefault(output.key(),
+                Clause.of("what was put in allows both yes and no")).english());
         return entry;
     }
 
@@ -146,7 +148,7 @@ final class CalculationText {
 
     private static String value(Outcome.Worked worked, String key) {
         if (worked.withheld().containsKey(key)) {
-            return "no value: " + worked.withheld().get(key);
+            return "no value: " + worked.withheld().get(key).english();
         }
         Quantity number = worked.numbers().get(key);
         if (number == null) {

@@ -101,6 +101,7 @@ public final class CaseComposition {
     /** The data beside the pages. */
     public List<DataFile> files() {
         List<DataFile> files = new ArrayList<>(makers.stream().flatMap(maker -> maker.files(desk).stream()).toList());
+        desk.treatment().translations().forEach(one -> makers.forEach(maker -> files.addAll(maker.filesTold(told(one)))));
         classes.forEach(course -> PageMakers.CLASS.forEach(maker -> files.addAll(maker.files(course))));
         return files;
     }

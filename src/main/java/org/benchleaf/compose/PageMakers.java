@@ -72,6 +72,7 @@ public final class PageMakers {
             new HomePage(),
             new MaterialPages(),
             new GlossaryPage(),
+            new SumsPage(),
             new SearchPage());
 
     public static final PageNames NAMES = new PageNames(CASE.stream().map(CasePageMaker::name).toList(),

@@ -106,8 +106,8 @@ public final class SiteComposition {
     /** The data beside the pages, such as the schemas and how the site is cited. */
     public List<DataFile> files() {
         if (files == null) {
-            files = Stream.of(WritingPage.files(), List.of(SumsPage.data(desk.language(), desk.library().formulary()),
-                    SiteReference.file(desk.library().studio(), Words.in(desk.language()))), EvidencePages.files(desk),
+            files = Stream.of(WritingPage.files(), SumsPage.data(desk.language(), desk.library().formulary(), languages.stream().skip(1)
+                    .map(desk.library().translations()::get).toList()), List.of(SiteReference.file(desk.library().studio(), Words.in(desk.language()))), EvidencePages.files(desk),
                     Feeds.of(desk).map(Feeds::files).orElse(List.of()), installation()).flatMap(List::stream).toList();
         }
         return files;

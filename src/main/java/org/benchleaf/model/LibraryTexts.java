@@ -47,6 +47,7 @@ public final class LibraryTexts {
         texts.add(Rule.Backing.NO_SOURCE);
         library.reference().substances().values().forEach(one -> texts.addAll(one.synonyms()));
         Stream.of(StepKind.values()).map(StepKind::word).forEach(texts::add);
+        library.formulary().methods().forEach(method -> method.inputs().forEach(input -> texts.addAll(input.words())));
         return Collections.unmodifiableSet(texts);
     }
 
@@ -170,15 +171,15 @@ public final class LibraryTexts {
     }
 
     private Method method(Method from) {
-        return new Method(from.name(), text(from.title()), from.subject(), from.answers(), text(from.formula()),
-                mathml(from.mathml()), from.range(), from.sources(), from.ownEnds(), each(from.caveats(), this::text),
+        return new Method(from.name(), text(from.title()), from.subject(), text(from.answers()), text(from.formula()),
+                mathml(from.mathml()), text(from.range()), from.sources(), from.ownEnds(), each(from.caveats(), this::text),
                 each(from.inputs(), this::input),
                 each(from.outputs(), output -> new Method.Output(output.key(), text(output.label()), output.unit(), output.yesOrNo())));
     }
 
     private Method.Input input(Method.Input from) {
         return new Method.Input(from.key(), text(from.label()), from.dimensions(), from.words(), from.many(), from.usual(),
-                from.required(), from.low(), from.high(), from.unit(), from.rangeSource(), from.example());
+                from.required(), from.low(), from.high(), from.unit(), text(from.rangeSource()), from.example());
     }
 
     private String mathml(String from) {

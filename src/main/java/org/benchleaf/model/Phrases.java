@@ -3,6 +3,7 @@ package org.benchleaf.model;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.benchleaf.message.Holes;
 
 /**
@@ -14,22 +15,24 @@ import org.benchleaf.message.Holes;
  * @param words by the English text, with the same holes such as {@code {substance}}
  * @param statements the official wording of statements of hazard, by code; what is not among them stays English, for no such
  *     statement is translated freely
+ * @param ofSums those of the words that the calculations say, which a page's script needs
  */
-public record Phrases(String language, Map<String, String> words, Map<String, String> statements) {
+public record Phrases(String language, Map<String, String> words, Map<String, String> statements, Set<String> ofSums) {
 
     /** The program's texts as they are. */
-    public static final Phrases ENGLISH = new Phrases("en", Map.of(), Map.of());
+    public static final Phrases ENGLISH = new Phrases("en", Map.of(), Map.of(), Set.of());
 
     public Phrases {
         words = Map.copyOf(words);
         statements = Map.copyOf(statements);
+        ofSums = Set.copyOf(ofSums);
     }
 
     /** These and the words of a studio, which go before. */
     public Phrases and(String tag, Map<String, String> ofStudio) {
         Map<String, String> all = new HashMap<>(words);
         all.putAll(ofStudio);
-        return new Phrases(tag, all, statements);
+        return new Phrases(tag, all, statements, ofSums);
     }
 
     /** The words for a text; the text itself where there are none. */

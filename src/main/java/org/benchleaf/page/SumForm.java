@@ -1,5 +1,7 @@
 package org.benchleaf.page;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -30,16 +32,16 @@ public record SumForm(String calculation, String title, String formula, String r
      * @param allowed the range with its unit and source
      * @param usual what is taken where nothing is put in
      * @param example an input that works
-     * @param choices the words to choose from, where the input is a word; else empty
+     * @param choices the words to choose from as the calculation reads them, each as readers know it; empty where the input is no word
      * @param units the units it may be put in; empty where it has none
      * @param unit the unit of the example
      * @param required whether it must be put in
      */
     public record Field(String key, String label, String allowed, Optional<String> usual, String example,
-            List<String> choices, List<String> units, String unit, boolean required) {
+            Map<String, String> choices, List<String> units, String unit, boolean required) {
 
         public Field {
-            choices = List.copyOf(choices);
+            choices = Collections.unmodifiableMap(new LinkedHashMap<>(choices));
             units = List.copyOf(units);
         }
     }

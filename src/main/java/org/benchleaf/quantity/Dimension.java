@@ -91,6 +91,11 @@ public enum Dimension {
         return words;
     }
 
+    /** The dimension as part of a sentence. */
+    public Clause clause() {
+        return Clause.of(words);
+    }
+
     /** The smallest amount above nothing that is taken for one, whatever its sign, in {@link Unit#usual its usual unit}. */
     public double least() {
         return least;

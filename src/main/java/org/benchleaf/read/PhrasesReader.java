@@ -3,6 +3,7 @@ package org.benchleaf.read;
 import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
 import org.benchleaf.model.Phrases;
@@ -33,13 +34,15 @@ public final class PhrasesReader {
     private static Phrases phrases(String tag, Node.Mapping root) {
         Map<String, String> words = new HashMap<>();
         group(root, "words").entries().forEach((english, entry) -> words.put(english, text(entry.value())));
+        Set<String> ofSums = group(root, "sums").entries().keySet();
+        group(root, "sums").entries().forEach((english, entry) -> words.put(english, text(entry.value())));
         Map<String, String> statements = new HashMap<>();
         group(root, "statements").entries().forEach((code, entry) -> {
             Node.Mapping row = (Node.Mapping) entry.value();
             text(row.get("source").orElseThrow(() -> new IllegalStateException("the wording of " + code + " has no source")));
             statements.put(code, text(row.get("words").orElseThrow(() -> new IllegalStateException("no words for " + code))));
         });
-        return new Phrases(tag, words, statements);
+        return new Phrases(tag, words, statements, ofSums);
     }
 
     private static Node.Mapping group(Node.Mapping root, String key) {

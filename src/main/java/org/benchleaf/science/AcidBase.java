@@ -1,6 +1,7 @@
 package org.benchleaf.science;
 
 import java.util.List;
+import org.benchleaf.quantity.Clause;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
 
@@ -56,7 +57,7 @@ public final class AcidBase {
     public static Quantity ph(List<Dissolved> dissolved) {
         for (Dissolved one : dissolved) {
             if (!(one.molality() >= 0)) {
-                throw new OutsideRange("molality", one.molality() + " mol/kg", "0 and more", "an amount of substance");
+                throw new OutsideRange("molality", Clause.value(one.molality() + " mol/kg"), Clause.of("0 and more"), "an amount of substance");
             }
         }
         Davies ions = Davies.settled("the solution", CELSIUS,

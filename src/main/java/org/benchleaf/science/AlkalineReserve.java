@@ -1,6 +1,7 @@
 package org.benchleaf.science;
 
 import java.util.Optional;
+import org.benchleaf.quantity.Clause;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
 
@@ -63,8 +64,8 @@ public final class AlkalineReserve {
         double strength = Require.aboveZero("base", base, Unit.MOLE_PER_LITRE);
         double back = Require.atLeastZero("base-volume", baseVolume, Unit.MILLILITRE) * strength;
         if (back > added) {
-            throw new OutsideRange("base-volume", baseVolume.in(Unit.MILLILITRE) + " mL",
-                    "0 to " + added / strength + " mL, which uses up all the acid",
+            throw new OutsideRange("base-volume", Clause.value(baseVolume.in(Unit.MILLILITRE) + " mL"),
+                    Clause.of("0 to {most}, which uses up all the acid", "most", added / strength + " mL"),
                     "more base than acid means that the sample holds no reserve but acid");
         }
         return reserve((added - back) / dry);

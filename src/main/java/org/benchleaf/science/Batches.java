@@ -2,6 +2,7 @@ package org.benchleaf.science;
 
 import java.util.List;
 import java.util.Optional;
+import org.benchleaf.quantity.Clause;
 import org.benchleaf.quantity.Decimal;
 import org.benchleaf.quantity.Dimension;
 import org.benchleaf.quantity.Quantity;
@@ -40,7 +41,8 @@ public final class Batches {
      */
     public static Quantity sum(List<Quantity> amounts, List<Quantity> times) {
         if (amounts.size() != times.size()) {
-            throw new OutsideRange("times", times.size() + " numbers", amounts.size() + " numbers, one for each amount",
+            throw new OutsideRange("times", Clause.of("{count} numbers", "count", times.size()),
+                    Clause.of("{count} numbers, one for each amount", "count", amounts.size()),
                     "each amount is counted a number of times");
         }
         Unit unit = amounts.get(0).unit();
@@ -48,7 +50,8 @@ public final class Batches {
         for (int k = 0; k < amounts.size(); k++) {
             Quantity amount = amounts.get(k);
             if (amount.dimension() != unit.dimension()) {
-                throw new OutsideRange("amounts", amount.dimension().words(), unit.dimension().words() + " like the first",
+                throw new OutsideRange("amounts", amount.dimension().clause(),
+                        Clause.of("{kind} like the first", "kind", unit.dimension().clause()),
                         "only amounts of one kind can be added");
             }
             total += Require.atLeastZero("amounts", amount, unit) * Require.atLeastZero("times", times.get(k), Unit.NONE);
@@ -72,8 +75,8 @@ public final class Batches {
      */
     public static Quantity batch(Optional<Quantity> needed, Quantity batches, Quantity shrinking, Optional<Quantity> least,
             Optional<Quantity> step) {
-        Quantity first = needed.or(() -> least).orElseThrow(() -> new OutsideRange("needed", "nothing",
-                "an amount, or the least that can be made well", "something must be needed to be made"));
+        Quantity first = needed.or(() -> least).orElseThrow(() -> new OutsideRange("needed", Clause.of("nothing"),
+                Clause.of("an amount, or the least that can be made well"), "something must be needed to be made"));
         Unit unit = first.dimension() == Dimension.MASS ? Unit.GRAM : Unit.MILLILITRE;
         double chosen = 0;
         if (needed.isPresent()) {

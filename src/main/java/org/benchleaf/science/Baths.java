@@ -1,6 +1,7 @@
 package org.benchleaf.science;
 
 import java.util.List;
+import org.benchleaf.quantity.Clause;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
 
@@ -175,7 +176,7 @@ public final class Baths {
     private static int openFaces(Quantity faces) {
         int open = Require.wholeAtLeast(1, "faces", faces);
         if (open > 2) {
-            throw new OutsideRange("faces", String.valueOf(open), "1 or 2", "a sheet has two faces");
+            throw new OutsideRange("faces", Clause.value(String.valueOf(open)), Clause.of("1 or 2"), "a sheet has two faces");
         }
         return open;
     }

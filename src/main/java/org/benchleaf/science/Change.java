@@ -2,6 +2,7 @@ package org.benchleaf.science;
 
 import java.util.List;
 import java.util.Optional;
+import org.benchleaf.quantity.Clause;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
 
@@ -47,7 +48,8 @@ public record Change(Quantity mean, Optional<Quantity> sd, Optional<Test> test) 
     public static Change paired(List<Quantity> before, List<Quantity> after) {
         Unit unit = commonUnit(before, after);
         if (before.size() != after.size()) {
-            throw new OutsideRange("after", after.size() + " readings", before.size() + " readings, one for each before",
+            throw new OutsideRange("after", Clause.of("{count} readings", "count", after.size()),
+                    Clause.of("{count} readings, one for each before", "count", before.size()),
                     "paired readings belong to the same places; write paired=no where they do not");
         }
         double[] differences = new double[before.size()];
@@ -112,7 +114,7 @@ public record Change(Quantity mean, Optional<Quantity> sd, Optional<Test> test) 
 
     private static Unit commonUnit(List<Quantity> before, List<Quantity> after) {
         if (before.isEmpty() || after.isEmpty()) {
-            throw new OutsideRange(before.isEmpty() ? "before" : "after", "no readings", "at least one reading",
+            throw new OutsideRange(before.isEmpty() ? "before" : "after", Clause.of("no readings"), Clause.of("at least one reading"),
                     "a change needs both ends");
         }
         Unit unit = before.get(0).unit();
@@ -124,8 +126,8 @@ public record Change(Quantity mean, Optional<Quantity> sd, Optional<Test> test) 
     private static void requireKind(String input, List<Quantity> readings, Unit unit) {
         for (Quantity reading : readings) {
             if (reading.dimension() != unit.dimension()) {
-                throw new OutsideRange(input, reading.dimension().words(), unit.dimension().words()
-                        + ", as the first reading", "readings of two kinds cannot be subtracted");
+                throw new OutsideRange(input, reading.dimension().clause(),
+                        Clause.of("{kind}, as the first reading", "kind", unit.dimension().clause()), "readings of two kinds cannot be subtracted");
             }
         }
     }

@@ -1,6 +1,7 @@
 package org.benchleaf.science;
 
 import java.util.Optional;
+import org.benchleaf.quantity.Clause;
 import org.benchleaf.quantity.Dimension;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
@@ -97,8 +98,8 @@ public final class Drying {
         double before = waterPerDry("first", first, bone);
         double after = waterPerDry("second", second, bone);
         if (after >= before) {
-            throw new OutsideRange("second", second.in(Unit.GRAM) + " g",
-                    "less than " + first.in(Unit.GRAM) + " g, the first weighing", "a drying sheet loses mass");
+            throw new OutsideRange("second", Clause.value(second.in(Unit.GRAM) + " g"),
+                    Clause.of("less than {most}, the first weighing", "most", first.in(Unit.GRAM) + " g"), "a drying sheet loses mass");
         }
         double rate = StrictMath.log(before / after) / Require.aboveZero("between", between, Unit.MINUTE);
         double solids = Require.within("to", to, 1, 99.9, Unit.PERCENT, "definition of solids content") / 100;
@@ -204,7 +205,7 @@ public final class Drying {
     private static double waterPerDry(String input, Quantity mass, double dry) {
         double grams = mass.in(Unit.GRAM);
         if (!(grams > dry)) {
-            throw new OutsideRange(input, grams + " g", "more than " + dry + " g, the dry mass",
+            throw new OutsideRange(input, Clause.value(grams + " g"), Clause.of("more than {dry}, the dry mass", "dry", dry + " g"),
                     "a sheet with no water left cannot dry");
         }
         return (grams - dry) / dry;
@@ -213,7 +214,7 @@ public final class Drying {
     private static double atLeastDry(String input, Quantity mass, double dry) {
         double grams = mass.in(Unit.GRAM);
         if (!(grams >= dry)) {
-            throw new OutsideRange(input, grams + " g", dry + " g or more, the dry mass",
+            throw new OutsideRange(input, Clause.value(grams + " g"), Clause.of("{dry} or more, the dry mass", "dry", dry + " g"),
                     "a damp sheet weighs at least as much as a dry one");
         }
         return grams;

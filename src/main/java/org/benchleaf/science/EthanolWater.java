@@ -1,5 +1,6 @@
 package org.benchleaf.science;
 
+import org.benchleaf.quantity.Clause;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
 
@@ -254,8 +255,8 @@ public final class EthanolWater {
     private static double weakerThan(Quantity stock, Quantity strength) {
         double share = strength("strength", strength);
         if (share > stock.in(Unit.PERCENT_BY_VOLUME) / 100) {
-            throw new OutsideRange("strength", strength.in(Unit.PERCENT_BY_VOLUME) + " % v/v",
-                    "0 to " + stock.in(Unit.PERCENT_BY_VOLUME) + " % v/v, the strength of the stock",
+            throw new OutsideRange("strength", Clause.value(strength.in(Unit.PERCENT_BY_VOLUME) + " % v/v"),
+                    Clause.of("0 to {most}, the strength of the stock", "most", stock.in(Unit.PERCENT_BY_VOLUME) + " % v/v"),
                     "water can only weaken a stock");
         }
         return share;

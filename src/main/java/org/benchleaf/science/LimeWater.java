@@ -1,5 +1,6 @@
 package org.benchleaf.science;
 
+import org.benchleaf.quantity.Clause;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
 
@@ -154,12 +155,13 @@ public final class LimeWater {
         // Below the pH of the water itself the charges would balance with less than no calcium.
         double calcium = wanted > LOWEST_PH && wanted <= full.ph() ? Solution.calciumFor(wanted, carbon, t) : -1;
         if (calcium < 0) {
-            throw new OutsideRange("ph", "pH " + wanted, "pH " + hundredths(Solution.ph(0, carbon, t))
-                    + " (the water itself) to pH " + hundredths(full.ph()) + " (saturated limewater)",
+            throw new OutsideRange("ph", Clause.value("pH " + wanted),
+                    Clause.of("{water} (the water itself) to {lime} (saturated limewater)",
+                            "water", "pH " + hundredths(Solution.ph(0, carbon, t)), "lime", "pH " + hundredths(full.ph())),
                     "limewater can only raise the pH of water");
         }
         if (calcium > stock * (1 + NEARLY)) {
-            throw new OutsideRange("ph", "pH " + wanted, "less",
+            throw new OutsideRange("ph", Clause.value("pH " + wanted), Clause.of("less"),
                     "limewater made at a higher temperature holds less than a bath of that pH");
         }
         return new Dose(Quantity.of(calcium, Unit.MOLE_PER_KILOGRAM), Quantity.of(whole * calcium / stock, Unit.MILLILITRE));

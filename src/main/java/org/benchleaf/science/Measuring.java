@@ -2,6 +2,7 @@ package org.benchleaf.science;
 
 import java.util.List;
 import java.util.stream.Stream;
+import org.benchleaf.quantity.Clause;
 import org.benchleaf.quantity.Decimal;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
@@ -63,7 +64,8 @@ public final class Measuring {
             }
         }
         if (Double.isInfinite(best)) {
-            throw new OutsideRange("volume", wanted + " mL", "more than 0, up to " + largest + " mL",
+            throw new OutsideRange("volume", Clause.value(wanted + " mL"),
+                    Clause.of("more than 0, up to {largest}", "largest", largest + " mL"),
                     "the largest vessel listed; measure in portions");
         }
         double expanded = ofVessel(Quantity.of(tolerance, Unit.MILLILITRE), 1).value();

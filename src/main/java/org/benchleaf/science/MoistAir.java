@@ -1,5 +1,6 @@
 package org.benchleaf.science;
 
+import org.benchleaf.quantity.Clause;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
 
@@ -67,8 +68,8 @@ public final class MoistAir {
         double start = share("from", from);
         double end = share("to", to);
         if (end < start) {
-            throw new OutsideRange("to", to.in(Unit.PERCENT_HUMIDITY) + " % RH", from.in(Unit.PERCENT_HUMIDITY)
-                    + " % RH or more, where it starts", "water can only raise the humidity");
+            throw new OutsideRange("to", Clause.value(to.in(Unit.PERCENT_HUMIDITY) + " % RH"),
+                    Clause.of("{start} or more, where it starts", "start", from.in(Unit.PERCENT_HUMIDITY) + " % RH"), "water can only raise the humidity");
         }
         return Quantity.of(Require.aboveZero("volume", volume, Unit.CUBIC_METRE) * grams((end - start) * saturation(t), t),
                 Unit.GRAM);

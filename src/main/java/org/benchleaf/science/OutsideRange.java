@@ -1,15 +1,17 @@
 package org.benchleaf.science;
 
+import org.benchleaf.quantity.Clause;
+
 /** Says that a formula does not hold for what was put in: which input, what was found, what is allowed and why. */
 public final class OutsideRange extends IllegalArgumentException {
 
     private final String input;
-    private final String found;
-    private final String allowed;
+    private final transient Clause found;
+    private final transient Clause allowed;
     private final String source;
 
-    OutsideRange(String input, String found, String allowed, String source) {
-        super(input + ": found " + found + ", allowed is " + allowed + " (" + source + ")");
+    OutsideRange(String input, Clause found, Clause allowed, String source) {
+        super(input + ": found " + found.english() + ", allowed is " + allowed.english() + " (" + source + ")");
         this.input = input;
         this.found = found;
         this.allowed = allowed;
@@ -22,12 +24,12 @@ public final class OutsideRange extends IllegalArgumentException {
     }
 
     /** What was put in, with its unit. */
-    public String found() {
+    public Clause found() {
         return found;
     }
 
     /** What is allowed, in words or as a range with its unit. */
-    public String allowed() {
+    public Clause allowed() {
         return allowed;
     }
 

@@ -1,5 +1,6 @@
 package org.benchleaf.science;
 
+import org.benchleaf.quantity.Clause;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
 
@@ -88,8 +89,9 @@ public final class Provision {
     public static Order order(Quantity needed, Quantity stock, Quantity pack) {
         Unit unit = needed.unit();
         if (stock.dimension() != unit.dimension() || pack.dimension() != unit.dimension()) {
-            throw new OutsideRange("pack", pack.dimension().words() + " and " + stock.dimension().words(),
-                    unit.dimension().words() + " like what is needed", "only amounts of one kind can be compared");
+            throw new OutsideRange("pack",
+                    Clause.of("{kind} and {other}", "kind", pack.dimension().clause(), "other", stock.dimension().clause()),
+                    Clause.of("{kind} like what is needed", "kind", unit.dimension().clause()), "only amounts of one kind can be compared");
         }
         double wanted = Require.atLeastZero("needed", high(needed), unit);
         double there = Require.atLeastZero("stock", stock, unit);

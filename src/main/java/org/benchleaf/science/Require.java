@@ -1,5 +1,6 @@
 package org.benchleaf.science;
 
+import org.benchleaf.quantity.Clause;
 import org.benchleaf.quantity.Decimal;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
@@ -21,7 +22,8 @@ final class Require {
         double value = quantity.in(unit);
         double slack = SLACK * Math.max(Math.abs(low), Math.abs(high));
         if (!(low - slack <= value && value <= high + slack)) {
-            throw new OutsideRange(input, written(value, unit), Decimal.text(low) + " to " + written(high, unit), source);
+            throw new OutsideRange(input, written(value, unit),
+                    Clause.of("{low} to {high}", "low", Decimal.text(low), "high", unit(high, unit)), source);
         }
         return Math.min(high, Math.max(low, value));
     }
@@ -29,7 +31,7 @@ final class Require {
     static double atLeastZero(String input, Quantity quantity, Unit unit) {
         double value = quantity.in(unit);
         if (!(value >= 0 && value <= MOST)) {
-            throw new OutsideRange(input, written(value, unit), "0 or more", "an amount cannot be negative or endless");
+            throw new OutsideRange(input, written(value, unit), Clause.of("0 or more"), "an amount cannot be negative or endless");
         }
         return value;
     }
@@ -37,7 +39,7 @@ final class Require {
     static double aboveZero(String input, Quantity quantity, Unit unit) {
         double value = quantity.in(unit);
         if (!(value >= LEAST && value <= MOST)) {
-            throw new OutsideRange(input, written(value, unit), "more than 0", "an amount that is there and has an end");
+            throw new OutsideRange(input, written(value, unit), Clause.of("more than 0"), "an amount that is there and has an end");
         }
         return value;
     }
@@ -45,13 +47,17 @@ final class Require {
     static int wholeAtLeast(int least, String input, Quantity quantity) {
         double value = quantity.in(Unit.COUNT);
         if (value != Math.rint(value) || value < least || value > 1_000_000) {
-            throw new OutsideRange(input, Decimal.text(value), "a whole number, " + least + " or more",
+            throw new OutsideRange(input, Clause.value(Decimal.text(value)), Clause.of("a whole number, {least} or more", "least", least),
                     "a count of things");
         }
         return (int) value;
     }
 
-    private static String written(double value, Unit unit) {
+    private static Clause written(double value, Unit unit) {
+        return Clause.value(unit(value, unit));
+    }
+
+    private static String unit(double value, Unit unit) {
         return unit.symbol().isEmpty() ? Decimal.text(value) : Decimal.text(value) + " " + unit.symbol();
     }
 }

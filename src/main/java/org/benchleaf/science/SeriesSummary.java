@@ -2,6 +2,7 @@ package org.benchleaf.science;
 
 import java.util.List;
 import java.util.Optional;
+import org.benchleaf.quantity.Clause;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
 
@@ -84,8 +85,8 @@ public record SeriesSummary(Quantity count, Quantity mean, Optional<Quantity> sd
         double[] from = numbers("before", before);
         double[] to = numbers("after", after);
         if (from.length != to.length || before.get(0).dimension() != after.get(0).dimension()) {
-            throw new OutsideRange("after", to.length + " readings, " + after.get(0).dimension().words(),
-                    from.length + " readings, " + before.get(0).dimension().words(), "each place was read before and after");
+            throw new OutsideRange("after", readings(to, after.get(0)), readings(from, before.get(0)),
+                    "each place was read before and after");
         }
         double factor = after.get(0).unit().factor() / before.get(0).unit().factor();
         double[] differences = new double[from.length];
@@ -93,6 +94,10 @@ public record SeriesSummary(Quantity count, Quantity mean, Optional<Quantity> sd
             differences[k] = to[k] * factor - from[k];
         }
         return reach(differences, difference(averaged(before.get(0).unit())));
+    }
+
+    private static Clause readings(double[] numbers, Quantity first) {
+        return Clause.of("{count} readings, {kind}", "count", numbers.length, "kind", first.dimension().clause());
     }
 
     /**
@@ -156,7 +161,7 @@ public record SeriesSummary(Quantity count, Quantity mean, Optional<Quantity> sd
     public static LeftAndRemoved left(Quantity before, Quantity after) {
         double first = Require.aboveZero("before", before, before.unit());
         if (after.dimension() != before.dimension()) {
-            throw new OutsideRange("after", after.dimension().words(), before.dimension().words(), "amounts of one kind");
+            throw new OutsideRange("after", after.dimension().clause(), before.dimension().clause(), "amounts of one kind");
         }
         double percent = 100 * Require.atLeastZero("after", after, before.unit()) / first;
         return new LeftAndRemoved(Quantity.of(percent, Unit.PERCENT), Quantity.of(100 - percent, Unit.PERCENT));
@@ -182,13 +187,13 @@ public record SeriesSummary(Quantity count, Quantity mean, Optional<Quantity> sd
 
     private static double[] numbers(String input, List<Quantity> readings) {
         if (readings.isEmpty()) {
-            throw new OutsideRange(input, "none", "at least one reading", "a mean of something");
+            throw new OutsideRange(input, Clause.of("none"), Clause.of("at least one reading"), "a mean of something");
         }
         Unit unit = readings.get(0).unit();
         double[] numbers = new double[readings.size()];
         for (int k = 0; k < numbers.length; k++) {
             if (readings.get(k).dimension() != unit.dimension()) {
-                throw new OutsideRange(input, readings.get(k).dimension().words(), unit.dimension().words(),
+                throw new OutsideRange(input, readings.get(k).dimension().clause(), unit.dimension().clause(),
                         "readings of one kind");
             }
             numbers[k] = readings.get(k).in(unit);

@@ -1,6 +1,7 @@
 package org.benchleaf.science;
 
 import java.util.List;
+import org.benchleaf.quantity.Clause;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
 
@@ -199,7 +200,7 @@ public final class Sheets {
             pieces += wholePieces(strip / longest);
         }
         if (tears.isEmpty()) {
-            throw new OutsideRange("tears", "none", "at least one tear", "nothing to mend");
+            throw new OutsideRange("tears", Clause.of("none"), Clause.of("at least one tear"), "nothing to mend");
         }
         return ofArea(length * Require.aboveZero("width", width, Unit.CENTIMETRE), pieces, tissue, paste, waste);
     }
@@ -223,7 +224,7 @@ public final class Sheets {
             area += Require.aboveZero("areas", one, Unit.SQUARE_CENTIMETRE);
         }
         if (areas.isEmpty()) {
-            throw new OutsideRange("areas", "none", "at least one area", "nothing to cover");
+            throw new OutsideRange("areas", Clause.of("none"), Clause.of("at least one area"), "nothing to cover");
         }
         return ofArea(area, areas.size(), tissue, paste, waste);
     }

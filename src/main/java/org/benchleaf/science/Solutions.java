@@ -2,6 +2,7 @@ package org.benchleaf.science;
 
 import java.util.List;
 import java.util.Optional;
+import org.benchleaf.quantity.Clause;
 import org.benchleaf.quantity.Dimension;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
@@ -126,14 +127,15 @@ public final class Solutions {
     public static Dilution dilution(Quantity stock, Quantity strength, Quantity volume) {
         Dimension kind = stock.dimension();
         if (strength.dimension() != kind) {
-            throw new OutsideRange("strength", strength.dimension().words(), kind.words() + ", as the stock",
+            throw new OutsideRange("strength", strength.dimension().clause(),
+                    Clause.of("{kind}, as the stock", "kind", kind.clause()),
                     "strengths of two kinds cannot be divided by each other");
         }
         double from = Require.aboveZero("stock", stock, stock.unit());
         double to = Require.atLeastZero("strength", strength, stock.unit());
         if (to > from) {
-            throw new OutsideRange("strength", to + " " + stock.unit().symbol(),
-                    "0 to " + from + " " + stock.unit().symbol() + ", the strength of the stock",
+            throw new OutsideRange("strength", Clause.value(to + " " + stock.unit().symbol()),
+                    Clause.of("0 to {most}, the strength of the stock", "most", from + " " + stock.unit().symbol()),
                     "a diluent can only weaken a stock");
         }
         double whole = Require.aboveZero("volume", volume, Unit.MILLILITRE);
@@ -192,8 +194,9 @@ public final class Solutions {
             poured += poured(shares.get(i), stocks.get(i));
         }
         if (poured > 1 + 1e-12) {
-            throw new OutsideRange("shares", "stocks that come to " + 100 * poured + " % of the whole",
-                    "shares and stocks that come to 100 % at most", "a part cannot be larger than the whole");
+            throw new OutsideRange("shares",
+                    Clause.of("stocks that come to {share} of the whole", "share", 100 * poured + " %"),
+                    Clause.of("shares and stocks that come to 100 % at most"), "a part cannot be larger than the whole");
         }
         double rest = Math.max(0, 1 - poured);
         return new Mixture(Quantity.of(whole * poured(shares.get(which), stocks.get(which)), total.unit()),
@@ -204,8 +207,8 @@ public final class Solutions {
         double wanted = Require.aboveZero("shares", share, stock.unit());
         double from = Require.aboveZero("stocks", stock, stock.unit());
         if (wanted > from * (1 + 1e-12)) {
-            throw new OutsideRange("shares", wanted + " " + stock.unit().symbol(),
-                    "at most " + from + " " + stock.unit().symbol() + ", the strength of its stock",
+            throw new OutsideRange("shares", Clause.value(wanted + " " + stock.unit().symbol()),
+                    Clause.of("at most {most}, the strength of its stock", "most", from + " " + stock.unit().symbol()),
                     "a mixture cannot be stronger than its stock");
         }
         return wanted / from;

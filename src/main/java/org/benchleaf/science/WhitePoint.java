@@ -1,6 +1,7 @@
 package org.benchleaf.science;
 
 import java.util.Optional;
+import org.benchleaf.quantity.Clause;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
 
@@ -103,7 +104,7 @@ public enum WhitePoint {
 
     private void requireForPaper(String source) {
         if (!forPaper()) {
-            throw new OutsideRange("white", written, "C/2, D65/2 or D65/10", source);
+            throw new OutsideRange("white", Clause.value(written), Clause.of("C/2, D65/2 or D65/10"), source);
         }
     }
 }

@@ -1,17 +1,21 @@
 package org.benchleaf.script;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.benchleaf.calculate.Calculations;
 import org.benchleaf.calculate.Cells;
 import org.benchleaf.calculate.Digits;
+import org.benchleaf.calculate.Figure;
 import org.benchleaf.calculate.FigureChain;
 import org.benchleaf.calculate.FormularyText;
 import org.benchleaf.calculate.Outcome;
 import org.benchleaf.model.Method;
 import org.benchleaf.quantity.Amount;
+import org.benchleaf.quantity.Clause;
+import org.benchleaf.quantity.TextLanguage;
 import org.teavm.jso.JSExport;
 
 /**
@@ -25,6 +29,7 @@ public final class PageCalculator {
 
     private static Calculations calculations;
     private static Digits digits;
+    private static TextLanguage language = TextLanguage.ENGLISH;
 
     private PageCalculator() {
     }
@@ -40,11 +45,16 @@ public final class PageCalculator {
      * @param formulary what {@link FormularyText} made
      * @param decimalMark the decimal mark of the page's language, one character
      * @param weeks the unit of whole weeks in that language
+     * @param words a line for each text that the calculations say: in English and in that language; empty for English
+     * @param direction {@code rtl} for a language that runs from right to left
      */
     @JSExport
-    public static void load(String formulary, String decimalMark, String weeks) {
+    public static void load(String formulary, String decimalMark, String weeks, String words, String direction) {
         calculations = new Calculations(FormularyText.read(formulary));
         digits = new Digits(decimalMark.charAt(0), weeks);
+        Map<String, String> said = new HashMap<>();
+        Cells.lines(words).forEach(line -> said.put(line.get(0), line.get(1)));
+        language = new TextLanguage(text -> said.getOrDefault(text, text), decimalMark.charAt(0), direction.equals("rtl"));
     }
 
     /**
@@ -59,16 +69,17 @@ public final class PageCalculator {
     @JSExport
     public static String work(String name, String inputs) {
         Map<String, String> texts = new LinkedHashMap<>();
-        Cells.lines(inputs).forEach(line -> texts.put(line.get(0), line.get(1)));
+        Cells.lines(inputs).forEach(line -> texts.put(line.get(0), language.typed(line.get(1))));
         Outcome outcome = calculations.work(name, texts);
         List<String> lines = new ArrayList<>();
         if (outcome instanceof Outcome.Refused refused) {
-            refused.refusals().forEach(each -> add(lines, "refused", each.input(), each.sentence()));
+            refused.refusals().forEach(each -> add(lines, "refused", each.input(), each.about(name(name, each.input())).said(language)));
         } else {
             Outcome.Worked worked = (Outcome.Worked) outcome;
             worked.method().outputs().forEach(output -> answer(lines, worked, output));
-            worked.givens().forEach(given -> add(lines, "given", given.label(), given.text(), given.from().text()));
-            worked.notes().forEach(note -> add(lines, "note", note));
+            worked.givens().forEach(given -> add(lines, "given", said(given.label()), given(given),
+                    said(given.from().text())));
+            worked.notes().forEach(note -> add(lines, "note", note.said(language)));
         }
         return String.join("\n", lines);
     }
@@ -77,31 +88,50 @@ public final class PageCalculator {
      * Works the figures of a sheet again that follow from changed inputs.
      *
      * @param figures what {@link FigureChain} made
-     * @param changes a line for each: the figure's id, the label of the input and its text
+     * @param changes a line for each: the figure's id, the label of the input as the chain has it and its text
      * @return lines {@code number} (figure, digits, unit) or {@code none} (figure, why), each followed by its
      *     lines {@code by} (a change from which it follows) and {@code note}
      */
     @JSExport
     public static String follow(String figures, String changes) {
         List<String> lines = new ArrayList<>();
-        for (FigureChain.Reworked each : FigureChain.read(figures, calculations).follow(Cells.lines(changes))) {
+        for (FigureChain.Reworked each : FigureChain.read(figures, calculations).follow(changes(changes))) {
             each.value().map(value -> digits.told(value, each.rounding())).ifPresentOrElse(
                     amount -> add(lines, "number", each.id(), amount.number(), amount.unit()),
-                    () -> add(lines, "none", each.id(), each.why()));
-            each.causes().forEach(cause -> add(lines, "by", cause));
-            each.notes().forEach(note -> add(lines, "note", note));
+                    () -> add(lines, "none", each.id(), each.why().said(language)));
+            each.causes().forEach(cause -> add(lines, "by", cause.said(language)));
+            each.notes().forEach(note -> add(lines, "note", note.said(language)));
         }
         return String.join("\n", lines);
+    }
+
+    private static List<List<String>> changes(String changes) {
+        return Cells.lines(changes).stream().map(line -> List.of(line.get(0), line.get(1), language.typed(line.get(2)))).toList();
+    }
+
+    /** What the form calls an input: by its label, or by its key where the calculation has no such input. */
+    private static Clause name(String calculation, String input) {
+        return Clause.of(calculations.formulary().method(calculation).stream().flatMap(method -> method.inputs().stream())
+                .filter(each -> each.key().equals(input)).findFirst().map(Method.Input::label).orElse(input));
+    }
+
+    private static String said(String text) {
+        return language.words().apply(text);
+    }
+
+    /** What was put in, as a text of the language. */
+    private static String given(Figure.Given given) {
+        return given.values().isEmpty() ? said(given.text()) : language.withMark(given.text());
     }
 
     private static void answer(List<String> lines, Outcome.Worked worked, Method.Output output) {
         if (worked.numbers().containsKey(output.key())) {
             Amount amount = digits.amount(worked.numbers().get(output.key()));
-            add(lines, "number", output.key(), output.label(), amount.number(), amount.unit());
+            add(lines, "number", output.key(), said(output.label()), amount.number(), amount.unit());
         } else if (worked.words().containsKey(output.key())) {
-            add(lines, "word", output.key(), output.label(), worked.words().get(output.key()));
+            add(lines, "word", output.key(), said(output.label()), said(worked.words().get(output.key())));
         } else {
-            add(lines, "withheld", output.key(), output.label(), worked.withheld().get(output.key()));
+            add(lines, "withheld", output.key(), said(output.label()), worked.withheld().get(output.key()).said(language));
         }
     }
 

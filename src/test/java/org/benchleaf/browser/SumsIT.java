@@ -43,7 +43,7 @@ class SumsIT {
             }).then(() => {
               delete window.exports;
               const data = window.BENCHLEAF_SUMS;
-              window.underTest.load(data.formulary, data.mark, data.weeks);
+              window.underTest.load(data.formulary, data.speaks.mark, data.speaks.weeks, data.speaks.words, data.speaks.direction);
               done(['loaded']);
             }, name => done([name + ' is missing']));
             """;
@@ -51,7 +51,7 @@ class SumsIT {
 
     @BeforeAll
     static void load() {
-        PageCalculator.load(FormularyText.of(FORMULARY), ".", "weeks");
+        PageCalculator.load(FormularyText.of(FORMULARY), ".", "weeks", "", "ltr");
     }
 
     @Test

@@ -1,5 +1,6 @@
 package org.benchleaf.calculate;
 
+import org.benchleaf.quantity.Clause;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
@@ -57,7 +58,7 @@ class FigureChainTest {
         assertThat(now.get("wash.tray-volume").value().orElseThrow().in(Unit.LITRE)).isCloseTo(11.55, within(1e-9));
         assertThat(now.get("wash.tray-total").value().orElseThrow().in(Unit.LITRE)).isCloseTo(34.65, within(1e-9));
         assertThat(now.get("bath.batch").value().orElseThrow().in(Unit.LITRE)).isBetween(11.55, 12.1);
-        assertThat(now.get("bath.batch").causes()).containsExactly("depth of the water 50 mm");
+        assertThat(now.get("bath.batch").causes().stream().map(Clause::english)).containsExactly("depth of the water 50 mm");
         assertThat(now.keySet()).doesNotContain("relax.amount", "wash.sheet-mass", "dry.pressure");
     }
 
@@ -90,10 +91,10 @@ class FigureChainTest {
         Map<String, Figure> figures = figures(CONTENT, "tide-table");
         Map<String, FigureChain.Reworked> backwards = follow(figures, "wash.tray-volume", "depth of the water", "-5 mm");
         assertThat(backwards.get("wash.tray-volume").value()).isEmpty();
-        assertThat(backwards.get("wash.tray-volume").why()).contains("depth").contains("-5 mm");
+        assertThat(backwards.get("wash.tray-volume").why().english()).contains("depth").contains("-5 mm");
         assertThat(backwards.get("bath.batch").value()).isEmpty();
         Map<String, FigureChain.Reworked> bare = follow(figures, "wash.tray-volume", "depth of the water", "50");
-        assertThat(bare.get("wash.tray-volume").why()).contains("has no unit");
+        assertThat(bare.get("wash.tray-volume").why().english()).contains("has no unit");
     }
 
     @Test

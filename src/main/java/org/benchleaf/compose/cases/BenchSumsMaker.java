@@ -19,8 +19,6 @@ import org.benchleaf.page.DataFile;
 /** Lets the sheets of a case be worked again at the bench, where its file of figures may be published. */
 final class BenchSumsMaker {
 
-    private static final String FILE = "figures.js";
-
     private BenchSumsMaker() {
     }
 
@@ -29,14 +27,19 @@ final class BenchSumsMaker {
         if (!applies(desk)) {
             return Optional.empty();
         }
-        return Optional.of(new BenchSums(sheet.way(desk.path(FILE)), sheet.words().group("bench-sums")));
+        return Optional.of(new BenchSums(sheet.way(desk.path(file(desk))), sheet.words().group("bench-sums")));
     }
 
-    /** The figures of the case as a chain, for the scripts of its sheets. */
+    /** The figures of the case as a chain, for the scripts of its sheets in the language of the desk. */
     static List<DataFile> files(CaseDesk desk) {
-        return applies(desk) ? List.of(new DataFile(desk.path(FILE), "window.BENCHLEAF_FIGURES = " + JsonText.script(
+        return applies(desk) ? List.of(new DataFile(desk.path(file(desk)), "window.BENCHLEAF_FIGURES = " + JsonText.script(
                 JsonText.object("chain", FigureChain.text(desk.worked().figures().values(), BenchSumsMaker::rounding))) + ";\n"))
                 : List.of();
+    }
+
+    /** Each language has its own, since the inputs are found by what the sheet calls them. */
+    private static String file(CaseDesk desk) {
+        return desk.folder().language().isEmpty() ? "figures.js" : "figures." + desk.folder().language() + ".js";
     }
 
     private static boolean applies(CaseDesk desk) {

@@ -81,6 +81,11 @@ public final class StepSheetPage implements CasePageMaker {
         return BenchSumsMaker.files(desk);
     }
 
+    @Override
+    public List<DataFile> filesTold(CaseDesk desk) {
+        return BenchSumsMaker.files(desk);
+    }
+
     /** A time of all steps together: at least that long where the time of one is not on record. */
     private static String whole(Sheet sheet, Timeline timeline, Quantity time) {
         String told = sheet.numbers().duration(time).text();

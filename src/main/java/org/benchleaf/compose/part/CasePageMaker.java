@@ -24,4 +24,9 @@ public interface CasePageMaker {
     default List<DataFile> files(CaseDesk desk) {
         return List.of();
     }
+
+    /** Those data files that each language has its own of; most pages have none. */
+    default List<DataFile> filesTold(CaseDesk desk) {
+        return List.of();
+    }
 }

@@ -63,9 +63,8 @@ public final class TakenName {
                 case "steps.html" -> STEPS;
                 case "preparation.html" -> PREPARATION;
                 case "results.html" -> RESULTS;
-                case "figures.json", "figures.js" -> FIGURES;
                 case Paths.MANIFEST -> PICTURES;
-                default -> file.startsWith("pictures/") ? PICTURES : DATA;
+                default -> file.startsWith("pictures/") ? PICTURES : file.startsWith("figures.") ? FIGURES : DATA;
             };
         }
     }

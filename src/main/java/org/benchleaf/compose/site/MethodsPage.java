@@ -127,7 +127,7 @@ public final class MethodsPage implements SitePageMaker {
     static String allowed(Sheet sheet, Method.Input input) {
         Words words = sheet.words();
         if (!input.words().isEmpty()) {
-            return String.join(", ", input.words());
+            return words.list(input.words().stream().map(sheet.library().phrases()::of).toList());
         }
         String unit = input.unit().map(Unit::symbol).orElse("");
         Optional<String> low = input.low().map(sheet.numbers()::number);

@@ -2,9 +2,14 @@ package org.benchleaf.compose.site;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.benchleaf.calculate.FormularyText;
+import org.benchleaf.compose.part.Frames;
 import org.benchleaf.compose.part.Sheet;
 import org.benchleaf.compose.part.SiteDesk;
 import org.benchleaf.compose.part.SitePageMaker;
@@ -13,6 +18,7 @@ import org.benchleaf.compose.part.WorkingMaker;
 import org.benchleaf.json.JsonText;
 import org.benchleaf.model.Formulary;
 import org.benchleaf.model.Method;
+import org.benchleaf.model.Phrases;
 import org.benchleaf.page.DataFile;
 import org.benchleaf.page.Link;
 import org.benchleaf.page.LinkList;
@@ -51,12 +57,40 @@ public final class SumsPage implements SitePageMaker {
         return List.of(sheet.page(words.say("way.sums"), words.say("sums.lead")));
     }
 
-    /** What the calculations need to know, as a script that is loaded with them. */
-    public static DataFile data(String language, Formulary formulary) {
+    /**
+     * What the calculations need to know, as a script that is loaded with them, and a script for each other language of the pages
+     * with the words in which they answer there.
+     *
+     * @param others the words of each other language in which pages are told
+     */
+    public static List<DataFile> data(String language, Formulary formulary, List<Phrases> others) {
+        Map<String, Object> speaking = new LinkedHashMap<>();
+        others.forEach(phrases -> speaking.put(phrases.language(), name(phrases.language())));
+        List<DataFile> files = new ArrayList<>();
+        files.add(new DataFile(Paths.SUMS_DATA, "window.BENCHLEAF_SUMS = " + JsonText.script(JsonText.object(
+                "formulary", FormularyText.of(formulary), "speaks", signs(language, ""), "others", speaking)) + ";\n"));
+        others.forEach(phrases -> files.add(new DataFile(Paths.SUMS_DATA.replace("sums-data.js", name(phrases.language())),
+                "window.BENCHLEAF_SUMS.speaks = " + JsonText.script(signs(phrases.language(), said(formulary, phrases))) + ";\n")));
+        return files;
+    }
+
+    private static String name(String language) {
+        return "sums-words." + language + ".js";
+    }
+
+    private static Map<String, Object> signs(String language, String said) {
         Words words = Words.in(language);
-        return new DataFile(Paths.SUMS_DATA, "window.BENCHLEAF_SUMS = " + JsonText.script(JsonText.object(
-                "formulary", FormularyText.of(formulary), "mark", NumberText.in(words).fixed(0.5, 1).substring(1, 2),
-                "weeks", words.say("unit.weeks"))) + ";\n");
+        return JsonText.object("mark", NumberText.in(words).fixed(0.5, 1).substring(1, 2), "weeks", words.say("unit.weeks"),
+                "words", said, "direction", Frames.direction(language));
+    }
+
+    /** A line for each text that the calculations may say: in English and in the language. */
+    private static String said(Formulary formulary, Phrases phrases) {
+        Stream<String> ofMethods = formulary.methods().stream().flatMap(method -> Stream.concat(
+                method.outputs().stream().map(Method.Output::label), method.inputs().stream().flatMap(input -> Stream.concat(
+                        Stream.of(input.label(), input.rangeSource()), input.words().stream()))));
+        return Stream.concat(ofMethods, phrases.ofSums().stream()).filter(phrases.words()::containsKey).distinct().sorted()
+                .map(text -> text + "\t" + phrases.of(text)).collect(Collectors.joining("\n"));
     }
 
     private static String anchor(Method method) {
@@ -71,8 +105,11 @@ public final class SumsPage implements SitePageMaker {
 
     private static SumForm.Field field(Sheet sheet, Method.Input input) {
         Optional<Unit> unit = exampleUnit(input);
-        return new SumForm.Field(input.key(), input.label(), MethodsPage.allowed(sheet, input), input.usual(), input.example(),
-                input.words(), units(input), unit.map(Unit::symbol).orElse(""), input.required());
+        Phrases phrases = sheet.library().phrases();
+        Map<String, String> choices = new LinkedHashMap<>();
+        input.words().forEach(word -> choices.put(word, phrases.of(word)));
+        return new SumForm.Field(input.key(), input.label(), MethodsPage.allowed(sheet, input), input.usual().map(phrases::of),
+                phrases.of(input.example()), choices, units(input), unit.map(Unit::symbol).orElse(""), input.required());
     }
 
     /** The units of all kinds that may be put in; none where a bare number will do. */

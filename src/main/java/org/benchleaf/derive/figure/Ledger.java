@@ -19,6 +19,7 @@ import org.benchleaf.message.Messages;
 import org.benchleaf.model.Method;
 import org.benchleaf.model.Phrases;
 import org.benchleaf.quantity.Quantity;
+import org.benchleaf.quantity.TextLanguage;
 
 /** The figures of one case as they are worked out, each with what it was worked out from. */
 public final class Ledger {
@@ -92,14 +93,15 @@ public final class Ledger {
 
     private List<String> notes(Job job, Outcome.Worked worked) {
         Set<String> notes = new LinkedHashSet<>(job.notes());
-        notes.addAll(worked.notes());
+        TextLanguage language = new TextLanguage(phrases::of, '.', false);
+        worked.notes().forEach(note -> notes.add(note.said(language)));
         worked.method().outputs().forEach(output -> {
             Optional.ofNullable(worked.words().get(output.key()))
                     .ifPresent(word -> notes.add(phrases.say("{output}: {word}.", "output", output.label(), "word", phrases.of(word))));
             Optional.ofNullable(worked.withheld().get(output.key()))
                     .filter(why -> job.outputs().stream().anyMatch(asked -> asked.key().equals(output.key())))
                     .ifPresent(why -> notes.add(phrases.say("{output}: no value, {why}.", "output", output.label(),
-                            "why", phrases.of(why))));
+                            "why", why.said(language))));
         });
         notes.addAll(worked.method().caveats());
         return List.copyOf(notes);

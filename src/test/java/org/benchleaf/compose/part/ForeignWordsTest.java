@@ -1,5 +1,6 @@
 package org.benchleaf.compose.part;
 
+import java.util.Set;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Map;
@@ -83,7 +84,7 @@ class ForeignWordsTest {
 
     @Test
     void a_word_that_both_languages_have_is_not_marked_in_a_numbered_list() {
-        Phrases phrases = new Phrases("fr", Map.of("scalpel", "scalpel"), Map.of());
+        Phrases phrases = new Phrases("fr", Map.of("scalpel", "scalpel"), Map.of(), Set.of());
         String page = "<html lang=\"%s\"><body><li>12. Scalpel</li></body></html>";
         assertThat(Jsoup.parse(new ForeignWords("fr", "en", phrases).marked(page.formatted("fr"), page.formatted("en")))
                 .select("[lang=en]")).isEmpty();
