@@ -1,6 +1,5 @@
 package org.benchleaf.calculate;
 
-import org.benchleaf.quantity.Clause;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
@@ -21,6 +20,7 @@ import org.benchleaf.check.LibraryChecker;
 import org.benchleaf.derive.Deriver;
 import org.benchleaf.model.Library;
 import org.benchleaf.model.TreatmentCase;
+import org.benchleaf.quantity.Clause;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
 import org.benchleaf.read.CaseReader;

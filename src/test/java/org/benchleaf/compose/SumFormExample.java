@@ -1,6 +1,7 @@
 package org.benchleaf.compose;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
 import org.benchleaf.page.Block;
@@ -15,9 +16,9 @@ final class SumFormExample implements Supplier<Block> {
     public Block get() {
         return new SumForm("bath", "Volume of a bath", "V = (h + 2 m) (w + 2 m) d", "rectangular trays",
                 Link.to("Formula and sources", "methods.html#method-bath"), List.of(
-                new SumForm.Field("depth", "depth", "from 0 mm", Optional.of("25 mm"), "25 mm", List.of(),
+                new SumForm.Field("depth", "depth", "from 0 mm", Optional.of("25 mm"), "25 mm", Map.of(),
                         List.of("mm", "cm"), "mm", true),
-                new SumForm.Field("covered", "covered", "yes, no", Optional.of("no"), "no", List.of("yes", "no"), List.of(),
+                new SumForm.Field("covered", "covered", "yes, no", Optional.of("no"), "no", Map.of("yes", "yes", "no", "no"), List.of(),
                         "", false)), Words.in("en").group("sums"));
     }
 }

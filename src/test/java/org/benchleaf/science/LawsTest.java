@@ -88,7 +88,7 @@ class LawsTest {
         assertThatThrownBy(() -> EthanolWater.mixture(vv(97), millilitres(1), vv(96), celsius(20)))
                 .isInstanceOfSatisfying(OutsideRange.class, outside -> {
                     assertThat(outside.input()).isEqualTo("strength");
-                    assertThat(outside.allowed()).contains("96");
+                    assertThat(outside.allowed().english()).contains("96");
                 });
     }
 

@@ -1,9 +1,9 @@
 package org.benchleaf.compose.part;
 
-import java.util.Set;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Map;
+import java.util.Set;
 import org.benchleaf.model.Phrases;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
