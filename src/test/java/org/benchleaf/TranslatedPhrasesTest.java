@@ -104,6 +104,20 @@ class TranslatedPhrasesTest {
         }
     }
 
+    /**
+     * "mention d'avertissement": "danger" and "attention", Regulation (EC) No 1272/2008, French edition, Article 2(4); the signal words of
+     * the Globally Harmonized System, Arabic edition, 1.4.10.5.2; both from memory. Welsh has no official edition of either.
+     */
+    @Test
+    void a_signal_word_is_that_of_the_official_edition_or_english() throws IOException {
+        Map<String, Set<String>> official = Map.of("fr", Set.of("Danger", "Attention"), "ar", Set.of("خطر", "تحذير"),
+                "cy", Set.of("Danger", "Warning"));
+        SitePublisher publisher = SitePublisher.with(Path.of("templates"), Pictures.none());
+        pages.translated().forEach(one -> assertThat(one.pages().stream().flatMap(page -> Jsoup.parse(text(publisher, page))
+                .select(".hazard__signal").eachText().stream()).collect(Collectors.toSet()))
+                .as(one.language()).isNotEmpty().isSubsetOf(official.get(one.language())));
+    }
+
     @Test
     void a_figure_is_the_same_number_in_every_language() {
         for (Translation translation : worked.source().translations()) {

@@ -194,7 +194,7 @@ public final class Calculations {
         List<Refusal> refusals = new ArrayList<>();
         for (String key : keys) {
             if (!known.contains(key)) {
-                refusals.add(new Refusal(Refusal.Kind.UNKNOWN_INPUT, key, Refusal.NOTHING, Clause.list(known.stream().map(Clause::of).toList()), "",
+                refusals.add(new Refusal(Refusal.Kind.UNKNOWN_INPUT, key, Refusal.NOTHING, listed(known), "",
                         Nearest.several(key, known)));
             }
         }
@@ -203,8 +203,12 @@ public final class Calculations {
 
     private Outcome unknown(String name) {
         List<String> known = List.copyOf(methods.keySet());
-        return refused(new Refusal(Refusal.Kind.UNKNOWN_CALCULATION, name, Refusal.NOTHING, Clause.list(known.stream().map(Clause::of).toList()), "",
+        return refused(new Refusal(Refusal.Kind.UNKNOWN_CALCULATION, name, Refusal.NOTHING, listed(known), "",
                 Nearest.several(name, known)));
+    }
+
+    private static Clause listed(List<String> known) {
+        return Clause.list(known.stream().map(Clause::of).toList());
     }
 
     private static Outcome refused(Refusal refusal) {

@@ -190,8 +190,8 @@ final class SolutionFormulas {
         Dimension kind = total.dimension() == Dimension.MASS ? Dimension.MASS_FRACTION : Dimension.VOLUME_FRACTION;
         for (Quantity share : Stream.concat(shares.stream(), stocks.stream()).toList()) {
             if (share.dimension() != kind) {
-                throw new NotAllowed(Refusal.notAllowed("shares", Written.said(share), Clause.of(
-                        "{kind}, with a total that is {other}", "kind", kind.clause(), "other", total.dimension().clause()), "definition of the share"));
+                throw new NotAllowed(Refusal.notAllowed("shares", Written.said(share), Clause.of("{kind}, with a total that is {other}",
+                        "kind", kind.clause(), "other", total.dimension().clause()), "definition of the share"));
             }
         }
         Solutions.Mixture mixture = Solutions.mixture(shares, stocks, which(args, shares), total);

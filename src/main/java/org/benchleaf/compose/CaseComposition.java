@@ -75,11 +75,16 @@ public final class CaseComposition {
 
     private TranslatedPages in(Translation translation) {
         CaseDesk told = told(translation);
-        List<Supplier<List<Page>>> there = new ArrayList<>();
-        makers.forEach(maker -> there.add(() -> List.of(maker.make(told))));
-        ClassDesk.of(told).forEach(course -> PageMakers.CLASS.forEach(maker -> there.add(() -> List.of(maker.make(course)))));
+        List<TranslatedPages.PageGroup> there = new ArrayList<>();
+        makers.forEach(maker -> there.add(group(told, told.path(maker.name().file()), () -> maker.make(told))));
+        ClassDesk.of(told).forEach(course -> PageMakers.CLASS.forEach(maker ->
+                there.add(group(told, course.path(maker.name().ending()), () -> maker.make(course)))));
         return new TranslatedPages(desk.treatment().language(), told.treatment().title(), told.folder(), told.library().phrases(), there,
                 Optional.of(Books.translated(told, ownPaths().stream().map(told.folder()::of).toList())));
+    }
+
+    private static TranslatedPages.PageGroup group(CaseDesk told, String path, Supplier<Page> page) {
+        return new TranslatedPages.PageGroup(List.of(told.folder().of(path)), () -> List.of(page.get()));
     }
 
     /** The paths of the pages, those of the case before those of its classes. */
@@ -89,8 +94,8 @@ public final class CaseComposition {
 
     /** One page, also in another language, made anew each time; empty if there is none at that path. */
     public Optional<Page> page(String path) {
-        return pages.containsKey(path) ? Optional.of(pages.get(path).get()) : translationOf(path).stream()
-                .flatMap(translated -> translated.pages().stream()).filter(page -> page.path().equals(path)).findFirst();
+        return pages.containsKey(path) ? Optional.of(pages.get(path).get())
+                : translationOf(path).flatMap(translated -> translated.page(path));
     }
 
     /** The pages of the language to which a path belongs; empty for a path of the original. */

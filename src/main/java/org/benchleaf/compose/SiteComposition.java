@@ -6,7 +6,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -27,6 +26,7 @@ import org.benchleaf.model.AuthorGuide;
 import org.benchleaf.model.CheckValues;
 import org.benchleaf.model.Library;
 import org.benchleaf.model.LibraryTexts;
+import org.benchleaf.model.Phrases;
 import org.benchleaf.page.DataFile;
 import org.benchleaf.page.Page;
 import org.benchleaf.words.Words;
@@ -75,7 +75,8 @@ public final class SiteComposition {
                 .sorted(Comparator.comparing(card -> !isToldIn(card, tag))).toList();
         SiteDesk there = new SiteDesk(library, cards, desk.checks(), desk.guide(), desk.audience(), desk.names(), folder);
         return new TranslatedPages(desk.language(), "", folder, library.phrases(), PageMakers.TOLD.stream()
-                .<Supplier<List<Page>>>map(maker -> () -> maker.make(there)).toList(), Optional.empty());
+                .map(maker -> new TranslatedPages.PageGroup(maker.paths(library, cards).map(folder::of).toList(), () -> maker.make(there)))
+                .toList(), Optional.empty());
     }
 
     /** The pages of the language to which a path belongs; empty for a path of the site's own. */
@@ -86,7 +87,7 @@ public final class SiteComposition {
     /** One page; empty if there is none at that path. The kind whose own path is most like it is asked first. */
     public Optional<Page> page(String path) {
         Optional<TranslatedPages> translated = translationOf(path);
-        return translated.isPresent() ? translated.get().pages().stream().filter(page -> page.path().equals(path)).findFirst()
+        return translated.isPresent() ? translated.get().page(path)
                 : ownPage(path);
     }
 
@@ -106,8 +107,9 @@ public final class SiteComposition {
     /** The data beside the pages, such as the schemas and how the site is cited. */
     public List<DataFile> files() {
         if (files == null) {
-            files = Stream.of(WritingPage.files(), SumsPage.data(desk.language(), desk.library().formulary(), languages.stream().skip(1)
-                    .map(desk.library().translations()::get).toList()), List.of(SiteReference.file(desk.library().studio(), Words.in(desk.language()))), EvidencePages.files(desk),
+            List<Phrases> others = languages.stream().skip(1).map(desk.library().translations()::get).toList();
+            files = Stream.of(WritingPage.files(), SumsPage.data(desk.language(), desk.library().formulary(), others),
+                    List.of(SiteReference.file(desk.library().studio(), Words.in(desk.language()))), EvidencePages.files(desk),
                     Feeds.of(desk).map(Feeds::files).orElse(List.of()), installation()).flatMap(List::stream).toList();
         }
         return files;

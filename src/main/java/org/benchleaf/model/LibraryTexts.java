@@ -47,6 +47,7 @@ public final class LibraryTexts {
         texts.add(Rule.Backing.NO_SOURCE);
         library.reference().substances().values().forEach(one -> texts.addAll(one.synonyms()));
         Stream.of(StepKind.values()).map(StepKind::word).forEach(texts::add);
+        library.reference().statements().values().forEach(one -> one.signal().ifPresent(texts::add));
         library.formulary().methods().forEach(method -> method.inputs().forEach(input -> texts.addAll(input.words())));
         return Collections.unmodifiableSet(texts);
     }

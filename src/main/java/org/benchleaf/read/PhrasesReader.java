@@ -36,13 +36,20 @@ public final class PhrasesReader {
         group(root, "words").entries().forEach((english, entry) -> words.put(english, text(entry.value())));
         Set<String> ofSums = group(root, "sums").entries().keySet();
         group(root, "sums").entries().forEach((english, entry) -> words.put(english, text(entry.value())));
-        Map<String, String> statements = new HashMap<>();
-        group(root, "statements").entries().forEach((code, entry) -> {
+        words.putAll(official(group(root, "signals")));
+        Map<String, String> statements = official(group(root, "statements"));
+        return new Phrases(tag, words, statements, ofSums);
+    }
+
+    /** Wordings that are nobody's to choose, each with its source. */
+    private static Map<String, String> official(Node.Mapping rows) {
+        Map<String, String> wordings = new HashMap<>();
+        rows.entries().forEach((code, entry) -> {
             Node.Mapping row = (Node.Mapping) entry.value();
             text(row.get("source").orElseThrow(() -> new IllegalStateException("the wording of " + code + " has no source")));
-            statements.put(code, text(row.get("words").orElseThrow(() -> new IllegalStateException("no words for " + code))));
+            wordings.put(code, text(row.get("words").orElseThrow(() -> new IllegalStateException("no words for " + code))));
         });
-        return new Phrases(tag, words, statements, ofSums);
+        return wordings;
     }
 
     private static Node.Mapping group(Node.Mapping root, String key) {

@@ -57,7 +57,8 @@ public final class AcidBase {
     public static Quantity ph(List<Dissolved> dissolved) {
         for (Dissolved one : dissolved) {
             if (!(one.molality() >= 0)) {
-                throw new OutsideRange("molality", Clause.value(one.molality() + " mol/kg"), Clause.of("0 and more"), "an amount of substance");
+                throw new OutsideRange("molality", Clause.value(one.molality() + " mol/kg"), Clause.of("0 and more"),
+                        "an amount of substance");
             }
         }
         Davies ions = Davies.settled("the solution", CELSIUS,

@@ -127,7 +127,8 @@ public record Change(Quantity mean, Optional<Quantity> sd, Optional<Test> test) 
         for (Quantity reading : readings) {
             if (reading.dimension() != unit.dimension()) {
                 throw new OutsideRange(input, reading.dimension().clause(),
-                        Clause.of("{kind}, as the first reading", "kind", unit.dimension().clause()), "readings of two kinds cannot be subtracted");
+                        Clause.of("{kind}, as the first reading", "kind", unit.dimension().clause()),
+                        "readings of two kinds cannot be subtracted");
             }
         }
     }

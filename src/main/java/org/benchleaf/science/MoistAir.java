@@ -69,7 +69,8 @@ public final class MoistAir {
         double end = share("to", to);
         if (end < start) {
             throw new OutsideRange("to", Clause.value(to.in(Unit.PERCENT_HUMIDITY) + " % RH"),
-                    Clause.of("{start} or more, where it starts", "start", from.in(Unit.PERCENT_HUMIDITY) + " % RH"), "water can only raise the humidity");
+                    Clause.of("{start} or more, where it starts", "start", from.in(Unit.PERCENT_HUMIDITY) + " % RH"),
+                    "water can only raise the humidity");
         }
         return Quantity.of(Require.aboveZero("volume", volume, Unit.CUBIC_METRE) * grams((end - start) * saturation(t), t),
                 Unit.GRAM);

@@ -14,11 +14,24 @@ import org.benchleaf.words.Words;
 /** Pages in another language than that of their originals, each made when it is asked for. */
 public final class TranslatedPages {
 
+    /**
+     * Pages that are made together.
+     *
+     * @param paths where they stand
+     * @param pages makes them
+     */
+    public record PageGroup(List<String> paths, Supplier<List<Page>> pages) {
+
+        public PageGroup {
+            paths = List.copyOf(paths);
+        }
+    }
+
     private final String original;
     private final String title;
     private final LanguageFolder folder;
     private final Phrases phrases;
-    private final List<Supplier<List<Page>>> pages;
+    private final List<PageGroup> groups;
     private final Optional<Book> book;
     private ForeignWords foreign;
 
@@ -29,21 +42,22 @@ public final class TranslatedPages {
      * @param title by which the search lists pages of a case; empty for those of the whole site
      * @param folder in which they lie
      * @param phrases what the program says in their language
+     * @param groups the pages
      * @param book of those that are a case's own; empty for those of the whole site
      */
-    public TranslatedPages(String original, String title, LanguageFolder folder, Phrases phrases, List<Supplier<List<Page>>> pages,
-            Optional<Book> book) {
+    public TranslatedPages(String original, String title, LanguageFolder folder, Phrases phrases, List<PageGroup> groups, Optional<Book> book) {
         this.original = original;
         this.title = title;
         this.folder = folder;
         this.phrases = phrases;
-        this.pages = List.copyOf(pages);
+        this.groups = List.copyOf(groups);
         this.book = book;
     }
 
     /** The same pages, of which the first offers what can be taken away. */
     public TranslatedPages offering(Studio studio) {
-        return new TranslatedPages(original, title, folder, phrases, List.of(() -> Offers.onCase(pages(), studio.takeAlong())), book);
+        return new TranslatedPages(original, title, folder, phrases, List.of(new PageGroup(groups.stream()
+                .flatMap(group -> group.paths().stream()).toList(), () -> Offers.onCase(pages(), studio.takeAlong()))), book);
     }
 
     /** The book of the pages of a case, without those of classes; empty for those of the whole site. */
@@ -58,7 +72,13 @@ public final class TranslatedPages {
 
     /** The pages, in the same order as those of the original. */
     public List<Page> pages() {
-        return pages.stream().flatMap(some -> some.get().stream()).toList();
+        return groups.stream().flatMap(group -> group.pages().get().stream()).toList();
+    }
+
+    /** One page, for which only those are made that are made with it; empty if there is none at that path. */
+    public Optional<Page> page(String path) {
+        return groups.stream().filter(group -> group.paths().contains(path)).flatMap(group -> group.pages().get().stream())
+                .filter(page -> page.path().equals(path)).findFirst();
     }
 
     /**

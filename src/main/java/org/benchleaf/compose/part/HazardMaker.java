@@ -45,7 +45,7 @@ public final class HazardMaker {
     Optional<Hazard> ofAll(List<String> ids) {
         return ids.stream().flatMap(id -> of(id).stream()).reduce((one, other) -> new Hazard(one.anchor(), one.name(),
                 Stream.of(one, other).flatMap(each -> each.signal().stream()).min(Comparator.comparing(signal ->
-                        !signal.equals("Danger"))), joined(one.pictograms(), other.pictograms()),
+                        !signal.equals(signal("Danger")))), joined(one.pictograms(), other.pictograms()),
                 joined(one.says(), other.says()), joined(one.does(), other.does()), joined(one.grounds(), other.grounds()),
                 joined(one.unknown(), other.unknown())));
     }
@@ -54,8 +54,13 @@ public final class HazardMaker {
         return Stream.concat(some.stream(), more.stream()).distinct().toList();
     }
 
+    /** The signal word as the language of the page has it; in English where that has no official one. */
+    private String signal(String word) {
+        return desk.library().phrases().of(word);
+    }
+
     private Hazard hazard(Hazards hazards) {
-        return new Hazard("hazard-" + Paths.slug(hazards.of()), name(hazards.of()), hazards.signal(),
+        return new Hazard("hazard-" + Paths.slug(hazards.of()), name(hazards.of()), hazards.signal().map(this::signal),
                 pictograms(reference, hazards.pictograms()), says(reference, hazards),
                 statements(reference, hazards.precautions()), grounds(hazards),
                 hazards.unknown().stream().map(one -> (one.why() + " " + one.remedy()).strip()).toList());
