@@ -1,6 +1,7 @@
 package org.benchleaf.publish;
 
 import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
+import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.TextDirection;
 import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder.PdfAConformance;
@@ -51,14 +52,28 @@ final class PaperFile {
         builder.usePdfAConformance(PdfAConformance.PDFA_2_A);
         builder.useColorProfile(ICC_Profile.getInstance(ColorSpace.CS_sRGB).getData());
         builder.useSVGDrawer(new BatikSVGDrawer());
-        letters(builder);
+        boolean isFromRight = page.selectFirst("html").attr("dir").equals("rtl");
+        letters(builder, isFromRight);
+        if (isFromRight) {
+            rightToLeft(builder);
+        }
         try (PdfBoxRenderer renderer = builder.buildPdfRenderer()) {
             renderer.layout();
             renderer.createPDFWithoutClosing();
+            if (isFromRight) {
+                MirroredRows.readInOrder(renderer.getPdfDocument());
+            }
             return bytes(renderer.getPdfDocument(), day);
         } catch (IOException impossible) {
             throw new UncheckedIOException(impossible);
         }
+    }
+
+    /** Lines that run from right to left, with letters that join. */
+    private static void rightToLeft(PdfRendererBuilder builder) {
+        builder.useUnicodeBidiSplitter(RightToLeft::new);
+        builder.useUnicodeBidiReorderer(new RightToLeft.Turned());
+        builder.defaultTextDirection(TextDirection.RTL);
     }
 
     /** The same page is the same file, whenever it is laid out: its time is the start of the day, its number the same for all. */
@@ -74,10 +89,11 @@ final class PaperFile {
         return bytes.toByteArray();
     }
 
-    private static void letters(PdfRendererBuilder builder) {
+    /** The slanted faces have no Arabic letters, and Arabic is never slanted. */
+    private static void letters(PdfRendererBuilder builder, boolean isUpright) {
         for (boolean isBold : new boolean[] {false, true}) {
             for (boolean isItalic : new boolean[] {false, true}) {
-                builder.useFont(() -> PaperLetters.face(isBold, isItalic), FAMILY, isBold ? BOLD : PLAIN,
+                builder.useFont(() -> PaperLetters.face(isBold, isItalic && !isUpright), FAMILY, isBold ? BOLD : PLAIN,
                         isItalic ? FontStyle.ITALIC : FontStyle.NORMAL, true);
             }
         }

@@ -20,6 +20,11 @@ final class PaperLetters {
     private static final Map<String, String> FACES = new TreeMap<>(Map.of(
             "plain", FAMILY + ".ttf", "bold", FAMILY + "-Bold.ttf",
             "plain italic", FAMILY + "-Oblique.ttf", "bold italic", FAMILY + "-BoldOblique.ttf"));
+    private static final int COMMA = 0x060C;
+    private static final int SEMICOLON = 0x061B;
+    private static final int QUESTION_MARK = 0x061F;
+    private static final int FIRST_MARK = 0x064B;
+    private static final int LAST_MARK = 0x0652;
     private static final List<CmapLookup> KNOWN = new ArrayList<>();
 
     private PaperLetters() {
@@ -31,8 +36,8 @@ final class PaperLetters {
     }
 
     /**
-     * The first letter that cannot be printed: a face does not have it, or it is of a script that runs from right to left,
-     * whose letters are joined and ordered by rules that the layout does not know.
+     * The first letter that cannot be printed: a face does not have it, or it is of a script that runs from right to left and is not
+     * Arabic, whose letters may be joined and ordered by rules that the layout does not know.
      */
     static Optional<String> missing(String text) {
         return text.codePoints().filter(letter -> !Character.isWhitespace(letter) && !Character.isISOControl(letter)
@@ -42,8 +47,15 @@ final class PaperLetters {
 
     private static boolean isKnown(int letter) {
         byte direction = Character.getDirectionality(letter);
-        return direction != Character.DIRECTIONALITY_RIGHT_TO_LEFT && direction != Character.DIRECTIONALITY_RIGHT_TO_LEFT_ARABIC
-                && known().stream().allMatch(face -> face.getGlyphId(letter) != 0);
+        if (direction == Character.DIRECTIONALITY_RIGHT_TO_LEFT || direction == Character.DIRECTIONALITY_RIGHT_TO_LEFT_ARABIC) {
+            return Character.isLetter(letter) && ArabicLetters.has(letter) || letter == SEMICOLON || letter == QUESTION_MARK;
+        }
+        return known().stream().allMatch(face -> face.getGlyphId(letter) != 0) || isArabicSign(letter);
+    }
+
+    /** A sign of Arabic script, which the upright faces have. */
+    private static boolean isArabicSign(int letter) {
+        return letter == COMMA || letter >= FIRST_MARK && letter <= LAST_MARK;
     }
 
     private static synchronized List<CmapLookup> known() {

@@ -17,6 +17,9 @@ final class PrintedSheet {
     private static final String LEFT_OUT = ".formula, .comparison__room";
     /** A line to write on is as wide as what stands on it. */
     private static final String LINE = "\u00a0".repeat(14);
+    /** What is between them runs from left to right (Unicode Standard Annex 9, 2.2). */
+    private static final String FROM_LEFT = "\u202A";
+    private static final String AS_BEFORE = "\u202C";
     private static final String CASE_PICTURES = "/pictures/";
 
     private final String path;
@@ -42,10 +45,22 @@ final class PrintedSheet {
                 drawnOn.get(finished.path(picture.attr("href"))).pictureData()).removeAttr("href"));
         finished.relink((to, there) -> to.startsWith("#") && page.getElementById(to.substring(1)) != null ? to : "");
         page.select(".write:empty").forEach(line -> line.text(LINE));
+        if (page.selectFirst("html").attr("dir").equals("rtl")) {
+            MirroredRows.turn(page);
+            page.select("bdi, [dir=ltr], .working__number").forEach(PrintedSheet::setApart);
+        }
         page.select("summary").tagName("p");
         page.select("details").tagName("div");
         drawings(styles.drawing());
         head(styles.sheet());
+    }
+
+    /** The layout knows no element that sets its text apart, only the signs for it. */
+    private static void setApart(Element piece) {
+        boolean isFromLeft = piece.text().codePoints().noneMatch(ArabicLetters::has);
+        if (isFromLeft && piece.closest("svg") == null && !piece.isBlock()) {
+            piece.prependText(FROM_LEFT).appendText(AS_BEFORE);
+        }
     }
 
     /** A drawing brings its own style with it, which must know where it stands, and its words for those who do not see it. */
