@@ -29,12 +29,16 @@
     <div class="strip__action">
       <h3 class="strip__kind">${step.number}. ${step.kind}</h3>
       <#if step.supervised?has_content><@part.cautionLines [step.supervised] words.first /></#if>
+      <#if step.cautions?has_content || step.wear?has_content>
       <details class="strip__care"><summary>${step.care}</summary>
         <@part.cautionLines step.cautions words.first />
         <#if step.wear?has_content>
         <p class="strip__wear"><b>${words.wear}:</b> <#list step.wear as line>${line}<#sep> </#list></p>
         </#if>
       </details>
+      <#else>
+      <p>${step.care}</p>
+      </#if>
       <p class="strip__do">${step.instruction}</p>
     </div>
     <div class="strip__amounts">

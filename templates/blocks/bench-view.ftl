@@ -4,7 +4,7 @@
      closes   when the studio closes
      stages   each with anchor, id, name, least (seconds), after (anchors)
      screens  each with anchor, name, hand, hold, action, amount, see, watch, clock, cautions, care, wear,
-              told, drawn, notes, last
+              until, told, drawn, notes, last, enough
      words    fixed labels -->
 <#macro benchView issue caseId closes stages screens words>
 <#import "/parts/hazard.ftl" as part>
@@ -30,12 +30,13 @@
       <p class="screen__small">${words["day-note"]}</p>
     </div>
     <#list screens as screen>
-    <div class="screen<#if screen.hold?has_content> screen--hold</#if>" data-screen="${screen.anchor}"<#if screen.last> data-last</#if> hidden>
+    <div class="screen<#if screen.hold?has_content> screen--hold</#if>" data-screen="${screen.anchor}"<#if screen.last> data-last</#if><#if screen.enough> data-enough</#if><#if screen.hold?has_content && screen.hold.most gt 0> data-most="${screen.hold.most?c}"</#if> hidden>
       <h3 class="screen__name">${screen.name}<#if screen.hand?has_content> <span class="screen__hand">${screen.hand}</span></#if></h3>
       <#if screen.hold?has_content>
       <p class="screen__do">${screen.hold.stop}</p>
       <p>${screen.hold.released}<#if screen.hold.look?has_content> ${words.look}: ${screen.hold.look}.</#if></p>
-      <#if screen.hold.meanwhile?has_content><p>${words.meanwhile}: ${screen.hold.meanwhile}.<#if screen.hold.atMost?has_content> ${screen.hold.atMost}</#if></p></#if>
+      <#if screen.hold.meanwhile?has_content><p>${words.meanwhile}: ${screen.hold.meanwhile}.</p></#if>
+      <#if screen.hold.atMost?has_content><p>${screen.hold.atMost} <b class="screen__latest"></b></p></#if>
       <p class="screen__release" data-role="${screen.hold.who}"><label>${words.initials} <input type="text" maxlength="6" autocomplete="off" autocapitalize="characters"></label>
         <button class="button" type="button">${words.release}</button></p>
       <p class="screen__told" role="status"></p>
@@ -43,12 +44,19 @@
       <#if screen.action?has_content><p class="screen__do">${screen.action}</p></#if>
       <#if screen.amount?has_content><p class="screen__amount"><span>${screen.amount.name}</span> <b>${screen.amount.value}</b></p></#if>
       <#if screen.see?has_content><p class="screen__see<#if !screen.action?has_content> screen__do</#if>"><b>${screen.see.name}</b> ${screen.see.value}</p></#if>
-      <#if screen.watch?has_content><p class="screen__see"><b>${screen.watch.name}</b> ${screen.watch.value}</p></#if>
+      <#if screen.watch?has_content><p class="screen__see<#if screen.action?has_content> screen__watch</#if>"><b>${screen.watch.name}</b> ${screen.watch.value}</p></#if>
+      <#if screen.until?has_content><p class="screen__see"><b>${screen.until.name}</b> ${screen.until.value}</p></#if>
       <div class="screen__time"<#if screen.clock?has_content> data-face="${screen.clock.timer}"</#if>><#if screen.clock?has_content && screen.clock.label?has_content><b>${screen.clock.label}</b></#if></div>
+      <#if screen.cautions?has_content || screen.wear?has_content>
       <details class="screen__care"><summary>${screen.care}</summary>
+        <#if screen?is_first || screens[screen?index - 1].anchor != screen.anchor || screens[screen?index - 1].hold?has_content>
         <@part.cautionLines screen.cautions words.first />
         <#if screen.wear?has_content><p><b>${words.wear}:</b> <#list screen.wear as line>${line}<#sep> </#list></p></#if>
+        </#if>
       </details>
+      <#else>
+      <p class="screen__see">${screen.care}</p>
+      </#if>
       <#if screen.drawn>
       <details class="screen__drawings"><summary aria-label="${words.drawings}: ${screen.name}">${words.drawings}</summary></details>
       </#if>

@@ -120,9 +120,18 @@
   part("sheet").addEventListener("click", leave);
   part("record").addEventListener("click", function () { go(screens.length - 1); });
   stages.forEach(function (stage) { stage.open.addEventListener("click", function () { to(stage.anchor, go); }); });
-  document.querySelector("[data-desk=bench]").addEventListener("click", function () { bench.stayOn(); enter(at()); });
+  /* Nobody begins who has not read the briefing and ticked that off: the way in leads there first. */
+  function briefed() {
+    if (read.checked) { return true; }
+    document.querySelector(".bench-desk__status").textContent = words["briefing-first"];
+    read.focus({ preventScroll: true });
+    read.scrollIntoView({ block: "center" });
+    return false;
+  }
+  document.querySelector("[data-desk=bench]").addEventListener("click", function () { if (briefed()) { bench.stayOn(); enter(at()); } });
   all(".strip__step").forEach(function (step) {
     var made = bench.button(words.bench, step.querySelector(".strip__kind").textContent, function () {
+      if (!briefed()) { return; }
       bench.stayOn();
       if (anchorOf(screens[at()]) === step.id) { enter(at()); } else { to(step.id, enter); }
     });
@@ -151,6 +160,15 @@
     home.appendChild(copy);
   });
 
+  /* The cautions of a step stand in its first screen; the others open to the same. */
+  all(".screen__care", view).forEach(function (details) {
+    details.addEventListener("toggle", function () {
+      if (details.children.length > 1) { return; }
+      var told = all("[data-screen='" + anchorOf(details.closest(".screen")) + "'] .screen__care", view)[0];
+      all(":scope > :not(summary)", told).forEach(function (part) { details.appendChild(part.cloneNode(true)); });
+    });
+  });
+
   /* The time area of each screen: a timer, begin, done. */
   screens.forEach(function (screen) {
     var home = screen.querySelector(".screen__time");
@@ -163,15 +181,27 @@
     } else if (doing(anchor) === screen) {
       home.appendChild(stamp(anchor, "began", words.begin, words.began));
     }
-    if (screen.hasAttribute("data-last")) { home.appendChild(stamp(anchor, "ended", words.end, words.ended)); }
+    if (screen.hasAttribute("data-last") || screen.hasAttribute("data-enough")) { home.appendChild(stamp(anchor, "ended", words.end, words.ended)); }
   });
+  function stamps() { all("button", view).forEach(function (made) { if (made.stampOf) { made.stampOf(); } }); }
+  /* The day began with the first step that was begun, if nobody says otherwise. */
+  function begun(anchor) {
+    if (state().started || !noted(anchor).began) { return; }
+    state().started = noted(anchor).began;
+    bench.keep();
+    started.value = bench.clock(state().started);
+  }
   /* One tap writes the time down, another takes it back. */
   function stamp(anchor, key, before, after) {
     var step = stageOf(anchor).name;
     var made = bench.button(before, step, function () {
       if (noted(anchor)[key]) { delete note(anchor)[key]; } else { note(anchor)[key] = Date.now(); }
+      if (key === "ended" && noted(anchor).ended) {
+        bench.timers.filter(function (timer) { return timer.step === anchor; }).forEach(function (timer) { timer.stop(); });
+      }
       bench.keep();
-      paint();
+      stamps();
+      begun(anchor);
       times();
     });
     made.stampOf = paint;
@@ -186,6 +216,7 @@
   }
   bench.began = function (timer) {
     if (!noted(timer.step).began) { note(timer.step).began = Date.now(); bench.keep(); }
+    begun(timer.step);
     if (awaken() && !state().heard) {
       sound(1);
       state().heard = 1;
@@ -196,6 +227,16 @@
   };
 
   /* Hold points. */
+  function undone(anchor) {
+    var index = stages.findIndex(function (stage) { return stage.anchor === anchor; });
+    return stages.slice(0, index).filter(function (stage) { return !noted(stage.anchor).ended; }).map(function (stage) { return stage.name; });
+  }
+  /* How long the sheet may wait here, by the clock, from the end of what was done last before. */
+  function latest(screen, stage) {
+    var ended = stage.after.map(function (anchor) { return noted(anchor).ended; }).filter(Boolean);
+    var by = Math.max.apply(null, ended) + Number(screen.getAttribute("data-most")) * 1000;
+    return ended.length && !noted(stage.anchor).released ? fill(words["hold-latest"], { t: bench.clock(by) }) : "";
+  }
   all(".screen__release", view).forEach(function (home) {
     var screen = home.closest(".screen");
     var anchor = anchorOf(screen);
@@ -213,7 +254,9 @@
     });
     function released() {
       var by = noted(anchor).released;
-      told.textContent = by ? fill(words["hold-released"], { t: bench.clock(by.at), who: by.by }) : "";
+      var open = undone(anchor);
+      told.textContent = !by ? "" : fill(words["hold-released"], { t: bench.clock(by.at), who: by.by })
+        + (open.length ? " " + fill(words["hold-undone"], { what: open.join(" · ") }) : "");
       if (by) { who.value = by.by; }
     }
     screen.released = released;
@@ -274,6 +317,8 @@
       var text = mine.ended ? fill(words.ended, { t: bench.clock(mine.ended) })
         : mine.began ? fill(words.began, { t: bench.clock(mine.began) })
           : !begin ? "" : late(begin, begin) ? words["after-closing"] : fill(words.earliest, { t: bench.clock(begin) });
+      var until = screens[first(stage.anchor)].querySelector(".screen__latest");
+      if (until) { until.textContent = latest(screens[first(stage.anchor)], stage); }
       if (screens[first(stage.anchor)].classList.contains("screen--hold") && !mine.released) { text += (text ? " · ■ " : "■ ") + words["hold-open"]; }
       stage.when.textContent = text;
     });
@@ -298,7 +343,7 @@
     });
     list.sort(function (one, other) { return one.end - other.end; });
     var text = list.slice(0, 3).map(function (one) {
-      return (one.end <= Date.now() ? words["due-now"] : bench.clock(one.end)) + " " + (one.timer.item.hasAttribute("data-whole") ? stageOf(one.timer.step).name : one.timer.label);
+      return (one.end <= Date.now() ? words["due-now"] : fill(words["due-at"], { t: bench.clock(one.end) })) + " " + (one.timer.item.hasAttribute("data-whole") ? stageOf(one.timer.step).name : one.timer.label);
     });
     if (strip.getAttribute("data-text") === text.join()) { return; }
     strip.setAttribute("data-text", text.join());
@@ -482,7 +527,7 @@
 
   /* Opening. */
   bench.cleared = function () {
-    all("button", view).forEach(function (made) { if (made.stampOf) { made.stampOf(); } });
+    stamps();
     screens.forEach(function (screen) { if (screen.released) { screen.released(); } });
     all(".screen__fields", view).forEach(function (home) { home.closest("details").open = false; home.remove(); });
     started.value = "";

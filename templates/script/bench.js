@@ -120,7 +120,7 @@
     var self = {
       id: id, label: label, step: step.id, what: label + ", " + heading, item: item,
       then: item.getAttribute("data-then"), mine: mine, left: left, length: length, start: start, snooze: snooze,
-      answer: answer, face: face, paint: paint, usual: usual,
+      answer: answer, stop: stop, face: face, paint: paint, usual: usual,
       tick: function () { if (mine().end) { speak(); paint(); } }
     };
     var drawn = [];
@@ -224,10 +224,16 @@
       save(now);
       paint();
     }
-    function answer() {
+    /* Over before or after its time, with nothing to follow: its step is done. */
+    function stop() {
       var now = mine();
+      if (!now.end || now.answered) { return; }
       now.answered = Date.now();
       save(now);
+      paint();
+    }
+    function answer() {
+      stop();
       var next = timers.filter(function (one) { return one.id === self.then; })[0];
       if (next && (next === self || !next.mine().began)) {
         if (next === self) { clear(); }

@@ -13,7 +13,8 @@ import java.util.Optional;
  * @param action what to do; empty where there is only to look
  * @param amount the one amount that the hand needs
  * @param see what one should see
- * @param watch what to keep an eye on, where there is only to look
+ * @param watch what to keep an eye on, where there is only to look or a timer runs
+ * @param until when it is enough, where there is only to look
  * @param clock the timer that is started here
  * @param cautions what can happen at the step, the gravest first
  * @param care dangers and protection in one line
@@ -22,10 +23,11 @@ import java.util.Optional;
  * @param drawn whether the drawings of the step are shown here
  * @param notes what is written down here
  * @param last whether the step ends with this screen
+ * @param enough whether it may end here, though one more bath is foreseen
  */
 public record BenchScreen(String anchor, String name, Optional<String> hand, Optional<BenchStep.Hold> hold,
-        String action, Optional<Fact> amount, Optional<Fact> see, Optional<Fact> watch, Optional<Clock> clock, List<Caution> cautions,
-        String care, List<String> wear, List<Fact> told, boolean drawn, List<Note> notes, boolean last) {
+        String action, Optional<Fact> amount, Optional<Fact> see, Optional<Fact> watch, Optional<Fact> until, Optional<Clock> clock,
+        List<Caution> cautions, String care, List<String> wear, List<Fact> told, boolean drawn, List<Note> notes, boolean last, boolean enough) {
 
     public BenchScreen {
         cautions = List.copyOf(cautions);

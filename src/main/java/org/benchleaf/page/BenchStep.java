@@ -48,9 +48,9 @@ public record BenchStep(String anchor, int number, String kind, String clock, St
 
     /**
      * A hold point: what must not begin, who may let it go on in a sentence and in a word, what they look at, what happens
-     * to the sheet, how long it may wait.
+     * to the sheet, how long it may wait, in words and in seconds (0 where nobody says).
      */
     public record Hold(String stop, String released, String who, Optional<String> look, Optional<String> meanwhile,
-            Optional<String> atMost) {
+            Optional<String> atMost, long most) {
     }
 }

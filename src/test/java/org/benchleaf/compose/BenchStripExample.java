@@ -23,7 +23,7 @@ final class BenchStripExample implements Supplier<Block> {
         return new BenchStrip(List.of(new BenchStep("step-wash", 6, "Washing", "after 2 h", "60 min",
                 Optional.of(new BenchStep.Hold("Stop before: lowering", "Only the supervisor may let the work go on.", "supervisor",
                         Optional.of("the re-test of the stamp"), Optional.of("the sheet lies under film"),
-                        Optional.of("The sheet may wait 10 min at most."))),
+                        Optional.of("The sheet may wait 10 min at most."), 600)),
                 Optional.of(BriefingExample.caution()), List.of(BriefingExample.caution()), "Danger: vapour burns · goggles",
                 List.of("Splash goggles, not spectacles."),
                 RichText.of("Lower the sheet into the bath."), List.of(volume), List.of(Fact.of("Depth", "25 mm")),

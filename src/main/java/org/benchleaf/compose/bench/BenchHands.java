@@ -73,7 +73,7 @@ final class BenchHands {
         return switch (timer.kind()) {
             case BATH -> i == 0 ? Optional.empty() : Optional.of(new Hand(name, sheet.words().say("bench-hand.bath"),
                     amount.first(), see(), clock(timer, name), i + 1));
-            case CHANGE -> Optional.of(new Hand(name, change(timer), Optional.empty(),
+            case CHANGE -> Optional.of(new Hand(name, change(timer) + overnight(i), Optional.empty(),
                     isLastChange(i) ? see() : Optional.empty(),
                     i + 1 < timers.size() ? clock(timers.get(i + 1), name) : Optional.empty(), 0));
             case WEIGHT -> i > 0 && timers.get(i - 1).kind() == BenchTimer.Kind.CHANGE ? Optional.empty()
@@ -91,11 +91,18 @@ final class BenchHands {
         return step.see().map(see -> Fact.of(sheet.words().say("bench-view.see"), WholeSentence.of(see)));
     }
 
-    /** The timer, named where the screen does not name it already; none where no length is known. */
-    private static Optional<BenchScreen.Clock> clock(BenchTimer timer, Optional<String> hand) {
+    /** The timer, named where the screen does not name it already, with its length where that is a range; none where no length is known. */
+    private Optional<BenchScreen.Clock> clock(BenchTimer timer, Optional<String> hand) {
+        boolean named = timer.kind() == BenchTimer.Kind.WHOLE || hand.filter(timer.label()::equals).isPresent();
+        Optional<String> range = Optional.of(timer.length()).filter(any -> timer.iso().isEmpty());
         return timer.seconds() == 0 ? Optional.empty() : Optional.of(new BenchScreen.Clock(timer.id(),
-                timer.kind() == BenchTimer.Kind.WHOLE || hand.filter(timer.label()::equals).isPresent() ? Optional.empty()
-                        : Optional.of(timer.label())));
+                named ? range : Optional.of(range.map(length -> sheet.words().more(timer.label(), length)).orElse(timer.label()))));
+    }
+
+    /** What follows a change that has no timer after it, because nobody waits for the next one. */
+    private String overnight(int i) {
+        return i + 1 < timers.size() && timers.get(i + 1).kind() == BenchTimer.Kind.CHANGE && timers.get(i + 1).seconds() == 0
+                ? " " + sheet.words().say("bench-hand.overnight") : "";
     }
 
     private String change(BenchTimer timer) {

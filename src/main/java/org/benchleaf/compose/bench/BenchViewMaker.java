@@ -11,6 +11,7 @@ import org.benchleaf.compose.part.CaseDesk;
 import org.benchleaf.compose.part.Sheet;
 import org.benchleaf.derive.hazard.StepCare;
 import org.benchleaf.derive.time.Timeline;
+import org.benchleaf.model.Part;
 import org.benchleaf.model.Step;
 import org.benchleaf.page.BenchScreen;
 import org.benchleaf.page.BenchStep;
@@ -70,32 +71,42 @@ public final class BenchViewMaker {
         List<BenchScreen> screens = new ArrayList<>();
         told.hold().ifPresent(hold -> screens.add(new BenchScreen(told.anchor(), name(told),
                 Optional.of(sheet.words().say("bench-view.hold")), Optional.of(hold), "", Optional.empty(), Optional.empty(),
-                Optional.empty(), Optional.empty(), List.of(), "", List.of(), List.of(), false, List.of(), false)));
+                Optional.empty(), Optional.empty(), Optional.empty(), List.of(), "", List.of(), List.of(), false, List.of(), false, false)));
         List<BenchHands.Hand> hands = new BenchHands(sheet, desk, step, told).all();
         int shown = Math.max(0, hands.indexOf(hands.stream().filter(hand -> hand.see().isPresent()).findFirst().orElse(null)));
         for (int i = 0; i < hands.size(); i++) {
-            screens.add(screen(step, told, hands.get(i), i == shown, i == hands.size() - 1));
+            screens.add(screen(step, told, hands.get(i), i == shown, i == hands.size() - 1,
+                    i < hands.size() - 1 && enough(step, hands, i)));
         }
         return screens;
     }
 
+    /** Whether the last bath that is planned ends here: what follows is done only if it is still needed. */
+    private static boolean enough(Step step, List<BenchHands.Hand> hands, int i) {
+        return step.part(Part.Bath.class).filter(Part.Bath::isTimed).filter(bath -> hands.get(i + 1).bath() == bath.baths() + 1)
+                .isPresent();
+    }
+
     /** One screen; the drawings stand with what one should see. */
-    private BenchScreen screen(Step step, BenchStep told, BenchHands.Hand hand, boolean drawn, boolean last) {
+    private BenchScreen screen(Step step, BenchStep told, BenchHands.Hand hand, boolean drawn, boolean last, boolean enough) {
         Optional<StepCare> care = Optional.ofNullable(desk.worked().care().get(step.id()));
         List<Caution> cautions = Stream.concat(told.supervised().stream(), told.cautions().stream())
                 .map(BenchViewMaker::plain).toList();
-        Optional<Fact> watch = step.watch().filter(any -> hand.action().isEmpty()).map(watched -> Fact.of(
-                sheet.words().say("bench.told-watch"), WholeSentence.of(watched)));
+        Optional<Fact> watch = step.watch().filter(any -> hand.action().isEmpty() || hand.clock().isPresent())
+                .map(watched -> Fact.of(sheet.words().say("bench.told-watch"), WholeSentence.of(watched)));
+        Optional<Fact> until = step.until().filter(any -> hand.action().isEmpty())
+                .map(end -> Fact.of(sheet.words().say("bench.told-until"), WholeSentence.of(end)));
         return new BenchScreen(told.anchor(), name(told), hand.name(), Optional.empty(), hand.action(), hand.amount(),
-                hand.see(), watch, hand.clock(), cautions, new CareLine(sheet, desk).shortened(cautions, care), told.wear(),
-                told(told, hand.see().isPresent(), watch.isPresent()), drawn && !told.drawings().isEmpty(),
-                new BenchNotes(sheet).of(step, hand.bath(), last), last);
+                hand.see(), watch, until, hand.clock(), cautions, new CareLine(sheet, desk).shortened(cautions, care), told.wear(),
+                told(step, told, hand, Stream.of(hand.see().map(any -> "see"), watch.map(any -> "watch"), until.map(any -> "until"))
+                        .flatMap(Optional::stream).map(key -> sheet.words().say("bench.told-" + key)).toList()), drawn && !told.drawings().isEmpty(),
+                new BenchNotes(sheet).of(step, hand.bath(), last), last, enough);
     }
 
-    /** What else the step says: what it should show and what to watch are among it where the screen does not tell that at once. */
-    private List<Fact> told(BenchStep told, boolean seen, boolean watched) {
-        return told.told().stream().filter(fact -> !seen || !fact.name().equals(sheet.words().say("bench.told-see")))
-                .filter(fact -> !watched || !fact.name().equals(sheet.words().say("bench.told-watch")))
+    /** What else the step says, but for what the screen tells at once. */
+    private List<Fact> told(Step step, BenchStep told, BenchHands.Hand hand, List<String> atOnce) {
+        Stream<Fact> drops = hand.action().isEmpty() ? Stream.empty() : new BenchDrops(sheet, desk).of(step).stream();
+        return Stream.concat(drops, told.told().stream().filter(fact -> !atOnce.contains(fact.name())))
                 .map(fact -> new Fact(fact.name(), plain(fact.value()))).toList();
     }
 

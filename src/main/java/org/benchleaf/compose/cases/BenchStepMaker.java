@@ -134,7 +134,8 @@ final class BenchStepMaker {
                 sheet.words().say("bench.hold-by", "who", sheet.words().term("role", hold.releasedBy())),
                 sheet.words().term("role", hold.releasedBy()), hold.look(),
                 hold.meanwhile(), hold.atMost().map(most -> sheet.words().say("bench.hold-at-most", "time",
-                        sheet.numbers().duration(most).text()))));
+                        sheet.numbers().duration(most).text())),
+                hold.atMost().map(most -> Math.round(most.lowIn(Unit.SECOND))).orElse(0L)));
     }
 
     private List<Working> workings(Step step, boolean atHand) {
