@@ -57,10 +57,14 @@ final class FerryLetter {
         List<Coat> coats = new ArrayList<>(paper(before));
         coats.addAll(ink(view));
         if (!before) {
-            Tear mended = T1.closed();
-            coats.add(Tissue.laid(view, Tissue.along(mended, 7), 14, Rgb.of(0xefe6d0), 0.45));
+            coats.add(Tissue.laid(view, mends(), 14, Rgb.of(0xefe6d0), 0.45));
         }
         return new Sheet(OUTLINE, List.of(before ? T1 : T1.closed()), reliefs(before), coats, Rgb.of(0xf2ead6));
+    }
+
+    /** Over the tear; the piece over the crack does not show from the front. */
+    static List<Tissue.Strip> mends() {
+        return Tissue.over(T1, new Tissue.Lay(6, 4, 30));
     }
 
     private static List<Coat> paper(boolean before) {

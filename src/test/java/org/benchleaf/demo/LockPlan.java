@@ -64,15 +64,16 @@ final class LockPlan {
         coats.add(Stains.grime(new Noise(46), dirt, before ? 0.5 : 0.1, LockPlan::handled));
         coats.add(dust(before ? 0.5 : 0.08));
         if (!before) {
-            List<Tissue.Strip> strips = new ArrayList<>(Tissue.along(T1.closed(), 8));
-            strips.addAll(Tissue.along(T2.closed(), 8));
-            strips.addAll(Tissue.along(T3.closed(), 8));
-            coats.add(Tissue.laid(view, strips, 17, Rgb.of(0x9fb0bd), 0.16));
+            coats.add(Tissue.laid(view, mends(), 17, Rgb.of(0x9fb0bd), 0.16));
         }
         List<Tear> tears = before ? List.of(T1, T2, T3) : List.of(T1.closed(), T2.closed(), T3.closed());
         List<Relief> reliefs = List.of(Relief.tooth(NOISE, 0.014),
                 Relief.cockling(NOISE, before ? 2.2 : 0.7, 95, (x, y) -> 0.5 + Curve.fall(OUTLINE.inside(x, y), 60)));
         return new Sheet(OUTLINE, tears, reliefs, coats, Rgb.of(0xe9e6da));
+    }
+
+    static List<Tissue.Strip> mends() {
+        return Tissue.over(List.of(T1, T2, T3), new Tissue.Lay(8, 5, 40));
     }
 
     /** Light has faded the right-hand edge, where the plan stuck out of its roll. */

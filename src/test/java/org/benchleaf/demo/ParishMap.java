@@ -10,11 +10,12 @@ final class ParishMap {
     static final double HIGH = 640;
     private static final String FOLDER = "parish-map";
     private static final Noise NOISE = new Noise(640);
+    /** As large as the case says: 1.5 cm². */
+    static final Outline.Loss LOST = new Outline.Loss(450, 320, 6.9);
     private static final Outline OUTLINE = new Outline(WIDE, HIGH, 1.5, NOISE,
-            List.of(new Outline.Loss(450, 320, 5.5), new Outline.Loss(225, 321, 3.6), new Outline.Loss(676, 319, 4.4),
-                    new Outline.Loss(898, 638, 8), new Outline.Loss(2, 320, 4)));
-    /** Where folds cross, tissue fills the lost paper; the losses at the edge are left as they are. */
-    private static final Outline FILLED = new Outline(WIDE, HIGH, 1.5, NOISE, OUTLINE.losses().subList(3, 5));
+            List.of(LOST, new Outline.Loss(898, 638, 8), new Outline.Loss(2, 320, 4)));
+    /** Where the folds cross, tissue fills the lost paper; the losses at the edge are left as they are. */
+    private static final Outline FILLED = new Outline(WIDE, HIGH, 1.5, NOISE, OUTLINE.losses().subList(1, 3));
     private static final List<Fold> FOLDS = List.of(new Fold(225, 0, 225, HIGH, 0.2, 1.2),
             new Fold(450, 0, 449, HIGH, -0.23, 1.2), new Fold(676, 0, 676, HIGH, 0.2, 1.2),
             new Fold(0, 320, WIDE, 319, -0.21, 1.2));
@@ -72,7 +73,7 @@ final class ParishMap {
         }
         if (moment == Moment.AFTER) {
             coats.add(ParishMap::infill);
-            coats.add(Tissue.laid(view, mends(9), 23, Rgb.of(0xeee4cd), 0.24));
+            coats.add(Tissue.laid(view, mends(), 23, Rgb.of(0xeee4cd), 0.24));
         }
         return new Sheet(moment == Moment.AFTER ? FILLED : OUTLINE, tears(moment), reliefs(moment), coats, Rgb.of(0xf1e8d2));
     }
@@ -113,7 +114,7 @@ final class ParishMap {
             coats.add(fold.wear(NOISE, 0.5, 0.34, Rgb.of(0x7d6a4c)));
         }
         coats.add(ParishMap::infill);
-        coats.add(Tissue.laid(view, mends(14), 23, Rgb.of(0xfaf4e4), 0.5));
+        coats.add(Tissue.laid(view, mends(), 23, Rgb.of(0xfaf4e4), 0.5));
         return new Sheet(FILLED, tears(Moment.AFTER), List.of(Relief.tooth(NOISE, 0.005),
                 (x, y) -> -0.25 * FOLDS.get(1).at(x, y) - 0.25 * FOLDS.get(3).at(x, y)), coats, Rgb.of(0xf1e8d2));
     }
@@ -125,13 +126,8 @@ final class ParishMap {
         return below.times(1 - shade).towards(Rgb.of(0xcdbd9c).times(0.96 + fibres), lost);
     }
 
-    private static List<Tissue.Strip> mends(double width) {
-        List<Tissue.Strip> strips = new ArrayList<>();
-        for (double x : new double[] {225, 449.5, 676}) {
-            strips.add(new Tissue.Strip(x, 2, x, HIGH - 2, width));
-        }
-        strips.add(new Tissue.Strip(2, 320, WIDE - 2, 319, width));
-        return strips;
+    static List<Tissue.Strip> mends() {
+        return Tissue.over(SPLITS, new Tissue.Lay(10, 8, 60));
     }
 
     private static List<Tear> tears(Moment moment) {

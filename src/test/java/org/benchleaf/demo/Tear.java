@@ -10,6 +10,8 @@ import java.util.List;
  */
 final class Tear {
     private static final double FLAP_REACH = 45;
+    /** Points of the line that lie outside the sheet, so that the tear is open right through its edge. */
+    private static final int BEFORE_THE_EDGE = 2;
     private static final Near FAR = new Near(1e9, 1, 0, 0);
     private final double[] xs;
     private final double[] ys;
@@ -35,7 +37,7 @@ final class Tear {
     static Tear from(Noise noise, double[] edge, double[] bend, double[] tip, int flap, double open) {
         List<double[]> points = new ArrayList<>();
         int n = 36;
-        for (int i = -2; i <= n; i++) {
+        for (int i = -BEFORE_THE_EDGE; i <= n; i++) {
             double t = (double) i / n;
             double a = (1 - t) * (1 - t);
             double b = 2 * t * (1 - t);
@@ -125,6 +127,28 @@ final class Tear {
         }
         double t = (wanted - along[i - 1]) / (along[i] - along[i - 1]);
         return new double[] {xs[i - 1] + t * (xs[i] - xs[i - 1]), ys[i - 1] + t * (ys[i] - ys[i - 1])};
+    }
+
+    /** Gives how far it is in a straight line from the edge of the sheet to the tip, in millimetres, as a case states it. */
+    double extent() {
+        return StrictMath.hypot(xs[xs.length - 1] - xs[BEFORE_THE_EDGE], ys[ys.length - 1] - ys[BEFORE_THE_EDGE]);
+    }
+
+    /** Gives how long the crooked line is from the edge of the sheet to the tip, in millimetres. */
+    double length() {
+        return along[along.length - 1] - along[BEFORE_THE_EDGE];
+    }
+
+    /** Gives the point some millimetres from the edge of the sheet along the line, which runs on straight at both ends. */
+    double[] at(double millimetres) {
+        double wanted = along[BEFORE_THE_EDGE] + millimetres;
+        double last = along[along.length - 1];
+        double[] point = point(Curve.hold(wanted / last));
+        double over = wanted < 0 ? wanted : Math.max(0, wanted - last);
+        double[] from = point(wanted < 0 ? 0 : 0.8);
+        double[] to = point(wanted < 0 ? 0.2 : 1);
+        double run = StrictMath.hypot(to[0] - from[0], to[1] - from[1]);
+        return new double[] {point[0] + over * (to[0] - from[0]) / run, point[1] + over * (to[1] - from[1]) / run};
     }
 
     private static double[] lengths(double[] xs, double[] ys) {

@@ -26,6 +26,7 @@ final class TideTable {
             new double[] {120, 375.8}, 1, 1.9);
     private static final Tear T3 = Tear.from(NOISE, new double[] {0, 226}, new double[] {11, 230},
             new double[] {21.5, 223}, 1, 1.3);
+    private static final Tissue.Lay MENDED = new Tissue.Lay(8, 5, 40);
     private static final Tideline TIDE = new Tideline(NOISE, WIDE, 296, 281, 26, 1);
     private static final Fold FOLD = new Fold(0, 207, WIDE, 205.5, -0.035, 1.6);
     private static final List<String> MONTHS = List.of("January", "February", "March", "April", "May", "June");
@@ -108,16 +109,13 @@ final class TideTable {
         List<Coat> coats = new ArrayList<>(paper(Moment.AFTER));
         Mask print = Mask.drawn(view, TideTable::print).blurred(0.35);
         coats.add(new Ink(print, Rgb.of(0x6d5c44), 0.2, 0.1, NOISE));
-        coats.add(Tissue.laid(view, Tissue.bridges(T1.closed(), 7, 11, 5), 40, Rgb.of(0xf3ead6), 0.62));
+        coats.add(Tissue.laid(view, Tissue.over(T1, MENDED), 40, Rgb.of(0xf3ead6), 0.62));
         List<Relief> flat = List.of(Relief.tooth(NOISE, 0.006));
         return new Sheet(OUTLINE, tears(Moment.AFTER), flat, coats, Rgb.of(0xeadfc6));
     }
 
-    private static List<Tissue.Strip> mends() {
-        List<Tissue.Strip> strips = new ArrayList<>(Tissue.along(T1.closed(), 8));
-        strips.addAll(Tissue.along(T2.closed(), 8));
-        strips.addAll(Tissue.along(T3.closed(), 8));
-        return strips;
+    static List<Tissue.Strip> mends() {
+        return Tissue.over(List.of(T1, T2, T3), MENDED);
     }
 
     private static List<Tear> tears(Moment moment) {

@@ -8,8 +8,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 
-/** Thin long-fibred tissue laid on the sheet: a veil with feathered edges, and single fibres that reach beyond it. */
+/** Thin long-fibred tissue laid on the sheet: a veil with feathered edges, and single fibres that run across the strip and beyond it. */
 record Tissue(Mask veil, Mask fibres, Rgb tone, double strength) implements Coat {
+    /** How far fibres turn from straight across, to both sides together, in radians. */
+    private static final double FIBRES_TURN = 1.4;
 
     /** A strip of tissue from one point to another. */
     record Strip(double x1, double y1, double x2, double y2, double width) {
@@ -24,32 +26,33 @@ record Tissue(Mask veil, Mask fibres, Rgb tone, double strength) implements Coat
         return new Tissue(veil.blurred(0.6), fibres, tone, strength);
     }
 
-    /** Gives many short bridges across a tear, each square to it. */
-    static List<Strip> bridges(Tear tear, int count, double length, double width) {
+    /** How a case says that its tears are mended: width of the strips, how far they reach beyond, the longest piece, in millimetres. */
+    record Lay(double width, double lap, double piece) {
+    }
+
+    /** Gives the pieces over a tear, each straight and all alike: as many as the amounts of the case are worked out for. */
+    static List<Strip> over(Tear tear, Lay lay) {
+        int count = (int) Math.ceil((tear.extent() + 2 * lay.lap) / lay.piece);
+        double whole = tear.length() + 2 * lay.lap;
         List<Strip> strips = new ArrayList<>();
         for (int i = 0; i < count; i++) {
-            double share = 0.06 + 0.96 * i / count;
-            double[] a = tear.point(Math.max(0, share - 0.04));
-            double[] b = tear.point(Math.min(1, share + 0.04));
-            double[] m = tear.point(share);
-            double n = StrictMath.hypot(b[0] - a[0], b[1] - a[1]);
-            double ux = -(b[1] - a[1]) / n * length / 2;
-            double uy = (b[0] - a[0]) / n * length / 2;
-            strips.add(new Strip(m[0] - ux, m[1] - uy, m[0] + ux, m[1] + uy, width));
+            strips.add(along(tear, whole * i / count - lay.lap, whole * (i + 1) / count - lay.lap, lay.width));
         }
         return strips;
     }
 
-    /** Gives one strip that follows a tear in a few straight pieces and goes a little beyond its tip. */
-    static List<Strip> along(Tear tear, double width) {
-        List<Strip> strips = new ArrayList<>();
-        double[] from = tear.point(0.03);
-        for (int i = 1; i <= 4; i++) {
-            double[] to = tear.point(i / 4.0);
-            strips.add(new Strip(from[0], from[1], to[0], to[1], width));
-            from = to;
-        }
-        return strips;
+    /** Where the tear bends, half of the bend lies on either side of the middle of the piece. */
+    private static Strip along(Tear tear, double begin, double end, double width) {
+        double[] from = tear.at(begin);
+        double[] to = tear.at(end);
+        double[] middle = tear.at((begin + end) / 2);
+        double x = (middle[0] - (from[0] + to[0]) / 2) / 2;
+        double y = (middle[1] - (from[1] + to[1]) / 2) / 2;
+        return new Strip(from[0] + x, from[1] + y, to[0] + x, to[1] + y, width);
+    }
+
+    static List<Strip> over(List<Tear> tears, Lay lay) {
+        return tears.stream().flatMap(tear -> over(tear, lay).stream()).toList();
     }
 
     @Override
@@ -90,10 +93,10 @@ record Tissue(Mask veil, Mask fibres, Rgb tone, double strength) implements Coat
         for (int i = 0; i < count; i++) {
             double along = chance.nextDouble() * s.length();
             double out = (chance.nextDouble() - 0.5) * s.width;
-            double turn = (chance.nextDouble() - 0.5) * Math.PI;
+            double turn = (chance.nextDouble() - 0.5) * FIBRES_TURN;
             double reach = 1.5 + 2.6 * chance.nextDouble();
-            double dx = StrictMath.cos(turn) * reach;
-            double dy = StrictMath.sin(turn) * reach;
+            double dx = (-uy * StrictMath.cos(turn) + ux * StrictMath.sin(turn)) * reach;
+            double dy = (ux * StrictMath.cos(turn) + uy * StrictMath.sin(turn)) * reach;
             double x = s.x1 + ux * along - uy * out;
             double y = s.y1 + uy * along + ux * out;
             g.setColor(new Color(255, 255, 255, 70 + chance.nextInt(150)));
