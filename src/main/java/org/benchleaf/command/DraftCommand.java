@@ -13,10 +13,8 @@ import java.nio.file.StandardOpenOption;
 import java.time.Clock;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.stream.Stream;
 import org.benchleaf.check.LibraryChecker;
 import org.benchleaf.model.Library;
-import org.benchleaf.model.StepKind;
 import org.benchleaf.read.CaseReader;
 import org.benchleaf.read.FirstStepsReader;
 import org.benchleaf.read.LibraryReader;
@@ -73,23 +71,23 @@ public final class DraftCommand implements Callable<Integer> {
             return request().refuse("'" + name + "' cannot be the name of a case: use small letters, digits and hyphens, such as"
                     + " harbour-bill");
         }
+        // Before anything is asked, so that nothing that is typed is lost.
+        if (Files.exists(file())) {
+            return request().refuse(isThere());
+        }
+        Optional<String> noKind = FirstAnswers.noKind(answers.steps());
+        if (noKind.isPresent()) {
+            return request().refuse(noKind.get());
+        }
         if (ask) {
             answers.ask(in, out);
         }
         Optional<String> stray = answers.stray();
-        if (stray.isPresent()) {
-            return request().refuse(stray.get());
-        }
-        Optional<String> unknown = answers.steps().stream().filter(word -> StepKind.of(word).isEmpty()).findFirst();
-        if (unknown.isPresent()) {
-            return request().refuse("'" + unknown.get() + "' is not a kind of step; the kinds are "
-                    + String.join(", ", Stream.of(StepKind.values()).map(StepKind::word).toList()));
-        }
-        return written(out);
+        return stray.isPresent() ? request().refuse(stray.get()) : written(out);
     }
 
     private int written(PrintWriter out) {
-        Path file = content.resolve("cases").resolve(name).resolve("case.md");
+        Path file = file();
         Library library = LibraryChecker.check(LibraryReader.read(content)).library();
         FirstCase first = new FirstCase(answers, library.materials().keySet(), library.sources().keySet(), FirstStepsReader.read());
         String text = first.write(library.studio().languages().stream().findFirst().orElse("en"));
@@ -97,7 +95,7 @@ public final class DraftCommand implements Callable<Integer> {
             Files.createDirectories(file.getParent());
             Files.writeString(file, text, StandardOpenOption.CREATE_NEW);
         } catch (FileAlreadyExistsException there) {
-            return request().refuse("there is a case '" + name + "' already; nothing was written");
+            return request().refuse(isThere());
         } catch (IOException broken) {
             throw new UncheckedIOException(file + " cannot be written", broken);
         }
@@ -105,6 +103,14 @@ public final class DraftCommand implements Callable<Integer> {
         first.toEnter().forEach(out::println);
         return new CommandLine(new CheckCommand(clock)).setOut(out).setErr(spec.commandLine().getErr())
                 .execute("--content", content.toString(), file.getParent().toString());
+    }
+
+    private Path file() {
+        return content.resolve("cases").resolve(name).resolve("case.md");
+    }
+
+    private String isThere() {
+        return "there is a case '" + name + "' already; nothing was written";
     }
 
     private ContentRequest request() {

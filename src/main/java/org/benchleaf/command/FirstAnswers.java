@@ -5,7 +5,9 @@ import java.io.PrintWriter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.benchleaf.model.MissingValue;
+import org.benchleaf.model.StepKind;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
@@ -72,7 +74,7 @@ final class FirstAnswers {
                 "What is wrong with it, where, and how large? (tear, right edge, 64 mm; tideline, lower third)", in, out);
         aims = Asking.many(aims, "What is the treatment for?", in, out);
         steps = Asking.many(steps, (source.isRetold() ? "What was done" : "What will you do")
-                + ", in which order? (examination; testing; surface cleaning; housing)", in, out);
+                + ", in which order? (examination; testing; surface cleaning; housing)", FirstAnswers::noKind, in, out);
         if (!source.isRetold()) {
             instead = Asking.many(instead, "What else did you think of, and why not? (leave it dry: it cracks when it is opened)", in, out);
         }
@@ -85,6 +87,12 @@ final class FirstAnswers {
 
     SourceAnswers source() {
         return source;
+    }
+
+    /** Which of the words is no kind of step, and what the kinds are; empty if all are kinds. */
+    static Optional<String> noKind(List<String> words) {
+        return words.stream().filter(word -> StepKind.of(word).isEmpty()).findFirst().map(unknown -> "'" + unknown
+                + "' is not a kind of step; the kinds are " + String.join(", ", Stream.of(StepKind.values()).map(StepKind::word).toList()));
     }
 
     /** Why an option is none of this case: a retold one has no owner to ask, one of this studio no publication. */

@@ -92,6 +92,23 @@ class DraftCommandTest {
     }
 
     @Test
+    void a_kind_of_step_that_is_none_is_asked_again_and_no_answer_is_lost() throws IOException {
+        String typed = String.join("\n", "A bill", "No", "broadside, letterpress", "", "", "printing ink, black", "tear, right edge, 64 mm",
+                "close the tears", "examination; polishing", "examination; mending", "", "paste", "2026-03-02", "") + "\n";
+        assertThat(draft(typed, "bill", "--ask")).as(err + "\n" + out).isZero();
+        assertThat(out.toString()).contains("'polishing' is not a kind of step; the kinds are examination, ");
+        assertThat(Files.readString(file)).contains("title: A bill", "what: tear", "kind: mending", "approved: 2026-03-02")
+                .doesNotContain("polishing");
+    }
+
+    @Test
+    void what_no_answer_can_mend_is_said_before_anything_is_asked() {
+        assertThat(draft("A bill\n", "bill", "--ask", "--step", "polishing")).isEqualTo(2);
+        assertThat(draft("A bill\n", "tide", "--ask")).isEqualTo(2);
+        assertThat(out.toString()).doesNotContain("What is the case called?");
+    }
+
+    @Test
     void a_step_that_changes_the_object_for_good_asks_for_its_risk() throws IOException {
         assertThat(draft("", "bill", "--step", "examination", "--step", "washing", "--step", "mending")).as(err.toString()).isZero();
         assertThat(Files.readString(file)).contains("  risks:\n    washing: not yet known\n\n");
