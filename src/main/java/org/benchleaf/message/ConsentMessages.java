@@ -49,13 +49,13 @@ public enum ConsentMessages implements CatalogueEntry {
             "Some recipes never go on a page for the public, whoever agrees to it.",
             "Write 'publishing: apart' in studio.yaml: the sheets then stand in a training site of their own."),
     SOURCE_FORBIDS("CONS-020", Severity.WARNING,
-            "{output} is not produced: the licence of the source, '{licence}', does not allow a retelling to be published.",
+            "The licence of the source, '{licence}', does not allow a retelling to be published. Not produced: {outputs}.",
             "What is made from a publication may be published only as far as its licence allows.",
             "Ask whoever holds the rights, and enter the written permission for {missing} under 'publication: permissions'; or"
                     + " leave it so."),
     SOURCE_LICENCE_NOT_KNOWN("CONS-021", Severity.WARNING,
-            "{output} is not produced: whether the licence of the source, '{licence}', allows a retelling to be published is not"
-                    + " known.",
+            "Whether the licence of the source, '{licence}', allows a retelling to be published is not known. Not produced:"
+                    + " {outputs}.",
             "What is made from a publication may be published only as far as its licence allows.",
             "Look in the publication for its licence and enter its SPDX identifier; or ask whoever holds the rights, and enter the"
                     + " written permission for {missing} under 'publication: permissions'."),

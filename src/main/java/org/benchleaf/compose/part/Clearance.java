@@ -104,11 +104,19 @@ public record Clearance(LocalDate day, Audience audience, Set<Output> outputs, S
         }
         Set<Output> outputs = EnumSet.noneOf(Output.class);
         List<Message> told = new ArrayList<>();
+        List<Output> keptInBySource = new ArrayList<>();
         for (Output output : Output.values()) {
-            if (!output.anyOf(audience).isEmpty()) {
+            if (output.anyOf(audience).isEmpty()) {
+                continue;
+            }
+            if (isKeptInBySource(output, day, publication, audience)) {
+                keptInBySource.add(output);
+            } else {
                 refused(output, day, publication, audience).ifPresentOrElse(told::add, () -> outputs.add(output));
             }
         }
+        publication.sourceLicence().filter(licence -> !keptInBySource.isEmpty())
+                .ifPresent(licence -> told.add(keptIn(keptInBySource, licence, audience)));
         publication.permissions().stream().filter(permission -> !permission.note().isEmpty()
                         && permission.uses().stream().anyMatch(use -> permission.inForce(use, day)))
                 .forEach(permission -> told.add(ConsentMessages.PERMISSION_NOTE.at(permission.place(),
@@ -268,7 +276,8 @@ public record Clearance(LocalDate day, Audience audience, Set<Output> outputs, S
             return Optional.empty();
         }
         if (!retold && !publication.permits(Use.TREATMENT, day)) {
-            return Optional.of(message(output, List.of(Use.TREATMENT), day, publication));
+            return Optional.of(message(output, publication.sourceLicence().isPresent() ? withTreatment(wanted)
+                    : List.of(Use.TREATMENT), day, publication));
         }
         if (wanted.stream().noneMatch(use -> publication.permits(use, day))) {
             return Optional.of(message(output, wanted, day, publication));
@@ -280,9 +289,27 @@ public record Clearance(LocalDate day, Audience audience, Set<Output> outputs, S
     }
 
     private static boolean isTakenBack(Publication publication, List<Use> wanted, LocalDate day) {
-        List<Use> asked = Stream.concat(Stream.of(Use.TREATMENT), wanted.stream()).toList();
-        return named(publication, asked, permission -> permission.withdrawnOn().filter(on -> !day.isBefore(on)).isPresent())
+        return named(publication, withTreatment(wanted), permission -> permission.withdrawnOn().filter(on -> !day.isBefore(on)).isPresent())
                 .isPresent();
+    }
+
+    private static List<Use> withTreatment(List<Use> wanted) {
+        return Stream.concat(Stream.of(Use.TREATMENT), wanted.stream()).toList();
+    }
+
+    /** Whether nobody was asked for an output of a retold case, and the licence of its source does not allow it either. */
+    private static boolean isKeptInBySource(Output output, LocalDate day, Publication publication, Audience audience) {
+        List<Use> wanted = output.anyOf(audience);
+        return publication.sourceLicence().isPresent() && !publication.isAllowedBySource()
+                && !isTakenBack(publication, wanted, day) && named(publication, wanted, permission -> true).isEmpty();
+    }
+
+    /** One cause, told once with all that it keeps in. */
+    private static Message keptIn(List<Output> outputs, SourceLicence licence, Audience audience) {
+        return (licence.terms() == SourceLicence.Terms.FORBIDS ? ConsentMessages.SOURCE_FORBIDS
+                : ConsentMessages.SOURCE_LICENCE_NOT_KNOWN).at(licence.place(), "licence", licence.words(),
+                "outputs", outputs.stream().map(output -> output.words.replaceFirst("^The", "the")).collect(Collectors.joining(", ")),
+                "missing", words(outputs.stream().flatMap(output -> output.anyOf(audience).stream()).distinct().toList()));
     }
 
     /** The permissions on which an output rests. */
@@ -320,12 +347,6 @@ public record Clearance(LocalDate day, Audience audience, Set<Output> outputs, S
         if (later.isPresent()) {
             return ConsentMessages.PERMISSION_IN_FUTURE.at(later.get().place(), "output", output.words,
                     "missing", uses, "from", later.get().on(), "day", day);
-        }
-        Optional<SourceLicence> licence = publication.sourceLicence();
-        if (licence.isPresent()) {
-            return (licence.get().terms() == SourceLicence.Terms.FORBIDS ? ConsentMessages.SOURCE_FORBIDS
-                    : ConsentMessages.SOURCE_LICENCE_NOT_KNOWN).at(licence.get().place(), "output", output.words,
-                    "licence", licence.get().words(), "missing", uses);
         }
         return ConsentMessages.NOT_PERMITTED.at(publication.place(), "output", output.words, "missing", uses,
                 "day", day);

@@ -278,8 +278,27 @@ class ClearanceTest {
                 .forEach((licence, code) -> {
                     Clearance clearance = Clearance.on(TODAY, retold(licence), Audience.EVERYBODY);
                     assertThat(clearance.isClosed()).as(licence).isTrue();
-                    assertThat(clearance.told()).extracting(Message::code).as(licence).containsOnly(code).hasSize(Output.values().length);
+                    assertThat(clearance.told()).extracting(Message::code).as(licence).containsExactly(code);
                 });
+    }
+
+    @Test
+    void what_the_licence_of_a_source_keeps_in_is_told_once_with_all_of_it() {
+        assertThat(Clearance.on(TODAY, retold("not known"), Audience.EVERYBODY).told()).singleElement().satisfies(message -> {
+            assertThat(message.what()).endsWith("Not produced: the case study, the step sheet, the preparation sheet, the results page,"
+                    + " the set of data files, the file of figures, the set of pictures.");
+            assertThat(message.fix()).contains("permission for text or teaching or pictures");
+        });
+        assertThat(Clearance.on(TODAY, retold("not known", given(Use.TEXT)), Audience.EVERYBODY).told())
+                .filteredOn(message -> message.code().equals("CONS-021")).singleElement().satisfies(message ->
+                        assertThat(message.what()).endsWith("Not produced: the step sheet, the preparation sheet, the set of pictures."));
+    }
+
+    @Test
+    void a_permission_of_a_source_that_was_taken_back_is_told_as_that() {
+        Permission back = new Permission(Set.of(Use.TEXT), "publisher", GIVEN, Set.of(), "", Optional.empty(), Optional.of(TODAY), PLACE);
+        assertThat(Clearance.on(TODAY, retold("CC-BY-4.0", back), Audience.EVERYBODY).told()).extracting(Message::code)
+                .contains("CONS-005").doesNotContain("CONS-021");
     }
 
     @Test
