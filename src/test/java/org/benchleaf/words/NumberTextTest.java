@@ -80,6 +80,10 @@ class NumberTextTest {
         "1, 2, HOUR, 1–2_h",
         "3, 3, DAY, 3_d",
         "76, 79, HOUR, 3_d 4_h – 3_d 7_h",
+        "182, 182, DAY, 26_weeks",
+        "183, 183, DAY, 183_d",
+        "7, 7, DAY, 7_d",
+        "14, 14, DAY, 2_weeks",
     })
     void a_time_is_told_as_a_person_would(double low, double high, Unit unit, String text) {
         assertThat(shown(NUMBERS.duration(Quantity.range(low, high, unit)))).isEqualTo(text);
