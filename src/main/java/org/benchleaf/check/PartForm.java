@@ -233,8 +233,9 @@ final class PartForm {
     }
 
     private static Part ageing(Fields ageing) {
-        return new Part.Ageing(ageing.needText("of"), ageing.needQuantity("temperature", TEMPERATURE),
-                ageing.within("humidity", 0, 100, HUMIDITY), ageing.needPositive("time", TIME), ageing.text("standard"));
+        return new Part.Ageing(ageing.needText("of"), ageing.quantity("temperature", TEMPERATURE),
+                ageing.within("humidity", 0, 100, HUMIDITY), ageing.missing("humidity"), ageing.needPositive("time", TIME),
+                ageing.text("standard"));
     }
 
     private String liquid(Fields fields, String key) {

@@ -454,13 +454,14 @@ public sealed interface Part {
      * Ageing made faster.
      *
      * @param of {@code test sheets}, {@code sample} or {@code object}
-     * @param temperature in the chamber
+     * @param temperature in the chamber; empty where nobody recorded it
      * @param humidity in the chamber, relative
+     * @param humidityMissing why there is none: not recorded, or dry heat, to which it does not apply
      * @param time how long
      * @param standard by which it is done, in words
      */
-    record Ageing(String of, Quantity temperature, Optional<Quantity> humidity, Quantity time,
-            Optional<String> standard) implements Part {
+    record Ageing(String of, Optional<Quantity> temperature, Optional<Quantity> humidity, Optional<MissingValue> humidityMissing,
+            Quantity time, Optional<String> standard) implements Part {
 
         /** Whether the object itself is aged, or that is not shown to be otherwise. */
         public boolean isOfTheObject() {

@@ -129,7 +129,7 @@ public final class BenchAmount implements Part.Kinds<Optional<Fact>> {
 
     @Override
     public Optional<Fact> ageing(Part.Ageing part) {
-        return told("ageing", written(part.temperature()));
+        return part.temperature().flatMap(temperature -> told("ageing", written(temperature)));
     }
 
     /** The first of those figures that could be worked out, under the name of the liquid. */

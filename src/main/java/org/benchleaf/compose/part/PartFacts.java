@@ -222,8 +222,9 @@ public final class PartFacts implements Part.Kinds<List<Fact>> {
     public List<Fact> ageing(Part.Ageing part) {
         FactList facts = new FactList();
         facts.text("ageing-of", part.of());
-        facts.amount("temperature", Optional.of(part.temperature()));
-        facts.amount("humidity", part.humidity());
+        facts.needed("temperature", part.temperature());
+        part.humidityMissing().ifPresentOrElse(missing -> facts.text("humidity", sheet.words().missing(missing)),
+                () -> facts.amount("humidity", part.humidity()));
         facts.time("ageing-for", Optional.of(part.time()));
         part.standard().ifPresent(standard -> facts.text("ageing-standard", standard));
         return facts.list;
