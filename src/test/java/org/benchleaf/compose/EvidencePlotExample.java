@@ -22,8 +22,8 @@ final class EvidencePlotExample implements Supplier<Block> {
                 List.of(Chart.Mark.text(18, 16, "middle", "4"), Chart.Mark.text(282, 16, "middle", "8")), "");
         Chart.Drawing drawn = new Chart.Drawing("like-ph-surface-1", "A tide table", "Before: 4.4", 300, 28,
                 List.of(Chart.Mark.at("dot", "before", 44, 14, "4.4")), "");
-        return new EvidencePlot("Circle: before. Square: after.", axis, List.of(new EvidencePlot.Row(
+        return new EvidencePlot("Circle: before. Square: after.", Optional.of(axis), List.of(new EvidencePlot.Row(
                 Link.to("A tide table", "../cases/tide-table/results.html"), "en", "letterpress", "technique-letterpress",
-                drawn)), table);
+                Optional.of(drawn))), table);
     }
 }

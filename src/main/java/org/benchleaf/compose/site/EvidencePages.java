@@ -133,7 +133,8 @@ public final class EvidencePages implements SitePageMaker {
 
     private static Section section(Sheet sheet, EvidenceSeries series, String name) {
         Words words = sheet.words();
-        EvidenceStrip strip = new EvidenceStrip(sheet, series);
+        // A scale is for comparing: of a single case the numbers say all.
+        Optional<EvidenceStrip> strip = Optional.of(series).filter(any -> any.cases() > 1).map(any -> new EvidenceStrip(sheet, any));
         EvidenceChoices choices = new EvidenceChoices(words);
         String kind = series.first().kind();
         Table table = new EvidenceTables(sheet).of(series, kind.equals("method")
@@ -141,13 +142,15 @@ public final class EvidencePages implements SitePageMaker {
         List<EvidencePlot.Row> rows = IntStream.range(0, series.rows().size()).mapToObj(i -> {
             EvidenceRow row = series.rows().get(i);
             return new EvidencePlot.Row(sheet.link(row.card().title(), row.evidence().address()), row.card().language(),
-                    choices.about(row.card()), choices.keys(row.card()), strip.row(row, series.anchor() + "-" + (i + 1)));
+                    choices.about(row.card()), choices.keys(row.card()),
+                    strip.map(drawn -> drawn.row(row, series.anchor() + "-" + (i + 1))));
         }).toList();
         String told = words.count("evidence.cases", series.cases(), "readings", words.count(
                 kind.equals("ph") || kind.equals("method") ? "evidence.readings" : "evidence.values", series.readings()));
         return new Section(series.anchor(), Words.capital(like(words, series)),
                 Optional.of(series.cases() == 1 ? told + " " + words.say("evidence.alone") : told),
-                List.of(new EvidencePlot(words.say("evidence.key-" + kind), strip.axis(name), rows, table)));
+                List.of(new EvidencePlot(strip.map(any -> words.say("evidence.key-" + kind)).orElse(""),
+                        strip.map(drawn -> drawn.axis(name)), rows, table)));
     }
 
     /** What the results of a series have in common, in words; what authors wrote stays as it is. */

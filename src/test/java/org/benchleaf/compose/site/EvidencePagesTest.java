@@ -74,23 +74,37 @@ class EvidencePagesTest {
         assertThat(pages).hasSize(200).extracting(Page::path).doesNotHaveDuplicates().contains("evidence/ph.html", "evidence/ph--200.html");
         assertThat(plots(pages)).allSatisfy(plot -> {
             assertThat(plot.rows()).hasSize(EvidencePages.ROWS_A_PAGE);
-            assertThat(plot.axis().marks()).isEqualTo(plots(pages).get(0).axis().marks());
+            assertThat(plot.axis().orElseThrow().marks()).isEqualTo(plots(pages).get(0).axis().orElseThrow().marks());
         });
         assertThat(plots(pages).stream().flatMap(plot -> plot.rows().stream()).map(row -> row.link().href()))
                 .hasSize(10_000).doesNotHaveDuplicates();
+    }
+
+    /** A scale is for comparing: of a single case a sentence, its link and the numbers say all. */
+    @Test
+    void of_a_single_case_nothing_is_drawn() {
+        Page page = pages(List.of(card(1, ph("surface", "4.4"))), "evidence/ph").get(0);
+
+        assertThat(plots(List.of(page))).singleElement().satisfies(plot -> {
+            assertThat(plot.axis()).isEmpty();
+            assertThat(plot.rows()).singleElement().satisfies(row -> assertThat(row.drawing()).isEmpty());
+            assertThat(plot.table().rows()).isNotEmpty();
+        });
+        assertThat(page.blocks()).anySatisfy(block -> assertThat(block).isInstanceOfSatisfying(Section.class, section ->
+                assertThat(section.lead()).contains("1 case, 1 reading. No other case read it in this way yet.")));
     }
 
     /** The scale is read off its own marks, as a reader would, between the first and the last. */
     @Test
     void each_mark_lies_where_its_scale_says() {
         EvidencePlot plot = plots(pages(List.of(card(1, ph("surface", "4.4")), card(2, ph("surface", "7.2"))), "evidence/ph")).get(0);
-        List<Chart.Mark> labels = plot.axis().marks().stream().filter(mark -> mark.kind().equals("text")).toList();
+        List<Chart.Mark> labels = plot.axis().orElseThrow().marks().stream().filter(mark -> mark.kind().equals("text")).toList();
         Chart.Mark first = labels.get(0);
         Chart.Mark last = labels.get(labels.size() - 1);
         double from = Double.parseDouble(first.text());
         double unit = (last.x() - first.x()) / (Double.parseDouble(last.text()) - from);
 
-        assertThat(plot.rows().stream().flatMap(row -> row.drawing().marks().stream()).filter(mark -> !mark.value().isEmpty()))
+        assertThat(plot.rows().stream().flatMap(row -> row.drawing().orElseThrow().marks().stream()).filter(mark -> !mark.value().isEmpty()))
                 .hasSize(2).allSatisfy(mark -> assertThat((double) mark.x()).isCloseTo(
                         first.x() + (Double.parseDouble(mark.value()) - from) * unit, within(1.0)));
     }
