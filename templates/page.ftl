@@ -59,7 +59,6 @@
   </nav>
   <#if frame.audience?has_content><p class="audience">${frame.audience}</p></#if>
   <#if frame.translated?has_content><p class="translated">${frame.translated}</p></#if>
-  <#list frame.onScreenOnly as part><p class="not-printed">${frame.words["not-printed-" + part]}</p></#list>
 </header>
 <#if frame.otherLanguages?has_content>
 <nav class="languages" aria-label="${frame.words['other-languages']}">
@@ -104,9 +103,14 @@
 <script type="application/ld+json">${json}</script>
 </#list>
 <footer class="foot">
+  <#-- Once a page: not where its head begins with the same words. -->
+  <#assign head = page.blocks[0]>
+  <#if !(head.name() == "opening" && head.notice?has_content && head.notice.text == frame.notice)>
   <p class="foot__notice">${frame.notice}</p>
+  </#if>
   <#if frame.demo?has_content><p>${frame.demo}</p></#if>
   <#if frame.licence?has_content><p>${frame.licence}</p></#if>
+  <#list frame.onScreenOnly as part><p class="not-printed">${frame.words["not-printed-" + part]}</p></#list>
   <nav class="foot__ways" aria-label="${frame.words['all-ways']}">
     <ul>
       <#list frame.allWays as way>
