@@ -13,7 +13,7 @@
       <#if entry.more?has_content><p class="glossary__more">${entry.more}</p></#if>
       <#if entry.also?has_content><p class="glossary__small">${words.also} ${entry.also}</p></#if>
       <#if entry.see?has_content><p class="glossary__small">${words.see} <#list entry.see as link><a href="${link.href}">${link.text}</a><#sep>, </#list></p></#if>
-      <#if entry.source?has_content><p class="glossary__small">${words.source} <a href="${entry.source.href}">[${entry.source.number}] ${entry.source.text}</a></p></#if>
+      <#if entry.source?has_content><p class="glossary__small">${words.source} <a href="${entry.source.href}">${entry.source.told()}</a></p></#if>
     </dd>
   </div>
   </#list>

@@ -10,7 +10,7 @@
   var list = document.querySelector("[data-search-results]");
   var words = form.dataset;
   var MOST = 50, WITH_SENTENCE = 12, ENOUGH = 200, LONGEST_ENDING = 7, USUAL_ENDING = 3, LONGEST_OF_A_SLIP = 4, SHORTEST_SENTENCE = 5, CAPITAL_A = 65;
-  var waiting = 0, asked = 0, loaded = 1, lines = 0;
+  var waiting = 0, turns = 0, loaded = 1, lines = 0;
   var SIGNS = "0123456789abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ!#$%()*+,-./:;=?@[]^_{|}~";
   var stems = new Map(), pages = [], sentences = new Map(), wanting = new Map();
 
@@ -21,9 +21,10 @@
     wanting.delete(path);
   };
 
+  /* Without accents and capitals, and in one spelling where English has two. */
   function plain(text) {
     return text.toLowerCase().normalize("NFD").replace(/\p{M}+/gu, "").replace(/œ/g, "oe").replace(/æ/g, "ae").replace(/\u0640/g, "")
-      .replace(/ى/g, "ي").replace(/ة/g, "ه");
+      .replace(/ى/g, "ي").replace(/ة/g, "ه").replace(/colour/g, "color").replace(/\bmould/g, "mold").replace(/\bgrey/g, "gray");
   }
 
   function unpacked(packed) {
@@ -53,6 +54,12 @@
       .filter(function (word) { return word.length > 1; });
   }
 
+  /* The words of a question without those that stand in any question, unless it has no others. */
+  function asked(question) {
+    var all = wordsOf(question), own = all.filter(function (word) { return !common.has(word); });
+    return own.length > 0 ? own : all;
+  }
+
   /* Whether a word is a stem with an ending that is no longer than the stem itself. */
   function isForm(word, stem) {
     var ending = word.length - stem.length;
@@ -66,12 +73,14 @@
     placed(line.s).concat(unpacked(line.x || "")).forEach(function (stem) { weights.set(stem, 3); });
     line.kind = window.BENCHLEAF_KINDS[line.k];
     var title = wordsOf(line.t + " " + line.kind.n);
-    weights.forEach(function (weight, stem) {
+    weights.forEach(function (weight, spelt) {
+      var stem = plain(spelt);
       var named = title.some(function (word) { return isForm(word, stem); });
       if (!stems.has(stem)) { stems.set(stem, []); }
       stems.get(stem).push([page, named ? 9 : weight]);
     });
   }
+  var common = new Set(wordsOf(words.common));
   var shared = unpacked(window.BENCHLEAF_WORDS);
   function takeAll() {
     for (; lines < window.BENCHLEAF_INDEX.length; lines += 1) { take(window.BENCHLEAF_INDEX[lines]); }
@@ -156,7 +165,7 @@
   }
 
   function search(question) {
-    var asks = wordsOf(question);
+    var asks = asked(question);
     var scores = new Map();
     asks.forEach(function (word) {
       var best = new Map();
@@ -259,7 +268,7 @@
   }
 
   function find() {
-    var question = input.value.trim(), turn = asked += 1;
+    var question = input.value.trim(), turn = turns += 1;
     if (question.length < 2) {
       list.textContent = "";
       list.hidden = true;
@@ -268,7 +277,7 @@
     }
     answer(question.slice(0, 64), function (result) {
       withSentences(result, function () {
-        if (turn === asked) { show(question, result.found); }
+        if (turn === turns) { show(question, result.found); }
       });
     });
   }

@@ -1,7 +1,7 @@
 package org.benchleaf.model;
 
 /**
- * A published source.
+ * A published source, or what something rests on that is none, such as common practice.
  *
  * @param key how files refer to it
  * @param author who wrote it
@@ -9,6 +9,7 @@ package org.benchleaf.model;
  * @param title of the work
  * @param where journal and page, standard number, address
  * @param status how it was consulted: {@code read}, {@code read in part}, {@code secondary} or {@code from memory}
+ * @param published whether it is a publication, which has a number in the list
  */
-public record Source(String key, String author, String year, String title, String where, String status) {
+public record Source(String key, String author, String year, String title, String where, String status, boolean published) {
 }

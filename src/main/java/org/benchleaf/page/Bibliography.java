@@ -4,12 +4,13 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * Published sources by their numbers, with the pages that cite them.
+ * Sources with the pages that cite them.
  *
+ * @param numbered whether they are publications, each with its number
  * @param entries in the order of their numbers
  * @param words fixed labels
  */
-public record Bibliography(List<Entry> entries, Map<String, String> words) implements Block {
+public record Bibliography(boolean numbered, List<Entry> entries, Map<String, String> words) implements Block {
 
     public Bibliography {
         entries = List.copyOf(entries);

@@ -49,7 +49,7 @@ public final class ReferenceReader {
     private static final int STRICTEST = 9;
 
     /** What advice for the owner of a sheet is about. */
-    private static final Set<String> ABOUT = Set.of("deciding", "bleaching", "hopes", "handling", "light", "framing", "keeping", "trouble");
+    private static final Set<String> ABOUT = Set.of("deciding", "washing", "bleaching", "hopes", "handling", "light", "framing", "keeping", "trouble");
 
     /** The kinds of materials that are compared. */
     private static final Set<String> COMPARED = Stream.of(ComparedKind.values()).map(ComparedKind::word).collect(Collectors.toSet());
@@ -83,7 +83,8 @@ public final class ReferenceReader {
     /** The sources that the shipped tables cite. */
     public static List<Source> sources() {
         return OwnYaml.list(SHIPPED + "sources-hazards.yaml").stream().map(row -> new Source(row.text("key"),
-                row.text("author"), row.text("year"), row.text("title"), row.text("where"), row.text("status"))).toList();
+                row.text("author"), row.text("year"), row.text("title"), row.text("where"), row.text("status"),
+                !row.flag("unpublished"))).toList();
     }
 
     private Reference reference() {

@@ -12,7 +12,7 @@ final class BibliographyExample implements Supplier<Block> {
 
     @Override
     public Block get() {
-        return new Bibliography(List.of(new Bibliography.Entry("source-house-notebook", "Tarn Quay Paper Studio", "2026",
+        return new Bibliography(true, List.of(new Bibliography.Entry("source-house-notebook", "Tarn Quay Paper Studio", "2026",
                 "House notebook, recipes", "invented for the demo", "read",
                 List.of(Link.to("A tide table that had met the tide", "cases/tide-table/index.html")), "and 3 cases more")),
                 Words.in("en").group("sources"));

@@ -31,13 +31,13 @@ public final class PageSearch {
      * lists of cases and substances, names of sources and what compared materials are said to be, which have pages themselves;
      * tables of words that only an author of files writes; captions of line drawings, which tell from where one looks; lists
      * of what to lay out, whose things stand at the steps and on pages of their own; columns of files; rules that were met, which have
-     * a page of their own.
+     * a page of their own; advice for the owner on a case study, which has a page of its own too.
      */
     private static final Evaluator NOT_READ = QueryParser.parse("script, style, svg, math, pre, nav, "
             + "#compared, #substances-table, #compared-fire, #compared-used, #classes-table, #waste-table, #weighed-table, "
             + "#key-condition, #key-field, #lay-out-table, #more .facts, #findings-kept, "
             + "a[href*=sources.html#], .bibliography__where, .bibliography__status, .bibliography__cited, .working__body, .case-list, "
-            + ".case-lines, .drawing-row, .link-groups, .search-form, .opening__notice, [hidden], [aria-hidden=true]");
+            + ".case-lines, .drawing-row, .link-groups, .search-form, .opening__notice, #home, [hidden], [aria-hidden=true]");
     private static final Evaluator TO_CASES = QueryParser.parse("a[href^=cases/], a[href*=/cases/]");
     private static final Evaluator BLOCKS =
             QueryParser.parse("h1, h2, h3, h4, p, li, dt, dd, th, td, caption, figcaption, summary, legend, label");

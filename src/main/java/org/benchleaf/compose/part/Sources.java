@@ -1,6 +1,5 @@
 package org.benchleaf.compose.part;
 
-import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -12,7 +11,7 @@ import org.benchleaf.model.Source;
 import org.benchleaf.page.Citation;
 import org.benchleaf.page.Paths;
 
-/** The sources of a site by their numbers: one numbering for all pages, in the order of their keys. */
+/** The sources of a site: publications by their numbers, one numbering for all pages in the order of their keys; what is none by its name. */
 public final class Sources {
 
     private final Library library;
@@ -22,11 +21,13 @@ public final class Sources {
 
     private Sources(Library library) {
         this.library = library;
-        List<String> keys = new ArrayList<>(library.sources().keySet());
-        keys.sort(null);
-        keys.forEach(key -> numbers.put(key, numbers.size() + 1));
+        keys(true).forEach(key -> numbers.put(key, numbers.size() + 1));
         Set<String> seen = new HashSet<>();
         library.sources().values().stream().map(Sources::authorAndYear).filter(name -> !seen.add(name)).forEach(shared::add);
+    }
+
+    private List<String> keys(boolean published) {
+        return library.sources().values().stream().filter(source -> source.published() == published).map(Source::key).sorted().toList();
     }
 
     /** The numbering of a library's sources. */
@@ -34,20 +35,20 @@ public final class Sources {
         return new Sources(library);
     }
 
-    /** All sources in the order of their numbers. */
-    public List<Source> all() {
+    /** All publications in the order of their numbers. */
+    public List<Source> publications() {
         return numbers.keySet().stream().map(library.sources()::get).toList();
     }
 
-    /** The number of a source. */
-    int number(String key) {
-        return numbers.get(key);
+    /** What things rest on that is no publication. */
+    public List<Source> others() {
+        return keys(false).stream().map(library.sources()::get).toList();
     }
 
     /** A source as it is cited, if the library has it. */
     Optional<Citation> cite(String key, String listHref) {
         return Optional.ofNullable(library.sources().get(key))
-                .map(source -> new Citation(number(key), name(source), listHref + "#" + anchor(key)));
+                .map(source -> new Citation(Optional.ofNullable(numbers.get(key)), name(source), listHref + "#" + anchor(key)));
     }
 
     /** Author and year; with the title where others have the same. */

@@ -30,9 +30,15 @@ public final class SearchIndex {
     /** A file of the index on a slow line takes no longer than a picture (common practice, no source). */
     private static final int LONGEST_FILE = 60_000;
     private static final String BETWEEN = ",\n";
-    /** How far up a kind of page stands where the words fit as well, in tenths; other kinds stand at ten. */
-    private static final Map<String, Integer> RANKS = Map.of("case-study", 14, "term", 15, "material", 13, "step-sheet", 11,
-            "substances", 9, "browse", 7, "checked", 7, "writing-file", 7, "sources", 7, "class-record", 7);
+    /**
+     * How far up a kind of page stands where the words fit as well, in tenths; other kinds stand at ten. Pages for the public stand
+     * before those of a class, and what only authors of files read comes last.
+     */
+    private static final Map<String, Integer> RANKS = Map.ofEntries(Map.entry("home", 17), Map.entry("case-study", 16),
+            Map.entry("term", 15), Map.entry("material", 13), Map.entry("step-sheet", 11), Map.entry("substances", 9),
+            Map.entry("browse", 7), Map.entry("checked", 7), Map.entry("sources", 7), Map.entry("methods", 6), Map.entry("sums", 6),
+            Map.entry("rules", 5), Map.entry("class-preparation", 5), Map.entry("class-stations", 5), Map.entry("class-orders", 5),
+            Map.entry("class-assessment", 5), Map.entry("class-record", 5), Map.entry("writing", 3), Map.entry("writing-file", 3));
     private static final int USUAL_RANK = 10;
     /** Pages that only lead to others, and the search itself. */
     private static final Set<String> NOT_FOUND = Set.of("search", "glossary");

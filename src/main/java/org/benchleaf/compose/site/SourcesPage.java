@@ -3,6 +3,7 @@ package org.benchleaf.compose.site;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.benchleaf.compose.part.GlossaryTerms;
@@ -17,6 +18,7 @@ import org.benchleaf.page.Link;
 import org.benchleaf.page.Opening;
 import org.benchleaf.page.Page;
 import org.benchleaf.page.Paths;
+import org.benchleaf.page.Section;
 import org.benchleaf.words.Words;
 
 /** The list of sources by number, each with the pages that cite it. */
@@ -37,14 +39,22 @@ public final class SourcesPage implements SitePageMaker {
         Sheet sheet = desk.sheet(NAME);
         Words words = sheet.words();
         String title = words.say("way.sources");
-        Map<String, List<Link>> cases = cases(sheet, desk);
-        Map<String, List<Link>> others = others(sheet, desk);
+        Sources sources = Sources.of(desk.library());
+        Citing citing = new Citing(cases(sheet, desk), others(sheet, desk));
         sheet.add(Opening.plain(title, words.say("sources.lead")));
-        sheet.add(new Bibliography(Sources.of(desk.library()).all().stream()
-                .map(source -> entry(words, source,
-                        cases.getOrDefault(source.key(), List.of()), others.getOrDefault(source.key(), List.of())))
-                .toList(), words.group("sources")));
+        sheet.add(new Bibliography(true, entries(words, sources.publications(), citing), words.group("sources")));
+        sheet.add(new Section("no-publications", words.say("sources.others"), Optional.of(words.say("sources.others-lead")),
+                List.of(new Bibliography(false, entries(words, sources.others(), citing), words.group("sources")))));
         return List.of(sheet.page(title, words.say("sources.lead")));
+    }
+
+    /** What cites each source: cases and other pages by its key. */
+    private record Citing(Map<String, List<Link>> cases, Map<String, List<Link>> others) {
+    }
+
+    private static List<Bibliography.Entry> entries(Words words, List<Source> sources, Citing citing) {
+        return sources.stream().map(source -> entry(words, source, citing.cases().getOrDefault(source.key(), List.of()),
+                citing.others().getOrDefault(source.key(), List.of()))).toList();
     }
 
     private static Bibliography.Entry entry(Words words, Source source, List<Link> cases, List<Link> others) {
