@@ -7,15 +7,16 @@
      methodHref  its own page; may be empty
      formula     MathML; may be empty
      formulaText the formula as plain text; may be empty
+     formulaAt   the working of this page that tells the formula, where this one does not: text, href
      given       what was put in: label, text, from, href
      full        the result with more digits; may be empty
      spread      how far it may lie off
-     sources     citations: number, text, href
+     sources     citations: told(), href
      caveats     what it must not be taken for
      said        what the publication from which the case is told says to it; may be empty
      reworkable  whether the page of sums can work it again with other values; a script then links to it
      words       fixed labels -->
-<#macro working figure anchor label amount method methodHref formula formulaText given full spread sources caveats said reworkable words>
+<#macro working figure anchor label amount method methodHref formula formulaText formulaAt given full spread sources caveats said reworkable words>
 <details class="working" data-figure="${figure}">
   <summary class="working__summary"><span class="working__label">${label}</span> <bdi class="working__number"><span class="working__digits">${amount.number}</span><#if amount.unit?has_content> <span class="working__unit">${amount.unit}</span></#if></bdi></summary>
   <div class="working__body" id="${anchor}">
@@ -24,6 +25,7 @@
     <div class="formula working__formula" role="region" tabindex="0" aria-label="${words.formula}: ${label}"><math display="block">${formula}</math></div>
     </#if>
     <#if formulaText?has_content><p class="working__plain"><code>${formulaText}</code></p></#if>
+    <#if formulaAt?has_content><p>${words["formula-at"]} <a href="${formulaAt.href}">${formulaAt.text}</a></p></#if>
     <#if given?has_content>
     <div class="scroll" role="region" tabindex="0" aria-labelledby="${anchor}-in">
     <table class="working__given">
@@ -41,7 +43,7 @@
       <#if full?has_content><div><dt>${words.full}</dt><dd><bdi>${full}</bdi></dd></div></#if>
       <div><dt>${words.spread}</dt><dd>${spread}</dd></div>
       <#if caveats?has_content><div><dt>${words.caveats}</dt><dd><#list caveats as caveat>${caveat}<#sep> </#list></dd></div></#if>
-      <#if sources?has_content><div><dt>${words.sources}</dt><dd><#list sources as source><a href="${source.href}">[${source.number}] ${source.text}</a><#sep>; </#list></dd></div></#if>
+      <#if sources?has_content><div><dt>${words.sources}</dt><dd><#list sources as source><a href="${source.href}">${source.told()}</a><#sep>; </#list></dd></div></#if>
       <#if said?has_content><div><dt>${words.said}</dt><dd>${said}</dd></div></#if>
     </dl>
   </div>

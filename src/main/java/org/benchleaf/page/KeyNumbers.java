@@ -13,8 +13,14 @@ public record KeyNumbers(List<Item> numbers) implements Block {
         numbers = List.copyOf(numbers);
     }
 
-    /** A number and what it says, one sentence; what must be said beside it. */
-    public record Item(Working working, String says, List<String> cautions) {
+    /**
+     * A number and what it says, one sentence; what must be said beside it.
+     *
+     * @param number its working, or the number with a link to the working that the page shows elsewhere
+     * @param says what it says
+     * @param cautions what must be said beside it
+     */
+    public record Item(Block number, String says, List<String> cautions) {
         public Item {
             cautions = List.copyOf(cautions);
         }

@@ -18,6 +18,7 @@ import org.benchleaf.text.RichText;
  * @param methodHref the calculation's own page; empty if it has none
  * @param formula the formula as MathML; empty if the method has none
  * @param formulaText the formula as plain text
+ * @param formulaAt the working of this page that tells the formula and what else they have in common, where this one does not
  * @param given what was put in
  * @param full the result with more digits, to follow the sum by hand; empty if the number has them already
  * @param spread how far it may lie off, in words
@@ -28,7 +29,7 @@ import org.benchleaf.text.RichText;
  * @param words fixed labels
  */
 public record Working(String figure, String anchor, String label, Amount amount, String method, String methodHref,
-        Optional<Markup> formula, String formulaText, List<Given> given, Optional<String> full, String spread,
+        Optional<Markup> formula, String formulaText, Optional<Link> formulaAt, List<Given> given, Optional<String> full, String spread,
         List<Citation> sources, List<String> caveats, Optional<RichText> said, boolean reworkable,
         Map<String, String> words) implements Block {
 

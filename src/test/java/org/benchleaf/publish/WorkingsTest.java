@@ -71,8 +71,9 @@ class WorkingsTest {
             String language = page.child(0).attr("lang");
             Method method = METHODS.get(language).get(working.select(".working__title a").attr("href").replaceFirst(".*#", ""));
             require(lacking, path, working, "method", method != null);
-            require(lacking, path, working, "formula as MathML", !working.select(".working__formula math *").isEmpty());
-            require(lacking, path, working, "formula as text", working.select(".working__plain").text().length() > 2);
+            Element whole = whole(page, working);
+            require(lacking, path, working, "formula as MathML", !whole.select(".working__formula math *").isEmpty());
+            require(lacking, path, working, "formula as text", whole.select(".working__plain").text().length() > 2);
             require(lacking, path, working, "numbers put in", !working.select(".working__given tbody tr").isEmpty()
                     && working.select(".working__given tbody td").eachText().stream().noneMatch(String::isBlank));
             List<String> told = working.select(".working__result dt").eachText();
@@ -80,7 +81,7 @@ class WorkingsTest {
                     .map(WORDS.get(language)::getProperty).toList()));
             require(lacking, path, working, "anything in a line", working.select(".working__result dd").eachText()
                     .stream().noneMatch(String::isBlank));
-            String result = plain(working.select(".working__result").text());
+            String result = plain(whole.select(".working__result").text());
             require(lacking, path, working, "caveats of the method", method == null
                     || method.caveats().stream().map(WorkingsTest::plain).allMatch(result::contains));
         }));
@@ -110,6 +111,29 @@ class WorkingsTest {
             });
         }));
         assertThat(wrong).isEmpty();
+    }
+
+    /** The working that tells the formula: itself, or the one of the same method on the same page to which it leads. */
+    private static Element whole(Document page, Element working) {
+        String method = working.select(".working__title a").attr("href");
+        Element link = working.selectFirst(".working__body > p:not(.working__title):not(.working__plain) > a[href^=#working-]");
+        if (link == null) {
+            return working;
+        }
+        Element whole = page.getElementById(link.attr("href").substring(1)).closest(".working");
+        assertThat(whole.select(".working__title a").attr("href")).isEqualTo(method);
+        return whole;
+    }
+
+    @Test
+    void a_formula_stands_once_on_a_page_and_k_is_explained_where_it_first_stands() {
+        PAGES.forEach((path, page) -> {
+            List<String> methods = page.select(".working:has(.working__plain) .working__title a").eachAttr("href");
+            assertThat(methods).as(path).doesNotHaveDuplicates();
+        });
+        assertThat(PAGES.get("cases/tide-table/results.html").select(".working").text().split("twice the standard uncertainty", -1)).hasSize(2);
+        assertThat(PAGES.get("cases/tide-table/results.html").select(".working:contains(k = 2)").first().text())
+                .contains("k = 2: twice the standard uncertainty; about 95 of 100 values lie inside it.");
     }
 
     private static void require(List<String> lacking, String path, Element working, String what, boolean there) {

@@ -41,7 +41,7 @@ final class ResultNumbers {
         List<KeyNumbers.Item> items = new ArrayList<>();
         for (WorkedResult result : desk.worked().results()) {
             for (Figure figure : headlines(result)) {
-                items.add(new KeyNumbers.Item(new WorkingMaker(sheet).make(figure), measured(sheet, result.source()),
+                items.add(new KeyNumbers.Item(new WorkingMaker(sheet).onceOrLink(figure), measured(sheet, result.source()),
                         cautions(result, figure)));
             }
         }

@@ -2,9 +2,11 @@ package org.benchleaf.compose.part;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import org.benchleaf.calculate.Figure;
 import org.benchleaf.calculate.FigureKey;
@@ -50,6 +52,8 @@ public final class Sheet {
     private GlossaryLinks glossary;
     private final Sources sources;
     private final Map<String, Integer> worked = new HashMap<>();
+    private final Map<String, Link> formulas = new HashMap<>();
+    private final Map<String, Set<String>> notes = new HashMap<>();
     private final List<Block> blocks = new ArrayList<>();
     private final List<String> scripts = new ArrayList<>();
     private final List<Markup> linkedData = new ArrayList<>();
@@ -201,6 +205,20 @@ public final class Sheet {
         int times = worked.merge(figure, 1, Integer::sum);
         String anchor = Paths.working(figure);
         return times == 1 ? anchor : anchor + "-" + times;
+    }
+
+    /**
+     * The working that tells the formula of a method on this page; empty if none has done so yet, and the one that is handed in does.
+     *
+     * @param here the working that is being made
+     */
+    Optional<Link> formulaAt(String method, Link here) {
+        return Optional.ofNullable(formulas.putIfAbsent(method, here));
+    }
+
+    /** Whether no working of a method has told a note on this page yet; from now on one has. */
+    boolean isNewNote(String method, String note) {
+        return notes.computeIfAbsent(method, any -> new HashSet<>()).add(note);
     }
 
     /** A source by its number in the list of sources, if the library has it. */

@@ -2,19 +2,28 @@ package org.benchleaf.compose.part;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
 import org.benchleaf.calculate.Figure;
 import org.benchleaf.calculate.Origin;
 import org.benchleaf.model.Method;
+import org.benchleaf.page.Block;
+import org.benchleaf.page.Link;
 import org.benchleaf.page.Markup;
 import org.benchleaf.page.Paths;
+import org.benchleaf.page.Prose;
 import org.benchleaf.page.Working;
 import org.benchleaf.quantity.Amount;
 import org.benchleaf.quantity.Quantity;
+import org.benchleaf.text.Inline;
+import org.benchleaf.text.TextBlock;
 import org.benchleaf.words.NumberText;
 import org.benchleaf.words.Words;
 
 /** Words the workings of figures, and tells the page which of them it has shown. */
 public final class WorkingMaker {
+
+    private static final Set<Quantity.Spread> EXPANDED = Set.of(Quantity.Spread.RESOLUTION, Quantity.Spread.TOLERANCE);
 
     private final Sheet sheet;
 
@@ -26,11 +35,13 @@ public final class WorkingMaker {
     public Working make(Figure figure) {
         Optional<Method> method = sheet.library().formulary().method(figure.method());
         Amount amount = sheet.amount(figure);
-        return new Working(figure.id(), sheet.show(figure.id()), figure.label(), amount,
+        String anchor = sheet.show(figure.id());
+        Optional<Link> formulaAt = sheet.formulaAt(figure.method(), Link.to(figure.label(), "#" + anchor));
+        return new Working(figure.id(), anchor, figure.label(), amount,
                 method.map(Method::title).orElse(figure.method()),
                 sheet.way(Paths.METHODS + "#" + methodAnchor(figure.method())),
-                method.map(Method::mathml).filter(mathml -> !mathml.isBlank()).map(Markup::new),
-                method.map(Method::formula).orElse(""),
+                method.filter(any -> formulaAt.isEmpty()).map(Method::mathml).filter(mathml -> !mathml.isBlank()).map(Markup::new),
+                method.filter(any -> formulaAt.isEmpty()).map(Method::formula).orElse(""), formulaAt,
                 figure.inputs().stream().map(this::given).toList(),
                 full(figure).filter(full -> !full.equals(amount.text())),
                 hidden(figure) ? amount.text() : spread(figure),
@@ -42,6 +53,16 @@ public final class WorkingMaker {
     /** The working of a figure by id, if the case has it and the page has not shown it yet. */
     public Optional<Working> once(String id) {
         return sheet.figure(id).filter(figure -> !sheet.shows(id)).map(this::make);
+    }
+
+    /** The working of a figure; where the page shows it already, the number alone, which leads there. */
+    public Block onceOrLink(Figure figure) {
+        if (!sheet.shows(figure.id())) {
+            return make(figure);
+        }
+        List<Inline> told = List.of(new Inline.Text(figure.label() + " "),
+                new Inline.WorkedNumber(Paths.working(figure.id()), sheet.amount(figure).text()));
+        return new Prose(List.of(Prose.Passage.of(new TextBlock.Paragraph(told))));
     }
 
     /** Only what went in as the form has it, one value an input, can be put in again; strengths that are withheld cannot. */
@@ -92,7 +113,7 @@ public final class WorkingMaker {
 
     private String spread(Figure figure) {
         Quantity value = figure.value();
-        if (figure.method().equals("change") && value.spread() == Quantity.Spread.TOLERANCE) {
+        if (isInterval(figure)) {
             return sheet.words().say("spread.interval",
                     "ends", sheet.numbers().between(value, Resolution.of(figure).orElse(2)).text());
         }
@@ -121,8 +142,21 @@ public final class WorkingMaker {
         return sheet.library().formulary().method(figure.method()).map(Method::ownEnds).orElse(false);
     }
 
-    private static List<String> caveats(Figure figure, Optional<Method> method) {
-        return java.util.stream.Stream.concat(figure.notes().stream(),
-                method.stream().flatMap(m -> m.caveats().stream())).distinct().toList();
+    /** The caveats that no other working of this method has told on the page; what k means, where it first stands. */
+    private List<String> caveats(Figure figure, Optional<Method> method) {
+        return Stream.concat(Stream.of(sheet.words().say("spread.k")).filter(any -> isExpanded(figure)).filter(k -> sheet.isNewNote("", k)),
+                Stream.concat(figure.notes().stream(), method.stream().flatMap(one -> one.caveats().stream())).distinct()
+                        .filter(note -> sheet.isNewNote(figure.method(), note))).toList();
+    }
+
+    /** Whether its uncertainty is told with k. */
+    private boolean isExpanded(Figure figure) {
+        return !hidden(figure) && !isInterval(figure) && !Resolution.isChance(figure) && !sheet.isBelowUse(figure)
+                && EXPANDED.contains(figure.value().spread());
+    }
+
+    /** Whether its ends are those of an interval of a test. */
+    private static boolean isInterval(Figure figure) {
+        return figure.method().equals("change") && figure.value().spread() == Quantity.Spread.TOLERANCE;
     }
 }
