@@ -107,7 +107,9 @@ class SpringCourseByHandTest {
             ofLime("lime-water.dissolves", 0.400, Unit.GRAM, "1.60 · 0.250"),
             ofLime("lime-water.mass", 0.800, Unit.GRAM, "2 · 0.400, so that some stays undissolved"),
             exact("class.spring-course.lime-water.vessels", 1, Unit.COUNT, "250 mL into bottles of 500 mL, with room to shake"),
-            exact("class.spring-course.lime-water.in-each", 250, Unit.MILLILITRE, "250 / 1"));
+            exact("class.spring-course.lime-water.in-each", 250, Unit.MILLILITRE, "250 / 1"),
+            exact("class.spring-course.lime-water.clear-vessels", 2, Unit.COUNT, "136.4 / 100, a whole one"),
+            exact("class.spring-course.lime-water.clear", 200, Unit.MILLILITRE, "2 · 100, of 250 that are made"));
 
     private static final List<Sum> DRYING = List.of(
             exact("dry.dry-mass", 9.6, Unit.GRAM, "as weighed"),

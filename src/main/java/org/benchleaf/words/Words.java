@@ -89,6 +89,12 @@ public final class Words {
         return text.isEmpty() || text.startsWith("pH") ? text : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
     }
 
+    /** A name as it stands within a sentence: with a small letter, unless more than its first letter is a capital, as in EDTA. */
+    public static String small(String name) {
+        return name.length() < 2 || Character.isUpperCase(name.charAt(1)) ? name
+                : name.substring(0, 1).toLowerCase(Locale.ROOT) + name.substring(1);
+    }
+
     /** Every text, holes unfilled. */
     public Collection<String> all() {
         return texts.values();

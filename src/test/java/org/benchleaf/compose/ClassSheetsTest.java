@@ -99,14 +99,14 @@ class ClassSheetsTest {
     }
 
     /**
-     * By hand: 7 of the mist, 24 fillings, 2 of limewater; cans: 7 of water, 1 of solvents, 1 of limewater; used buffers 1; the water of
+     * By hand: 7 of the mist, 24 fillings, 3 of limewater (one to make it in, two for its clear part); cans: 7 of water, 1 of solvents, 1 of limewater; used buffers 1; the water of
      * the trial of the practice sheets is made three times.
      */
     @Test
     void there_is_a_label_for_each_vessel_also_of_waste() {
         List<LabelSheet.Label> labels = page("-preparation.html").filter(LabelSheet.class::isInstance).map(LabelSheet.class::cast)
                 .flatMap(sheet -> sheet.labels().stream()).toList();
-        assertThat(labels).hasSize(7 + 24 + 2 + 7 + 1 + 1 + 1 + 3);
+        assertThat(labels).hasSize(7 + 24 + 3 + 7 + 1 + 1 + 1 + 3);
         assertThat(labels).filteredOn(label -> label.name().equals("Waste: alkaline water")).singleElement().satisfies(label -> {
             assertThat(label.waste()).isTrue();
             assertThat(label.hazard().orElseThrow().signal()).contains("Danger");
@@ -123,7 +123,33 @@ class ClassSheetsTest {
                 .anyMatch(name -> name.startsWith("Board, stiff and flat") && name.endsWith("at least 600 mm × 480 mm"));
     }
 
+    /** By hand: 137 mL are needed of 250 mL; a bottle of 250 mL would not be full of the clear part, two of 100 mL are. */
+    @Test
+    void the_clear_part_of_limewater_goes_into_bottles_that_it_fills() {
+        assertThat(rows("-preparation.html", "begin-table")).filteredOn(row -> row.get(0).equals("Saturated limewater")).singleElement()
+                .satisfies(row -> assertThat(row.get(5)).contains("1 × plastic bottle of 500 mL", "2 × plastic bottle of 100 mL",
+                        "each filled to the top"));
+        assertThat(rows("-preparation.html", "lay-out-table")).filteredOn(row -> row.get(0).startsWith("Saturated limewater"))
+                .singleElement().satisfies(row -> assertThat(row.get(2)).isEqualTo("200 mL"));
+        assertThat(rows("-preparation.html", "lay-out-table")).filteredOn(row -> row.get(0).equals("Plastic bottle, 100 mL"))
+                .singleElement().satisfies(row -> assertThat(row.get(2)).isEqualTo("2"));
+    }
+
+    /** From the case's file: 1 + 5 by mass. */
+    @Test
+    void parts_are_told_in_words_and_by_what_they_are_counted() {
+        assertThat(labels("cases/tide-table/class-tissue-and-paste-preparation.html")).filteredOn(label -> label.name().equals(
+                "Wheat starch paste")).isNotEmpty().allSatisfy(label -> assertThat(label.strength().orElseThrow()).isEqualTo(
+                        "1 part of wheat starch, precipitated, to 5 parts of deionised water, by mass"));
+    }
+
+    private static List<LabelSheet.Label> labels(String path) {
+        return DemoSite.pages(DEMO.cases(), DEMO.site()).stream().filter(page -> page.path().equals(path)).flatMap(AllBlocks::of)
+                .filter(LabelSheet.class::isInstance).map(LabelSheet.class::cast).flatMap(sheet -> sheet.labels().stream()).toList();
+    }
+
     /** From the class's file and the case: the briefing before all work, looks after 1, 5 and 15 min, the supervisor at the mist. */
+    @Test
     void a_station_sheet_has_the_briefing_the_looks_and_who_stands_beside() {
         List<List<String>> rows = rows("-stations.html", "station-1-times");
         assertThat(rows.get(0)).startsWith("09:00", "09:10").element(2).asString().contains("Read the briefing");

@@ -216,9 +216,7 @@ public final class ClassPreparationPage implements ClassPageMaker {
                 "holds", sheet.numbers().written(filling.holds().orElseThrow()).text(),
                 "each", filling.each().map(each -> sheet.numbers().amount(each).text()).orElse("")))
                 .orElseGet(() -> words.say("class.no-vessel"))
-                + filling.clearIn().map(holds -> " " + words.say("class.clear-in", "n", filling.count(), "kind",
-                        sheet.library().phrases().of(filling.vessel().orElseThrow()), "holds", sheet.numbers().written(holds).text()))
-                        .orElse("");
+                + filling.clear().map(clear -> " " + clear(sheet, clear)).orElse("");
         if (filling.stations() == 0) {
             return made;
         }
@@ -227,6 +225,11 @@ public final class ClassPreparationPage implements ClassPageMaker {
         return made + " " + words.say(tool.isPresent() ? "class.handed-out-in" : "class.handed-out",
                 "tool", tool.map(id -> desk.thing(sheet, id)).orElse(""), "n", stations,
                 "each", filling.inStation().map(each -> sheet.numbers().amount(each).text()).orElse(""));
+    }
+
+    private static String clear(Sheet sheet, ClassSupplies.Clear clear) {
+        return sheet.words().say(clear.all().isPresent() ? "class.clear-in" : "class.clear-in-not-full", "n", clear.count(),
+                "kind", sheet.library().phrases().of(clear.kind()), "holds", sheet.numbers().written(clear.holds()).text());
     }
 
     /** The tool out of which a solution is sprayed. */

@@ -58,11 +58,13 @@ public final class RecipeMaker {
                 workings(preparation), words.group("recipe"));
     }
 
-    /** What a material or solution is called; a substance by its own name. */
+    /** What a material or solution is called within a sentence; a substance by its own name, small as what consists of one. */
     private String named(String id) {
         return desk.treatment().solution(id).map(Solution::name)
-                .or(() -> Optional.ofNullable(desk.library().materials().get(id)).map(Material::name)
-                        .map(desk.library().phrases()::of))
+                .or(() -> Optional.ofNullable(desk.library().materials().get(id)).map(material -> {
+                    String name = desk.library().phrases().of(material.name());
+                    return material.substance().isPresent() ? Words.small(name) : name;
+                }))
                 .or(() -> Optional.ofNullable(desk.library().reference().substances().get(id))
                         .map(row -> row.name().toLowerCase(Locale.ROOT))).orElse(id);
     }
@@ -271,10 +273,16 @@ public final class RecipeMaker {
             @Override
             public Optional<String> parts(Recipe.Parts recipe) {
                 return Optional.of(words.say(recipe.byMass() ? "label.parts-mass" : "label.parts-volume",
-                        "parts", recipe.portions().stream().map(one -> words.say("label.portion",
-                                "n", numbers.number(one.parts()), "what", named(one.of())))
-                                .collect(Collectors.joining(" + "))));
+                        "parts", recipe.portions().stream().map(RecipeMaker.this::portion)
+                                .collect(Collectors.joining(words.say("label.portions-joined")))));
             }
         });
+    }
+
+    private String portion(Recipe.Portion portion) {
+        boolean whole = portion.parts() == Math.rint(portion.parts());
+        String what = named(portion.of());
+        return whole ? sheet.words().count("label.portion", (long) portion.parts(), "what", what)
+                : sheet.words().say("label.portion.other", "n", sheet.numbers().number(portion.parts()), "what", what);
     }
 }

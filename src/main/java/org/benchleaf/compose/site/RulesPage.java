@@ -97,9 +97,7 @@ public final class RulesPage implements SitePageMaker {
 
     /** What a cell of the table of media and actions is about, such as "iron-gall ink, pressure". */
     static String cell(Words words, Matrix.Row row, Matrix.Action action) {
-        String name = action.name();
-        return words.say("rules.cell", "medium", row.name(), "action",
-                name.substring(0, 1).toLowerCase(Locale.ROOT) + name.substring(1));
+        return words.say("rules.cell", "medium", row.name(), "action", Words.small(action.name()));
     }
 
     private static Block entry(Sheet sheet, Rule rule) {

@@ -295,8 +295,13 @@ final class ClassProvider {
         return new ClassSupplies.Filling(id, ClassSupplies.MadeAt.BENCH, Optional.of(vessel.get().kind()),
                 Optional.of(vessel.get().holds()), count, preparation.batches(), count == 1 ? Optional.of(preparation.batch())
                         : Optional.ofNullable(made.get(key(id, "in-each").id())).map(Figure::value),
-                vessel(preparation.batch(), false).filter(any -> shaken).map(ClassStores.Vessel::holds),
-                bottles, inBottle);
+                shaken ? clear(preparation, count) : Optional.empty(), bottles, inBottle);
+    }
+
+    /** Where no bottles would be full of it, in as many as it was made in, without room to shake. */
+    private Optional<ClassSupplies.Clear> clear(Preparation preparation, int made) {
+        return new ClearBottles(course, bench).of(preparation).or(() -> vessel(preparation.batch(), false).map(vessel ->
+                new ClassSupplies.Clear(vessel.kind(), vessel.holds(), made, Optional.empty())));
     }
 
     /** What a station's bottle is filled with, rounded up to what can be measured; what is to spare stays with the technician. */

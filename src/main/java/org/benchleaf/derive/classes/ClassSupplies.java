@@ -95,18 +95,29 @@ public record ClassSupplies(List<Order> orders, List<Filling> vessels, List<Laid
      * @param count how many are filled, at one time
      * @param batches how often they are filled with a batch of its own; once where a tray is filled where it stands
      * @param each what goes into one
-     * @param clearIn what the bottle holds into which the clear part of each is drawn off; empty if it stays where it was made
+     * @param clear into what the clear part of a batch is drawn off; empty if it stays where it was made
      * @param stations how many bottles are handed out, one to each station from each batch of which it draws; 0 if it is not
      *     drawn at the stations
      * @param inStation what goes into each of those
      */
     public record Filling(String solution, MadeAt place, Optional<String> vessel, Optional<Quantity> holds, int count, int batches,
-            Optional<Quantity> each, Optional<Quantity> clearIn, int stations, Optional<Quantity> inStation) {
+            Optional<Quantity> each, Optional<Clear> clear, int stations, Optional<Quantity> inStation) {
 
         /** How many labels it takes: as many as vessels, each batch with its own. */
         public int labels() {
-            return count * batches * (clearIn.isPresent() ? 2 : 1) + stations;
+            return (count + clear.map(Clear::count).orElse(0)) * batches + stations;
         }
+    }
+
+    /**
+     * Bottles of the clear part of what was shaken with a solid.
+     *
+     * @param kind of bottle
+     * @param holds what one holds
+     * @param count how many, of one batch
+     * @param all what is in them where each is filled to the top; empty where they are not, for want of smaller ones
+     */
+    public record Clear(String kind, Quantity holds, int count, Optional<Quantity> all) {
     }
 
     /** Where a preparation is made. */

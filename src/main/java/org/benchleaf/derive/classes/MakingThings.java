@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.benchleaf.derive.classes.ClassSupplies.Clear;
 import org.benchleaf.derive.classes.ClassSupplies.Filling;
 import org.benchleaf.derive.classes.ClassSupplies.Kind;
 import org.benchleaf.derive.classes.ClassSupplies.LaidOut;
@@ -35,8 +36,17 @@ import org.benchleaf.quantity.Quantity;
 record MakingThings(Bench bench, List<Step> steps, List<Preparation> preparations, List<Filling> fillings, List<Waste> waste,
         Map<String, Hazards> hazards) {
 
-    /** How much stands ready of a solution; empty where the class does not make it. */
+    /** How much stands ready of a solution; empty where the class does not make it. Of what was made once its clear part alone, where known. */
     Optional<Quantity> amount(String solution) {
+        return clear(solution).or(() -> made(solution));
+    }
+
+    private Optional<Quantity> clear(String solution) {
+        return fillings.stream().filter(one -> one.solution().equals(solution) && one.batches() == 1).findFirst()
+                .flatMap(Filling::clear).flatMap(Clear::all);
+    }
+
+    private Optional<Quantity> made(String solution) {
         return preparations.stream().filter(one -> one.solution().equals(solution)).findFirst()
                 .map(one -> one.batches() == 1 ? one.batch() : one.needed());
     }
@@ -91,9 +101,9 @@ record MakingThings(Bench bench, List<Step> steps, List<Preparation> preparation
             List<String> vessel = List.of(one.vessel().orElseThrow(), Reading.of(one.holds().orElseThrow()));
             counts.merge(vessel, one.count() * one.batches(), Integer::sum);
             using.merge(vessel, usedIn(one.solution()), MakingThings::joined);
-            one.clearIn().ifPresent(holds -> {
-                List<String> clear = List.of(one.vessel().orElseThrow(), Reading.of(holds));
-                counts.merge(clear, one.count() * one.batches(), Integer::sum);
+            one.clear().ifPresent(bottles -> {
+                List<String> clear = List.of(bottles.kind(), Reading.of(bottles.holds()));
+                counts.merge(clear, bottles.count() * one.batches(), Integer::sum);
                 using.merge(clear, usedIn(one.solution()), MakingThings::joined);
             });
         });
