@@ -228,7 +228,7 @@ public final class LibraryTexts {
 
     private Reference.Caution caution(Reference.Caution from) {
         return new Reference.Caution(from.key(), from.level(), text(from.name()), text(from.words()), text(from.doFirst()),
-                from.wear(), text(from.turn()), from.when(), from.source());
+                from.wear(), text(from.turn()), from.at(), from.when(), from.source());
     }
 
     private Reference.WasteKind waste(Reference.WasteKind from) {

@@ -196,13 +196,15 @@ public record Reference(Map<String, Substance> substances, Map<String, Statement
      * @param doFirst what to do about it
      * @param wear codes of protective equipment
      * @param turn of which there is one in a class, so that its stations take turns; empty where several may do it at once
+     * @param at the pieces of a class's work that it is for; none where it is for all the work of a step
      * @param when when it is due
      * @param source where it was read
      */
     public record Caution(String key, String level, Optional<String> name, String words, String doFirst,
-            List<String> wear, Optional<String> turn, When when, String source) {
+            List<String> wear, Optional<String> turn, Set<Handling> at, When when, String source) {
         public Caution {
             wear = List.copyOf(wear);
+            at = Set.copyOf(at);
         }
     }
 

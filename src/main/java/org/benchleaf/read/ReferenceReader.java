@@ -17,6 +17,7 @@ import org.benchleaf.message.Messages;
 import org.benchleaf.message.ReferenceMessages;
 import org.benchleaf.model.ComparedKind;
 import org.benchleaf.model.ComparedMaterial;
+import org.benchleaf.model.Handling;
 import org.benchleaf.model.HazardLimits;
 import org.benchleaf.model.Precedence;
 import org.benchleaf.model.PublicCare;
@@ -241,8 +242,13 @@ public final class ReferenceReader {
                             Optional.empty());
                 });
         return new Reference.Caution(row.key(), row.oneOf("level", Set.of("danger", "care")),
-                row.optionalText("name"), row.text("words"), row.text("do"), row.textsOf("wear", equipment), row.optionalText("turn"), when,
-                row.text("source"));
+                row.optionalText("name"), row.text("words"), row.text("do"), row.textsOf("wear", equipment), row.optionalText("turn"),
+                handlings(row), when, row.text("source"));
+    }
+
+    private static Set<Handling> handlings(ReferenceRow row) {
+        List<String> words = row.textsOf("at", Stream.of(Handling.values()).map(Handling::word).collect(Collectors.toSet()));
+        return Stream.of(Handling.values()).filter(one -> words.contains(one.word())).collect(Collectors.toSet());
     }
 
     private <T> List<T> list(String name, Function<ReferenceRow, T> read) {

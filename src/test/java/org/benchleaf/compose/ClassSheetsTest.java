@@ -152,12 +152,48 @@ class ClassSheetsTest {
     @Test
     void a_station_sheet_has_the_briefing_the_looks_and_who_stands_beside() {
         List<List<String>> rows = rows("-stations.html", "station-1-times");
-        assertThat(rows.get(0)).startsWith("09:00", "09:10").element(2).asString().contains("Read the briefing");
+        assertThat(rows.get(0)).startsWith("09:00", "09:10").element(2).asString().contains("Read the briefing at the head of the step sheet “A tide table that had met the tide”");
         assertThat(rows.stream().map(row -> row.get(2)).filter(work -> work.contains("Look for"))).containsExactly(
                 "Washing: look after min 1. Look for: colour at 1 min.", "Washing: look after min 5. Look for: colour at 5 min.",
                 "Washing: look after min 15. Look for: colour at 15 min.");
         assertThat(rows).anySatisfy(row -> assertThat(row.get(2)).contains("Mist the sheet", "The supervisor stays beside you"));
         assertThat(rows.stream().filter(row -> row.get(2).equals("Washing: bath 1"))).hasSize(1);
+    }
+
+    /** From the table of cautions: stock is added where a bath is made or read, a tray emptied where it is changed. */
+    @Test
+    void a_caution_stands_at_the_work_that_it_is_for_and_is_told_in_full_once() {
+        List<String> work = rows("-stations.html", "station-1-times").stream().map(row -> row.get(2)).toList();
+        assertThat(work).filteredOn(told -> told.contains("Add the stock with a pipette")).singleElement().asString()
+                .startsWith("Washing: make the bath.");
+        assertThat(work).filteredOn(told -> told.contains("Never lift it without its support")).singleElement().asString()
+                .startsWith("Prewetting.");
+        assertThat(work).filteredOn(told -> told.contains("Empty trays by hose or jug")).singleElement().asString()
+                .startsWith("Washing: bath change 1.");
+        assertThat(work).filteredOn(told -> told.startsWith("Washing: read the bath.")).hasSize(2)
+                .allSatisfy(told -> assertThat(told).endsWith("Heed again: alkaline bath, caustic stock."));
+        assertThat(work).filteredOn(told -> told.startsWith("Washing: bath change 2.") || told.startsWith("Washing: empty the tray."))
+                .hasSize(2).allSatisfy(told -> assertThat(told).endsWith("Heed again: wet floor, heavy trays."));
+    }
+
+    /** From the case's file: what is watched at the washing, one blotter layer, until when the sheet dries. */
+    @Test
+    void every_piece_of_the_hands_tells_how_it_is_done() {
+        List<List<String>> rows = rows("-stations.html", "station-1-times");
+        assertThat(rows.subList(1, rows.size())).filteredOn(row -> !row.get(4).equals("waiting") && !row.get(2).startsWith("Help station"))
+                .allSatisfy(row -> assertThat(row.get(2)).contains(". ").hasSizeGreaterThan(40));
+        assertThat(rows).extracting(row -> row.get(2)).anyMatch(told -> told.startsWith("Washing: lower.")
+                        && told.contains("Watch: the stamp, for the whole first minute."))
+                .anyMatch(told -> told.startsWith("Drying: blotter change 3. Change the blotters: 1 fresh on each face."))
+                .anyMatch(told -> told.startsWith("Drying: take out.") && told.contains("the mass changes by less than 0.5 % in a day"));
+    }
+
+    /** Sugarman and Vitale (1992): paper begins to distort at 63 ± 3 % of solids, whatever the sheet weighs. */
+    @Test
+    void when_a_sheet_goes_under_the_boards_is_told_by_its_own_mass() {
+        assertThat(rows("-stations.html", "station-1-times")).extracting(row -> row.get(2))
+                .filteredOn(told -> told.startsWith("Drying: weigh the wet sheet")).singleElement().asString()
+                .contains("dry mass of this sheet, divided by what it weighs now, is 60–66 %", "those of the object");
     }
 
     /** By hand: 3 baths at 6 stations are 18 fillings, 3 of the spare sheet make 21; the case allows a fourth bath. */

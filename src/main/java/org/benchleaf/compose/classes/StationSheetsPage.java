@@ -2,20 +2,16 @@ package org.benchleaf.compose.classes;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Collectors;
 import org.benchleaf.compose.chart.StationDrawing;
 import org.benchleaf.compose.part.ClassPageName;
-import org.benchleaf.compose.part.HazardMaker;
 import org.benchleaf.compose.part.RecipeMaker;
 import org.benchleaf.compose.part.Sheet;
 import org.benchleaf.derive.classes.ClassSupplies;
-import org.benchleaf.derive.classes.Looks;
 import org.benchleaf.derive.classes.ScheduleReading;
 import org.benchleaf.derive.figure.Preparation;
 import org.benchleaf.model.Part;
@@ -36,10 +32,6 @@ import org.benchleaf.words.Words;
 /** One sheet for each station: its own times, what it has, who helps, and room for names and initials. */
 public final class StationSheetsPage implements ClassPageMaker {
 
-    /** How what is done for the record or the room is done, by the word of the plan for it. */
-    private static final Map<String, String> BESIDE = Map.of(ScheduleReading.READ_AGAIN, "class.bath-again", ScheduleReading.READ_USED,
-            "class.used-read", ScheduleReading.EMPTY_TRAY, "class.tray-emptied", ScheduleReading.WEIGH_DRY, "class.weigh-dry",
-            ScheduleReading.WEIGH_WET, "class.weigh-wet");
     private static final ClassPageName NAME = new ClassPageName("class-stations", "-stations.html");
 
     @Override
@@ -86,11 +78,11 @@ public final class StationSheetsPage implements ClassPageMaker {
 
     private static Table times(Sheet sheet, ClassDesk desk, int station) {
         Words words = sheet.words();
-        Set<String> told = new HashSet<>();
+        StationWork work = new StationWork(sheet, desk, station);
         List<List<RichText>> rows = new ArrayList<>(List.of(briefing(sheet, desk, station)));
         rows.addAll(desk.reading().whole().stream().filter(turn -> turn.station() == station || turn.isHelpedBy(station))
                 .sorted(Comparator.comparing(ScheduleReading.Turn::from)).map(turn -> turn.station() == station
-                        ? row(sheet, desk, turn, told) : help(sheet, desk, turn)).toList());
+                        ? row(sheet, desk, turn, work) : help(sheet, desk, turn)).toList());
         return new Table("station-" + station + "-times", words.say("class.times-caption", "n", station),
                 words.columns("class.from", "class.until", "class.do", "class.with", "class.sign"), rows, Optional.empty());
     }
@@ -100,7 +92,7 @@ public final class StationSheetsPage implements ClassPageMaker {
         Words words = sheet.words();
         ScheduleReading.Briefing briefing = desk.reading().briefing(station);
         return List.of(RichText.of(desk.clock(sheet, briefing.from())), RichText.of(desk.clock(sheet, briefing.to())),
-                RichText.of(words.say("class.briefing-do")), RichText.of(desk.reading().thing("supervisor")),
+                RichText.of(words.say("class.briefing-do", "sheet", desk.desk().treatment().title())), RichText.of(desk.reading().thing("supervisor")),
                 RichText.of(words.say("class.line")));
     }
 
@@ -144,54 +136,13 @@ public final class StationSheetsPage implements ClassPageMaker {
                 .toList();
     }
 
-    /** What is done when a tray is filled with a bath that is made in it; empty for other work. */
-    private static Optional<String> inTheTray(Sheet sheet, ClassDesk desk, ScheduleReading.Turn turn) {
-        boolean made = desk.desk().treatment().step(turn.step()).flatMap(step -> step.part(Part.Bath.class))
-                .filter(bath -> desk.bathsMadeInTrays().stream().anyMatch(one -> one.solution().equals(bath.of()))).isPresent();
-        boolean apart = desk.reading().turns().stream().anyMatch(ScheduleReading.Turn::isLaidInAgain);
-        return Optional.of(turn.isBathMade() ? "class.bath-made" : turn.isBathChanged() ? "class.bath-changed"
-                : turn.isBathRead() ? "class.bath-read" : "").filter(key -> made && !key.isEmpty()).map(key -> sheet.words().say(key)
-                        + (turn.isBathRead() && !apart ? " " + sheet.words().say("class.lay-in-again") : ""));
-    }
-
-    private static List<RichText> row(Sheet sheet, ClassDesk desk, ScheduleReading.Turn turn, Set<String> told) {
+    private static List<RichText> row(Sheet sheet, ClassDesk desk, ScheduleReading.Turn turn, StationWork work) {
         Words words = sheet.words();
-        String work = desk.work(sheet, turn);
-        Optional<Step> step = desk.desk().treatment().step(turn.step());
-        String whole = turn.look().isPresent() ? words.say("class.look-for", "work", work, "what", words.list(step.map(one ->
-                        Looks.at(one, turn.look().getAsInt())).orElse(List.of())))
-                : BESIDE.containsKey(turn.work()) ? work + ". " + words.say(BESIDE.get(turn.work()))
-                : turn.isClearedAway() ? work + ". " + words.say("class.cleared-away")
-                : turn.isHold() ? step.flatMap(desk.course()::look)
-                .map(look -> words.say("class.hold-look", "work", work, "look", look)).orElse(work)
-                        + (turn.isMetered() ? ". " + words.say("class.bath-again") : "")
-                : turn.isMainWork() && told.add(turn.step())
-                        ? work + ". " + step.map(one -> instruction(sheet, one)).orElse("")
-                                + (turn.isSupervised() ? " " + words.say("class.beside") : "")
-                                + new HazardMaker(sheet, desk.desk()).cautions(turn.step())
-                        : inTheTray(sheet, desk, turn).map(how -> work + ". " + how).orElse(work);
         String with = turn.takes().stream().filter(one -> !one.endsWith("station " + turn.station()))
                 .map(desk.reading()::thing).collect(Collectors.collectingAndThen(Collectors.toList(), words::list));
         return List.of(RichText.of(desk.clock(sheet, turn.from())), RichText.of(desk.clock(sheet, turn.to())),
-                RichText.of(whole), RichText.of(with.isEmpty() ? words.say("class.alone") : with),
+                RichText.of(work.told(turn)), RichText.of(with.isEmpty() ? words.say("class.alone") : with),
                 RichText.of(turn.isHandsOn() ? words.say("class.line") : words.say("class.waiting")));
-    }
-
-    /** What to do, from how far it is sprayed, and how strips are torn. */
-    private static String instruction(Sheet sheet, Step step) {
-        StringBuilder told = new StringBuilder(step.instruction());
-        step.part(Part.Mist.class).flatMap(Part.Mist::distance).ifPresent(distance -> told.append(fact(sheet, "distance",
-                sheet.numbers().written(distance).text())));
-        step.part(Part.Mend.class).ifPresent(mend -> {
-            mend.strip().ifPresent(strip -> told.append(fact(sheet, "strip", sheet.numbers().written(strip).text())));
-            mend.lap().ifPresent(lap -> told.append(fact(sheet, "lap", sheet.numbers().written(lap).text())));
-            mend.grain().ifPresent(grain -> told.append(fact(sheet, "grain", sheet.words().term("fibres-run", grain))));
-        });
-        return told.toString();
-    }
-
-    private static String fact(Sheet sheet, String name, String value) {
-        return " " + sheet.words().more(sheet.words().say("bench-fact." + name), value) + ".";
     }
 
     /** What lies at the station, as a list and as it is laid out. */

@@ -68,10 +68,19 @@ public final class HazardMaker {
 
     /** What to heed at a step, as sentences that follow those of its work: of a danger what can happen too. */
     public String cautions(String step) {
+        return cautionsOf(step).stream().map(caution -> " " + told(caution)).collect(Collectors.joining());
+    }
+
+    /** What to heed at a step. */
+    public List<Reference.Caution> cautionsOf(String step) {
         return Optional.ofNullable(desk.worked().care().get(step)).map(StepCare::cautions).orElse(List.of()).stream()
-                .map(reference.cautions()::get).map(caution -> " " + (caution.level().equals("danger")
-                        ? sheet.words().more(sheet.words().say("caution-level.danger"), caution.words() + " ") : "") + caution.doFirst())
-                .collect(Collectors.joining());
+                .map(reference.cautions()::get).toList();
+    }
+
+    /** A caution as a sentence: of a danger what can happen too. */
+    public String told(Reference.Caution caution) {
+        return (caution.level().equals("danger") ? sheet.words().more(sheet.words().say("caution-level.danger"), caution.words() + " ")
+                : "") + caution.doFirst();
     }
 
     /** What the label of a solution or material says, in the language of the page; the id where neither is known. */

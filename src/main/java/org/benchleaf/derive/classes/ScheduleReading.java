@@ -2,12 +2,15 @@ package org.benchleaf.derive.classes;
 
 import java.time.LocalDateTime;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.function.IntFunction;
 import java.util.stream.IntStream;
+import org.benchleaf.model.Handling;
 import org.benchleaf.plan.Claim;
 import org.benchleaf.plan.Delay;
 import org.benchleaf.plan.SharedThing;
@@ -142,6 +145,47 @@ public final class ScheduleReading {
         /** Whether a sheet is laid into its fresh bath as a piece of work of its own. */
         public boolean isLaidInAgain() {
             return work.equals(StationCut.LAY_IN_AGAIN);
+        }
+
+        /** Whether two lift a sheet out of its bath. */
+        public boolean isLiftedOut() {
+            return work.equals(StationCut.LIFT_OUT);
+        }
+
+        /** Whether a sheet is lifted out of its last bath and drained by one. */
+        public boolean isLiftedAndDrained() {
+            return work.equals(StationCut.LIFT_AND_DRAIN);
+        }
+
+        /** Whether a sheet that was lifted out of its last bath drains. */
+        public boolean isDrained() {
+            return work.equals(StationCut.DRAIN);
+        }
+
+        /** Whether its blotters are changed. */
+        public boolean isBlotterChanged() {
+            return work.startsWith(StationCut.BLOTTER_CHANGE);
+        }
+
+        /** Whether a sheet is taken out from under its weight. */
+        public boolean isTakenOut() {
+            return work.equals(StationCut.TAKE_OUT);
+        }
+
+        /** What is done with hands in it, as far as cautions are for that alone. */
+        public Set<Handling> handlings() {
+            Set<Handling> handlings = EnumSet.noneOf(Handling.class);
+            if (isHandsOn() && isMetered() && !work.equals(READ_USED)) {
+                handlings.add(Handling.ADDING);
+            }
+            if (isBathChanged() || work.equals(EMPTY_TRAY)) {
+                handlings.add(Handling.EMPTYING);
+            }
+            if (work.equals(StationCut.LOWER) || isLiftedOut() || isLiftedAndDrained() || isLaidInAgain() || work.equals(WEIGH_WET)
+                    || work.equals(StationCut.LAY_BETWEEN_BLOTTERS) || isBlotterChanged()) {
+                handlings.add(Handling.MOVING);
+            }
+            return handlings;
         }
 
         /** Whether a supervisor releases the work. */

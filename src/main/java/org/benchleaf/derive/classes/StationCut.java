@@ -53,6 +53,12 @@ final class StationCut {
     /** A look at the sheet in its first bath, so many minutes after it was laid in. */
     static final String LOOK = "look after min ";
     static final String CLEAR_AWAY = "clear away";
+    static final String LOWER = "lower";
+    static final String LIFT_AND_DRAIN = "lift and drain";
+    static final String DRAIN = "drain";
+    static final String LAY_BETWEEN_BLOTTERS = "lay between blotters";
+    static final String BLOTTER_CHANGE = "blotter change ";
+    static final String TAKE_OUT = "take out";
     static final String BALANCE = "balance";
     /** The work of releasing what stands behind it. */
     static final String HOLD = "hold before ";
@@ -244,7 +250,7 @@ final class StationCut {
     }
 
     private void bath(Step step, Part.Bath bath) {
-        int lowered = hands(step, "lower", use(step).flatMap(ClassDay.Use::takes).map(StationCut::minutes)
+        int lowered = hands(step, LOWER, use(step).flatMap(ClassDay.Use::takes).map(StationCut::minutes)
                 .orElse(minutesOf(ClassWork.LOWERING)));
         at(step, lowered);
         together(step, lowered);
@@ -311,11 +317,11 @@ final class StationCut {
         int minutes = minutesOf(ClassWork.DRAINING);
         int moving = minutesOf(ClassWork.MOVING_A_WET_SHEET);
         if (step.people() == 1 || minutes <= moving) {
-            return together(step, hands(step, "lift and drain", minutes));
+            return together(step, hands(step, LIFT_AND_DRAIN, minutes));
         }
         int lifted = together(step, hands(step, LIFT_OUT, moving));
         limits.add(new TimeLimit(lifted, lifted + 1, 0, true));
-        return hands(step, "drain", minutes - moving);
+        return hands(step, DRAIN, minutes - moving);
     }
 
     /** All whom the step asks for are at a part; the part. */
@@ -374,7 +380,7 @@ final class StationCut {
     private void blotters(Step step, Part.Blotters blotters) {
         weigh(step, ScheduleReading.WEIGH_WET);
         keptShort();
-        int laid = hands(step, "lay between blotters", minutesOf(ClassWork.LAYING_IN));
+        int laid = hands(step, LAY_BETWEEN_BLOTTERS, minutesOf(ClassWork.LAYING_IN));
         at(step, laid);
         int lying = 0;
         for (int number = 1; number <= blotters.changes().size(); number++) {
@@ -382,7 +388,7 @@ final class StationCut {
                     .orElse((int) Math.ceil(hours.night().low()));
             waiting(step, "between blotters " + number, meanwhile(wait));
             keptShort();
-            int change = hands(step, "blotter change " + number, minutesOf(ClassWork.BLOTTER_CHANGE));
+            int change = hands(step, BLOTTER_CHANGE + number, minutesOf(ClassWork.BLOTTER_CHANGE));
             lying += wait + parts.get(change).minutes();
         }
         pressed(step, laid, lying);
@@ -394,7 +400,7 @@ final class StationCut {
         press.flatMap(Part.Press::time).map(StationCut::minutes).filter(time -> time > already)
                 .ifPresent(time -> waiting(step, "under weight", time - already));
         if (press.isPresent()) {
-            int out = hands(step, "take out", minutesOf(ClassWork.TAKING_OUT));
+            int out = hands(step, TAKE_OUT, minutesOf(ClassWork.TAKING_OUT));
             // What the class has the work done at is free when the sheet is taken off it.
             takings.replaceAll(each -> each.first == laid && each.last == laid && use(step).map(ClassDay.Use::at).orElse(List.of())
                     .contains(each.thing) ? new Taking(each.thing, each.step, laid, out, each.amount) : each);

@@ -1,0 +1,158 @@
+package org.benchleaf.compose.classes;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.EnumSet;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.benchleaf.compose.part.HazardMaker;
+import org.benchleaf.compose.part.Sheet;
+import org.benchleaf.derive.classes.Looks;
+import org.benchleaf.derive.classes.ScheduleReading;
+import org.benchleaf.model.Handling;
+import org.benchleaf.model.Part;
+import org.benchleaf.model.Reference;
+import org.benchleaf.model.Step;
+import org.benchleaf.words.Words;
+
+/**
+ * What is done in each piece of one station's day, in words, and what to heed there. A caution is told in full once: where the piece
+ * is that it is for, else where the work of its step begins; at later pieces that it is for it is named.
+ */
+final class StationWork {
+
+    /** How what is done for the record or the room is done, by the word of the plan for it. */
+    private static final Map<String, String> BESIDE = Map.of(ScheduleReading.READ_AGAIN, "class.bath-again", ScheduleReading.READ_USED,
+            "class.used-read", ScheduleReading.EMPTY_TRAY, "class.tray-emptied", ScheduleReading.WEIGH_DRY, "class.weigh-dry",
+            ScheduleReading.WEIGH_WET, "class.weigh-wet");
+
+    private final Sheet sheet;
+    private final ClassDesk desk;
+    private final Words words;
+    private final int station;
+    /** Steps whose work has begun. */
+    private final Set<String> begun = new HashSet<>();
+    /** Keys of cautions that were told in full. */
+    private final Set<String> heeded = new HashSet<>();
+
+    StationWork(Sheet sheet, ClassDesk desk, int station) {
+        this.sheet = sheet;
+        this.desk = desk;
+        this.words = sheet.words();
+        this.station = station;
+    }
+
+    /** A piece of the station's day; pieces are asked for in the order of the day. */
+    String told(ScheduleReading.Turn turn) {
+        boolean first = turn.isMainWork() && begun.add(turn.step());
+        String how = how(turn, first);
+        return sentences(desk.work(sheet, turn), how, cautions(turn, first));
+    }
+
+    private static String sentences(String work, String how, String cautions) {
+        String after = (how + " " + cautions).strip();
+        return after.isEmpty() ? work : work + ". " + after;
+    }
+
+    private String how(ScheduleReading.Turn turn, boolean first) {
+        Optional<Step> step = desk.desk().treatment().step(turn.step());
+        if (turn.look().isPresent()) {
+            return words.say("class.look-for", "what", words.list(step.map(one -> Looks.at(one, turn.look().getAsInt()))
+                    .orElse(List.of())));
+        }
+        if (BESIDE.containsKey(turn.work())) {
+            return words.say(BESIDE.get(turn.work())) + (turn.work().equals(ScheduleReading.WEIGH_WET) ? restraint(step) : "");
+        }
+        if (turn.isHold()) {
+            return (step.flatMap(desk.course()::look).map(look -> words.say("class.hold-look", "look", look)).orElse("")
+                    + (turn.isMetered() ? " " + words.say("class.bath-again") : "")).strip();
+        }
+        if (first) {
+            return step.map(this::instruction).orElse("") + (turn.isSupervised() ? " " + words.say("class.beside") : "");
+        }
+        return turn.isClearedAway() ? words.say("class.cleared-away") : piece(turn, step);
+    }
+
+    /** How a piece is done that no step tells by itself. */
+    private String piece(ScheduleReading.Turn turn, Optional<Step> step) {
+        if (turn.isLiftedOut() || turn.isLiftedAndDrained() || turn.isDrained() || turn.isLaidInAgain()) {
+            return words.say(turn.isLiftedOut() ? "class.lifted-out" : turn.isLiftedAndDrained() ? "class.lifted-and-drained"
+                    : turn.isDrained() ? "class.drained" : "class.laid-in");
+        }
+        if (turn.isBlotterChanged()) {
+            return step.flatMap(one -> one.part(Part.Blotters.class)).map(part -> words.count("bench-hand.change", part.layers()))
+                    .orElse("");
+        }
+        if (turn.isTakenOut()) {
+            return words.say("class.taken-out") + step.flatMap(Step::until).map(until -> " "
+                    + words.more(words.say("bench.told-until"), until) + ".").orElse("");
+        }
+        return inTheTray(turn);
+    }
+
+    /** What is done when a tray is filled with a bath that is made in it; empty for other work. */
+    private String inTheTray(ScheduleReading.Turn turn) {
+        boolean made = desk.desk().treatment().step(turn.step()).flatMap(step -> step.part(Part.Bath.class))
+                .filter(bath -> desk.bathsMadeInTrays().stream().anyMatch(one -> one.solution().equals(bath.of()))).isPresent();
+        boolean apart = desk.reading().turns().stream().anyMatch(ScheduleReading.Turn::isLaidInAgain);
+        String key = turn.isBathMade() ? "class.bath-made" : turn.isBathChanged() ? "class.bath-changed"
+                : turn.isBathRead() ? "class.bath-read" : "";
+        return !made || key.isEmpty() ? "" : words.say(key)
+                + (turn.isBathRead() && !apart ? " " + words.say("class.lay-in-again") : "");
+    }
+
+    /** When a sheet goes under the boards, by its own masses. */
+    private String restraint(Optional<Step> step) {
+        return step.flatMap(one -> one.part(Part.Weighing.class)).map(any -> " " + words.say("class.restraint", "solids",
+                sheet.numbers().amount(sheet.library().formulary().constant("restraint-solids").value()).text())).orElse("");
+    }
+
+    /** What to do, from how far it is sprayed, how strips are torn, and what to watch. */
+    private String instruction(Step step) {
+        StringBuilder told = new StringBuilder(step.instruction());
+        step.part(Part.Mist.class).flatMap(Part.Mist::distance).ifPresent(distance -> told.append(fact("bench-fact.distance",
+                sheet.numbers().written(distance).text())));
+        step.part(Part.Mend.class).ifPresent(mend -> {
+            mend.strip().ifPresent(strip -> told.append(fact("bench-fact.strip", sheet.numbers().written(strip).text())));
+            mend.lap().ifPresent(lap -> told.append(fact("bench-fact.lap", sheet.numbers().written(lap).text())));
+            mend.grain().ifPresent(grain -> told.append(fact("bench-fact.grain", words.term("fibres-run", grain))));
+        });
+        step.watch().ifPresent(watch -> told.append(fact("bench.told-watch", watch)));
+        return told.toString();
+    }
+
+    private String fact(String name, String value) {
+        return " " + words.more(words.say(name), value) + ".";
+    }
+
+    private String cautions(ScheduleReading.Turn turn, boolean first) {
+        HazardMaker hazards = new HazardMaker(sheet, desk.desk());
+        List<String> full = new ArrayList<>();
+        List<String> named = new ArrayList<>();
+        for (Reference.Caution caution : hazards.cautionsOf(turn.step())) {
+            Set<Handling> at = at(caution, turn.step());
+            boolean here = at.isEmpty() ? first : !Collections.disjoint(at, turn.handlings());
+            if (here && heeded.add(caution.key())) {
+                full.add(hazards.told(caution));
+            } else if (here) {
+                named.add(caution.name().orElse(caution.doFirst()));
+            }
+        }
+        if (!named.isEmpty()) {
+            full.add(words.say("class.heed", "what", words.list(named)));
+        }
+        return String.join(" ", full);
+    }
+
+    /** The pieces that a caution is for, as far as the step has them; none where it has none of them. */
+    private Set<Handling> at(Reference.Caution caution, String step) {
+        Set<Handling> at = EnumSet.noneOf(Handling.class);
+        desk.reading().turns().stream().filter(turn -> turn.station() == station && turn.step().equals(step))
+                .forEach(turn -> at.addAll(turn.handlings()));
+        at.retainAll(caution.at());
+        return at;
+    }
+}
