@@ -5,14 +5,14 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.IntStream;
 import org.benchleaf.message.FormMessages;
-import org.benchleaf.message.Place;
 import org.benchleaf.model.Proposal;
 import org.benchleaf.read.Node;
 
-/** Ties the aims of the proposal to the results that say under {@code answers} of which aims they tell. */
+/** Ties the aims of the proposal to the results that say under {@code answers} of which aims they tell, and how far. */
 final class AimForm {
 
     private static final String ANSWERS = "answers";
+    private static final String HOW_FAR = "how far";
 
     private final Fields root;
 
@@ -22,12 +22,12 @@ final class AimForm {
 
     /** The aims in their order; what a result answers that is no aim, or more than one, is told. */
     List<Proposal.Aim> read(List<String> aims) {
-        List<List<Place>> told = aims.stream().<List<Place>>map(aim -> new ArrayList<>()).toList();
+        List<List<Proposal.Answer>> told = aims.stream().<List<Proposal.Answer>>map(aim -> new ArrayList<>()).toList();
         for (Fields result : root.groups("results")) {
             for (Node.Scalar answer : result.listed(ANSWERS)) {
                 List<Integer> meant = IntStream.range(0, aims.size()).filter(i -> begins(aims.get(i), answer.text())).boxed().toList();
                 if (meant.size() == 1) {
-                    told.get(meant.get(0)).add(result.place("measure"));
+                    told.get(meant.get(0)).add(new Proposal.Answer(result.place("measure"), result.text(HOW_FAR)));
                 } else {
                     root.messages().add(FormMessages.ANSWERS_NO_AIM.at(answer.place(), "found", answer.text().strip(),
                             "count", String.valueOf(meant.size()), "aims", String.join("; ", aims)));

@@ -114,7 +114,7 @@ public final class CaseTexts {
         return new TreatmentCase(from.id(), text("title", from.title()), text("summary", from.summary()), from.level(), language,
                 publication(from.publication()), object(from.object()), each(from.condition(), this::damage),
                 each(from.tests(), this::test),
-                proposal(from.proposal()), each(from.instruments(), this::instrument), each(from.solutions(), this::solution),
+                proposal(from.proposal(), from.results()), each(from.instruments(), this::instrument), each(from.solutions(), this::solution),
                 each(from.steps(), this::step), each(from.results(), this::result), each(from.trials(), this::trial),
                 each(from.pictures(), this::picture),
                 each(from.reasons(), this::reason), story, sources(from.sources()), from.translations(), from.workingsPrinted(),
@@ -151,17 +151,24 @@ public final class CaseTexts {
                 from.extent(), from.degree(), from.active(), from.at(), text(at + "note", from.note()), from.place());
     }
 
-    private Proposal proposal(Proposal from) {
+    private Proposal proposal(Proposal from, List<Result> results) {
         Map<StepKind, String> risks = new LinkedHashMap<>();
         from.risks().entrySet().stream().sorted(Map.Entry.comparingByKey()).forEach(risk ->
                 risks.put(risk.getKey(), text("proposal.risks." + risk.getKey().word(), risk.getValue())));
         return new Proposal(each(from.aims(), (number, aim) -> new Proposal.Aim(
-                text("proposal.aims." + number, aim.words()), aim.toldBy())), each(from.options(), (number, option) -> new Proposal.Option(
+                text("proposal.aims." + number, aim.words()), each(aim.answers(), (item, answer) -> answer(answer, results)))),
+                each(from.options(), (number, option) -> new Proposal.Option(
                 text("proposal.options." + number + ".option", option.option()),
                 text("proposal.options." + number + ".why not", option.whyNot()))),
                 from.approved(), from.steps(), risks, each(from.amendments(), (number, later) ->
                         new Proposal.Amendment(later.on(), later.adds(), text("proposal.amendments." + number + ".why", later.why()))),
                 from.place());
+    }
+
+    /** What a result tells of an aim is written beside the result. */
+    private Proposal.Answer answer(Proposal.Answer from, List<Result> results) {
+        int number = results.stream().map(Result::place).toList().indexOf(from.result()) + 1;
+        return new Proposal.Answer(from.result(), text("results." + number + ".how far", from.howFar()));
     }
 
     private Instrument instrument(int number, Instrument from) {

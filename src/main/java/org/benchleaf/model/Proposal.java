@@ -29,29 +29,38 @@ public record Proposal(List<Aim> aims, List<Option> options, Optional<LocalDate>
 
     /** Whether the case ties a result to one of the aims at least. */
     public boolean isAnswered() {
-        return aims.stream().anyMatch(aim -> !aim.toldBy().isEmpty());
+        return aims.stream().anyMatch(aim -> !aim.answers().isEmpty());
     }
 
     /** Whether a result tells of one of the aims. */
     public boolean isAnsweredBy(Result result) {
-        return aims.stream().anyMatch(aim -> aim.isToldBy(result));
+        return aims.stream().anyMatch(aim -> aim.answer(result).isPresent());
     }
 
     /**
      * What the treatment is for.
      *
      * @param words in which it was agreed
-     * @param toldBy the places of the results that tell of it; empty if none does
+     * @param answers the results that tell of it; empty if none does
      */
-    public record Aim(String words, List<Place> toldBy) {
+    public record Aim(String words, List<Answer> answers) {
         public Aim {
-            toldBy = List.copyOf(toldBy);
+            answers = List.copyOf(answers);
         }
 
-        /** Whether the case ties a result to it. */
-        public boolean isToldBy(Result result) {
-            return toldBy.contains(result.place());
+        /** What ties a result to it; empty if the case does not. */
+        public Optional<Answer> answer(Result result) {
+            return answers.stream().filter(answer -> answer.result().equals(result.place())).findFirst();
         }
+    }
+
+    /**
+     * A result that tells of an aim.
+     *
+     * @param result where it stands
+     * @param howFar what it can tell of the aim and what not, in the author's words
+     */
+    public record Answer(Place result, Optional<String> howFar) {
     }
 
     /** Something considered and not done. */

@@ -56,17 +56,26 @@ final class AimAnswers {
 
     private Fact answer(Proposal.Aim aim) {
         List<RichText> told = new ArrayList<>();
-        desk.worked().results().stream().filter(result -> aim.isToldBy(result.source()))
-                .forEach(result -> told(result).ifPresent(told::add));
-        String none = aim.toldBy().isEmpty() ? "study.aim-open" : "study.not-compared";
+        for (WorkedResult result : desk.worked().results()) {
+            aim.answer(result.source()).ifPresent(answer -> {
+                told(result).ifPresent(told::add);
+                answer.howFar().map(WholeSentence::of).map(sheet::linked).ifPresent(told::add);
+            });
+        }
+        String none = aim.answers().isEmpty() ? "study.aim-open" : "study.not-compared";
         return new Fact(WholeSentence.of(aim.words()), told.isEmpty() ? RichText.of(sheet.words().say(none))
                 : RichText.joined(" ", told));
     }
 
     /** The sentence of a result, else what it says in words. */
     private Optional<RichText> told(WorkedResult result) {
-        return Optional.ofNullable(sentences.get(result))
-                .or(() -> new ResultNumbers(sheet, desk).inWords(result.source()).map(this::named));
+        return Optional.ofNullable(sentences.get(result)).or(() -> inWords(result.source()));
+    }
+
+    /** A result that was not measured is told without its name: the aim above it says what is meant. */
+    private Optional<RichText> inWords(Result result) {
+        return new ResultNumbers(sheet, desk).inWords(result)
+                .map(fact -> result instanceof Result.NotMeasured ? fact.value() : named(fact));
     }
 
     private RichText named(Fact fact) {

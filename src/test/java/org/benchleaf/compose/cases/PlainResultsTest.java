@@ -90,4 +90,20 @@ class PlainResultsTest {
         assertThat(SAID.get("flood-poster").lines().toList().get(2))
                 .isEqualTo("Not measured: none of the results tells whether this was reached.");
     }
+
+    /** A count of what was taken off, or the height of a fold, is no answer to whether mould grows or paper tears again. */
+    @Test
+    void what_a_result_tells_of_an_aim_is_the_word_of_the_author_and_so_is_why_none_was_read() {
+        assertThat(SAID.get("flood-poster").lines().toList().get(0)).endsWith("counted at the same 4 places. Removed is not stopped: "
+                + "whether anything grows again shows only when the poster is looked at after four weeks.");
+        assertThat(SAID.get("ferry-letter").lines().toList()).satisfies(said -> {
+            assertThat(said.get(0)).startsWith("Not measured: the verso was brushed");
+            assertThat(said.get(1)).contains("whether it stays held shows");
+            assertThat(said.get(2)).startsWith("Not measured: it can show only in use");
+        });
+        assertThat(SAID.get("parish-map").lines().toList()).satisfies(said -> {
+            assertThat(said.get(0)).startsWith("Not measured: the map lies flat");
+            assertThat(said.get(2)).startsWith("Colour on the web: none seen.").doesNotContain("soiled panel");
+        });
+    }
 }
