@@ -111,14 +111,15 @@ public final class CaseTexts {
     }
 
     private TreatmentCase changed(TreatmentCase from, String language, Story story) {
-        return new TreatmentCase(from.id(), text("title", from.title()), text("summary", from.summary()), from.level(), language,
+        TreatmentCase told = new TreatmentCase(from.id(), text("title", from.title()), text("summary", from.summary()), from.level(), language,
                 publication(from.publication()), object(from.object()), each(from.condition(), this::damage),
                 each(from.tests(), this::test),
-                proposal(from.proposal(), from.results()), each(from.instruments(), this::instrument), each(from.solutions(), this::solution),
+                proposal(from.proposal()), each(from.instruments(), this::instrument), each(from.solutions(), this::solution),
                 each(from.steps(), this::step), each(from.results(), this::result), each(from.trials(), this::trial),
                 each(from.pictures(), this::picture),
                 each(from.reasons(), this::reason), story, sources(from.sources()), from.translations(), from.workingsPrinted(),
                 from.privateFields(), from.place());
+        return told.with(answered(told.proposal(), told.results()));
     }
 
     private PrintObject object(PrintObject from) {
@@ -151,13 +152,12 @@ public final class CaseTexts {
                 from.extent(), from.degree(), from.active(), from.at(), text(at + "note", from.note()), from.place());
     }
 
-    private Proposal proposal(Proposal from, List<Result> results) {
+    private Proposal proposal(Proposal from) {
         Map<StepKind, String> risks = new LinkedHashMap<>();
         from.risks().entrySet().stream().sorted(Map.Entry.comparingByKey()).forEach(risk ->
                 risks.put(risk.getKey(), text("proposal.risks." + risk.getKey().word(), risk.getValue())));
         return new Proposal(each(from.aims(), (number, aim) -> new Proposal.Aim(
-                text("proposal.aims." + number, aim.words()), each(aim.answers(), (item, answer) -> answer(answer, results)))),
-                each(from.options(), (number, option) -> new Proposal.Option(
+                text("proposal.aims." + number, aim.words()), aim.answers())), each(from.options(), (number, option) -> new Proposal.Option(
                 text("proposal.options." + number + ".option", option.option()),
                 text("proposal.options." + number + ".why not", option.whyNot()))),
                 from.approved(), from.steps(), risks, each(from.amendments(), (number, later) ->
@@ -165,7 +165,12 @@ public final class CaseTexts {
                 from.place());
     }
 
-    /** What a result tells of an aim is written beside the result. */
+    /** What results tell of the aims is written beside the results, which come later in a case. */
+    private Proposal answered(Proposal from, List<Result> results) {
+        return new Proposal(each(from.aims(), (number, aim) -> new Proposal.Aim(aim.words(), each(aim.answers(), (item, answer) ->
+                answer(answer, results)))), from.options(), from.approved(), from.steps(), from.risks(), from.amendments(), from.place());
+    }
+
     private Proposal.Answer answer(Proposal.Answer from, List<Result> results) {
         int number = results.stream().map(Result::place).toList().indexOf(from.result()) + 1;
         return new Proposal.Answer(from.result(), text("results." + number + ".how far", from.howFar()));

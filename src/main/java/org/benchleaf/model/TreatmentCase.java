@@ -62,6 +62,13 @@ public record TreatmentCase(String id, String title, String summary, Level level
                 privateFields, place);
     }
 
+    /** This case with another proposal. */
+    public TreatmentCase with(Proposal other) {
+        return new TreatmentCase(id, title, summary, level, language, publication, object, condition, tests, other,
+                instruments, solutions, steps, results, trials, pictures, reasons, story, sources, translations, workingsPrinted,
+                privateFields, place);
+    }
+
     /** The step of that id. */
     public Optional<Step> step(String id) {
         return steps.stream().filter(step -> step.id().equals(id)).findFirst();
