@@ -54,7 +54,7 @@ final class ArabicLetters {
 
     /** Whether a letter has shapes here. */
     static boolean has(int letter) {
-        return SHAPES.containsKey(Character.toString(letter));
+        return letter == STRETCH || SHAPES.containsKey(Character.toString(letter));
     }
 
     /** A text with its Arabic letters in their shapes, in the order in which it is read; ligatures of lam and alif are one letter. */

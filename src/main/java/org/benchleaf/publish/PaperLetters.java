@@ -48,7 +48,7 @@ final class PaperLetters {
     private static boolean isKnown(int letter) {
         byte direction = Character.getDirectionality(letter);
         if (direction == Character.DIRECTIONALITY_RIGHT_TO_LEFT || direction == Character.DIRECTIONALITY_RIGHT_TO_LEFT_ARABIC) {
-            return Character.isLetter(letter) && ArabicLetters.has(letter) || letter == SEMICOLON || letter == QUESTION_MARK;
+            return ArabicLetters.has(letter) || letter == SEMICOLON || letter == QUESTION_MARK;
         }
         return known().stream().allMatch(face -> face.getGlyphId(letter) != 0) || isArabicSign(letter);
     }

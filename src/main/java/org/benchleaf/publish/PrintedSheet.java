@@ -59,6 +59,10 @@ final class PrintedSheet {
     private static void setApart(Element piece) {
         boolean isFromLeft = piece.text().codePoints().noneMatch(ArabicLetters::has);
         if (isFromLeft && piece.closest("svg") == null && !piece.isBlock()) {
+            // Each text of its own would be laid out from right to left again.
+            if (piece.selectFirst("a, img") == null) {
+                piece.text(piece.text());
+            }
             piece.prependText(FROM_LEFT).appendText(AS_BEFORE);
         }
     }
