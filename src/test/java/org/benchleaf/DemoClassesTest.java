@@ -212,6 +212,9 @@ class DemoClassesTest {
             assertThat(turn(turns, station, "weigh the dry sheet").to()).isBeforeOrEqualTo(turn(turns, station, "prewetting").from());
             assertThat(turn(turns, station, "weigh the wet sheet").to()).isBeforeOrEqualTo(
                     turn(turns, station, "lay between blotters").from());
+            ScheduleReading.Turn blotted = turn(turns, station, "weigh the blotted sheet");
+            assertThat(blotted.takes()).contains("balance");
+            assertThat(blotted.from()).isAfterOrEqualTo(turn(turns, station, "lay between blotters").to());
             assertThat(turn(turns, station, "hold before lowering").takes()).contains("pH meter");
             // One rinse, 2 min for the sample of the used bath, 3 min for the fresh one.
             ScheduleReading.Turn read = turn(turns, station, "read the bath");
@@ -224,6 +227,52 @@ class DemoClassesTest {
             assertThat(emptied.end() - emptied.start()).isEqualTo(3);
             assertThat(emptied.from()).isBefore(turn(turns, station, "blotter change 1").from());
         }
+    }
+
+    /** From the case's file: a sheet is laid under its boards when it has been blotted for 10 min, and weighed before. */
+    @Test
+    void boards_and_weight_are_taken_when_the_blotted_sheet_has_been_weighed() {
+        List<ScheduleReading.Turn> turns = new ScheduleReading(course("spring-course").schedule().orElseThrow()).turns();
+        for (int station = 1; station <= 6; station++) {
+            LocalDateTime weighed = turn(turns, station, "weigh the blotted sheet").to();
+            int here = station;
+            assertThat(turns).filteredOn(turn -> turn.station() == here && turn.takes().stream().anyMatch(one -> one.endsWith("board")))
+                    .isNotEmpty().allSatisfy(turn -> assertThat(turn.from()).isAfterOrEqualTo(weighed));
+            assertThat(turn(turns, station, "blotter change 1").takes()).contains("2 × board", "weight");
+        }
+    }
+
+    /** From the case's file: the stamp is watched for the whole first minute, so whoever lowered the sheet helps nobody meanwhile. */
+    @Test
+    void nobody_leaves_a_sheet_in_its_first_minute() {
+        List<ScheduleReading.Turn> turns = new ScheduleReading(course("spring-course").schedule().orElseThrow()).turns();
+        for (int station = 1; station <= 6; station++) {
+            ScheduleReading.Turn watch = turn(turns, station, "watch the sheet in its bath");
+            assertThat(watch.from()).isEqualTo(turn(turns, station, "lower").to());
+            assertThat(watch.end() - watch.start()).isEqualTo(1);
+            int here = station;
+            assertThat(turns).filteredOn(turn -> turn.isHelpedBy(here)).noneMatch(turn -> turn.start() < watch.end()
+                    && watch.start() < turn.end());
+        }
+    }
+
+    /** By hand: a portion takes up to 2 min; six stations of the first group mend from 13:25, six of the second from 15:20. */
+    @Test
+    void portions_are_filled_by_the_technician_before_a_station_begins_with_them() {
+        assertThat(stretches("tissue-and-paste", Duty.Kind.PORTIONS_FILLED, "")).containsExactly("2026-04-21T13:13 to 13:25",
+                "2026-04-21T15:08 to 15:20");
+        Duty mist = course("spring-course").duties().stream().filter(duty -> duty.kind() == Duty.Kind.PORTIONS_FILLED).findFirst()
+                .orElseThrow();
+        assertThat(mist.count()).isEqualTo(6);
+        assertThat(mist.minutes()).isEqualTo(12);
+        assertThat(mist.with()).containsEntry("mist", Optional.of(Quantity.of(18, Unit.MILLILITRE)));
+        assertThat(mist.stretches().get(0).from().toLocalDate()).isEqualTo(java.time.LocalDate.of(2026, 4, 14));
+    }
+
+    /** By hand: up to 15 min before it is needed on Friday at 11:55; wax takes 9:20 to 11:25, the mist 11:25 to 11:55. */
+    @Test
+    void the_clear_part_is_drawn_off_before_it_is_needed() {
+        assertThat(stretches("spring-course", Duty.Kind.CLEAR_DRAWN_OFF, "")).containsExactly("2026-04-10T09:05 to 09:20");
     }
 
     /** An outcome is not met by luck: what the class asks of a time goes by the plan, whose own waits are up to an hour. */
@@ -275,16 +324,16 @@ class DemoClassesTest {
         return turns.stream().filter(turn -> turn.station() == station && turn.work().equals(work)).findFirst().orElseThrow();
     }
 
-    /** By hand: one bottle of the mist and six sprayers; 24 fillings of trays; a bottle to shake limewater in, one for its clear part. */
+    /** By hand: one bottle of the mist and six sprayers; 24 fillings of trays; a bottle to shake limewater in, two for its clear part. */
     @Test
     void there_are_as_many_labels_as_vessels() {
         assertThat(course("spring-course").supplies().vessels()).allSatisfy(one -> assertThat(one.labels())
-                .isEqualTo(Map.of("mist", 7, "bath", 24, "lime-water", 2).get(one.solution())));
+                .isEqualTo(Map.of("mist", 7, "bath", 24, "lime-water", 3).get(one.solution())));
     }
 
     /**
      * By hand, for one station: briefing to 9:10, weigh 2, bath 7, hold 3, mist 8, hold 3, lower 4, three baths of 20 and two changes of
-     * 1 + 3 + 6 + 1, drain 10, weigh 2, lay in 10: 11:21; blotters after 15, 30 and 60 min, 5 each, the third held up by the break
+     * 1 + 3 + 6 + 1, drain 10, weigh 2, lay in 10, weigh 2: 11:23; blotters after 15, 30 and 60 min, 5 each, the third held up by the break
      * until 13:45;
      * after 150 min the fourth, and the night to 9:00. Of the 72 h under weight 1210 min have passed by 9:05 on Wednesday:
      * 3110 more until Friday 12:55, take out 5; after the break clear away 10.
@@ -306,6 +355,8 @@ class DemoClassesTest {
         ClassSupplies.Air air = course("spring-course").supplies().air().get(0);
         double one = air.one().orElseThrow().value().in(Unit.PPM);
         assertThat(air.peak().orElseThrow().value().in(Unit.PPM)).isBetween(one, 1.65 * one);
+        assertThat(air.atOnce().orElseThrow().value().in(Unit.PPM)).as("all begin and end together: six of one").isCloseTo(6 * one,
+                within(0.01 * one));
     }
 
     @Test
@@ -404,7 +455,8 @@ class DemoClassesTest {
                 .extracting(item -> item.id() + " " + item.words() + " " + (int) item.all().orElseThrow().value())
                 .containsExactlyInAnyOrder(
                         "bench balance  1", "250 mL measuring cylinder, class B  1", "100 mL measuring cylinder, class B  1",
-                        "25 mL measuring cylinder, class B  1", "plastic bottle 500 mL 1", "plastic bottle 250 mL 2",
+                        "25 mL measuring cylinder, class B  1", "plastic bottle 500 mL 1", "plastic bottle 250 mL 1",
+                        "plastic bottle 100 mL 2", "thermometer to bring the baths to their temperature 1",
                         "weighing boat for each solid that is weighed 1", "stirring rod  1",
                         "pipette to draw off with its filler, to draw the clear part off into its bottle 1", "funnel to fill bottles 1",
                         "rinse bottle with deionised water, to rinse the electrode 1",

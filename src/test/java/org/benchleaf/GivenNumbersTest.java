@@ -239,12 +239,13 @@ class GivenNumbersTest {
             Stream.of(order.missing(), order.packs(), order.left()).flatMap(Optional::stream).forEach(figure -> add(given, figure));
             add(given, order.needed());
         });
+        plan.supplies().beside().forEach(bought -> bought.item().all().ifPresent(given::quantity));
         plan.supplies().beside().forEach(bought -> Stream.concat(Stream.of(bought.inHouse()), bought.orderBy().stream()).forEach(day ->
                 given.days.add(day.toString())));
         plan.supplies().waste().forEach(waste -> add(given, waste.volume()));
         plan.supplies().loads().forEach(load -> add(given, load.most()));
         plan.supplies().air()
-                .forEach(air -> Stream.of(air.one(), air.peak()).flatMap(Optional::stream).forEach(figure -> add(given, figure)));
+                .forEach(air -> Stream.of(air.one(), air.peak(), air.atOnce()).flatMap(Optional::stream).forEach(figure -> add(given, figure)));
         plan.schedule().ifPresent(schedule -> addSchedule(given, schedule));
     }
 

@@ -58,6 +58,9 @@ final class WrittenNeeds {
         if (step.get("fixing") instanceof Map<?, ?> fixing) {
             work.add((String) fixing.get("method"));
         }
+        if (step.get("bath") instanceof Map<?, ?> bath && bath.containsKey("temperature")) {
+            work.add("bath at a temperature");
+        }
         if (step.toString().contains("raking")) {
             work.add("looked at in raking light");
         }

@@ -42,10 +42,11 @@ public record BenchNeed(String name, List<String> forWork, int each, Per per, St
     private static final String TORN_STRIPS = "torn strips";
     private static final String RAKING_LIGHT = "looked at in raking light";
     private static final String RAKING = "raking";
+    private static final String WARM_BATH = "bath at a temperature";
 
     /** Words of the work beside the kinds of step, its parts and the methods of fixing. */
     public static final Set<String> OWN_WORDS = Set.of(COOKED, WEIGHED, DISSOLVED, DILUTED, MIXED, SATURATED, BROUGHT_TO_PH, LAID_WET,
-            WOKEN_BY + "heat", WOKEN_BY + "solvent", WOKEN_BY + "water", WOKEN_BY + "pressure", TORN_STRIPS, RAKING_LIGHT);
+            WOKEN_BY + "heat", WOKEN_BY + "solvent", WOKEN_BY + "water", WOKEN_BY + "pressure", TORN_STRIPS, RAKING_LIGHT, WARM_BATH);
 
     public BenchNeed {
         forWork = List.copyOf(forWork);
@@ -73,6 +74,9 @@ public record BenchNeed(String name, List<String> forWork, int each, Per per, St
             }
         });
         step.part(Part.Fixing.class).ifPresent(fixing -> work.add(fixing.method()));
+        if (step.part(Part.Bath.class).flatMap(Part.Bath::temperature).isPresent()) {
+            work.add(WARM_BATH);
+        }
         if (isLookedAtInRakingLight(step)) {
             work.add(RAKING_LIGHT);
         }

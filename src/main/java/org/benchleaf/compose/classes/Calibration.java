@@ -2,36 +2,78 @@ package org.benchleaf.compose.classes;
 
 import java.time.LocalDate;
 import java.time.LocalDateTime;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.benchleaf.compose.part.Sheet;
 import org.benchleaf.derive.classes.ClassSupplies;
+import org.benchleaf.derive.classes.Duty;
 import org.benchleaf.derive.classes.ScheduleReading;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
 
 /**
- * The meter of a class, which is calibrated before it is first used on a day.
+ * A meter of a class, which is calibrated before it is first used on a day.
  *
+ * @param meter its number, from 1
+ * @param of how many are used on that day
  * @param begin the latest time at which to begin
  * @param takes how long that usually takes
- * @param used when it is first used
+ * @param used by when it must be over
  */
-record Calibration(LocalDateTime begin, Quantity takes, LocalDateTime used) {
+record Calibration(int meter, int of, LocalDateTime begin, Quantity takes, LocalDateTime used) {
 
     /** With what the meter is calibrated. */
     static String buffers(Sheet sheet, ClassDesk desk) {
         return desk.plan().supplies().buffers().map(ClassSupplies.LaidOut::words).orElse(sheet.words().say("class.not-worked-out"));
     }
 
-    /** One for each day on which the meter is used, in order; none where the class uses none. */
+    /** What is calibrated; of several meters, which. */
+    String name(Sheet sheet) {
+        return of == 1 ? sheet.words().say("class.calibrate") : sheet.words().say("class.calibrate-one", "n", meter, "of", of);
+    }
+
+    /** How many there are, with those before the class. */
+    static int count(Sheet sheet, ClassDesk desk) {
+        return of(sheet, desk).size() + (int) desk.plan().duties().stream().filter(duty -> duty.kind() == Duty.Kind.METER_CALIBRATED).count();
+    }
+
+    /** One for each meter and each day on which it is used, in order, by one pair of hands; none where the class uses none. */
     static List<Calibration> of(Sheet sheet, ClassDesk desk) {
         Quantity takes = sheet.library().formulary().constant("calibrating-a-meter").value();
-        Map<LocalDate, LocalDateTime> first = new TreeMap<>();
-        desk.reading().turns().stream().filter(ScheduleReading.Turn::isMetered).map(ScheduleReading.Turn::from).forEach(time ->
-                first.merge(time.toLocalDate(), time, (one, other) -> one.isBefore(other) ? one : other));
+        Map<LocalDate, List<ScheduleReading.Turn>> days = desk.reading().turns().stream().filter(ScheduleReading.Turn::isMetered)
+                .collect(Collectors.groupingBy(turn -> turn.from().toLocalDate(), TreeMap::new, Collectors.toList()));
+        List<Calibration> calibrations = new ArrayList<>();
+        days.values().forEach(turns -> calibrations.addAll(ofADay(firstUses(turns), takes)));
+        return calibrations;
+    }
+
+    /** When so many meters are first in use at once: one, two, … */
+    private static List<LocalDateTime> firstUses(List<ScheduleReading.Turn> turns) {
+        Map<Integer, LocalDateTime> first = new TreeMap<>();
+        turns.forEach(turn -> first.merge((int) turns.stream().filter(other -> !other.from().isAfter(turn.from())
+                && other.to().isAfter(turn.from())).count(), turn.from(), (one, other) -> one.isBefore(other) ? one : other));
+        List<LocalDateTime> uses = new ArrayList<>();
+        int most = first.keySet().stream().mapToInt(Integer::intValue).max().orElse(0);
+        for (int meters = 1; meters <= most; meters++) {
+            int least = meters;
+            first.entrySet().stream().filter(entry -> entry.getKey() >= least).map(Map.Entry::getValue).min(LocalDateTime::compareTo)
+                    .ifPresent(uses::add);
+        }
+        return uses;
+    }
+
+    private static List<Calibration> ofADay(List<LocalDateTime> uses, Quantity takes) {
+        List<Calibration> day = new ArrayList<>();
         long minutes = (long) takes.highIn(Unit.MINUTE);
-        return first.values().stream().map(used -> new Calibration(used.minusMinutes(minutes), takes, used)).toList();
+        LocalDateTime limit = LocalDateTime.MAX;
+        for (int meter = uses.size(); meter > 0; meter--) {
+            LocalDateTime used = uses.get(meter - 1).isBefore(limit) ? uses.get(meter - 1) : limit;
+            limit = used.minusMinutes(minutes);
+            day.add(0, new Calibration(meter, uses.size(), limit, takes, used));
+        }
+        return day;
     }
 }

@@ -3,7 +3,9 @@ package org.benchleaf.compose.classes;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.benchleaf.calculate.Figure;
 import org.benchleaf.compose.part.ClassPageName;
@@ -166,9 +168,23 @@ public final class ClassPage implements ClassPageMaker {
                             RichText.of(deed(words, one)),
                             RichText.of(one.metWhen().orElse(words.say("class.not-stated"))),
                             RichText.of(one.notYet().orElse(words.say("class.not-stated"))))).toList(), Optional.empty()));
+            papers.outcomes().stream().map(ClassPapers.Outcome::at).distinct().flatMap(step -> unseen(sheet, desk, step).stream())
+                    .forEach(blocks::add);
         }
         return blocks.isEmpty() ? Optional.empty()
                 : Optional.of(new Section("outcomes", words.say("class.outcomes"), Optional.empty(), blocks));
+    }
+
+    /** At which stations every supervisor is with another one when the work of a step begins, so that somebody else has to mark it. */
+    private static Optional<Note> unseen(Sheet sheet, ClassDesk desk, String step) {
+        List<ScheduleReading.Turn> turns = desk.reading().turns();
+        Map<Integer, ScheduleReading.Turn> begun = new TreeMap<>();
+        turns.stream().filter(turn -> turn.step().equals(step) && turn.isMainWork()).forEach(turn -> begun.putIfAbsent(turn.station(), turn));
+        List<String> unseen = begun.values().stream().filter(turn -> !turn.isSupervised() && turns.stream().filter(other ->
+                        other.station() != turn.station() && other.isSupervised() && other.start() < turn.end() && turn.start() < other.end())
+                .count() >= desk.course().day().supervisors().orElse(1)).map(turn -> String.valueOf(turn.station())).toList();
+        return unseen.isEmpty() ? Optional.empty() : Optional.of(new Note("plain", sheet.words().say("notice.word"), RichText.of(
+                sheet.words().say("class.not-seen", "step", desk.step(sheet, step), "stations", sheet.words().list(unseen)))));
     }
 
     /** Who is released when and whom the supervisor stands beside, in the order of time, with room to sign. */
@@ -218,9 +234,9 @@ public final class ClassPage implements ClassPageMaker {
         List<ClassSupplies.Air> air = desk.plan().supplies().air();
         if (!air.isEmpty()) {
             blocks.add(new Table("air-table", words.say("class.air-caption"), words.columns("class.step", "class.air-one",
-                    "class.air-all", "class.air-share"), air.stream().map(one -> List.of(
+                    "class.air-all", "class.air-share", "class.air-at-once"), air.stream().map(one -> List.of(
                             RichText.of(desk.step(sheet, one.step())), figure(sheet, one.one()), figure(sheet, one.peak()),
-                            figure(sheet, one.share()))).toList(), Optional.empty()));
+                            figure(sheet, one.share()), figure(sheet, one.atOnce()))).toList(), Optional.empty()));
             air.stream().flatMap(one -> one.peak().stream()).map(figure -> new WorkingMaker(sheet).make(figure))
                     .forEach(blocks::add);
         }

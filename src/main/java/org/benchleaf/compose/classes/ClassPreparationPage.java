@@ -144,7 +144,7 @@ public final class ClassPreparationPage implements ClassPageMaker {
         Words words = sheet.words();
         String buffers = Calibration.buffers(sheet, desk);
         return Calibration.of(sheet, desk).stream().map(one -> new Begun(one.begin(), List.of(
-                RichText.of(words.say("class.calibrate")), RichText.of(desk.moment(sheet, one.begin())),
+                RichText.of(one.name(sheet)), RichText.of(desk.moment(sheet, one.begin())),
                 RichText.of(sheet.numbers().duration(one.takes()).text()), RichText.of(desk.moment(sheet, one.used())),
                 RichText.of(buffers),
                 RichText.of(words.say("class.calibrate-in"))))).toList();
@@ -270,7 +270,7 @@ public final class ClassPreparationPage implements ClassPageMaker {
         List<String> parts = new ArrayList<>(List.of(name));
         Stream.of(item.words()).filter(words -> !words.isEmpty()).forEach(parts::add);
         if (item.equals(desk.plan().supplies().buffers().orElse(null))) {
-            parts.add(sheet.words().say("class.buffer-portion", "amount",
+            parts.add(sheet.words().say("class.buffer-portion", "n", Calibration.count(sheet, desk), "amount",
                     sheet.numbers().amount(sheet.library().formulary().constant("buffer-portion").value()).text()));
         }
         String told = sheet.words().list(parts);
@@ -362,7 +362,19 @@ public final class ClassPreparationPage implements ClassPageMaker {
                         wasteRow(words, "class.waste-blotters", desk.thing(sheet, blotter), item.all().map(all -> words.say("class.at-most",
                                 "amount", count(sheet, all))).orElse(words.say("class.not-worked-out")),
                                 spreadOut(sheet, desk, blotter)))));
+        rows.addAll(ofPracticeSheets(sheet, desk));
         return rows;
+    }
+
+    /** What making the practice sheets uses up and the table of waste does not hold yet, such as wax. */
+    private static List<List<RichText>> ofPracticeSheets(Sheet sheet, ClassDesk desk) {
+        Words words = sheet.words();
+        HazardMaker hazards = new HazardMaker(sheet, desk.desk());
+        return desk.plan().supplies().practice().stream().filter(item -> item.kind() == ClassSupplies.Kind.MATERIAL && item.all().isPresent())
+                .flatMap(item -> hazards.waste(item.id(), collected(sheet, desk)).map(where -> List.of(
+                        RichText.of(words.say("class.waste-practice")), RichText.of(desk.thing(sheet, item.id())),
+                        RichText.of(words.say("class.at-most", "amount", count(sheet, item.all().orElseThrow()))),
+                        RichText.of(words.say("class.waste-practice-in")), RichText.of(where))).stream()).toList();
     }
 
     private static String spreadOut(Sheet sheet, ClassDesk desk, String blotter) {

@@ -20,6 +20,9 @@ import org.benchleaf.words.Words;
 /** What is done around a class besides preparing, in words. */
 record Duties(Sheet sheet, ClassDesk desk) {
 
+    /** What is done at times of its own, which are all told. */
+    private static final Set<Duty.Kind> AT_EACH = Set.of(Duty.Kind.BATH_FOR_A_TRIAL, Duty.Kind.PORTIONS_FILLED);
+
     private static final Set<Duty.Kind> OF_SHEETS = Set.of(Duty.Kind.METER_CALIBRATED, Duty.Kind.BATH_FOR_A_TRIAL,
             Duty.Kind.SHEETS_GO_THROUGH, Duty.Kind.SHEETS_MADE);
 
@@ -58,6 +61,8 @@ record Duties(Sheet sheet, ClassDesk desk) {
             case BATH_FOR_A_TRIAL -> words.say("class.trial-bath", "what", things(duty));
             case SHEETS_GO_THROUGH -> words.more(words.say("class.practice"), desk.step(sheet, duty.step().orElseThrow()));
             case SHEETS_MADE -> words.say("class.sheets-make");
+            case CLEAR_DRAWN_OFF -> words.say("class.draw-off", "what", things(duty));
+            case PORTIONS_FILLED -> words.say("class.fill-portions", "what", things(duty));
             case LAYING_OUT -> words.say(desk.plan().supplies().layOut().stream().anyMatch(item -> item.mark().isPresent())
                     ? "class.lay-out-stations-trays" : "class.lay-out-stations");
             case CLEARING_AWAY -> words.say("class.clear-the-room");
@@ -86,7 +91,7 @@ record Duties(Sheet sheet, ClassDesk desk) {
     }
 
     private Stream<String> again(Duty duty) {
-        return duty.kind() == Duty.Kind.BATH_FOR_A_TRIAL ? duty.stretches().stream().skip(1).map(one ->
+        return AT_EACH.contains(duty.kind()) ? duty.stretches().stream().skip(1).map(one ->
                 one.from().toLocalDate().equals(duty.begin().toLocalDate()) ? sheet.numbers().clock(one.from().toLocalTime())
                         : desk.moment(sheet, one.from())) : Stream.empty();
     }

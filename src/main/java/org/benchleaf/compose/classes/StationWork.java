@@ -27,7 +27,7 @@ final class StationWork {
     /** How what is done for the record or the room is done, by the word of the plan for it. */
     private static final Map<String, String> BESIDE = Map.of(ScheduleReading.READ_AGAIN, "class.bath-again", ScheduleReading.READ_USED,
             "class.used-read", ScheduleReading.EMPTY_TRAY, "class.tray-emptied", ScheduleReading.WEIGH_DRY, "class.weigh-dry",
-            ScheduleReading.WEIGH_WET, "class.weigh-wet");
+            ScheduleReading.WEIGH_WET, "class.weigh-wet", ScheduleReading.WEIGH_BLOTTED, "class.weigh-blotted");
 
     private final Sheet sheet;
     private final ClassDesk desk;
@@ -64,7 +64,7 @@ final class StationWork {
                     .orElse(List.of())));
         }
         if (BESIDE.containsKey(turn.work())) {
-            return words.say(BESIDE.get(turn.work())) + (turn.work().equals(ScheduleReading.WEIGH_WET) ? restraint(step) : "");
+            return words.say(BESIDE.get(turn.work())) + (turn.work().equals(ScheduleReading.WEIGH_BLOTTED) ? restraint(step) : "");
         }
         if (turn.isHold()) {
             return (step.flatMap(desk.course()::look).map(look -> words.say("class.hold-look", "look", look)).orElse("")

@@ -1,6 +1,7 @@
 package org.benchleaf.derive.classes;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -55,14 +56,16 @@ final class ClassAir {
         Optional<Figure> one = vapour(step, mist, "vapour-ppm");
         Optional<Figure> share = vapour(step, mist, SHARE);
         if (turns.isEmpty() || one.isEmpty() || share.isEmpty()) {
-            return Optional.of(new ClassSupplies.Air(step.id(), Optional.empty(), Optional.empty(), Optional.empty()));
+            return Optional.of(new ClassSupplies.Air(step.id(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty()));
         }
         Optional<Figure> peak = bench.ledger().one(job(one.get(), turns, turns.size())
                 .gives("peak", FigureKey.ofClass(course.id(), step.id(), "air"), "vapour in the air, strongest in the class"));
         Optional<Figure> limit = bench.ledger().one(job(share.get(), turns, turns.size())
                 .gives("peak", FigureKey.ofClass(course.id(), step.id(), "air-share"), "share of the limit for a working day"));
         limit.ifPresent(figure -> tellTooMuch(step, figure, share.get(), turns));
-        return Optional.of(new ClassSupplies.Air(step.id(), one, peak, limit));
+        Optional<Figure> atOnce = bench.ledger().one(job(one.get(), Collections.nCopies(turns.size(), turns.get(0)), turns.size())
+                .gives("peak", FigureKey.ofClass(course.id(), step.id(), "air-at-once"), "vapour in the air, all at the same time"));
+        return Optional.of(new ClassSupplies.Air(step.id(), one, peak, limit, atOnce));
     }
 
     private Optional<Figure> vapour(Step step, Part.Mist mist, String name) {

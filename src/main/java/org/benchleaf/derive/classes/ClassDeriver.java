@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import org.benchleaf.calculate.Figure;
 import org.benchleaf.derive.figure.Bench;
 import org.benchleaf.derive.figure.Preparation;
@@ -72,9 +73,9 @@ public final class ClassDeriver {
         Timeline timeline = maker.onTheCalendar(Optional.of(course.starts()), false);
         WorkHours hours = groundwork.hours().without(course.stores().closed());
         PracticeSheets sheets = new PracticeSheets(course, bench, hours);
-        ClassBatches batches = new ClassBatches(course, bench, new ClassDraws(course.stations(),
-                StationCut.minutes(bench.constant("filling-a-portion").value()), timeline, schedule, sheets.draws()), hours,
-                messages);
+        ClassDraws draws = new ClassDraws(course.stations(), StationCut.minutes(bench.constant("filling-a-portion").value()), timeline,
+                schedule, sheets.draws());
+        ClassBatches batches = new ClassBatches(course, bench, draws, hours, messages);
         Groundwork work = groundwork.make(bench, maker, batches);
         work.tell(timeline, steps);
         Map<String, Preparation> used = new LinkedHashMap<>();
@@ -99,18 +100,20 @@ public final class ClassDeriver {
                         new ClassAir(course, work.bench(), ofCase, messages).of(steps, planned)).orElse(List.of()));
         course.papers().issue().ifPresent(issue -> new IssueDay(course, issue, messages).check(ordered, supplies.orders()));
         return new ClassPlan(course, source.title(), scale.sheetCount(), steps, work.bench().ledger().figures(), timeline,
-                preparations, ordered, duties(course, sheets, ordered, schedule, work.bench()), supplies, schedule, IssuedPapers.NONE);
+                preparations, ordered, duties(sheets, ordered, free -> new HandingOut(work.bench(), steps, draws).of(fillings, ordered, free),
+                        free -> schedule.map(planned -> new StationDuties(course, work.bench()).around(planned, free)).orElse(List.of()),
+                        new FreeTime(hours, course.day().breaks())), supplies, schedule, IssuedPapers.NONE);
     }
 
     /** What the technician does besides preparing, in the order to begin; sheets may be made by others. */
-    private List<Duty> duties(CourseClass course, PracticeSheets sheets, List<ClassPlan.Start> starts, Optional<ClassSchedule> schedule,
-            Bench bench) {
+    private static List<Duty> duties(PracticeSheets sheets, List<ClassPlan.Start> starts, Function<FreeTime, List<Duty>> handingOut,
+            Function<FreeTime, List<Duty>> around, FreeTime free) {
         List<Duty> duties = new ArrayList<>(sheets.duties());
-        FreeTime free = new FreeTime(groundwork.hours().without(course.stores().closed()), course.day().breaks());
         duties.forEach(duty -> duty.stretches().forEach(free::take));
         starts.stream().filter(start -> !start.inTrays()).forEach(start -> free.take(new Duty.Stretch(start.begin(),
                 start.boundUntil())));
-        schedule.ifPresent(planned -> duties.addAll(new StationDuties(course, bench).around(planned, free)));
+        duties.addAll(handingOut.apply(free));
+        duties.addAll(around.apply(free));
         duties.sort(Comparator.comparing(Duty::begin));
         return duties;
     }

@@ -82,8 +82,10 @@ final class ClassDraws {
             return own.stream().filter(ScheduleReading.Turn::isFilling)
                     .map(turn -> new Draw(step.id(), station, turn.from(), turn.to()));
         }
-        return own.stream().filter(ScheduleReading.Turn::isMainWork).findFirst()
-                .map(work -> new Draw(step.id(), station, own.get(0).from(), work.to())).stream();
+        // What is weighed or made before is done without it.
+        return own.stream().filter(ScheduleReading.Turn::isMainWork).findFirst().flatMap(work -> own.stream().filter(turn ->
+                        turn.isHold() || turn.isMainWork()).findFirst().map(first -> new Draw(step.id(), station, first.from(), work.to())))
+                .stream();
     }
 
     private List<Draw> byTheClock(Step step, boolean fillsTrays) {

@@ -17,6 +17,7 @@ import org.benchleaf.calculate.Inputs;
 import org.benchleaf.calculate.Origin;
 import org.benchleaf.derive.figure.Bench;
 import org.benchleaf.derive.figure.Job;
+import org.benchleaf.derive.figure.Ledger;
 import org.benchleaf.derive.figure.PartFigures;
 import org.benchleaf.derive.figure.Preparation;
 import org.benchleaf.derive.figure.Reading;
@@ -230,10 +231,18 @@ final class ClassProvider {
                 return Stream.of(bought(item, first(begins(duty -> duty.kind() == Duty.Kind.METER_CALIBRATED)),
                         Optional.empty()));
             }
-            return isWornOut(item) ? Stream.of(new ClassSupplies.Bought(item, starts.stream().map(ClassPlan.Start::solution).distinct()
+            return isWornOut(item) ? Stream.of(new ClassSupplies.Bought(withThat(item, layOut.contains(item) ? practice : List.of()), starts.stream().map(ClassPlan.Start::solution).distinct()
                     .filter(id -> Optional.ofNullable(hazards.get(id)).filter(one -> one.wear().contains(item.id())).isPresent()).toList(),
                     Optional.empty(), hours.before(first, 1))) : Stream.empty();
         }).toList();
+    }
+
+    /** With what is worn out of the same before the class. */
+    private ClassSupplies.LaidOut withThat(ClassSupplies.LaidOut item, List<ClassSupplies.LaidOut> before) {
+        List<Quantity> amounts = Stream.concat(Stream.of(item), before.stream().filter(one -> one.id().equals(item.id())))
+                .flatMap(one -> one.all().stream()).toList();
+        return amounts.size() < 2 ? item : new ClassSupplies.LaidOut(item.id(), item.kind(), item.station(), bench.ledger().value("sum",
+                Inputs.none().with("amounts", amounts, Origin.Place.CLASS), "total"), item.words(), item.steps());
     }
 
     private Stream<LocalDateTime> begins(Predicate<Duty> some) {
@@ -382,15 +391,29 @@ final class ClassProvider {
         String name = "waste-" + kind.orElse("unknown").replace(' ', '-');
         Optional<ClassStores.Can> can = kind.map(course.stores().cans()::get);
         boolean weighed = can.isEmpty() && all.stream().allMatch(one -> one.batch().dimension() == Dimension.MASS);
-        Optional<Figure> volume = bench.ledger().one(new Job("sum", course.place()).each("amounts", all.stream().map(one ->
-                        new Figure.Given(one.solution() + ".batch", one.solution(), List.of(weighed ? one.batch() : asVolume(one.batch())),
-                                Reading.of(one.batch()), new Origin.OfFigure(FigureKey.ofSolution(one.solution(), "batch"))))
-                        .toList())
-                .given("times", all.stream().map(one -> Quantity.number(one.batches())).toList(), Origin.Place.CLASS)
-                .gives("total", key(name, "volume"), "collected at most").readable());
+        List<Figure.Given> amounts = new ArrayList<>();
+        List<Quantity> times = new ArrayList<>();
+        all.forEach(one -> {
+            amounts.add(new Figure.Given(one.solution() + ".batch", one.solution(), List.of(weighed ? one.batch() : asVolume(one.batch())),
+                    Reading.of(one.batch()), new Origin.OfFigure(FigureKey.ofSolution(one.solution(), "batch"))));
+            times.add(Quantity.number(one.batches()));
+            beakers(one).forEach(beaker -> {
+                amounts.add(Ledger.given(beaker.figure()));
+                times.add(Quantity.number(beaker.times()));
+            });
+        });
+        Optional<Figure> volume = bench.ledger().one(new Job("sum", course.place()).each("amounts", amounts)
+                .given("times", times, Origin.Place.CLASS).gives("total", key(name, "volume"), "collected at most").readable());
         return volume.map(figure -> new ClassSupplies.Waste(kind, all.stream().map(Preparation::solution).toList(), figure,
                 can.flatMap(one -> bench.ledger().one(new Job("containers", course.place()).given("volume", figure)
                         .given("holds", one.holds(), Origin.Place.CLASS).given("full", bench.constant("full-can"))
                         .gives("count", key(name, "cans"), "cans"))), can));
+    }
+
+    /** What goes into the beakers of a bath that stations make in their trays and sheets are tried with before the class. */
+    private List<Uses.Use> beakers(Preparation made) {
+        return isMadeInTrays(bench, made.solution(), steps) ? bench.source().solution(made.solution())
+                .map(one -> bench.uses().of(((Recipe.Adjust) one.recipe()).liquid())).orElse(List.of()).stream()
+                .filter(use -> use.step() && use.figure().key().name().equals(PracticeSheets.FOR_A_TRIAL_NAME)).toList() : List.of();
     }
 }

@@ -185,8 +185,9 @@ public record ClassSupplies(List<Order> orders, List<Filling> vessels, List<Laid
      * @param one what one sheet alone would bring
      * @param peak the strongest in the class
      * @param share the same as a share of the limit for a working day
+     * @param atOnce what it would be if all stations did it at the same time
      */
-    public record Air(String step, Optional<Figure> one, Optional<Figure> peak, Optional<Figure> share) {
+    public record Air(String step, Optional<Figure> one, Optional<Figure> peak, Optional<Figure> share, Optional<Figure> atOnce) {
     }
 
     /**

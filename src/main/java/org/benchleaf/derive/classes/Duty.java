@@ -30,7 +30,10 @@ public record Duty(Kind kind, Optional<String> step, ClassDay.Doer by, List<Stre
     }
 
     /** What is done. */
-    public enum Kind { METER_CALIBRATED, BATH_FOR_A_TRIAL, SHEETS_GO_THROUGH, SHEETS_MADE, LAYING_OUT, CLEARING_AWAY }
+    public enum Kind {
+        METER_CALIBRATED, BATH_FOR_A_TRIAL, SHEETS_GO_THROUGH, SHEETS_MADE, CLEAR_DRAWN_OFF, PORTIONS_FILLED, LAYING_OUT,
+        CLEARING_AWAY
+    }
 
     /** Time without a break. */
     public record Stretch(LocalDateTime from, LocalDateTime to) {

@@ -30,8 +30,10 @@ public final class ScheduleReading {
     public static final String EMPTY_TRAY = "empty the tray";
     public static final String WEIGH_DRY = "weigh the dry sheet";
     public static final String WEIGH_WET = "weigh the wet sheet";
+    /** The sheet is weighed when it has been blotted, before boards are laid on it. */
+    public static final String WEIGH_BLOTTED = "weigh the blotted sheet";
     /** What is done for the record or the room and not to the sheet. */
-    static final List<String> BESIDE = List.of(READ_AGAIN, READ_USED, EMPTY_TRAY, WEIGH_DRY, WEIGH_WET);
+    static final List<String> BESIDE = List.of(READ_AGAIN, READ_USED, EMPTY_TRAY, WEIGH_DRY, WEIGH_WET, WEIGH_BLOTTED);
 
     private final ClassSchedule schedule;
     private final Timetable timetable;

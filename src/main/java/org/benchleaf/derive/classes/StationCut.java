@@ -52,6 +52,8 @@ final class StationCut {
     static final String LAY_IN_AGAIN = "lay in again";
     /** A look at the sheet in its first bath, so many minutes after it was laid in. */
     static final String LOOK = "look after min ";
+    /** The first minutes of a sheet in its bath, which nobody leaves. */
+    static final String WATCH = "watch the sheet in its bath";
     static final String CLEAR_AWAY = "clear away";
     static final String LOWER = "lower";
     static final String LIFT_AND_DRAIN = "lift and drain";
@@ -301,7 +303,7 @@ final class StationCut {
         int lain = 0;
         for (int look : Looks.after(step).stream().filter(minute -> minute < lasting).toList()) {
             if (look > lain) {
-                waiting(step, "bath 1", look - lain);
+                lain(step, look - lain);
             }
             int looked = hands(step, LOOK + look, minutesOf(ClassWork.LOOK));
             limits.add(new TimeLimit(looked - 1, looked, 0, true));
@@ -309,6 +311,15 @@ final class StationCut {
         }
         if (lasting > lain) {
             waiting(step, "bath 1", lasting - lain);
+        }
+    }
+
+    /** Nobody leaves a sheet before a look at it that is no farther off than the look itself takes. */
+    private void lain(Step step, int minutes) {
+        boolean watched = minutes <= minutesOf(ClassWork.LOOK);
+        int part = waiting(step, watched ? WATCH : "bath 1", minutes);
+        if (watched) {
+            take(HANDS, step, part);
         }
     }
 
@@ -382,6 +393,13 @@ final class StationCut {
         keptShort();
         int laid = hands(step, LAY_BETWEEN_BLOTTERS, minutesOf(ClassWork.LAYING_IN));
         at(step, laid);
+        int boarded = laid;
+        // What is weighed when it is laid under the boards has been blotted without them.
+        if (step.part(Part.Weighing.class).flatMap(Part.Weighing::restrained).isPresent()) {
+            keptShort();
+            weigh(step, ScheduleReading.WEIGH_BLOTTED);
+            boarded = parts.size();
+        }
         int lying = 0;
         for (int number = 1; number <= blotters.changes().size(); number++) {
             int wait = blotters.changes().get(number - 1).map(StationCut::minutes)
@@ -391,11 +409,11 @@ final class StationCut {
             int change = hands(step, BLOTTER_CHANGE + number, minutesOf(ClassWork.BLOTTER_CHANGE));
             lying += wait + parts.get(change).minutes();
         }
-        pressed(step, laid, lying);
+        pressed(step, laid, boarded, lying);
     }
 
     /** Under weight for as long as the step says, then taken out. */
-    private void pressed(Step step, int laid, int already) {
+    private void pressed(Step step, int laid, int boarded, int already) {
         Optional<Part.Press> press = step.part(Part.Press.class);
         press.flatMap(Part.Press::time).map(StationCut::minutes).filter(time -> time > already)
                 .ifPresent(time -> waiting(step, "under weight", time - already));
@@ -405,9 +423,9 @@ final class StationCut {
             takings.replaceAll(each -> each.first == laid && each.last == laid && use(step).map(ClassDay.Use::at).orElse(List.of())
                     .contains(each.thing) ? new Taking(each.thing, each.step, laid, out, each.amount) : each);
             if (press.get().height().isEmpty()) {
-                takings.add(new Taking(BOARD, step.id(), laid, out, boards.each()));
+                takings.add(new Taking(BOARD, step.id(), boarded, out, boards.each()));
             }
-            takings.add(new Taking(WEIGHT, step.id(), laid, out, press.get().weights()));
+            takings.add(new Taking(WEIGHT, step.id(), boarded, out, press.get().weights()));
         }
     }
 
@@ -427,7 +445,7 @@ final class StationCut {
         if (hands > 0 && takes > hands) {
             waiting(step, "wait", takes - hands);
         }
-        pressed(step, worked, step.takes().isPresent() ? 0 : takes);
+        pressed(step, worked, worked, step.takes().isPresent() ? 0 : takes);
     }
 
     private void byItsParts(Step step, int worked) {

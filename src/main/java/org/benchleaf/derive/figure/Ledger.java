@@ -148,7 +148,8 @@ public final class Ledger {
         return new Figure.Given(key, label, List.of(value), Reading.of(value), from);
     }
 
-    static Figure.Given given(Figure figure) {
+    /** A figure as the input of another. */
+    public static Figure.Given given(Figure figure) {
         return new Figure.Given(figure.id(), figure.label(), List.of(figure.value()), Reading.of(figure.value()),
                 new Origin.OfFigure(figure.key()));
     }
