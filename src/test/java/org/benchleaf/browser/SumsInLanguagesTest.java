@@ -1,5 +1,6 @@
 package org.benchleaf.browser;
 
+import java.io.IOException;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
@@ -34,7 +35,7 @@ class SumsInLanguagesTest {
         PageCalculator.load(FormularyText.of(FORMULARY), ".", "weeks", "", "ltr");
     }
 
-    private static void speak(String language) {
+    private static void speak(String language) throws IOException {
         DataFile words = SumsPage.data("en", FORMULARY, List.of(PhrasesReader.in(language))).get(1);
         assertThat(words.path()).isEqualTo("assets/sums-words." + language + ".js");
         JsonTree signs = JsonTree.read(words.text().replace("window.BENCHLEAF_SUMS.speaks = ", "").replaceFirst(";\\s*$", ""));
@@ -44,7 +45,7 @@ class SumsInLanguagesTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"fr", "cy", "ar"})
-    void no_answer_refusal_or_note_is_english(String language) {
+    void no_answer_refusal_or_note_is_english(String language) throws IOException {
         List<SumRequests.Request> requests = Stream.concat(SumRequests.published(CheckValueReader.read(FORMULARY)),
                 new SumRequests(20261128).byChance(FORMULARY, 20).stream()).toList();
         speak(language);
@@ -72,7 +73,7 @@ class SumsInLanguagesTest {
             ar | ٢٠٠ mm | 300 mm | 50 mm | 2٫5 cm | 3.00
             cy | 200 mm | 300 mm | 50 mm | 2.5 cm | 3.00
             """)
-    void what_is_typed_in_the_language_is_worked(String language, String height, String width, String margin, String depth, String litres) {
+    void what_is_typed_in_the_language_is_worked(String language, String height, String width, String margin, String depth, String litres) throws IOException {
         speak(language);
         assertThat(PageCalculator.work("bath", "height\t" + height + "\nwidth\t" + width + "\nmargin\t" + margin + "\ndepth\t" + depth)
                 .replace(',', '.')).contains("\t" + litres.replace(".00", "") + "\tL");
