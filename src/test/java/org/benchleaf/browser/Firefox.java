@@ -105,6 +105,19 @@ final class Firefox implements AutoCloseable {
 
     /** The texts that the body of a function gives back, or hands to its last argument. */
     List<String> texts(String body, boolean later, Object... arguments) {
+        return texts(answer(body, later, arguments));
+    }
+
+    /** The lists of texts that the body of a function gives back. */
+    List<List<String>> lists(String body) {
+        return StreamSupport.stream(answer(body, false).spliterator(), false).map(Firefox::texts).toList();
+    }
+
+    private static List<String> texts(JsonNode list) {
+        return StreamSupport.stream(list.spliterator(), false).map(JsonNode::asText).toList();
+    }
+
+    private JsonNode answer(String body, boolean later, Object... arguments) {
         String call = later ? "new Promise(done => (function () {" + body + "}).call(null, ..." + json(arguments) + ", done))"
                 : "(function () {" + body + "}).apply(null, " + json(arguments) + ")";
         JsonNode answer = ask("script.evaluate", Map.of("expression", "Promise.resolve(" + call + ").then(JSON.stringify)",
@@ -112,7 +125,7 @@ final class Firefox implements AutoCloseable {
         if (!answer.path("type").asText().equals("success")) {
             throw new IllegalStateException("a script failed: " + answer);
         }
-        return StreamSupport.stream(read(answer.at("/result/value").asText()).spliterator(), false).map(JsonNode::asText).toList();
+        return read(answer.at("/result/value").asText());
     }
 
     /** What the console said since the page was opened, warnings and errors alone. */

@@ -50,8 +50,7 @@ final class LiveRules {
 
     private static List<String> changedBy(String change, Window window) {
         window.run(Scripts.named(change));
-        List<String> found = Stream.of(NO_SIDEWAYS_SCROLL, NO_TEXT_CUT_OFF)
-                .flatMap(rule -> rule.breaches().apply(window).stream()).toList();
+        List<String> found = LiveRule.faults(window, List.of(NO_SIDEWAYS_SCROLL, NO_TEXT_CUT_OFF)).stream().map(Fault::what).toList();
         window.run(Scripts.named("own-style-off"));
         return found;
     }

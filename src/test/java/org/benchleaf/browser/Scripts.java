@@ -4,6 +4,8 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.stream.Collectors;
 
 /** The scripts that look at a page from inside; those of our own stand in the folder {@code browser} of the test's files. */
 final class Scripts {
@@ -17,6 +19,12 @@ final class Scripts {
     /** A script of our own, with what all of them share before it. */
     static String named(String name) {
         return SIGHT + "\n" + text("/browser/" + name + ".js");
+    }
+
+    /** Several scripts of our own as one, which gives a list of what each gives; what can be seen is worked out once for all. */
+    static String together(List<String> scripts) {
+        return SIGHT + "\n" + text("/browser/seen-once.js") + "\nreturn ["
+                + scripts.stream().map(script -> "(function () {\n" + script + "\n}())").collect(Collectors.joining(",\n")) + "];";
     }
 
     /** A script of our own that needs nothing else. */

@@ -142,6 +142,11 @@ final class Window implements AutoCloseable {
         tell("Emulation.setEmulatedMedia", wanted.look().emulation());
     }
 
+    /** Whether this page was opened last. */
+    boolean shows(String page) {
+        return path.equals(page);
+    }
+
     /** Lets pages run their scripts, or not, from the next opening on. */
     void letScriptsRun(boolean allowed) {
         tell("Emulation.setScriptExecutionDisabled", Map.of("value", !allowed));
@@ -160,6 +165,12 @@ final class Window implements AutoCloseable {
     /** The texts that a script gives back. */
     List<String> texts(String script, Object... arguments) {
         return ((List<?>) driver.executeScript(script, arguments)).stream().map(String::valueOf).toList();
+    }
+
+    /** The lists of texts that a script gives back. */
+    List<List<String>> lists(String script) {
+        return ((List<?>) driver.executeScript(script)).stream()
+                .map(list -> ((List<?>) list).stream().map(String::valueOf).toList()).toList();
     }
 
     /** The texts that a script hands to its last argument, which is a function, when it is done. */
