@@ -27,6 +27,9 @@ class SearchIT {
     private static final int FIRST = 3;
     /** The index that a search loads at once. */
     private static final long MOST_BYTES = 60_000;
+    private static final String UNTIL_ANSWERED = "const done = arguments[arguments.length - 1]; const asked = arguments[0]; "
+            + "const look = () => document.querySelector('[data-search]').dataset.answered === asked ? done([]) : setTimeout(look, 20); "
+            + "look();";
 
     /** The pages were named by reading the content, before the search was asked. */
     @ParameterizedTest
@@ -181,17 +184,19 @@ class SearchIT {
         ask(window, "", question);
     }
 
+    /** One question after the other is asked of the same page, as a reader does, if nothing else was done to it. */
     private static void ask(Window window, String folder, String question) {
-        window.open(folder + "search.html");
-        window.run("const input = document.querySelector('[data-search] input'); input.value = arguments[0];"
-                + "input.form.requestSubmit();", question);
-        untilAnswered(window, question);
+        String page = folder + "search.html";
+        if (!window.shows(page) || !Boolean.TRUE.equals(window.run("return !!window.__onlyAsked;"))) {
+            window.open(page);
+            window.run("window.__onlyAsked = true;");
+        }
+        window.textsLater("const input = document.querySelector('[data-search] input'); input.value = arguments[0];"
+                + "input.form.requestSubmit();" + UNTIL_ANSWERED, question);
     }
 
     private static void untilAnswered(Window window, String question) {
-        window.textsLater("const done = arguments[arguments.length - 1]; const asked = arguments[0]; const look = () => "
-                + "document.querySelector('[data-search]').dataset.answered === asked ? done([]) : setTimeout(look, 20); look();",
-                question);
+        window.textsLater(UNTIL_ANSWERED, question);
     }
 
     private static List<String> found(String question) {
