@@ -442,7 +442,8 @@ class DemoClassesTest {
 
     /**
      * By hand, from the sheets of the class: lime is weighed on the bench balance, its 250 mL of water measured in the cylinder of that
-     * size, shaken in a bottle of 500 mL and drawn off into one of 250 mL; 54 mL of spirit and 80 mL of water in that of 100 mL, into
+     * size, shaken in a bottle of 500 mL and drawn off into two of 100 mL, which it fills;
+     * 54 mL of spirit and 80 mL of water in that of 100 mL, into
      * a bottle of 250 mL; portions of 18 mL are measured in that of 25 mL and go into the sprayers;
      * a can for solvents, a bottle for limewater and seven of 25 L for 139.2 L of water; the buffers on either side of pH 8.5; for lime
      * powder the technician wears a respirator. Common practice, no source: what weighing, drawing off, filling, stirring, changing baths

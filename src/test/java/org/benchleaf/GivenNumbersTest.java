@@ -245,7 +245,8 @@ class GivenNumbersTest {
         plan.supplies().waste().forEach(waste -> add(given, waste.volume()));
         plan.supplies().loads().forEach(load -> add(given, load.most()));
         plan.supplies().air()
-                .forEach(air -> Stream.of(air.one(), air.peak(), air.atOnce()).flatMap(Optional::stream).forEach(figure -> add(given, figure)));
+                .forEach(air -> Stream.of(air.one(), air.peak(), air.atOnce()).flatMap(Optional::stream)
+                        .forEach(figure -> add(given, figure)));
         plan.schedule().ifPresent(schedule -> addSchedule(given, schedule));
     }
 

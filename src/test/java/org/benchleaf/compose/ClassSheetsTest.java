@@ -66,7 +66,10 @@ class ClassSheetsTest {
         assertThat(rows("-preparation.html", "waste-table")).allSatisfy(row -> assertThat(row.get(3)).doesNotContain("No can"));
     }
 
-    /** By hand: two pairs for each of 8 who are there, and two to make the practice sheets. 7 × 472 mm × 358 mm of film are 1.18 m²; 14 of web of that size and 14 of 600 mm × 480 mm are 6.4 m². */
+    /**
+     * By hand: two pairs for each of 8 who are there, and two to make the practice sheets. 7 × 472 mm × 358 mm of film are
+     * 1.18 m²; 14 of web of that size and 14 of 600 mm × 480 mm are 6.4 m².
+     */
     @Test
     void what_is_cut_or_worn_out_is_ordered_too() {
         assertThat(rows("-orders.html", "orders-table")).extracting(row -> row.get(0) + ": " + row.get(1)).contains(
@@ -99,8 +102,9 @@ class ClassSheetsTest {
     }
 
     /**
-     * By hand: 7 of the mist, 24 fillings, 3 of limewater (one to make it in, two for its clear part); cans: 7 of water, 1 of solvents, 1 of limewater; used buffers 1; the water of
-     * the trial of the practice sheets is made three times.
+     * By hand: 7 of the mist, 24 fillings, 3 of limewater (one to make it in, two for its clear part);
+     * cans: 7 of water, 1 of solvents,
+     * 1 of limewater; used buffers 1; the water of the trial of the practice sheets is made three times.
      */
     @Test
     void there_is_a_label_for_each_vessel_also_of_waste() {

@@ -37,7 +37,8 @@ record Calibration(int meter, int of, LocalDateTime begin, Quantity takes, Local
 
     /** How many there are, with those before the class. */
     static int count(Sheet sheet, ClassDesk desk) {
-        return of(sheet, desk).size() + (int) desk.plan().duties().stream().filter(duty -> duty.kind() == Duty.Kind.METER_CALIBRATED).count();
+        return of(sheet, desk).size()
+                + (int) desk.plan().duties().stream().filter(duty -> duty.kind() == Duty.Kind.METER_CALIBRATED).count();
     }
 
     /** One for each meter and each day on which it is used, in order, by one pair of hands; none where the class uses none. */

@@ -179,9 +179,11 @@ public final class ClassPage implements ClassPageMaker {
     private static Optional<Note> unseen(Sheet sheet, ClassDesk desk, String step) {
         List<ScheduleReading.Turn> turns = desk.reading().turns();
         Map<Integer, ScheduleReading.Turn> begun = new TreeMap<>();
-        turns.stream().filter(turn -> turn.step().equals(step) && turn.isMainWork()).forEach(turn -> begun.putIfAbsent(turn.station(), turn));
+        turns.stream().filter(turn -> turn.step().equals(step) && turn.isMainWork()).forEach(turn ->
+                begun.putIfAbsent(turn.station(), turn));
         List<String> unseen = begun.values().stream().filter(turn -> !turn.isSupervised() && turns.stream().filter(other ->
-                        other.station() != turn.station() && other.isSupervised() && other.start() < turn.end() && turn.start() < other.end())
+                        other.station() != turn.station() && other.isSupervised() && other.start() < turn.end()
+                        && turn.start() < other.end())
                 .count() >= desk.course().day().supervisors().orElse(1)).map(turn -> String.valueOf(turn.station())).toList();
         return unseen.isEmpty() ? Optional.empty() : Optional.of(new Note("plain", sheet.words().say("notice.word"), RichText.of(
                 sheet.words().say("class.not-seen", "step", desk.step(sheet, step), "stations", sheet.words().list(unseen)))));

@@ -370,7 +370,8 @@ public final class ClassPreparationPage implements ClassPageMaker {
     private static List<List<RichText>> ofPracticeSheets(Sheet sheet, ClassDesk desk) {
         Words words = sheet.words();
         HazardMaker hazards = new HazardMaker(sheet, desk.desk());
-        return desk.plan().supplies().practice().stream().filter(item -> item.kind() == ClassSupplies.Kind.MATERIAL && item.all().isPresent())
+        return desk.plan().supplies().practice().stream()
+                .filter(item -> item.kind() == ClassSupplies.Kind.MATERIAL && item.all().isPresent())
                 .flatMap(item -> hazards.waste(item.id(), collected(sheet, desk)).map(where -> List.of(
                         RichText.of(words.say("class.waste-practice")), RichText.of(desk.thing(sheet, item.id())),
                         RichText.of(words.say("class.at-most", "amount", count(sheet, item.all().orElseThrow()))),

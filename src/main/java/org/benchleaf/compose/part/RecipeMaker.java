@@ -9,7 +9,6 @@ import java.util.stream.Collectors;
 import org.benchleaf.calculate.Digits;
 import org.benchleaf.derive.figure.Preparation;
 import org.benchleaf.derive.hazard.Hazards;
-import org.benchleaf.model.Material;
 import org.benchleaf.model.Part;
 import org.benchleaf.model.Recipe;
 import org.benchleaf.model.Solution;

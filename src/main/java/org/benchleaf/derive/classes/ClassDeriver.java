@@ -100,7 +100,8 @@ public final class ClassDeriver {
                         new ClassAir(course, work.bench(), ofCase, messages).of(steps, planned)).orElse(List.of()));
         course.papers().issue().ifPresent(issue -> new IssueDay(course, issue, messages).check(ordered, supplies.orders()));
         return new ClassPlan(course, source.title(), scale.sheetCount(), steps, work.bench().ledger().figures(), timeline,
-                preparations, ordered, duties(sheets, ordered, free -> new HandingOut(work.bench(), steps, draws).of(fillings, ordered, free),
+                preparations, ordered, duties(sheets, ordered,
+                        free -> new HandingOut(work.bench(), steps, draws).of(fillings, ordered, free),
                         free -> schedule.map(planned -> new StationDuties(course, work.bench()).around(planned, free)).orElse(List.of()),
                         new FreeTime(hours, course.day().breaks())), supplies, schedule, IssuedPapers.NONE);
     }

@@ -231,7 +231,8 @@ final class ClassProvider {
                 return Stream.of(bought(item, first(begins(duty -> duty.kind() == Duty.Kind.METER_CALIBRATED)),
                         Optional.empty()));
             }
-            return isWornOut(item) ? Stream.of(new ClassSupplies.Bought(withThat(item, layOut.contains(item) ? practice : List.of()), starts.stream().map(ClassPlan.Start::solution).distinct()
+            return isWornOut(item) ? Stream.of(new ClassSupplies.Bought(
+                    withThat(item, layOut.contains(item) ? practice : List.of()), starts.stream().map(ClassPlan.Start::solution).distinct()
                     .filter(id -> Optional.ofNullable(hazards.get(id)).filter(one -> one.wear().contains(item.id())).isPresent()).toList(),
                     Optional.empty(), hours.before(first, 1))) : Stream.empty();
         }).toList();

@@ -36,7 +36,7 @@ import org.benchleaf.quantity.Quantity;
 record MakingThings(Bench bench, List<Step> steps, List<Preparation> preparations, List<Filling> fillings, List<Waste> waste,
         Map<String, Hazards> hazards) {
 
-    /** How much stands ready of a solution; empty where the class does not make it. Of what was made once its clear part alone, where known. */
+    /** How much stands ready of a solution, where known its clear part alone; empty where the class does not make it. */
     Optional<Quantity> amount(String solution) {
         return clear(solution).or(() -> made(solution));
     }
