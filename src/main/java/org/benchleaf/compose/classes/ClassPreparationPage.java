@@ -374,7 +374,8 @@ public final class ClassPreparationPage implements ClassPageMaker {
                 .filter(item -> item.kind() == ClassSupplies.Kind.MATERIAL && item.all().isPresent())
                 .flatMap(item -> hazards.waste(item.id(), collected(sheet, desk)).map(where -> List.of(
                         RichText.of(words.say("class.waste-practice")), RichText.of(desk.thing(sheet, item.id())),
-                        RichText.of(words.say("class.at-most", "amount", count(sheet, item.all().orElseThrow()))),
+                        RichText.of(words.say("class.at-most", "amount", count(sheet, Quantity.of(item.all().orElseThrow().high(),
+                                item.all().orElseThrow().unit())))),
                         RichText.of(words.say("class.waste-practice-in")), RichText.of(where))).stream()).toList();
     }
 
