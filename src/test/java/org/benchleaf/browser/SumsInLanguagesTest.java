@@ -1,8 +1,8 @@
 package org.benchleaf.browser;
 
-import java.io.IOException;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
@@ -73,7 +73,8 @@ class SumsInLanguagesTest {
             ar | ٢٠٠ mm | 300 mm | 50 mm | 2٫5 cm | 3.00
             cy | 200 mm | 300 mm | 50 mm | 2.5 cm | 3.00
             """)
-    void what_is_typed_in_the_language_is_worked(String language, String height, String width, String margin, String depth, String litres) throws IOException {
+    void what_is_typed_in_the_language_is_worked(String language, String height, String width, String margin, String depth, String litres)
+            throws IOException {
         speak(language);
         assertThat(PageCalculator.work("bath", "height\t" + height + "\nwidth\t" + width + "\nmargin\t" + margin + "\ndepth\t" + depth)
                 .replace(',', '.')).contains("\t" + litres.replace(".00", "") + "\tL");
