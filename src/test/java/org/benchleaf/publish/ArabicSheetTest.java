@@ -46,8 +46,8 @@ class ArabicSheetTest {
     static void layOut() throws IOException {
         VeraGreenfieldFoundryProvider.initialise();
         TakenStyles styles = new TakenStyles("", Files.readString(Path.of("templates/paper/sheet.css")), "");
-        PrintedSheet sheet = new PrintedSheet("ar/cases/tide/steps.html", new FinishedPage("ar/cases/tide/steps.html", Jsoup.parse(PAGE)),
-                Map.of(), styles);
+        PrintedSheet sheet = new PrintedSheet("ar/cases/tide/steps.html", new FinishedPage("ar/cases/tide/steps.html",
+                Jsoup.parse(PAGE)), Map.of(), styles);
         assertThat(sheet.missing()).isEmpty();
         file = sheet.file(book()).bytes();
     }
@@ -81,7 +81,8 @@ class ArabicSheetTest {
             List<PDStructureElement> rows = new ArrayList<>();
             rows(pdf.getDocumentCatalog().getStructureTreeRoot(), rows);
             assertThat(rows).hasSize(2);
-            assertThat(rows.get(1).getKids().stream().map(cell -> ((PDStructureElement) cell).getStructureType())).containsExactly("TH", "TD");
+            assertThat(rows.get(1).getKids().stream().map(cell -> ((PDStructureElement) cell).getStructureType()))
+                    .containsExactly("TH", "TD");
         }
     }
 

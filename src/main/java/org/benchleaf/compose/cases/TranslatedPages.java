@@ -45,7 +45,8 @@ public final class TranslatedPages {
      * @param groups the pages
      * @param book of those that are a case's own; empty for those of the whole site
      */
-    public TranslatedPages(String original, String title, LanguageFolder folder, Phrases phrases, List<PageGroup> groups, Optional<Book> book) {
+    public TranslatedPages(String original, String title, LanguageFolder folder, Phrases phrases, List<PageGroup> groups,
+            Optional<Book> book) {
         this.original = original;
         this.title = title;
         this.folder = folder;
