@@ -142,6 +142,6 @@ class ResultWordsTest {
                 Optional.empty(), PLACE);
         Meaning meaning = new ResultMeaning(sheet(), new WorkedResult(result, Map.of(), List.of("in-words"))).make();
         assertThat(meaning.says()).isEmpty();
-        assertThat(meaning.limits()).containsExactly("Reported in words; no number is made of it.");
+        assertThat(meaning.limits()).containsExactly("Told in words: no change is worked out from it.");
     }
 }

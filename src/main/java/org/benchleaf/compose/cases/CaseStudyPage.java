@@ -15,6 +15,7 @@ import org.benchleaf.compose.part.CaseDesk;
 import org.benchleaf.compose.part.CasePageMaker;
 import org.benchleaf.compose.part.CasePageName;
 import org.benchleaf.compose.part.CaseReference;
+import org.benchleaf.compose.part.ChoiceFacts;
 import org.benchleaf.compose.part.Clearance;
 import org.benchleaf.compose.part.HomeAdvice;
 import org.benchleaf.compose.part.Licences;
@@ -301,6 +302,7 @@ public final class CaseStudyPage implements CasePageMaker {
                             .filter(any -> desk.clearance().strengths()).map(strength -> ", " + strength).orElse("")))));
             desk.treatment().reasons().stream().filter(reason -> reason.step().filter(step.id()::equals).isPresent())
                     .forEach(reason -> facts.add(new Fact(words.say("study.mend-why"), sheet.linked(WholeSentence.of(reason.why())))));
+            facts.addAll(new ChoiceFacts(sheet, desk).against(step));
             facts.addAll(new TakingOff(sheet, desk).facts(List.of(step)));
         });
         return facts.isEmpty() ? Optional.empty() : Optional.of(new Facts(facts));
@@ -422,7 +424,10 @@ public final class CaseStudyPage implements CasePageMaker {
         Optional<Facts> told = new ResultNumbers(sheet, desk).inWords(others);
         List<Block> blocks = new ArrayList<>();
         aims.ifPresent(blocks::add);
-        List<RichText> says = !sentences.isEmpty() || aims.isPresent() ? sentences
+        // Large letters are for what the treatment was for: where aims are answered, the rest is told as they are.
+        aims.filter(any -> !sentences.isEmpty()).ifPresent(any -> blocks.add(new Facts(List.of(
+                new Fact(words.say("study.also-measured"), RichText.joined(" ", sentences))))));
+        List<RichText> says = aims.isPresent() ? List.of() : !sentences.isEmpty() ? sentences
                 : List.of(RichText.of(words.say(!numbers.isEmpty() ? "study.no-change"
                         : isMeasured(desk) ? isOneSided(desk) ? "study.one-side" : "study.not-compared" : "study.no-numbers")));
         blocks.add(new Findings(says, words.say("study.all-numbers"),

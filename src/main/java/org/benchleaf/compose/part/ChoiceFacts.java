@@ -1,6 +1,7 @@
 package org.benchleaf.compose.part;
 
 import java.util.List;
+import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.benchleaf.model.ComparedKind;
@@ -16,6 +17,9 @@ import org.benchleaf.text.RichText;
 
 /** What speaks for and against the materials that the steps bring to the sheet of a case; never which to take. */
 public final class ChoiceFacts {
+
+    /** With what a mend holds. */
+    private static final Set<ComparedKind> MEANS = Set.of(ComparedKind.ADHESIVE, ComparedKind.SOLVENT);
 
     private final Sheet sheet;
     private final CaseDesk desk;
@@ -42,6 +46,13 @@ public final class ChoiceFacts {
     /** The same of every material that the steps of the case bring to its sheet. */
     public List<Fact> all() {
         return facts(any -> true);
+    }
+
+    /** What speaks against what a step mends with: the adhesive and what makes it stick again. */
+    public List<Fact> against(Step step) {
+        List<String> told = SheetWords.tested(desk.treatment(), desk.library());
+        return MaterialChoice.of(step, desk.treatment(), desk.library()).stream().filter(choice -> MEANS.contains(choice.material().kind()))
+                .flatMap(choice -> fact("bench-fact.speaks-against", choice, choice.arguments(told, false))).distinct().toList();
     }
 
     private List<Fact> facts(Predicate<MaterialChoice> wanted) {

@@ -205,9 +205,10 @@ class ComparedPageTest {
      * asks about the limewater. Lock plan: one for the blotters under a cyanotype. */
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
-            flood-poster | Methyl cellulose: the reason in the case file           | The poster is kept cool and dry
+            flood-poster | Methyl cellulose: the reason in the case file           | the poster is kept cool and dry
             tide-table   | Water with calcium hydroxide: the reason in the case file | only up to pH 8.5
             lock-plan    | Blotting paper: the reason in the case file               | of a kind without chalk
+            ferry-letter | Ethanol: the reason in the case file                      | only as much is brushed on
             """)
     void the_reason_of_the_case_stands_with_what_speaks_for_and_against_what_it_chose(String caseId, String name, String says) {
         assertThat(weighed(caseId)).anySatisfy(fact -> {
@@ -218,11 +219,27 @@ class ComparedPageTest {
                 .containsExactly(name);
     }
 
+    /** The page of the letter tells of what holds its mend what the results tell, not only what speaks for it. */
+    @Test
+    void the_case_study_tells_what_speaks_against_what_a_mend_holds_with() {
+        assertThat(facts("ferry-letter", "case-study")).anySatisfy(fact -> {
+            assertThat(fact.name()).isEqualTo("Hydroxypropyl cellulose: what speaks against it here");
+            assertThat(fact.value().plain()).startsWith("It discolours with age");
+        }).anySatisfy(fact -> {
+            assertThat(fact.name()).isEqualTo("Ethanol: what speaks against it here");
+            assertThat(fact.value().plain()).contains("more iron moved out of the ink");
+        });
+    }
+
     private static List<Fact> weighed(String caseId) {
+        return facts(caseId, "results");
+    }
+
+    private static List<Fact> facts(String caseId, String kind) {
         var worked = DemoSite.worked(caseId, LIBRARY);
         return PageComposer.compose(worked, LIBRARY, Clearance.on(DemoSite.DAY, worked.source().publication(), Audience.EVERYBODY))
                 .pages().stream()
-                .filter(page -> page.kind().equals("results")).flatMap(AllBlocks::of).filter(Facts.class::isInstance).map(Facts.class::cast)
+                .filter(page -> page.kind().equals(kind)).flatMap(AllBlocks::of).filter(Facts.class::isInstance).map(Facts.class::cast)
                 .flatMap(facts -> facts.facts().stream()).toList();
     }
 
