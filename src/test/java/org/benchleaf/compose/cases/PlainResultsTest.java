@@ -61,8 +61,8 @@ class PlainResultsTest {
     @Test
     void counts_sizes_and_lightness_are_told_as_they_were_written() {
         assertThat(SAID.get("flood-poster")).contains("Raised mould spots: 162 before the treatment and 1 after it, counted at the "
-                + "same 4 places.", "Lightness, on a scale from 0 (black) to 100 (white), changed most at this place: head margin. It went from "
-                + "66.8 to 78.5: lighter.");
+                + "same 4 places.", "Lightness, on a scale from 0 (black) to 100 (white), changed most at this place: head "
+                + "margin. It went from 66.8 to 78.5: lighter.");
         assertThat(SAID.get("tide-table")).contains("The width of the sheet was 298 mm before the treatment and 300 mm after "
                 + "it; the height changed less. A steel rule cannot tell less than half a millimetre.");
     }
