@@ -111,7 +111,8 @@ public final class CaseTexts {
     }
 
     private TreatmentCase changed(TreatmentCase from, String language, Story story) {
-        TreatmentCase told = new TreatmentCase(from.id(), text("title", from.title()), text("summary", from.summary()), from.level(), language,
+        TreatmentCase told = new TreatmentCase(from.id(), text("title", from.title()), text("summary", from.summary()),
+                from.level(), language,
                 publication(from.publication()), object(from.object()), each(from.condition(), this::damage),
                 each(from.tests(), this::test),
                 proposal(from.proposal()), each(from.instruments(), this::instrument), each(from.solutions(), this::solution),
