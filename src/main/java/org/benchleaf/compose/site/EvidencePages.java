@@ -33,7 +33,7 @@ import org.benchleaf.words.Words;
 /** The index of what was measured, and for each measure what all cases tell of it, as far as it may be compared. */
 public final class EvidencePages implements SitePageMaker {
 
-    private static final SitePageName NAME = new SitePageName("evidence", Paths.EVIDENCE, false);
+    private static final SitePageName NAME = new SitePageName("evidence", Paths.EVIDENCE, true);
     /** So many rows, each with its drawing, weigh no more than a long list of cases (common practice, no source). */
     static final int ROWS_A_PAGE = 50;
     /** More names than this are passed over (common practice, no source). */
