@@ -11,7 +11,7 @@
       <#if label.strength?has_content><p class="label__strength">${label.strength}</p></#if>
       <#local classed = label.hazard?has_content && label.hazard.says?has_content>
       <#if label.hazard?has_content && label.hazard.unknown?has_content || !classed && !label.unclassified>
-      <p class="label__signal">${words.unknown}</p>
+      <p class="label__signal"><#if label.waste>${words["unknown-waste"]}<#else>${words.unknown}</#if></p>
       </#if>
       <#if classed>
       <div class="label__hazard">

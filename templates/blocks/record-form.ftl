@@ -78,11 +78,11 @@
 <label class="record__field<#if rows gt 1> record__field--wide</#if>"><span>${label}</span><#if rows gt 1><textarea name="${name}" rows="${rows?c}" aria-label="${label}: ${of}"></textarea><#else><input type="text" name="${name}" autocomplete="off" aria-label="${label}<#if of?has_content>: ${of}</#if>"></#if></label>
 </#macro>
 <#macro moment label of name>
-<div class="record__field"><label><span>${label}</span><input type="datetime-local" name="${name}" aria-label="${label}: ${of}"></label></div>
+<div class="record__field record__field--blank"><label><span>${label}</span><input type="datetime-local" name="${name}" aria-label="${label}: ${of}"></label></div>
 </#macro>
 <#macro pick label of name options>
-<label class="record__field"><span>${label}</span><select name="${name}" aria-label="${label}: ${of}"><option value="">......</option><#list options as option><option value="${option[0]}">${option[1]}</option></#list></select></label>
+<label class="record__field record__field--blank"><span>${label}</span><select name="${name}" aria-label="${label}: ${of}"><option value="">......</option><#list options as option><option value="${option[0]}">${option[1]}</option></#list></select></label>
 </#macro>
 <#macro level label of name levels>
-<label class="record__field"><span>${label}</span><select name="${name}" data-number="yes" aria-label="${label}: ${of}"><option value="">......</option><#list levels as one><option value="${(one?index + 1)?c}">${(one?index + 1)?c} ${one}</option></#list></select></label>
+<label class="record__field record__field--blank"><span>${label}</span><select name="${name}" data-number="yes" aria-label="${label}: ${of}"><option value="">......</option><#list levels as one><option value="${(one?index + 1)?c}">${(one?index + 1)?c} ${one}</option></#list></select></label>
 </#macro>

@@ -178,7 +178,8 @@ class ClassSheetsTest {
     @Test
     void a_station_sheet_has_the_briefing_the_looks_and_who_stands_beside() {
         List<List<String>> rows = rows("-stations.html", "station-1-times");
-        assertThat(rows.get(0)).startsWith("09:00", "09:10").element(2).asString().contains("Read the briefing at the head of the step sheet “A tide table that had met the tide”");
+        assertThat(rows.get(0)).startsWith("09:00", "09:10").element(2).asString().contains("Read the briefing",
+                "at the head of the step sheet “A tide table that had met the tide”");
         assertThat(rows.stream().map(row -> row.get(2)).filter(work -> work.contains("Look for"))).containsExactly(
                 "Washing: look after min 1. Look for: colour at 1 min.", "Washing: look after min 5. Look for: colour at 5 min.",
                 "Washing: look after min 15. Look for: colour at 15 min.");
@@ -220,6 +221,33 @@ class ClassSheetsTest {
         assertThat(rows("-stations.html", "station-1-times")).extracting(row -> row.get(2))
                 .filteredOn(told -> told.startsWith("Drying: weigh the wet sheet")).singleElement().asString()
                 .contains("dry mass of this sheet, divided by what it weighs now, is 60–66 %", "those of the object");
+    }
+
+    /** By hand: 7 practice sheets; the case asks two tests of the stamp under its wax; meters: 1 for the trial, 2 on the day. */
+    @Test
+    void what_the_trial_showed_and_each_calibration_have_their_form() {
+        assertThat(rows("-preparation.html", "trial-record")).hasSize(7).allSatisfy(row -> assertThat(row).hasSize(5));
+        assertThat(page("-preparation.html").filter(Table.class::isInstance).map(Table.class::cast)
+                .filter(one -> one.id().equals("trial-record")).flatMap(one -> one.columns().stream())
+                .map(column -> column.header().replaceAll("\\h", " ")))
+                .anyMatch(told -> told.endsWith(": Ethanol and water for misting, 20 min"));
+        assertThat(rows("-preparation.html", "calibration-record")).hasSize(3);
+    }
+
+    /** Common practice, no source: what is collected is told by what goes in, since when and by whom, and is not used. */
+    @Test
+    void a_label_of_waste_says_nothing_of_using_it() {
+        assertThat(page("-preparation.html").filter(LabelSheet.class::isInstance).map(LabelSheet.class::cast)
+                .map(sheet -> sheet.words().get("unknown-waste"))).singleElement().asString().contains("what goes in")
+                .doesNotContain("use");
+    }
+
+    /** From the table of labels: the sizes are those for what is hazardous; 5.8 L of weak water needs none that is larger. */
+    @Test
+    void a_label_of_what_is_not_hazardous_has_the_least_size() {
+        assertThat(page("-preparation.html").filter(LabelSheet.class::isInstance).map(LabelSheet.class::cast)
+                .flatMap(sheet -> sheet.labels().stream()).filter(label -> label.name().startsWith("Washing water"))).hasSize(27)
+                .allSatisfy(label -> assertThat(label.size()).isEqualTo(1));
     }
 
     /** By hand: 3 baths at 6 stations are 18 fillings, 3 of the spare sheet make 21; the case allows a fourth bath. */

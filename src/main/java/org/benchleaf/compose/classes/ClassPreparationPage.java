@@ -63,6 +63,7 @@ public final class ClassPreparationPage implements ClassPageMaker {
                 collected(sheet, desk), Fact.of(words.say("class.waste-here"), words.say("class.waste-rule", "heading",
                         words.say("class.waste")))));
         practice(sheet, desk).ifPresent(sheet::add);
+        new PreparationForms(sheet, desk).section().ifPresent(sheet::add);
         sheet.add(new Section("begin", words.say("class.begin"), Optional.of(words.say("class.begin-lead")),
                 List.of(begin(sheet, desk))));
         RecipeMaker recipes = new RecipeMaker(sheet, desk.desk());

@@ -115,7 +115,7 @@ final class StationChart {
     }
 
     private void row(int station, double top) {
-        marks.add(Chart.Mark.text(0, top + 16, "start", sheet.words().say("class.station-n", "n", station)));
+        marks.add(Chart.Mark.text(0, top + 13, "start", sheet.words().say("class.station-n", "n", station)));
         double y = top + 22;
         turns.stream().filter(turn -> turn.station() == station && turn.start() < shown).forEach(turn -> {
             double x = at(turn.start());

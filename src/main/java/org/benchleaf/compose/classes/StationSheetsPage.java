@@ -92,7 +92,8 @@ public final class StationSheetsPage implements ClassPageMaker {
         Words words = sheet.words();
         ScheduleReading.Briefing briefing = desk.reading().briefing(station);
         return List.of(RichText.of(desk.clock(sheet, briefing.from())), RichText.of(desk.clock(sheet, briefing.to())),
-                RichText.of(words.say("class.briefing-do", "sheet", desk.desk().treatment().title())), RichText.of(desk.reading().thing("supervisor")),
+                RichText.of(words.say("class.briefing-do", "sheet", desk.desk().treatment().title())),
+                RichText.of(desk.reading().thing("supervisor")),
                 RichText.of(words.say("class.line")));
     }
 

@@ -54,16 +54,17 @@ public final class LabelMaker {
     public LabelSheet.Label waste(String kind, List<String> from, Quantity holds) {
         List<Hazards> all = from.stream().flatMap(id -> Optional.ofNullable(desk.worked().hazards().get(id)).stream()).toList();
         HazardMaker maker = new HazardMaker(sheet, desk);
-        return new LabelSheet.Label(size(holds), sheet.words().say("label.waste", "kind", kind), from.isEmpty() ? Optional.empty()
-                : Optional.of(sheet.words().list(from.stream().map(maker::name).toList())), Optional.empty(), maker.ofAll(from),
-                !all.isEmpty() && all.stream().allMatch(Hazards::isUnclassified),
+        boolean unclassified = !all.isEmpty() && all.stream().allMatch(Hazards::isUnclassified);
+        return new LabelSheet.Label(size(holds, unclassified), sheet.words().say("label.waste", "kind", kind),
+                from.isEmpty() ? Optional.empty() : Optional.of(sheet.words().list(from.stream().map(maker::name).toList())),
+                Optional.empty(), maker.ofAll(from), unclassified,
                 all.stream().flatMap(one -> one.care().stream()).distinct().toList(), true);
     }
 
     private LabelSheet.Label label(Preparation preparation) {
         Solution solution = desk.treatment().solution(preparation.solution()).orElseThrow();
         Optional<Hazards> hazards = Optional.ofNullable(desk.worked().hazards().get(solution.id()));
-        return new LabelSheet.Label(size(preparation.batch()), solution.name(),
+        return new LabelSheet.Label(size(preparation.batch(), hazards.filter(Hazards::isUnclassified).isPresent()), solution.name(),
                 new RecipeMaker(sheet, desk).strength(solution),
                 solution.keeps().map(this::keeps),
                 new HazardMaker(sheet, desk).of(solution.id()), hazards.filter(Hazards::isUnclassified).isPresent(),
@@ -76,8 +77,14 @@ public final class LabelMaker {
         return keeps.highIn(Unit.DAY) < 1 ? sheet.words().say("label.with-the-time", "time", time) : time;
     }
 
-    /** The first size whose largest bottle holds the batch; a batch by mass is taken to be as dense as water. */
-    private int size(Quantity batch) {
+    /**
+     * The first size whose largest bottle holds the batch; a batch by mass is taken to be as dense as water. The sizes are those for
+     * what is hazardous, so what is not has the least.
+     */
+    private int size(Quantity batch, boolean unclassified) {
+        if (unclassified) {
+            return 1;
+        }
         double litres = batch.unit().dimension() == org.benchleaf.quantity.Dimension.MASS
                 ? batch.in(Unit.KILOGRAM) : batch.in(Unit.LITRE);
         List<Reference.LabelSize> sizes = desk.library().reference().labels();

@@ -28,6 +28,8 @@ public final class ScheduleReading {
     public static final String READ_USED = "read the used bath";
     /** A tray is emptied for good. */
     public static final String EMPTY_TRAY = "empty the tray";
+    /** What reads a pH, as a class shares it. */
+    public static final String METER = StationCut.METER;
     public static final String WEIGH_DRY = "weigh the dry sheet";
     public static final String WEIGH_WET = "weigh the wet sheet";
     /** The sheet is weighed when it has been blotted, before boards are laid on it. */

@@ -1,0 +1,87 @@
+package org.benchleaf.compose.classes;
+
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.benchleaf.compose.part.HazardMaker;
+import org.benchleaf.compose.part.PartFacts;
+import org.benchleaf.compose.part.Sheet;
+import org.benchleaf.derive.classes.Duty;
+import org.benchleaf.derive.classes.ScheduleReading;
+import org.benchleaf.model.SpotTest;
+import org.benchleaf.model.Step;
+import org.benchleaf.model.StepKind;
+import org.benchleaf.page.Block;
+import org.benchleaf.page.Section;
+import org.benchleaf.page.Table;
+import org.benchleaf.text.RichText;
+import org.benchleaf.words.Words;
+
+/** What the technician writes down before a class: what the trial of each practice sheet showed, and each calibration. */
+record PreparationForms(Sheet sheet, ClassDesk desk) {
+
+    /** The forms; empty where a class has neither a trial nor a meter. */
+    Optional<Section> section() {
+        List<Block> forms = Stream.of(trial(), calibrations()).flatMap(Optional::stream).map(Block.class::cast).toList();
+        return forms.isEmpty() ? Optional.empty() : Optional.of(new Section("written-down", sheet.words().say("record-form.heading"),
+                Optional.of(sheet.words().say("class.write-in")), forms));
+    }
+
+    /** A row for each practice sheet, a column for each test that the case asks of what the sheets went through. */
+    private Optional<Table> trial() {
+        Words words = sheet.words();
+        Optional<Duty> duty = desk.plan().duties().stream().filter(one -> one.kind() == Duty.Kind.SHEETS_GO_THROUGH)
+                .filter(one -> one.step().flatMap(desk.desk().treatment()::step).map(Step::kind).filter(StepKind.TESTING::equals)
+                        .isPresent()).findFirst();
+        Set<String> through = new Duties(sheet, desk).steps().keySet();
+        List<String> tests = desk.desk().treatment().tests().stream().filter(test -> test.after().filter(through::contains).isPresent())
+                .map(this::asked).toList();
+        if (duty.isEmpty() || tests.isEmpty()) {
+            return Optional.empty();
+        }
+        List<Table.Column> columns = new ArrayList<>(words.columns("class.trial-sheet"));
+        tests.forEach(test -> columns.add(new Table.Column(test, false)));
+        columns.addAll(words.columns("class.trial-may-go", "class.sign"));
+        List<List<RichText>> rows = new ArrayList<>();
+        for (int number = 1; number <= duty.get().count(); number++) {
+            rows.add(row(String.valueOf(number), columns.size() - 1));
+        }
+        return Optional.of(new Table("trial-record", words.say("class.trial-record"), columns, rows, Optional.empty()));
+    }
+
+    private String asked(SpotTest test) {
+        String medium = desk.desk().treatment().medium(test.medium()).map(one -> PartFacts.coloured(sheet.words(), one))
+                .orElse(sheet.words().term("test-of", test.medium()));
+        return sheet.words().say("class.trial-medium", "medium", medium, "liquid", new HazardMaker(sheet, desk.desk()).name(test.with()),
+                "dwell", test.dwell().map(dwell -> sheet.numbers().duration(dwell).text()).orElse(sheet.words().say("class.not-stated")));
+    }
+
+    /** A row for each meter on each day, by the time at which the plan has it calibrated. */
+    private Optional<Table> calibrations() {
+        Words words = sheet.words();
+        List<LocalDateTime> times = Stream.concat(desk.plan().duties().stream().filter(duty -> duty.kind() == Duty.Kind.METER_CALIBRATED)
+                .map(Duty::begin), Calibration.of(sheet, desk).stream().flatMap(one -> Collections.nCopies(meters(), one.begin()).stream()))
+                .sorted().toList();
+        List<Table.Column> columns = new ArrayList<>(words.columns("class.calibration-at", "class.calibration-meter"));
+        columns.add(new Table.Column(words.say("class.calibration-buffer", "buffer", Calibration.buffers(sheet, desk)), false));
+        columns.addAll(words.columns("class.calibration-temperature", "class.sign"));
+        List<List<RichText>> rows = times.stream().map(time -> row(desk.moment(sheet, time), columns.size() - 1)).toList();
+        return rows.isEmpty() ? Optional.empty() : Optional.of(new Table("calibration-record", words.say("class.calibration-record"),
+                columns, rows, Optional.empty()));
+    }
+
+    private int meters() {
+        return desk.reading().shared().stream().filter(one -> one.thing().equals(ScheduleReading.METER))
+                .mapToInt(ScheduleReading.Sharing::count).findFirst().orElse(1);
+    }
+
+    private List<RichText> row(String first, int empty) {
+        List<RichText> cells = new ArrayList<>(List.of(RichText.of(first)));
+        cells.addAll(Collections.nCopies(empty, RichText.of(sheet.words().say("class.line"))));
+        return cells;
+    }
+}
