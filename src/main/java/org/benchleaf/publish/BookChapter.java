@@ -3,15 +3,16 @@ package org.benchleaf.publish;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
 import org.jsoup.nodes.Entities;
 
-/** A finished page as a chapter of a book: XHTML, without what only a browser or the site can do. */
+/** A finished page on its way to a chapter of a book: XHTML, without what only a browser or the site can do. */
 final class BookChapter {
 
     private final FinishedPage finished;
@@ -19,6 +20,26 @@ final class BookChapter {
     private final String path;
     private final Set<String> ids = new HashSet<>();
     private final Set<String> drawnOn;
+
+    /**
+     * A chapter as it stands in the book.
+     *
+     * @param path in the book
+     * @param title the page's own
+     * @param sections each with a heading and an anchor
+     * @param properties what the manifest must say of it
+     * @param isVisual whether pictures stand in it
+     * @param hasFormulas whether formulas stand in it
+     * @param drawnOn the paths of the pictures that it shows
+     * @param file the chapter itself
+     */
+    record Finished(String path, String title, List<Section> sections, String properties, boolean isVisual, boolean hasFormulas,
+            Set<String> drawnOn, SiteFile file) {
+    }
+
+    /** A section of a chapter. */
+    record Section(String anchor, String heading) {
+    }
 
     /**
      * A chapter that knows its own anchors, but not yet where its links lead.
@@ -38,50 +59,48 @@ final class BookChapter {
         page.outputSettings().syntax(Document.OutputSettings.Syntax.xml).escapeMode(Entities.EscapeMode.xhtml);
     }
 
-    /** Points the links to the chapters at hand; those elsewhere, and to what was left out, become words. */
-    void relink(Map<String, BookChapter> chapters) {
+    /** Its anchors. */
+    Set<String> ids() {
+        return ids;
+    }
+
+    /**
+     * The chapter; links to those that are not in the book, and to what was left out, become words.
+     *
+     * @param anchors of a chapter of the book, by the path of its page; empty if the page is not in it
+     * @param style of the book
+     */
+    Finished finished(Function<String, Optional<Set<String>>> anchors, String style) {
         finished.relink((to, there) -> {
             int hash = there.indexOf('#');
-            BookChapter chapter = chapters.get(hash < 0 ? there : there.substring(0, hash));
-            if (chapter == null || hash >= 0 && !chapter.ids.contains(there.substring(hash + 1))) {
+            Optional<Set<String>> known = anchors.apply(hash < 0 ? there : there.substring(0, hash));
+            if (known.isEmpty() || hash >= 0 && !known.get().contains(there.substring(hash + 1))) {
                 return "";
             }
             return to.replaceFirst("\\.html(?=#|$)", ".xhtml");
         });
+        List<Section> sections = page.select("main > section[id]:has(h2)").stream()
+                .map(section -> new Section(section.id(), section.selectFirst("h2").text())).toList();
+        return new Finished(path(), title(), sections, properties(), holds("img, svg"), holds("math"), drawnOn, file(style));
     }
 
-    /** Its path in the book. */
-    String path() {
+    private String path() {
         return path.replaceFirst("\\.html$", ".xhtml");
     }
 
-    /** Its title, as the page's own. */
-    String title() {
+    private String title() {
         return page.select("meta[property=og:title]").attr("content");
     }
 
-    /** The paths of the pictures that it shows. */
-    Set<String> drawnOn() {
-        return drawnOn;
-    }
-
-    /** Its sections, each a heading with an anchor. */
-    List<Element> sections() {
-        return page.select("main > section[id]:has(h2)");
-    }
-
-    /** Whether it holds an element of that name. */
-    boolean holds(String name) {
+    private boolean holds(String name) {
         return !page.select(name).isEmpty();
     }
 
-    /** What the manifest must say of it. */
-    String properties() {
+    private String properties() {
         return String.join(" ", Stream.of("mathml", "svg").filter(kind -> holds(kind.equals("svg") ? "svg" : "math")).toList());
     }
 
-    /** The chapter's file. */
-    SiteFile file(String style) {
+    private SiteFile file(String style) {
         String language = page.selectFirst("html").attr("lang");
         Element main = page.selectFirst("main");
         main.tagName("section").attr("epub:type", "chapter").attr("role", "doc-chapter")

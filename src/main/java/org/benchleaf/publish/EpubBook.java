@@ -2,16 +2,17 @@ package org.benchleaf.publish;
 
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 import java.util.function.Function;
 import org.benchleaf.compose.cases.Book;
 import org.benchleaf.compose.part.TakenName;
-import org.jsoup.nodes.Element;
 import org.jsoup.nodes.Entities;
 
 /** A book in EPUB 3.3 (W3C Recommendation, 2023) of finished pages, each a chapter at its own path. */
@@ -29,7 +30,11 @@ final class EpubBook {
     private final Book book;
     private final String style;
     private final Map<String, SiteFile> drawnOn = new LinkedHashMap<>();
-    private final Map<String, BookChapter> chapters = new LinkedHashMap<>();
+    private final Map<String, SiteFile> pages = new LinkedHashMap<>();
+    private final Function<SiteFile, FinishedPage> read;
+    private final Map<String, BookChapter.Finished> chapters = new LinkedHashMap<>();
+    /** The anchors of the chapters that are made, or that a link names. */
+    private final Map<String, Set<String>> anchors = new HashMap<>();
 
     /**
      * A book in the making.
@@ -43,11 +48,38 @@ final class EpubBook {
         this.book = book;
         this.style = style;
         others.forEach(file -> drawnOn.put(file.path(), file));
-        Map<String, SiteFile> byPath = new LinkedHashMap<>();
+        this.read = read;
+        Map<String, SiteFile> byPath = new HashMap<>();
         pages.forEach(page -> byPath.put(page.path(), page));
-        book.parts().stream().flatMap(part -> part.pages().stream()).map(byPath::get)
-                .forEach(page -> chapters.put(page.path(), new BookChapter(page.path(), read.apply(page), drawnOn::containsKey)));
-        chapters.values().forEach(chapter -> chapter.relink(chapters));
+        book.parts().stream().flatMap(part -> part.pages().stream()).forEach(path -> this.pages.put(path, byPath.get(path)));
+        book.parts().forEach(this::add);
+    }
+
+    /** Part by part, since the trees of all pages of a site would fill the memory. */
+    private void add(Book.Part part) {
+        List<BookChapter> made = part.pages().stream().map(this::chapter).toList();
+        for (int at = 0; at < made.size(); at++) {
+            anchors.put(part.pages().get(at), made.get(at).ids());
+        }
+        for (int at = 0; at < made.size(); at++) {
+            chapters.put(part.pages().get(at), made.get(at).finished(this::anchors, STYLE));
+        }
+    }
+
+    private BookChapter chapter(String path) {
+        return new BookChapter(path, read.apply(pages.get(path)), drawnOn::containsKey);
+    }
+
+    private Optional<Set<String>> anchors(String path) {
+        if (!pages.containsKey(path)) {
+            return Optional.empty();
+        }
+        Set<String> known = anchors.get(path);
+        if (known == null) {
+            known = chapter(path).ids();
+            anchors.put(path, known);
+        }
+        return Optional.of(known);
     }
 
     /** The file of a case's book, called after what is inside. */
@@ -75,8 +107,7 @@ final class EpubBook {
         files.add(SiteFile.text(FOLDER + CONTENTS, contents()));
         files.add(SiteFile.text(FOLDER + STYLE, style));
         pictures().forEach(path -> files.add(new SiteFile(FOLDER + path, drawnOn.get(path).bytes())));
-        chapters.values().stream().map(chapter -> chapter.file(STYLE))
-                .forEach(file -> files.add(new SiteFile(FOLDER + file.path(), file.bytes())));
+        chapters.values().forEach(chapter -> files.add(new SiteFile(FOLDER + chapter.path(), chapter.file().bytes())));
         return Archive.of(MARK, files);
     }
 
@@ -86,7 +117,7 @@ final class EpubBook {
         items.append("<item id=\"contents\" href=\"" + CONTENTS + "\" media-type=\"application/xhtml+xml\" properties=\"nav\"/>\n");
         items.append("<item id=\"style\" href=\"" + STYLE + "\" media-type=\"text/css\"/>\n");
         int number = 0;
-        for (BookChapter chapter : chapters.values()) {
+        for (BookChapter.Finished chapter : chapters.values()) {
             String id = "chapter-" + ++number;
             String properties = chapter.properties();
             items.append("<item id=\"").append(id).append("\" href=\"").append(chapter.path())
@@ -105,7 +136,7 @@ final class EpubBook {
 
     /** What is said of its use by those who do not see is read off the chapters (EPUB Accessibility 1.1, section 2). */
     private String metadata() {
-        boolean visual = chapters.values().stream().anyMatch(chapter -> chapter.holds("img, svg"));
+        boolean visual = chapters.values().stream().anyMatch(BookChapter.Finished::isVisual);
         StringBuilder metadata = new StringBuilder("<metadata xmlns:dc=\"http://purl.org/dc/elements/1.1/\">\n");
         element(metadata, "dc:identifier id=\"book\"",
                 "urn:uuid:" + UUID.nameUUIDFromBytes(book.identifier().getBytes(StandardCharsets.UTF_8)));
@@ -128,7 +159,7 @@ final class EpubBook {
         if (visual) {
             meta(metadata, "schema:accessibilityFeature", "alternativeText");
         }
-        if (chapters.values().stream().anyMatch(chapter -> chapter.holds("math"))) {
+        if (chapters.values().stream().anyMatch(BookChapter.Finished::hasFormulas)) {
             meta(metadata, "schema:accessibilityFeature", "MathML");
         }
         // Nothing in it moves, flashes or sounds.
@@ -166,13 +197,13 @@ final class EpubBook {
                 + Entities.escape(book.words().get("contents")) + "</h2>\n" + list.append("</ol>\n") + "</nav>\n</body>\n</html>\n";
     }
 
-    private static void entry(BookChapter chapter, StringBuilder list) {
+    private static void entry(BookChapter.Finished chapter, StringBuilder list) {
         list.append("<li><a href=\"").append(chapter.path()).append("\">").append(Entities.escape(chapter.title())).append("</a>");
-        List<Element> sections = chapter.sections();
+        List<BookChapter.Section> sections = chapter.sections();
         if (!sections.isEmpty()) {
             list.append("\n<ol>\n");
-            sections.forEach(section -> list.append("<li><a href=\"").append(chapter.path()).append('#').append(section.id())
-                    .append("\">").append(Entities.escape(section.selectFirst("h2").text())).append("</a></li>\n"));
+            sections.forEach(section -> list.append("<li><a href=\"").append(chapter.path()).append('#').append(section.anchor())
+                    .append("\">").append(Entities.escape(section.heading())).append("</a></li>\n"));
             list.append("</ol>");
         }
         list.append("</li>\n");
