@@ -78,7 +78,7 @@ public final class StationSheetsPage implements ClassPageMaker {
 
     private static Table times(Sheet sheet, ClassDesk desk, int station) {
         Words words = sheet.words();
-        StationWork work = new StationWork(sheet, desk, station);
+        StationWords work = new StationWords(sheet, desk, station);
         List<List<RichText>> rows = new ArrayList<>(List.of(briefing(sheet, desk, station)));
         rows.addAll(desk.reading().whole().stream().filter(turn -> turn.station() == station || turn.isHelpedBy(station))
                 .sorted(Comparator.comparing(ScheduleReading.Turn::from)).map(turn -> turn.station() == station
@@ -137,7 +137,7 @@ public final class StationSheetsPage implements ClassPageMaker {
                 .toList();
     }
 
-    private static List<RichText> row(Sheet sheet, ClassDesk desk, ScheduleReading.Turn turn, StationWork work) {
+    private static List<RichText> row(Sheet sheet, ClassDesk desk, ScheduleReading.Turn turn, StationWords work) {
         Words words = sheet.words();
         String with = turn.takes().stream().filter(one -> !one.endsWith("station " + turn.station()))
                 .map(desk.reading()::thing).collect(Collectors.collectingAndThen(Collectors.toList(), words::list));

@@ -22,7 +22,7 @@ import org.benchleaf.words.Words;
  * What is done in each piece of one station's day, in words, and what to heed there. A caution is told in full once: where the piece
  * is that it is for, else where the work of its step begins; at later pieces that it is for it is named.
  */
-final class StationWork {
+final class StationWords {
 
     /** How what is done for the record or the room is done, by the word of the plan for it. */
     private static final Map<String, String> BESIDE = Map.of(ScheduleReading.READ_AGAIN, "class.bath-again", ScheduleReading.READ_USED,
@@ -38,7 +38,7 @@ final class StationWork {
     /** Keys of cautions that were told in full. */
     private final Set<String> heeded = new HashSet<>();
 
-    StationWork(Sheet sheet, ClassDesk desk, int station) {
+    StationWords(Sheet sheet, ClassDesk desk, int station) {
         this.sheet = sheet;
         this.desk = desk;
         this.words = sheet.words();
