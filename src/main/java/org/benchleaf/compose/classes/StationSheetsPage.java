@@ -16,7 +16,6 @@ import org.benchleaf.derive.classes.ScheduleReading;
 import org.benchleaf.derive.figure.Preparation;
 import org.benchleaf.model.Part;
 import org.benchleaf.model.Recipe;
-import org.benchleaf.model.Step;
 import org.benchleaf.page.Block;
 import org.benchleaf.page.Fact;
 import org.benchleaf.page.Facts;
