@@ -64,7 +64,8 @@ public record PublicCare(List<PlainWord> plainWords, List<Advice> advice) {
      * One piece of advice for the owner of a sheet.
      *
      * @param key the row's own key
-     * @param about {@code deciding}, {@code washing}, {@code bleaching}, {@code hopes}, {@code handling}, {@code light}, {@code framing}, {@code keeping} or
+     * @param about {@code deciding}, {@code washing}, {@code bleaching}, {@code hopes}, {@code handling}, {@code light}, {@code framing},
+     *     {@code keeping} or
      *     {@code trouble}
      * @param where words of which one must stand in what the case tells of the sheet, in lower case; empty if it is always due
      * @param sheets what such sheets are called where the advice stands without a case; empty if it is always due

@@ -27,7 +27,8 @@ import java.util.Optional;
  */
 public record BenchScreen(String anchor, String name, Optional<String> hand, Optional<BenchStep.Hold> hold,
         String action, Optional<Fact> amount, Optional<Fact> see, Optional<Fact> watch, Optional<Fact> until, Optional<Clock> clock,
-        List<Caution> cautions, String care, List<String> wear, List<Fact> told, boolean drawn, List<Note> notes, boolean last, boolean enough) {
+        List<Caution> cautions, String care, List<String> wear, List<Fact> told, boolean drawn, List<Note> notes, boolean last,
+        boolean enough) {
 
     public BenchScreen {
         cautions = List.copyOf(cautions);

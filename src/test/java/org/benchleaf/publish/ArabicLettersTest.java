@@ -16,7 +16,8 @@ class ArabicLettersTest {
 
     /**
      * The words are spelled by hand from the names in the code chart Arabic Presentation Forms-B of the Unicode Standard: beh initial
-     * U+FE91, yeh medial U+FEF4, teh final U+FE96; seen initial U+FEB3, ligature lam with alif final U+FEFC, meem isolated U+FEE1; dal isolated
+     * U+FE91, yeh medial U+FEF4, teh final U+FE96; seen initial U+FEB3, ligature lam with alif final U+FEFC, meem isolated U+FEE1; dal
+     * isolated
      * U+FEA9, alif isolated U+FE8D, reh isolated U+FEAD; mark of doubling between joined letters.
      */
     @ParameterizedTest

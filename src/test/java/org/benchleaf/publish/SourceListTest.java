@@ -33,7 +33,8 @@ class SourceListTest {
                 .anyMatch(entry -> entry.startsWith("Common practice: no published source"))
                 .anyMatch(entry -> entry.startsWith("Definitions: "));
         assertThat(list.select("ol.bibliography > li").eachText()).hasSizeGreaterThan(100)
-                .noneMatch(entry -> entry.startsWith("Common practice") || entry.startsWith("Definitions") || entry.startsWith("suppliers"));
+                .noneMatch(entry -> entry.startsWith("Common practice") || entry.startsWith("Definitions")
+                        || entry.startsWith("suppliers"));
     }
 
     @Test

@@ -131,7 +131,8 @@ class WorkingsTest {
             List<String> methods = page.select(".working:has(.working__plain) .working__title a").eachAttr("href");
             assertThat(methods).as(path).doesNotHaveDuplicates();
         });
-        assertThat(PAGES.get("cases/tide-table/results.html").select(".working").text().split("twice the standard uncertainty", -1)).hasSize(2);
+        assertThat(PAGES.get("cases/tide-table/results.html").select(".working").text()
+                .split("twice the standard uncertainty", -1)).hasSize(2);
         assertThat(PAGES.get("cases/tide-table/results.html").select(".working:contains(k = 2)").first().text())
                 .contains("k = 2: twice the standard uncertainty; about 95 of 100 values lie inside it.");
     }

@@ -71,7 +71,8 @@ public final class BenchViewMaker {
         List<BenchScreen> screens = new ArrayList<>();
         told.hold().ifPresent(hold -> screens.add(new BenchScreen(told.anchor(), name(told),
                 Optional.of(sheet.words().say("bench-view.hold")), Optional.of(hold), "", Optional.empty(), Optional.empty(),
-                Optional.empty(), Optional.empty(), Optional.empty(), List.of(), "", List.of(), List.of(), false, List.of(), false, false)));
+                Optional.empty(), Optional.empty(), Optional.empty(), List.of(), "", List.of(), List.of(), false, List.of(),
+                false, false)));
         List<BenchHands.Hand> hands = new BenchHands(sheet, desk, step, told).all();
         int shown = Math.max(0, hands.indexOf(hands.stream().filter(hand -> hand.see().isPresent()).findFirst().orElse(null)));
         for (int i = 0; i < hands.size(); i++) {
@@ -99,7 +100,8 @@ public final class BenchViewMaker {
         return new BenchScreen(told.anchor(), name(told), hand.name(), Optional.empty(), hand.action(), hand.amount(),
                 hand.see(), watch, until, hand.clock(), cautions, new CareLine(sheet, desk).shortened(cautions, care), told.wear(),
                 told(step, told, hand, Stream.of(hand.see().map(any -> "see"), watch.map(any -> "watch"), until.map(any -> "until"))
-                        .flatMap(Optional::stream).map(key -> sheet.words().say("bench.told-" + key)).toList()), drawn && !told.drawings().isEmpty(),
+                        .flatMap(Optional::stream).map(key -> sheet.words().say("bench.told-" + key)).toList()),
+                drawn && !told.drawings().isEmpty(),
                 new BenchNotes(sheet).of(step, hand.bath(), last), last, enough);
     }
 

@@ -11,7 +11,10 @@ import org.benchleaf.model.Source;
 import org.benchleaf.page.Citation;
 import org.benchleaf.page.Paths;
 
-/** The sources of a site: publications by their numbers, one numbering for all pages in the order of their keys; what is none by its name. */
+/**
+ * The sources of a site: publications by their numbers, one numbering for all pages in the order of their keys; what is none
+ * by its name.
+ */
 public final class Sources {
 
     private final Library library;

@@ -104,7 +104,8 @@ class EvidencePagesTest {
         double from = Double.parseDouble(first.text());
         double unit = (last.x() - first.x()) / (Double.parseDouble(last.text()) - from);
 
-        assertThat(plot.rows().stream().flatMap(row -> row.drawing().orElseThrow().marks().stream()).filter(mark -> !mark.value().isEmpty()))
+        assertThat(plot.rows().stream().flatMap(row -> row.drawing().orElseThrow().marks().stream())
+                .filter(mark -> !mark.value().isEmpty()))
                 .hasSize(2).allSatisfy(mark -> assertThat((double) mark.x()).isCloseTo(
                         first.x() + (Double.parseDouble(mark.value()) - from) * unit, within(1.0)));
     }
