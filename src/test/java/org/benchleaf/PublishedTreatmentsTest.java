@@ -175,7 +175,8 @@ class PublishedTreatmentsTest {
         Document study = pages(content, library, content.resolve("cases/ferrogallic-key"), new ArrayList<>())
                 .get("cases/ferrogallic-key/index.html");
         assertThat(study.select("#time td").eachText()).map(text -> text.replaceAll("\\h", " "))
-                .containsExactly("3 h", "3 h", "not recorded", "not recorded", "not recorded", "not recorded");
+                .containsExactly("3 h", "3 h", "3 h", "not recorded", "not recorded", "not recorded", "not recorded", "not recorded",
+                        "not recorded");
     }
 
     /** "2362mm long and 715mm wide", "around 3 hours", "(10oC)": National Archives of Australia 2012, chapters three, six, fourteen. */
@@ -196,8 +197,8 @@ class PublishedTreatmentsTest {
     @Test
     void light_of_which_nothing_is_told_is_not_said_to_come_from_anywhere() throws IOException {
         String study = page("cotton-rag-in-light", "index.html").text().replaceAll("\\h", " ");
-        assertThat(study).contains("Temperature 90 °C; Humidity 50 % RH; Aged for 20 d", "in light under water",
-                "Light not recorded; Ultraviolet not recorded")
+        assertThat(study).contains("Temperature: 90 °C; Humidity: 50 % RH; Aged for: 20 d", "in light under water",
+                "Light: not recorded; Ultraviolet: not recorded")
                 .doesNotContain("Light lamps").doesNotContain("reaches the sheet").doesNotContain("filtered out");
     }
 
@@ -205,7 +206,7 @@ class PublishedTreatmentsTest {
     @Test
     void what_arms_are_ranked_by_in_words_is_told_in_words() throws IOException {
         Document results = page("cotton-rag-in-light", "results.html");
-        assertThat(results.select("#trial-light-1 caption").text()).isEqualTo("colour that came back in each arm, not recorded");
+        assertThat(results.select("#trial-light-1 caption").text()).isEqualTo("colour that came back in each arm (method not recorded)");
         assertThat(results.select("#trial-light-1 tbody tr").stream().map(row -> row.select("th, td").eachText()))
                 .containsExactly(List.of("in light under water", "not recorded", "less than in any control"),
                         List.of("in light", "not recorded", "not recorded"),

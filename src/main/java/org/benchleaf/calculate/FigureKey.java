@@ -14,6 +14,9 @@ import org.benchleaf.model.Step;
  */
 public record FigureKey(Owner owner, String of, String name, String qualifier) {
 
+    /** What the names of figures begin with that are values as a report states them. */
+    public static final String STATED = "stated-";
+
     /** What figures belong to. */
     public enum Owner {
         STEP, SOLUTION, RESULT, TOTAL, TIMELINE, CLASS, CALCULATION

@@ -50,7 +50,7 @@ public final class CaseChecker {
         References references = new References(form);
         know(references, library);
         Fields.Soundness soundness = new Fields.Soundness(form);
-        Context context = new Context(library, today, references, draft.tables());
+        Context context = new Context(library, today, references, draft.tables(), gaps.known().get("source").isPresent());
         TreatmentCase read = new CaseForm(context, new Fields(gaps.known(), soundness)).read(draft);
         checkClasses(library, read, form);
         references.compare();

@@ -21,6 +21,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.benchleaf.message.FormMessages;
 import org.benchleaf.message.Nearest;
@@ -50,6 +52,10 @@ import org.benchleaf.read.TestWordsReader;
 final class CaseForm {
 
     private static final String PAPER = "paper";
+
+    /** A count with what was counted: words of at least four letters, so that no slip in a unit passes for one. */
+    private static final Pattern COUNTED = Pattern.compile(
+            "([1-9]\\d{0,3})\\h+(?!inch|feet|foot|yard|metre|meter|micron|percent|degree)(\\p{Ll}{4,}(?:\\h\\p{L}+)*)");
 
     private final Context context;
     private final Fields root;
@@ -106,13 +112,19 @@ final class CaseForm {
 
     private Damage damage(Fields fields) {
         fields.text("id").ifPresent(id -> context.references().declare(DAMAGE, id, fields.place("id")));
-        boolean share = fields.text("extent").filter(text -> text.endsWith("%")).isPresent();
-        Optional<Quantity> extent = share ? fields.within("extent", 0, 100, SHARE)
-                : fields.reading("extent", LENGTH, AREA, COUNT, SHARE);
+        Optional<Matcher> things = fields.isScalar("extent") ? fields.text("extent").map(COUNTED::matcher).filter(Matcher::matches)
+                : Optional.empty();
+        Optional<Quantity> extent = things.map(counted -> Quantity.count(Long.parseLong(counted.group(1)))).or(() -> extent(fields));
         fields.scalar("of").ifPresent(id -> context.references().use(id, ITEM));
         return new Damage(fields.text("id"), fields.needText("what"), fields.text("of"), told(fields, "where"),
-                told(fields, "side"), extent, told(fields, "degree"), fields.text("active"), fields.group("at").map(CaseForm::spot),
+                told(fields, "side"), extent, things.map(counted -> counted.group(2)), told(fields, "degree"),
+                fields.text("active"), fields.group("at").map(CaseForm::spot),
                 fields.text("note"), fields.place());
+    }
+
+    private static Optional<Quantity> extent(Fields fields) {
+        boolean share = fields.text("extent").filter(text -> text.endsWith("%")).isPresent();
+        return share ? fields.within("extent", 0, 100, SHARE) : fields.reading("extent", LENGTH, AREA, COUNT, SHARE);
     }
 
     /** The words under a key; empty where they only say that there are none. */

@@ -12,6 +12,7 @@ import org.benchleaf.read.ReadingsTable;
  * @param today the day of the run
  * @param references who names whom
  * @param tables readings from instruments, by file name
+ * @param retold whether the case says that it is retold from a publication
  */
-record Context(Library library, LocalDate today, References references, Map<String, ReadingsTable> tables) {
+record Context(Library library, LocalDate today, References references, Map<String, ReadingsTable> tables, boolean retold) {
 }

@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.benchleaf.message.FormMessages;
+import org.benchleaf.message.Message;
 import org.benchleaf.message.Messages;
 import org.benchleaf.message.Nearest;
 import org.benchleaf.message.Place;
@@ -21,7 +22,7 @@ final class References {
 
     /** What an id can stand for. */
     enum Kind {
-        MEDIUM("medium", true), DAMAGE("damage", false), STEP("step", false), SOLUTION("solution", true),
+        MEDIUM("medium", false), DAMAGE("damage", false), STEP("step", false), SOLUTION("solution", true),
         MATERIAL("material", false), INSTRUMENT("instrument", false), PICTURE("picture", false),
         SOURCE("source", false), INDICATOR("indicator", false), SUBSTANCE("substance", false),
         ITEM("item", false), TRIAL("trial", false), ARM("arm", false);
@@ -82,8 +83,9 @@ final class References {
         for (Use use : uses) {
             use.kinds().forEach(kind -> used.computeIfAbsent(kind, key -> new HashSet<>()).add(use.id()));
             if (use.kinds().stream().noneMatch(kind -> isKnown(kind, use.id()))) {
-                messages.add(FormMessages.UNKNOWN_REFERENCE.at(use.place(), "id", use.id(),
-                        "kinds", String.join(" or ", use.kinds().stream().map(kind -> kind.word).toList()),
+                messages.add(use.kinds().equals(List.of(Kind.SOURCE)) ? notEntered(use)
+                        : FormMessages.UNKNOWN_REFERENCE.at(use.place(), "id", use.id(), "kinds",
+                                String.join(" or ", use.kinds().stream().map(kind -> kind.word).toList()),
                         "remedy", remedy(use)));
             }
         }
@@ -92,6 +94,11 @@ final class References {
                 messages.add(FormMessages.NEVER_USED.at(place, "id", id, "kind", kind.word));
             }
         }));
+    }
+
+    private Message notEntered(Use use) {
+        return FormMessages.SOURCE_NOT_ENTERED.at(use.place(), "id", use.id(), "near",
+                Nearest.to(use.id(), known.get(Kind.SOURCE)).map(near -> " Or did you mean '" + near + "'?").orElse(""));
     }
 
     private boolean isKnown(Kind kind, String id) {

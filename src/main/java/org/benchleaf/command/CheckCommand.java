@@ -57,7 +57,8 @@ public final class CheckCommand implements Callable<Integer> {
     /** How messages are told. */
     enum Format { text, json, sarif }
 
-    @Parameters(arity = "0..*", paramLabel = "PATH", description = "Folders or files of cases; all cases if none is given.")
+    @Parameters(arity = "0..*", paramLabel = "CASE|PATH",
+            description = "Names of cases, or their folders or files; all cases if none is given.")
     private List<Path> paths = List.of();
 
     @Option(names = "--content", paramLabel = "DIR", description = "The content folder (content).")
@@ -142,9 +143,15 @@ public final class CheckCommand implements Callable<Integer> {
         List<Path> cases = CaseReader.folders(content);
         Path root = content.toAbsolutePath().normalize();
         for (Path path : paths) {
+            Optional<Path> byName = cases.stream().filter(folder -> folder.getFileName().equals(path)).findFirst();
+            if (byName.isPresent()) {
+                named.add(byName.get());
+                continue;
+            }
             Path whole = path.toAbsolutePath().normalize();
             if (!Files.exists(whole)) {
-                throw new ParameterException(spec.commandLine(), "there is no file or folder '" + path + "'");
+                throw new ParameterException(spec.commandLine(), "there is no file or folder '" + path
+                        + "', and no case of that name");
             }
             if (!whole.startsWith(root)) {
                 throw new ParameterException(spec.commandLine(), "'" + path + "' does not lie in '" + content
@@ -185,9 +192,10 @@ public final class CheckCommand implements Callable<Integer> {
             case sarif -> out.println(JsonText.of(Sarif.log(messages)));
             default -> {
                 PrintWriter err = spec.commandLine().getErr();
-                messages.stream().filter(message -> !DraftList.tells(message, messages))
+                messages.stream().filter(message -> !DraftList.tells(message, messages) && !PublicationGaps.tells(message, messages))
                         .forEach(message -> err.println(MessageText.of(message) + "\n"));
                 DraftList.of(messages).forEach(out::println);
+                PublicationGaps.of(messages).forEach(out::println);
                 cases.stream().flatMap(one -> one.treatment().stream()).flatMap(one -> one.translations().stream())
                         .forEach(translation -> out.println(translated(translation)));
                 notes.forEach(out::println);

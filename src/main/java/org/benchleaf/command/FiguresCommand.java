@@ -75,21 +75,21 @@ public final class FiguresCommand implements Callable<Integer> {
         Messages messages = new Messages();
         messages.addAll(library.messages());
         messages.addAll(checked.messages());
-        if (messages.hasErrors() || checked.treatment().isEmpty()) {
-            tell(messages);
-            return CONTENT_HAS_ERRORS;
-        }
-        Derived derived = deriver.derive(checked.treatment().get(), checked.findings(), sheets);
-        messages.addAll(derived.messages());
+        // What has errors in its form holds stand-ins; nothing is worked out from those.
+        Optional<Derived> derived = messages.hasErrors() ? Optional.empty()
+                : checked.treatment().map(treatment -> deriver.derive(treatment, checked.findings(), sheets));
+        derived.ifPresent(one -> messages.addAll(one.messages()));
         tell(messages);
-        if (messages.hasErrors()) {
-            return CONTENT_HAS_ERRORS;
-        }
+        derived.ifPresent(one -> print(one, library));
+        return messages.hasErrors() ? CONTENT_HAS_ERRORS : DONE;
+    }
+
+    /** An error in what was worked out, such as a figure that is cited and is not there, leaves the other figures as they are. */
+    private void print(Derived derived, CheckedLibrary library) {
         FigureTable table = new FigureTable(library.library());
         spec.commandLine().getOut().print(format == Format.json
                 ? new String(table.json(derived.worked()), StandardCharsets.UTF_8) : table.text(derived.worked()));
         spec.commandLine().getOut().flush();
-        return DONE;
     }
 
     private void tell(Messages messages) {

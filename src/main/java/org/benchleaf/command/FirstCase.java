@@ -85,18 +85,24 @@ final class FirstCase {
 
     private void source() {
         if (isRetold()) {
-            line("source:").line("  of: " + (sources.contains(answers.source().of()) ? value(answers.source().of()) : OPEN));
+            line("source:").line("  of: " + value(sourceKey()));
             answers.source().rest().forEach((key, said) -> line("  " + key + ": " + value(said)));
             line("");
         }
+    }
+
+    /** The key of the publication: as it was said if the studio's list has it, else what was said as a key. */
+    private String sourceKey() {
+        String said = answers.source().of();
+        return sources.contains(said) ? said : String.join("", ids(List.of(said)).keySet());
     }
 
     /** What to enter in the studio's list for a publication that is not in it yet; empty where there is nothing to enter. */
     List<String> toEnter() {
         String said = answers.source().of();
         return !isRetold() || sources.contains(said) ? List.of() : List.of(
-                "No source in sources.yaml has the key '" + said + "'. Enter it there, and write its key at 'source: of':",
-                "  " + String.join("", ids(List.of(said)).keySet()) + ":", "    author: …", "    year: …", "    title: …",
+                "No source in sources.yaml has the key '" + sourceKey() + "', under which the case names it. Enter it there:",
+                "  " + sourceKey() + ":", "    author: …", "    year: …", "    title: …",
                 "    where: …", "    status: read in part");
     }
 
@@ -186,7 +192,12 @@ final class FirstCase {
         for (Map.Entry<String, String> step : ids(answers.steps()).entrySet()) {
             line("  - id: " + step.getKey()).line("    kind: " + step.getValue()).line("    do: " + OPEN)
                     .line("    takes: " + OPEN);
-            (isRetold() ? TOLD : needed(step.getValue()).lines()).forEach(line -> line("    " + line));
+            List<String> needed = needed(step.getValue()).lines();
+            (isRetold() ? TOLD : needed).forEach(line -> line("    " + line));
+            if (isRetold() && !needed.isEmpty()) {
+                line("    # If the publication tells it, take the '# ' away and fill in:");
+                needed.forEach(line -> line("    # " + line.replace(OPEN, "…")));
+            }
             if (!before.isEmpty()) {
                 line("    after: [" + before + "]");
             }

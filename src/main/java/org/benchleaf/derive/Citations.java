@@ -16,34 +16,35 @@ final class Citations {
     }
 
     static void check(TreatmentCase source, Set<String> figures, Messages messages) {
-        check(source.story(), figures, messages);
+        check(source.id(), source.story(), figures, messages);
         source.sources().figures().forEach((figure, passage) -> {
             if (!figures.contains(figure)) {
-                messages.add(FigureMessages.PASSAGE_OF_NO_FIGURE.at(passage.place(), "figure", figure, "hint", hint(figure, figures)));
+                messages.add(FigureMessages.PASSAGE_OF_NO_FIGURE.at(passage.place(), "figure", figure, "hint",
+                        hint(source.id(), figure, figures)));
             }
         });
-        source.translations().stream().map(Translation::story).forEach(story -> check(story, figures, messages));
+        source.translations().stream().map(Translation::story).forEach(story -> check(source.id(), story, figures, messages));
     }
 
-    private static void check(Story story, Set<String> figures, Messages messages) {
+    private static void check(String id, Story story, Set<String> figures, Messages messages) {
         for (Story.Section section : story.sections()) {
             for (Story.Citation citation : section.citations()) {
                 if (!figures.contains(citation.figure())) {
                     messages.add(FigureMessages.UNKNOWN_FIGURE.at(citation.place(), "figure", citation.figure(),
-                            "hint", hint(citation.figure(), figures)));
+                            "hint", hint(id, citation.figure(), figures)));
                 }
             }
         }
     }
 
-    private static String hint(String cited, Set<String> figures) {
+    private static String hint(String id, String cited, Set<String> figures) {
         List<String> near = Nearest.several(cited, figures);
         if (!near.isEmpty()) {
             return "Did you mean " + String.join(" or ", near) + "?";
         }
         String owner = cited.contains(".") ? cited.substring(0, cited.indexOf('.') + 1) : cited + ".";
         List<String> siblings = figures.stream().filter(name -> name.startsWith(owner)).sorted().toList();
-        return siblings.isEmpty() ? "'figures' lists the figures of this case."
+        return siblings.isEmpty() ? "'benchleaf figures " + id + "' lists the figures of this case."
                 : "There are " + String.join(", ", siblings) + ".";
     }
 }

@@ -110,7 +110,7 @@ public enum FormMessages implements CatalogueEntry {
             "'{key}' cannot be '{found}' here.",
             "Figures, rules or pages that the case must have rest on it.",
             "Write the value, or set 'state: draft' until it is known. If nobody recorded it, take out the part that asks for it, such as"
-                    + " 'bath:' or 'ageing:', and tell in 'do:' what is known of it."),
+                    + " 'heat:' or 'ageing:', and tell in 'do:' what is known of it."),
     NEVER_USED("FORM-032", Severity.ADVICE,
             "Nothing uses the {kind} '{id}'.",
             "Either it is left over, or the place that should name it names another.",
@@ -305,6 +305,10 @@ public enum FormMessages implements CatalogueEntry {
             "A page, a table or a quotation belongs to one publication.",
             "Write 'of:' with the key of the publication in sources.yaml; only in a case that is retold as a whole may it be"
                     + " left out."),
+    SOURCE_NOT_ENTERED("FORM-155", Severity.ERROR,
+            "No source in sources.yaml has the key '{id}'.",
+            "Pages name a publication by its author, title and place, which stand there.",
+            "Enter it in sources.yaml: '{id}: {author: …, year: …, title: …, where: …, status: read in part}'.{near}"),
     LICENCE_NOT_ALIKE("FORM-143", Severity.ERROR,
             "The case is to be published under '{licence}', and the licence of its source, '{source}', asks for another.",
             "A licence that asks for the same licence holds for everything that is made from the publication.",

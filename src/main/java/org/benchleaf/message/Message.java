@@ -53,6 +53,11 @@ public record Message(Id id, Place place, String what, String why, String fix) {
         /** What to do about it, one sentence. */
         String fix();
 
+        /** Whether it asks a retold case for what only its publication can tell, so that it may be left as it is. */
+        default boolean leftToSource() {
+            return false;
+        }
+
         /**
          * Makes a message of this entry.
          *

@@ -150,7 +150,8 @@ public final class CaseTexts {
     private Damage damage(int number, Damage from) {
         String at = "condition." + from.id().orElse(String.valueOf(number)) + ".";
         return new Damage(from.id(), text(at + "what", from.what()), from.of(), text(at + "where", from.where()), from.side(),
-                from.extent(), from.degree(), from.active(), from.at(), text(at + "note", from.note()), from.place());
+                from.extent(), text(at + "counted", from.counted()), from.degree(), from.active(), from.at(),
+                text(at + "note", from.note()), from.place());
     }
 
     private Proposal proposal(Proposal from) {

@@ -13,13 +13,14 @@ import org.benchleaf.quantity.Quantity;
  * @param where in words
  * @param side recto or verso
  * @param extent a length, an area, a count or a share
+ * @param counted what a count is of, such as {@code strips}; empty where nobody said, and for everything but a count
  * @param degree slight, moderate, marked or severe
  * @param active yes, no or unknown
  * @param at distance from the left and from the top edge of the recto, for the condition map
  * @param note anything more
  */
 public record Damage(Optional<String> id, String what, Optional<String> of, Optional<String> where, Optional<String> side,
-        Optional<Quantity> extent, Optional<String> degree, Optional<String> active, Optional<Spot> at,
+        Optional<Quantity> extent, Optional<String> counted, Optional<String> degree, Optional<String> active, Optional<Spot> at,
         Optional<String> note, Place place) {
 
     /** A point on the sheet, measured from its upper left corner. */

@@ -16,8 +16,37 @@ import org.benchleaf.quantity.Quantity;
 public record MeasuringConditions(Optional<Quantity> step, Set<PhKind> ph, boolean methodKnown,
         Optional<String> methodAfter, Optional<String> aged) {
 
+    /** Why the readings before and after cannot be set against each other. */
+    public enum Apart {
+        /** Nobody recorded how they were read. */
+        METHOD_NOT_KNOWN("method-not-known"),
+        /** Nobody recorded how those after were read. */
+        METHOD_AFTER_NOT_KNOWN("method-after-not-known"),
+        /** They were read by different methods. */
+        METHODS_DIFFER("methods-differ");
+
+        private final String word;
+
+        Apart(String word) {
+            this.word = word;
+        }
+
+        /** The word under which pages tell it. */
+        public String word() {
+            return word;
+        }
+    }
+
     public MeasuringConditions {
         ph = Set.copyOf(ph);
+    }
+
+    /** Why the readings before and after cannot be set against each other; empty where one method read both. */
+    public Optional<Apart> apart() {
+        if (!methodKnown) {
+            return Optional.of(Apart.METHOD_NOT_KNOWN);
+        }
+        return methodAfter.map(after -> MissingValue.read(after).isPresent() ? Apart.METHOD_AFTER_NOT_KNOWN : Apart.METHODS_DIFFER);
     }
 
     /** A known method of which nothing but its words is told. */

@@ -1,6 +1,7 @@
 package org.benchleaf.model;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.benchleaf.message.Place;
 
@@ -19,5 +20,11 @@ public record Medium(String id, String is, Optional<String> colour, Optional<Str
 
     public Medium {
         state = List.copyOf(state);
+    }
+
+    /** The colour to tell beside what it is; empty where that tells it already, as "red ink" does, and where nobody recorded it. */
+    public Optional<String> colourBeside() {
+        return colour.filter(word -> MissingValue.read(word).isEmpty())
+                .filter(word -> !is.toLowerCase(Locale.ROOT).contains(word.toLowerCase(Locale.ROOT)));
     }
 }

@@ -62,7 +62,8 @@ public sealed interface Part {
      * @param of the liquid
      * @param margin free border around the sheet on every side
      * @param depth of the liquid
-     * @param baths how many are planned
+     * @param baths how many are planned; one where nobody recorded it
+     * @param counted whether anybody recorded how many there were
      * @param atMost how many without a further reason
      * @param each how long each lasts: one time for all, or one for each in order; empty if nobody tells
      * @param temperature of the liquid
@@ -72,7 +73,7 @@ public sealed interface Part {
      * @param filling how long it takes to fill the first and bring it to its pH, before the sheet goes in
      * @param changing how long it takes from lifting the sheet out of one to laying it into the next
      */
-    record Bath(String of, Optional<Quantity> margin, Optional<Quantity> depth, int baths, Optional<Integer> atMost,
+    record Bath(String of, Optional<Quantity> margin, Optional<Quantity> depth, int baths, boolean counted, Optional<Integer> atMost,
             List<StatedTime> each, Optional<Quantity> temperature, int sheets, Optional<Water> water,
             List<BathReading> readings, Optional<Quantity> filling, Optional<Quantity> changing) implements Part {
         public Bath {
@@ -82,7 +83,7 @@ public sealed interface Part {
 
         /** The same baths with other readings. */
         Bath read(List<BathReading> other) {
-            return new Bath(of, margin, depth, baths, atMost, each, temperature, sheets, water, other, filling, changing);
+            return new Bath(of, margin, depth, baths, counted, atMost, each, temperature, sheets, water, other, filling, changing);
         }
 
         /** How many baths are on record, by the number of the last that was read; none if no reading is. */
@@ -90,9 +91,9 @@ public sealed interface Part {
             return readings.stream().map(BathReading::bath).max(Integer::compare);
         }
 
-        /** Whether it is told how long the baths last. */
+        /** Whether it is told how long the baths last, and how many there are. */
         public boolean isTimed() {
-            return !each.isEmpty();
+            return counted && !each.isEmpty();
         }
 
         /** Whether nobody tells how long one of the planned baths lasted at most. */
@@ -349,8 +350,12 @@ public sealed interface Part {
         }
     }
 
-    /** What the object is kept in afterwards. */
-    record Housing(List<String> materials, String buffered, Optional<Quantity> ph) implements Part {
+    /**
+     * What the object is kept in afterwards.
+     *
+     * @param temperature at which it is stored; empty where nobody tells
+     */
+    record Housing(List<String> materials, String buffered, Optional<Quantity> ph, Optional<Quantity> temperature) implements Part {
         public Housing {
             materials = List.copyOf(materials);
         }

@@ -2,6 +2,7 @@ package org.benchleaf.model;
 
 import java.util.Optional;
 import org.benchleaf.quantity.Quantity;
+import org.benchleaf.quantity.Unit;
 
 /**
  * A measured value as a report states it, where the single readings are not given.
@@ -24,6 +25,12 @@ public record StatedValue(Form form, Quantity value, Optional<Integer> readings,
     public static StatedValue of(Quantity value, String written) {
         return new StatedValue(value.spread() == Quantity.Spread.RANGE ? Form.RANGE : Form.ONE, value, Optional.empty(), Optional.empty(),
                 written);
+    }
+
+    /** The number as it was written, with the unit behind it where it was written without; a pH and a count have none. */
+    public String withUnit(Unit unit) {
+        boolean bare = written.chars().allMatch(sign -> sign < 'A') && !unit.symbol().isEmpty() && unit != Unit.PH && unit != Unit.COUNT;
+        return bare ? written + " " + unit.symbol() : written;
     }
 
     /** The number or range for a sum; of "about 8" what rounds to it, 7.5 to 8.5; empty where one end is open. */

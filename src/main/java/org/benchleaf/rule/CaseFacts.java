@@ -40,6 +40,10 @@ final class CaseFacts {
     private static final Set<StepKind> BATHING = EnumSet.of(StepKind.WASHING, StepKind.RINSING, StepKind.PHYTATE_TREATMENT,
             StepKind.CARBONATION, StepKind.LEAF_CASTING);
 
+    /** Kinds of step that are named for what is dissolved in their liquid. */
+    private static final Set<StepKind> CARRYING = EnumSet.of(StepKind.ALKALIZATION, StepKind.PHYTATE_TREATMENT, StepKind.RESIZING,
+            StepKind.CHELATION);
+
     private static final PartTools PART_TOOLS = new PartTools();
 
     final TreatmentCase treatment;
@@ -129,6 +133,22 @@ final class CaseFacts {
                 step.kind() == StepKind.HUMIDIFICATION && step.named().isEmpty() ? Stream.<String>empty()
                         : step.uses().stream())
                 .flatMap(ids -> ids).filter(liquids::isLiquid).distinct();
+    }
+
+    /** The dry chemicals that a wetting step uses beside its liquid, by id: told without a solution, they are what is dissolved in it. */
+    Stream<String> dissolvedIn(Step step) {
+        return wetsBy(step) && !namesLiquid(step) ? step.uses().stream().filter(liquids::isDryChemical) : Stream.empty();
+    }
+
+    /** Whether a step must have brought something dissolved, by its kind, and what it was is not told. */
+    boolean carriesWhatNobodyNames(Step step) {
+        return CARRYING.contains(step.kind()) && !namesLiquid(step) && dissolvedIn(step).findAny().isEmpty()
+                && liquidsOf(step).noneMatch(id -> liquids.solution(id).isPresent());
+    }
+
+    /** Whether a part of the step names its liquid. */
+    private static boolean namesLiquid(Step step) {
+        return TREATING.stream().anyMatch(part -> step.part(part).isPresent());
     }
 
     /** The tools and materials of a step, by id, wherever they are named. */

@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.function.BiFunction;
 import java.util.function.BiPredicate;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 import org.benchleaf.model.BuildingBlock;
 import org.benchleaf.model.CaseField;
 import org.benchleaf.model.Condition;
@@ -205,8 +206,14 @@ final class ConditionAnswers {
         if (words.isEmpty()) {
             return Judgement.of(!liquids.isEmpty());
         }
-        return isUnnamed(liquids, asked) ? Judgement.cannotTell(MissingFact.liquid())
-                : Judgement.any(liquids.stream(), liquid -> facts.liquids.answers(liquid, words));
+        if (isUnnamed(liquids, asked)) {
+            return Judgement.cannotTell(MissingFact.liquid());
+        }
+        Optional<Step> told = asked.step().filter(step -> asked.liquid().isEmpty());
+        List<String> dissolved = told.stream().flatMap(facts::dissolvedIn).toList();
+        Judgement holds = Judgement.any(Stream.concat(liquids.stream(), dissolved.stream()), each -> facts.liquids.answers(each, words));
+        return holds.isNo() && told.filter(facts::carriesWhatNobodyNames).isPresent() ? Judgement.cannotTell(MissingFact.composition())
+                : holds;
     }
 
     private Judgement someLiquid(Condition.Given given, Asked asked) {

@@ -137,7 +137,7 @@ record Contact(List<Piece> pieces) {
         double change = bath.changing().map(time -> time.highIn(Unit.MINUTE)).orElseGet(() -> usualChange(facts, bath));
         String changes = baths == 1 ? "" : " with " + (baths - 1) + (baths == 2 ? " change of " : " changes of ") + time(change);
         if (!bath.isTimed() || bath.isOpen()) {
-            return new Piece("'" + step.id() + "', " + baths + " × a bath", Optional.empty());
+            return new Piece("'" + step.id() + "', " + (bath.counted() ? baths + " × a bath" : "baths"), Optional.empty());
         }
         double[] lying = IntStream.rangeClosed(1, baths).mapToDouble(number -> bath.lasting(number).span().highIn(Unit.MINUTE)).toArray();
         String told = bath.each().size() == 1 ? baths + " × " + time(lying[0])

@@ -65,6 +65,11 @@ final class Liquids {
                 || material(id).filter(material -> isOfKind(material, MaterialKind::isWet) || isLiquidByContents(material)).isPresent();
     }
 
+    /** Whether the id names a chemical that is no liquid, such as a powder. */
+    boolean isDryChemical(String id) {
+        return !isLiquid(id) && material(id).filter(Material::isChemical).isPresent();
+    }
+
     /**
      * Whatever its kind is called, such as "solvent" or "wipe": its substance is a liquid, or it is sold as a solution with a strength or a
      * pH.

@@ -46,7 +46,7 @@ record MissingFact(String told, String remedy, String read, List<String> named) 
 
     /** A field that the author left out. */
     static MissingFact of(CaseField field, Asked asked) {
-        return new MissingFact(field.written() + owner(field, asked) + " is not given", "Add " + field.written() + place(field, asked),
+        return new MissingFact(field.written() + owner(field, asked) + " is not known", "Add " + field.written() + place(field, asked),
                 field.says() + " is not recorded");
     }
 
@@ -97,6 +97,13 @@ record MissingFact(String told, String remedy, String read, List<String> named) 
         return new MissingFact("the liquid is not given",
                 "Name the liquid with 'of:' under 'bath:' or 'mist:', or under 'uses:' of the step",
                 "the liquid is not recorded");
+    }
+
+    /** What is in a liquid that is told by its water alone. */
+    static MissingFact composition() {
+        return new MissingFact("what the liquid carries is not given",
+                "Name the solution with 'of:' under 'bath:', or what is dissolved in it under 'uses:' of the step",
+                "what the liquid carried is not recorded");
     }
 
     /** What a liquid is made of. */

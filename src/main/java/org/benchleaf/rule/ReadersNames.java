@@ -28,7 +28,7 @@ final class ReadersNames {
     }
 
     private static String medium(Medium medium) {
-        String colour = medium.colour().filter(WordComparison::known).map(known -> known + " ").orElse("");
+        String colour = medium.colourBeside().map(known -> known + " ").orElse("");
         return WordComparison.known(medium.is()) ? "the " + colour + medium.is() : "a medium of which it is not recorded what it is";
     }
 

@@ -57,13 +57,14 @@ final class Reasons {
             add(speaking, reason, speaking.forTrainees(), untold ? Finding.Standing.NOT_TOLD : Finding.Standing.ANSWERED);
             return;
         }
-        if (speaking.severity() == Severity.ERROR && treatment.sources().retelling().isPresent()) {
+        boolean retold = treatment.sources().retelling().isPresent();
+        if (speaking.severity() == Severity.ERROR && retold) {
             // What others did is told as they did it; that nobody is led to repeat it is seen to where sheets are made.
             messages.add(speaking.openInSource());
             add(speaking, Optional.empty(), false, Finding.Standing.OPEN_IN_SOURCE);
             return;
         }
-        messages.add(speaking.message());
+        messages.add(retold && untold ? speaking.untoldInSource() : speaking.message());
         if (speaking.severity() != Severity.ERROR) {
             add(speaking, Optional.empty(), false, untold ? Finding.Standing.NOT_TOLD : Finding.Standing.ADVISED);
         }

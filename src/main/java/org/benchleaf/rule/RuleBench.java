@@ -126,7 +126,7 @@ final class RuleBench {
     }
 
     private Message filled(Rule rule, Asked subject, String what, String why, String fix) {
-        return new RuleMessage(rule.id(), Severity.ERROR, what, why, fix).at(subject.place(),
+        return new RuleMessage(rule.id(), Severity.ERROR, what, why, fix, false).at(subject.place(),
                 "step", subject.step().map(Step::id).orElse(NOTHING),
                 "kind", kind(subject),
                 "medium", subject.layer().map(Layer::name).orElse(NOTHING),

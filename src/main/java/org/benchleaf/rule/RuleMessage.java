@@ -6,8 +6,12 @@ import org.benchleaf.message.Message;
 import org.benchleaf.message.Place;
 import org.benchleaf.message.Severity;
 
-/** A message made from a rule; its code is {@code RULE-} and the rule's id in capitals, and as stable as the id. */
-record RuleMessage(String rule, Severity severity, String what, String why, String fix) implements Message.Id {
+/**
+ * A message made from a rule; its code is {@code RULE-} and the rule's id in capitals, and as stable as the id.
+ *
+ * @param leftToSource whether it asks a retold case for what only its publication can tell
+ */
+record RuleMessage(String rule, Severity severity, String what, String why, String fix, boolean leftToSource) implements Message.Id {
 
     private static final String PREFIX = "RULE-";
 

@@ -45,18 +45,24 @@ record Speaking(String rule, Rule.Weight weight, boolean forTrainees, boolean pa
     }
 
     Message message() {
-        return message(severity(), takesReason() || !past ? fix : fix + " If the treatment is done and its record does not tell it,"
+        return message(severity(), false, takesReason() || !past ? fix : fix + " If the treatment is done and its record does not tell it,"
                 + " add {rule: " + rule + step.map(id -> ", step: " + id).orElse("") + ", past: " + Reason.Past.NOT_RECORDED.word()
                 + ", why: …} under 'reasons:'; the case is then published without sheets for the bench.");
     }
 
     /** What is said where a case is retold: nothing has to be answered for that others did or did not tell. */
     Message openInSource() {
-        return message(Severity.WARNING, "Enter it if the publication tells it: " + fix + " Else leave it so: the case is"
+        return message(Severity.WARNING, true, "Enter it if the publication tells it: " + fix + " Else leave it so: the case is"
                 + " published without sheets for the bench.");
     }
 
-    private Message message(Severity severity, String remedy) {
-        return new RuleMessage(rule, severity, what, why, remedy).told(place, step, ground != Ground.NOT_KEPT, takesReason());
+    /** What is said where a retold case does not tell a fact that a rule asks for. */
+    Message untoldInSource() {
+        return new RuleMessage(rule, severity(), what, why, "Enter it if the publication tells it: " + fix + " Else leave it so: the"
+                + " results tell that it is not recorded.", true).told(place, step, true, false);
+    }
+
+    private Message message(Severity severity, boolean leftToSource, String remedy) {
+        return new RuleMessage(rule, severity, what, why, remedy, leftToSource).told(place, step, ground != Ground.NOT_KEPT, takesReason());
     }
 }

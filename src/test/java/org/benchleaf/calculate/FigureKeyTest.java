@@ -30,7 +30,7 @@ class FigureKeyTest {
 
     private static Invented bathAt(String step) {
         return new Invented()
-                .step(step, new Part.Bath("deionised-water", Optional.of(q("50 mm")), Optional.of(q("30 mm")), 3, Optional.empty(),
+                .step(step, new Part.Bath("deionised-water", Optional.of(q("50 mm")), Optional.of(q("30 mm")), 3, true, Optional.empty(),
                 List.of(), Optional.empty(), 1, Optional.empty(), List.of(), Optional.empty(), Optional.empty()));
     }
 

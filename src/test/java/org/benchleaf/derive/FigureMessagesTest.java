@@ -125,7 +125,7 @@ class FigureMessagesTest {
 
     @Test
     void a_dose_above_its_ceiling_is_told_once() {
-        Part.Bath bath = new Part.Bath("bath", Optional.of(q("50 mm")), Optional.of(q("30 mm")), 2, Optional.empty(),
+        Part.Bath bath = new Part.Bath("bath", Optional.of(q("50 mm")), Optional.of(q("30 mm")), 2, true, Optional.empty(),
                 List.of(Invented.time("20 min")),
                 Optional.empty(), 1, Optional.empty(), List.of(reading(1), reading(2)), Optional.empty(), Optional.empty());
         Invented invented = new Invented()

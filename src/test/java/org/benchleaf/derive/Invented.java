@@ -130,7 +130,7 @@ public final class Invented {
 
     public Invented tear(String id, String extent) {
         damages.add(new Damage(Optional.of(id), "tear", Optional.empty(), Optional.empty(), Optional.empty(), Optional.of(q(extent)),
-                Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), PLACE));
+                Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), PLACE));
         return this;
     }
 
@@ -189,7 +189,8 @@ public final class Invented {
     }
 
     public static Part.Bath bath(String of, String margin, String depth, int baths) {
-        return new Part.Bath(of, Optional.of(q(margin)), Optional.of(q(depth)), baths, Optional.empty(), List.of(time("20 min")),
+        return new Part.Bath(of, Optional.of(q(margin)), Optional.of(q(depth)), baths, true, Optional.empty(),
+                List.of(time("20 min")),
                 Optional.empty(), 1, Optional.empty(), List.of(), Optional.empty(), Optional.empty());
     }
 

@@ -29,7 +29,7 @@ class NotToldRulesTest {
             assertThat(message.code()).isEqualTo("RULE-BATH-ABOVE-60");
             assertThat(message.severity()).isEqualTo(Severity.WARNING);
             assertThat(message.what()).isEqualTo("Whether this rule is kept at step 'wash' cannot be told: "
-                    + "'temperature:' under 'bath:' is not given.");
+                    + "'temperature:' under 'bath:' is not known.");
             assertThat(message.fix()).startsWith("Add 'temperature:' under 'bath:' of step 'wash'.")
                     .contains("{rule: bath-above-60, step: wash, why: …}");
         });
@@ -160,7 +160,7 @@ class NotToldRulesTest {
                 tests +: [{of: text, with: calcium-phytate, dwell: 60 min, result: stable}]
                 steps: [{id: relax, uses: [calcium-phytate]}]
                 """)).map(Message::what)).containsExactly("Whether this rule is kept at step 'relax' cannot be told: "
-                        + "'pH fresh:' under 'readings:' under 'bath:' for 'calcium-phytate' is not given.");
+                        + "'pH fresh:' under 'readings:' under 'bath:' for 'calcium-phytate' is not known.");
     }
 
     @Test

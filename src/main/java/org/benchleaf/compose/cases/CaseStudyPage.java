@@ -224,7 +224,7 @@ public final class CaseStudyPage implements CasePageMaker {
     private static String mediumWords(Words words, Medium medium) {
         return words.list(Stream.concat(
                 Stream.of(MissingValue.read(medium.is()).map(words::missing).orElse(medium.is())),
-                Stream.of(medium.colour(), medium.where()).flatMap(Optional::stream).filter(CaseStudyPage::isTold)).toList());
+                Stream.of(medium.colourBeside(), medium.where()).flatMap(Optional::stream).filter(CaseStudyPage::isTold)).toList());
     }
 
     private static boolean isTold(String text) {
@@ -237,6 +237,7 @@ public final class CaseStudyPage implements CasePageMaker {
         parts.add(MissingValue.read(paper).map(missing -> sheet.words().say("missing.paper", "missing", sheet.words().missing(missing)))
                 .orElse(paper));
         object.support().sizing().filter(CaseStudyPage::isTold).ifPresent(parts::add);
+        object.support().features().stream().filter(CaseStudyPage::isTold).forEach(parts::add);
         parts.addAll(object.support().state());
         object.support().grammage().ifPresent(value -> parts.add(sheet.numbers().written(value).text()));
         object.support().thickness().ifPresent(value -> parts.add(sheet.words().say("support.thick",
@@ -365,7 +366,7 @@ public final class CaseStudyPage implements CasePageMaker {
     /** How a step was set, as a sentence of its own; nothing where its parts tell nothing. */
     private static RichText settings(Sheet sheet, CaseDesk desk, Step step) {
         List<RichText> settings = step.parts().stream().flatMap(part -> part.ask(new PartFacts(sheet, desk)).stream())
-                .map(fact -> RichText.of(fact.name() + " ").then(fact.value())).toList();
+                .map(fact -> RichText.of(fact.name() + sheet.words().say("list.colon")).then(fact.value())).toList();
         return settings.isEmpty() ? RichText.of("") : RichText.of(" ").then(RichText.joined("; ", settings)).then(".");
     }
 
@@ -434,10 +435,17 @@ public final class CaseStudyPage implements CasePageMaker {
                 numbers.isEmpty() ? List.of() : List.of(new KeyNumbers(numbers))));
         told.ifPresent(blocks::add);
         if (desk.has(RESULTS)) {
-            blocks.add(new LinkList(List.of(new LinkList.Entry(sheet.link(words.say("study.to-results"),
+            blocks.add(new LinkList(List.of(new LinkList.Entry(sheet.link(
+                    words.say(hasReadings(desk) ? "study.to-results" : "study.to-results-told"),
                     Paths.results(desk.treatment().id())), ""))));
         }
         return new Section("gave", words.say("study.gave"), aims.map(any -> words.say("study.gave-aims")), blocks);
+    }
+
+    /** Whether single readings stand among the results. */
+    private static boolean hasReadings(CaseDesk desk) {
+        return desk.treatment().results().stream().anyMatch(result -> result instanceof Result.Readings
+                || result instanceof Result.Colour);
     }
 
     /** Whether a report states a number, though none that could be set against another. */

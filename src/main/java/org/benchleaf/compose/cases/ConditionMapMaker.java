@@ -81,7 +81,7 @@ final class ConditionMapMaker {
         Words words = sheet.words();
         List<String> how = new ArrayList<>();
         damage.degree().ifPresent(degree -> how.add(words.term("degree", degree)));
-        damage.extent().ifPresent(extent -> how.add(sheet.numbers().written(extent).text()));
+        damage.extent().ifPresent(extent -> how.add(extent(damage, sheet.numbers().written(extent).text())));
         damage.active().filter("yes"::equals).ifPresent(active -> how.add(words.say("condition-map.active")));
         damage.note().ifPresent(how::add);
         Optional<String> place = damage.where().filter(told -> !damage.side().equals(Optional.of(told)));
@@ -90,6 +90,13 @@ final class ConditionMapMaker {
                 .flatMap(Optional::stream).toList());
         return new ConditionMap.Entry(number, sheet.linked(damage.what()), where, words.list(how),
                 damage.at().isPresent() && damage.of().isEmpty());
+    }
+
+    /** A length, an area or a share with its unit, a count with what was counted. */
+    private String extent(Damage damage, String told) {
+        boolean count = damage.extent().filter(extent -> extent.unit() == Unit.COUNT).isPresent();
+        return damage.counted().map(things -> told + " " + things)
+                .orElseGet(() -> count ? sheet.words().say("condition-map.count", "n", told) : told);
     }
 
     private String description(List<Damage> damages) {

@@ -90,8 +90,7 @@ final class EvidenceMaker implements Result.Kinds<Evidence> {
 
     /** Numbers read with a method: a pH is compared by the kind of its measurement, all else by the words of the method. */
     private Evidence read(String method, MeasuringConditions conditions, Unit unit, List<Evidence.Reach> reaches) {
-        String apart = !conditions.methodKnown() ? "method-not-known" : conditions.methodAfter().isPresent() ? "methods-differ"
-                : conditions.aged().isPresent() ? "after-ageing" : "";
+        String apart = conditions.apart().map(MeasuringConditions.Apart::word).orElse(conditions.aged().isPresent() ? "after-ageing" : "");
         boolean byKind = !conditions.ph().isEmpty();
         String like = byKind ? conditions.ph().stream().sorted().map(PhKind::word).collect(Collectors.joining(", ")) : method;
         String symbol = unit == Unit.PH || unit == Unit.COUNT ? "" : unit.symbol();

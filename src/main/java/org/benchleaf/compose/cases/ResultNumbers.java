@@ -149,14 +149,18 @@ final class ResultNumbers {
         @Override
         public Optional<Fact> words(Result.Words result) {
             Words words = sheet.words();
-            return Optional.of(fact(words.term("measure", result.measure()),
+            return Optional.of(fact("result.words-from-to", words.term("measure", result.measure()),
                     result.before().map(told -> rank(words, result, Optional.of(told))),
                     result.after().map(told -> rank(words, result, Optional.of(told)))));
         }
 
         private Fact fact(String measure, Optional<String> before, Optional<String> after) {
+            return fact("result.from-to", measure, before, after);
+        }
+
+        private Fact fact(String both, String measure, Optional<String> before, Optional<String> after) {
             String told = before.isPresent() && after.isPresent()
-                    ? sheet.words().say("result.from-to", "before", before.get(), "after", after.get())
+                    ? sheet.words().say(both, "before", before.get(), "after", after.get())
                     : after.or(() -> before).orElse(sheet.words().notRecorded());
             return new Fact(measure, sheet.linked(told));
         }

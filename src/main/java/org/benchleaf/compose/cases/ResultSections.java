@@ -86,7 +86,21 @@ final class ResultSections implements Result.Kinds<List<Block>> {
         if (source instanceof Result.Colour colour) {
             return List.of(new ColourTable(sheet, id, colour, worked).data());
         }
+        if (source instanceof Result.Stated stated) {
+            return List.of(asStated(stated));
+        }
         return source instanceof Result.Size size ? List.of(size(sheet, id, size)) : List.of();
+    }
+
+    /** What a report states, in its words: a program gets no number that nobody read. */
+    private DataTable asStated(Result.Stated result) {
+        StatedWords told = new StatedWords(sheet, result.unit());
+        return new DataTable(id, words.say("results.stated-caption", "measure", words.term("measure", result.measure())), List.of(
+                DataTable.Column.words(words.say("results.before"), "before, as given"),
+                DataTable.Column.words(words.say("results.after"), "after, as given"),
+                DataTable.Column.words(words.say("results.method"), "method")), List.of(List.of(
+                DataTable.Cell.words(told.of(result.before())), DataTable.Cell.words(told.of(result.after())),
+                DataTable.Cell.words(words.told(result.method())))));
     }
 
     private static DataTable size(Sheet sheet, String id, Result.Size result) {

@@ -61,9 +61,20 @@ public final class TimelineChart {
         Words words = sheet.words();
         return new DataTable("times", words.say("times.recorded"), List.of(
                 DataTable.Column.words(words.say("times.step"), "step"),
+                DataTable.Column.words(words.say("times.took"), "took, as given"),
                 DataTable.Column.times(words.say("times.took-least"), "took at least"),
                 DataTable.Column.times(words.say("times.took-most"), "took at most")),
-                timeline.steps().stream().map(timed -> List.of(DataTable.Cell.words(label(timed)), least(timed), most(timed))).toList());
+                timeline.steps().stream().map(timed -> List.of(DataTable.Cell.words(label(timed)), took(timed),
+                        tookAbout(timed) ? notRecorded() : least(timed), tookAbout(timed) ? notRecorded() : most(timed))).toList());
+    }
+
+    private DataTable.Cell took(Timeline.TimedStep timed) {
+        return timed.known() ? DataTable.Cell.words(told(timed)) : notRecorded();
+    }
+
+    /** Whether it is told how long a step took about, and so neither how long at least nor at most. */
+    private boolean tookAbout(Timeline.TimedStep timed) {
+        return isTold(timed, Form.ABOUT);
     }
 
     private DataTable planned() {

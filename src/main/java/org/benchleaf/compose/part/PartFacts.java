@@ -28,10 +28,11 @@ public final class PartFacts implements Part.Kinds<List<Fact>> {
     public List<Fact> bath(Part.Bath part) {
         FactList facts = new FactList();
         facts.thing("of", part.of());
-        String baths = sheet.words().count("bench.baths", part.baths());
-        facts.text("baths", !part.isTimed() ? baths : sheet.words().say(part.each().size() == 1 ? "bench.baths-each" : "bench.baths-unlike",
-                "baths", baths, "time", part.each().stream().limit(part.baths()).map(new TimeWords(sheet)::of)
-                        .collect(Collectors.joining(" + "))));
+        String baths = part.counted() ? sheet.words().count("bench.baths", part.baths())
+                : sheet.words().say("bench.baths-not-recorded");
+        String lasting = part.each().size() == 1 ? "bench.baths-each" : "bench.baths-unlike";
+        facts.text("baths", part.each().isEmpty() ? baths : sheet.words().say(lasting, "baths", baths, "time",
+                part.each().stream().limit(part.baths()).map(new TimeWords(sheet)::of).collect(Collectors.joining(" + "))));
         part.atMost().ifPresent(most -> facts.text("most-baths", String.valueOf(most)));
         facts.needed("depth", part.depth());
         facts.amount("temperature", part.temperature());
@@ -157,6 +158,7 @@ public final class PartFacts implements Part.Kinds<List<Fact>> {
         FactList facts = new FactList();
         facts.things("housed-in", part.materials());
         facts.text("buffered", sheet.words().say("bench.buffered-" + part.buffered()));
+        facts.amount("stored-at", part.temperature());
         return facts.list;
     }
 
@@ -210,8 +212,8 @@ public final class PartFacts implements Part.Kinds<List<Fact>> {
     @Override
     public List<Fact> tape(Part.Tape part) {
         FactList facts = new FactList();
-        part.carrier().ifPresent(carrier -> facts.text("tape-carrier", carrier));
-        part.adhesive().ifPresent(adhesive -> facts.text("tape-adhesive", adhesive));
+        part.carrier().ifPresent(carrier -> facts.text("tape-carrier", sheet.words().told(carrier)));
+        part.adhesive().ifPresent(adhesive -> facts.text("tape-adhesive", sheet.words().told(adhesive)));
         if (!part.means().isEmpty()) {
             facts.text("tape-by", sheet.words().list(part.means()));
         }
@@ -254,7 +256,8 @@ public final class PartFacts implements Part.Kinds<List<Fact>> {
 
     /** A medium with its colour, in the order of the language; the medium alone where no colour is known. */
     public static String coloured(Words words, Medium medium) {
-        return medium.colour().map(colour -> words.say("medium.coloured", "colour", colour, "medium", medium.is())).orElse(medium.is());
+        return medium.colourBeside().map(colour -> words.say("medium.coloured", "colour", colour, "medium", medium.is()))
+                .orElse(medium.is());
     }
 
     /** The anchor of a solution on the preparation sheet. */

@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import org.benchleaf.calculate.Figure;
+import org.benchleaf.calculate.FigureKey;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
 import org.benchleaf.words.NumberText;
@@ -28,9 +29,6 @@ public final class Resolution {
     private static final Set<String> OF_READINGS = Set.of("summary", "reach", "activity-mean", "change", "place-changes");
     private static final Set<String> READINGS = Set.of("readings", "before", "after");
 
-    /** What a report states keeps every digit that it was stated with. */
-    private static final String STATED = "stated-";
-
     /** A mean of fewer is told no finer than its readings (common practice, no source). */
     private static final int FEWEST = 3;
 
@@ -42,7 +40,7 @@ public final class Resolution {
         if (figure.value().unit() == Unit.COUNT || isChance(figure)) {
             return OptionalInt.empty();
         }
-        if (figure.key().name().startsWith(STATED)) {
+        if (isStated(figure)) {
             return OptionalInt.of(figure.value().spread() == Quantity.Spread.RESOLUTION ? decimals(step(figure.value()))
                     : NumberText.decimalsOf(figure.value().value()));
         }
@@ -76,6 +74,11 @@ public final class Resolution {
     static int ofMeans(BigDecimal step) {
         BigDecimal digits = step.stripTrailingZeros();
         return Math.max(0, decimals(step) + (digits.unscaledValue().equals(BigInteger.ONE) ? 1 : 0));
+    }
+
+    /** Whether a figure is what a report states, which keeps every digit and word that it was stated with. */
+    static boolean isStated(Figure figure) {
+        return figure.key().name().startsWith(FigureKey.STATED);
     }
 
     /** Whether a figure is a mean, a spread or a change of readings. */

@@ -160,6 +160,9 @@ public final class Sheet {
         if (!strengths && StrengthFigures.isOne(figure.value())) {
             return new Amount(words.say("strength.withheld"), "");
         }
+        if (Resolution.isStated(figure)) {
+            return new Amount(numbers.spaced(figure.inputs().get(0).text()), "");
+        }
         if (Resolution.isReach(figure)) {
             return numbers.between(figure.value(), Resolution.of(figure).orElse(2));
         }

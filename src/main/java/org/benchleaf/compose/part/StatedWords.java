@@ -26,9 +26,7 @@ public final class StatedWords {
 
     /** The value in words, its digits as they were written. */
     public String of(StatedValue value) {
-        boolean bare = value.written().chars().allMatch(sign -> sign < 'A') && !unit.symbol().isEmpty() && unit != Unit.PH
-                && unit != Unit.COUNT;
-        String number = numbers.spaced(bare ? value.written() + " " + unit.symbol() : value.written());
+        String number = numbers.spaced(value.withUnit(unit));
         return switch (value.form()) {
             case ONE -> number;
             case RANGE -> value.readings().map(count -> words.say("stated.range", "value", number,

@@ -3,6 +3,7 @@ package org.benchleaf.compose.part;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.benchleaf.model.MissingValue;
 import org.benchleaf.model.Trial;
 import org.benchleaf.page.Block;
 import org.benchleaf.page.Fact;
@@ -79,10 +80,15 @@ public final class TrialTables {
     }
 
     private DataTable measured(Trial.Measure measure, String id) {
-        return new DataTable(id, words.say("trial.measured", "measure", measure.measure(), "method", words.told(measure.method())), List.of(
+        return new DataTable(id, caption(measure), List.of(
                 DataTable.Column.words(words.say("trial.arm"), "arm"), DataTable.Column.words(words.say("trial.before"), "before"),
                 DataTable.Column.words(words.say("trial.after"), "after")),
                 trial.arms().stream().map(arm -> row(measure, arm)).toList());
+    }
+
+    private String caption(Trial.Measure measure) {
+        return words.say(MissingValue.read(measure.method()).isPresent() ? "trial.measured-method-missing" : "trial.measured",
+                "measure", measure.measure(), "method", words.told(measure.method()));
     }
 
     private List<DataTable.Cell> row(Trial.Measure measure, Trial.Arm arm) {

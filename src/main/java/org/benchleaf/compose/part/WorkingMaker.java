@@ -93,7 +93,8 @@ public final class WorkingMaker {
 
     /** More digits than the page tells, but never more than readings have, nor any of what is told only as less than a limit. */
     private Optional<String> full(Figure figure) {
-        return hidden(figure) || Resolution.isOfReadings(figure) || Resolution.isChance(figure) || sheet.isBelowUse(figure)
+        return hidden(figure) || Resolution.isStated(figure) || Resolution.isOfReadings(figure) || Resolution.isChance(figure)
+                || sheet.isBelowUse(figure)
                 ? Optional.empty()
                 : Optional.of(sheet.numbers().unrounded(figure.value()).text());
     }
@@ -121,6 +122,9 @@ public final class WorkingMaker {
         Words words = sheet.words();
         if (Resolution.isChance(figure) || sheet.isBelowUse(figure)) {
             return words.say(Resolution.isChance(figure) ? "spread.chance" : "spread.below-use");
+        }
+        if (Resolution.isStated(figure) && value.spread() != Quantity.Spread.TOLERANCE) {
+            return words.say("spread.stated");
         }
         return switch (value.spread()) {
             case NONE -> words.say(hasOwnEnds(figure) ? "spread.own" : exactInputs(figure) ? "spread.none" : "spread.same");

@@ -65,6 +65,9 @@ public final class PartFigures implements Part.Kinds<Map<String, Figure>> {
     @Override
     public Map<String, Figure> bath(Part.Bath part) {
         int trays = bench.scale().trays(part.sheets());
+        if (!part.counted()) {
+            return Map.of();
+        }
         if (size().isEmpty()) {
             bench.unsized(id(part, "total"), step.place());
             return times(part, Optional.empty());

@@ -92,16 +92,9 @@ public final class ResultFigures implements Result.Kinds<WorkedResult> {
 
     /** Whether there are two sides that may be compared; why not is told. */
     private boolean bothSides(boolean before, boolean after, MeasuringConditions conditions) {
-        if (!before || !after) {
-            cautions.add("one-time-only");
-        } else if (!conditions.methodKnown()) {
-            cautions.add("method-not-known");
-        } else if (conditions.methodAfter().isPresent()) {
-            cautions.add("methods-differ");
-        } else {
-            return true;
-        }
-        return false;
+        Optional<String> apart = before && after ? conditions.apart().map(MeasuringConditions.Apart::word) : Optional.of("one-time-only");
+        apart.ifPresent(cautions::add);
+        return apart.isEmpty();
     }
 
     private void readingCautions(Result.Readings result) {
@@ -134,8 +127,8 @@ public final class ResultFigures implements Result.Kinds<WorkedResult> {
 
     @Override
     public WorkedResult stated(Result.Stated result) {
-        result.before().ifPresent(value -> stated("before", value));
-        result.after().ifPresent(value -> stated("after", value));
+        result.before().ifPresent(value -> stated("before", value, result.unit()));
+        result.after().ifPresent(value -> stated("after", value, result.unit()));
         conditions(result.conditions());
         List<StatedValue> values = Stream.of(result.before(), result.after()).flatMap(Optional::stream).toList();
         if (values.stream().anyMatch(value -> value.form() == StatedValue.Form.MEAN && value.readings().isEmpty())) {
@@ -148,12 +141,14 @@ public final class ResultFigures implements Result.Kinds<WorkedResult> {
     }
 
     /** A value with an open end is no number of its own: "more than 7" is told in its words alone. */
-    private void stated(String when, StatedValue value) {
+    private void stated(String when, StatedValue value, Unit unit) {
         if (value.forSums().isEmpty()) {
             return;
         }
-        reported("stated-" + when, say("{measure} {when}, as given",
-                "measure", name.replace('-', ' '), "when", say(when)), value.value());
+        String stated = FigureKey.STATED + when;
+        String label = say("{measure} {when}, as given", "measure", name.replace('-', ' '), "when", say(when));
+        put(stated, label, value.value(), "as-given",
+                List.of(new Figure.Given(stated, label, List.of(value.value()), value.withUnit(unit), Job.CASE_FILE)));
     }
 
     private void statedChange(Result.Stated result, List<StatedValue> values) {

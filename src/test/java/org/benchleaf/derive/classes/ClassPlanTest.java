@@ -84,7 +84,7 @@ class ClassPlanTest {
 
     @Test
     void sheets_that_share_a_tray_need_fewer_trays() {
-        Part.Bath shared = new Part.Bath("deionised-water", Optional.of(q("40 mm")), Optional.of(q("20 mm")), 1, Optional.empty(),
+        Part.Bath shared = new Part.Bath("deionised-water", Optional.of(q("40 mm")), Optional.of(q("20 mm")), 1, true, Optional.empty(),
                 List.of(Invented.time("20 min")), Optional.empty(), 3, Optional.empty(), List.of(), Optional.empty(), Optional.empty());
         Invented invented = new Invented().step("wash", shared);
         invented.height = "297 mm";

@@ -256,7 +256,7 @@ class HazardAssessorTest {
     @Test
     void a_caution_names_what_it_speaks_of() {
         Invented invented = new Invented().solution("mist", MIST).step("relax", mist("mist", "60 mL"),
-                new Part.Bath("deionised-water", Optional.of(q("20 mm")), Optional.of(q("10 mm")), 1, Optional.empty(), List.of(),
+                new Part.Bath("deionised-water", Optional.of(q("20 mm")), Optional.of(q("10 mm")), 1, true, Optional.empty(), List.of(),
                         Optional.empty(), 1, Optional.empty(), List.of(), Optional.empty(), Optional.empty()));
         StepCare care = invented.derived().worked().care().get("relax");
 
@@ -301,7 +301,7 @@ class HazardAssessorTest {
         Invented invented = new Invented().solution("mist", MIST);
         invented.material("dcm", "liquid", "dichloromethane", Optional.empty(), Optional.empty());
         invented.step("relax", mist("mist", "60 mL"),
-                new Part.Bath("dcm", Optional.of(q("20 mm")), Optional.of(q("10 mm")), 1, Optional.empty(),
+                new Part.Bath("dcm", Optional.of(q("20 mm")), Optional.of(q("10 mm")), 1, true, Optional.empty(),
                 List.of(), Optional.empty(), 1, Optional.empty(), List.of(), Optional.empty(), Optional.empty()));
         List<String> wear = invented.derived().worked().care().get("relax").wear();
 

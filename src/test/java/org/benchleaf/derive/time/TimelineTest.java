@@ -148,7 +148,7 @@ class TimelineTest {
     }
 
     private static Part.Bath bath(String margin, Optional<String> filling, Optional<String> changing, List<StatedTime> each) {
-        return new Part.Bath("deionised-water", Optional.of(q(margin)), Optional.of(q("30 mm")), 3, Optional.empty(), each,
+        return new Part.Bath("deionised-water", Optional.of(q(margin)), Optional.of(q("30 mm")), 3, true, Optional.empty(), each,
                 Optional.empty(),
                 1, Optional.empty(), List.of(), filling.map(Invented::q), changing.map(Invented::q));
     }

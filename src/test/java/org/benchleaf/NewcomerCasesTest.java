@@ -1,0 +1,192 @@
+package org.benchleaf;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.benchleaf.check.Checked;
+import org.benchleaf.check.CheckedLibrary;
+import org.benchleaf.check.LibraryChecker;
+import org.benchleaf.compose.PageComposer;
+import org.benchleaf.compose.part.Audience;
+import org.benchleaf.compose.part.Clearance;
+import org.benchleaf.derive.Derived;
+import org.benchleaf.derive.Deriver;
+import org.benchleaf.message.Message;
+import org.benchleaf.message.MessageText;
+import org.benchleaf.message.Severity;
+import org.benchleaf.page.DataFile;
+import org.benchleaf.page.Page;
+import org.benchleaf.publish.Pictures;
+import org.benchleaf.publish.SitePublisher;
+import org.benchleaf.read.LibraryReader;
+import org.jsoup.Jsoup;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * Two invented publications, retold as someone did who had read nothing but the README and "Writing a case file": what they do not
+ * tell stays unknown, and no page says what nobody gave. What is expected was read off the case files by hand.
+ */
+class NewcomerCasesTest {
+
+    private static final Path CONTENT = Path.of("src/test/resources/newcomer");
+    private static final LocalDate DAY = LocalDate.of(2026, 11, 27);
+    private static final SitePublisher PUBLISHER = SitePublisher.with(Path.of("templates"), Pictures.none());
+
+    @TempDir
+    private Path folder;
+
+    private int copies;
+
+    private record Told(Map<String, String> pages, Map<String, String> files, List<Message> messages) {
+
+        String page(String name) {
+            return pages.entrySet().stream().filter(page -> page.getKey().endsWith("/" + name)).findFirst().orElseThrow().getValue();
+        }
+
+        String file(String name) {
+            return files.entrySet().stream().filter(file -> file.getKey().endsWith("/" + name)).findFirst().orElseThrow().getValue();
+        }
+
+        List<String> whats() {
+            return messages.stream().map(Message::what).toList();
+        }
+    }
+
+    private static Told told(Path content, String id) {
+        CheckedLibrary library = LibraryChecker.check(LibraryReader.read(content));
+        Checked checked = WholeLine.checked(content, content.resolve("cases").resolve(id), library);
+        List<Message> messages = new ArrayList<>(checked.messages().all());
+        assertThat(messages).filteredOn(message -> message.severity() == Severity.ERROR).map(MessageText::of).isEmpty();
+        Derived derived = Deriver.derive(checked.treatment().orElseThrow(), checked.findings(), library.library());
+        messages.addAll(derived.messages().all());
+        Clearance clearance = Clearance.on(DAY, checked.treatment().get().publication(), Audience.EVERYBODY).of(derived.worked());
+        messages.addAll(clearance.told());
+        Map<String, String> pages = new TreeMap<>();
+        for (Page page : PageComposer.compose(derived.worked(), library.library(), clearance).pages()) {
+            pages.put(page.path(), Jsoup.parse(new String(PUBLISHER.publish(page).bytes(), StandardCharsets.UTF_8)).select("main").text()
+                    .replaceAll("\\h", " "));
+        }
+        Map<String, String> files = new TreeMap<>();
+        for (DataFile file : PageComposer.compose(derived.worked(), library.library(), clearance).files()) {
+            files.put(file.path(), file.text());
+        }
+        return new Told(pages, files, messages);
+    }
+
+    /** The same content with one text of a case changed. */
+    private Path changed(String id, String from, String to) throws IOException {
+        Path content = folder.resolve(String.valueOf(++copies));
+        ChangedContent.copy(CONTENT, content);
+        Path file = content.resolve("cases").resolve(id).resolve("case.md");
+        String text = Files.readString(file);
+        assertThat(text).contains(from);
+        Files.writeString(file, text.replace(from, to));
+        return content;
+    }
+
+    @Test
+    void nothing_is_said_of_what_a_bath_carries_unless_the_case_tells_it() throws IOException {
+        assertThat(told(CONTENT, "cuttings").page("results.html")).doesNotContain("neither calcium nor magnesium");
+        assertThat(told(changed("cuttings", "uses: [calcium-hydroxide, ion-exchanged-water]", "uses: [ion-exchanged-water]"), "cuttings")
+                .page("results.html")).doesNotContain("neither calcium nor magnesium").contains("what the liquid carried is not recorded");
+    }
+
+    @Test
+    void a_last_bath_of_pure_water_is_still_told_to_carry_neither() throws IOException {
+        Path content = changed("cuttings", "uses: [calcium-hydroxide, ion-exchanged-water]", "uses: [ion-exchanged-water]");
+        Path file = content.resolve("cases/cuttings/case.md");
+        Files.writeString(file, Files.readString(file).replace("kind: alkalization", "kind: rinsing"));
+        assertThat(told(content, "cuttings").page("results.html")).contains("neither calcium nor magnesium");
+    }
+
+    @Test
+    void a_bath_and_an_adhesive_of_which_nothing_is_known_can_be_told() {
+        Told told = told(CONTENT, "cuttings");
+        assertThat(told.page("index.html")).contains("number of baths not recorded", "Adhesive: not recorded").doesNotContain("1 bath");
+        assertThat(told.pages().keySet()).noneMatch(path -> path.endsWith("steps.html") || path.endsWith("preparation.html"));
+    }
+
+    @Test
+    void an_unknown_liquid_is_refused_in_a_case_that_is_not_retold() throws IOException {
+        Path content = changed("cuttings", "title: Acid", "title: Other acid");
+        Path file = content.resolve("cases/cuttings/case.md");
+        Files.writeString(file, Files.readString(file).replaceAll("(?m)^source:\\n(  .*\\n)+", "")
+                .replaceAll("(?m)^  source licence:.*\\n", ""));
+        Checked checked = WholeLine.checked(content, content.resolve("cases/cuttings"), LibraryChecker.check(LibraryReader.read(content)));
+        assertThat(checked.messages().all()).extracting(Message::code).contains("FORM-027").doesNotContain("FORM-030");
+    }
+
+    @Test
+    void numbers_stand_as_they_were_given() {
+        Told cuttings = told(CONTENT, "cuttings");
+        for (String page : List.of("index.html", "results.html")) {
+            assertThat(cuttings.page(page)).as(page).contains("4.0 to 4.5", "7.3").doesNotContain("4–4.5").doesNotContain("4.25")
+                    .doesNotContain("± 0.1").doesNotContain("95 %");
+        }
+        assertThat(cuttings.files().values()).anySatisfy(file -> assertThat(file).contains("4.0 to 4.5", "mean 7.3"));
+        Told drawing = told(CONTENT, "long-drawing");
+        drawing.pages().values().forEach(page -> assertThat(page).doesNotContain("2 h 30 min").doesNotContain("3 h 30 min"));
+        assertThat(drawing.page("index.html")).contains("about 3 h");
+        assertThat(drawing.file("times.csv")).contains("about 3 h").doesNotContain("150").doesNotContain("210");
+    }
+
+    @Test
+    void a_method_after_that_nobody_recorded_is_no_other_method() {
+        assertThat(told(CONTENT, "cuttings").page("results.html")).contains("How it was read after is not recorded")
+                .doesNotContain("different methods");
+    }
+
+    @Test
+    void a_count_is_told_with_what_was_counted() throws IOException {
+        assertThat(told(CONTENT, "long-drawing").page("index.html")).contains("2 strips");
+        assertThat(told(changed("long-drawing", "extent: 2 strips", "extent: 2"), "long-drawing").page("index.html"))
+                .contains("2 in number");
+    }
+
+    @Test
+    void a_slip_in_a_unit_is_no_count() throws IOException {
+        for (String slip : List.of("64 mn", "64 inches")) {
+            Path content = changed("long-drawing", "extent: 2 strips", "extent: " + slip);
+            Checked checked = WholeLine.checked(content, content.resolve("cases/long-drawing"),
+                    LibraryChecker.check(LibraryReader.read(content)));
+            assertThat(checked.messages().hasErrors()).as(slip).isTrue();
+        }
+    }
+
+    /** SPDX License List: CC-BY-3.0-AU is the identifier of the Australian licence. */
+    @Test
+    void a_licence_of_a_country_is_known_and_an_unknown_one_is_told_once() throws IOException {
+        assertThat(told(CONTENT, "cuttings").pages()).isNotEmpty();
+        assertThat(told(changed("cuttings", "CC-BY-3.0-AU", "not known"), "cuttings").messages())
+                .filteredOn(message -> message.code().equals("CONS-021")).hasSize(1);
+    }
+
+    @Test
+    void a_true_fact_of_the_object_is_never_to_be_deleted_and_a_retold_case_answers_for_nobody() {
+        Told told = told(CONTENT, "long-drawing");
+        assertThat(told.messages()).extracting(Message::code).doesNotContain("FORM-032");
+        assertThat(told.messages()).extracting(Message::fix).noneMatch(fix -> fix.contains("say why it was done"));
+        assertThat(told.whats()).noneMatch(what -> what.contains("'state:'") && what.contains("is not given"));
+    }
+
+    @Test
+    void pages_say_each_thing_once_and_in_whole_words() {
+        Told told = told(CONTENT, "long-drawing");
+        assertThat(told.page("index.html")).doesNotContain("red ink, red").doesNotContain("Removed with by hand")
+                .doesNotContain("another order").doesNotContain("dirt, both,").doesNotContain("if it is not brittle yet")
+                .doesNotContain("with all readings")
+                .contains("both sides", "Stored at: 10 °C", "Adhesive of the tape: still sticky",
+                        "Before: two strips. After: none; some staining is left");
+        assertThat(told.page("results.html")).doesNotContain("red red ink");
+        assertThat(told(CONTENT, "cuttings").page("index.html")).contains("groundwood");
+    }
+}
