@@ -143,7 +143,7 @@ final class CaseFacts {
     /** Whether a step must have brought something dissolved, by its kind, and what it was is not told. */
     boolean carriesWhatNobodyNames(Step step) {
         return CARRYING.contains(step.kind()) && !namesLiquid(step) && dissolvedIn(step).findAny().isEmpty()
-                && liquidsOf(step).noneMatch(id -> liquids.solution(id).isPresent());
+                && liquidsOf(step).allMatch(liquids::isPlainWater);
     }
 
     /** Whether a part of the step names its liquid. */

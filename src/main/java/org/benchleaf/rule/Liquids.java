@@ -65,6 +65,11 @@ final class Liquids {
                 || material(id).filter(material -> isOfKind(material, MaterialKind::isWet) || isLiquidByContents(material)).isPresent();
     }
 
+    /** Whether the id names a material that is water and nothing else. */
+    boolean isPlainWater(String id) {
+        return material(id).flatMap(Material::substance).filter(WATER::equals).isPresent();
+    }
+
     /** Whether the id names a chemical that is no liquid, such as a powder. */
     boolean isDryChemical(String id) {
         return !isLiquid(id) && material(id).filter(Material::isChemical).isPresent();
