@@ -114,7 +114,7 @@ final class CaseForm {
         fields.text("id").ifPresent(id -> context.references().declare(DAMAGE, id, fields.place("id")));
         Optional<Matcher> things = fields.isScalar("extent") ? fields.text("extent").map(COUNTED::matcher).filter(Matcher::matches)
                 : Optional.empty();
-        Optional<Quantity> extent = things.map(counted -> Quantity.count(Long.parseLong(counted.group(1)))).or(() -> extent(fields));
+        Optional<Quantity> extent = things.map(counted -> Quantity.count(Long.parseLong(counted.group(1)))).or(() -> howMuch(fields));
         fields.scalar("of").ifPresent(id -> context.references().use(id, ITEM));
         return new Damage(fields.text("id"), fields.needText("what"), fields.text("of"), told(fields, "where"),
                 told(fields, "side"), extent, things.map(counted -> counted.group(2)), told(fields, "degree"),
@@ -122,7 +122,7 @@ final class CaseForm {
                 fields.text("note"), fields.place());
     }
 
-    private static Optional<Quantity> extent(Fields fields) {
+    private static Optional<Quantity> howMuch(Fields fields) {
         boolean share = fields.text("extent").filter(text -> text.endsWith("%")).isPresent();
         return share ? fields.within("extent", 0, 100, SHARE) : fields.reading("extent", LENGTH, AREA, COUNT, SHARE);
     }

@@ -49,7 +49,7 @@ class FigureMessagesTest {
     @Test
     void a_tear_without_its_length_is_missing() {
         Invented invented = new Invented().step("mend", mend(List.of("t"), "ethanol-96", "5 mm", "0 %"));
-        invented.damages.add(new org.benchleaf.model.Damage(Optional.of("t"), "tear", Optional.empty(),
+        invented.damages.add(new org.benchleaf.model.Damage(Optional.of("t"), "tear", Optional.empty(), Optional.empty(),
                 Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(),
                 Optional.empty(), Optional.empty(), Invented.PLACE));
         assertThat(invented.codes()).containsExactly("FIG-004");
