@@ -158,7 +158,7 @@ class DraftCommandTest {
         assertThat(Files.readString(file)).contains("  source licence: CC-BY-4.0\n",
                 "source:\n  of: abbey-1995\n  retold by: not yet known\n  read: the abstract\n  not read: not yet known\n",
                 "    uses: not yet known\n    source: {where: not yet known}\n", "results: not yet known\n")
-                .doesNotContain("permissions:", "private:", "tests:", "bath:", "approved:", "risks:");
+                .doesNotContain("permissions:", "private:", "tests:", "\n    bath:", "approved:", "risks:");
         assertThat(out.toString()).contains("'source › not read' is not yet known", "'results' is not yet known");
     }
 

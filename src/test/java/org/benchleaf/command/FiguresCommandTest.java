@@ -61,13 +61,26 @@ class FiguresCommandTest {
     }
 
     @Test
-    void a_case_with_errors_prints_messages_and_no_figures(@TempDir Path folder) throws IOException {
+    void a_case_with_errors_of_form_prints_messages_and_no_figures(@TempDir Path folder) throws IOException {
+        assertThat(changed(folder, "level: foundation", "level: high")).isEqualTo(1);
+        assertThat(err.toString()).contains("error FORM-");
+        assertThat(out.toString()).isEmpty();
+    }
+
+    /** Whoever cited a figure that is not there looks for its name in this list. */
+    @Test
+    void a_case_that_cites_a_figure_which_is_not_there_prints_those_that_are(@TempDir Path folder) throws IOException {
+        assertThat(changed(folder, "{wash.volume}", "{wash.volme}")).isEqualTo(1);
+        assertThat(err.toString()).contains("error FIG-001", "wash.volume");
+        assertThat(out.toString()).contains("wash.volume");
+    }
+
+    private int changed(Path folder, String from, String to) throws IOException {
         copy(Path.of(CONTENT), folder);
         Path file = folder.resolve("cases/tide/case.md");
-        Files.writeString(file, Files.readString(file).replace("{wash.volume}", "{wash.volme}"));
-        assertThat(run("tide", "--content", folder.toString())).isEqualTo(1);
-        assertThat(err.toString()).contains("error FIG-001", "wash.volume");
-        assertThat(out.toString()).isEmpty();
+        assertThat(Files.readString(file)).contains(from);
+        Files.writeString(file, Files.readString(file).replace(from, to));
+        return run("tide", "--content", folder.toString());
     }
 
     private static void copy(Path from, Path to) throws IOException {
