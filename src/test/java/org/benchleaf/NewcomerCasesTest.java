@@ -111,7 +111,8 @@ class NewcomerCasesTest {
     @Test
     void a_bath_and_an_adhesive_of_which_nothing_is_known_can_be_told() {
         Told told = told(CONTENT, "cuttings");
-        assertThat(told.page("index.html")).contains("number of baths not recorded", "Laid down with: not recorded").doesNotContain("1 bath");
+        assertThat(told.page("index.html"))
+                .contains("number of baths not recorded", "Laid down with: not recorded").doesNotContain("1 bath");
         assertThat(told.pages().keySet()).noneMatch(path -> path.endsWith("steps.html") || path.endsWith("preparation.html"));
     }
 
