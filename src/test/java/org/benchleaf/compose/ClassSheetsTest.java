@@ -219,7 +219,7 @@ class ClassSheetsTest {
     @Test
     void when_a_sheet_goes_under_the_boards_is_told_by_its_own_mass() {
         assertThat(rows("-stations.html", "station-1-times")).extracting(row -> row.get(2))
-                .filteredOn(told -> told.startsWith("Drying: weigh the wet sheet")).singleElement().asString()
+                .filteredOn(told -> told.startsWith("Drying: weigh the blotted sheet")).singleElement().asString()
                 .contains("dry mass of this sheet, divided by what it weighs now, is 60–66 %", "those of the object");
     }
 

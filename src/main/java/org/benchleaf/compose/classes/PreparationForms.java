@@ -11,7 +11,6 @@ import org.benchleaf.compose.part.HazardMaker;
 import org.benchleaf.compose.part.PartFacts;
 import org.benchleaf.compose.part.Sheet;
 import org.benchleaf.derive.classes.Duty;
-import org.benchleaf.derive.classes.ScheduleReading;
 import org.benchleaf.model.SpotTest;
 import org.benchleaf.model.Step;
 import org.benchleaf.model.StepKind;
@@ -64,19 +63,13 @@ record PreparationForms(Sheet sheet, ClassDesk desk) {
     private Optional<Table> calibrations() {
         Words words = sheet.words();
         List<LocalDateTime> times = Stream.concat(desk.plan().duties().stream().filter(duty -> duty.kind() == Duty.Kind.METER_CALIBRATED)
-                .map(Duty::begin), Calibration.of(sheet, desk).stream().flatMap(one -> Collections.nCopies(meters(), one.begin()).stream()))
-                .sorted().toList();
+                .map(Duty::begin), Calibration.of(sheet, desk).stream().map(Calibration::begin)).sorted().toList();
         List<Table.Column> columns = new ArrayList<>(words.columns("class.calibration-at", "class.calibration-meter"));
         columns.add(new Table.Column(words.say("class.calibration-buffer", "buffer", Calibration.buffers(sheet, desk)), false));
         columns.addAll(words.columns("class.calibration-temperature", "class.sign"));
         List<List<RichText>> rows = times.stream().map(time -> row(desk.moment(sheet, time), columns.size() - 1)).toList();
         return rows.isEmpty() ? Optional.empty() : Optional.of(new Table("calibration-record", words.say("class.calibration-record"),
                 columns, rows, Optional.empty()));
-    }
-
-    private int meters() {
-        return desk.reading().shared().stream().filter(one -> one.thing().equals(ScheduleReading.METER))
-                .mapToInt(ScheduleReading.Sharing::count).findFirst().orElse(1);
     }
 
     private List<RichText> row(String first, int empty) {

@@ -90,6 +90,9 @@ final class StationWords {
             return words.say("class.taken-out") + step.flatMap(Step::until).map(until -> " "
                     + words.more(words.say("bench.told-until"), until) + ".").orElse("");
         }
+        if (turn.isWatched()) {
+            return step.flatMap(Step::watch).map(watch -> fact("bench.told-watch", watch).strip()).orElse("");
+        }
         return inTheTray(turn);
     }
 

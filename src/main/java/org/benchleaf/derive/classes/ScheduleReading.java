@@ -161,6 +161,11 @@ public final class ScheduleReading {
             return work.equals(StationCut.LIFT_AND_DRAIN);
         }
 
+        /** Whether someone stays with a sheet that was just lowered. */
+        public boolean isWatched() {
+            return work.equals(StationCut.WATCH);
+        }
+
         /** Whether a sheet that was lifted out of its last bath drains. */
         public boolean isDrained() {
             return work.equals(StationCut.DRAIN);
