@@ -59,10 +59,10 @@ class MixturePagesTest {
     void the_label_names_the_true_rest_and_no_water() {
         List<String> strengths = sheet.select(".label__strength").stream().map(MixturePagesTest::text).toList();
         assertThat(strengths).filteredOn(text -> text.contains("12")).singleElement().satisfies(text ->
-                assertThat(text).contains("Isopropanol", "8", "Acetone", "the rest Ethanol, 96 % v/v")
+                assertThat(text).contains("isopropanol", "8", "acetone", "the rest ethanol, 96 % v/v")
                         .doesNotContain("water"));
-        assertThat(strengths).anySatisfy(text -> assertThat(text).contains("3 Isopropanol", "2 Acetone",
-                "1 Ethanol, 96 % v/v", "by volume"));
+        assertThat(strengths).anySatisfy(text -> assertThat(text).contains("3 parts of isopropanol", "2 parts of acetone",
+                "1 part of ethanol, 96 % v/v", "by volume"));
     }
 
     @Test

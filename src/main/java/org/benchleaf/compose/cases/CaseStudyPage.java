@@ -237,7 +237,8 @@ public final class CaseStudyPage implements CasePageMaker {
         parts.add(MissingValue.read(paper).map(missing -> sheet.words().say("missing.paper", "missing", sheet.words().missing(missing)))
                 .orElse(paper));
         object.support().sizing().filter(CaseStudyPage::isTold).ifPresent(parts::add);
-        object.support().features().stream().filter(CaseStudyPage::isTold).forEach(parts::add);
+        object.support().features().stream().filter(CaseStudyPage::isTold)
+                .map(feature -> sheet.words().group("paper-feature").getOrDefault(feature, feature)).forEach(parts::add);
         parts.addAll(object.support().state());
         object.support().grammage().ifPresent(value -> parts.add(sheet.numbers().written(value).text()));
         object.support().thickness().ifPresent(value -> parts.add(sheet.words().say("support.thick",
