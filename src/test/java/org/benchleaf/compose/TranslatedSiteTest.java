@@ -57,7 +57,7 @@ class TranslatedSiteTest {
                 .containsOnlyKeys("ar", "cy", "fr").allSatisfy((language, there) -> assertThat(paths(there)
                         .filter(path -> !path.contains("/materials/"))).containsExactly(
                                 language + "/index.html", language + "/at-home.html",
-                                language + "/glossary.html", language + "/search.html"));
+                                language + "/glossary.html", language + "/sums.html", language + "/search.html"));
         List<CaseCard> untold = CARDS.stream().filter(card -> card.translated().isEmpty()).toList();
         assertThat(untold).isNotEmpty();
         assertThat(site(untold).translated()).isEmpty();

@@ -84,8 +84,8 @@ class PlainResultsTest {
     void an_aim_is_answered_by_the_results_that_the_case_ties_to_it_or_is_told_to_be_not_measured() {
         assertThat(SAID.get("tide-table").lines().toList()).satisfies(said -> {
             assertThat(said.get(0)).contains("pH 7.2, after it", "tideline. It went from 66.3 to 75.9",
-                    "Bending: cracked each time before; no new crack after.");
-            assertThat(said.get(1)).isEqualTo("Tears: three open before; none open after.");
+                    "Bending: Before: cracked each time. After: no new crack.");
+            assertThat(said.get(1)).isEqualTo("Tears: Before: three open. After: none open.");
         });
         assertThat(SAID.get("flood-poster").lines().toList().get(2))
                 .isEqualTo("Not measured: none of the results tells whether this was reached.");

@@ -31,7 +31,7 @@ class MaterialPagesTest {
                 "../cases/lock-plan/index.html", "../cases/flood-poster/index.html");
         assertThat(made("methyl-cellulose")).extracting(tuple -> tuple.toList().get(1).toString().replaceAll("[\u00a0\u202f]", " "))
                 .anyMatch(told -> told.contains("2.5 % m/v")).anyMatch(told -> told.contains("3 % m/v"));
-        assertThat(made("wheat-starch")).singleElement().asString().contains("1 ").contains(" + 5 ");
+        assertThat(made("wheat-starch")).singleElement().asString().contains("1 part of ").contains(" to 5 parts of ");
     }
 
     @Test
