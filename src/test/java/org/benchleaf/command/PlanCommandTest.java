@@ -113,7 +113,7 @@ class PlanCommandTest {
             assertThat(lowered).isBetween(time(parts, station, "relax: prewetting", "end"),
                     time(parts, station, "relax: prewetting", "end") + 15);
             assertThat(time(parts, station, "wash: hold before lowering", "end")).isEqualTo(lowered);
-            assertThat(time(parts, station, "wash: bath 1", "start"))
+            assertThat(time(parts, station, "wash: watch the sheet in its bath", "start"))
                     .isEqualTo(time(parts, station, "wash: lower", "end"));
         }
     }
