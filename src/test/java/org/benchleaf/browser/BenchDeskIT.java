@@ -231,11 +231,39 @@ class BenchDeskIT {
     }
 
     @Test
+    void nobody_comes_to_the_bench_who_has_not_ticked_off_the_briefing() {
+        atTheBench((window, clock) -> {
+            window.run("document.querySelector('[data-desk=bench]').click();");
+            assertThat(window.run("return document.getElementById('bench').hidden;")).isEqualTo(true);
+            assertThat(status(window)).contains("Read the briefing first");
+            window.run("document.getElementById('tick-briefing').click(); document.querySelector('[data-desk=bench]').click();");
+            assertThat(window.run("return document.getElementById('bench').hidden;")).isEqualTo(false);
+        });
+    }
+
+    @Test
+    void what_is_not_marked_as_done_is_named_when_a_hold_is_released_and_a_done_step_has_no_timer_left() {
+        atTheBench((window, clock) -> {
+            atStep(window, "step-surface-clean");
+            window.run("const screen = document.querySelector('[data-screen=step-surface-clean][data-last]');"
+                    + "screen.querySelector('.timer__run .button').click();"
+                    + "[...screen.querySelectorAll('.screen__time > button')].pop().click();");
+            assertThat(window.run("return document.querySelectorAll('.bench__due li').length;")).isEqualTo(0L);
+            atStep(window, "step-relax");
+            window.run("const hold = document.querySelector('.screen--hold:not([hidden])'); hold.querySelector('input').value = 'AB';"
+                    + "hold.querySelector('.screen__release button').click();");
+            assertThat((String) window.run("return document.querySelector('.screen--hold:not([hidden]) .screen__told').textContent;"))
+                    .contains("Not marked as done: 1. Examination", "2. Testing").doesNotContain("3. Surface cleaning");
+        });
+    }
+
+    @Test
     void what_was_written_down_survives_a_reload_and_is_saved_as_the_program_reads_it() {
         atTheBench((window, clock) -> {
             written(window, "step-wash", "8,5");
             window.again();
-            window.run("document.querySelector('[data-desk=bench]').click(); document.querySelector('[data-bench=record]').click();");
+            window.run("document.getElementById('tick-briefing').checked = true; document.querySelector('[data-desk=bench]').click();"
+                    + "document.querySelector('[data-bench=record]').click();");
             assertThat(window.run("return document.querySelector('.screen__record').textContent;")).asString()
                     .contains("7. Washing\n").contains("bath: 1, pH fresh: pH 8.5").doesNotContain("step: ");
             assertThat(frontMatter(saved(window))).contains("- id: wash").contains("- {bath: 1, pH fresh: pH 8.5}");
@@ -286,7 +314,7 @@ class BenchDeskIT {
     void on_paper_every_step_is_there_even_if_the_bench_view_is_on_the_screen() {
         atTheBench((window, clock) -> {
             int all = shown(window).size();
-            window.run("document.querySelector('[data-desk=bench]').click();");
+            window.run("document.getElementById('tick-briefing').checked = true; document.querySelector('[data-desk=bench]').click();");
             assertThat(window.run("return document.querySelector('.strip').checkVisibility();")).isEqualTo(false);
             window.show(new Setting(768, Setting.Look.PRINT));
             assertThat(window.run("return document.querySelector('.strip').checkVisibility();")).isEqualTo(true);
@@ -357,7 +385,7 @@ class BenchDeskIT {
     }
 
     private static void atStep(Window window, String step) {
-        window.run("document.querySelector('[data-desk=bench]').click();"
+        window.run("document.getElementById('tick-briefing').checked = true; document.querySelector('[data-desk=bench]').click();"
                 + "document.querySelector('[data-stage=' + arguments[0] + '] button').click();", step);
     }
 

@@ -76,7 +76,7 @@ class StepSheetIT {
     private static void atTheBench(String step, java.util.function.Consumer<Window> work) {
         Windows.lend(window -> {
             window.open("cases/tide-table/steps.html");
-            window.run("document.querySelector('[data-desk=bench]').click();"
+            window.run("document.getElementById('tick-briefing').checked = true; document.querySelector('[data-desk=bench]').click();"
                     + "document.querySelector('[data-stage=' + arguments[0] + '] button').click();", step);
             try {
                 work.accept(window);

@@ -18,7 +18,7 @@ import org.benchleaf.words.WholeSentence;
 final class BenchHands {
 
     /**
-     * Most words of action, amount and what one should see on one screen. With the names, the timer and the line of
+     * Most words of action, amount, timer and what one should see on one screen. With the names, the timer and the line of
      * danger it stays at 60, which is read at arm's length; what one should see comes on the next screen otherwise.
      */
     private static final int MOST_WORDS = 26;
@@ -114,6 +114,7 @@ final class BenchHands {
     /** The hand itself; in two, to do and to look, where it has too many words for one screen. */
     private List<Hand> fitting(Hand hand) {
         int words = words(hand.action()) + hand.amount().map(fact -> words(fact.name()) + 1).orElse(0)
+                + hand.clock().flatMap(BenchScreen.Clock::label).map(BenchHands::words).orElse(0)
                 + step.see().filter(see -> hand.see().isPresent()).map(BenchHands::words).orElse(0);
         return hand.see().isEmpty() || words <= MOST_WORDS ? List.of(hand) : List.of(
                 new Hand(hand.name(), hand.action(), hand.amount(), Optional.empty(), hand.clock(), hand.bath()),
