@@ -104,7 +104,8 @@ class FinishedTreatmentTest {
         assertThat(text(content, "index.html")).contains("about 3 h", "more than 36 h", "less than 50 min");
         // About 3 h: all that rounds to 3 h. Nobody told the most of the drying and the least of the mending.
         assertThat(text(content, "results.html")).contains("3. Surface cleaning about 3 h not recorded not recorded",
-                "7. Drying more than 36 h 36 h not recorded 8. Mending less than 50 min not recorded 50 min").doesNotContain("0 min 50 min");
+                "7. Drying more than 36 h 36 h not recorded 8. Mending less than 50 min not recorded 50 min")
+                .doesNotContain("0 min 50 min");
     }
 
     @Test
