@@ -47,7 +47,7 @@ class ClassQuestionsTest {
         "What must be ordered by when                               | Ethanol, 96 % v/v 54.2 mL 30 mL 1 × 500 mL Tuesday 31 March 2026",
         "What is left over and where it goes                        | up to 130 mL 1 × 1 L, 90 % full Collect in the closed can for "
                 + "solvents",
-        "Whether the air of the room is good enough for all at once | Of the limit for a working day Prewetting",
+        "Whether the air of the room is good enough for all at once | If all did it at the same time Prewetting",
         "Who is released when, and what is looked at                | Prewetting: hold before misting that the stamp is under its wax on "
                 + "both faces, in raking light",
         "What changed since the issue before                        | Ethanol and water for misting 94 mL 130 mL",

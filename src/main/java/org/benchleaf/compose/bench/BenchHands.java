@@ -123,6 +123,6 @@ final class BenchHands {
     }
 
     private static int words(String text) {
-        return text.strip().split("\\s+").length;
+        return text.strip().split("[\\s\\h]+").length;
     }
 }
