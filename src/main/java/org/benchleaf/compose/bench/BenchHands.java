@@ -122,6 +122,11 @@ final class BenchHands {
                         .orElse(sheet.words().say("bench-hand.look"))), "", Optional.empty(), hand.see(), Optional.empty(), 0));
     }
 
+    /** Whether both can be told on one screen. */
+    static boolean fits(String one, String other) {
+        return words(one + " " + other) <= MOST_WORDS;
+    }
+
     private static int words(String text) {
         return text.strip().split("[\\s\\h]+").length;
     }

@@ -93,9 +93,10 @@ public final class BenchViewMaker {
         Optional<StepCare> care = Optional.ofNullable(desk.worked().care().get(step.id()));
         List<Caution> cautions = Stream.concat(told.supervised().stream(), told.cautions().stream())
                 .map(BenchViewMaker::plain).toList();
-        Optional<Fact> watch = step.watch().filter(any -> hand.action().isEmpty() || hand.clock().isPresent())
+        boolean timed = told.timers().stream().anyMatch(timer -> timer.seconds() > 0);
+        Optional<Fact> watch = step.watch().filter(any -> hand.clock().isPresent() || hand.action().isEmpty() && !timed)
                 .map(watched -> Fact.of(sheet.words().say("bench.told-watch"), WholeSentence.of(watched)));
-        Optional<Fact> until = step.until().filter(any -> hand.action().isEmpty())
+        Optional<Fact> until = step.until().filter(end -> hand.action().isEmpty() && BenchHands.fits(step.see().orElse(""), end))
                 .map(end -> Fact.of(sheet.words().say("bench.told-until"), WholeSentence.of(end)));
         return new BenchScreen(told.anchor(), name(told), hand.name(), Optional.empty(), hand.action(), hand.amount(),
                 hand.see(), watch, until, hand.clock(), cautions, new CareLine(sheet, desk).shortened(cautions, care), told.wear(),
