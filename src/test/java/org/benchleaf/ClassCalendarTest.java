@@ -92,7 +92,8 @@ class ClassCalendarTest {
 
     /**
      * By hand: on Tuesday 14 April 2026 a sheet is weighed in 2 min after the briefing, and the first meter first
-     * used at 9:12, the second at 9:30; up to 10 min are usual to calibrate each. For the trial of the practice sheets it is calibrated on Friday before, from 11:55.
+     * used at 9:12, the second at 9:30; up to 10 min are usual to calibrate each. For the trial of the practice sheets it is
+     * calibrated on Friday before, from 11:55.
      */
     @Test
     void the_technician_finds_the_calibration_of_the_meter() throws IOException {
