@@ -208,7 +208,7 @@ public final class Calculations {
     }
 
     private static Clause listed(List<String> known) {
-        return Clause.list(known.stream().map(Clause::of).toList());
+        return Clause.list(Clause.each(known));
     }
 
     private static Outcome refused(Refusal refusal) {

@@ -186,8 +186,12 @@ public final class FigureChain {
 
     /** What the refused input is called on the sheet; its key where that does not show it. */
     private static Clause name(Node node, Refusal refusal) {
-        return Clause.of(node.puts.stream().filter(put -> put.key.equals(refusal.input())).findFirst().map(Put::label)
-                .orElse(refusal.input()));
+        for (Put put : node.puts) {
+            if (put.key.equals(refusal.input())) {
+                return Clause.of(put.label);
+            }
+        }
+        return Clause.of(refusal.input());
     }
 
     private static Reworked failed(Node node, Clause why) {

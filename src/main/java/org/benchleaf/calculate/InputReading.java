@@ -57,10 +57,10 @@ final class InputReading {
     /** What is allowed, for a message: the kind, the range with its unit, an example. */
     Clause allowed() {
         if (input.dimensions().isEmpty()) {
-            return Clause.list(input.words().stream().map(Clause::of).toList());
+            return Clause.list(Clause.each(input.words()));
         }
         Clause kinds = input.dimensions().size() > 4 ? Clause.of("measured values")
-                : Clause.either(input.dimensions().stream().map(Dimension::clause).toList());
+                : Clause.either(Clause.each(input.dimensions().stream().map(Dimension::words).toList()));
         return Clause.of("{range}, such as {example}", "range", range(kinds), "example", input.example());
     }
 

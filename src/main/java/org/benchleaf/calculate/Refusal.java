@@ -78,6 +78,6 @@ public record Refusal(Kind kind, String input, Clause found, Clause allowed, Str
 
     private Clause suggestion() {
         return near.isEmpty() ? Clause.of("; the list: {list}.", "list", allowed)
-                : Clause.of("; did you mean {near}?", "near", Clause.either(near.stream().map(Clause::of).toList()));
+                : Clause.of("; did you mean {near}?", "near", Clause.either(Clause.each(near)));
     }
 }

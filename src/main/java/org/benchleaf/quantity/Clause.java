@@ -1,5 +1,6 @@
 package org.benchleaf.quantity;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -23,9 +24,33 @@ public record Clause(String text, List<Object> holes) {
         return new Clause(text, List.of(holes));
     }
 
+    /** A clause without a value; most are, and a page's script is smaller where those make no list. */
+    public static Clause of(String text) {
+        return new Clause(text, List.of());
+    }
+
+    /** A clause with one value. */
+    public static Clause of(String text, String name, Object value) {
+        return new Clause(text, List.of(name, value));
+    }
+
+    /** A clause with two values. */
+    public static Clause of(String text, String name, Object value, String other, Object more) {
+        return new Clause(text, List.of(name, value, other, more));
+    }
+
     /** A number with its unit, or a text that somebody put in: alike in every language. */
     public static Clause value(String text) {
         return of("{value}", "value", text);
+    }
+
+    /** Each of several texts as a clause. */
+    public static List<Clause> each(List<String> texts) {
+        List<Clause> clauses = new ArrayList<>();
+        for (String text : texts) {
+            clauses.add(of(text));
+        }
+        return clauses;
     }
 
     /** Several in a row. */

@@ -53,7 +53,9 @@ public final class PageCalculator {
         calculations = new Calculations(FormularyText.read(formulary));
         digits = new Digits(decimalMark.charAt(0), weeks);
         Map<String, String> said = new HashMap<>();
-        Cells.lines(words).forEach(line -> said.put(line.get(0), line.get(1)));
+        for (List<String> line : Cells.lines(words)) {
+            said.put(line.get(0), line.get(1));
+        }
         language = new TextLanguage(text -> said.getOrDefault(text, text), decimalMark.charAt(0), direction.equals("rtl"));
     }
 
@@ -69,7 +71,9 @@ public final class PageCalculator {
     @JSExport
     public static String work(String name, String inputs) {
         Map<String, String> texts = new LinkedHashMap<>();
-        Cells.lines(inputs).forEach(line -> texts.put(line.get(0), language.typed(line.get(1))));
+        for (List<String> line : Cells.lines(inputs)) {
+            texts.put(line.get(0), language.typed(line.get(1)));
+        }
         Outcome outcome = calculations.work(name, texts);
         List<String> lines = new ArrayList<>();
         if (outcome instanceof Outcome.Refused refused) {
@@ -79,7 +83,7 @@ public final class PageCalculator {
             worked.method().outputs().forEach(output -> answer(lines, worked, output));
             worked.givens().forEach(given -> add(lines, "given", said(given.label()), given(given),
                     said(given.from().text())));
-            worked.notes().forEach(note -> add(lines, "note", note.said(language)));
+            told(lines, "note", worked.notes());
         }
         return String.join("\n", lines);
     }
@@ -99,8 +103,8 @@ public final class PageCalculator {
             each.value().map(value -> digits.told(value, each.rounding())).ifPresentOrElse(
                     amount -> add(lines, "number", each.id(), amount.number(), amount.unit()),
                     () -> add(lines, "none", each.id(), each.why().said(language)));
-            each.causes().forEach(cause -> add(lines, "by", cause.said(language)));
-            each.notes().forEach(note -> add(lines, "note", note.said(language)));
+            told(lines, "by", each.causes());
+            told(lines, "note", each.notes());
         }
         return String.join("\n", lines);
     }
@@ -111,8 +115,14 @@ public final class PageCalculator {
 
     /** What the form calls an input: by its label, or by its key where the calculation has no such input. */
     private static Clause name(String calculation, String input) {
-        return Clause.of(calculations.formulary().method(calculation).stream().flatMap(method -> method.inputs().stream())
-                .filter(each -> each.key().equals(input)).findFirst().map(Method.Input::label).orElse(input));
+        for (Method method : calculations.formulary().method(calculation).stream().toList()) {
+            for (Method.Input each : method.inputs()) {
+                if (each.key().equals(input)) {
+                    return Clause.of(each.label());
+                }
+            }
+        }
+        return Clause.of(input);
     }
 
     private static String said(String text) {
@@ -132,6 +142,12 @@ public final class PageCalculator {
             add(lines, "word", output.key(), said(output.label()), said(worked.words().get(output.key())));
         } else {
             add(lines, "withheld", output.key(), said(output.label()), worked.withheld().get(output.key()).said(language));
+        }
+    }
+
+    private static void told(List<String> lines, String key, List<Clause> clauses) {
+        for (Clause clause : clauses) {
+            add(lines, key, clause.said(language));
         }
     }
 

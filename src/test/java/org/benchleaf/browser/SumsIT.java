@@ -74,7 +74,7 @@ class SumsIT {
         }, () -> System.out.println("Firefox is not on this machine and cannot be installed: no sums were worked in it."));
     }
 
-    /** 90 kB packed (of 1024 bytes) is what a page may load for its sums, common practice for a slow phone, no source. */
+    /** 90 kB packed is what a page may load for its sums, common practice for a slow phone, no source. */
     @Test
     void the_calculations_are_small_when_packed() throws IOException {
         byte[] script = Files.readAllBytes(SiteUnderTest.demo().root().resolve("assets/calculations.js"));
@@ -82,7 +82,7 @@ class SumsIT {
         try (GZIPOutputStream zip = new GZIPOutputStream(packed)) {
             zip.write(script);
         }
-        assertThat(packed.size()).isBetween(10_000, 90 * 1024);
+        assertThat(packed.size()).isBetween(10_000, 90_000);
     }
 
     private static void agree(BiFunction<String, Object, List<String>> page) {
