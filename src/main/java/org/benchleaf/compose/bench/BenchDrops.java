@@ -30,7 +30,7 @@ final class BenchDrops {
         int earlier = IntStream.range(0, here).filter(i -> steps.get(i).kind() == StepKind.TESTING).max().orElse(-1);
         return step.kind() != StepKind.TESTING ? List.of() : desk.treatment().tests().stream()
                 .filter(test -> after(test) < here && (test.after().isPresent() ? after(test) > earlier : earlier < 0))
-                .flatMap(test -> test.dwell().stream().map(dwell -> Fact.of(sheet.words().more(medium(test),
+                .flatMap(test -> test.dwell().stream().map(dwell -> Fact.of(sheet.words().more(PartFacts.tested(sheet.words(), desk, test),
                         new HazardMaker(sheet, desk).name(test.with())), sheet.numbers().duration(dwell).text())))
                 .toList();
     }
@@ -38,10 +38,5 @@ final class BenchDrops {
     /** The place of the step after which it was done; before all steps where it was done on the untouched sheet. */
     private int after(SpotTest test) {
         return test.after().flatMap(desk.treatment()::step).map(steps::indexOf).orElse(-1);
-    }
-
-    private String medium(SpotTest test) {
-        return desk.treatment().medium(test.medium()).map(medium -> PartFacts.coloured(sheet.words(), medium))
-                .orElseGet(() -> sheet.words().term("test-of", test.medium()));
     }
 }

@@ -48,12 +48,10 @@ final class SpotTestTable {
     }
 
     private List<RichText> row(SpotTest test) {
-        String of = desk.treatment().medium(test.medium()).map(medium -> PartFacts.coloured(words, medium))
-                .orElse(words.term("test-of", test.medium()));
         String with = new HazardMaker(sheet, desk).name(test.with())
                 + test.after().flatMap(desk.treatment()::step).map(step -> words.say("bench.tests-after",
                         "step", new StepTitle(words, desk.treatment()).kind(step).toLowerCase(Locale.ROOT))).orElse("");
-        return List.of(sheet.linked(of), RichText.of(with),
+        return List.of(sheet.linked(PartFacts.tested(words, desk, test)), RichText.of(with),
                 RichText.of(test.dwell().map(dwell -> sheet.numbers().duration(dwell).text()).orElse(words.notRecorded())),
                 sheet.linked(result(test.result()) + test.note().map(note -> ": " + note).orElse("")));
     }

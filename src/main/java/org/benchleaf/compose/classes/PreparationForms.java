@@ -53,9 +53,8 @@ record PreparationForms(Sheet sheet, ClassDesk desk) {
     }
 
     private String asked(SpotTest test) {
-        String medium = desk.desk().treatment().medium(test.medium()).map(one -> PartFacts.coloured(sheet.words(), one))
-                .orElse(sheet.words().term("test-of", test.medium()));
-        return sheet.words().say("class.trial-medium", "medium", medium, "liquid", new HazardMaker(sheet, desk.desk()).name(test.with()),
+        return sheet.words().say("class.trial-medium", "medium", PartFacts.tested(sheet.words(), desk.desk(), test),
+                "liquid", new HazardMaker(sheet, desk.desk()).name(test.with()),
                 "dwell", test.dwell().map(dwell -> sheet.numbers().duration(dwell).text()).orElse(sheet.words().say("class.not-stated")));
     }
 

@@ -7,6 +7,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.benchleaf.model.Medium;
 import org.benchleaf.model.Part;
+import org.benchleaf.model.SpotTest;
 import org.benchleaf.page.Fact;
 import org.benchleaf.page.Paths;
 import org.benchleaf.quantity.Quantity;
@@ -258,6 +259,12 @@ public final class PartFacts implements Part.Kinds<List<Fact>> {
     public static String coloured(Words words, Medium medium) {
         return medium.colourBeside().map(colour -> words.say("medium.coloured", "colour", colour, "medium", medium.is()))
                 .orElse(medium.is());
+    }
+
+    /** What a spot test is made on: a medium with its colour, or the paper itself. */
+    public static String tested(Words words, CaseDesk desk, SpotTest test) {
+        return desk.treatment().medium(test.medium()).map(medium -> coloured(words, medium))
+                .orElseGet(() -> words.term("test-of", test.medium()));
     }
 
     /** The anchor of a solution on the preparation sheet. */
