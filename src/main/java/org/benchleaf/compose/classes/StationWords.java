@@ -11,6 +11,7 @@ import java.util.Set;
 import org.benchleaf.compose.part.HazardMaker;
 import org.benchleaf.compose.part.Sheet;
 import org.benchleaf.derive.classes.Looks;
+import org.benchleaf.derive.classes.BesideWork;
 import org.benchleaf.derive.classes.ScheduleReading;
 import org.benchleaf.model.Handling;
 import org.benchleaf.model.Part;
@@ -25,9 +26,9 @@ import org.benchleaf.words.Words;
 final class StationWords {
 
     /** How what is done for the record or the room is done, by the word of the plan for it. */
-    private static final Map<String, String> BESIDE = Map.of(ScheduleReading.READ_AGAIN, "class.bath-again", ScheduleReading.READ_USED,
-            "class.used-read", ScheduleReading.EMPTY_TRAY, "class.tray-emptied", ScheduleReading.WEIGH_DRY, "class.weigh-dry",
-            ScheduleReading.WEIGH_WET, "class.weigh-wet", ScheduleReading.WEIGH_BLOTTED, "class.weigh-blotted");
+    private static final Map<String, String> BESIDE = Map.of(BesideWork.READ_AGAIN, "class.bath-again", BesideWork.READ_USED,
+            "class.used-read", BesideWork.EMPTY_TRAY, "class.tray-emptied", BesideWork.WEIGH_DRY, "class.weigh-dry",
+            BesideWork.WEIGH_WET, "class.weigh-wet", BesideWork.WEIGH_BLOTTED, "class.weigh-blotted");
 
     private final Sheet sheet;
     private final ClassDesk desk;
@@ -64,7 +65,7 @@ final class StationWords {
                     .orElse(List.of())));
         }
         if (BESIDE.containsKey(turn.work())) {
-            return words.say(BESIDE.get(turn.work())) + (turn.work().equals(ScheduleReading.WEIGH_BLOTTED) ? restraint(step) : "");
+            return words.say(BESIDE.get(turn.work())) + (turn.work().equals(BesideWork.WEIGH_BLOTTED) ? restraint(step) : "");
         }
         if (turn.isHold()) {
             return (step.flatMap(desk.course()::look).map(look -> words.say("class.hold-look", "look", look)).orElse("")

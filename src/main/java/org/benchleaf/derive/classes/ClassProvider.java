@@ -42,6 +42,9 @@ import org.benchleaf.quantity.Unit;
 /** Works out what is bought, bottled and thrown away for a class. */
 final class ClassProvider {
 
+    /** The name of the figure of what one trial takes of a liquid. */
+    static final String FOR_A_TRIAL = "for-a-trial";
+
     private static final String WATER = "water";
     /** What is made ready, at which no sheet is needed yet. */
     private static final Set<Duty.Kind> READIED = Set.of(Duty.Kind.METER_CALIBRATED, Duty.Kind.BATH_FOR_A_TRIAL);
@@ -415,6 +418,6 @@ final class ClassProvider {
     private List<Uses.Use> beakers(Preparation made) {
         return isMadeInTrays(bench, made.solution(), steps) ? bench.source().solution(made.solution())
                 .map(one -> bench.uses().of(((Recipe.Adjust) one.recipe()).liquid())).orElse(List.of()).stream()
-                .filter(use -> use.step() && use.figure().key().name().equals(PracticeSheets.FOR_A_TRIAL_NAME)).toList() : List.of();
+                .filter(use -> use.step() && use.figure().key().name().equals(FOR_A_TRIAL)).toList() : List.of();
     }
 }

@@ -18,6 +18,9 @@ public record PlanWords(Phrases phrases, UnaryOperator<String> step, UnaryOperat
     /** As the plan has them. */
     static final PlanWords ENGLISH = new PlanWords(Phrases.ENGLISH, id -> id, word -> word, id -> "");
 
+    /** Stands between how many of a thing are taken and its name. */
+    static final String TIMES = " × ";
+
     private static final List<String> NUMBERED = List.of("bath change {n}", "bath {n}", "look after min {n}",
             "between blotters {n}", "blotter change {n}", "trainee of station {n}", "station {n}");
 
@@ -39,9 +42,9 @@ public record PlanWords(Phrases phrases, UnaryOperator<String> step, UnaryOperat
 
     /** A person or thing that is shared, or so many of one, or that many times. */
     String thing(String thing) {
-        int times = thing.indexOf(ScheduleReading.TIMES);
+        int times = thing.indexOf(TIMES);
         if (times > 0) {
-            return thing.substring(0, times) + ScheduleReading.TIMES + thing(thing.substring(times + ScheduleReading.TIMES.length()));
+            return thing.substring(0, times) + TIMES + thing(thing.substring(times + TIMES.length()));
         }
         int blank = thing.indexOf(' ');
         return blank > 0 && thing.substring(0, blank).chars().allMatch(Character::isDigit)

@@ -38,9 +38,7 @@ import org.benchleaf.quantity.Unit;
 final class PracticeSheets {
 
     /** What one use is called, as a figure and in words. */
-    /** The name of the figure of what one trial takes of a liquid. */
-    static final String FOR_A_TRIAL_NAME = "for-a-trial";
-    private static final Map.Entry<String, String> FOR_A_TRIAL = Map.entry(FOR_A_TRIAL_NAME, "liquid for one trial");
+    private static final Map.Entry<String, String> FOR_A_TRIAL = Map.entry(ClassProvider.FOR_A_TRIAL, "liquid for one trial");
     private static final Map.Entry<String, String> FOR_A_SHEET = Map.entry("for-a-sheet", "wax for one sheet");
     private static final Quantity NO_WAIT = Quantity.of(0, Unit.MINUTE);
 

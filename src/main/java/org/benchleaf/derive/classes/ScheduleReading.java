@@ -20,23 +20,6 @@ import org.benchleaf.plan.Timetable;
 /** A schedule as people read it: by the clock and in words. */
 public final class ScheduleReading {
 
-    /** Stands between how many of a thing are taken and its name. */
-    static final String TIMES = " × ";
-    /** A bath that stood ready is read before the sheet goes in. */
-    public static final String READ_AGAIN = "read the bath again";
-    /** A sample of the last bath is read. */
-    public static final String READ_USED = "read the used bath";
-    /** A tray is emptied for good. */
-    public static final String EMPTY_TRAY = "empty the tray";
-    /** What reads a pH, as a class shares it. */
-    public static final String METER = StationCut.METER;
-    public static final String WEIGH_DRY = "weigh the dry sheet";
-    public static final String WEIGH_WET = "weigh the wet sheet";
-    /** The sheet is weighed when it has been blotted, before boards are laid on it. */
-    public static final String WEIGH_BLOTTED = "weigh the blotted sheet";
-    /** What is done for the record or the room and not to the sheet. */
-    static final List<String> BESIDE = List.of(READ_AGAIN, READ_USED, EMPTY_TRAY, WEIGH_DRY, WEIGH_WET, WEIGH_BLOTTED);
-
     private final ClassSchedule schedule;
     private final Timetable timetable;
     private final PlanWords words;
@@ -97,7 +80,7 @@ public final class ScheduleReading {
         }
 
         private boolean isBeside() {
-            return BESIDE.contains(work);
+            return BesideWork.ALL.contains(work);
         }
 
         /** Whether a tray is filled, for the first time or again. */
@@ -184,13 +167,13 @@ public final class ScheduleReading {
         /** What is done with hands in it, as far as cautions are for that alone. */
         public Set<Handling> handlings() {
             Set<Handling> handlings = EnumSet.noneOf(Handling.class);
-            if (isHandsOn() && isMetered() && !work.equals(READ_USED)) {
+            if (isHandsOn() && isMetered() && !work.equals(BesideWork.READ_USED)) {
                 handlings.add(Handling.ADDING);
             }
-            if (isBathChanged() || work.equals(EMPTY_TRAY)) {
+            if (isBathChanged() || work.equals(BesideWork.EMPTY_TRAY)) {
                 handlings.add(Handling.EMPTYING);
             }
-            if (work.equals(StationCut.LOWER) || isLiftedOut() || isLiftedAndDrained() || isLaidInAgain() || work.equals(WEIGH_WET)
+            if (work.equals(StationCut.LOWER) || isLiftedOut() || isLiftedAndDrained() || isLaidInAgain() || work.equals(BesideWork.WEIGH_WET)
                     || work.equals(StationCut.LAY_BETWEEN_BLOTTERS) || isBlotterChanged()) {
                 handlings.add(Handling.MOVING);
             }
@@ -369,6 +352,6 @@ public final class ScheduleReading {
     private List<String> takes(int station, int part) {
         return stations().get(station).claims().stream()
                 .filter(claim -> claim.first() <= part && part <= claim.last())
-                .map(claim -> (claim.amount() > 1 ? claim.amount() + TIMES : "") + thing(claim.thing())).toList();
+                .map(claim -> (claim.amount() > 1 ? claim.amount() + PlanWords.TIMES : "") + thing(claim.thing())).toList();
     }
 }

@@ -113,7 +113,7 @@ final class StationCut {
         Optional<Step> firstWet = steps.stream().filter(StationCut::isWetting).findFirst().filter(wet -> steps.stream().anyMatch(step ->
                 isWeighed(step) && steps.indexOf(step) > steps.indexOf(wet)));
         steps.forEach(step -> {
-            firstWet.filter(step::equals).ifPresent(wet -> weigh(wet, ScheduleReading.WEIGH_DRY));
+            firstWet.filter(step::equals).ifPresent(wet -> weigh(wet, BesideWork.WEIGH_DRY));
             steps.stream().filter(bath -> madeBefore(bath, steps).equals(step.id())).forEach(this::makeBath);
             cut(step);
         });
@@ -207,7 +207,7 @@ final class StationCut {
         Optional<Integer> made = Optional.ofNullable(bathsMade.get(step.id()));
         int before = hold.orElse(parts.size());
         if (made.filter(part -> part < before - 1).isPresent() && source.isBroughtToPh(step.part(Part.Bath.class).orElseThrow())) {
-            take(METER, step, hold.orElseGet(() -> hands(step, ScheduleReading.READ_AGAIN, minutesOf(ClassWork.CHECKING_A_BATH)
+            take(METER, step, hold.orElseGet(() -> hands(step, BesideWork.READ_AGAIN, minutesOf(ClassWork.CHECKING_A_BATH)
                     + rinsing)));
         }
     }
@@ -276,9 +276,9 @@ final class StationCut {
         }
         drained(step);
         if (source.isBroughtToPh(bath)) {
-            due.add(new Due(step, ScheduleReading.READ_USED, minutesOf(ClassWork.CHECKING_A_BATH) + rinsing, METER, Optional.empty()));
+            due.add(new Due(step, BesideWork.READ_USED, minutesOf(ClassWork.CHECKING_A_BATH) + rinsing, METER, Optional.empty()));
         }
-        due.add(new Due(step, ScheduleReading.EMPTY_TRAY, minutesOf(ClassWork.EMPTYING_A_TRAY), SINK, Optional.of(lowered)));
+        due.add(new Due(step, BesideWork.EMPTY_TRAY, minutesOf(ClassWork.EMPTYING_A_TRAY), SINK, Optional.of(lowered)));
     }
 
     /** Does what is due if it fits into a wait, and tells how much of the wait is left. */
@@ -389,7 +389,7 @@ final class StationCut {
     }
 
     private void blotters(Step step, Part.Blotters blotters) {
-        weigh(step, ScheduleReading.WEIGH_WET);
+        weigh(step, BesideWork.WEIGH_WET);
         keptShort();
         int laid = hands(step, LAY_BETWEEN_BLOTTERS, minutesOf(ClassWork.LAYING_IN));
         at(step, laid);
@@ -397,7 +397,7 @@ final class StationCut {
         // What is weighed when it is laid under the boards has been blotted without them.
         if (step.part(Part.Weighing.class).flatMap(Part.Weighing::restrained).isPresent()) {
             keptShort();
-            weigh(step, ScheduleReading.WEIGH_BLOTTED);
+            weigh(step, BesideWork.WEIGH_BLOTTED);
             boarded = parts.size();
         }
         int lying = 0;
@@ -488,7 +488,7 @@ final class StationCut {
     private int hands(Step step, String name, int minutes) {
         int part = part(step, name, minutes);
         take(HANDS, step, part);
-        if (care.isSupervised(step) && !name.startsWith(HOLD) && !ScheduleReading.BESIDE.contains(name)) {
+        if (care.isSupervised(step) && !name.startsWith(HOLD) && !BesideWork.ALL.contains(name)) {
             take(SUPERVISOR, step, part);
             supervised.add(part);
         }
