@@ -173,8 +173,8 @@ public final class ScheduleReading {
             if (isBathChanged() || work.equals(BesideWork.EMPTY_TRAY)) {
                 handlings.add(Handling.EMPTYING);
             }
-            if (work.equals(StationCut.LOWER) || isLiftedOut() || isLiftedAndDrained() || isLaidInAgain() || work.equals(BesideWork.WEIGH_WET)
-                    || work.equals(StationCut.LAY_BETWEEN_BLOTTERS) || isBlotterChanged()) {
+            if (work.equals(StationCut.LOWER) || isLiftedOut() || isLiftedAndDrained() || isLaidInAgain()
+                    || work.equals(BesideWork.WEIGH_WET) || work.equals(StationCut.LAY_BETWEEN_BLOTTERS) || isBlotterChanged()) {
                 handlings.add(Handling.MOVING);
             }
             return handlings;
