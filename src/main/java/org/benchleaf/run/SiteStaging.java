@@ -48,8 +48,7 @@ final class SiteStaging {
     void pages(Progress.Shown shown) {
         String before = SiteNote.read(packer.note(SiteGroup.PAGES)).map(SiteNote::privateValues).orElse("");
         String mark = site.mark();
-        Optional<SiteNote> same = packer.remembered(SiteGroup.PAGES, mark).flatMap(SiteNote::read)
-                .filter(note -> stages.privateValues().filter(values -> !values.equals(note.privateValues())).isEmpty());
+        Optional<SiteNote> same = packer.remembered(SiteGroup.PAGES, mark).flatMap(SiteNote::read);
         Optional<WholeSite.Pages> made = same.isPresent() ? Optional.empty() : Optional.of(made(shown));
         WholeSite.Found found = same.map(SiteNote::found).orElseGet(() -> made.orElseThrow().found());
         // Asked for only now: making the pages may be the first that reads them.
