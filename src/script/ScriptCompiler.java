@@ -28,7 +28,7 @@ final class ScriptCompiler {
         compiler.setMainClass("org.benchleaf.script.PageCalculator");
         compiler.setEntryPointName("main");
         compiler.setTargetType(TeaVMTargetType.JAVASCRIPT);
-        compiler.setJsModuleType(JSModuleType.UMD);
+        compiler.setJsModuleType(JSModuleType.COMMON_JS);
         compiler.setOptimizationLevel(TeaVMOptimizationLevel.ADVANCED);
         compiler.setObfuscated(true);
         compiler.setStrict(false);

@@ -4,6 +4,7 @@
   "use strict";
   var here = document.currentScript.src.replace(/[^/]*$/, "");
   var loading = null;
+  var calculator = {};
   function script(address) {
     return new Promise(function (done, failed) {
       var element = document.createElement("script");
@@ -13,13 +14,12 @@
       document.head.appendChild(element);
     });
   }
-  /* The compiled script puts its functions on "exports", if there is such a thing, and else on the window. */
+  /* The compiled script puts its functions on "exports". It is read once, even if what is read after it must be fetched again. */
   function calculations() {
     if (!loading) {
-      var calculator = {};
       loading = script(here + "sums-data.js").then(function () {
         window.exports = calculator;
-        return script(here + "calculations.js");
+        return calculator.load || script(here + "calculations.js");
       }).then(function () {
         delete window.exports;
         var own = window.BENCHLEAF_SUMS.others[document.documentElement.lang];
