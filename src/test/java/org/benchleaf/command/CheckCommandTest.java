@@ -14,6 +14,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -23,12 +24,14 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import picocli.CommandLine;
 
 class CheckCommandTest {
 
     private static final Clock DAY = Clock.fixed(Instant.parse("2026-06-01T10:00:00Z"), ZoneOffset.UTC);
     private static final String SOUND = "src/test/resources/sound/base";
+    private static final String PUBLISHED = "src/test/resources/published";
 
     @TempDir
     private Path folder;
@@ -101,6 +104,41 @@ class CheckCommandTest {
     void a_path_that_does_not_exist_is_a_wrong_command() {
         assertThat(run("--content", SOUND, SOUND + "/cases/tied")).isEqualTo(2);
         assertThat(err.toString()).contains("there is no file or folder");
+    }
+
+    @Test
+    void a_case_is_asked_for_by_its_name_alone() throws IOException {
+        Files.createDirectories(content.resolve("cases/ebb"));
+        Files.writeString(content.resolve("cases/ebb/case.md"), "---\ntitle: Another\n---\n");
+        assertThat(run("--content", content.toString(), "torn")).isOne();
+        assertThat(err.toString()).contains("cases/torn/case.md").doesNotContain("cases/ebb/case.md");
+        assertThat(out.toString()).contains("1 case checked");
+    }
+
+    @Test
+    void a_name_that_no_case_has_is_a_wrong_command() {
+        assertThat(run("--content", SOUND, "tied")).isEqualTo(2);
+        assertThat(err.toString()).contains("'tied', and no case of that name");
+    }
+
+    /** A line each under the name of the file, and none of them among the messages that have to be answered. */
+    @ParameterizedTest
+    @ValueSource(strings = {"newspaper-cuttings", "whatman-in-peroxide"})
+    void what_a_publication_leaves_open_is_one_list(String name) throws IOException {
+        run("--content", PUBLISHED, "--format", "json", name);
+        List<String> open = new ArrayList<>();
+        new ObjectMapper().readTree(out.toString()).forEach(message -> open.add(message.get("code").asText()));
+        out.getBuffer().setLength(0);
+        run("--content", PUBLISHED, name);
+        List<String> lines = out.toString().lines().dropWhile(line -> !line.contains("is retold")).takeWhile(line -> !line.isEmpty())
+                .toList();
+        assertThat(lines.get(0)).contains("cases/" + name + "/case.md", "leaves " + (lines.size() - 1) + " open");
+        assertThat(lines.subList(1, lines.size())).isNotEmpty().allMatch(line -> line.matches(" {2}line \\d+, [A-Z-]+[0-9A-Z-]*: .+"))
+                .allSatisfy(line -> {
+                    String code = line.replaceAll(" {2}line \\d+, ([^:]+):.*", "$1");
+                    assertThat(open).contains(code);
+                    assertThat(err.toString()).doesNotContain(" " + code + ": ");
+                });
     }
 
     @Test
