@@ -252,6 +252,9 @@
       released();
       show();
     });
+    who.addEventListener("keydown", function (event) {
+      if (event.key === "Enter") { free.click(); }
+    });
     function released() {
       var by = noted(anchor).released;
       var open = undone(anchor);

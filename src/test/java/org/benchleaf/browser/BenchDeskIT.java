@@ -173,6 +173,22 @@ class BenchDeskIT {
         });
     }
 
+    @Test
+    void a_hold_point_is_released_by_initials_and_the_enter_key() {
+        atTheBench((window, clock) -> {
+            atStep(window, "step-relax");
+            forward(window);
+            window.run("document.querySelector('.screen:not([hidden]) input').focus();");
+            window.type("AB");
+            window.press("Enter", 13);
+            assertThat(screen(window)).contains("Hold point");
+            assertThat((String) window.run("return document.querySelector('.screen--hold:not([hidden]) .screen__told').textContent;"))
+                    .contains("AB");
+            forward(window);
+            assertThat(screen(window)).isEqualTo("6. Prewetting");
+        });
+    }
+
     /** What a hand reads at arm's length: the house's own measure, on a phone of 360 px, without what is opened by a tap. */
     @Test
     void no_screen_of_an_action_has_more_than_sixty_words() {
