@@ -222,6 +222,6 @@ final class ClaimChecks {
         Optional<Double> fine = Stream.concat(readings.before().stream(), readings.after().stream())
                 .filter(value -> Math.abs(value * 10 - Math.rint(value * 10)) > 1e-6).findFirst();
         fine.ifPresent(value -> messages.add(ClaimMessages.STRIP_TOO_FINE.at(readings.place(), "measure",
-                readings.measure(), "value", value)));
+                readings.measure().word(), "value", value)));
     }
 }

@@ -19,6 +19,7 @@ import java.util.Optional;
 import org.benchleaf.message.FormMessages;
 import org.benchleaf.message.Nearest;
 import org.benchleaf.model.Instrument;
+import org.benchleaf.model.MeasureName;
 import org.benchleaf.model.MeasuringConditions;
 import org.benchleaf.model.PrintObject;
 import org.benchleaf.model.Result;
@@ -59,7 +60,7 @@ final class ResultForm {
             List.of("before", "after", "spots", "file").stream().filter(fields::has).findFirst().ifPresent(key ->
                     fields.messages().add(FormMessages.NOT_MEASURED_BUT_READ.at(fields.keyPlace("not measured"),
                             "measure", measure, "key", key)));
-            return new Result.NotMeasured(measure, fields.needText("not measured"), fields.place("measure"));
+            return new Result.NotMeasured(MeasureName.of(measure), fields.needText("not measured"), fields.place("measure"));
         }
         return switch (kind) {
             case "colour" -> colour(measure, fields);
@@ -86,7 +87,7 @@ final class ResultForm {
         boolean told = List.of("before", "after").stream().allMatch(key -> !fields.has(key)
                 || (key.equals("before") ? before : after).isPresent() || fields.isScalar(key) && fields.missing(key).isPresent());
         return before.isEmpty() && after.isEmpty() || !told ? words(measure, fields)
-                : new Result.Stated(measure, method(measure, fields), unit, before, after, fields.text("instrument"),
+                : new Result.Stated(MeasureName.of(measure), method(measure, fields), unit, before, after, fields.text("instrument"),
                         fields.positive("equilibrated", TIME), fields.text("note"), conditions(fields, unit),
                         fields.place("measure"));
     }
@@ -100,7 +101,7 @@ final class ResultForm {
     }
 
     private Result words(String measure, Fields fields) {
-        return new Result.Words(measure, method(measure, fields), fields.text("before"), fields.text("after"),
+        return new Result.Words(MeasureName.of(measure), method(measure, fields), fields.text("before"), fields.text("after"),
                 fields.texts("ranks"),
                 fields.text("note"), fields.place("measure"));
     }
@@ -125,7 +126,7 @@ final class ResultForm {
                 && !fields.has("file")) {
             fields.messages().add(FormMessages.NO_READINGS.at(fields.place("measure"), "measure", measure));
         }
-        return new Result.Readings(measure, method, unit, places, before, after, fields.text("instrument"),
+        return new Result.Readings(MeasureName.of(measure), method, unit, places, before, after, fields.text("instrument"),
                 fields.positive("equilibrated", TIME), fields.text("note"), conditions(fields, unit), fields.place("measure"));
     }
 
@@ -197,7 +198,7 @@ final class ResultForm {
         if (spots.isEmpty() && !fields.has("file") && !fields.has("spots")) {
             fields.messages().add(FormMessages.NO_READINGS.at(fields.place("measure"), "measure", measure));
         }
-        return new Result.Colour(measure, with.flatMap(group -> group.text("formula")),
+        return new Result.Colour(MeasureName.of(measure), with.flatMap(group -> group.text("formula")),
                 with.flatMap(group -> group.text("illuminant")), with.flatMap(group -> group.text("observer")),
                 with.flatMap(group -> group.text("geometry")), with.flatMap(group -> group.positive("aperture", LENGTH)),
                 with.flatMap(group -> group.whole("readings each")), with.flatMap(group -> group.text("instrument")),
@@ -220,7 +221,7 @@ final class ResultForm {
     private static Result size(String measure, Fields fields) {
         Fields before = fields.needGroup("before");
         Fields after = fields.needGroup("after");
-        return new Result.Size(measure, fields.needText("method"), before.needReading("height", LENGTH),
+        return new Result.Size(MeasureName.of(measure), fields.needText("method"), before.needReading("height", LENGTH),
                 before.needReading("width", LENGTH), after.needReading("height", LENGTH),
                 after.needReading("width", LENGTH), before.within("humidity", 0, 100, HUMIDITY),
                 after.within("humidity", 0, 100, HUMIDITY), fields.text("note"), fields.place("measure"));
@@ -231,7 +232,7 @@ final class ResultForm {
         if (List.of("step", "titration", "carbonate", "amount").stream().noneMatch(fields::has)) {
             fields.messages().add(FormMessages.NO_READINGS.at(fields.place("measure"), "measure", measure));
         }
-        return new Result.Reserve(measure, fields.text("method"), fields.text("step"),
+        return new Result.Reserve(MeasureName.of(measure), fields.text("method"), fields.text("step"),
                 fields.group("titration").map(ResultForm::titration),
                 fields.asRead("carbonate", fields.within("carbonate", 0, 100, MASS_FRACTION)),
                 fields.reading("amount", AMOUNT_PER_MASS), fields.reading("uptake", MASS_PER_MASS),

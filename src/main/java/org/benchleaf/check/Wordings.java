@@ -61,7 +61,7 @@ final class Wordings {
                 joined(List.of(medium.colour(), medium.where()))));
         source.steps().forEach(step -> step.part(Part.Bath.class).ifPresent(bath -> bath.readings().forEach(reading ->
                 own.open("Step '" + step.id() + "'", step.place(), joined(List.of(reading.colour()))))));
-        source.results().forEach(result -> own.open("The result '" + result.measure() + "'", result.place(),
+        source.results().forEach(result -> own.open("The result '" + result.measure().word() + "'", result.place(),
                 String.join(". ", result.ask(new ResultTexts()))));
         source.pictures().forEach(picture -> own.open("Picture '" + picture.id() + "'", picture.place(), picture.credit()));
         return own.all;

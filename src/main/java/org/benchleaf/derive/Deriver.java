@@ -137,7 +137,7 @@ public final class Deriver {
         boolean both = surface(bench.source()).isPresent() && extract(bench.source()).isPresent();
         for (int at = 0; at < told.size(); at++) {
             Result result = bench.source().results().get(at);
-            String name = FigureKey.named(result.measure());
+            String name = FigureKey.named(result.measure().word());
             String unique = name;
             for (int number = 2; !names.add(unique); number++) {
                 unique = name + "-" + number;

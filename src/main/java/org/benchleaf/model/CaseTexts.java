@@ -313,13 +313,18 @@ public final class CaseTexts {
         return changed;
     }
 
-    /** What a result is told with; what it measures stays, for its figures and pages are named by it. */
+    /** What a result is told with; the word of what it measures stays, for its figures and pages are named by it. */
     private final class ResultTexts implements Result.Kinds<Result> {
 
         private final String at;
 
         ResultTexts(String at) {
             this.at = at;
+        }
+
+        private MeasureName name(Result from) {
+            MeasureName name = from.measure();
+            return name.isWorded() ? name : new MeasureName(name.word(), text(at + "measure", name.told()));
         }
 
         private String method(String method) {
@@ -337,14 +342,14 @@ public final class CaseTexts {
 
         @Override
         public Result readings(Result.Readings from) {
-            return new Result.Readings(from.measure(), method(from.method()), from.unit(), all(at + "places", from.places()),
+            return new Result.Readings(name(from), method(from.method()), from.unit(), all(at + "places", from.places()),
                     from.before(), from.after(), from.instrument(), from.equilibrated(), note(from.note()),
                     conditions(from.conditions()), from.place());
         }
 
         @Override
         public Result colour(Result.Colour from) {
-            return new Result.Colour(from.measure(), from.formula(), from.illuminant(), from.observer(), from.geometry(), from.aperture(),
+            return new Result.Colour(name(from), from.formula(), from.illuminant(), from.observer(), from.geometry(), from.aperture(),
                     from.readingsEach(), from.instrument(), from.equilibrated(), each(from.spots(), (number, spot) ->
                             new Result.ColourSpot(spot.id(), text(at + "spots." + number, spot.at()), spot.before(), spot.after())),
                     note(from.note()), from.place());
@@ -352,26 +357,26 @@ public final class CaseTexts {
 
         @Override
         public Result size(Result.Size from) {
-            return new Result.Size(from.measure(), method(from.method()), from.heightBefore(), from.widthBefore(), from.heightAfter(),
+            return new Result.Size(name(from), method(from.method()), from.heightBefore(), from.widthBefore(), from.heightAfter(),
                     from.widthAfter(), from.humidityBefore(), from.humidityAfter(), note(from.note()), from.place());
         }
 
         @Override
         public Result reserve(Result.Reserve from) {
-            return new Result.Reserve(from.measure(), text(at + "method", from.method()), from.step(), from.measured(), from.carbonate(),
+            return new Result.Reserve(name(from), text(at + "method", from.method()), from.step(), from.measured(), from.carbonate(),
                     from.amount(), from.uptake(), note(from.note()), from.place());
         }
 
         @Override
         public Result stated(Result.Stated from) {
-            return new Result.Stated(from.measure(), method(from.method()), from.unit(), from.before(), from.after(), from.instrument(),
+            return new Result.Stated(name(from), method(from.method()), from.unit(), from.before(), from.after(), from.instrument(),
                     from.equilibrated(), note(from.note()), conditions(from.conditions()), from.place());
         }
 
         @Override
         public Result words(Result.Words from) {
             List<String> ranks = all(at + "ranks", from.ranks());
-            return new Result.Words(from.measure(), method(from.method()), ranked("before", from.before(), from.ranks(), ranks),
+            return new Result.Words(name(from), method(from.method()), ranked("before", from.before(), from.ranks(), ranks),
                     ranked("after", from.after(), from.ranks(), ranks), ranks, note(from.note()), from.place());
         }
 
@@ -382,7 +387,7 @@ public final class CaseTexts {
 
         @Override
         public Result notMeasured(Result.NotMeasured from) {
-            return new Result.NotMeasured(from.measure(), text(at + "not measured", from.because()), from.place());
+            return new Result.NotMeasured(name(from), text(at + "not measured", from.because()), from.place());
         }
     }
 

@@ -10,7 +10,7 @@ import org.benchleaf.quantity.Unit;
 public sealed interface Result {
 
     /** What was measured, such as {@code pH}. */
-    String measure();
+    MeasureName measure();
 
     /** Where in the file. */
     Place place();
@@ -48,7 +48,7 @@ public sealed interface Result {
      * @param note anything more
      * @param conditions how they were read
      */
-    record Readings(String measure, String method, Unit unit, List<String> places, List<Double> before,
+    record Readings(MeasureName measure, String method, Unit unit, List<String> places, List<Double> before,
             List<Double> after, Optional<String> instrument, Optional<Quantity> equilibrated, Optional<String> note,
             MeasuringConditions conditions, Place place) implements Result {
         public Readings {
@@ -71,7 +71,7 @@ public sealed interface Result {
      * @param observer such as {@code 10°}
      * @param geometry such as {@code d/8}
      */
-    record Colour(String measure, Optional<String> formula, Optional<String> illuminant, Optional<String> observer,
+    record Colour(MeasureName measure, Optional<String> formula, Optional<String> illuminant, Optional<String> observer,
             Optional<String> geometry, Optional<Quantity> aperture, Optional<Integer> readingsEach,
             Optional<String> instrument, Optional<Quantity> equilibrated, List<ColourSpot> spots,
             Optional<String> note, Place place) implements Result {
@@ -104,7 +104,7 @@ public sealed interface Result {
     }
 
     /** Height and width before and after, with the humidity of the room at each measuring. */
-    record Size(String measure, String method, Quantity heightBefore, Quantity widthBefore, Quantity heightAfter,
+    record Size(MeasureName measure, String method, Quantity heightBefore, Quantity widthBefore, Quantity heightAfter,
             Quantity widthAfter, Optional<Quantity> humidityBefore, Optional<Quantity> humidityAfter,
             Optional<String> note, Place place) implements Result {
         @Override
@@ -121,7 +121,7 @@ public sealed interface Result {
      * @param carbonate reported share of calcium carbonate, if the report gives one
      * @param amount reported mol/kg, if the report gives one
      */
-    record Reserve(String measure, Optional<String> method, Optional<String> step, Optional<Titration> measured,
+    record Reserve(MeasureName measure, Optional<String> method, Optional<String> step, Optional<Titration> measured,
             Optional<Quantity> carbonate, Optional<Quantity> amount, Optional<Quantity> uptake, Optional<String> note,
             Place place) implements Result {
         @Override
@@ -143,7 +143,7 @@ public sealed interface Result {
      * @param after the value after, if one is stated
      * @param conditions how they were read
      */
-    record Stated(String measure, String method, Unit unit, Optional<StatedValue> before, Optional<StatedValue> after,
+    record Stated(MeasureName measure, String method, Unit unit, Optional<StatedValue> before, Optional<StatedValue> after,
             Optional<String> instrument, Optional<Quantity> equilibrated, Optional<String> note,
             MeasuringConditions conditions, Place place) implements Result {
         @Override
@@ -157,7 +157,7 @@ public sealed interface Result {
      *
      * @param ranks the words of the scale from the lowest to the highest; empty if there is none
      */
-    record Words(String measure, String method, Optional<String> before, Optional<String> after, List<String> ranks,
+    record Words(MeasureName measure, String method, Optional<String> before, Optional<String> after, List<String> ranks,
             Optional<String> note, Place place) implements Result {
         public Words {
             ranks = List.copyOf(ranks);
@@ -170,7 +170,7 @@ public sealed interface Result {
     }
 
     /** Something that was not measured, and why. */
-    record NotMeasured(String measure, String because, Place place) implements Result {
+    record NotMeasured(MeasureName measure, String because, Place place) implements Result {
         @Override
         public <R> R ask(Kinds<R> kinds) {
             return kinds.notMeasured(this);

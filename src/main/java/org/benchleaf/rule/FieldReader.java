@@ -12,6 +12,7 @@ import java.util.stream.Stream;
 import org.benchleaf.model.CaseField;
 import org.benchleaf.model.Damage;
 import org.benchleaf.model.Material;
+import org.benchleaf.model.MeasureName;
 import org.benchleaf.model.Medium;
 import org.benchleaf.model.Part;
 import org.benchleaf.model.Picture;
@@ -378,9 +379,9 @@ final class FieldReader {
     /** Reads one field of a result, whatever kind it is; what that kind does not have stays empty. */
     private record ResultFields(CaseField field) implements Result.Kinds<Optional<FieldFact>> {
 
-        private Optional<FieldFact> common(String kind, String measure, Optional<String> method) {
+        private Optional<FieldFact> common(String kind, MeasureName measure, Optional<String> method) {
             return switch (field) {
-                case MEASURE -> FieldFact.text(measure);
+                case MEASURE -> FieldFact.text(measure.word());
                 case RESULT_KIND -> FieldFact.text(kind);
                 case METHOD -> FieldFact.text(method);
                 default -> FieldFact.NONE;

@@ -71,7 +71,7 @@ final class MeasuringAnswers {
 
     /** Whether a measure has readings or words both before and after. */
     boolean beforeAndAfter(String measure) {
-        return facts.treatment.results().stream().filter(result -> result.measure().equalsIgnoreCase(measure))
+        return facts.treatment.results().stream().filter(result -> result.measure().is(measure))
                 .anyMatch(result -> hasBefore(result) && hasAfter(result));
     }
 
@@ -79,7 +79,7 @@ final class MeasuringAnswers {
     boolean keptApart(Result result, List<String> methods) {
         List<String> own = named(result, methods);
         return own.size() < 2 && facts.treatment.results().stream()
-                .filter(other -> other.measure().equalsIgnoreCase(result.measure()) && completes(other, result))
+                .filter(other -> other.measure().is(result.measure().word()) && completes(other, result))
                 .allMatch(other -> named(other, methods).equals(own));
     }
 

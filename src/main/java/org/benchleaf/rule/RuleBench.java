@@ -9,7 +9,6 @@ import org.benchleaf.message.Message;
 import org.benchleaf.message.Severity;
 import org.benchleaf.model.Finding;
 import org.benchleaf.model.Picture;
-import org.benchleaf.model.Result;
 import org.benchleaf.model.Rule;
 import org.benchleaf.model.Step;
 
@@ -115,7 +114,7 @@ final class RuleBench {
         String read = Holes.fill(named, "step", NOTHING, "kind", kind(subject),
                 "medium", subject.layer().map(layer -> names.of(layer.name())).orElse(NOTHING),
                 "liquid", subject.liquid().map(names::of).orElse(NOTHING),
-                "measure", subject.result().map(Result::measure).orElse(NOTHING),
+                "measure", subject.result().map(result -> result.measure().told()).orElse(NOTHING),
                 "picture", subject.picture().map(picture -> names.ofPicture(picture.id())).orElse(NOTHING),
                 "contact", inAll(subject), "tested", tested(subject));
         return Character.toUpperCase(read.charAt(0)) + read.substring(1);
@@ -131,7 +130,7 @@ final class RuleBench {
                 "kind", kind(subject),
                 "medium", subject.layer().map(Layer::name).orElse(NOTHING),
                 "liquid", subject.liquid().orElse(NOTHING),
-                "measure", subject.result().map(Result::measure).orElse(NOTHING),
+                "measure", subject.result().map(result -> result.measure().word()).orElse(NOTHING),
                 "picture", subject.picture().map(Picture::id).orElse(NOTHING),
                 "contact", contact(subject), "tested", tested(subject));
     }

@@ -17,6 +17,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.benchleaf.model.MeasureName;
 import org.benchleaf.model.MissingValue;
 import org.benchleaf.page.Table;
 
@@ -154,6 +155,11 @@ public final class Words {
     public String term(String group, String word) {
         String key = group + "." + word.replace(' ', '-');
         return has(key) ? say(key) : word;
+    }
+
+    /** What a result measures: as a translated case tells it, else as the program does. */
+    public String measure(MeasureName measure) {
+        return measure.told().equals(measure.word()) ? term("measure", measure.word()) : measure.told();
     }
 
     /** What stands on a page in the place of a value; why, where the author says so. */

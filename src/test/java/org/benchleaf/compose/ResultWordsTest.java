@@ -16,6 +16,7 @@ import org.benchleaf.compose.part.ReadingsTables;
 import org.benchleaf.compose.part.Sheet;
 import org.benchleaf.derive.figure.WorkedResult;
 import org.benchleaf.message.Place;
+import org.benchleaf.model.MeasureName;
 import org.benchleaf.model.MeasuringConditions;
 import org.benchleaf.model.Result;
 import org.benchleaf.page.Chart;
@@ -34,7 +35,7 @@ class ResultWordsTest {
     }
 
     private static Result.Readings readings(Unit unit, List<String> places, List<Double> before, List<Double> after) {
-        return new Result.Readings("height", "steel rule", unit, places, before, after, Optional.empty(),
+        return new Result.Readings(MeasureName.of("height"), "steel rule", unit, places, before, after, Optional.empty(),
                 Optional.empty(), Optional.empty(), MeasuringConditions.of("steel rule"), PLACE);
     }
 
@@ -138,7 +139,7 @@ class ResultWordsTest {
 
     @Test
     void what_was_told_in_words_stays_in_words() {
-        Result.Words result = new Result.Words("strength", "by hand", Optional.of("1"), Optional.of("doubled"), List.of(),
+        Result.Words result = new Result.Words(MeasureName.of("strength"), "by hand", Optional.of("1"), Optional.of("doubled"), List.of(),
                 Optional.empty(), PLACE);
         Meaning meaning = new ResultMeaning(sheet(), new WorkedResult(result, Map.of(), List.of("in-words"))).make();
         assertThat(meaning.says()).isEmpty();

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.benchleaf.message.Message;
+import org.benchleaf.model.MeasureName;
 import org.benchleaf.model.Part;
 import org.benchleaf.model.Recipe;
 import org.benchleaf.model.StatedValue;
@@ -107,7 +108,7 @@ class FigureMessagesTest {
     @Test
     void readings_are_never_paired_where_their_places_do_not_match() {
         Invented invented = new Invented();
-        invented.results.add(new org.benchleaf.model.Result.Readings("pH", "cold extract",
+        invented.results.add(new org.benchleaf.model.Result.Readings(MeasureName.of("pH"), "cold extract",
                 org.benchleaf.quantity.Unit.PH, List.of("a", "b"), List.of(4.4, 4.5, 4.6), List.of(7.0, 7.1, 7.2),
                 Optional.empty(), Optional.empty(), Optional.empty(), org.benchleaf.model.MeasuringConditions.of("cold extract"),
                 Invented.PLACE));

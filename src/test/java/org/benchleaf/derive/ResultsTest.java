@@ -13,6 +13,7 @@ import org.apache.commons.math3.distribution.TDistribution;
 import org.apache.commons.math3.stat.descriptive.SummaryStatistics;
 import org.benchleaf.calculate.Figure;
 import org.benchleaf.derive.figure.WorkedResult;
+import org.benchleaf.model.MeasureName;
 import org.benchleaf.model.MeasuringConditions;
 import org.benchleaf.model.Result;
 import org.benchleaf.quantity.Quantity;
@@ -31,7 +32,7 @@ class ResultsTest {
 
     private static Result.Readings reading(String measure, String method, Unit unit, List<String> places,
             List<Double> before, List<Double> after) {
-        return new Result.Readings(measure, method, unit, places, before, after, Optional.empty(), Optional.empty(),
+        return new Result.Readings(MeasureName.of(measure), method, unit, places, before, after, Optional.empty(), Optional.empty(),
                 Optional.empty(), MeasuringConditions.of(method), PLACE);
     }
 
@@ -104,7 +105,7 @@ class ResultsTest {
     @Test
     void a_carbonate_content_as_reported_has_its_reserve() {
         Invented invented = new Invented();
-        invented.results.add(new Result.Reserve("reserve", Optional.of("report"), Optional.empty(), Optional.empty(),
+        invented.results.add(new Result.Reserve(MeasureName.of("reserve"), Optional.of("report"), Optional.empty(), Optional.empty(),
                 Optional.of(q("3 % m/m")), Optional.empty(), Optional.empty(), Optional.empty(), PLACE));
         // By hand: 2 · 30 g/kg / 100.087 g/mol = 0.5995 mol/kg.
         assertThat(invented.figure("results.reserve.reserve").value().value()).isCloseTo(0.5995, within(1e-4));
@@ -165,9 +166,9 @@ class ResultsTest {
     @Test
     void words_and_what_was_not_measured_never_become_numbers() {
         Invented invented = new Invented();
-        invented.results.add(new Result.Words("strength", "by hand", Optional.of("1"), Optional.of("doubled"), List.of(),
+        invented.results.add(new Result.Words(MeasureName.of("strength"), "by hand", Optional.of("1"), Optional.of("doubled"), List.of(),
                 Optional.empty(), PLACE));
-        invented.results.add(new Result.NotMeasured("reserve", "no sample", PLACE));
+        invented.results.add(new Result.NotMeasured(MeasureName.of("reserve"), "no sample", PLACE));
         Derived derived = invented.derived();
         assertThat(derived.worked().results()).allSatisfy(result -> assertThat(result.figures()).isEmpty());
         assertThat(derived.worked().figures().keySet()).noneMatch(id -> id.startsWith("results."));
@@ -237,7 +238,7 @@ class ResultsTest {
     @Test
     void conditions_of_colour_that_are_not_stated_are_said_to_be_missing() {
         Invented invented = new Invented();
-        invented.results.add(new Result.Colour("colour", Optional.empty(), Optional.empty(), Optional.empty(),
+        invented.results.add(new Result.Colour(MeasureName.of("colour"), Optional.empty(), Optional.empty(), Optional.empty(),
                 Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(),
                 List.of(new Result.ColourSpot("a", List.of(78.4, 3.1, 19.6), List.of(83.2, 1.7, 14.1))),
                 Optional.empty(), PLACE));
@@ -245,7 +246,7 @@ class ResultsTest {
     }
 
     private static Result.Colour colour(Optional<String> formula, List<Result.ColourSpot> spots) {
-        return new Result.Colour("colour", formula, Optional.of("D65"), Optional.of("10°"), Optional.of("d/8"),
+        return new Result.Colour(MeasureName.of("colour"), formula, Optional.of("D65"), Optional.of("10°"), Optional.of("d/8"),
                 Optional.of(q("4 mm")), Optional.of(3), Optional.empty(), Optional.empty(), spots, Optional.empty(),
                 PLACE);
     }
@@ -285,14 +286,14 @@ class ResultsTest {
     }
 
     private static Result.Size size(String h1, String w1, String h2, String w2, String before, String after) {
-        return new Result.Size("size", "steel rule", q(h1), q(w1), q(h2), q(w2), Optional.of(q(before)),
+        return new Result.Size(MeasureName.of("size"), "steel rule", q(h1), q(w1), q(h2), q(w2), Optional.of(q(before)),
                 Optional.of(q(after)), Optional.empty(), PLACE);
     }
 
     @Test
     void a_titration_below_two_per_cent_is_indicative_and_misses_the_threshold() {
         Invented invented = new Invented();
-        invented.results.add(new Result.Reserve("reserve", Optional.empty(), Optional.empty(),
+        invented.results.add(new Result.Reserve(MeasureName.of("reserve"), Optional.empty(), Optional.empty(),
                 Optional.of(new Result.Titration(q("1.000 g"), Optional.empty(), q("20.00 mL"), q("0.1 mol/L"),
                         q("17.10 mL"), q("0.1 mol/L"))), Optional.empty(), Optional.empty(), Optional.empty(),
                 Optional.empty(), PLACE));

@@ -13,6 +13,7 @@ import java.util.Optional;
 import org.assertj.core.data.Offset;
 import org.benchleaf.calculate.Figure;
 import org.benchleaf.derive.figure.Preparation;
+import org.benchleaf.model.MeasureName;
 import org.benchleaf.model.Part;
 import org.benchleaf.model.Recipe;
 import org.benchleaf.model.StatedValue;
@@ -95,7 +96,7 @@ public class WorkedExamplesTest {
         invented.grammage = Optional.of("80 g/m²");
         invented.solution("lime", new Recipe.Saturate("calcium-hydroxide", "deionised-water", q("25 °C")))
                 .step("soak", bath("lime", "50 mm", "30 mm", 1));
-        invented.results.add(new org.benchleaf.model.Result.Reserve("reserve", Optional.empty(), Optional.of("soak"),
+        invented.results.add(new org.benchleaf.model.Result.Reserve(MeasureName.of("reserve"), Optional.empty(), Optional.of("soak"),
                 Optional.empty(), Optional.empty(), Optional.empty(), Optional.of(q("120 g/m²")), Optional.empty(),
                 Invented.PLACE));
         // Five per cent of room, since published solubilities of calcium hydroxide differ by that much.

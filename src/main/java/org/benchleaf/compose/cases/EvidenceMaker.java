@@ -53,12 +53,12 @@ final class EvidenceMaker implements Result.Kinds<Evidence> {
     }
 
     private Evidence numbers(String kind, String like, String unit, String apart, List<Evidence.Reach> reaches) {
-        return new Evidence(worked.source().measure(), kind, like, unit,
+        return new Evidence(worked.source().measure().word(), kind, like, unit,
                 apart.isEmpty() && reaches.isEmpty() ? "no-numbers" : apart, "", reaches, address, file);
     }
 
     private Evidence apart(String why, String because) {
-        return new Evidence(worked.source().measure(), "method", "", "", why, because, List.of(), address, "");
+        return new Evidence(worked.source().measure().word(), "method", "", "", why, because, List.of(), address, "");
     }
 
     @Override

@@ -43,7 +43,7 @@ final class ResultData {
         List<WorkedResult> results = desk.worked().results();
         for (int i = 0; i < results.size(); i++) {
             sections.add(new ResultSections(sheet, desk, results.get(i),
-                    "result-" + (i + 1) + "-" + Paths.fileName(results.get(i).source().measure())));
+                    "result-" + (i + 1) + "-" + Paths.fileName(results.get(i).source().measure().word())));
         }
         return sections;
     }

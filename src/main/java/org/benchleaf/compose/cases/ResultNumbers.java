@@ -68,7 +68,7 @@ final class ResultNumbers {
 
     /** What was measured, and how. */
     static String measured(Sheet sheet, Result result) {
-        String measure = sheet.words().term("measure", result.measure());
+        String measure = sheet.words().measure(result.measure());
         return result instanceof Result.Readings readings ? measured(sheet, measure, readings.method())
                 : result instanceof Result.Stated stated ? measured(sheet, measure, stated.method()) : measure;
     }
@@ -149,7 +149,7 @@ final class ResultNumbers {
         @Override
         public Optional<Fact> words(Result.Words result) {
             Words words = sheet.words();
-            return Optional.of(fact("result.words-from-to", words.term("measure", result.measure()),
+            return Optional.of(fact("result.words-from-to", words.measure(result.measure()),
                     result.before().map(told -> rank(words, result, Optional.of(told))),
                     result.after().map(told -> rank(words, result, Optional.of(told)))));
         }
@@ -167,7 +167,7 @@ final class ResultNumbers {
 
         @Override
         public Optional<Fact> notMeasured(Result.NotMeasured result) {
-            return Optional.of(Fact.of(sheet.words().term("measure", result.measure()),
+            return Optional.of(Fact.of(sheet.words().measure(result.measure()),
                     sheet.words().say("result.not-measured", "because", result.because())));
         }
     }

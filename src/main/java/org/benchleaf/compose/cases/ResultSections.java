@@ -58,9 +58,9 @@ final class ResultSections implements Result.Kinds<List<Block>> {
                 new Fact(words.say("results.source"), new PassageMaker(sheet).make(passage))))));
         if (!evidence().reaches().isEmpty()) {
             blocks.add(new LinkList(List.of(new LinkList.Entry(sheet.link(words.say("results.other-cases", "measure",
-                    words.term("measure", worked.source().measure())), Paths.evidenceOf(worked.source().measure())), ""))));
+                    words.measure(worked.source().measure())), Paths.evidenceOf(worked.source().measure().word())), ""))));
         }
-        return new Section(anchor(), Words.capital(words.term("measure", worked.source().measure())), Optional.empty(),
+        return new Section(anchor(), Words.capital(words.measure(worked.source().measure())), Optional.empty(),
                 blocks);
     }
 
@@ -95,7 +95,7 @@ final class ResultSections implements Result.Kinds<List<Block>> {
     /** What a report states, in its words: a program gets no number that nobody read. */
     private DataTable asStated(Result.Stated result) {
         StatedWords told = new StatedWords(sheet, result.unit());
-        return new DataTable(id, words.say("results.stated-caption", "measure", words.term("measure", result.measure())), List.of(
+        return new DataTable(id, words.say("results.stated-caption", "measure", words.measure(result.measure())), List.of(
                 DataTable.Column.words(words.say("results.before"), "before, as given"),
                 DataTable.Column.words(words.say("results.after"), "after, as given"),
                 DataTable.Column.words(words.say("results.method"), "method")), List.of(List.of(
@@ -232,7 +232,7 @@ final class ResultSections implements Result.Kinds<List<Block>> {
                 .map(new WorkingMaker(sheet)::make).toList();
         if (!workings.isEmpty()) {
             blocks.add(new WorkingList(words.say("results.workings", "measure",
-                    words.term("measure", worked.source().measure())), workings));
+                    words.measure(worked.source().measure())), workings));
         }
         return blocks;
     }

@@ -44,7 +44,7 @@ public final class ReadingsChart {
         boolean means = tables.count() > 1;
         int bottom = TOP + ROW * (tables.count() + (means ? 1 : 0)) + 8;
         legend();
-        String measure = words.term("measure", result.measure());
+        String measure = words.measure(result.measure());
         axis(scale, TOP, bottom, tables.unit().isEmpty() ? measure : measure + " (" + tables.unit() + ")");
         for (int i = 0; i < tables.count(); i++) {
             place(scale, TOP + ROW * i, i);

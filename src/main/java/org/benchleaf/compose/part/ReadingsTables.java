@@ -42,7 +42,7 @@ public final class ReadingsTables {
                 new DataTable.Column(words.say("results.before"), "before", unit(), true),
                 new DataTable.Column(words.say("results.after"), "after", unit(), true));
         return new DataTable(id, words.say("results.readings-caption", "measure",
-                words.term("measure", result.measure()), "method", result.method()), columns,
+                words.measure(result.measure()), "method", result.method()), columns,
                 IntStream.range(0, count()).mapToObj(i -> List.of(DataTable.Cell.words(place(i)),
                         cell(result.before(), i), cell(result.after(), i))).toList());
     }
@@ -68,7 +68,7 @@ public final class ReadingsTables {
             rows.add(row("high", times, when -> interval(when, Quantity::high)));
         }
         return Optional.of(new DataTable(id + "-statistics", words.say("statistics.caption", "measure",
-                words.term("measure", result.measure())), columns, rows));
+                words.measure(result.measure())), columns, rows));
     }
 
     private boolean isTold(String when) {
