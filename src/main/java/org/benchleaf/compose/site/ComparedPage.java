@@ -61,7 +61,7 @@ final class ComparedPage {
     }
 
     private static LinkList.Entry link(Sheet sheet, ComparedKind kind) {
-        return new LinkList.Entry(sheet.link(title(sheet.words(), kind), Paths.compared(kind.word())), sheet.words().say("compared.about"));
+        return new LinkList.Entry(sheet.link(title(sheet.words(), kind), Paths.compared(kind.word())), "");
     }
 
     private static String title(Words words, ComparedKind kind) {

@@ -76,7 +76,8 @@ public final class MaterialPages implements SitePageMaker {
         sheet.add(Opening.plain(title, words.say("materials.lead")));
         List<LinkList.Entry> compared = ComparedPage.links(sheet, desk);
         if (!compared.isEmpty()) {
-            sheet.add(new Section("compared", words.say("compared.heading"), Optional.empty(), List.of(new LinkList(compared))));
+            sheet.add(new Section("compared", words.say("compared.heading"), Optional.of(words.say("compared.about")),
+                    List.of(new LinkList(compared))));
         }
         Map<String, List<LinkList.Entry>> byKind = new LinkedHashMap<>();
         desk.library().materials().values().forEach(material ->
