@@ -3,6 +3,7 @@ package org.benchleaf.page;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.benchleaf.text.RichText;
 
 /**
  * What surrounds the content of a page and is the same everywhere but for its links.
@@ -22,7 +23,7 @@ import java.util.Optional;
  * @param notice the standing notice that nothing here replaces a conservator
  * @param demo says that everything is invented, if it is
  * @param retold says from which publication a case is told, and by whom; empty if it is told by those who did it
- * @param licence of text and data, in words
+ * @param licence of text and data, in words, with the way to its text
  * @param words the frame's own words
  * @param web what the page says for programs that show a link to it; empty if the site has no address on the web
  * @param bringsFonts whether it is shown in letters that lie in the site
@@ -31,7 +32,7 @@ public record Frame(String siteName, String headTitle, String direction, String 
         List<Link> casePages, List<Link> allWays, List<LanguageLink> otherLanguages, Optional<String> translated,
         Optional<String> audience,
         List<String> onScreenOnly, String notice, Optional<String> demo, Optional<Retold> retold,
-        Optional<String> licence, Map<String, String> words, Optional<OnTheWeb> web, boolean bringsFonts) {
+        Optional<RichText> licence, Map<String, String> words, Optional<OnTheWeb> web, boolean bringsFonts) {
 
     public Frame {
         ways = List.copyOf(ways);

@@ -20,6 +20,8 @@ import java.util.stream.Stream;
 import org.benchleaf.model.MeasureName;
 import org.benchleaf.model.MissingValue;
 import org.benchleaf.page.Table;
+import org.benchleaf.text.Inline;
+import org.benchleaf.text.RichText;
 
 /**
  * The words of the interface in one language, from {@code words/interface_<language>.properties}.
@@ -109,6 +111,17 @@ public final class Words {
     /** Columns of words, their headers by keys. */
     public List<Table.Column> columns(String... keys) {
         return Stream.of(keys).map(key -> new Table.Column(say(key), false)).toList();
+    }
+
+    /** The text of a key with a piece, such as a link, in its only hole. */
+    public RichText around(String key, String hole, Inline piece) {
+        String mark = "{" + hole + "}";
+        String text = texts.getOrDefault(key, "");
+        int at = text.indexOf(mark);
+        if (at < 0) {
+            throw new IllegalArgumentException("no words for '" + key + "' with {" + hole + "} in " + language);
+        }
+        return RichText.of(text.substring(0, at)).then(piece).then(text.substring(at + mark.length()));
     }
 
     /**

@@ -15,6 +15,7 @@ import org.benchleaf.page.Frame;
 import org.benchleaf.page.Link;
 import org.benchleaf.page.OnTheWeb;
 import org.benchleaf.page.Paths;
+import org.benchleaf.text.RichText;
 import org.benchleaf.words.Words;
 
 /** Makes what surrounds a page: the ways, the notices, the title of the window. */
@@ -48,8 +49,8 @@ public final class Frames {
     }
 
     /** Under which licence the pages of the whole site stand, where the studio says so. */
-    private Optional<String> siteLicence() {
-        return library.studio().licence().map(licence -> words.say("frame.licence-site", "licence", licence));
+    private Optional<RichText> siteLicence() {
+        return library.studio().licence().map(licence -> words.around("frame.licence-site", "licence", Licences.linked(licence)));
     }
 
     /**
@@ -65,7 +66,8 @@ public final class Frames {
                 words.say("case-page." + page.kind()), Paths.inCase(treatment.id(), page.file()))).toList();
         return frame(path, what + " - " + treatment.title() + " - " + library.studio().name(), casePages,
                 treatment.sources().retelling().map(retelling -> retold(path, retelling, treatment.publication())),
-                Optional.of(words.say("frame.licence", "licence", treatment.publication().licence())), onScreenOnly, picture);
+                Optional.of(words.around("frame.licence", "licence", Licences.linked(treatment.publication().licence()))), onScreenOnly,
+                picture);
     }
 
     private Frame.Retold retold(String path, Retelling retelling, Publication publication) {
@@ -77,7 +79,7 @@ public final class Frames {
     }
 
     private Frame frame(String path, String headTitle, List<Link> casePages, Optional<Frame.Retold> retold,
-            Optional<String> licence, List<String> onScreenOnly, Optional<LinkPicture> picture) {
+            Optional<RichText> licence, List<String> onScreenOnly, Optional<LinkPicture> picture) {
         return new Frame(library.studio().name(), headTitle, direction(words.language()), Paths.up(path),
                 ways(path, true), casePages, ways(path, false), otherLanguages(path), unread(), audience.isPublic() ? Optional.empty()
                         : Optional.of(words.say("frame.trainees", "studio", library.studio().name())), onScreenOnly,

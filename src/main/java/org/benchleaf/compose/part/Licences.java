@@ -4,13 +4,17 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.benchleaf.text.Inline;
 
-/** Addresses of licences, for programs that read the page. */
+/** Addresses of licences: for programs that read the page, and for its readers. */
 public final class Licences {
 
     private static final String LIST = "https://spdx.org/licenses/";
 
     private static final Pattern CREATIVE_COMMONS = Pattern.compile("CC-(BY(?:-NC)?(?:-ND|-SA)?)-(\\d\\.\\d)");
+
+    /** What may be an identifier of the list; any other words name a licence of nobody's but their author's. */
+    private static final Pattern LISTED = Pattern.compile("(?!LicenseRef-)[A-Za-z0-9][A-Za-z0-9.+]*(?:-[A-Za-z0-9.+]+)+");
 
     private Licences() {
     }
@@ -18,6 +22,13 @@ public final class Licences {
     /** The address of a licence by its identifier; the list gives every identifier a page of that name. */
     public static String address(String spdx) {
         return LIST + spdx + ".html";
+    }
+
+    /** A licence with the way to its text: the deed of Creative Commons, or its page in the list; bare words where it is no identifier. */
+    public static Inline linked(String licence) {
+        return rights(licence).map(address -> address.replaceFirst("^http:", "https:"))
+                .or(() -> Optional.of(licence).filter(words -> LISTED.matcher(words).matches()).map(Licences::address))
+                .<Inline>map(address -> Inline.Hyperlink.to(address, licence)).orElseGet(() -> new Inline.Text(licence));
     }
 
     /** The address that IIIF asks for, that of Creative Commons with http (Presentation API 3.0, rights); empty for any other licence. */
