@@ -77,7 +77,8 @@ final class ResultData {
         for (DataTable table : hasTables() ? tables() : List.<DataTable>of()) {
             files.add(new DataFile(desk.path(table.file()), table.csv()));
             files.add(new DataFile(desk.path(table.file() + "-metadata.json"), table.metadata(
-                    desk.treatment().language(), Optional.of(desk.treatment().publication().licence()), desk.basis())));
+                    desk.treatment().language(), table.about(Words.in(desk.treatment().language())),
+                    Optional.of(desk.treatment().publication().licence()), desk.basis())));
         }
         if (hasFigures()) {
             files.add(new DataFile(desk.path("figures.json"), new String(

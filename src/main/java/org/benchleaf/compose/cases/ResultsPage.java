@@ -195,7 +195,7 @@ public final class ResultsPage implements CasePageMaker {
         List<LinkList.Entry> links = new ArrayList<>();
         if (desk.clearance().allows(Clearance.Output.DATA)) {
             data.tables().forEach(table -> links.add(new LinkList.Entry(sheet.link(table.file(),
-                    desk.path(table.file())), table.caption())));
+                    desk.path(table.file())), table.caption() + ". " + table.about(words))));
         }
         if (data.hasFigures()) {
             links.add(new LinkList.Entry(sheet.link("figures.json", desk.path("figures.json")),

@@ -20,11 +20,12 @@ final class ClassFiles {
     static List<DataFile> of(ClassDesk desk) {
         List<DataFile> files = new ArrayList<>();
         DataTable plan = plan(desk);
+        Sheet words = desk.sheet(desk.desk().names().ofClass().get(0));
         files.add(new DataFile(desk.path("-plan.csv"), plan.csv()));
         files.add(new DataFile(desk.path("-plan.csv-metadata.json"), plan.metadata(desk.desk().treatment().language(),
-                Optional.of(desk.desk().treatment().publication().licence()), desk.desk().basis())));
+                words.words().say("class.file.csv-about"), Optional.of(desk.desk().treatment().publication().licence()),
+                desk.desk().basis())));
         files.add(new DataFile(desk.path("-plan.json"), json(desk)));
-        Sheet words = desk.sheet(desk.desk().names().ofClass().get(0));
         new ClassCalendar(desk, words).all().forEach((name, text) ->
                 files.add(new DataFile(desk.path("-" + name + ".ics"), text)));
         return files;

@@ -80,7 +80,8 @@ public final class ClassPage implements ClassPageMaker {
     /** The files for other programs. */
     private static Section ways(Sheet sheet, ClassDesk desk) {
         Words words = sheet.words();
-        List<LinkList.Entry> entries = new ArrayList<>(List.of(file(sheet, desk, "plan.csv", words.say("class.file.csv")),
+        List<LinkList.Entry> entries = new ArrayList<>(List.of(
+                new LinkList.Entry(sheet.link(words.say("class.file.csv"), desk.path("-plan.csv")), words.say("class.file.csv-about")),
                 file(sheet, desk, "plan.json", words.say("class.file.json"))));
         new ClassCalendar(desk, sheet).all().keySet().forEach(name ->
                 entries.add(file(sheet, desk, name + ".ics", ClassCalendar.words(words, name))));

@@ -1,13 +1,18 @@
 package org.benchleaf.compose.part;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.benchleaf.json.JsonText;
 import org.benchleaf.page.Link;
 import org.benchleaf.page.Table;
 import org.benchleaf.text.RichText;
+import org.benchleaf.words.Words;
 
 /**
  * Numbers that stand on a page as a table and beside it as a file, the same in both.
@@ -92,11 +97,32 @@ public record DataTable(String id, String caption, List<Column> columns, List<Li
         return csv.toString();
     }
 
-    /** What the file holds, for programs (CSV on the Web). */
-    public String metadata(String language, Optional<String> licence, Optional<String> source) {
+    /** What a row is, by the header of the first column, and in which units the numbers stand. */
+    public String about(Words words) {
+        Map<String, List<String>> units = new LinkedHashMap<>();
+        columns.stream().skip(1).filter(Column::numbers).forEach(column ->
+                units.computeIfAbsent(column.unit(), any -> new ArrayList<>()).add(column.header()));
+        String row = rows.size() == 1 ? words.say("data.one-row") : words.say("data.row", "what", Words.small(columns.get(0).header()));
+        return Stream.concat(Stream.of(row), units.entrySet().stream().map(each ->
+                unit(words, each.getKey(), units.size() == 1 ? List.of() : each.getValue()))).collect(Collectors.joining(" "));
+    }
+
+    /** The unit of some columns; of all that hold numbers where none is named. */
+    private static String unit(Words words, String unit, List<String> named) {
+        return words.say((unit.isEmpty() ? "data.no-unit" : "data.unit") + (named.isEmpty() ? "" : "-of"), "unit", unit,
+                "columns", String.join(", ", named));
+    }
+
+    /**
+     * What the file holds, for programs (CSV on the Web).
+     *
+     * @param about what a row is, in words
+     */
+    public String metadata(String language, String about, Optional<String> licence, Optional<String> source) {
         return JsonText.script(JsonText.object(
                 "@context", List.of("http://www.w3.org/ns/csvw", JsonText.object("@language", language)),
-                "url", file(), "dc:title", caption, "dc:license", licence.map(one -> JsonText.object("@id", Licences.address(one))),
+                "url", file(), "dc:title", caption, "dc:description", about,
+                "dc:license", licence.map(one -> JsonText.object("@id", Licences.address(one))),
                 "dc:source", source,
                 "tableSchema", JsonText.object("columns", columns.stream().map(DataTable::described).toList()))) + "\n";
     }

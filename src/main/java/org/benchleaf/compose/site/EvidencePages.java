@@ -62,7 +62,8 @@ public final class EvidencePages implements SitePageMaker {
         return EvidenceMeasure.all(desk.cards()).stream().flatMap(measure -> tables.file(measure, name(words, measure)).stream())
                 .flatMap(table -> Stream.of(new DataFile(Paths.evidence(table.file()), table.csv()),
                         new DataFile(Paths.evidence(table.file() + "-metadata.json"),
-                                table.metadata(desk.language(), Optional.empty(), Optional.empty())))).toList();
+                                table.metadata(desk.language(), words.say("evidence.file-about"),
+                                Optional.empty(), Optional.empty())))).toList();
     }
 
     /** A link to each measure, with how many cases have a number of it. */

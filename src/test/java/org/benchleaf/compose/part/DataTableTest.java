@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Optional;
 import org.benchleaf.page.Table;
+import org.benchleaf.words.Words;
 import org.junit.jupiter.api.Test;
 
 class DataTableTest {
@@ -26,5 +27,26 @@ class DataTableTest {
         Table table = TABLE.table(Optional.empty());
         assertThat(table.columns().get(1).header()).isEqualTo("Change (mm)");
         assertThat(table.rows().get(1).get(1).plain()).isEqualTo("not read");
+    }
+
+    @Test
+    void a_file_says_what_a_row_is_and_in_which_units_its_numbers_stand() {
+        Words words = Words.in("en");
+        DataTable baths = new DataTable("baths", "Baths", List.of(DataTable.Column.numbers("Bath", "bath"),
+                DataTable.Column.numbers("pH, used", "pH used"), new DataTable.Column("Conductivity", "conductivity", "µS/cm", true),
+                DataTable.Column.words("Colour", "colour")), TABLE.rows());
+
+        assertThat(TABLE.about(words)).isEqualTo("One row for each place. Numbers that have a unit are in mm.");
+        assertThat(baths.about(words)).isEqualTo("One row for each bath. Without unit: pH, used. In µS/cm: Conductivity.");
+        assertThat(TABLE.metadata("en", TABLE.about(words), Optional.empty(), Optional.empty()))
+                .contains("\"dc:description\":\"One row for each place. Numbers that have a unit are in mm.\"");
+    }
+
+    /** What was told in words and no number stands before and after in a single row, which no column names. */
+    @Test
+    void a_table_of_one_row_names_no_column_for_it() {
+        DataTable told = new DataTable("told", "Told", List.of(DataTable.Column.words("Before", "before"),
+                DataTable.Column.words("After", "after")), List.of(List.of(DataTable.Cell.words("acid"), DataTable.Cell.words("neutral"))));
+        assertThat(told.about(Words.in("en"))).isEqualTo("One row.");
     }
 }
