@@ -27,6 +27,7 @@ final class StationChart {
     private static final int BAR = 14;
     private static final int HOUR = 60;
     private static final int DAY = 24 * HOUR;
+    private static final int MOST_IN_HOURS = 2 * DAY;
     private static final int START = 6;
     /** Stands before every part of a station. */
     private static final int BRIEFING = -1;
@@ -74,8 +75,12 @@ final class StationChart {
 
     /** Minutes in words. */
     static String length(Sheet sheet, int minutes) {
-        return minutes < DAY || minutes % HOUR == 0 ? sheet.numbers().duration(Quantity.of(minutes, Unit.MINUTE)).text()
-                : sheet.words().say("class.hours-minutes", "hours", minutes / HOUR, "minutes", minutes % HOUR);
+        if (minutes < DAY || minutes % HOUR == 0) {
+            return sheet.numbers().duration(Quantity.of(minutes, Unit.MINUTE)).text();
+        }
+        return minutes < MOST_IN_HOURS ? sheet.words().say("class.hours-minutes", "hours", minutes / HOUR, "minutes", minutes % HOUR)
+                : sheet.words().say("class.days-hours-minutes", "days", minutes / DAY, "hours", minutes % DAY / HOUR, "minutes",
+                        minutes % HOUR);
     }
 
     private Chart chart() {
