@@ -77,6 +77,13 @@ class ClassSheetsTest {
                 && row.endsWith(": 18")).anyMatch(row -> row.startsWith("respirator") && row.endsWith(": 1"));
     }
 
+    /** From the class's file: for wool felt it states no delivery days; whoever orders must ask for them. */
+    @Test
+    void a_thing_without_delivery_days_sends_to_the_supplier() {
+        assertThat(rows("-orders.html", "orders-table")).filteredOn(row -> row.get(0).startsWith("Wool felt")).singleElement()
+                .satisfies(row -> assertThat(row.get(4)).contains("ask the supplier"));
+    }
+
     /** From the case's file: strips of 8 mm reach 5 mm beyond a tear, and their fibres run across it. */
     @Test
     void a_station_sheet_tells_how_strips_are_torn() {
