@@ -13,8 +13,8 @@ public final class Licences {
 
     private static final Pattern CREATIVE_COMMONS = Pattern.compile("CC-(BY(?:-NC)?(?:-ND|-SA)?)-(\\d\\.\\d)");
 
-    /** What may be an identifier of the list; any other words name a licence of nobody's but their author's. */
-    private static final Pattern LISTED = Pattern.compile("(?!LicenseRef-)[A-Za-z0-9][A-Za-z0-9.+]*(?:-[A-Za-z0-9.+]+)+");
+    /** The letters of an identifier of the list; any other words name a licence of nobody's but their author's. */
+    private static final Pattern LISTED = Pattern.compile("[A-Za-z0-9.+-]+");
 
     private Licences() {
     }
@@ -27,8 +27,12 @@ public final class Licences {
     /** A licence with the way to its text: the deed of Creative Commons, or its page in the list; bare words where it is no identifier. */
     public static Inline linked(String licence) {
         return rights(licence).map(address -> address.replaceFirst("^http:", "https:"))
-                .or(() -> Optional.of(licence).filter(words -> LISTED.matcher(words).matches()).map(Licences::address))
+                .or(() -> Optional.of(licence).filter(Licences::isListed).map(Licences::address))
                 .<Inline>map(address -> Inline.Hyperlink.to(address, licence)).orElseGet(() -> new Inline.Text(licence));
+    }
+
+    private static boolean isListed(String licence) {
+        return LISTED.matcher(licence).matches() && licence.indexOf('-') > 0 && !licence.startsWith("LicenseRef-");
     }
 
     /** The address that IIIF asks for, that of Creative Commons with http (Presentation API 3.0, rights); empty for any other licence. */
