@@ -44,6 +44,8 @@ final class PrintedSheet {
         page.select("image[href]").forEach(picture -> picture.attr("xlink:href",
                 drawnOn.get(finished.path(picture.attr("href"))).pictureData()).removeAttr("href"));
         finished.relink((to, there) -> to.startsWith("#") && page.getElementById(to.substring(1)) != null ? to : "");
+        // A link is written to the file behind the rest of its line, and would be read after its full stop.
+        page.select("a[href^=https:]").unwrap();
         page.select(".write:empty").forEach(line -> line.text(LINE));
         if (page.selectFirst("html").attr("dir").equals("rtl")) {
             MirroredRows.turn(page);
