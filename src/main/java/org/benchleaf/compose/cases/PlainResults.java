@@ -71,7 +71,7 @@ final class PlainResults {
         /** The mean of one side with the word for it, if one holds for all its readings. */
         private Optional<String> side(Result.Readings result, String figure, List<Double> readings) {
             return Optional.ofNullable(worked.figures().get(figure)).map(mean -> {
-                String number = (result.measure().is("pH") ? "pH " : "") + asRead(mean);
+                String number = (isPh(result) ? "pH " : "") + asRead(mean);
                 return sheet.library().reference().publicCare().wordFor(result.measure().word(), readings)
                         .map(word -> words.say("plain.worded", "word", words.say("plain-word." + word), "value", number))
                         .orElse(number);
@@ -84,8 +84,8 @@ final class PlainResults {
         }
 
         private String subject(Result.Readings result) {
-            return result.measure().is("pH") && worked.cautions().contains("surface-only")
-                    ? words.say("plain.subject-surface") : result.measure().is("pH")
+            return isPh(result) && worked.cautions().contains("surface-only")
+                    ? words.say("plain.subject-surface") : isPh(result)
                     ? words.say("plain.subject-sheet") : words.say("plain.subject", "measure", measure(result));
         }
 
@@ -100,7 +100,7 @@ final class PlainResults {
 
         /** What a step of a scale means, where a change along it was read. */
         private String scale(Result.Readings result) {
-            return result.measure().is("pH") ? " " + words.say("plain.scale-of-pH") : "";
+            return isPh(result) ? " " + words.say("plain.scale-of-pH") : "";
         }
 
         /** What keeps a reader from taking the difference for the work of the treatment. */
@@ -178,6 +178,10 @@ final class PlainResults {
         @Override
         public Optional<String> notMeasured(Result.NotMeasured result) {
             return Optional.empty();
+        }
+
+        private static boolean isPh(Result result) {
+            return result.measure().word().equals("pH");
         }
 
         private String measure(Result result) {
