@@ -50,8 +50,7 @@ final class Assets {
     /** Comments and the room around rules are for those who read the sources; a reader's phone need not fetch them. */
     private static String packed(String css) {
         return css.replaceAll("(?s)/\\*.*?\\*/", "").replaceAll("(?m)^\\s+", "").replaceAll("\n{2,}", "\n")
-                .replace(" { ", "{").replace("; }", "}").replaceAll("([;{}])\n", "$1").replaceAll("(?<=[a-z]): ", ":")
-                .replace("} }", "}}").replace(", ", ",");
+                .replaceAll("(?<=[\\w-]): ", ":").replaceAll(" ?([{};>]|,(?= ))\\s*", "$1").replace(";}", "}");
     }
 
     /** The fonts that a site brings along. */
