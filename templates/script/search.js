@@ -125,6 +125,12 @@
     return row[other.length];
   }
 
+  /* Who asks of "my letter" owns one, and reads first what an owner may do. */
+  function isOwner(question) {
+    var owner = words.owner.split(" ");
+    return plain(question).split(/[^\p{L}\p{N}]+/u).some(function (word) { return owner.indexOf(word) >= 0; });
+  }
+
   /* How well a stem fits a word, from 0 to 1: the word itself or one of its forms, its beginning, a slip. */
   function fit(word, stem, slips) {
     if (word === stem) { return 1; }
@@ -188,6 +194,7 @@
       sum.line = pages[sum.page];
       sum.score *= sum.line.kind.r * Math.pow(sum.words / asks.length, 3);
       if (plain(sum.line.t) === plain(question)) { sum.score *= 3; }
+      if (isOwner(question) && /at-home\.html$/.test(sum.line.h)) { sum.score *= 3; }
     });
     all.sort(function (a, b) { return b.score - a.score || a.page - b.page; });
     return { asks: asks, found: all.slice(0, ENOUGH) };

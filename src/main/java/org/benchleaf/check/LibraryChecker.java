@@ -175,7 +175,7 @@ public final class LibraryChecker {
         Map<String, Source> sources = new LinkedHashMap<>();
         file.named().forEach((key, fields) -> sources.put(key, new Source(key, fields.needText("author"),
                 fields.text("year").orElse(""), fields.needText("title"), fields.text("where").orElse(""),
-                fields.text("status").orElse("from memory"), true)));
+                fields.text("address"), fields.text("status").orElse("from memory"), true)));
         return sources;
     }
 

@@ -29,7 +29,12 @@ public record PublicCare(List<PlainWord> plainWords, List<Advice> advice) {
 
     /** The advice that is due for a sheet of which these words are told. */
     public List<Advice> adviceFor(List<String> told) {
-        return advice.stream().filter(row -> isTold(row.where(), told)).toList();
+        return advice.stream().filter(row -> !row.isOfAsking() && isTold(row.where(), told)).toList();
+    }
+
+    /** Where conservators are listed, by country. */
+    public List<Advice> lists() {
+        return advice.stream().filter(Advice::isOfAsking).toList();
     }
 
     /** Whether one of the words stands in what is told of a sheet, or none is asked for. */
@@ -65,16 +70,23 @@ public record PublicCare(List<PlainWord> plainWords, List<Advice> advice) {
      *
      * @param key the row's own key
      * @param about {@code deciding}, {@code washing}, {@code bleaching}, {@code hopes}, {@code handling}, {@code light}, {@code framing},
-     *     {@code keeping} or
-     *     {@code trouble}
+     *     {@code keeping}, {@code trouble} or {@code asking}
      * @param where words of which one must stand in what the case tells of the sheet, in lower case; empty if it is always due
      * @param sheets what such sheets are called where the advice stands without a case; empty if it is always due
      * @param words the advice
      * @param source where it was read
      */
     public record Advice(String key, String about, List<String> where, String sheets, String words, String source) {
+        /** What an advice is about that tells where conservators are listed. */
+        public static final String ASKING = "asking";
+
         public Advice {
             where = List.copyOf(where);
+        }
+
+        /** Whether it tells whom to ask, not how to keep a sheet. */
+        public boolean isOfAsking() {
+            return about.equals(ASKING);
         }
     }
 }

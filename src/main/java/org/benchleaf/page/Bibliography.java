@@ -2,6 +2,7 @@ package org.benchleaf.page;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * Sources with the pages that cite them.
@@ -17,10 +18,11 @@ public record Bibliography(boolean numbered, List<Entry> entries, Map<String, St
     }
 
     /**
-     * One source: anchor, author, year, title, where it is found, how it was consulted, who cites it, and in words how
-     * many more do (may be empty).
+     * One source: anchor, author, year, title, where it is found, the address of a page that carries it, how it was consulted,
+     * who cites it, and in words how many more do (may be empty).
      */
-    public record Entry(String id, String author, String year, String title, String where, String status,
+    public record Entry(String id, String author, String year, String title, String where,
+            Optional<String> address, String status,
             List<Link> citedBy, String more) {
         public Entry {
             citedBy = List.copyOf(citedBy);

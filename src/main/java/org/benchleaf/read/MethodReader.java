@@ -50,7 +50,7 @@ public final class MethodReader {
 
     private static Source source(OwnYaml entry) {
         Source source = new Source(entry.text("key"), entry.text("author"), entry.text("year"), entry.text("title"),
-                entry.text("where"), entry.text("status"), !entry.flag("unpublished"));
+                entry.text("where"), entry.optionalText("address"), entry.text("status"), !entry.flag("unpublished"));
         entry.allRead();
         return source;
     }

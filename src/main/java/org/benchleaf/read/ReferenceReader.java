@@ -51,7 +51,7 @@ public final class ReferenceReader {
 
     /** What advice for the owner of a sheet is about. */
     private static final Set<String> ABOUT = Set.of("deciding", "washing", "bleaching", "hopes", "handling", "light",
-            "framing", "keeping", "trouble");
+            "framing", "keeping", "trouble", PublicCare.Advice.ASKING);
 
     /** The kinds of materials that are compared. */
     private static final Set<String> COMPARED = Stream.of(ComparedKind.values()).map(ComparedKind::word).collect(Collectors.toSet());
@@ -85,8 +85,8 @@ public final class ReferenceReader {
     /** The sources that the shipped tables cite. */
     public static List<Source> sources() {
         return OwnYaml.list(SHIPPED + "sources-hazards.yaml").stream().map(row -> new Source(row.text("key"),
-                row.text("author"), row.text("year"), row.text("title"), row.text("where"), row.text("status"),
-                !row.flag("unpublished"))).toList();
+                row.text("author"), row.text("year"), row.text("title"), row.text("where"),
+                row.optionalText("address"), row.text("status"), !row.flag("unpublished"))).toList();
     }
 
     private Reference reference() {

@@ -60,8 +60,8 @@ public final class RuleReader {
 
     private static List<Source> sources() {
         return OwnYaml.list(SHIPPED + "sources-trade.yaml").stream().map(row -> new Source(row.text("key"),
-                row.text("author"), row.text("year"), row.text("title"), row.text("where"), row.text("status"),
-                !row.flag("unpublished"))).toList();
+                row.text("author"), row.text("year"), row.text("title"), row.text("where"),
+                row.optionalText("address"), row.text("status"), !row.flag("unpublished"))).toList();
     }
 
     private void shipped(String name) {

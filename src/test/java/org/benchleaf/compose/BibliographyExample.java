@@ -1,6 +1,7 @@
 package org.benchleaf.compose;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Supplier;
 import org.benchleaf.page.Bibliography;
 import org.benchleaf.page.Block;
@@ -13,7 +14,8 @@ final class BibliographyExample implements Supplier<Block> {
     @Override
     public Block get() {
         return new Bibliography(true, List.of(new Bibliography.Entry("source-house-notebook", "Tarn Quay Paper Studio", "2026",
-                "House notebook, recipes", "invented for the demo", "read",
+                "House notebook, recipes", "invented for the demo",
+                Optional.of("https://tarn-quay.example/notebook"), "read",
                 List.of(Link.to("A tide table that had met the tide", "cases/tide-table/index.html")), "and 3 cases more")),
                 Words.in("en").group("sources"));
     }

@@ -371,8 +371,13 @@ public final class CaseStudyPage implements CasePageMaker {
         return settings.isEmpty() ? RichText.of("") : RichText.of(" ").then(RichText.joined("; ", settings)).then(".");
     }
 
+    /** How long a step was to take; of a bath that was run more or less often than planned, how often too. */
     private static String takes(Sheet sheet, Step step, Timeline.TimedStep timed) {
-        return new StepLength(sheet).of(step, timed);
+        Words words = sheet.words();
+        String takes = new StepLength(sheet).of(step, timed);
+        return step.part(Part.Bath.class).flatMap(bath -> bath.onRecord().filter(read -> read != bath.baths())
+                .map(read -> words.say("study.takes-baths", "takes", takes, "planned", words.count("record-days.bath", bath.baths()),
+                        "read", words.count("record-days.bath", read)))).orElse(takes);
     }
 
     /** The steps that belong to no arm of a trial, which is told as a table of its arms. */

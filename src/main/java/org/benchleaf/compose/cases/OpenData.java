@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.benchleaf.compose.part.CaseDesk;
+import org.benchleaf.compose.part.Clearance;
 import org.benchleaf.compose.part.Sheet;
 import org.benchleaf.page.LinkList;
 import org.benchleaf.page.Paths;
@@ -26,6 +27,10 @@ final class OpenData {
         if (LinkedArt.of(desk).isPresent()) {
             links.add(new LinkList.Entry(sheet.link(words.say("open-data.record"), desk.path(Paths.LINKED_ART)),
                     words.say("open-data.record-about")));
+        }
+        if (desk.has(ResultsPage.NAME.kind()) && desk.clearance().allows(Clearance.Output.DATA)) {
+            links.add(new LinkList.Entry(sheet.link(words.say("open-data.tables"),
+                    Paths.results(desk.treatment().id()) + "#" + ResultsPage.DATA), words.say("open-data.tables-about")));
         }
         return links.isEmpty() ? Optional.empty() : Optional.of(new Section("open-data", words.say("open-data.heading"),
                 Optional.of(words.say("open-data.lead")), List.of(new LinkList(links))));

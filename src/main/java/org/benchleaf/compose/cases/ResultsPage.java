@@ -47,7 +47,9 @@ public final class ResultsPage implements CasePageMaker {
     private static final Set<Finding.Standing> PAST = EnumSet.of(Finding.Standing.NOT_RECORDED, Finding.Standing.NOT_WRITTEN_DOWN,
             Finding.Standing.NOT_DONE);
 
-    private static final CasePageName NAME = new CasePageName("results", "results.html", Clearance.Output.RESULTS);
+    static final CasePageName NAME = new CasePageName("results", "results.html", Clearance.Output.RESULTS);
+    /** Where on the page the files with the numbers are listed. */
+    static final String DATA = "data";
 
     @Override
     public CasePageName name() {
@@ -201,7 +203,7 @@ public final class ResultsPage implements CasePageMaker {
             links.add(new LinkList.Entry(sheet.link("figures.json", desk.path("figures.json")),
                     words.say("results.figures-about")));
         }
-        return links.isEmpty() ? Optional.empty() : Optional.of(new Section("data", words.say("results.data"),
+        return links.isEmpty() ? Optional.empty() : Optional.of(new Section(DATA, words.say("results.data"),
                 Optional.of(words.say("results.data-lead", "licence", desk.treatment().publication().licence())),
                 List.of(new LinkList(links))));
     }

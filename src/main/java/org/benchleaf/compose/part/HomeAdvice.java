@@ -36,7 +36,7 @@ public final class HomeAdvice {
     public List<Section> sections() {
         Words words = sheet.words();
         Map<String, List<PublicCare.Advice>> bySheets = new LinkedHashMap<>(Map.of("", new ArrayList<>()));
-        sheet.library().reference().publicCare().advice().forEach(advice ->
+        sheet.library().reference().publicCare().advice().stream().filter(advice -> !advice.isOfAsking()).forEach(advice ->
                 bySheets.computeIfAbsent(advice.sheets(), any -> new ArrayList<>()).add(advice));
         List<Section> sections = new ArrayList<>();
         bySheets.forEach((sheets, advice) -> sections.add(new Section("home-" + (sections.size() + 1),
@@ -55,15 +55,17 @@ public final class HomeAdvice {
                 .orElseGet(() -> RichText.of("(" + sheet.words().say("rules.common-practice") + ")")));
     }
 
+    /** The studio first, and an invented one, which answers nobody, last. */
     private List<Fact> ask() {
         Words words = sheet.words();
         Studio studio = sheet.library().studio();
-        List<Fact> lines = new ArrayList<>();
+        List<RichText> lines = new ArrayList<>(List.of(RichText.of(words.say("home.ask-others"))));
+        sheet.library().reference().publicCare().lists().stream().map(this::sourced).forEach(lines::add);
         if (!studio.contact().isEmpty()) {
-            lines.add(new Fact(words.say("home.ask"), RichText.of(studio.name() + words.say("list.colon")).then(
-                    RichText.joined("; ", studio.contact().stream().map(sheet.library().phrases()::of).map(ContactLine::of).toList()))));
+            String name = studio.demo() ? words.say("home.ask-invented", "studio", studio.name()) : studio.name();
+            lines.add(studio.demo() ? lines.size() : 0, RichText.of(name + words.say("list.colon")).then(
+                    RichText.joined("; ", studio.contact().stream().map(sheet.library().phrases()::of).map(ContactLine::of).toList())));
         }
-        lines.add(Fact.of(words.say("home.ask"), words.say("home.ask-others")));
-        return lines;
+        return lines.stream().map(line -> new Fact(words.say("home.ask"), line)).toList();
     }
 }

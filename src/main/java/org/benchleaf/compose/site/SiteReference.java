@@ -18,6 +18,7 @@ public final class SiteReference {
         List<String> lines = new ArrayList<>(List.of("cff-version: 1.2.0", "type: dataset",
                 "message: " + quoted(words.say("cite.site-message")), "title: " + quoted(studio.name()),
                 "abstract: " + quoted(studio.about()), "authors:", "  - name: " + quoted(studio.name())));
+        studio.licence().ifPresent(licence -> lines.add("license: " + quoted(licence)));
         studio.web().ifPresent(web -> lines.add("url: " + quoted(web)));
         return new DataFile(Paths.SITE_REFERENCE, String.join("\n", lines) + "\n");
     }

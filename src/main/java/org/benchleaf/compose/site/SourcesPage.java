@@ -61,7 +61,7 @@ public final class SourcesPage implements SitePageMaker {
         List<Link> named = Stream.concat(others.stream(), cases.stream().limit(MOST_CASES)).toList();
         int more = cases.size() - Math.min(cases.size(), MOST_CASES);
         return new Bibliography.Entry(Sources.anchor(source.key()), source.author(), source.year(), source.title(),
-                source.where(), words.term("source-status", source.status()), named,
+                source.where(), source.address(), words.term("source-status", source.status()), named,
                 more == 0 ? "" : words.count("sources.more", more));
     }
 
