@@ -35,7 +35,7 @@ class HomePageTest {
         Document page = page("at-home.html");
         for (PublicCare.Advice advice : DemoSite.made().library().reference().publicCare().advice()) {
             List<Element> told = page.select("dd").stream().filter(each ->
-                    each.text().replace('\u00a0', ' ').startsWith(advice.words())).toList();
+                    each.text().replace('\u202f', ' ').startsWith(advice.words())).toList();
             assertThat(told).as(advice.key()).hasSize(1);
             assertThat(told.get(0).select("a[href^=sources.html#]")).as(advice.key()).hasSize(1);
         }
