@@ -23,7 +23,7 @@
         <button class="button" type="button" data-bench="sound" aria-pressed="true"></button></p>
       <ol class="screen__stages">
         <#list stages as stage>
-        <li data-stage="${stage.anchor}" data-step="${stage.id}" data-least="${stage.least?c}" data-after="${stage.after?join(" ")}"><button class="button" type="button"><span>${stage.name}</span> <span class="screen__when"></span></button></li>
+        <li data-stage="${stage.anchor}" data-step="${stage.id}" data-least="${stage.least?c}" data-after="${stage.after?join(" ")}"<#if stage.waits gt 0> data-wait="${stage.waits?c}"</#if>><button class="button" type="button"><span>${stage.name}</span> <span class="screen__when"></span></button></li>
         </#list>
         <li><button class="button" type="button" data-bench="record">${words.record}</button></li>
       </ol>

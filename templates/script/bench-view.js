@@ -17,7 +17,8 @@
   var closes = view.getAttribute("data-closes").split(":");
   var stages = all("[data-stage]", view).map(function (item) {
     return { anchor: item.getAttribute("data-stage"), id: item.getAttribute("data-step"),
-      least: Number(item.getAttribute("data-least")) * 1000, after: item.getAttribute("data-after").split(" "),
+      least: Number(item.getAttribute("data-least")) * 1000, after: item.getAttribute("data-after").split(" ").filter(Boolean),
+      wait: Number(item.getAttribute("data-wait")) * 1000,
       name: item.querySelector("span").textContent, when: item.querySelector(".screen__when"),
       open: item.querySelector("button") };
   });
@@ -313,13 +314,16 @@
     var ends = {};
     stages.forEach(function (stage, index) {
       var mine = noted(stage.anchor);
-      var before = stage.after.map(function (anchor) { return ends[anchor]; }).filter(function (end) { return end !== undefined; });
-      var begin = mine.began || (index === 0 ? state().started : before.length ? Math.max.apply(null, before) : state().started);
+      /* Where one of the steps before ends on another day, nobody can tell yet when this one begins. */
+      var before = stage.after.map(function (anchor) { return ends[anchor]; });
+      var begin = mine.began || (index === 0 || !before.length ? state().started
+        : before.indexOf(undefined) < 0 ? Math.max.apply(null, before) + stage.wait : undefined);
       var end = mine.ended || (begin ? Math.max(begin + stage.least, mine.began ? Date.now() : 0) : undefined);
       ends[stage.anchor] = mine.ended ? end : begin && !late(begin, end) ? end : undefined;
       var text = mine.ended ? fill(words.ended, { t: bench.clock(mine.ended) })
         : mine.began ? fill(words.began, { t: bench.clock(mine.began) })
-          : !begin ? "" : late(begin, begin) ? words["after-closing"] : fill(words.earliest, { t: bench.clock(begin) });
+          : !begin ? "" : begin - Date.now() > 864e5 ? fill(words.earliest, { t: bench.stampText(begin).slice(0, 10) })
+          : late(begin, begin) ? words["after-closing"] : fill(words.earliest, { t: bench.clock(begin) });
       var until = screens[first(stage.anchor)].querySelector(".screen__latest");
       if (until) { until.textContent = latest(screens[first(stage.anchor)], stage); }
       if (screens[first(stage.anchor)].classList.contains("screen--hold") && !mine.released) { text += (text ? " · ■ " : "■ ") + words["hold-open"]; }

@@ -29,8 +29,9 @@ public record BenchView(String issue, String caseId, String closes, List<Stage> 
      * @param name number and kind
      * @param least how long it takes at least, in seconds
      * @param after anchors of the steps that must be finished first
+     * @param waits how long it waits at least when they are, in seconds
      */
-    public record Stage(String anchor, String id, String name, long least, List<String> after) {
+    public record Stage(String anchor, String id, String name, long least, List<String> after, long waits) {
         public Stage {
             after = List.copyOf(after);
         }

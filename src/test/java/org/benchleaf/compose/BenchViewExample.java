@@ -32,7 +32,7 @@ final class BenchViewExample implements Supplier<Block> {
                 true,
                 List.of(new BenchScreen.Note("readings", 1, "pH fresh", "pH, fresh", "pH", "")), true, true);
         return new BenchView("1a2b", "tide-table", "17:30",
-                List.of(new BenchView.Stage("step-wash", "wash", "6. Washing", 3600, List.of())), List.of(stop, bath),
+                List.of(new BenchView.Stage("step-wash", "wash", "6. Washing", 3600, List.of(), 0)), List.of(stop, bath),
                 Words.in("en").group("bench-view"));
     }
 }

@@ -53,7 +53,8 @@ public final class BenchViewMaker {
 
     private static BenchView.Stage stage(Step step, BenchStep told, Timeline.TimedStep time) {
         return new BenchView.Stage(told.anchor(), step.id(), name(told), Math.round(time.takes().lowIn(Unit.SECOND)),
-                step.after().stream().map(Paths::step).toList());
+                step.after().stream().map(Paths::step).toList(), step.waiting().flatMap(Step.Wait::time).filter(wait -> !wait.isOpen())
+                        .map(wait -> Math.round(wait.span().lowIn(Unit.SECOND))).orElse(0L));
     }
 
     /** Short, and the same for the same words on every machine. */

@@ -178,10 +178,6 @@ final class BenchStepMaker {
         if (step.people() > 1) {
             facts.add(Fact.of(sheet.words().say("bench-fact.people"), String.valueOf(step.people())));
         }
-        if (!step.avoids().isEmpty()) {
-            facts.add(Fact.of(sheet.words().say("bench-fact.avoid"), String.join("; ",
-                    step.avoids().stream().map(id -> PartFacts.medium(sheet.words(), desk, id)).toList())));
-        }
         if (!step.by().isBlank()) {
             facts.add(Fact.of(sheet.words().say("bench-fact.by"), sheet.words().term("role", step.by())));
         }
@@ -196,6 +192,10 @@ final class BenchStepMaker {
 
     private List<Fact> told(Step step) {
         List<Fact> told = new ArrayList<>();
+        if (!step.avoids().isEmpty()) {
+            told.add(Fact.of(sheet.words().say("bench-fact.avoid"), String.join("; ",
+                    step.avoids().stream().map(id -> PartFacts.medium(sheet.words(), desk, id)).toList())));
+        }
         tell(told, "see", step.see());
         tell(told, "watch", step.watch());
         tell(told, "if-not", step.ifNot());
