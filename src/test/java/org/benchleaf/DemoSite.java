@@ -21,7 +21,9 @@ import org.benchleaf.compose.cases.PictureManifest;
 import org.benchleaf.compose.part.Audience;
 import org.benchleaf.compose.part.CaseCard;
 import org.benchleaf.compose.part.Clearance;
+import org.benchleaf.compose.part.ForeignWords;
 import org.benchleaf.compose.part.PageSearch;
+import org.benchleaf.compose.part.PageTree;
 import org.benchleaf.compose.part.SearchEntry;
 import org.benchleaf.compose.site.SearchIndex;
 import org.benchleaf.derive.Derived;
@@ -91,8 +93,8 @@ public record DemoSite(Library library, List<CasePages> cases, SitePages site, L
         pages(cases, site).forEach(page -> files.add(publisher.publish(page)));
         Stream.concat(cases.stream().flatMap(one -> one.translated().stream()), site.translated().stream()).forEach(translated ->
                 translated.pages().forEach(page -> files.add(SiteFile.text(page.path(), translated.marked(publisher.publish(page).text(),
-                        files.stream().filter(file -> file.path().equals(translated.originalOf(page))).findFirst()
-                                .orElseThrow().text())))));
+                        ForeignWords.Original.of(PageTree.of(files.stream().filter(file -> file.path().equals(translated.originalOf(page)))
+                                .findFirst().orElseThrow().text()))).html()))));
         search(library, cases, site, files).forEach(file -> files.add(publisher.publish(file)));
         dataFiles(cases, site).forEach(file -> files.add(publisher.publish(file)));
         return new DemoSite(library, cases, site, files, leftOut);
@@ -104,7 +106,7 @@ public record DemoSite(Library library, List<CasePages> cases, SitePages site, L
                 .collect(Collectors.toMap(SiteFile::path, SiteFile::text));
         List<DataFile> search = new ArrayList<>();
         java.util.function.Function<Page, PageSearch> read = page -> {
-            PageSearch one = PageSearch.of(page, texts.get(page.path()));
+            PageSearch one = PageSearch.of(page, PageTree.of(texts.get(page.path())));
             search.add(one.sentences());
             return one;
         };

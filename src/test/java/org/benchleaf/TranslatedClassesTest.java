@@ -19,6 +19,8 @@ import org.benchleaf.compose.cases.CasePages;
 import org.benchleaf.compose.cases.TranslatedPages;
 import org.benchleaf.compose.part.Audience;
 import org.benchleaf.compose.part.Clearance;
+import org.benchleaf.compose.part.ForeignWords;
+import org.benchleaf.compose.part.PageTree;
 import org.benchleaf.derive.Deriver;
 import org.benchleaf.derive.WorkedCase;
 import org.benchleaf.derive.classes.ClassPlan;
@@ -126,7 +128,8 @@ class TranslatedClassesTest {
     private static Document page(String path) {
         TranslatedPages there = pages.translated().stream().filter(one -> path.startsWith(one.language() + "/")).findFirst().orElseThrow();
         Page page = there.pages().stream().filter(one -> one.path().equals(path)).findFirst().orElseThrow();
-        return Jsoup.parse(there.marked(text(List.of(page), path), text(pages.pages(), there.originalOf(page))));
+        return Jsoup.parse(there.marked(text(List.of(page), path),
+                ForeignWords.Original.of(PageTree.of(text(pages.pages(), there.originalOf(page))))).html());
     }
 
     private static String text(List<Page> all, String path) {

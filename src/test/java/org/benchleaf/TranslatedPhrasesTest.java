@@ -25,6 +25,8 @@ import org.benchleaf.compose.PageComposer;
 import org.benchleaf.compose.cases.CasePages;
 import org.benchleaf.compose.part.Audience;
 import org.benchleaf.compose.part.Clearance;
+import org.benchleaf.compose.part.ForeignWords;
+import org.benchleaf.compose.part.PageTree;
 import org.benchleaf.derive.Deriver;
 import org.benchleaf.derive.WorkedCase;
 import org.benchleaf.derive.hazard.Hazards;
@@ -199,7 +201,8 @@ class TranslatedPhrasesTest {
         Map<String, Integer> compared = new TreeMap<>();
         pages.translated().forEach(one -> one.pages().forEach(page -> {
             String original = text(publisher, originals.get(one.originalOf(page)));
-            assertThat(digits(one.marked(text(publisher, page), original))).as(page.path()).isEqualTo(digits(original));
+            String marked = one.marked(text(publisher, page), ForeignWords.Original.of(PageTree.of(original))).html();
+            assertThat(digits(marked)).as(page.path()).isEqualTo(digits(original));
             compared.merge(one.language(), digits(original).size(), Integer::sum);
         }));
         // Pages without any figure would compare nothing; the tide table has more than a hundred.
@@ -216,7 +219,8 @@ class TranslatedPhrasesTest {
         SitePublisher publisher = SitePublisher.with(Path.of("templates"), Pictures.none());
         Map<String, Page> originals = pages.pages().stream().collect(Collectors.toMap(Page::path, page -> page));
         return pages.translated().stream().filter(one -> one.language().equals(language)).flatMap(one -> one.pages().stream()
-                .flatMap(page -> Jsoup.parse(one.marked(text(publisher, page), text(publisher, originals.get(one.originalOf(page)))))
+                .flatMap(page -> Jsoup.parse(one.marked(text(publisher, page), ForeignWords.Original.of(PageTree.of(
+                        text(publisher, originals.get(one.originalOf(page)))))).html())
                         .select("main [lang=en]").stream().map(Element::wholeText).map(String::strip)))
                 .collect(Collectors.toCollection(TreeSet::new));
     }

@@ -1,7 +1,6 @@
 package org.benchleaf.publish;
 
 import java.net.URI;
-import java.nio.charset.StandardCharsets;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -11,7 +10,7 @@ import java.util.function.BinaryOperator;
 import java.util.function.Predicate;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
-import org.jsoup.Jsoup;
+import org.benchleaf.compose.part.PageTree;
 import org.jsoup.nodes.Attribute;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
@@ -38,7 +37,7 @@ final class FinishedPage {
     private final URI address;
 
     FinishedPage(SiteFile file) {
-        this(file.path(), document(file));
+        this(file.path(), PageTree.read(file.text()));
     }
 
     /**
@@ -49,13 +48,6 @@ final class FinishedPage {
     FinishedPage(String path, Document page) {
         this.page = page;
         this.address = URI.create(path);
-    }
-
-    /** What a file of a page holds, to be written again without anything between its elements but what stands there. */
-    static Document document(SiteFile file) {
-        Document page = Jsoup.parse(file.text());
-        page.outputSettings().prettyPrint(false).charset(StandardCharsets.UTF_8);
-        return page;
     }
 
     Document document() {

@@ -43,11 +43,12 @@ public final class TakenFiles {
      * @param data beside them
      * @param others what they draw on: pictures, styles, scripts, drawings
      * @param styles of what is made of them
+     * @param finished reads the pages
      */
     public static TakenFiles ofCase(Set<TakeAlong> forms, Book book, List<SiteFile> pages, List<SiteFile> data,
-            List<SiteFile> others, TakenStyles styles) {
+            List<SiteFile> others, TakenStyles styles, FinishedPages finished) {
         TakenFiles taken = new TakenFiles();
-        Function<SiteFile, FinishedPage> read = new FinishedPages()::copy;
+        Function<SiteFile, FinishedPage> read = finished::copy;
         if (forms.contains(TakeAlong.ONE_FILE)) {
             WholePages.of(pages, others, read).forEach(taken::add);
         }

@@ -25,6 +25,7 @@ import org.benchleaf.page.Page;
 import org.benchleaf.privacy.PrivateScan;
 import org.benchleaf.privacy.Searchable;
 import org.benchleaf.privacy.SearchedFiles;
+import org.benchleaf.publish.FinishedPages;
 import org.benchleaf.publish.SiteFile;
 import org.benchleaf.publish.SitePublisher;
 import org.benchleaf.publish.TakenFiles;
@@ -81,7 +82,7 @@ final class ContentSite implements WholeSite {
                 return file;
             }).toList());
         }
-        PageFiles made = new PageFiles(publisher);
+        PageFiles made = new PageFiles(publisher, FinishedPages.ofSite());
         List<SearchEntry> own = made.searched(pages.pages(), Page::title, files);
         Map<String, List<SearchEntry>> translated = new LinkedHashMap<>();
         for (TranslatedPages there : pages.translated()) {

@@ -32,6 +32,7 @@ import org.benchleaf.model.TreatmentCase;
 import org.benchleaf.privacy.PrivateScan;
 import org.benchleaf.privacy.Searchable;
 import org.benchleaf.privacy.SearchedFiles;
+import org.benchleaf.publish.FinishedPages;
 import org.benchleaf.publish.SiteFile;
 import org.benchleaf.publish.SitePublisher;
 import org.benchleaf.publish.TakenFiles;
@@ -216,28 +217,29 @@ public final class ContentStages implements Stages {
             }
             List<SiteFile> data = Stream.concat(pages.files().stream(), pictures.manifest(pages.manifest()).stream())
                     .map(publisher::publish).toList();
-            List<SiteFile> files = new ArrayList<>(published(pages, data, publisher.with(pictures), pictures.files(), said));
+            FinishedPages finished = FinishedPages.ofCase();
+            List<SiteFile> files = new ArrayList<>(published(pages, data, publisher.with(pictures), pictures.files(), finished, said));
             files.addAll(data);
             files.addAll(pictures.files());
             pictures.link(pages.linkPicture()).ifPresent(files::add);
-            PageFiles made = new PageFiles(publisher.with(pictures));
+            PageFiles made = new PageFiles(publisher.with(pictures), finished);
             List<SearchEntry> found = made.searched(pages.pages(), pages::searchTitle, files);
             CaseCard card = pages.card().withPictureFiles(pictures.noted(pages.card().picture())).foundBy(found);
             for (TranslatedPages translated : pages.translated()) {
                 card = card.foundBy(translated.language(), made.told(translated, files,
-                        there -> taken(forms(), translated.book().orElseThrow(), there, data, pictures.files(), said)));
+                        there -> taken(translated.book().orElseThrow(), there, data, pictures.files(), finished, said)));
             }
             scan(files, card, said);
             return Optional.of(new Part(files, card));
         }
 
         private List<SiteFile> published(CasePages pages, List<SiteFile> data, SitePublisher withPictures,
-                List<SiteFile> pictures, Messages said) {
+                List<SiteFile> pictures, FinishedPages finished, Messages said) {
             List<SiteFile> files = pages.pages().stream().map(withPictures::publish).toList();
             if (files.isEmpty() || forms().isEmpty()) {
                 return files;
             }
-            TakenFiles taken = taken(forms(), pages.book(), files, data, pictures, said);
+            TakenFiles taken = taken(pages.book(), files, data, pictures, finished, said);
             List<SiteFile> all = new ArrayList<>(files);
             // Once more, since the first page lists the files made of them with their sizes.
             all.set(0, withPictures.with(taken).publish(pages.pages().get(0)));
@@ -245,10 +247,10 @@ public final class ContentStages implements Stages {
             return all;
         }
 
-        private TakenFiles taken(Set<Studio.TakeAlong> forms, Book book, List<SiteFile> pages, List<SiteFile> data,
-                List<SiteFile> pictures, Messages said) {
-            TakenFiles taken = TakenFiles.ofCase(forms, book, pages, data, Stream.concat(pictures.stream(), assets().stream()).toList(),
-                    publisher.takenStyles());
+        private TakenFiles taken(Book book, List<SiteFile> pages, List<SiteFile> data, List<SiteFile> pictures,
+                FinishedPages finished, Messages said) {
+            TakenFiles taken = TakenFiles.ofCase(forms(), book, pages, data, Stream.concat(pictures.stream(), assets().stream()).toList(),
+                    publisher.takenStyles(), finished);
             taken.unprinted().forEach((page, letter) -> said.add(EditionMessages.LETTER_NOT_PRINTED.at(draft.place(),
                     "letter", letter, "page", page)));
             return taken;

@@ -11,6 +11,7 @@ import org.benchleaf.compose.cases.TranslatedPages;
 import org.benchleaf.compose.part.PageSearch;
 import org.benchleaf.compose.part.SearchEntry;
 import org.benchleaf.page.Page;
+import org.benchleaf.publish.FinishedPages;
 import org.benchleaf.publish.SiteFile;
 import org.benchleaf.publish.SitePublisher;
 import org.benchleaf.publish.TakenFiles;
@@ -19,14 +20,17 @@ import org.benchleaf.publish.TakenFiles;
 final class PageFiles {
 
     private final SitePublisher publisher;
+    private final FinishedPages finished;
 
     /**
      * Prepares.
      *
      * @param publisher knows the pictures of the pages
+     * @param finished reads the pages
      */
-    PageFiles(SitePublisher publisher) {
+    PageFiles(SitePublisher publisher, FinishedPages finished) {
         this.publisher = publisher;
+        this.finished = finished;
     }
 
     /**
@@ -38,8 +42,8 @@ final class PageFiles {
     List<SearchEntry> told(TranslatedPages translated, List<SiteFile> files, Function<List<SiteFile>, TakenFiles> taken) {
         Map<String, SiteFile> originals = files.stream().collect(Collectors.toMap(SiteFile::path, file -> file));
         List<Page> pages = translated.pages();
-        BiFunction<Page, SitePublisher, SiteFile> told = (page, maker) -> SiteFile.text(page.path(), translated.marked(
-                maker.publish(page).text(), originals.get(translated.originalOf(page)).text()));
+        BiFunction<Page, SitePublisher, SiteFile> told = (page, maker) -> finished.file(page.path(), translated.marked(
+                maker.publish(page).text(), finished.original(originals.get(translated.originalOf(page)))));
         List<SiteFile> there = new ArrayList<>(pages.stream().map(page -> told.apply(page, publisher)).toList());
         TakenFiles away = there.isEmpty() ? TakenFiles.none() : taken.apply(there);
         if (!away.files().isEmpty()) {
@@ -47,7 +51,9 @@ final class PageFiles {
         }
         files.addAll(there);
         files.addAll(away.files());
-        return searched(pages, translated::searchTitle, files);
+        List<SearchEntry> found = searched(pages, translated::searchTitle, files);
+        finished.forget();
+        return found;
     }
 
     /**
@@ -57,7 +63,7 @@ final class PageFiles {
      */
     List<SearchEntry> searched(List<Page> pages, Function<Page, String> title, List<SiteFile> files) {
         Map<String, SiteFile> byPath = files.stream().collect(Collectors.toMap(SiteFile::path, file -> file));
-        List<PageSearch> read = pages.parallelStream().map(page -> PageSearch.of(page, byPath.get(page.path()).text())).toList();
+        List<PageSearch> read = pages.parallelStream().map(page -> PageSearch.of(page, finished.tree(byPath.get(page.path())))).toList();
         read.forEach(search -> files.add(publisher.publish(search.sentences())));
         return IntStream.range(0, read.size()).mapToObj(at -> read.get(at).entry(title.apply(pages.get(at)))).toList();
     }

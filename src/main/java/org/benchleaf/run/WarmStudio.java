@@ -25,6 +25,7 @@ import org.benchleaf.model.CourseClass;
 import org.benchleaf.page.DataFile;
 import org.benchleaf.page.Page;
 import org.benchleaf.privacy.PrivateScan;
+import org.benchleaf.publish.FinishedPages;
 import org.benchleaf.publish.Pictures;
 import org.benchleaf.publish.SiteFile;
 import org.benchleaf.publish.SitePublisher;
@@ -103,7 +104,7 @@ public final class WarmStudio {
         SiteFile previewed(String script) {
             SiteFile file = publisher.publish(page.previewed(script));
             return translated.map(one -> SiteFile.text(file.path(), one.pages().marked(file.text(),
-                    publisher.publish(one.original()).text()))).orElse(file);
+                    FinishedPages.ofSite().original(publisher.publish(one.original()))).html())).orElse(file);
         }
     }
 

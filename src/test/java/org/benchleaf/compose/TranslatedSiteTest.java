@@ -15,6 +15,8 @@ import org.benchleaf.compose.cases.CasePages;
 import org.benchleaf.compose.cases.TranslatedPages;
 import org.benchleaf.compose.part.Audience;
 import org.benchleaf.compose.part.CaseCard;
+import org.benchleaf.compose.part.ForeignWords;
+import org.benchleaf.compose.part.PageTree;
 import org.benchleaf.compose.part.SearchEntry;
 import org.benchleaf.compose.part.Stems;
 import org.benchleaf.compose.part.WordList;
@@ -40,8 +42,12 @@ class TranslatedSiteTest {
     private static Document page(String path) {
         SiteComposition site = site(CARDS);
         String html = html(site.page(path).orElseThrow());
-        return Jsoup.parse(site.translationOf(path).map(there -> there.marked(html, html(site.page(there.originalOf(site.page(path)
-                .orElseThrow())).orElseThrow()))).orElse(html));
+        return Jsoup.parse(site.translationOf(path).map(there -> there.marked(html, original(html(site.page(
+                there.originalOf(site.page(path).orElseThrow())).orElseThrow()))).html()).orElse(html));
+    }
+
+    private static ForeignWords.Original original(String html) {
+        return ForeignWords.Original.of(PageTree.of(html));
     }
 
     private static String html(Page page) {

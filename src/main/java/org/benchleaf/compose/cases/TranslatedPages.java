@@ -86,10 +86,10 @@ public final class TranslatedPages {
      * A finished page with everything marked that stands in the language of the original.
      *
      * @param html the page in this language
-     * @param originalHtml the same page in the language of the original
+     * @param original the same page in the language of the original
      */
-    public String marked(String html, String originalHtml) {
-        return foreign().marked(html, originalHtml);
+    public ForeignWords.Marked marked(String html, ForeignWords.Original original) {
+        return foreign().marked(html, original);
     }
 
     /** Made when the first page is, since it takes in every text that the program says in the language. */

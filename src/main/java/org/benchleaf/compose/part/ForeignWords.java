@@ -15,7 +15,6 @@ import org.benchleaf.quantity.Unit;
 import org.benchleaf.words.QuantityRuns;
 import org.benchleaf.words.TypeSetting;
 import org.benchleaf.words.Words;
-import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
 import org.jsoup.nodes.Node;
@@ -68,23 +67,44 @@ public final class ForeignWords {
         this.own = Stream.concat(ofInterface, phrases.words().values().stream()).map(ForeignWords::bare).collect(Collectors.toSet());
     }
 
+    /**
+     * What of a page can stand in its translations too, whatever their language.
+     *
+     * @param texts each as a whole
+     * @param pairs of words that follow each other in one of them
+     * @param alts the words of its pictures
+     */
+    public record Original(Set<String> texts, Set<String> pairs, Set<String> alts) {
+
+        /** What the page holds. */
+        public static Original of(PageTree page) {
+            Set<String> texts = new HashSet<>();
+            ForeignWords.texts(page.shown().body()).forEach(text -> texts.add(plain(text.getWholeText())));
+            return new Original(texts, texts.stream().flatMap(text -> ForeignWords.pairs(text).stream()).collect(Collectors.toSet()),
+                    new HashSet<>(page.shown().select("img[alt]").eachAttr("alt")));
+        }
+    }
+
+    /**
+     * A page with its marks.
+     *
+     * @param html its text
+     * @param tree what reading it gives
+     */
+    public record Marked(String html, PageTree tree) {
+    }
+
     /** The page with the marks, set as its language is; numbers with their units are set apart where it runs from right to left. */
-    public String marked(String html, String originalHtml) {
-        Document page = Jsoup.parse(html);
-        page.outputSettings().prettyPrint(false);
-        Document source = Jsoup.parse(originalHtml);
-        Set<String> texts = new HashSet<>();
-        texts(source.body()).forEach(text -> texts.add(plain(text.getWholeText())));
-        Set<String> pairs = texts.stream().flatMap(text -> pairs(text).stream()).collect(Collectors.toSet());
+    public Marked marked(String html, Original source) {
+        Document page = PageTree.read(html);
         texts(page.body()).forEach(text -> {
-            if (isOriginal(plain(text.getWholeText()), texts)) {
+            if (isOriginal(plain(text.getWholeText()), source.texts())) {
                 markWhole(text);
             } else {
-                markRuns(text, pairs);
+                markRuns(text, source.pairs());
             }
         });
-        Set<String> alts = new HashSet<>(source.select("img[alt]").eachAttr("alt"));
-        page.select("img[alt]").stream().filter(picture -> isOriginal(picture.attr("alt"), alts))
+        page.select("img[alt]").stream().filter(picture -> isOriginal(picture.attr("alt"), source.alts()))
                 .forEach(picture -> picture.attr("lang", original));
         page.body().select("[lang]:not([dir])").stream().filter(each -> isTurned(each.attr("lang")) && each.closest("svg") == null)
                 .forEach(each -> each.attr("dir", Frames.direction(each.attr("lang"))));
@@ -96,7 +116,7 @@ public final class ForeignWords {
         if (Frames.direction(language).equals("rtl")) {
             texts(page.body()).forEach(QuantityRuns::isolate);
         }
-        return page.outerHtml() + "\n";
+        return new Marked(page.outerHtml() + "\n", PageTree.written(page));
     }
 
     private boolean isOriginal(String text, Set<String> texts) {

@@ -13,7 +13,6 @@ import org.benchleaf.json.JsonText;
 import org.benchleaf.page.DataFile;
 import org.benchleaf.page.Page;
 import org.benchleaf.words.Words;
-import org.jsoup.Jsoup;
 import org.jsoup.nodes.Element;
 import org.jsoup.select.Evaluator;
 import org.jsoup.select.QueryParser;
@@ -66,14 +65,13 @@ public final class PageSearch {
     }
 
     /** Reads a page. */
-    public static PageSearch of(Page page, String html) {
+    public static PageSearch of(Page page, PageTree finished) {
         PageSearch search = new PageSearch(page);
-        search.read(html);
+        search.read(finished.copy().selectFirst("main"));
         return search;
     }
 
-    private void read(String html) {
-        Element main = Jsoup.parse(html).selectFirst("main");
+    private void read(Element main) {
         main.select(NOT_READ).remove();
         if (page.caseId().isEmpty()) {
             // The search finds a case by its own pages, and what names it elsewhere must not outlast it.

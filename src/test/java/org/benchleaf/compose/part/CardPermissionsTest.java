@@ -42,7 +42,7 @@ class CardPermissionsTest {
     @Test
     void the_search_leads_to_a_page_that_exists() {
         CasePages pages = PageComposer.compose(worked, library, SHEETS);
-        List<SearchEntry> found = pages.pages().stream().map(page -> PageSearch.of(page, "<main><p>Wash it.</p></main>")
+        List<SearchEntry> found = pages.pages().stream().map(page -> PageSearch.of(page, PageTree.of("<main><p>Wash it.</p></main>"))
                 .entry(pages.searchTitle(page))).toList();
         String index = SearchIndex.files(library, List.of(pages.card().foundBy(found)), List.of()).get(0).text();
 

@@ -20,7 +20,7 @@ class ForeignWordsTest {
     private static Document marked(String language, String page, String original) {
         return Jsoup.parse(new ForeignWords(language, "en", Phrases.ENGLISH)
                 .marked("<html lang=\"" + language + "\"><body>" + page + "</body></html>",
-                "<html lang=\"en\"><body>" + original + "</body></html>"));
+                ForeignWords.Original.of(PageTree.of("<html lang=\"en\"><body>" + original + "</body></html>"))).html());
     }
 
     @Test
@@ -86,7 +86,8 @@ class ForeignWordsTest {
     void a_word_that_both_languages_have_is_not_marked_in_a_numbered_list() {
         Phrases phrases = new Phrases("fr", Map.of("scalpel", "scalpel"), Map.of(), Set.of());
         String page = "<html lang=\"%s\"><body><li>12. Scalpel</li></body></html>";
-        assertThat(Jsoup.parse(new ForeignWords("fr", "en", phrases).marked(page.formatted("fr"), page.formatted("en")))
+        assertThat(Jsoup.parse(new ForeignWords("fr", "en", phrases)
+                .marked(page.formatted("fr"), ForeignWords.Original.of(PageTree.of(page.formatted("en")))).html())
                 .select("[lang=en]")).isEmpty();
         assertThat(marked("fr", "<li>12. Scalpel</li>", "<li>12. Scalpel</li>").select("[lang=en]").text()).isEqualTo("12. Scalpel");
     }
