@@ -47,22 +47,46 @@ final class Base64Words {
     }
 
     private String decoded() {
-        for (int start = 0; start < text.length(); start++) {
-            int end = endOfRun(start);
-            if (end - start >= SHORTEST_RUN) {
-                length = 0;
-                add(start, end);
-                end = goOn(end);
-                decode();
-            }
-            start = end;
+        int end = 0;
+        for (int start = nextRun(0); start < text.length(); start = nextRun(end + 1)) {
+            end = endOfRun(start);
+            length = 0;
+            add(start, end);
+            end = goOn(end);
+            decode();
         }
         return decoded.toString();
     }
 
+    /**
+     * Where the next run begins that is not too short; behind the text if none does. Whether a run can be long enough is asked of its
+     * last sign first, so that most signs of shorter ones are passed over.
+     *
+     * @param from no sign of a run stands before it
+     */
+    private int nextRun(int from) {
+        int start = from;
+        while (start + SHORTEST_RUN <= text.length()) {
+            int at = start + SHORTEST_RUN - 1;
+            while (at >= start && isSign(at)) {
+                at--;
+            }
+            if (at < start) {
+                return start;
+            }
+            start = at + 1;
+        }
+        return text.length();
+    }
+
+    private boolean isSign(int at) {
+        char sign = text.charAt(at);
+        return sign < VALUES.length && VALUES[sign] >= 0;
+    }
+
     private int endOfRun(int start) {
         int end = start;
-        while (end < text.length() && text.charAt(end) < VALUES.length && VALUES[text.charAt(end)] >= 0) {
+        while (end < text.length() && isSign(end)) {
             end++;
         }
         return end;

@@ -253,7 +253,7 @@ public final class PrivateScan {
                 search(text ? Sought::folded : Sought::inBytes, reading, where, text && reading.how().isEmpty() && prefix.isEmpty());
             }
             if (!text) {
-                String single = new String(bytes, StandardCharsets.ISO_8859_1);
+                char[] single = new String(bytes, StandardCharsets.ISO_8859_1).toCharArray();
                 all.forEach(sought -> sought.exact().find(single, (start, word) ->
                         sought.counted(sought.encoded().get(word)).forEach(needle ->
                                 note(needle, prefix + "inside its bytes, as UTF-16"))));
@@ -265,7 +265,8 @@ public final class PrivateScan {
             Folded letters = reading.letters();
             Folded.Places at = letters.places();
             LineCount lines = new LineCount(reading.text());
-            all.forEach(sought -> finder.apply(sought).find(letters.letters(), (start, word) -> {
+            char[] signs = letters.letters().toCharArray();
+            all.forEach(sought -> finder.apply(sought).find(signs, (start, word) -> {
                 for (Needle needle : sought.counted(sought.needles().get(word))) {
                     Spot spot = at.spot(start, start + word.length());
                     if (needle.evidence().counts(spot)) {

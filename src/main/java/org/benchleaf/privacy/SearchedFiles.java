@@ -1,10 +1,10 @@
 package org.benchleaf.privacy;
 
-import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.List;
-import java.util.Set;
+import java.util.Map;
 import java.util.stream.Collectors;
 import org.benchleaf.publish.SiteFile;
 
@@ -16,27 +16,26 @@ public final class SearchedFiles {
 
     private static final List<String> ELEMENTS = List.of("style", "script");
 
-    /** What the files hold; each is compared to its last byte. */
-    private final Set<ByteBuffer> files;
+    /** What the files hold, by how many bytes that is: few have as many as another, and each is compared to its last byte. */
+    private final Map<Integer, List<byte[]>> files;
 
-    private SearchedFiles(Set<ByteBuffer> files) {
+    private SearchedFiles(Map<Integer, List<byte[]>> files) {
         this.files = files;
     }
 
     /** None. */
     public static SearchedFiles none() {
-        return new SearchedFiles(Set.of());
+        return new SearchedFiles(Map.of());
     }
 
     /** These files. */
     public static SearchedFiles of(Collection<SiteFile> files) {
-        return new SearchedFiles(files.stream().map(file -> ByteBuffer.wrap(file.bytes()).asReadOnlyBuffer())
-                .collect(Collectors.toUnmodifiableSet()));
+        return new SearchedFiles(files.stream().map(SiteFile::bytes).collect(Collectors.groupingBy(bytes -> bytes.length)));
     }
 
     /** Whether bytes are those of one of these files, from the first to the last. */
     boolean hold(byte[] bytes) {
-        return !files.isEmpty() && files.contains(ByteBuffer.wrap(bytes));
+        return files.getOrDefault(bytes.length, List.of()).stream().anyMatch(file -> Arrays.equals(file, bytes));
     }
 
     /** The text, with its lines, without the styles and scripts in it that are one of these files from first letter to last. */
@@ -51,7 +50,7 @@ public final class SearchedFiles {
     }
 
     private String leftOut(String text, String begin, String end) {
-        StringBuilder left = new StringBuilder(text.length());
+        StringBuilder left = new StringBuilder();
         int from = 0;
         int start = text.indexOf(begin);
         while (start >= 0) {
@@ -68,6 +67,6 @@ public final class SearchedFiles {
             }
             start = text.indexOf(begin, stop);
         }
-        return left.append(text, from, text.length()).toString();
+        return from == 0 ? text : left.append(text, from, text.length()).toString();
     }
 }

@@ -32,9 +32,9 @@ final class WordFinder {
         void at(int start, String word);
     }
 
-    /** Tells every place of every word; words may overlap. */
-    void find(String text, Found found) {
-        all.forEach(heads -> heads.find(text, found));
+    /** Tells every place of every word in the letters of a text; words may overlap. */
+    void find(char[] letters, Found found) {
+        all.forEach(heads -> heads.find(letters, found));
     }
 
     /** Words by as many of their first letters as the shortest has, eight at most. */
@@ -43,20 +43,27 @@ final class WordFinder {
         private static final int BASE = 31;
         /** So many that chance seldom strikes one; no more than a processor keeps at hand. */
         private static final int MARKS_PER_HEAD = 128;
-        private static final int MOST_MARKS = 1 << 18;
+        private static final int MOST_MARKS = 1 << 21;
 
-        private final Map<Integer, List<String>> byHead = new HashMap<>();
-        /** Marks the heads that there are, so that the others, nearly all, are passed over without a look into the map. */
-        private final boolean[] heads;
+        /** Marks the heads that there are, a bit each, so that the others, nearly all, are passed over without a look at the words. */
+        private final long[] marks;
+        private final int lastMark;
+        /** The hashes of the heads, each at the first free place from that which it names on, and the words that begin so. */
+        private final int[] hashes;
+        private final String[][] words;
         private final int head;
         private final int highest;
 
-        Heads(List<String> words) {
-            this.head = words.stream().mapToInt(word -> Math.min(word.length(), HEAD)).min().orElseThrow();
-            words.forEach(word -> byHead.computeIfAbsent(word.substring(0, head).hashCode(),
-                    hash -> new ArrayList<>(1)).add(word));
-            this.heads = new boolean[Integer.highestOneBit(Math.min(MOST_MARKS, byHead.size() * MARKS_PER_HEAD))];
-            byHead.keySet().forEach(hash -> heads[mark(hash)] = true);
+        Heads(List<String> all) {
+            this.head = all.stream().mapToInt(word -> Math.min(word.length(), HEAD)).min().orElseThrow();
+            Map<Integer, List<String>> byHead = new HashMap<>();
+            all.forEach(word -> byHead.computeIfAbsent(word.substring(0, head).hashCode(), hash -> new ArrayList<>(1)).add(word));
+            int count = Integer.highestOneBit(Math.min(MOST_MARKS, byHead.size() * MARKS_PER_HEAD));
+            this.marks = new long[count / Long.SIZE];
+            this.lastMark = count - 1;
+            this.hashes = new int[Integer.highestOneBit(byHead.size()) * 4];
+            this.words = new String[hashes.length][];
+            byHead.forEach(this::put);
             int power = 1;
             for (int i = 1; i < head; i++) {
                 power *= BASE;
@@ -64,8 +71,23 @@ final class WordFinder {
             this.highest = power;
         }
 
-        void find(String text, Found found) {
-            char[] letters = text.toCharArray();
+        private void put(int hash, List<String> some) {
+            marks[mark(hash) / Long.SIZE] |= 1L << mark(hash);
+            int at = place(hash);
+            hashes[at] = hash;
+            words[at] = some.toArray(String[]::new);
+        }
+
+        /** Where the words of a head are, or could be put. */
+        private int place(int hash) {
+            int at = mark(hash) & hashes.length - 1;
+            while (words[at] != null && hashes[at] != hash) {
+                at = at + 1 & hashes.length - 1;
+            }
+            return at;
+        }
+
+        void find(char[] letters, Found found) {
             int hash = 0;
             for (int at = 0; at < head - 1 && at < letters.length; at++) {
                 hash = hash * BASE + letters[at];
@@ -73,23 +95,35 @@ final class WordFinder {
             for (int at = head - 1; at < letters.length; at++) {
                 hash = hash * BASE + letters[at];
                 int start = at - head + 1;
-                if (heads[mark(hash)]) {
-                    compare(hash, text, start, found);
+                int mark = mark(hash);
+                if ((marks[mark / Long.SIZE] & 1L << mark) != 0) {
+                    compare(hash, letters, start, found);
                 }
                 hash -= letters[start] * highest;
             }
         }
 
-        private void compare(int hash, String text, int start, Found found) {
-            for (String word : byHead.getOrDefault(hash, List.of())) {
-                if (text.startsWith(word, start)) {
-                    found.at(start, word);
+        private void compare(int hash, char[] letters, int start, Found found) {
+            String[] some = words[place(hash)];
+            if (some != null) {
+                for (String word : some) {
+                    if (stands(word, letters, start)) {
+                        found.at(start, word);
+                    }
                 }
             }
         }
 
+        private static boolean stands(String word, char[] letters, int start) {
+            int at = word.length() <= letters.length - start ? 0 : -1;
+            while (at >= 0 && at < word.length()) {
+                at = word.charAt(at) == letters[start + at] ? at + 1 : -1;
+            }
+            return at >= 0;
+        }
+
         private int mark(int hash) {
-            return (hash ^ hash >>> 14) & heads.length - 1;
+            return (hash ^ hash >>> 14) & lastMark;
         }
     }
 }
