@@ -39,7 +39,7 @@ public class Digits {
     private static final long FEWEST_WEEKS = 2;
 
     private final char decimalMark;
-    private final String weeks;
+    private final CountedUnit weeks;
 
     /**
      * The digits of a language.
@@ -47,7 +47,7 @@ public class Digits {
      * @param decimalMark what stands before the decimals
      * @param weeks the unit of whole weeks
      */
-    public Digits(char decimalMark, String weeks) {
+    public Digits(char decimalMark, CountedUnit weeks) {
         this.decimalMark = decimalMark;
         this.weeks = weeks;
     }
@@ -224,7 +224,8 @@ public class Digits {
         long hours = Math.round(size / HOUR);
         long days = hours / 24;
         if (hours % 24 == 0 && days % DAYS_OF_A_WEEK == 0 && days >= FEWEST_WEEKS * DAYS_OF_A_WEEK) {
-            return new Amount(plain(Decimal.of(days / DAYS_OF_A_WEEK)), weeks);
+            long number = days / DAYS_OF_A_WEEK;
+            return weeks.of(number, plain(Decimal.of(number)));
         }
         return twoUnits(hours / 24, "d", hours % 24, "h");
     }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import org.benchleaf.calculate.Calculations;
 import org.benchleaf.calculate.Cells;
+import org.benchleaf.calculate.CountedUnit;
 import org.benchleaf.calculate.Digits;
 import org.benchleaf.calculate.Figure;
 import org.benchleaf.calculate.FigureChain;
@@ -44,14 +45,14 @@ public final class PageCalculator {
      *
      * @param formulary what {@link FormularyText} made
      * @param decimalMark the decimal mark of the page's language, one character
-     * @param weeks the unit of whole weeks in that language
+     * @param weeks the unit of whole weeks in that language, as {@link CountedUnit#line} has it
      * @param words a line for each text that the calculations say: in English and in that language; empty for English
      * @param direction {@code rtl} for a language that runs from right to left
      */
     @JSExport
     public static void load(String formulary, String decimalMark, String weeks, String words, String direction) {
         calculations = new Calculations(FormularyText.read(formulary));
-        digits = new Digits(decimalMark.charAt(0), weeks);
+        digits = new Digits(decimalMark.charAt(0), CountedUnit.read(weeks));
         Map<String, String> said = new HashMap<>();
         for (List<String> line : Cells.lines(words)) {
             said.put(line.get(0), line.get(1));

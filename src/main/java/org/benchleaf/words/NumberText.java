@@ -22,7 +22,7 @@ public final class NumberText extends Digits {
     private final Words words;
 
     private NumberText(Words words) {
-        super(words.say("number.decimal-mark").charAt(0), words.say("unit.weeks"));
+        super(words.say("number.decimal-mark").charAt(0), words.counted("unit.weeks"));
         this.words = words;
     }
 

@@ -16,7 +16,10 @@ import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.benchleaf.calculate.CountedUnit;
+import org.benchleaf.calculate.Plurals;
 import org.benchleaf.model.MeasureName;
 import org.benchleaf.model.MissingValue;
 import org.benchleaf.page.Table;
@@ -152,6 +155,17 @@ public final class Words {
         all[holes.length] = "n";
         all[holes.length + 1] = number;
         return say(key + "." + Plurals.form(language, number), all);
+    }
+
+    /** A unit that is a word, in all plural forms of the language. */
+    public CountedUnit counted(String key) {
+        return new CountedUnit(language, Plurals.forms(language).stream()
+                .collect(Collectors.toMap(form -> form, form -> texts.get(key + "." + form))));
+    }
+
+    /** How often something is done: once, 3 times. */
+    public String times(long number) {
+        return count("count.times", number);
     }
 
     /** Several things in a row, with the comma of the language between them. */

@@ -16,6 +16,7 @@ import org.benchleaf.model.Formulary;
 import org.benchleaf.read.CheckValueReader;
 import org.benchleaf.read.MethodReader;
 import org.benchleaf.script.PageCalculator;
+import org.benchleaf.words.Words;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
@@ -51,7 +52,7 @@ class SumsIT {
 
     @BeforeAll
     static void load() {
-        PageCalculator.load(FormularyText.of(FORMULARY), ".", "weeks", "", "ltr");
+        PageCalculator.load(FormularyText.of(FORMULARY), ".", Words.in("en").counted("unit.weeks").line(), "", "ltr");
     }
 
     @Test

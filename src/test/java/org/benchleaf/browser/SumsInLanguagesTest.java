@@ -16,6 +16,7 @@ import org.benchleaf.read.CheckValueReader;
 import org.benchleaf.read.MethodReader;
 import org.benchleaf.read.PhrasesReader;
 import org.benchleaf.script.PageCalculator;
+import org.benchleaf.words.Words;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -33,7 +34,7 @@ class SumsInLanguagesTest {
 
     @AfterEach
     void speakEnglish() {
-        PageCalculator.load(FormularyText.of(FORMULARY), ".", "weeks", "", "ltr");
+        PageCalculator.load(FormularyText.of(FORMULARY), ".", Words.in("en").counted("unit.weeks").line(), "", "ltr");
     }
 
     private static void speak(String language) throws IOException {

@@ -21,11 +21,16 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.benchleaf.calculate.Plurals;
 import org.benchleaf.compose.PageMakers;
 import org.benchleaf.compose.site.Facets;
 import org.benchleaf.model.StepKind;
+import org.benchleaf.quantity.Amount;
+import org.benchleaf.quantity.Quantity;
+import org.benchleaf.quantity.Unit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -143,6 +148,38 @@ class WordsTest {
     void the_plural_form_is_that_of_the_unicode_data(String language, String form, String numbers) {
         assertThat(numbers.split(" ")).allMatch(number -> Plurals.form(language, Long.parseLong(number)).equals(form));
         assertThat(Plurals.forms(language)).contains(form);
+    }
+
+    /**
+     * Unicode CLDR: days and weeks in words. A count of one may add the word for one, as "حالة واحدة" does in a list.
+     */
+    @ParameterizedTest
+    @CsvFileSource(resources = "/languages/cldr-units.csv", numLinesToSkip = 2)
+    void units_of_time_are_those_of_the_unicode_data(String language, String unit, int number, String text) {
+        Words words = Words.in(language);
+        String told = unit.equals("day") ? words.count("record-days.days", number)
+                : NumberText.in(words).duration(Quantity.of(number, Unit.WEEK)).text();
+        if (unit.equals("day") || number >= 2) {
+            assertThat(told.replace(Amount.UNIT_SPACE, ' ').replaceFirst(" واحد$", "")).isEqualTo(text);
+        }
+    }
+
+    /** Unicode CLDR, ar.xml: the forms one and two name their number by themselves, "دقيقة" and "دقيقتان"; no sign of it stands there. */
+    @Test
+    void arabic_names_one_and_two_in_words() throws IOException {
+        Properties arabic = read(FOLDER.resolve("interface_ar.properties"));
+        Properties english = read(FOLDER.resolve("interface_en.properties"));
+        assertThat(arabic.stringPropertyNames()).filteredOn(key -> key.matches(".*[.](?:one|two)")
+                && english.containsKey(key.replaceFirst("[^.]*$", "other"))).isNotEmpty()
+                .allSatisfy(key -> assertThat(arabic.getProperty(key)).doesNotContain("{n}"));
+    }
+
+    /** Unicode CLDR, cy.xml: after two the noun has the soft mutation, "2 ddiwrnod", "2 funud". */
+    @ParameterizedTest
+    @CsvSource({"bench.baths, 2 faddon", "plain.of-places, ar gyfartaledd o 2 le", "results.readings-each, 2 ddarlleniad ar bob smotyn",
+        "rules.in-theme, 2 reol", "class.portions, 2 ddogn", "evidence.values, 2 rif", "record-days.days, 2 ddiwrnod"})
+    void welsh_softens_the_noun_after_two(String key, String text) {
+        assertThat(Words.in("cy").count(key, 2)).isEqualTo(text);
     }
 
     /** Against the CLDR data that come with the JDK of the build. */

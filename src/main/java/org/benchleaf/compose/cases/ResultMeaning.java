@@ -118,8 +118,8 @@ public final class ResultMeaning implements Result.Kinds<Meaning> {
         if (changes.length == 1 || !rises && most >= 0) {
             found(name + "-changed", "least", tenth(least), "most", tenth(most));
         } else {
-            found(rises ? up : down, "n", changes.length, "least", tenth(rises ? least : -most),
-                    "most", tenth(rises ? most : -least));
+            says.add(sheet.linked(words.count("meaning-says." + (rises ? up : down), changes.length,
+                    "least", tenth(rises ? least : -most), "most", tenth(rises ? most : -least))));
         }
     }
 

@@ -127,7 +127,7 @@ public final class StepSheetPage implements CasePageMaker {
         List<Fact> facts = new ArrayList<>();
         for (Preparation preparation : desk.worked().preparations()) {
             String amount = sheet.numbers().amount(preparation.batch()).text()
-                    + (preparation.batches() > 1 ? words.say("bench.ready-times", "n", preparation.batches()) : "");
+                    + (preparation.batches() > 1 ? words.say("bench.ready-times", "times", words.times(preparation.batches())) : "");
             String name = new HazardMaker(sheet, desk).name(preparation.solution());
             RichText batch = Working.marked(preparation.solution() + ".batch", RichText.of(amount));
             facts.add(new Fact(name, !desk.has("preparation") ? batch : batch.then(" ").then(sheet.hyperlink(

@@ -77,7 +77,7 @@ final class ClassChanges {
     /** As the order list tells it: what was kept has more digits, so that a small change is found. */
     private String amount(ClassPapers.Amount kept) {
         return kept.batches() == 1 ? one(kept.each())
-                : words.say("class.made-times", "amount", one(kept.each()), "n", kept.batches());
+                : words.say("class.made-times", "amount", one(kept.each()), "times", words.times(kept.batches()));
     }
 
     private String one(String kept) {

@@ -204,7 +204,7 @@ public final class ClassPreparationPage implements ClassPageMaker {
         Preparation preparation = desk.plan().preparations().stream().filter(one -> one.solution().equals(start.solution()))
                 .findFirst().orElseThrow();
         return sheet.numbers().amount(preparation.batch()).text() + (preparation.batches() > start.batch().of()
-                ? sheet.words().say("bench.ready-times", "n", preparation.batches()) : "");
+                ? sheet.words().say("bench.ready-times", "times", sheet.words().times(preparation.batches())) : "");
     }
 
     private static String vessel(Sheet sheet, ClassDesk desk, ClassSupplies.Filling filling, ClassPlan.Batch batch) {
@@ -224,7 +224,7 @@ public final class ClassPreparationPage implements ClassPageMaker {
         Optional<String> tool = tool(desk, filling.solution());
         int stations = batch.isOneOfSeveral() && !batch.stations().isEmpty() ? batch.stations().size() : filling.stations() / batch.of();
         return made + " " + words.say(tool.isPresent() ? "class.handed-out-in" : "class.handed-out",
-                "tool", tool.map(id -> desk.thing(sheet, id)).orElse(""), "n", stations,
+                "tool", tool.map(id -> desk.thing(sheet, id)).orElse(""), "portions", words.count("class.portions", stations),
                 "each", filling.inStation().map(each -> sheet.numbers().amount(each).text()).orElse(""));
     }
 

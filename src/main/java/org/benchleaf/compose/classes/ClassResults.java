@@ -132,7 +132,8 @@ public final class ClassResults {
                 DataTable.Cell.words(answer.trainee()), DataTable.Cell.words(step(answer.step())),
                 DataTable.Cell.words(words.say("class-results.standing." + answer.standing().name().toLowerCase(Locale.ROOT))),
                 DataTable.Cell.words(String.join("; ", answer.open())))).toList();
-        return new DataTable("standing", words.say("class-results.standing", "times", course.papers().practice().times(), "help",
+        return new DataTable("standing", words.say("class-results.standing", "times",
+                words.times(course.papers().practice().times()), "help",
                 course.papers().practice().help()), columns("trainee", "step", "practised", "open"), rows);
     }
 

@@ -110,7 +110,8 @@ record Duties(Sheet sheet, ClassDesk desk) {
         return switch (duty.kind()) {
             case METER_CALIBRATED -> Calibration.buffers(sheet, desk);
             case BATH_FOR_A_TRIAL -> duty.with().values().stream().flatMap(Optional::stream).map(amount -> sheet.numbers().amount(amount)
-                    .text()).findFirst().orElseThrow() + sheet.words().say("bench.ready-times", "n", duty.count());
+                    .text()).findFirst().orElseThrow() + sheet.words().say("bench.ready-times", "times",
+                            sheet.words().times(duty.count()));
             default -> amounts(duty);
         };
     }

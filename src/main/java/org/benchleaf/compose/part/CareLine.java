@@ -54,7 +54,7 @@ public final class CareLine {
         List<String> names = new ArrayList<>(cautions.stream()
                 .filter(one -> one.level().equals(cautions.get(0).level())).limit(NAMES).map(Caution::name).toList());
         if (cautions.size() > names.size()) {
-            names.add(sheet.words().say("bench-care.more", "n", cautions.size() - names.size()));
+            names.add(sheet.words().count("bench-care.more", cautions.size() - names.size()));
         }
         return Optional.of(sheet.words().more(cautions.get(0).word(), sheet.words().list(names)));
     }

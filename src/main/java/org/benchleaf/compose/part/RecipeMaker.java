@@ -49,7 +49,7 @@ public final class RecipeMaker {
         Solution solution = desk.treatment().solution(preparation.solution()).orElseThrow();
         Optional<Working> batch = new WorkingMaker(sheet).once(solution.id() + ".batch");
         return new RecipeCard(PartFacts.prepared(solution.id()), solution.name(), batch,
-                preparation.batches() > 1 ? Optional.of(words.say("prepare.times", "n", preparation.batches()))
+                preparation.batches() > 1 ? Optional.of(words.say("prepare.times", "times", words.times(preparation.batches())))
                         : Optional.empty(),
                 begin(preparation), preparation.measures().stream().map(one -> measure(preparation, one)).toList(),
                 solution.how().stream().map(sheet::linked).toList(), facts(solution, preparation), cautions(solution, preparation),
@@ -125,7 +125,7 @@ public final class RecipeMaker {
         if (measure.with().isEmpty()) {
             String how = words.say(added(preparation.solution()).isEmpty() ? "prepare.by-meter" : "prepare.by-meter-added");
             return measure.dropper().map(dropper -> words.say(dropper.fillings() > 1 ? "prepare.dropper-again" : "prepare.dropper",
-                    "vessel", dropper.vessel(), "n", dropper.fillings(), "how", how)).orElse(how);
+                    "vessel", dropper.vessel(), "times", words.times(dropper.fillings()), "how", how)).orElse(how);
         }
         String vessel = measure.with().get();
         if (measure.excess()) {

@@ -80,7 +80,8 @@ public final class SumsPage implements SitePageMaker {
 
     private static Map<String, Object> signs(String language, String said) {
         Words words = Words.in(language);
-        return JsonText.object("mark", NumberText.in(words).fixed(0.5, 1).substring(1, 2), "weeks", words.say("unit.weeks"),
+        return JsonText.object("mark", NumberText.in(words).fixed(0.5, 1).substring(1, 2), "weeks",
+                words.counted("unit.weeks").line(),
                 "words", said, "direction", Frames.direction(language));
     }
 

@@ -1,10 +1,9 @@
-package org.benchleaf.words;
+package org.benchleaf.calculate;
 
 import java.util.List;
-import java.util.Locale;
 
 /** The plural forms of languages for whole numbers, by the rules of the Unicode CLDR, release 49 ({@code plurals.xml}). */
-final class Plurals {
+public final class Plurals {
 
     private static final long MILLION = 1_000_000;
 
@@ -12,7 +11,7 @@ final class Plurals {
     }
 
     /** The form for a number: {@code zero}, {@code one}, {@code two}, {@code few}, {@code many} or {@code other}. */
-    static String form(String language, long number) {
+    public static String form(String language, long number) {
         return switch (bare(language)) {
             case "fr" -> french(number);
             case "cy" -> welsh(number);
@@ -22,7 +21,7 @@ final class Plurals {
     }
 
     /** Every form that a language has. */
-    static List<String> forms(String language) {
+    public static List<String> forms(String language) {
         return switch (bare(language)) {
             case "fr" -> List.of("one", "many", "other");
             case "cy", "ar" -> List.of("zero", "one", "two", "few", "many", "other");
@@ -31,7 +30,8 @@ final class Plurals {
     }
 
     private static String bare(String language) {
-        return Locale.forLanguageTag(language).getLanguage();
+        int end = language.indexOf('-');
+        return end < 0 ? language : language.substring(0, end);
     }
 
     private static String french(long number) {
