@@ -9,7 +9,7 @@
 <#macro sumForm calculation title formula range method fields words>
 <div class="sum" data-sum="${calculation}" data-result="${words.result}: ${title}" data-put-in="${words["put-in"]}" data-no-value="${words["no-value"]}" data-refused="${words.refused}" data-loading="${words.loading}" data-missing="${words.missing}" data-as-sheet="${words["as-on-the-sheet"]}" data-changed="${words.changed}" data-on-sheet="${words["on-the-sheet"]}" data-own="${words.own}" data-back="${words.back}">
   <p class="sum__formula"><code>${formula}</code></p>
-  <p class="sum__about"><#if range?has_content>${words.holds}: ${range}. </#if><a href="${method.href}" aria-label="${method.text}: ${title}">${method.text}</a></p>
+  <p class="sum__about"><#if range?has_content>${words.holds}: ${range?remove_ending(".")}. </#if><a href="${method.href}" aria-label="${method.text}: ${title}">${method.text}</a></p>
   <form class="sum__form" novalidate hidden>
     <#list fields as field>
     <#assign id = "sum-" + calculation + "-" + field.key>

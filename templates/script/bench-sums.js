@@ -129,7 +129,7 @@
     });
   }
   function said(result, was) {
-    var by = ", " + words["with"] + " " + result.by.join(", ");
+    var by = words.comma + " " + words["with"] + " " + result.by.join(words.comma + " ");
     result.short = (result.failed ? words["not-worked-out"] + " (" + result.now + ")"
       : result.now + (was ? " " + words.instead + " " + was : "")) + by;
     return (result.failed ? "" : words.changed + ": ") + result.short;

@@ -118,7 +118,7 @@
     var step = item.closest(".strip__step");
     var heading = step.querySelector(".strip__kind").textContent;
     var self = {
-      id: id, label: label, step: step.id, what: label + ", " + heading, item: item,
+      id: id, label: label, step: step.id, what: label + words.comma + " " + heading, item: item,
       then: item.getAttribute("data-then"), mine: mine, left: left, length: length, start: start, snooze: snooze,
       answer: answer, stop: stop, face: face, paint: paint, usual: usual,
       tick: function () { if (mine().end) { speak(); paint(); } }

@@ -45,7 +45,7 @@
 
   function news(next, now) {
     var parts = [];
-    function part(key, names) { if (names.length) { parts.push(filled(key, { cases: names.join(", ") })); } }
+    function part(key, names) { if (names.length) { parts.push(filled(key, { cases: names.join(word("comma") + " ") })); } }
     part("new", titles(next.cases, now.cases, function (one, same) { return !same; }));
     part("changed", titles(next.cases, now.cases, function (one, same) { return same && same.mark !== one.mark; }));
     part("gone", titles(now.cases, next.cases, function (one, same) { return !same; }));

@@ -26,6 +26,11 @@ public final class QuantityRuns {
     private QuantityRuns() {
     }
 
+    /** A text of the same length with blanks in the place of every quantity. */
+    static String without(String text) {
+        return RUN.matcher(text).replaceAll(run -> " ".repeat(run.end() - run.start()));
+    }
+
     /** Sets every quantity of a text apart; a bare number needs it not. */
     public static void isolate(TextNode text) {
         Element parent = text.parent();

@@ -5,10 +5,11 @@ import org.jsoup.nodes.TextNode;
 
 /**
  * Sets the texts of a page as its language writes them: the decimal mark of its numbers, the sign between numbers of a list where
- * that mark is a comma, and the space before high punctuation.
+ * that mark is a comma, the space before high punctuation, and the comma, semicolon and question mark of Arabic.
  *
  * <p>Source: Imprimerie nationale (2002), Lexique des règles typographiques en usage à l'Imprimerie nationale, entries
  * "Ponctuation" and "Nombres" (from memory); the narrow space U+202F stands before a colon too, as in the rest of these pages.
+ * Unicode Standard, code chart Arabic: U+060C Arabic comma, U+061B Arabic semicolon, U+061F Arabic question mark.
  */
 public final class TypeSetting {
 
@@ -23,17 +24,25 @@ public final class TypeSetting {
                     + "|(?<=[\\p{L}\\p{N})\\]»%])(?=[:;!?](?:\\s|$))|(?<=\\S)(?=»)(?<![ \\u00a0\\u202f])");
     private static final Pattern BEHIND_QUOTE = Pattern.compile("(?<=«)[ \\u00a0]?(?!\\u202f)");
 
+    private static final String LATIN_SIGNS = ",;?";
+    private static final String ARABIC_SIGNS = "\u060c\u061b\u061f";
+    /** Begins a formula, whose signs stay as they are. */
+    private static final char FROM_LEFT_TO_RIGHT = '\u200e';
+
     private final String mark;
     private final boolean spaced;
+    private final boolean arabic;
 
-    private TypeSetting(String mark, boolean spaced) {
+    private TypeSetting(String mark, boolean spaced, boolean arabic) {
         this.mark = mark;
         this.spaced = spaced;
+        this.arabic = arabic;
     }
 
-    /** Sets texts in the language of these words: its decimal mark, and whether a blank stands before its colon. */
+    /** Sets texts in the language of these words: its decimal mark, whether a blank stands before its colon, and its comma. */
     public static TypeSetting in(Words words) {
-        return new TypeSetting(words.say("number.decimal-mark"), words.say("list.colon").startsWith(" "));
+        return new TypeSetting(words.say("number.decimal-mark"), words.say("list.colon").startsWith(" "),
+                words.say("list.comma").charAt(0) == ARABIC_SIGNS.charAt(0));
     }
 
     /** Sets a text of a page. */
@@ -46,9 +55,46 @@ public final class TypeSetting {
         if (text.contains("://")) {
             return text;
         }
+        if (arabic) {
+            return text.indexOf(FROM_LEFT_TO_RIGHT) < 0 ? withArabicSigns(text) : text;
+        }
         String numbers = mark.equals(POINT) ? text : numbers(text);
         return spaced ? BEHIND_QUOTE.matcher(BEFORE_SIGN.matcher(numbers).replaceAll(String.valueOf(NARROW)))
                 .replaceAll(String.valueOf(NARROW)) : numbers;
+    }
+
+    /** Signs before a blank or the end become Arabic, unless they stand between words of another script. */
+    private static String withArabicSigns(String text) {
+        String words = null;
+        StringBuilder set = null;
+        for (int at = 0; at < text.length(); at++) {
+            int sign = LATIN_SIGNS.indexOf(text.charAt(at));
+            if (sign < 0 || at + 1 < text.length() && !Character.isWhitespace(text.charAt(at + 1))) {
+                continue;
+            }
+            words = words == null ? QuantityRuns.without(text) : words;
+            int before = letter(words, at, -1);
+            int after = letter(words, at, 1);
+            if (before == 0 && after == 0 || isArabic(before) || isArabic(after)) {
+                set = set == null ? new StringBuilder(text) : set;
+                set.setCharAt(at, ARABIC_SIGNS.charAt(sign));
+            }
+        }
+        return set == null ? text : set.toString();
+    }
+
+    /** The letter that is nearest in a direction; 0 if there is none. */
+    private static int letter(String text, int from, int step) {
+        for (int at = from + step; at >= 0 && at < text.length(); at += step) {
+            if (Character.isLetter(text.charAt(at))) {
+                return text.charAt(at);
+            }
+        }
+        return 0;
+    }
+
+    private static boolean isArabic(int letter) {
+        return Character.UnicodeScript.of(letter) == Character.UnicodeScript.ARABIC;
     }
 
     private String numbers(String text) {

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -28,7 +29,10 @@ import org.benchleaf.publish.Pictures;
 import org.benchleaf.publish.SitePublisher;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
+import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** The library, the advice for owners, the materials, the glossary and the search stand in each language in which a case is told. */
 class TranslatedSiteTest {
@@ -123,6 +127,20 @@ class TranslatedSiteTest {
         assertThat(page.select(".case-list__facts dd[lang=en], .case-list__facts dd [lang=en]").eachText())
                 .contains("plan, cyanotype", "surface dirt, tear, fading, buckling");
         assertThat(page("fr/index.html").select("main [lang=en][dir]")).isEmpty();
+    }
+
+    /** Unicode Standard, code chart Arabic: U+060C, U+061B and U+061F are its comma, semicolon and question mark. */
+    @ParameterizedTest
+    @ValueSource(strings = {"ar/sums.html", "ar/glossary.html", "ar/materials/compared--tissue.html"})
+    void behind_an_arabic_word_stand_the_signs_of_arabic(String path) {
+        assertThat(page(path).select("main :not([lang=en])").stream().map(Element::ownText).filter(text -> text.indexOf('\u200e') < 0)
+                .toList()).isNotEmpty().noneMatch(Pattern.compile("\\p{IsArabic}[)» ]?[,;?](?:\\s|$)").asPredicate());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"sums.html", "fr/sums.html", "cy/sums.html", "ar/sums.html"})
+    void no_sentence_ends_with_two_stops(String path) {
+        assertThat(page(path).select(".sum__about").eachText()).isNotEmpty().noneMatch(text -> text.contains(".."));
     }
 
     @Test
