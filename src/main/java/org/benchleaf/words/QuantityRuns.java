@@ -21,6 +21,7 @@ public final class QuantityRuns {
     private static final String PIECE = "(?:" + NUMBER + "|[±×+–−/=<>≤≥]|(?:" + UNITS + ")(?![\\p{L}\\p{N}]))";
     private static final Pattern RUN = Pattern.compile("(?<![\\p{IsLatin}\\p{N}.,])(?:pH[ \\u00a0\\u202f])?+" + NUMBER
             + "(?:[ \\u00a0\\u202f]?+" + PIECE + ")*+");
+    private static final Pattern ARABIC = Pattern.compile("\\p{IsArabic}");
     private static final Pattern BARE = Pattern.compile("[\\d.,:]*+");
 
     private QuantityRuns() {
@@ -31,10 +32,15 @@ public final class QuantityRuns {
         return RUN.matcher(text).replaceAll(run -> " ".repeat(run.end() - run.start()));
     }
 
-    /** Sets every quantity of a text apart; a bare number needs it not. */
+    /**
+     * Sets every quantity of a text apart; a bare number needs it not. Where words stand between numbers, as in a range, what is set apart
+     * as a whole runs from right to left, and each quantity in it is set apart again.
+     */
     public static void isolate(TextNode text) {
         Element parent = text.parent();
-        if (parent.closest("bdi, svg, option, title, textarea") != null) {
+        Element apart = parent.closest("bdi");
+        if (parent.closest("bdi[dir=ltr], svg, option, title, textarea") != null
+                || apart != null && !ARABIC.matcher(apart.text()).find()) {
             return;
         }
         String whole = text.getWholeText();

@@ -33,7 +33,8 @@ class ArabicSheetTest {
             <!DOCTYPE html><html lang="ar" dir="rtl"><head><title>صحيفة الخطوات</title>
             <meta name="description" content="ورقة للتجربة"></head><body><main>
             <h1>جدول مدّ وجزر</h1>
-            <p>ضع الورقة في الحمام <bdi><span>412</span> <span>mm</span></bdi> ثم انتظر.</p>
+            <p>ضع الورقة في الحمام <bdi><span>412</span> <span>mm</span></bdi> مدة <bdi>30 إلى <bdi dir="ltr">45 min</bdi></bdi>
+            ثم انتظر.</p>
             <dl><div><dt>الأشخاص</dt><dd>اثنان</dd></div><div><dt>السائل</dt><dd>ماء منزوع الأيونات</dd></div></dl>
             <table><caption>المدخلات</caption><thead><tr><th scope="col">المدخل</th><th scope="col">القيمة</th></tr></thead>
             <tbody><tr><th scope="row">العمق</th><td><bdi>25 mm</bdi></td></tr></tbody></table>
@@ -71,7 +72,8 @@ class ArabicSheetTest {
         try (PDDocument pdf = Loader.loadPDF(file)) {
             String text = new PDFTextStripper().getText(pdf).replaceAll("[\u202a\u202c\u00a0]", "");
             // Where the direction changes within a line, the reader puts the pieces in an order of its own.
-            assertThat(text).contains("جدول مدّ وجزر", "ضع الورقة في الحمام", "412 mm", "ثم انتظر.", "ماء منزوع الأيونات", "25 mm")
+            assertThat(text).contains("جدول مدّ وجزر", "ضع الورقة في الحمام", "412 mm", "45 min",
+                    "ثم انتظر.", "ماء منزوع الأيونات", "25 mm")
                     .doesNotContain("#");
         }
     }

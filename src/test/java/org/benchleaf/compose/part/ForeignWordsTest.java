@@ -72,6 +72,18 @@ class ForeignWordsTest {
         assertThat(page.text()).isEqualTo(text);
     }
 
+    /**
+     * Unicode Standard Annex 9, W2: behind an Arabic letter a European number becomes an Arabic one, and "45 min" would be shown with the
+     * unit on the left of the number; the range itself is read from the right: number, word, number, unit.
+     */
+    @Test
+    void a_range_in_words_runs_from_the_right_with_its_quantity_set_apart() {
+        Document page = marked("ar", "<p><bdi>30 إلى 45 min</bdi>, <bdi>412 mm × 298 mm</bdi></p>", "<p>Another text.</p>");
+        assertThat(page.select("p > bdi").eachAttr("dir")).isEmpty();
+        assertThat(page.select("p > bdi > bdi[dir=ltr]").eachText()).containsExactly("45 min");
+        assertThat(page.selectFirst("p > bdi").ownText()).isEqualTo("30 إلى");
+    }
+
     /** The space before a colon and the comma in a number: see the source of {@link org.benchleaf.words.TypeSetting}. */
     @Test
     void what_is_read_out_and_the_numbers_of_a_formula_are_set_as_the_language_writes_them() {
