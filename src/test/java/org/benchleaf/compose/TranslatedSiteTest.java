@@ -6,6 +6,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -44,7 +45,10 @@ class TranslatedSiteTest {
     }
 
     private static Document page(String path) {
-        SiteComposition site = site(CARDS);
+        return page(site(CARDS), path);
+    }
+
+    private static Document page(SiteComposition site, String path) {
         String html = html(site.page(path).orElseThrow());
         return Jsoup.parse(site.translationOf(path).map(there -> there.marked(html, original(html(site.page(
                 there.originalOf(site.page(path).orElseThrow())).orElseThrow()))).html()).orElse(html));
@@ -135,6 +139,27 @@ class TranslatedSiteTest {
     void behind_an_arabic_word_stand_the_signs_of_arabic(String path) {
         assertThat(page(path).select("main :not([lang=en])").stream().map(Element::ownText).filter(text -> text.indexOf('\u200e') < 0)
                 .toList()).isNotEmpty().noneMatch(Pattern.compile("\\p{IsArabic}[)» ]?[,;?](?:\\s|$)").asPredicate());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"fr/sums.html", "cy/sums.html", "ar/sums.html"})
+    void no_formula_is_told_in_english(String path) {
+        assertThat(page(path).select(".sum__formula").eachText()).isNotEmpty()
+                .noneMatch(Pattern.compile("\\b(?:the|for|as|with|solved|else|where|before|after)\\b").asPredicate());
+    }
+
+    /** WCAG 2.2, 3.1.2 Language of Parts, wherever a list names a case that the language does not tell. */
+    @ParameterizedTest
+    @ValueSource(strings = {"fr", "cy", "ar"})
+    void the_title_of_a_case_that_the_language_does_not_tell_says_that_it_is_english(String language) {
+        Set<String> untold = CARDS.stream().filter(card -> card.translated().stream()
+                .noneMatch(there -> there.language().equals(language))).map(CaseCard::title)
+                .collect(Collectors.toSet());
+        SiteComposition site = site(CARDS);
+        List<Element> titles = site.translated().stream().filter(there -> there.language().equals(language))
+                .flatMap(TranslatedSiteTest::paths).flatMap(path -> page(site, path).select("main a").stream())
+                .filter(link -> untold.contains(link.text())).toList();
+        assertThat(titles).isNotEmpty().allMatch(title -> title.closest("[lang]").attr("lang").equals("en"));
     }
 
     @ParameterizedTest

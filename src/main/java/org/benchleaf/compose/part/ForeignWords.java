@@ -43,7 +43,7 @@ public final class ForeignWords {
             .filter(symbol -> !symbol.isEmpty()).sorted(Comparator.comparingInt(String::length).reversed()).map(Pattern::quote)
             .collect(Collectors.joining("|")) + ")(?![\\p{L}])");
     private static final Pattern WORD = Pattern.compile("\\p{L}{2}");
-    private static final Pattern ANY_WORD = Pattern.compile("(?<![\\p{L}\\p{M}\\p{N}])\\p{L}[\\p{L}\\p{M}'’-]*+(?!\\p{N})");
+    private static final Pattern ANY_WORD = Pattern.compile("(?<![\\p{L}\\p{M}\\p{N}°])\\p{L}[\\p{L}\\p{M}'’-]*+(?!\\p{N})");
     private static final Pattern ENTRY = Pattern.compile("^\\d++\\. ");
     private static final Pattern BLANKS = Pattern.compile("\\s++");
 

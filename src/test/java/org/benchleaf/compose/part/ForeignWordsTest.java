@@ -84,6 +84,12 @@ class ForeignWordsTest {
         assertThat(page.selectFirst("p > bdi").ownText()).isEqualTo("30 إلى");
     }
 
+    @Test
+    void a_degree_keeps_its_letter_before_words_of_the_original() {
+        Document page = marked("ar", "<p>0 إلى 40 °C (Tanaka et al. (2001))</p>", "<p>0 to 40 °C (Tanaka et al. (2001))</p>");
+        assertThat(page.select("[lang=en]").eachText().toString()).startsWith("[Tanaka et al").doesNotContain("C (");
+    }
+
     /** The space before a colon and the comma in a number: see the source of {@link org.benchleaf.words.TypeSetting}. */
     @Test
     void what_is_read_out_and_the_numbers_of_a_formula_are_set_as_the_language_writes_them() {
