@@ -28,9 +28,12 @@ import org.benchleaf.derive.WorkedCase;
 import org.benchleaf.derive.classes.ClassPlan;
 import org.benchleaf.derive.classes.ClassSupplies;
 import org.benchleaf.derive.classes.Duty;
+import org.benchleaf.derive.classes.Outlasting;
 import org.benchleaf.derive.classes.ScheduleReading;
 import org.benchleaf.model.Library;
+import org.benchleaf.model.SpotTest;
 import org.benchleaf.model.Step;
+import org.benchleaf.model.TestedContact;
 import org.benchleaf.model.TreatmentCase;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
@@ -623,6 +626,24 @@ class DemoClassesTest {
             ids.add((String) adjust.get("with"));
         }
         return ids;
+    }
+
+    /** The rule on tests asks for one that lasts as long as the contact, so one that is as long is enough and a minute less is not. */
+    @Test
+    void a_plan_may_keep_an_ink_wet_for_as_long_as_it_was_tested_and_no_longer() {
+        ClassPlan plan = course("spring-course");
+        List<Outlasting> all = plan.heldAgainst(List.of(tested(1))).outlasting();
+        assertThat(all).hasSize(6);
+        int most = (int) all.stream().mapToDouble(one -> one.lasts().value()).max().orElseThrow();
+        assertThat(plan.heldAgainst(List.of(tested(most))).outlasting()).isEmpty();
+        assertThat(plan.heldAgainst(List.of(tested(most - 1))).outlasting()).hasSize(1);
+        assertThat(plan.outlasting()).isEmpty();
+    }
+
+    private static TestedContact tested(int minutes) {
+        SpotTest test = worked.source().tests().get(0);
+        return new TestedContact(List.of("wash"), Optional.of("dry"), "bath", new SpotTest("stamp", "bath", Optional.empty(),
+                Optional.of(Quantity.of(minutes, Unit.MINUTE)), test.result(), Optional.empty(), test.place()));
     }
 
     /** The weights that a step lays on in the case file: how many of which mass. */

@@ -76,7 +76,7 @@ public record DemoSite(Library library, List<CasePages> cases, SitePages site, L
         List<String> leftOut = new ArrayList<>();
         for (Path folder : CaseReader.folders(CONTENT)) {
             Checked checked = CaseChecker.check(CaseReader.read(CONTENT, folder), library, DAY, new Deriver(library)::ph);
-            Derived derived = Deriver.derive(checked.treatment().orElseThrow(), checked.findings(), library);
+            Derived derived = new Deriver(library, CaseChecker::tested).derive(checked.treatment().orElseThrow(), checked.findings());
             if (checked.messages().hasErrors() || derived.messages().hasErrors()) {
                 leftOut.add(Stream.of(checked.messages(), derived.messages())
                         .flatMap(messages -> messages.all().stream()).map(MessageText::of)

@@ -15,6 +15,7 @@ import org.benchleaf.model.Finding;
 import org.benchleaf.model.Library;
 import org.benchleaf.model.LiquidPh;
 import org.benchleaf.model.Permission;
+import org.benchleaf.model.TestedContact;
 import org.benchleaf.model.TreatmentCase;
 import org.benchleaf.read.Draft;
 import org.benchleaf.read.TestWordsReader;
@@ -76,6 +77,11 @@ public final class CaseChecker {
         messages.addAll(review.messages());
         PictureChecks.review(read, messages);
         return new Checked(Optional.of(read), review.findings(), messages, Optional.empty());
+    }
+
+    /** The contacts of the baths of a sound case, with the tests by which the rules judge how long they may be. */
+    public static List<TestedContact> tested(TreatmentCase sound, Library library, LiquidPh ph) {
+        return TradeRules.tested(sound, library, ph);
     }
 
     private static void know(References references, Library library) {

@@ -33,6 +33,7 @@ import org.benchleaf.model.LibraryTexts;
 import org.benchleaf.model.MeasuringConditions;
 import org.benchleaf.model.PhKind;
 import org.benchleaf.model.Result;
+import org.benchleaf.model.TestedContact;
 import org.benchleaf.model.Translation;
 import org.benchleaf.model.TreatmentCase;
 import org.benchleaf.quantity.Quantity;
@@ -47,10 +48,21 @@ public final class Deriver {
 
     private final Library library;
     private final Groundwork.Maker groundwork;
+    private final TestedContact.Finder tested;
 
-    /** Makes ready for the cases of one studio. */
+    /** Makes ready for the cases of one studio; plans of classes are not held against what was tested. */
     public Deriver(Library library) {
+        this(library, (source, any, ph) -> List.of());
+    }
+
+    /**
+     * Makes ready for the cases of one studio.
+     *
+     * @param tested finds what was tested of the baths of a case, against which plans of classes are held
+     */
+    public Deriver(Library library, TestedContact.Finder tested) {
         this.library = library;
+        this.tested = tested;
         this.groundwork = new Groundwork.Maker(library);
     }
 
@@ -113,7 +125,8 @@ public final class Deriver {
         return library.classes().stream().filter(course -> course.caseId().equals(source.id()))
                 .filter(course -> Stream.concat(course.firstStep().stream(), course.lastStep().stream())
                         .allMatch(id -> source.step(id).isPresent()))
-                .map(course -> classes.plan(course, source, assessment, figures, messages)).toList();
+                .map(course -> classes.plan(course, source, assessment, figures, messages)
+                        .heldAgainst(tested.of(source, library, this::ph))).toList();
     }
 
     /**

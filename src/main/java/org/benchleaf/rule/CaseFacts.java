@@ -173,8 +173,16 @@ final class CaseFacts {
 
     /** The longest passed test of what a contact is about, in minutes, at its shorter end; empty where none says how long it lasted. */
     Optional<Double> longestTest(Asked contact) {
-        return passed(contact).map(SpotTest::dwell).flatMap(Optional::stream).map(dwell -> dwell.lowIn(Unit.MINUTE))
-                .max(Comparator.naturalOrder());
+        return longest(contact).map(CaseFacts::lasted);
+    }
+
+    /** The passed test of what a contact is about that lasted longest; empty where none says how long it lasted. */
+    Optional<SpotTest> longest(Asked contact) {
+        return passed(contact).filter(test -> test.dwell().isPresent()).max(Comparator.comparingDouble(CaseFacts::lasted));
+    }
+
+    private static double lasted(SpotTest test) {
+        return test.dwell().map(dwell -> dwell.lowIn(Unit.MINUTE)).orElseThrow();
     }
 
     /** The tests of what a contact is about that passed. */

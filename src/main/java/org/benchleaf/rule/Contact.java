@@ -11,9 +11,11 @@ import java.util.stream.IntStream;
 import org.benchleaf.model.ClassWork;
 import org.benchleaf.model.Formulary;
 import org.benchleaf.model.Part;
+import org.benchleaf.model.SpotTest;
 import org.benchleaf.model.StatedTime;
 import org.benchleaf.model.Step;
 import org.benchleaf.model.StepKind;
+import org.benchleaf.model.TestedContact;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
 
@@ -46,7 +48,7 @@ record Contact(List<Piece> pieces) {
     /** The contact that a step belongs to, with as many baths as planned or as many as are allowed. */
     static Contact of(CaseFacts facts, Step step, Layer layer, String liquid, boolean everyBathAllowed) {
         List<Step> run = run(facts, step);
-        List<Step> wet = run.stream().filter(each -> wets(facts, each, layer, liquid)).toList();
+        List<Step> wet = wet(facts, run, layer, liquid);
         List<Piece> pieces = new ArrayList<>();
         for (Step each : wet.isEmpty() ? List.<Step>of() : run.subList(run.indexOf(wet.get(0)),
                 run.indexOf(wet.get(wet.size() - 1)) + 1)) {
@@ -57,8 +59,19 @@ record Contact(List<Piece> pieces) {
                         longest(each).map(time -> time.highIn(Unit.MINUTE)))));
             }
         }
-        drying(facts, run, layer, liquid).ifPresent(pieces::add);
+        drying(facts, run, layer, liquid).map(Contact::untilChanged).ifPresent(pieces::add);
         return new Contact(pieces);
+    }
+
+    /** The same contact as a class is asked about it, with the test that was judged by. */
+    static TestedContact tested(CaseFacts facts, Step step, Layer layer, String liquid, SpotTest test) {
+        List<Step> run = run(facts, step);
+        return new TestedContact(wet(facts, run, layer, liquid).stream().map(Step::id).toList(),
+                drying(facts, run, layer, liquid).map(Step::id), liquid, test);
+    }
+
+    private static List<Step> wet(CaseFacts facts, List<Step> run, Layer layer, String liquid) {
+        return run.stream().filter(each -> wets(facts, each, layer, liquid)).toList();
     }
 
     /** How long a step takes; empty where nobody tells how long it took at most. */
@@ -153,8 +166,8 @@ record Contact(List<Piece> pieces) {
                 ? changed + formulary.constant(ClassWork.READING_A_BATH.usual()).value().highIn(Unit.MINUTE) : changed;
     }
 
-    /** Under wet blotters until they are first changed, where this was the last liquid before. */
-    private static Optional<Piece> drying(CaseFacts facts, List<Step> run, Layer layer, String liquid) {
+    /** The step in which the sheet then lies under wet blotters, where this was the last liquid before. */
+    private static Optional<Step> drying(CaseFacts facts, List<Step> run, Layer layer, String liquid) {
         List<Step> all = facts.order.all();
         int next = all.indexOf(run.get(run.size() - 1)) + 1;
         List<Step> wet = run.stream().filter(each -> facts.liquidsOf(each).findAny().isPresent()
@@ -163,10 +176,14 @@ record Contact(List<Piece> pieces) {
         if (!last || next >= all.size() || all.get(next).kind() != StepKind.DRYING) {
             return Optional.empty();
         }
-        Step drying = all.get(next);
+        return Optional.of(all.get(next));
+    }
+
+    /** Under wet blotters until they are first changed. */
+    private static Piece untilChanged(Step drying) {
         Optional<Double> first = drying.part(Part.Blotters.class).map(Part.Blotters::changes)
                 .filter(changes -> !changes.isEmpty()).flatMap(changes -> changes.get(0))
                 .map(change -> change.highIn(Unit.MINUTE));
-        return Optional.of(new Piece("under wet blotters in '" + drying.id() + "' until their first change,", first));
+        return new Piece("under wet blotters in '" + drying.id() + "' until their first change,", first);
     }
 }

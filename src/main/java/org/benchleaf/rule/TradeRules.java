@@ -8,6 +8,7 @@ import java.util.stream.Stream;
 import org.benchleaf.model.Finding;
 import org.benchleaf.model.Library;
 import org.benchleaf.model.LiquidPh;
+import org.benchleaf.model.TestedContact;
 import org.benchleaf.model.TreatmentCase;
 
 /** Asks every rule of the trade, and every cell of the matrix, of a case. */
@@ -34,5 +35,11 @@ public final class TradeRules {
         Review review = new Reasons(treatment, library, today, answered).answer(spoken, bench.kept(spoke).toList());
         new HoldCheck(facts).told().forEach(review.messages()::add);
         return review;
+    }
+
+    /** The contacts of the baths of a case, with the tests by which the rules judge how long they may be. */
+    public static List<TestedContact> tested(TreatmentCase treatment, Library library, LiquidPh ph) {
+        // No contact depends on the day.
+        return new ContactTests(new CaseFacts(treatment, library, LocalDate.EPOCH, ph.of(treatment))).found().toList();
     }
 }

@@ -3,6 +3,7 @@ package org.benchleaf.run;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import org.benchleaf.check.CaseChecker;
 import org.benchleaf.check.CheckedLibrary;
 import org.benchleaf.check.LibraryChecker;
 import org.benchleaf.compose.part.Audience;
@@ -31,7 +32,7 @@ public record SharedContent(LibraryDraft draft, CheckedLibrary checked, Deriver 
     public static SharedContent read(Path content) {
         LibraryDraft draft = LibraryReader.read(content);
         CheckedLibrary checked = LibraryChecker.check(draft);
-        return new SharedContent(draft, checked, new Deriver(checked.library()));
+        return new SharedContent(draft, checked, new Deriver(checked.library(), CaseChecker::tested));
     }
 
     /**

@@ -2,15 +2,19 @@ package org.benchleaf.compose;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.LocalTime;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.benchleaf.DemoSite;
 import org.benchleaf.page.Block;
+import org.benchleaf.page.Chart;
 import org.benchleaf.page.DrawingRow;
 import org.benchleaf.page.LabelSheet;
 import org.benchleaf.page.Note;
 import org.benchleaf.page.Table;
+import org.benchleaf.text.RichText;
 import org.junit.jupiter.api.Test;
 
 /** What the papers of the demo's washing class tell those who buy, lay out and compare. */
@@ -263,6 +267,45 @@ class ClassSheetsTest {
         assertThat(page("-stations.html").filter(Note.class::isInstance).map(note -> ((Note) note).text().plain())
                 .filter(text -> text.contains("up to 4 baths"))).hasSize(6).allSatisfy(text ->
                         assertThat(text).contains("has time for 3", "all stations together: 6"));
+    }
+
+    /**
+     * From the case's file: both inks held in the washing water for 120 min. The time counts, as the rule on tests counts it, from the
+     * lowering to the first change of blotters, here by the clock of the plan's table.
+     */
+    @Test
+    void where_the_plan_keeps_an_ink_wet_for_longer_than_it_was_tested_the_papers_say_so() {
+        List<List<String>> plan = page("-spring-course.html").filter(Chart.class::isInstance).map(Chart.class::cast)
+                .flatMap(chart -> chart.tables().stream()).filter(table -> table.id().equals("plan-table-1"))
+                .flatMap(table -> table.rows().stream()).map(row -> row.stream().map(RichText::plain).toList()).toList();
+        List<String> told = IntStream.rangeClosed(1, 6).mapToObj(station -> {
+            int minutes = minute(plan, "Drying: blotter change 1", station) - minute(plan, "Washing: lower", station);
+            assertThat(minutes).isGreaterThan(120);
+            return "station " + station + ", " + minutes / 60 + " h " + minutes % 60 + " min";
+        }).toList();
+        for (String page : List.of("-spring-course.html", "-preparation.html")) {
+            assertThat(notes(page).filter(note -> note.contains("the longest test that passed lasted 2 h"))).hasSize(2)
+                    .allSatisfy(note -> assertThat(note).contains("“Washing water, made gently alkaline”", String.join("; ", told)));
+        }
+        assertThat(notes("-stations.html").filter(note -> note.contains("was tested in"))).hasSize(12);
+    }
+
+    /** From the plan: the last bath is read when the sheet lies between its blotters; "a bath left open drifts" (the case's cautions). */
+    @Test
+    void a_bath_that_is_read_late_is_told_to_have_stood_open() {
+        assertThat(rows("-stations.html", "station-4-times")).filteredOn(row -> row.get(2).startsWith("Washing: read the used bath"))
+                .singleElement().satisfies(row -> assertThat(row.get(2)).contains("since the sheet left it at "
+                        + rows("-stations.html", "station-4-times").stream().filter(one -> one.get(2).startsWith("Washing: drain"))
+                                .findFirst().orElseThrow().get(0)));
+    }
+
+    private static int minute(List<List<String>> plan, String work, int station) {
+        return LocalTime.parse(plan.stream().filter(row -> row.get(0).equals(work)).findFirst().orElseThrow().get(station))
+                .toSecondOfDay() / 60;
+    }
+
+    private static Stream<String> notes(String page) {
+        return page(page).filter(Note.class::isInstance).map(note -> ((Note) note).text().plain().replaceAll("\\h", " "));
     }
 
     private static List<List<String>> rows(String page, String table) {

@@ -25,7 +25,9 @@ record PreparationForms(Sheet sheet, ClassDesk desk) {
 
     /** The forms; empty where a class has neither a trial nor a meter. */
     Optional<Section> section() {
-        List<Block> forms = Stream.of(trial(), calibrations()).flatMap(Optional::stream).map(Block.class::cast).toList();
+        Optional<Table> trial = trial();
+        List<Block> forms = Stream.of(trial.stream(), trial.stream().flatMap(any -> new Untested(sheet, desk).ofClass().stream()),
+                calibrations().stream()).flatMap(each -> each).map(Block.class::cast).toList();
         return forms.isEmpty() ? Optional.empty() : Optional.of(new Section("written-down", sheet.words().say("record-form.heading"),
                 Optional.of(sheet.words().say("class.write-in")), forms));
     }

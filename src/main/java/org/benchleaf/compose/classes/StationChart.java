@@ -11,6 +11,7 @@ import java.util.stream.IntStream;
 import org.benchleaf.compose.part.Sheet;
 import org.benchleaf.derive.classes.ScheduleReading;
 import org.benchleaf.model.Studio;
+import org.benchleaf.page.Block;
 import org.benchleaf.page.Chart;
 import org.benchleaf.page.Section;
 import org.benchleaf.page.Table;
@@ -55,7 +56,9 @@ final class StationChart {
         String takes = length(sheet, reading.minutes());
         String lead = reading.minutes() == reading.floor() ? words.say("class.plan-shortest", "takes", takes)
                 : words.say("class.plan-floor", "takes", takes, "floor", length(sheet, reading.floor()));
-        return new Section("plan", words.say("class.plan"), Optional.of(lead + " " + gaps()), List.of(chart()));
+        List<Block> blocks = new ArrayList<>(new Untested(sheet, desk).ofClass());
+        blocks.add(chart());
+        return new Section("plan", words.say("class.plan"), Optional.of(lead + " " + gaps()), blocks);
     }
 
     /** When nobody works, and what becomes of work and sheets then. */

@@ -67,6 +67,7 @@ public final class StationSheetsPage implements ClassPageMaker {
                 Fact.of(words.say("class.date"), words.say("class.line")))));
         blocks.add(times(sheet, desk, station));
         desk.bathsMadeInTrays().forEach(made -> blocks.add(bath(sheet, desk, station, made)));
+        blocks.addAll(new Untested(sheet, desk).ofStation(station));
         blocks.addAll(furtherBaths(sheet, desk));
         blocks.addAll(kit(sheet, desk, station));
         ClassPreparationPage.wasteOfStation(sheet, desk, station).ifPresent(blocks::add);

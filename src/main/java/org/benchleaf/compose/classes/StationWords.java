@@ -65,7 +65,8 @@ final class StationWords {
                     .orElse(List.of())));
         }
         if (BESIDE.containsKey(turn.work())) {
-            return words.say(BESIDE.get(turn.work())) + (turn.work().equals(BesideWork.WEIGH_BLOTTED) ? restraint(step) : "");
+            return words.say(BESIDE.get(turn.work())) + (turn.work().equals(BesideWork.WEIGH_BLOTTED) ? restraint(step) : "")
+                    + (turn.work().equals(BesideWork.READ_USED) ? stoodOpen(turn) : "");
         }
         if (turn.isHold()) {
             return (step.flatMap(desk.course()::look).map(look -> words.say("class.hold-look", "look", look)).orElse("")
@@ -75,6 +76,13 @@ final class StationWords {
             return step.map(this::instruction).orElse("") + (turn.isSupervised() ? " " + words.say("class.beside") : "");
         }
         return turn.isClearedAway() ? words.say("class.cleared-away") : piece(turn, step);
+    }
+
+    /** That a used bath was left open by the plan until it is read. */
+    private String stoodOpen(ScheduleReading.Turn read) {
+        return desk.reading().turns().stream().filter(turn -> turn.station() == station && turn.step().equals(read.step())
+                && (turn.isLiftedOut() || turn.isLiftedAndDrained()) && turn.to().isBefore(read.from())).reduce((one, later) -> later)
+                .map(left -> " " + words.say("class.used-read-late", "time", desk.clock(sheet, left.to()))).orElse("");
     }
 
     /** How a piece is done that no step tells by itself. */

@@ -60,7 +60,8 @@ public final class ClassDeriver {
      */
     public ClassPlan told(ClassPlan plan, TreatmentCase source, HazardAssessor.Assessment assessment, Map<String, Figure> ofCase,
             TreatmentCase told, CourseClass course) {
-        return plan(plan.source(), source, assessment, ofCase, plan.schedule(), new Messages()).stating(plan.papers()).in(told, course);
+        return plan(plan.source(), source, assessment, ofCase, plan.schedule(), new Messages()).stating(plan.papers())
+                .outlasting(plan.outlasting()).in(told, course);
     }
 
     private ClassPlan plan(CourseClass course, TreatmentCase source, HazardAssessor.Assessment assessment, Map<String, Figure> ofCase,
@@ -103,7 +104,7 @@ public final class ClassDeriver {
                 preparations, ordered, duties(sheets, ordered,
                         free -> new HandingOut(work.bench(), steps, draws).of(fillings, ordered, free),
                         free -> schedule.map(planned -> new StationDuties(course, work.bench()).around(planned, free)).orElse(List.of()),
-                        new FreeTime(hours, course.day().breaks())), supplies, schedule, IssuedPapers.NONE);
+                        new FreeTime(hours, course.day().breaks())), supplies, schedule, IssuedPapers.NONE, List.of());
     }
 
     /** What the technician does besides preparing, in the order to begin; sheets may be made by others. */

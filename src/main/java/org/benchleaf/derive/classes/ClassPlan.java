@@ -11,6 +11,7 @@ import org.benchleaf.derive.figure.Preparation;
 import org.benchleaf.derive.time.Timeline;
 import org.benchleaf.model.CourseClass;
 import org.benchleaf.model.Step;
+import org.benchleaf.model.TestedContact;
 import org.benchleaf.model.TreatmentCase;
 import org.benchleaf.quantity.Quantity;
 
@@ -29,10 +30,12 @@ import org.benchleaf.quantity.Quantity;
  * @param supplies what is bought, bottled, laid out and thrown away
  * @param schedule when each station does what; empty if the class is not planned or cannot be
  * @param papers what its papers state, for a later issue to be compared with
+ * @param outlasting where a bath touches a colour for longer by it than was tested
  */
 public record ClassPlan(CourseClass source, String caseTitle, int sheets, List<Step> steps, Map<String, Figure> figures,
         Timeline timeline, List<Preparation> preparations, List<Start> starts, List<Duty> duties,
-        ClassSupplies supplies, Optional<ClassSchedule> schedule, IssuedPapers papers) {
+        ClassSupplies supplies, Optional<ClassSchedule> schedule, IssuedPapers papers,
+        List<Outlasting> outlasting) {
 
     public ClassPlan {
         figures = Collections.unmodifiableMap(new LinkedHashMap<>(figures));
@@ -40,17 +43,30 @@ public record ClassPlan(CourseClass source, String caseTitle, int sheets, List<S
         preparations = List.copyOf(preparations);
         starts = List.copyOf(starts);
         duties = List.copyOf(duties);
+        outlasting = List.copyOf(outlasting);
     }
 
     /** The same with what its papers state. */
     ClassPlan stating(IssuedPapers stated) {
-        return new ClassPlan(source, caseTitle, sheets, steps, figures, timeline, preparations, starts, duties, supplies, schedule, stated);
+        return new ClassPlan(source, caseTitle, sheets, steps, figures, timeline, preparations, starts, duties, supplies, schedule, stated,
+                outlasting);
     }
 
     /** The same in the words of a case and a class in another language. */
     ClassPlan in(TreatmentCase told, CourseClass course) {
         return new ClassPlan(course, told.title(), sheets, course.steps(told), figures, timeline, preparations, starts, duties, supplies,
-                schedule, papers);
+                schedule, papers, outlasting);
+    }
+
+    /** The same, held against what was tested. */
+    public ClassPlan heldAgainst(List<TestedContact> tested) {
+        return outlasting(schedule.map(ScheduleReading::new).map(reading -> Outlasting.of(tested, reading)).orElse(List.of()));
+    }
+
+    /** The same with what lasts longer by it than was tested. */
+    ClassPlan outlasting(List<Outlasting> found) {
+        return new ClassPlan(source, caseTitle, sheets, steps, figures, timeline, preparations, starts, duties, supplies, schedule, papers,
+                found);
     }
 
     /**

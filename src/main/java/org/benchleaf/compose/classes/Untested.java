@@ -1,0 +1,55 @@
+package org.benchleaf.compose.classes;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.benchleaf.compose.part.HazardMaker;
+import org.benchleaf.compose.part.PartFacts;
+import org.benchleaf.compose.part.Sheet;
+import org.benchleaf.derive.classes.Outlasting;
+import org.benchleaf.model.TestedContact;
+import org.benchleaf.page.Note;
+import org.benchleaf.text.RichText;
+import org.benchleaf.words.Words;
+
+/** Where a bath touches a colour by the plan for longer than was tested, in words. */
+record Untested(Sheet sheet, ClassDesk desk) {
+
+    /** A note for each colour and bath, with the stations at which it lasts longer. */
+    List<Note> ofClass() {
+        Words words = sheet.words();
+        Map<TestedContact, List<String>> stations = new LinkedHashMap<>();
+        desk.plan().outlasting().forEach(one -> stations.computeIfAbsent(one.contact(), any -> new ArrayList<>())
+                .add(words.say("class.outlasts-station", "n", one.station(), "time", sheet.numbers().duration(one.lasts()).text())));
+        return stations.entrySet().stream().map(each -> note(words.say("class.outlasts", "medium", medium(each.getKey()),
+                "liquid", liquid(each.getKey()), "tested", tested(each.getKey()), "stations", String.join("; ", each.getValue()))))
+                .toList();
+    }
+
+    /** A note for each colour and bath at one station, with the time at which the tested time is over. */
+    List<Note> ofStation(int station) {
+        return desk.plan().outlasting().stream().filter(one -> one.station() == station).map(this::here).toList();
+    }
+
+    private Note here(Outlasting one) {
+        return note(sheet.words().say("class.outlasts-here", "medium", medium(one.contact()), "liquid", liquid(one.contact()),
+                "tested", tested(one.contact()), "until", desk.clock(sheet, one.testedUntil()), "end", desk.clock(sheet, one.to())));
+    }
+
+    private Note note(String told) {
+        return new Note("plain", sheet.words().say("notice.word"), RichText.of(Words.capital(told)));
+    }
+
+    private String medium(TestedContact contact) {
+        return PartFacts.tested(sheet.words(), desk.desk(), contact.test());
+    }
+
+    private String liquid(TestedContact contact) {
+        return new HazardMaker(sheet, desk.desk()).name(contact.liquid());
+    }
+
+    private String tested(TestedContact contact) {
+        return contact.test().dwell().map(dwell -> sheet.numbers().duration(dwell).text()).orElseThrow();
+    }
+}
