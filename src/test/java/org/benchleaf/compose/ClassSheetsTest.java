@@ -115,13 +115,15 @@ class ClassSheetsTest {
     /**
      * By hand: 7 of the mist, 24 fillings, 3 of limewater (one to make it in, two for its clear part);
      * cans: 7 of water, 1 of solvents,
-     * 1 of limewater; used buffers 1; the water of the trial of the practice sheets is made three times.
+     * 1 of limewater; used buffers 1; left wax 1; the bottle to rinse electrodes 1; the water of the trial of the practice sheets is made
+     * three times.
      */
     @Test
     void there_is_a_label_for_each_vessel_also_of_waste() {
         List<LabelSheet.Label> labels = page("-preparation.html").filter(LabelSheet.class::isInstance).map(LabelSheet.class::cast)
                 .flatMap(sheet -> sheet.labels().stream()).toList();
-        assertThat(labels).hasSize(7 + 24 + 3 + 7 + 1 + 1 + 1 + 3);
+        assertThat(labels).hasSize(7 + 24 + 3 + 7 + 1 + 1 + 1 + 1 + 1 + 3);
+        assertThat(labels).extracting(LabelSheet.Label::name).contains("Waste: left of the practice sheets", "Rinse bottle");
         assertThat(labels).filteredOn(label -> label.name().equals("Waste: alkaline water")).singleElement().satisfies(label -> {
             assertThat(label.waste()).isTrue();
             assertThat(label.hazard().orElseThrow().signal()).contains("Danger");

@@ -27,6 +27,7 @@ import org.benchleaf.derive.classes.Duty;
 import org.benchleaf.derive.classes.PieceSize;
 import org.benchleaf.derive.figure.Preparation;
 import org.benchleaf.model.Part;
+import org.benchleaf.model.Recipe;
 import org.benchleaf.model.Reference;
 import org.benchleaf.model.SheetMaking;
 import org.benchleaf.page.Block;
@@ -38,12 +39,16 @@ import org.benchleaf.page.Section;
 import org.benchleaf.page.Table;
 import org.benchleaf.quantity.Amount;
 import org.benchleaf.quantity.Quantity;
+import org.benchleaf.quantity.Unit;
 import org.benchleaf.text.RichText;
 import org.benchleaf.words.Words;
 /** The technician's page of a class: what to make in the order to begin, in what, what to lay out, what is left, the labels. */
 public final class ClassPreparationPage implements ClassPageMaker {
 
     private static final ClassPageName NAME = new ClassPageName("class-preparation", "-preparation.html", true);
+
+    /** As the table of what work needs calls it. */
+    private static final String RINSE_BOTTLE = "rinse bottle";
 
     private static final Map<PieceSize.Bound, String> SIZES = Map.of(PieceSize.Bound.EXACTLY, "class.size",
             PieceSize.Bound.AT_MOST, "class.size-most", PieceSize.Bound.AT_LEAST, "class.size-least");
@@ -371,13 +376,21 @@ public final class ClassPreparationPage implements ClassPageMaker {
     private static List<List<RichText>> ofPracticeSheets(Sheet sheet, ClassDesk desk) {
         Words words = sheet.words();
         HazardMaker hazards = new HazardMaker(sheet, desk.desk());
-        return desk.plan().supplies().practice().stream()
-                .filter(item -> item.kind() == ClassSupplies.Kind.MATERIAL && item.all().isPresent())
-                .flatMap(item -> hazards.waste(item.id(), collected(sheet, desk)).map(where -> List.of(
-                        RichText.of(words.say("class.waste-practice")), RichText.of(desk.thing(sheet, item.id())),
-                        RichText.of(words.say("class.at-most", "amount", count(sheet, Quantity.of(item.all().orElseThrow().high(),
-                                item.all().orElseThrow().unit())))),
-                        RichText.of(words.say("class.waste-practice-in")), RichText.of(where))).stream()).toList();
+        return leftOfPracticeSheets(sheet, desk).map(item -> List.of(
+                RichText.of(words.say("class.waste-practice")), RichText.of(desk.thing(sheet, item.id())),
+                RichText.of(words.say("class.at-most", "amount", count(sheet, atMost(item)))),
+                RichText.of(words.say("class.waste-practice-in")),
+                RichText.of(hazards.waste(item.id(), collected(sheet, desk)).orElseThrow()))).toList();
+    }
+
+    private static Stream<ClassSupplies.LaidOut> leftOfPracticeSheets(Sheet sheet, ClassDesk desk) {
+        HazardMaker hazards = new HazardMaker(sheet, desk.desk());
+        return desk.plan().supplies().practice().stream().filter(item -> item.kind() == ClassSupplies.Kind.MATERIAL
+                && item.all().isPresent() && hazards.waste(item.id(), collected(sheet, desk)).isPresent());
+    }
+
+    private static Quantity atMost(ClassSupplies.LaidOut item) {
+        return Quantity.of(item.all().orElseThrow().high(), item.all().orElseThrow().unit());
     }
 
     private static String spreadOut(Sheet sheet, ClassDesk desk, String blotter) {
@@ -397,6 +410,16 @@ public final class ClassPreparationPage implements ClassPageMaker {
                 .mapToInt(Duty::count).sum();
     }
 
+    /** The label of the bottle out of which electrodes are rinsed, with the water of the bath; none where none is laid out. */
+    private static Stream<LabelSheet.Label> rinseBottle(Sheet sheet, ClassDesk desk, LabelMaker maker) {
+        Stream<String> waters = desk.plan().preparations().stream()
+                .flatMap(one -> desk.desk().treatment().solution(one.solution()).stream())
+                .flatMap(solution -> solution.recipe() instanceof Recipe.Adjust adjust ? Stream.of(adjust.liquid()) : Stream.empty())
+                .limit(1);
+        return waters.flatMap(water -> desk.plan().supplies().layOut().stream().filter(item -> item.id().equals(RINSE_BOTTLE))
+                .map(item -> maker.filled(onTheBench(sheet, item), water, Quantity.of(1, Unit.LITRE))));
+    }
+
     /** As many labels as vessels, each solution's together, then those of what is collected. */
     private static LabelSheet labels(Sheet sheet, ClassDesk desk) {
         Map<Preparation, Integer> times = new LinkedHashMap<>();
@@ -409,6 +432,9 @@ public final class ClassPreparationPage implements ClassPageMaker {
                         one.solutions(), one.can().orElseThrow().holds())))));
         desk.plan().supplies().buffers().ifPresent(any -> waste.add(maker.waste(sheet.words().say("class.waste-buffers"), List.of(),
                 sheet.library().formulary().constant("buffer-portion").value())));
+        leftOfPracticeSheets(sheet, desk).forEach(item -> waste.add(maker.waste(sheet.words().say("class.waste-practice"),
+                List.of(item.id()), atMost(item))));
+        rinseBottle(sheet, desk, maker).forEach(waste::add);
         return maker.make(times, waste);
     }
 }

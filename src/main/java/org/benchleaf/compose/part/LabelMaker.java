@@ -61,6 +61,21 @@ public final class LabelMaker {
                 all.stream().flatMap(one -> one.care().stream()).distinct().toList(), true);
     }
 
+    /**
+     * The label of a vessel that is filled with a material as it is.
+     *
+     * @param vessel what it is called
+     * @param id of the material
+     * @param holds what the vessel holds
+     */
+    public LabelSheet.Label filled(String vessel, String id, Quantity holds) {
+        Optional<Hazards> hazards = Optional.ofNullable(desk.worked().hazards().get(id));
+        boolean unclassified = hazards.filter(Hazards::isUnclassified).isPresent();
+        HazardMaker maker = new HazardMaker(sheet, desk);
+        return new LabelSheet.Label(size(holds, unclassified), vessel, Optional.of(maker.name(id)), Optional.empty(), maker.of(id),
+                unclassified, hazards.map(Hazards::care).orElse(List.of()));
+    }
+
     private LabelSheet.Label label(Preparation preparation) {
         Solution solution = desk.treatment().solution(preparation.solution()).orElseThrow();
         Optional<Hazards> hazards = Optional.ofNullable(desk.worked().hazards().get(solution.id()));
