@@ -26,6 +26,9 @@ final class ClassStoresForm {
 
     private static final Quantity NOTHING = Quantity.of(0, Unit.PERCENT);
 
+    /** What is bought for the meter of every class, which no material is. */
+    private static final String BUFFERS = "buffers";
+
     private final Fields fields;
     private final Collection<String> materials;
     private final Reference reference;
@@ -92,11 +95,19 @@ final class ClassStoresForm {
     private Map<String, ClassStores.Supply> supplies() {
         Map<String, ClassStores.Supply> supplies = new LinkedHashMap<>();
         fields.group("supplies").ifPresent(group -> group.named().forEach((id, each) -> {
-            known(group, id);
-            supplies.put(id, new ClassStores.Supply(each.needPositive("pack", VOLUME, MASS, COUNT, AREA),
+            Optional<String> worn = worn(id);
+            if (!BUFFERS.equals(id) && worn.isEmpty()) {
+                known(group, id);
+            }
+            supplies.put(worn.orElse(id), new ClassStores.Supply(each.needPositive("pack", VOLUME, MASS, COUNT, AREA),
                     each.need(each.whole("delivery days"), "delivery days", 1), group.keyPlace(id)));
         }));
         return supplies;
+    }
+
+    /** The code of what is worn, which the class names by its word. */
+    private Optional<String> worn(String word) {
+        return reference.equipment().values().stream().filter(worn -> worn.name().equals(word)).map(Reference.Equipment::code).findFirst();
     }
 
     private void known(Fields group, String id) {

@@ -81,9 +81,16 @@ public final class OrderListPage implements ClassPageMaker {
         Words words = sheet.words();
         String all = bought.item().all().map(count -> ClassPreparationPage.count(sheet, count)).orElse(words.say("class.not-worked-out"));
         return List.of(RichText.of(name(sheet, desk, bought)), RichText.of(all), RichText.of(words.say("class.shelf-unknown")),
-                RichText.of(words.say("class.missing", "amount", all)), RichText.of(bought.orderBy().map(day -> orderBy(sheet, desk, day))
+                RichText.of(bought.packs().map(packs -> inPacks(sheet, packs)).orElse(words.say("class.missing", "amount", all))),
+                RichText.of(bought.orderBy().map(day -> orderBy(sheet, desk, day))
                         .orElse(words.say("class.delivery-unknown"))), RichText.of(sheet.numbers().weekday(bought.inHouse())),
-                RichText.of(words.say("class.not-worked-out")));
+                RichText.of(bought.packs().map(packs -> sheet.amount(packs.left()).text()).orElse(words.say("class.not-worked-out"))));
+    }
+
+    private static String inPacks(Sheet sheet, ClassSupplies.Packs packs) {
+        return packs.each().equals(Quantity.count(1)) ? ClassPreparationPage.count(sheet, packs.count().value())
+                : sheet.words().say("class.packs", "n", (long) packs.count().value().value(), "pack",
+                        sheet.numbers().written(packs.each()).text());
     }
 
     /** What is needed; of a solid of which more is taken than dissolves, as it is weighed. */

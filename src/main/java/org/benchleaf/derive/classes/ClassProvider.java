@@ -228,17 +228,21 @@ final class ClassProvider {
         return Stream.concat(layOut.stream(), practice.stream().filter(item -> !ofClass.contains(item.id()))).flatMap(item -> {
             if (item.kind() == ClassSupplies.Kind.SHEET) {
                 return course.papers().like().map(any -> bought(item, first(begins(duty -> !READIED.contains(duty.kind()))),
-                        course.papers().making().flatMap(SheetMaking::delivery))).stream();
+                        course.papers().making().flatMap(SheetMaking::delivery), Optional.empty(), List.of())).stream();
             }
             if (item.id().equals(ClassSupplies.BUFFERS)) {
-                return Stream.of(bought(item, first(begins(duty -> duty.kind() == Duty.Kind.METER_CALIBRATED)),
-                        Optional.empty()));
+                return Stream.of(bought(item, first(begins(duty -> duty.kind() == Duty.Kind.METER_CALIBRATED)), Optional.empty(),
+                        supply(item.id()), List.of()));
             }
-            return isWornOut(item) ? Stream.of(new ClassSupplies.Bought(
-                    withThat(item, layOut.contains(item) ? practice : List.of()), starts.stream().map(ClassPlan.Start::solution).distinct()
-                    .filter(id -> Optional.ofNullable(hazards.get(id)).filter(one -> one.wear().contains(item.id())).isPresent()).toList(),
-                    Optional.empty(), hours.before(first, 1))) : Stream.empty();
+            return isWornOut(item) ? Stream.of(bought(withThat(item, layOut.contains(item) ? practice : List.of()), first,
+                    Optional.empty(), supply(item.id()), starts.stream()
+                    .map(ClassPlan.Start::solution).distinct().filter(id -> Optional.ofNullable(hazards.get(id))
+                            .filter(one -> one.wear().contains(item.id())).isPresent()).toList())) : Stream.empty();
         }).toList();
+    }
+
+    private Optional<ClassStores.Supply> supply(String id) {
+        return Optional.ofNullable(course.stores().supplies().get(id)).filter(one -> one.pack().dimension() == Dimension.COUNT);
     }
 
     /** With what is worn out of the same before the class. */
@@ -258,9 +262,22 @@ final class ClassProvider {
         return begins.min(LocalDateTime::compareTo).orElse(course.starts()).toLocalDate();
     }
 
-    private ClassSupplies.Bought bought(ClassSupplies.LaidOut item, LocalDate used, Optional<Integer> delivery) {
+    private ClassSupplies.Bought bought(ClassSupplies.LaidOut item, LocalDate used, Optional<Integer> delivery,
+            Optional<ClassStores.Supply> supply, List<String> toMake) {
         LocalDate inHouse = hours.before(used, 1);
-        return new ClassSupplies.Bought(item, List.of(), delivery.map(days -> hours.before(inHouse, days)), inHouse);
+        return new ClassSupplies.Bought(item, toMake, delivery.or(() -> supply.map(ClassStores.Supply::delivery)).map(days ->
+                hours.before(inHouse, days)), inHouse, supply.flatMap(one -> packs(item, one.pack())));
+    }
+
+    private Optional<ClassSupplies.Packs> packs(ClassSupplies.LaidOut item, Quantity pack) {
+        return item.all().flatMap(all -> {
+            FigureKey count = key(item.id(), "packs");
+            FigureKey left = key(item.id(), "left");
+            Map<String, Figure> made = bench.ledger().work(new Job("packs", course.place()).given("needed", all, Origin.Place.CLASS)
+                    .given("stock", Quantity.of(0, all.unit()), Origin.Place.CLASS).given("pack", pack, Origin.Place.CLASS).readable()
+                    .gives("packs", count, "packs to buy").gives("left", left, "left over"));
+            return Optional.ofNullable(made.get(count.id())).map(packs -> new ClassSupplies.Packs(packs, pack, made.get(left.id())));
+        });
     }
 
     /** What is worn and thrown away. */

@@ -78,11 +78,21 @@ public record ClassSupplies(List<Order> orders, List<Filling> vessels, List<Laid
      * @param toMake ids of the solutions for whose making it is worn
      * @param orderBy the last day on which to order; empty where it is not known how long it takes to come
      * @param inHouse the working day on which it has to be there
+     * @param packs in which packs; empty where the class does not say
      */
-    public record Bought(LaidOut item, List<String> toMake, Optional<LocalDate> orderBy, LocalDate inHouse) {
+    public record Bought(LaidOut item, List<String> toMake, Optional<LocalDate> orderBy, LocalDate inHouse, Optional<Packs> packs) {
         public Bought {
             toMake = List.copyOf(toMake);
         }
+    }
+
+    /**
+     * How many packs are bought of something.
+     *
+     * @param each what one holds
+     * @param left what is over
+     */
+    public record Packs(Figure count, Quantity each, Figure left) {
     }
 
     /**
