@@ -44,7 +44,13 @@
     <p class="record__group">${group.name}</p>
     <div class="record__fields">
       <#list group.notes as note>
+      <#if ["laid in", "lifted out", "read at", "changed at"]?seq_contains(note.key)>
+      <@moment note.label group.name + ", " + step.name step.id + "/" + note.part + "/" + note.bath?c + "/" + note.key />
+      <#elseif note.key == "additions">
+      <@box note.label group.name + ", " + step.name step.id + "/" + note.part + "/" + note.bath?c + "/" + note.key 2 />
+      <#else>
       <label class="record__field"><span>${note.label}<#if note.unit?has_content>, ${note.unit}</#if></span><input type="text" name="${step.id}/${note.part}/${note.bath?c}/${note.key}" data-before="${note.before}" data-unit="${note.unit}" autocomplete="off"<#if note.unit?has_content || note.before?has_content> inputmode="decimal"</#if> aria-label="${note.label}<#if note.unit?has_content>, ${note.unit}</#if>: ${group.name}, ${step.name}"></label>
+      </#if>
       </#list>
     </div>
     </#list>

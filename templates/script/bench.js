@@ -65,8 +65,9 @@
   function home(one, part, bath) {
     if (!bath) { return one[part] || (one[part] = {}); }
     var list = one[part] || (one[part] = []);
-    var found = list.filter(function (reading) { return reading.bath === bath; })[0];
-    if (!found) { found = { bath: bath }; list.push(found); }
+    var number = part === "changes" ? "change" : "bath";
+    var found = list.filter(function (one) { return one[number] === bath; })[0];
+    if (!found) { found = {}; found[number] = bath; list.push(found); }
     return found;
   }
   function valueOf(item, text) {

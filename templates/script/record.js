@@ -184,7 +184,7 @@
     if (at.length < 4) { return field.readOnly || read[field.name] === undefined ? "" : String(read[field.name]); }
     var one = at[0] === "mark" ? marked(read, field, Number(at[2])) : (read.steps.filter(function (step) { return step.step === at[0]; })[0] || {});
     var home = at[0] === "mark" || !at[1] ? one : !Number(at[2]) ? one[at[1]] || {}
-      : (one[at[1]] || []).filter(function (reading) { return Number(reading.bath) === Number(at[2]); })[0] || {};
+      : (one[at[1]] || []).filter(function (reading) { return Number(at[1] === "changes" ? reading.change : reading.bath) === Number(at[2]); })[0] || {};
     var text = home[at[3]] === undefined ? "" : String(home[at[3]]);
     return field.type === "datetime-local" ? text.replace(" ", "T") : bare(field, text);
   }

@@ -2,6 +2,7 @@ package org.benchleaf.check;
 
 import static org.benchleaf.quantity.Dimension.CONDUCTIVITY;
 import static org.benchleaf.quantity.Dimension.MASS;
+import static org.benchleaf.quantity.Dimension.TEMPERATURE;
 import static org.benchleaf.quantity.Dimension.VOLUME;
 
 import java.time.LocalDateTime;
@@ -19,6 +20,9 @@ import org.benchleaf.read.RecordDraft;
 public final class RecordChecker {
 
     private static final List<String> MASSES = List.of("dry", "wet", "restrained");
+
+    /** When a sheet went into a bath and out of it, and when the bath was read. */
+    private static final List<String> TIMES = List.of("laid in", "lifted out", "read at");
 
     private final Messages messages;
 
@@ -58,6 +62,7 @@ public final class RecordChecker {
             mist.positive("amount", VOLUME);
             parts.put("mist", texts(mist));
         });
+        step.groups("changes").forEach(change -> parts.put("change " + change.whole("change").orElse(0), change(change)));
         List<Map<String, String>> readings = new ArrayList<>();
         step.groups("readings").forEach(reading -> readings.add(reading(reading)));
         return new BenchRecord.Entry(step.needText("step"), step.moment("began", LocalDateTime.MIN),
@@ -69,12 +74,19 @@ public final class RecordChecker {
                 step.place());
     }
 
+    private static Map<String, String> change(Fields change) {
+        change.moment("changed at", LocalDateTime.MIN);
+        return texts(change);
+    }
+
     private static Map<String, String> reading(Fields reading) {
         reading.whole("bath");
         reading.ph("pH fresh");
         reading.ph("pH used");
         reading.positive("conductivity", CONDUCTIVITY);
         reading.positive("added", VOLUME);
+        reading.quantity("temperature", TEMPERATURE);
+        TIMES.forEach(key -> reading.moment(key, LocalDateTime.MIN));
         return texts(reading);
     }
 

@@ -63,6 +63,21 @@ class ClassRecordsTest {
         assertThat(page.select("#stations").text()).contains("Station 4 Dora, issue 3").contains("Station 1 nothing handed in");
     }
 
+    /** From the description of a record: of a class's baths times, temperature and each addition, and each change of blotters. */
+    @Test
+    void additions_times_and_changes_stand_in_the_results() throws IOException {
+        change("\"added\": \"3.1 mL\" }\n      ]", "\"additions\": \"limewater 0.4 mL 9:31\", \"temperature\": \"21 °C\","
+                + " \"laid in\": \"2026-04-14 09:33\", \"lifted out\": \"2026-04-14 09:57\","
+                + " \"read at\": \"2026-04-14 10:01\" }\n      ],\n"
+                + "      \"changes\": [{ \"change\": 2, \"changed at\": \"2026-04-14 12:51\", \"colour\": \"white\" }]");
+        assertThat(run(folder.toString())).as(err::toString).isZero();
+        assertThat(Jsoup.parse(Files.readString(results.resolve("index.html"))).select("#readings tbody tr").eachText().stream()
+                .map(row -> row.replaceAll("\\p{Z}", " "))).contains("Washing 4 bath 1 additions limewater 0.4 mL 9:31",
+                "Washing 4 bath 1 temperature 21 °C", "Washing 4 bath 1 lifted out 2026-04-14 09:57",
+                "Washing 4 change 2 changed at 2026-04-14 12:51", "Washing 4 change 2 colour white").doesNotContain(
+                        "Washing 4 change 2 change 2");
+    }
+
     /** The demo states one must at washing, and none at drying. */
     @Test
     void a_trainee_is_practised_where_the_must_was_met() throws IOException {
@@ -136,6 +151,7 @@ class ClassRecordsTest {
         "spring-course             | sprung-course             | RECORD-005 | 1",
         "\"help today\": 2         | \"help today\": 7         | FORM-004   | 1",
         "\"added\": \"3.1 mL\"     | \"added\": \"3.1\"        | FORM-014   | 1",
+        "\"added\": \"3.1 mL\"     | \"temperature\": \"3 mL\"  | FORM-016   | 1",
     })
     void what_is_odd_in_a_record_is_told_with_its_place(String from, String to, String code, int end) throws IOException {
         change(from, to);

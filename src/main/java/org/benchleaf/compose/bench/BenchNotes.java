@@ -37,6 +37,18 @@ public final class BenchNotes {
         return notes;
     }
 
+    /** What a class writes down of a bath besides, where several watch one clock and each addition is looked at. */
+    public List<BenchScreen.Note> ofClassBath(int bath) {
+        return List.of(note("readings", bath, "laid in", "", ""), note("readings", bath, "lifted out", "", ""),
+                note("readings", bath, "read at", "", ""), note("readings", bath, "temperature", "", "°C"),
+                note("readings", bath, "additions", "", ""));
+    }
+
+    /** What a class writes down of a change of blotters. */
+    public List<BenchScreen.Note> ofChange(int change) {
+        return List.of(note("changes", change, "changed at", "", ""), note("changes", change, "colour", "", ""));
+    }
+
     private BenchScreen.Note note(String part, int bath, String key, String before, String unit) {
         return new BenchScreen.Note(part, bath, key, sheet.words().say("bench-note." + key.replace(' ', '-')), before, unit);
     }

@@ -60,14 +60,19 @@ public final class ClassRecordPage implements ClassPageMaker {
                 outcomes(sheet, desk, step));
     }
 
-    /** Bath by bath, and at the end what is weighed and used. */
+    /** Bath by bath and change by change, and at the end what is weighed and used. */
     private static List<RecordForm.NoteGroup> notes(Sheet sheet, Step step) {
         BenchNotes notes = new BenchNotes(sheet);
         List<RecordForm.NoteGroup> groups = new ArrayList<>();
         int baths = step.part(Part.Bath.class).map(bath -> bath.atMost().orElse(bath.baths())).orElse(0);
         for (int bath = 1; bath <= baths; bath++) {
-            groups.add(new RecordForm.NoteGroup(sheet.words().say("bench.timer-bath", "n", bath),
-                    notes.of(step, bath, false)));
+            List<BenchScreen.Note> read = new ArrayList<>(notes.of(step, bath, false));
+            read.addAll(notes.ofClassBath(bath));
+            groups.add(new RecordForm.NoteGroup(sheet.words().say("bench.timer-bath", "n", bath), read));
+        }
+        int changes = step.part(Part.Blotters.class).map(blotters -> blotters.changes().size()).orElse(0);
+        for (int change = 1; change <= changes; change++) {
+            groups.add(new RecordForm.NoteGroup(sheet.words().say("class.blotter-change-n", "n", change), notes.ofChange(change)));
         }
         List<BenchScreen.Note> last = notes.of(step, 0, true);
         if (!last.isEmpty()) {

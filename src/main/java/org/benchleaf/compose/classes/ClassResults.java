@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.benchleaf.compose.part.DataTable;
@@ -27,6 +28,9 @@ import org.benchleaf.words.Words;
 
 /** The results of a class for its teacher: what its stations wrote down and what was marked. Never part of a site. */
 public final class ClassResults {
+
+    /** Which of several it is, which stands beside each of its values. */
+    private static final Set<String> COUNTED = Set.of("bath", "change");
 
     private final Words words = Words.in("en");
     private final CourseClass course;
@@ -111,7 +115,7 @@ public final class ClassResults {
     }
 
     private List<List<DataTable.Cell>> lines(BenchRecord record, String step, String of, Map<String, String> values) {
-        return values.entrySet().stream().filter(value -> !value.getKey().equals("bath")).map(value -> row(step, record,
+        return values.entrySet().stream().filter(value -> !COUNTED.contains(value.getKey())).map(value -> row(step, record,
                 List.of(Optional.of(of), Optional.of(value.getKey()), Optional.of(value.getValue())))).toList();
     }
 
