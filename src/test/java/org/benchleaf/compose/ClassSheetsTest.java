@@ -9,6 +9,7 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.benchleaf.DemoSite;
 import org.benchleaf.page.Block;
+import org.benchleaf.page.Briefing;
 import org.benchleaf.page.Chart;
 import org.benchleaf.page.DrawingRow;
 import org.benchleaf.page.LabelSheet;
@@ -310,6 +311,36 @@ class ClassSheetsTest {
                 .singleElement().satisfies(row -> assertThat(row.get(2)).contains("since the sheet left it at "
                         + rows("-stations.html", "station-4-times").stream().filter(one -> one.get(2).startsWith("Washing: drain"))
                                 .findFirst().orElseThrow().get(0)));
+    }
+
+    /** From the table of waste and the case's cautions: mending brings blades, its webs and blotters; by hand 14 × 6 pieces of each. */
+    @Test
+    void blades_used_pieces_and_cuttings_stand_in_the_table_of_waste() {
+        List<List<String>> rows = tables("cases/tide-table/class-tissue-and-paste-preparation.html", "waste-table");
+        assertThat(rows).filteredOn(row -> row.get(0).equals("Blades and needles")).singleElement().satisfies(row -> assertThat(row)
+                .contains("Mending", "the sharps box", "Into the sharps box, never into the bin."));
+        assertThat(rows).filteredOn(row -> row.get(0).equals("pieces that were used")).extracting(row -> row.get(1) + ", " + row.get(2))
+                .containsExactlyInAnyOrder("Spun-bonded polyester web, up to 84", "Blotting paper, 300 g/m², up to 84");
+        assertThat(rows).filteredOn(row -> row.get(0).equals("off-cuts")).singleElement().satisfies(row -> assertThat(row.get(1))
+                .contains("Kozo tissue"));
+        assertThat(tables("cases/tide-table/class-tissue-and-paste-stations.html", "station-1-waste")).extracting(row -> row.get(0))
+                .anyMatch(from -> from.startsWith("Blades and needles"));
+        assertThat(rows("-preparation.html", "waste-table")).extracting(row -> row.get(0)).doesNotContain("Blades and needles");
+    }
+
+    /** From the case's cautions: scalpels cut, and a cut has its first aid. */
+    @Test
+    void whoever_lays_scalpels_out_is_told_that_they_cut() {
+        assertThat(DemoSite.pages(DEMO.cases(), DEMO.site()).stream().filter(page -> page.path().equals(
+                "cases/tide-table/class-tissue-and-paste-preparation.html")).flatMap(AllBlocks::of).filter(Briefing.class::isInstance)
+                .map(String::valueOf)).singleElement().asString().contains("Scalpels and needles cut.", "Press something clean on the cut");
+    }
+
+    private static List<List<String>> tables(String path, String id) {
+        return DemoSite.pages(DEMO.cases(), DEMO.site()).stream().filter(page -> page.path().equals(path)).flatMap(AllBlocks::of)
+                .filter(Table.class::isInstance).map(Table.class::cast).filter(one -> one.id().equals(id))
+                .flatMap(one -> one.rows().stream())
+                .map(row -> row.stream().map(cell -> cell.plain().replaceAll("\\h", " ")).toList()).toList();
     }
 
     private static int minute(List<List<String>> plan, String work, int station) {

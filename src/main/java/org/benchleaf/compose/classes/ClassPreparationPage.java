@@ -64,7 +64,7 @@ public final class ClassPreparationPage implements ClassPageMaker {
         Words words = sheet.words();
         sheet.add(desk.opening(sheet, NAME));
         sheet.add(new BriefingMaker(sheet, desk.desk()).beforePreparing(desk.plan().preparations(),
-                new Duties(sheet, desk).steps(), atHand(desk),
+                new Duties(sheet, desk).steps(), new Leftovers(sheet, desk).handled(), atHand(desk),
                 collected(sheet, desk), Fact.of(words.say("class.waste-here"), words.say("class.waste-rule", "heading",
                         words.say("class.waste")))));
         practice(sheet, desk).ifPresent(sheet::add);
@@ -336,6 +336,7 @@ public final class ClassPreparationPage implements ClassPageMaker {
         desk.plan().steps().stream().flatMap(step -> step.part(Part.Blotters.class).flatMap(Part.Blotters::blotter).stream()).distinct()
                 .forEach(blotter -> rows.add(List.of(RichText.of(desk.thing(sheet, blotter)),
                         RichText.of(words.say("class.waste-blotters-where")))));
+        rows.addAll(new Leftovers(sheet, desk).ofStation());
         return rows.isEmpty() ? Optional.empty() : Optional.of(new Table("station-" + station + "-waste", words.say("class.station-waste",
                 "n", station), words.columns("class.from-what", "class.where"), rows, Optional.empty()));
     }
@@ -369,6 +370,7 @@ public final class ClassPreparationPage implements ClassPageMaker {
                                 "amount", count(sheet, all))).orElse(words.say("class.not-worked-out")),
                                 spreadOut(sheet, desk, blotter)))));
         rows.addAll(ofPracticeSheets(sheet, desk));
+        rows.addAll(new Leftovers(sheet, desk).ofClass());
         return rows;
     }
 

@@ -60,7 +60,7 @@ public final class BriefingMaker {
 
     /** What the technician must know, who handles every ingredient at full strength. */
     public Briefing beforePreparing() {
-        return beforePreparing(desk.worked().preparations(), Map.of(), desk.worked().hazards().keySet(), Map.of(), studioWaste());
+        return beforePreparing(desk.worked().preparations(), Map.of(), Map.of(), desk.worked().hazards().keySet(), Map.of(), studioWaste());
     }
 
     /**
@@ -68,12 +68,13 @@ public final class BriefingMaker {
      *
      * @param made what is prepared
      * @param done names of steps that are done before a class, by their ids
+     * @param besides keys of cautions for other work, by what it is called
      * @param used ids of all that is at hand
      * @param own what is told of the vessels in which waste of a kind is collected, by its key
      * @param here what the studio or the class says of all that is left
      */
-    public Briefing beforePreparing(List<Preparation> made, Map<String, String> done, Set<String> used,
-            Map<String, String> own, Fact here) {
+    public Briefing beforePreparing(List<Preparation> made, Map<String, String> done, Map<String, List<String>> besides,
+            Set<String> used, Map<String, String> own, Fact here) {
         Map<String, Hazards> all = desk.worked().hazards();
         List<Handled> preparations = new ArrayList<>();
         made.forEach(preparation -> {
@@ -86,13 +87,18 @@ public final class BriefingMaker {
                     found.map(Hazards::wear).orElse(List.of())));
         });
         done.forEach((step, name) -> handled(step, name).ifPresent(preparations::add));
+        besides.forEach((name, cautions) -> preparations.add(new Handled(name, cautions, about(cautions, name), List.of())));
         return briefing(preparations, used, due -> waste(due, used, own, here), "prepare.caution-of", Optional.empty(),
                 names -> String.join("; ", names));
     }
 
     private Optional<Handled> handled(String step, String name) {
-        return Optional.ofNullable(desk.worked().care().get(step)).map(care -> new Handled(name, care.cautions(), care.cautions().stream()
-                .collect(Collectors.toMap(caution -> caution, any -> List.of(name))), care.wear()));
+        return Optional.ofNullable(desk.worked().care().get(step)).map(care ->
+                new Handled(name, care.cautions(), about(care.cautions(), name), care.wear()));
+    }
+
+    private static Map<String, List<String>> about(List<String> cautions, String name) {
+        return cautions.stream().collect(Collectors.toMap(caution -> caution, any -> List.of(name)));
     }
 
     /** What is made, with that of its ingredients from which the caution follows. */
