@@ -336,6 +336,26 @@ class ClassSheetsTest {
                 .map(String::valueOf)).singleElement().asString().contains("Scalpels and needles cut.", "Press something clean on the cut");
     }
 
+    /** By the clock of the plan's own rows: no row of the table is a time at which fewer than two stations read a bath. */
+    @Test
+    void who_has_the_one_conductivity_meter_first_is_told() {
+        List<List<String>> turns = rows("-preparation.html", "conductivity-turns");
+        assertThat(turns).isNotEmpty().isEqualTo(rows("-spring-course.html", "conductivity-turns"));
+        assertThat(turns).allSatisfy(turn -> {
+            assertThat(LocalTime.parse(turn.get(0))).isBefore(turn.get(1));
+            for (String station : turn.subList(2, 4)) {
+                assertThat(rows("-stations.html", "station-" + station.replace("Station ", "") + "-times")).anySatisfy(row -> {
+                    assertThat(row.get(2)).matches("Washing: read the (used )?bath\\..*");
+                    assertThat(LocalTime.parse(row.get(0))).isBeforeOrEqualTo(turn.get(0));
+                    assertThat(LocalTime.parse(row.get(1))).isAfterOrEqualTo(turn.get(1));
+                });
+            }
+            assertThat(rows("-stations.html", "station-" + turn.get(3).replace("Station ", "") + "-times")).anySatisfy(row ->
+                    assertThat(row.get(0) + row.get(2)).startsWith(turn.get(0))
+                            .contains(turn.get(2) + " has the conductivity meter first"));
+        });
+    }
+
     private static List<List<String>> tables(String path, String id) {
         return DemoSite.pages(DEMO.cases(), DEMO.site()).stream().filter(page -> page.path().equals(path)).flatMap(AllBlocks::of)
                 .filter(Table.class::isInstance).map(Table.class::cast).filter(one -> one.id().equals(id))

@@ -66,7 +66,7 @@ final class StationWords {
         }
         if (BESIDE.containsKey(turn.work())) {
             return words.say(BESIDE.get(turn.work())) + (turn.work().equals(BesideWork.WEIGH_BLOTTED) ? restraint(step) : "")
-                    + (turn.work().equals(BesideWork.READ_USED) ? stoodOpen(turn) : "");
+                    + (turn.work().equals(BesideWork.READ_USED) ? stoodOpen(turn) + new OneForAll(sheet, desk).after(turn) : "");
         }
         if (turn.isHold()) {
             return (step.flatMap(desk.course()::look).map(look -> words.say("class.hold-look", "look", look)).orElse("")
@@ -113,7 +113,7 @@ final class StationWords {
         String key = turn.isBathMade() ? "class.bath-made" : turn.isBathChanged() ? "class.bath-changed"
                 : turn.isBathRead() ? "class.bath-read" : "";
         return !made || key.isEmpty() ? "" : words.say(key)
-                + (turn.isBathRead() && !apart ? " " + words.say("class.lay-in-again") : "");
+                + (turn.isBathRead() && !apart ? " " + words.say("class.lay-in-again") : "") + new OneForAll(sheet, desk).after(turn);
     }
 
     /** When a sheet goes under the boards, by its own masses. */
