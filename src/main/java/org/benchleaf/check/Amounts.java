@@ -139,9 +139,15 @@ final class Amounts {
     private static String unitRemedy(String found, List<Dimension> wanted) {
         List<String> fitting = Stream.of(Unit.values()).filter(unit -> wanted.contains(unit.dimension()))
                 .map(Unit::symbol).filter(symbol -> !symbol.isEmpty()).toList();
-        return Nearest.to(found, fitting).or(() -> Nearest.to(found, Unit.spellings()))
+        return Nearest.to(found, fitting).or(() -> Nearest.to(found, spellings(wanted)))
                 .map(near -> "Did you mean '" + near + "'?")
                 .orElse("Write one of: " + String.join(", ", fitting) + ".");
+    }
+
+    /** Of what is asked for alone: a minute is no slip of the finger for an inch. */
+    private static List<String> spellings(List<Dimension> wanted) {
+        return Unit.spellings().stream().filter(spelling -> Unit.spelled(spelling).map(Unit::dimension).filter(wanted::contains)
+                .isPresent()).toList();
     }
 
     static String unit(Dimension dimension) {

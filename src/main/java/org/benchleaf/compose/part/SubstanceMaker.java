@@ -193,7 +193,6 @@ public final class SubstanceMaker {
     private List<Fact> waste(Hazards hazards) {
         List<Fact> facts = new ArrayList<>(List.of(new Fact(words.say("substance.waste"), cited(HazardMaker.waste(reference, hazards),
                 hazards.waste().group().map(reference.waste()::get).map(Reference.WasteKind::source).orElse(""))),
-                fact("waste-here", sheet.library().phrases().of(sheet.library().studio().waste())),
                 fact("emergency", sheet.library().phrases().of(sheet.library().studio().emergency()))));
         facts.removeIf(fact -> fact.value().isBlank());
         return facts;
