@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalTime;
 import java.util.List;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -354,6 +356,25 @@ class ClassSheetsTest {
                     assertThat(row.get(0) + row.get(2)).startsWith(turn.get(0))
                             .contains(turn.get(2) + " has the conductivity meter first"));
         });
+    }
+
+    /**
+     * From the table of usual times: a beaker takes up to 10 min to make, then come the drops of its sheets. From the studio's file it
+     * closes at 17:30, so wax that is begun on Thursday afternoon goes on on Friday.
+     */
+    @Test
+    void work_that_is_broken_off_tells_when_it_goes_on() {
+        List<String> beakers = begin("Washing water, made gently alkaline: for the trial, in a beaker");
+        assertThat(beakers).hasSizeGreaterThan(1);
+        assertThat(begin("Practice sheets: Testing: whether the wax holds")).isEqualTo(beakers.stream().map(time ->
+                LocalTime.parse(time).plusMinutes(10).toString()).toList());
+        assertThat(rows("-preparation.html", "begin-table")).filteredOn(row -> row.get(0).equals("Practice sheets: Fixing"))
+                .singleElement().satisfies(row -> assertThat(row.get(1)).contains("Thursday 9 April", "Friday 10 April"));
+    }
+
+    private static List<String> begin(String prepared) {
+        return rows("-preparation.html", "begin-table").stream().filter(row -> row.get(0).equals(prepared)).findFirst().stream()
+                .flatMap(row -> Pattern.compile("\\d\\d:\\d\\d").matcher(row.get(1)).results()).map(MatchResult::group).toList();
     }
 
     private static List<List<String>> tables(String path, String id) {

@@ -20,9 +20,6 @@ import org.benchleaf.words.Words;
 /** What is done around a class besides preparing, in words. */
 record Duties(Sheet sheet, ClassDesk desk) {
 
-    /** What is done at times of its own, which are all told. */
-    private static final Set<Duty.Kind> AT_EACH = Set.of(Duty.Kind.BATH_FOR_A_TRIAL, Duty.Kind.PORTIONS_FILLED);
-
     private static final Set<Duty.Kind> OF_SHEETS = Set.of(Duty.Kind.METER_CALIBRATED, Duty.Kind.BATH_FOR_A_TRIAL,
             Duty.Kind.SHEETS_GO_THROUGH, Duty.Kind.SHEETS_MADE);
 
@@ -82,7 +79,7 @@ record Duties(Sheet sheet, ClassDesk desk) {
                 .or(() -> desk.course().papers().making().flatMap(SheetMaking::how)).orElse("");
     }
 
-    /** When to begin; of what is made anew several times, each. */
+    /** When to begin, and when to go on after a break, a night or other work. */
     private String begin(Duty duty) {
         LocalDateTime today = desk.desk().clearance().day().atStartOfDay();
         String moment = sheet.words().list(Stream.concat(Stream.of(desk.moment(sheet, duty.begin())), again(duty)).toList());
@@ -91,9 +88,9 @@ record Duties(Sheet sheet, ClassDesk desk) {
     }
 
     private Stream<String> again(Duty duty) {
-        return AT_EACH.contains(duty.kind()) ? duty.stretches().stream().skip(1).map(one ->
+        return duty.stretches().stream().skip(1).map(one ->
                 one.from().toLocalDate().equals(duty.begin().toLocalDate()) ? sheet.numbers().clock(one.from().toLocalTime())
-                        : desk.moment(sheet, one.from())) : Stream.empty();
+                        : desk.moment(sheet, one.from()));
     }
 
     private String hands(Duty duty) {
