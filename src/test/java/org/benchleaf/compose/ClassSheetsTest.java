@@ -377,6 +377,14 @@ class ClassSheetsTest {
                 .flatMap(row -> Pattern.compile("\\d\\d:\\d\\d").matcher(row.get(1)).results()).map(MatchResult::group).toList();
     }
 
+    /** From the class's file: 12 stations in groups of 6, at 6 places. */
+    @Test
+    void stations_of_a_later_group_are_kept_aside() {
+        assertThat(tables("cases/tide-table/class-tissue-and-paste-preparation.html", "begin-table")).extracting(row -> row.get(0))
+                .anyMatch(work -> work.startsWith("Lay out the stations") && work.contains("later groups: on trays aside"));
+        assertThat(rows("-preparation.html", "begin-table")).extracting(row -> row.get(0)).noneMatch(work -> work.contains("later groups"));
+    }
+
     private static List<List<String>> tables(String path, String id) {
         return DemoSite.pages(DEMO.cases(), DEMO.site()).stream().filter(page -> page.path().equals(path)).flatMap(AllBlocks::of)
                 .filter(Table.class::isInstance).map(Table.class::cast).filter(one -> one.id().equals(id))

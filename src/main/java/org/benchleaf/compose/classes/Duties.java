@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import org.benchleaf.compose.part.HazardMaker;
 import org.benchleaf.compose.part.Sheet;
 import org.benchleaf.derive.classes.Duty;
+import org.benchleaf.model.ClassDay;
 import org.benchleaf.model.SheetMaking;
 import org.benchleaf.page.Table;
 import org.benchleaf.quantity.Quantity;
@@ -61,9 +62,16 @@ record Duties(Sheet sheet, ClassDesk desk) {
             case CLEAR_DRAWN_OFF -> words.say("class.draw-off", "what", things(duty));
             case PORTIONS_FILLED -> words.say("class.fill-portions", "what", things(duty));
             case LAYING_OUT -> words.say(desk.plan().supplies().layOut().stream().anyMatch(item -> item.mark().isPresent())
-                    ? "class.lay-out-stations-trays" : "class.lay-out-stations");
+                    ? "class.lay-out-stations-trays" : "class.lay-out-stations") + later();
             case CLEARING_AWAY -> words.say("class.clear-the-room");
         };
+    }
+
+    /** That stations of later groups have no place of their own yet. */
+    private String later() {
+        ClassDay day = desk.course().day();
+        return day.rhythm() == ClassDay.Rhythm.GROUPS && day.groups().filter(groups -> groups.of() < desk.course().stations()).isPresent()
+                ? " " + sheet.words().say("class.lay-out-later") : "";
     }
 
     private String instruction(Duty duty) {
