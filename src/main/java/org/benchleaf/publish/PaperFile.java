@@ -60,6 +60,8 @@ final class PaperFile {
         try (PdfBoxRenderer renderer = builder.buildPdfRenderer()) {
             renderer.layout();
             renderer.createPDFWithoutClosing();
+            CaptionTags.readFirst(renderer.getPdfDocument());
+            RepeatedHeads.leaveOut(renderer.getPdfDocument());
             if (isFromRight) {
                 MirroredRows.readInOrder(renderer.getPdfDocument());
             }
