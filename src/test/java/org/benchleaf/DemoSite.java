@@ -122,7 +122,7 @@ public record DemoSite(Library library, List<CasePages> cases, SitePages site, L
     public static WorkedCase worked(String caseId, Library library) {
         Checked checked = CaseChecker.check(CaseReader.read(CONTENT, CONTENT.resolve("cases").resolve(caseId)), library, DAY,
                 new Deriver(library)::ph);
-        return Deriver.derive(checked.treatment().orElseThrow(), checked.findings(), library).worked();
+        return new Deriver(library).derive(checked.treatment().orElseThrow(), checked.findings()).worked();
     }
 
     private static CasePages compose(Derived derived, Library library) {

@@ -176,7 +176,7 @@ class FaultyContentTest {
                     new Deriver(library.library())::ph);
             messages.addAll(checked.messages());
             if (!library.messages().hasErrors() && checked.treatment().isPresent()) {
-                Derived derived = Deriver.derive(checked.treatment().get(), checked.findings(), library.library());
+                Derived derived = new Deriver(library.library()).derive(checked.treatment().get(), checked.findings());
                 Audience.of(library.library().studio()).stream().map(audience -> Clearance.on(TODAY,
                         checked.treatment().get().publication(), audience)).map(clearance -> derived.messages().hasErrors() ? clearance
                         : clearance.of(derived.worked())).flatMap(clearance -> clearance.told().stream()).distinct()

@@ -131,7 +131,7 @@ class FinishedTreatmentTest {
     private static String text(Path content, String name) {
         CheckedLibrary library = library(content);
         Checked checked = WholeLine.checked(content, content.resolve(CASE), library);
-        Derived derived = Deriver.derive(checked.treatment().orElseThrow(), checked.findings(), library.library());
+        Derived derived = new Deriver(library.library()).derive(checked.treatment().orElseThrow(), checked.findings());
         Clearance clearance = Clearance.on(LocalDate.of(2026, 6, 1), checked.treatment().get().publication(),
                 Audience.EVERYBODY).of(derived.worked());
         Page page = PageComposer.compose(derived.worked(), library.library(), clearance).pages().stream()

@@ -315,7 +315,7 @@ class GivenNumbersTest {
         int pages = 0;
         for (Path folder : CaseReader.folders(content)) {
             Checked checked = WholeLine.checked(content, folder, library);
-            WorkedCase worked = Deriver.derive(checked.treatment().orElseThrow(), checked.findings(), library.library()).worked();
+            WorkedCase worked = new Deriver(library.library()).derive(checked.treatment().orElseThrow(), checked.findings()).worked();
             Given given = given(content, folder, worked, library);
             given.days.add(DAY.toString());
             all.add(given);

@@ -66,7 +66,7 @@ class NewcomerCasesTest {
         Checked checked = WholeLine.checked(content, content.resolve("cases").resolve(id), library);
         List<Message> messages = new ArrayList<>(checked.messages().all());
         assertThat(messages).filteredOn(message -> message.severity() == Severity.ERROR).map(MessageText::of).isEmpty();
-        Derived derived = Deriver.derive(checked.treatment().orElseThrow(), checked.findings(), library.library());
+        Derived derived = new Deriver(library.library()).derive(checked.treatment().orElseThrow(), checked.findings());
         messages.addAll(derived.messages().all());
         Clearance clearance = Clearance.on(DAY, checked.treatment().get().publication(), Audience.EVERYBODY).of(derived.worked());
         messages.addAll(clearance.told());

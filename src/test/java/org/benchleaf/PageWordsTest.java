@@ -87,7 +87,7 @@ class PageWordsTest {
         for (Path each : CaseReader.folders(content)) {
             Checked checked = WholeLine.checked(content, each, library);
             TreatmentCase treatment = checked.treatment().orElseThrow();
-            Derived derived = Deriver.derive(treatment, checked.findings(), library.library());
+            Derived derived = new Deriver(library.library()).derive(treatment, checked.findings());
             Clearance clearance = Clearance.on(DAY, treatment.publication(), Audience.EVERYBODY).of(derived.worked());
             List<Page> pages = PageComposer.compose(derived.worked(), library.library(), clearance).pages();
             assertThat(pages).as(each.toString()).isNotEmpty();

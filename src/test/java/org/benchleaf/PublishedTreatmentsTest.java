@@ -73,7 +73,7 @@ class PublishedTreatmentsTest {
     private static Map<String, Document> pages(Path content, CheckedLibrary library, Path each, List<Message> told) {
         Checked checked = WholeLine.checked(content, each, library);
         told.addAll(checked.messages().all());
-        Derived derived = Deriver.derive(checked.treatment().orElseThrow(), checked.findings(), library.library());
+        Derived derived = new Deriver(library.library()).derive(checked.treatment().orElseThrow(), checked.findings());
         told.addAll(derived.messages().all());
         Clearance clearance = Clearance.on(DAY, checked.treatment().get().publication(), Audience.EVERYBODY).of(derived.worked());
         told.addAll(clearance.told());
@@ -218,7 +218,7 @@ class PublishedTreatmentsTest {
         Path content = licensed();
         CheckedLibrary library = LibraryChecker.check(LibraryReader.read(content));
         Checked checked = WholeLine.checked(content, content.resolve("cases/ferrogallic-key"), library);
-        Derived derived = Deriver.derive(checked.treatment().orElseThrow(), checked.findings(), library.library());
+        Derived derived = new Deriver(library.library()).derive(checked.treatment().orElseThrow(), checked.findings());
         Clearance clearance = Clearance.on(DAY, checked.treatment().get().publication(), Audience.EVERYBODY);
         assertThat(PageComposer.compose(derived.worked(), library.library(), clearance).files())
                 .filteredOn(file -> file.path().endsWith("metadata.json") || file.path().endsWith("figures.json")).hasSizeGreaterThan(1)

@@ -53,7 +53,7 @@ class TranslatedClassesTest {
         CheckedLibrary read = LibraryChecker.check(LibraryReader.read(CONTENT));
         library = read.library();
         Checked checked = WholeLine.checked(CONTENT, CONTENT.resolve("cases/tide-table"), read);
-        worked = Deriver.derive(checked.treatment().orElseThrow(), checked.findings(), library).worked();
+        worked = new Deriver(library).derive(checked.treatment().orElseThrow(), checked.findings()).worked();
         pages = PageComposer.compose(worked, library, Clearance.on(LocalDate.of(2026, 6, 1), checked.treatment().get().publication(),
                 Audience.EVERYBODY).of(worked));
     }

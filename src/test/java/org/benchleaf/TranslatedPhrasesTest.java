@@ -68,7 +68,7 @@ class TranslatedPhrasesTest {
         CheckedLibrary read = LibraryChecker.check(LibraryReader.read(content));
         library = read.library();
         Checked checked = WholeLine.checked(content, content.resolve("cases/tide-table"), read);
-        worked = Deriver.derive(checked.treatment().orElseThrow(), checked.findings(), library).worked();
+        worked = new Deriver(library).derive(checked.treatment().orElseThrow(), checked.findings()).worked();
         pages = PageComposer.compose(worked, library, Clearance.on(LocalDate.of(2026, 6, 1), checked.treatment().get().publication(),
                 Audience.EVERYBODY).of(worked));
     }

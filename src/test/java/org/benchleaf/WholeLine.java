@@ -59,7 +59,7 @@ final class WholeLine {
             return faults;
         }
         Clearance clearance = Clearance.on(DAY, checked.treatment().get().publication(), Audience.EVERYBODY);
-        Derived derived = Deriver.derive(checked.treatment().get(), checked.findings(), library.library());
+        Derived derived = new Deriver(library.library()).derive(checked.treatment().get(), checked.findings());
         faults.addAll(misplaced(derived.messages()));
         if (!derived.messages().hasErrors()) {
             CasePages made = PageComposer.compose(derived.worked(), library.library(), clearance);

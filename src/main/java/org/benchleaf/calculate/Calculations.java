@@ -110,31 +110,6 @@ public final class Calculations {
         }
     }
 
-    /**
-     * Turns a finished calculation into figures, one for each output that is a number.
-     *
-     * <p>Outputs that are words, and outputs that have no value this time, are told in the notes of every figure.
-     *
-     * @param of whose the figures are, such as {@code wash}; may be empty
-     * @param worked the finished calculation
-     */
-    List<Figure> figures(String of, Outcome.Worked worked) {
-        Method method = worked.method();
-        List<String> notes = new ArrayList<>(worked.notes().stream().map(Clause::english).toList());
-        for (Method.Output output : method.outputs()) {
-            if (worked.words().containsKey(output.key())) {
-                notes.add(output.label() + ": " + worked.words().get(output.key()) + ".");
-            } else if (worked.withheld().containsKey(output.key())) {
-                notes.add(output.label() + ": no value, " + worked.withheld().get(output.key()).english() + ".");
-            }
-        }
-        notes.addAll(method.caveats());
-        return method.outputs().stream().filter(output -> worked.numbers().containsKey(output.key()))
-                .map(output -> new Figure(new FigureKey(FigureKey.Owner.CALCULATION, of,
-                        output.key(), ""), output.label(), worked.numbers().get(output.key()),
-                        method.name(), output.key(), worked.givens(), method.sources(), notes)).toList();
-    }
-
     private Map<String, Inputs.Entry> complete(Method method, Inputs inputs, List<Refusal> refusals) {
         Map<String, Inputs.Entry> complete = new LinkedHashMap<>();
         for (Method.Input input : method.inputs()) {

@@ -19,7 +19,7 @@ public record FigureKey(Owner owner, String of, String name, String qualifier) {
 
     /** What figures belong to. */
     public enum Owner {
-        STEP, SOLUTION, RESULT, TOTAL, TIMELINE, CLASS, CALCULATION
+        STEP, SOLUTION, RESULT, TOTAL, TIMELINE, CLASS
     }
 
     /** What a figure is there for. */
@@ -91,7 +91,6 @@ public record FigureKey(Owner owner, String of, String name, String qualifier) {
             case TOTAL -> "total." + of + (qualifier.isEmpty() ? "" : "-" + qualifier);
             case TIMELINE -> "timeline." + name;
             case CLASS -> "class." + of + "." + name;
-            case CALCULATION -> of.isEmpty() ? name : of + "." + name;
         };
     }
 
@@ -103,7 +102,7 @@ public record FigureKey(Owner owner, String of, String name, String qualifier) {
     /** The heading under which figures are listed: the step or solution, or the kind of what there is one list of. */
     public String group() {
         return switch (owner) {
-            case STEP, SOLUTION, CLASS, CALCULATION -> of;
+            case STEP, SOLUTION, CLASS -> of;
             case RESULT -> "results";
             case TOTAL -> "total";
             case TIMELINE -> "timeline";
@@ -115,7 +114,7 @@ public record FigureKey(Owner owner, String of, String name, String qualifier) {
         return switch (owner) {
             case TOTAL -> Role.TOTAL;
             case STEP -> FigureNames.isAtHand(name) ? Role.AT_HAND : Role.WORKING;
-            case SOLUTION, RESULT, TIMELINE, CLASS, CALCULATION -> Role.WORKING;
+            case SOLUTION, RESULT, TIMELINE, CLASS -> Role.WORKING;
         };
     }
 }

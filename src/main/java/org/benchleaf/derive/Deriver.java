@@ -67,11 +67,6 @@ public final class Deriver {
     }
 
     /** Works out a case for the one sheet that it tells of. */
-    public static Derived derive(TreatmentCase source, List<Finding> findings, Library library) {
-        return new Deriver(library).derive(source, findings);
-    }
-
-    /** Works out a case for the one sheet that it tells of. */
     public Derived derive(TreatmentCase source, List<Finding> findings) {
         return derive(source, findings, 1);
     }

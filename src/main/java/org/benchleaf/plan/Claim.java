@@ -17,11 +17,6 @@ public record Claim(int thing, int amount, int first, int last) {
         }
     }
 
-    /** Taken during one part only. */
-    static Claim during(int part, int thing, int amount) {
-        return new Claim(thing, amount, part, part);
-    }
-
     boolean overlaps(Claim other) {
         return thing == other.thing && first <= other.last && other.first <= last;
     }

@@ -44,17 +44,6 @@ public record Timetable(Classroom classroom, List<List<Integer>> starts) {
         return end;
     }
 
-    /** How much of the limits in which a sheet lies wet is used, in minutes over all stations. */
-    int wetWaiting() {
-        int sum = 0;
-        for (int station = 0; station < starts.size(); station++) {
-            for (TimeLimit limit : classroom.stations().get(station).limits()) {
-                sum += limit.wet() ? start(station, limit.to()) - end(station, limit.from()) : 0;
-            }
-        }
-        return sum;
-    }
-
     int[][] copyOfStarts() {
         return starts.stream().map(each -> each.stream().mapToInt(Integer::intValue).toArray()).toArray(int[][]::new);
     }

@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -14,6 +13,7 @@ import org.benchleaf.derive.figure.Job;
 import org.benchleaf.model.CheckValues;
 import org.benchleaf.model.Formulary;
 import org.benchleaf.model.Method;
+import org.benchleaf.quantity.Clause;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
 import org.benchleaf.read.CheckValueReader;
@@ -128,15 +128,10 @@ class CalculationsTest {
         Outcome.Worked worked = (Outcome.Worked) CALCULATIONS.run("rinsing", inputs);
         assertThat(worked.numbers()).isEqualTo(worked("rinsing",
                 Map.of("held", "0.1 L", "bath", "1 L", "baths", "3")).numbers());
-        List<Figure> figures = CALCULATIONS.figures("wash", worked);
-        assertThat(figures).singleElement().satisfies(figure -> {
-            assertThat(figure.id()).isEqualTo("wash.left");
-            assertThat(figure.method()).isEqualTo("rinsing");
-            assertThat(figure.inputs()).extracting(Figure.Given::from).containsExactly(Job.MATERIAL, volume,
-                    Job.CASE_FILE);
-            assertThat(figure.sources()).isNotEmpty();
-            assertThat(figure.notes()).anyMatch(note -> note.contains("Ideal mixing"));
-        });
+        assertThat(worked.numbers()).containsOnlyKeys("left");
+        assertThat(worked.givens()).extracting(Figure.Given::from).containsExactly(Job.MATERIAL, volume, Job.CASE_FILE);
+        assertThat(worked.method().sources()).isNotEmpty();
+        assertThat(worked.method().caveats()).anyMatch(caveat -> caveat.contains("Ideal mixing"));
     }
 
     @Test
@@ -146,14 +141,13 @@ class CalculationsTest {
     }
 
     @Test
-    void words_and_outputs_without_a_value_are_told_in_the_notes_of_the_figures() {
+    void an_output_is_a_word_or_has_a_reason_why_it_has_no_value() {
         Outcome.Worked reserve = worked("alkaline-reserve", Map.of("sample", "1 g", "acid-volume", "20 mL", "acid",
                 "0.1 mol/L", "base-volume", "17.1 mL", "base", "0.1 mol/L"));
-        assertThat(CALCULATIONS.figures("", reserve).get(0).notes())
-                .anyMatch(note -> note.contains("threshold") && note.endsWith(": no."));
+        assertThat(reserve.method().outputs()).filteredOn(output -> output.label().contains("threshold")).singleElement()
+                .satisfies(output -> assertThat(reserve.words()).containsEntry(output.key(), "no"));
         Outcome.Worked size = worked("size-change", Map.of("before", "100 mm", "after", "101 mm"));
-        assertThat(CALCULATIONS.figures("", size)).singleElement()
-                .satisfies(figure -> assertThat(figure.notes()).anyMatch(note -> note.contains("were not given")));
+        assertThat(size.withheld().values()).isNotEmpty().extracting(Clause::english).anyMatch(why -> why.contains("were not given"));
     }
 
     @Test

@@ -65,7 +65,7 @@ class StepSheetTest {
         Library library = DemoSite.made().library();
         var checked = CaseChecker.check(CaseReader.read(CONTENT, CONTENT.resolve("cases/lock-plan")), library,
                 DemoSite.DAY, new Deriver(library)::ph);
-        var worked = Deriver.derive(checked.treatment().orElseThrow(), List.of(finding), library).worked();
+        var worked = new Deriver(library).derive(checked.treatment().orElseThrow(), List.of(finding)).worked();
         return PageComposer.compose(worked, library, Clearance.on(DemoSite.DAY, worked.source().publication(), Audience.EVERYBODY))
                 .pages().stream()
                 .filter(page -> page.kind().equals("step-sheet")).flatMap(page -> page.blocks().stream())

@@ -231,7 +231,7 @@ public final class Invented {
     }
 
     public Derived derived() {
-        return Deriver.derive(treatment(), List.of(), library());
+        return new Deriver(library()).derive(treatment(), List.of());
     }
 
     public Figure figure(String id) {

@@ -13,7 +13,7 @@ class DelayTest {
 
     private static Station station(String name, List<TimeLimit> limits) {
         return new Station(name, 0, List.of(new WorkPart("clean", 10), new WorkPart("wax", 8), new WorkPart("hold", 2)),
-                List.of(Claim.during(1, 0, 1), Claim.during(2, 1, 1)), limits);
+                List.of(SmallClass.during(1, 0, 1), SmallClass.during(2, 1, 1)), limits);
     }
 
     private static Timetable timetable(List<TimeLimit> limits, List<Closure> closures, List<List<Integer>> starts) {

@@ -61,7 +61,7 @@ class FloorTest {
     @Test
     void a_break_moves_the_work_of_people_behind_it() {
         Station wax = new Station("wax", 0, List.of(new WorkPart("wax", 8)),
-                List.of(Claim.during(0, 0, 1)), List.of());
+                List.of(SmallClass.during(0, 0, 1)), List.of());
         Classroom classroom = new Classroom(List.of(new SharedThing("technician", 1, SharedThing.Kind.STAFF)),
                 List.of(wax, wax, wax), List.of(new Closure(0, 20, 40)), 100);
         assertThat(Floor.of(classroom).minutes()).isEqualTo(44);

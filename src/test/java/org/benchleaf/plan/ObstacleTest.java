@@ -19,7 +19,7 @@ class ObstacleTest {
 
     @Test
     void a_class_with_room_for_everything_has_none() {
-        assertThat(obstacles(List.of(Claim.during(1, 0, 1)), 4, List.of())).isEmpty();
+        assertThat(obstacles(List.of(SmallClass.during(1, 0, 1)), 4, List.of())).isEmpty();
     }
 
     /** Between mist and lowering the release takes 4 min, and 3 are allowed. */
@@ -34,7 +34,7 @@ class ObstacleTest {
 
     @Test
     void a_part_that_takes_more_than_there_is_is_named() {
-        assertThat(obstacles(List.of(Claim.during(1, 0, 2)), 15, List.of())).singleElement()
+        assertThat(obstacles(List.of(SmallClass.during(1, 0, 2)), 15, List.of())).singleElement()
                 .isInstanceOfSatisfying(Obstacle.TooMuch.class, found -> {
                     assertThat(found.part()).isEqualTo(1);
                     assertThat(found.amount()).isEqualTo(2);
@@ -44,7 +44,7 @@ class ObstacleTest {
     /** The supervisor is away from minute 10 on, so that a release after 8 min of mist is never over. */
     @Test
     void a_part_for_which_nobody_is_ever_there_is_named() {
-        assertThat(obstacles(List.of(Claim.during(1, 0, 1)), 15, List.of(new Closure(0, 10, 60)))).singleElement()
+        assertThat(obstacles(List.of(SmallClass.during(1, 0, 1)), 15, List.of(new Closure(0, 10, 60)))).singleElement()
                 .isInstanceOfSatisfying(Obstacle.NoRoom.class, found -> assertThat(found.part()).isEqualTo(1));
     }
 }

@@ -12,6 +12,11 @@ final class SmallClass {
 
     private final Random random;
 
+    /** A claim of something that is taken during one part only. */
+    static Claim during(int part, int thing, int amount) {
+        return new Claim(thing, amount, part, part);
+    }
+
     private SmallClass(long seed) {
         random = new Random(seed);
     }
@@ -56,11 +61,11 @@ final class SmallClass {
         for (int part = 0; part < count; part++) {
             parts.add(new WorkPart("part " + part, 1 + random.nextInt(12)));
             if (random.nextInt(3) > 0) {
-                claims.add(Claim.during(part, SHARED + number, 1));
+                claims.add(during(part, SHARED + number, 1));
             }
             int thing = random.nextInt(SHARED + 1);
             if (thing < SHARED - 1) {
-                claims.add(Claim.during(part, thing, 1 + random.nextInt(things.get(thing).count())));
+                claims.add(during(part, thing, 1 + random.nextInt(things.get(thing).count())));
             }
         }
         int first = random.nextInt(count - 2);

@@ -11,7 +11,7 @@ class TimetableCheckTest {
 
     private static List<String> faults(int mist, int lower, int otherMist) {
         List<WorkPart> parts = List.of(new WorkPart("mist", 8), new WorkPart("lower", 4));
-        List<Claim> claims = List.of(Claim.during(0, 0, 1), Claim.during(1, 1, 1), new Claim(2, 1, 0, 1));
+        List<Claim> claims = List.of(SmallClass.during(0, 0, 1), SmallClass.during(1, 1, 1), new Claim(2, 1, 0, 1));
         List<TimeLimit> limits = List.of(new TimeLimit(0, 1, 15, true));
         Classroom classroom = new Classroom(List.of(new SharedThing("hood", 1, SharedThing.Kind.THING),
                 new SharedThing("supervisor", 1, SharedThing.Kind.STAFF),

@@ -71,9 +71,9 @@ public final class WashingClass {
         }
 
         Parts work(String name, int minutes, int... things) {
-            claims.add(Claim.during(parts.size(), trainee, 1));
+            claims.add(SmallClass.during(parts.size(), trainee, 1));
             for (int thing : things) {
-                claims.add(Claim.during(parts.size(), thing, 1));
+                claims.add(SmallClass.during(parts.size(), thing, 1));
             }
             return waiting(name, minutes);
         }

@@ -254,11 +254,6 @@ public record Clearance(LocalDate day, Audience audience, Set<Output> outputs, S
                 || picture.step().isPresent() && allows(Output.STEP_SHEET)).toList();
     }
 
-    /** Whether nothing at all may be produced. */
-    boolean isClosed() {
-        return outputs.isEmpty();
-    }
-
     private static Optional<Message> closed(LocalDate day, Publication publication) {
         return switch (publication.state()) {
             case DRAFT -> Optional.of(ConsentMessages.STILL_DRAFT.at(publication.place()));

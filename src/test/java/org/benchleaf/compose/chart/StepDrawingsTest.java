@@ -99,7 +99,7 @@ class StepDrawingsTest {
         Files.writeString(text, Files.readString(text).replace(was, is));
         Library library = DemoSite.made().library();
         var checked = CaseChecker.check(CaseReader.read(home, folder), library, DemoSite.DAY, new Deriver(library)::ph);
-        return Deriver.derive(checked.treatment().orElseThrow(), List.of(), library).worked();
+        return new Deriver(library).derive(checked.treatment().orElseThrow(), List.of()).worked();
     }
 
     private static Map<String, Chart.Drawing> drawings(WorkedCase worked) {

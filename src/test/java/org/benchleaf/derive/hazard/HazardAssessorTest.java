@@ -400,7 +400,7 @@ class HazardAssessorTest {
         Library library = LibraryChecker.check(LibraryReader.read(content)).library();
         Checked checked = CaseChecker.check(CaseReader.read(content, content.resolve("cases/" + name)), library,
                 LocalDate.of(2026, 6, 1), new Deriver(library)::ph);
-        return Deriver.derive(checked.treatment().orElseThrow(), checked.findings(), library).worked();
+        return new Deriver(library).derive(checked.treatment().orElseThrow(), checked.findings()).worked();
     }
 
     private static Hazards diluted(int oneIn) {
