@@ -24,6 +24,7 @@ import org.benchleaf.compose.part.CaseCard;
 import org.benchleaf.message.Messages;
 import org.benchleaf.privacy.PrivateScan;
 import org.benchleaf.publish.SiteFile;
+import org.benchleaf.publish.TakenFile;
 import org.benchleaf.publish.TakenFiles;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -109,6 +110,20 @@ class IncrementalTest {
         assertThat(publish(site).touched).isEmpty();
         append("cases/ebb/case.md", "\nOne more line of quinces.\n");
         assertThat(publish(site).touched).contains("site taken", "site search").doesNotContain("site pages");
+        equalsAFreshOne();
+    }
+
+    @Test
+    void an_edit_of_one_case_makes_its_packs_and_those_of_the_site_anew_and_no_others() throws IOException {
+        append("studio.yaml", "take along: [one file, epub, zip]\n");
+        publish(site);
+        Map<String, ByteBuffer> before = files(site);
+        append("cases/ebb/case.md", "\nOne more line of quinces.\n");
+        assertThat(publish(site).touched).contains("make ebb", "site taken").doesNotContain("make tide");
+        Map<String, ByteBuffer> after = files(site);
+        assertThat(after.keySet()).filteredOn(path -> TakenFile.isOne(path) && !after.get(path).equals(before.get(path)))
+                .anyMatch(path -> path.startsWith("cases/ebb/")).anyMatch(path -> !path.startsWith("cases/"))
+                .noneMatch(path -> path.startsWith("cases/tide/"));
         equalsAFreshOne();
     }
 
