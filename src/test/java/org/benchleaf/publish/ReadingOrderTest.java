@@ -17,6 +17,8 @@ import org.benchleaf.DemoSite;
 import org.benchleaf.compose.cases.Book;
 import org.benchleaf.compose.cases.CasePages;
 import org.benchleaf.compose.cases.TranslatedPages;
+import org.benchleaf.compose.part.ForeignWords;
+import org.benchleaf.compose.part.PageTree;
 import org.benchleaf.page.Page;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
@@ -51,7 +53,7 @@ class ReadingOrderTest {
         }
         TranslatedPages there = pages.translated().stream().filter(one -> one.language().equals(language)).findFirst().orElseThrow();
         Page told = there.pages().stream().filter(page -> page.path().endsWith(name + ".html")).findFirst().orElseThrow();
-        return Jsoup.parse(there.marked(html(told), html(original)));
+        return Jsoup.parse(there.marked(html(told), ForeignWords.Original.of(PageTree.of(html(original)))).html());
     }
 
     private static String html(Page page) {
