@@ -336,7 +336,8 @@
     var list = [];
     bench.timers.forEach(function (timer) {
       var now = timer.mine();
-      if (!now.end || now.answered) { return; }
+      if (!now.began || now.answered) { return; }
+      if (!now.end) { list.push({ end: Date.now(), timer: timer, text: words.paused }); return; }
       var end = now.end;
       list.push({ end: end, timer: timer });
       for (var follow = after(timer); follow && follow !== timer && !follow.mine().began && list.length < 12; follow = after(follow)) {
@@ -346,7 +347,7 @@
     });
     list.sort(function (one, other) { return one.end - other.end; });
     var text = list.slice(0, 3).map(function (one) {
-      return (one.end <= Date.now() ? words["due-now"] : fill(words["due-at"], { t: bench.clock(one.end) })) + " " + (one.timer.item.hasAttribute("data-whole") ? stageOf(one.timer.step).name : one.timer.label);
+      return (one.text || (one.end <= Date.now() ? words["due-now"] : fill(words["due-at"], { t: bench.clock(one.end) }))) + " " + (one.timer.item.hasAttribute("data-whole") ? stageOf(one.timer.step).name : one.timer.label);
     });
     if (strip.getAttribute("data-text") === text.join()) { return; }
     strip.setAttribute("data-text", text.join());

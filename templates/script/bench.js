@@ -80,12 +80,38 @@
     link.download = name;
     link.click();
   }
+  function call(button, text, label) {
+    if (button.textContent === text) { return; }
+    button.textContent = text;
+    if (label) { button.setAttribute("aria-label", text + ": " + label); }
+  }
   function button(text, label, act) {
-    var made = make("button", "button", text);
+    var made = make("button", "button");
     made.type = "button";
-    made.setAttribute("aria-label", text + ": " + label);
+    call(made, text, label);
     made.addEventListener("click", act);
     return made;
+  }
+  /* A second tap of a wet hand comes at once: it is none. */
+  function soon(then, within) { return Math.abs(Date.now() - then) < within; }
+  /* What cannot be taken back is asked for, and the second tap counts only after two seconds; after ten it is asked for anew. */
+  function sure(button, question, needed, act, label, asked) {
+    var usual = button.textContent;
+    var since = 0;
+    button.addEventListener("click", function () {
+      if (soon(since, 2000)) { return; }
+      if (!needed() || soon(since, 10000)) {
+        since = 0;
+        call(button, usual, label);
+        act();
+        return;
+      }
+      since = Date.now();
+      call(button, question, label);
+      if (asked) { asked(); }
+      window.setTimeout(function () { if (!soon(since, 9900)) { call(button, usual, label); } }, 10000);
+    });
+    return button;
   }
 
   /* Ticks. */
@@ -104,7 +130,7 @@
   /* What the bench view adds to: it comes in a script of its own. */
   var bench = {
     state: function () { return state; }, keep: keep, words: words, fill: fill, clock: clock, two: two, digits: digits, make: make,
-    button: button, stampText: stampText, home: home, valueOf: valueOf, hand: hand, reread: reread, store: store, begun: begun, changed: changed,
+    button: button, call: call, soon: soon, sure: sure, stampText: stampText, home: home, valueOf: valueOf, hand: hand, reread: reread, store: store, begun: begun, changed: changed,
     began: function () {}, ring: function () {}, cleared: function () {}
   };
   var timers = Array.prototype.map.call(document.querySelectorAll(".timer"), function (item) {
@@ -124,6 +150,7 @@
       tick: function () { if (mine().end) { speak(); paint(); } }
     };
     var drawn = [];
+    var touched = 0;
     var status = make("p", "timer__status");
     status.setAttribute("role", "status");
     var own = make("div", "timer__face");
@@ -136,7 +163,8 @@
       shown.setAttribute("role", "timer");
       shown.setAttribute("aria-label", self.what);
       var go = button(words.start, self.what, function () { toggle(); });
-      var reset = button(words.reset, self.what, function () { clear(); paint(); });
+      var reset = sure(button(words.reset, self.what), words["reset-sure"], function () { return !!mine().began; },
+        function () { clear(); paint(); }, self.what);
       var longer = button(words.longer, self.what, function () { extend(60); });
       var other = button(words.other, self.what, ask);
       var stamp = make("p", "timer__stamp");
@@ -169,10 +197,7 @@
         var rest = left();
         shown.textContent = digits(rest < 0 ? rest : Math.ceil(rest));
         var text = now.end ? words.pause : now.began ? words["go-on"] : words.start;
-        if (go.textContent !== text) {
-          go.textContent = text;
-          go.setAttribute("aria-label", text + ": " + self.what);
-        }
+        call(go, text, self.what);
         reset.hidden = !now.began && home !== own;
         go.hidden = !!now.answered;
         longer.hidden = reset.hidden || go.hidden;
@@ -199,6 +224,8 @@
     }
     function toggle() {
       var now = mine();
+      if (soon(touched, 1000)) { return; }
+      touched = Date.now();
       if (now.end) {
         save({ length: length(), left: left(), said: now.said, began: now.began, answered: now.answered });
         paint();

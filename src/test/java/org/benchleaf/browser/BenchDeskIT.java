@@ -69,13 +69,41 @@ class BenchDeskIT {
         });
     }
 
+    /** A wet finger taps twice: a second tap within a second is none, and what is paused is not forgotten. */
+    @Test
+    void a_second_tap_at_once_does_not_pause_and_the_head_of_the_bench_view_tells_what_is_paused() {
+        atTheBench((window, clock) -> {
+            pressed(window, BATH, "Start");
+            window.run("document.querySelector('[data-timer=timer-wash-bath-1] .button').click();");
+            clock.set(60);
+            assertThat(digits(window, BATH)).isEqualTo("19:00");
+            pressed(window, BATH, "Pause");
+            assertThat(heads(window)).containsExactly("paused Bath 1");
+        });
+    }
+
+    @Test
+    void a_timer_that_runs_goes_back_to_its_start_only_when_that_is_asked_for_twice_and_not_by_a_double_tap() {
+        atTheBench((window, clock) -> {
+            pressed(window, BATH, "Start");
+            clock.set(600);
+            pressed(window, BATH, "Reset");
+            pressed(window, BATH, "Press again: back to the start");
+            assertThat(digits(window, BATH)).isEqualTo("10:00");
+            clock.set(603);
+            pressed(window, BATH, "Press again: back to the start");
+            assertThat(digits(window, BATH)).isEqualTo("20:00");
+            assertThat(heads(window)).isEmpty();
+        });
+    }
+
     @Test
     void a_running_timer_can_be_made_longer_up_to_ten_times_its_length() {
         atTheBench((window, clock) -> {
             pressed(window, BATH, "Start");
             pressed(window, BATH, "1 min longer");
             assertThat(digits(window, BATH)).isEqualTo("21:00");
-            pressed(window, BATH, "Reset");
+            reset(window, clock, BATH, 0);
             setMinutes(window, BATH, "199");
             pressed(window, BATH, "Start");
             pressed(window, BATH, "1 min longer");
@@ -92,7 +120,7 @@ class BenchDeskIT {
             pressed(window, BATH, "Start");
             clock.set(60);
             assertThat(digits(window, BATH)).isEqualTo("24:00");
-            pressed(window, BATH, "Reset");
+            reset(window, clock, BATH, 60);
             assertThat(digits(window, BATH)).isEqualTo("20:00");
         });
     }
@@ -388,6 +416,18 @@ class BenchDeskIT {
         window.run("[...document.querySelectorAll(arguments[0] + ' button')].find(button => "
                 + "button.textContent.replace(/\\s/g, ' ') === arguments[1])"
                 + ".click();", timer(name), words);
+    }
+
+    private static void reset(Window window, PageClock clock, String name, long seconds) {
+        pressed(window, name, "Reset");
+        clock.set(seconds + 3);
+        pressed(window, name, "Press again: back to the start");
+    }
+
+    /** What stands at the head of the bench view, after the page has looked at the clock. */
+    private static List<String> heads(Window window) {
+        window.run(Scripts.plain("do-again"));
+        return window.texts("return [...document.querySelectorAll('.bench__due li')].map(one => one.textContent);");
     }
 
     private static void setMinutes(Window window, String name, String minutes) {
