@@ -194,10 +194,15 @@
   /* One tap writes the time down, another takes it back. */
   function stamp(anchor, key, before, after) {
     var step = stageOf(anchor).name;
+    var touched = 0;
     var made = bench.button(before, step, function () {
+      if (bench.soon(touched, 1000)) { return; }
+      touched = Date.now();
       if (noted(anchor)[key]) { delete note(anchor)[key]; } else { note(anchor)[key] = Date.now(); }
-      if (key === "ended" && noted(anchor).ended) {
-        bench.timers.filter(function (timer) { return timer.step === anchor; }).forEach(function (timer) { timer.stop(); });
+      if (key === "ended") {
+        bench.timers.forEach(function (timer) {
+          if (timer.step === anchor) { if (noted(anchor).ended) { timer.stop(true); } else { timer.resume(); } }
+        });
       }
       bench.keep();
       stamps();

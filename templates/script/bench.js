@@ -146,7 +146,7 @@
     var self = {
       id: id, label: label, step: step.id, what: label + ", " + heading, item: item,
       then: item.getAttribute("data-then"), mine: mine, left: left, length: length, start: start, snooze: snooze,
-      answer: answer, stop: stop, face: face, paint: paint, usual: usual,
+      answer: answer, stop: stop, resume: resume, face: face, paint: paint, usual: usual,
       tick: function () { if (mine().end) { speak(); paint(); } }
     };
     var drawn = [];
@@ -202,8 +202,8 @@
         go.hidden = !!now.answered;
         longer.hidden = reset.hidden || go.hidden;
         other.hidden = home !== own;
-        stamp.textContent = now.began && now.end
-          ? fill(words["started-at"], { t: clock(now.began), u: clock(now.end) }) : "";
+        stamp.textContent = now.answered ? fill(words["stopped-at"], { t: clock(now.began), u: clock(now.answered) })
+          : now.end ? fill(words["started-at"], { t: clock(now.began), u: clock(now.end) }) : "";
         if (minutes && document.activeElement !== minutes) { minutes.value = String(Math.round(length() / 6) / 10); }
       }
     }
@@ -251,11 +251,20 @@
       save(now);
       paint();
     }
-    /* Over before or after its time, with nothing to follow: its step is done. */
-    function stop() {
+    /* Over before or after its time; where its step is done, it goes on as if nothing had been if that is taken back. */
+    function stop(cut) {
       var now = mine();
-      if (!now.end || now.answered) { return; }
+      if (!now.began || now.answered) { return; }
       now.answered = Date.now();
+      if (cut) { now.cut = 1; }
+      save(now);
+      paint();
+    }
+    function resume() {
+      var now = mine();
+      if (!now.cut) { return; }
+      delete now.cut;
+      delete now.answered;
       save(now);
       paint();
     }

@@ -27,6 +27,7 @@ class BenchDeskIT {
 
     private static final String SHEET = "cases/tide-table/steps.html";
     private static final String BATH = "timer-wash-bath-1";
+    private static final String CLEANING = "timer-surface-clean-whole";
     private static final String CHANGE = "timer-dry-change-1";
 
     @Test
@@ -302,6 +303,28 @@ class BenchDeskIT {
     }
 
     @Test
+    void a_timer_stopped_by_step_done_says_so_and_goes_on_where_it_would_be_if_that_is_taken_back() {
+        atTheBench((window, clock) -> {
+            atStep(window, "step-surface-clean");
+            String run = "document.querySelector('[data-screen=step-surface-clean] .timer__run .button').click();";
+            String done = "[...document.querySelector('[data-screen=step-surface-clean][data-last]').querySelectorAll("
+                    + "'.screen__time > button')].pop().click();";
+            window.run(run);
+            clock.set(600);
+            window.run(done);
+            assertThat(stamped(window, CLEANING)).startsWith("started ").contains("stopped ").doesNotContain("due");
+            clock.set(900);
+            assertThat(digits(window, CLEANING)).isEqualTo("10:00");
+            window.again();
+            window.run(done);
+            assertThat(digits(window, CLEANING)).isEqualTo("05:00");
+            assertThat(stamped(window, CLEANING)).contains("due ");
+            clock.set(1200);
+            assertThat(rings(window)).isTrue();
+        });
+    }
+
+    @Test
     void what_was_written_down_survives_a_reload_and_is_saved_as_the_program_reads_it() {
         atTheBench((window, clock) -> {
             written(window, "step-wash", "8,5");
@@ -406,6 +429,10 @@ class BenchDeskIT {
 
     private static String digits(Window window, String name) {
         return (String) window.run("return document.querySelector(arguments[0] + ' [role=timer]').textContent;", timer(name));
+    }
+
+    private static String stamped(Window window, String name) {
+        return (String) window.run("return document.querySelector(arguments[0] + ' .timer__stamp').textContent;", timer(name));
     }
 
     private static String said(Window window, String name) {
