@@ -439,8 +439,13 @@
     var late1 = Math.floor((Date.now() - timer.mine().end) / 1000);
     return late1 < 5 ? words["ended-now"] : fill(words["ended-ago"], { time: bench.digits(late1) });
   }
+  /* A finger that is on its way down answers nothing: what is pressed within a second does not count. */
+  function act(text, timer, work) {
+    return bench.button(text, timer.what, function () { if (!bench.soon(rung, 1000)) { work(); } });
+  }
   function toll() {
     bell.textContent = "";
+    ringing.sort(function (one, other) { return one.mine().end - other.mine().end; });
     ringing.forEach(function (timer, index) {
       var one = make("div", "ring__one");
       var what = make("p", "ring__what", fill(words["say-end"], { what: timer.what }));
@@ -451,14 +456,15 @@
       one.appendChild(when);
       var buttons = make("div", "ring__buttons");
       var follow = after(timer);
-      buttons.appendChild(bench.button(follow ? fill(words["answer-next"], { what: follow.label }) : words.answer, timer.what, function () { answered(timer); }));
-      buttons.appendChild(bench.button(words.snooze, timer.what, function () { timer.snooze(60); quiet(timer); }));
+      buttons.appendChild(act(follow ? fill(words["answer-next"], { what: follow.label }) : words.answer, timer, function () { answered(timer); }));
+      buttons.appendChild(act(words.snooze, timer, function () { timer.snooze(60); quiet(timer); }));
       one.appendChild(buttons);
       bell.appendChild(one);
     });
     bell.setAttribute("aria-labelledby", ringing.map(function (timer, index) { return "ring-" + index; }).join(" "));
     if (!bell.open) { bell.showModal(); }
-    bell.querySelector("button").focus();
+    bell.querySelector("button").focus({ preventScroll: true });
+    bell.scrollTop = 0;
     rung = Date.now();
     sound(3);
   }

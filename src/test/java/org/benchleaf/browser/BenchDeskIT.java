@@ -257,6 +257,30 @@ class BenchDeskIT {
         });
     }
 
+    /** On a phone of 360 × 640 px; a bath of 20 min, a change after 15 min and a cleaning of 20 min that was begun first. */
+    @Test
+    void of_several_rings_the_one_that_waits_longest_stands_first_at_the_top_and_a_finger_already_coming_down_answers_none() {
+        atTheBench((window, clock) -> {
+            window.show(new Setting(360, Setting.Look.LIGHT));
+            pressed(window, CHANGE, "Start");
+            pressed(window, BATH, "Start");
+            clock.set(10);
+            pressed(window, CLEANING, "Start");
+            clock.set(30 * 60);
+            window.run("document.querySelector('dialog[open] button').click();");
+            assertThat(window.texts("return [...document.querySelectorAll('dialog[open] .ring__what')].map(one => one.textContent);"))
+                    .satisfiesExactly(first -> assertThat(first).startsWith("Blotter change 1"),
+                            second -> assertThat(second).startsWith("Bath 1"), third -> assertThat(third).contains("3. Surface cleaning"));
+            assertThat(((Number) window.run("const bell = document.querySelector('dialog[open]');"
+                    + "return bell.scrollTop + bell.querySelector('.ring__what').getBoundingClientRect().top;"))
+                    .doubleValue()).isBetween(0.0, 60.0);
+            clock.set(30 * 60 + 2);
+            window.run("document.querySelector('dialog[open] button').click();");
+            assertThat(window.texts("return [...document.querySelectorAll('dialog[open] .ring__what')].map(one => one.textContent);"))
+                    .hasSize(2);
+        });
+    }
+
     /** The tide table's baths follow each other: 20 min each, the second from when the first is answered. */
     @Test
     void a_timer_that_ended_unseen_rings_says_how_long_ago_and_the_next_one_begins_when_it_is_answered() {
@@ -267,10 +291,11 @@ class BenchDeskIT {
             window.run(Scripts.plain("do-again"));
             assertThat(window.texts("const bell = document.querySelector('dialog[open]'); return [bell.getAttribute('role'),"
                     + "bell.querySelector('.ring__when').textContent];")).containsExactly("alertdialog", "03:00 ago");
+            clock.set(23 * 60 + 2);
             window.run("document.querySelector('dialog[open] button').click();");
             assertThat(rings(window)).isFalse();
             assertThat(digits(window, "timer-wash-bath-2")).isEqualTo("20:00");
-            clock.set(24 * 60);
+            clock.set(24 * 60 + 2);
             assertThat(digits(window, "timer-wash-bath-2")).isEqualTo("19:00");
         });
     }
