@@ -219,6 +219,15 @@
     paint();
     return made;
   }
+  /* The sheet's own timers wait for the briefing and the hold points as the screens do. */
+  bench.bar = function (timer) {
+    var hold = barred(timer.step, [timer.step]);
+    hold = hold < 0 && shut(screens[first(timer.step)]) ? first(timer.step) : hold;
+    var text = !read.checked ? words["briefing-first"]
+      : hold < 0 ? "" : fill(words["hold-before"], { name: stageOf(anchorOf(screens[hold])).name });
+    if (text) { tell(text); }
+    return text;
+  };
   bench.began = function (timer) {
     if (!noted(timer.step).began) { note(timer.step).began = Date.now(); bench.keep(); }
     begun(timer.step);

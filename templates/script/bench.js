@@ -131,7 +131,7 @@
   var bench = {
     state: function () { return state; }, keep: keep, words: words, fill: fill, clock: clock, two: two, digits: digits, make: make,
     button: button, call: call, soon: soon, sure: sure, stampText: stampText, home: home, valueOf: valueOf, hand: hand, reread: reread, store: store, begun: begun, changed: changed,
-    began: function () {}, ring: function () {}, cleared: function () {}
+    bar: function () { return ""; }, began: function () {}, ring: function () {}, cleared: function () {}
   };
   var timers = Array.prototype.map.call(document.querySelectorAll(".timer"), function (item) {
     var length = Number(item.getAttribute("data-seconds"));
@@ -226,6 +226,8 @@
       var now = mine();
       if (soon(touched, 1000)) { return; }
       touched = Date.now();
+      status.textContent = now.began ? status.textContent : bench.bar(self);
+      if (!now.began && status.textContent) { return; }
       if (now.end) {
         save({ length: length(), left: left(), said: now.said, began: now.began, answered: now.answered });
         paint();

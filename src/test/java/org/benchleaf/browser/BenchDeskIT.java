@@ -32,7 +32,7 @@ class BenchDeskIT {
 
     @Test
     void a_timer_goes_by_its_end_time_even_where_nothing_ticked_between() {
-        atTheBench((window, clock) -> {
+        whereAllIsReleased((window, clock) -> {
             assertThat(digits(window, BATH)).isEqualTo("20:00");
             pressed(window, BATH, "Start");
             clock.set(61);
@@ -46,7 +46,7 @@ class BenchDeskIT {
 
     @Test
     void several_timers_run_at_once() {
-        atTheBench((window, clock) -> {
+        whereAllIsReleased((window, clock) -> {
             pressed(window, BATH, "Start");
             clock.set(60);
             pressed(window, CHANGE, "Start");
@@ -58,7 +58,7 @@ class BenchDeskIT {
 
     @Test
     void a_paused_timer_waits_and_goes_on_from_where_it_was() {
-        atTheBench((window, clock) -> {
+        whereAllIsReleased((window, clock) -> {
             pressed(window, BATH, "Start");
             clock.set(300);
             pressed(window, BATH, "Pause");
@@ -73,7 +73,7 @@ class BenchDeskIT {
     /** A wet finger taps twice: a second tap within a second is none, and what is paused is not forgotten. */
     @Test
     void a_second_tap_at_once_does_not_pause_and_the_head_of_the_bench_view_tells_what_is_paused() {
-        atTheBench((window, clock) -> {
+        whereAllIsReleased((window, clock) -> {
             pressed(window, BATH, "Start");
             window.run("document.querySelector('[data-timer=timer-wash-bath-1] .button').click();");
             clock.set(60);
@@ -85,7 +85,7 @@ class BenchDeskIT {
 
     @Test
     void a_timer_that_runs_goes_back_to_its_start_only_when_that_is_asked_for_twice_and_not_by_a_double_tap() {
-        atTheBench((window, clock) -> {
+        whereAllIsReleased((window, clock) -> {
             pressed(window, BATH, "Start");
             clock.set(600);
             pressed(window, BATH, "Reset");
@@ -100,7 +100,7 @@ class BenchDeskIT {
 
     @Test
     void a_running_timer_can_be_made_longer_up_to_ten_times_its_length() {
-        atTheBench((window, clock) -> {
+        whereAllIsReleased((window, clock) -> {
             pressed(window, BATH, "Start");
             pressed(window, BATH, "1 min longer");
             assertThat(digits(window, BATH)).isEqualTo("21:00");
@@ -115,7 +115,7 @@ class BenchDeskIT {
 
     @Test
     void a_timer_can_be_set_to_another_length_and_back() {
-        atTheBench((window, clock) -> {
+        whereAllIsReleased((window, clock) -> {
             setMinutes(window, BATH, "25");
             assertThat(digits(window, BATH)).isEqualTo("25:00");
             pressed(window, BATH, "Start");
@@ -138,7 +138,7 @@ class BenchDeskIT {
 
     @Test
     void running_and_paused_timers_survive_a_reload() {
-        atTheBench((window, clock) -> {
+        whereAllIsReleased((window, clock) -> {
             pressed(window, BATH, "Start");
             pressed(window, CHANGE, "Start");
             clock.set(120);
@@ -155,7 +155,7 @@ class BenchDeskIT {
 
     @Test
     void a_timer_speaks_at_its_start_half_five_minutes_one_minute_and_end_and_then_is_silent() {
-        atTheBench((window, clock) -> {
+        whereAllIsReleased((window, clock) -> {
             pressed(window, BATH, "Start");
             assertThat(said(window, BATH)).isEqualTo("Bath 1: started, 20:00.");
             clock.set(10 * 60);
@@ -172,13 +172,13 @@ class BenchDeskIT {
 
     @Test
     void ticks_and_timers_stay_on_the_device_until_they_are_cleared() {
-        atTheBench((window, clock) -> {
+        whereAllIsReleased((window, clock) -> {
             String ticks = "return [...document.querySelectorAll('.tick input:checked')].map(box => box.id);";
-            window.run("document.querySelectorAll('.tick input')[0].click(); document.querySelectorAll('.tick input')[3].click();");
+            window.run("document.querySelectorAll('.tick input')[1].click(); document.querySelectorAll('.tick input')[3].click();");
             List<String> ticked = window.texts(ticks);
             pressed(window, BATH, "Start");
             window.again();
-            assertThat(window.texts(ticks)).hasSize(2).isEqualTo(ticked);
+            assertThat(window.texts(ticks)).hasSize(3).isEqualTo(ticked);
             window.run("const clear = document.querySelector('[data-desk=clear]'); clear.click(); clear.click();");
             assertThat(window.texts(ticks)).isEmpty();
             assertThat(digits(window, BATH)).isEqualTo("20:00");
@@ -199,6 +199,24 @@ class BenchDeskIT {
                     + "screen.querySelector('input').value = 'AB'; screen.querySelector('.screen__release button').click();");
             forward(window);
             assertThat(screen(window)).isEqualTo("6. Prewetting");
+        });
+    }
+
+    @Test
+    void a_timer_of_the_sheet_waits_for_the_briefing_and_the_hold_points_and_says_which() {
+        atTheBench((window, clock) -> {
+            pressed(window, BATH, "Start");
+            clock.set(60);
+            assertThat(digits(window, BATH)).isEqualTo("20:00");
+            assertThat(said(window, BATH)).startsWith("Read the briefing first");
+            window.run("document.getElementById('tick-briefing').checked = true;");
+            pressed(window, BATH, "Start");
+            clock.set(120);
+            assertThat(digits(window, BATH)).isEqualTo("20:00");
+            assertThat(said(window, BATH)).isEqualTo("Not yet: the hold point at 6. Prewetting has to be released first.");
+            pressed(window, CLEANING, "Start");
+            clock.set(180);
+            assertThat(digits(window, CLEANING)).isEqualTo("19:00");
         });
     }
 
@@ -245,7 +263,7 @@ class BenchDeskIT {
     /** Escape, and the gesture for going back on a phone, close a dialog: a bath must not run on unheard for that. */
     @Test
     void a_ring_that_a_key_closed_rings_again_a_minute_later() {
-        atTheBench((window, clock) -> {
+        whereAllIsReleased((window, clock) -> {
             pressed(window, BATH, "Start");
             clock.set(20 * 60);
             window.press("Escape", 27);
@@ -260,7 +278,7 @@ class BenchDeskIT {
     /** On a phone of 360 × 640 px; a bath of 20 min, a change after 15 min and a cleaning of 20 min that was begun first. */
     @Test
     void of_several_rings_the_one_that_waits_longest_stands_first_at_the_top_and_a_finger_already_coming_down_answers_none() {
-        atTheBench((window, clock) -> {
+        whereAllIsReleased((window, clock) -> {
             window.show(new Setting(360, Setting.Look.LIGHT));
             pressed(window, CHANGE, "Start");
             pressed(window, BATH, "Start");
@@ -284,7 +302,7 @@ class BenchDeskIT {
     /** The tide table's baths follow each other: 20 min each, the second from when the first is answered. */
     @Test
     void a_timer_that_ended_unseen_rings_says_how_long_ago_and_the_next_one_begins_when_it_is_answered() {
-        atTheBench((window, clock) -> {
+        whereAllIsReleased((window, clock) -> {
             pressed(window, BATH, "Start");
             clock.set(23 * 60);
             window.again();
@@ -411,6 +429,19 @@ class BenchDeskIT {
             window.show(new Setting(768, Setting.Look.PRINT));
             assertThat(window.run("return document.querySelector('.strip').checkVisibility();")).isEqualTo(true);
             assertThat(shown(window)).hasSize(all);
+        });
+    }
+
+    /** As {@code atTheBench}, after the briefing was ticked off and every hold point released. */
+    private static void whereAllIsReleased(BiConsumer<Window, PageClock> work) {
+        atTheBench((window, clock) -> {
+            window.run("const view = document.getElementById('bench'); const issue = view.dataset.issue; const steps = {};"
+                    + "view.querySelectorAll('.screen--hold').forEach(one => {"
+                    + "steps[one.dataset.screen] = {released: {by: 'AB', role: 'supervisor', at: Date.now()}}; });"
+                    + "localStorage.setItem(document.getElementById('desk').dataset.store, JSON.stringify({sheet: 1,"
+                    + "ticks: {'tick-briefing': 1}, record: {issue: issue, issues: {en: issue}, steps: steps}}));");
+            window.again();
+            work.accept(window, clock);
         });
     }
 
