@@ -257,23 +257,30 @@
     var who = home.querySelector("input");
     var told = screen.querySelector(".screen__told");
     var free = home.querySelector("button");
-    free.setAttribute("aria-label", free.textContent + ": " + nameOf(screen));
-    free.addEventListener("click", function () {
+    var usual = free.textContent;
+    var touched = 0;
+    free.setAttribute("aria-label", usual + ": " + nameOf(screen));
+    bench.sure(free, words.again, function () { return noted(anchor).released || who.value.trim() && undone(anchor).length; }, function () {
       var by = who.value.trim();
+      if (bench.soon(touched, 1000)) { released(); return; }
       if (!by) { told.textContent = words["hold-initials"]; who.focus(); return; }
-      note(anchor).released = { by: by, role: home.getAttribute("data-role"), at: Date.now() };
+      touched = Date.now();
+      if (noted(anchor).released) { delete note(anchor).released; }
+      else { note(anchor).released = { by: by, role: home.getAttribute("data-role"), at: Date.now() }; }
       bench.keep();
       released();
+      tell("");
       show();
-    });
+    }, nameOf(screen), function () { if (!noted(anchor).released) { told.textContent = open(); } });
+    function open() { return fill(words["hold-undone"], { what: undone(anchor).join(" · ") }); }
     who.addEventListener("keydown", function (event) {
       if (event.key === "Enter") { free.click(); }
     });
     function released() {
       var by = noted(anchor).released;
-      var open = undone(anchor);
       told.textContent = !by ? "" : fill(words["hold-released"], { t: bench.clock(by.at), who: by.by })
-        + (open.length ? " " + fill(words["hold-undone"], { what: open.join(" · ") }) : "");
+        + (undone(anchor).length ? ". " + open() : "");
+      bench.call(free, by ? words["take-back"] : usual, nameOf(screen));
       if (by) { who.value = by.by; }
     }
     screen.released = released;

@@ -96,10 +96,11 @@
   function soon(then, within) { return Math.abs(Date.now() - then) < within; }
   /* What cannot be taken back is asked for, and the second tap counts only after two seconds; after ten it is asked for anew. */
   function sure(button, question, needed, act, label, asked) {
-    var usual = button.textContent;
+    var usual = "";
     var since = 0;
     button.addEventListener("click", function () {
       if (soon(since, 2000)) { return; }
+      usual = button.textContent === question ? usual : button.textContent;
       if (!needed() || soon(since, 10000)) {
         since = 0;
         call(button, usual, label);

@@ -195,10 +195,41 @@ class BenchDeskIT {
             atStep(window, "step-relax");
             forward(window);
             assertThat(screen(window)).contains("Hold point");
-            window.run("const screen = document.querySelector('.screen:not([hidden])');"
-                    + "screen.querySelector('input').value = 'AB'; screen.querySelector('.screen__release button').click();");
+            initialled(window);
+            release(window);
+            assertThat(told(window)).isEqualTo("Not marked as done: 1. Examination · 2. Testing: what each liquid does"
+                    + " · 3. Surface cleaning · 4. Fixing · 5. Testing: whether the wax holds.");
+            release(window);
+            forward(window);
+            assertThat(screen(window)).contains("Hold point");
+            clock.set(3);
+            release(window);
+            assertThat(told(window)).startsWith("Released").contains("by AB. Not marked as done: 1. Examination");
             forward(window);
             assertThat(screen(window)).isEqualTo("6. Prewetting");
+        });
+    }
+
+    /** A hold released too early is stopped again, by two taps that are no double tap. */
+    @Test
+    void a_release_clears_what_was_said_before_and_can_be_taken_back() {
+        atTheBench((window, clock) -> {
+            atStep(window, "step-relax");
+            forward(window);
+            assertThat(heard(window)).startsWith("Not yet");
+            initialled(window);
+            release(window);
+            clock.set(3);
+            release(window);
+            assertThat(heard(window)).isEmpty();
+            assertThat(releases(window)).isEqualTo("Take back");
+            release(window);
+            clock.set(6);
+            release(window);
+            assertThat(releases(window)).isEqualTo("Released now");
+            assertThat(told(window)).isEmpty();
+            forward(window);
+            assertThat(screen(window)).contains("Hold point");
         });
     }
 
@@ -228,9 +259,10 @@ class BenchDeskIT {
             window.run("document.querySelector('.screen:not([hidden]) input').focus();");
             window.type("AB");
             window.press("Enter", 13);
+            clock.set(3);
+            window.press("Enter", 13);
             assertThat(screen(window)).contains("Hold point");
-            assertThat((String) window.run("return document.querySelector('.screen--hold:not([hidden]) .screen__told').textContent;"))
-                    .contains("AB");
+            assertThat(told(window)).contains("AB");
             forward(window);
             assertThat(screen(window)).isEqualTo("6. Prewetting");
         });
@@ -338,9 +370,9 @@ class BenchDeskIT {
                     + "[...screen.querySelectorAll('.screen__time > button')].pop().click();");
             assertThat(window.run("return document.querySelectorAll('.bench__due li').length;")).isEqualTo(0L);
             atStep(window, "step-relax");
-            window.run("const hold = document.querySelector('.screen--hold:not([hidden])'); hold.querySelector('input').value = 'AB';"
-                    + "hold.querySelector('.screen__release button').click();");
-            assertThat((String) window.run("return document.querySelector('.screen--hold:not([hidden]) .screen__told').textContent;"))
+            initialled(window);
+            release(window);
+            assertThat(told(window))
                     .contains("Not marked as done: 1. Examination", "2. Testing").doesNotContain("3. Surface cleaning");
         });
     }
@@ -526,6 +558,22 @@ class BenchDeskIT {
     private static void atStep(Window window, String step) {
         window.run("document.getElementById('tick-briefing').checked = true; document.querySelector('[data-desk=bench]').click();"
                 + "document.querySelector('[data-stage=' + arguments[0] + '] button').click();", step);
+    }
+
+    private static void initialled(Window window) {
+        window.run("document.querySelector('.screen--hold:not([hidden]) input').value = 'AB';");
+    }
+
+    private static void release(Window window) {
+        window.run("document.querySelector('.screen--hold:not([hidden]) .screen__release button').click();");
+    }
+
+    private static String releases(Window window) {
+        return (String) window.run("return document.querySelector('.screen--hold:not([hidden]) .screen__release button').textContent;");
+    }
+
+    private static String told(Window window) {
+        return (String) window.run("return document.querySelector('.screen--hold:not([hidden]) .screen__told').textContent;");
     }
 
     private static String screen(Window window) {
