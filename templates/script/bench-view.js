@@ -191,6 +191,18 @@
     bench.keep();
     started.value = bench.clock(state().started);
   }
+  function mark(anchor, key, on) {
+    if (on) { note(anchor)[key] = Date.now(); } else { delete note(anchor)[key]; }
+    if (key === "ended") {
+      bench.timers.forEach(function (timer) {
+        if (timer.step === anchor) { if (on) { timer.stop(true); } else { timer.resume(); } }
+      });
+    }
+    bench.keep();
+    stamps();
+    begun(anchor);
+    times();
+  }
   /* One tap writes the time down, another takes it back. */
   function stamp(anchor, key, before, after) {
     var step = stageOf(anchor).name;
@@ -198,16 +210,7 @@
     var made = bench.button(before, step, function () {
       if (bench.soon(touched, 1000)) { return; }
       touched = Date.now();
-      if (noted(anchor)[key]) { delete note(anchor)[key]; } else { note(anchor)[key] = Date.now(); }
-      if (key === "ended") {
-        bench.timers.forEach(function (timer) {
-          if (timer.step === anchor) { if (noted(anchor).ended) { timer.stop(true); } else { timer.resume(); } }
-        });
-      }
-      bench.keep();
-      stamps();
-      begun(anchor);
-      times();
+      mark(anchor, key, !noted(anchor)[key]);
     });
     made.stampOf = paint;
     function paint() {
@@ -357,23 +360,35 @@
     var list = [];
     bench.timers.forEach(function (timer) {
       var now = timer.mine();
+      if (awaited(timer)) { list.push({ end: Date.now(), timer: timer, text: words["to-start"] }); }
       if (!now.began || now.answered) { return; }
       if (!now.end) { list.push({ end: Date.now(), timer: timer, text: words.paused }); return; }
       var end = now.end;
       list.push({ end: end, timer: timer });
-      for (var follow = after(timer); follow && follow !== timer && !follow.mine().began && list.length < 12; follow = after(follow)) {
-        end += follow.length() * 1000;
+      for (var last = timer, follow = after(timer); follow && follow !== timer && !follow.mine().began && list.length < 12;
+        last = follow, follow = after(follow)) {
+        end += follow.length() * 1000 + between(last, follow);
         list.push({ end: end, timer: follow });
       }
     });
     list.sort(function (one, other) { return one.end - other.end; });
     var text = list.slice(0, 3).map(function (one) {
-      return (one.text || (one.end <= Date.now() ? words["due-now"] : fill(words["due-at"], { t: bench.clock(one.end) }))) + " " + (one.timer.item.hasAttribute("data-whole") ? stageOf(one.timer.step).name : one.timer.label);
+      return (one.text || (one.end <= Date.now() ? words["due-now"] : fill(words["due-at"], { t: bench.clock(one.end) }))) + " " + (one.timer.kind === "whole" ? stageOf(one.timer.step).name : one.timer.label);
     });
     if (strip.getAttribute("data-text") === text.join()) { return; }
     strip.setAttribute("data-text", text.join());
     strip.textContent = "";
     text.forEach(function (one) { strip.appendChild(make("li", "", one)); });
+  }
+  /* The time that a change of the bath takes, as the sheet counts it. */
+  function between(one, other) { return one.due && other.due ? Math.max(0, (other.due - one.due - other.usual) * 1000) : 0; }
+  /* The sheet was lifted out for this bath and is not in it yet. */
+  function awaited(timer) {
+    var before = bench.timers.filter(function (one) { return one.then === timer.id && one !== timer; })[0];
+    return before && before.mine().answered && !timer.mine().began && !noted(timer.step).ended;
+  }
+  function screenOf(timer) {
+    return screens.findIndex(function (screen) { return screen.querySelector("[data-face='" + timer.id + "']"); });
   }
   function after(timer) { return bench.timers.filter(function (one) { return one.id === timer.then; })[0]; }
   var started = part("started");
@@ -472,7 +487,12 @@
       one.appendChild(when);
       var buttons = make("div", "ring__buttons");
       var follow = after(timer);
-      buttons.appendChild(act(follow ? fill(words["answer-next"], { what: follow.label }) : words.answer, timer, function () { answered(timer); }));
+      var bath = timer.kind === "bath";
+      buttons.appendChild(act(bath ? words["lift-out"] : follow ? fill(words["answer-next"], { what: follow.label }) : words.answer, timer,
+        function () { answered(timer, bath); }));
+      if (bath && follow && screens.slice(screenOf(timer), screenOf(follow)).some(function (screen) { return screen.hasAttribute("data-enough"); })) {
+        buttons.appendChild(act(words["no-bath"], timer, function () { enough(timer); }));
+      }
       buttons.appendChild(act(words.snooze, timer, function () { timer.snooze(60); quiet(timer); }));
       one.appendChild(buttons);
       bell.appendChild(one);
@@ -489,13 +509,21 @@
     if (ringing.length) { toll(); } else { bell.close(); }
     times();
   }
-  /* Where the timer's own screen is shown, the screen of what follows comes; elsewhere the hand stays where it is. */
-  function answered(timer) {
-    var here = screens[at()].querySelector("[data-face='" + timer.id + "']");
-    var follow = timer.answer();
+  /* Where the timer's own screen is shown, the screen of what follows comes; elsewhere the hand stays where it is. But a bath
+     that follows begins when the sheet is in it, so its screen comes. */
+  function answered(timer, bath) {
+    var here = bath || screenOf(timer) === at();
+    var follow = bath ? after(timer) : timer.answer();
+    timer.stop();
     quiet(timer);
-    if (here && follow && document.body.classList.contains("at-bench")) {
-      go(screens.findIndex(function (screen) { return screen.querySelector("[data-face='" + follow.id + "']"); }));
+    if (here && follow && document.body.classList.contains("at-bench")) { go(screenOf(follow)); }
+  }
+  function enough(timer) {
+    timer.stop();
+    mark(timer.step, "ended", true);
+    quiet(timer);
+    if (document.body.classList.contains("at-bench")) {
+      go(screens.map(anchorOf).lastIndexOf(timer.step) + 1);
     }
   }
   /* A key or a gesture that closes the ring answers nothing: it rings again in a minute. */

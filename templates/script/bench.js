@@ -146,7 +146,7 @@
     var heading = step.querySelector(".strip__kind").textContent;
     var self = {
       id: id, label: label, step: step.id, what: label + ", " + heading, item: item,
-      then: item.getAttribute("data-then"), mine: mine, left: left, length: length, start: start, snooze: snooze,
+      then: item.getAttribute("data-then"), kind: item.getAttribute("data-kind"), due: Number(item.getAttribute("data-due")), mine: mine, left: left, length: length, start: start, snooze: snooze,
       answer: answer, stop: stop, resume: resume, face: face, paint: paint, usual: usual,
       tick: function () { if (mine().end) { speak(); paint(); } }
     };
@@ -197,7 +197,7 @@
         var now = mine();
         var rest = left();
         shown.textContent = digits(rest < 0 ? rest : Math.ceil(rest));
-        var text = now.end ? words.pause : now.began ? words["go-on"] : words.start;
+        var text = now.end ? words.pause : now.began ? words["go-on"] : self.kind === "bath" && item.previousElementSibling ? words["sheet-in"] : words.start;
         call(go, text, self.what);
         reset.hidden = !now.began && home !== own;
         go.hidden = !!now.answered;

@@ -27,6 +27,8 @@ class BenchDeskIT {
 
     private static final String SHEET = "cases/tide-table/steps.html";
     private static final String BATH = "timer-wash-bath-1";
+    private static final String SECOND_BATH = "timer-wash-bath-2";
+    private static final String IN = "Sheet is in: start";
     private static final String CLEANING = "timer-surface-clean-whole";
     private static final String CHANGE = "timer-dry-change-1";
 
@@ -331,22 +333,68 @@ class BenchDeskIT {
         });
     }
 
-    /** The tide table's baths follow each other: 20 min each, the second from when the first is answered. */
+    /** The tide table's change 2 comes 30 min after change 1, from when that is answered. */
     @Test
     void a_timer_that_ended_unseen_rings_says_how_long_ago_and_the_next_one_begins_when_it_is_answered() {
         whereAllIsReleased((window, clock) -> {
-            pressed(window, BATH, "Start");
-            clock.set(23 * 60);
+            pressed(window, CHANGE, "Start");
+            clock.set(18 * 60);
             window.again();
             window.run(Scripts.plain("do-again"));
             assertThat(window.texts("const bell = document.querySelector('dialog[open]'); return [bell.getAttribute('role'),"
                     + "bell.querySelector('.ring__when').textContent];")).containsExactly("alertdialog", "03:00 ago");
-            clock.set(23 * 60 + 2);
+            clock.set(18 * 60 + 2);
             window.run("document.querySelector('dialog[open] button').click();");
             assertThat(rings(window)).isFalse();
-            assertThat(digits(window, "timer-wash-bath-2")).isEqualTo("20:00");
-            clock.set(24 * 60 + 2);
-            assertThat(digits(window, "timer-wash-bath-2")).isEqualTo("19:00");
+            assertThat(digits(window, "timer-dry-change-2")).isEqualTo("30:00");
+            clock.set(19 * 60 + 2);
+            assertThat(digits(window, "timer-dry-change-2")).isEqualTo("29:00");
+        });
+    }
+
+    /** The sheet is lifted, drained and carried before it lies in the next bath: its 20 min begin there. */
+    @Test
+    void the_next_bath_begins_when_the_sheet_is_in_it_and_not_when_it_is_lifted_out() {
+        whereAllIsReleased((window, clock) -> {
+            atStep(window, "step-wash");
+            pressed(window, BATH, "Start");
+            clock.set(20 * 60 + 2);
+            clock.set(20 * 60 + 4);
+            answered(window, "Lift out now");
+            assertThat(screen(window)).isEqualTo("7. Washing Bath 2");
+            clock.set(26 * 60);
+            assertThat(heads(window)).containsExactly("to start: Bath 2");
+            assertThat(digits(window, SECOND_BATH)).isEqualTo("20:00");
+            pressed(window, SECOND_BATH, IN);
+            clock.set(27 * 60);
+            assertThat(digits(window, SECOND_BATH)).isEqualTo("19:00");
+        });
+    }
+
+    /** As the sheet counts them: bath 1 is over 23 min, bath 2 48 min and bath 3 73 min after the start at the earliest. */
+    @Test
+    void the_head_of_the_bench_view_counts_the_changes_between_baths() {
+        whereAllIsReleased((window, clock) -> {
+            pressed(window, BATH, "Start");
+            assertThat(heads(window).stream().map(line -> line.replaceAll("\\D*(\\d\\d):(\\d\\d).*", "$1 $2").split(" "))
+                    .map(time -> Integer.parseInt(time[0]) * 60 + Integer.parseInt(time[1])).toList())
+                    .satisfies(ends -> assertThat(List.of(ends.get(1) - ends.get(0), ends.get(2) - ends.get(1))).containsExactly(25, 25));
+        });
+    }
+
+    /** The tide table plans three baths and a fourth if it is still needed. */
+    @Test
+    void after_the_last_planned_bath_one_can_say_that_it_is_enough() {
+        whereAllIsReleased((window, clock) -> {
+            atStep(window, "step-wash");
+            pressed(window, "timer-wash-bath-3", IN);
+            clock.set(20 * 60);
+            clock.set(20 * 60 + 2);
+            answered(window, "No further bath");
+            assertThat(rings(window)).isFalse();
+            assertThat(screen(window)).startsWith("8. ");
+            assertThat(window.run("return document.querySelector('[data-stage=step-wash] .screen__when').textContent;")).asString()
+                    .startsWith("Done ");
         });
     }
 
@@ -582,6 +630,10 @@ class BenchDeskIT {
 
     private static String heard(Window window) {
         return (String) window.run("return document.querySelector('.bench__said').textContent;");
+    }
+
+    private static void answered(Window window, String words) {
+        window.run("[...document.querySelectorAll('dialog[open] button')].find(one => one.textContent === arguments[0]).click();", words);
     }
 
     private static boolean rings(Window window) {
