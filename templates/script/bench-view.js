@@ -420,7 +420,7 @@
     } catch (refused) { return false; }
     return true;
   }
-  document.addEventListener("pointerdown", awaken);
+  document.addEventListener("pointerup", awaken);
   document.addEventListener("keydown", awaken);
   function sound(times1) {
     if (state().silent) { return; }
@@ -584,6 +584,20 @@
     document.body.classList.remove("print-record");
   });
 
+  /* A page that was loaded again may neither sound nor keep the screen on before it is touched. */
+  function mutely() {
+    var status = document.querySelector(".bench-desk__status");
+    if (state().silent || !bench.timers.some(function (timer) { return timer.mine().end && !timer.mine().answered; })) { return; }
+    [said, status].forEach(function (line) { line.textContent = (line.textContent + " " + words["tap-once"]).trim(); });
+    said.classList.remove("bench__said--unseen");
+    ["pointerup", "keydown"].forEach(function (kind) { document.addEventListener(kind, woken); });
+    function woken() {
+      ["pointerup", "keydown"].forEach(function (kind) { document.removeEventListener(kind, woken); });
+      bench.stayOn();
+      [said, status].forEach(function (line) { line.textContent = line.textContent.replace(words["tap-once"], "").trim(); });
+    }
+  }
+
   /* Opening. */
   bench.cleared = function () {
     stamps();
@@ -602,5 +616,6 @@
   show();
   read.addEventListener("change", function () { if (read.checked && phone.matches) { bench.stayOn(); enter(at()); } });
   if (read.checked && phone.matches && !state().sheet && !location.hash) { enter(at()); }
+  mutely();
   bench.timers.forEach(function (timer) { timer.tick(); });
 }());

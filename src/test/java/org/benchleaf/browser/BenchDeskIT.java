@@ -398,6 +398,33 @@ class BenchDeskIT {
         });
     }
 
+    /** Browsers let a page sound only after it was touched (HTML, user activation): a page loaded again says so while a timer runs. */
+    @Test
+    void a_page_loaded_again_says_that_it_must_be_touched_to_ring_while_a_timer_runs() {
+        whereAllIsReleased((window, clock) -> {
+            window.again();
+            assertThat(status(window)).isEmpty();
+            atStep(window, "step-surface-clean");
+            pressed(window, CLEANING, "Start");
+            window.again();
+            assertThat(status(window)).isEqualTo("Tap once, so that it can ring.");
+            assertThat(heard(window)).isEqualTo("Tap once, so that it can ring.");
+            window.press("Shift", 16);
+            assertThat(status(window)).doesNotContain("Tap");
+            assertThat(heard(window)).isEmpty();
+        });
+    }
+
+    @Test
+    void a_running_timer_keeps_the_warning_that_a_locked_phone_may_not_ring() {
+        whereAllIsReleased((window, clock) -> {
+            atStep(window, "step-surface-clean");
+            window.run("document.querySelector('.screen:not([hidden]) .timer__run .button').click();");
+            assertThat(window.run("return document.querySelector('.screen:not([hidden]) .screen__promise').checkVisibility();"))
+                    .isEqualTo(true);
+        });
+    }
+
     @Test
     void nobody_comes_to_the_bench_who_has_not_ticked_off_the_briefing() {
         atTheBench((window, clock) -> {
