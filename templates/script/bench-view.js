@@ -251,8 +251,25 @@
   /* How long the sheet may wait here, by the clock, from the end of what was done last before. */
   function latest(screen, stage) {
     var ended = stage.after.map(function (anchor) { return noted(anchor).ended; }).filter(Boolean);
-    var by = Math.max.apply(null, ended) + Number(screen.getAttribute("data-most")) * 1000;
-    return ended.length && !noted(stage.anchor).released ? fill(words["hold-latest"], { t: bench.clock(by) }) : "";
+    return ended.length ? Math.max.apply(null, ended) + Number(screen.getAttribute("data-most")) * 1000 : 0;
+  }
+  /* What waits too long rings once, like a timer; how it was stays on the screen. */
+  function tooLong(screen, stage) {
+    var by = latest(screen, stage);
+    var until = screen.querySelector(".screen__latest");
+    var free = noted(stage.anchor).released || noted(stage.anchor).began && { at: noted(stage.anchor).began };
+    var over = by && (free ? free.at : Date.now()) > by;
+    until.textContent = by ? fill(words[over ? "hold-over" : "hold-latest"], { t: bench.clock(by) }) : "";
+    until = ringing.filter(function (one) { return one.id === "hold-" + stage.anchor; })[0];
+    if (over && !free && state()["hold-" + stage.anchor] !== by) {
+      bench.ring(until || { id: "hold-" + stage.anchor, what: nameOf(screen), said: fill(words["waits-long"], { name: stage.name }),
+        step: stage.anchor, mine: function () { return { end: by }; }, snooze: function () { seen(stage, by); } });
+    } else if (until) { quiet(until); }
+    return over && !free;
+  }
+  function seen(stage, by) {
+    state()["hold-" + stage.anchor] = by;
+    bench.keep();
   }
   all(".screen__release", view).forEach(function (home) {
     var screen = home.closest(".screen");
@@ -339,13 +356,16 @@
       var mine = noted(stage.anchor);
       var before = stage.after.map(function (anchor) { return ends[anchor]; }).filter(function (end) { return end !== undefined; });
       var begin = mine.began || (index === 0 ? state().started : before.length ? Math.max.apply(null, before) : state().started);
+      begin = begin && !mine.began ? Math.max(begin, Date.now()) : begin;
       var end = mine.ended || (begin ? Math.max(begin + stage.least, mine.began ? Date.now() : 0) : undefined);
       ends[stage.anchor] = mine.ended ? end : begin && !late(begin, end) ? end : undefined;
       var text = mine.ended ? fill(words.ended, { t: bench.clock(mine.ended) })
         : mine.began ? fill(words.began, { t: bench.clock(mine.began) })
           : !begin ? "" : late(begin, begin) ? words["after-closing"] : fill(words.earliest, { t: bench.clock(begin) });
-      var until = screens[first(stage.anchor)].querySelector(".screen__latest");
-      if (until) { until.textContent = latest(screens[first(stage.anchor)], stage); }
+      var screen = screens[first(stage.anchor)];
+      if (screen.querySelector(".screen__latest") && tooLong(screen, stage)) {
+        text = fill(words["hold-over"], { t: bench.clock(latest(screen, stage)) });
+      }
       if (screens[first(stage.anchor)].classList.contains("screen--hold") && !mine.released) { text += (text ? " · ■ " : "■ ") + words["hold-open"]; }
       stage.when.textContent = text;
     });
@@ -479,13 +499,23 @@
     ringing.sort(function (one, other) { return one.mine().end - other.mine().end; });
     ringing.forEach(function (timer, index) {
       var one = make("div", "ring__one");
-      var what = make("p", "ring__what", fill(words["say-end"], { what: timer.what }));
+      var what = make("p", "ring__what", timer.said || fill(words["say-end"], { what: timer.what }));
       what.id = "ring-" + index;
       one.appendChild(what);
       var when = make("p", "ring__when", ago(timer));
       when.setAttribute("data-rung", String(index));
       one.appendChild(when);
       var buttons = make("div", "ring__buttons");
+      if (timer.said) {
+        buttons.appendChild(act(words["go-there"], timer, function () {
+          timer.snooze();
+          quiet(timer);
+          if (document.body.classList.contains("at-bench")) { go(first(timer.step)); }
+        }));
+        one.appendChild(buttons);
+        bell.appendChild(one);
+        return;
+      }
       var follow = after(timer);
       var bath = timer.kind === "bath";
       buttons.appendChild(act(bath ? words["lift-out"] : follow ? fill(words["answer-next"], { what: follow.label }) : words.answer, timer,

@@ -398,6 +398,40 @@ class BenchDeskIT {
         });
     }
 
+    /** The misted sheet of the tide table may wait 15 min at the hold point before the bath. */
+    @Test
+    void a_sheet_that_waits_too_long_at_a_hold_point_rings_once_and_that_it_did_stays_to_be_read() {
+        atTheBench((window, clock) -> {
+            atStep(window, "step-relax");
+            initialled(window);
+            release(window);
+            clock.set(3);
+            release(window);
+            window.run("[...document.querySelector('[data-screen=step-relax][data-last]').querySelectorAll('.screen__time > button')].pop()"
+                    + ".click();");
+            atStep(window, "step-wash");
+            assertThat(latest(window)).startsWith("By ");
+            clock.set(3 + 15 * 60);
+            assertThat(rings(window)).isFalse();
+            clock.set(4 + 15 * 60);
+            assertThat(window.texts("return [document.querySelector('dialog[open] .ring__what').textContent];"))
+                    .containsExactly("7. Washing: the sheet waits too long.");
+            assertThat(latest(window)).startsWith("Waits too long");
+            assertThat(window.run("return document.querySelector('[data-stage=step-wash] .screen__when').textContent;")).asString()
+                    .contains("Waits too long").doesNotContain("earliest");
+            clock.set(10 + 15 * 60);
+            answered(window, "Go there");
+            window.again();
+            clock.set(20 * 60);
+            assertThat(rings(window)).isFalse();
+            initialled(window);
+            release(window);
+            clock.set(20 * 60 + 3);
+            release(window);
+            assertThat(latest(window)).startsWith("Waits too long");
+        });
+    }
+
     /** Browsers let a page sound only after it was touched (HTML, user activation): a page loaded again says so while a timer runs. */
     @Test
     void a_page_loaded_again_says_that_it_must_be_touched_to_ring_while_a_timer_runs() {
@@ -649,6 +683,10 @@ class BenchDeskIT {
 
     private static String told(Window window) {
         return (String) window.run("return document.querySelector('.screen--hold:not([hidden]) .screen__told').textContent;");
+    }
+
+    private static String latest(Window window) {
+        return (String) window.run("return document.querySelector('.screen--hold:not([hidden]) .screen__latest').textContent;");
     }
 
     private static String screen(Window window) {
