@@ -486,8 +486,9 @@
     }
     all("[data-rung]", bell).forEach(function (line) { line.textContent = ago(ringing[Number(line.getAttribute("data-rung"))]); });
   };
+  function dueOf(timer) { return timer.mine().due || timer.mine().end; }
   function ago(timer) {
-    var late1 = Math.floor((Date.now() - timer.mine().end) / 1000);
+    var late1 = Math.floor((Date.now() - dueOf(timer)) / 1000);
     return late1 < 5 ? words["ended-now"] : fill(words["ended-ago"], { time: bench.digits(late1) });
   }
   /* A finger that is on its way down answers nothing: what is pressed within a second does not count. */
@@ -496,7 +497,7 @@
   }
   function toll() {
     bell.textContent = "";
-    ringing.sort(function (one, other) { return one.mine().end - other.mine().end; });
+    ringing.sort(function (one, other) { return dueOf(one) - dueOf(other); });
     ringing.forEach(function (timer, index) {
       var one = make("div", "ring__one");
       var what = make("p", "ring__what", timer.said || fill(words["say-end"], { what: timer.what }));

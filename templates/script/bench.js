@@ -204,7 +204,7 @@
         longer.hidden = reset.hidden || go.hidden;
         other.hidden = home !== own;
         stamp.textContent = now.answered ? fill(words["stopped-at"], { t: clock(now.began), u: clock(now.answered) })
-          : now.end ? fill(words["started-at"], { t: clock(now.began), u: clock(now.end) }) : "";
+          : now.end ? fill(words["started-at"], { t: clock(now.began), u: clock(now.due || now.end) }) : "";
         if (minutes && document.activeElement !== minutes) { minutes.value = String(Math.round(length() / 6) / 10); }
       }
     }
@@ -218,7 +218,7 @@
     }
     function start() {
       var now = mine();
-      save({ length: length(), end: Date.now() + left() * 1000, said: now.said || 0, began: now.began || Date.now() });
+      save({ length: length(), end: Date.now() + left() * 1000, said: now.said || 0, began: now.began || Date.now(), due: now.due });
       if (!now.said) { say(1, fill(words["say-start"], { what: label, length: digits(length()) })); }
       bench.began(self);
       paint();
@@ -230,7 +230,7 @@
       status.textContent = now.began ? status.textContent : bench.bar(self);
       if (!now.began && status.textContent) { return; }
       if (now.end) {
-        save({ length: length(), left: left(), said: now.said, began: now.began, answered: now.answered });
+        save({ length: length(), left: left(), said: now.said, began: now.began, due: now.due });
         paint();
       } else { start(); }
     }
@@ -248,6 +248,7 @@
     /* After a ring, from now on: what ended long ago would still be over with a minute more. */
     function snooze(seconds) {
       var now = mine();
+      now.due = now.due || now.end;
       now.end = Date.now() + seconds * 1000;
       delete now.answered;
       now.said = 4;

@@ -352,6 +352,22 @@ class BenchDeskIT {
         });
     }
 
+    /** A bath of 20 min that rang, got a minute more 5 min later and rings again was due 6 min ago. */
+    @Test
+    void a_minute_more_does_not_change_when_it_was_due() {
+        whereAllIsReleased((window, clock) -> {
+            pressed(window, BATH, "Start");
+            String stamp = stamped(window, BATH);
+            clock.set(20 * 60);
+            clock.set(25 * 60);
+            answered(window, "1 min more");
+            assertThat(stamped(window, BATH)).isEqualTo(stamp);
+            clock.set(26 * 60);
+            assertThat(window.texts("return [document.querySelector('dialog[open] .ring__when').textContent];"))
+                    .containsExactly("06:00 ago");
+        });
+    }
+
     /** The sheet is lifted, drained and carried before it lies in the next bath: its 20 min begin there. */
     @Test
     void the_next_bath_begins_when_the_sheet_is_in_it_and_not_when_it_is_lifted_out() {
