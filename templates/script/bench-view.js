@@ -609,6 +609,7 @@
   part("save").addEventListener("click", function () {
     bench.hand(saved(), view.getAttribute("data-case") + "-record-" + bench.stampText(Date.now()).slice(0, 10) + ".json");
   });
+  bench.save = function () { part("save").click(); };
   part("print").addEventListener("click", function () {
     document.body.classList.add("print-record");
     window.print();

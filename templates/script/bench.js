@@ -132,7 +132,7 @@
   var bench = {
     state: function () { return state; }, keep: keep, words: words, fill: fill, clock: clock, two: two, digits: digits, make: make,
     button: button, call: call, soon: soon, sure: sure, stampText: stampText, home: home, valueOf: valueOf, hand: hand, reread: reread, store: store, begun: begun, changed: changed,
-    bar: function () { return ""; }, began: function () {}, ring: function () {}, cleared: function () {}
+    bar: function () { return ""; }, save: function () {}, began: function () {}, ring: function () {}, cleared: function () {}
   };
   var timers = Array.prototype.map.call(document.querySelectorAll(".timer"), function (item) {
     var length = Number(item.getAttribute("data-seconds"));
@@ -319,15 +319,19 @@
 
   /* The rest of the desk. */
   var wipe = desk.querySelector("[data-desk=clear]");
-  wipe.addEventListener("click", function () {
-    if (state.record && wipe.textContent !== words["clear-sure"]) { wipe.textContent = words["clear-sure"]; return; }
-    wipe.textContent = words.clear;
+  var rescue = null;
+  sure(wipe, words["clear-sure"], function () { return state.record; }, function () {
+    if (rescue) { rescue.remove(); }
     state = { ticks: {}, timers: {} };
     try { localStorage.removeItem(store); } catch (refused) { /* nothing was kept */ }
     boxes.forEach(function (box) { box.checked = false; });
     timers.forEach(function (timer) { timer.paint(); });
     bench.cleared();
     told.textContent = words.cleared;
+  }, "", function () {
+    if (!words.save) { return; }
+    rescue = rescue || button(words.save, words.record, function () { bench.save(); });
+    wipe.parentNode.appendChild(rescue);
   });
   /* A browser lets go of the screen when its page is left, so it is asked again when the reader comes back. */
   var awake = desk.querySelector("[data-desk=awake]");

@@ -182,6 +182,11 @@ class BenchDeskIT {
             window.again();
             assertThat(window.texts(ticks)).hasSize(3).isEqualTo(ticked);
             window.run("const clear = document.querySelector('[data-desk=clear]'); clear.click(); clear.click();");
+            assertThat(window.texts(ticks)).isEqualTo(ticked);
+            assertThat(window.run("return [...document.querySelectorAll('.bench-desk__buttons button')].pop().textContent;"))
+                    .isEqualTo("Save first");
+            clock.set(3);
+            window.run("document.querySelector('[data-desk=clear]').click();");
             assertThat(window.texts(ticks)).isEmpty();
             assertThat(digits(window, BATH)).isEqualTo("20:00");
             window.again();
