@@ -426,7 +426,7 @@
     day.setHours(Number(clock[0]), Number(clock[1]), 0, 0);
     begin(day.getTime());
   });
-  part("now").addEventListener("click", function () { begin(Date.now()); });
+  bench.sure(part("now"), words.again, function () { return state().started; }, function () { begin(Date.now()); });
   window.setInterval(times, 5000);
 
   /* The ring. */

@@ -373,6 +373,23 @@ class BenchDeskIT {
         });
     }
 
+    @Test
+    void the_begin_of_the_day_is_not_replaced_by_one_tap() {
+        whereAllIsReleased((window, clock) -> {
+            String now = "document.querySelector('[data-bench=now]').click();";
+            String begun = "return document.querySelector('[data-bench=started]').value;";
+            atStep(window, "step-look");
+            window.run(now);
+            Object begin = window.run(begun);
+            clock.set(15 * 3600);
+            window.run(now + now);
+            assertThat(window.run(begun)).isEqualTo(begin);
+            clock.set(15 * 3600 + 3);
+            window.run(now);
+            assertThat(window.run(begun)).isNotEqualTo(begin);
+        });
+    }
+
     /** The sheet is lifted, drained and carried before it lies in the next bath: its 20 min begin there. */
     @Test
     void the_next_bath_begins_when_the_sheet_is_in_it_and_not_when_it_is_lifted_out() {
