@@ -120,12 +120,17 @@
   part("sheet").addEventListener("click", leave);
   part("record").addEventListener("click", function () { go(screens.length - 1); });
   stages.forEach(function (stage) { stage.open.addEventListener("click", function () { to(stage.anchor, go); }); });
-  /* Nobody begins who has not read the briefing and ticked that off: the way in leads there first. */
+  /* Nobody begins who has not read the briefing and ticked that off: the way in leads to its beginning and says why. */
   function briefed() {
     if (read.checked) { return true; }
-    document.querySelector(".bench-desk__status").textContent = words["briefing-first"];
-    read.focus({ preventScroll: true });
-    read.scrollIntoView({ block: "center" });
+    var head = read.closest("section").querySelector("h2");
+    var why = head.parentNode.querySelector("[role=alert]") || make("p", "strip__hold-word", words["briefing-first"]);
+    why.setAttribute("role", "alert");
+    head.after(why);
+    head.tabIndex = -1;
+    head.focus({ preventScroll: true });
+    head.scrollIntoView();
+    read.addEventListener("change", function () { why.remove(); });
     return false;
   }
   document.querySelector("[data-desk=bench]").addEventListener("click", function () { if (briefed()) { bench.stayOn(); enter(at()); } });

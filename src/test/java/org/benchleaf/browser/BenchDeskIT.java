@@ -502,7 +502,9 @@ class BenchDeskIT {
         atTheBench((window, clock) -> {
             window.run("document.querySelector('[data-desk=bench]').click();");
             assertThat(window.run("return document.getElementById('bench').hidden;")).isEqualTo(true);
-            assertThat(status(window)).contains("Read the briefing first");
+            assertThat(window.texts("return [document.activeElement.textContent, document.activeElement.nextElementSibling.textContent,"
+                    + "Math.abs(document.activeElement.getBoundingClientRect().top) < 60];"))
+                    .containsExactly("Before the first step", "Read the briefing first, and tick that off.", "true");
             window.run("document.getElementById('tick-briefing').click(); document.querySelector('[data-desk=bench]').click();");
             assertThat(window.run("return document.getElementById('bench').hidden;")).isEqualTo(false);
         });
