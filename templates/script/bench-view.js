@@ -505,7 +505,7 @@
     ringing.sort(function (one, other) { return dueOf(one) - dueOf(other); });
     ringing.forEach(function (timer, index) {
       var one = make("div", "ring__one");
-      var what = make("p", "ring__what", timer.said || fill(words["say-end"], { what: timer.what }));
+      var what = make("p", "ring__what", timer.said || timer.over(timer.what));
       what.id = "ring-" + index;
       one.appendChild(what);
       var when = make("p", "ring__when", ago(timer));
@@ -529,7 +529,11 @@
       if (bath && follow && screens.slice(screenOf(timer), screenOf(follow)).some(function (screen) { return screen.hasAttribute("data-enough"); })) {
         buttons.appendChild(act(words["no-bath"], timer, function () { enough(timer); }));
       }
-      buttons.appendChild(act(words.snooze, timer, function () { timer.snooze(60); quiet(timer); }));
+      var whole = timer.kind === "whole";
+      if (whole) {
+        buttons.replaceChildren(act(words.end, timer, function () { mark(timer.step, "ended", true); quiet(timer); }));
+      }
+      buttons.appendChild(act(words[whole ? "five-more" : "snooze"], timer, function () { timer.snooze(whole ? 300 : 60); quiet(timer); }));
       one.appendChild(buttons);
       bell.appendChild(one);
     });

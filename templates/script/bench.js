@@ -147,7 +147,7 @@
     var self = {
       id: id, label: label, step: step.id, what: label + ", " + heading, item: item,
       then: item.getAttribute("data-then"), kind: item.getAttribute("data-kind"), due: Number(item.getAttribute("data-due")), mine: mine, left: left, length: length, start: start, snooze: snooze,
-      answer: answer, stop: stop, resume: resume, face: face, paint: paint, usual: usual,
+      answer: answer, stop: stop, resume: resume, over: over, face: face, paint: paint, usual: usual,
       tick: function () { if (mine().end) { speak(); paint(); } }
     };
     var drawn = [];
@@ -282,6 +282,12 @@
       paint();
       return next;
     }
+    /* A step takes as long as its work asks for: when its least time is over, one looks whether it is done. */
+    function over(what) {
+      var now = mine();
+      return self.kind !== "whole" ? fill(words["say-end"], { what: what })
+        : fill(words["whole-over"], { what: heading, n: Math.round((length() + (now.due ? now.end - now.due : 0) / 1000) / 60) });
+    }
     /* Each message is spoken once: start, half, five minutes, one minute, end. */
     function say(mark, text) {
       var now = mine();
@@ -297,7 +303,7 @@
       var said = now.said || 0;
       if (rest <= 0) {
         bench.ring(self);
-        if (said < 5) { say(5, fill(words["say-end"], { what: label })); }
+        if (said < 5) { say(5, over(label)); }
       } else if (rest <= 60 && said < 4 && whole > 120) { say(4, fill(words["say-one"], { what: label })); }
       else if (rest > 60 && rest <= 300 && said < 3 && whole > 600) { say(3, fill(words["say-five"], { what: label })); }
       else if (rest > 300 && rest <= whole / 2 && said < 2) { say(2, fill(words["say-half"], { what: label })); }

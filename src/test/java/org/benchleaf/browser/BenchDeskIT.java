@@ -390,6 +390,29 @@ class BenchDeskIT {
         });
     }
 
+    /** The surface cleaning of the tide table takes 20 to 40 min: after 20 one looks, and it is done or goes on. */
+    @Test
+    void when_the_least_time_of_a_step_is_over_one_is_asked_to_look_and_ends_it_or_goes_on() {
+        whereAllIsReleased((window, clock) -> {
+            String rung = "return [document.querySelector('dialog[open] .ring__what').textContent];";
+            pressed(window, CLEANING, "Start");
+            clock.set(20 * 60);
+            assertThat(window.texts(rung)).containsExactly("3. Surface cleaning: 20 min are over. Look.");
+            clock.set(20 * 60 + 2);
+            answered(window, "Go on: ring in 5 min");
+            clock.set(25 * 60);
+            assertThat(rings(window)).isFalse();
+            clock.set(25 * 60 + 2);
+            assertThat(window.texts(rung)).containsExactly("3. Surface cleaning: 25 min are over. Look.");
+            clock.set(25 * 60 + 4);
+            answered(window, "Step done");
+            assertThat(rings(window)).isFalse();
+            assertThat(stamped(window, CLEANING)).contains("stopped");
+            assertThat(window.run("return document.querySelector('[data-stage=step-surface-clean] .screen__when').textContent;")).asString()
+                    .startsWith("Done ");
+        });
+    }
+
     /** The sheet is lifted, drained and carried before it lies in the next bath: its 20 min begin there. */
     @Test
     void the_next_bath_begins_when_the_sheet_is_in_it_and_not_when_it_is_lifted_out() {
