@@ -319,7 +319,7 @@
     });
   });
   function field(home, label, key, anchor, words1) {
-    var line = make("label", "", label + (words1 ? ", " + words1 : ""));
+    var line = make("label", "", label + (words1 && label.indexOf(words1) < 0 ? ", " + words1 : ""));
     var box = make("input");
     box.type = "text";
     if (words1) { box.inputMode = "decimal"; }

@@ -413,6 +413,17 @@ class BenchDeskIT {
         });
     }
 
+    /** Beside the timer stands what comes next, for the head of the screen names the change that is being made. */
+    @Test
+    void the_screen_of_a_change_of_blotters_says_when_the_next_one_is() {
+        whereAllIsReleased((window, clock) -> {
+            assertThat(window.texts("return ['change-1', 'change-2'].map(one => { const face = document.querySelector("
+                    + "'[data-face=timer-dry-' + one + ']'); return face.closest('.screen').querySelector('.screen__name').textContent"
+                    + " + ': ' + face.querySelector('b').textContent; });"))
+                    .containsExactly("8. Drying: Next change in", "8. Drying Blotter change 1: Next change in");
+        });
+    }
+
     /** The sheet is lifted, drained and carried before it lies in the next bath: its 20 min begin there. */
     @Test
     void the_next_bath_begins_when_the_sheet_is_in_it_and_not_when_it_is_lifted_out() {
