@@ -220,7 +220,7 @@
     made.stampOf = paint;
     function paint() {
       var time = noted(anchor)[key];
-      made.textContent = time ? fill(after, { t: bench.clock(time) }) : before;
+      made.textContent = time ? fill(after, { t: bench.when(time) }) : before;
       made.setAttribute("aria-label", made.textContent + ": " + step);
       made.setAttribute("aria-pressed", String(!!time));
     }
@@ -264,7 +264,7 @@
     var until = screen.querySelector(".screen__latest");
     var free = noted(stage.anchor).released || noted(stage.anchor).began && { at: noted(stage.anchor).began };
     var over = by && (free ? free.at : Date.now()) > by;
-    until.textContent = by ? fill(words[over ? "hold-over" : "hold-latest"], { t: bench.clock(by) }) : "";
+    until.textContent = by ? fill(words[over ? "hold-over" : "hold-latest"], { t: bench.when(by) }) : "";
     until = ringing.filter(function (one) { return one.id === "hold-" + stage.anchor; })[0];
     if (over && !free && state()["hold-" + stage.anchor] !== by) {
       bench.ring(until || { id: "hold-" + stage.anchor, what: nameOf(screen), said: fill(words["waits-long"], { name: stage.name }),
@@ -303,7 +303,7 @@
     });
     function released() {
       var by = noted(anchor).released;
-      told.textContent = !by ? "" : fill(words["hold-released"], { t: bench.clock(by.at), who: by.by })
+      told.textContent = !by ? "" : fill(words["hold-released"], { t: bench.when(by.at), who: by.by })
         + (undone(anchor).length ? ". " + open() : "");
       bench.call(free, by ? words["take-back"] : usual, nameOf(screen));
       if (by) { who.value = by.by; }
@@ -364,18 +364,19 @@
       begin = begin && !mine.began ? Math.max(begin, Date.now()) : begin;
       var end = mine.ended || (begin ? Math.max(begin + stage.least, mine.began ? Date.now() : 0) : undefined);
       ends[stage.anchor] = mine.ended ? end : begin && !late(begin, end) ? end : undefined;
-      var text = mine.ended ? fill(words.ended, { t: bench.clock(mine.ended) })
-        : mine.began ? fill(words.began, { t: bench.clock(mine.began) })
-          : !begin ? "" : late(begin, begin) ? words["after-closing"] : fill(words.earliest, { t: bench.clock(begin) });
+      var text = mine.ended ? fill(words.ended, { t: bench.when(mine.ended) })
+        : mine.began ? fill(words.began, { t: bench.when(mine.began) })
+          : !begin ? "" : late(begin, begin) ? words["after-closing"] : fill(words.earliest, { t: bench.when(begin) });
       var screen = screens[first(stage.anchor)];
       if (screen.querySelector(".screen__latest") && tooLong(screen, stage)) {
-        text = fill(words["hold-over"], { t: bench.clock(latest(screen, stage)) });
+        text = fill(words["hold-over"], { t: bench.when(latest(screen, stage)) });
       }
       if (screens[first(stage.anchor)].classList.contains("screen--hold") && !mine.released) { text += (text ? " · ■ " : "■ ") + words["hold-open"]; }
       stage.when.textContent = text;
     });
     due();
   }
+  bench.painted = due;
   function late(begin, end) {
     var day = new Date(Date.now());
     day.setHours(Number(closes[0]), Number(closes[1]), 0, 0);
@@ -398,7 +399,8 @@
     });
     list.sort(function (one, other) { return one.end - other.end; });
     var text = list.slice(0, 3).map(function (one) {
-      return (one.text || (one.end <= Date.now() ? words["due-now"] : fill(words["due-at"], { t: bench.clock(one.end) }))) + " " + (one.timer.kind === "whole" ? stageOf(one.timer.step).name : one.timer.label);
+      return fill(one.text || words[one.end <= Date.now() ? "due-now" : one.timer.kind === "change" || one.timer.kind === "look" ? "due-at" : "ends-at"],
+        { t: bench.when(one.end), what: one.timer.kind === "whole" ? stageOf(one.timer.step).name : one.timer.label });
     });
     if (strip.getAttribute("data-text") === text.join()) { return; }
     strip.setAttribute("data-text", text.join());

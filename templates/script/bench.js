@@ -49,6 +49,12 @@
     var day = new Date(milliseconds);
     return day.getFullYear() + "-" + two(day.getMonth() + 1) + "-" + two(day.getDate()) + " " + clock(milliseconds);
   }
+  /* The time of day, with its day if that is another one. */
+  function when(milliseconds) {
+    var day = new Date(milliseconds);
+    return (day.toDateString() === new Date(Date.now()).toDateString() ? "" : day.toLocaleDateString((document.documentElement.lang + "-u-nu-latn").replace("en-", "en-GB-"),
+      { day: "numeric", month: "short" }) + ", ") + clock(milliseconds);
+  }
   function digits(seconds) {
     var whole = Math.floor(Math.abs(seconds));
     var hours = Math.floor(whole / 3600);
@@ -130,9 +136,9 @@
   state.timers = state.timers || {};
   /* What the bench view adds to: it comes in a script of its own. */
   var bench = {
-    state: function () { return state; }, keep: keep, words: words, fill: fill, clock: clock, two: two, digits: digits, make: make,
+    state: function () { return state; }, keep: keep, words: words, fill: fill, clock: clock, when: when, two: two, digits: digits, make: make,
     button: button, call: call, soon: soon, sure: sure, stampText: stampText, home: home, valueOf: valueOf, hand: hand, reread: reread, store: store, begun: begun, changed: changed,
-    bar: function () { return ""; }, save: function () {}, began: function () {}, ring: function () {}, cleared: function () {}
+    bar: function () { return ""; }, painted: function () {}, save: function () {}, began: function () {}, ring: function () {}, cleared: function () {}
   };
   var timers = Array.prototype.map.call(document.querySelectorAll(".timer"), function (item) {
     var length = Number(item.getAttribute("data-seconds"));
@@ -203,8 +209,8 @@
         go.hidden = !!now.answered;
         longer.hidden = reset.hidden || go.hidden;
         other.hidden = home !== own;
-        stamp.textContent = now.answered ? fill(words["stopped-at"], { t: clock(now.began), u: clock(now.answered) })
-          : now.end ? fill(words["started-at"], { t: clock(now.began), u: clock(now.due || now.end) }) : "";
+        stamp.textContent = now.answered ? fill(words["stopped-at"], { t: when(now.began), u: when(now.answered) })
+          : now.end ? fill(words["started-at"], { t: when(now.began), u: when(now.due || now.end) }) : "";
         if (minutes && document.activeElement !== minutes) { minutes.value = String(Math.round(length() / 6) / 10); }
       }
     }
@@ -311,6 +317,7 @@
     function paint() {
       item.classList.toggle("timer--over", left() < 0 && !mine().answered);
       drawn.forEach(function (one) { one(); });
+      bench.painted();
       if (!mine().began) { status.textContent = ""; }
     }
     paint();

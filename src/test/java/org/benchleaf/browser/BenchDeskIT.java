@@ -81,7 +81,7 @@ class BenchDeskIT {
             clock.set(60);
             assertThat(digits(window, BATH)).isEqualTo("19:00");
             pressed(window, BATH, "Pause");
-            assertThat(heads(window)).containsExactly("paused Bath 1");
+            assertThat(heads(window)).containsExactly("paused: Bath 1");
         });
     }
 
@@ -424,6 +424,36 @@ class BenchDeskIT {
         });
     }
 
+    @Test
+    void the_head_of_the_bench_view_tells_what_is_until_when_and_at_once_after_a_tap() {
+        whereAllIsReleased((window, clock) -> {
+            String heads = "return [...document.querySelectorAll('.bench__due li')].map(one => one.textContent.replace(/\\d+:\\d+/, 'T'));";
+            pressed(window, "timer-dry-change-4", "Start");
+            assertThat(window.texts(heads)).containsExactly("Blotter change 4 at T");
+            clock.set(10);
+            pressed(window, CLEANING, "Start");
+            assertThat(window.texts(heads)).containsExactly("3. Surface cleaning until T", "Blotter change 4 at T");
+            clock.set(20);
+            pressed(window, CLEANING, "Pause");
+            assertThat(window.texts(heads)).containsExactly("paused: 3. Surface cleaning", "Blotter change 4 at T");
+        });
+    }
+
+    /** The clock of these checks begins on 2 March 2026. */
+    @Test
+    void a_time_of_another_day_carries_its_date() {
+        whereAllIsReleased((window, clock) -> {
+            atStep(window, "step-look");
+            pressed(window, "timer-look-whole", "Start");
+            window.run("document.querySelector('[data-stage=step-look] button').click();"
+                    + "[...document.querySelector('.screen:not([hidden]) .screen__time').children].pop().click();");
+            String when = "return document.querySelector('[data-stage=step-look] .screen__when').textContent;";
+            assertThat((String) window.run(when)).matches("Done \\d\\d:\\d\\d");
+            clock.set(2 * 24 * 3600);
+            assertThat((String) window.run(when)).matches("Done 2 Mar, \\d\\d:\\d\\d");
+        });
+    }
+
     /** The sheet is lifted, drained and carried before it lies in the next bath: its 20 min begin there. */
     @Test
     void the_next_bath_begins_when_the_sheet_is_in_it_and_not_when_it_is_lifted_out() {
@@ -448,7 +478,7 @@ class BenchDeskIT {
     void the_head_of_the_bench_view_counts_the_changes_between_baths() {
         whereAllIsReleased((window, clock) -> {
             pressed(window, BATH, "Start");
-            assertThat(heads(window).stream().map(line -> line.replaceAll("\\D*(\\d\\d):(\\d\\d).*", "$1 $2").split(" "))
+            assertThat(heads(window).stream().map(line -> line.replaceAll(".*?(\\d\\d):(\\d\\d).*", "$1 $2").split(" "))
                     .map(time -> Integer.parseInt(time[0]) * 60 + Integer.parseInt(time[1])).toList())
                     .satisfies(ends -> assertThat(List.of(ends.get(1) - ends.get(0), ends.get(2) - ends.get(1))).containsExactly(25, 25));
         });
