@@ -143,15 +143,6 @@
     made.classList.add("strip__bench");
     step.querySelector(".strip__clock").appendChild(made);
   });
-  /* An extra for a dry hand; the buttons do the same. */
-  var touched = null;
-  middle.addEventListener("touchstart", function (event) { touched = event.touches.length === 1 ? event.touches[0] : null; }, { passive: true });
-  middle.addEventListener("touchend", function (event) {
-    var end = event.changedTouches[0];
-    if (!touched || Math.abs(end.clientX - touched.clientX) < 80 || Math.abs(end.clientY - touched.clientY) > 40) { return; }
-    go(at() + (end.clientX < touched.clientX ? 1 : -1));
-  }, { passive: true });
-
   /* The drawings are the step's own, under ids of their own. */
   all(".screen__drawings").forEach(function (home) {
     var step = document.getElementById(anchorOf(home.closest(".screen")));

@@ -288,6 +288,19 @@ class BenchDeskIT {
         });
     }
 
+    /** A wet hand drags across the screen without meaning anything by it. */
+    @Test
+    void a_finger_that_is_drawn_across_the_screen_changes_nothing() {
+        atTheBench((window, clock) -> {
+            atStep(window, "step-look");
+            window.run("const touch = (kind, x) => { const at = new Touch({identifier: 1,"
+                    + "target: document.querySelector('.bench__screens'),"
+                    + "clientX: x, clientY: 300}); at.target.dispatchEvent(new TouchEvent(kind, {touches: kind === 'touchend' ? [] : [at],"
+                    + "changedTouches: [at], bubbles: true})); }; touch('touchstart', 300); touch('touchend', 150);");
+            assertThat(screen(window)).isEqualTo("1. Examination");
+        });
+    }
+
     @Test
     void a_later_step_is_not_reached_past_a_hold_point_of_what_comes_before_it() {
         atTheBench((window, clock) -> {
