@@ -263,6 +263,26 @@
     } else if (until) { quiet(until); }
     return over && !free;
   }
+  /* When the last change of blotters falls at the earliest if the work goes on now; only where drying begins within four hours. */
+  function lastChange(index) {
+    var ends = {};
+    for (var k = index; k < stages.length; k++) {
+      var before = stages[k].after.map(function (anchor) { return ends[anchor]; }).filter(Boolean);
+      var begin = k === index ? Date.now() : Math.max.apply(null, before);
+      var dries = bench.timers.filter(function (timer) { return timer.step === stages[k].anchor && timer.kind === "change"; });
+      if (begin > 0 && dries.length) {
+        return begin - Date.now() > 14400000 ? 0 : dries.reduce(function (sum, timer) { return sum + timer.length() * 1000; }, begin);
+      }
+      ends[stages[k].anchor] = begin > 0 && begin + stages[k].least;
+    }
+    return 0;
+  }
+  function tooShort(screen, stage, index) {
+    var line = screen.querySelector(".screen__day");
+    var last = noted(stage.anchor).began ? 0 : lastChange(index);
+    line.textContent = last && late(last, last) ? fill(words["last-change"], { t: bench.when(last) }) : "";
+    line.hidden = !line.textContent;
+  }
   function seen(stage, by) {
     state()["hold-" + stage.anchor] = by;
     bench.keep();
@@ -300,6 +320,7 @@
       if (by) { who.value = by.by; }
     }
     screen.released = released;
+    home.before(make("p", "screen__day"));
     released();
   });
 
@@ -359,6 +380,7 @@
         : mine.began ? fill(words.began, { t: bench.when(mine.began) })
           : !begin ? "" : late(begin, begin) ? words["after-closing"] : fill(words.earliest, { t: bench.when(begin) });
       var screen = screens[first(stage.anchor)];
+      if (screen.querySelector(".screen__day")) { tooShort(screen, stage, index); }
       if (screen.querySelector(".screen__latest") && tooLong(screen, stage)) {
         text = fill(words["hold-over"], { t: bench.when(latest(screen, stage)) });
       }

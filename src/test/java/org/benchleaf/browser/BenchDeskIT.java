@@ -513,6 +513,22 @@ class BenchDeskIT {
         });
     }
 
+    /** Wetting takes 5 min, three baths 73 min and the changes 4 h 15 min: begun at 9 they end before 17:30, begun at 15 after it. */
+    @Test
+    void the_hold_point_before_wetting_says_that_the_day_is_too_short_for_the_last_change_of_blotters() {
+        atTheBench((window, clock) -> {
+            String day = "const day = document.querySelector('.screen--hold:not([hidden]) .screen__day'); return day.checkVisibility() ? "
+                    + "day.textContent : '';";
+            atStep(window, "step-relax");
+            assertThat(window.run(day)).isEqualTo("");
+            long three = ((Number) window.run("const at = new Date(Date.now()); const now = at.getTime();"
+                    + "return (at.setHours(15, 6, 0, 0) - now) / 1000;")).longValue();
+            clock.set(three);
+            assertThat(window.run(day))
+                    .isEqualTo("The day is too short: the last blotter change falls at 20:39 at the earliest, after closing.");
+        });
+    }
+
     /** The misted sheet of the tide table may wait 15 min at the hold point before the bath. */
     @Test
     void a_sheet_that_waits_too_long_at_a_hold_point_rings_once_and_that_it_did_stays_to_be_read() {
