@@ -66,7 +66,7 @@
       <p class="strip__small" id="${step.anchor}-times">${words.timers}</p>
       <ul class="timers" aria-labelledby="${step.anchor}-times">
         <#list step.timers as timer>
-        <li class="timer" data-timer="${timer.id}" data-seconds="${timer.seconds?c}"<#if timer.then?has_content> data-then="${timer.then}"</#if><#if timer.kind == "WHOLE"> data-whole</#if>>
+        <li class="timer" data-timer="${timer.id}" data-seconds="${timer.seconds?c}"<#if timer.then?has_content> data-then="${timer.then}"</#if> data-kind="${timer.kind?lower_case}"<#if timer.due gt 0> data-due="${timer.due?c}"</#if>>
           <p class="timer__plain"><span class="timer__label">${timer.label}</span> <#if timer.iso?has_content><time class="timer__length" datetime="${timer.iso}">${timer.length}</time><#else><span class="timer__length">${timer.length}</span></#if><#if timer.at?has_content> <span class="timer__at">${timer.at}</span></#if></p>
           <p class="timer__write">${words.started} <span class="write"></span> ${words.ended} <span class="write"></span></p>
         </li>

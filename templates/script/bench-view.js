@@ -121,12 +121,17 @@
   part("sheet").addEventListener("click", leave);
   part("record").addEventListener("click", function () { go(screens.length - 1); });
   stages.forEach(function (stage) { stage.open.addEventListener("click", function () { to(stage.anchor, go); }); });
-  /* Nobody begins who has not read the briefing and ticked that off: the way in leads there first. */
+  /* Nobody begins who has not read the briefing and ticked that off: the way in leads to its beginning and says why. */
   function briefed() {
     if (read.checked) { return true; }
-    document.querySelector(".bench-desk__status").textContent = words["briefing-first"];
-    read.focus({ preventScroll: true });
-    read.scrollIntoView({ block: "center" });
+    var head = read.closest("section").querySelector("h2");
+    var why = head.parentNode.querySelector("[role=alert]") || make("p", "strip__hold-word", words["briefing-first"]);
+    why.setAttribute("role", "alert");
+    head.after(why);
+    head.tabIndex = -1;
+    head.focus({ preventScroll: true });
+    head.scrollIntoView();
+    read.addEventListener("change", function () { why.remove(); });
     return false;
   }
   document.querySelector("[data-desk=bench]").addEventListener("click", function () { if (briefed()) { bench.stayOn(); enter(at()); } });
@@ -139,15 +144,6 @@
     made.classList.add("strip__bench");
     step.querySelector(".strip__clock").appendChild(made);
   });
-  /* An extra for a dry hand; the buttons do the same. */
-  var touched = null;
-  middle.addEventListener("touchstart", function (event) { touched = event.touches.length === 1 ? event.touches[0] : null; }, { passive: true });
-  middle.addEventListener("touchend", function (event) {
-    var end = event.changedTouches[0];
-    if (!touched || Math.abs(end.clientX - touched.clientX) < 80 || Math.abs(end.clientY - touched.clientY) > 40) { return; }
-    go(at() + (end.clientX < touched.clientX ? 1 : -1));
-  }, { passive: true });
-
   /* The drawings are the step's own, under ids of their own. */
   all(".screen__drawings").forEach(function (home) {
     var step = document.getElementById(anchorOf(home.closest(".screen")));
@@ -192,29 +188,46 @@
     bench.keep();
     started.value = bench.clock(state().started);
   }
+  function mark(anchor, key, on) {
+    if (on) { note(anchor)[key] = Date.now(); } else { delete note(anchor)[key]; }
+    if (key === "ended") {
+      bench.timers.forEach(function (timer) {
+        if (timer.step === anchor) { if (on) { timer.stop(true); } else { timer.resume(); } }
+      });
+    }
+    bench.keep();
+    stamps();
+    begun(anchor);
+    times();
+  }
   /* One tap writes the time down, another takes it back. */
   function stamp(anchor, key, before, after) {
     var step = stageOf(anchor).name;
+    var touched = 0;
     var made = bench.button(before, step, function () {
-      if (noted(anchor)[key]) { delete note(anchor)[key]; } else { note(anchor)[key] = Date.now(); }
-      if (key === "ended" && noted(anchor).ended) {
-        bench.timers.filter(function (timer) { return timer.step === anchor; }).forEach(function (timer) { timer.stop(); });
-      }
-      bench.keep();
-      stamps();
-      begun(anchor);
-      times();
+      if (bench.soon(touched, 1000)) { return; }
+      touched = Date.now();
+      mark(anchor, key, !noted(anchor)[key]);
     });
     made.stampOf = paint;
     function paint() {
       var time = noted(anchor)[key];
-      made.textContent = time ? fill(after, { t: bench.clock(time) }) : before;
+      made.textContent = time ? fill(after, { t: bench.when(time) }) : before;
       made.setAttribute("aria-label", made.textContent + ": " + step);
       made.setAttribute("aria-pressed", String(!!time));
     }
     paint();
     return made;
   }
+  /* The sheet's own timers wait for the briefing and the hold points as the screens do. */
+  bench.bar = function (timer) {
+    var hold = barred(timer.step, [timer.step]);
+    hold = hold < 0 && shut(screens[first(timer.step)]) ? first(timer.step) : hold;
+    var text = !read.checked ? words["briefing-first"]
+      : hold < 0 ? "" : fill(words["hold-before"], { name: stageOf(anchorOf(screens[hold])).name });
+    if (text) { tell(text); }
+    return text;
+  };
   bench.began = function (timer) {
     if (!noted(timer.step).began) { note(timer.step).began = Date.now(); bench.keep(); }
     begun(timer.step);
@@ -235,8 +248,45 @@
   /* How long the sheet may wait here, by the clock, from the end of what was done last before. */
   function latest(screen, stage) {
     var ended = stage.after.map(function (anchor) { return noted(anchor).ended; }).filter(Boolean);
-    var by = Math.max.apply(null, ended) + Number(screen.getAttribute("data-most")) * 1000;
-    return ended.length && !noted(stage.anchor).released ? fill(words["hold-latest"], { t: bench.clock(by) }) : "";
+    return ended.length ? Math.max.apply(null, ended) + Number(screen.getAttribute("data-most")) * 1000 : 0;
+  }
+  /* What waits too long rings once, like a timer; how it was stays on the screen. */
+  function tooLong(screen, stage) {
+    var by = latest(screen, stage);
+    var until = screen.querySelector(".screen__latest");
+    var free = noted(stage.anchor).released || noted(stage.anchor).began && { at: noted(stage.anchor).began };
+    var over = by && (free ? free.at : Date.now()) > by;
+    until.textContent = by ? fill(words[over ? "hold-over" : "hold-latest"], { t: bench.when(by) }) : "";
+    until = ringing.filter(function (one) { return one.id === "hold-" + stage.anchor; })[0];
+    if (over && !free && state()["hold-" + stage.anchor] !== by) {
+      bench.ring(until || { id: "hold-" + stage.anchor, what: nameOf(screen), said: fill(words["waits-long"], { name: stage.name }),
+        step: stage.anchor, mine: function () { return { end: by }; }, snooze: function () { seen(stage, by); } });
+    } else if (until) { quiet(until); }
+    return over && !free;
+  }
+  /* When the last change of blotters falls at the earliest if the work goes on now; only where drying begins within four hours. */
+  function lastChange(index) {
+    var ends = {};
+    for (var k = index; k < stages.length; k++) {
+      var before = stages[k].after.map(function (anchor) { return ends[anchor]; }).filter(Boolean);
+      var begin = k === index ? Date.now() : Math.max.apply(null, before);
+      var dries = bench.timers.filter(function (timer) { return timer.step === stages[k].anchor && timer.kind === "change"; });
+      if (begin > 0 && dries.length) {
+        return begin - Date.now() > 14400000 ? 0 : dries.reduce(function (sum, timer) { return sum + timer.length() * 1000; }, begin);
+      }
+      ends[stages[k].anchor] = begin > 0 && begin + stages[k].least;
+    }
+    return 0;
+  }
+  function tooShort(screen, stage, index) {
+    var line = screen.querySelector(".screen__day");
+    var last = noted(stage.anchor).began ? 0 : lastChange(index);
+    line.textContent = last && late(last, last) ? fill(words["last-change"], { t: bench.when(last) }) : "";
+    line.hidden = !line.textContent;
+  }
+  function seen(stage, by) {
+    state()["hold-" + stage.anchor] = by;
+    bench.keep();
   }
   all(".screen__release", view).forEach(function (home) {
     var screen = home.closest(".screen");
@@ -244,26 +294,34 @@
     var who = home.querySelector("input");
     var told = screen.querySelector(".screen__told");
     var free = home.querySelector("button");
-    free.setAttribute("aria-label", free.textContent + ": " + nameOf(screen));
-    free.addEventListener("click", function () {
+    var usual = free.textContent;
+    var touched = 0;
+    free.setAttribute("aria-label", usual + ": " + nameOf(screen));
+    bench.sure(free, words.again, function () { return noted(anchor).released || who.value.trim() && undone(anchor).length; }, function () {
       var by = who.value.trim();
+      if (bench.soon(touched, 1000)) { released(); return; }
       if (!by) { told.textContent = words["hold-initials"]; who.focus(); return; }
-      note(anchor).released = { by: by, role: home.getAttribute("data-role"), at: Date.now() };
+      touched = Date.now();
+      if (noted(anchor).released) { delete note(anchor).released; }
+      else { note(anchor).released = { by: by, role: home.getAttribute("data-role"), at: Date.now() }; }
       bench.keep();
       released();
+      tell("");
       show();
-    });
+    }, nameOf(screen), function () { if (!noted(anchor).released) { told.textContent = open(); } });
+    function open() { return fill(words["hold-undone"], { what: undone(anchor).join(" · ") }); }
     who.addEventListener("keydown", function (event) {
       if (event.key === "Enter") { free.click(); }
     });
     function released() {
       var by = noted(anchor).released;
-      var open = undone(anchor);
-      told.textContent = !by ? "" : fill(words["hold-released"], { t: bench.clock(by.at), who: by.by })
-        + (open.length ? " " + fill(words["hold-undone"], { what: open.join(" · ") }) : "");
+      told.textContent = !by ? "" : fill(words["hold-released"], { t: bench.when(by.at), who: by.by })
+        + (undone(anchor).length ? ". " + open() : "");
+      bench.call(free, by ? words["take-back"] : usual, nameOf(screen));
       if (by) { who.value = by.by; }
     }
     screen.released = released;
+    home.before(make("p", "screen__day"));
     released();
   });
 
@@ -274,7 +332,7 @@
     });
   });
   function field(home, label, key, anchor, words1) {
-    var line = make("label", "", label + (words1 ? words.comma + " " + words1 : ""));
+    var line = make("label", "", label + (words1 && label.indexOf(words1) < 0 ? words.comma + " " + words1 : ""));
     var box = make("input");
     box.type = "text";
     if (words1) { box.inputMode = "decimal"; }
@@ -318,19 +376,24 @@
       var before = stage.after.map(function (anchor) { return ends[anchor]; });
       var begin = mine.began || (index === 0 || !before.length ? state().started
         : before.indexOf(undefined) < 0 ? Math.max.apply(null, before) + stage.wait : undefined);
+      begin = begin && !mine.began ? Math.max(begin, Date.now()) : begin;
       var end = mine.ended || (begin ? Math.max(begin + stage.least, mine.began ? Date.now() : 0) : undefined);
       ends[stage.anchor] = mine.ended ? end : begin && !late(begin, end) ? end : undefined;
-      var text = mine.ended ? fill(words.ended, { t: bench.clock(mine.ended) })
-        : mine.began ? fill(words.began, { t: bench.clock(mine.began) })
+      var text = mine.ended ? fill(words.ended, { t: bench.when(mine.ended) })
+        : mine.began ? fill(words.began, { t: bench.when(mine.began) })
           : !begin ? "" : begin - Date.now() > 864e5 ? fill(words.earliest, { t: bench.stampText(begin).slice(0, 10) })
-          : late(begin, begin) ? words["after-closing"] : fill(words.earliest, { t: bench.clock(begin) });
-      var until = screens[first(stage.anchor)].querySelector(".screen__latest");
-      if (until) { until.textContent = latest(screens[first(stage.anchor)], stage); }
+          : late(begin, begin) ? words["after-closing"] : fill(words.earliest, { t: bench.when(begin) });
+      var screen = screens[first(stage.anchor)];
+      if (screen.querySelector(".screen__day")) { tooShort(screen, stage, index); }
+      if (screen.querySelector(".screen__latest") && tooLong(screen, stage)) {
+        text = fill(words["hold-over"], { t: bench.when(latest(screen, stage)) });
+      }
       if (screens[first(stage.anchor)].classList.contains("screen--hold") && !mine.released) { text += (text ? " · ■ " : "■ ") + words["hold-open"]; }
       stage.when.textContent = text;
     });
     due();
   }
+  bench.painted = due;
   function late(begin, end) {
     var day = new Date(Date.now());
     day.setHours(Number(closes[0]), Number(closes[1]), 0, 0);
@@ -340,22 +403,36 @@
     var list = [];
     bench.timers.forEach(function (timer) {
       var now = timer.mine();
-      if (!now.end || now.answered) { return; }
+      if (awaited(timer)) { list.push({ end: Date.now(), timer: timer, text: words["to-start"] }); }
+      if (!now.began || now.answered) { return; }
+      if (!now.end) { list.push({ end: Date.now(), timer: timer, text: words.paused }); return; }
       var end = now.end;
       list.push({ end: end, timer: timer });
-      for (var follow = after(timer); follow && follow !== timer && !follow.mine().began && list.length < 12; follow = after(follow)) {
-        end += follow.length() * 1000;
+      for (var last = timer, follow = after(timer); follow && follow !== timer && !follow.mine().began && list.length < 12;
+        last = follow, follow = after(follow)) {
+        end += follow.length() * 1000 + between(last, follow);
         list.push({ end: end, timer: follow });
       }
     });
     list.sort(function (one, other) { return one.end - other.end; });
     var text = list.slice(0, 3).map(function (one) {
-      return (one.end <= Date.now() ? words["due-now"] : fill(words["due-at"], { t: bench.clock(one.end) })) + " " + (one.timer.item.hasAttribute("data-whole") ? stageOf(one.timer.step).name : one.timer.label);
+      return fill(one.text || words[one.end <= Date.now() ? "due-now" : one.timer.kind === "change" || one.timer.kind === "look" ? "due-at" : "ends-at"],
+        { t: bench.when(one.end), what: one.timer.kind === "whole" ? stageOf(one.timer.step).name : one.timer.label });
     });
     if (strip.getAttribute("data-text") === text.join()) { return; }
     strip.setAttribute("data-text", text.join());
     strip.textContent = "";
     text.forEach(function (one) { strip.appendChild(make("li", "", one)); });
+  }
+  /* The time that a change of the bath takes, as the sheet counts it. */
+  function between(one, other) { return one.due && other.due ? Math.max(0, (other.due - one.due - other.usual) * 1000) : 0; }
+  /* The sheet was lifted out for this bath and is not in it yet. */
+  function awaited(timer) {
+    var before = bench.timers.filter(function (one) { return one.then === timer.id && one !== timer; })[0];
+    return before && before.mine().answered && !timer.mine().began && !noted(timer.step).ended;
+  }
+  function screenOf(timer) {
+    return screens.findIndex(function (screen) { return screen.querySelector("[data-face='" + timer.id + "']"); });
   }
   function after(timer) { return bench.timers.filter(function (one) { return one.id === timer.then; })[0]; }
   var started = part("started");
@@ -373,7 +450,7 @@
     day.setHours(Number(clock[0]), Number(clock[1]), 0, 0);
     begin(day.getTime());
   });
-  part("now").addEventListener("click", function () { begin(Date.now()); });
+  bench.sure(part("now"), words.again, function () { return state().started; }, function () { begin(Date.now()); });
   window.setInterval(times, 5000);
 
   /* The ring. */
@@ -387,7 +464,7 @@
     } catch (refused) { return false; }
     return true;
   }
-  document.addEventListener("pointerdown", awaken);
+  document.addEventListener("pointerup", awaken);
   document.addEventListener("keydown", awaken);
   function sound(times1) {
     if (state().silent) { return; }
@@ -433,30 +510,56 @@
     }
     all("[data-rung]", bell).forEach(function (line) { line.textContent = ago(ringing[Number(line.getAttribute("data-rung"))]); });
   };
+  function dueOf(timer) { return timer.mine().due || timer.mine().end; }
   function ago(timer) {
-    var late1 = Math.floor((Date.now() - timer.mine().end) / 1000);
+    var late1 = Math.floor((Date.now() - dueOf(timer)) / 1000);
     return late1 < 5 ? words["ended-now"] : fill(words["ended-ago"], { time: bench.digits(late1) });
+  }
+  /* A finger that is on its way down answers nothing: what is pressed within a second does not count. */
+  function act(text, timer, work) {
+    return bench.button(text, timer.what, function () { if (!bench.soon(rung, 1000)) { work(); } });
   }
   function toll() {
     bell.textContent = "";
+    ringing.sort(function (one, other) { return dueOf(one) - dueOf(other); });
     ringing.forEach(function (timer, index) {
       var one = make("div", "ring__one");
-      var what = make("p", "ring__what", fill(words["say-end"], { what: timer.what }));
+      var what = make("p", "ring__what", timer.said || timer.over(timer.what));
       what.id = "ring-" + index;
       one.appendChild(what);
       var when = make("p", "ring__when", ago(timer));
       when.setAttribute("data-rung", String(index));
       one.appendChild(when);
       var buttons = make("div", "ring__buttons");
+      if (timer.said) {
+        buttons.appendChild(act(words["go-there"], timer, function () {
+          timer.snooze();
+          quiet(timer);
+          if (document.body.classList.contains("at-bench")) { go(first(timer.step)); }
+        }));
+        one.appendChild(buttons);
+        bell.appendChild(one);
+        return;
+      }
       var follow = after(timer);
-      buttons.appendChild(bench.button(follow ? fill(words["answer-next"], { what: follow.label }) : words.answer, timer.what, function () { answered(timer); }));
-      buttons.appendChild(bench.button(words.snooze, timer.what, function () { timer.snooze(60); quiet(timer); }));
+      var bath = timer.kind === "bath";
+      buttons.appendChild(act(bath ? words["lift-out"] : follow ? fill(words["answer-next"], { what: follow.label }) : words.answer, timer,
+        function () { answered(timer, bath); }));
+      if (bath && follow && screens.slice(screenOf(timer), screenOf(follow)).some(function (screen) { return screen.hasAttribute("data-enough"); })) {
+        buttons.appendChild(act(words["no-bath"], timer, function () { enough(timer); }));
+      }
+      var whole = timer.kind === "whole";
+      if (whole) {
+        buttons.replaceChildren(act(words.end, timer, function () { mark(timer.step, "ended", true); quiet(timer); }));
+      }
+      buttons.appendChild(act(words[whole ? "five-more" : "snooze"], timer, function () { timer.snooze(whole ? 300 : 60); quiet(timer); }));
       one.appendChild(buttons);
       bell.appendChild(one);
     });
     bell.setAttribute("aria-labelledby", ringing.map(function (timer, index) { return "ring-" + index; }).join(" "));
     if (!bell.open) { bell.showModal(); }
-    bell.querySelector("button").focus();
+    bell.querySelector("button").focus({ preventScroll: true });
+    bell.scrollTop = 0;
     rung = Date.now();
     sound(3);
   }
@@ -465,13 +568,21 @@
     if (ringing.length) { toll(); } else { bell.close(); }
     times();
   }
-  /* Where the timer's own screen is shown, the screen of what follows comes; elsewhere the hand stays where it is. */
-  function answered(timer) {
-    var here = screens[at()].querySelector("[data-face='" + timer.id + "']");
-    var follow = timer.answer();
+  /* Where the timer's own screen is shown, the screen of what follows comes; elsewhere the hand stays where it is. But a bath
+     that follows begins when the sheet is in it, so its screen comes. */
+  function answered(timer, bath) {
+    var here = bath || screenOf(timer) === at();
+    var follow = bath ? after(timer) : timer.answer();
+    timer.stop();
     quiet(timer);
-    if (here && follow && document.body.classList.contains("at-bench")) {
-      go(screens.findIndex(function (screen) { return screen.querySelector("[data-face='" + follow.id + "']"); }));
+    if (here && follow && document.body.classList.contains("at-bench")) { go(screenOf(follow)); }
+  }
+  function enough(timer) {
+    timer.stop();
+    mark(timer.step, "ended", true);
+    quiet(timer);
+    if (document.body.classList.contains("at-bench")) {
+      go(screens.map(anchorOf).lastIndexOf(timer.step) + 1);
     }
   }
   /* A key or a gesture that closes the ring answers nothing: it rings again in a minute. */
@@ -526,11 +637,26 @@
   part("save").addEventListener("click", function () {
     bench.hand(saved(), view.getAttribute("data-case") + "-record-" + bench.stampText(Date.now()).slice(0, 10) + ".json");
   });
+  bench.save = function () { part("save").click(); };
   part("print").addEventListener("click", function () {
     document.body.classList.add("print-record");
     window.print();
     document.body.classList.remove("print-record");
   });
+
+  /* A page that was loaded again may neither sound nor keep the screen on before it is touched. */
+  function mutely() {
+    var status = document.querySelector(".bench-desk__status");
+    if (state().silent || !bench.timers.some(function (timer) { return timer.mine().end && !timer.mine().answered; })) { return; }
+    [said, status].forEach(function (line) { line.textContent = (line.textContent + " " + words["tap-once"]).trim(); });
+    said.classList.remove("bench__said--unseen");
+    ["pointerup", "keydown"].forEach(function (kind) { document.addEventListener(kind, woken); });
+    function woken() {
+      ["pointerup", "keydown"].forEach(function (kind) { document.removeEventListener(kind, woken); });
+      bench.stayOn();
+      [said, status].forEach(function (line) { line.textContent = line.textContent.replace(words["tap-once"], "").trim(); });
+    }
+  }
 
   /* Opening. */
   bench.cleared = function () {
@@ -550,5 +676,6 @@
   show();
   read.addEventListener("change", function () { if (read.checked && phone.matches) { bench.stayOn(); enter(at()); } });
   if (read.checked && phone.matches && !state().sheet && !location.hash) { enter(at()); }
+  mutely();
   bench.timers.forEach(function (timer) { timer.tick(); });
 }());

@@ -49,6 +49,12 @@
     var day = new Date(milliseconds);
     return day.getFullYear() + "-" + two(day.getMonth() + 1) + "-" + two(day.getDate()) + " " + clock(milliseconds);
   }
+  /* The time of day, with its day if that is another one. */
+  function when(milliseconds) {
+    var day = new Date(milliseconds);
+    return (day.toDateString() === new Date(Date.now()).toDateString() ? "" : day.toLocaleDateString((document.documentElement.lang + "-u-nu-latn").replace("en-", "en-GB-"),
+      { day: "numeric", month: "short" }) + ", ") + clock(milliseconds);
+  }
   function digits(seconds) {
     var whole = Math.floor(Math.abs(seconds));
     var hours = Math.floor(whole / 3600);
@@ -81,12 +87,39 @@
     link.download = name;
     link.click();
   }
+  function call(button, text, label) {
+    if (button.textContent === text) { return; }
+    button.textContent = text;
+    if (label) { button.setAttribute("aria-label", text + ": " + label); }
+  }
   function button(text, label, act) {
-    var made = make("button", "button", text);
+    var made = make("button", "button");
     made.type = "button";
-    made.setAttribute("aria-label", text + ": " + label);
+    call(made, text, label);
     made.addEventListener("click", act);
     return made;
+  }
+  /* A second tap of a wet hand comes at once: it is none. */
+  function soon(then, within) { return Math.abs(Date.now() - then) < within; }
+  /* What cannot be taken back is asked for, and the second tap counts only after two seconds; after ten it is asked for anew. */
+  function sure(button, question, needed, act, label, asked) {
+    var usual = "";
+    var since = 0;
+    button.addEventListener("click", function () {
+      if (soon(since, 2000)) { return; }
+      usual = button.textContent === question ? usual : button.textContent;
+      if (!needed() || soon(since, 10000)) {
+        since = 0;
+        call(button, usual, label);
+        act();
+        return;
+      }
+      since = Date.now();
+      call(button, question, label);
+      if (asked) { asked(); }
+      window.setTimeout(function () { if (!soon(since, 9900)) { call(button, usual, label); } }, 10000);
+    });
+    return button;
   }
 
   /* Ticks. */
@@ -104,9 +137,9 @@
   state.timers = state.timers || {};
   /* What the bench view adds to: it comes in a script of its own. */
   var bench = {
-    state: function () { return state; }, keep: keep, words: words, fill: fill, clock: clock, two: two, digits: digits, make: make,
-    button: button, stampText: stampText, home: home, valueOf: valueOf, hand: hand, reread: reread, store: store, begun: begun, changed: changed,
-    began: function () {}, ring: function () {}, cleared: function () {}
+    state: function () { return state; }, keep: keep, words: words, fill: fill, clock: clock, when: when, two: two, digits: digits, make: make,
+    button: button, call: call, soon: soon, sure: sure, stampText: stampText, home: home, valueOf: valueOf, hand: hand, reread: reread, store: store, begun: begun, changed: changed,
+    bar: function () { return ""; }, painted: function () {}, save: function () {}, began: function () {}, ring: function () {}, cleared: function () {}
   };
   var timers = Array.prototype.map.call(document.querySelectorAll(".timer"), function (item) {
     var length = Number(item.getAttribute("data-seconds"));
@@ -120,11 +153,12 @@
     var heading = step.querySelector(".strip__kind").textContent;
     var self = {
       id: id, label: label, step: step.id, what: label + words.comma + " " + heading, item: item,
-      then: item.getAttribute("data-then"), mine: mine, left: left, length: length, start: start, snooze: snooze,
-      answer: answer, stop: stop, face: face, paint: paint, usual: usual,
+      then: item.getAttribute("data-then"), kind: item.getAttribute("data-kind"), due: Number(item.getAttribute("data-due")), mine: mine, left: left, length: length, start: start, snooze: snooze,
+      answer: answer, stop: stop, resume: resume, over: over, face: face, paint: paint, usual: usual,
       tick: function () { if (mine().end) { speak(); paint(); } }
     };
     var drawn = [];
+    var touched = 0;
     var status = make("p", "timer__status");
     status.setAttribute("role", "status");
     var own = make("div", "timer__face");
@@ -137,7 +171,8 @@
       shown.setAttribute("role", "timer");
       shown.setAttribute("aria-label", self.what);
       var go = button(words.start, self.what, function () { toggle(); });
-      var reset = button(words.reset, self.what, function () { clear(); paint(); });
+      var reset = sure(button(words.reset, self.what), words["reset-sure"], function () { return !!mine().began; },
+        function () { clear(); paint(); }, self.what);
       var longer = button(words.longer, self.what, function () { extend(60); });
       var other = button(words.other, self.what, ask);
       var stamp = make("p", "timer__stamp");
@@ -169,17 +204,14 @@
         var now = mine();
         var rest = left();
         shown.textContent = digits(rest < 0 ? rest : Math.ceil(rest));
-        var text = now.end ? words.pause : now.began ? words["go-on"] : words.start;
-        if (go.textContent !== text) {
-          go.textContent = text;
-          go.setAttribute("aria-label", text + ": " + self.what);
-        }
+        var text = now.end ? words.pause : now.began ? words["go-on"] : self.kind === "bath" && item.previousElementSibling ? words["sheet-in"] : words.start;
+        call(go, text, self.what);
         reset.hidden = !now.began && home !== own;
         go.hidden = !!now.answered;
         longer.hidden = reset.hidden || go.hidden;
         other.hidden = home !== own;
-        stamp.textContent = now.began && now.end
-          ? fill(words["started-at"], { t: clock(now.began), u: clock(now.end) }) : "";
+        stamp.textContent = now.answered ? fill(words["stopped-at"], { t: when(now.began), u: when(now.answered) })
+          : now.end ? fill(words["started-at"], { t: when(now.began), u: when(now.due || now.end) }) : "";
         if (minutes && document.activeElement !== minutes) { minutes.value = String(Math.round(length() / 6) / 10); }
       }
     }
@@ -193,15 +225,19 @@
     }
     function start() {
       var now = mine();
-      save({ length: length(), end: Date.now() + left() * 1000, said: now.said || 0, began: now.began || Date.now() });
+      save({ length: length(), end: Date.now() + left() * 1000, said: now.said || 0, began: now.began || Date.now(), due: now.due });
       if (!now.said) { say(1, fill(words["say-start"], { what: label, length: digits(length()) })); }
       bench.began(self);
       paint();
     }
     function toggle() {
       var now = mine();
+      if (soon(touched, 1000)) { return; }
+      touched = Date.now();
+      status.textContent = now.began ? status.textContent : bench.bar(self);
+      if (!now.began && status.textContent) { return; }
       if (now.end) {
-        save({ length: length(), left: left(), said: now.said, began: now.began, answered: now.answered });
+        save({ length: length(), left: left(), said: now.said, began: now.began, due: now.due });
         paint();
       } else { start(); }
     }
@@ -219,17 +255,27 @@
     /* After a ring, from now on: what ended long ago would still be over with a minute more. */
     function snooze(seconds) {
       var now = mine();
+      now.due = now.due || now.end;
       now.end = Date.now() + seconds * 1000;
       delete now.answered;
       now.said = 4;
       save(now);
       paint();
     }
-    /* Over before or after its time, with nothing to follow: its step is done. */
-    function stop() {
+    /* Over before or after its time; where its step is done, it goes on as if nothing had been if that is taken back. */
+    function stop(cut) {
       var now = mine();
-      if (!now.end || now.answered) { return; }
+      if (!now.began || now.answered) { return; }
       now.answered = Date.now();
+      if (cut) { now.cut = 1; }
+      save(now);
+      paint();
+    }
+    function resume() {
+      var now = mine();
+      if (!now.cut) { return; }
+      delete now.cut;
+      delete now.answered;
       save(now);
       paint();
     }
@@ -242,6 +288,12 @@
       }
       paint();
       return next;
+    }
+    /* A step takes as long as its work asks for: when its least time is over, one looks whether it is done. */
+    function over(what) {
+      var now = mine();
+      return self.kind !== "whole" ? fill(words["say-end"], { what: what })
+        : fill(words["whole-over"], { what: heading, n: Math.round((length() + (now.due ? now.end - now.due : 0) / 1000) / 60) });
     }
     /* Each message is spoken once: start, half, five minutes, one minute, end. */
     function say(mark, text) {
@@ -258,7 +310,7 @@
       var said = now.said || 0;
       if (rest <= 0) {
         bench.ring(self);
-        if (said < 5) { say(5, fill(words["say-end"], { what: label })); }
+        if (said < 5) { say(5, over(label)); }
       } else if (rest <= 60 && said < 4 && whole > 120) { say(4, fill(words["say-one"], { what: label })); }
       else if (rest > 60 && rest <= 300 && said < 3 && whole > 600) { say(3, fill(words["say-five"], { what: label })); }
       else if (rest > 300 && rest <= whole / 2 && said < 2) { say(2, fill(words["say-half"], { what: label })); }
@@ -266,6 +318,7 @@
     function paint() {
       item.classList.toggle("timer--over", left() < 0 && !mine().answered);
       drawn.forEach(function (one) { one(); });
+      bench.painted();
       if (!mine().began) { status.textContent = ""; }
     }
     paint();
@@ -280,15 +333,19 @@
 
   /* The rest of the desk. */
   var wipe = desk.querySelector("[data-desk=clear]");
-  wipe.addEventListener("click", function () {
-    if (state.record && wipe.textContent !== words["clear-sure"]) { wipe.textContent = words["clear-sure"]; return; }
-    wipe.textContent = words.clear;
+  var rescue = null;
+  sure(wipe, words["clear-sure"], function () { return state.record; }, function () {
+    if (rescue) { rescue.remove(); }
     state = { ticks: {}, timers: {} };
     try { localStorage.removeItem(store); } catch (refused) { /* nothing was kept */ }
     boxes.forEach(function (box) { box.checked = false; });
     timers.forEach(function (timer) { timer.paint(); });
     bench.cleared();
     told.textContent = words.cleared;
+  }, "", function () {
+    if (!words.save) { return; }
+    rescue = rescue || button(words.save, words.record, function () { bench.save(); });
+    wipe.parentNode.appendChild(rescue);
   });
   /* A browser lets go of the screen when its page is left, so it is asked again when the reader comes back. */
   var awake = desk.querySelector("[data-desk=awake]");

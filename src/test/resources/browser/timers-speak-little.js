@@ -3,6 +3,8 @@
 const done = arguments[arguments.length - 1];
 const home = document.querySelector("[data-timer]:has([role=timer])");
 if (!home) { done([]); return; }
+const briefing = document.getElementById("tick-briefing");
+if (briefing) { briefing.checked = true; }
 const clock = Date.now;
 let shift = 0;
 Date.now = () => clock() + shift;

@@ -13,15 +13,16 @@ import java.util.Optional;
  * @param kind what is timed
  * @param then id of the timer that begins when this one is answered
  * @param at when it ends in the step, in words; empty if it starts with the step
+ * @param due the same in seconds, the low end of a range; 0 where it is not told
  */
 public record BenchTimer(String id, String label, String length, long seconds, String iso, Kind kind, Optional<String> then,
-        Optional<String> at) {
+        Optional<String> at, long due) {
 
     /** What is timed. */
     public enum Kind { BATH, CHANGE, LOOK, WEIGHT, WHOLE }
 
     /** The same timer, followed by another. */
     public BenchTimer followedBy(String next) {
-        return new BenchTimer(id, label, length, seconds, iso, kind, Optional.of(next), at);
+        return new BenchTimer(id, label, length, seconds, iso, kind, Optional.of(next), at, due);
     }
 }

@@ -29,7 +29,8 @@ final class Assets {
         files.add(SiteFile.text("assets/site.css", styles(templates)));
         templates.texts().forEach((name, text) -> {
             if (name.startsWith("script/") || name.startsWith("drawing/")) {
-                files.add(SiteFile.text("assets/" + name.substring(name.indexOf('/') + 1), text));
+                files.add(SiteFile.text("assets/" + name.substring(name.indexOf('/') + 1),
+                        name.startsWith("script/") ? bare(text) : text));
             }
         });
         return files;
@@ -51,6 +52,12 @@ final class Assets {
     private static String packed(String css) {
         return css.replaceAll("(?s)/\\*.*?\\*/", "").replaceAll("(?m)^\\s+", "").replaceAll("\n{2,}", "\n")
                 .replaceAll("(?<=[\\w-]): ", ":").replaceAll(" ?([{};>]|,(?= ))\\s*", "$1").replace(";}", "}");
+    }
+
+    /** A script without the comments that have lines of their own, and without the room before its lines. */
+    static String bare(String script) {
+        return script.contains("`") ? script : script
+                .replaceAll("(?m)^\\h*/\\*[^*]*(?:\\*(?!/)[^*]*)*\\*/\\h*\n", "").replaceAll("(?m)^\\h+", "");
     }
 
     /** The fonts that a site brings along. */

@@ -27,11 +27,14 @@ class BenchDeskIT {
 
     private static final String SHEET = "cases/tide-table/steps.html";
     private static final String BATH = "timer-wash-bath-1";
+    private static final String SECOND_BATH = "timer-wash-bath-2";
+    private static final String IN = "Sheet is in: start";
+    private static final String CLEANING = "timer-surface-clean-whole";
     private static final String CHANGE = "timer-dry-change-1";
 
     @Test
     void a_timer_goes_by_its_end_time_even_where_nothing_ticked_between() {
-        atTheBench((window, clock) -> {
+        whereAllIsReleased((window, clock) -> {
             assertThat(digits(window, BATH)).isEqualTo("20:00");
             pressed(window, BATH, "Start");
             clock.set(61);
@@ -45,7 +48,7 @@ class BenchDeskIT {
 
     @Test
     void several_timers_run_at_once() {
-        atTheBench((window, clock) -> {
+        whereAllIsReleased((window, clock) -> {
             pressed(window, BATH, "Start");
             clock.set(60);
             pressed(window, CHANGE, "Start");
@@ -57,7 +60,7 @@ class BenchDeskIT {
 
     @Test
     void a_paused_timer_waits_and_goes_on_from_where_it_was() {
-        atTheBench((window, clock) -> {
+        whereAllIsReleased((window, clock) -> {
             pressed(window, BATH, "Start");
             clock.set(300);
             pressed(window, BATH, "Pause");
@@ -69,13 +72,41 @@ class BenchDeskIT {
         });
     }
 
+    /** A wet finger taps twice: a second tap within a second is none, and what is paused is not forgotten. */
+    @Test
+    void a_second_tap_at_once_does_not_pause_and_the_head_of_the_bench_view_tells_what_is_paused() {
+        whereAllIsReleased((window, clock) -> {
+            pressed(window, BATH, "Start");
+            window.run("document.querySelector('[data-timer=timer-wash-bath-1] .button').click();");
+            clock.set(60);
+            assertThat(digits(window, BATH)).isEqualTo("19:00");
+            pressed(window, BATH, "Pause");
+            assertThat(heads(window)).containsExactly("paused: Bath 1");
+        });
+    }
+
+    @Test
+    void a_timer_that_runs_goes_back_to_its_start_only_when_that_is_asked_for_twice_and_not_by_a_double_tap() {
+        whereAllIsReleased((window, clock) -> {
+            pressed(window, BATH, "Start");
+            clock.set(600);
+            pressed(window, BATH, "Reset");
+            pressed(window, BATH, "Press again: back to the start");
+            assertThat(digits(window, BATH)).isEqualTo("10:00");
+            clock.set(603);
+            pressed(window, BATH, "Press again: back to the start");
+            assertThat(digits(window, BATH)).isEqualTo("20:00");
+            assertThat(heads(window)).isEmpty();
+        });
+    }
+
     @Test
     void a_running_timer_can_be_made_longer_up_to_ten_times_its_length() {
-        atTheBench((window, clock) -> {
+        whereAllIsReleased((window, clock) -> {
             pressed(window, BATH, "Start");
             pressed(window, BATH, "1 min longer");
             assertThat(digits(window, BATH)).isEqualTo("21:00");
-            pressed(window, BATH, "Reset");
+            reset(window, clock, BATH, 0);
             setMinutes(window, BATH, "199");
             pressed(window, BATH, "Start");
             pressed(window, BATH, "1 min longer");
@@ -86,13 +117,13 @@ class BenchDeskIT {
 
     @Test
     void a_timer_can_be_set_to_another_length_and_back() {
-        atTheBench((window, clock) -> {
+        whereAllIsReleased((window, clock) -> {
             setMinutes(window, BATH, "25");
             assertThat(digits(window, BATH)).isEqualTo("25:00");
             pressed(window, BATH, "Start");
             clock.set(60);
             assertThat(digits(window, BATH)).isEqualTo("24:00");
-            pressed(window, BATH, "Reset");
+            reset(window, clock, BATH, 60);
             assertThat(digits(window, BATH)).isEqualTo("20:00");
         });
     }
@@ -109,7 +140,7 @@ class BenchDeskIT {
 
     @Test
     void running_and_paused_timers_survive_a_reload() {
-        atTheBench((window, clock) -> {
+        whereAllIsReleased((window, clock) -> {
             pressed(window, BATH, "Start");
             pressed(window, CHANGE, "Start");
             clock.set(120);
@@ -126,7 +157,7 @@ class BenchDeskIT {
 
     @Test
     void a_timer_speaks_at_its_start_half_five_minutes_one_minute_and_end_and_then_is_silent() {
-        atTheBench((window, clock) -> {
+        whereAllIsReleased((window, clock) -> {
             pressed(window, BATH, "Start");
             assertThat(said(window, BATH)).isEqualTo("Bath 1: started, 20:00.");
             clock.set(10 * 60);
@@ -143,14 +174,19 @@ class BenchDeskIT {
 
     @Test
     void ticks_and_timers_stay_on_the_device_until_they_are_cleared() {
-        atTheBench((window, clock) -> {
+        whereAllIsReleased((window, clock) -> {
             String ticks = "return [...document.querySelectorAll('.tick input:checked')].map(box => box.id);";
-            window.run("document.querySelectorAll('.tick input')[0].click(); document.querySelectorAll('.tick input')[3].click();");
+            window.run("document.querySelectorAll('.tick input')[1].click(); document.querySelectorAll('.tick input')[3].click();");
             List<String> ticked = window.texts(ticks);
             pressed(window, BATH, "Start");
             window.again();
-            assertThat(window.texts(ticks)).hasSize(2).isEqualTo(ticked);
+            assertThat(window.texts(ticks)).hasSize(3).isEqualTo(ticked);
             window.run("const clear = document.querySelector('[data-desk=clear]'); clear.click(); clear.click();");
+            assertThat(window.texts(ticks)).isEqualTo(ticked);
+            assertThat(window.run("return [...document.querySelectorAll('.bench-desk__buttons button')].pop().textContent;"))
+                    .isEqualTo("Save first");
+            clock.set(3);
+            window.run("document.querySelector('[data-desk=clear]').click();");
             assertThat(window.texts(ticks)).isEmpty();
             assertThat(digits(window, BATH)).isEqualTo("20:00");
             window.again();
@@ -166,10 +202,59 @@ class BenchDeskIT {
             atStep(window, "step-relax");
             forward(window);
             assertThat(screen(window)).contains("Hold point");
-            window.run("const screen = document.querySelector('.screen:not([hidden])');"
-                    + "screen.querySelector('input').value = 'AB'; screen.querySelector('.screen__release button').click();");
+            initialled(window);
+            release(window);
+            assertThat(told(window)).isEqualTo("Not marked as done: 1. Examination · 2. Testing: what each liquid does"
+                    + " · 3. Surface cleaning · 4. Fixing · 5. Testing: whether the wax holds.");
+            release(window);
+            forward(window);
+            assertThat(screen(window)).contains("Hold point");
+            clock.set(3);
+            release(window);
+            assertThat(told(window)).startsWith("Released").contains("by AB. Not marked as done: 1. Examination");
             forward(window);
             assertThat(screen(window)).isEqualTo("6. Prewetting");
+        });
+    }
+
+    /** A hold released too early is stopped again, by two taps that are no double tap. */
+    @Test
+    void a_release_clears_what_was_said_before_and_can_be_taken_back() {
+        atTheBench((window, clock) -> {
+            atStep(window, "step-relax");
+            forward(window);
+            assertThat(heard(window)).startsWith("Not yet");
+            initialled(window);
+            release(window);
+            clock.set(3);
+            release(window);
+            assertThat(heard(window)).isEmpty();
+            assertThat(releases(window)).isEqualTo("Take back");
+            release(window);
+            clock.set(6);
+            release(window);
+            assertThat(releases(window)).isEqualTo("Released now");
+            assertThat(told(window)).isEmpty();
+            forward(window);
+            assertThat(screen(window)).contains("Hold point");
+        });
+    }
+
+    @Test
+    void a_timer_of_the_sheet_waits_for_the_briefing_and_the_hold_points_and_says_which() {
+        atTheBench((window, clock) -> {
+            pressed(window, BATH, "Start");
+            clock.set(60);
+            assertThat(digits(window, BATH)).isEqualTo("20:00");
+            assertThat(said(window, BATH)).startsWith("Read the briefing first");
+            window.run("document.getElementById('tick-briefing').checked = true;");
+            pressed(window, BATH, "Start");
+            clock.set(120);
+            assertThat(digits(window, BATH)).isEqualTo("20:00");
+            assertThat(said(window, BATH)).isEqualTo("Not yet: the hold point at 6. Prewetting has to be released first.");
+            pressed(window, CLEANING, "Start");
+            clock.set(180);
+            assertThat(digits(window, CLEANING)).isEqualTo("19:00");
         });
     }
 
@@ -181,9 +266,10 @@ class BenchDeskIT {
             window.run("document.querySelector('.screen:not([hidden]) input').focus();");
             window.type("AB");
             window.press("Enter", 13);
+            clock.set(3);
+            window.press("Enter", 13);
             assertThat(screen(window)).contains("Hold point");
-            assertThat((String) window.run("return document.querySelector('.screen--hold:not([hidden]) .screen__told').textContent;"))
-                    .contains("AB");
+            assertThat(told(window)).contains("AB");
             forward(window);
             assertThat(screen(window)).isEqualTo("6. Prewetting");
         });
@@ -202,6 +288,19 @@ class BenchDeskIT {
         });
     }
 
+    /** A wet hand drags across the screen without meaning anything by it. */
+    @Test
+    void a_finger_that_is_drawn_across_the_screen_changes_nothing() {
+        atTheBench((window, clock) -> {
+            atStep(window, "step-look");
+            window.run("const touch = (kind, x) => { const at = new Touch({identifier: 1,"
+                    + "target: document.querySelector('.bench__screens'),"
+                    + "clientX: x, clientY: 300}); at.target.dispatchEvent(new TouchEvent(kind, {touches: kind === 'touchend' ? [] : [at],"
+                    + "changedTouches: [at], bubbles: true})); }; touch('touchstart', 300); touch('touchend', 150);");
+            assertThat(screen(window)).isEqualTo("1. Examination");
+        });
+    }
+
     @Test
     void a_later_step_is_not_reached_past_a_hold_point_of_what_comes_before_it() {
         atTheBench((window, clock) -> {
@@ -213,10 +312,34 @@ class BenchDeskIT {
         });
     }
 
+    /** Drying takes 3 d and measuring waits 8 wk: neither they nor what follows them is a matter of this day's clock. */
+    @Test
+    void what_begins_on_another_day_stands_under_its_date_or_under_no_time() {
+        atTheBench((window, clock) -> {
+            window.run("window.benchleaf.state().started = Date.now(); window.benchleaf.keep();");
+            window.again();
+            atStep(window, "step-look");
+            assertThat(when(window, "step-surface-clean")).startsWith("earliest");
+            assertThat(List.of(when(window, "step-mend"), when(window, "step-measure"), when(window, "step-house"))).containsOnly("");
+            window.run("const bench = window.benchleaf; const state = bench.state();"
+                    + "state.record = state.record || bench.begun({ steps: {} }, document.querySelector('[data-issue]').dataset.issue);"
+                    + "state.record.steps['step-mend'] = { began: Date.now(), ended: Date.now() }; bench.keep();");
+            window.again();
+            atStep(window, "step-look");
+            assertThat(when(window, "step-measure")).isEqualTo(window.run("const day = new Date(Date.now() + 56 * 864e5);"
+                    + "const two = number => String(number).padStart(2, '0');"
+                    + "return `earliest ${day.getFullYear()}-${two(day.getMonth() + 1)}-${two(day.getDate())}`;"));
+        });
+    }
+
+    private static String when(Window window, String step) {
+        return (String) window.run("return document.querySelector('[data-stage=' + arguments[0] + '] .screen__when').textContent;", step);
+    }
+
     /** Escape, and the gesture for going back on a phone, close a dialog: a bath must not run on unheard for that. */
     @Test
     void a_ring_that_a_key_closed_rings_again_a_minute_later() {
-        atTheBench((window, clock) -> {
+        whereAllIsReleased((window, clock) -> {
             pressed(window, BATH, "Start");
             clock.set(20 * 60);
             window.press("Escape", 27);
@@ -228,21 +351,266 @@ class BenchDeskIT {
         });
     }
 
-    /** The tide table's baths follow each other: 20 min each, the second from when the first is answered. */
+    /** On a phone of 360 × 640 px; a bath of 20 min, a change after 15 min and a cleaning of 20 min that was begun first. */
+    @Test
+    void of_several_rings_the_one_that_waits_longest_stands_first_at_the_top_and_a_finger_already_coming_down_answers_none() {
+        whereAllIsReleased((window, clock) -> {
+            window.show(new Setting(360, Setting.Look.LIGHT));
+            pressed(window, CHANGE, "Start");
+            pressed(window, BATH, "Start");
+            clock.set(10);
+            pressed(window, CLEANING, "Start");
+            clock.set(30 * 60);
+            window.run("document.querySelector('dialog[open] button').click();");
+            assertThat(window.texts("return [...document.querySelectorAll('dialog[open] .ring__what')].map(one => one.textContent);"))
+                    .satisfiesExactly(first -> assertThat(first).startsWith("Blotter change 1"),
+                            second -> assertThat(second).startsWith("Bath 1"), third -> assertThat(third).contains("3. Surface cleaning"));
+            assertThat(((Number) window.run("const bell = document.querySelector('dialog[open]');"
+                    + "return bell.scrollTop + bell.querySelector('.ring__what').getBoundingClientRect().top;"))
+                    .doubleValue()).isBetween(0.0, 60.0);
+            clock.set(30 * 60 + 2);
+            window.run("document.querySelector('dialog[open] button').click();");
+            assertThat(window.texts("return [...document.querySelectorAll('dialog[open] .ring__what')].map(one => one.textContent);"))
+                    .hasSize(2);
+        });
+    }
+
+    /** The tide table's change 2 comes 30 min after change 1, from when that is answered. */
     @Test
     void a_timer_that_ended_unseen_rings_says_how_long_ago_and_the_next_one_begins_when_it_is_answered() {
-        atTheBench((window, clock) -> {
-            pressed(window, BATH, "Start");
-            clock.set(23 * 60);
+        whereAllIsReleased((window, clock) -> {
+            pressed(window, CHANGE, "Start");
+            clock.set(18 * 60);
             window.again();
             window.run(Scripts.plain("do-again"));
             assertThat(window.texts("const bell = document.querySelector('dialog[open]'); return [bell.getAttribute('role'),"
                     + "bell.querySelector('.ring__when').textContent];")).containsExactly("alertdialog", "03:00 ago");
+            clock.set(18 * 60 + 2);
             window.run("document.querySelector('dialog[open] button').click();");
             assertThat(rings(window)).isFalse();
-            assertThat(digits(window, "timer-wash-bath-2")).isEqualTo("20:00");
-            clock.set(24 * 60);
-            assertThat(digits(window, "timer-wash-bath-2")).isEqualTo("19:00");
+            assertThat(digits(window, "timer-dry-change-2")).isEqualTo("30:00");
+            clock.set(19 * 60 + 2);
+            assertThat(digits(window, "timer-dry-change-2")).isEqualTo("29:00");
+        });
+    }
+
+    /** A bath of 20 min that rang, got a minute more 5 min later and rings again was due 6 min ago. */
+    @Test
+    void a_minute_more_does_not_change_when_it_was_due() {
+        whereAllIsReleased((window, clock) -> {
+            pressed(window, BATH, "Start");
+            String stamp = stamped(window, BATH);
+            clock.set(20 * 60);
+            clock.set(25 * 60);
+            answered(window, "1 min more");
+            assertThat(stamped(window, BATH)).isEqualTo(stamp);
+            clock.set(26 * 60);
+            assertThat(window.texts("return [document.querySelector('dialog[open] .ring__when').textContent];"))
+                    .containsExactly("06:00 ago");
+        });
+    }
+
+    @Test
+    void the_begin_of_the_day_is_not_replaced_by_one_tap() {
+        whereAllIsReleased((window, clock) -> {
+            String now = "document.querySelector('[data-bench=now]').click();";
+            String begun = "return document.querySelector('[data-bench=started]').value;";
+            atStep(window, "step-look");
+            window.run(now);
+            Object begin = window.run(begun);
+            clock.set(15 * 3600);
+            window.run(now + now);
+            assertThat(window.run(begun)).isEqualTo(begin);
+            clock.set(15 * 3600 + 3);
+            window.run(now);
+            assertThat(window.run(begun)).isNotEqualTo(begin);
+        });
+    }
+
+    /** The surface cleaning of the tide table takes 20 to 40 min: after 20 one looks, and it is done or goes on. */
+    @Test
+    void when_the_least_time_of_a_step_is_over_one_is_asked_to_look_and_ends_it_or_goes_on() {
+        whereAllIsReleased((window, clock) -> {
+            String rung = "return [document.querySelector('dialog[open] .ring__what').textContent];";
+            pressed(window, CLEANING, "Start");
+            clock.set(20 * 60);
+            assertThat(window.texts(rung)).containsExactly("3. Surface cleaning: 20 min are over. Look.");
+            clock.set(20 * 60 + 2);
+            answered(window, "Go on: ring in 5 min");
+            clock.set(25 * 60);
+            assertThat(rings(window)).isFalse();
+            clock.set(25 * 60 + 2);
+            assertThat(window.texts(rung)).containsExactly("3. Surface cleaning: 25 min are over. Look.");
+            clock.set(25 * 60 + 4);
+            answered(window, "Step done");
+            assertThat(rings(window)).isFalse();
+            assertThat(stamped(window, CLEANING)).contains("stopped");
+            assertThat(window.run("return document.querySelector('[data-stage=step-surface-clean] .screen__when').textContent;")).asString()
+                    .startsWith("Done ");
+        });
+    }
+
+    /** Beside the timer stands what comes next, for the head of the screen names the change that is being made. */
+    @Test
+    void the_screen_of_a_change_of_blotters_says_when_the_next_one_is() {
+        whereAllIsReleased((window, clock) -> {
+            assertThat(window.texts("return ['change-1', 'change-2'].map(one => { const face = document.querySelector("
+                    + "'[data-face=timer-dry-' + one + ']'); return face.closest('.screen').querySelector('.screen__name').textContent"
+                    + " + ': ' + face.querySelector('b').textContent; });"))
+                    .containsExactly("8. Drying: Next change in", "8. Drying Blotter change 1: Next change in");
+        });
+    }
+
+    @Test
+    void the_head_of_the_bench_view_tells_what_is_until_when_and_at_once_after_a_tap() {
+        whereAllIsReleased((window, clock) -> {
+            String heads = "return [...document.querySelectorAll('.bench__due li')].map(one => one.textContent.replace(/\\d+:\\d+/, 'T'));";
+            pressed(window, "timer-dry-change-4", "Start");
+            assertThat(window.texts(heads)).containsExactly("Blotter change 4 at T");
+            clock.set(10);
+            pressed(window, CLEANING, "Start");
+            assertThat(window.texts(heads)).containsExactly("3. Surface cleaning until T", "Blotter change 4 at T");
+            clock.set(20);
+            pressed(window, CLEANING, "Pause");
+            assertThat(window.texts(heads)).containsExactly("paused: 3. Surface cleaning", "Blotter change 4 at T");
+        });
+    }
+
+    /** The clock of these checks begins on 2 March 2026. */
+    @Test
+    void a_time_of_another_day_carries_its_date() {
+        whereAllIsReleased((window, clock) -> {
+            atStep(window, "step-look");
+            pressed(window, "timer-look-whole", "Start");
+            window.run("document.querySelector('[data-stage=step-look] button').click();"
+                    + "[...document.querySelector('.screen:not([hidden]) .screen__time').children].pop().click();");
+            String when = "return document.querySelector('[data-stage=step-look] .screen__when').textContent;";
+            assertThat((String) window.run(when)).matches("Done \\d\\d:\\d\\d");
+            clock.set(2 * 24 * 3600);
+            assertThat((String) window.run(when)).matches("Done 2 Mar, \\d\\d:\\d\\d");
+        });
+    }
+
+    /** The sheet is lifted, drained and carried before it lies in the next bath: its 20 min begin there. */
+    @Test
+    void the_next_bath_begins_when_the_sheet_is_in_it_and_not_when_it_is_lifted_out() {
+        whereAllIsReleased((window, clock) -> {
+            atStep(window, "step-wash");
+            pressed(window, BATH, "Start");
+            clock.set(20 * 60 + 2);
+            clock.set(20 * 60 + 4);
+            answered(window, "Lift out now");
+            assertThat(screen(window)).isEqualTo("7. Washing Bath 2");
+            clock.set(26 * 60);
+            assertThat(heads(window)).containsExactly("to start: Bath 2");
+            assertThat(digits(window, SECOND_BATH)).isEqualTo("20:00");
+            pressed(window, SECOND_BATH, IN);
+            clock.set(27 * 60);
+            assertThat(digits(window, SECOND_BATH)).isEqualTo("19:00");
+        });
+    }
+
+    /** As the sheet counts them: bath 1 is over 23 min, bath 2 48 min and bath 3 73 min after the start at the earliest. */
+    @Test
+    void the_head_of_the_bench_view_counts_the_changes_between_baths() {
+        whereAllIsReleased((window, clock) -> {
+            pressed(window, BATH, "Start");
+            assertThat(heads(window).stream().map(line -> line.replaceAll(".*?(\\d\\d):(\\d\\d).*", "$1 $2").split(" "))
+                    .map(time -> Integer.parseInt(time[0]) * 60 + Integer.parseInt(time[1])).toList())
+                    .satisfies(ends -> assertThat(List.of(ends.get(1) - ends.get(0), ends.get(2) - ends.get(1))).containsExactly(25, 25));
+        });
+    }
+
+    /** The tide table plans three baths and a fourth if it is still needed. */
+    @Test
+    void after_the_last_planned_bath_one_can_say_that_it_is_enough() {
+        whereAllIsReleased((window, clock) -> {
+            atStep(window, "step-wash");
+            pressed(window, "timer-wash-bath-3", IN);
+            clock.set(20 * 60);
+            clock.set(20 * 60 + 2);
+            answered(window, "No further bath");
+            assertThat(rings(window)).isFalse();
+            assertThat(screen(window)).startsWith("8. ");
+            assertThat(window.run("return document.querySelector('[data-stage=step-wash] .screen__when').textContent;")).asString()
+                    .startsWith("Done ");
+        });
+    }
+
+    /** Wetting takes 5 min, three baths 73 min and the changes 4 h 15 min: begun at 9 they end before 17:30, begun at 15 after it. */
+    @Test
+    void the_hold_point_before_wetting_says_that_the_day_is_too_short_for_the_last_change_of_blotters() {
+        atTheBench((window, clock) -> {
+            String day = "const day = document.querySelector('.screen--hold:not([hidden]) .screen__day'); return day.checkVisibility() ? "
+                    + "day.textContent : '';";
+            atStep(window, "step-relax");
+            assertThat(window.run(day)).isEqualTo("");
+            long three = ((Number) window.run("const at = new Date(Date.now()); const now = at.getTime();"
+                    + "return (at.setHours(15, 6, 0, 0) - now) / 1000;")).longValue();
+            clock.set(three);
+            assertThat(window.run(day))
+                    .isEqualTo("The day is too short: the last blotter change falls at 20:39 at the earliest, after closing.");
+        });
+    }
+
+    /** The misted sheet of the tide table may wait 15 min at the hold point before the bath. */
+    @Test
+    void a_sheet_that_waits_too_long_at_a_hold_point_rings_once_and_that_it_did_stays_to_be_read() {
+        atTheBench((window, clock) -> {
+            atStep(window, "step-relax");
+            initialled(window);
+            release(window);
+            clock.set(3);
+            release(window);
+            window.run("[...document.querySelector('[data-screen=step-relax][data-last]').querySelectorAll('.screen__time > button')].pop()"
+                    + ".click();");
+            atStep(window, "step-wash");
+            assertThat(latest(window)).startsWith("By ");
+            clock.set(3 + 15 * 60);
+            assertThat(rings(window)).isFalse();
+            clock.set(4 + 15 * 60);
+            assertThat(window.texts("return [document.querySelector('dialog[open] .ring__what').textContent];"))
+                    .containsExactly("7. Washing: the sheet waits too long.");
+            assertThat(latest(window)).startsWith("Waits too long");
+            assertThat(window.run("return document.querySelector('[data-stage=step-wash] .screen__when').textContent;")).asString()
+                    .contains("Waits too long").doesNotContain("earliest");
+            clock.set(10 + 15 * 60);
+            answered(window, "Go there");
+            window.again();
+            clock.set(20 * 60);
+            assertThat(rings(window)).isFalse();
+            initialled(window);
+            release(window);
+            clock.set(20 * 60 + 3);
+            release(window);
+            assertThat(latest(window)).startsWith("Waits too long");
+        });
+    }
+
+    /** Browsers let a page sound only after it was touched (HTML, user activation): a page loaded again says so while a timer runs. */
+    @Test
+    void a_page_loaded_again_says_that_it_must_be_touched_to_ring_while_a_timer_runs() {
+        whereAllIsReleased((window, clock) -> {
+            window.again();
+            assertThat(status(window)).isEmpty();
+            atStep(window, "step-surface-clean");
+            pressed(window, CLEANING, "Start");
+            window.again();
+            assertThat(status(window)).isEqualTo("Tap once, so that it can ring.");
+            assertThat(heard(window)).isEqualTo("Tap once, so that it can ring.");
+            window.press("Shift", 16);
+            assertThat(status(window)).doesNotContain("Tap");
+            assertThat(heard(window)).isEmpty();
+        });
+    }
+
+    @Test
+    void a_running_timer_keeps_the_warning_that_a_locked_phone_may_not_ring() {
+        whereAllIsReleased((window, clock) -> {
+            atStep(window, "step-surface-clean");
+            window.run("document.querySelector('.screen:not([hidden]) .timer__run .button').click();");
+            assertThat(window.run("return document.querySelector('.screen:not([hidden]) .screen__promise').checkVisibility();"))
+                    .isEqualTo(true);
         });
     }
 
@@ -251,7 +619,9 @@ class BenchDeskIT {
         atTheBench((window, clock) -> {
             window.run("document.querySelector('[data-desk=bench]').click();");
             assertThat(window.run("return document.getElementById('bench').hidden;")).isEqualTo(true);
-            assertThat(status(window)).contains("Read the briefing first");
+            assertThat(window.texts("return [document.activeElement.textContent, document.activeElement.nextElementSibling.textContent,"
+                    + "Math.abs(document.activeElement.getBoundingClientRect().top) < 60];"))
+                    .containsExactly("Before the first step", "Read the briefing first, and tick that off.", "true");
             window.run("document.getElementById('tick-briefing').click(); document.querySelector('[data-desk=bench]').click();");
             assertThat(window.run("return document.getElementById('bench').hidden;")).isEqualTo(false);
         });
@@ -266,10 +636,32 @@ class BenchDeskIT {
                     + "[...screen.querySelectorAll('.screen__time > button')].pop().click();");
             assertThat(window.run("return document.querySelectorAll('.bench__due li').length;")).isEqualTo(0L);
             atStep(window, "step-relax");
-            window.run("const hold = document.querySelector('.screen--hold:not([hidden])'); hold.querySelector('input').value = 'AB';"
-                    + "hold.querySelector('.screen__release button').click();");
-            assertThat((String) window.run("return document.querySelector('.screen--hold:not([hidden]) .screen__told').textContent;"))
+            initialled(window);
+            release(window);
+            assertThat(told(window))
                     .contains("Not marked as done: 1. Examination", "2. Testing").doesNotContain("3. Surface cleaning");
+        });
+    }
+
+    @Test
+    void a_timer_stopped_by_step_done_says_so_and_goes_on_where_it_would_be_if_that_is_taken_back() {
+        atTheBench((window, clock) -> {
+            atStep(window, "step-surface-clean");
+            String run = "document.querySelector('[data-screen=step-surface-clean] .timer__run .button').click();";
+            String done = "[...document.querySelector('[data-screen=step-surface-clean][data-last]').querySelectorAll("
+                    + "'.screen__time > button')].pop().click();";
+            window.run(run);
+            clock.set(600);
+            window.run(done);
+            assertThat(stamped(window, CLEANING)).startsWith("started ").contains("stopped ").doesNotContain("due");
+            clock.set(900);
+            assertThat(digits(window, CLEANING)).isEqualTo("10:00");
+            window.again();
+            window.run(done);
+            assertThat(digits(window, CLEANING)).isEqualTo("05:00");
+            assertThat(stamped(window, CLEANING)).contains("due ");
+            clock.set(1200);
+            assertThat(rings(window)).isTrue();
         });
     }
 
@@ -338,6 +730,19 @@ class BenchDeskIT {
         });
     }
 
+    /** As {@code atTheBench}, after the briefing was ticked off and every hold point released. */
+    private static void whereAllIsReleased(BiConsumer<Window, PageClock> work) {
+        atTheBench((window, clock) -> {
+            window.run("const view = document.getElementById('bench'); const issue = view.dataset.issue; const steps = {};"
+                    + "view.querySelectorAll('.screen--hold').forEach(one => {"
+                    + "steps[one.dataset.screen] = {released: {by: 'AB', role: 'supervisor', at: Date.now()}}; });"
+                    + "localStorage.setItem(document.getElementById('desk').dataset.store, JSON.stringify({sheet: 1,"
+                    + "ticks: {'tick-briefing': 1}, record: {issue: issue, issues: {en: issue}, steps: steps}}));");
+            window.again();
+            work.accept(window, clock);
+        });
+    }
+
     private static void atTheBench(BiConsumer<Window, PageClock> work) {
         Windows.lend(window -> {
             try (PageClock clock = PageClock.in(window)) {
@@ -380,6 +785,10 @@ class BenchDeskIT {
         return (String) window.run("return document.querySelector(arguments[0] + ' [role=timer]').textContent;", timer(name));
     }
 
+    private static String stamped(Window window, String name) {
+        return (String) window.run("return document.querySelector(arguments[0] + ' .timer__stamp').textContent;", timer(name));
+    }
+
     private static String said(Window window, String name) {
         return (String) window.run("return document.querySelector(arguments[0] + ' [role=status]').textContent;", timer(name));
     }
@@ -388,6 +797,18 @@ class BenchDeskIT {
         window.run("[...document.querySelectorAll(arguments[0] + ' button')].find(button => "
                 + "button.textContent.replace(/\\s/g, ' ') === arguments[1])"
                 + ".click();", timer(name), words);
+    }
+
+    private static void reset(Window window, PageClock clock, String name, long seconds) {
+        pressed(window, name, "Reset");
+        clock.set(seconds + 3);
+        pressed(window, name, "Press again: back to the start");
+    }
+
+    /** What stands at the head of the bench view, after the page has looked at the clock. */
+    private static List<String> heads(Window window) {
+        window.run(Scripts.plain("do-again"));
+        return window.texts("return [...document.querySelectorAll('.bench__due li')].map(one => one.textContent);");
     }
 
     private static void setMinutes(Window window, String name, String minutes) {
@@ -405,12 +826,36 @@ class BenchDeskIT {
                 + "document.querySelector('[data-stage=' + arguments[0] + '] button').click();", step);
     }
 
+    private static void initialled(Window window) {
+        window.run("document.querySelector('.screen--hold:not([hidden]) input').value = 'AB';");
+    }
+
+    private static void release(Window window) {
+        window.run("document.querySelector('.screen--hold:not([hidden]) .screen__release button').click();");
+    }
+
+    private static String releases(Window window) {
+        return (String) window.run("return document.querySelector('.screen--hold:not([hidden]) .screen__release button').textContent;");
+    }
+
+    private static String told(Window window) {
+        return (String) window.run("return document.querySelector('.screen--hold:not([hidden]) .screen__told').textContent;");
+    }
+
+    private static String latest(Window window) {
+        return (String) window.run("return document.querySelector('.screen--hold:not([hidden]) .screen__latest').textContent;");
+    }
+
     private static String screen(Window window) {
         return (String) window.run("return document.querySelector('.screen:not([hidden]) .screen__name').textContent;");
     }
 
     private static String heard(Window window) {
         return (String) window.run("return document.querySelector('.bench__said').textContent;");
+    }
+
+    private static void answered(Window window, String words) {
+        window.run("[...document.querySelectorAll('dialog[open] button')].find(one => one.textContent === arguments[0]).click();", words);
     }
 
     private static boolean rings(Window window) {

@@ -59,7 +59,8 @@ class FirefoxIT {
             assertThat(firefox.texts("return [...document.querySelectorAll('[data-search-results] a')].map(a => a.href);", false))
                     .anyMatch(link -> link.contains("glossary.html#"));
             firefox.open("cases/tide-table/steps.html", 320);
-            assertThat(firefox.texts("const timer = document.querySelector('[data-timer=\"timer-wash-bath-1\"]');"
+            assertThat(firefox.texts("document.getElementById('tick-briefing').checked = true;"
+                    + "const timer = document.querySelector('[data-timer]');"
                     + "timer.querySelector('button').click(); return [timer.querySelector('button').textContent];", false))
                     .containsExactly("Pause");
         });

@@ -59,7 +59,7 @@ class StepSheetIT {
                 "DisclosureTriangle: More: 2. Testing: what each liquid does", "button: Back: 1. Examination",
                 "button: Next: 2. Testing: what each liquid does Look"));
         atTheBench("step-look", window -> assertThat(heard(window)).containsSubsequence("heading: 1. Examination",
-                "text: Look at both sides in normal, raking and transmitted light.", "text: See",
+                "text: Look at both sides in normal, raking and transmitted light.", "text: You should see",
                 "timer: This step, 1. Examination", "button: Step done: 1. Examination"));
     }
 

@@ -95,7 +95,7 @@ class TemplatesTest {
         Files.writeString(content.resolve("studio.yaml"), "take along: [one file, zip]\n", StandardOpenOption.APPEND);
         Path script = look.resolve("script/disclosure.js");
         String before = Files.readString(script);
-        Files.writeString(script, before + "/* as Mrs Brandreth-Voss asked */\n");
+        Files.writeString(script, before + "window.asked = \"Mrs Brandreth-Voss\";\n");
         Said said = publish("--templates", look.toString());
         assertThat(said.code()).isEqualTo(1);
         assertThat(said.err()).contains("LEAK-001");

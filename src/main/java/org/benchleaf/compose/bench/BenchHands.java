@@ -88,15 +88,16 @@ final class BenchHands {
     }
 
     private Optional<Fact> see() {
-        return step.see().map(see -> Fact.of(sheet.words().say("bench-view.see"), WholeSentence.of(see)));
+        return step.see().map(see -> Fact.of(sheet.words().say("bench.told-see"), WholeSentence.of(see)));
     }
 
     /** The timer, named where the screen does not name it already, with its length where that is a range; none where no length is known. */
     private Optional<BenchScreen.Clock> clock(BenchTimer timer, Optional<String> hand) {
         boolean named = timer.kind() == BenchTimer.Kind.WHOLE || hand.filter(timer.label()::equals).isPresent();
         Optional<String> range = Optional.of(timer.length()).filter(any -> timer.iso().isEmpty());
+        String label = timer.kind() == BenchTimer.Kind.CHANGE ? sheet.words().say("bench-hand.next-change") : timer.label();
         return timer.seconds() == 0 ? Optional.empty() : Optional.of(new BenchScreen.Clock(timer.id(),
-                named ? range : Optional.of(range.map(length -> sheet.words().more(timer.label(), length)).orElse(timer.label()))));
+                named ? range : Optional.of(range.map(length -> sheet.words().more(label, length)).orElse(label))));
     }
 
     /** What follows a change that has no timer after it, because nobody waits for the next one. */

@@ -69,9 +69,10 @@ public final class BenchTimers {
         for (int number = 1; bath.isTimed() && number <= Math.max(bath.baths(), bath.atMost().orElse(0)); number++) {
             String label = sheet.words().say(number > bath.baths() ? "bench.timer-bath-more" : "bench.timer-bath", "n", number);
             StatedTime lying = bath.lasting(number);
+            Optional<Quantity> at = due(step, timed, number, bath.baths());
             timers.add(new BenchTimer(id(step, "bath-" + number), label, new TimeWords(sheet).of(lying),
                     Math.round(lying.stated().lowIn(Unit.SECOND)), lying.form() == Form.ONE ? iso(lying.stated()) : "",
-                    BenchTimer.Kind.BATH, Optional.empty(), due(due(step, timed, number, bath.baths()))));
+                    BenchTimer.Kind.BATH, Optional.empty(), due(at), seconds(at)));
         }
         return timers;
     }
@@ -95,7 +96,7 @@ public final class BenchTimers {
                     .map(after -> timer(step, BenchTimer.Kind.CHANGE, "change-" + moment.number(), label, after,
                             moment.number() == 1 ? Optional.empty() : Optional.of(moment.at())))
                     .orElseGet(() -> new BenchTimer(id(step, "change-" + moment.number()), label,
-                            sheet.words().say("bench.overnight"), 0, "", BenchTimer.Kind.CHANGE, Optional.empty(), Optional.empty())));
+                            sheet.words().say("bench.overnight"), 0, "", BenchTimer.Kind.CHANGE, Optional.empty(), Optional.empty(), 0)));
         }
         return timers;
     }
@@ -103,7 +104,11 @@ public final class BenchTimers {
     /** A timer that is over when so much of the step has passed. */
     private BenchTimer timer(Step step, BenchTimer.Kind kind, String name, String label, Quantity time, Optional<Quantity> at) {
         return new BenchTimer(id(step, name), label, sheet.numbers().duration(time).text(),
-                Math.round(time.lowIn(Unit.SECOND)), iso(time), kind, Optional.empty(), due(at));
+                Math.round(time.lowIn(Unit.SECOND)), iso(time), kind, Optional.empty(), due(at), seconds(at));
+    }
+
+    private static long seconds(Optional<Quantity> at) {
+        return at.map(when -> Math.round(when.lowIn(Unit.SECOND))).orElse(0L);
     }
 
     private Optional<String> due(Optional<Quantity> at) {
