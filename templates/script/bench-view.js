@@ -543,7 +543,7 @@
       }
       var follow = after(timer);
       var bath = timer.kind === "bath";
-      buttons.appendChild(act(bath ? words["lift-out"] : follow ? fill(words["answer-next"], { what: follow.label }) : words.answer, timer,
+      buttons.appendChild(act(bath ? words["lift-out"] : follow ? fill(words["answer-next"], { what: follow.label, length: bench.digits(follow.length()) }) : words.answer, timer,
         function () { answered(timer, bath); }));
       if (bath && follow && screens.slice(screenOf(timer), screenOf(follow)).some(function (screen) { return screen.hasAttribute("data-enough"); })) {
         buttons.appendChild(act(words["no-bath"], timer, function () { enough(timer); }));
