@@ -69,7 +69,9 @@ public final class TypeSetting {
         StringBuilder set = null;
         for (int at = 0; at < text.length(); at++) {
             int sign = LATIN_SIGNS.indexOf(text.charAt(at));
-            if (sign < 0 || at + 1 < text.length() && !Character.isWhitespace(text.charAt(at + 1))) {
+            // Behind the stop of an abbreviation, as in "et al., 2001", whose letters may stand in an element of their own.
+            boolean shortened = at > 0 && text.charAt(at - 1) == '.';
+            if (sign < 0 || shortened || at + 1 < text.length() && !Character.isWhitespace(text.charAt(at + 1))) {
                 continue;
             }
             words = words == null ? QuantityRuns.without(text) : words;

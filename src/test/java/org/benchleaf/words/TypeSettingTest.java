@@ -38,7 +38,7 @@ class TypeSettingTest {
         "بالحجم (تعريف); مثل 96 mL|بالحجم (تعريف)؛ مثل 96 mL", "خليط, 18 mL; 3 مرشّة, 1|خليط، 18 mL؛ 3 مرشّة، 1",
         "الموصلية, µS/cm|الموصلية، µS/cm", ", الثلث الأسفل|، الثلث الأسفل", "; |؛ ", "1, 2, 3|1، 2، 3", "هل غُسل?|هل غُسل؟",
         "مثل pH 4.6, pH 4.8|مثل pH 4.6، pH 4.8", "STOT SE 3 (airways), H335|STOT SE 3 (airways), H335",
-        "ΔE00: \u200eSH = 1, المتوسط|ΔE00: \u200eSH = 1, المتوسط", "1,000 ورقة|1,000 ورقة"})
+        "ΔE00: \u200eSH = 1, المتوسط|ΔE00: \u200eSH = 1, المتوسط", "1,000 ورقة|1,000 ورقة", "., 2001).|., 2001)."})
     void arabic_has_its_own_comma_semicolon_and_question_mark(String text, String expected) {
         TypeSetting arabic = TypeSetting.in(Words.in("ar"));
         assertThat(arabic.set(text)).isEqualTo(expected);

@@ -24,9 +24,9 @@ class TakingOffTest {
     @Test
     void it_is_told_with_what_and_which_colour_test_stands_against_it() {
         assertThat(told("tide-table")).singleElement().asString().startsWith("Wheat starch paste, to take it off: Moisture, given slowly.")
-                .contains("Water: a colour of this sheet moved in it when it was tested").endsWith("not on record.");
+                .contains("Water: an ink or a colour of this sheet moved in it when it was tested").endsWith("not on record.");
         assertThat(told("flood-poster")).singleElement().asString()
-                .contains("A moderate amount of moisture. [", "Water: a colour of this sheet moved in it");
+                .contains("A moderate amount of moisture. [", "Water: an ink or a colour of this sheet moved in it");
     }
 
     /** No ink of the plan moved in water: its case file has its tests "stable". */
