@@ -38,6 +38,11 @@ final class ScriptCompiler {
         List<Problem> problems = compiler.getProblemProvider().getSevereProblems();
         problems.forEach(problem -> System.err.println(problem.getText() + " " + List.of(problem.getParams())
                 + (problem.getLocation() == null ? "" : " in " + problem.getLocation().getMethod())));
+        if (problems.isEmpty()) {
+            // A line end behind one of these signs parts nothing, and there are hundreds that each phone would fetch.
+            Path script = target.toPath();
+            Files.writeString(script, Files.readString(script).replaceAll("([;,{(\\[])\n", "$1"));
+        }
         System.exit(problems.isEmpty() ? 0 : 1);
     }
 

@@ -12,26 +12,20 @@ public final class Plurals {
 
     /** The form for a number: {@code zero}, {@code one}, {@code two}, {@code few}, {@code many} or {@code other}. */
     public static String form(String language, long number) {
-        return switch (bare(language)) {
-            case "fr" -> french(number);
-            case "cy" -> welsh(number);
-            case "ar" -> arabic(number);
-            default -> number == 1 ? "one" : "other";
-        };
+        return is(language, "ar") ? arabic(number) : is(language, "cy") ? welsh(number) : is(language, "fr") ? french(number)
+                : number == 1 ? "one" : "other";
     }
 
     /** Every form that a language has. */
     public static List<String> forms(String language) {
-        return switch (bare(language)) {
-            case "fr" -> List.of("one", "many", "other");
-            case "cy", "ar" -> List.of("zero", "one", "two", "few", "many", "other");
-            default -> List.of("one", "other");
-        };
+        return is(language, "fr") ? List.of("one", "many", "other")
+                : is(language, "cy") || is(language, "ar") ? List.of("zero", "one", "two", "few", "many", "other")
+                : List.of("one", "other");
     }
 
-    private static String bare(String language) {
-        int end = language.indexOf('-');
-        return end < 0 ? language : language.substring(0, end);
+    /** Whether a tag is of a language, whatever its region. */
+    private static boolean is(String tag, String language) {
+        return tag.startsWith(language) && (tag.length() == language.length() || tag.charAt(language.length()) == '-');
     }
 
     private static String french(long number) {

@@ -16,7 +16,6 @@ import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.benchleaf.calculate.CountedUnit;
 import org.benchleaf.calculate.Plurals;
@@ -159,8 +158,8 @@ public final class Words {
 
     /** A unit that is a word, in all plural forms of the language. */
     public CountedUnit counted(String key) {
-        return new CountedUnit(language, Plurals.forms(language).stream()
-                .collect(Collectors.toMap(form -> form, form -> texts.get(key + "." + form))));
+        return new CountedUnit(Stream.concat(Stream.of(language), Plurals.forms(language).stream()
+                .flatMap(form -> Stream.of(form, texts.get(key + "." + form)))).toList());
     }
 
     /** How often something is done: once, 3 times. */

@@ -855,7 +855,8 @@ class BenchDeskIT {
     }
 
     private static void answered(Window window, String words) {
-        window.run("[...document.querySelectorAll('dialog[open] button')].find(one => one.textContent === arguments[0]).click();", words);
+        window.run("[...document.querySelectorAll('dialog[open] button')]"
+                + ".find(one => one.textContent.replace(/\\s/g, ' ') === arguments[0]).click();", words);
     }
 
     private static boolean rings(Window window) {

@@ -54,7 +54,8 @@ class StepSheetIT {
     @Test
     void a_screen_is_heard_in_the_order_of_the_hand_and_its_buttons_name_their_step() {
         atTheBench("step-tests", window -> assertThat(heard(window)).containsSubsequence("heading: 2. Testing: what each liquid does",
-                "text: Set one small drop of each liquid on each ink, wait the whole dwell, blot, and look through the loupe.",
+                "text: Set one small drop of each liquid on each ink, wait its whole dwell or until colour moves, "
+                        + "blot, and look through the loupe.",
                 "timer: This step, 2. Testing: what each liquid does", "button: Start: This step, 2. Testing: what each liquid does",
                 "DisclosureTriangle: More: 2. Testing: what each liquid does", "button: Back: 1. Examination",
                 "button: Next: 2. Testing: what each liquid does Look"));
