@@ -312,6 +312,17 @@ class BenchDeskIT {
         });
     }
 
+    /** As the case says: until the mass changes by less than 0.5 % in a day; and a wet sheet is weighed before it is dry. */
+    @Test
+    void drying_begins_with_its_weighing_and_does_not_end_with_the_last_change_of_blotters() {
+        atTheBench((window, clock) -> {
+            List<String> screens = window.texts("return [...document.querySelectorAll('.screen[data-screen=step-dry]')]"
+                    + ".map(one => one.textContent.replace(/\\s+/g, ' ') + one.querySelectorAll('[data-part=weighing]').length);");
+            assertThat(screens.get(0)).endsWith("3");
+            assertThat(screens.get(screens.size() - 1)).contains("less than 0.5 % in a day").endsWith("0");
+        });
+    }
+
     /** Drying takes 3 d and measuring waits 8 wk: neither they nor what follows them is a matter of this day's clock. */
     @Test
     void what_begins_on_another_day_stands_under_its_date_or_under_no_time() {

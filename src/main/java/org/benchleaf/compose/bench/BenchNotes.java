@@ -16,8 +16,8 @@ public final class BenchNotes {
         this.sheet = sheet;
     }
 
-    /** What is read in that bath, 0 for none, and at the end of a step what is weighed and used. */
-    public List<BenchScreen.Note> of(Step step, int bath, boolean last) {
+    /** What is read in that bath, 0 for none; what is weighed at the beginning of drying, and at the end of misting what was used. */
+    public List<BenchScreen.Note> of(Step step, int bath, boolean first, boolean last) {
         List<BenchScreen.Note> notes = new ArrayList<>();
         if (bath > 0) {
             notes.add(note("readings", bath, "pH fresh", "pH", ""));
@@ -26,7 +26,7 @@ public final class BenchNotes {
             notes.add(note("readings", bath, "colour", "", ""));
             notes.add(note("readings", bath, "added", "", "mL"));
         }
-        if (last && (step.part(Part.Weighing.class).isPresent() || step.part(Part.Blotters.class).isPresent())) {
+        if (first && (step.part(Part.Weighing.class).isPresent() || step.part(Part.Blotters.class).isPresent())) {
             notes.add(note("weighing", 0, "dry", "", "g"));
             notes.add(note("weighing", 0, "wet", "", "g"));
             notes.add(note("weighing", 0, "restrained", "", "g"));

@@ -77,7 +77,7 @@ public final class BenchViewMaker {
         List<BenchHands.Hand> hands = new BenchHands(sheet, desk, step, told).all();
         int shown = Math.max(0, hands.indexOf(hands.stream().filter(hand -> hand.see().isPresent()).findFirst().orElse(null)));
         for (int i = 0; i < hands.size(); i++) {
-            screens.add(screen(step, told, hands.get(i), i == shown, i == hands.size() - 1,
+            screens.add(screen(step, told, hands.get(i), i == shown, i == 0, i == hands.size() - 1,
                     i < hands.size() - 1 && enough(step, hands, i)));
         }
         return screens;
@@ -90,21 +90,25 @@ public final class BenchViewMaker {
     }
 
     /** One screen; the drawings stand with what one should see. */
-    private BenchScreen screen(Step step, BenchStep told, BenchHands.Hand hand, boolean drawn, boolean last, boolean enough) {
+    private BenchScreen screen(Step step, BenchStep told, BenchHands.Hand hand, boolean drawn, boolean first, boolean last,
+            boolean enough) {
         Optional<StepCare> care = Optional.ofNullable(desk.worked().care().get(step.id()));
         List<Caution> cautions = Stream.concat(told.supervised().stream(), told.cautions().stream())
                 .map(BenchViewMaker::plain).toList();
         boolean timed = told.timers().stream().anyMatch(timer -> timer.seconds() > 0);
         Optional<Fact> watch = step.watch().filter(any -> hand.clock().isPresent() || hand.action().isEmpty() && !timed)
                 .map(watched -> Fact.of(sheet.words().say("bench.told-watch"), WholeSentence.of(watched)));
-        Optional<Fact> until = step.until().filter(end -> hand.action().isEmpty() && BenchHands.fits(step.see().orElse(""), end))
+        // After the last change of blotters the sheet goes back under its weight: the step ends with what it is to come to, not there.
+        boolean back = last && !hand.action().isEmpty() && step.part(Part.Blotters.class).isPresent();
+        Optional<Fact> until = step.until().filter(end -> back || hand.action().isEmpty()
+                && BenchHands.fits(step.see().orElse(""), end))
                 .map(end -> Fact.of(sheet.words().say("bench.told-until"), WholeSentence.of(end)));
         return new BenchScreen(told.anchor(), name(told), hand.name(), Optional.empty(), hand.action(), hand.amount(),
                 hand.see(), watch, until, hand.clock(), cautions, new CareLine(sheet, desk).shortened(cautions, care), told.wear(),
                 told(step, told, hand, Stream.of(hand.see().map(any -> "see"), watch.map(any -> "watch"), until.map(any -> "until"))
                         .flatMap(Optional::stream).map(key -> sheet.words().say("bench.told-" + key)).toList()),
                 drawn && !told.drawings().isEmpty(),
-                new BenchNotes(sheet).of(step, hand.bath(), last), last, enough);
+                new BenchNotes(sheet).of(step, hand.bath(), first, last), last, enough);
     }
 
     /** What else the step says, but for what the screen tells at once. */

@@ -66,7 +66,7 @@ public final class ClassRecordPage implements ClassPageMaker {
         List<RecordForm.NoteGroup> groups = new ArrayList<>();
         int baths = step.part(Part.Bath.class).map(bath -> bath.atMost().orElse(bath.baths())).orElse(0);
         for (int bath = 1; bath <= baths; bath++) {
-            List<BenchScreen.Note> read = new ArrayList<>(notes.of(step, bath, false));
+            List<BenchScreen.Note> read = new ArrayList<>(notes.of(step, bath, false, false));
             read.addAll(notes.ofClassBath(bath));
             groups.add(new RecordForm.NoteGroup(sheet.words().say("bench.timer-bath", "n", bath), read));
         }
@@ -74,7 +74,7 @@ public final class ClassRecordPage implements ClassPageMaker {
         for (int change = 1; change <= changes; change++) {
             groups.add(new RecordForm.NoteGroup(sheet.words().say("class.blotter-change-n", "n", change), notes.ofChange(change)));
         }
-        List<BenchScreen.Note> last = notes.of(step, 0, true);
+        List<BenchScreen.Note> last = notes.of(step, 0, true, true);
         if (!last.isEmpty()) {
             groups.add(new RecordForm.NoteGroup(sheet.words().say("record-form.amounts"), last));
         }
