@@ -112,9 +112,14 @@ public record ClassDesk(CaseDesk desk, ClassPlan plan, ScheduleReading reading) 
 
     /** What a figure of the class, or of its case, is of. */
     private Optional<String> owner(FigureKey key) {
-        return desk.treatment().solutions().stream()
-                .filter(solution -> FigureKey.ofClass(course().id(), solution.id(), key.name()).equals(key)).map(Solution::name)
-                .findFirst().or(() -> desk.owner(key));
+        return desk.treatment().solutions().stream().filter(solution -> isOf(key, solution.id())).map(Solution::name).findFirst()
+                .or(() -> desk.library().materials().entrySet().stream().filter(material -> isOf(key, material.getKey())).findFirst()
+                        .map(material -> desk.library().phrases().of(material.getValue().name())))
+                .or(() -> desk.owner(key));
+    }
+
+    private boolean isOf(FigureKey key, String thing) {
+        return FigureKey.ofClass(course().id(), thing, key.name()).equals(key);
     }
 
     /** The head of a page: which class, which issue, and that nothing here is the whole of what must be known. */

@@ -6,7 +6,6 @@ import java.util.stream.Stream;
 import org.benchleaf.calculate.FigureKey;
 import org.benchleaf.derive.WorkedCase;
 import org.benchleaf.model.Library;
-import org.benchleaf.model.Material;
 import org.benchleaf.model.Picture;
 import org.benchleaf.model.Solution;
 import org.benchleaf.model.TreatmentCase;
@@ -60,13 +59,12 @@ public record CaseDesk(WorkedCase worked, Library library, Clearance clearance, 
                 .toldFrom(treatment().sources()).lyingIn(folder).naming(this::owner);
     }
 
-    /** The step with its number, the solution, or a class's material, of which a figure is; empty if it is of the case itself. */
+    /** The step with its number, or the solution, of which a figure is; empty if it is of the case itself. */
     public Optional<String> owner(FigureKey key) {
         return switch (key.owner()) {
             case STEP -> treatment().step(key.of()).map(step -> (treatment().steps().indexOf(step) + 1) + ". "
                     + new StepTitle(Words.in(treatment().language()), treatment()).of(step));
             case SOLUTION -> treatment().solution(key.of()).map(Solution::name);
-            case CLASS -> Optional.ofNullable(library.materials().get(key.of())).map(Material::name);
             default -> Optional.empty();
         };
     }
