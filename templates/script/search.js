@@ -189,12 +189,12 @@
         scores.set(page, sum);
       });
     });
-    var all = Array.from(scores.values());
+    var all = Array.from(scores.values()), owner = isOwner(question);
     all.forEach(function (sum) {
       sum.line = pages[sum.page];
       sum.score *= sum.line.kind.r * Math.pow(sum.words / asks.length, 3);
       if (plain(sum.line.t) === plain(question)) { sum.score *= 3; }
-      if (isOwner(question) && /at-home\.html$/.test(sum.line.h)) { sum.score *= 3; }
+      if (owner && /at-home\.html$/.test(sum.line.h)) { sum.score *= 3; }
     });
     all.sort(function (a, b) { return b.score - a.score || a.page - b.page; });
     return { asks: asks, found: all.slice(0, ENOUGH) };

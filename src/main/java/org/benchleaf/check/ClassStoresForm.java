@@ -26,9 +26,6 @@ final class ClassStoresForm {
 
     private static final Quantity NOTHING = Quantity.of(0, Unit.PERCENT);
 
-    /** What is bought for the meter of every class, which no material is. */
-    private static final String BUFFERS = "buffers";
-
     private final Fields fields;
     private final Collection<String> materials;
     private final Reference reference;
@@ -96,7 +93,7 @@ final class ClassStoresForm {
         Map<String, ClassStores.Supply> supplies = new LinkedHashMap<>();
         fields.group("supplies").ifPresent(group -> group.named().forEach((id, each) -> {
             Optional<String> worn = worn(id);
-            if (!BUFFERS.equals(id) && worn.isEmpty()) {
+            if (!ClassStores.BUFFERS.equals(id) && worn.isEmpty()) {
                 known(group, id);
             }
             supplies.put(worn.orElse(id), new ClassStores.Supply(each.needPositive("pack", VOLUME, MASS, COUNT, AREA),

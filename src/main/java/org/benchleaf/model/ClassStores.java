@@ -24,6 +24,10 @@ import org.benchleaf.quantity.Quantity;
 public record ClassStores(Spare spare, List<Vessel> vessels, Map<String, Can> cans, Map<String, Stock> stock,
         Map<String, Supply> supplies, List<LocalDate> closed, Optional<BenchSpace> bench, Room room) {
 
+    /** The word by which the buffers of the meter are bought and laid out, which no material is. */
+    public static final String BUFFERS = "buffers";
+
+
     public ClassStores {
         vessels = List.copyOf(vessels);
         cans = new LinkedHashMap<>(cans);

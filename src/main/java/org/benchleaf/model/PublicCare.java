@@ -29,7 +29,12 @@ public record PublicCare(List<PlainWord> plainWords, List<Advice> advice) {
 
     /** The advice that is due for a sheet of which these words are told. */
     public List<Advice> adviceFor(List<String> told) {
-        return advice.stream().filter(row -> !row.isOfAsking() && isTold(row.where(), told)).toList();
+        return keeping().stream().filter(row -> isTold(row.where(), told)).toList();
+    }
+
+    /** All advice on how to keep a sheet. */
+    public List<Advice> keeping() {
+        return advice.stream().filter(row -> !row.isOfAsking()).toList();
     }
 
     /** Where conservators are listed, by country. */
@@ -85,7 +90,7 @@ public record PublicCare(List<PlainWord> plainWords, List<Advice> advice) {
         }
 
         /** Whether it tells whom to ask, not how to keep a sheet. */
-        public boolean isOfAsking() {
+        boolean isOfAsking() {
             return about.equals(ASKING);
         }
     }

@@ -69,7 +69,6 @@ import org.benchleaf.words.Words;
 public final class CaseStudyPage implements CasePageMaker {
 
     private static final CasePageName NAME = new CasePageName("case-study", "index.html", Clearance.Output.CASE_STUDY);
-    private static final String RESULTS = "results";
     private static final String NOT_DONE = "not-done";
 
     @Override
@@ -114,7 +113,7 @@ public final class CaseStudyPage implements CasePageMaker {
             notDone(sheet, treatment).ifPresent(options -> rest.add(new Section(NOT_DONE, sheet.words().say("study.not-done"),
                     Optional.of(sheet.words().say("study.not-done-lead")), List.of(options))));
         }
-        new SpotTestTable(sheet, desk).onRecord().filter(any -> !desk.has(RESULTS)).ifPresent(rest::add);
+        new SpotTestTable(sheet, desk).onRecord().filter(any -> !desk.has(CasePageName.RESULTS)).ifPresent(rest::add);
         rest.add(done(sheet, desk));
         ResultsPage.past(sheet, desk).ifPresent(rest::add);
         treatment.trials().forEach(trial -> rest.add(new TrialTables(sheet, trial).arms()));
@@ -440,7 +439,7 @@ public final class CaseStudyPage implements CasePageMaker {
         blocks.add(new Findings(says, words.say("study.all-numbers"),
                 numbers.isEmpty() ? List.of() : List.of(new KeyNumbers(numbers))));
         told.ifPresent(blocks::add);
-        if (desk.has(RESULTS)) {
+        if (desk.has(CasePageName.RESULTS)) {
             blocks.add(new LinkList(List.of(new LinkList.Entry(sheet.link(
                     words.say(hasReadings(desk) ? "study.to-results" : "study.to-results-told"),
                     Paths.results(desk.treatment().id())), ""))));

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.benchleaf.compose.part.CaseDesk;
+import org.benchleaf.compose.part.CasePageName;
 import org.benchleaf.compose.part.Clearance;
 import org.benchleaf.compose.part.Sheet;
 import org.benchleaf.page.LinkList;
@@ -28,7 +29,7 @@ final class OpenData {
             links.add(new LinkList.Entry(sheet.link(words.say("open-data.record"), desk.path(Paths.LINKED_ART)),
                     words.say("open-data.record-about")));
         }
-        if (desk.has(ResultsPage.NAME.kind()) && desk.clearance().allows(Clearance.Output.DATA)) {
+        if (desk.has(CasePageName.RESULTS) && desk.clearance().allows(Clearance.Output.DATA)) {
             links.add(new LinkList.Entry(sheet.link(words.say("open-data.tables"),
                     Paths.results(desk.treatment().id()) + "#" + ResultsPage.DATA), words.say("open-data.tables-about")));
         }

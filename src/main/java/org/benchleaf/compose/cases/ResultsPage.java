@@ -47,7 +47,7 @@ public final class ResultsPage implements CasePageMaker {
     private static final Set<Finding.Standing> PAST = EnumSet.of(Finding.Standing.NOT_RECORDED, Finding.Standing.NOT_WRITTEN_DOWN,
             Finding.Standing.NOT_DONE);
 
-    static final CasePageName NAME = new CasePageName("results", "results.html", Clearance.Output.RESULTS);
+    private static final CasePageName NAME = new CasePageName(CasePageName.RESULTS, "results.html", Clearance.Output.RESULTS);
     /** Where on the page the files with the numbers are listed. */
     static final String DATA = "data";
 

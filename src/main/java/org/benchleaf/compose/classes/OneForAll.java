@@ -42,11 +42,8 @@ record OneForAll(Sheet sheet, ClassDesk desk) {
                 || turn.work().equals(BesideWork.READ_USED)).sorted(Comparator.comparing(ScheduleReading.Turn::from)
                 .thenComparing(ScheduleReading.Turn::station)).toList() : List.of();
         for (int first = 0; first < read.size(); first++) {
-            for (ScheduleReading.Turn then : read.subList(first + 1, read.size())) {
-                if (then.from().isBefore(read.get(first).to())) {
-                    both.add(new Both(read.get(first), then));
-                }
-            }
+            ScheduleReading.Turn has = read.get(first);
+            read.stream().skip(first + 1).takeWhile(then -> then.from().isBefore(has.to())).forEach(then -> both.add(new Both(has, then)));
         }
         return both;
     }

@@ -11,4 +11,6 @@ public record CasePageName(String kind, String file, Clearance.Output output) {
 
     /** The kind of the step sheet, which other pages lead to where a case has one. */
     public static final String STEP_SHEET = "step-sheet";
+    /** The kind of the results, to which the case study leads. */
+    public static final String RESULTS = "results";
 }

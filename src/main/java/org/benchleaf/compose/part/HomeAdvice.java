@@ -36,7 +36,7 @@ public final class HomeAdvice {
     public List<Section> sections() {
         Words words = sheet.words();
         Map<String, List<PublicCare.Advice>> bySheets = new LinkedHashMap<>(Map.of("", new ArrayList<>()));
-        sheet.library().reference().publicCare().advice().stream().filter(advice -> !advice.isOfAsking()).forEach(advice ->
+        sheet.library().reference().publicCare().keeping().forEach(advice ->
                 bySheets.computeIfAbsent(advice.sheets(), any -> new ArrayList<>()).add(advice));
         List<Section> sections = new ArrayList<>();
         bySheets.forEach((sheets, advice) -> sections.add(new Section("home-" + (sections.size() + 1),

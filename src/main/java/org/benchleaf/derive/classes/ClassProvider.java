@@ -197,9 +197,12 @@ final class ClassProvider {
     }
 
     private Job packs(Figure needed, Optional<Quantity> stock, Quantity pack) {
-        return new Job("packs", course.place()).given("needed", needed)
-                .given("stock", stock.orElse(Quantity.of(0, needed.value().unit())), Origin.Place.CLASS)
-                .given("pack", pack, Origin.Place.CLASS).readable();
+        return packs(new Job("packs", course.place()).given("needed", needed),
+                stock.orElse(Quantity.of(0, needed.value().unit())), pack);
+    }
+
+    private static Job packs(Job needed, Quantity stock, Quantity pack) {
+        return needed.given("stock", stock, Origin.Place.CLASS).given("pack", pack, Origin.Place.CLASS).readable();
     }
 
     private FigureKey key(String of, String name) {
@@ -230,7 +233,7 @@ final class ClassProvider {
                 return course.papers().like().map(any -> bought(item, first(begins(duty -> !READIED.contains(duty.kind()))),
                         course.papers().making().flatMap(SheetMaking::delivery), Optional.empty(), List.of())).stream();
             }
-            if (item.id().equals(ClassSupplies.BUFFERS)) {
+            if (item.id().equals(ClassStores.BUFFERS)) {
                 return Stream.of(bought(item, first(begins(duty -> duty.kind() == Duty.Kind.METER_CALIBRATED)), Optional.empty(),
                         supply(item.id()), List.of()));
             }
@@ -273,9 +276,9 @@ final class ClassProvider {
         return item.all().flatMap(all -> {
             FigureKey count = key(item.id(), "packs");
             FigureKey left = key(item.id(), "left");
-            Map<String, Figure> made = bench.ledger().work(new Job("packs", course.place()).given("needed", all, Origin.Place.CLASS)
-                    .given("stock", Quantity.of(0, all.unit()), Origin.Place.CLASS).given("pack", pack, Origin.Place.CLASS).readable()
-                    .gives("packs", count, "packs to buy").gives("left", left, "left over"));
+            Map<String, Figure> made = bench.ledger().work(packs(new Job("packs", course.place()).given("needed", all,
+                    Origin.Place.CLASS), Quantity.of(0, all.unit()), pack).gives("packs", count, "packs to buy")
+                    .gives("left", left, "left over"));
             return Optional.ofNullable(made.get(count.id())).map(packs -> new ClassSupplies.Packs(packs, pack, made.get(left.id())));
         });
     }

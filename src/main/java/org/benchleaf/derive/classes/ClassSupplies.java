@@ -28,8 +28,6 @@ public record ClassSupplies(List<Order> orders, List<Filling> vessels, List<Laid
         List<Bought> beside, List<Waste> waste,
         List<FurtherBaths> furtherBaths, Optional<Figure> bench, List<Load> loads, List<Air> air) {
 
-    /** The buffers of the meter, by the word of the bench for them. */
-    static final String BUFFERS = "buffers";
 
     public ClassSupplies {
         orders = List.copyOf(orders);
@@ -45,7 +43,7 @@ public record ClassSupplies(List<Order> orders, List<Filling> vessels, List<Laid
 
     /** The buffers with which the meter is calibrated; empty where no bath is brought to its pH, or the case names none. */
     public Optional<LaidOut> buffers() {
-        return layOut.stream().filter(item -> item.id().equals(BUFFERS)).findFirst();
+        return layOut.stream().filter(item -> item.id().equals(ClassStores.BUFFERS)).findFirst();
     }
 
     /**

@@ -17,6 +17,7 @@ import org.benchleaf.derive.figure.MeasureChoice;
 import org.benchleaf.derive.figure.Preparation;
 import org.benchleaf.derive.figure.Reading;
 import org.benchleaf.derive.hazard.Hazards;
+import org.benchleaf.model.ClassStores;
 import org.benchleaf.model.Instrument;
 import org.benchleaf.model.Part;
 import org.benchleaf.model.Recipe;
@@ -132,7 +133,7 @@ record MakingThings(Bench bench, List<Step> steps, List<Preparation> preparation
                 .map(Solution::recipe).filter(Recipe.Adjust.class::isInstance).map(recipe -> ((Recipe.Adjust) recipe).to().value().value())
                 .flatMap(wanted -> around(all, wanted).stream()).map(Reading::of).distinct().toList();
         return brought.isEmpty() || buffers.isEmpty() ? Optional.empty()
-                : Optional.of(inTheRoom(Kind.BENCH, ClassSupplies.BUFFERS, buffers.size(), String.join(", ", buffers), brought));
+                : Optional.of(inTheRoom(Kind.BENCH, ClassStores.BUFFERS, buffers.size(), String.join(", ", buffers), brought));
     }
 
     private static List<Quantity> around(List<Quantity> buffers, double wanted) {
