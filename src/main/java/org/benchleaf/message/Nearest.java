@@ -15,15 +15,20 @@ public final class Nearest {
     /** The known word with the fewest slips of the finger between it and the written one, if it is near enough. */
     public static Optional<String> to(String written, Collection<String> known) {
         String best = "";
-        int fewest = Integer.MAX_VALUE;
+        String plain = plain(written);
+        int most = Math.max(1, written.length() / 3);
+        int fewest = most + 1;
         for (String candidate : known.stream().sorted().toList()) {
-            int slips = slips(plain(written), plain(candidate));
-            if (slips < fewest) {
-                fewest = slips;
-                best = candidate;
+            // Each letter that one has more than the other is a slip.
+            if (Math.abs(candidate.length() - plain.length()) < fewest) {
+                int slips = slips(plain, plain(candidate));
+                if (slips < fewest) {
+                    fewest = slips;
+                    best = candidate;
+                }
             }
         }
-        return fewest <= Math.max(1, written.length() / 3) ? Optional.of(best) : Optional.empty();
+        return fewest <= most ? Optional.of(best) : Optional.empty();
     }
 
     /** Up to three known words that are near the written one or hold it, the nearest first. */

@@ -22,6 +22,11 @@ public final class KeptFile {
         return caseId;
     }
 
+    /** Where it stands in the site. */
+    public String path() {
+        return path;
+    }
+
     /**
      * The file with its bytes.
      *

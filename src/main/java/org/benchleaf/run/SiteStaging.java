@@ -84,11 +84,15 @@ final class SiteStaging {
         said.accept(packer.stage(SiteGroup.SEARCH, mark, "", files));
     }
 
-    /** Looks through what was taken over for the private values that are new since it was made. */
+    /**
+     * Looks through what was taken over for the private values that are new since it was made. What is made to be taken away holds
+     * the words of pages that are looked through themselves, and more bytes than these.
+     */
     private void searchKept(String before) {
         PrivateScan fresh = stages.newValues(before);
         Messages messages = new Messages();
-        packer.kept().parallelStream().map(kept -> fresh.without(kept.caseId()).scan(Searchable.of(kept.read()))).toList()
+        packer.kept().parallelStream().filter(kept -> !TakenFile.isOne(kept.path())).map(kept ->
+                fresh.without(kept.caseId()).scan(Searchable.of(kept.read()))).toList()
                 .forEach(leaks -> leaks.forEach(messages::add));
         said.accept(messages);
     }
@@ -120,8 +124,8 @@ final class SiteStaging {
             return offered(kept.get());
         }
         Messages messages = new Messages();
-        List<SiteFile> files = new ArrayList<>(packer.soFar().stream().map(KeptFile::read)
-                .filter(file -> !TakenFile.isOne(file.path())).toList());
+        List<SiteFile> files = new ArrayList<>(packer.soFar().stream().filter(file -> !TakenFile.isOne(file.path()))
+                .map(KeptFile::read).toList());
         files.add(site.first(TakenFiles.none(), messages));
         TakenFiles made = site.taken(files, messages);
         said.accept(messages);

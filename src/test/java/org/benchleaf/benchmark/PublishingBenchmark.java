@@ -85,8 +85,12 @@ public final class PublishingBenchmark {
                 "\nOne more line of text.\n", StandardOpenOption.APPEND);
         Run edit = run(publish);
         row(count, pictures, "after one edit", edit);
-        System.out.printf(Locale.ROOT, "full / bare = %.2f; one edit / full = %.1f %%%n", full.seconds() / bare.seconds(),
-                100 * edit.seconds() / full.seconds());
+        SyntheticContent.add(content, count, pictures);
+        Run added = run(publish);
+        row(count, pictures, "after one case was added", added);
+        System.out.printf(Locale.ROOT, "full / bare = %.2f; of a full edition: nothing changed %.1f %%, one edit %.1f %%, "
+                + "one added %.1f %%%n", full.seconds() / bare.seconds(), 100 * nothing.seconds() / full.seconds(),
+                100 * edit.seconds() / full.seconds(), 100 * added.seconds() / full.seconds());
         remove(site);
         remove(folder.resolve(".site.edition"));
         remove(content);

@@ -117,11 +117,16 @@ public final class SyntheticContent {
     public static void write(Path library, Path content, int cases, int pictures) throws IOException {
         copyLibrary(library, content);
         for (int number = 0; number < cases; number++) {
-            Path folder = Files.createDirectories(content.resolve("cases").resolve(name(number)));
-            Files.writeString(folder.resolve("case.md"), text(number, pictures));
-            for (int picture = 0; picture < pictures; picture++) {
-                draw(folder.resolve("pictures"), picture, number);
-            }
+            add(content, number, pictures);
+        }
+    }
+
+    /** Writes the case of a number into content. */
+    static void add(Path content, int number, int pictures) throws IOException {
+        Path folder = Files.createDirectories(content.resolve("cases").resolve(name(number)));
+        Files.writeString(folder.resolve("case.md"), text(number, pictures));
+        for (int picture = 0; picture < pictures; picture++) {
+            draw(folder.resolve("pictures"), picture, number);
         }
     }
 
