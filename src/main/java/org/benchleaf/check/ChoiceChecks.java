@@ -37,20 +37,24 @@ final class ChoiceChecks {
                 MaterialChoice.of(step, treatment, library).stream().flatMap(choice -> checks.weigh(step, choice))).toList();
     }
 
-    /** Only what the facts of the case decide, and of that nothing that a rule asks about. */
+    /**
+     * Asks only about what the facts of the case decide; a reason may answer what holds of the material on every sheet too. Of neither
+     * anything that a rule asks about.
+     */
     private Stream<Finding> weigh(Step step, MaterialChoice choice) {
         List<String> told = SheetWords.open(step, choice.id(), treatment, library);
         Predicate<ComparedMaterial.Argument> decided = one -> !one.where().isEmpty();
         List<ComparedMaterial.Argument> against = choice.arguments(told, false).stream()
-                .filter(decided.and(one -> one.rule().isEmpty())).toList();
+                .filter(one -> one.rule().isEmpty()).toList();
         if (against.isEmpty()) {
             return Stream.empty();
         }
-        Message message = RuleMessages.WEIGHED_CHOICE.at(step.place(), "step", step.id(), "material", choice.material().name(),
-                "against", words(against), "favours", words(choice.arguments(told, true).stream().filter(decided).toList()));
         Optional<Reason> reason = treatment.reasons().stream().filter(one -> one.rule().equals(MaterialChoice.WEIGHED)
                 && (one.step().isEmpty() || one.step().get().equals(step.id()))).findFirst();
-        if (reason.isEmpty()) {
+        Message message = RuleMessages.WEIGHED_CHOICE.at(step.place(), "step", step.id(), "material", choice.material().name(),
+                "against", words(against.stream().filter(reason.isEmpty() ? decided : any -> true).toList()), "favours",
+                words(choice.arguments(told, true).stream().filter(decided).toList()));
+        if (reason.isEmpty() && against.stream().anyMatch(decided)) {
             messages.add(message);
         }
         return reason.stream()

@@ -243,7 +243,7 @@ public final class LibraryTexts {
 
     private PublicCare publicCare(PublicCare from) {
         return new PublicCare(from.plainWords(), each(from.advice(), one -> new PublicCare.Advice(one.key(), one.about(), one.where(),
-                text(one.sheets()), text(one.words()), one.source())));
+                text(one.sheets()), text(one.words()), one.address(), one.source())));
     }
 
     private ComparedMaterial compared(ComparedMaterial from) {

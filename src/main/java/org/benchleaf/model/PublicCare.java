@@ -79,9 +79,11 @@ public record PublicCare(List<PlainWord> plainWords, List<Advice> advice) {
      * @param where words of which one must stand in what the case tells of the sheet, in lower case; empty if it is always due
      * @param sheets what such sheets are called where the advice stands without a case; empty if it is always due
      * @param words the advice
+     * @param address of the list of conservators that it tells of; empty if it tells of none
      * @param source where it was read
      */
-    public record Advice(String key, String about, List<String> where, String sheets, String words, String source) {
+    public record Advice(String key, String about, List<String> where, String sheets, String words, Optional<String> address,
+            String source) {
         /** What an advice is about that tells where conservators are listed. */
         public static final String ASKING = "asking";
 

@@ -129,7 +129,7 @@ public final class ReferenceReader {
         return new PublicCare(list("plain-words", row -> new PublicCare.PlainWord(row.key(), row.text("measure"),
                 row.optionalQuantity("from", Dimension.ACIDITY), row.optionalQuantity("below", Dimension.ACIDITY), row.text("source"))),
                 list("home-care", row -> new PublicCare.Advice(row.key(), row.oneOf("about", ABOUT), row.texts("where"),
-                        row.optionalText("sheets").orElse(""), row.text("words"), row.text("source"))));
+                        row.optionalText("sheets").orElse(""), row.text("words"), row.optionalText("address"), row.text("source"))));
     }
 
     private static ComparedMaterial compared(ReferenceRow row) {

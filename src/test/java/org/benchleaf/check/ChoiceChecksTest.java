@@ -46,6 +46,17 @@ class ChoiceChecksTest {
         assertThat(told("afterwards: [must stay bendy]\n  ")).anyMatch(message -> message.contains("must stay bendy"));
     }
 
+    /** CAMEO, hydroxypropyl cellulose: it discolours with age, on whatever sheet; so a reason for it answers something on each. */
+    @Test
+    void a_reason_for_a_material_that_something_always_speaks_against_is_not_called_needless() throws IOException {
+        Library library = LibraryChecker.check(LibraryReader.read(Path.of("content"))).library();
+        Checked checked = CaseChecker.check(CaseReader.read(Path.of("content"), Path.of("content/cases/ferry-letter")), library, TODAY,
+                new Deriver(library)::ph);
+        assertThat(checked.messages().all()).noneMatch(message -> message.code().equals("REASON-001"));
+        assertThat(checked.findings()).anyMatch(finding -> finding.rule().equals("choice-weighed")
+                && finding.what().contains("discolours with age"));
+    }
+
     private List<String> told(String added) throws IOException {
         ChangedContent.copy(Path.of("content"), home.resolve("content"));
         Path content = home.resolve("content");

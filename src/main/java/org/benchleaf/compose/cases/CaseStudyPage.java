@@ -18,6 +18,7 @@ import org.benchleaf.compose.part.CaseReference;
 import org.benchleaf.compose.part.ChoiceFacts;
 import org.benchleaf.compose.part.Clearance;
 import org.benchleaf.compose.part.HomeAdvice;
+import org.benchleaf.compose.part.LevelWords;
 import org.benchleaf.compose.part.Licences;
 import org.benchleaf.compose.part.PartFacts;
 import org.benchleaf.compose.part.PassageMaker;
@@ -137,7 +138,7 @@ public final class CaseStudyPage implements CasePageMaker {
         List<Fact> facts = new ArrayList<>();
         facts.add(Fact.of(words.say("fact.object"), objectWords(words, object)));
         object.made().ifPresent(made -> facts.add(Fact.of(words.say("fact.made"), made)));
-        facts.add(Fact.of(words.say("fact.level"), words.term("level", treatment.level().word())));
+        facts.add(Fact.of(words.say("fact.level"), LevelWords.of(words, treatment.level())));
         return new Opening(Optional.of(words.say("case-page.case-study")), treatment.title(),
                 Optional.of(treatment.summary()), facts,
                 Optional.of(new Opening.Notice(words.say("notice.word"), words.say("frame.notice"))));

@@ -11,6 +11,7 @@ import org.benchleaf.compose.part.CasePageMaker;
 import org.benchleaf.compose.part.CasePageName;
 import org.benchleaf.compose.part.Clearance;
 import org.benchleaf.compose.part.HazardMaker;
+import org.benchleaf.compose.part.LevelWords;
 import org.benchleaf.compose.part.PartFacts;
 import org.benchleaf.compose.part.Sheet;
 import org.benchleaf.compose.part.WorkingMaker;
@@ -96,7 +97,7 @@ public final class StepSheetPage implements CasePageMaker {
     private static Opening opening(Sheet sheet, CaseDesk desk) {
         Words words = sheet.words();
         List<Fact> facts = new ArrayList<>();
-        facts.add(Fact.of(words.say("fact.level"), words.term("level", desk.treatment().level().word())));
+        facts.add(Fact.of(words.say("fact.level"), LevelWords.of(words, desk.treatment().level())));
         facts.add(Fact.of(words.say("bench.whole-time"),
                 whole(sheet, desk.worked().timeline(), desk.worked().timeline().total())));
         facts.add(Fact.of(words.say("bench.hands-on"),

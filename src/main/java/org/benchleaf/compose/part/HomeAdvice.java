@@ -1,5 +1,6 @@
 package org.benchleaf.compose.part;
 
+import java.net.URI;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -12,11 +13,14 @@ import org.benchleaf.model.TreatmentCase;
 import org.benchleaf.page.Fact;
 import org.benchleaf.page.Facts;
 import org.benchleaf.page.Section;
+import org.benchleaf.text.Inline;
 import org.benchleaf.text.RichText;
 import org.benchleaf.words.Words;
 
 /** Tells the owner of a sheet of paper how to keep it, and whom to ask. */
 public final class HomeAdvice {
+
+    private static final String WWW = "www.";
 
     private final Sheet sheet;
 
@@ -50,9 +54,16 @@ public final class HomeAdvice {
     }
 
     private RichText sourced(PublicCare.Advice advice) {
-        RichText told = sheet.linked(advice.words());
+        RichText told = advice.address().map(address -> sheet.linked(advice.words()).then(" ").then(link(address)))
+                .orElseGet(() -> sheet.linked(advice.words()));
         return told.then(" ").then(sheet.cite(advice.source()).map(citation -> RichText.of(citation.link()))
                 .orElseGet(() -> RichText.of("(" + sheet.words().say("rules.common-practice") + ")")));
+    }
+
+    /** A list by the name of its site, so that a reader sees on paper too where it stands. */
+    private static Inline.Hyperlink link(String address) {
+        String host = URI.create(address).getHost();
+        return Inline.Hyperlink.to(address, host.startsWith(WWW) ? host.substring(WWW.length()) : host);
     }
 
     /** The studio first, and an invented one, which answers nobody, last. */

@@ -57,7 +57,7 @@ public final class BrowsePages implements SitePageMaker {
             Words words = sheet.words();
             String title = words.say("browse.title-" + facet.word(), "value", facet.label(value, desk, words));
             String heading = CaseEntries.numbered(sheet, title, number, parts.size());
-            sheet.add(new Opening(Optional.of(words.say("browse.by-" + facet.word())), heading, Optional.empty(), List.of(),
+            sheet.add(new Opening(Optional.of(words.say("browse.by-" + facet.word())), heading, facet.lead(value, words), List.of(),
                     Optional.empty()));
             sheet.add(new Section("cases", words.count("browse.cases", cards.size()), Optional.empty(),
                     CaseEntries.page(sheet, parts, number, page -> Paths.numbered(facet.path(value), page))));

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.BiFunction;
 import org.benchleaf.compose.part.CaseCard;
@@ -61,6 +62,11 @@ public enum Facets {
             case LEVEL -> words.term("level", value);
             default -> value;
         };
+    }
+
+    /** What a value means, where that is no word of its own. */
+    Optional<String> lead(String value, Words words) {
+        return this == LEVEL ? Optional.of(words.say("browse.level-lead", "for", words.term("level-for", value))) : Optional.empty();
     }
 
     /** Where the cases of a value are listed: with the material itself, else on a page of their own. */
