@@ -142,6 +142,9 @@ class ClassSheetsTest {
             assertThat(label.waste()).isTrue();
             assertThat(label.hazard().orElseThrow().signal()).contains("Danger");
         });
+        // Water by itself has no class of hazard (CLP, Annex VI lists none for it); a bottle of it must not be told as unknown.
+        assertThat(labels).filteredOn(label -> label.name().equals("Rinse bottle")).singleElement()
+                .satisfies(label -> assertThat(label.unclassified()).isTrue());
         assertThat(labels).filteredOn(label -> label.name().equals("Waste: used buffers")).singleElement()
                 .satisfies(label -> assertThat(label.unclassified()).isFalse());
     }

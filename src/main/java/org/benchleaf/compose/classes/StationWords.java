@@ -73,9 +73,17 @@ final class StationWords {
                     + (turn.isMetered() ? " " + words.say("class.bath-again") : "")).strip();
         }
         if (first) {
-            return step.map(this::instruction).orElse("") + (turn.isSupervised() ? " " + words.say("class.beside") : "");
+            return step.map(this::instruction).orElse("") + boardsLater(turn)
+                    + (turn.isSupervised() ? " " + words.say("class.beside") : "");
         }
         return turn.isClearedAway() ? words.say("class.cleared-away") : piece(turn, step);
+    }
+
+    /** When the boards go on that the words of a step name at once, where the sheet is weighed before. */
+    private String boardsLater(ScheduleReading.Turn laid) {
+        return desk.reading().turns().stream().filter(turn -> turn.station() == station && turn.step().equals(laid.step())
+                && turn.work().equals(BesideWork.WEIGH_BLOTTED)).findFirst()
+                .map(weighed -> " " + words.say("class.boards-later", "time", desk.clock(sheet, weighed.to()))).orElse("");
     }
 
     /** That a used bath was left open by the plan until it is read. */

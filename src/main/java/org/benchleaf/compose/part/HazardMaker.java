@@ -35,10 +35,13 @@ public final class HazardMaker {
 
     /** The hazard of a solution or material; empty if nothing about it has to be told. */
     Optional<Hazard> of(String id) {
-        return Optional.ofNullable(desk.worked().hazards().get(id))
-                .filter(hazards -> hazards.signal().isPresent() || !hazards.hazardStatements().isEmpty()
-                        || !hazards.grounds().isEmpty() || !hazards.known())
-                .map(this::hazard);
+        return Optional.ofNullable(desk.worked().hazards().get(id)).flatMap(this::told);
+    }
+
+    /** Hazards as a page tells them; empty if nothing about them has to be told. */
+    Optional<Hazard> told(Hazards found) {
+        return Optional.of(found).filter(hazards -> hazards.signal().isPresent() || !hazards.hazardStatements().isEmpty()
+                || !hazards.grounds().isEmpty() || !hazards.known()).map(this::hazard);
     }
 
     /** What several together can do, as if each kept all its hazards; empty if nothing about any of them has to be told. */

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.benchleaf.derive.figure.Preparation;
+import org.benchleaf.derive.hazard.Bottles;
 import org.benchleaf.derive.hazard.Hazards;
 import org.benchleaf.model.Reference;
 import org.benchleaf.model.Solution;
@@ -69,11 +70,14 @@ public final class LabelMaker {
      * @param holds what the vessel holds
      */
     public LabelSheet.Label filled(String vessel, String id, Quantity holds) {
-        Optional<Hazards> hazards = Optional.ofNullable(desk.worked().hazards().get(id));
+        // The case keeps the hazards of what has some; what it does not keep is asked as it is sold.
+        Optional<Hazards> hazards = Optional.ofNullable(desk.worked().hazards().get(id)).or(() ->
+                Optional.ofNullable(desk.library().materials().get(id)).map(new Bottles(desk.library().reference(),
+                        desk.library().formulary())::of));
         boolean unclassified = hazards.filter(Hazards::isUnclassified).isPresent();
         HazardMaker maker = new HazardMaker(sheet, desk);
-        return new LabelSheet.Label(size(holds, unclassified), vessel, Optional.of(maker.name(id)), Optional.empty(), maker.of(id),
-                unclassified, hazards.map(Hazards::care).orElse(List.of()));
+        return new LabelSheet.Label(size(holds, unclassified), vessel, Optional.of(maker.name(id)), Optional.empty(),
+                hazards.flatMap(maker::told), unclassified, hazards.map(Hazards::care).orElse(List.of()));
     }
 
     private LabelSheet.Label label(Preparation preparation) {
