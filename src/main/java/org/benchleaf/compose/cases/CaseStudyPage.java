@@ -19,6 +19,7 @@ import org.benchleaf.compose.part.ChoiceFacts;
 import org.benchleaf.compose.part.Clearance;
 import org.benchleaf.compose.part.HomeAdvice;
 import org.benchleaf.compose.part.Licences;
+import org.benchleaf.compose.part.MeetingWords;
 import org.benchleaf.compose.part.PartFacts;
 import org.benchleaf.compose.part.PassageMaker;
 import org.benchleaf.compose.part.PicturePair;
@@ -116,7 +117,7 @@ public final class CaseStudyPage implements CasePageMaker {
         new SpotTestTable(sheet, desk).onRecord().filter(any -> !desk.has(CasePageName.RESULTS)).ifPresent(rest::add);
         rest.add(done(sheet, desk));
         ResultsPage.past(sheet, desk).ifPresent(rest::add);
-        treatment.trials().forEach(trial -> rest.add(new TrialTables(sheet, trial).arms()));
+        treatment.trials().forEach(trial -> rest.add(new TrialTables(sheet, trial).arms(desk)));
         timeline(sheet, desk).ifPresent(rest::add);
         rest.add(new HomeAdvice(sheet).section(treatment));
         otherPictures(sheet, desk, placed).ifPresent(rest::add);
@@ -354,7 +355,8 @@ public final class CaseStudyPage implements CasePageMaker {
 
     /** What was done; without a step sheet, which would show them, with the publication's words and, of a retold case, the settings. */
     private static RichText instruction(Sheet sheet, CaseDesk desk, Step step) {
-        RichText told = sheet.linked(step.instruction());
+        String meetings = new MeetingWords(sheet, desk).sentences(step.id());
+        RichText told = sheet.linked(meetings.isEmpty() ? step.instruction() : WholeSentence.of(step.instruction()) + " " + meetings);
         if (desk.has(CasePageName.STEP_SHEET)) {
             return told;
         }
