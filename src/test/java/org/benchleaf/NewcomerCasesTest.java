@@ -152,6 +152,12 @@ class NewcomerCasesTest {
     }
 
     @Test
+    void how_to_cite_a_retold_case_names_its_publication() {
+        assertThat(told(CONTENT, "cuttings").page("index.html")).containsPattern(
+                "Version [0-9a-f]{8}\\. Retold from An invented institute: Cuttings that had browned a scrapbook\\. two pages\\.");
+    }
+
+    @Test
     void an_unknown_liquid_is_refused_in_a_case_that_is_not_retold() throws IOException {
         Path content = changed("cuttings", "title: Acid", "title: Other acid");
         Path file = content.resolve("cases/cuttings/case.md");
