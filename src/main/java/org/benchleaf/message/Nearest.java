@@ -9,21 +9,35 @@ import java.util.Optional;
 /** Finds the words that a mistyped one may have been meant for. */
 public final class Nearest {
 
+    private static final int LEAST_ALIKE = 4;
+
     private Nearest() {
     }
 
-    /** The known word with the fewest slips of the finger between it and the written one, if it is near enough. */
+    /**
+     * The known word with the fewest slips of the finger between it and the written one, if it is near enough; of words that begin alike,
+     * as a word and its like in another language do (technik, technique), more may differ at the end.
+     */
     public static Optional<String> to(String written, Collection<String> known) {
+        String wanted = plain(written);
         String best = "";
         int fewest = Integer.MAX_VALUE;
         for (String candidate : known.stream().sorted().toList()) {
-            int slips = slips(plain(written), plain(candidate));
-            if (slips < fewest) {
+            int slips = slips(wanted, plain(candidate));
+            boolean near = slips <= Math.max(1, wanted.length() / 3)
+                    || beginAlike(wanted, plain(candidate)) && slips <= wanted.length() / 2;
+            if (near && slips < fewest) {
                 fewest = slips;
                 best = candidate;
             }
         }
-        return fewest <= Math.max(1, written.length() / 3) ? Optional.of(best) : Optional.empty();
+        return best.isEmpty() ? Optional.empty() : Optional.of(best);
+    }
+
+    /** Whether two thirds of the written word, and no less than four letters, are the beginning of the other too. */
+    private static boolean beginAlike(String written, String other) {
+        int alike = Math.max(LEAST_ALIKE, (2 * written.length() + 2) / 3);
+        return written.length() >= alike && other.startsWith(written.substring(0, alike));
     }
 
     /** Up to three known words that are near the written one or hold it, the nearest first. */
