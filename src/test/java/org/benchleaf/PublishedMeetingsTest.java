@@ -80,6 +80,13 @@ class PublishedMeetingsTest {
         assertThat(pages.get("steps.html").select("#step-mend").text()).doesNotContain("must not meet");
     }
 
+    /** Programs that read the page's data are told with the step too (schema.org, HowToStep: text). */
+    @Test
+    void the_data_of_the_step_sheet_tell_it_in_the_text_of_the_step() {
+        assertThat(pages(content("HAZ-027")).get("steps.html").select("script[type=application/ld+json]").html())
+                .contains("places marked before treatment. " + SENTENCE);
+    }
+
     @Test
     void a_recipe_of_what_met_has_the_sentence_beside_it() {
         Map<String, Document> pages = pages(content("HAZ-029"));

@@ -355,8 +355,7 @@ public final class CaseStudyPage implements CasePageMaker {
 
     /** What was done; without a step sheet, which would show them, with the publication's words and, of a retold case, the settings. */
     private static RichText instruction(Sheet sheet, CaseDesk desk, Step step) {
-        String meetings = new MeetingWords(sheet, desk).sentences(step.id());
-        RichText told = sheet.linked(meetings.isEmpty() ? step.instruction() : WholeSentence.of(step.instruction()) + " " + meetings);
+        RichText told = sheet.linked(new MeetingWords(sheet, desk).instruction(step));
         if (desk.has(CasePageName.STEP_SHEET)) {
             return told;
         }

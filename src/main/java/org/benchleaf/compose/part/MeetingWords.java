@@ -11,8 +11,10 @@ import org.benchleaf.derive.hazard.Hazards;
 import org.benchleaf.derive.hazard.Meeting;
 import org.benchleaf.derive.hazard.StepCare;
 import org.benchleaf.model.Solution;
+import org.benchleaf.model.Step;
 import org.benchleaf.page.Caution;
 import org.benchleaf.text.RichText;
+import org.benchleaf.words.WholeSentence;
 import org.benchleaf.words.Words;
 
 /** Tells where a retold case has substances together that must not meet: at the step, and at the recipe of what brings them. */
@@ -49,8 +51,14 @@ public final class MeetingWords {
         return desk.library().reference().substances().get(substance).name().toLowerCase(Locale.ROOT);
     }
 
+    /** What is done at a step and, behind it, what meets there. */
+    public String instruction(Step step) {
+        String meetings = sentences(step.id());
+        return meetings.isEmpty() ? step.instruction() : WholeSentence.of(step.instruction()) + " " + meetings;
+    }
+
     /** What meets at a step, in sentences; empty if nothing does. */
-    public String sentences(String step) {
+    String sentences(String step) {
         return Optional.ofNullable(desk.worked().care().get(step)).map(StepCare::meetings).orElse(List.of()).stream()
                 .map(this::sentence).distinct().collect(Collectors.joining(" "));
     }
