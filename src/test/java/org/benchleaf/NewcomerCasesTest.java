@@ -116,6 +116,47 @@ class NewcomerCasesTest {
         assertThat(told.pages().keySet()).noneMatch(path -> path.endsWith("steps.html") || path.endsWith("preparation.html"));
     }
 
+    /** One rule asks whether the ink was tested with the water of the wash; the publication tells of a test and not of its liquid. */
+    @Test
+    void a_test_whose_liquid_is_not_named_is_told_and_leaves_open_what_is_judged_by_it() throws IOException {
+        String steps = "steps:\n  - id: wash";
+        Told untested = told(CONTENT, "cuttings");
+        assertThat(untested.whats()).anyMatch(what -> what.contains("'ion-exchanged-water' touches 'text'") && what.contains("no test"));
+        String test = "tests:\n  - {of: text, with: not known (no liquid is named), result: stable}\n\n";
+        Told told = told(changed("cuttings", steps, test + steps), "cuttings");
+        assertThat(told.page("results.html")).contains("printing ink not recorded: no liquid is named not recorded stable");
+        assertThat(told.whats()).noneMatch(what -> what.contains("no test"))
+                .anyMatch(what -> what.contains("the liquid of a test of 'text' is not given"));
+    }
+
+    /** Two liquids of which nothing is known are not one liquid. */
+    @Test
+    void a_test_with_an_unnamed_liquid_is_none_with_a_bath_of_an_unnamed_liquid() throws IOException {
+        Path content = changed("cuttings", "bath: {of: ion-exchanged-water,", "bath: {of: not known,");
+        Path file = content.resolve("cases/cuttings/case.md");
+        Files.writeString(file, Files.readString(file).replace("steps:\n  - id: wash",
+                "tests:\n  - {of: text, with: not known, result: stable, dwell: 20 h}\n\nsteps:\n  - id: wash"));
+        assertThat(told(content, "cuttings").pages().keySet()).noneMatch(path -> path.endsWith("steps.html"));
+    }
+
+    @Test
+    void a_test_with_an_unknown_liquid_is_refused_in_a_case_that_is_not_retold() throws IOException {
+        Path content = folder.resolve("own");
+        ChangedContent.copy(Path.of("src/test/resources/sound/base"), content);
+        Path file = content.resolve("cases/tide/case.md");
+        String text = Files.readString(file);
+        assertThat(text).contains("with: bath");
+        Files.writeString(file, text.replaceFirst("with: bath", "with: not known"));
+        Checked checked = WholeLine.checked(content, content.resolve("cases/tide"), LibraryChecker.check(LibraryReader.read(content)));
+        assertThat(checked.messages().all()).extracting(Message::code).contains("FORM-027");
+    }
+
+    @Test
+    void how_to_cite_a_retold_case_names_its_publication() {
+        assertThat(told(CONTENT, "cuttings").page("index.html")).containsPattern(
+                "Version [0-9a-f]{8}\\. Retold from An invented institute: Cuttings that had browned a scrapbook\\. two pages\\.");
+    }
+
     @Test
     void an_unknown_liquid_is_refused_in_a_case_that_is_not_retold() throws IOException {
         Path content = changed("cuttings", "title: Acid", "title: Other acid");

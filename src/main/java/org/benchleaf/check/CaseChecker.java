@@ -86,6 +86,7 @@ public final class CaseChecker {
 
     private static void know(References references, Library library) {
         references.know(References.Kind.MATERIAL, library.materials().keySet());
+        references.alsoCalled(() -> new OtherNames(library));
         references.know(References.Kind.SOURCE, library.sources().keySet());
         references.know(References.Kind.INDICATOR, TestWordsReader.read().indicators());
     }

@@ -138,10 +138,18 @@ final class CaseForm {
 
     private SpotTest test(Fields fields) {
         fields.scalar("of").ifPresent(id -> context.references().use(id, MEDIUM));
-        fields.scalar("with").ifPresent(id -> context.references().use(id, SOLUTION, MATERIAL, INDICATOR));
         fields.scalar("after").ifPresent(id -> context.references().use(id, STEP));
-        return new SpotTest(fields.needText("of"), fields.needText("with"), fields.text("after"),
+        return new SpotTest(fields.needText("of"), testedWith(fields), fields.text("after"),
                 fields.positive("dwell", TIME), result(fields), fields.text("note"), fields.place());
+    }
+
+    /** Which liquid was tested; only a case that is retold may say that its publication does not name it. */
+    private String testedWith(Fields fields) {
+        if (fields.missing("with").isPresent()) {
+            return context.retold() ? fields.needText("with") : fields.need(Optional.empty(), "with", "");
+        }
+        fields.scalar("with").ifPresent(id -> context.references().use(id, SOLUTION, MATERIAL, INDICATOR));
+        return fields.needText("with");
     }
 
     /** A result outside the list is said, and read as not known, so that no rule takes it for a pass. */

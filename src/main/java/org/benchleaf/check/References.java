@@ -7,8 +7,10 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.benchleaf.message.FormMessages;
 import org.benchleaf.message.Message;
@@ -43,6 +45,7 @@ final class References {
     private final Map<Kind, Set<String>> known = new EnumMap<>(Kind.class);
     private final List<Use> uses = new ArrayList<>();
     private final Messages messages;
+    private Supplier<Optional<OtherNames>> otherNames = Optional::empty;
 
     References(Messages messages) {
         this.messages = messages;
@@ -55,6 +58,11 @@ final class References {
     /** Ids that are known without being declared in the file. */
     void know(Kind kind, Collection<String> ids) {
         known.get(kind).addAll(ids);
+    }
+
+    /** By what else materials are called; asked only where an id is not known. */
+    void alsoCalled(Supplier<OtherNames> names) {
+        otherNames = () -> Optional.of(names.get());
     }
 
     /** An id declared in the file; a second time is a message. */
@@ -114,7 +122,10 @@ final class References {
         if (all.isEmpty()) {
             return "Declare it first; there is none yet.";
         }
-        return Nearest.to(use.id(), all).map(near -> "Did you mean '" + near + "'?")
+        Optional<OtherNames> names = use.kinds().contains(Kind.MATERIAL) ? otherNames.get() : Optional.empty();
+        return names.flatMap(other -> other.called(use.id()))
+                .or(() -> Nearest.to(use.id(), all).map(near -> "Did you mean '" + near + "'?"))
+                .or(() -> names.flatMap(other -> other.near(use.id())))
                 .orElseGet(() -> all.size() <= 12 ? "Write one of: " + String.join(", ", all) + "; or declare it."
                         : "Declare it, or write the id of one that is declared.");
     }

@@ -29,8 +29,6 @@ import org.benchleaf.model.LibraryTexts;
 import org.benchleaf.model.Phrases;
 import org.benchleaf.page.DataFile;
 import org.benchleaf.page.Page;
-import org.benchleaf.words.Words;
-
 /** The pages of the whole site, each kind made once when one of its pages is asked for. Not for several threads at once. */
 public final class SiteComposition {
 
@@ -109,7 +107,7 @@ public final class SiteComposition {
         if (files == null) {
             List<Phrases> others = languages.stream().skip(1).map(desk.library().translations()::get).toList();
             files = Stream.of(WritingPage.files(), SumsPage.data(desk.language(), desk.library().formulary(), others),
-                    List.of(SiteReference.file(desk.library().studio(), Words.in(desk.language()))), EvidencePages.files(desk),
+                    List.of(SiteReference.file(desk)), EvidencePages.files(desk),
                     Feeds.of(desk).map(Feeds::files).orElse(List.of()), installation()).flatMap(List::stream).toList();
         }
         return files;

@@ -54,7 +54,20 @@ public enum HazardMessages implements CatalogueEntry {
     MUST_NOT_MEET_IN_THE_SHEET("HAZ-026", Severity.ERROR,
             "Step '{step}' brings {other} to a sheet that may still hold {one} from step '{earlier}', which gives {gives}.",
             "{why}",
-            "Put a step of kind 'rinsing' or 'washing' between the two and name it under 'after:', or replace one of the two.");
+            "Put a step of kind 'rinsing' or 'washing' between the two and name it under 'after:', or replace one of the two."),
+    MEET_AS_PUBLISHED("HAZ-027", Severity.WARNING,
+            "In {where}, {one} and {other} come together as published, which gives {gives}.",
+            "{why} Each page that tells of it says so there. A class that works through the case would be stopped.",
+            "Compare it with the publication: if it used them one after the other, write them as two steps, with the rinse between them "
+                    + "that it tells. If it had them in one step, leave it."),
+    MEET_AS_WASTE_AS_PUBLISHED("HAZ-028", Severity.WARNING,
+            "Left over, {one} and {other} of the publication would come into one bottle ('{group}'), which gives {gives}.",
+            "{why} Each page that tells of it says so there. A class that works through the case would be stopped.",
+            "Name another kind of waste with 'waste:' in the row of one of them in content/reference/substances.yaml, or leave it."),
+    MEET_IN_THE_SHEET_AS_PUBLISHED("HAZ-029", Severity.WARNING,
+            "As published, step '{step}' brings {other} to a sheet that may still hold {one} from step '{earlier}', which gives {gives}.",
+            "{why} Each page that tells of it says so there. A class that works through the case would be stopped.",
+            "Write a rinse or a wash between the two if the publication tells of one; if it tells of none, leave it.");
 
     private final Entry entry;
 

@@ -9,26 +9,36 @@ import java.util.Optional;
 /** Finds the words that a mistyped one may have been meant for. */
 public final class Nearest {
 
+    private static final int LEAST_ALIKE = 4;
+
     private Nearest() {
     }
 
-    /** The known word with the fewest slips of the finger between it and the written one, if it is near enough. */
+    /**
+     * The known word with the fewest slips of the finger between it and the written one, if it is near enough; of words that begin alike,
+     * as a word and its like in another language do (technik, technique), more may differ at the end.
+     */
     public static Optional<String> to(String written, Collection<String> known) {
+        String wanted = plain(written);
         String best = "";
-        String plain = plain(written);
-        int most = Math.max(1, written.length() / 3);
-        int fewest = most + 1;
+        int fewest = Integer.MAX_VALUE;
         for (String candidate : known.stream().sorted().toList()) {
+            String other = plain(candidate);
+            int most = Math.max(Math.max(1, wanted.length() / 3), beginAlike(wanted, other) ? wanted.length() / 2 : 0);
             // Each letter that one has more than the other is a slip.
-            if (Math.abs(candidate.length() - plain.length()) < fewest) {
-                int slips = slips(plain, plain(candidate));
-                if (slips < fewest) {
-                    fewest = slips;
-                    best = candidate;
-                }
+            int slips = Math.abs(other.length() - wanted.length()) > most ? Integer.MAX_VALUE : slips(wanted, other);
+            if (slips <= most && slips < fewest) {
+                fewest = slips;
+                best = candidate;
             }
         }
-        return fewest <= most ? Optional.of(best) : Optional.empty();
+        return best.isEmpty() ? Optional.empty() : Optional.of(best);
+    }
+
+    /** Whether two thirds of the written word, and no less than four letters, are the beginning of the other too. */
+    private static boolean beginAlike(String written, String other) {
+        int alike = Math.max(LEAST_ALIKE, (2 * written.length() + 2) / 3);
+        return written.length() >= alike && other.startsWith(written.substring(0, alike));
     }
 
     /** Up to three known words that are near the written one or hold it, the nearest first. */

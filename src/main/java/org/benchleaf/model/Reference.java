@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.benchleaf.message.Holes;
 import org.benchleaf.quantity.Quantity;
 
@@ -66,6 +67,12 @@ public record Reference(Map<String, Substance> substances, Map<String, Statement
     public Optional<Substance> substanceCalled(String words) {
         return Optional.ofNullable(substances.get(words))
                 .or(() -> substances.values().stream().filter(row -> row.isCalled(words)).findFirst());
+    }
+
+    /** The keys, names and synonyms of its substances, in small letters. */
+    public Stream<String> substanceNames() {
+        return substances.values().stream().flatMap(row -> Stream.concat(Stream.of(row.key(), row.name().toLowerCase(Locale.ROOT)),
+                row.synonyms().stream())).distinct();
     }
 
     /**

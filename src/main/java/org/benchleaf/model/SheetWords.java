@@ -37,7 +37,7 @@ public final class SheetWords {
      */
     public static List<String> open(Step step, String liquid, TreatmentCase treatment, Library library) {
         Predicate<Medium> cleared = medium -> treatment.tests().stream().anyMatch(test -> test.medium().equals(medium.id())
-                && test.with().equals(liquid) && test.result().isPassed());
+                && test.isLiquidNamed() && test.with().equals(liquid) && test.result().isPassed());
         return Stream.of(sheet(treatment), treatment.object().support().sizing().stream(), treatment.object().media().stream()
                 .filter(medium -> !isKeptOut(medium, step)).flatMap(medium -> cleared.test(medium) ? names(medium)
                         : Stream.of(names(medium), medium.state().stream(), moves(medium, treatment, library)).flatMap(all -> all)),

@@ -76,9 +76,8 @@ final class YamlReader {
                 list.add(event);
             }
         } catch (MarkedYAMLException wrong) {
-            Mark mark = wrong.getProblemMark() == null ? wrong.getContextMark() : wrong.getProblemMark();
-            messages.add(YamlSlip.message(wrong, mark == null ? lines.place(start, start + 1, "")
-                    : places.place(mark, mark, "")));
+            messages.add(YamlSlip.message(wrong, yaml, mark -> places.offset(mark) - start,
+                    at -> lines.place(start + at, start + at, "")));
             return Optional.empty();
         }
         return Optional.of(found);

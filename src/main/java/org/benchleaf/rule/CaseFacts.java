@@ -164,7 +164,7 @@ final class CaseFacts {
 
     /** The tests of a medium, or of the support, with a liquid of the same composition. */
     Stream<SpotTest> tests(Layer layer, String liquid) {
-        return tests(layer).filter(test -> liquids.alike(test.with(), liquid));
+        return tests(layer).filter(test -> test.isLiquidNamed() && liquids.alike(test.with(), liquid));
     }
 
     Stream<SpotTest> tests(Layer layer) {
@@ -193,8 +193,17 @@ final class CaseFacts {
     /** The tests of what a contact is about; one made after the step shows nothing of what it does. */
     Stream<SpotTest> contactTests(Asked contact) {
         return contact.layer().stream().flatMap(layer -> contact.liquid().stream().flatMap(liquid -> tests(layer, liquid)))
-                .filter(test -> test.after().isEmpty() || contact.step().map(order::before).orElse(List.of()).stream()
-                        .anyMatch(step -> step.id().equals(test.after().get())));
+                .filter(test -> isBefore(test, contact));
+    }
+
+    /** The tests that may have been of what a contact is about, since nobody recorded with which liquid they were made. */
+    Stream<SpotTest> unnamedTests(Asked contact) {
+        return contact.layer().stream().flatMap(this::tests).filter(test -> !test.isLiquidNamed() && isBefore(test, contact));
+    }
+
+    private boolean isBefore(SpotTest test, Asked contact) {
+        return test.after().isEmpty() || contact.step().map(order::before).orElse(List.of()).stream()
+                .anyMatch(step -> step.id().equals(test.after().get()));
     }
 
     Layer support() {

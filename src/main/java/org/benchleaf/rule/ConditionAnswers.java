@@ -97,7 +97,7 @@ final class ConditionAnswers {
             case METER_READY -> asked.step().map(step -> readings.meterReady(step,
                     given.numbers().get("buffers"), given.numbers().get("near"))).orElse(Judgement.NO_BY_SILENCE);
             case END_POINT -> asked.step().map(EndPoint::reached).orElse(Judgement.NO_BY_SILENCE);
-            case TESTED -> tests.said(facts.contactTests(asked), given.words());
+            case TESTED -> tests.said(asked, given.words());
             case INDICATED -> asked.layer().map(layer -> tests.indicated(layer, given.named())).orElse(Judgement.NO_BY_SILENCE);
             case PAPER_INDICATED -> tests.indicated(facts.support(), given.named());
             case DWELL -> tests.dwells(asked, given.numbers().get("limit"), false);

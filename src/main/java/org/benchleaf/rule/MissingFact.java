@@ -126,6 +126,13 @@ record MissingFact(String told, String remedy, String read, List<String> named) 
                 "the result of a test of %s with %s is not recorded", List.of(medium, with));
     }
 
+    /** With which liquid a test was made. */
+    static MissingFact testedLiquid(String medium) {
+        return new MissingFact("the liquid of a test of '" + medium + "' is not given",
+                "Name the liquid with 'with:' in the test of '" + medium + "' under 'tests:'",
+                "with which liquid %s was tested is not recorded", List.of(medium));
+    }
+
     /** How long a test lasted. */
     static MissingFact dwell(String medium, String with) {
         return new MissingFact("'dwell:' of the test of '" + medium + "' with '" + with + "' is not given",

@@ -3,7 +3,6 @@ package org.benchleaf.rule;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.benchleaf.model.SpotTest;
 import org.benchleaf.model.TestResult;
 import org.benchleaf.quantity.Quantity;
@@ -19,13 +18,19 @@ final class TestAnswers {
     }
 
     /**
-     * Whether one of these tests gave one of these results. Without results it is asked whether there is a result at all,
+     * Whether one of the tests of a contact gave one of these results. Without results it is asked whether there is a result at all,
      * which can always be told: a test whose result is not known is none. With results, one that is not known leaves it open
-     * though another test gave something else; where there is no test, a rule of its own asks for one.
+     * though another test gave something else; where there is no test, a rule of its own asks for one. A test whose liquid is not
+     * named may have been one of them.
      */
-    Judgement said(Stream<SpotTest> asked, List<String> results) {
-        List<SpotTest> tests = asked.toList();
+    Judgement said(Asked asked, List<String> results) {
+        List<SpotTest> tests = facts.contactTests(asked).toList();
         boolean said = tests.stream().anyMatch(test -> said(test, results));
+        Optional<SpotTest> unnamed = facts.unnamedTests(asked)
+                .filter(test -> said(test, results) || !results.isEmpty() && isOpen(test)).findFirst();
+        if (!said && unnamed.isPresent()) {
+            return Judgement.cannotTell(MissingFact.testedLiquid(unnamed.get().medium()));
+        }
         return said || results.isEmpty() ? Judgement.of(said) : tests.stream().filter(TestAnswers::isOpen).findFirst()
                 .map(test -> Judgement.cannotTell(MissingFact.result(test.medium(), test.with())))
                 .orElse(tests.isEmpty() ? Judgement.NO_BY_SILENCE : Judgement.NO);
@@ -70,7 +75,10 @@ final class TestAnswers {
                 .orElseGet(() -> Math.max(one.told(), leastElse.highIn(Unit.MINUTE)))).orElse(0.0);
         boolean covered = facts.longestTest(asked).filter(tested -> tested >= least).isPresent();
         return covered ? Judgement.YES : facts.passed(asked).filter(test -> test.dwell().isEmpty()).findFirst()
-                .map(test -> Judgement.cannotTell(MissingFact.dwell(test.medium(), test.with()))).orElse(Judgement.NO);
+                .map(test -> MissingFact.dwell(test.medium(), test.with()))
+                .or(() -> facts.unnamedTests(asked).filter(test -> test.result().isPassed()).findFirst()
+                        .map(test -> MissingFact.testedLiquid(test.medium())))
+                .map(Judgement::cannotTell).orElse(Judgement.NO);
     }
 
     private Optional<Contact> contact(Asked asked, boolean everyBathAllowed) {

@@ -78,7 +78,7 @@ class LongListsTest {
         String id = "case-" + number;
         return new CaseCard(id, "Poster " + number, "", "en", "foundation", "poster", "lithography", List.of(),
                 List.of("kozo-5"), List.of(), List.of(), "", "", List.of(), List.of(), List.of("cases/" + id + "/index.html"), List.of(),
-                "", List.of(), List.of(), CaseCard.LastChange.NONE, List.of());
+                "", List.of(), List.of(), CaseCard.LastChange.NONE, List.of(), "");
     }
 
     private static List<Block> blocks(Page page) {

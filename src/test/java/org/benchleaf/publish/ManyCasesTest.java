@@ -81,6 +81,6 @@ class ManyCasesTest {
                 card.sources(), card.found(), card.pages().stream().map(path -> path.replace(card.id(), id)).toList(),
                 card.pictureFiles(), card.paper(), card.evidence().stream().map(one -> new Evidence(one.measure(), one.kind(), one.like(),
                         one.unit(), one.apart(), one.because(), one.reaches(), one.address().replace(card.id(), id),
-                        one.file().replace(card.id(), id))).toList(), card.made(), card.lastChange(), card.translated());
+                        one.file().replace(card.id(), id))).toList(), card.made(), card.lastChange(), card.translated(), card.retoldFrom());
     }
 }

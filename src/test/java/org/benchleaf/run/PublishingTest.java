@@ -285,7 +285,7 @@ class PublishingTest {
             String page = "<a href=\"../../index.html\">up</a>" + text + (Files.exists(data) ? read(data) : "");
             CaseCard card = new CaseCard(id, text, "", "en", "", "", "", List.of(), List.of(), List.of(), List.of(), "", "",
                     List.of(), List.of(), open ? List.of(path) : List.of(), List.of(), "", List.of(), List.of(),
-                    CaseCard.LastChange.NONE, List.of());
+                    CaseCard.LastChange.NONE, List.of(), "");
             return new Made(Map.of(Audience.EVERYBODY,
                     new Part(open ? List.of(SiteFile.text(path, page)) : List.of(), card)), new Messages());
         }

@@ -28,7 +28,7 @@ final class BenchDrops {
     List<Fact> of(Step step) {
         int here = steps.indexOf(step);
         int earlier = IntStream.range(0, here).filter(i -> steps.get(i).kind() == StepKind.TESTING).max().orElse(-1);
-        return step.kind() != StepKind.TESTING ? List.of() : desk.treatment().tests().stream()
+        return step.kind() != StepKind.TESTING ? List.of() : desk.treatment().tests().stream().filter(SpotTest::isLiquidNamed)
                 .filter(test -> after(test) < here && (test.after().isPresent() ? after(test) > earlier : earlier < 0))
                 .flatMap(test -> test.dwell().stream().map(dwell -> Fact.of(sheet.words().more(PartFacts.tested(sheet.words(), desk, test),
                         new HazardMaker(sheet, desk).name(test.with())), sheet.numbers().duration(dwell).text())))

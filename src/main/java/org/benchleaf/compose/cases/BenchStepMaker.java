@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.benchleaf.calculate.Figure;
 import org.benchleaf.calculate.FigureKey;
 import org.benchleaf.compose.bench.BenchTimers;
@@ -15,6 +16,7 @@ import org.benchleaf.compose.part.BriefingMaker;
 import org.benchleaf.compose.part.CareLine;
 import org.benchleaf.compose.part.CaseDesk;
 import org.benchleaf.compose.part.ChoiceFacts;
+import org.benchleaf.compose.part.MeetingWords;
 import org.benchleaf.compose.part.PartFacts;
 import org.benchleaf.compose.part.PassageMaker;
 import org.benchleaf.compose.part.Sheet;
@@ -69,8 +71,9 @@ final class BenchStepMaker {
     private BenchStep make(Step step, int number) {
         Timeline.TimedStep time = timed.get(step.id());
         Optional<StepCare> care = Optional.ofNullable(desk.worked().care().get(step.id()));
-        List<Caution> cautions = briefing.cautions(care.map(StepCare::cautions).orElse(List.of()),
-                care.map(StepCare::subjects).orElse(Map.of()));
+        List<Caution> cautions = Stream.concat(new MeetingWords(sheet, desk).cautions(care).stream(),
+                briefing.cautions(care.map(StepCare::cautions).orElse(List.of()), care.map(StepCare::subjects).orElse(Map.of())).stream())
+                .toList();
         List<Working> amounts = workings(step, true);
         return new BenchStep(Paths.step(step.id()), number, new StepTitle(sheet.words(), desk.treatment()).of(step),
                 clock(step, time), takes(step, time), hold(step),
@@ -145,7 +148,7 @@ final class BenchStepMaker {
         List<Figure> exposure = atHand ? List.of() : Optional.ofNullable(desk.worked().care().get(step.id()))
                 .map(StepCare::exposure).orElse(List.of()).stream()
                 .map(sheet::figure).flatMap(Optional::stream).filter(figure -> !figures.contains(figure)).toList();
-        return java.util.stream.Stream.concat(figures.stream(), exposure.stream())
+        return Stream.concat(figures.stream(), exposure.stream())
                 .filter(figure -> !sheet.shows(figure.id())).map(new WorkingMaker(sheet)::make).toList();
     }
 

@@ -38,7 +38,8 @@ public final class CardMaker {
                 treatment.steps().stream().map(step -> step.kind().word()).distinct().toList(),
                 picture.map(Picture::id).orElse(""), picture.map(Picture::alt).orElse(""), sources(desk),
                 List.of(), paths, List.of(), known(treatment.object().support().paper()), evidence(desk, paths), made(desk, paths),
-                publicText ? lastChange(desk) : CaseCard.LastChange.NONE, translated);
+                publicText ? lastChange(desk) : CaseCard.LastChange.NONE, translated,
+                publicText ? treatment.sources().retelling().map(retelling -> retelling.passage().source()).orElse("") : "");
     }
 
     /**

@@ -20,6 +20,7 @@ import org.benchleaf.compose.part.Clearance;
 import org.benchleaf.compose.part.HomeAdvice;
 import org.benchleaf.compose.part.LevelWords;
 import org.benchleaf.compose.part.Licences;
+import org.benchleaf.compose.part.MeetingWords;
 import org.benchleaf.compose.part.PartFacts;
 import org.benchleaf.compose.part.PassageMaker;
 import org.benchleaf.compose.part.PicturePair;
@@ -117,7 +118,7 @@ public final class CaseStudyPage implements CasePageMaker {
         new SpotTestTable(sheet, desk).onRecord().filter(any -> !desk.has(CasePageName.RESULTS)).ifPresent(rest::add);
         rest.add(done(sheet, desk));
         ResultsPage.past(sheet, desk).ifPresent(rest::add);
-        treatment.trials().forEach(trial -> rest.add(new TrialTables(sheet, trial).arms()));
+        treatment.trials().forEach(trial -> rest.add(new TrialTables(sheet, trial).arms(desk)));
         timeline(sheet, desk).ifPresent(rest::add);
         rest.add(new HomeAdvice(sheet).section(treatment));
         otherPictures(sheet, desk, placed).ifPresent(rest::add);
@@ -355,7 +356,7 @@ public final class CaseStudyPage implements CasePageMaker {
 
     /** What was done; without a step sheet, which would show them, with the publication's words and, of a retold case, the settings. */
     private static RichText instruction(Sheet sheet, CaseDesk desk, Step step) {
-        RichText told = sheet.linked(step.instruction());
+        RichText told = sheet.linked(new MeetingWords(sheet, desk).instruction(step));
         if (desk.has(CasePageName.STEP_SHEET)) {
             return told;
         }

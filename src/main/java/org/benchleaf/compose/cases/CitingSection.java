@@ -30,6 +30,7 @@ final class CitingSection {
         facts.add(Fact.of(words.say("cite.as"), words.say("cite.text", "authors", String.join("; ", reference.authors()),
                 "year", reference.day().map(day -> String.valueOf(day.getYear())).orElseGet(() -> words.say("cite.no-year")),
                 "title", reference.title(), "publisher", publisher(), "version", reference.version(),
+                "retold", reference.basis().map(basis -> " " + words.say("cite.retold", "publication", basis)).orElse(""),
                 "place", files.place().map(place -> " " + place).orElse(""))));
         facts.add(Fact.of(words.say("cite.version"), words.say("cite.version-about", "version", reference.version())));
         for (Citing.Version version : versions) {

@@ -43,7 +43,8 @@ final class ReferenceFiles {
         field(fields, "title", "{" + escaped(reference.title()) + "}");
         field(fields, "howpublished", "{" + escaped(reference.publisher()) + "}");
         reference.day().ifPresent(day -> field(fields, "year", String.valueOf(day.getYear())));
-        field(fields, "note", "Version " + reference.version());
+        field(fields, "note", "Version " + reference.version()
+                + reference.basis().map(basis -> ". Retold from: " + escaped(basis)).orElse(""));
         reference.doi().ifPresent(doi -> field(fields, "doi", doi));
         reference.address().ifPresent(address -> field(fields, "url", address));
         return "@misc{" + reference.id() + ",\n" + String.join(",\n", fields) + "\n}\n";
@@ -68,6 +69,7 @@ final class ReferenceFiles {
         tag(lines, "LA", reference.language());
         reference.doi().ifPresent(doi -> tag(lines, "DO", doi));
         reference.address().ifPresent(address -> tag(lines, "UR", address));
+        reference.basis().ifPresent(basis -> tag(lines, "N1", "Retold from: " + basis));
         return lines.append("ER  - ").append(LINE).toString();
     }
 
@@ -81,7 +83,7 @@ final class ReferenceFiles {
                 "issued", reference.day().map(day -> JsonText.object("date-parts",
                         List.of(List.of(day.getYear(), day.getMonthValue(), day.getDayOfMonth())))),
                 "version", reference.version(), "language", reference.language(), "DOI", reference.doi(),
-                "URL", reference.address()))) + "\n";
+                "URL", reference.address(), "note", reference.basis().map(basis -> "Retold from: " + basis)))) + "\n";
     }
 
     private static Map<String, Object> name(String author) {

@@ -12,6 +12,7 @@ import org.benchleaf.compose.part.CasePageName;
 import org.benchleaf.compose.part.Clearance;
 import org.benchleaf.compose.part.HazardMaker;
 import org.benchleaf.compose.part.LevelWords;
+import org.benchleaf.compose.part.MeetingWords;
 import org.benchleaf.compose.part.PartFacts;
 import org.benchleaf.compose.part.Sheet;
 import org.benchleaf.compose.part.WorkingMaker;
@@ -169,7 +170,8 @@ public final class StepSheetPage implements CasePageMaker {
         List<Object> list = new ArrayList<>();
         for (BenchStep step : steps) {
             list.add(JsonText.object("@type", "HowToStep", "position", step.number(), "name", step.kind(),
-                    "text", treatment.steps().get(step.number() - 1).instruction(), "url", "#" + step.anchor()));
+                    "text", new MeetingWords(sheet, desk)
+                    .instruction(treatment.steps().get(step.number() - 1)), "url", "#" + step.anchor()));
         }
         return JsonText.script(JsonText.object("@context", "https://schema.org", "@type", "HowTo", "name", treatment.title(),
                 "inLanguage", treatment.language(), "license", treatment.publication().licence(),

@@ -28,12 +28,13 @@ import java.util.List;
  * @param made the solutions that it makes of materials; empty where their strengths or its step sheet are not permitted
  * @param lastChange when it last changed; {@link LastChange#NONE} if no day is on record or the public text is not permitted
  * @param translated the same case in other languages
+ * @param retoldFrom key of the publication from which the case is retold; empty if it is not, or the public text is not permitted
  */
 public record CaseCard(String id, String title, String summary, String language, String level, String kind,
         String technique, List<String> damages, List<String> materials, List<String> substances, List<String> steps, String picture,
         String pictureAlt, List<String> sources, List<SearchEntry> found, List<String> pages,
         List<String> pictureFiles, String paper, List<Evidence> evidence, List<CaseCard.Made> made,
-        CaseCard.LastChange lastChange, List<CaseCard.Translated> translated) {
+        CaseCard.LastChange lastChange, List<CaseCard.Translated> translated, String retoldFrom) {
 
     /**
      * A solution made of a material.
@@ -104,20 +105,20 @@ public record CaseCard(String id, String title, String summary, String language,
     /** The same card with the sizes of its picture, which are known only once they are made. */
     public CaseCard withPictureFiles(List<String> files) {
         return new CaseCard(id, title, summary, language, level, kind, technique, damages, materials, substances, steps, picture,
-                pictureAlt, sources, found, pages, files, paper, evidence, made, lastChange, translated);
+                pictureAlt, sources, found, pages, files, paper, evidence, made, lastChange, translated, retoldFrom);
     }
 
     /** The same card with what the search takes from its finished pages. */
     public CaseCard foundBy(List<SearchEntry> entries) {
         return new CaseCard(id, title, summary, language, level, kind, technique, damages, materials, substances, steps, picture,
-                pictureAlt, sources, entries, pages, pictureFiles, paper, evidence, made, lastChange, translated);
+                pictureAlt, sources, entries, pages, pictureFiles, paper, evidence, made, lastChange, translated, retoldFrom);
     }
 
     /** The same card with what the search takes from its finished pages in one of its other languages. */
     public CaseCard foundBy(String tag, List<SearchEntry> entries) {
         return new CaseCard(id, title, summary, language, level, kind, technique, damages, materials, substances, steps, picture,
                 pictureAlt, sources, found, pages, pictureFiles, paper, evidence, made, lastChange, translated.stream()
-                        .map(one -> one.language().equals(tag) ? one.foundBy(entries) : one).toList());
+                        .map(one -> one.language().equals(tag) ? one.foundBy(entries) : one).toList(), retoldFrom);
     }
 
     /** The same card without what the search takes from the pages of the case, which no page shows. */
@@ -134,7 +135,7 @@ public record CaseCard(String id, String title, String summary, String language,
         return translated.stream().filter(one -> one.language().equals(tag)).findFirst().map(one -> new CaseCard(id, one.title(),
                 one.summary(), one.title().equals(title) ? language : tag, level, one.kind(), one.technique(), one.damages(), materials,
                 substances, steps, picture, one.pictureAlt(), sources, one.found(), pages, pictureFiles, paper, evidence, one.made(),
-                new LastChange(lastChange.on(), one.changed(), lastChange.edition()), translated)).orElse(this);
+                new LastChange(lastChange.on(), one.changed(), lastChange.edition()), translated, retoldFrom)).orElse(this);
     }
 
     /** The path of the case study. */

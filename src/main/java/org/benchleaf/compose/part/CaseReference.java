@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.benchleaf.model.Citing;
+import org.benchleaf.model.Source;
 import org.benchleaf.model.Step;
 import org.benchleaf.model.Studio;
 import org.benchleaf.model.TreatmentCase;
@@ -28,9 +29,11 @@ import org.benchleaf.page.Paths;
  * @param identifier persistent, as {@code doi:…} or {@code ark:…}
  * @param language BCP 47 tag
  * @param licence SPDX identifier
+ * @param retoldFrom the publication from which the case is retold
  */
 public record CaseReference(String id, String title, List<String> authors, String publisher, Optional<LocalDate> day, String version,
-        Optional<String> address, Optional<String> identifier, String language, String licence) {
+        Optional<String> address, Optional<String> identifier, String language, String licence,
+        Optional<Source> retoldFrom) {
 
     /** As many letters as tell the states of one case apart (common practice, no source). */
     private static final int LETTERS = 8;
@@ -49,7 +52,8 @@ public record CaseReference(String id, String title, List<String> authors, Strin
                 citing.authors().isEmpty() ? List.of(studio.name()) : citing.authors(), studio.name(),
                 newest.or(() -> treatment.steps().stream().map(Step::on).flatMap(Optional::stream).max(Comparator.naturalOrder())),
                 version(desk), WebAddress.of(studio).map(web -> web.to(Paths.caseStudy(treatment.id()))),
-                citing.identifier(), treatment.language(), treatment.publication().licence());
+                citing.identifier(), treatment.language(), treatment.publication().licence(),
+                treatment.sources().retelling().map(retelling -> desk.library().sources().get(retelling.passage().source())));
     }
 
     /** The first letters of the SHA-256 of every figure at full precision, so that the same numbers have the same version. */
@@ -69,6 +73,11 @@ public record CaseReference(String id, String title, List<String> authors, Strin
     /** The digital object identifier without its prefix, if that is what the case has. */
     public Optional<String> doi() {
         return identifier.filter(each -> each.startsWith(DOI)).map(each -> each.substring(DOI.length()));
+    }
+
+    /** The publication from which the case is retold, in full. */
+    public Optional<String> basis() {
+        return retoldFrom.map(Sources::reference);
     }
 
     /** Whether an author is a person, whose family name stands before a comma. */

@@ -176,7 +176,7 @@ public final class RecipeMaker {
     }
 
     private List<Caution> cautions(Solution solution, Preparation preparation) {
-        List<Caution> cautions = new ArrayList<>();
+        List<Caution> cautions = new ArrayList<>(new MeetingWords(sheet, desk).cautions(solution));
         handling(solution).ifPresent(one -> cautions.addAll(briefing.cautions(one.cautions(), one.subjects())));
         if (solution.recipe() instanceof Recipe.Adjust adjust) {
             cautions.add(byTheMeter(adjust));

@@ -62,7 +62,10 @@ public final class Sources {
 
     /** A source in full: who, when, what and where. */
     String reference(String key) {
-        Source source = library.sources().get(key);
+        return reference(library.sources().get(key));
+    }
+
+    static String reference(Source source) {
         return authorAndYear(source) + ": " + source.title() + (source.where().isBlank() ? "" : ". " + source.where());
     }
 

@@ -3,6 +3,7 @@ package org.benchleaf.compose.part;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.benchleaf.model.MissingValue;
 import org.benchleaf.model.Trial;
 import org.benchleaf.page.Block;
@@ -26,13 +27,13 @@ public final class TrialTables {
     }
 
     /** The arms alone, for the public. */
-    public Section arms() {
-        return section(List.of(facts(), armTable().table(Optional.empty())));
+    public Section arms(CaseDesk desk) {
+        return section(List.of(facts(desk), armTable().table(Optional.empty())));
     }
 
     /** The arms and what was read of each, with the files. */
     public Section measured(CaseDesk desk) {
-        List<Block> blocks = new ArrayList<>(List.of(facts()));
+        List<Block> blocks = new ArrayList<>(List.of(facts(desk)));
         tables().forEach(table -> blocks.add(table.table(desk.file(sheet, table))));
         return section(blocks);
     }
@@ -43,7 +44,7 @@ public final class TrialTables {
     }
 
     /** What differs, what is alike, what the arms are compared with; that no control is on record where none is. */
-    private Facts facts() {
+    private Facts facts(CaseDesk desk) {
         List<Fact> facts = new ArrayList<>();
         facts.add(Fact.of(words.say("trial.of"), words.say("trial.ground", "of", words.term("trial-ground",
                 trial.of().word()), "what", trial.what())));
@@ -53,6 +54,11 @@ public final class TrialTables {
         List<String> controls = trial.arms().stream().filter(Trial.Arm::control).map(Trial.Arm::is).toList();
         facts.add(Fact.of(words.say("trial.controls"), controls.isEmpty() ? words.say("trial.controls-not-recorded")
                 : String.join("; ", controls)));
+        String meetings = trial.arms().stream().flatMap(arm -> arm.steps().stream()).map(new MeetingWords(sheet, desk)::sentences)
+                .filter(met -> !met.isEmpty()).distinct().collect(Collectors.joining(" "));
+        if (!meetings.isEmpty()) {
+            facts.add(Fact.of(words.say("meeting.name"), meetings));
+        }
         trial.found().ifPresent(found -> facts.add(Fact.of(words.say("trial.found"), found)));
         return new Facts(facts);
     }

@@ -103,16 +103,10 @@ public final class Bottles {
     }
 
     private Hazards.Unknown notFound(String part) {
-        List<String> near = Nearest.several(part.toLowerCase(java.util.Locale.ROOT), names());
+        List<String> near = Nearest.several(part.toLowerCase(java.util.Locale.ROOT), reference.substanceNames().toList());
         UnknownWords words = new UnknownWords(reference);
         return near.isEmpty() ? words.of("composition", "bottle-not-found", "part", part)
                 : words.of("composition", "bottle-near", "part", part, "near", String.join(", ", near));
-    }
-
-    private List<String> names() {
-        return reference.substances().values().stream().flatMap((Substance row) -> Stream.concat(
-                Stream.of(row.key(), row.name().toLowerCase(java.util.Locale.ROOT)), row.synonyms().stream()))
-                .distinct().toList();
     }
 
     private String sentence(BottleLine.Slip slip) {

@@ -76,7 +76,8 @@ public final class HazardAssessor {
         }
         Map<String, StepCare> care = new LinkedHashMap<>();
         bench.source().steps().forEach(step -> care.put(step.id(), care(step)));
-        new HazardReview(bench, compositions, mixtures.meetings(), hazards).tell(care);
+        Map<String, List<Meeting>> met = new HazardReview(bench, compositions, mixtures.meetings(), hazards).tell(care);
+        care.replaceAll((step, one) -> one.with(met.getOrDefault(step, List.of())));
         List<Finding> all = new ArrayList<>(findings);
         all.addAll(exposure.findings());
         return new Assessment(hazards, care, all, substances(ids));
@@ -174,7 +175,7 @@ public final class HazardAssessor {
         boolean chemical = !hazardous.isEmpty() || due.stream().anyMatch(caution ->
                 !caution.when().statements().isEmpty() || !caution.when().substances().isEmpty());
         return new StepCare(step.id(), wear(step, due), due.stream().map(Reference.Caution::key).toList(),
-                subjects(due, ids), hazardous, exposure.of(step), chemical, access(step, ids, parts));
+                subjects(due, ids), hazardous, exposure.of(step), chemical, access(step, ids, parts), List.of());
     }
 
     /** What the cautions ask for and what the step itself names, of each kind the strictest. */

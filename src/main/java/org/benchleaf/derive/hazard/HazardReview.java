@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.benchleaf.derive.figure.Bench;
 import org.benchleaf.derive.figure.UsedThings;
 import org.benchleaf.message.HazardMessages;
@@ -16,7 +17,9 @@ import org.benchleaf.message.Place;
 import org.benchleaf.model.Permission;
 import org.benchleaf.model.Reference;
 import org.benchleaf.model.Solution;
+import org.benchleaf.model.SpotTest;
 import org.benchleaf.model.Step;
+import org.benchleaf.model.StepKind;
 import org.benchleaf.model.Substance;
 
 /**
@@ -31,6 +34,8 @@ final class HazardReview {
     private final Meetings meetings;
     private final Map<String, Hazards> hazards;
     private final Set<Hazards.Unknown> told = new LinkedHashSet<>();
+    private final boolean asPublished;
+    private final Map<String, List<Meeting>> met = new LinkedHashMap<>();
 
     HazardReview(Bench bench, Compositions compositions, Meetings meetings, Map<String, Hazards> hazards) {
         this.bench = bench;
@@ -38,26 +43,34 @@ final class HazardReview {
         this.compositions = compositions;
         this.meetings = meetings;
         this.hazards = hazards;
+        this.asPublished = bench.source().sources().retelling().isPresent()
+                && bench.library().classes().stream().noneMatch(course -> course.caseId().equals(bench.source().id()));
     }
 
-    /** Adds a message for each finding. */
-    void tell(Map<String, StepCare> care) {
+    /**
+     * Adds a message for each finding. What a retold case brings together as its publication does stops nothing, unless a class
+     * works through the case.
+     *
+     * @return what comes together in a retold case, by the steps at which it is told
+     */
+    Map<String, List<Meeting>> tell(Map<String, StepCare> care) {
         bench.source().solutions().forEach(solution -> {
             unknown(solution.id(), "solution '" + solution.id() + "'", solution.place());
             solution.recipe().ingredients().forEach(id ->
                     unknown(id, "solution '" + solution.id() + "'", solution.place()));
-            clash(List.of(solution.id()), "solution '" + solution.id() + "'", solution.place());
+            clash(List.of(solution.id()), "solution '" + solution.id() + "'", solution.place(), Optional.empty());
         });
         bench.source().tests().forEach(test ->
                 unknown(test.with(), "the spot test on '" + test.medium() + "'", test.place()));
         for (Step step : bench.source().steps()) {
             List<String> used = UsedThings.of(step);
             used.forEach(id -> unknown(id, "step '" + step.id() + "'", step.place()));
-            clash(used, "step '" + step.id() + "'", step.place());
+            clash(used, "step '" + step.id() + "'", step.place(), Optional.of(step));
             refused(step, care.get(step.id()));
         }
-        new SheetResidues(bench, compositions, meetings).tell();
+        new SheetResidues(bench, compositions, meetings).found().forEach(this::inTheSheet);
         inOneBottle();
+        return met;
     }
 
     private void unknown(String id, String where, Place place) {
@@ -74,14 +87,40 @@ final class HazardReview {
     }
 
     /** What clashes in a solution by itself is told there, once, and hides no other clash of a step. */
-    private void clash(List<String> ids, String where, Place place) {
-        for (Hazards.Clash clash : firstOfEachPair(meetings.among(substances(ids)))) {
-            if (ids.size() > 1 && ids.stream().anyMatch(id -> holds(id, clash.one()) && holds(id, clash.with()))) {
-                continue;
+    private void clash(List<String> ids, String where, Place place, Optional<Step> at) {
+        List<Hazards.Clash> all = meetings.among(substances(ids));
+        at.ifPresent(step -> all.forEach(clash ->
+                meet(step, inOne(clash, ids) ? Meeting.Where.SOLUTION : Meeting.Where.STEP, clash, ids)));
+        for (Hazards.Clash clash : firstOfEachPair(all)) {
+            if (ids.size() == 1 || !inOne(clash, ids)) {
+                bench.messages().add((asPublished ? HazardMessages.MEET_AS_PUBLISHED : HazardMessages.MUST_NOT_MEET).at(place,
+                        "where", where, "one", name(clash.one()), "other", name(clash.with()), "gives", clash.gives(), "why", clash.why()));
             }
-            bench.messages().add(HazardMessages.MUST_NOT_MEET.at(place, "where", where, "one", name(clash.one()),
-                    "other", name(clash.with()), "gives", clash.gives(), "why", clash.why()));
         }
+    }
+
+    private boolean inOne(Hazards.Clash clash, Collection<String> ids) {
+        return ids.stream().anyMatch(id -> holds(id, clash.one()) && holds(id, clash.with()));
+    }
+
+    private void inTheSheet(SheetResidues.Found found) {
+        Hazards.Clash clash = found.clash();
+        meet(found.step(), Meeting.Where.SHEET, new Hazards.Clash(found.residue().key(), found.brought().key(), clash.gives(), clash.why(),
+                clash.source()), Stream.concat(UsedThings.of(found.earlier()).stream(), UsedThings.of(found.step()).stream()).toList());
+        bench.messages().add((asPublished ? HazardMessages.MEET_IN_THE_SHEET_AS_PUBLISHED : HazardMessages.MUST_NOT_MEET_IN_THE_SHEET)
+                .at(found.step().place(), "step", found.step().id(), "earlier", found.earlier().id(), "one", name(found.residue().key()),
+                        "other", name(found.brought().key()), "gives", clash.gives(), "why", clash.why()));
+    }
+
+    private void meet(Step step, Meeting.Where where, Hazards.Clash clash, Collection<String> ids) {
+        if (asPublished) {
+            met.computeIfAbsent(step.id(), any -> new ArrayList<>()).add(new Meeting(where, name(clash.one()), name(clash.with()),
+                    clash.gives(), clash.why(), bringing(clash, ids)));
+        }
+    }
+
+    private Set<String> bringing(Hazards.Clash clash, Collection<String> ids) {
+        return ids.stream().filter(id -> holds(id, clash.one()) || holds(id, clash.with())).collect(Collectors.toSet());
     }
 
     /** Where several rows speak of one pair, the first is the nearest to it. */
@@ -106,10 +145,23 @@ final class HazardReview {
         bench.source().steps().forEach(step -> UsedThings.of(step).forEach(id -> collect(bottles, id)));
         bench.source().tests().forEach(test -> collect(bottles, test.with()));
         bottles.forEach((group, ids) -> firstOfEachPair(meetings.among(substances(ids))).stream()
-                .filter(clash -> ids.stream().noneMatch(id -> holds(id, clash.one()) && holds(id, clash.with())))
-                .forEach(clash -> bench.messages().add(HazardMessages.MUST_NOT_MEET_AS_WASTE.at(
-                        bench.source().place(), "group", group, "one", name(clash.one()), "other", name(clash.with()),
-                        "gives", clash.gives(), "why", clash.why()))));
+                .filter(clash -> !inOne(clash, ids))
+                .forEach(clash -> inOneBottle(group, ids, clash)));
+    }
+
+    private void inOneBottle(String group, List<String> ids, Hazards.Clash clash) {
+        Set<String> bringing = bringing(clash, ids);
+        List<Step> left = bench.source().steps().stream().filter(step -> handled(step).anyMatch(bringing::contains)).toList();
+        (left.isEmpty() ? bench.source().steps().stream().limit(1).toList() : left).forEach(step ->
+                meet(step, Meeting.Where.WASTE, clash, ids));
+        bench.messages().add((asPublished ? HazardMessages.MEET_AS_WASTE_AS_PUBLISHED : HazardMessages.MUST_NOT_MEET_AS_WASTE).at(
+                bench.source().place(), "group", group, "one", name(clash.one()), "other", name(clash.with()),
+                "gives", clash.gives(), "why", clash.why()));
+    }
+
+    private Stream<String> handled(Step step) {
+        return Stream.concat(UsedThings.of(step).stream(), step.kind() != StepKind.TESTING ? Stream.of()
+                : bench.source().tests().stream().map(SpotTest::with));
     }
 
     private void collect(Map<String, List<String>> bottles, String id) {

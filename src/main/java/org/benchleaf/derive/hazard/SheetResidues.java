@@ -1,17 +1,16 @@
 package org.benchleaf.derive.hazard;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.benchleaf.derive.figure.Bench;
 import org.benchleaf.derive.figure.UsedThings;
 import org.benchleaf.derive.time.CriticalPath;
-import org.benchleaf.message.HazardMessages;
 import org.benchleaf.model.Reference;
 import org.benchleaf.model.Step;
 import org.benchleaf.model.StepKind;
@@ -27,10 +26,20 @@ final class SheetResidues {
     private static final Set<StepKind> BESIDE_THE_SHEET = EnumSet.of(StepKind.EXAMINATION, StepKind.TESTING,
             StepKind.PHOTOGRAPHY, StepKind.MEASURING);
 
+    /**
+     * Two that meet in the sheet.
+     *
+     * @param step that brings the second
+     * @param earlier that left the first
+     */
+    record Found(Step step, Step earlier, Hazards.Clash clash, Substance residue, Substance brought) {
+    }
+
     private final Bench bench;
     private final Compositions compositions;
     private final Meetings meetings;
     private final Map<Substance, Step> left = new LinkedHashMap<>();
+    private final List<Found> found = new ArrayList<>();
 
     SheetResidues(Bench bench, Compositions compositions, Meetings meetings) {
         this.bench = bench;
@@ -38,8 +47,8 @@ final class SheetResidues {
         this.meetings = meetings;
     }
 
-    /** Adds a message for each two that meet. */
-    void tell() {
+    /** Each two that meet, in the order of the steps. */
+    List<Found> found() {
         Map<String, List<String>> after = new LinkedHashMap<>();
         Map<String, Step> steps = new LinkedHashMap<>();
         bench.source().steps().forEach(step -> {
@@ -47,6 +56,7 @@ final class SheetResidues {
             steps.put(step.id(), step);
         });
         CriticalPath.order(after).stream().map(steps::get).filter(step -> !BESIDE_THE_SHEET.contains(step.kind())).forEach(this::step);
+        return List.copyOf(found);
     }
 
     private void step(Step step) {
@@ -56,16 +66,11 @@ final class SheetResidues {
         left.forEach((residue, earlier) -> {
             if (!brought.contains(residue)) {
                 brought.forEach(other -> meetings.among(List.of(residue, other)).stream().findFirst()
-                        .ifPresent(clash -> tell(step, earlier, residue, other, clash)));
+                        .ifPresent(clash -> found.add(new Found(step, earlier, clash, residue, other))));
             }
         });
         left.keySet().removeIf(residue -> RINSES.contains(step.kind()) || isVolatile(residue));
         brought.forEach(substance -> left.put(substance, step));
-    }
-
-    private void tell(Step step, Step earlier, Substance residue, Substance other, Hazards.Clash clash) {
-        bench.messages().add(HazardMessages.MUST_NOT_MEET_IN_THE_SHEET.at(step.place(), "step", step.id(), "earlier", earlier.id(),
-                "one", name(residue), "other", name(other), "gives", clash.gives(), "why", clash.why()));
     }
 
     private static boolean isLater(Step earlier, Step step) {
@@ -75,10 +80,6 @@ final class SheetResidues {
 
     private static boolean isVolatile(Substance substance) {
         return substance.vapourPressure().isPresent() || substance.fire().isPresent();
-    }
-
-    private static String name(Substance substance) {
-        return substance.name().toLowerCase(Locale.ROOT);
     }
 
     private Reference reference() {

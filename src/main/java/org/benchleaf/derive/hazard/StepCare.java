@@ -17,9 +17,11 @@ import org.benchleaf.model.Reference;
  * @param exposure ids of the figures that tell how much vapour there may be
  * @param chemical whether it is a chemical step, before which the briefing must stand
  * @param access who may use what the step handles, by id of the solution or material
+ * @param meetings what comes together at the step and must not, as the publication of a retold case tells it
  */
 public record StepCare(String step, List<String> wear, List<String> cautions, Map<String, List<String>> subjects,
-        List<String> materials, List<String> exposure, boolean chemical, Map<String, Hazards.Access> access) {
+        List<String> materials, List<String> exposure, boolean chemical, Map<String, Hazards.Access> access,
+        List<Meeting> meetings) {
 
     public StepCare {
         wear = List.copyOf(wear);
@@ -27,7 +29,13 @@ public record StepCare(String step, List<String> wear, List<String> cautions, Ma
         subjects = Map.copyOf(subjects);
         materials = List.copyOf(materials);
         exposure = List.copyOf(exposure);
+        meetings = List.copyOf(meetings);
         access = Collections.unmodifiableMap(new LinkedHashMap<>(access));
+    }
+
+    /** The same with what comes together there and must not. */
+    StepCare with(List<Meeting> met) {
+        return new StepCare(step, wear, cautions, subjects, materials, exposure, chemical, access, met);
     }
 
     /** Why a supervisor must stand beside whoever does the step; empty if none has to. */

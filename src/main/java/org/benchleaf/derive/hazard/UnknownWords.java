@@ -1,6 +1,9 @@
 package org.benchleaf.derive.hazard;
 
+import java.util.List;
+import java.util.Locale;
 import org.benchleaf.message.Holes;
+import org.benchleaf.message.Nearest;
 import org.benchleaf.model.Reference;
 
 /** Says what is not known about a mixture, in the words of the table of sentences. */
@@ -39,7 +42,10 @@ final class UnknownWords {
 
     /** A part that names a substance which the table does not have. */
     Hazards.Unknown substance(String name, String substance) {
-        return of("composition", "substance-missing", "part", name, "substance", substance);
+        List<String> near = reference.substanceNames().anyMatch(substance::equals) ? List.of()
+                : Nearest.several(substance.toLowerCase(Locale.ROOT), reference.substanceNames().toList());
+        return near.isEmpty() ? of("composition", "substance-missing", "part", name, "substance", substance)
+                : of("composition", "substance-near", "part", name, "substance", substance, "near", String.join("', '", near));
     }
 
     /** A saturated solution of which nobody has said how strong it is. */

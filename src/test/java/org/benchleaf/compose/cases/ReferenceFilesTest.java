@@ -14,10 +14,16 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.assertj.core.api.InstanceOfAssertFactories;
 import org.benchleaf.DemoSite;
+import org.benchleaf.compose.SiteComposition;
 import org.benchleaf.compose.part.Audience;
+import org.benchleaf.compose.part.CaseCard;
 import org.benchleaf.compose.part.CaseReference;
 import org.benchleaf.compose.part.Clearance;
+import org.benchleaf.model.AuthorGuide;
+import org.benchleaf.model.Source;
+import org.benchleaf.page.DataFile;
 import org.benchleaf.publish.SiteFile;
 import org.jbibtex.BibTeXEntry;
 import org.jbibtex.BibTeXParser;
@@ -35,7 +41,12 @@ class ReferenceFilesTest {
     private static final CaseReference REFERENCE = new CaseReference("tide-table", "Salt & water: 100 % of {it} #1",
             List.of("Quill, Ada", "Tarn Quay Paper Studio"), "Tarn Quay Paper Studio", Optional.of(LocalDate.of(2026, 5, 18)),
             "3f9a2c01", Optional.of("https://tarn-quay.example/cases/tide-table/index.html"),
-            Optional.of("doi:10.5555/12345678"), "en", "CC-BY-4.0");
+            Optional.of("doi:10.5555/12345678"), "en", "CC-BY-4.0", Optional.empty());
+    private static final CaseReference RETOLD = new CaseReference("cuttings", "Cuttings", List.of("Tarn Quay Paper Studio"),
+            "Tarn Quay Paper Studio", Optional.empty(), "3f9a2c01", Optional.empty(), Optional.empty(), "en", "CC-BY-4.0",
+            Optional.of(new Source("quill-1998", "Quill & Reed", "1998", "Acid cuttings", "J. of Paper 3, 1-9", Optional.empty(), "read",
+                    true)));
+    private static final String BASIS = "Retold from: Quill & Reed 1998: Acid cuttings. J. of Paper 3, 1-9";
     private static final ReferenceFiles FILES = new ReferenceFiles(REFERENCE);
 
     @Test
@@ -64,6 +75,18 @@ class ReferenceFilesTest {
         assertThat(read.getYear()).isEqualTo("2026");
         assertThat(read.getEdition()).isEqualTo("3f9a2c01");
         assertThat(read.getDOI()).isEqualTo("10.5555/12345678");
+    }
+
+    /** The notes of the forms: {@code note} of BibTeX and CSL, N1 of RIS (RIS Format Specifications: "Notes"). */
+    @Test
+    void a_reference_to_a_retold_case_names_the_publication() throws Exception {
+        ReferenceFiles files = new ReferenceFiles(RETOLD);
+        BibTeXEntry entry = new BibTeXParser().parseFully(new StringReader(files.bibtex())).getEntries().get(new Key("cuttings"));
+        assertThat(text(entry, BibTeXEntry.KEY_NOTE)).isEqualTo("Version 3f9a2c01. " + BASIS);
+        assertThat(new RISParser().parse(new StringReader(files.ris())).getReferences().get(0).getNotes()).containsExactly(BASIS);
+        List<Map<String, Object>> items = new ObjectMapper().readValue(files.csl(), new TypeReference<>() { });
+        assertThat(CSLItemData.fromJson(items.get(0)).getNote()).isEqualTo(BASIS);
+        assertThat(FILES.bibtex() + FILES.ris() + FILES.csl()).doesNotContain("Retold");
     }
 
     /** RIS Format Specifications: six characters a tag (two letters, two spaces, a dash, a space), lines that end with CR LF. */
@@ -97,6 +120,27 @@ class ReferenceFilesTest {
 
         assertThat(read).containsKeys("authors", "message", "title").containsEntry("cff-version", "1.2.0").containsEntry("type", "dataset");
         assertThat(read.get("authors")).isEqualTo(List.of(Map.of("name", "Tarn Quay Paper Studio")));
+    }
+
+    /** Citation File Format 1.2.0: of a reference, type, authors and title are required (from memory of its guide). */
+    @Test
+    void the_citation_file_names_the_publications_that_are_retold() {
+        Source source = DemoSite.made().library().sources().values().stream().filter(one -> one.year().matches("\\d{4}")).findFirst()
+                .orElseThrow();
+        CaseCard card = new CaseCard("cuttings", "Cuttings", "", "en", "foundation", "poster", "", List.of(), List.of(), List.of(),
+                List.of(), "", "", List.of(), List.of(), List.of(), List.of(), "", List.of(), List.of(), CaseCard.LastChange.NONE,
+                List.of(), source.key());
+        String text = new SiteComposition(DemoSite.made().library(), List.of(card), List.of(), AuthorGuide.EMPTY, Audience.EVERYBODY)
+                .files().stream().filter(file -> file.path().equals("CITATION.cff")).findFirst().map(DataFile::text).orElseThrow();
+        Map<String, Object> read = new Yaml(new SafeConstructor(new LoaderOptions())).load(text);
+
+        assertThat(read.get("references")).asInstanceOf(InstanceOfAssertFactories.list(Map.class)).singleElement().satisfies(reference -> {
+            assertThat(reference.get("type")).isEqualTo("generic");
+            assertThat(reference.get("title")).isEqualTo(source.title());
+            assertThat(reference.get("authors")).isEqualTo(List.of(Map.of("name", source.author())));
+            assertThat(reference.get("year")).isEqualTo(Integer.valueOf(source.year()));
+            assertThat((String) reference.get("notes")).endsWith("Retold in: Cuttings");
+        });
     }
 
     @Test

@@ -179,8 +179,8 @@ class EvidencePagesTest {
         CaseCard withheld = card(3, colour("CIEDE2000, D65, 10°, d/8"));
         Page page = new EvidencePages().make(desk(List.of(card(1, ph("surface", "4.4")), silent, new CaseCard(withheld.id(),
                 withheld.title(), "", "en", "", "", "", List.of(), List.of(), List.of(), List.of(), "", "", List.of(), List.of(),
-                List.of("cases/case-3/index.html"), List.of(), "", List.of(), List.of(), CaseCard.LastChange.NONE, List.of())))).stream()
-                .filter(one -> one.path().equals("evidence/ph.html")).findFirst().orElseThrow();
+                List.of("cases/case-3/index.html"), List.of(), "", List.of(), List.of(), CaseCard.LastChange.NONE, List.of(), ""))))
+                .stream().filter(one -> one.path().equals("evidence/ph.html")).findFirst().orElseThrow();
 
         assertThat(blocks(page, CaseLines.class)).singleElement().satisfies(lines -> assertThat(lines.entries())
                 .extracting(entry -> entry.title().text()).containsExactly("Poster 2"));
@@ -220,7 +220,7 @@ class EvidencePagesTest {
                 evidence.because(), evidence.reaches(), "cases/" + id + "/results.html#x", evidence.file());
         return new CaseCard(id, "Poster " + number, "", "en", "foundation", "poster", "lithography", List.of(), List.of(), List.of(),
                 List.of("washing"), "", "", List.of(), List.of(), List.of("cases/" + id + "/results.html"), List.of(),
-                number % 2 == 0 ? "rag" : "wood pulp", List.of(own), List.of(), CaseCard.LastChange.NONE, List.of());
+                number % 2 == 0 ? "rag" : "wood pulp", List.of(own), List.of(), CaseCard.LastChange.NONE, List.of(), "");
     }
 
     private static List<Evidence> evidence(Set<Output> outputs) {
@@ -244,7 +244,7 @@ class EvidencePagesTest {
         CaseCard card = card(1, ph("surface", "1"));
         return EvidencePages.files(desk(List.of(new CaseCard(card.id(), card.title(), "", "en", "", "", "", List.of(), List.of(),
                 List.of(), List.of(), "", "", List.of(), List.of(), card.pages(), List.of(), "", evidence,
-                List.of(), CaseCard.LastChange.NONE, List.of()))));
+                List.of(), CaseCard.LastChange.NONE, List.of(), ""))));
     }
 
     private static SiteDesk desk(List<CaseCard> cards) {

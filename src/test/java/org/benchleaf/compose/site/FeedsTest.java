@@ -126,7 +126,7 @@ class FeedsTest {
     private static CaseCard card(String id, CaseCard.LastChange change) {
         return new CaseCard(id, "Poster " + id, "A poster.", "en", "foundation", "poster", "", List.of(), List.of(), List.of(), List.of(),
                 "", "", List.of(), List.of(), List.of("cases/" + id + "/index.html"), List.of(), "", List.of(),
-                List.of(), change, List.of());
+                List.of(), change, List.of(), "");
     }
 
     private static String text(String path) {

@@ -55,7 +55,7 @@ class SiteMapTest {
     void a_long_list_is_cut_into_files_that_an_index_names() {
         List<CaseCard> cards = List.of(new CaseCard("many", "Many", "", "en", "foundation", "poster", "", List.of(), List.of(), List.of(),
                 List.of(), "", "", List.of(), List.of(), IntStream.range(0, 50_001).mapToObj(n -> "cases/many/" + n + ".html").toList(),
-                List.of(), "", List.of(), List.of(), CaseCard.LastChange.NONE, List.of()));
+                List.of(), "", List.of(), List.of(), CaseCard.LastChange.NONE, List.of(), ""));
 
         List<DataFile> files = new SiteComposition(DemoSite.made().library(), cards, List.of(), AuthorGuide.EMPTY, Audience.EVERYBODY)
                 .map(List.of());
