@@ -157,27 +157,33 @@
     home.appendChild(copy);
   });
 
-  /* The cautions of a step stand in its first screen; the others open to the same. */
+  /* The cautions are those of the step on the sheet, without links: a wet glove must not leave the bench by a slip. */
   all(".screen__care", view).forEach(function (details) {
     details.addEventListener("toggle", function () {
       if (details.children.length > 1) { return; }
-      var told = all("[data-screen='" + anchorOf(details.closest(".screen")) + "'] .screen__care", view)[0];
-      all(":scope > :not(summary)", told).forEach(function (part) { details.appendChild(part.cloneNode(true)); });
+      all(".strip__action > .cautions, .strip__care > :not(summary)", document.getElementById(anchorOf(details.closest(".screen")))).forEach(function (part) {
+        var copy = part.cloneNode(true);
+        all("a", copy).forEach(function (link) { link.replaceWith(link.textContent); });
+        details.appendChild(copy);
+      });
     });
   });
 
   /* The time area of each screen: a timer, begin, done. */
   screens.forEach(function (screen) {
-    var home = screen.querySelector(".screen__time");
-    if (!home) { return; }
+    var home = null;
     var anchor = anchorOf(screen);
-    var timer = bench.timers.filter(function (one) { return one.id === home.getAttribute("data-face"); })[0];
-    if (timer) {
-      home.appendChild(make("span", "screen__promise", words.promise));
-      timer.face(home);
-    } else if (doing(anchor) === screen) {
-      home.appendChild(stamp(anchor, "began", words.begin, words.began));
-    }
+    all(".screen__time", screen).forEach(function (each) {
+      var timer = bench.timers.filter(function (one) { return one.id === each.getAttribute("data-face"); })[0];
+      if (timer) {
+        if (!home) { each.appendChild(make("span", "screen__promise", words.promise)); }
+        timer.face(each);
+      } else if (doing(anchor) === screen) {
+        each.appendChild(stamp(anchor, "began", words.begin, words.began));
+      }
+      home = each;
+    });
+    if (!home) { return; }
     if (screen.hasAttribute("data-last") || screen.hasAttribute("data-enough")) { home.appendChild(stamp(anchor, "ended", words.end, words.ended)); }
   });
   function stamps() { all("button", view).forEach(function (made) { if (made.stampOf) { made.stampOf(); } }); }

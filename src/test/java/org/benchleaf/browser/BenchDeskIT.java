@@ -288,6 +288,27 @@ class BenchDeskIT {
         });
     }
 
+    /** Dwells as the case file lists its tests. */
+    @Test
+    void each_liquid_of_a_test_has_its_screen_with_a_clock_for_each_ink_and_the_cautions_of_the_step_without_links() {
+        atTheBench((window, clock) -> {
+            atStep(window, "step-tests");
+            forward(window);
+            forward(window);
+            assertThat(screen(window)).isEqualTo("2. Testing: what each liquid does Ethanol and water for misting");
+            window.run("document.querySelector('.screen:not([hidden]) [data-face=timer-tests-drop-3] button').click();");
+            clock.set(30);
+            assertThat(window.texts("return [...document.querySelectorAll('.screen:not([hidden]) .screen__time')].map(one =>"
+                    + "one.querySelector('b').textContent + ' ' + one.querySelector('.timer__digits').textContent);"))
+                    .containsExactly("black printing ink 20:00", "violet stamp-pad ink 00:30");
+            window.run("document.querySelector('.screen:not([hidden]) .screen__care').open = true;");
+            clock.set(31);
+            assertThat(window.texts("const care = document.querySelector('.screen:not([hidden]) .screen__care');"
+                    + "return [care.textContent.includes('The vapour burns and runs along the bench'), care.querySelectorAll('a').length];"))
+                    .containsExactly("true", "0");
+        });
+    }
+
     /** A wet hand drags across the screen without meaning anything by it. */
     @Test
     void a_finger_that_is_drawn_across_the_screen_changes_nothing() {
