@@ -303,8 +303,8 @@ class BenchDeskIT {
                     .containsExactly("black printing ink 20:00", "violet stamp-pad ink 00:30");
             window.run("document.querySelector('.screen:not([hidden]) .screen__care').open = true;");
             clock.set(31);
-            assertThat(window.texts("const care = document.querySelector('.screen:not([hidden]) .screen__care');"
-                    + "return [care.textContent.includes('The vapour burns and runs along the bench'), care.querySelectorAll('a').length];"))
+            assertThat(window.texts("const care = document.querySelector('.screen:not([hidden]) .screen__care'); return ["
+                    + "care.textContent.includes('The vapour burns and runs along the bench'), care.querySelectorAll('a').length];"))
                     .containsExactly("true", "0");
         });
     }
