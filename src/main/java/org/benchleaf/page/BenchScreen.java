@@ -51,7 +51,17 @@ public record BenchScreen(String anchor, String name, Optional<String> hand, Opt
      * @param label in words
      * @param before what the case file writes before the number, such as {@code pH}
      * @param unit what it writes after it; empty for words
+     * @param range between what it should lie, as the sheet gives it
      */
-    public record Note(String part, int bath, String key, String label, String before, String unit) {
+    public record Note(String part, int bath, String key, String label, String before, String unit, Optional<Range> range) {
+
+        /** The same note with the range in which it should lie. */
+        public Note within(Optional<Range> given) {
+            return new Note(part, bath, key, label, before, unit, given);
+        }
+    }
+
+    /** Between what a reading should lie, in the unit of its note, and the same in words. */
+    public record Range(double low, double high, String text) {
     }
 }

@@ -108,7 +108,8 @@ public final class BenchViewMaker {
                 told(told, Stream.of(hand.see().map(any -> "see"), watch.map(any -> "watch"), until.map(any -> "until"))
                         .flatMap(Optional::stream).map(key -> sheet.words().say("bench.told-" + key)).toList()),
                 drawn && !told.drawings().isEmpty(),
-                new BenchNotes(sheet).of(step, hand.bath(), first, last), last, enough);
+                new BenchNotes(sheet).of(step, hand.bath(), first, last).stream()
+                        .map(note -> note.within(new ReadingRange(sheet, desk).of(step, note))).toList(), last, enough);
     }
 
     /** What else the step says, but for what the screen tells at once. */
