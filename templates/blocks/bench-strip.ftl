@@ -1,13 +1,13 @@
 <#-- The steps as they run down the bench: the clock at the left, the action, the amount where the hand goes.
      steps  each with anchor, number, kind, clock, takes, hold, supervised, cautions, care, wear, instruction, amounts, facts, told,
-            reasons, timers, checks, behind, photo, drawings
+            reasons, timers, checks, behind, photo, drawings, follows
      words  fixed labels -->
 <#macro benchStrip steps words>
 <#import "/parts/hazard.ftl" as part>
 <#import "/parts/drawing.ftl" as line>
 <ol class="strip">
   <#list steps as step>
-  <li class="strip__step" id="${step.anchor}">
+  <li class="strip__step" id="${step.anchor}" data-follows="${step.follows?join(" ")}">
     <#if step.hold?has_content>
     <div class="strip__hold" role="note">
       <h3 class="strip__hold-word"><span aria-hidden="true">■</span> ${words.hold}: ${step.number}. ${step.kind}</h3>

@@ -3,11 +3,10 @@
      caseId   the case that the record belongs to
      closes   when the studio closes
      stages   each with anchor, id, name, least (seconds), after (anchors)
-     screens  each with anchor, name, hand, hold, action, amount, see, watch, clock, cautions, care, wear,
+     screens  each with anchor, name, hand, hold, action, amount, see, watch, clocks, cautions, care, wear,
               until, told, drawn, notes, last, enough
      words    fixed labels -->
 <#macro benchView issue caseId closes stages screens words>
-<#import "/parts/hazard.ftl" as part>
 <section class="bench" id="bench" data-issue="${issue}" data-case="${caseId}" data-closes="${closes}" aria-labelledby="bench-heading" hidden>
   <div class="bench__top">
     <h2 class="bench__heading" id="bench-heading">${words.heading}</h2>
@@ -46,14 +45,13 @@
       <#if screen.see?has_content><p class="screen__see<#if !screen.action?has_content> screen__do</#if>"><b>${screen.see.name}</b> ${screen.see.value}</p></#if>
       <#if screen.watch?has_content><p class="screen__see<#if screen.action?has_content> screen__watch</#if>"><b>${screen.watch.name}</b> ${screen.watch.value}</p></#if>
       <#if screen.until?has_content><p class="screen__see"><b>${screen.until.name}</b> ${screen.until.value}</p></#if>
-      <div class="screen__time"<#if screen.clock?has_content> data-face="${screen.clock.timer}"</#if>><#if screen.clock?has_content && screen.clock.label?has_content><b>${screen.clock.label}</b></#if></div>
+      <#list screen.clocks as clock>
+      <div class="screen__time" data-face="${clock.timer}"><#if clock.label?has_content><b>${clock.label}</b></#if></div>
+      <#else>
+      <div class="screen__time"></div>
+      </#list>
       <#if screen.cautions?has_content || screen.wear?has_content>
-      <details class="screen__care"><summary>${screen.care}</summary>
-        <#if screen?is_first || screens[screen?index - 1].anchor != screen.anchor || screens[screen?index - 1].hold?has_content>
-        <@part.cautionLines screen.cautions words.first />
-        <#if screen.wear?has_content><p><b>${words.wear}:</b> <#list screen.wear as line>${line}<#sep> </#list></p></#if>
-        </#if>
-      </details>
+      <details class="screen__care"><summary>${screen.care}</summary></details>
       <#else>
       <p class="screen__see">${screen.care}</p>
       </#if>
@@ -67,7 +65,7 @@
       </#if>
       <#if screen.notes?has_content || screen.last>
       <details class="screen__write"><summary aria-label="${words.write}: ${screen.name}">${words.write}</summary>
-        <ul hidden><#list screen.notes as note><li data-part="${note.part}" data-bath="${note.bath?c}" data-key="${note.key}" data-before="${note.before}" data-unit="${note.unit}">${note.label}</li></#list></ul>
+        <#if screen.notes?has_content><ul hidden><#list screen.notes as note><li data-part="${note.part}" data-bath="${note.bath?c}" data-key="${note.key}"<#if note.before?has_content> data-before="${note.before}"</#if><#if note.unit?has_content> data-unit="${note.unit}"</#if><#if note.range?has_content> data-low="${note.range.low?c}" data-high="${note.range.high?c}" data-range="${note.range.text}"</#if>>${note.label}</li></#list></ul></#if>
       </details>
       </#if>
       </#if>

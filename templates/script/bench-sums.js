@@ -89,6 +89,8 @@
     }
     bar.hidden = false;
     status.textContent = words.loading;
+    clear();
+    warn();
     ready().then(function (calculator) {
       if (turn !== asked) { return; }
       var lines;
@@ -103,10 +105,10 @@
         return;
       }
       clear();
+      warn();
       status.textContent = "";
       told(lines.split("\n").map(function (line) { return line.split("\t"); }));
     }, function () {
-      clear();
       status.textContent = words.missing;
     });
   }
@@ -148,6 +150,21 @@
       beside(amount, text);
     });
   }
+  /* The cautions of a step, its mark and its drawing hold for the sheet's own values: what was changed is told where the hand is. */
+  function warn() {
+    each(".strip__step", function (step) {
+      var mine = changes.filter(function (one) { return step.dataset.follows.split(" ").indexOf(one[0].split(".")[0]) >= 0; });
+      if (!mine.length) { return; }
+      var text = words.step.replace("[what]", mine.map(function (one) {
+        return one[1] + " " + one[2] + " " + words.instead + " " + one[3];
+      }).join(words.comma + " ")) + (mine.some(hazardous) ? " " + words.hazard : "") + (mine.some(ofTray) ? " " + words.tray : "");
+      each("#" + step.id + " .strip__do, .screen[data-screen='" + step.id + "']:not(.screen--hold) .screen__time:first-of-type", function (place) {
+        place.parentNode.insertBefore(element("p", "bench-sums__note", text), place);
+      });
+    });
+  }
+  function hazardous(one) { return /% [vwm]|pH|°C|mol/.test(one[3]); }
+  function ofTray(one) { return /\.(tray-|record-)?(volume|total)$/.test(one[0]) && /[cm]m$/.test(one[3]); }
   function beside(place, text) { place.parentNode.insertBefore(element("span", "bench-sums__note", text), place.nextSibling); }
   bar.querySelector("[data-sums='own']").addEventListener("click", back);
   document.addEventListener("click", function (event) {

@@ -157,27 +157,33 @@
     home.appendChild(copy);
   });
 
-  /* The cautions of a step stand in its first screen; the others open to the same. */
+  /* The cautions are those of the step on the sheet, without links: a wet glove must not leave the bench by a slip. */
   all(".screen__care", view).forEach(function (details) {
     details.addEventListener("toggle", function () {
       if (details.children.length > 1) { return; }
-      var told = all("[data-screen='" + anchorOf(details.closest(".screen")) + "'] .screen__care", view)[0];
-      all(":scope > :not(summary)", told).forEach(function (part) { details.appendChild(part.cloneNode(true)); });
+      all(".strip__action > .cautions, .strip__care > :not(summary)", document.getElementById(anchorOf(details.closest(".screen")))).forEach(function (part) {
+        var copy = part.cloneNode(true);
+        all("a", copy).forEach(function (link) { link.replaceWith(link.textContent); });
+        details.appendChild(copy);
+      });
     });
   });
 
   /* The time area of each screen: a timer, begin, done. */
   screens.forEach(function (screen) {
-    var home = screen.querySelector(".screen__time");
-    if (!home) { return; }
+    var home = null;
     var anchor = anchorOf(screen);
-    var timer = bench.timers.filter(function (one) { return one.id === home.getAttribute("data-face"); })[0];
-    if (timer) {
-      home.appendChild(make("span", "screen__promise", words.promise));
-      timer.face(home);
-    } else if (doing(anchor) === screen) {
-      home.appendChild(stamp(anchor, "began", words.begin, words.began));
-    }
+    all(".screen__time", screen).forEach(function (each) {
+      var timer = bench.timers.filter(function (one) { return one.id === each.getAttribute("data-face"); })[0];
+      if (timer) {
+        if (!home) { each.appendChild(make("span", "screen__promise", words.promise)); }
+        timer.face(each);
+      } else if (doing(anchor) === screen) {
+        each.appendChild(stamp(anchor, "began", words.begin, words.began));
+      }
+      home = each;
+    });
+    if (!home) { return; }
     if (screen.hasAttribute("data-last") || screen.hasAttribute("data-enough")) { home.appendChild(stamp(anchor, "ended", words.end, words.ended)); }
   });
   function stamps() { all("button", view).forEach(function (made) { if (made.stampOf) { made.stampOf(); } }); }
@@ -331,22 +337,32 @@
       if (details.open && !details.querySelector(".screen__fields")) { details.appendChild(fields(details)); }
     });
   });
-  function field(home, label, key, anchor, words1) {
+  function field(home, label, key, anchor, words1, range) {
     var line = make("label", "", label + (words1 && label.indexOf(words1) < 0 ? words.comma + " " + words1 : ""));
     var box = make("input");
     box.type = "text";
     if (words1) { box.inputMode = "decimal"; }
     box.value = noted(anchor)[key] || "";
-    box.addEventListener("change", function () { note(anchor)[key] = box.value.trim(); bench.keep(); });
     line.appendChild(box);
     home.appendChild(line);
+    var told = home.appendChild(make("p", "screen__told"));
+    told.setAttribute("role", "status");
+    box.addEventListener("change", function () { note(anchor)[key] = box.value.trim(); bench.keep(); compare(); });
+    /* What is written down is told to lie within, above or below what the sheet gives; nothing hangs on it. */
+    function compare() {
+      var number = Number(box.value.replace(",", "."));
+      told.textContent = !range || !box.value.trim() || isNaN(number) ? "" : fill(words[number < range.getAttribute("data-low") ? "read-below"
+        : number > range.getAttribute("data-high") ? "read-above" : "read-within"], { r: range.getAttribute("data-range") });
+    }
+    compare();
   }
   function fields(details) {
     var screen = details.closest(".screen");
     var anchor = anchorOf(screen);
     var home = make("div", "screen__fields");
     all("[data-part]", details).forEach(function (item) {
-      field(home, item.textContent, keyOf(item), anchor, item.getAttribute("data-unit") || item.getAttribute("data-before"));
+      field(home, item.textContent, keyOf(item), anchor, item.getAttribute("data-unit") || item.getAttribute("data-before"),
+        item.hasAttribute("data-range") && item);
     });
     if (screen.hasAttribute("data-last")) {
       ["yes", "no"].forEach(function (as) {
@@ -616,15 +632,24 @@
   function saved() { return JSON.stringify(whole(), null, 2) + "\n"; }
   /* The same on paper: a line for each thing that was written down. */
   function written() {
-    return whole().steps.map(lines).join("\n") || words["record-none"];
+    return document.querySelector(".opening__heading").textContent.trim() + "\n\n" + (whole().steps.map(lines).join("\n") || words["record-none"]);
+  }
+  /* When each bath, drop and change began and ended, by its timer: the case file has no place for it, the paper has. */
+  function clocked(stage) {
+    return bench.timers.filter(function (timer) { return timer.step === stage.anchor && timer.mine().began && timer.kind !== "whole"; }).map(function (timer) {
+      var now = timer.mine();
+      return timer.label + ": " + fill(words[now.answered ? "stopped-at" : "started-at"], { t: bench.when(now.began),
+        u: bench.when(now.answered || now.due || now.end || Date.now()) }) + "\n";
+    }).join("");
   }
   function lines(one) {
+    var stage = stages.filter(function (each) { return each.id === one.step; })[0];
     return Object.keys(one).map(function (key) {
       var part = one[key];
-      if (key === "step") { return stages.filter(function (stage) { return stage.id === part; })[0].name + "\n"; }
+      if (key === "step") { return stage.name + "\n"; }
       return key + ": " + (Array.isArray(part) ? "\n  " + part.map(inOneLine).join("\n  ")
         : typeof part === "object" ? inOneLine(part) : part) + "\n";
-    }).join("");
+    }).join("") + clocked(stage);
   }
   function inOneLine(group) {
     return Object.keys(group).map(function (key) { return key + ": " + group[key]; }).join(", ");

@@ -68,8 +68,8 @@ class ArrowsTest {
                 "model", "quantity", "message"));
         MAY_SEE.put("compose.chart", List.of("text", "compose.part", "derive", "derive.classes", "derive.time", "words", "page",
                 "model", "quantity"));
-        MAY_SEE.put("compose.bench", List.of("text", "compose.part", "derive", "derive.hazard", "derive.time", "words", "page", "model",
-                "quantity"));
+        MAY_SEE.put("compose.bench", List.of("text", "calculate", "compose.part", "derive", "derive.hazard", "derive.time", "words", "page",
+                "model", "quantity"));
         MAY_SEE.put("compose.site", List.of("json", "text", "compose.part", "compose.chart", "words", "page", "calculate", "model",
                 "quantity"));
         MAY_SEE.put("compose.classes", List.of("json", "text", "compose.part", "compose.chart", "compose.bench", "derive", "derive.figure",

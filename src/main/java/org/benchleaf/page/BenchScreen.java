@@ -15,7 +15,7 @@ import java.util.Optional;
  * @param see what one should see
  * @param watch what to keep an eye on, where there is only to look or a timer runs
  * @param until when it is enough, where there is only to look
- * @param clock the timer that is started here
+ * @param clocks the timers that are started here
  * @param cautions what can happen at the step, the gravest first
  * @param care dangers and protection in one line
  * @param wear what to wear, in words
@@ -26,11 +26,12 @@ import java.util.Optional;
  * @param enough whether it may end here, though one more bath is foreseen
  */
 public record BenchScreen(String anchor, String name, Optional<String> hand, Optional<BenchStep.Hold> hold,
-        String action, Optional<Fact> amount, Optional<Fact> see, Optional<Fact> watch, Optional<Fact> until, Optional<Clock> clock,
+        String action, Optional<Fact> amount, Optional<Fact> see, Optional<Fact> watch, Optional<Fact> until, List<Clock> clocks,
         List<Caution> cautions, String care, List<String> wear, List<Fact> told, boolean drawn, List<Note> notes, boolean last,
         boolean enough) {
 
     public BenchScreen {
+        clocks = List.copyOf(clocks);
         cautions = List.copyOf(cautions);
         wear = List.copyOf(wear);
         told = List.copyOf(told);
@@ -50,7 +51,17 @@ public record BenchScreen(String anchor, String name, Optional<String> hand, Opt
      * @param label in words
      * @param before what the case file writes before the number, such as {@code pH}
      * @param unit what it writes after it; empty for words
+     * @param range between what it should lie, as the sheet gives it
      */
-    public record Note(String part, int bath, String key, String label, String before, String unit) {
+    public record Note(String part, int bath, String key, String label, String before, String unit, Optional<Range> range) {
+
+        /** The same note with the range in which it should lie. */
+        public Note within(Optional<Range> given) {
+            return new Note(part, bath, key, label, before, unit, given);
+        }
+    }
+
+    /** Between what a reading should lie, in the unit of its note, and the same in words. */
+    public record Range(double low, double high, String text) {
     }
 }

@@ -27,11 +27,13 @@ import org.benchleaf.text.RichText;
  * @param behind the figures behind the amounts
  * @param photo what it looks like
  * @param drawings how it is done
+ * @param follows ids of the step itself and of the solutions on which it depends: what is changed of them concerns it
  */
 public record BenchStep(String anchor, int number, String kind, String clock, String takes, Optional<Hold> hold,
         Optional<Caution> supervised, List<Caution> cautions, String care, List<String> wear, RichText instruction,
         List<Working> amounts, List<Fact> facts, List<Fact> told, List<RichText> reasons, List<BenchTimer> timers,
-        List<String> checks, List<Working> behind, Optional<Photo> photo, List<Chart.Drawing> drawings) {
+        List<String> checks, List<Working> behind, Optional<Photo> photo, List<Chart.Drawing> drawings,
+        List<String> follows) {
 
     public BenchStep {
         cautions = List.copyOf(cautions);
@@ -43,6 +45,7 @@ public record BenchStep(String anchor, int number, String kind, String clock, St
         timers = List.copyOf(timers);
         checks = List.copyOf(checks);
         behind = List.copyOf(behind);
+        follows = List.copyOf(follows);
         drawings = List.copyOf(drawings);
     }
 

@@ -19,7 +19,7 @@ public record BenchTimer(String id, String label, String length, long seconds, S
         Optional<String> at, long due) {
 
     /** What is timed. */
-    public enum Kind { BATH, CHANGE, LOOK, WEIGHT, WHOLE }
+    public enum Kind { BATH, CHANGE, LOOK, WEIGHT, WHOLE, DROP }
 
     /** The same timer, followed by another. */
     public BenchTimer followedBy(String next) {

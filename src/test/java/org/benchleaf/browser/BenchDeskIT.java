@@ -288,6 +288,27 @@ class BenchDeskIT {
         });
     }
 
+    /** Dwells as the case file lists its tests. */
+    @Test
+    void each_liquid_of_a_test_has_its_screen_with_a_clock_for_each_ink_and_the_cautions_of_the_step_without_links() {
+        atTheBench((window, clock) -> {
+            atStep(window, "step-tests");
+            forward(window);
+            forward(window);
+            assertThat(screen(window)).isEqualTo("2. Testing: what each liquid does Ethanol and water for misting");
+            window.run("document.querySelector('.screen:not([hidden]) [data-face=timer-tests-drop-3] button').click();");
+            clock.set(30);
+            assertThat(window.texts("return [...document.querySelectorAll('.screen:not([hidden]) .screen__time')].map(one =>"
+                    + "one.querySelector('b').textContent + ' ' + one.querySelector('.timer__digits').textContent);"))
+                    .containsExactly("black printing ink 20:00", "violet stamp-pad ink 00:30");
+            window.run("document.querySelector('.screen:not([hidden]) .screen__care').open = true;");
+            clock.set(31);
+            assertThat(window.texts("const care = document.querySelector('.screen:not([hidden]) .screen__care'); return ["
+                    + "care.textContent.includes('The vapour burns and runs along the bench'), care.querySelectorAll('a').length];"))
+                    .containsExactly("true", "0");
+        });
+    }
+
     /** A wet hand drags across the screen without meaning anything by it. */
     @Test
     void a_finger_that_is_drawn_across_the_screen_changes_nothing() {
@@ -686,6 +707,56 @@ class BenchDeskIT {
             assertThat(window.run("return document.querySelector('.screen__record').textContent;")).asString()
                     .contains("7. Washing\n").contains("bath: 1, pH fresh: pH 8.5").doesNotContain("step: ");
             assertThat(frontMatter(saved(window))).contains("- id: wash").contains("- {bath: 1, pH fresh: pH 8.5}");
+        });
+    }
+
+    /** The case brings its bath to pH 8.5, of which a meter may read 0.1 more or less; it puts 60 to 66 % of paper under the boards. */
+    @Test
+    void a_reading_is_told_to_lie_within_above_or_below_what_the_sheet_gives() {
+        atTheBench((window, clock) -> {
+            String told = "return [document.querySelector('[data-screen=step-wash] .screen__fields .screen__told').textContent];";
+            written(window, "step-wash", "8,6");
+            assertThat(window.texts(told)).containsExactly("within pH 8.4–8.6, as the sheet gives it");
+            written(window, "step-wash", "8.9");
+            assertThat(window.texts(told)).containsExactly("above pH 8.4–8.6, as the sheet gives it: see the note of the step");
+            written(window, "step-wash", "7.0");
+            assertThat(window.texts(told)).containsExactly("below pH 8.4–8.6, as the sheet gives it: see the note of the step");
+            written(window, "step-wash", "none");
+            assertThat(window.texts(told)).containsExactly("");
+            assertThat(window.texts("return [...document.querySelectorAll('[data-screen=step-dry] [data-range]')].map(note =>"
+                    + "note.dataset.key + ' ' + Math.round(note.dataset.low * 10) / 10 + ' ' + Math.round(note.dataset.high * 10) / 10);"))
+                    .containsExactly("restrained 14.5 16.1");
+        });
+    }
+
+    /** The first bath is timed for its 20 min on the clock of the test. */
+    @Test
+    void the_record_on_paper_names_the_object_and_tells_when_each_bath_began_and_ended() {
+        whereAllIsReleased((window, clock) -> {
+            pressed(window, BATH, "Start");
+            clock.set(20 * 60 + 5);
+            assertThat(rings(window)).isTrue();
+            clock.set(20 * 60 + 8);
+            window.run("[...document.querySelectorAll('dialog button')].find(button => button.textContent === 'Lift out now').click();"
+                    + "document.querySelector('[data-desk=bench]').click(); document.querySelector('[data-bench=record]').click();");
+            assertThat(window.run("return document.querySelector('.screen__record').textContent;")).asString()
+                    .startsWith("A tide table that had met the tide\n").contains("7. Washing\n")
+                    .containsPattern("Bath 1: started \\d\\d:\\d\\d, stopped \\d\\d:\\d\\d\n");
+        });
+    }
+
+    /** Wet and gloved hands: the house's own 48 px on the sheet as at the bench; a clock of twelve hours shows all of its time. */
+    @Test
+    void each_button_of_the_sheet_is_48_px_high_and_the_started_time_is_not_cut_off() {
+        atTheBench((window, clock) -> {
+            assertThat(window.texts("document.querySelectorAll('details').forEach(part => { part.open = true; });"
+                    + "return [...document.querySelectorAll('.content button')].filter(button => button.offsetHeight > 0"
+                    + "&& button.offsetHeight < 48).map(button => button.textContent + ' ' + button.offsetHeight);")).isEmpty();
+            atStep(window, "step-look");
+            window.run("document.querySelector('[data-bench=steps]').click();");
+            assertThat(window.texts("const field = document.querySelector('[data-bench=started]'); const own = field.offsetWidth;"
+                    + "field.style.inlineSize = 'max-content'; const needed = field.offsetWidth; field.style.inlineSize = '';"
+                    + "return [own >= needed];")).containsExactly("true");
         });
     }
 

@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 class BenchSumsIT {
 
     private static final String TRAY = "details.working[data-figure='wash.tray-volume']";
+    private static final String MIST = "details.working[data-figure='mist.stock-volume']";
     private static final String OPEN = """
             const done = arguments[arguments.length - 1];
             const details = document.querySelector(arguments[0]);
@@ -58,6 +59,41 @@ class BenchSumsIT {
             assertThat(window.textsLater("const done = arguments[arguments.length - 1];"
                     + "document.querySelector(\"[data-sums='own']\").click();" + TOLD).subList(3, 5)).containsExactly("0", "true");
         });
+    }
+
+    /** The mist is sprayed on in prewetting and is tried in both steps of testing; the washing does without it. */
+    @Test
+    void another_strength_or_tray_is_told_at_each_step_whose_cautions_hang_on_it() {
+        Windows.lend(window -> {
+            window.open("cases/tide-table/preparation.html");
+            window.textsLater(OPEN, MIST);
+            window.textsLater(PUT + TOLD, MIST, "wanted strength", "60 % v/v");
+            window.open("cases/tide-table/steps.html");
+            assertThat(window.textsLater("const done = arguments[arguments.length - 1]; setTimeout(() => done(["
+                    + "...document.querySelectorAll('.strip__action')].filter(step => step.querySelector('.bench-sums__note'))"
+                    + ".map(step => step.parentElement.id)), 1500);"))
+                    .containsExactly("step-tests", "step-test-again", "step-relax");
+            String told = "Changed here: wanted strength 60 % v/v instead of 40 % v/v. The cautions of this step are for the sheet’s own "
+                    + "values. Hazard classes are not worked out again on this page: look at the safety data sheet, "
+                    + "and ask before you go on.";
+            assertThat(window.texts(noted("#step-relax .strip__action"))).containsExactly(told);
+            assertThat(window.texts(noted("[data-screen='step-relax'][data-last]"))).contains(told);
+            window.textsLater("const done = arguments[arguments.length - 1];"
+                    + "document.querySelector(\"[data-sums='own']\").click();" + TOLD);
+            assertThat(window.texts(noted("#step-relax .strip__action"))).isEmpty();
+            window.textsLater(OPEN, TRAY);
+            window.textsLater(PUT + TOLD, TRAY, "height of the sheet", "600 mm");
+            assertThat(window.texts(noted("#step-wash .strip__action"))).containsExactly("Changed here: height of the sheet 600 mm instead "
+                    + "of 550 mm. The cautions of this step are for the sheet’s own values. Mark, drawing and room around the sheet are "
+                    + "those of the sheet’s own tray: measure them in yours.");
+            window.textsLater("const done = arguments[arguments.length - 1];"
+                    + "document.querySelector(\"[data-sums='own']\").click();" + TOLD);
+        });
+    }
+
+    private static String noted(String where) {
+        return "return [...document.querySelectorAll(\"" + where + " > .bench-sums__note\")].map(note =>"
+                + "note.textContent.replace(/[\\s\u202F\u00A0]+/g, ' '));";
     }
 
     @Test

@@ -35,7 +35,7 @@ final class BenchStripExample implements Supplier<Block> {
                                 Optional.empty(), Optional.of("5 h"), 18000)),
                 List.of("Look for colour at 1 min, and note what you see", "Done"), List.of(),
                 Optional.of((Photo) new PhotoExample().get()),
-                ((DrawingRow) new DrawingRowExample().get()).drawings())),
+                ((DrawingRow) new DrawingRowExample().get()).drawings(), List.of("wash", "bath"))),
                 Words.in("en").group("strip"));
     }
 }

@@ -85,21 +85,48 @@ class ClassSheetsTest {
     }
 
     /**
-     * By hand, from the class's file, which is closed on 3 and 6 April: film, web and felt are in the house on Monday 13 April; 10
-     * working days back are 10, 9, 8, 7, 2, 1 April, 31, 30, 27 and 26 March. Buffers are there on Thursday 9 April, gloves and
-     * respirator on Wednesday 8 April; 5 working days back from the 9th are 8, 7, 2, 1 April and 31 March, from the 8th 30 March, and 10
-     * from the 8th 23 March. 18 pairs out of 50 leave 32.
+     * By hand, from the class's file, which is closed on 3 and 6 April: film, web and felt are cut on Monday 13 April and in the
+     * house on Friday 10 April; 10 working days back are 9, 8, 7, 2, 1 April, 31, 30, 27, 26 and 25 March. Buffers are there on
+     * Thursday 9 April, gloves and respirator on Wednesday 8 April; 5 working days back from the 9th are 8, 7, 2, 1 April and 31 March,
+     * from the 8th 30 March, and 10 from the 8th 23 March. 18 pairs out of 50 leave 32.
      */
     @Test
     void each_line_of_the_order_list_tells_when_to_order() {
         List<List<String>> rows = rows("-orders.html", "orders-table");
         assertThat(rows).extracting(row -> row.get(4)).doesNotContain("delivery not stated, ask the supplier");
         assertThat(rows).extracting(row -> row.get(0).split("[,:] ")[0] + ": " + row.get(4)).contains(
-                "Wool felt: Thursday 26 March 2026", "Polyester film: Thursday 26 March 2026",
-                "Spun-bonded polyester web: Thursday 26 March 2026", "Buffers for the meter: Tuesday 31 March 2026",
+                "Wool felt: Wednesday 25 March 2026", "Polyester film: Wednesday 25 March 2026",
+                "Spun-bonded polyester web: Wednesday 25 March 2026", "Buffers for the meter: Tuesday 31 March 2026",
                 "gloves: Monday 30 March 2026", "respirator: Monday 23 March 2026");
         assertThat(rows).filteredOn(row -> row.get(0).startsWith("gloves")).singleElement()
                 .satisfies(row -> assertThat(row.get(3) + ", " + row.get(6)).isEqualTo("1 × 50, 32"));
+    }
+
+    /** By hand, 2 min each: 7 pieces of film, 28 of web, 14 of felt, up to the laying out at 16:30; six stations take 6 min each. */
+    @Test
+    void who_cuts_what_and_how_long_the_room_is_cleared_stands_with_what_to_begin() {
+        assertThat(rows("-preparation.html", "begin-table")).extracting(row -> row.get(0) + "; " + row.get(1) + "; " + row.get(2))
+                .contains("Cut to size: Polyester film, 100 µm; Monday 13 April 2026, 16:16; 14 min (7 × 1–2 min)",
+                        "Cut to size: Spun-bonded polyester web; Monday 13 April 2026, 15:20; 56 min (28 × 1–2 min)",
+                        "Cut to size: Wool felt; Monday 13 April 2026, 14:52; 28 min (14 × 1–2 min)")
+                .anyMatch(row -> row.startsWith("Clear the room away") && row.endsWith("36 min (6 × 4–6 min)"));
+    }
+
+    /** 18 pairs of gloves by the order list, and one respirator; water to rinse: 24 times 250 mL. */
+    @Test
+    void what_was_worn_stands_in_the_table_of_waste_and_rinsing_water_with_what_is_laid_out() {
+        assertThat(rows("-preparation.html", "waste-table")).filteredOn(row -> row.get(0).equals("what was worn"))
+                .extracting(row -> row.get(1).split(",")[0] + ": " + row.get(2)).contains("gloves: up to 18", "respirator: up to 1");
+        assertThat(rows("-preparation.html", "lay-out-table")).anySatisfy(row -> assertThat(row.get(0) + ": " + row.get(2))
+                .isEqualTo("Deionised water, beside the sinks, to rinse trays and beakers: 6 L"));
+    }
+
+    /** The case leaves its workings off paper. */
+    @Test
+    void the_workings_of_class_pages_stay_on_the_screen_where_the_case_says_so() {
+        assertThat(DemoSite.pages(DEMO.cases(), DEMO.site()).stream().filter(page -> page.path().equals(
+                "cases/tide-table/class-spring-course.html") || page.path().equals("cases/tide-table/class-spring-course-orders.html")))
+                .hasSize(2).allSatisfy(page -> assertThat(page.frame().onScreenOnly()).contains("workings"));
     }
 
     /** From the case's file: strips of 8 mm reach 5 mm beyond a tear, and their fibres run across it. */

@@ -12,11 +12,13 @@ import org.benchleaf.compose.part.Clearance;
 import org.benchleaf.derive.Deriver;
 import org.benchleaf.model.Finding;
 import org.benchleaf.model.Library;
+import org.benchleaf.page.BenchStep;
 import org.benchleaf.page.BenchStrip;
 import org.benchleaf.page.BenchTimer;
 import org.benchleaf.page.Fact;
 import org.benchleaf.page.Facts;
 import org.benchleaf.page.Section;
+import org.benchleaf.page.Working;
 import org.benchleaf.read.CaseReader;
 import org.junit.jupiter.api.Test;
 
@@ -44,13 +46,7 @@ class StepSheetTest {
     /** The tide table is bathed three times for 20 min, and its blotters are changed after 15 min, 30 min and 1 h more. */
     @Test
     void each_timer_tells_when_in_its_step_it_is_over() {
-        Library library = DemoSite.made().library();
-        var worked = DemoSite.worked("tide-table", library);
-        List<BenchTimer> timers = PageComposer.compose(worked, library,
-                Clearance.on(DemoSite.DAY, worked.source().publication(), Audience.EVERYBODY)).pages()
-                .stream().filter(page -> page.kind().equals("step-sheet")).flatMap(AllBlocks::of)
-                .filter(BenchStrip.class::isInstance).map(BenchStrip.class::cast)
-                .flatMap(strip -> strip.steps().stream()).flatMap(step -> step.timers().stream()).toList();
+        List<BenchTimer> timers = timers("tide-table");
 
         // By hand, with the usual 3 to 6 min to fill and 5 to 8 min for a change and its pH: 3 + 20 and 6 + 20, 3 + 40 + 5 and 6 + 40 + 8,
         // 3 + 60 + 10 and 6 + 60 + 16 min.
@@ -59,6 +55,47 @@ class StepSheetTest {
                 .containsExactly("20 min: due 23–26 min into the step", "20 min: due 48–54 min into the step",
                         "20 min: due 73–82 min into the step", "15 min: with the step", "30 min: due 45 min into the step",
                         "1 h: due 1 h 45 min into the step");
+    }
+
+    /** Tests and dwells as the case file lists them; the last two of the stamp wait for the wax, and those of the paper have no time. */
+    @Test
+    void each_drop_of_a_test_has_a_timer_that_its_liquid_names() {
+        assertThat(timers("tide-table")).filteredOn(timer -> timer.id().startsWith("timer-tests-"))
+                .extracting(timer -> (timer.label() + ", " + timer.length()).replaceAll("\\h", " "))
+                .containsExactly("Washing water, made gently alkaline: black printing ink, 2 h",
+                        "Ethanol and water for misting: black printing ink, 20 min",
+                        "Ethanol and water for misting: violet stamp-pad ink, 1 min",
+                        "Deionised water: black printing ink, 25 min", "Deionised water: violet stamp-pad ink, 1 min",
+                        "Wheat starch paste: black printing ink, 30 min");
+        assertThat(timers("tide-table")).filteredOn(timer -> timer.id().startsWith("timer-test-again-"))
+                .extracting(BenchTimer::seconds).containsExactly(20 * 60L, 120 * 60L);
+        assertThat(timers("tide-table")).filteredOn(timer -> timer.kind() == BenchTimer.Kind.DROP)
+                .allSatisfy(timer -> assertThat(timer.then()).as("drops stand side by side").isEmpty());
+    }
+
+    /** The tray of 55 · 42 cm takes 5.8 L at 25 mm; the sheet and its margin alone would need 5.1 L, which nobody pours. */
+    @Test
+    void where_a_tray_is_chosen_its_own_amounts_alone_stand_at_the_hand() {
+        BenchStep wash = steps("tide-table").stream().filter(step -> step.anchor().equals("step-wash")).findFirst().orElseThrow();
+
+        assertThat(wash.amounts()).extracting(Working::figure).contains("wash.tray-volume", "wash.tray-total")
+                .doesNotContain("wash.volume", "wash.total");
+        assertThat(wash.behind()).extracting(Working::figure).contains("wash.volume", "wash.total");
+        assertThat(wash.follows()).containsExactly("wash", "lime-water", "bath");
+    }
+
+    private static List<BenchTimer> timers(String name) {
+        return steps(name).stream().flatMap(step -> step.timers().stream()).toList();
+    }
+
+    private static List<BenchStep> steps(String name) {
+        Library library = DemoSite.made().library();
+        var worked = DemoSite.worked(name, library);
+        return PageComposer.compose(worked, library,
+                Clearance.on(DemoSite.DAY, worked.source().publication(), Audience.EVERYBODY)).pages()
+                .stream().filter(page -> page.kind().equals("step-sheet")).flatMap(AllBlocks::of)
+                .filter(BenchStrip.class::isInstance).map(BenchStrip.class::cast)
+                .flatMap(strip -> strip.steps().stream()).toList();
     }
 
     private static List<Fact> reasons(Finding finding) {

@@ -3,6 +3,7 @@ package org.benchleaf.compose.bench;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.benchleaf.compose.part.BenchAmount;
 import org.benchleaf.compose.part.CaseDesk;
 import org.benchleaf.compose.part.Sheet;
@@ -27,12 +28,14 @@ final class BenchHands {
     private final Step step;
     private final List<BenchTimer> timers;
     private final BenchAmount amount;
+    private final List<BenchDrops.Drop> drops;
 
     BenchHands(Sheet sheet, CaseDesk desk, Step step, BenchStep told) {
         this.sheet = sheet;
         this.step = step;
         this.timers = told.timers();
         this.amount = new BenchAmount(sheet, desk, step);
+        this.drops = new BenchDrops(sheet, desk).of(step);
     }
 
     /**
@@ -42,20 +45,38 @@ final class BenchHands {
      * @param action what to do; empty where there is only to look
      * @param amount the one amount that it needs
      * @param see what one should see
-     * @param clock the timer that is started with it
+     * @param clocks the timers that are started with it
      * @param bath number of the bath; 0 if it is none
      */
     record Hand(Optional<String> name, String action, Optional<Fact> amount, Optional<Fact> see,
-            Optional<BenchScreen.Clock> clock, int bath) {
+            List<BenchScreen.Clock> clocks, int bath) {
+
+        Hand(Optional<String> name, String action, Optional<Fact> amount, Optional<Fact> see, Optional<BenchScreen.Clock> clock,
+                int bath) {
+            this(name, action, amount, see, clock.stream().toList(), bath);
+        }
     }
 
     /** What a hand does in the step, in order. */
     List<Hand> all() {
-        List<Hand> hands = new ArrayList<>(List.of(action()));
+        List<Hand> hands = new ArrayList<>(drops.isEmpty() ? List.of(action()) : dropped());
         for (int i = 0; i < timers.size(); i++) {
             timed(i).ifPresent(hands::add);
         }
         return hands.stream().flatMap(hand -> fitting(hand).stream()).toList();
+    }
+
+    /** What is told of the whole step, then each liquid with the time of each of its drops, then what should be seen. */
+    private List<Hand> dropped() {
+        List<Hand> hands = new ArrayList<>(List.of(
+                new Hand(Optional.empty(), step.instruction(), amount.first(), Optional.empty(), Optional.empty(), 0)));
+        drops.stream().map(BenchDrops.Drop::with).distinct().forEach(with -> hands.add(new Hand(Optional.of(with),
+                sheet.words().say("bench-hand.drop"), Optional.empty(), Optional.empty(), IntStream.range(0, drops.size())
+                        .filter(i -> drops.get(i).with().equals(with))
+                        .mapToObj(i -> new BenchScreen.Clock(timers.get(i).id(), Optional.of(drops.get(i).on()))).toList(), 0)));
+        step.see().ifPresent(see -> hands.add(new Hand(Optional.of(sheet.words().say("bench-hand.look")), "", Optional.empty(), see(),
+                Optional.empty(), 0)));
+        return hands;
     }
 
     private Hand action() {
@@ -79,7 +100,7 @@ final class BenchHands {
             case WEIGHT -> i > 0 && timers.get(i - 1).kind() == BenchTimer.Kind.CHANGE ? Optional.empty()
                     : Optional.of(new Hand(name, sheet.words().say("bench-hand.weight"), amount.weight(),
                             Optional.empty(), clock(timer, name), 0));
-            case LOOK, WHOLE -> Optional.empty();
+            case LOOK, WHOLE, DROP -> Optional.empty();
         };
     }
 
@@ -115,10 +136,10 @@ final class BenchHands {
     /** The hand itself; in two, to do and to look, where it has too many words for one screen. */
     private List<Hand> fitting(Hand hand) {
         int words = words(hand.action()) + hand.amount().map(fact -> words(fact.name()) + 1).orElse(0)
-                + hand.clock().flatMap(BenchScreen.Clock::label).map(BenchHands::words).orElse(0)
+                + hand.clocks().stream().flatMap(clock -> clock.label().stream()).mapToInt(BenchHands::words).sum()
                 + step.see().filter(see -> hand.see().isPresent()).map(BenchHands::words).orElse(0);
-        return hand.see().isEmpty() || words <= MOST_WORDS ? List.of(hand) : List.of(
-                new Hand(hand.name(), hand.action(), hand.amount(), Optional.empty(), hand.clock(), hand.bath()),
+        return hand.see().isEmpty() || hand.action().isEmpty() || words <= MOST_WORDS ? List.of(hand) : List.of(
+                new Hand(hand.name(), hand.action(), hand.amount(), Optional.empty(), hand.clocks(), hand.bath()),
                 new Hand(Optional.of(hand.name().map(name -> sheet.words().say("bench-hand.look-at", "what", name))
                         .orElse(sheet.words().say("bench-hand.look"))), "", Optional.empty(), hand.see(), Optional.empty(), 0));
     }

@@ -2,6 +2,7 @@ package org.benchleaf.compose.bench;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.benchleaf.compose.part.Sheet;
 import org.benchleaf.model.Part;
 import org.benchleaf.model.Step;
@@ -50,6 +51,7 @@ public final class BenchNotes {
     }
 
     private BenchScreen.Note note(String part, int bath, String key, String before, String unit) {
-        return new BenchScreen.Note(part, bath, key, sheet.words().say("bench-note." + key.replace(' ', '-')), before, unit);
+        return new BenchScreen.Note(part, bath, key, sheet.words().say("bench-note." + key.replace(' ', '-')), before, unit,
+                Optional.empty());
     }
 }

@@ -33,7 +33,7 @@ public final class BenchTimers {
 
     /** The timers of a step, in the order in which they are started. */
     public List<BenchTimer> of(Step step, Timeline.TimedStep timed) {
-        List<BenchTimer> timers = new ArrayList<>();
+        List<BenchTimer> timers = new ArrayList<>(drops(step));
         step.part(Part.Bath.class).ifPresent(bath -> timers.addAll(baths(step, bath, timed)));
         step.part(Part.Blotters.class).ifPresent(blotters -> timers.addAll(changes(step, blotters, timed)));
         step.part(Part.Chamber.class).flatMap(Part.Chamber::lookEvery).ifPresent(every -> timers.add(
@@ -47,12 +47,23 @@ public final class BenchTimers {
         return chained(timers);
     }
 
+    /** What stands longer than a day at the bench is no less timed: a test in a chamber rings as a drop does. */
+    private List<BenchTimer> drops(Step step) {
+        List<BenchTimer> timers = new ArrayList<>();
+        for (BenchDrops.Drop drop : new BenchDrops(sheet, desk).of(step)) {
+            timers.add(timer(step, BenchTimer.Kind.DROP, "drop-" + (timers.size() + 1), sheet.words().more(drop.with(), drop.on()),
+                    drop.dwell(), Optional.empty()));
+        }
+        return timers;
+    }
+
     /** Baths and changes follow each other; a look is followed by the next look. */
     private static List<BenchTimer> chained(List<BenchTimer> timers) {
         List<BenchTimer> chained = new ArrayList<>();
         for (int i = 0; i < timers.size(); i++) {
             BenchTimer timer = timers.get(i);
             boolean follows = i + 1 < timers.size() && timers.get(i + 1).kind() == timer.kind()
+                    && timer.kind() != BenchTimer.Kind.DROP
                     && timers.get(i + 1).seconds() > 0;
             chained.add(timer.kind() == BenchTimer.Kind.LOOK ? timer.followedBy(timer.id())
                     : follows ? timer.followedBy(timers.get(i + 1).id()) : timer);

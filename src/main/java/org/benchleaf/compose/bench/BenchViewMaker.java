@@ -72,7 +72,7 @@ public final class BenchViewMaker {
         List<BenchScreen> screens = new ArrayList<>();
         told.hold().ifPresent(hold -> screens.add(new BenchScreen(told.anchor(), name(told),
                 Optional.of(sheet.words().say("bench-view.hold")), Optional.of(hold), "", Optional.empty(), Optional.empty(),
-                Optional.empty(), Optional.empty(), Optional.empty(), List.of(), "", List.of(), List.of(), false, List.of(),
+                Optional.empty(), Optional.empty(), List.of(), List.of(), "", List.of(), List.of(), false, List.of(),
                 false, false)));
         List<BenchHands.Hand> hands = new BenchHands(sheet, desk, step, told).all();
         int shown = Math.max(0, hands.indexOf(hands.stream().filter(hand -> hand.see().isPresent()).findFirst().orElse(null)));
@@ -96,7 +96,7 @@ public final class BenchViewMaker {
         List<Caution> cautions = Stream.concat(told.supervised().stream(), told.cautions().stream())
                 .map(BenchViewMaker::plain).toList();
         boolean timed = told.timers().stream().anyMatch(timer -> timer.seconds() > 0);
-        Optional<Fact> watch = step.watch().filter(any -> hand.clock().isPresent() || hand.action().isEmpty() && !timed)
+        Optional<Fact> watch = step.watch().filter(any -> !hand.clocks().isEmpty() || hand.action().isEmpty() && !timed)
                 .map(watched -> Fact.of(sheet.words().say("bench.told-watch"), WholeSentence.of(watched)));
         // After the last change of blotters the sheet goes back under its weight: the step ends with what it is to come to, not there.
         boolean back = last && !hand.action().isEmpty() && step.part(Part.Blotters.class).isPresent();
@@ -104,17 +104,17 @@ public final class BenchViewMaker {
                 && BenchHands.fits(step.see().orElse(""), end))
                 .map(end -> Fact.of(sheet.words().say("bench.told-until"), WholeSentence.of(end)));
         return new BenchScreen(told.anchor(), name(told), hand.name(), Optional.empty(), hand.action(), hand.amount(),
-                hand.see(), watch, until, hand.clock(), cautions, new CareLine(sheet, desk).shortened(cautions, care), told.wear(),
-                told(step, told, hand, Stream.of(hand.see().map(any -> "see"), watch.map(any -> "watch"), until.map(any -> "until"))
+                hand.see(), watch, until, hand.clocks(), cautions, new CareLine(sheet, desk).shortened(cautions, care), told.wear(),
+                told(told, Stream.of(hand.see().map(any -> "see"), watch.map(any -> "watch"), until.map(any -> "until"))
                         .flatMap(Optional::stream).map(key -> sheet.words().say("bench.told-" + key)).toList()),
                 drawn && !told.drawings().isEmpty(),
-                new BenchNotes(sheet).of(step, hand.bath(), first, last), last, enough);
+                new BenchNotes(sheet).of(step, hand.bath(), first, last).stream()
+                        .map(note -> note.within(new ReadingRange(sheet, desk).of(step, note))).toList(), last, enough);
     }
 
     /** What else the step says, but for what the screen tells at once. */
-    private List<Fact> told(Step step, BenchStep told, BenchHands.Hand hand, List<String> atOnce) {
-        Stream<Fact> drops = hand.action().isEmpty() ? Stream.empty() : new BenchDrops(sheet, desk).of(step).stream();
-        return Stream.concat(drops, told.told().stream().filter(fact -> !atOnce.contains(fact.name())))
+    private List<Fact> told(BenchStep told, List<String> atOnce) {
+        return told.told().stream().filter(fact -> !atOnce.contains(fact.name()))
                 .map(fact -> new Fact(fact.name(), plain(fact.value()))).toList();
     }
 

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.benchleaf.calculate.Figure;
 import org.benchleaf.calculate.FigureKey;
@@ -23,12 +24,16 @@ import org.benchleaf.compose.part.Sheet;
 import org.benchleaf.compose.part.TimeWords;
 import org.benchleaf.compose.part.WorkingMaker;
 import org.benchleaf.compose.site.RuleStatements;
+import org.benchleaf.derive.figure.Preparation;
+import org.benchleaf.derive.figure.UsedThings;
 import org.benchleaf.derive.hazard.StepCare;
 import org.benchleaf.derive.time.Timeline;
 import org.benchleaf.model.Finding;
 import org.benchleaf.model.Part;
 import org.benchleaf.model.Picture;
+import org.benchleaf.model.SpotTest;
 import org.benchleaf.model.Step;
+import org.benchleaf.model.StepKind;
 import org.benchleaf.page.BenchStep;
 import org.benchleaf.page.Caution;
 import org.benchleaf.page.Fact;
@@ -44,6 +49,9 @@ import org.benchleaf.words.Words;
 
 /** Makes one step of the strip: what to know first, what to do, with how much, and when it is done. */
 final class BenchStepMaker {
+
+    /** What the sheet needs at least: where a tray is chosen, its own amounts are those that the hand measures. */
+    private static final Set<String> LEAST_OF_A_TRAY = Set.of("volume", "total");
 
     private final Sheet sheet;
     private final CaseDesk desk;
@@ -80,7 +88,18 @@ final class BenchStepMaker {
                 supervised(care), cautions, new CareLine(sheet, desk).all(cautions, care),
                 briefing.equipment(care.map(StepCare::wear).orElse(List.of())), sheet.linked(step.instruction()), amounts,
                 facts(step), told(step), reasons(step), new BenchTimers(sheet, desk).of(step, time), checks(step),
-                workings(step, false), photo(step), new StepDrawings(sheet, desk, step).all());
+                workings(step, false), photo(step), new StepDrawings(sheet, desk, step).all(),
+                follows(step, care));
+    }
+
+    /** The step, and every solution that it uses, itself or within another; those of a testing step stand in the list of the tests. */
+    private List<String> follows(Step step, Optional<StepCare> care) {
+        List<String> named = step.kind() == StepKind.TESTING ? desk.treatment().tests().stream().map(SpotTest::with).toList()
+                : UsedThings.of(step);
+        return Stream.concat(Stream.of(step.id()), desk.worked().preparations().stream()
+                .filter(made -> made.usedIn().contains(step.id()) || named.contains(made.solution())
+                        || care.filter(any -> any.materials().contains(made.solution())).isPresent())
+                .map(Preparation::solution)).distinct().toList();
     }
 
     private Optional<Caution> supervised(Optional<StepCare> care) {
@@ -142,9 +161,11 @@ final class BenchStepMaker {
     }
 
     private List<Working> workings(Step step, boolean atHand) {
-        List<Figure> figures = desk.worked().figures().values().stream()
-                .filter(figure -> figure.key().owner() == FigureKey.Owner.STEP && figure.key().of().equals(step.id()))
-                .filter(figure -> (figure.key().role() == FigureKey.Role.AT_HAND) == atHand).toList();
+        List<Figure> all = desk.worked().figures().values().stream()
+                .filter(figure -> figure.key().owner() == FigureKey.Owner.STEP && figure.key().of().equals(step.id())).toList();
+        boolean tray = all.stream().anyMatch(figure -> figure.key().name().equals("tray-volume"));
+        List<Figure> figures = all.stream().filter(figure -> (figure.key().role() == FigureKey.Role.AT_HAND
+                && !(tray && LEAST_OF_A_TRAY.contains(figure.key().name()))) == atHand).toList();
         List<Figure> exposure = atHand ? List.of() : Optional.ofNullable(desk.worked().care().get(step.id()))
                 .map(StepCare::exposure).orElse(List.of()).stream()
                 .map(sheet::figure).flatMap(Optional::stream).filter(figure -> !figures.contains(figure)).toList();

@@ -156,7 +156,7 @@ public record ClassDesk(CaseDesk desk, ClassPlan plan, ScheduleReading reading) 
                 Optional.of(desk.treatment().id()),
                 new Frames(desk.library(), words, desk.clearance().audience(), desk.names().ofSite()).lyingIn(desk.folder())
                         .ofCase(sheet.path(), title, desk.treatment(), desk.pages(),
-                                desk.onScreenOnly(Clearance.Output.PREPARATION_SHEET, page.recipes()), Optional.empty()));
+                                desk.onScreenOnly(Clearance.Output.PREPARATION_SHEET, page.workings()), Optional.empty()));
     }
 
     /** The time of day, with a short weekday where it is not the day on which the class begins. */

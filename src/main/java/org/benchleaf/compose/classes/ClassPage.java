@@ -33,7 +33,7 @@ import org.benchleaf.words.Words;
 /** The teacher's page: what the class is about, who does what when, who releases whom, and what to do when it goes otherwise. */
 public final class ClassPage implements ClassPageMaker {
 
-    private static final ClassPageName NAME = new ClassPageName("class", ".html");
+    private static final ClassPageName NAME = new ClassPageName("class", ".html", true);
 
     @Override
     public ClassPageName name() {

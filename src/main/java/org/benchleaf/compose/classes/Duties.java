@@ -61,6 +61,7 @@ record Duties(Sheet sheet, ClassDesk desk) {
             case SHEETS_MADE -> words.say("class.sheets-make");
             case CLEAR_DRAWN_OFF -> words.say("class.draw-off", "what", things(duty));
             case PORTIONS_FILLED -> words.say("class.fill-portions", "what", things(duty));
+            case PIECES_CUT -> words.say("class.cut-pieces", "what", things(duty));
             case LAYING_OUT -> words.say(desk.plan().supplies().layOut().stream().anyMatch(item -> item.mark().isPresent())
                     ? "class.lay-out-stations-trays" : "class.lay-out-stations") + later();
             case CLEARING_AWAY -> words.say("class.clear-the-room");

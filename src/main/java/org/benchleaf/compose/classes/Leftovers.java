@@ -19,7 +19,7 @@ import org.benchleaf.quantity.Quantity;
 import org.benchleaf.text.RichText;
 import org.benchleaf.words.Words;
 
-/** What a class leaves besides liquids and blotters: what its steps' cautions bring, such as blades, pieces that were used, off-cuts. */
+/** What a class leaves besides liquids and blotters: blades and the like of its cautions, used pieces, off-cuts, gloves. */
 record Leftovers(Sheet sheet, ClassDesk desk) {
 
     /**
@@ -66,6 +66,10 @@ record Leftovers(Sheet sheet, ClassDesk desk) {
         if (!cut.isEmpty()) {
             all.add(of("class.waste-cuttings", words.list(List.copyOf(cut)), words.say("class.not-worked-out")));
         }
+        desk.plan().supplies().beside().stream().map(ClassSupplies.Bought::item).filter(item -> item.kind() == ClassSupplies.Kind.WORN)
+                .forEach(item -> all.add(of("class.waste-worn", words.list(Stream.of(desk.thing(sheet, item.id()), item.words())
+                        .filter(text -> !text.isEmpty()).toList()), item.all().map(count -> words.say("class.at-most", "amount",
+                                sheet.numbers().amount(count).text())).orElse(words.say("class.not-worked-out")))));
         return all;
     }
 

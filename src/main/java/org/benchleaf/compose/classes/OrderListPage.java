@@ -26,7 +26,7 @@ import org.benchleaf.words.Words;
 /** The buyer's page of a class: what is needed, what the shelf has, what to order by when, what is left. */
 public final class OrderListPage implements ClassPageMaker {
 
-    private static final ClassPageName NAME = new ClassPageName("class-orders", "-orders.html");
+    private static final ClassPageName NAME = new ClassPageName("class-orders", "-orders.html", true);
 
     @Override
     public ClassPageName name() {

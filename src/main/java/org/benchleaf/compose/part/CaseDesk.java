@@ -82,14 +82,14 @@ public record CaseDesk(WorkedCase worked, Library library, Clearance clearance, 
     }
 
     /** What of a page no permission lets anybody print, and what it leaves off its paper. */
-    public List<String> onScreenOnly(Clearance.Output output, boolean recipes) {
-        return Stream.concat(unlicensed(output).stream(), leftOff(output, recipes).filter(any -> clearance.prints(output))).toList();
+    public List<String> onScreenOnly(Clearance.Output output, boolean workings) {
+        return Stream.concat(unlicensed(output).stream(), leftOff(output, workings).filter(any -> clearance.prints(output))).toList();
     }
 
-    /** The details of a case study, which the results have; the workings of recipes as the author chose. */
-    private Stream<String> leftOff(Clearance.Output output, boolean recipes) {
+    /** The details of a case study, which the results have; the workings of recipes and of a class as the author chose. */
+    private Stream<String> leftOff(Clearance.Output output, boolean workings) {
         return output == Clearance.Output.CASE_STUDY ? Stream.of("details")
-                : Stream.of("workings").filter(any -> recipes && !treatment().workingsPrinted());
+                : Stream.of("workings").filter(any -> workings && !treatment().workingsPrinted());
     }
 
     private List<String> unlicensed(Clearance.Output output) {

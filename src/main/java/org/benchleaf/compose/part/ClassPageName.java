@@ -5,11 +5,11 @@ package org.benchleaf.compose.part;
  *
  * @param kind such as {@code class-orders}; {@code class-page.<kind>} words it
  * @param ending how the name of its file ends, after that of the class
- * @param recipes whether it holds recipes, whose workings are left out on paper where the case says so
+ * @param workings whether it holds workings, which are left out on paper where the case says so
  */
-public record ClassPageName(String kind, String ending, boolean recipes) {
+public record ClassPageName(String kind, String ending, boolean workings) {
 
-    /** A page without recipes. */
+    /** A page without workings. */
     public ClassPageName(String kind, String ending) {
         this(kind, ending, false);
     }

@@ -207,13 +207,24 @@ public final class RecipeMaker {
 
     /** A text with the pH to which a bath is brought: of a number both ends between which a meter may read, else as it is told. */
     public String byTheMeter(String key, Recipe.Adjust adjust) {
-        return sheet.words().say(key, "ph", adjust.to().isNumber() ? window(adjust.to().value()) : told(adjust.to()));
+        return sheet.words().say(key, "ph", adjust.to().isNumber() ? between(adjust) : told(adjust.to()));
     }
 
-    private String window(Quantity to) {
-        Quantity near = sheet.library().formulary().constant("near-the-ph").value();
-        Quantity window = to.spread() == Quantity.Spread.TOLERANCE ? to : Quantity.plusMinus(to.value(), near.value(), Unit.PH);
-        return sheet.numbers().between(window, Math.max(Digits.decimalsOf(to.value()), Digits.decimalsOf(near.value()))).text();
+    /** Between what a meter may read in a bath that is brought to a pH; empty where the pH is told as no number and no range. */
+    public Optional<Quantity> window(Recipe.Adjust adjust) {
+        Quantity to = adjust.to().value();
+        return adjust.to().form() == StatedValue.Form.RANGE || to.spread() == Quantity.Spread.TOLERANCE ? Optional.of(to)
+                : Optional.of(adjust.to()).filter(StatedValue::isNumber)
+                        .map(number -> Quantity.plusMinus(to.value(), near().value(), Unit.PH));
+    }
+
+    private String between(Recipe.Adjust adjust) {
+        return sheet.numbers().between(window(adjust).orElseThrow(),
+                Math.max(Digits.decimalsOf(adjust.to().value().value()), Digits.decimalsOf(near().value()))).text();
+    }
+
+    private Quantity near() {
+        return sheet.library().formulary().constant("near-the-ph").value();
     }
 
     /** The pH that is aimed at, without its sign. */

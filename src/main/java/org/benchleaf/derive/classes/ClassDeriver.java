@@ -74,6 +74,7 @@ public final class ClassDeriver {
         Timeline timeline = maker.onTheCalendar(Optional.of(course.starts()), false);
         WorkHours hours = groundwork.hours().without(course.stores().closed());
         PracticeSheets sheets = new PracticeSheets(course, bench, hours);
+        new RinsingWater(course, bench).use(steps);
         ClassDraws draws = new ClassDraws(course.stations(), StationCut.minutes(bench.constant("filling-a-portion").value()), timeline,
                 schedule, sheets.draws());
         ClassBatches batches = new ClassBatches(course, bench, draws, hours, messages);
@@ -103,7 +104,8 @@ public final class ClassDeriver {
         return new ClassPlan(course, source.title(), scale.sheetCount(), steps, work.bench().ledger().figures(), timeline,
                 preparations, ordered, duties(sheets, ordered,
                         free -> new HandingOut(work.bench(), steps, draws).of(fillings, ordered, free),
-                        free -> schedule.map(planned -> new StationDuties(course, work.bench()).around(planned, free)).orElse(List.of()),
+                        free -> schedule.map(planned -> new StationDuties(course, work.bench(), layOut).around(planned, free))
+                                .orElse(List.of()),
                         new FreeTime(hours, course.day().breaks())), supplies, schedule, IssuedPapers.NONE, List.of());
     }
 

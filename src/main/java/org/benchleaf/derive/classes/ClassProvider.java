@@ -45,6 +45,8 @@ final class ClassProvider {
     /** The name of the figure of what one trial takes of a liquid. */
     static final String FOR_A_TRIAL = "for-a-trial";
 
+    /** The names of the figures of what water is used for besides the baths of the class. */
+    private static final Set<String> BESIDE_BATHS = Set.of(FOR_A_TRIAL, RinsingWater.NAME);
     private static final String WATER = "water";
     /** What is made ready, at which no sheet is needed yet. */
     private static final Set<Duty.Kind> READIED = Set.of(Duty.Kind.METER_CALIBRATED, Duty.Kind.BATH_FOR_A_TRIAL);
@@ -102,14 +104,15 @@ final class ClassProvider {
         return orders;
     }
 
-    /** One line for each material of which pieces are cut and that no recipe or step uses up by an amount of its own. */
+    /** One line for each material of which pieces are cut the working day before, and that nothing uses up by an amount of its own. */
     List<ClassSupplies.Order> cut(List<ClassSupplies.LaidOut> layOut, List<ClassPlan.Start> starts) {
         Map<String, List<ClassSupplies.LaidOut>> pieces = new LinkedHashMap<>();
         layOut.stream().filter(item -> item.kind() == ClassSupplies.Kind.MATERIAL && item.size().isPresent() && item.all().isPresent()
                 && bench.ledger().figure("total." + item.id()).isEmpty()).forEach(item ->
                 pieces.computeIfAbsent(item.id(), any -> new ArrayList<>()).add(item));
         List<ClassSupplies.Order> orders = new ArrayList<>();
-        pieces.forEach((id, all) -> area(id, all).ifPresent(figure -> orders.add(order(id, figure, starts))));
+        pieces.forEach((id, all) -> area(id, all).ifPresent(figure ->
+                orders.add(order(id, figure, hours.before(firstDay(id, starts), 1)))));
         return orders;
     }
 
@@ -133,7 +136,7 @@ final class ClassProvider {
     }
 
     private ClassSupplies.Order order(Figure total, List<ClassPlan.Start> starts) {
-        return order(total.key().of(), inSheets(total).or(() -> poured(total)).orElse(total), starts);
+        return order(total.key().of(), inSheets(total).or(() -> poured(total)).orElse(total), firstDay(total.key().of(), starts));
     }
 
     /** Water that is weighed out is bought and kept by its volume. */
@@ -151,12 +154,12 @@ final class ClassProvider {
                 .filter(one -> one.dimension() == Dimension.MASS).isPresent();
     }
 
-    private ClassSupplies.Order order(String id, Figure needed, List<ClassPlan.Start> starts) {
+    private ClassSupplies.Order order(String id, Figure needed, LocalDate used) {
         Optional<Quantity> stock = Optional.ofNullable(course.stores().stock().get(id)).map(ClassStores.Stock::amount)
                 .filter(amount -> amount.dimension() == needed.value().dimension());
         Optional<ClassStores.Supply> supply = Optional.ofNullable(course.stores().supplies().get(id))
                 .filter(one -> one.pack().dimension() == needed.value().dimension());
-        LocalDate inHouse = hours.before(firstDay(id, starts), 1);
+        LocalDate inHouse = hours.before(used, 1);
         if (supply.isEmpty()) {
             Map<String, Figure> shelf = stock.map(there -> onTheShelf(id, needed, there)).orElse(Map.of());
             Optional<Figure> missing = Optional.ofNullable(shelf.get(key(id, "missing").id()));
@@ -434,10 +437,10 @@ final class ClassProvider {
                         .gives("count", key(name, "cans"), "cans"))), can));
     }
 
-    /** What goes into the beakers of a bath that stations make in their trays and sheets are tried with before the class. */
+    /** What goes into the beakers of a bath that stations make in their trays and sheets are tried with, and what rinses the trays. */
     private List<Uses.Use> beakers(Preparation made) {
         return isMadeInTrays(bench, made.solution(), steps) ? bench.source().solution(made.solution())
                 .map(one -> bench.uses().of(((Recipe.Adjust) one.recipe()).liquid())).orElse(List.of()).stream()
-                .filter(use -> use.step() && use.figure().key().name().equals(FOR_A_TRIAL)).toList() : List.of();
+                .filter(use -> use.step() && BESIDE_BATHS.contains(use.figure().key().name())).toList() : List.of();
     }
 }

@@ -31,7 +31,7 @@ public record Duty(Kind kind, Optional<String> step, ClassDay.Doer by, List<Stre
 
     /** What is done. */
     public enum Kind {
-        METER_CALIBRATED, BATH_FOR_A_TRIAL, SHEETS_GO_THROUGH, SHEETS_MADE, CLEAR_DRAWN_OFF, PORTIONS_FILLED, LAYING_OUT,
+        METER_CALIBRATED, BATH_FOR_A_TRIAL, SHEETS_GO_THROUGH, SHEETS_MADE, CLEAR_DRAWN_OFF, PORTIONS_FILLED, PIECES_CUT, LAYING_OUT,
         CLEARING_AWAY
     }
 

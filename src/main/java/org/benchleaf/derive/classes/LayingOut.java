@@ -194,11 +194,22 @@ public final class LayingOut {
                     Recipe.Adjust adjust = (Recipe.Adjust) solution.recipe();
                     inTheRoom(adjust.liquid(), made.amount(adjust.liquid()).or(() -> intoTrays(solution, adjust.liquid())), "bath liquid",
                             step);
+                    toRinse(adjust.liquid(), step);
                     inTheRoom(adjust.with(), made.amount(adjust.with()), "bath stock", step);
                     bench.ledger().figure(solution.id() + ".dose-ceiling").map(Figure::value).flatMap(measuring::dropper)
                             .map(Preparation.Dropper::vessel)
                             .ifPresent(pipette -> items.putIfAbsent(pipette, pipette(pipette, step)));
                 });
+    }
+
+    /** What rinses the trays stands with what fills them. */
+    private void toRinse(String liquid, Step step) {
+        List<Uses.Use> uses = bench.uses().of(liquid).stream().filter(use -> use.figure().key().name().equals(RinsingWater.NAME)
+                && use.by().equals(step.id())).toList();
+        if (!uses.isEmpty()) {
+            items.putIfAbsent("rinse " + liquid, new LaidOut(liquid, Kind.MATERIAL, Optional.empty(), bench.ledger().value("sum",
+                    Uses.sum(uses, course.place()).inputs(), "total"), rows.get("rinse water").words(), List.of(step.id())));
+        }
     }
 
     /** What all fillings of a bath take of its liquid; empty where nobody knows how much one takes. */

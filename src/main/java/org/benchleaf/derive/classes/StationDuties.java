@@ -2,6 +2,7 @@ package org.benchleaf.derive.classes;
 
 import java.time.LocalDateTime;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -13,10 +14,14 @@ import org.benchleaf.model.CourseClass;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
 
-/** What the technician does for the stations: lays each out before the class, and clears the room away after it. */
-record StationDuties(CourseClass course, Bench bench) {
+/**
+ * What the technician does for the stations: cuts their pieces, lays each out before the class, and clears the room away after it.
+ *
+ * @param layOut what is laid out
+ */
+record StationDuties(CourseClass course, Bench bench, List<ClassSupplies.LaidOut> layOut) {
 
-    /** Both, the laying out in time that is free before the class begins. */
+    /** All of it, the laying out in time that is free before the class begins, and the cutting before that. */
     List<Duty> around(ClassSchedule schedule, FreeTime free) {
         Quantity each = minutes(ClassWork.LAYING_OUT);
         List<Stretch> stretches = new ArrayList<>();
@@ -26,15 +31,31 @@ record StationDuties(CourseClass course, Bench bench) {
             stretches.add(0, joined ? new Stretch(found.from(), stretches.remove(0).to()) : found);
         }
         LocalDateTime end = course.starts().plusMinutes(schedule.timetable().end());
-        Quantity clearing = minutes(ClassWork.CLEARING_AWAY);
-        LocalDateTime cleared = end.plusMinutes(StationCut.minutes(clearing));
-        return List.of(duty(Duty.Kind.LAYING_OUT, stretches, each, course.stations(), course.starts()),
-                duty(Duty.Kind.CLEARING_AWAY, List.of(new Stretch(end, cleared)), clearing, 1, cleared));
+        Quantity clearing = bench.constant("clearing-the-room").value();
+        LocalDateTime cleared = end.plusMinutes((long) StationCut.minutes(clearing) * course.stations());
+        List<Duty> duties = new ArrayList<>(cutting(stretches.get(0).from(), free));
+        duties.add(duty(Duty.Kind.LAYING_OUT, stretches, each, course.stations(), course.starts(), Map.of()));
+        duties.add(duty(Duty.Kind.CLEARING_AWAY, List.of(new Stretch(end, cleared)), clearing, course.stations(), cleared, Map.of()));
+        return duties;
     }
 
-    private static Duty duty(Duty.Kind kind, List<Stretch> stretches, Quantity each, int count, LocalDateTime needed) {
+    /** Each material of which pieces are cut; sheets that are used as large as they are bought are not. */
+    private List<Duty> cutting(LocalDateTime until, FreeTime free) {
+        Quantity each = bench.constant("cutting-a-piece").value();
+        Map<String, Integer> pieces = new LinkedHashMap<>();
+        layOut.stream().filter(item -> item.kind() == ClassSupplies.Kind.MATERIAL && item.all().isPresent()
+                && item.size().filter(size -> !bench.material(item.id()).flatMap(Pieces::asBought).equals(Optional.of(size))).isPresent())
+                .forEach(item -> pieces.merge(item.id(), (int) Math.ceil(item.all().orElseThrow().high()), Integer::sum));
+        List<Duty> duties = new ArrayList<>();
+        pieces.forEach((id, count) -> duties.add(duty(Duty.Kind.PIECES_CUT, List.of(free.latest(until,
+                StationCut.minutes(each) * count, 0)), each, count, until, Map.of(id, Optional.empty()))));
+        return duties;
+    }
+
+    private static Duty duty(Duty.Kind kind, List<Stretch> stretches, Quantity each, int count, LocalDateTime needed,
+            Map<String, Optional<Quantity>> with) {
         return new Duty(kind, Optional.empty(), ClassDay.Doer.TECHNICIAN, stretches, each, count, Quantity.of(0, Unit.MINUTE), needed,
-                Map.of());
+                with);
     }
 
     private Quantity minutes(ClassWork kind) {
