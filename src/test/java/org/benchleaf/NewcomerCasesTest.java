@@ -129,16 +129,6 @@ class NewcomerCasesTest {
                 .anyMatch(what -> what.contains("the liquid of a test of 'text' is not given"));
     }
 
-    /** Two liquids of which nothing is known are not one liquid. */
-    @Test
-    void a_test_with_an_unnamed_liquid_is_none_with_a_bath_of_an_unnamed_liquid() throws IOException {
-        Path content = changed("cuttings", "bath: {of: ion-exchanged-water,", "bath: {of: not known,");
-        Path file = content.resolve("cases/cuttings/case.md");
-        Files.writeString(file, Files.readString(file).replace("steps:\n  - id: wash",
-                "tests:\n  - {of: text, with: not known, result: stable, dwell: 20 h}\n\nsteps:\n  - id: wash"));
-        assertThat(told(content, "cuttings").pages().keySet()).noneMatch(path -> path.endsWith("steps.html"));
-    }
-
     @Test
     void a_test_with_an_unknown_liquid_is_refused_in_a_case_that_is_not_retold() throws IOException {
         Path content = folder.resolve("own");

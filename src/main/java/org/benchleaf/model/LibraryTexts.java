@@ -111,7 +111,7 @@ public final class LibraryTexts {
 
     /** The library in the words of a language; what these do not have stays as it is. */
     public static Library in(Phrases phrases, Library library) {
-        return new LibraryTexts(phrases::of).changed(library, phrases);
+        return new LibraryTexts(phrases::ofProgram).changed(library, phrases);
     }
 
     /** A class in the words of a language; its numbers, and the names by which things are found, stay. */

@@ -16,8 +16,10 @@ import org.benchleaf.message.Holes;
  * @param statements the official wording of statements of hazard, by code; what is not among them stays English, for no such
  *     statement is translated freely
  * @param ofSums those of the words that the calculations say, which a page's script needs
+ * @param ownWords the program's words for those of its texts for which a studio, that says the same in English, has others
  */
-public record Phrases(String language, Map<String, String> words, Map<String, String> statements, Set<String> ofSums) {
+public record Phrases(String language, Map<String, String> words, Map<String, String> statements, Set<String> ofSums,
+        Map<String, String> ownWords) {
 
     /** The program's texts as they are. */
     public static final Phrases ENGLISH = new Phrases("en", Map.of(), Map.of(), Set.of());
@@ -26,13 +28,27 @@ public record Phrases(String language, Map<String, String> words, Map<String, St
         words = Map.copyOf(words);
         statements = Map.copyOf(statements);
         ofSums = Set.copyOf(ofSums);
+        ownWords = Map.copyOf(ownWords);
     }
 
-    /** These and the words of a studio, which go before. */
+    public Phrases(String language, Map<String, String> words, Map<String, String> statements, Set<String> ofSums) {
+        this(language, words, statements, ofSums, Map.of());
+    }
+
+    /** These and the words of a studio, which go before in its own texts alone. */
     public Phrases and(String tag, Map<String, String> ofStudio) {
         Map<String, String> all = new HashMap<>(words);
         all.putAll(ofStudio);
-        return new Phrases(tag, all, statements, ofSums);
+        Map<String, String> own = new HashMap<>(words);
+        own.keySet().retainAll(ofStudio.keySet());
+        own.entrySet().removeIf(entry -> entry.getValue().equals(ofStudio.get(entry.getKey())));
+        own.putAll(ownWords);
+        return new Phrases(tag, all, statements, ofSums, own);
+    }
+
+    /** The words for a text of the program, such as a heading, a method or a label, whatever a studio says for the same English words. */
+    public String ofProgram(String english) {
+        return ownWords.getOrDefault(english, of(english));
     }
 
     /** The words for a text; the text itself where there are none. */
@@ -46,7 +62,7 @@ public record Phrases(String language, Map<String, String> words, Map<String, St
      * @param holes name, value, name, value, …
      */
     public String say(String english, Object... holes) {
-        return Holes.fill(of(english), holes);
+        return Holes.fill(ofProgram(english), holes);
     }
 
     /** The official wording of a statement of hazard, if it is known. */

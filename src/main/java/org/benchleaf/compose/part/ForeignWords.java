@@ -64,7 +64,8 @@ public final class ForeignWords {
         Words words = Words.in(language);
         Stream<String> ofInterface = words.language().equals(Locale.forLanguageTag(language).getLanguage()) ? words.all().stream()
                 : Stream.empty();
-        this.own = Stream.concat(ofInterface, phrases.words().values().stream()).map(ForeignWords::bare).collect(Collectors.toSet());
+        this.own = Stream.of(ofInterface, phrases.words().values().stream(), phrases.ownWords().values().stream())
+                .flatMap(one -> one).map(ForeignWords::bare).collect(Collectors.toSet());
     }
 
     /**

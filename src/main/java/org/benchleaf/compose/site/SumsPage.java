@@ -91,7 +91,7 @@ public final class SumsPage implements SitePageMaker {
                 method.outputs().stream().map(Method.Output::label), method.inputs().stream().flatMap(input -> Stream.concat(
                         Stream.of(input.label(), input.rangeSource()), input.words().stream()))));
         return Stream.concat(ofMethods, phrases.ofSums().stream()).filter(phrases.words()::containsKey).distinct().sorted()
-                .map(text -> text + "\t" + phrases.of(text)).collect(Collectors.joining("\n"));
+                .map(text -> text + "\t" + phrases.ofProgram(text)).collect(Collectors.joining("\n"));
     }
 
     private static String anchor(Method method) {
@@ -108,9 +108,9 @@ public final class SumsPage implements SitePageMaker {
         Optional<Unit> unit = exampleUnit(input);
         Phrases phrases = sheet.library().phrases();
         Map<String, String> choices = new LinkedHashMap<>();
-        input.words().forEach(word -> choices.put(word, phrases.of(word)));
-        return new SumForm.Field(input.key(), input.label(), MethodsPage.allowed(sheet, input), input.usual().map(phrases::of),
-                phrases.of(input.example()), choices, units(input), unit.map(Unit::symbol).orElse(""), input.required());
+        input.words().forEach(word -> choices.put(word, phrases.ofProgram(word)));
+        return new SumForm.Field(input.key(), input.label(), MethodsPage.allowed(sheet, input), input.usual().map(phrases::ofProgram),
+                phrases.ofProgram(input.example()), choices, units(input), unit.map(Unit::symbol).orElse(""), input.required());
     }
 
     /** The units of all kinds that may be put in; none where a bare number will do. */

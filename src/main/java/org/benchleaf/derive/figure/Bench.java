@@ -41,7 +41,7 @@ public record Bench(TreatmentCase source, Library library, Scale scale, Ledger l
 
     /** A text without holes in the language of the library. */
     String say(String english) {
-        return library.phrases().of(english);
+        return library.phrases().ofProgram(english);
     }
 
     /** Says that a figure needs the size of the sheet, which is not on record. */

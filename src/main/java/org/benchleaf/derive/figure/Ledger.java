@@ -93,11 +93,12 @@ public final class Ledger {
 
     private List<String> notes(Job job, Outcome.Worked worked) {
         Set<String> notes = new LinkedHashSet<>(job.notes());
-        TextLanguage language = new TextLanguage(phrases::of, '.', false);
+        TextLanguage language = new TextLanguage(phrases::ofProgram, '.', false);
         worked.notes().forEach(note -> notes.add(note.said(language)));
         worked.method().outputs().forEach(output -> {
             Optional.ofNullable(worked.words().get(output.key()))
-                    .ifPresent(word -> notes.add(phrases.say("{output}: {word}.", "output", output.label(), "word", phrases.of(word))));
+                    .ifPresent(word -> notes.add(phrases.say("{output}: {word}.", "output", output.label(), "word",
+                            phrases.ofProgram(word))));
             Optional.ofNullable(worked.withheld().get(output.key()))
                     .filter(why -> job.outputs().stream().anyMatch(asked -> asked.key().equals(output.key())))
                     .ifPresent(why -> notes.add(phrases.say("{output}: no value, {why}.", "output", output.label(),
@@ -132,8 +133,9 @@ public final class Ledger {
 
     /** Keeps a figure, in the place of one of the same id, in the language of the library. */
     Figure keep(Figure figure) {
-        Figure told = new Figure(figure.key(), phrases.of(figure.label()), figure.value(), figure.method(), figure.output(),
-                figure.inputs().stream().map(this::told).toList(), figure.sources(), figure.notes().stream().map(phrases::of).toList());
+        Figure told = new Figure(figure.key(), phrases.ofProgram(figure.label()), figure.value(), figure.method(), figure.output(),
+                figure.inputs().stream().map(this::told).toList(), figure.sources(),
+                figure.notes().stream().map(phrases::ofProgram).toList());
         figures.put(told.id(), told);
         return told;
     }
@@ -141,7 +143,7 @@ public final class Ledger {
     private Figure.Given told(Figure.Given given) {
         // The text of quantities is made of numbers, units and the word between the ends of a range.
         String text = given.values().isEmpty() ? given.text() : given.text().replace(" to ", phrases.say(RANGE, "low", "", "high", ""));
-        return new Figure.Given(given.key(), phrases.of(given.label()), given.values(), text, given.from());
+        return new Figure.Given(given.key(), phrases.ofProgram(given.label()), given.values(), text, given.from());
     }
 
     public static Figure.Given given(String key, String label, Quantity value, Origin from) {
