@@ -73,9 +73,16 @@ final class StationWords {
                     + (turn.isMetered() ? " " + words.say("class.bath-again") : "")).strip();
         }
         if (first) {
-            return step.map(this::instruction).orElse("") + (turn.isSupervised() ? " " + words.say("class.beside") : "");
+            return step.map(this::instruction).orElse("") + boardsLater(turn)
+                    + (turn.isSupervised() ? " " + words.say("class.beside") : "");
         }
         return turn.isClearedAway() ? words.say("class.cleared-away") : piece(turn, step);
+    }
+
+    /** That the weight of which the step speaks waits for another weighing. */
+    private String boardsLater(ScheduleReading.Turn begun) {
+        return desk.reading().turns().stream().anyMatch(turn -> turn.station() == station && turn.step().equals(begun.step())
+                && turn.work().equals(BesideWork.WEIGH_BLOTTED)) ? " " + words.say("class.boards-later") : "";
     }
 
     /** That a used bath was left open by the plan until it is read. */
