@@ -48,8 +48,8 @@ class ClassQuestionsTest {
         "What is left over and where it goes                        | up to 130 mL 1 × 1 L, 90 % full Collect in the closed can for "
                 + "solvents",
         "Whether the air of the room is good enough for all at once | If all did it at the same time Prewetting",
-        "Who is released when, and what is looked at                | Prewetting: hold before misting that the stamp is under its wax on "
-                + "both faces, in raking light",
+        "Who is released when, and what is looked at                | Prewetting: hold before misting that in its trial the stamp of "
+                + "this sheet left every blotter white, and that it is under its wax on both faces, in raking light",
         "What changed since the issue before                        | Ethanol and water for misting 94 mL 130 mL",
     })
     void a_question_is_one_link_away_from_its_answer(String question, String told) {

@@ -112,6 +112,16 @@ class ClassSheetsTest {
                 .anyMatch(row -> row.startsWith("Clear the room away") && row.endsWith("36 min (6 × 4–6 min)"));
     }
 
+    /** From the class's file, which weighs the blotted sheet before the weight: boards wait, and the web that is subtracted is weighed. */
+    @Test
+    void a_sheet_that_is_weighed_again_has_its_boards_after_that_and_a_failed_trial_stops_at_the_hold() {
+        List<String> told = rows("-stations.html", "station-4-times").stream().map(row -> row.get(2)).toList();
+        assertThat(told).anyMatch(row -> row.contains("under 4 kg of boards") && row.contains("Not yet the boards: they go on at ")
+                        && row.contains("when the sheet has been weighed."))
+                .anyMatch(row -> row.contains("Weigh that web by itself as soon as the sheet is off it"))
+                .anyMatch(row -> row.contains("hold before misting") && row.contains("left every blotter white"));
+    }
+
     /** 18 pairs of gloves by the order list, and one respirator; water to rinse: 24 times 250 mL. */
     @Test
     void what_was_worn_stands_in_the_table_of_waste_and_rinsing_water_with_what_is_laid_out() {
