@@ -117,6 +117,19 @@ class NewcomerCasesTest {
     }
 
     @Test
+    void heat_mist_and_layer_are_told_though_nobody_recorded_how_warm_how_much_and_how_thick() throws IOException {
+        Told told = told(changed("cuttings", "    after: [alkalize]\n", """
+                    after: [alkalize]
+                    heat: {tool: not known, temperature: not known, time: not known}
+                    mist: {of: ion-exchanged-water, amount: not known}
+                    layer: {of: ion-exchanged-water, thickness: not known}
+                """), "cuttings");
+        assertThat(told.page("index.html")).contains("Temperature: not recorded", "Thickness: not recorded",
+                "How much liquid to make cannot be worked out, because the amount of mist is not recorded.",
+                "Tissue and adhesive cannot be worked out, because the width or the lap of the strips is not recorded.");
+    }
+
+    @Test
     void an_unknown_liquid_is_refused_in_a_case_that_is_not_retold() throws IOException {
         Path content = changed("cuttings", "title: Acid", "title: Other acid");
         Path file = content.resolve("cases/cuttings/case.md");

@@ -184,7 +184,8 @@ public final class LibraryChecker {
         return new Material(id, fields.needText("name"), fields.needText("kind"), fields.needText("plain"),
                 substance(fields, "substance"),
                 fields.positive("strength", VOLUME_FRACTION, MASS_FRACTION, MASS_PER_VOLUME, AMOUNT_PER_VOLUME),
-                substance(fields, "rest"), fields.ph("pH"), fields.reading("grammage", MASS_PER_AREA), fields.reading("height", LENGTH),
+                substance(fields, "rest"), fields.ph("pH"), fields.reading("grammage", MASS_PER_AREA),
+                fields.missing("grammage"), fields.reading("height", LENGTH),
                 fields.reading("width", LENGTH), fields.reading("uptake", MASS_PER_MASS),
                 fields.positive("keeps", TIME), fields.text("kept"), Set.copyOf(fields.texts("traits")),
                 fields.text("source"), place);

@@ -128,7 +128,7 @@ public final class CaseTexts {
         return new PrintObject(text("object.kind", from.kind()), text("object.technique", from.technique()),
                 text("object.made.when", from.made()), text("object.made.evidence", from.madeEvidence()), from.opinion(),
                 new PaperSupport(text("object.support.paper", support.paper()), support.features(), support.grammage(),
-                        support.thickness(), support.grain(), text("object.support.sizing", support.sizing()),
+                        support.grammageMissing(), support.thickness(), support.grain(), text("object.support.sizing", support.sizing()),
                         all("object.support.state", support.state()), support.place()),
                 from.size(), from.sizeMissing(), from.oneSide(), from.features(), from.afterwards(), from.consultation(),
                 each(from.media(), this::medium),
@@ -150,7 +150,7 @@ public final class CaseTexts {
     private Damage damage(int number, Damage from) {
         String at = "condition." + from.id().orElse(String.valueOf(number)) + ".";
         return new Damage(from.id(), text(at + "what", from.what()), from.of(), text(at + "where", from.where()), from.side(),
-                from.extent(), text(at + "counted", from.counted()), from.degree(), from.active(), from.at(),
+                from.extent(), from.extentMissing(), text(at + "counted", from.counted()), from.degree(), from.active(), from.at(),
                 text(at + "note", from.note()), from.place());
     }
 

@@ -107,7 +107,7 @@ public final class Invented {
     public void material(String id, String kind, String substance, Optional<String> strength, Optional<String> rest,
             Optional<String> grammage) {
         materials.put(id, new Material(id, id, kind, "", Optional.of(substance).filter(name -> !name.isEmpty()),
-                strength.map(Invented::q), rest, Optional.empty(), grammage.map(Invented::q), Optional.empty(),
+                strength.map(Invented::q), rest, Optional.empty(), grammage.map(Invented::q), Optional.empty(), Optional.empty(),
                 Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Set.of(), Optional.empty(),
                 PLACE));
     }
@@ -115,14 +115,14 @@ public final class Invented {
     /** A tool of which the studio says that it holds nothing. */
     public Invented dry(String id) {
         materials.put(id, new Material(id, id, "tool", "", Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(),
-                Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Set.of("dry"),
-                Optional.empty(), PLACE));
+                Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(),
+                Set.of("dry"), Optional.empty(), PLACE));
         return this;
     }
 
     Invented blotter(String height, String width, String grammage, String uptake) {
         materials.put("blotter", new Material("blotter", "blotter", "absorbent", "", Optional.empty(),
-                Optional.empty(), Optional.empty(), Optional.empty(), Optional.of(q(grammage)), Optional.of(q(height)),
+                Optional.empty(), Optional.empty(), Optional.empty(), Optional.of(q(grammage)), Optional.empty(), Optional.of(q(height)),
                 Optional.of(q(width)), Optional.of(q(uptake)), Optional.empty(), Optional.empty(), Set.of(),
                 Optional.empty(), PLACE));
         return this;
@@ -130,7 +130,7 @@ public final class Invented {
 
     public Invented tear(String id, String extent) {
         damages.add(new Damage(Optional.of(id), "tear", Optional.empty(), Optional.empty(), Optional.empty(), Optional.of(q(extent)),
-                Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), PLACE));
+                Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), PLACE));
         return this;
     }
 
@@ -195,7 +195,7 @@ public final class Invented {
     }
 
     public static Part.Mist mist(String of, String amount) {
-        return new Part.Mist(of, q(amount), Optional.empty(), false, Optional.empty(), Optional.empty(), Optional.empty());
+        return new Part.Mist(of, Optional.of(q(amount)), Optional.empty(), false, Optional.empty(), Optional.empty(), Optional.empty());
     }
 
     public static Part.Mend mend(List<String> damages, String with, String lap, String waste) {
@@ -220,7 +220,7 @@ public final class Invented {
     }
 
     public TreatmentCase treatment() {
-        PaperSupport paper = new PaperSupport("rag", List.of(), grammage.map(Invented::q), Optional.empty(), grain,
+        PaperSupport paper = new PaperSupport("rag", List.of(), grammage.map(Invented::q), Optional.empty(), Optional.empty(), grain,
                 Optional.empty(), List.of(), PLACE);
         PrintObject object = new PrintObject("sheet", "letterpress", Optional.empty(), Optional.empty(), false, paper,
                 Optional.of(new PrintObject.SheetSize(q(height), q(width))), Optional.empty(), Optional.empty(), List.of(), List.of(),

@@ -7,6 +7,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.benchleaf.compose.chart.StepLength;
 import org.benchleaf.compose.chart.TimelineChart;
@@ -352,13 +353,18 @@ public final class CaseStudyPage implements CasePageMaker {
                         : desk.worked().isOnRecordAlone() ? "study.done-recorded" : "study.done-planned")), blocks);
     }
 
-    /** What was done; without a step sheet, which would show them, with the publication's words and, of a retold case, the settings. */
+    /**
+     * What was done; without a step sheet, which would show them, with what cannot be worked out, the publication's words and, of a
+     * retold case, the settings.
+     */
     private static RichText instruction(Sheet sheet, CaseDesk desk, Step step) {
         RichText told = sheet.linked(step.instruction());
         if (desk.has(CasePageName.STEP_SHEET)) {
             return told;
         }
-        RichText whole = desk.treatment().sources().retelling().isEmpty() ? told : told.then(settings(sheet, desk, step));
+        RichText set = desk.treatment().sources().retelling().isEmpty() ? told : told.then(settings(sheet, desk, step));
+        RichText whole = set.then(new UntoldAmounts(desk, step).sentences(sheet.words()).stream().map(sentence -> " " + sentence)
+                .collect(Collectors.joining()));
         return desk.treatment().sources().of(step)
                 .map(passage -> whole.then(" (").then(new PassageMaker(sheet).make(passage)).then(")")).orElse(whole);
     }

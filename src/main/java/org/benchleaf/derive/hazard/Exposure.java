@@ -46,7 +46,7 @@ final class Exposure {
     /** The ids of a step's figures of vapour. */
     List<String> of(Step step) {
         List<String> ids = new ArrayList<>();
-        step.part(Part.Mist.class).ifPresent(mist -> ids.addAll(open(step, mist, mist.of(), Optional.of(mist.amount()))));
+        step.part(Part.Mist.class).ifPresent(mist -> ids.addAll(open(step, mist, mist.of(), mist.amount())));
         step.part(Part.Layer.class).ifPresent(layer -> ids.addAll(open(step, layer, layer.of(),
                 bench.ledger().figure(FigureKey.ofStep(step, layer, "total").id()).map(Figure::value))));
         step.part(Part.Suction.class).ifPresent(suction -> suction.of().ifPresent(of ->
@@ -64,7 +64,12 @@ final class Exposure {
                     "substances", String.join(", ", others)));
             return List.of();
         }
-        return spirit(of).flatMap(spirit -> amount.map(liquid -> inRoom(step, part, spirit, liquid))).orElse(List.of());
+        Optional<Composition.Spirit> spirit = spirit(of);
+        if (spirit.isPresent() && amount.isEmpty()) {
+            bench.messages().add(HazardMessages.ROOM_UNKNOWN.at(step.place(), "step", step.id(), "liquid", of,
+                    "substances", "its amount, which is not recorded"));
+        }
+        return spirit.flatMap(one -> amount.map(liquid -> inRoom(step, part, one, liquid))).orElse(List.of());
     }
 
     /** What a liquid gives off beside ethanol and water: whatever burns, has a vapour pressure, or is not in the tables. */
