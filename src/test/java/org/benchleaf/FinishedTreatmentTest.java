@@ -147,6 +147,22 @@ class FinishedTreatmentTest {
                 "How much of the layer to make cannot be worked out, because its thickness is not recorded.");
     }
 
+    @Test
+    void a_per_cent_without_its_kind_stands_in_a_case_that_is_done_and_is_asked_in_one_that_is_not() throws IOException {
+        Path content = folder.resolve("content");
+        ChangedContent.copy(CONTENT, content);
+        Path file = content.resolve(CASE + "/case.md");
+        String bare = Files.readString(file).replace("adjust: {liquid: tap-filtered-water, with: calcium-hydroxide, to: pH 8}",
+                "dissolve: {solid: paste, in: tap-filtered-water, strength: 1 %}");
+        Files.writeString(file, bare);
+        assertThat(WholeLine.checked(content, content.resolve(CASE), library(content)).messages().all()).extracting(Message::code)
+                .noneMatch(code -> code.startsWith("FORM"));
+
+        Files.writeString(file, bare.lines().filter(line -> !line.contains("past: ")).collect(Collectors.joining("\n")));
+        assertThat(errors(WholeLine.checked(content, content.resolve(CASE), library(content)))).extracting(Message::code)
+                .contains("FORM-011");
+    }
+
     private static String timed(String written, String step, String takes) {
         return written.replaceFirst("(?s)(- id: " + step + "\n.*?takes: )not known", "$1" + takes);
     }

@@ -130,6 +130,28 @@ class NewcomerCasesTest {
     }
 
     @Test
+    void a_per_cent_of_which_nobody_recorded_the_kind_stands_as_it_was_given() throws IOException {
+        Path content = changed("long-drawing", "steps:\n  - id: clean\n", """
+                solutions:
+                  size: {name: Size, dissolve: {solid: cellulose, in: ion-exchanged-water, strength: 1 %}, make: 100 mL}
+                  weak: {name: Weak size, dilute: {stock: size, with: ion-exchanged-water, strength: 0.5 %}, make: 100 mL}
+                  joined: {name: Joined, mix: {spirit: 20 %, rest: ion-exchanged-water}, make: 100 mL}
+                steps:
+                  - id: clean
+                    uses: [size, weak, joined]
+                """);
+        Files.writeString(content.resolve("materials/more.yaml"), """
+                cellulose: {name: Methyl cellulose, kind: adhesive, plain: A powder., substance: methyl cellulose}
+                spirit: {name: Ethanol, kind: liquid, plain: Alcohol., substance: ethanol, strength: 96 % v/v}
+                """);
+        Told told = told(content, "long-drawing");
+        assertThat(told.page("index.html"))
+                .contains("Size (1 % (kind of per cent not recorded) methyl cellulose in ion-exchanged water)")
+                .contains("0.5 % (kind of per cent not recorded)", "20 % (kind of per cent not recorded)");
+        assertThat(told.whats()).filteredOn(what -> what.contains("because the kind of per cent")).hasSize(3);
+    }
+
+    @Test
     void an_unknown_liquid_is_refused_in_a_case_that_is_not_retold() throws IOException {
         Path content = changed("cuttings", "title: Acid", "title: Other acid");
         Path file = content.resolve("cases/cuttings/case.md");

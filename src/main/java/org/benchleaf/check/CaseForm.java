@@ -118,7 +118,8 @@ final class CaseForm {
         fields.scalar("of").ifPresent(id -> context.references().use(id, ITEM));
         return new Damage(fields.text("id"), fields.needText("what"), fields.text("of"), told(fields, "where"),
                 told(fields, "side"), extent,
-                fields.isScalar("extent") ? fields.missing("extent") : Optional.empty(), things.map(counted -> counted.group(2)), told(fields, "degree"),
+                fields.isScalar("extent") ? fields.missing("extent") : Optional.empty(),
+                things.map(counted -> counted.group(2)), told(fields, "degree"),
                 fields.text("active"), fields.group("at").map(CaseForm::spot),
                 fields.text("note"), fields.place());
     }

@@ -115,7 +115,8 @@ public final class Invented {
     /** A tool of which the studio says that it holds nothing. */
     public Invented dry(String id) {
         materials.put(id, new Material(id, id, "tool", "", Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(),
-                Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(),
+                Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(),
+                Optional.empty(), Optional.empty(),
                 Set.of("dry"), Optional.empty(), PLACE));
         return this;
     }

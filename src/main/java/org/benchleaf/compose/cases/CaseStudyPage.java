@@ -340,7 +340,7 @@ public final class CaseStudyPage implements CasePageMaker {
         List<Fact> facts = new ArrayList<>();
         if (!desk.treatment().solutions().isEmpty()) {
             facts.add(new Fact(words.say("study.prepared"), RichText.joined("; ",
-                    desk.treatment().solutions().stream().map(Solution::name).map(sheet::linked).toList())));
+                    desk.treatment().solutions().stream().map(solution -> prepared(sheet, desk, solution)).toList())));
         }
         facts.addAll(new TakingOff(sheet, desk).facts(desk.treatment().steps().stream()
                 .filter(step -> !isMendOfStory(desk.treatment(), step)).toList()));
@@ -351,6 +351,14 @@ public final class CaseStudyPage implements CasePageMaker {
                 Optional.of(words.say(desk.has(CasePageName.STEP_SHEET) ? "study.done-lead"
                         : desk.treatment().sources().retelling().isPresent() ? "study.done-told"
                         : desk.worked().isOnRecordAlone() ? "study.done-recorded" : "study.done-planned")), blocks);
+    }
+
+    /** A solution by its name; where no preparation sheet tells how strong it is, with its strength, as far as that is for the public. */
+    private static RichText prepared(Sheet sheet, CaseDesk desk, Solution solution) {
+        RichText name = sheet.linked(solution.name());
+        return desk.has("preparation") || !desk.clearance().strengths() ? name
+                : new RecipeMaker(sheet, desk).strength(solution)
+                        .map(strength -> name.then(" (" + strength + ")")).orElse(name);
     }
 
     /**
