@@ -41,6 +41,8 @@ class FinishedTreatmentTest {
     @TempDir
     private Path folder;
 
+    private int copies;
+
     private static List<Message> errors(Checked checked) {
         return checked.messages().all().stream().filter(message -> message.severity() == Severity.ERROR).toList();
     }
@@ -161,6 +163,33 @@ class FinishedTreatmentTest {
         Files.writeString(file, bare.lines().filter(line -> !line.contains("past: ")).collect(Collectors.joining("\n")));
         assertThat(errors(WholeLine.checked(content, content.resolve(CASE), library(content)))).extracting(Message::code)
                 .contains("FORM-011");
+    }
+
+    /** Of steps on record by a month or a year neither days nor an order is told that they leave open. */
+    @Test
+    void a_month_and_a_year_are_told_as_they_are_and_compared_as_far_as_they_tell() throws IOException {
+        assertThat(text(dated("2025-06", "2025-06-03"), "index.html")).contains("When it was done, by the record: June 2025.")
+                .doesNotContain(" in all, ");
+        assertThat(text(dated("2025-06", "2025-08-03"), "index.html")).contains("by the record: June 2025 – 3 August 2025.");
+        assertThat(text(dated("2025", "2025-08"), "index.html")).contains("by the record: 2025.");
+        assertThat(codes("2025-06", "2025-06-03")).doesNotContain("FORM-022", "FORM-046", "RULE-CONSENT-BEFORE-TREATMENT");
+        assertThat(codes("2025-07", "2025-06-03")).contains("FORM-046");
+        assertThat(codes("2025-04", "2025-06-03")).contains("RULE-CONSENT-BEFORE-TREATMENT");
+        assertThat(codes("2025-13", "2025-06-03")).contains("FORM-022");
+    }
+
+    private List<String> codes(String dried, String mended) throws IOException {
+        Path content = dated(dried, mended);
+        return WholeLine.checked(content, content.resolve(CASE), library(content)).messages().all().stream().map(Message::code).toList();
+    }
+
+    private Path dated(String dried, String mended) throws IOException {
+        Path content = folder.resolve(String.valueOf(++copies));
+        ChangedContent.copy(CONTENT, content);
+        Path file = content.resolve(CASE + "/case.md");
+        Files.writeString(file, Files.readString(file).replace("- id: dry\n", "- id: dry\n    on: " + dried + "\n")
+                .replace("- id: mend\n", "- id: mend\n    on: " + mended + "\n"));
+        return content;
     }
 
     private static String timed(String written, String step, String takes) {

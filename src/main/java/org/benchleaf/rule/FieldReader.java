@@ -131,7 +131,7 @@ final class FieldReader {
 
     private Optional<FieldFact> ofStep(CaseField field, Step step, Asked asked) {
         return switch (field) {
-            case STEP_ON -> FieldFact.day(step.on());
+            case STEP_ON -> FieldFact.days(step.firstDay(), step.lastDay());
             case STEP_UNTIL -> FieldFact.text(step.until());
             case STEP_WATCH -> FieldFact.text(step.watch());
             case STEP_HOLD -> FieldFact.text(step.hold().map(Step.Hold::before));

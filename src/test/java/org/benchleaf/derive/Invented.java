@@ -178,7 +178,7 @@ public final class Invented {
                                 .map(sign -> new Step.Wait(Optional.empty(), Optional.empty(), Optional.of(sign)))),
                 amount(keys, "most"),
                 Optional.empty(), "conservator", Integer.parseInt(keys.getOrDefault("people", "1")),
-                keys.containsKey("overnight"), Optional.ofNullable(keys.get("on")).map(LocalDate::parse), "whole",
+                keys.containsKey("overnight"), Optional.ofNullable(keys.get("on")).map(LocalDate::parse), Optional.empty(), "whole",
                 Optional.empty(), List.of(), List.of(), false, Optional.empty(), Optional.empty(), Optional.empty(),
                 Optional.empty(), List.of(parts), PLACE));
         return this;

@@ -404,6 +404,9 @@ public final class CaseStudyPage implements CasePageMaker {
         Words words = sheet.words();
         String kind = desk.worked().isOnRecordAlone() ? "recorded-" : "";
         List<LocalDate> days = desk.treatment().steps().stream().flatMap(step -> step.on().stream()).sorted().distinct().toList();
+        if (!RecordedDays.areAllDays(desk.treatment())) {
+            return words.say("study.time-" + kind + "when", "when", new RecordedDays(sheet, desk).when());
+        }
         if (days.size() < 2) {
             return words.say("study.time-" + kind + "planned");
         }
