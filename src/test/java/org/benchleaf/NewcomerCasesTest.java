@@ -129,6 +129,18 @@ class NewcomerCasesTest {
                 "Tissue and adhesive cannot be worked out, because the width or the lap of the strips is not recorded.");
     }
 
+    /** The room of this studio, at 20 °C, is not the one in which others worked. */
+    @Test
+    void nothing_is_worked_out_of_a_chamber_with_the_temperature_of_another_room() throws IOException {
+        Told told = told(changed("cuttings", "    after: [alkalize]\n", """
+                    after: [alkalize]
+                    chamber: {of: ion-exchanged-water, volume: 100 L, humidity: 90 % RH}
+                """), "cuttings");
+        assertThat(told.page("index.html")).contains("The water that the air of the chamber takes up cannot be worked out");
+        assertThat(told.pages().values()).noneMatch(page -> page.contains("20 °C"));
+        assertThat(told.files().values()).noneMatch(file -> file.contains("line.water"));
+    }
+
     @Test
     void a_per_cent_of_which_nobody_recorded_the_kind_stands_as_it_was_given() throws IOException {
         Path content = changed("long-drawing", "steps:\n  - id: clean\n", """

@@ -33,6 +33,10 @@ final class UntoldAmounts {
         if (part instanceof Part.Mist mist) {
             return where(mist.amount().isEmpty(), "mist");
         }
+        if (part instanceof Part.Chamber chamber) {
+            return where(desk.treatment().sources().retelling().isPresent() && chamber.volume().isPresent()
+                    && chamber.humidity().isPresent() && chamber.temperature().isEmpty(), "chamber");
+        }
         if (part instanceof Part.Layer layer) {
             return where(layer.thickness().isEmpty(), "layer");
         }

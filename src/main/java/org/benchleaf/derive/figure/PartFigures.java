@@ -255,7 +255,10 @@ public final class PartFigures implements Part.Kinds<Map<String, Figure>> {
     public Map<String, Figure> chamber(Part.Chamber part) {
         Map<String, Figure> made = new LinkedHashMap<>();
         part.amount().ifPresent(amount -> made.putAll(amount(part, part.of(), amount, "liquid put into the chamber")));
-        if (part.volume().isPresent() && part.humidity().isPresent()) {
+        boolean asked = part.volume().isPresent() && part.humidity().isPresent();
+        if (asked && part.temperature().isEmpty() && bench.source().sources().retelling().isPresent()) {
+            bench.notRecorded(id(part, "water"), "the temperature in the chamber", step.place());
+        } else if (asked) {
             boolean own = part.temperature().isPresent();
             made.putAll(bench.ledger().work(new Job("humidifying", step.place())
                     .given("volume", part.volume().get(), Job.CASE_FILE)
