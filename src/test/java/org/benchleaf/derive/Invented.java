@@ -209,7 +209,8 @@ public final class Invented {
         Studio studio = new Studio("Invented studio", "", List.of(), List.of(), List.of(), Optional.empty(), Optional.empty(), true,
                 List.of("en"),
                 EnumSet.range(DayOfWeek.MONDAY, DayOfWeek.FRIDAY), LocalTime.of(9, 0), LocalTime.of(17, 0),
-                q("60 m³"), q("4 /h"), q("20 °C"), trays, glassware, balances, Studio.Publishing.ONE_SITE, Set.of(),
+                Optional.of(q("60 m³")), Optional.of(q("4 /h")), Optional.of(q("20 °C")),
+                trays, glassware, balances, Studio.Publishing.ONE_SITE, Set.of(),
                 Studio.Fonts.OF_THE_SITE, "", "", PLACE);
         Map<String, Method> methods = new LinkedHashMap<>();
         FORMULARY.methods().forEach(method -> methods.put(method.name(), method));

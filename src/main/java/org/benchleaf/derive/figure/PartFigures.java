@@ -256,13 +256,15 @@ public final class PartFigures implements Part.Kinds<Map<String, Figure>> {
         Map<String, Figure> made = new LinkedHashMap<>();
         part.amount().ifPresent(amount -> made.putAll(amount(part, part.of(), amount, "liquid put into the chamber")));
         boolean asked = part.volume().isPresent() && part.humidity().isPresent();
-        if (asked && part.temperature().isEmpty() && bench.source().sources().retelling().isPresent()) {
+        Optional<Quantity> temperature = part.temperature().or(() -> bench.source().sources().retelling().isPresent() ? Optional.empty()
+                : bench.library().studio().temperature());
+        if (asked && temperature.isEmpty()) {
             bench.notRecorded(id(part, "water"), "the temperature in the chamber", step.place());
         } else if (asked) {
             boolean own = part.temperature().isPresent();
             made.putAll(bench.ledger().work(new Job("humidifying", step.place())
                     .given("volume", part.volume().get(), Job.CASE_FILE)
-                    .given("temperature", part.temperature().orElse(bench.library().studio().temperature()),
+                    .given("temperature", temperature.get(),
                             own ? Job.CASE_FILE : Job.STUDIO)
                     .given("from", bench.constant("room-humidity")).given("to", part.humidity().get(), Job.CASE_FILE)
                     .note("The sheet and the walls take up more; this is what the air alone needs.")
@@ -651,9 +653,14 @@ public final class PartFigures implements Part.Kinds<Map<String, Figure>> {
             return Map.of();
         }
         Map<String, Figure> made = new LinkedHashMap<>(amount(part, part.of(), part.amount().get(), "gas let in"));
+        Optional<Quantity> room = bench.library().studio().roomVolume();
+        if (room.isEmpty()) {
+            bench.notRecorded(id(part, "room-rise"), "the volume of the studio's room", step.place());
+            return made;
+        }
         made.putAll(bench.ledger().work(new Job("gas-in-room", step.place())
                 .given("volume", part.amount().get(), Job.CASE_FILE)
-                .given("room", bench.library().studio().roomVolume(), Job.STUDIO)
+                .given("room", room.get(), Job.STUDIO)
                 .gives("rise", key(part, "room-rise"), "what it adds to the air of the room at most")));
         return made;
     }
