@@ -1,6 +1,7 @@
 package org.benchleaf;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -22,6 +23,7 @@ import org.benchleaf.message.Severity;
 import org.benchleaf.page.Page;
 import org.benchleaf.publish.Pictures;
 import org.benchleaf.publish.SitePublisher;
+import org.benchleaf.quantity.Unit;
 import org.benchleaf.read.LibraryReader;
 import org.jsoup.Jsoup;
 import org.junit.jupiter.api.Test;
@@ -38,6 +40,8 @@ class FinishedTreatmentTest {
 
     @TempDir
     private Path folder;
+
+    private int copies;
 
     private static List<Message> errors(Checked checked) {
         return checked.messages().all().stream().filter(message -> message.severity() == Severity.ERROR).toList();
@@ -120,6 +124,74 @@ class FinishedTreatmentTest {
                 .doesNotContain("tideline, not known", "printing ink, not known", "tideline: not known");
     }
 
+    /** The adhesive lies on an area: (4 cm + 2 × 5 mm) × 8 mm = 4 cm², with 0.03 g/cm² 0.12 g, by hand. */
+    @Test
+    void what_follows_from_a_value_that_nobody_recorded_is_told_with_its_cause() throws IOException {
+        Path content = folder.resolve("content");
+        ChangedContent.copy(CONTENT, content);
+        Path file = content.resolve(CASE + "/case.md");
+        Files.writeString(file, Files.readString(file).replace("uses: [kozo, paste]", """
+                mend: {damages: [t1, t2], tissue: kozo, with: paste, strip: 8 mm, lap: 5 mm, piece: not known, paste load: 0.03 g/cm²}
+                    heat: {tool: soft-brush, temperature: not known, time: not known}""").replace(
+                        "uses: [wash-water]\n    support: {under: not known}\n    after: [humidify]",
+                        "mist: {of: wash-water, amount: not known}\n    support: {under: not known}\n    after: [humidify]")
+                .replace("uses: [wash-water]", "layer: {of: wash-water, thickness: not known, height: 4 cm, width: 4 cm, between: kozo}")
+                .replace("support: {paper: machine-made wood pulp", "support: {paper: wood pulp"));
+        assertThat(errors(WholeLine.checked(content, content.resolve(CASE), library(content)))).isEmpty();
+        Derived derived = derived(content);
+        assertThat(derived.messages().all()).filteredOn(message -> message.severity() == Severity.ERROR).isEmpty();
+        assertThat(derived.worked().figures().get("mend.paste-mass").value().in(Unit.GRAM)).isCloseTo(0.12, within(1e-9));
+        assertThat(derived.worked().figures()).doesNotContainKeys("mend.tissue-mass", "wash-1.amount", "wash-2.total");
+        assertThat(text(content, "index.html")).contains(
+                "The mass of the tissue cannot be worked out, because its grammage is not recorded.",
+                "Tissue and adhesive cannot be worked out in full, because the extent of a damage is not recorded.",
+                "How much liquid to make cannot be worked out, because the amount of mist is not recorded.",
+                "How much of the layer to make cannot be worked out, because its thickness is not recorded.");
+    }
+
+    @Test
+    void a_per_cent_without_its_kind_stands_in_a_case_that_is_done_and_is_asked_in_one_that_is_not() throws IOException {
+        Path content = folder.resolve("content");
+        ChangedContent.copy(CONTENT, content);
+        Path file = content.resolve(CASE + "/case.md");
+        String bare = Files.readString(file).replace("adjust: {liquid: tap-filtered-water, with: calcium-hydroxide, to: pH 8}",
+                "dissolve: {solid: paste, in: tap-filtered-water, strength: 1 %}");
+        Files.writeString(file, bare);
+        assertThat(WholeLine.checked(content, content.resolve(CASE), library(content)).messages().all()).extracting(Message::code)
+                .noneMatch(code -> code.startsWith("FORM"));
+
+        Files.writeString(file, bare.lines().filter(line -> !line.contains("past: ")).collect(Collectors.joining("\n")));
+        assertThat(errors(WholeLine.checked(content, content.resolve(CASE), library(content)))).extracting(Message::code)
+                .contains("FORM-011");
+    }
+
+    /** Of steps on record by a month or a year neither days nor an order is told that they leave open. */
+    @Test
+    void a_month_and_a_year_are_told_as_they_are_and_compared_as_far_as_they_tell() throws IOException {
+        assertThat(text(dated("2025-06", "2025-06-03"), "index.html")).contains("When it was done, by the record: June 2025.")
+                .doesNotContain(" in all, ");
+        assertThat(text(dated("2025-06", "2025-08-03"), "index.html")).contains("by the record: June 2025 – 3 August 2025.");
+        assertThat(text(dated("2025", "2025-08"), "index.html")).contains("by the record: 2025.");
+        assertThat(codes("2025-06", "2025-06-03")).doesNotContain("FORM-022", "FORM-046", "RULE-CONSENT-BEFORE-TREATMENT");
+        assertThat(codes("2025-07", "2025-06-03")).contains("FORM-046");
+        assertThat(codes("2025-04", "2025-06-03")).contains("RULE-CONSENT-BEFORE-TREATMENT");
+        assertThat(codes("2025-13", "2025-06-03")).contains("FORM-022");
+    }
+
+    private List<String> codes(String dried, String mended) throws IOException {
+        Path content = dated(dried, mended);
+        return WholeLine.checked(content, content.resolve(CASE), library(content)).messages().all().stream().map(Message::code).toList();
+    }
+
+    private Path dated(String dried, String mended) throws IOException {
+        Path content = folder.resolve(String.valueOf(++copies));
+        ChangedContent.copy(CONTENT, content);
+        Path file = content.resolve(CASE + "/case.md");
+        Files.writeString(file, Files.readString(file).replace("- id: dry\n", "- id: dry\n    on: " + dried + "\n")
+                .replace("- id: mend\n", "- id: mend\n    on: " + mended + "\n"));
+        return content;
+    }
+
     private static String timed(String written, String step, String takes) {
         return written.replaceFirst("(?s)(- id: " + step + "\n.*?takes: )not known", "$1" + takes);
     }
@@ -128,13 +200,17 @@ class FinishedTreatmentTest {
         return text(CONTENT, name);
     }
 
-    private static String text(Path content, String name) {
+    private static Derived derived(Path content) {
         CheckedLibrary library = library(content);
         Checked checked = WholeLine.checked(content, content.resolve(CASE), library);
-        Derived derived = new Deriver(library.library()).derive(checked.treatment().orElseThrow(), checked.findings());
-        Clearance clearance = Clearance.on(LocalDate.of(2026, 6, 1), checked.treatment().get().publication(),
+        return new Deriver(library.library()).derive(checked.treatment().orElseThrow(), checked.findings());
+    }
+
+    private static String text(Path content, String name) {
+        Derived derived = derived(content);
+        Clearance clearance = Clearance.on(LocalDate.of(2026, 6, 1), derived.worked().source().publication(),
                 Audience.EVERYBODY).of(derived.worked());
-        Page page = PageComposer.compose(derived.worked(), library.library(), clearance).pages().stream()
+        Page page = PageComposer.compose(derived.worked(), library(content).library(), clearance).pages().stream()
                 .filter(one -> one.path().equals(CASE + "/" + name)).findFirst().orElseThrow();
         return Jsoup.parse(new String(SitePublisher.with(Path.of("templates"), Pictures.none()).publish(page).bytes(),
                 StandardCharsets.UTF_8)).body().text().replaceAll("\\h", " ");

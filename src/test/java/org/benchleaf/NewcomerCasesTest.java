@@ -148,6 +148,53 @@ class NewcomerCasesTest {
     }
 
     @Test
+    void heat_mist_and_layer_are_told_though_nobody_recorded_how_warm_how_much_and_how_thick() throws IOException {
+        Told told = told(changed("cuttings", "    after: [alkalize]\n", """
+                    after: [alkalize]
+                    heat: {tool: not known, temperature: not known, time: not known}
+                    mist: {of: ion-exchanged-water, amount: not known}
+                    layer: {of: ion-exchanged-water, thickness: not known}
+                """), "cuttings");
+        assertThat(told.page("index.html")).contains("Temperature: not recorded", "Thickness: not recorded",
+                "How much liquid to make cannot be worked out, because the amount of mist is not recorded.",
+                "Tissue and adhesive cannot be worked out, because the width or the lap of the strips is not recorded.");
+    }
+
+    /** The room of this studio, at 20 °C, is not the one in which others worked. */
+    @Test
+    void nothing_is_worked_out_of_a_chamber_with_the_temperature_of_another_room() throws IOException {
+        Told told = told(changed("cuttings", "    after: [alkalize]\n", """
+                    after: [alkalize]
+                    chamber: {of: ion-exchanged-water, volume: 100 L, humidity: 90 % RH}
+                """), "cuttings");
+        assertThat(told.page("index.html")).contains("The water that the air of the chamber takes up cannot be worked out");
+        assertThat(told.pages().values()).noneMatch(page -> page.contains("20 °C"));
+        assertThat(told.files().values()).noneMatch(file -> file.contains("line.water"));
+    }
+
+    @Test
+    void a_per_cent_of_which_nobody_recorded_the_kind_stands_as_it_was_given() throws IOException {
+        Path content = changed("long-drawing", "steps:\n  - id: clean\n", """
+                solutions:
+                  size: {name: Size, dissolve: {solid: cellulose, in: ion-exchanged-water, strength: 1 %}, make: 100 mL}
+                  weak: {name: Weak size, dilute: {stock: size, with: ion-exchanged-water, strength: 0.5 %}, make: 100 mL}
+                  joined: {name: Joined, mix: {spirit: 20 %, rest: ion-exchanged-water}, make: 100 mL}
+                steps:
+                  - id: clean
+                    uses: [size, weak, joined]
+                """);
+        Files.writeString(content.resolve("materials/more.yaml"), """
+                cellulose: {name: Methyl cellulose, kind: adhesive, plain: A powder., substance: methyl cellulose}
+                spirit: {name: Ethanol, kind: liquid, plain: Alcohol., substance: ethanol, strength: 96 % v/v}
+                """);
+        Told told = told(content, "long-drawing");
+        assertThat(told.page("index.html"))
+                .contains("Size (1 % (kind of per cent not recorded) methyl cellulose in ion-exchanged water)")
+                .contains("0.5 % (kind of per cent not recorded)", "20 % (kind of per cent not recorded)");
+        assertThat(told.whats()).filteredOn(what -> what.contains("because the kind of per cent")).hasSize(3);
+    }
+
+    @Test
     void an_unknown_liquid_is_refused_in_a_case_that_is_not_retold() throws IOException {
         Path content = changed("cuttings", "title: Acid", "title: Other acid");
         Path file = content.resolve("cases/cuttings/case.md");

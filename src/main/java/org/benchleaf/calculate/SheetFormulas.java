@@ -41,8 +41,8 @@ final class SheetFormulas {
         formulas.put("blotters-unweighed", args -> new Answers().number("per-change",
                 Drying.blotters(Drying.atSolids(args.one("dry"), args.one("solids")).mass(), args.one("dry"),
                         args.one("blotter-mass"), args.one("uptake"), Quantity.count(0)).perChange()));
-        formulas.put("mending", args -> mending(Sheets.mending(args.list("tears"), args.one("lap"), args.one("width"),
-                args.one("piece"), args.one("tissue"), args.one("paste"), args.one("waste"))));
+        formulas.put("mending", args -> mending(args, tissue -> Sheets.mending(args.list("tears"), args.one("lap"), args.one("width"),
+                args.one("piece"), tissue, args.one("paste"), args.one("waste"))));
         formulas.put("sheet-mass", args -> new Answers().number("mass",
                 Sheets.mass(args.one("grammage"), args.one("height"), args.one("width"))));
         formulas.put("paper-density", args -> new Answers().number("density",
@@ -52,7 +52,7 @@ final class SheetFormulas {
                 Sheets.withMargins(args.one("side"), args.one("margin"))));
         formulas.put("lining", args -> new Answers().number("area",
                 Sheets.lining(args.one("height"), args.one("width"), args.one("lap"))));
-        formulas.put("patches", args -> mending(Sheets.patches(args.list("areas"), args.one("tissue"),
+        formulas.put("patches", args -> mending(args, tissue -> Sheets.patches(args.list("areas"), tissue,
                 args.one("paste"), args.one("waste"))));
         formulas.put("covering", SheetFormulas::covering);
         formulas.put("blotter-sets", SheetFormulas::blotterSets);
@@ -135,9 +135,13 @@ final class SheetFormulas {
         return new Answers().number("per-change", sets.perChange()).number("total", sets.total());
     }
 
-    private static Answers mending(Sheets.Mending mending) {
+    /** Of a tissue whose grammage is not given, everything but its mass. */
+    private static Answers mending(Args args, Function<Quantity, Sheets.Mending> work) {
+        Optional<Quantity> tissue = args.optional("tissue");
+        Sheets.Mending mending = work.apply(tissue.orElse(Quantity.of(0, Unit.GRAM_PER_SQUARE_METRE)));
         return new Answers().number("area", mending.area()).number("pieces", mending.pieces())
-                .number("tissue-mass", mending.tissueMass()).number("paste-mass", mending.pasteMass());
+                .number("tissue-mass", tissue.map(given -> mending.tissueMass()), Clause.of("the grammage of the tissue was not given"))
+                .number("paste-mass", mending.pasteMass());
     }
 
     private static Answers moistAir(Args args) {

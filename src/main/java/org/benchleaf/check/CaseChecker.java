@@ -18,6 +18,7 @@ import org.benchleaf.model.Permission;
 import org.benchleaf.model.TestedContact;
 import org.benchleaf.model.TreatmentCase;
 import org.benchleaf.read.Draft;
+import org.benchleaf.read.Node;
 import org.benchleaf.read.TestWordsReader;
 import org.benchleaf.rule.Review;
 import org.benchleaf.rule.TradeRules;
@@ -51,7 +52,8 @@ public final class CaseChecker {
         References references = new References(form);
         know(references, library);
         Fields.Soundness soundness = new Fields.Soundness(form);
-        Context context = new Context(library, today, references, draft.tables(), gaps.known().get("source").isPresent());
+        boolean retold = gaps.known().get("source").isPresent();
+        Context context = new Context(library, today, references, draft.tables(), retold, retold || isPast(gaps.known(), soundness));
         TreatmentCase read = new CaseForm(context, new Fields(gaps.known(), soundness)).read(draft);
         checkClasses(library, read, form);
         references.compare();
@@ -82,6 +84,12 @@ public final class CaseChecker {
     /** The contacts of the baths of a sound case, with the tests by which the rules judge how long they may be. */
     public static List<TestedContact> tested(TreatmentCase sound, Library library, LiquidPh ph) {
         return TradeRules.tested(sound, library, ph);
+    }
+
+    /** Whether a reason of the case says what became of a rule when it was treated. */
+    private static boolean isPast(Node.Mapping written, Fields.Soundness soundness) {
+        return written.get("reasons").filter(Node.Sequence.class::isInstance).isPresent()
+                && new Fields(written, soundness).groups("reasons").stream().anyMatch(reason -> reason.has("past"));
     }
 
     private static void know(References references, Library library) {

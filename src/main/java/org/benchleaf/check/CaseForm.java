@@ -117,7 +117,9 @@ final class CaseForm {
         Optional<Quantity> extent = things.map(counted -> Quantity.count(Long.parseLong(counted.group(1)))).or(() -> howMuch(fields));
         fields.scalar("of").ifPresent(id -> context.references().use(id, ITEM));
         return new Damage(fields.text("id"), fields.needText("what"), fields.text("of"), told(fields, "where"),
-                told(fields, "side"), extent, things.map(counted -> counted.group(2)), told(fields, "degree"),
+                told(fields, "side"), extent,
+                fields.isScalar("extent") ? fields.missing("extent") : Optional.empty(),
+                things.map(counted -> counted.group(2)), told(fields, "degree"),
                 fields.text("active"), fields.group("at").map(CaseForm::spot),
                 fields.text("note"), fields.place());
     }

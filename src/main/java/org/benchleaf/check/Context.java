@@ -13,6 +13,8 @@ import org.benchleaf.read.ReadingsTable;
  * @param references who names whom
  * @param tables readings from instruments, by file name
  * @param retold whether the case says that it is retold from a publication
+ * @param done whether it tells what was done: it is retold, or a reason of it says what became of a rule in the past
  */
-record Context(Library library, LocalDate today, References references, Map<String, ReadingsTable> tables, boolean retold) {
+record Context(Library library, LocalDate today, References references, Map<String, ReadingsTable> tables, boolean retold,
+        boolean done) {
 }

@@ -42,7 +42,7 @@ final class MixForm {
         String rest = group.needText(REST);
         List<Recipe.Share> shares = new ArrayList<>();
         for (String liquid : liquids) {
-            Quantity strength = group.needPositive(liquid, VOLUME_FRACTION, MASS_FRACTION);
+            Quantity strength = group.needPositive(liquid, StrengthKinds.of(context, VOLUME_FRACTION, MASS_FRACTION));
             stock(liquid, stocks).ifPresent(from -> shares.add(new Recipe.Share(liquid, strength, from)));
         }
         tellStrangers(stocks);

@@ -78,7 +78,7 @@ final class ObjectForm {
 
     private static PaperSupport support(Fields support) {
         return new PaperSupport(support.needText("paper"), support.texts("features"),
-                support.reading("grammage", MASS_PER_AREA), support.reading("thickness", LENGTH),
+                support.reading("grammage", MASS_PER_AREA), support.missing("grammage"), support.reading("thickness", LENGTH),
                 support.text("grain"), support.text("sizing"), support.texts("state"), support.place());
     }
 

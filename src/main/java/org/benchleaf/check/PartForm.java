@@ -118,7 +118,7 @@ final class PartForm {
     }
 
     private Part mist(Fields mist) {
-        return new Part.Mist(liquid(mist, "of"), mist.needPositive("amount", VOLUME), optional(mist, "tool"),
+        return new Part.Mist(liquid(mist, "of"), mist.positive("amount", VOLUME), optional(mist, "tool"),
                 mist.yes("ultrasonic", false), mist.text("water"), mist.text("cleaned"), mist.positive("distance", LENGTH));
     }
 
@@ -173,7 +173,7 @@ final class PartForm {
     }
 
     private Part heat(Fields heat) {
-        return new Part.Heat(material(heat, "tool"), heat.needQuantity("temperature", TEMPERATURE),
+        return new Part.Heat(material(heat, "tool"), heat.quantity("temperature", TEMPERATURE),
                 heat.positive("time", TIME));
     }
 
@@ -196,8 +196,8 @@ final class PartForm {
 
     private Part weighing(Fields weighing) {
         Optional<Quantity> wet = weighing.reading("wet", MASS);
-        Quantity dry = weighing.needReading("dry", MASS);
-        checkWetness(weighing, wet, Optional.of(dry));
+        Optional<Quantity> dry = weighing.reading("dry", MASS);
+        checkWetness(weighing, wet, dry);
         return new Part.Weighing(dry, wet, weighing.reading("restrained", MASS), weighing.positive("between", TIME),
                 weighing.positive("blotted for", TIME));
     }
@@ -208,7 +208,7 @@ final class PartForm {
     }
 
     private Part layer(Fields layer) {
-        return new Part.Layer(liquid(layer, "of"), layer.needPositive("thickness", LENGTH),
+        return new Part.Layer(liquid(layer, "of"), layer.positive("thickness", LENGTH),
                 layer.reading("height", LENGTH), layer.reading("width", LENGTH), layer.positive("each", TIME),
                 layer.whole("times").orElse(1), optional(layer, "between"), layer.yes("covered", false));
     }
@@ -236,7 +236,7 @@ final class PartForm {
 
     private static Part ageing(Fields ageing) {
         return new Part.Ageing(ageing.needText("of"), ageing.quantity("temperature", TEMPERATURE),
-                ageing.within("humidity", 0, 100, HUMIDITY), ageing.missing("humidity"), ageing.needPositive("time", TIME),
+                ageing.within("humidity", 0, 100, HUMIDITY), ageing.missing("humidity"), ageing.positive("time", TIME),
                 ageing.text("standard"));
     }
 

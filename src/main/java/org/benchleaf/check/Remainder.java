@@ -36,7 +36,8 @@ public final class Remainder {
 
     /** Messages about one step, solution or result that rest on it, on what it uses and on the sheet alone. */
     private static final Set<FigureMessages> OF_ONE_ELEMENT = EnumSet.of(FigureMessages.UNKNOWN_FIGURE,
-            FigureMessages.REFUSED, FigureMessages.MISSING_INPUT, FigureMessages.NO_TRAY_LARGE_ENOUGH,
+            FigureMessages.REFUSED, FigureMessages.MISSING_INPUT, FigureMessages.NOT_ON_RECORD,
+            FigureMessages.NO_TRAY_LARGE_ENOUGH,
             FigureMessages.DEEPER_THAN_TRAY, FigureMessages.STEP_WITHOUT_TIME, FigureMessages.STEP_LONGER_THAN_ALLOWED,
             FigureMessages.NIGHT_WITHOUT_HANDS_ON, FigureMessages.HANDS_ON_LONGER_THAN_STEP, FigureMessages.NO_DENSITY);
 

@@ -90,7 +90,8 @@ final class SolutionForm {
         return switch (way) {
             case "mix" -> mix(group);
             case "dissolve" -> new Recipe.Dissolve(name(group, "solid"),
-                    group.needPositive("strength", MASS_PER_VOLUME, MASS_FRACTION, AMOUNT_PER_VOLUME),
+                    group.needPositive("strength", StrengthKinds.of(context, MASS_PER_VOLUME, MASS_FRACTION,
+                            AMOUNT_PER_VOLUME)),
                     name(group, "in"));
             case "dilute" -> dilute(group);
             case "saturate" -> new Recipe.Saturate(name(group, "solid"), name(group, "in"),
@@ -106,8 +107,8 @@ final class SolutionForm {
     }
 
     private Recipe dilute(Fields group) {
-        Optional<Quantity> strength = group.positive("strength", VOLUME_FRACTION, MASS_FRACTION, MASS_PER_VOLUME,
-                AMOUNT_PER_VOLUME);
+        Optional<Quantity> strength = group.positive("strength", StrengthKinds.of(context, VOLUME_FRACTION, MASS_FRACTION,
+                MASS_PER_VOLUME, AMOUNT_PER_VOLUME));
         Optional<Quantity> oneIn = group.positive("one in", NUMBER, COUNT);
         if (strength.isPresent() == oneIn.isPresent()) {
             group.soundness().spoil(group.place());

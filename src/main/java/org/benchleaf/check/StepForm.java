@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.benchleaf.message.FormMessages;
+import org.benchleaf.model.CalendarSpan;
 import org.benchleaf.model.StatedTime;
 import org.benchleaf.model.Step;
 import org.benchleaf.model.StepKind;
@@ -61,7 +62,8 @@ final class StepForm {
                 fields.text("watch"), fields.text("if not"),
                 fields.text("until"), fields.texts("looked for"), takes, fields.missing("takes"), handsOn(fields), fields.texts("after"),
                 wait(fields), atMost, fields.group("hold").map(StepForm::hold), fields.text("by").orElse("conservator"),
-                fields.whole("people").orElse(1), fields.yes("overnight", false), fields.date("on"),
+                fields.whole("people").orElse(1), fields.yes("overnight", false),
+                within(fields).isPresent() ? Optional.empty() : fields.date("on"), within(fields),
                 fields.text("area").orElse("whole"), fields.text("edge"), fields.texts("avoid"), fields.texts("uses"),
                 fields.yes("practised", false), fields.group("emergency").map(StepForm::emergency),
                 fields.group("resize").map(StepForm::decision), fields.text("aim"), fields.text("instead"),
@@ -79,6 +81,11 @@ final class StepForm {
         }
         String key = free ? "nearest" : "kind";
         return fields.need(fields.word(key, StepKind::of), key, StepKind.EXAMINATION);
+    }
+
+    /** The month or the year of a step, where only that is written. */
+    private static Optional<CalendarSpan> within(Fields fields) {
+        return fields.isScalar("on") ? fields.text("on").flatMap(CalendarSpan::read) : Optional.empty();
     }
 
     /** A time, a day, or what must be seen first, in words. */
@@ -126,10 +133,10 @@ final class StepForm {
             Step step = steps.get(i);
             for (String before : step.after()) {
                 Optional<Step> earlier = Optional.ofNullable(byId.get(before));
-                if (step.on().isPresent() && earlier.flatMap(Step::on).filter(step.on().get()::isBefore).isPresent()) {
+                if (step.lastDay().isPresent() && earlier.flatMap(Step::firstDay).filter(step.lastDay().get()::isBefore).isPresent()) {
                     fields.get(i).messages().add(FormMessages.DATES_AGAINST_ORDER.at(fields.get(i).place("on"),
-                            "step", step.id(), "on", step.on().get(), "before", before,
-                            "other", earlier.get().on().get()));
+                            "step", step.id(), "on", fields.get(i).text("on").orElse(""), "before", before,
+                            "other", fields.get(steps.indexOf(earlier.get())).text("on").orElse("")));
                 }
             }
         }

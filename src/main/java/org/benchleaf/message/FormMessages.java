@@ -37,7 +37,8 @@ public enum FormMessages implements CatalogueEntry {
     BARE_PERCENT("FORM-011", Severity.ERROR,
             "'{found}' does not say per cent of what.",
             "In a solution, per cent by volume, by mass and mass by volume are different amounts.",
-            "Which one is meant? Write '% v/v', '% m/m' or '% m/v'."),
+            "Which one is meant? Write '% v/v', '% m/m' or '% m/v'. Only a case that is retold, or answers a rule with 'past:', may "
+                    + "leave it open."),
     COLON_RATIO("FORM-012", Severity.ERROR,
             "'{found}' can be read in two ways.",
             "The two readings differ by a whole part.",

@@ -128,7 +128,7 @@ public final class CaseTexts {
         return new PrintObject(text("object.kind", from.kind()), text("object.technique", from.technique()),
                 text("object.made.when", from.made()), text("object.made.evidence", from.madeEvidence()), from.opinion(),
                 new PaperSupport(text("object.support.paper", support.paper()), support.features(), support.grammage(),
-                        support.thickness(), support.grain(), text("object.support.sizing", support.sizing()),
+                        support.grammageMissing(), support.thickness(), support.grain(), text("object.support.sizing", support.sizing()),
                         all("object.support.state", support.state()), support.place()),
                 from.size(), from.sizeMissing(), from.oneSide(), from.features(), from.afterwards(), from.consultation(),
                 each(from.media(), this::medium),
@@ -150,7 +150,7 @@ public final class CaseTexts {
     private Damage damage(int number, Damage from) {
         String at = "condition." + from.id().orElse(String.valueOf(number)) + ".";
         return new Damage(from.id(), text(at + "what", from.what()), from.of(), text(at + "where", from.where()), from.side(),
-                from.extent(), text(at + "counted", from.counted()), from.degree(), from.active(), from.at(),
+                from.extent(), from.extentMissing(), text(at + "counted", from.counted()), from.degree(), from.active(), from.at(),
                 text(at + "note", from.note()), from.place());
     }
 
@@ -198,7 +198,7 @@ public final class CaseTexts {
                 from.handsOn(), from.after(),
                 from.waiting().map(wait -> new Step.Wait(wait.time(), wait.day(), text(at + "wait", wait.sign()))),
                 from.atMost(), from.hold().map(hold -> hold(at + "hold.", hold)), from.by(), from.people(),
-                from.overnight(), from.on(), from.area(), text(at + "edge", from.edge()), from.avoids(), from.uses(),
+                from.overnight(), from.on(), from.within(), from.area(), text(at + "edge", from.edge()), from.avoids(), from.uses(),
                 from.practised(), from.emergency(), from.resize().map(resize -> new Step.Decision(resize.yes(),
                         text(at + "resize.why", resize.why()))), text(at + "aim", from.aim()), text(at + "instead", from.instead()),
                 each(from.parts(), (item, part) -> part(at, part)), from.place());

@@ -17,6 +17,7 @@ import org.benchleaf.quantity.Quantity;
  * @param rest key of the substance that the rest of it is, where it is not pure
  * @param ph as bought, for a liquid or a board
  * @param grammage of a tissue, blotter or carrier
+ * @param grammageMissing why there is none, where the materials say so
  * @param height of a sheet as bought
  * @param width of a sheet as bought
  * @param uptake water held per mass, for an absorbent
@@ -26,7 +27,8 @@ import org.benchleaf.quantity.Quantity;
  * @param source key of the source of its figures
  */
 public record Material(String id, String name, String kind, String plain, Optional<String> substance,
-        Optional<Quantity> strength, Optional<String> rest, Optional<Quantity> ph, Optional<Quantity> grammage, Optional<Quantity> height,
+        Optional<Quantity> strength, Optional<String> rest, Optional<Quantity> ph, Optional<Quantity> grammage,
+        Optional<MissingValue> grammageMissing, Optional<Quantity> height,
         Optional<Quantity> width, Optional<Quantity> uptake, Optional<Quantity> keeps, Optional<String> kept,
         Set<String> traits, Optional<String> source, Place place) {
 

@@ -151,14 +151,14 @@ public sealed interface Part {
      * A fine spray.
      *
      * @param of the liquid
-     * @param amount in all
+     * @param amount in all; empty if nobody recorded it
      * @param tool the sprayer; a material id
      * @param ultrasonic whether the tool makes its mist by ultrasound
      * @param water such as {@code deionised}, for an ultrasonic tool
      * @param cleaned when the tool was cleaned, such as {@code same day}
      * @param distance from the nozzle to the sheet
      */
-    record Mist(String of, Quantity amount, Optional<String> tool, boolean ultrasonic, Optional<String> water,
+    record Mist(String of, Optional<Quantity> amount, Optional<String> tool, boolean ultrasonic, Optional<String> water,
             Optional<String> cleaned, Optional<Quantity> distance) implements Part {
         @Override
         public <R> R ask(Kinds<R> kinds) {
@@ -285,8 +285,8 @@ public sealed interface Part {
         }
     }
 
-    /** Warmth from a tool: its temperature and how long it rests on one place. */
-    record Heat(String tool, Quantity temperature, Optional<Quantity> time) implements Part {
+    /** Warmth from a tool: its temperature, empty if nobody recorded it, and how long it rests on one place. */
+    record Heat(String tool, Optional<Quantity> temperature, Optional<Quantity> time) implements Part {
         @Override
         public <R> R ask(Kinds<R> kinds) {
             return kinds.heat(this);
@@ -341,8 +341,8 @@ public sealed interface Part {
         }
     }
 
-    /** Weighings while drying: oven-dry or conditioned mass, wet mass, mass when put under restraint. */
-    record Weighing(Quantity dry, Optional<Quantity> wet, Optional<Quantity> restrained, Optional<Quantity> between,
+    /** Weighings while drying: oven-dry or conditioned mass, wet mass, mass when put under restraint; each empty if nobody recorded it. */
+    record Weighing(Optional<Quantity> dry, Optional<Quantity> wet, Optional<Quantity> restrained, Optional<Quantity> between,
             Optional<Quantity> blottedFor) implements Part {
         @Override
         public <R> R ask(Kinds<R> kinds) {
@@ -370,7 +370,7 @@ public sealed interface Part {
      * A poultice or a gel laid on the whole sheet or on a place.
      *
      * @param of what it is made of: a solution or material id
-     * @param thickness of the layer
+     * @param thickness of the layer; empty if nobody recorded it
      * @param height of the place; that of the sheet if empty
      * @param width of the place; that of the sheet if empty
      * @param each how long one lies
@@ -378,7 +378,7 @@ public sealed interface Part {
      * @param between material id of what lies between it and the sheet; empty in direct contact
      * @param covered whether it is covered against drying out
      */
-    record Layer(String of, Quantity thickness, Optional<Quantity> height, Optional<Quantity> width,
+    record Layer(String of, Optional<Quantity> thickness, Optional<Quantity> height, Optional<Quantity> width,
             Optional<Quantity> each, int times, Optional<String> between, boolean covered) implements Part {
         @Override
         public <R> R ask(Kinds<R> kinds) {
@@ -462,11 +462,11 @@ public sealed interface Part {
      * @param temperature in the chamber; empty where nobody recorded it
      * @param humidity in the chamber, relative
      * @param humidityMissing why there is none: not recorded, or dry heat, to which it does not apply
-     * @param time how long
+     * @param time how long; empty where nobody recorded it
      * @param standard by which it is done, in words
      */
     record Ageing(String of, Optional<Quantity> temperature, Optional<Quantity> humidity, Optional<MissingValue> humidityMissing,
-            Quantity time, Optional<String> standard) implements Part {
+            Optional<Quantity> time, Optional<String> standard) implements Part {
 
         /** Whether the object itself is aged, or that is not shown to be otherwise. */
         public boolean isOfTheObject() {

@@ -32,6 +32,7 @@ import org.benchleaf.quantity.QuantityReader;
  * @param people how many pairs of hands, at least 1
  * @param overnight whether it may run on when nobody is there
  * @param on the day it was done
+ * @param within the month or the year in which it was done, where the day is not known
  * @param area whole or local
  * @param edge how the edge of a local wet treatment is controlled
  * @param avoids ids of the media kept out of it
@@ -48,7 +49,7 @@ public record Step(String id, StepKind kind, Optional<String> named, List<String
         Optional<String> ifNot, Optional<String> until, List<String> checks, Optional<StatedTime> takes,
         Optional<MissingValue> timeMissing, Optional<StatedTime> handsOn, List<String> after, Optional<Wait> waiting,
         Optional<Quantity> atMost, Optional<Hold> hold, String by,
-        int people, boolean overnight, Optional<LocalDate> on, String area, Optional<String> edge,
+        int people, boolean overnight, Optional<LocalDate> on, Optional<CalendarSpan> within, String area, Optional<String> edge,
         List<String> avoids, List<String> uses, boolean practised, Optional<Emergency> emergency,
         Optional<Decision> resize, Optional<String> aim, Optional<String> instead, List<Part> parts,
         Place place) {
@@ -60,6 +61,16 @@ public record Step(String id, StepKind kind, Optional<String> named, List<String
         avoids = List.copyOf(avoids);
         uses = List.copyOf(uses);
         parts = List.copyOf(parts);
+    }
+
+    /** The first day on which it may have been done; empty where nothing is on record. */
+    public Optional<LocalDate> firstDay() {
+        return on.or(() -> within.map(CalendarSpan::first));
+    }
+
+    /** The last day on which it may have been done; empty where nothing is on record. */
+    public Optional<LocalDate> lastDay() {
+        return on.or(() -> within.map(CalendarSpan::last));
     }
 
     /** The part of that record class, if the step has one. */

@@ -23,7 +23,7 @@ import org.benchleaf.quantity.Quantity;
  * @param days on which the studio works
  * @param opens when work begins
  * @param closes when work ends
- * @param roomVolume of the room in which solvents are used
+ * @param roomVolume of the room in which solvents are used; empty, like the two after it, if nobody recorded it
  * @param airChanges of that room
  * @param temperature of that room
  * @param trays inner sizes
@@ -37,7 +37,8 @@ import org.benchleaf.quantity.Quantity;
  */
 public record Studio(String name, String about, List<String> does, List<String> people, List<String> contact,
         Optional<String> web, Optional<String> licence, boolean demo, List<String> languages, Set<DayOfWeek> days,
-        LocalTime opens, LocalTime closes, Quantity roomVolume, Quantity airChanges, Quantity temperature,
+        LocalTime opens, LocalTime closes, Optional<Quantity> roomVolume, Optional<Quantity> airChanges,
+        Optional<Quantity> temperature,
         List<Tray> trays, List<Vessel> glassware, List<Balance> balances, Publishing publishing,
         Set<TakeAlong> takeAlong, Fonts fonts, String emergency, String waste, Place place) {
 

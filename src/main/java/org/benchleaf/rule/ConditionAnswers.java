@@ -279,7 +279,7 @@ final class ConditionAnswers {
 
     private boolean agreed(Step step) {
         Proposal proposal = facts.treatment.proposal();
-        Predicate<LocalDate> inTime = day -> step.on().map(done -> !done.isBefore(day)).orElse(true);
+        Predicate<LocalDate> inTime = day -> step.lastDay().map(done -> !done.isBefore(day)).orElse(true);
         boolean proposed = proposal.approved().filter(inTime).isPresent() && proposal.steps().contains(step.kind());
         return proposed || proposal.amendments().stream()
                 .anyMatch(amendment -> amendment.adds().contains(step.kind()) && inTime.test(amendment.on()));
@@ -287,6 +287,6 @@ final class ConditionAnswers {
 
     private boolean permitted(String use, Asked asked) {
         return facts.treatment.publication().permits(Permission.Use.valueOf(use.toUpperCase(Locale.ROOT)),
-                asked.step().flatMap(Step::on).orElse(facts.today));
+                asked.step().flatMap(Step::lastDay).orElse(facts.today));
     }
 }

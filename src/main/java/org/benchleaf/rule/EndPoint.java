@@ -51,7 +51,7 @@ final class EndPoint {
      */
     static Judgement reached(Step step) {
         EndPoint end = new EndPoint(step);
-        return end.last.isEmpty() && step.on().isEmpty() ? Judgement.YES : end.judged();
+        return end.last.isEmpty() && step.firstDay().isEmpty() ? Judgement.YES : end.judged();
     }
 
     private Judgement judged() {

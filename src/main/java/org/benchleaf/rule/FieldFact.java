@@ -12,8 +12,11 @@ import org.benchleaf.quantity.Unit;
  * What a field of the case says: words, an amount or a day. Fields that say nothing have no fact at all.
  *
  * @param words the words; those of a list in order
+ * @param day the first day that it may be
+ * @param last the last day that it may be
  */
-record FieldFact(List<String> words, Optional<Quantity> amount, Optional<LocalDate> day) {
+record FieldFact(List<String> words, Optional<Quantity> amount, Optional<LocalDate> day,
+        Optional<LocalDate> last) {
 
     static final Optional<FieldFact> NONE = Optional.empty();
 
@@ -31,11 +34,11 @@ record FieldFact(List<String> words, Optional<Quantity> amount, Optional<LocalDa
 
     static Optional<FieldFact> words(Collection<String> words) {
         List<String> said = words.stream().filter(WordComparison::known).toList();
-        return said.isEmpty() ? NONE : Optional.of(new FieldFact(said, Optional.empty(), Optional.empty()));
+        return said.isEmpty() ? NONE : Optional.of(new FieldFact(said, Optional.empty(), Optional.empty(), Optional.empty()));
     }
 
     static Optional<FieldFact> amount(Optional<Quantity> amount) {
-        return amount.map(quantity -> new FieldFact(List.of(), Optional.of(quantity.asStated()), Optional.empty()));
+        return amount.map(quantity -> new FieldFact(List.of(), Optional.of(quantity.asStated()), Optional.empty(), Optional.empty()));
     }
 
     static Optional<FieldFact> count(Optional<Integer> count) {
@@ -43,7 +46,12 @@ record FieldFact(List<String> words, Optional<Quantity> amount, Optional<LocalDa
     }
 
     static Optional<FieldFact> day(Optional<LocalDate> day) {
-        return day.map(date -> new FieldFact(List.of(), Optional.empty(), Optional.of(date)));
+        return days(day, day);
+    }
+
+    /** A day between two. */
+    static Optional<FieldFact> days(Optional<LocalDate> first, Optional<LocalDate> last) {
+        return first.map(date -> new FieldFact(List.of(), Optional.empty(), first, last));
     }
 
     /** A fact only where it is so. */
@@ -52,12 +60,14 @@ record FieldFact(List<String> words, Optional<Quantity> amount, Optional<LocalDa
     }
 
     /**
-     * Whether this comes to more than another fact, or is a later day. Two ranges that overlap leave it open: either may be
+     * Whether this comes to more than another fact, or is a later day. Two ranges, or months, that overlap leave it open: either may be
      * the greater in the part that was used. No, if they differ in kind.
      */
     Truth moreThan(FieldFact other) {
         if (day.isPresent() && other.day.isPresent()) {
-            return Truth.of(day.get().isAfter(other.day.get()));
+            boolean surely = day.get().isAfter(other.last.orElse(other.day.get()));
+            boolean perhaps = last.orElse(day.get()).isAfter(other.day.get());
+            return perhaps && !surely ? Truth.CANNOT_TELL : Truth.of(surely);
         }
         if (amount.isEmpty() || other.amount.isEmpty()) {
             return Truth.NO;

@@ -131,7 +131,7 @@ final class FieldReader {
 
     private Optional<FieldFact> ofStep(CaseField field, Step step, Asked asked) {
         return switch (field) {
-            case STEP_ON -> FieldFact.day(step.on());
+            case STEP_ON -> FieldFact.days(step.firstDay(), step.lastDay());
             case STEP_UNTIL -> FieldFact.text(step.until());
             case STEP_WATCH -> FieldFact.text(step.watch());
             case STEP_HOLD -> FieldFact.text(step.hold().map(Step.Hold::before));
@@ -194,7 +194,7 @@ final class FieldReader {
                     FieldFact.flag(step.part(Part.Cleaning.class).filter(Part.Cleaning::extraction).isPresent());
             case CLEANING_OPEN ->
                     FieldFact.flag(step.part(Part.Cleaning.class).filter(Part.Cleaning::openBrushing).isPresent());
-            case HEAT_TEMPERATURE -> FieldFact.amount(step.part(Part.Heat.class).map(Part.Heat::temperature));
+            case HEAT_TEMPERATURE -> FieldFact.amount(step.part(Part.Heat.class).flatMap(Part.Heat::temperature));
             case PRESSURE -> FieldFact.amount(step.part(Part.Press.class).flatMap(press -> pressure(step, press)));
             case PRESS_WEIGHTS -> FieldFact.count(step.part(Part.Press.class).map(Part.Press::weights));
             case PRESS_HEIGHT -> FieldFact.amount(step.part(Part.Press.class).flatMap(Part.Press::height));
@@ -313,12 +313,12 @@ final class FieldReader {
                 .map(Damage::where).distinct().count();
     }
 
-    /** The liquid misted for each mass of dry paper, as heavy as water; empty where size or grammage is not known. */
+    /** The liquid misted for each mass of dry paper, as heavy as water; empty where its amount, the size or the grammage is not known. */
     private Optional<Quantity> perSheet(Step step, Part.Mist mist) {
-        return facts.treatment.object().sizeOf(step.of()).flatMap(size -> facts.treatment.object().support().grammage()
-                .map(grammage -> Quantity.of(mist.amount().to(Unit.MILLILITRE).low()
+        return mist.amount().flatMap(amount -> facts.treatment.object().sizeOf(step.of()).flatMap(size -> facts.treatment.object()
+                .support().grammage().map(grammage -> Quantity.of(amount.to(Unit.MILLILITRE).low()
                         / (size.height().in(Unit.METRE) * size.width().in(Unit.METRE)
-                                * grammage.highIn(Unit.GRAM_PER_SQUARE_METRE)), Unit.GRAM_PER_GRAM)));
+                                * grammage.highIn(Unit.GRAM_PER_SQUARE_METRE)), Unit.GRAM_PER_GRAM))));
     }
 
     private Optional<Quantity> heaviest(Stream<String> materials) {
@@ -328,8 +328,8 @@ final class FieldReader {
     }
 
     private static Optional<Quantity> solids(Part.Weighing weighing) {
-        return weighing.restrained().map(restrained -> Quantity.of(
-                100 * weighing.dry().in(Unit.GRAM) / restrained.in(Unit.GRAM), Unit.PERCENT_BY_MASS));
+        return weighing.restrained().flatMap(restrained -> weighing.dry().map(dry -> Quantity.of(
+                100 * dry.in(Unit.GRAM) / restrained.in(Unit.GRAM), Unit.PERCENT_BY_MASS)));
     }
 
     /** Whether a step mists the sheet and does not say with which tool. */

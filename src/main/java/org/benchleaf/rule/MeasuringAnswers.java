@@ -40,8 +40,9 @@ final class MeasuringAnswers {
     }
 
     private static Judgement calibrated(Instrument meter, Step step) {
-        return meter.calibrated().isEmpty() ? Judgement.cannotTell(MissingFact.meter(meter, "calibrated"))
-                : Judgement.of(step.on().map(meter.calibrated()::contains).orElse(true));
+        boolean perhaps = step.within().filter(span -> meter.calibrated().stream().anyMatch(span::holds)).isPresent();
+        return meter.calibrated().isEmpty() || perhaps ? Judgement.cannotTell(MissingFact.meter(meter, "calibrated"))
+                : Judgement.of(step.within().isEmpty() && step.on().map(meter.calibrated()::contains).orElse(true));
     }
 
     private static Judgement buffered(Instrument meter, List<Double> expected, Quantity buffers, Quantity near) {

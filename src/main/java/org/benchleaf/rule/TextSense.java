@@ -68,7 +68,7 @@ final class TextSense {
     /** Whether each temperature in the words of the step is one that its parts or its solutions give; so too where they give none. */
     boolean temperaturesAlike(Step step) {
         List<Quantity> given = Stream.of(step.part(Part.Bath.class).flatMap(Part.Bath::temperature),
-                step.part(Part.Heat.class).map(Part.Heat::temperature),
+                step.part(Part.Heat.class).flatMap(Part.Heat::temperature),
                 step.part(Part.Mend.class).flatMap(Part.Mend::activation).flatMap(Part.Activation::window))
                 .flatMap(Optional::stream).toList();
         return given.isEmpty() || texts(step).stream().flatMap(text -> temperatures(text).stream())

@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.benchleaf.calculate.Digits;
+import org.benchleaf.model.CalendarSpan;
 import org.benchleaf.quantity.Amount;
 import org.benchleaf.quantity.Decimal;
 import org.benchleaf.quantity.Quantity;
@@ -72,6 +73,12 @@ public final class NumberText extends Digits {
     public String date(LocalDate day) {
         return words.say("date.day", "day", day.getDayOfMonth(), "month", words.say("month." + day.getMonthValue()),
                 "year", day.getYear());
+    }
+
+    /** A month with its year, or a year. */
+    public String span(CalendarSpan span) {
+        return span.month().map(month -> words.say("date.month", "month", words.say("month." + month.getValue()), "year", span.year()))
+                .orElseGet(() -> String.valueOf(span.year()));
     }
 
     /** A day with its weekday and its month spelled. */

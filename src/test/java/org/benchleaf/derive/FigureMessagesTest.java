@@ -50,7 +50,7 @@ class FigureMessagesTest {
     @Test
     void a_tear_without_its_length_is_missing() {
         Invented invented = new Invented().step("mend", mend(List.of("t"), "ethanol-96", "5 mm", "0 %"));
-        invented.damages.add(new org.benchleaf.model.Damage(Optional.of("t"), "tear", Optional.empty(), Optional.empty(),
+        invented.damages.add(new org.benchleaf.model.Damage(Optional.of("t"), "tear", Optional.empty(), Optional.empty(), Optional.empty(),
                 Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(),
                 Optional.empty(), Optional.empty(), Invented.PLACE));
         assertThat(invented.codes()).containsExactly("FIG-004");
@@ -118,7 +118,7 @@ class FigureMessagesTest {
 
     @Test
     void a_sheet_restrained_when_too_dry_is_told() {
-        Part.Weighing late = new Part.Weighing(q("9.6 g"), Optional.of(q("24.4 g")), Optional.of(q("14.0 g")),
+        Part.Weighing late = new Part.Weighing(Optional.of(q("9.6 g")), Optional.of(q("24.4 g")), Optional.of(q("14.0 g")),
                 Optional.empty(), Optional.empty());
         // By hand: 9.6 / 14.0 = 68.6 %, above 66 %.
         assertThat(new Invented().step("dry", late).codes()).containsExactly("FIG-018");

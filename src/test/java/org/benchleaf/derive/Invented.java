@@ -107,7 +107,7 @@ public final class Invented {
     public void material(String id, String kind, String substance, Optional<String> strength, Optional<String> rest,
             Optional<String> grammage) {
         materials.put(id, new Material(id, id, kind, "", Optional.of(substance).filter(name -> !name.isEmpty()),
-                strength.map(Invented::q), rest, Optional.empty(), grammage.map(Invented::q), Optional.empty(),
+                strength.map(Invented::q), rest, Optional.empty(), grammage.map(Invented::q), Optional.empty(), Optional.empty(),
                 Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Set.of(), Optional.empty(),
                 PLACE));
     }
@@ -115,14 +115,15 @@ public final class Invented {
     /** A tool of which the studio says that it holds nothing. */
     public Invented dry(String id) {
         materials.put(id, new Material(id, id, "tool", "", Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(),
-                Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Set.of("dry"),
-                Optional.empty(), PLACE));
+                Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(),
+                Optional.empty(), Optional.empty(),
+                Set.of("dry"), Optional.empty(), PLACE));
         return this;
     }
 
     Invented blotter(String height, String width, String grammage, String uptake) {
         materials.put("blotter", new Material("blotter", "blotter", "absorbent", "", Optional.empty(),
-                Optional.empty(), Optional.empty(), Optional.empty(), Optional.of(q(grammage)), Optional.of(q(height)),
+                Optional.empty(), Optional.empty(), Optional.empty(), Optional.of(q(grammage)), Optional.empty(), Optional.of(q(height)),
                 Optional.of(q(width)), Optional.of(q(uptake)), Optional.empty(), Optional.empty(), Set.of(),
                 Optional.empty(), PLACE));
         return this;
@@ -130,7 +131,7 @@ public final class Invented {
 
     public Invented tear(String id, String extent) {
         damages.add(new Damage(Optional.of(id), "tear", Optional.empty(), Optional.empty(), Optional.empty(), Optional.of(q(extent)),
-                Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), PLACE));
+                Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), PLACE));
         return this;
     }
 
@@ -177,7 +178,7 @@ public final class Invented {
                                 .map(sign -> new Step.Wait(Optional.empty(), Optional.empty(), Optional.of(sign)))),
                 amount(keys, "most"),
                 Optional.empty(), "conservator", Integer.parseInt(keys.getOrDefault("people", "1")),
-                keys.containsKey("overnight"), Optional.ofNullable(keys.get("on")).map(LocalDate::parse), "whole",
+                keys.containsKey("overnight"), Optional.ofNullable(keys.get("on")).map(LocalDate::parse), Optional.empty(), "whole",
                 Optional.empty(), List.of(), List.of(), false, Optional.empty(), Optional.empty(), Optional.empty(),
                 Optional.empty(), List.of(parts), PLACE));
         return this;
@@ -195,7 +196,7 @@ public final class Invented {
     }
 
     public static Part.Mist mist(String of, String amount) {
-        return new Part.Mist(of, q(amount), Optional.empty(), false, Optional.empty(), Optional.empty(), Optional.empty());
+        return new Part.Mist(of, Optional.of(q(amount)), Optional.empty(), false, Optional.empty(), Optional.empty(), Optional.empty());
     }
 
     public static Part.Mend mend(List<String> damages, String with, String lap, String waste) {
@@ -208,7 +209,8 @@ public final class Invented {
         Studio studio = new Studio("Invented studio", "", List.of(), List.of(), List.of(), Optional.empty(), Optional.empty(), true,
                 List.of("en"),
                 EnumSet.range(DayOfWeek.MONDAY, DayOfWeek.FRIDAY), LocalTime.of(9, 0), LocalTime.of(17, 0),
-                q("60 m³"), q("4 /h"), q("20 °C"), trays, glassware, balances, Studio.Publishing.ONE_SITE, Set.of(),
+                Optional.of(q("60 m³")), Optional.of(q("4 /h")), Optional.of(q("20 °C")),
+                trays, glassware, balances, Studio.Publishing.ONE_SITE, Set.of(),
                 Studio.Fonts.OF_THE_SITE, "", "", PLACE);
         Map<String, Method> methods = new LinkedHashMap<>();
         FORMULARY.methods().forEach(method -> methods.put(method.name(), method));
@@ -220,7 +222,7 @@ public final class Invented {
     }
 
     public TreatmentCase treatment() {
-        PaperSupport paper = new PaperSupport("rag", List.of(), grammage.map(Invented::q), Optional.empty(), grain,
+        PaperSupport paper = new PaperSupport("rag", List.of(), grammage.map(Invented::q), Optional.empty(), Optional.empty(), grain,
                 Optional.empty(), List.of(), PLACE);
         PrintObject object = new PrintObject("sheet", "letterpress", Optional.empty(), Optional.empty(), false, paper,
                 Optional.of(new PrintObject.SheetSize(q(height), q(width))), Optional.empty(), Optional.empty(), List.of(), List.of(),

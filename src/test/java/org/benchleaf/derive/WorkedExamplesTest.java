@@ -128,7 +128,7 @@ public class WorkedExamplesTest {
 
     @Test
     void solids_tell_when_to_restrain_and_how_much_water_has_to_go() {
-        Part.Weighing weighing = new Part.Weighing(q("11.73 g"), Optional.of(q("27.28 g")), Optional.empty(),
+        Part.Weighing weighing = new Part.Weighing(Optional.of(q("11.73 g")), Optional.of(q("27.28 g")), Optional.empty(),
                 Optional.empty(), Optional.empty());
         Invented invented = new Invented().step("dry", weighing);
         // By hand: 11.73 / 0.66 = 17.77 g, / 0.63 = 18.62 g, / 0.60 = 19.55 g; 27.28 − 11.73 = 15.55 g of water.

@@ -28,7 +28,7 @@ class NotKnownTest {
         Map<String, String> refused = new TreeMap<>();
         Set<String> tried = new TreeSet<>();
         for (List<String> change : List.of(List.<String>of(), List.of("bleached"), List.of("damp"), List.of("fixed"), List.of("gel"),
-                List.of("misted"), List.of("tape"))) {
+                List.of("misted"), List.of("tape"), List.of("other-parts"))) {
             Map<String, Object> sound = Variation.of(change, "{}");
             List<String> before = slips(bench, sound);
             for (List<Object> way : ways(sound, List.of())) {

@@ -195,6 +195,8 @@ final class BenchStepMaker {
         desk.treatment().object().sizeMissing().filter(missing -> step.of().isEmpty() && needsSize(step)).ifPresent(missing -> facts.add(
                 Fact.of(sheet.words().say("bench-fact.amounts"), sheet.words().say("missing.size", "missing",
                         sheet.words().missing(missing)))));
+        new UntoldAmounts(desk, step).sentences(sheet.words()).forEach(sentence -> facts.add(
+                Fact.of(sheet.words().say("bench-fact.amounts"), sentence)));
         List<String> uses = step.uses().stream().filter(id -> !isWorn(id)).toList();
         if (!uses.isEmpty()) {
             facts.add(new Fact(sheet.words().say("bench-fact.uses"), PartFacts.things(sheet, desk, uses)));

@@ -7,6 +7,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.benchleaf.compose.chart.StepLength;
 import org.benchleaf.compose.chart.TimelineChart;
@@ -341,7 +342,7 @@ public final class CaseStudyPage implements CasePageMaker {
         List<Fact> facts = new ArrayList<>();
         if (!desk.treatment().solutions().isEmpty()) {
             facts.add(new Fact(words.say("study.prepared"), RichText.joined("; ",
-                    desk.treatment().solutions().stream().map(Solution::name).map(sheet::linked).toList())));
+                    desk.treatment().solutions().stream().map(solution -> prepared(sheet, desk, solution)).toList())));
         }
         facts.addAll(new TakingOff(sheet, desk).facts(desk.treatment().steps().stream()
                 .filter(step -> !isMendOfStory(desk.treatment(), step)).toList()));
@@ -354,13 +355,26 @@ public final class CaseStudyPage implements CasePageMaker {
                         : desk.worked().isOnRecordAlone() ? "study.done-recorded" : "study.done-planned")), blocks);
     }
 
-    /** What was done; without a step sheet, which would show them, with the publication's words and, of a retold case, the settings. */
+    /** A solution by its name; where no preparation sheet tells how strong it is, with its strength, as far as that is for the public. */
+    private static RichText prepared(Sheet sheet, CaseDesk desk, Solution solution) {
+        RichText name = sheet.linked(solution.name());
+        return desk.has("preparation") || !desk.clearance().strengths() ? name
+                : new RecipeMaker(sheet, desk).strength(solution)
+                        .map(strength -> name.then(" (" + strength + ")")).orElse(name);
+    }
+
+    /**
+     * What was done; without a step sheet, which would show them, with what cannot be worked out, the publication's words and, of a
+     * retold case, the settings.
+     */
     private static RichText instruction(Sheet sheet, CaseDesk desk, Step step) {
         RichText told = sheet.linked(new MeetingWords(sheet, desk).instruction(step));
         if (desk.has(CasePageName.STEP_SHEET)) {
             return told;
         }
-        RichText whole = desk.treatment().sources().retelling().isEmpty() ? told : told.then(settings(sheet, desk, step));
+        RichText set = desk.treatment().sources().retelling().isEmpty() ? told : told.then(settings(sheet, desk, step));
+        RichText whole = set.then(new UntoldAmounts(desk, step).sentences(sheet.words()).stream().map(sentence -> " " + sentence)
+                .collect(Collectors.joining()));
         return desk.treatment().sources().of(step)
                 .map(passage -> whole.then(" (").then(new PassageMaker(sheet).make(passage)).then(")")).orElse(whole);
     }
@@ -392,6 +406,9 @@ public final class CaseStudyPage implements CasePageMaker {
         Words words = sheet.words();
         String kind = desk.worked().isOnRecordAlone() ? "recorded-" : "";
         List<LocalDate> days = desk.treatment().steps().stream().flatMap(step -> step.on().stream()).sorted().distinct().toList();
+        if (!RecordedDays.areAllDays(desk.treatment())) {
+            return words.say("study.time-" + kind + "when", "when", new RecordedDays(sheet, desk).when());
+        }
         if (days.size() < 2) {
             return words.say("study.time-" + kind + "planned");
         }

@@ -129,9 +129,10 @@ final class LinkedArt {
                 "part", treatment.steps().stream().filter(step -> !LOOKING.contains(step.kind())).map(this::step).toList());
     }
 
-    /** The first and the last day on record, as the case study tells them; empty where there are not two. */
+    /** The first and the last day on which a step on record may have been done; empty where there are not two. */
     private Optional<Object> days() {
-        List<LocalDate> days = treatment.steps().stream().flatMap(step -> step.on().stream()).sorted().distinct().toList();
+        List<LocalDate> days = treatment.steps().stream().flatMap(step -> Stream.concat(step.firstDay().stream(),
+                step.lastDay().stream())).sorted().distinct().toList();
         return days.size() < 2 ? Optional.empty() : Optional.of(JsonText.object("type", "TimeSpan",
                 "begin_of_the_begin", days.get(0) + "T00:00:00Z", "end_of_the_end", days.get(days.size() - 1) + "T23:59:59Z"));
     }

@@ -46,7 +46,7 @@ final class RecordedDays {
     /** The section; empty where nothing on record can be held against a plan. */
     Optional<Section> section() {
         List<String> told = new ArrayList<>();
-        boolean several = days.size() >= FEWEST;
+        boolean several = days.size() >= FEWEST && areAllDays(desk.treatment());
         if (several) {
             told.add(whole());
             wait(desk.treatment()).ifPresent(told::add);
@@ -166,11 +166,31 @@ final class RecordedDays {
      * gone, if it lies in that time; empty where no such time is most of it.
      */
     Optional<String> wait(TreatmentCase treatment) {
+        if (!areAllDays(treatment)) {
+            return Optional.empty();
+        }
         List<Step> dated = treatment.steps().stream().filter(step -> step.on().isPresent())
                 .sorted(Comparator.comparing(step -> step.on().get())).toList();
         return IntStream.range(1, dated.size()).boxed().max(Comparator.comparingInt(n -> between(dated, n)))
                 .filter(n -> 2 * between(dated, n) > span(dated.get(0).on().get(), dated.get(dated.size() - 1).on().get()))
                 .map(n -> wait(treatment, dated.get(n - 1), dated.get(n), between(dated, n)));
+    }
+
+    /** Whether no step is on record by its month or its year alone, which may lie before, between and after the days of others. */
+    static boolean areAllDays(TreatmentCase treatment) {
+        return treatment.steps().stream().allMatch(step -> step.within().isEmpty());
+    }
+
+    /** From when to when a step on record may have been done, in the words of those that begin first and end last. */
+    String when() {
+        List<Step> dated = desk.treatment().steps().stream().filter(step -> step.firstDay().isPresent()).toList();
+        String first = when(dated.stream().min(Comparator.comparing(step -> step.firstDay().get())).orElseThrow());
+        String last = when(dated.stream().max(Comparator.comparing(step -> step.lastDay().get())).orElseThrow());
+        return first.equals(last) ? first : words.say("study.time-span", "from", first, "to", last);
+    }
+
+    private String when(Step step) {
+        return step.on().map(sheet.numbers()::date).or(() -> step.within().map(sheet.numbers()::span)).orElseThrow();
     }
 
     /** The days between a step and the one before it, neither day counted. */

@@ -25,7 +25,8 @@ final class SprayDrawings {
         pen.line("sheet", 44, y + far, 196, y + far).line("part", 30, y + far + 6, 210, y + far + 6);
         pen.height(222, y, y + far);
         pen.label(190, y - 8, told);
-        pen.label(120, y + far + 26, step.words().say("drawing.mist-amount", "amount", step.written(mist.amount())));
+        mist.amount().ifPresent(amount -> pen.label(120, y + far + 26,
+                step.words().say("drawing.mist-amount", "amount", step.written(amount))));
         return pen.drawing(step.id("mist"), step.words().say("drawing.mist-title"), text(mist, told),
                 step.words().say("drawing.mist-caption"));
     }
@@ -37,8 +38,9 @@ final class SprayDrawings {
     }
 
     private String text(Part.Mist mist, String told) {
-        return step.words().say("drawing.mist-text", "amount", step.written(mist.amount()), "liquid", step.named(mist.of()),
-                "distance", told);
+        return mist.amount().map(amount -> step.words().say("drawing.mist-text", "amount", step.written(amount), "liquid",
+                step.named(mist.of()), "distance", told)).orElseGet(() -> step.words().say("drawing.mist-text-unmeasured", "liquid",
+                        step.named(mist.of()), "distance", told));
     }
 
     /** Two sheets from above: damp all over, and with dry islands. */

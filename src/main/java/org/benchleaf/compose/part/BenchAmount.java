@@ -74,7 +74,7 @@ public final class BenchAmount implements Part.Kinds<Optional<Fact>> {
 
     @Override
     public Optional<Fact> heat(Part.Heat part) {
-        return told("tool", written(part.temperature()));
+        return part.temperature().flatMap(temperature -> told("tool", written(temperature)));
     }
 
     @Override

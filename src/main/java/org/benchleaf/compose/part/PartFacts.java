@@ -105,7 +105,7 @@ public final class PartFacts implements Part.Kinds<List<Fact>> {
     public List<Fact> heat(Part.Heat part) {
         FactList facts = new FactList();
         facts.thing("tool", part.tool());
-        facts.amount("temperature", Optional.of(part.temperature()));
+        facts.needed("temperature", part.temperature());
         facts.time("rest", part.time());
         return facts.list;
     }
@@ -148,7 +148,7 @@ public final class PartFacts implements Part.Kinds<List<Fact>> {
     @Override
     public List<Fact> weighing(Part.Weighing part) {
         FactList facts = new FactList();
-        facts.amount("dry", Optional.of(part.dry()));
+        facts.needed("dry", part.dry());
         facts.amount("wet", part.wet());
         facts.amount("restrained", part.restrained());
         return facts.list;
@@ -167,7 +167,7 @@ public final class PartFacts implements Part.Kinds<List<Fact>> {
     public List<Fact> layer(Part.Layer part) {
         FactList facts = new FactList();
         facts.thing("layer-of", part.of());
-        facts.amount("thickness", Optional.of(part.thickness()));
+        facts.needed("thickness", part.thickness());
         facts.amount("place-height", part.height());
         facts.amount("place-width", part.width());
         facts.time("layer-lies", part.each());
@@ -228,7 +228,8 @@ public final class PartFacts implements Part.Kinds<List<Fact>> {
         facts.needed("temperature", part.temperature());
         part.humidityMissing().ifPresentOrElse(missing -> facts.text("humidity", sheet.words().missing(missing)),
                 () -> facts.amount("humidity", part.humidity()));
-        facts.time("ageing-for", Optional.of(part.time()));
+        part.time().ifPresentOrElse(time -> facts.time("ageing-for", Optional.of(time)),
+                () -> facts.text("ageing-for", sheet.words().notRecorded()));
         part.standard().ifPresent(standard -> facts.text("ageing-standard", standard));
         return facts.list;
     }

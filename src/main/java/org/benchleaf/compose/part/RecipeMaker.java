@@ -238,6 +238,12 @@ public final class RecipeMaker {
         };
     }
 
+    /** A strength as it is written; of a bare per cent it is said that nobody recorded of what. */
+    private String strong(Quantity strength) {
+        String written = sheet.numbers().written(strength).text();
+        return strength.dimension() == Dimension.SHARE ? sheet.words().say("label.bare-per-cent", "strength", written) : written;
+    }
+
     private List<Working> workings(Preparation preparation) {
         return preparation.figures().stream().map(sheet::figure).flatMap(Optional::stream)
                 .filter(figure -> !sheet.shows(figure.id())).map(new WorkingMaker(sheet)::make).toList();
@@ -251,20 +257,20 @@ public final class RecipeMaker {
             @Override
             public Optional<String> mix(Recipe.Mix recipe) {
                 return Optional.of(words.say("label.mix", "parts", recipe.shares().stream()
-                        .map(share -> words.say("label.share", "strength", numbers.written(share.strength()).text(),
+                        .map(share -> words.say("label.share", "strength", strong(share.strength()),
                                 "liquid", named(share.liquid()))).collect(Collectors.joining(words.say("list.comma"))),
                         "rest", named(recipe.rest())));
             }
 
             @Override
             public Optional<String> dissolve(Recipe.Dissolve recipe) {
-                return Optional.of(words.say("label.dissolved", "strength", numbers.written(recipe.strength()).text(),
+                return Optional.of(words.say("label.dissolved", "strength", strong(recipe.strength()),
                         "solid", named(recipe.solid()), "liquid", named(recipe.in())));
             }
 
             @Override
             public Optional<String> dilute(Recipe.Dilute recipe) {
-                return recipe.strength().map(strength -> words.say("label.diluted", "strength", numbers.written(strength).text(),
+                return recipe.strength().map(strength -> words.say("label.diluted", "strength", strong(strength),
                         "stock", named(recipe.stock()), "with", named(recipe.with())))
                         .or(() -> recipe.oneIn().map(parts -> words.say("label.one-in",
                                 "n", numbers.written(parts).text(), "stock", named(recipe.stock()), "with", named(recipe.with()))));

@@ -55,7 +55,7 @@ final class ClassAir {
                 .filter(ScheduleReading.Turn::isMainWork).toList();
         Optional<Figure> one = vapour(step, mist, "vapour-ppm");
         Optional<Figure> share = vapour(step, mist, SHARE);
-        if (turns.isEmpty() || one.isEmpty() || share.isEmpty()) {
+        if (turns.isEmpty() || one.isEmpty() || share.isEmpty() || bench.library().studio().airChanges().isEmpty()) {
             return Optional.of(new ClassSupplies.Air(step.id(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty()));
         }
         Optional<Figure> peak = bench.ledger().one(job(one.get(), turns, turns.size())
@@ -79,7 +79,7 @@ final class ClassAir {
         ScheduleReading.Turn turn = turns.get(0);
         return new Job("room-peak", course.place()).given("each", each).given("starts", starts, Origin.Place.CLASS)
                 .given("over", Quantity.of(turn.end() - turn.start(), Unit.MINUTE), Origin.Place.CLASS)
-                .given("air-changes", bench.library().studio().airChanges(), Job.STUDIO);
+                .given("air-changes", bench.library().studio().airChanges().orElseThrow(), Job.STUDIO);
     }
 
     private void tellTooMuch(Step step, Figure peak, Figure share, List<ScheduleReading.Turn> turns) {

@@ -8,6 +8,7 @@ import org.benchleaf.message.Place;
 import org.benchleaf.model.Constant;
 import org.benchleaf.model.Library;
 import org.benchleaf.model.Material;
+import org.benchleaf.model.MissingValue;
 import org.benchleaf.model.PaperSupport;
 import org.benchleaf.model.TreatmentCase;
 import org.benchleaf.quantity.Quantity;
@@ -47,6 +48,20 @@ public record Bench(TreatmentCase source, Library library, Scale scale, Ledger l
     /** Says that a figure needs the size of the sheet, which is not on record. */
     void unsized(String figure, Place place) {
         messages.add(FigureMessages.SIZE_NOT_ON_RECORD.at(place, "figure", figure));
+    }
+
+    /** Says that a figure needs a value of which the case says that nobody recorded it, or which its publication does not tell. */
+    void notRecorded(String figure, String what, Place place) {
+        messages.add(FigureMessages.NOT_ON_RECORD.at(place, "figure", figure, "missing", what));
+    }
+
+    /** The same of a value that may only have been forgotten, so that it is asked for, unless the case is retold. */
+    void missing(Optional<MissingValue> told, String figure, String what, String where, Place place) {
+        if (told.isPresent() || source.sources().retelling().isPresent()) {
+            notRecorded(figure, what, place);
+        } else {
+            missing(figure, what, where, place);
+        }
     }
 
     void missing(String figure, String what, String where, Place place) {

@@ -76,6 +76,10 @@ final class MixtureFigures {
                     "'strength:' where it is described", solution.place());
             return Optional.empty();
         }
+        if (strength.get().dimension() == Dimension.SHARE) {
+            bench.notRecorded(solution.id() + ".stock-volume", "the kind of per cent of '" + from + "'", solution.place());
+            return Optional.empty();
+        }
         if (strength.get().dimension() == wanted.dimension()) {
             return strength;
         }

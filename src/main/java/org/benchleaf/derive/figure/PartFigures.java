@@ -15,6 +15,7 @@ import org.benchleaf.model.ClassWork;
 import org.benchleaf.model.Constant;
 import org.benchleaf.model.Damage;
 import org.benchleaf.model.Material;
+import org.benchleaf.model.MissingValue;
 import org.benchleaf.model.Part;
 import org.benchleaf.model.PrintObject;
 import org.benchleaf.model.StatedTime;
@@ -74,7 +75,7 @@ public final class PartFigures implements Part.Kinds<Map<String, Figure>> {
         }
         if (part.depth().isEmpty() || part.margin().isEmpty()) {
             String key = part.depth().isEmpty() ? "depth" : "margin";
-            bench.missing(id(part, "total"), "the " + key + " of the bath", "'" + key + ":' under 'bath:'", step.place());
+            bench.notRecorded(id(part, "total"), "the " + key + " of the bath", step.place());
             return times(part, Optional.empty());
         }
         PrintObject.SheetSize size = size().get();
@@ -210,7 +211,7 @@ public final class PartFigures implements Part.Kinds<Map<String, Figure>> {
     /** The sheet as it was weighed dry, wherever the case tells it, so that one mass stands on every page; else by its grammage. */
     private Optional<Figure> sheetMass(Part part) {
         Optional<Quantity> weighed = bench.source().steps().stream().flatMap(one -> one.part(Part.Weighing.class).stream())
-                .map(Part.Weighing::dry).findFirst();
+                .flatMap(weighing -> weighing.dry().stream()).findFirst();
         if (weighed.isPresent()) {
             String label = "mass of the sheet as weighed";
             return Optional.of(put(part, "sheet-mass", label, weighed.get().to(Unit.GRAM), "as-given",
@@ -227,7 +228,10 @@ public final class PartFigures implements Part.Kinds<Map<String, Figure>> {
 
     @Override
     public Map<String, Figure> mist(Part.Mist part) {
-        return amount(part, part.of(), part.amount(), "liquid sprayed on one sheet");
+        if (part.amount().isEmpty()) {
+            bench.notRecorded(id(part, "amount"), "the amount of mist", step.place());
+        }
+        return part.amount().map(amount -> amount(part, part.of(), amount, "liquid sprayed on one sheet")).orElse(Map.of());
     }
 
     private Map<String, Figure> amount(Part part, String of, Quantity amount, String label) {
@@ -251,11 +255,16 @@ public final class PartFigures implements Part.Kinds<Map<String, Figure>> {
     public Map<String, Figure> chamber(Part.Chamber part) {
         Map<String, Figure> made = new LinkedHashMap<>();
         part.amount().ifPresent(amount -> made.putAll(amount(part, part.of(), amount, "liquid put into the chamber")));
-        if (part.volume().isPresent() && part.humidity().isPresent()) {
+        boolean asked = part.volume().isPresent() && part.humidity().isPresent();
+        Optional<Quantity> temperature = part.temperature().or(() -> bench.source().sources().retelling().isPresent() ? Optional.empty()
+                : bench.library().studio().temperature());
+        if (asked && temperature.isEmpty()) {
+            bench.notRecorded(id(part, "water"), "the temperature in the chamber", step.place());
+        } else if (asked) {
             boolean own = part.temperature().isPresent();
             made.putAll(bench.ledger().work(new Job("humidifying", step.place())
                     .given("volume", part.volume().get(), Job.CASE_FILE)
-                    .given("temperature", part.temperature().orElse(bench.library().studio().temperature()),
+                    .given("temperature", temperature.get(),
                             own ? Job.CASE_FILE : Job.STUDIO)
                     .given("from", bench.constant("room-humidity")).given("to", part.humidity().get(), Job.CASE_FILE)
                     .note("The sheet and the walls take up more; this is what the air alone needs.")
@@ -271,7 +280,7 @@ public final class PartFigures implements Part.Kinds<Map<String, Figure>> {
             return Map.of();
         }
         if (bench.paper().grammage().isEmpty() && (part.dry().isEmpty() || part.wet().isEmpty())) {
-            bench.missing(id(part, "per-change"), "the sheet's mass per area",
+            bench.missing(bench.paper().grammageMissing(), id(part, "per-change"), "the sheet's mass per area",
                     "'grammage:' under 'support:', or 'wet:' and 'dry:' under 'blotters:'", step.place());
             return Map.of();
         }
@@ -383,7 +392,7 @@ public final class PartFigures implements Part.Kinds<Map<String, Figure>> {
             return Map.of();
         }
         if (part.mass().isEmpty()) {
-            bench.missing(id(part, "pressure"), "the mass of the weight", "'mass:' under 'press:'", step.place());
+            bench.notRecorded(id(part, "pressure"), "the mass of the weight", step.place());
             return Map.of();
         }
         return bench.ledger().work(new Job("pressure", step.place()).given("mass", part.mass().get(), Job.CASE_FILE)
@@ -395,18 +404,12 @@ public final class PartFigures implements Part.Kinds<Map<String, Figure>> {
 
     @Override
     public Map<String, Figure> mend(Part.Mend part) {
-        Optional<Quantity> grammage = bench.material(part.tissue()).flatMap(Material::grammage);
-        if (grammage.isEmpty()) {
-            bench.missing(id(part, "tissue-mass"), "the mass per area of the tissue '" + part.tissue() + "'",
-                    "'grammage:' in the materials", step.place());
-            return Map.of();
-        }
         Optional<String> untold = untold(part);
         if (untold.isPresent()) {
-            bench.missing(id(part, "tissue-mass"), "the " + untold.get() + " of the tissue", "'" + untold.get() + ":' under 'mend:'",
-                    step.place());
+            bench.notRecorded(id(part, "tissue-mass"), "the " + untold.get() + " of the tissue", step.place());
             return Map.of();
         }
+        Optional<Quantity> grammage = grammage(part);
         List<Quantity> lengths = new ArrayList<>();
         List<Figure.Given> areas = new ArrayList<>();
         for (String damage : part.damages()) {
@@ -417,13 +420,25 @@ public final class PartFigures implements Part.Kinds<Map<String, Figure>> {
         }
         Map<String, Figure> made = new LinkedHashMap<>();
         if (!lengths.isEmpty() && !part.ofPatch()) {
-            made.putAll(strips(part, grammage.get(), lengths));
+            made.putAll(strips(part, grammage, lengths));
         } else if (!areas.isEmpty()) {
-            made.putAll(patches(part, grammage.get(), areas));
+            made.putAll(patches(part, grammage, areas));
         }
         made.putAll(coating(part, made));
         useUp(part, made);
         return made;
+    }
+
+    /** The grammage of the tissue; without one the case still tells how much adhesive there is, which lies on an area. */
+    private Optional<Quantity> grammage(Part.Mend part) {
+        Optional<Material> tissue = bench.material(part.tissue());
+        Optional<Quantity> grammage = tissue.flatMap(Material::grammage);
+        if (grammage.isEmpty()) {
+            Optional<MissingValue> told = MissingValue.read(part.tissue()).or(() -> tissue.flatMap(Material::grammageMissing));
+            bench.missing(told, id(part, "tissue-mass"), tissue.isPresent() ? "the mass per area of the tissue '" + part.tissue() + "'"
+                    : "the tissue", "'grammage:' in the materials", step.place());
+        }
+        return grammage;
     }
 
     /** The measure of the pieces of tissue that the case does not tell. */
@@ -439,7 +454,7 @@ public final class PartFigures implements Part.Kinds<Map<String, Figure>> {
         } else if (kind.filter(Dimension.AREA::equals).isPresent()) {
             areas.add(Ledger.given("areas", damage.id().orElse(damage.what()), damage.extent().get(), Job.CASE_FILE));
         } else {
-            bench.missing(id(part, "area"), "the length or area of the damage '" + damage.id().orElse(damage.what())
+            bench.missing(damage.extentMissing(), id(part, "area"), "the length or area of the damage '" + damage.id().orElse(damage.what())
                     + "'", "'extent:' under 'condition:', such as 'extent: 64 mm'", damage.place());
         }
     }
@@ -453,14 +468,18 @@ public final class PartFigures implements Part.Kinds<Map<String, Figure>> {
                 .given("lap", part.lap().orElseThrow(), Job.CASE_FILE).gives("area", key(part, "lining"), "lining of the whole sheet")));
     }
 
-    private Map<String, Figure> strips(Part.Mend part, Quantity grammage, List<Quantity> lengths) {
-        return bench.ledger().work(wetLoad(part, new Job("mending", step.place()).given("tears", lengths, Job.CASE_FILE)
+    private Map<String, Figure> strips(Part.Mend part, Optional<Quantity> grammage, List<Quantity> lengths) {
+        return bench.ledger().work(wetLoad(part, tissue(part, grammage, new Job("mending", step.place())
+                .given("tears", lengths, Job.CASE_FILE)
                 .given("lap", part.lap().orElseThrow(), Job.CASE_FILE)
                 .given("width", part.strip().orElseThrow(), Job.CASE_FILE)
                 .given("piece", part.piece(), Job.CASE_FILE, bench.constant("mending-piece"))
-                .given("tissue", grammage, Job.MATERIAL)
-                .gives("area", key(part, "area"), "tissue on the tears").gives("pieces", key(part, "pieces"), "pieces of tissue")
-                .gives("tissue-mass", key(part, "tissue-mass"), "mass of the tissue")));
+                .gives("area", key(part, "area"), "tissue on the tears").gives("pieces", key(part, "pieces"), "pieces of tissue"))));
+    }
+
+    private Job tissue(Part.Mend part, Optional<Quantity> grammage, Job job) {
+        return grammage.map(known -> job.given("tissue", known, Job.MATERIAL)
+                .gives("tissue-mass", key(part, "tissue-mass"), "mass of the tissue")).orElse(job);
     }
 
     /** Adds what lies wet on the tissue: the adhesive, or the liquid that wakes a dry one; nothing where neither is there. */
@@ -489,12 +508,10 @@ public final class PartFigures implements Part.Kinds<Map<String, Figure>> {
     }
 
     /** Losses and linings: tissue of their own area. */
-    private Map<String, Figure> patches(Part.Mend part, Quantity grammage, List<Figure.Given> areas) {
-        return bench.ledger().work(wetLoad(part, new Job("patches", step.place()).each("areas", areas)
-                .given("tissue", grammage, Job.MATERIAL)
+    private Map<String, Figure> patches(Part.Mend part, Optional<Quantity> grammage, List<Figure.Given> areas) {
+        return bench.ledger().work(wetLoad(part, tissue(part, grammage, new Job("patches", step.place()).each("areas", areas)
                 .gives("area", key(part, "area"), "tissue on the losses or the lining")
-                .gives("pieces", key(part, "pieces"), "pieces of tissue")
-                .gives("tissue-mass", key(part, "tissue-mass"), "mass of the tissue")));
+                .gives("pieces", key(part, "pieces"), "pieces of tissue"))));
     }
 
     private void useUp(Part.Mend part, Map<String, Figure> made) {
@@ -530,24 +547,29 @@ public final class PartFigures implements Part.Kinds<Map<String, Figure>> {
 
     @Override
     public Map<String, Figure> weighing(Part.Weighing part) {
+        if (part.dry().isEmpty()) {
+            bench.notRecorded(id(part, "restraint-mass"), "the mass of the dry sheet", step.place());
+            return Map.of();
+        }
+        Quantity dry = part.dry().get();
         Map<String, Figure> made = new LinkedHashMap<>();
         part.wet().ifPresent(wet -> made.putAll(bench.ledger().work(new Job("solids", step.place())
-                .given("dry", part.dry(), Job.CASE_FILE).given("now", wet, Job.CASE_FILE)
+                .given("dry", dry, Job.CASE_FILE).given("now", wet, Job.CASE_FILE)
                 .gives("solids", key(part, "wet-solids"), "solids of the wet sheet")
                 .gives("water", key(part, "water"), "water in the wet sheet"))));
-        bench.ledger().one(new Job("mass-at-solids", step.place()).given("dry", part.dry(), Job.CASE_FILE)
+        bench.ledger().one(new Job("mass-at-solids", step.place()).given("dry", dry, Job.CASE_FILE)
                 .given("solids", bench.constant("restraint-solids"))
                 .gives("mass", key(part, "restraint-mass"), "mass at which the sheet is laid between boards and weighted"))
                 .ifPresent(window -> {
                     made.put(window.id(), window);
-                    part.restrained().ifPresent(mass -> made.putAll(restrained(part, mass, window)));
+                    part.restrained().ifPresent(mass -> made.putAll(restrained(part, dry, mass, window)));
                 });
         return made;
     }
 
-    private Map<String, Figure> restrained(Part.Weighing part, Quantity mass, Figure window) {
+    private Map<String, Figure> restrained(Part.Weighing part, Quantity dry, Quantity mass, Figure window) {
         Map<String, Figure> made = new LinkedHashMap<>(bench.ledger().work(new Job("solids", step.place())
-                .given("dry", part.dry(), Job.CASE_FILE).given("now", mass, Job.CASE_FILE)
+                .given("dry", dry, Job.CASE_FILE).given("now", mass, Job.CASE_FILE)
                 .gives("solids", key(part, "restrained-solids"), "solids when laid between boards and weighted")));
         Optional.ofNullable(made.get(id(part, "restrained-solids")))
                 .filter(solids -> solids.value().in(Unit.PERCENT)
@@ -557,7 +579,7 @@ public final class PartFigures implements Part.Kinds<Map<String, Figure>> {
                         "mass", Reading.number(window.value().low()) + " g")));
         Optional<Quantity> between = part.between().or(part::blottedFor);
         if (part.wet().isPresent() && between.isPresent()) {
-            made.putAll(bench.ledger().work(new Job("drying", step.place()).given("dry", part.dry(), Job.CASE_FILE)
+            made.putAll(bench.ledger().work(new Job("drying", step.place()).given("dry", dry, Job.CASE_FILE)
                     .given("first", part.wet().get(), Job.CASE_FILE).given("second", mass, Job.CASE_FILE)
                     .given("between", between.get(), Job.CASE_FILE)
                     .note("Holds only between two changes of blotter.")
@@ -594,9 +616,13 @@ public final class PartFigures implements Part.Kinds<Map<String, Figure>> {
             bench.unsized(id(part, "total"), step.place());
             return Map.of();
         }
+        if (part.thickness().isEmpty()) {
+            bench.notRecorded(id(part, "total"), "the thickness of the layer", step.place());
+            return Map.of();
+        }
         Map<String, Figure> made = bench.ledger().work(new Job("bath", step.place()).given("height", height.get(), Job.CASE_FILE)
                 .given("width", width.get(), Job.CASE_FILE).given("margin", bench.constant("no-margin"))
-                .given("depth", part.thickness(), Job.CASE_FILE).given("baths", Quantity.count(part.times()), Job.CASE_FILE)
+                .given("depth", part.thickness().get(), Job.CASE_FILE).given("baths", Quantity.count(part.times()), Job.CASE_FILE)
                 .given("sheets", Quantity.count(1), Job.USUAL)
                 .note("A layer is worked out as a bath that is as deep as the layer is thick.")
                 .gives("volume", key(part, "volume"), "poultice or gel for one layer")
@@ -627,9 +653,14 @@ public final class PartFigures implements Part.Kinds<Map<String, Figure>> {
             return Map.of();
         }
         Map<String, Figure> made = new LinkedHashMap<>(amount(part, part.of(), part.amount().get(), "gas let in"));
+        Optional<Quantity> room = bench.library().studio().roomVolume();
+        if (room.isEmpty()) {
+            bench.notRecorded(id(part, "room-rise"), "the volume of the studio's room", step.place());
+            return made;
+        }
         made.putAll(bench.ledger().work(new Job("gas-in-room", step.place())
                 .given("volume", part.amount().get(), Job.CASE_FILE)
-                .given("room", bench.library().studio().roomVolume(), Job.STUDIO)
+                .given("room", room.get(), Job.STUDIO)
                 .gives("rise", key(part, "room-rise"), "what it adds to the air of the room at most")));
         return made;
     }

@@ -65,8 +65,20 @@ public final class RecipeFigures implements Recipe.Kinds<List<Ingredient>> {
         return list;
     }
 
+    /** Whether a strength is a bare per cent, from which no amount follows: that is said. */
+    private boolean isOfNoKind(Quantity strength) {
+        boolean bare = strength.dimension() == Dimension.SHARE;
+        if (bare) {
+            bench.notRecorded(id("stock-volume"), "the kind of per cent (by mass, by volume or mass by volume)", solution.place());
+        }
+        return bare;
+    }
+
     @Override
     public List<Ingredient> mix(Recipe.Mix recipe) {
+        if (recipe.shares().stream().map(Recipe.Share::strength).anyMatch(this::isOfNoKind)) {
+            return List.of();
+        }
         if (strengths.isEthanolAndWater(recipe) && !recipe.byMass()) {
             Recipe.Share share = recipe.shares().get(0);
             return strengths.asRead(share.from(), share.liquid()).filter(stock -> stock.dimension() == Dimension.VOLUME_FRACTION)
@@ -108,6 +120,9 @@ public final class RecipeFigures implements Recipe.Kinds<List<Ingredient>> {
 
     @Override
     public List<Ingredient> dissolve(Recipe.Dissolve recipe) {
+        if (isOfNoKind(recipe.strength())) {
+            return List.of();
+        }
         boolean byMass = recipe.strength().dimension() == Dimension.MASS_FRACTION;
         Job job = job("dissolving").given("strength", recipe.strength(), Job.CASE_FILE);
         if (byMass) {
@@ -138,6 +153,9 @@ public final class RecipeFigures implements Recipe.Kinds<List<Ingredient>> {
 
     @Override
     public List<Ingredient> dilute(Recipe.Dilute recipe) {
+        if (recipe.strength().filter(this::isOfNoKind).isPresent()) {
+            return List.of();
+        }
         if (recipe.strength().isPresent()) {
             return weakened(recipe.stock(), recipe.strength().get(), recipe.with());
         }

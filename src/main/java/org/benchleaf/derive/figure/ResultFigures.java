@@ -542,7 +542,8 @@ public final class ResultFigures implements Result.Kinds<WorkedResult> {
         Optional<Quantity> grammage = bench.paper().grammage();
         Optional<Figure> calcium = step.part(Part.Bath.class).flatMap(bath -> calcium(bath.of()));
         if (grammage.isEmpty() || calcium.isEmpty()) {
-            bench.missing(key("ceiling-reserve").id(), grammage.isEmpty() ? "the sheet's mass per area"
+            bench.missing(bench.paper().grammageMissing().filter(missing -> grammage.isEmpty()), key("ceiling-reserve").id(),
+                    grammage.isEmpty() ? "the sheet's mass per area"
                     : "the calcium in the bath of step '" + step.id() + "'", grammage.isEmpty()
                     ? "'grammage:' under 'support:'" : "a bath of limewater, or of a dilution of it", result.place());
             return;

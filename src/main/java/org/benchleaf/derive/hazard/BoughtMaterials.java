@@ -137,8 +137,15 @@ final class BoughtMaterials {
                 .orElse(Quantity.of(100, Unit.PERCENT_BY_VOLUME));
     }
 
-    /** The share by mass that a strength means. */
+    /** The share by mass that a strength means; of a bare per cent, whose kind is not known, all that it can mean. */
     static MassShare share(Substance substance, Quantity strength) {
+        if (strength.dimension() == Dimension.SHARE) {
+            List<MassShare> meant = Stream.of(Unit.PERCENT_BY_MASS, Unit.PERCENT_BY_VOLUME, Unit.PERCENT_MASS_BY_VOLUME)
+                    .map(unit -> share(substance, Quantity.range(strength.low() * strength.unit().factor() * 100,
+                            strength.high() * strength.unit().factor() * 100, unit))).toList();
+            return new MassShare(meant.stream().mapToDouble(MassShare::least).min().orElseThrow(),
+                    meant.stream().mapToDouble(MassShare::most).max().orElseThrow());
+        }
         Quantity usual = strength.to(Unit.usual(strength.dimension()));
         return new MassShare(share(substance, strength.dimension(), usual.low()),
                 share(substance, strength.dimension(), usual.high()));

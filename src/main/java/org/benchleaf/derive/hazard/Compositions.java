@@ -102,7 +102,8 @@ public final class Compositions implements Recipe.Kinds<Composition> {
         }
         boolean byMass = recipe.byMass() || strengths.isEthanolAndWater(recipe);
         parts.add(weighed(of(recipe.rest()), recipe.rest(), poured.rest(), byMass));
-        return joined(parts).with(Optional.empty(), burning(recipe));
+        boolean bare = recipe.shares().stream().anyMatch(share -> share.strength().dimension() == Dimension.SHARE);
+        return joined(bare ? parts.stream().map(Weighed::inAnyKind).toList() : parts).with(Optional.empty(), burning(recipe));
     }
 
     /**
@@ -113,6 +114,11 @@ public final class Compositions implements Recipe.Kinds<Composition> {
      * @param density by which that share becomes a mass; 1 where it is a mass
      */
     private record Weighed(Composition what, MassShare amount, Spread density) {
+
+        /** The same where it is not known whether the share counts mass or volume. */
+        Weighed inAnyKind() {
+            return new Weighed(what, amount, new Spread(Math.min(1, density.least()), Math.max(1, density.most())));
+        }
 
         double least() {
             return amount.least() * density.least();
@@ -222,8 +228,7 @@ public final class Compositions implements Recipe.Kinds<Composition> {
         MassShare share = substanceOf(recipe.solid()).map(row -> BoughtMaterials.share(row, recipe.strength()))
                 .orElse(new MassShare(0, 1));
         // What is dissolved in a volume may be lighter or heavier than it is taken to be; of the solvent the most counts.
-        boolean inVolume = recipe.strength().dimension() == Dimension.MASS_PER_VOLUME
-                || recipe.strength().dimension() == Dimension.AMOUNT_PER_VOLUME;
+        boolean inVolume = recipe.strength().dimension() != Dimension.MASS_FRACTION;
         MassShare rest = new MassShare(share.rest().least(), 1 - share.least()
                 * (inVolume ? BoughtMaterials.LIGHTEST / ANY_LIQUID.most() : 1));
         return Composition.joined(List.of(solid, solvent), List.of(share, rest))
@@ -256,6 +261,7 @@ public final class Compositions implements Recipe.Kinds<Composition> {
 
     private Optional<MassShare> part(String stock, Quantity wanted) {
         return strengths.of(stock).filter(own -> own.dimension() == wanted.dimension() && own.value() > 0)
+                .filter(own -> own.dimension() != Dimension.SHARE)
                 .map(own -> new MassShare(wanted.to(own.unit()).low() / own.value(), wanted.to(own.unit()).high() / own.value()));
     }
 

@@ -46,7 +46,7 @@ final class Exposure {
     /** The ids of a step's figures of vapour. */
     List<String> of(Step step) {
         List<String> ids = new ArrayList<>();
-        step.part(Part.Mist.class).ifPresent(mist -> ids.addAll(open(step, mist, mist.of(), Optional.of(mist.amount()))));
+        step.part(Part.Mist.class).ifPresent(mist -> ids.addAll(open(step, mist, mist.of(), mist.amount())));
         step.part(Part.Layer.class).ifPresent(layer -> ids.addAll(open(step, layer, layer.of(),
                 bench.ledger().figure(FigureKey.ofStep(step, layer, "total").id()).map(Figure::value))));
         step.part(Part.Suction.class).ifPresent(suction -> suction.of().ifPresent(of ->
@@ -64,7 +64,16 @@ final class Exposure {
                     "substances", String.join(", ", others)));
             return List.of();
         }
-        return spirit(of).flatMap(spirit -> amount.map(liquid -> inRoom(step, part, spirit, liquid))).orElse(List.of());
+        Optional<Composition.Spirit> spirit = spirit(of);
+        Optional<String> missing = amount.isEmpty() ? Optional.of("its amount")
+                : bench.library().studio().roomVolume().isEmpty() ? Optional.of("the volume of the room")
+                : bench.library().studio().temperature().isEmpty() ? Optional.of("the temperature of the room") : Optional.empty();
+        if (spirit.isPresent() && missing.isPresent()) {
+            bench.messages().add(HazardMessages.ROOM_UNKNOWN.at(step.place(), "step", step.id(), "liquid", of,
+                    "substances", missing.get() + ", which is not recorded"));
+            return List.of();
+        }
+        return spirit.flatMap(one -> amount.map(liquid -> inRoom(step, part, one, liquid))).orElse(List.of());
     }
 
     /** What a liquid gives off beside ethanol and water: whatever burns, has a vapour pressure, or is not in the tables. */
@@ -80,11 +89,11 @@ final class Exposure {
     }
 
     private List<String> inRoom(Step step, Part part, Composition.Spirit spirit, Quantity amount) {
-        Job job = job(step, part, spirit, amount, bench.library().studio().roomVolume(), Job.STUDIO)
+        Job job = job(step, part, spirit, amount, bench.library().studio().roomVolume().orElseThrow(), Job.STUDIO)
                 .note("All the liquid is taken to evaporate while the step lasts, or at once if its time is not stated.");
-        step.takes().map(StatedTime::span).filter(time -> time.low() > 0).ifPresent(time -> job
-                .given("air-changes", bench.library().studio().airChanges(), Job.STUDIO)
-                .given("over", time, Job.CASE_FILE));
+        step.takes().map(StatedTime::span).filter(time -> time.low() > 0)
+                .ifPresent(time -> bench.library().studio().airChanges().ifPresent(changes -> job
+                        .given("air-changes", changes, Job.STUDIO).given("over", time, Job.CASE_FILE)));
         Map<String, Figure> made = bench.ledger().work(job);
         share(step, part, made, "vapour-lower-limit").filter(percent -> percent > percent(limits.fireInAir())).ifPresent(percent ->
                 bench.messages().add(HazardMessages.ROOM_CAN_EXPLODE.at(step.place(), "step", step.id(),
@@ -98,6 +107,7 @@ final class Exposure {
     private List<String> inChamber(Step step, Part.Chamber chamber, Composition.Spirit spirit) {
         Optional<String> missing = chamber.amount().isEmpty() ? Optional.of("its amount is not stated")
                 : chamber.volume().isEmpty() ? Optional.of("the volume of the space is not stated")
+                : bench.library().studio().temperature().isEmpty() ? Optional.of("the temperature of the room is not recorded")
                 : !spirit.substance().equals(WORKED_OUT) ? Optional.of("vapour is worked out for ethanol alone")
                 : Optional.empty();
         if (missing.isPresent()) {
@@ -123,7 +133,7 @@ final class Exposure {
         return new Job("vapour", step.place()).word("liquid", WORKED_OUT, Job.CASE_FILE)
                 .given("strength", spirit.strength().to(Unit.PERCENT_BY_VOLUME), Job.CASE_FILE)
                 .given("volume", amount, Job.CASE_FILE).given("room", space, from)
-                .given("temperature", bench.library().studio().temperature(), Job.STUDIO)
+                .given("temperature", bench.library().studio().temperature().orElseThrow(), Job.STUDIO)
                 .gives("concentration", FigureKey.ofStep(step, part, "vapour"), "vapour in the air")
                 .gives("parts-per-million", FigureKey.ofStep(step, part, "vapour-ppm"))
                 .gives("share-of-lower-limit", FigureKey.ofStep(step, part, "vapour-lower-limit"))

@@ -80,7 +80,7 @@ public record StepTime(Step step, Minutes takes, Minutes handsOn, Minutes lying,
         sum = sum.plus(time(step.part(Part.Heat.class).flatMap(Part.Heat::time)));
         Optional<Part.Layer> layer = step.part(Part.Layer.class);
         sum = sum.plus(time(layer.flatMap(Part.Layer::each)).times(layer.map(Part.Layer::times).orElse(1)));
-        sum = sum.plus(time(step.part(Part.Ageing.class).map(Part.Ageing::time)));
+        sum = sum.plus(time(step.part(Part.Ageing.class).flatMap(Part.Ageing::time)));
         sum = sum.max(time(step.part(Part.Suction.class).flatMap(Part.Suction::time)))
                 .max(time(step.part(Part.Light.class).flatMap(Part.Light::time)))
                 .max(time(step.part(Part.Gas.class).flatMap(Part.Gas::time)));

@@ -354,7 +354,7 @@ class ClearanceTest {
     private static TreatmentCase of(State state, Optional<LocalDate> until, List<Permission> permissions) {
         Publication publication = new Publication(state, "CC-BY-4.0", Optional.empty(), until, true, permissions, Citing.UNSAID, PLACE);
         PrintObject object = new PrintObject("broadside", "letterpress", Optional.empty(), Optional.empty(), false,
-                new PaperSupport("rag", List.of(), Optional.empty(), Optional.empty(), Optional.empty(),
+                new PaperSupport("rag", List.of(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(),
                         Optional.empty(), List.of(), PLACE),
                 Optional.of(new PrintObject.SheetSize(Quantity.of(400, Unit.MILLIMETRE),
                         Quantity.of(300, Unit.MILLIMETRE))), Optional.empty(), Optional.empty(), List.of(), List.of(), List.of(), List.of(),

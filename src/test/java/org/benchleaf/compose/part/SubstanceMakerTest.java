@@ -67,7 +67,7 @@ class SubstanceMakerTest {
     private static Material material(String id, String kind, Optional<String> substance, Optional<String> strength) {
         Optional<Quantity> strong = strength.map(text -> QuantityReader.read(text, Dimension.MASS_FRACTION).quantity().orElseThrow());
         return new Material(id, id, kind, "One.", substance, strong, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(),
-                Optional.empty(),
+                Optional.empty(), Optional.empty(),
                 Optional.empty(), Optional.empty(), Optional.empty(), Set.of(), Optional.empty(), Place.file("materials/all.yaml"));
     }
 

@@ -265,7 +265,7 @@ class HazardReviewTest {
         Invented invented = new Invented();
         invented.materials.put("cellulose", new org.benchleaf.model.Material("cellulose", "Cellulose", "solid", "A size.",
                 Optional.of("methyl cellulose"), Optional.empty(), Optional.empty(), Optional.of(q("pH 7")), Optional.empty(),
-                Optional.empty(),
+                Optional.empty(), Optional.empty(),
                 Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Set.of(), Optional.empty(),
                 Invented.PLACE));
         invented.solution("lime-water", new Recipe.Saturate("calcium-hydroxide", "deionised-water", q("20 °C")));
