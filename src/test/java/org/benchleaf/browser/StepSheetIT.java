@@ -56,9 +56,9 @@ class StepSheetIT {
         atTheBench("step-tests", window -> assertThat(heard(window)).containsSubsequence("heading: 2. Testing: what each liquid does",
                 "text: Set one small drop of each liquid on each ink, wait its whole dwell or until colour moves, "
                         + "blot, and look through the loupe.",
-                "timer: This step, 2. Testing: what each liquid does", "button: Start: This step, 2. Testing: what each liquid does",
+                "button: Begin: 2. Testing: what each liquid does",
                 "DisclosureTriangle: More: 2. Testing: what each liquid does", "button: Back: 1. Examination",
-                "button: Next: 2. Testing: what each liquid does Look"));
+                "button: Next: 2. Testing: what each liquid does Washing water, made gently alkaline"));
         atTheBench("step-look", window -> assertThat(heard(window)).containsSubsequence("heading: 1. Examination",
                 "text: Look at both sides in normal, raking and transmitted light.", "text: You should see",
                 "timer: This step, 1. Examination", "button: Step done: 1. Examination"));
