@@ -119,6 +119,7 @@ class ClassSheetsTest {
         assertThat(told).anyMatch(row -> row.contains("under 4 kg of boards") && row.contains("Not yet the boards: they go on at ")
                         && row.contains("when the sheet has been weighed."))
                 .anyMatch(row -> row.contains("Weigh that web by itself as soon as the sheet is off it"))
+                .anyMatch(row -> row.contains("Spray 15\u202fmL in all") || row.contains("Spray 15 mL in all"))
                 .anyMatch(row -> row.contains("hold before misting") && row.contains("left every blotter white"));
     }
 

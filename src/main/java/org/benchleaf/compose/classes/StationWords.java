@@ -130,9 +130,11 @@ final class StationWords {
                 sheet.numbers().amount(sheet.library().formulary().constant("restraint-solids").value()).text())).orElse("");
     }
 
-    /** What to do, from how far it is sprayed, how strips are torn, and what to watch. */
+    /** What to do, how much is sprayed and from how far, how strips are torn, and what to watch. */
     private String instruction(Step step) {
         StringBuilder told = new StringBuilder(step.instruction());
+        step.part(Part.Mist.class).flatMap(Part.Mist::amount).ifPresent(amount -> told.append(' ').append(words.say(
+                "class.spray-amount", "amount", sheet.numbers().written(amount).text())));
         step.part(Part.Mist.class).flatMap(Part.Mist::distance).ifPresent(distance -> told.append(fact("bench-fact.distance",
                 sheet.numbers().written(distance).text())));
         step.part(Part.Mend.class).ifPresent(mend -> {
