@@ -39,9 +39,11 @@ final class ScriptCompiler {
         problems.forEach(problem -> System.err.println(problem.getText() + " " + List.of(problem.getParams())
                 + (problem.getLocation() == null ? "" : " in " + problem.getLocation().getMethod())));
         if (problems.isEmpty()) {
-            // A line end behind one of these signs parts nothing, and there are hundreds that each phone would fetch.
+            // A line end behind or before one of these signs, or before what is declared after a block, parts nothing, and there are
+            // hundreds that each phone would fetch.
             Path script = target.toPath();
-            Files.writeString(script, Files.readString(script).replaceAll("([;,{(\\[])\n", "$1"));
+            Files.writeString(script, Files.readString(script).replaceAll("([;,{(\\[])\n", "$1").replaceAll("\n(?=[=(])", "")
+                    .replaceAll("\\}\n(?=let |function )", "}"));
         }
         System.exit(problems.isEmpty() ? 0 : 1);
     }

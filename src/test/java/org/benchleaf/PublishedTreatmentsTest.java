@@ -225,6 +225,27 @@ class PublishedTreatmentsTest {
                 .allSatisfy(file -> assertThat(file.text()).contains("conservation of a lost national treasure"));
     }
 
+    /** What others did was not done by this studio, and is not invented because the studio is. */
+    @Test
+    void a_retold_case_of_an_invented_studio_is_neither_its_work_nor_invented() throws IOException {
+        Path content = licensed();
+        Path studio = content.resolve("studio.yaml");
+        Files.writeString(studio, Files.readString(studio).replaceAll("(?m)^(demo|web):.*\\R", "")
+                + "demo: yes\nweb: https://studio.example/\n");
+        CheckedLibrary library = LibraryChecker.check(LibraryReader.read(content));
+        assertThat(errors(library.messages().all())).isEmpty();
+        Path each = content.resolve("cases/ferrogallic-key");
+        assertThat(pages(content, library, each, new ArrayList<>()).values()).isNotEmpty().allSatisfy(page -> assertThat(
+                page.select("footer").text()).contains("the treatment that is retold here was not")
+                .doesNotContain("Everything shown here"));
+        Checked checked = WholeLine.checked(content, each, library);
+        Derived derived = new Deriver(library.library()).derive(checked.treatment().orElseThrow(), checked.findings());
+        Clearance clearance = Clearance.on(DAY, checked.treatment().get().publication(), Audience.EVERYBODY);
+        assertThat(PageComposer.compose(derived.worked(), library.library(), clearance).files())
+                .filteredOn(file -> file.path().endsWith("linked-art.json")).singleElement()
+                .satisfies(file -> assertThat(file.text()).contains("\"Modification\"").doesNotContain("carried_out_by"));
+    }
+
     @Test
     void a_publication_that_leaves_rules_open_gets_no_sheets_for_the_bench() throws IOException {
         Path content = licensed();

@@ -25,6 +25,7 @@ import org.benchleaf.model.Phrases;
 import org.benchleaf.publish.SiteFile;
 import org.benchleaf.quantity.Unit;
 import org.benchleaf.read.PhrasesReader;
+import org.benchleaf.read.TestWordsReader;
 import org.benchleaf.words.Words;
 import org.jsoup.Jsoup;
 import org.jsoup.nodes.Document;
@@ -72,6 +73,14 @@ class UntranslatedWordsTest {
     void no_english_of_the_program_stands_unmarked(String language) throws IOException {
         Map<String, String> left = left(language, own(language, PhrasesReader.in(language)));
         assertThat(left).isEmpty();
+    }
+
+    /** A case names an indicator in the words of the schema, which are the program's and not the case's. */
+    @ParameterizedTest
+    @ValueSource(strings = {"en", "fr", "cy", "ar"})
+    void every_indicator_has_a_word(String language) {
+        assertThat(TestWordsReader.read().indicators()).isNotEmpty().allSatisfy(indicator ->
+                assertThat(Words.in(language).has("indicator." + indicator.replace(' ', '-'))).as(indicator).isTrue());
     }
 
     private static Map<String, String> left(String language, Set<String> own) throws IOException {

@@ -118,14 +118,14 @@ final class LinkedArt {
                 .reduce((one, other) -> one + ", " + other).orElse("");
         return JsonText.object("type", "AttributeAssignment", "_label", damage.what(), "assigned_property", "classified_as",
                 "assigned", List.of(typed("Type", Facet.CONDITION, damage.what())),
-                "referred_to_by", where.isEmpty() ? List.of() : List.of(described(where)), "carried_out_by", List.of(studio()));
+                "referred_to_by", where.isEmpty() ? List.of() : List.of(described(where)), "carried_out_by", doers());
     }
 
     /** Linked Art, "Conservation Activities": the treatment as a whole, and in it each step that changed the object. */
     private Object modification() {
         return JsonText.object("type", "Modification", "_label", treatment.title(),
                 "classified_as", List.of(typed("Type", Facet.PROCESS, "conservation")), "timespan", days(),
-                "carried_out_by", List.of(studio()),
+                "carried_out_by", doers(),
                 "part", treatment.steps().stream().filter(step -> !LOOKING.contains(step.kind())).map(this::step).toList());
     }
 
@@ -151,6 +151,11 @@ final class LinkedArt {
         Map<String, Material> materials = desk.library().materials();
         return Materials.of(step).stream().flatMap(treatment::matter).distinct().filter(materials::containsKey).map(materials::get)
                 .filter(material -> !material.kind().equals("tool")).toList();
+    }
+
+    /** Who looked at the object and treated it; empty where a publication is retold, since that was not this studio. */
+    private List<Object> doers() {
+        return treatment.sources().retelling().isEmpty() ? List.of(studio()) : List.of();
     }
 
     private Object studio() {

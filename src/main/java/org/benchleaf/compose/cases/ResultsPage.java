@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.benchleaf.compose.chart.BathChart;
 import org.benchleaf.compose.chart.TimelineChart;
 import org.benchleaf.compose.part.BathTable;
@@ -22,6 +23,7 @@ import org.benchleaf.compose.site.RuleStatements;
 import org.benchleaf.compose.site.RulesPage;
 import org.benchleaf.json.JsonText;
 import org.benchleaf.model.Finding;
+import org.benchleaf.model.Part;
 import org.benchleaf.model.Step;
 import org.benchleaf.model.TreatmentCase;
 import org.benchleaf.page.Block;
@@ -108,8 +110,22 @@ public final class ResultsPage implements CasePageMaker {
             new BathChart(sheet, baths).chart(shown).ifPresentOrElse(blocks::add, () -> blocks.addAll(shown));
         }
         Words words = sheet.words();
+        List<Fact> waters = waters(sheet, desk);
+        if (!blocks.isEmpty() && !waters.isEmpty()) {
+            blocks.add(new Facts(waters));
+        }
         return blocks.isEmpty() ? Optional.empty() : Optional.of(new Section("baths", words.say("baths.heading"),
                 Optional.of(words.say("baths.lead")), blocks));
+    }
+
+    /** What the water of each step was before anything was put into it, as far as it was read. */
+    private static List<Fact> waters(Sheet sheet, CaseDesk desk) {
+        return desk.treatment().steps().stream().flatMap(step -> step.part(Part.Bath.class).stream())
+                .flatMap(bath -> bath.water().stream()).map(water -> Stream.of(
+                        water.ph().map(read -> "pH " + sheet.numbers().written(read).text()),
+                        water.conductivity().map(read -> sheet.numbers().written(read).text())).flatMap(Optional::stream).toList())
+                .filter(read -> !read.isEmpty())
+                .map(read -> Fact.of(sheet.words().say("baths.water"), sheet.words().list(read))).distinct().toList();
     }
 
     private static Section times(Sheet sheet, CaseDesk desk) {

@@ -84,7 +84,8 @@ public final class Frames {
                 ways(path, true), casePages, ways(path, false), otherLanguages(path), unread(), audience.isPublic() ? Optional.empty()
                         : Optional.of(words.say("frame.trainees", "studio", library.studio().name())), onScreenOnly,
                 words.say("frame.notice"),
-                library.studio().demo() ? Optional.of(words.say("frame.demo")) : Optional.empty(), retold, licence,
+                library.studio().demo() ? Optional.of(words.say(retold.isEmpty() ? "frame.demo" : "frame.demo-retold"))
+                        : Optional.empty(), retold, licence,
                 words.group("frame"), onTheWeb(path, picture),
                 library.studio().fonts() == Studio.Fonts.OF_THE_SITE);
     }

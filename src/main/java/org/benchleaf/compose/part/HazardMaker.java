@@ -86,10 +86,11 @@ public final class HazardMaker {
                 : "") + caution.doFirst();
     }
 
-    /** What the label of a solution or material says, in the language of the page; the id where neither is known. */
+    /** What the label of a solution or material says or an indicator is called, in the language of the page; else the id. */
     public String name(String id) {
         return desk.treatment().solution(id).map(Solution::name).or(() -> Optional.ofNullable(desk.library().materials().get(id))
-                .map(Material::name).map(desk.library().phrases()::of)).orElseGet(() -> sheet.words().told(id));
+                .map(Material::name).map(desk.library().phrases()::of))
+                .orElseGet(() -> sheet.words().told(sheet.words().term("indicator", id)));
     }
 
     static List<Hazard.Pictogram> pictograms(Reference reference, List<String> codes) {
