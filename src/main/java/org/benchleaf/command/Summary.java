@@ -2,11 +2,16 @@ package org.benchleaf.command;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.benchleaf.message.ConsentMessages;
 import org.benchleaf.message.EditionMessages;
 import org.benchleaf.message.Message;
 import org.benchleaf.message.Severity;
@@ -18,6 +23,7 @@ import org.benchleaf.run.Told;
 final class Summary {
 
     private static final int MOST_KINDS = 12;
+    private static final Set<String> CONSENT = Stream.of(ConsentMessages.values()).map(Message.Id::code).collect(Collectors.toSet());
 
     private Summary() {
     }
@@ -71,10 +77,11 @@ final class Summary {
         }
     }
 
-    /** The kinds with the most messages first. */
+    /** First what decides whether pages stand at all, then the kinds with the most messages. */
     private static String list(Map<String, Integer> byCode) {
-        List<String> words = byCode.entrySet().stream()
-                .sorted(Map.Entry.<String, Integer>comparingByValue().reversed().thenComparing(Map.Entry.comparingByKey()))
+        List<String> words = byCode.entrySet().stream().sorted(Comparator
+                .comparing((Map.Entry<String, Integer> each) -> !CONSENT.contains(each.getKey()))
+                .thenComparing(Map.Entry.<String, Integer>comparingByValue().reversed()).thenComparing(Map.Entry.comparingByKey()))
                 .map(each -> each.getKey() + (each.getValue() == 1 ? "" : " ×" + each.getValue())).toList();
         return String.join(", ", words.subList(0, Math.min(MOST_KINDS, words.size())))
                 + (words.size() > MOST_KINDS ? " and " + (words.size() - MOST_KINDS) + " more kinds" : "");

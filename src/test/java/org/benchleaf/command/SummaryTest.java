@@ -48,6 +48,17 @@ class SummaryTest {
         assertThat(lines.get(2)).startsWith("  error     40: FORM-000, FORM-001").endsWith("FORM-011 and 28 more kinds");
     }
 
+    /** Of a case that its publication's licence keeps back, that is why there are no pages, however much else is advised. */
+    @Test
+    void what_keeps_a_case_back_stands_first() {
+        List<Told> told = Stream.concat(
+                IntStream.range(0, 30).mapToObj(kind -> told(Severity.WARNING, String.format("RULE-%02d", kind), 9)),
+                Stream.of(told(Severity.WARNING, "CONS-020", 1))).flatMap(List::stream).toList();
+
+        assertThat(Summary.of(new Publishing.Outcome(told, List.of(EDITION), 1, 0, 0), List.of(SITE), Optional.empty(), 0))
+                .anyMatch(line -> line.startsWith("  warning   271: CONS-020, RULE-00 ×9"));
+    }
+
     private static List<Told> told(Severity severity, String code, int times) {
         return IntStream.range(0, times).mapToObj(line -> new Told("case.md", line, 1, code, severity, "text")).toList();
     }
