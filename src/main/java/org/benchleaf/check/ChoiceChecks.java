@@ -44,17 +44,16 @@ final class ChoiceChecks {
     private Stream<Finding> weigh(Step step, MaterialChoice choice) {
         List<String> told = SheetWords.open(step, choice.id(), treatment, library);
         Predicate<ComparedMaterial.Argument> decided = one -> !one.where().isEmpty();
+        Optional<Reason> reason = treatment.reasons().stream().filter(one -> one.rule().equals(MaterialChoice.WEIGHED)
+                && (one.step().isEmpty() || one.step().get().equals(step.id()))).findFirst();
         List<ComparedMaterial.Argument> against = choice.arguments(told, false).stream()
-                .filter(one -> one.rule().isEmpty()).toList();
+                .filter(one -> one.rule().isEmpty() && (reason.isPresent() || decided.test(one))).toList();
         if (against.isEmpty()) {
             return Stream.empty();
         }
-        Optional<Reason> reason = treatment.reasons().stream().filter(one -> one.rule().equals(MaterialChoice.WEIGHED)
-                && (one.step().isEmpty() || one.step().get().equals(step.id()))).findFirst();
         Message message = RuleMessages.WEIGHED_CHOICE.at(step.place(), "step", step.id(), "material", choice.material().name(),
-                "against", words(against.stream().filter(reason.isEmpty() ? decided : any -> true).toList()), "favours",
-                words(choice.arguments(told, true).stream().filter(decided).toList()));
-        if (reason.isEmpty() && against.stream().anyMatch(decided)) {
+                "against", words(against), "favours", words(choice.arguments(told, true).stream().filter(decided).toList()));
+        if (reason.isEmpty()) {
             messages.add(message);
         }
         return reason.stream()

@@ -3,7 +3,6 @@ package org.benchleaf.check;
 import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -37,13 +36,13 @@ final class OtherNames {
 
     /** What someone means who writes exactly such a name. */
     Optional<String> called(String written) {
-        return Optional.ofNullable(materials.get(plain(written))).map(OtherNames::question);
+        return Optional.ofNullable(materials.get(Nearest.plain(written))).map(OtherNames::question);
     }
 
     /** What someone may mean who writes nearly such a name. */
     Optional<String> near(String written) {
-        return Nearest.to(plain(written), materials.keySet()).map(materials::get).map(OtherNames::question)
-                .or(() -> inTheTable(plain(written)));
+        return Nearest.to(Nearest.plain(written), materials.keySet()).map(materials::get).map(OtherNames::question)
+                .or(() -> inTheTable(Nearest.plain(written)));
     }
 
     private Optional<String> inTheTable(String written) {
@@ -73,10 +72,6 @@ final class OtherNames {
     }
 
     private static void add(Map<String, Set<String>> names, String name, String id) {
-        names.computeIfAbsent(plain(name), any -> new TreeSet<>()).add(id);
-    }
-
-    private static String plain(String name) {
-        return name.strip().toLowerCase(Locale.ROOT).replace('-', ' ').replace('_', ' ');
+        names.computeIfAbsent(Nearest.plain(name.strip()), any -> new TreeSet<>()).add(id);
     }
 }

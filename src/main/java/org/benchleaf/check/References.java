@@ -46,6 +46,8 @@ final class References {
     private final List<Use> uses = new ArrayList<>();
     private final Messages messages;
     private Supplier<Optional<OtherNames>> otherNames = Optional::empty;
+    /** Made of the whole library, so once for all ids that are not known. */
+    private Optional<OtherNames> madeNames = Optional.empty();
 
     References(Messages messages) {
         this.messages = messages;
@@ -113,6 +115,13 @@ final class References {
         return known.get(kind).contains(id) || declared.get(kind).containsKey(id);
     }
 
+    private Optional<OtherNames> otherNames() {
+        if (madeNames.isEmpty()) {
+            madeNames = otherNames.get();
+        }
+        return madeNames;
+    }
+
     private String remedy(Use use) {
         Set<String> all = new TreeSet<>();
         use.kinds().forEach(kind -> {
@@ -122,7 +131,7 @@ final class References {
         if (all.isEmpty()) {
             return "Declare it first; there is none yet.";
         }
-        Optional<OtherNames> names = use.kinds().contains(Kind.MATERIAL) ? otherNames.get() : Optional.empty();
+        Optional<OtherNames> names = use.kinds().contains(Kind.MATERIAL) ? otherNames() : Optional.empty();
         return names.flatMap(other -> other.called(use.id()))
                 .or(() -> Nearest.to(use.id(), all).map(near -> "Did you mean '" + near + "'?"))
                 .or(() -> names.flatMap(other -> other.near(use.id())))

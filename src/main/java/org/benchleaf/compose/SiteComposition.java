@@ -29,6 +29,7 @@ import org.benchleaf.model.LibraryTexts;
 import org.benchleaf.model.Phrases;
 import org.benchleaf.page.DataFile;
 import org.benchleaf.page.Page;
+
 /** The pages of the whole site, each kind made once when one of its pages is asked for. Not for several threads at once. */
 public final class SiteComposition {
 

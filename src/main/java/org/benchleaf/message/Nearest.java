@@ -51,8 +51,8 @@ public final class Nearest {
                 .limit(3).toList();
     }
 
-    /** Case, hyphens and underscores are not slips that tell two words apart. */
-    private static String plain(String word) {
+    /** A word as it is compared: case, hyphens and underscores are not slips that tell two words apart. */
+    public static String plain(String word) {
         return word.toLowerCase(Locale.ROOT).replace('-', ' ').replace('_', ' ');
     }
 
