@@ -49,6 +49,8 @@ public record Substance(String key, String name, List<String> synonyms, Optional
         Optional<String> waste,
         Set<String> reactsAs, Optional<Gloves> gloves, Optional<String> note, String source, String edition) {
 
+    /** A capital that only begins a word; "EDTA", "C9" and the "(I)" of mercury(I) keep theirs. */
+    private static final Pattern BEGINS_WORD = Pattern.compile("(?<!\\p{L})\\p{Lu}(?=\\p{Ll})");
     private static final Pattern CATEGORY = Pattern.compile(" (\\d[A-C]?)(?= |$)");
 
     public Substance {
@@ -58,6 +60,11 @@ public record Substance(String key, String name, List<String> synonyms, Optional
         toxicityUnknown = Set.copyOf(toxicityUnknown);
         exposure = List.copyOf(exposure);
         reactsAs = Set.copyOf(reactsAs);
+    }
+
+    /** Its name as it stands within a sentence: "ethanol", "2-phenylphenol", "EDTA disodium salt", "mercury(I) chloride". */
+    public String within() {
+        return BEGINS_WORD.matcher(name).replaceAll(capital -> capital.group().toLowerCase(Locale.ROOT));
     }
 
     /** Whether someone who writes this means the row: its key, name, a synonym or its CAS number, in any letter case. */

@@ -34,6 +34,16 @@ class ReferenceReaderTest {
     @TempDir
     private Path content;
 
+    /** As texts on chemicals write such names (common practice, no source). */
+    @Test
+    void within_a_sentence_a_substance_begins_small_and_its_abbreviations_stay_large() {
+        assertThat(SHIPPED.substances().values()).extracting(Substance::within)
+                .contains("ethanol", "2-phenylphenol", "N-methyl-2-pyrrolidone", "mercury(I) chloride", "DDT")
+                .contains("EDTA disodium salt, dihydrate", "dearomatised spirit C9 to C11", "lead compounds (white lead, red lead)")
+                .contains("1,4-dichlorobenzene")
+                .doesNotContain("Ethanol", "ddt");
+    }
+
     @Test
     void every_statement_is_worded_as_the_regulation_in_force_has_it() throws IOException {
         Map<String, String> inForce = list("clp-statements.csv");

@@ -48,7 +48,7 @@ public final class MeetingWords {
     }
 
     private String name(String substance) {
-        return desk.library().reference().substances().get(substance).name().toLowerCase(Locale.ROOT);
+        return desk.library().reference().substances().get(substance).within();
     }
 
     /** What is done at a step and, behind it, what meets there. */

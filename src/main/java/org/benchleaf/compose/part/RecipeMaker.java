@@ -14,6 +14,7 @@ import org.benchleaf.model.Recipe;
 import org.benchleaf.model.Solution;
 import org.benchleaf.model.StatedValue;
 import org.benchleaf.model.Step;
+import org.benchleaf.model.Substance;
 import org.benchleaf.page.Caution;
 import org.benchleaf.page.Fact;
 import org.benchleaf.page.Link;
@@ -65,7 +66,7 @@ public final class RecipeMaker {
                     return material.substance().isPresent() ? Words.small(name) : name;
                 }))
                 .or(() -> Optional.ofNullable(desk.library().reference().substances().get(id))
-                        .map(row -> row.name().toLowerCase(Locale.ROOT))).orElse(id);
+                        .map(Substance::within)).orElse(id);
     }
 
     private Optional<String> begin(Preparation preparation) {

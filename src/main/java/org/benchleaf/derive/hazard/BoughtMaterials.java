@@ -65,7 +65,7 @@ final class BoughtMaterials {
         }
         Optional<Composition.Spirit> spirit = spirit(row.get(), byVolumeOrPure(material.strength()));
         Composition bought = otherThan(material, shares.keySet())
-                .map(other -> unknown.named(material.name(), other.name().toLowerCase(Locale.ROOT)))
+                .map(other -> unknown.named(material.name(), other.within()))
                 .map(new Composition(shares, material.ph(), spirit, List.of())::lacking)
                 .orElse(new Composition(shares, material.ph(), spirit, List.of()));
         if (rest.filter(key -> !reference.substances().containsKey(key)).isPresent()) {
@@ -87,7 +87,7 @@ final class BoughtMaterials {
 
     /** What a thing may hold by its name, though its kind says that it holds nothing. */
     private Optional<Hazards.Unknown> heldBy(Material material) {
-        return namedFor(material).map(named -> unknown.thing(material.name(), named.name().toLowerCase(Locale.ROOT)))
+        return namedFor(material).map(named -> unknown.thing(material.name(), named.within()))
                 .or(() -> material.isChemical() ? Optional.empty() : heldBy(material, new ThingName(material, reference.things())));
     }
 

@@ -135,7 +135,7 @@ final class HazardReview {
     }
 
     private String name(String substance) {
-        return reference.substances().get(substance).name().toLowerCase(java.util.Locale.ROOT);
+        return reference.substances().get(substance).within();
     }
 
     /** What is left over of a kind is collected in one bottle; two things that clash there have clashed nowhere before. */

@@ -1,7 +1,6 @@
 package org.benchleaf.derive.hazard;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.benchleaf.model.HazardLimits;
 import org.benchleaf.model.Reference;
@@ -38,7 +37,7 @@ record MixturePart(Substance substance, MassShare mass, List<Substance.HazardCla
 
     /** Its name as it stands inside a sentence. */
     String name() {
-        return substance.name().toLowerCase(Locale.ROOT);
+        return substance.within();
     }
 
     /** Whether the share reaches a limit by mass. */

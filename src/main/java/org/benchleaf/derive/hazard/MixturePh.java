@@ -3,7 +3,6 @@ package org.benchleaf.derive.hazard;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -52,13 +51,13 @@ final class MixturePh {
         Optional<Substance> lacking = parts.stream().filter(MixturePh::isLacking).findFirst();
         if (lacking.isPresent()) {
             return composition.lacking(new UnknownWords(reference).of("ph", "ph-unknown", "substance",
-                    lacking.get().name().toLowerCase(Locale.ROOT)));
+                    lacking.get().within()));
         }
         List<Substance> acting = parts.stream().filter(part -> !SILENT.contains(kind(part))).toList();
         Optional<Quantity> ph = acting.isEmpty() ? Optional.of(Quantity.of(NEUTRAL, Unit.PH)) : solved(composition, acting);
         if (ph.isEmpty()) {
             return composition.lacking(new UnknownWords(reference).of("ph", "ph-beyond", "substance",
-                    acting.get(0).name().toLowerCase(Locale.ROOT)));
+                    acting.get(0).within()));
         }
         boolean whole = composition.unknown().isEmpty() && parts.stream().noneMatch(part -> kind(part) == Kind.NOT_EXTREME);
         return composition.with(ph.filter(one -> whole || reference.limits().isExtreme(one)), composition.spirit());

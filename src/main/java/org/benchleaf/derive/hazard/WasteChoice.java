@@ -1,7 +1,6 @@
 package org.benchleaf.derive.hazard;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -63,7 +62,7 @@ final class WasteChoice {
             return reference.sentence("waste-by-ph", "ph", Reading.of(ph.get()));
         }
         String held = parts.stream().filter(part -> part.waste().filter(kind.key()::equals).isPresent())
-                .map(part -> part.name().toLowerCase(Locale.ROOT)).collect(Collectors.joining(", "));
+                .map(Substance::within).collect(Collectors.joining(", "));
         return held.isEmpty() ? reference.sentence("waste-by-class", "statements", statements.stream()
                 .filter(kind.statements()::contains).collect(Collectors.joining(", ")))
                 : reference.sentence("waste-by-parts", "substances", held);
