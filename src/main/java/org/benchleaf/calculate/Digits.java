@@ -25,6 +25,8 @@ public class Digits {
     private static final char GROUP = '\u202F';
     private static final String EN_DASH = "–";
     private static final int DIGITS_WITHOUT_UNCERTAINTY = 3;
+    /** No balance, meter or ruler of the bench reads finer (common practice, no source); a double of a page may end otherwise. */
+    private static final int MOST_DIGITS = 7;
     /** The power of ten below which a number is told with one. */
     private static final int LEAST_WITHOUT_POWER = -4;
     private static final double MILLILITRES_IN_A_LITRE = 1000;
@@ -67,15 +69,15 @@ public class Digits {
             return amount(quantity);
         }
         return isOneNumber(quantity) ? new Amount(plain(rounded(quantity.value(), most.getAsInt())), symbol(quantity.unit()))
-                : quantity.spread() == Quantity.Spread.TOLERANCE ? tolerance(quantity, most.getAsInt()) : amount(quantity);
+                : quantity.spread() == Quantity.Spread.TOLERANCE
+                        ? new Amount(tolerance(quantity, most.getAsInt()), symbol(quantity.unit())) : amount(quantity);
     }
 
     /** A value and its tolerance with at most so many decimals, the tolerance never less than one of the last of them. */
-    private Amount tolerance(Quantity quantity, int most) {
-        int decimals = Math.min(most, place(quantity.halfWidth()));
+    private String tolerance(Quantity quantity, int most) {
+        int decimals = Math.min(most, place(quantity));
         Decimal half = rounded(quantity.halfWidth(), decimals);
-        return new Amount(plain(rounded(quantity.value(), decimals)) + " ± "
-                + plain(half.isZero() ? Decimal.of(1).shifted(-decimals) : half), symbol(quantity.unit()));
+        return plain(rounded(quantity.value(), decimals)) + " ± " + plain(half.isZero() ? Decimal.of(1).shifted(-decimals) : half);
     }
 
     /**
@@ -242,20 +244,23 @@ public class Digits {
                     ? rounded(quantity.value(), 0)
                     : significant(quantity.value()));
         }
-        int place = place(quantity.halfWidth());
+        int place = place(quantity);
         if (quantity.spread() == Quantity.Spread.RESOLUTION) {
             Decimal kept = significant(quantity.value()).rounded(place).stripped();
             return plain(kept.isZero() ? digits(quantity.value(), 1) : kept);
         }
         if (quantity.spread() == Quantity.Spread.TOLERANCE) {
-            return plain(rounded(quantity.value(), place)) + " ± " + plain(rounded(quantity.halfWidth(), place));
+            return tolerance(quantity, place);
         }
         int decimals = Math.max(0, place);
         int finer = quantity.low() == 0 ? decimals
                 : Math.max(decimals, Math.min(2, 1 - magnitude(quantity.low())));
         String low = plain(rounded(quantity.low(), finer).stripped());
         String high = plain(rounded(quantity.high(), finer).stripped());
-        String span = low.equals(high) ? low : low + rangeDash(low, high) + high;
+        if (low.equals(high)) {
+            return low;
+        }
+        String span = low + rangeDash(low, high) + high;
         boolean middle = Math.abs(quantity.value() - (quantity.low() + quantity.high()) / 2)
                 <= 1e-6 * (quantity.high() - quantity.low());
         return middle ? span : plain(rounded(quantity.value(), finer).stripped()) + " (" + span + ")";
@@ -271,9 +276,9 @@ public class Digits {
         return low.indexOf(MINUS) >= 0 || high.indexOf(MINUS) >= 0 ? " … " : EN_DASH;
     }
 
-    /** The place of the last digit that an uncertainty leaves: its decimals, or below zero tens, hundreds and so on. */
-    private static int place(double halfWidth) {
-        return counting(halfWidth).scale();
+    /** The place of the last digit that the uncertainty leaves: its decimals, or below zero tens, hundreds and so on. */
+    private static int place(Quantity quantity) {
+        return Math.min(counting(quantity.halfWidth()).scale(), MOST_DIGITS - 1 - magnitude(Math.max(-quantity.low(), quantity.high())));
     }
 
     /** The digits of an uncertainty that count: two if it begins with 1 or 2, else one. */

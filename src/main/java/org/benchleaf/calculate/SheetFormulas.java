@@ -191,7 +191,7 @@ final class SheetFormulas {
     }
 
     private static double tenths(Quantity number) {
-        return Math.rint(number.value() * 10) / 10;
+        return Decimal.of(number.value()).rounded(1).value();
     }
 
     private static Answers change(Args args) {

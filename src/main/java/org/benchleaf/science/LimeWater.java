@@ -1,6 +1,7 @@
 package org.benchleaf.science;
 
 import org.benchleaf.quantity.Clause;
+import org.benchleaf.quantity.Decimal;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
 
@@ -172,7 +173,7 @@ public final class LimeWater {
     }
 
     private static double hundredths(double number) {
-        return Math.rint(number * 100) / 100;
+        return Decimal.of(number).rounded(2).value();
     }
 
     /**

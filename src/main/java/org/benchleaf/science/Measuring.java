@@ -125,7 +125,7 @@ public final class Measuring {
      */
     public static Quantity shown(Quantity amount, Quantity step) {
         double d = Require.aboveZero("step", step, step.unit());
-        double steps = Math.rint(Require.atLeastZero("amount", amount, step.unit()) / d);
+        double steps = Decimal.of(Require.atLeastZero("amount", amount, step.unit()) / d).rounded(0).value();
         // Ten digits: decimal steps leave last places in binary numbers.
         return Quantity.of(Decimal.of(steps * d).significant(10).value(),
                 step.unit());

@@ -39,6 +39,13 @@ final class SumRequests {
         return files.stream().flatMap(file -> file.rows().stream()).map(SumRequests::of);
     }
 
+    /** Sums that once ended otherwise in the page: a half between two tenths, and ends that lie as near as doubles blur. */
+    static Stream<Request> blurred() {
+        return Stream.of(new Request("colour-values", "xyz\t40, 100, 110\nwhite\tD65/2"),
+                new Request("sound-sum", "levels\t118 dB, 40.6 dB\ntimes\t0.8540, 5.8 to 5.8515"),
+                new Request("sound-sum", "levels\t88.613 dB, 6.1814 dB\ntimes\t18.65, 0.20 to 0.3424"));
+    }
+
     private static Request of(CheckValue value) {
         return new Request(value.calculation(), lines(value.inputs()));
     }

@@ -87,8 +87,8 @@ class SumsIT {
     }
 
     private static void agree(BiFunction<String, Object, List<String>> page) {
-        List<SumRequests.Request> requests = Stream.concat(SumRequests.published(CheckValueReader.read(FORMULARY)),
-                new SumRequests(20261127).byChance(FORMULARY, EACH).stream()).toList();
+        List<SumRequests.Request> requests = Stream.of(SumRequests.published(CheckValueReader.read(FORMULARY)), SumRequests.blurred(),
+                new SumRequests(20261127).byChance(FORMULARY, EACH).stream()).flatMap(some -> some).toList();
         List<String> inPage = new ArrayList<>();
         SumRequests.batches(requests, BATCH).forEach(batch -> inPage.addAll(page.apply(WORK, batch)));
         List<String> inProgram = requests.stream().map(each -> PageCalculator.work(each.calculation(), each.inputs())).toList();

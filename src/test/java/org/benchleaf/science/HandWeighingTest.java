@@ -17,7 +17,7 @@ class HandWeighingTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"16.67, 0.01, 16.7", "83.33, 0.01, 83.3", "1.5, 0.01, 1.5", "0.816, 0.01, 0.82", "1234, 1, 1230"})
+    @CsvSource({"16.67, 0.01, 16.7", "83.33, 0.01, 83.3", "1.5, 0.01, 1.5", "0.816, 0.01, 0.82", "1234, 1, 1230", "0.25, 0.1, 0.3"})
     void nothing_is_weighed_finer_than_the_balance_or_the_third_digit(double amount, double step, double weighed) {
         Quantity wanted = Quantity.of(amount, Unit.GRAM);
         assertThat(Measuring.shown(wanted, Measuring.handStep(wanted, Quantity.of(step, Unit.GRAM))).in(Unit.GRAM))

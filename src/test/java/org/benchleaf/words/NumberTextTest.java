@@ -36,6 +36,14 @@ class NumberTextTest {
         assertThat(shown(NUMBERS.amount(Quantity.plusMinus(value, half, Unit.GRAM)))).isEqualTo(text);
     }
 
+    /** Seven digits, worked by hand: a finer spread is that of the sum, not of anything at the bench (common practice, no source). */
+    @Test
+    void a_number_is_told_to_seven_digits_however_small_its_spread() {
+        assertThat(shown(NUMBERS.amount(Quantity.plusMinus(100.0214712, 0.0000007, Unit.GRAM)))).isEqualTo("100.0215 ± 0.0001_g");
+        assertThat(shown(NUMBERS.amount(Quantity.range(117.3145792436, 117.3145792484, Unit.DECIBEL)))).isEqualTo("117.3146_dB");
+        assertThat(shown(NUMBERS.amount(Quantity.range(0.117314579, 0.117314588, Unit.GRAM)))).isEqualTo("0.1173146_g");
+    }
+
     /** A number read to a step keeps the place of its uncertainty also where that stands before the decimal mark (GUM 7.2.6). */
     @ParameterizedTest
     @CsvSource({
