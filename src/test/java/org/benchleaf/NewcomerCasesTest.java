@@ -129,6 +129,27 @@ class NewcomerCasesTest {
                 .anyMatch(what -> what.contains("the liquid of a test of 'text' is not given"));
     }
 
+    /** The cover bears a stamp and is not washed; the leaf is washed and bears the text. Only the text meets the water. */
+    @Test
+    void a_medium_of_one_item_is_not_charged_to_steps_on_another() throws IOException {
+        String items = """
+                  items:
+                    - {id: leaf, is: The leaf}
+                    - {id: cover, is: The cover}
+                  media:
+                    - {id: text, is: printing ink, state: not known, of: [leaf]}
+                    - {id: stamp, is: stamp-pad ink, state: not known, of: [cover]}
+                """;
+        String media = "  media:\n    - {id: text, is: printing ink, state: not known}\n";
+        Path content = changed("cuttings", media, items);
+        assertThat(told(content, "cuttings").whats()).anyMatch(what -> what.contains("touches 'stamp'"));
+        Path file = content.resolve("cases/cuttings/case.md");
+        Files.writeString(file, Files.readString(file).replaceAll("(?m)^(    kind: (washing|alkalization|lining))$", "$1\n    of: [leaf]"));
+        Told told = told(content, "cuttings");
+        assertThat(told.whats()).anyMatch(what -> what.contains("touches 'text'")).noneMatch(what -> what.contains("'stamp'"));
+        assertThat(told.page("index.html")).contains("stamp-pad ink, on: The cover");
+    }
+
     @Test
     void a_test_with_an_unknown_liquid_is_refused_in_a_case_that_is_not_retold() throws IOException {
         Path content = folder.resolve("own");
@@ -216,6 +237,18 @@ class NewcomerCasesTest {
         drawing.pages().values().forEach(page -> assertThat(page).doesNotContain("2 h 30 min").doesNotContain("3 h 30 min"));
         assertThat(drawing.page("index.html")).contains("about 3 h");
         assertThat(drawing.file("times.csv").replaceAll("\\h", " ")).contains("about 3 h").doesNotContain("150").doesNotContain("210");
+    }
+
+    @Test
+    void a_cited_reading_stands_with_the_words_that_it_was_given_with() throws IOException {
+        assertThat(told(CONTENT, "cuttings").page("index.html")).contains("from pH 4.0 to 4.5 to pH mean 7.3.");
+        Map<String, String> given = Map.of("about 8", "about 8", "less than 5", "less than 5", "more than 9", "more than 9",
+                "6 to 7", "6 to 7", "mean 7.2, n = 5, sd 0.1", "mean 7.2 (n = 5, standard deviation 0.1)", "reported 8.1", "8.1",
+                "light green", "light green");
+        for (Map.Entry<String, String> one : given.entrySet()) {
+            Told told = told(changed("cuttings", "after: mean 7.3", "after: " + one.getKey()), "cuttings");
+            assertThat(told.page("index.html")).as(one.getKey()).contains("to pH " + one.getValue() + ".");
+        }
     }
 
     @Test

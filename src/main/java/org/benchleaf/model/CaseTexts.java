@@ -138,7 +138,7 @@ public final class CaseTexts {
     private Medium medium(int number, Medium from) {
         String at = "object.media." + from.id() + ".";
         return new Medium(from.id(), text(at + "is", from.is()), text(at + "colour", from.colour()),
-                text(at + "where", from.where()), from.state(), from.grade(), from.place());
+                text(at + "where", from.where()), from.state(), from.grade(), from.of(), from.place());
     }
 
     private PrintObject.Item item(int number, PrintObject.Item from) {

@@ -89,7 +89,8 @@ final class CaseFacts {
         if (!isOnTheObject(step)) {
             return Stream.empty();
         }
-        return Stream.concat(media.stream().filter(layer -> isBathed(step) || !step.avoids().contains(layer.name())), Stream.of(support))
+        return Stream.concat(media.stream().filter(layer -> layer.medium().orElseThrow().isMetBy(step))
+                .filter(layer -> isBathed(step) || !step.avoids().contains(layer.name())), Stream.of(support))
                 .filter(layer -> !onlyFixesAnother(step, layer)).map(layer -> Asked.of(step).on(layer));
     }
 

@@ -24,6 +24,12 @@ public final class StatedWords {
         return value.map(this::of).orElseGet(words::notRecorded);
     }
 
+    /** The value as the report gives it: of a mean nothing is said of how many readings it is of, where it tells none. */
+    String asGiven(StatedValue value) {
+        boolean alone = value.form() == StatedValue.Form.MEAN && value.readings().isEmpty() && value.deviation().isEmpty();
+        return alone ? words.say("stated.mean-alone", "value", numbers.spaced(value.withUnit(unit))) : of(value);
+    }
+
     /** The value in words, its digits as they were written. */
     public String of(StatedValue value) {
         String number = numbers.spaced(value.withUnit(unit));
