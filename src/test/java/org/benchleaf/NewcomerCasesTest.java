@@ -150,6 +150,29 @@ class NewcomerCasesTest {
         assertThat(told.page("index.html")).contains("stamp-pad ink, on: The cover");
     }
 
+    /** Tetrahydrofuran is a solvent without water; what the ink does in it is judged as what it does in other solvents. */
+    @Test
+    void what_is_said_of_water_is_not_said_of_a_bath_or_mist_of_a_solvent() throws IOException {
+        Path content = changed("cuttings", "is: printing ink", "is: stamp-pad ink");
+        Files.writeString(content.resolve("materials/more.yaml"),
+                "thf: {name: Tetrahydrofuran, kind: liquid, plain: A solvent., substance: tetrahydrofuran}\n");
+        Path file = content.resolve("cases/cuttings/case.md");
+        assertThat(ofStep(told(content, "cuttings"), "wash")).anyMatch(what -> what.startsWith("The water of the bath"))
+                .anyMatch(what -> what.contains("means immersion in water")).noneMatch(what -> what.contains("another solvent"));
+        String solvent = Files.readString(file).replace("bath: {of: ion-exchanged-water", "bath: {of: thf")
+                .replace("mend: {damages", "mist: {of: thf, amount: not known}\n    mend: {damages");
+        Files.writeString(file, solvent);
+        Told told = told(content, "cuttings");
+        assertThat(ofStep(told, "wash")).noneMatch(what -> what.contains("water")).noneMatch(what -> what.contains("calcium"))
+                .anyMatch(what -> what.contains("means alcohol or another solvent for 'text'"));
+        assertThat(ofStep(told, "line")).noneMatch(what -> what.contains("mist of water"))
+                .anyMatch(what -> what.contains("means alcohol or another solvent for 'text'"));
+    }
+
+    private static List<String> ofStep(Told told, String step) {
+        return told.whats().stream().filter(what -> what.contains("tep '" + step + "'")).toList();
+    }
+
     @Test
     void a_test_with_an_unknown_liquid_is_refused_in_a_case_that_is_not_retold() throws IOException {
         Path content = folder.resolve("own");
