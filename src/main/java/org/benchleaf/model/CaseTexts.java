@@ -116,7 +116,8 @@ public final class CaseTexts {
                 publication(from.publication()), object(from.object()), each(from.condition(), this::damage),
                 each(from.tests(), this::test),
                 proposal(from.proposal()), each(from.instruments(), this::instrument), each(from.solutions(), this::solution),
-                each(from.steps(), this::step), each(from.results(), this::result), each(from.trials(), this::trial),
+                each(from.steps(), this::step), each(from.results(), this::result), from.readDays(),
+                each(from.trials(), this::trial),
                 each(from.pictures(), this::picture),
                 each(from.reasons(), this::reason), story, sources(from.sources()), from.translations(), from.workingsPrinted(),
                 from.privateFields(), from.place());

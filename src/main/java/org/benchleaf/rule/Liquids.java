@@ -246,6 +246,11 @@ final class Liquids {
             return "parts " + recipe.portions().stream().map(one -> String.valueOf(one.parts() / recipe.all()))
                     .collect(Collectors.joining(" + ")) + (recipe.byMass() ? " mass" : " volume");
         }
+
+        @Override
+        public String untold(Recipe.Untold recipe) {
+            return "untold " + recipe.id();
+        }
     }
 
     private final class Carrier implements Recipe.Kinds<Boolean> {
@@ -287,6 +292,11 @@ final class Liquids {
         public Boolean parts(Recipe.Parts recipe) {
             return recipe.portions().stream().anyMatch(one -> carrier(one.of(), seen));
         }
+
+        @Override
+        public Boolean untold(Recipe.Untold recipe) {
+            return recipe.ingredients().stream().anyMatch(one -> carrier(one, seen));
+        }
     }
 
     private final class Ph implements Recipe.Kinds<Optional<Quantity>> {
@@ -317,6 +327,11 @@ final class Liquids {
 
         @Override
         public Optional<Quantity> parts(Recipe.Parts recipe) {
+            return Optional.empty();
+        }
+
+        @Override
+        public Optional<Quantity> untold(Recipe.Untold recipe) {
             return Optional.empty();
         }
     }

@@ -359,7 +359,8 @@ public final class CaseStudyPage implements CasePageMaker {
 
     /** A solution by its name; where no preparation sheet tells how strong it is, with its strength, as far as that is for the public. */
     private static RichText prepared(Sheet sheet, CaseDesk desk, Solution solution) {
-        RichText name = sheet.linked(solution.name());
+        RichText name = solution.recipe().isOpen() && !desk.clearance().strengths()
+                ? sheet.linked(solution.name()).then(" (" + sheet.words().say("study.recipe-open") + ")") : sheet.linked(solution.name());
         return desk.has("preparation") || !desk.clearance().strengths() ? name
                 : new RecipeMaker(sheet, desk).strength(solution)
                         .map(strength -> name.then(" (" + strength + ")")).orElse(name);

@@ -13,9 +13,9 @@ public final class StatedWords {
     private final NumberText numbers;
     private final Unit unit;
 
-    public StatedWords(Sheet sheet, Unit unit) {
-        this.words = sheet.words();
-        this.numbers = sheet.numbers();
+    public StatedWords(Words words, NumberText numbers, Unit unit) {
+        this.words = words;
+        this.numbers = numbers;
         this.unit = unit;
     }
 
