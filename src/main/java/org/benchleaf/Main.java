@@ -31,7 +31,7 @@ import picocli.CommandLine.Spec;
         description = "One case file per paper-conservation treatment: checked, worked out, published.",
         subcommands = {PublishCommand.class, PreviewCommand.class, CheckCommand.class, DraftCommand.class, TranslationCommand.class,
                 FiguresCommand.class, CalculateCommand.class, HazardsCommand.class, PlanCommand.class, IssueCommand.class,
-                RecordsCommand.class})
+                RecordsCommand.class, CommandLine.HelpCommand.class})
 public final class Main implements Runnable {
 
     private static final int COMMAND_IS_WRONG = 2;

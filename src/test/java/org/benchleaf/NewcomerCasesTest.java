@@ -129,6 +129,98 @@ class NewcomerCasesTest {
                 .anyMatch(what -> what.contains("the liquid of a test of 'text' is not given"));
     }
 
+    /** The cover bears a stamp and is not washed; the leaf is washed and bears the text. Only the text meets the water. */
+    @Test
+    void a_medium_of_one_item_is_not_charged_to_steps_on_another() throws IOException {
+        String items = """
+                  items:
+                    - {id: leaf, is: The leaf}
+                    - {id: cover, is: The cover}
+                  media:
+                    - {id: text, is: printing ink, state: not known, of: [leaf]}
+                    - {id: stamp, is: stamp-pad ink, state: not known, of: [cover]}
+                """;
+        String media = "  media:\n    - {id: text, is: printing ink, state: not known}\n";
+        Path content = changed("cuttings", media, items);
+        assertThat(told(content, "cuttings").whats()).anyMatch(what -> what.contains("touches 'stamp'"));
+        Path file = content.resolve("cases/cuttings/case.md");
+        Files.writeString(file, Files.readString(file).replaceAll("(?m)^(    kind: (washing|alkalization|lining))$", "$1\n    of: [leaf]"));
+        Told told = told(content, "cuttings");
+        assertThat(told.whats()).anyMatch(what -> what.contains("touches 'text'")).noneMatch(what -> what.contains("'stamp'"));
+        assertThat(told.page("index.html")).contains("stamp-pad ink, on: The cover");
+    }
+
+    @Test
+    void what_is_asked_of_a_step_of_its_own_kind_says_of_which_kind_it_is_asked() throws IOException {
+        Told told = told(changed("cuttings", "kind: alkalization\n",
+                "kind: other\n    named: laying on a gel\n    nearest: alkalization\n"), "cuttings");
+        assertThat(ofStep(told, "alkalize")).anyMatch(what -> what.startsWith(
+                "Asked of step 'alkalize' as of alkalization, to which it is nearest: step 'alkalize' bathes the sheet"));
+        assertThat(told.page("results.html")).contains("Asked of it as of alkalization, to which it is nearest: the step bathes the sheet")
+                .doesNotContain("Laying on a gel: The step bathes the sheet");
+    }
+
+    /** Tetrahydrofuran is a solvent without water; what the ink does in it is judged as what it does in other solvents. */
+    @Test
+    void what_is_said_of_water_is_not_said_of_a_bath_or_mist_of_a_solvent() throws IOException {
+        Path content = changed("cuttings", "is: printing ink", "is: stamp-pad ink");
+        Files.writeString(content.resolve("materials/more.yaml"),
+                "thf: {name: Tetrahydrofuran, kind: liquid, plain: A solvent., substance: tetrahydrofuran}\n");
+        Path file = content.resolve("cases/cuttings/case.md");
+        assertThat(ofStep(told(content, "cuttings"), "wash")).anyMatch(what -> what.startsWith("The water of the bath"))
+                .anyMatch(what -> what.contains("means immersion in water")).noneMatch(what -> what.contains("another solvent"));
+        String solvent = Files.readString(file).replace("bath: {of: ion-exchanged-water", "bath: {of: thf")
+                .replace("mend: {damages", "mist: {of: thf, amount: not known}\n    mend: {damages");
+        Files.writeString(file, solvent);
+        Told told = told(content, "cuttings");
+        assertThat(ofStep(told, "wash")).noneMatch(what -> what.contains("water")).noneMatch(what -> what.contains("calcium"))
+                .anyMatch(what -> what.contains("means alcohol or another solvent for 'text'"));
+        assertThat(ofStep(told, "line")).noneMatch(what -> what.contains("mist of water"))
+                .anyMatch(what -> what.contains("means alcohol or another solvent for 'text'"));
+    }
+
+    private static List<String> ofStep(Told told, String step) {
+        return told.whats().stream().filter(what -> what.contains("tep '" + step + "'")).toList();
+    }
+
+    /** A solvent that nobody named can do anything; what it was and how strong is told as not recorded. */
+    @Test
+    void an_unknown_solvent_and_unknown_proportions_of_a_solution_are_told_as_not_recorded() throws IOException {
+        String steps = """
+                solutions:
+                  size: {name: Size, dissolve: {solid: cellulose, in: not known, strength: 1 % m/v}, make: 100 mL}
+                  weak: {name: Weak size, dilute: {stock: size, with: not known, one in: 3}, make: 100 mL}
+                  joined: {name: Joined, mix: {spirit: not known, rest: ion-exchanged-water}, make: 100 mL}
+                  paste: {name: Paste, parts: {first: cellulose, second: ion-exchanged-water, parts: 1 + 5, by: not known}, make: 100 mL}
+                  drops: {name: Drops, parts: {first: spirit, second: ion-exchanged-water, parts: not known, by: volume}, make: 100 mL}
+                steps:
+                  - id: clean
+                    uses: [size, weak, joined, paste, drops]
+                """;
+        Path content = changed("long-drawing", "steps:\n  - id: clean\n", steps);
+        Files.writeString(content.resolve("materials/more.yaml"), """
+                cellulose: {name: Methyl cellulose, kind: adhesive, plain: A powder., substance: methyl cellulose}
+                spirit: {name: Ethanol, kind: liquid, plain: Alcohol., substance: ethanol, strength: 96 % v/v}
+                """);
+        Told told = told(content, "long-drawing");
+        assertThat(told.page("index.html")).contains("Size (not recorded in full); Weak size (not recorded in full); "
+                + "Joined (not recorded in full); Paste (not recorded in full); Drops (not recorded in full)").doesNotContain("not known");
+        assertThat(told.whats()).filteredOn(what -> what.contains("cannot be worked out, because of what the solution")).hasSize(2);
+        assertThat(told.whats()).filteredOn(what -> what.contains("because in which proportions the solution")).hasSize(2);
+        assertThat(told.pages().values()).noneMatch(page -> page.contains("No hazard class"));
+        Checked own = WholeLine.checked(own(content), content.resolve("cases/long-drawing"),
+                LibraryChecker.check(LibraryReader.read(content)));
+        assertThat(own.messages().all()).filteredOn(message -> message.code().equals("FORM-027")).hasSize(4);
+    }
+
+    /** The same case, told as a treatment of the studio. */
+    private static Path own(Path content) throws IOException {
+        Path file = content.resolve("cases/long-drawing/case.md");
+        Files.writeString(file, Files.readString(file).replaceAll("(?m)^source:\\n(  .*\\n)+", "")
+                .replaceAll("(?m)^  source licence:.*\\n", ""));
+        return content;
+    }
+
     @Test
     void a_test_with_an_unknown_liquid_is_refused_in_a_case_that_is_not_retold() throws IOException {
         Path content = folder.resolve("own");
@@ -216,6 +308,93 @@ class NewcomerCasesTest {
         drawing.pages().values().forEach(page -> assertThat(page).doesNotContain("2 h 30 min").doesNotContain("3 h 30 min"));
         assertThat(drawing.page("index.html")).contains("about 3 h");
         assertThat(drawing.file("times.csv").replaceAll("\\h", " ")).contains("about 3 h").doesNotContain("150").doesNotContain("210");
+    }
+
+    @Test
+    void a_cited_reading_stands_with_the_words_that_it_was_given_with() throws IOException {
+        assertThat(told(CONTENT, "cuttings").page("index.html")).contains("from pH 4.0 to 4.5 to pH mean 7.3.");
+        Map<String, String> given = Map.of("about 8", "about 8", "less than 5", "less than 5", "more than 9", "more than 9",
+                "6 to 7", "6 to 7", "mean 7.2, n = 5, sd 0.1", "mean 7.2 (n = 5, standard deviation 0.1)", "reported 8.1", "8.1",
+                "light green", "light green");
+        for (Map.Entry<String, String> one : given.entrySet()) {
+            Told told = told(changed("cuttings", "after: mean 7.3", "after: " + one.getKey()), "cuttings");
+            assertThat(told.page("index.html")).as(one.getKey()).contains("to pH " + one.getValue() + ".");
+        }
+    }
+
+    /** A permission until December 2026 ends with its first day; one given in November 2026 holds when that month is over. */
+    @Test
+    void a_month_of_a_permission_never_holds_longer_than_was_meant() throws IOException {
+        String licence = "  source licence: CC-BY-3.0-AU\n";
+        String permission = "  source licence: all rights reserved\n  permissions:\n"
+                + "    - {for: [text], from: publisher, on: 2026-10, until: %s}\n";
+        assertThat(told(changed("cuttings", licence, permission.formatted("2026-12")), "cuttings").pages().keySet())
+                .anyMatch(path -> path.endsWith("index.html"));
+        assertThat(told(changed("cuttings", licence, permission.formatted("2026-11")), "cuttings").pages().keySet())
+                .noneMatch(path -> path.endsWith("index.html"));
+        assertThat(told(changed("cuttings", licence, permission.formatted("2027").replace("on: 2026-10", "on: 2026-11")), "cuttings")
+                .pages().keySet()).noneMatch(path -> path.endsWith("index.html"));
+    }
+
+    @Test
+    void the_days_of_readings_are_told_as_far_as_they_are_known() throws IOException {
+        Told told = told(changed("cuttings", "    before: 4.0 to 4.5\n",
+                "    read: {before: 2011, after: 2012-06}\n    before: 4.0 to 4.5\n"), "cuttings");
+        assertThat(told.page("results.html")).contains("Read on before: 2011, after: June 2012");
+    }
+
+    @Test
+    void methods_and_boxes_of_which_nothing_is_known_can_be_told() throws IOException {
+        Told told = told(changed("long-drawing", "housing: {materials: [folder], buffered: unknown, temperature: 10 °C}",
+                "housing: {materials: not known, buffered: not known, temperature: not known}"), "long-drawing");
+        assertThat(told.page("index.html")).doesNotContain("not known");
+        assertThat(told(changed("cuttings", "method: strip", "method: not known"), "cuttings").page("results.html"))
+                .contains("Method not recorded");
+    }
+
+    @Test
+    void a_trial_answers_an_aim_as_a_result_does() throws IOException {
+        String trial = """
+                proposal:
+                  aims: [find which bath whitens more]
+
+                trials:
+                  - id: baths
+                    question: Which bath whitens more?
+                    of: test sheets
+                    what: strips of the same paper
+                    varies: Bath
+                    answers: [find which bath]
+                    arms: [{id: plain, is: water, control: yes}, {id: lime, is: limewater}]
+                    results:
+                      - measure: whiteness
+                        method: not known
+                        unit: "%"
+                        readings: [{arm: plain, after: about 35}, {arm: lime, after: more than 56}]
+
+                results:
+                """;
+        Path content = changed("cuttings", "results:\n", trial);
+        assertThat(told(content, "cuttings").page("index.html")).contains("Find which bath whitens more",
+                "In the trial “Which bath whitens more?”: Whiteness, water: about 35 %; whiteness, limewater: more than 56 %.");
+        Path file = content.resolve("cases/cuttings/case.md");
+        Files.writeString(file, Files.readString(file).replace("    results:\n", "    found: Limewater did.\n    results:\n"));
+        assertThat(told(content, "cuttings").page("index.html")).contains("In the trial “Which bath whitens more?”: Limewater did.");
+    }
+
+    /** The publication measured it; only its abstract was read. */
+    @Test
+    void what_was_measured_and_not_read_is_not_told_as_not_recorded() throws IOException {
+        Told told = told(changed("cuttings", "  - measure: pH\n", """
+                  - measure: yellowness
+                    method: colorimeter
+                    unit: none
+                    before: not read
+                    after: not read (measured; only the abstract was read)
+                  - measure: pH
+                """), "cuttings");
+        assertThat(told.page("results.html")).contains("Before not read by who tells it",
+                "not read by who tells it: measured; only the abstract was read");
     }
 
     @Test

@@ -15,6 +15,7 @@ import static org.benchleaf.quantity.Dimension.LENGTH;
 import static org.benchleaf.quantity.Dimension.SHARE;
 import static org.benchleaf.quantity.Dimension.TIME;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -38,6 +39,7 @@ import org.benchleaf.model.Reason;
 import org.benchleaf.model.Result;
 import org.benchleaf.model.Solution;
 import org.benchleaf.model.SpotTest;
+import org.benchleaf.model.StatedDay;
 import org.benchleaf.model.Step;
 import org.benchleaf.model.StepKind;
 import org.benchleaf.model.TestResult;
@@ -74,7 +76,8 @@ final class CaseForm {
         List<Instrument> instruments = root.groups("instruments").stream().map(this::instrument).toList();
         List<Solution> solutions = new SolutionForm(context).read(root.group("solutions"));
         List<Step> steps = new StepForm(context).read(root.groups("steps"));
-        List<Result> results = new ResultForm(context, instruments, treated.items()).read(root.groups("results"));
+        ResultForm measured = new ResultForm(context, instruments, treated.items());
+        List<Result> results = measured.read(root.groups("results"));
         List<Trial> trials = new TrialForm(context).read(root.groups("trials"));
         List<Picture> pictures = pictures();
         List<Reason> reasons = root.groups("reasons").stream().map(this::reason).toList();
@@ -85,12 +88,20 @@ final class CaseForm {
                 publication, treated, condition, tests,
                 proposal(root.group("proposal").orElse(new Fields(new org.benchleaf.read.Node.Mapping(Map.of(),
                         root.place()), root.soundness()))),
-                instruments, solutions, steps, results, trials, pictures, reasons, draft.story(),
+                instruments, solutions, steps, results, measured.days(), trials, pictures, reasons, draft.story(),
                 new SourceForm(context, root).read(publication), List.of(),
                 root.word("print", CaseForm::withWorkings).orElse(true),
                 new ObjectForm(context).privateFields(object), root.place());
         return own.with(new TranslationForm(root.messages(), own, context.library())
                 .read(draft.translations(), language, context.library().studio().languages()));
+    }
+
+    /** When the proposal was agreed: a day that has come, or the last day of a month or year that has begun. */
+    private Optional<LocalDate> approved(Fields fields) {
+        Optional<StatedDay> day = fields.day("approved");
+        day.filter(one -> one.first().isAfter(context.today())).ifPresent(late -> fields.messages().add(
+                FormMessages.DATE_TO_COME.at(fields.place("approved"), "found", fields.text("approved").orElse(""))));
+        return day.map(StatedDay::last);
     }
 
     private String language() {
@@ -178,9 +189,10 @@ final class CaseForm {
         return new Proposal(new AimForm(root).read(fields.texts("aims")),
                 fields.groups("options").stream().map(option -> new Proposal.Option(option.needText("option"),
                         option.needText("why not"))).toList(),
-                fields.past("approved", context.today()), kinds(fields, "steps"), risks,
+                approved(fields), kinds(fields, "steps"), risks,
                 fields.groups("amendments").stream().map(amendment -> new Proposal.Amendment(
-                        amendment.needDate("on"), kinds(amendment, "adds"), amendment.needText("why"))).toList(),
+                        amendment.need(amendment.latest("on"), "on", LocalDate.EPOCH),
+                        kinds(amendment, "adds"), amendment.needText("why"))).toList(),
                 fields.place());
     }
 

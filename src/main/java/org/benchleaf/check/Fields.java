@@ -13,7 +13,9 @@ import java.util.function.Function;
 import org.benchleaf.message.FormMessages;
 import org.benchleaf.message.Messages;
 import org.benchleaf.message.Place;
+import org.benchleaf.model.CalendarSpan;
 import org.benchleaf.model.MissingValue;
+import org.benchleaf.model.StatedDay;
 import org.benchleaf.quantity.Dimension;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.QuantityReader;
@@ -291,6 +293,21 @@ final class Fields {
             messages().add(FormMessages.NOT_A_DATE.at(written.place(), "found", written.text()));
             return Optional.empty();
         }
+    }
+
+    /** A day, or a month or year in which it lies. */
+    Optional<StatedDay> day(String key) {
+        return given(key).flatMap(scalar -> CalendarSpan.read(scalar.text()).map(StatedDay::of).or(() -> date(scalar).map(StatedDay::of)));
+    }
+
+    /** The first day that it can be: of what ends, so that nothing holds longer than was meant. */
+    Optional<LocalDate> earliest(String key) {
+        return day(key).map(StatedDay::first);
+    }
+
+    /** The last day that it can be: of what begins, so that nothing holds sooner than was meant. */
+    Optional<LocalDate> latest(String key) {
+        return day(key).map(StatedDay::last);
     }
 
     List<LocalDate> dates(String key) {

@@ -19,6 +19,7 @@ import org.benchleaf.message.FormMessages;
 import org.benchleaf.message.Messages;
 import org.benchleaf.message.Nearest;
 import org.benchleaf.message.Place;
+import org.benchleaf.model.MissingValue;
 import org.benchleaf.read.Node;
 import org.benchleaf.read.YamlText;
 
@@ -31,6 +32,7 @@ enum Form {
     CASE, TRANSLATION, STUDIO, MATERIALS, GLOSSARY, SOURCES, CLASS, ISSUES, RECORD;
 
     private static final Pattern NUMBER = Pattern.compile("-?(0|[1-9]\\d{0,15})(\\.\\d{1,15})?");
+    private static final String NOT_KNOWN = MissingValue.Kind.NOT_KNOWN.word();
     private static final int MOST_WORDS_LISTED = 12;
 
     private JsonTree description;
@@ -73,11 +75,12 @@ enum Form {
                         part.at("type").text().equals("array")));
     }
 
-    /** Whether any text may stand there, and so the words for a value that nobody recorded. */
+    /** Whether any text may stand there, or these words by name, and so the words for a value that nobody recorded. */
     private static boolean takesWords(JsonTree part) {
         JsonTree types = part.at("type");
         boolean text = types.isList() ? types.items().stream().anyMatch(Form::isString) : isString(types);
-        return text && !part.has("enum") && !part.has("pattern");
+        boolean open = !part.has("enum") || part.at("enum").items().stream().anyMatch(word -> word.text().equals(NOT_KNOWN));
+        return text && open && !part.has("pattern");
     }
 
     private static boolean isString(JsonTree type) {

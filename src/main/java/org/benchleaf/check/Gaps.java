@@ -27,7 +27,7 @@ final class Gaps {
     private static final Set<FormMessages> LACKS = EnumSet.of(FormMessages.RECIPE_WAYS, FormMessages.NO_READINGS,
             FormMessages.UNIT_FOR_READINGS, FormMessages.MIX_WITHOUT_PART, FormMessages.PARTS_OF,
             FormMessages.NEVER_USED, FormMessages.SOURCE_LICENCE_MISSING, FormMessages.NEEDED,
-            FormMessages.SOURCE_NOT_ENTERED);
+            FormMessages.SOURCE_NOT_ENTERED, FormMessages.FREE_STEP);
     /** Messages that compare values of one group with each other. */
     private static final Set<FormMessages> COMPARE = EnumSet.of(FormMessages.READINGS_COUNT,
             FormMessages.NOT_MEASURED_BUT_READ, FormMessages.MIX_STOCK, FormMessages.STOCK_OF_NO_PART,

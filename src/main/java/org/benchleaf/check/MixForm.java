@@ -36,10 +36,15 @@ final class MixForm {
     }
 
     /** The mixture; empty where a part cannot be told, which is then said. */
-    Optional<Recipe> read() {
+    Optional<Recipe> read(String id) {
         Optional<Fields> stocks = group.has(FROM) && !group.isScalar(FROM) ? group.group(FROM) : Optional.empty();
-        group.scalar(REST).ifPresent(id -> context.references().use(id, SOLUTION, MATERIAL));
-        String rest = group.needText(REST);
+        String rest = rest();
+        if (context.retold() && liquids.stream().anyMatch(liquid -> group.isScalar(liquid) && group.missing(liquid).isPresent())) {
+            List<String> things = new ArrayList<>();
+            liquids.forEach(liquid -> stock(liquid, stocks).ifPresent(things::add));
+            things.add(rest);
+            return Optional.of(new Recipe.Untold(id, things, List.of()));
+        }
         List<Recipe.Share> shares = new ArrayList<>();
         for (String liquid : liquids) {
             Quantity strength = group.needPositive(liquid, StrengthKinds.of(context, VOLUME_FRACTION, MASS_FRACTION));
@@ -53,6 +58,14 @@ final class MixForm {
         tellKinds(shares);
         tellRepeats(shares, rest);
         return Optional.of(new Recipe.Mix(shares, rest));
+    }
+
+    private String rest() {
+        if (group.missing(REST).isPresent()) {
+            return context.retold() ? group.needText(REST) : group.need(Optional.empty(), REST, "");
+        }
+        group.scalar(REST).ifPresent(one -> context.references().use(one, SOLUTION, MATERIAL));
+        return group.needText(REST);
     }
 
     private void tellNoParts() {

@@ -85,8 +85,9 @@ final class ObjectForm {
     private Medium medium(Fields medium) {
         String id = medium.needText("id");
         context.references().declare(MEDIUM, id, medium.place("id"));
+        medium.scalars("of").forEach(item -> context.references().use(item, ITEM));
         return new Medium(id, medium.needText("is"), medium.text("colour"), medium.text("where"),
-                medium.texts("state"), medium.text("grade"), medium.place("id"));
+                medium.texts("state"), medium.text("grade"), medium.texts("of"), medium.place("id"));
     }
 
     private static PrintObject.Consultation consultation(Fields consultation) {

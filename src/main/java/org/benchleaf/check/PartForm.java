@@ -34,6 +34,9 @@ final class PartForm {
 
     private static final String OVERNIGHT = "overnight";
 
+    /** What a material next to the object is said to be where nobody asked its maker. */
+    private static final String UNKNOWN = "unknown";
+
     private final Context context;
     private final Map<String, Function<Fields, Part>> readers = new LinkedHashMap<>();
 
@@ -203,7 +206,8 @@ final class PartForm {
     }
 
     private Part housing(Fields housing) {
-        return new Part.Housing(materials(housing, "materials"), housing.needText("buffered"), housing.ph("pH"),
+        return new Part.Housing(materials(housing, "materials"),
+                housing.missing("buffered").isPresent() ? UNKNOWN : housing.needText("buffered"), housing.ph("pH"),
                 housing.quantity("temperature", TEMPERATURE));
     }
 

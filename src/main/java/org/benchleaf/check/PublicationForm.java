@@ -33,7 +33,7 @@ final class PublicationForm {
                 "state", Publication.State.DRAFT);
         return new Publication(state, fields.noting(words).needText("licence"),
                 fields.text("source licence").map(licence -> SourceLicenceReader.of(licence, fields.place("source licence"))),
-                fields.date("withhold until"),
+                fields.latest("withhold until"),
                 fields.noting(words).yes("strengths for the public", false),
                 fields.groups("permissions").stream().map(this::permission).toList(), citing(fields), fields.place());
     }
@@ -54,13 +54,13 @@ final class PublicationForm {
                 .filter(use -> use.name().toLowerCase(Locale.ROOT).equals(word)).findFirst()
                 .ifPresentOrElse(uses::add, () -> fields.soundness().spoil(fields.place("for"))));
         // A permission that is still to come is told by what it does not yet allow.
-        LocalDate on = fields.need(fields.date("on"), "on", LocalDate.EPOCH);
-        Optional<LocalDate> withdrawn = fields.date("withdrawn");
+        LocalDate on = fields.need(fields.latest("on"), "on", LocalDate.EPOCH);
+        Optional<LocalDate> withdrawn = fields.earliest("withdrawn");
         if (withdrawn.filter(on::isAfter).isPresent()) {
             fields.messages().add(FormMessages.PERMISSION_ENDS_FIRST.at(fields.place("withdrawn"),
                     "withdrawn", withdrawn.get(), "on", on));
         }
-        Optional<LocalDate> until = fields.date("until");
+        Optional<LocalDate> until = fields.earliest("until");
         if (until.filter(on::isAfter).isPresent()) {
             fields.messages().add(FormMessages.PERMISSION_ENDS_FIRST.at(fields.place("until"),
                     "withdrawn", until.get(), "on", on));

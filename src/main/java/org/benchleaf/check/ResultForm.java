@@ -22,7 +22,9 @@ import org.benchleaf.model.Instrument;
 import org.benchleaf.model.MeasureName;
 import org.benchleaf.model.MeasuringConditions;
 import org.benchleaf.model.PrintObject;
+import org.benchleaf.model.ReadDay;
 import org.benchleaf.model.Result;
+import org.benchleaf.model.StatedDay;
 import org.benchleaf.model.StatedValue;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
@@ -36,6 +38,7 @@ final class ResultForm {
     private final Context context;
     private final List<Instrument> instruments;
     private final List<PrintObject.Item> items;
+    private final List<ReadDay> days = new ArrayList<>();
 
     /** Makes ready for results that were read with these instruments on these items. */
     ResultForm(Context context, List<Instrument> instruments, List<PrintObject.Item> items) {
@@ -46,8 +49,44 @@ final class ResultForm {
 
     List<Result> read(List<Fields> results) {
         List<Result> read = new ArrayList<>();
-        results.forEach(fields -> read.add(result(fields)));
+        results.forEach(fields -> {
+            read.add(result(fields));
+            fields.group("read").ifPresent(group -> {
+                day(fields, group, "before");
+                day(fields, group, "after");
+            });
+        });
         return read;
+    }
+
+    /** When the results were read that were read before, as far as that is told. */
+    List<ReadDay> days() {
+        return List.copyOf(days);
+    }
+
+    private void day(Fields result, Fields group, String key) {
+        group.day(key).ifPresent(day -> {
+            days.add(new ReadDay(result.place("measure"), key.equals("before"), day));
+            if (day.first().isAfter(context.today())) {
+                group.messages().add(FormMessages.DATE_TO_COME.at(group.place(key), "found", group.text(key).orElse("")));
+            }
+            tellUncalibrated(result, group, key, day);
+        });
+    }
+
+    /** A meter of pH drifts from day to day; another instrument is good from its calibration on. */
+    private void tellUncalibrated(Fields result, Fields group, String key, StatedDay day) {
+        Optional<String> used = result.text("instrument").or(() -> result.group("with").flatMap(with -> with.text("instrument")));
+        Optional<Instrument> instrument = used.flatMap(id -> instruments.stream().filter(one -> one.id().equals(id)).findFirst())
+                .filter(one -> !one.calibrated().isEmpty());
+        boolean daily = isPh(result.text("measure").orElse(""));
+        boolean calibrated = instrument.isEmpty() || instrument.get().calibrated().stream().anyMatch(on -> !on.isAfter(day.last())
+                && (!daily || !on.isBefore(day.first())));
+        if (!calibrated) {
+            group.messages().add(FormMessages.READ_UNCALIBRATED.at(group.place(key), "measure", result.text("measure").orElse(""),
+                    "when", key, "day", group.text(key).orElse(""), "instrument", instrument.get().id(),
+                    "days", String.join(", ", instrument.get().calibrated().stream().map(String::valueOf).toList())));
+        }
     }
 
     private Result result(Fields fields) {

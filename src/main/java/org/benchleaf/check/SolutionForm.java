@@ -87,8 +87,11 @@ final class SolutionForm {
     }
 
     private Recipe recipe(String way, String id, Fields group) {
+        if (way.equals("dissolve") && isLeftOpen(group, "strength")) {
+            return new Recipe.Untold(id, List.of(name(group, "solid"), name(group, "in")), List.of());
+        }
         return switch (way) {
-            case "mix" -> mix(group);
+            case "mix" -> mix(id, group);
             case "dissolve" -> new Recipe.Dissolve(name(group, "solid"),
                     group.needPositive("strength", StrengthKinds.of(context, MASS_PER_VOLUME, MASS_FRACTION,
                             AMOUNT_PER_VOLUME)),
@@ -98,27 +101,39 @@ final class SolutionForm {
                     group.needQuantity("at", TEMPERATURE));
             case "adjust" -> new Recipe.Adjust(name(group, "liquid"), name(group, "with"),
                     group.need(StatedForm.ph(group, "to"), "to", ANY_PH), group.quantity("at", TEMPERATURE));
-            default -> parts(group);
+            default -> parts(id, group);
         };
     }
 
-    private Recipe mix(Fields group) {
-        return new MixForm(context, group).read().orElse(STAND_IN);
+    private Recipe mix(String id, Fields group) {
+        return new MixForm(context, group).read(id).orElse(STAND_IN);
+    }
+
+    /** Whether a retold case says that its publication does not give a value. */
+    private boolean isLeftOpen(Fields group, String key) {
+        return context.retold() && group.isScalar(key) && group.missing(key).isPresent();
     }
 
     private Recipe dilute(Fields group) {
         Optional<Quantity> strength = group.positive("strength", StrengthKinds.of(context, VOLUME_FRACTION, MASS_FRACTION,
                 MASS_PER_VOLUME, AMOUNT_PER_VOLUME));
         Optional<Quantity> oneIn = group.positive("one in", NUMBER, COUNT);
-        if (strength.isPresent() == oneIn.isPresent()) {
+        if (strength.isPresent() == oneIn.isPresent() && !isLeftOpen(group, "strength")) {
             group.soundness().spoil(group.place());
         }
         return new Recipe.Dilute(name(group, "stock"), strength, oneIn, name(group, "with"));
     }
 
-    private Recipe parts(Fields group) {
+    private Recipe parts(String id, Fields group) {
         List<String> things = things(group);
-        boolean byMass = group.word("by", word -> word.equals("mass") ? Optional.of(true)
+        if (!things.isEmpty() && isLeftOpen(group, "parts")) {
+            return new Recipe.Untold(id, things, List.of());
+        }
+        boolean untold = isLeftOpen(group, "by");
+        if (!untold && group.isScalar("by") && group.missing("by").isPresent()) {
+            group.need(Optional.empty(), "by", "");
+        }
+        boolean byMass = !untold && group.word("by", word -> word.equals("mass") ? Optional.of(true)
                 : word.equals("volume") ? Optional.of(false) : Optional.<Boolean>empty()).orElse(false);
         boolean cooked = group.yes("cooked", false);
         List<Double> numbers = numbers(group);
@@ -130,8 +145,9 @@ final class SolutionForm {
                     "things", things.size()));
             return STAND_IN;
         }
-        return new Recipe.Parts(IntStream.range(0, things.size())
-                .mapToObj(i -> new Recipe.Portion(things.get(i), numbers.get(i))).toList(), byMass, cooked);
+        List<Recipe.Portion> portions = IntStream.range(0, things.size())
+                .mapToObj(i -> new Recipe.Portion(things.get(i), numbers.get(i))).toList();
+        return untold ? new Recipe.Untold(id, things, portions) : new Recipe.Parts(portions, byMass, cooked);
     }
 
     /** What is put together: 'first' and 'second', or any number under 'of'. */
@@ -185,6 +201,10 @@ final class SolutionForm {
     }
 
     private String name(Fields group, String key) {
+        if (group.missing(key).isPresent()) {
+            // Of a case that is not retold it is asked: hazards and tests rest on what a liquid is.
+            return context.retold() ? group.needText(key) : group.need(Optional.empty(), key, "");
+        }
         group.scalar(key).ifPresent(id -> context.references().use(id, SOLUTION, MATERIAL));
         return group.needText(key);
     }

@@ -25,7 +25,6 @@ import org.benchleaf.check.Remainder;
 import org.benchleaf.check.StudioWords;
 import org.benchleaf.json.JsonText;
 import org.benchleaf.message.Message;
-import org.benchleaf.message.MessageText;
 import org.benchleaf.message.Messages;
 import org.benchleaf.message.Severity;
 import org.benchleaf.model.Confidential;
@@ -38,6 +37,7 @@ import org.benchleaf.read.Draft;
 import org.benchleaf.read.LibraryReader;
 import org.benchleaf.run.CaseReview;
 import org.benchleaf.run.SharedContent;
+import org.benchleaf.run.Told;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -192,10 +192,9 @@ public final class CheckCommand implements Callable<Integer> {
             case sarif -> out.println(JsonText.of(Sarif.log(messages)));
             default -> {
                 PrintWriter err = spec.commandLine().getErr();
-                messages.stream().filter(message -> !DraftList.tells(message, messages) && !PublicationGaps.tells(message, messages))
-                        .forEach(message -> err.println(MessageText.of(message) + "\n"));
-                DraftList.of(messages).forEach(out::println);
-                PublicationGaps.of(messages).forEach(out::println);
+                Lists lists = Lists.of(messages.stream().map(Told::of).toList());
+                lists.single().forEach(message -> err.println(message.text() + "\n"));
+                lists.lines().forEach(out::println);
                 cases.stream().flatMap(one -> one.treatment().stream()).flatMap(one -> one.translations().stream())
                         .forEach(translation -> out.println(translated(translation)));
                 notes.forEach(out::println);

@@ -101,6 +101,9 @@ public final class DraftCommand implements Callable<Integer> {
         }
         out.println("Written: " + file);
         first.toEnter().forEach(out::println);
+        if (!ask) {
+            answers.source().ofLicence().ifPresent(out::println);
+        }
         return new CommandLine(new CheckCommand(clock)).setOut(out).setErr(spec.commandLine().getErr())
                 .execute("--content", content.toString(), file.getParent().toString());
     }

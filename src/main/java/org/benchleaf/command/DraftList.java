@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
-import org.benchleaf.message.ConsentMessages;
-import org.benchleaf.message.DraftMessages;
-import org.benchleaf.message.Message;
+import java.util.stream.Collectors;
+import org.benchleaf.run.Told;
 
 /** Lists what drafts still need, a line each, in the order in which the work is done. */
 final class DraftList {
@@ -20,10 +20,10 @@ final class DraftList {
     }
 
     /** The lines of all drafts among the messages; none if nothing is open. */
-    static List<String> of(List<Message> messages) {
-        Map<String, List<Message>> byFile = new TreeMap<>();
-        messages.stream().filter(message -> message.id() instanceof DraftMessages)
-                .forEach(message -> byFile.computeIfAbsent(message.place().file(), file -> new ArrayList<>()).add(message));
+    static List<String> of(List<Told> messages) {
+        Map<String, List<Told>> byFile = new TreeMap<>();
+        messages.stream().filter(message -> message.listed().list() == Told.List.DRAFT)
+                .forEach(message -> byFile.computeIfAbsent(message.file(), file -> new ArrayList<>()).add(message));
         List<String> lines = new ArrayList<>();
         byFile.forEach((file, open) -> {
             lines.add(file + " is a draft, which is never published. " + open.size() + " still open:");
@@ -34,19 +34,23 @@ final class DraftList {
     }
 
     /** Whether the list says a message: what is open, and that a case of which something is open is a draft. */
-    static boolean tells(Message message, List<Message> all) {
-        return message.id() instanceof DraftMessages || message.id() == ConsentMessages.STILL_DRAFT
-                && all.stream().anyMatch(other -> other.id() instanceof DraftMessages
-                        && other.place().file().equals(message.place().file()));
+    static boolean tells(Told message, Set<String> drafts) {
+        return message.listed().list() == Told.List.DRAFT
+                || message.listed().list() == Told.List.HEAD_OF_DRAFT && drafts.contains(message.file());
     }
 
-    private static int turn(Message message) {
-        String[] way = message.place().pointer().split("/", 3);
+    /** The files of drafts in which something is open. */
+    static Set<String> files(List<Told> messages) {
+        return messages.stream().filter(message -> message.listed().list() == Told.List.DRAFT).map(Told::file).collect(Collectors.toSet());
+    }
+
+    private static int turn(Told message) {
+        String[] way = message.listed().pointer().split("/", 3);
         int at = way.length < 2 ? -1 : ORDER.indexOf(way[1]);
         return at < 0 ? ORDER.size() : at;
     }
 
-    private static String line(Message message) {
-        return "  [ ] line " + message.place().line() + ": " + message.what() + " " + message.fix();
+    private static String line(Told message) {
+        return "  [ ] line " + message.line() + ": " + message.listed().what() + " " + message.listed().fix();
     }
 }

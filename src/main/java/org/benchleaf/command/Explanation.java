@@ -23,6 +23,9 @@ final class Explanation {
     private static final String OF_RULE = "RULE-";
     private static final int COLUMN = 9;
 
+    /** What a message says before the pages that are kept back. */
+    private static final String NOT_PRODUCED = "Not produced:";
+
     private final Library library;
 
     /** Explains by the rules of one studio. */
@@ -51,12 +54,15 @@ final class Explanation {
     }
 
     private static List<String> entry(Message.Id id) {
-        return List.of(id.code() + ", " + id.severity().word() + ": " + weight(id.severity()), row("what", id.what()),
+        return List.of(id.code() + ", " + id.severity().word() + ": " + weight(id), row("what", id.what()),
                 row("why", id.why()), row("do", id.fix()), "Words in braces are filled in where the message is told.");
     }
 
-    private static String weight(Severity severity) {
-        return switch (severity) {
+    private static String weight(Message.Id id) {
+        if (id.severity() == Severity.WARNING && id.what().contains(NOT_PRODUCED)) {
+            return "what it names is not published; all else is.";
+        }
+        return switch (id.severity()) {
             case ERROR -> "nothing is published until it is put right, unless it stands in a draft.";
             case WARNING -> "it is published, but should be looked at.";
             case ADVICE -> "a hint.";

@@ -14,6 +14,9 @@ import picocli.CommandLine.Option;
 /** The dozen questions with which a case begins, and what was answered: nothing, where nothing was said. */
 final class FirstAnswers {
 
+    /** The word for a step that the list of kinds lacks. */
+    static final String OTHER = "other";
+
     @Option(names = "--title", paramLabel = "TEXT", description = "What the case is called.")
     private String title = "";
 
@@ -42,7 +45,8 @@ final class FirstAnswers {
     private List<String> aims = new ArrayList<>();
 
     @Option(names = "--step", paramLabel = "KIND",
-            description = "A kind of step such as 'surface cleaning'; once for each, in the order of the work.")
+            description = "A kind of step such as 'surface cleaning', or 'other' for one that the list lacks; once for each, in the"
+                    + " order of the work. Where several items are treated: 'washing: leaf', so that each item has an order of its own.")
     private List<String> steps = new ArrayList<>();
 
     @Option(names = "--instead", paramLabel = "OPTION: WHY NOT",
@@ -91,8 +95,10 @@ final class FirstAnswers {
 
     /** Which of the words is no kind of step, and what the kinds are; empty if all are kinds. */
     static Optional<String> noKind(List<String> words) {
-        return words.stream().filter(word -> StepKind.of(word).isEmpty()).findFirst().map(unknown -> "'" + unknown
-                + "' is not a kind of step; the kinds are " + String.join(", ", Stream.of(StepKind.values()).map(StepKind::word).toList()));
+        return words.stream().map(word -> two(word, ':').get(0))
+                .filter(word -> StepKind.of(word).isEmpty() && !word.equals(OTHER)).findFirst().map(unknown -> "'" + unknown
+                + "' is not a kind of step; the kinds are "
+                + String.join(", ", Stream.concat(Stream.of(StepKind.values()).map(StepKind::word), Stream.of(OTHER)).toList()));
     }
 
     /** Why an option is none of this case: a retold one has no owner to ask, one of this studio no publication. */
@@ -150,8 +156,19 @@ final class FirstAnswers {
         return aims;
     }
 
+    /** As they were said. */
     List<String> steps() {
         return steps;
+    }
+
+    /** Each kind of step and the item that it is done to; no item for the whole object. */
+    List<List<String>> kinds() {
+        return steps.stream().map(one -> two(one, ':')).toList();
+    }
+
+    /** The items that steps are done to, each once. */
+    List<String> items() {
+        return kinds().stream().map(step -> step.get(1)).filter(item -> !item.isEmpty()).distinct().toList();
     }
 
     /** Each option and why it is not taken. */

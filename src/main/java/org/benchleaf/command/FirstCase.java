@@ -6,10 +6,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.benchleaf.model.FirstStep;
 import org.benchleaf.model.MissingValue;
 import org.benchleaf.model.StepKind;
@@ -113,6 +115,10 @@ final class FirstCase {
                 .line("  size: " + size(answers.size()));
         list("  media", rows(answers.media(), "is", "colour").stream().map(row ->
                 row.substring(0, row.length() - 1) + ", state: " + OPEN + "}").toList());
+        if (!answers.items().isEmpty()) {
+            list("  items", ids(answers.items()).entrySet().stream().map(item -> "{id: " + item.getKey() + ", is: "
+                    + value(item.getValue()) + "}").toList());
+        }
         if (!isRetold()) {
             line("  private:").line("    owner: " + value(answers.owner())).line("    people: " + OPEN);
         }
@@ -140,8 +146,10 @@ final class FirstCase {
         list("  options", answers.instead().stream().map(option -> "{option: " + value(option.get(0)) + ", why not: "
                 + value(option.get(1)) + "}").toList());
         line("  approved: " + value(answers.agreed()));
-        line("  steps: " + (answers.steps().isEmpty() ? OPEN : flow(answers.steps().stream().distinct().toList())));
-        List<String> risky = answers.steps().stream().distinct().filter(kind -> needed(kind).risky()).toList();
+        List<String> proposed = answers.kinds().stream().map(step -> step.get(0)).filter(kind -> !kind.equals(FirstAnswers.OTHER))
+                .distinct().toList();
+        line("  steps: " + (proposed.isEmpty() ? OPEN : flow(proposed)));
+        List<String> risky = proposed.stream().filter(kind -> needed(kind).risky()).toList();
         if (!risky.isEmpty()) {
             line("  risks:");
             risky.forEach(kind -> line("    " + kind + ": " + OPEN));
@@ -157,7 +165,7 @@ final class FirstCase {
     }
 
     private FirstStep needed(String kind) {
-        return kinds.getOrDefault(StepKind.of(kind).orElseThrow(), FirstStep.PLAIN);
+        return StepKind.of(kind).map(kinds::get).orElse(FirstStep.PLAIN);
     }
 
     /** Each medium is tested with each liquid; the author strikes out what will never meet. Others made the tests of a retold case. */
@@ -188,21 +196,54 @@ final class FirstCase {
             return;
         }
         line("steps:");
-        String before = "";
-        for (Map.Entry<String, String> step : ids(answers.steps()).entrySet()) {
-            line("  - id: " + step.getKey()).line("    kind: " + step.getValue()).line("    do: " + OPEN)
-                    .line("    takes: " + OPEN);
-            List<String> needed = needed(step.getValue()).lines();
-            (isRetold() ? TOLD : needed).forEach(line -> line("    " + line));
-            if (isRetold() && !needed.isEmpty()) {
-                line("    # If the publication tells it, take the '# ' away and fill in:");
-                needed.forEach(line -> line("    # " + line.replace(OPEN, "…")));
-            }
+        List<List<String>> said = answers.kinds();
+        List<String> ids = List.copyOf(ids(said.stream().map(step -> step.get(0)).toList()).keySet());
+        for (int at = 0; at < said.size(); at++) {
+            step(ids.get(at), said.get(at).get(0), said.get(at).get(1));
+            List<String> before = before(said, at).stream().map(ids::get).toList();
             if (!before.isEmpty()) {
-                line("    after: [" + before + "]");
+                line("    after: [" + String.join(", ", before) + "]");
             }
-            before = step.getKey();
         }
+    }
+
+    private void step(String id, String kind, String item) {
+        line("  - id: " + id).line("    kind: " + kind);
+        if (kind.equals(FirstAnswers.OTHER)) {
+            line("    named: " + OPEN).line("    nearest: " + OPEN);
+        }
+        if (!item.isEmpty()) {
+            ids(answers.items()).forEach((key, name) -> {
+                if (name.equals(item)) {
+                    line("    of: [" + key + "]");
+                }
+            });
+        }
+        line("    do: " + OPEN).line("    takes: " + OPEN);
+        List<String> needed = needed(kind).lines();
+        (isRetold() ? TOLD : needed).forEach(line -> line("    " + line));
+        if (isRetold() && !needed.isEmpty()) {
+            line("    # If the publication tells it, take the '# ' away and fill in:");
+            needed.forEach(line -> line("    # " + line.replace(OPEN, "…")));
+        }
+    }
+
+    /** The steps for which one waits, by their places: the last of its item, or of every item for a step on the whole object. */
+    private static List<Integer> before(List<List<String>> said, int at) {
+        String item = said.get(at).get(1);
+        Map<String, Integer> last = new LinkedHashMap<>();
+        for (int earlier = 0; earlier < at; earlier++) {
+            String other = said.get(earlier).get(1);
+            if (other.isEmpty()) {
+                last.clear();
+            }
+            last.put(other, earlier);
+        }
+        if (item.isEmpty()) {
+            return last.size() > 1 ? last.entrySet().stream().filter(one -> !one.getKey().isEmpty()).map(Map.Entry::getValue).toList()
+                    : List.copyOf(last.values());
+        }
+        return Stream.of(item, "").map(last::get).filter(Objects::nonNull).limit(1).toList();
     }
 
     private void results() {

@@ -1,41 +1,84 @@
 package org.benchleaf.command;
 
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
-import org.benchleaf.message.ConsentMessages;
-import org.benchleaf.message.Message;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import org.benchleaf.run.Told;
 
-/** Lists what the publications of retold cases leave open of the rules, a line each: nothing that has to be answered. */
+/**
+ * Lists what the publications of retold cases leave open of the rules, a line each: nothing that has to be answered. What one missing
+ * fact leaves open of several rules or steps has one line.
+ */
 final class PublicationGaps {
+
+    private static final String CANNOT_BE_TOLD = " cannot be told: ";
+    private static final Pattern STEP = Pattern.compile("(?<=step ')[^']++(?=')");
 
     private PublicationGaps() {
     }
 
     /** The lines of all retold cases among the messages; none if their publications leave nothing open. */
-    static List<String> of(List<Message> messages) {
-        Map<String, List<Message>> byFile = new TreeMap<>();
-        messages.stream().filter(message -> message.id().leftToSource())
-                .forEach(message -> byFile.computeIfAbsent(message.place().file(), file -> new ArrayList<>()).add(message));
+    static List<String> of(List<Told> messages) {
+        Map<String, List<Told>> byFile = new TreeMap<>();
+        messages.stream().filter(message -> message.listed().list() == Told.List.SOURCE)
+                .forEach(message -> byFile.computeIfAbsent(message.file(), file -> new ArrayList<>()).add(message));
         List<String> lines = new ArrayList<>();
         byFile.forEach((file, open) -> {
-            lines.add(file + " is retold, and its publication leaves " + open.size() + " open of what the rules ask. Enter what the"
+            Collection<List<Told>> matters = together(open);
+            lines.add(file + " is retold, and its publication leaves " + matters.size() + " open of what the rules ask. Enter what the"
                     + " publication tells of it and leave the rest: the results tell it as not recorded, and no sheets for the bench"
                     + " are made while a rule is not kept. 'check --explain CODE' tells each rule.");
-            open.stream().map(PublicationGaps::line).distinct().forEach(lines::add);
+            matters.forEach(some -> lines.add(some.size() == 1 ? line(some.get(0)) : line(some)));
             lines.add("");
         });
         return lines;
     }
 
     /** Whether the list says a message: what is left open, and that no sheets are made because of it. */
-    static boolean tells(Message message, List<Message> all) {
-        return message.id().leftToSource() || message.id() == ConsentMessages.OPEN_IN_SOURCE && all.stream().anyMatch(other ->
-                other.id().leftToSource() && other.place().file().equals(message.place().file()));
+    static boolean tells(Told message, Set<String> retold) {
+        return message.listed().list() == Told.List.SOURCE
+                || message.listed().list() == Told.List.HEAD_OF_SOURCE && retold.contains(message.file());
     }
 
-    private static String line(Message message) {
-        return "  line " + message.place().line() + ", " + message.code() + ": " + message.what();
+    /** The files of retold cases of which something is left open. */
+    static Set<String> files(List<Told> messages) {
+        return messages.stream().filter(message -> message.listed().list() == Told.List.SOURCE).map(Told::file).collect(Collectors.toSet());
+    }
+
+    /** What one missing fact leaves open, together, at its first place; all else by itself. */
+    private static Collection<List<Told>> together(List<Told> open) {
+        Map<String, List<Told>> some = new LinkedHashMap<>();
+        open.forEach(message -> {
+            List<Told> same = some.computeIfAbsent(missing(message).isEmpty() ? line(message) : missing(message), key -> new ArrayList<>());
+            if (same.stream().noneMatch(other -> line(other).equals(line(message)))) {
+                same.add(message);
+            }
+        });
+        return some.values();
+    }
+
+    /** The fact that is missing, as the message ends; empty if it is no question. */
+    private static String missing(Told message) {
+        int at = message.listed().what().indexOf(CANNOT_BE_TOLD);
+        return at < 0 ? "" : message.listed().what().substring(at + CANNOT_BE_TOLD.length());
+    }
+
+    private static String line(Told message) {
+        return "  line " + message.line() + ", " + message.code() + ": " + message.listed().what();
+    }
+
+    private static String line(List<Told> same) {
+        String fact = missing(same.get(0)).replaceFirst("[.]$", "");
+        List<String> steps = same.stream().flatMap(message -> STEP.matcher(message.listed().what()).results()).map(found -> found.group())
+                .distinct().toList();
+        return "  line " + same.get(0).line() + ", " + same.stream().map(Told::code).distinct().collect(Collectors.joining(", "))
+                + ": Whether these rules are kept" + (steps.isEmpty() ? "" : " at " + (steps.size() == 1 ? "step" : "steps") + " '"
+                + String.join("', '", steps) + "'") + CANNOT_BE_TOLD + fact + ".";
     }
 }

@@ -131,7 +131,9 @@ public final class PublishCommand implements Callable<Integer> {
         ContentStages stages = stages(day);
         List<Path> folders = stages.audiences().stream().map(this::folder).toList();
         Publishing.Outcome outcome = publish(stages, day);
-        outcome.told().forEach(told -> err.println(told.text()));
+        Lists lists = Lists.of(outcome.told());
+        lists.single().forEach(told -> err.println(told.text()));
+        lists.lines().forEach(out::println);
         err.flush();
         if (outcome.isNew() && !folders.contains(training()) && SitePacker.clear(training(), day)) {
             err.println(MessageText.of(EditionMessages.TRAINING_SITE_ENDED.at(Place.file(name(training())))));

@@ -5,6 +5,8 @@ import java.io.PrintWriter;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import org.benchleaf.message.Place;
+import org.benchleaf.read.SourceLicenceReader;
 import picocli.CommandLine.Option;
 
 /** What is asked of the publication from which a case is retold, and what was answered. */
@@ -34,6 +36,7 @@ final class SourceAnswers {
         of = answer.equalsIgnoreCase("no") ? "" : answer;
         if (isRetold()) {
             licence = Asking.one(licence, "Under which licence does the publication stand? (CC-BY-4.0, or: not known)", in, out);
+            ofLicence().ifPresent(out::println);
             by = Asking.one(by, "Who retells it, as the pages may say it? (a conservator of this studio)", in, out);
             read = Asking.one(read, "What of it was read? (the whole article and its tables)", in, out);
             notRead = Asking.one(notRead, "What of it was not read? (the supplement; or: nothing)", in, out);
@@ -51,6 +54,20 @@ final class SourceAnswers {
 
     String licence() {
         return licence;
+    }
+
+    /** What an author should know at once of the licence that was said: that it forbids a retelling, or may. */
+    Optional<String> ofLicence() {
+        if (!isRetold() || licence.isBlank()) {
+            return Optional.empty();
+        }
+        return switch (SourceLicenceReader.of(licence, Place.file("")).terms()) {
+            case ALLOWS -> Optional.empty();
+            case FORBIDS -> Optional.of("The licence of the source, '" + licence + "', does not allow a retelling to be published"
+                    + " (CONS-020). Ask whoever holds the rights before you write; without their written permission no page is published.");
+            case NOT_KNOWN -> Optional.of("Whether the licence of the source, '" + licence + "', allows a retelling to be published is not"
+                    + " known (CONS-021). Find out before you write; until then no page is published.");
+        };
     }
 
     /** The answers by the keys of a case's source, as they stand in its file, without the key of the publication. */

@@ -82,10 +82,17 @@ public final class Deriver {
         surfaceAndExtract(source, messages);
         HazardAssessor.Assessment assessment = new HazardAssessor(work.bench()).assess(findings);
         Map<String, Figure> figures = work.bench().ledger().figures();
-        Citations.check(source, figures.keySet(), messages);
+        Citations.check(source, citable(figures, results), messages);
         return new Derived(new WorkedCase(source, figures, timeline, work.maker().daysOnRecord(), work.inOrder(timeline), results,
                 assessment.hazards(), assessment.care(), assessment.findings(), classes(source, assessment, figures, messages),
                 List.copyOf(assessment.substances())), messages);
+    }
+
+    /** What a story can cite: figures, and what a report states in words. */
+    private static Set<String> citable(Map<String, Figure> figures, List<WorkedResult> results) {
+        Set<String> citable = new LinkedHashSet<>(figures.keySet());
+        results.forEach(result -> citable.addAll(result.asStated().keySet()));
+        return citable;
     }
 
     /**
@@ -151,7 +158,7 @@ public final class Deriver {
                 unique = name + "-" + number;
             }
             WorkedResult one = (told.get(at) instanceof Result.Colour ? told.get(at) : result).ask(new ResultFigures(bench, unique));
-            WorkedResult there = new WorkedResult(told.get(at), one.figures(), one.cautions());
+            WorkedResult there = new WorkedResult(told.get(at), unique, one.figures(), one.cautions());
             worked.add(both && isPh(result) ? with(there, "surface-and-extract-not-compared") : there);
         }
         return worked;
@@ -160,7 +167,7 @@ public final class Deriver {
     private static WorkedResult with(WorkedResult result, String caution) {
         List<String> cautions = new ArrayList<>(result.cautions());
         cautions.add(caution);
-        return new WorkedResult(result.source(), new LinkedHashMap<>(result.figures()), cautions);
+        return new WorkedResult(result.source(), result.name(), new LinkedHashMap<>(result.figures()), cautions);
     }
 
     private static boolean isPh(Result result) {

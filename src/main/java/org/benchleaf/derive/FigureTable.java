@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import org.benchleaf.calculate.Figure;
+import org.benchleaf.calculate.FigureKey;
 import org.benchleaf.derive.figure.Reading;
 import org.benchleaf.json.JsonText;
 import org.benchleaf.model.Library;
@@ -93,9 +94,14 @@ public final class FigureTable {
         return text.toString();
     }
 
+    /** What a report states keeps the words of its form. */
+    private static String told(Figure figure) {
+        return figure.key().name().startsWith(FigureKey.STATED) ? figure.inputs().get(0).text() : Reading.of(figure.value());
+    }
+
     private String text(Figure figure) {
         StringBuilder text = new StringBuilder("  ").append(figure.id()).append(" = ")
-                .append(Reading.of(figure.value()));
+                .append(told(figure));
         if (figure.value().spread() == Quantity.Spread.RANGE) {
             text.append(" (about ").append(Reading.of(figure.value().exact())).append(')');
         }

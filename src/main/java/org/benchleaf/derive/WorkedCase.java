@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import org.benchleaf.calculate.Figure;
 import org.benchleaf.derive.classes.ClassPlan;
+import org.benchleaf.derive.figure.AsStated;
 import org.benchleaf.derive.figure.Preparation;
 import org.benchleaf.derive.figure.WorkedResult;
 import org.benchleaf.derive.hazard.Hazards;
@@ -50,6 +51,13 @@ public record WorkedCase(TreatmentCase source, Map<String, Figure> figures, Time
     /** Whether it tells what was done, by others or in the past, and not what is planned: its times are those that are on record. */
     public boolean isOnRecordAlone() {
         return source.sources().retelling().isPresent() || findings.stream().anyMatch(finding -> finding.standing().isOpen());
+    }
+
+    /** What reports state of its results, by the names under which a story cites it. */
+    public Map<String, AsStated> asStated() {
+        Map<String, AsStated> told = new LinkedHashMap<>();
+        results.forEach(result -> told.putAll(result.asStated()));
+        return told;
     }
 
     /** The same case told in the words of one of its translations; what was worked out stays as it is. */

@@ -178,6 +178,11 @@ public enum FormMessages implements CatalogueEntry {
             "The reading {found} is finer than the instrument '{instrument}' shows, which is steps of {step}.",
             "A digit that nobody read would be shown as measured; what is worked out keeps to the steps of the instrument.",
             "Write the reading as it was shown, or correct 'resolution:' of the instrument."),
+    READ_UNCALIBRATED("FORM-156", Severity.WARNING,
+            "'{measure}' was read {when} on {day}, and '{instrument}' was calibrated on {days}.",
+            "A pH meter drifts from day to day, and no instrument can be trusted before its calibration.",
+            "Add the calibration of that day to 'calibrated:' of the instrument, correct the day under 'read:', or leave it so and say it"
+                    + " in the note of the result."),
     STATED_VALUE("FORM-057", Severity.ERROR,
             "'{found}' cannot be read as a value of a report.",
             "Left as words, no page could show it as a number or compare it.",

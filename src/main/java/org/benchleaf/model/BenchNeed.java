@@ -128,5 +128,10 @@ public record BenchNeed(String name, List<String> forWork, int each, Per per, St
             }
             return work;
         }
+
+        @Override
+        public Set<String> untold(Recipe.Untold recipe) {
+            return Set.of(MIXED);
+        }
     }
 }

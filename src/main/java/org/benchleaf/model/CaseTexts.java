@@ -116,7 +116,8 @@ public final class CaseTexts {
                 publication(from.publication()), object(from.object()), each(from.condition(), this::damage),
                 each(from.tests(), this::test),
                 proposal(from.proposal()), each(from.instruments(), this::instrument), each(from.solutions(), this::solution),
-                each(from.steps(), this::step), each(from.results(), this::result), each(from.trials(), this::trial),
+                each(from.steps(), this::step), each(from.results(), this::result), from.readDays(),
+                each(from.trials(), this::trial),
                 each(from.pictures(), this::picture),
                 each(from.reasons(), this::reason), story, sources(from.sources()), from.translations(), from.workingsPrinted(),
                 from.privateFields(), from.place());
@@ -138,7 +139,7 @@ public final class CaseTexts {
     private Medium medium(int number, Medium from) {
         String at = "object.media." + from.id() + ".";
         return new Medium(from.id(), text(at + "is", from.is()), text(at + "colour", from.colour()),
-                text(at + "where", from.where()), from.state(), from.grade(), from.place());
+                text(at + "where", from.where()), from.state(), from.grade(), from.of(), from.place());
     }
 
     private PrintObject.Item item(int number, PrintObject.Item from) {

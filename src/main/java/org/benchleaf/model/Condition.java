@@ -58,6 +58,12 @@ public record Condition(List<Clause> clauses) {
         }));
     }
 
+    /** Whether it may hold because of what a block asks of the very thing that it is asked of. */
+    public boolean mayHoldBy(BuildingBlock asked) {
+        return clauses.stream().anyMatch(clause -> clause instanceof Block block ? block.block() == asked
+                : clause instanceof AnyOf some && some.conditions().stream().anyMatch(one -> one.mayHoldBy(asked)));
+    }
+
     /** One clause. */
     public sealed interface Clause {
 

@@ -14,12 +14,19 @@ import org.benchleaf.message.Place;
  * @param where where it is; empty if all over
  * @param state such as {@code friable}, {@code heavy}, {@code dark verso}, {@code once dissolved}
  * @param grade condition grade of iron-gall ink: good, fair, poor or bad
+ * @param of ids of the items that bear it; the whole object if empty
  */
 public record Medium(String id, String is, Optional<String> colour, Optional<String> where, List<String> state,
-        Optional<String> grade, Place place) {
+        Optional<String> grade, List<String> of, Place place) {
 
     public Medium {
         state = List.copyOf(state);
+        of = List.copyOf(of);
+    }
+
+    /** Whether what a step is done to bears it; a step on no item is done to all, and a medium of no item may be on each. */
+    public boolean isMetBy(Step step) {
+        return of.isEmpty() || step.of().isEmpty() || step.of().stream().anyMatch(of::contains);
     }
 
     /** The colour to tell beside what it is; empty where that tells it already, as "red ink" does, and where nobody recorded it. */

@@ -15,6 +15,8 @@ public record MissingValue(Kind kind, Optional<String> why) {
     public enum Kind {
         /** Nobody recorded it. */
         NOT_KNOWN("not known"),
+        /** A publication or a record may tell it, and who retells it did not read that. */
+        NOT_READ("not read"),
         /** It is still to be found out and written; in drafts only. */
         NOT_YET_KNOWN("not yet known"),
         /** There can be none. */

@@ -41,7 +41,7 @@ public record Proposal(List<Aim> aims, List<Option> options, Optional<LocalDate>
      * What the treatment is for.
      *
      * @param words in which it was agreed
-     * @param answers the results that tell of it; empty if none does
+     * @param answers the results and trials that tell of it; empty if none does
      */
     public record Aim(String words, List<Answer> answers) {
         public Aim {
@@ -52,10 +52,15 @@ public record Proposal(List<Aim> aims, List<Option> options, Optional<LocalDate>
         public Optional<Answer> answer(Result result) {
             return answers.stream().filter(answer -> answer.result().equals(result.place())).findFirst();
         }
+
+        /** Whether the case ties a trial to it. */
+        public boolean isAnsweredBy(Trial trial) {
+            return answers.stream().anyMatch(answer -> answer.result().equals(trial.place()));
+        }
     }
 
     /**
-     * A result that tells of an aim.
+     * A result, or a trial, that tells of an aim.
      *
      * @param result where it stands
      * @param howFar what it can tell of the aim and what not, in the author's words

@@ -6,11 +6,19 @@ import java.util.stream.Stream;
 import org.benchleaf.quantity.Dimension;
 import org.benchleaf.quantity.Quantity;
 
-/** How a solution is made: one of six ways. Ids name materials of the studio or other solutions of the case. */
+/**
+ * How a solution is made: one of six ways, or in proportions that nobody recorded. Ids name materials of the studio or other solutions of
+ * the case.
+ */
 public sealed interface Recipe {
 
     /** The ids of what it is made from, in the order of making. */
     List<String> ingredients();
+
+    /** Whether nobody recorded what it was made of, or in which proportions. */
+    default boolean isOpen() {
+        return this instanceof Untold || ingredients().stream().anyMatch(id -> MissingValue.read(id).isPresent());
+    }
 
     /** Asks a question that differs by the way of making. */
     <R> R ask(Kinds<R> kinds);
@@ -28,6 +36,8 @@ public sealed interface Recipe {
         R adjust(Adjust recipe);
 
         R parts(Parts recipe);
+
+        R untold(Untold recipe);
     }
 
     /**
@@ -174,6 +184,26 @@ public sealed interface Recipe {
         @Override
         public <R> R ask(Kinds<R> kinds) {
             return kinds.parts(this);
+        }
+    }
+
+    /**
+     * Things that were put together, and nobody recorded in which proportions, or whether its parts counted mass or volume.
+     *
+     * @param id of the solution; two of the same things need not be alike
+     * @param ingredients in the order in which they are named
+     * @param portions the parts of each, where only what they count is not recorded; else empty
+     */
+    record Untold(String id, List<String> ingredients, List<Portion> portions) implements Recipe {
+
+        public Untold {
+            ingredients = List.copyOf(ingredients);
+            portions = List.copyOf(portions);
+        }
+
+        @Override
+        public <R> R ask(Kinds<R> kinds) {
+            return kinds.untold(this);
         }
     }
 

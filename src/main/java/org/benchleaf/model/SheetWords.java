@@ -39,7 +39,7 @@ public final class SheetWords {
         Predicate<Medium> cleared = medium -> treatment.tests().stream().anyMatch(test -> test.medium().equals(medium.id())
                 && test.isLiquidNamed() && test.with().equals(liquid) && test.result().isPassed());
         return Stream.of(sheet(treatment), treatment.object().support().sizing().stream(), treatment.object().media().stream()
-                .filter(medium -> !isKeptOut(medium, step)).flatMap(medium -> cleared.test(medium) ? names(medium)
+                .filter(medium -> medium.isMetBy(step) && !isKeptOut(medium, step)).flatMap(medium -> cleared.test(medium) ? names(medium)
                         : Stream.of(names(medium), medium.state().stream(), moves(medium, treatment, library)).flatMap(all -> all)),
                 damages(treatment)).flatMap(all -> all).toList();
     }

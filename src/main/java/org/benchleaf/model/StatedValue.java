@@ -1,6 +1,7 @@
 package org.benchleaf.model;
 
 import java.util.Optional;
+import org.benchleaf.quantity.Decimal;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
 
@@ -31,6 +32,19 @@ public record StatedValue(Form form, Quantity value, Optional<Integer> readings,
     public String withUnit(Unit unit) {
         boolean bare = written.chars().allMatch(sign -> sign < 'A') && !unit.symbol().isEmpty() && unit != Unit.PH && unit != Unit.COUNT;
         return bare ? written + " " + unit.symbol() : written;
+    }
+
+    /** The value with the words of its form, as a case file has it: "about 8", "mean 7.2, n = 5, sd 0.1". */
+    public String told(Unit unit) {
+        String word = switch (form) {
+            case ONE, RANGE -> "";
+            case ABOUT -> "about ";
+            case LESS_THAN -> "less than ";
+            case MORE_THAN -> "more than ";
+            case MEAN -> "mean ";
+        };
+        return word + withUnit(unit) + readings.map(count -> ", n = " + count).orElse("")
+                + deviation.map(sd -> ", sd " + Decimal.text(sd.value())).orElse("");
     }
 
     /** The number or range for a sum; of "about 8" what rounds to it, 7.5 to 8.5; empty where one end is open. */

@@ -24,6 +24,7 @@ import org.benchleaf.message.Place;
  * @param solutions what is prepared, in the order written
  * @param steps what is done, in the order written
  * @param results what was measured before and after
+ * @param readDays when results were read, as far as it is known
  * @param trials treatments tried side by side
  * @param pictures photographs and drawings
  * @param reasons reasons recorded for departing from a rule
@@ -37,7 +38,7 @@ import org.benchleaf.message.Place;
 public record TreatmentCase(String id, String title, String summary, Level level, String language,
         Publication publication, PrintObject object, List<Damage> condition, List<SpotTest> tests, Proposal proposal,
         List<Instrument> instruments, List<Solution> solutions, List<Step> steps, List<Result> results,
-        List<Trial> trials,
+        List<ReadDay> readDays, List<Trial> trials,
         List<Picture> pictures, List<Reason> reasons, Story story, CaseSources sources, List<Translation> translations,
         boolean workingsPrinted, Set<String> privateFields, Place place) {
 
@@ -48,6 +49,7 @@ public record TreatmentCase(String id, String title, String summary, Level level
         solutions = List.copyOf(solutions);
         steps = List.copyOf(steps);
         results = List.copyOf(results);
+        readDays = List.copyOf(readDays);
         trials = List.copyOf(trials);
         pictures = List.copyOf(pictures);
         reasons = List.copyOf(reasons);
@@ -55,18 +57,33 @@ public record TreatmentCase(String id, String title, String summary, Level level
         privateFields = Set.copyOf(privateFields);
     }
 
+    /** A case of which nobody recorded when its results were read. */
+    public TreatmentCase(String id, String title, String summary, Level level, String language,
+            Publication publication, PrintObject object, List<Damage> condition, List<SpotTest> tests, Proposal proposal,
+            List<Instrument> instruments, List<Solution> solutions, List<Step> steps, List<Result> results,
+            List<Trial> trials, List<Picture> pictures, List<Reason> reasons, Story story, CaseSources sources,
+            List<Translation> translations, boolean workingsPrinted, Set<String> privateFields, Place place) {
+        this(id, title, summary, level, language, publication, object, condition, tests, proposal, instruments, solutions, steps,
+                results, List.of(), trials, pictures, reasons, story, sources, translations, workingsPrinted, privateFields, place);
+    }
+
     /** The same case with its words in other languages. */
     public TreatmentCase with(List<Translation> others) {
         return new TreatmentCase(id, title, summary, level, language, publication, object, condition, tests, proposal,
-                instruments, solutions, steps, results, trials, pictures, reasons, story, sources, others, workingsPrinted,
+                instruments, solutions, steps, results, readDays, trials, pictures, reasons, story, sources, others, workingsPrinted,
                 privateFields, place);
     }
 
     /** This case with another proposal. */
     public TreatmentCase with(Proposal other) {
         return new TreatmentCase(id, title, summary, level, language, publication, object, condition, tests, other,
-                instruments, solutions, steps, results, trials, pictures, reasons, story, sources, translations, workingsPrinted,
+                instruments, solutions, steps, results, readDays, trials, pictures, reasons, story, sources, translations, workingsPrinted,
                 privateFields, place);
+    }
+
+    /** When a result was read, as far as it is known. */
+    public List<ReadDay> readDays(Result result) {
+        return readDays.stream().filter(day -> day.result().equals(result.place())).toList();
     }
 
     /** The step of that id. */

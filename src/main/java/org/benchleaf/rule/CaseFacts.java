@@ -89,7 +89,8 @@ final class CaseFacts {
         if (!isOnTheObject(step)) {
             return Stream.empty();
         }
-        return Stream.concat(media.stream().filter(layer -> isBathed(step) || !step.avoids().contains(layer.name())), Stream.of(support))
+        return Stream.concat(media.stream().filter(layer -> layer.medium().orElseThrow().isMetBy(step))
+                .filter(layer -> isBathed(step) || !step.avoids().contains(layer.name())), Stream.of(support))
                 .filter(layer -> !onlyFixesAnother(step, layer)).map(layer -> Asked.of(step).on(layer));
     }
 
@@ -114,9 +115,10 @@ final class CaseFacts {
         return WETTING.contains(step.kind()) || step.named().isPresent() && liquidsOf(step).findAny().isPresent();
     }
 
-    /** Whether a step leaves the sheet damp: it is wetted, or humidified. */
+    /** Whether a step leaves the sheet damp: it is wetted, and not with solvents alone, or humidified. */
     boolean dampens(Step step) {
-        return isOnTheObject(step) && (wetsBy(step) || step.kind() == StepKind.HUMIDIFICATION
+        boolean solvent = liquidsOf(step).findAny().isPresent() && liquidsOf(step).allMatch(liquids::isWaterless);
+        return isOnTheObject(step) && !solvent && (wetsBy(step) || step.kind() == StepKind.HUMIDIFICATION
                 || step.part(Part.Chamber.class).isPresent() || step.part(Part.Bath.class).isPresent()
                 || step.part(Part.Mist.class).isPresent());
     }

@@ -26,8 +26,15 @@ import org.benchleaf.quantity.Quantity;
 /** What is in the liquids of a case: solutions are followed down to the materials they are made of. */
 final class Liquids {
 
-    private static final Set<String> LIQUID_FORMS = Set.of("liquid", "solution");
+    private static final String LIQUID = "liquid";
+    private static final Set<String> LIQUID_FORMS = Set.of(LIQUID, "solution");
     private static final String WATER = "water";
+
+    /** The word for a liquid that is shown to be of solvents without water. */
+    private static final String WATERLESS = "waterless";
+
+    /** A solvent that is sold weaker than this is let down with water (common practice, no source). */
+    private static final double LEAST_WITHOUT_WATER = 0.9;
 
     private final TreatmentCase treatment;
     private final Map<String, Solution> solutions;
@@ -96,6 +103,9 @@ final class Liquids {
     }
 
     private Judgement answer(String id, String word) {
+        if (word.equals(WATERLESS)) {
+            return Judgement.of(isWaterless(id));
+        }
         boolean fits = isBase(word) ? base(id).equals(word) : treatment.matter(id).anyMatch(leaf -> nameFits(leaf, word));
         Optional<String> unknown = treatment.matter(id).filter(leaf -> !isDescribed(leaf)).findFirst();
         return fits || unknown.isEmpty() ? Judgement.of(fits) : Judgement.cannotTell(MissingFact.contents(unknown.get()));
@@ -104,6 +114,25 @@ final class Liquids {
     /** Whether the studio says what a material is made of, or what it does. */
     private boolean isDescribed(String id) {
         return material(id).filter(material -> material.substance().isPresent() || !material.traits().isEmpty()).isPresent();
+    }
+
+    /** Whether all of it is known, none of it holds water, and a solvent carries it; what is not known is asked as water is. */
+    boolean isWaterless(String id) {
+        return treatment.matter(id).allMatch(leaf -> isDescribed(leaf) && !mayHoldWater(leaf))
+                && treatment.matter(id).anyMatch(this::isSolvent);
+    }
+
+    private boolean isSolvent(String id) {
+        return isNeutral(id) && material(id).flatMap(Material::substance).map(reference.substances()::get)
+                .filter(substance -> substance.form().equals(LIQUID)).isPresent();
+    }
+
+    private boolean mayHoldWater(String id) {
+        Optional<Material> material = material(id);
+        boolean dissolved = material.flatMap(Material::substance).map(reference.substances()::get)
+                .filter(substance -> substance.form().equals("solution")).isPresent();
+        boolean weak = material.flatMap(Material::strength).filter(strength -> fraction(strength) < LEAST_WITHOUT_WATER).isPresent();
+        return nameFits(id, WATER) || dissolved || weak;
     }
 
     /** Whether it has a pH: unless every part of it is known to be neither water, nor acid, nor base. */
@@ -217,6 +246,11 @@ final class Liquids {
             return "parts " + recipe.portions().stream().map(one -> String.valueOf(one.parts() / recipe.all()))
                     .collect(Collectors.joining(" + ")) + (recipe.byMass() ? " mass" : " volume");
         }
+
+        @Override
+        public String untold(Recipe.Untold recipe) {
+            return "untold " + recipe.id();
+        }
     }
 
     private final class Carrier implements Recipe.Kinds<Boolean> {
@@ -258,6 +292,11 @@ final class Liquids {
         public Boolean parts(Recipe.Parts recipe) {
             return recipe.portions().stream().anyMatch(one -> carrier(one.of(), seen));
         }
+
+        @Override
+        public Boolean untold(Recipe.Untold recipe) {
+            return recipe.ingredients().stream().anyMatch(one -> carrier(one, seen));
+        }
     }
 
     private final class Ph implements Recipe.Kinds<Optional<Quantity>> {
@@ -288,6 +327,11 @@ final class Liquids {
 
         @Override
         public Optional<Quantity> parts(Recipe.Parts recipe) {
+            return Optional.empty();
+        }
+
+        @Override
+        public Optional<Quantity> untold(Recipe.Untold recipe) {
             return Optional.empty();
         }
     }

@@ -72,7 +72,9 @@ final class MatrixBench {
         String fix = stop ? "Keep it out of the step with 'avoid:', protect it and test it again, or choose another treatment."
                 : "Choose a gentler way, or keep it out of the step with 'avoid:'.";
         return new Speaking(Matrix.cellId(row, action), stop ? Rule.Weight.STOP : Rule.Weight.REASON, true, false,
-                Optional.of(step), settled, Speaking.Ground.NOT_KEPT, touch.place(), what, read, why, fix);
+                Optional.of(step), settled, Speaking.Ground.NOT_KEPT, touch.place(),
+                Likeness.told(what, "step '" + step + "'", touch, List.of(action.is())),
+                Likeness.told(read, "it", touch, List.of(action.is())), why, fix);
     }
 
     /** A name that begins a heading, as it stands within a sentence. */

@@ -7,6 +7,7 @@ import java.util.stream.Stream;
 import org.benchleaf.message.Holes;
 import org.benchleaf.message.Message;
 import org.benchleaf.message.Severity;
+import org.benchleaf.model.Condition;
 import org.benchleaf.model.Finding;
 import org.benchleaf.model.Picture;
 import org.benchleaf.model.Rule;
@@ -87,8 +88,11 @@ final class RuleBench {
 
     private Speaking speaking(Rule rule, Asked subject) {
         Message told = filled(rule, subject, rule.what(), rule.why(), rule.fix());
+        List<Condition> because = Stream.concat(Stream.of(rule.where()), rule.forbids().stream()).toList();
         return new Speaking(rule.id(), rule.weight(), rule.forTrainees(), rule.past(), subject.step().map(Step::id),
-                Optional.empty(), Speaking.Ground.NOT_KEPT, subject.place(), told.what(), read(rule.what(), subject),
+                Optional.empty(), Speaking.Ground.NOT_KEPT, subject.place(),
+                Likeness.told(told.what(), "step '" + subject.step().map(Step::id).orElse(NOTHING) + "'", subject, because),
+                Likeness.told(read(rule.what(), subject), "it", subject, because),
                 told.why(), told.fix());
     }
 

@@ -75,6 +75,41 @@ class DraftCommandTest {
     }
 
     @Test
+    void a_step_that_the_list_lacks_is_taken_as_other() throws IOException {
+        assertThat(draft("", "bill", "--step", "examination", "--step", "other", "--step", "other")).as(err.toString()).isZero();
+        assertThat(Files.readString(file)).contains(
+                "  - id: other\n    kind: other\n    named: not yet known\n    nearest: not yet known\n",
+                "  - id: other-2\n");
+    }
+
+    /** Leaf and cover are treated side by side, and come together when they are housed. */
+    @Test
+    void each_item_has_an_order_of_its_own() throws IOException {
+        assertThat(draft("", "bill", "--step", "examination", "--step", "washing: the leaf", "--step", "surface cleaning: the cover",
+                "--step", "drying: the leaf", "--step", "housing")).as(err.toString()).isZero();
+        assertThat(Files.readString(file)).contains("items:\n    - {id: the-leaf, is: the leaf}\n    - {id: the-cover, is: the cover}\n");
+        List<String> order = Files.readString(file).lines().filter(line -> line.matches(" +(- id|of|after): .*")).map(String::strip)
+                .dropWhile(line -> !line.equals("- id: examination")).toList();
+        assertThat(order).containsExactly("- id: examination", "- id: washing", "of: [the-leaf]", "after: [examination]",
+                "- id: surface-cleaning", "of: [the-cover]", "after: [examination]", "- id: drying", "of: [the-leaf]", "after: [washing]",
+                "- id: housing", "after: [drying, surface-cleaning]");
+    }
+
+    @Test
+    void a_licence_that_forbids_is_told_at_once() {
+        assertThat(draft("", "bill", "--source", "abbey-1995", "--source-licence", "CC-BY-NC-ND-4.0")).as(err.toString()).isZero();
+        assertThat(out.toString()).contains("'CC-BY-NC-ND-4.0', does not allow a retelling to be published (CONS-020)");
+        assertThat(draft("A bill\nabbey-1995\nCC-BY-ND-4.0\n", "other-bill", "--ask")).as(err.toString()).isZero();
+        assertThat(out.toString().split("CC-BY-ND-4.0', does not allow")[0]).doesNotContain("Who retells it");
+    }
+
+    @Test
+    void what_is_kept_back_is_not_explained_as_published() {
+        assertThat(run(new CommandLine(new CheckCommand(DAY)), "--content", content.toString(), "--explain", "CONS-020")).isZero();
+        assertThat(out.toString()).contains("CONS-020, warning: what it names is not published").doesNotContain("it is published");
+    }
+
+    @Test
     void what_is_asked_in_the_terminal_stands_in_the_file() throws IOException {
         String typed = String.join("\n", "A bill: \"torn\", and mended", "No", "broadside, letterpress", "412 mm x 298 mm",
                 "wood pulp, 82 g/m²", "printing ink, black; stamp-pad ink, violet", "tear, right edge, 64 mm; tear, foot, left",

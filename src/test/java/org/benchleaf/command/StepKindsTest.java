@@ -65,6 +65,13 @@ class StepKindsTest {
         assertThat(FIGURES.get(id).get("value").asDouble()).isCloseTo(expected, within(1e-9 * expected));
     }
 
+    /** The case floats a sheet on damp blotters and rinses nothing: no list of cases says that it does. */
+    @Test
+    void a_step_of_its_own_kind_is_told_as_itself_and_not_as_the_kind_it_is_nearest_to() throws IOException {
+        List<String> lists = Files.walk(folder.resolve("site/browse")).map(file -> file.getFileName().toString()).toList();
+        assertThat(lists).anyMatch(name -> name.contains("floating-on-damp-blotters"));
+    }
+
     @Test
     void a_dry_adhesive_is_no_wet_paste() {
         assertThat(FIGURES.keySet()).noneMatch(id -> id.endsWith("paste-mass"));
@@ -74,7 +81,7 @@ class StepKindsTest {
     @Test
     void the_step_sheet_tells_what_each_kind_needs() throws IOException {
         assertThat(text("steps.html")).contains("Gel cleaning", "Poulticing", "Suction", "Light bleaching",
-                "Carbonation", "Ageing", "Floating on damp blotters", "asked what is asked of Rinsing",
+                "Carbonation", "Ageing", "Floating on damp blotters", "of its own, nearest to Rinsing",
                 "Adhesive on the tissue", "by heat", "by pressure alone", "by a solvent", "Window of temperature 65–75 °C",
                 "nothing: direct contact", "Mending: close the tear at the head", "Mending: close the tear at the left edge");
     }

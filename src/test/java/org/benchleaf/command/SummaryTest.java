@@ -60,6 +60,7 @@ class SummaryTest {
     }
 
     private static List<Told> told(Severity severity, String code, int times) {
-        return IntStream.range(0, times).mapToObj(line -> new Told("case.md", line, 1, code, severity, "text")).toList();
+        return IntStream.range(0, times).mapToObj(line -> new Told("case.md", line, 1, code, severity, "text",
+                Told.Listed.NOWHERE)).toList();
     }
 }

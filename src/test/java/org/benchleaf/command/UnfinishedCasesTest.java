@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.UnaryOperator;
 import org.benchleaf.ChangedContent;
@@ -66,6 +67,28 @@ class UnfinishedCasesTest {
                 "steps › wash › bath › depth");
     }
 
+    /** The publication of these cuttings tells of a test and not of its liquid: one line for all that rests on it. */
+    @Test
+    void what_a_publication_leaves_open_has_a_line_for_each_missing_fact_in_check_and_publish() throws IOException {
+        Path retold = folder.resolve("retold");
+        ChangedContent.copy(Path.of("src/test/resources/newcomer"), retold);
+        Path file = retold.resolve("cases/cuttings/case.md");
+        Files.writeString(file, Files.readString(file).replace("steps:\n  - id: wash",
+                "tests:\n  - {of: text, with: not known (no liquid is named), result: stable}\n\nsteps:\n  - id: wash"));
+        for (boolean publishing : List.of(false, true)) {
+            StringWriter out = new StringWriter();
+            StringWriter err = new StringWriter();
+            CommandLine line = new CommandLine(publishing ? new PublishCommand() : new CheckCommand());
+            List<String> words = new ArrayList<>(List.of("--content", retold.toString()));
+            words.addAll(publishing ? List.of("--site", folder.resolve("site").toString(), "--on", "2026-11-27") : List.of());
+            assertThat(line.setOut(new PrintWriter(out)).setErr(new PrintWriter(err)).execute(words.toArray(String[]::new)))
+                    .as(err.toString()).isZero();
+            assertThat(out.toString().lines().filter(one -> one.contains("the liquid of a test of 'text' is not given"))).singleElement()
+                    .asString().contains("steps 'wash', 'alkalize'");
+            assertThat(err.toString()).doesNotContain("is not given");
+        }
+    }
+
     @Test
     void what_is_written_in_a_draft_must_be_right() throws IOException {
         change(text -> text.replaceFirst("title: .*", "title: not yet known").replace("thickness: 0.11 mm", "thickness: 0.11")
@@ -86,7 +109,8 @@ class UnfinishedCasesTest {
     void nothing_in_a_draft_stops_the_edition(String written) throws IOException {
         change(text -> text.replaceFirst("depth: \\d+ mm", written));
         assertThat(publish()).as(err.toString()).isZero();
-        assertThat(err.toString()).contains("DRAFT-003").doesNotContain(": error ");
+        assertThat(out.toString()).contains("cases/ebb/case.md is a draft, which is never published.");
+        assertThat(err.toString()).doesNotContain(": error ");
         assertThat(folder.resolve("site/cases/tide/index.html")).exists();
         assertThat(folder.resolve("site/cases/ebb")).doesNotExist();
     }

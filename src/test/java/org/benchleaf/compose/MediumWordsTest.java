@@ -26,6 +26,6 @@ class MediumWordsTest {
     }
 
     private static Medium medium(String is, Optional<String> colour) {
-        return new Medium("text", is, colour, Optional.empty(), List.of(), Optional.empty(), Place.file("case.md"));
+        return new Medium("text", is, colour, Optional.empty(), List.of(), Optional.empty(), List.of(), Place.file("case.md"));
     }
 }

@@ -55,7 +55,7 @@ class ResultWordsTest {
         for (Figure figure : figures) {
             byName.put(figure.label(), figure);
         }
-        return new WorkedResult(result, byName, List.of());
+        return new WorkedResult(result, "pH", byName, List.of());
     }
 
     private static Quantity spread(double low, double value, double high, Unit unit, Quantity.Spread spread) {
@@ -141,7 +141,7 @@ class ResultWordsTest {
     void what_was_told_in_words_stays_in_words() {
         Result.Words result = new Result.Words(MeasureName.of("strength"), "by hand", Optional.of("1"), Optional.of("doubled"), List.of(),
                 Optional.empty(), PLACE);
-        Meaning meaning = new ResultMeaning(sheet(), new WorkedResult(result, Map.of(), List.of("in-words"))).make();
+        Meaning meaning = new ResultMeaning(sheet(), new WorkedResult(result, "pH", Map.of(), List.of("in-words"))).make();
         assertThat(meaning.says()).isEmpty();
         assertThat(meaning.limits()).containsExactly("Told in words: no change is worked out from it.");
     }

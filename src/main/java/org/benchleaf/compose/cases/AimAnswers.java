@@ -5,11 +5,14 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.benchleaf.compose.part.CaseDesk;
 import org.benchleaf.compose.part.Sheet;
+import org.benchleaf.compose.part.StatedWords;
 import org.benchleaf.derive.figure.WorkedResult;
 import org.benchleaf.model.Proposal;
 import org.benchleaf.model.Result;
+import org.benchleaf.model.Trial;
 import org.benchleaf.page.Fact;
 import org.benchleaf.page.Facts;
 import org.benchleaf.text.RichText;
@@ -62,9 +65,21 @@ final class AimAnswers {
                 answer.howFar().map(WholeSentence::of).map(sheet::linked).ifPresent(told::add);
             });
         }
+        desk.treatment().trials().stream().filter(trial -> aim.isAnsweredBy(trial)).map(this::told).forEach(told::add);
         String none = aim.answers().isEmpty() ? "study.aim-open" : "study.not-compared";
         return new Fact(WholeSentence.of(aim.words()), told.isEmpty() ? RichText.of(sheet.words().say(none))
                 : RichText.joined(" ", told));
+    }
+
+    /** What was found in a trial; where no answer is drawn, what was read of its arms. */
+    private RichText told(Trial trial) {
+        String read = trial.results().stream().flatMap(measure -> trial.arms().stream().flatMap(arm -> measure.of(arm).stream()
+                .map(reading -> sheet.words().say("study.aim-arm", "measure", measure.measure(), "arm", arm.is(), "after",
+                        reading.wordsAfter()
+                        .orElseGet(() -> new StatedWords(sheet.words(), sheet.numbers(), measure.unit()).of(reading.after()))))))
+                .collect(Collectors.joining("; "));
+        return RichText.of(sheet.words().say("study.aim-trial", "question", trial.question())).then(" ")
+                .then(sheet.linked(WholeSentence.of(trial.found().orElse(read))));
     }
 
     /** The sentence of a result, else what it says in words. */

@@ -5,6 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.benchleaf.compose.part.CaseCard;
 import org.benchleaf.compose.part.CaseDesk;
 import org.benchleaf.compose.part.CaseReference;
@@ -20,6 +21,7 @@ import org.benchleaf.model.Passage;
 import org.benchleaf.model.Picture;
 import org.benchleaf.model.TreatmentCase;
 import org.benchleaf.page.Paths;
+import org.benchleaf.words.Words;
 
 /** Makes the card of a case: what the site's own pages need of it. */
 public final class CardMaker {
@@ -35,11 +37,17 @@ public final class CardMaker {
                 treatment.level().word(), treatment.object().kind(), known(treatment.object().technique()),
                 treatment.condition().stream().map(Damage::what).distinct().toList(),
                 List.copyOf(Materials.used(desk.treatment(), desk.library())), desk.worked().substances(),
-                treatment.steps().stream().map(step -> step.kind().word()).distinct().toList(),
+                steps(treatment, publicText),
                 picture.map(Picture::id).orElse(""), picture.map(Picture::alt).orElse(""), sources(desk),
                 List.of(), paths, List.of(), known(treatment.object().support().paper()), evidence(desk, paths), made(desk, paths),
                 publicText ? lastChange(desk) : CaseCard.LastChange.NONE, translated,
                 publicText ? treatment.sources().retelling().map(retelling -> retelling.passage().source()).orElse("") : "");
+    }
+
+    /** The kinds of its steps; of a step of its own kind its name, where words of the case may be told, and never the kind it is like. */
+    private static List<String> steps(TreatmentCase treatment, boolean publicText) {
+        return treatment.steps().stream().flatMap(step -> step.named().isEmpty() ? Stream.of(step.kind().word())
+                : step.named().filter(name -> publicText).map(Words::capital).stream()).distinct().toList();
     }
 
     /**

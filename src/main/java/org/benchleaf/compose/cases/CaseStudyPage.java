@@ -209,7 +209,7 @@ public final class CaseStudyPage implements CasePageMaker {
                 sheet.linked(item(sheet, item)))));
         if (!object.media().isEmpty()) {
             facts.add(new Fact(words.say("fact.media"), sheet.linked(String.join("; ", object.media().stream()
-                    .map(medium -> mediumWords(words, medium)).toList()))));
+                    .map(medium -> mediumWords(words, medium, object)).toList()))));
         }
         return new Section("object", words.say("study.object"), Optional.empty(), List.of(new Facts(facts)));
     }
@@ -223,10 +223,12 @@ public final class CaseStudyPage implements CasePageMaker {
                 "decision", item.decision().orElseGet(words::notRecorded));
     }
 
-    private static String mediumWords(Words words, Medium medium) {
+    private static String mediumWords(Words words, Medium medium, PrintObject object) {
+        Optional<String> items = medium.of().isEmpty() ? Optional.empty() : Optional.of(words.say("medium.of", "items",
+                words.list(medium.of().stream().flatMap(id -> object.item(id).stream()).map(PrintObject.Item::is).toList())));
         return words.list(Stream.concat(
                 Stream.of(MissingValue.read(medium.is()).map(words::missing).orElse(medium.is())),
-                Stream.of(medium.colourBeside(), medium.where()).flatMap(Optional::stream).filter(CaseStudyPage::isTold)).toList());
+                Stream.of(medium.colourBeside(), medium.where(), items).flatMap(Optional::stream).filter(CaseStudyPage::isTold)).toList());
     }
 
     private static boolean isTold(String text) {
@@ -357,7 +359,8 @@ public final class CaseStudyPage implements CasePageMaker {
 
     /** A solution by its name; where no preparation sheet tells how strong it is, with its strength, as far as that is for the public. */
     private static RichText prepared(Sheet sheet, CaseDesk desk, Solution solution) {
-        RichText name = sheet.linked(solution.name());
+        RichText name = solution.recipe().isOpen() && !desk.clearance().strengths()
+                ? sheet.linked(solution.name()).then(" (" + sheet.words().say("study.recipe-open") + ")") : sheet.linked(solution.name());
         return desk.has("preparation") || !desk.clearance().strengths() ? name
                 : new RecipeMaker(sheet, desk).strength(solution)
                         .map(strength -> name.then(" (" + strength + ")")).orElse(name);

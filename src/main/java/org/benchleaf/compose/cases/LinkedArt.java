@@ -140,7 +140,7 @@ final class LinkedArt {
     private Object step(Step step) {
         Words words = Words.in(treatment.language());
         return JsonText.object("type", "Modification", "_label", new StepTitle(words, treatment).of(step),
-                "technique", List.of(typed("Type", Facet.PROCESS, step.kind().word())),
+                "technique", List.of(typed("Type", Facet.PROCESS, step.named().orElse(step.kind().word()))),
                 "used_specific_object",
                 used(step).stream().map(material -> JsonText.object("type", "HumanMadeObject", "_label", material.name(),
                         "made_of", List.of(typed("Material", Facet.MATERIAL, material.substance().orElse(material.name()))))).toList());

@@ -142,7 +142,7 @@ final class ResultNumbers {
 
         @Override
         public Optional<Fact> stated(Result.Stated result) {
-            StatedWords stated = new StatedWords(sheet, result.unit());
+            StatedWords stated = new StatedWords(sheet.words(), sheet.numbers(), result.unit());
             return Optional.of(fact(measured(sheet, result), result.before().map(stated::of), result.after().map(stated::of)));
         }
 

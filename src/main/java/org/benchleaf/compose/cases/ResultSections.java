@@ -94,7 +94,7 @@ final class ResultSections implements Result.Kinds<List<Block>> {
 
     /** What a report states, in its words: a program gets no number that nobody read. */
     private DataTable asStated(Result.Stated result) {
-        StatedWords told = new StatedWords(sheet, result.unit());
+        StatedWords told = new StatedWords(sheet.words(), sheet.numbers(), result.unit());
         return new DataTable(id, words.say("results.stated-caption", "measure", words.measure(result.measure())), List.of(
                 DataTable.Column.words(words.say("results.before"), "before, as given"),
                 DataTable.Column.words(words.say("results.after"), "after, as given"),
@@ -145,7 +145,7 @@ final class ResultSections implements Result.Kinds<List<Block>> {
 
     @Override
     public List<Block> stated(Result.Stated result) {
-        StatedWords stated = new StatedWords(sheet, result.unit());
+        StatedWords stated = new StatedWords(sheet.words(), sheet.numbers(), result.unit());
         List<Fact> facts = new ArrayList<>(List.of(fact("before", stated.of(result.before())),
                 fact("after", stated.of(result.after()))));
         facts.addAll(read(result.method(), result.conditions()));
@@ -227,7 +227,12 @@ final class ResultSections implements Result.Kinds<List<Block>> {
         if (!meaning.says().isEmpty() || !meaning.limits().isEmpty()) {
             blocks.add(meaning);
         }
-        blocks.add(new Facts(facts));
+        List<Fact> all = new ArrayList<>(facts);
+        List<String> days = days();
+        if (!days.isEmpty()) {
+            all.add(fact("read-on", words.list(days)));
+        }
+        blocks.add(new Facts(all));
         List<Working> workings = worked.figures().values().stream().filter(figure -> !sheet.shows(figure.id()))
                 .map(new WorkingMaker(sheet)::make).toList();
         if (!workings.isEmpty()) {
@@ -235,6 +240,13 @@ final class ResultSections implements Result.Kinds<List<Block>> {
                     words.measure(worked.source().measure())), workings));
         }
         return blocks;
+    }
+
+    /** When it was read, as far as the case tells it. */
+    private List<String> days() {
+        return desk.treatment().readDays(worked.source()).stream()
+                .map(day -> words.say(day.before() ? "results.read-before" : "results.read-after", "day",
+                        day.day().span().map(sheet.numbers()::span).orElseGet(() -> sheet.numbers().date(day.day().first())))).toList();
     }
 
     private List<Table> shown() {

@@ -56,7 +56,7 @@ public record CaseDesk(WorkedCase worked, Library library, Clearance clearance, 
     /** An empty page of that name, ready to be filled. */
     public Sheet sheet(CasePageName page) {
         return new Sheet(folder.of(path(page.file())), page.kind(), treatment().language(), library, worked.figures(), names)
-                .toldFrom(treatment().sources()).lyingIn(folder).naming(this::owner);
+                .toldFrom(treatment().sources()).lyingIn(folder).naming(this::owner).stating(worked.asStated());
     }
 
     /** The step with its number, or the solution, of which a figure is; empty if it is of the case itself. */

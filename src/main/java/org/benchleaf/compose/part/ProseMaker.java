@@ -37,6 +37,9 @@ public final class ProseMaker {
 
         @Override
         public List<Inline> citedFigure(Inline.CitedFigure cited) {
+            if (sheet.figure(cited.figure()).isEmpty() && sheet.stated(cited.figure()).isPresent()) {
+                return List.of(new Inline.Text(sheet.stated(cited.figure()).get()));
+            }
             Figure figure = sheet.figure(cited.figure()).orElseThrow(() -> new IllegalStateException(
                     "the story cites a figure that was not worked out: " + cited.figure()));
             if (!sheet.shows(figure.id())) {

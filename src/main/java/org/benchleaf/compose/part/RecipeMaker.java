@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import org.benchleaf.calculate.Digits;
 import org.benchleaf.derive.figure.Preparation;
 import org.benchleaf.derive.hazard.Hazards;
+import org.benchleaf.model.MissingValue;
 import org.benchleaf.model.Part;
 import org.benchleaf.model.Recipe;
 import org.benchleaf.model.Solution;
@@ -60,6 +61,10 @@ public final class RecipeMaker {
 
     /** What a material or solution is called within a sentence; a substance by its own name, small as what consists of one. */
     private String named(String id) {
+        Optional<MissingValue> missing = MissingValue.read(id);
+        if (missing.isPresent()) {
+            return sheet.words().say("label.liquid-missing", "missing", sheet.words().missing(missing.get()));
+        }
         return desk.treatment().solution(id).map(Solution::name)
                 .or(() -> Optional.ofNullable(desk.library().materials().get(id)).map(material -> {
                     String name = desk.library().phrases().of(material.name());
@@ -271,10 +276,7 @@ public final class RecipeMaker {
 
             @Override
             public Optional<String> dilute(Recipe.Dilute recipe) {
-                return recipe.strength().map(strength -> words.say("label.diluted", "strength", strong(strength),
-                        "stock", named(recipe.stock()), "with", named(recipe.with())))
-                        .or(() -> recipe.oneIn().map(parts -> words.say("label.one-in",
-                                "n", numbers.written(parts).text(), "stock", named(recipe.stock()), "with", named(recipe.with()))));
+                return diluted(recipe);
             }
 
             @Override
@@ -288,12 +290,33 @@ public final class RecipeMaker {
             }
 
             @Override
+            public Optional<String> untold(Recipe.Untold recipe) {
+                return Optional.of(RecipeMaker.this.untold(recipe));
+            }
+
+            @Override
             public Optional<String> parts(Recipe.Parts recipe) {
                 return Optional.of(words.say(recipe.byMass() ? "label.parts-mass" : "label.parts-volume",
                         "parts", recipe.portions().stream().map(RecipeMaker.this::portion)
                                 .collect(Collectors.joining(words.say("label.portions-joined")))));
             }
         });
+    }
+
+    private Optional<String> diluted(Recipe.Dilute recipe) {
+        Words words = sheet.words();
+        return recipe.strength().map(strength -> words.say("label.diluted", "strength", strong(strength),
+                "stock", named(recipe.stock()), "with", named(recipe.with())))
+                .or(() -> recipe.oneIn().map(parts -> words.say("label.one-in", "n", sheet.numbers().written(parts).text(),
+                        "stock", named(recipe.stock()), "with", named(recipe.with()))));
+    }
+
+    private String untold(Recipe.Untold recipe) {
+        Words words = sheet.words();
+        return recipe.portions().isEmpty()
+                ? words.say("label.untold", "parts", words.list(recipe.ingredients().stream().map(this::named).toList()))
+                : words.say("label.parts-untold", "parts", recipe.portions().stream().map(this::portion)
+                        .collect(Collectors.joining(words.say("label.portions-joined"))));
     }
 
     private String portion(Recipe.Portion portion) {

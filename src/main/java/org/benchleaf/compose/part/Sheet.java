@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.function.Function;
 import org.benchleaf.calculate.Figure;
 import org.benchleaf.calculate.FigureKey;
+import org.benchleaf.derive.figure.AsStated;
 import org.benchleaf.model.CaseSources;
 import org.benchleaf.model.Library;
 import org.benchleaf.model.Passage;
@@ -61,6 +62,7 @@ public final class Sheet {
     private Audience audience = Audience.EVERYBODY;
     private CaseSources told = CaseSources.NONE;
     private Function<FigureKey, Optional<String>> owners = any -> Optional.empty();
+    private Map<String, AsStated> stated = Map.of();
     private LanguageFolder folder = LanguageFolder.NONE;
 
     public Sheet(String path, String kind, String language, Library library, Map<String, Figure> figures,
@@ -161,7 +163,7 @@ public final class Sheet {
             return new Amount(words.say("strength.withheld"), "");
         }
         if (Resolution.isStated(figure)) {
-            return new Amount(numbers.spaced(figure.inputs().get(0).text()), "");
+            return new Amount(stated(figure.id()).orElseGet(() -> numbers.spaced(figure.inputs().get(0).text())), "");
         }
         if (Resolution.isReach(figure)) {
             return numbers.between(figure.value(), Resolution.of(figure).orElse(2));
@@ -183,6 +185,12 @@ public final class Sheet {
         }
         return Resolution.isChance(figure) ? chance(figure.value().value())
                 : numbers.amount(figure.value(), Resolution.of(figure));
+    }
+
+    /** What a report states, as it was given, by the name under which a story cites it. */
+    Optional<String> stated(String cited) {
+        return Optional.ofNullable(stated.get(cited)).map(told -> told instanceof AsStated.Value value
+                ? new StatedWords(words, numbers, value.unit()).asGiven(value.value()) : ((AsStated.InWords) told).text());
     }
 
     /** Whether a figure is told as less than anybody weighs or pours, so that no digit of it is of use. */
@@ -255,6 +263,12 @@ public final class Sheet {
      */
     public Sheet naming(Function<FigureKey, Optional<String>> named) {
         owners = named;
+        return this;
+    }
+
+    /** Tells what reports state, by the names under which a story cites it. */
+    public Sheet stating(Map<String, AsStated> values) {
+        stated = values;
         return this;
     }
 

@@ -13,15 +13,21 @@ public final class StatedWords {
     private final NumberText numbers;
     private final Unit unit;
 
-    public StatedWords(Sheet sheet, Unit unit) {
-        this.words = sheet.words();
-        this.numbers = sheet.numbers();
+    public StatedWords(Words words, NumberText numbers, Unit unit) {
+        this.words = words;
+        this.numbers = numbers;
         this.unit = unit;
     }
 
     /** The value in words; that it was not recorded where there is none. */
     public String of(Optional<StatedValue> value) {
         return value.map(this::of).orElseGet(words::notRecorded);
+    }
+
+    /** The value as the report gives it: of a mean nothing is said of how many readings it is of, where it tells none. */
+    String asGiven(StatedValue value) {
+        boolean alone = value.form() == StatedValue.Form.MEAN && value.readings().isEmpty() && value.deviation().isEmpty();
+        return alone ? words.say("stated.mean-alone", "value", numbers.spaced(value.withUnit(unit))) : of(value);
     }
 
     /** The value in words, its digits as they were written. */

@@ -98,7 +98,7 @@ public final class TrialTables {
     }
 
     private List<DataTable.Cell> row(Trial.Measure measure, Trial.Arm arm) {
-        StatedWords stated = new StatedWords(sheet, measure.unit());
+        StatedWords stated = new StatedWords(sheet.words(), sheet.numbers(), measure.unit());
         Optional<Trial.Reading> reading = measure.of(arm);
         return List.of(DataTable.Cell.words(arm.is()),
                 DataTable.Cell.words(reading.flatMap(Trial.Reading::wordsBefore)

@@ -42,7 +42,7 @@ public final class WorkingMaker {
                 sheet.way(Paths.METHODS + "#" + methodAnchor(figure.method())),
                 method.filter(any -> formulaAt.isEmpty()).map(Method::mathml).filter(mathml -> !mathml.isBlank()).map(Markup::new),
                 method.filter(any -> formulaAt.isEmpty()).map(Method::formula).orElse(""), formulaAt,
-                figure.inputs().stream().map(this::given).toList(),
+                figure.inputs().stream().map(given -> Resolution.isStated(figure) ? stated(given, amount) : given(given)).toList(),
                 full(figure).filter(full -> !full.equals(amount.text())),
                 hidden(figure) ? amount.text() : spread(figure),
                 figure.sources().stream().map(sheet::cite).flatMap(Optional::stream).toList(),
@@ -81,6 +81,10 @@ public final class WorkingMaker {
 
     public static String methodAnchor(String method) {
         return "method-" + Paths.slug(method);
+    }
+
+    private Working.Given stated(Figure.Given given, Amount told) {
+        return new Working.Given(given.label(), told.text(), sheet.words().term("given", given.from().text()), Optional.empty());
     }
 
     private Working.Given given(Figure.Given given) {

@@ -4,12 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.benchleaf.calculate.Figure;
 import org.benchleaf.calculate.FigureKey;
 import org.benchleaf.calculate.Origin;
 import org.benchleaf.message.FigureMessages;
 import org.benchleaf.model.Constant;
 import org.benchleaf.model.Material;
+import org.benchleaf.model.MissingValue;
 import org.benchleaf.model.Part;
 import org.benchleaf.model.Recipe;
 import org.benchleaf.model.Solution;
@@ -74,9 +76,25 @@ public final class RecipeFigures implements Recipe.Kinds<List<Ingredient>> {
         return bare;
     }
 
+    /** Whether nobody recorded what a solution was made of or in, from which no amount follows: that is said. */
+    private boolean isOfUnknown(String... ids) {
+        boolean open = Stream.of(ids).anyMatch(id -> MissingValue.read(id).isPresent());
+        if (open) {
+            bench.notRecorded(id("stock-volume"), "of what the solution '" + solution.id() + "' was made", solution.place());
+        }
+        return open;
+    }
+
+    @Override
+    public List<Ingredient> untold(Recipe.Untold recipe) {
+        bench.notRecorded(id("first"), recipe.portions().isEmpty() ? "in which proportions the solution '" + solution.id() + "' was made"
+                : "whether the parts of the solution '" + solution.id() + "' count mass or volume", solution.place());
+        return List.of();
+    }
+
     @Override
     public List<Ingredient> mix(Recipe.Mix recipe) {
-        if (recipe.shares().stream().map(Recipe.Share::strength).anyMatch(this::isOfNoKind)) {
+        if (isOfUnknown(recipe.rest()) || recipe.shares().stream().map(Recipe.Share::strength).anyMatch(this::isOfNoKind)) {
             return List.of();
         }
         if (strengths.isEthanolAndWater(recipe) && !recipe.byMass()) {
@@ -120,7 +138,7 @@ public final class RecipeFigures implements Recipe.Kinds<List<Ingredient>> {
 
     @Override
     public List<Ingredient> dissolve(Recipe.Dissolve recipe) {
-        if (isOfNoKind(recipe.strength())) {
+        if (isOfUnknown(recipe.solid(), recipe.in()) || isOfNoKind(recipe.strength())) {
             return List.of();
         }
         boolean byMass = recipe.strength().dimension() == Dimension.MASS_FRACTION;
@@ -153,7 +171,7 @@ public final class RecipeFigures implements Recipe.Kinds<List<Ingredient>> {
 
     @Override
     public List<Ingredient> dilute(Recipe.Dilute recipe) {
-        if (recipe.strength().filter(this::isOfNoKind).isPresent()) {
+        if (isOfUnknown(recipe.stock(), recipe.with()) || recipe.strength().filter(this::isOfNoKind).isPresent()) {
             return List.of();
         }
         if (recipe.strength().isPresent()) {
@@ -199,6 +217,9 @@ public final class RecipeFigures implements Recipe.Kinds<List<Ingredient>> {
 
     @Override
     public List<Ingredient> saturate(Recipe.Saturate recipe) {
+        if (isOfUnknown(recipe.solid(), recipe.in())) {
+            return List.of();
+        }
         Figure liquid = bench.ledger().put(key("liquid-volume"), "liquid to shake with the solid", volume(), "as-given",
                 List.of(Ledger.given(batch)));
         if (!isLime(recipe.solid())) {
@@ -227,6 +248,9 @@ public final class RecipeFigures implements Recipe.Kinds<List<Ingredient>> {
 
     @Override
     public List<Ingredient> adjust(Recipe.Adjust recipe) {
+        if (isOfUnknown(recipe.liquid(), recipe.with())) {
+            return List.of();
+        }
         Figure liquid = bench.ledger().put(key("liquid-volume"), "liquid to bring to the pH", volume(), "as-given",
                 List.of(Ledger.given(batch)));
         List<Ingredient> list = new ArrayList<>(ingredients(new Ingredient(recipe.liquid(), liquid)));

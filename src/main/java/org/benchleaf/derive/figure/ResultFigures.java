@@ -55,7 +55,7 @@ public final class ResultFigures implements Result.Kinds<WorkedResult> {
     }
 
     private WorkedResult worked(Result source) {
-        return new WorkedResult(source, figures, List.copyOf(cautions));
+        return new WorkedResult(source, name, figures, List.copyOf(cautions));
     }
 
     private FigureKey key(String name) {
@@ -148,7 +148,7 @@ public final class ResultFigures implements Result.Kinds<WorkedResult> {
         String stated = FigureKey.STATED + when;
         String label = say("{measure} {when}, as given", "measure", name.replace('-', ' '), "when", say(when));
         put(stated, label, value.value(), "as-given",
-                List.of(new Figure.Given(stated, label, List.of(value.value()), value.withUnit(unit), Job.CASE_FILE)));
+                List.of(new Figure.Given(stated, label, List.of(value.value()), value.told(unit), Job.CASE_FILE)));
     }
 
     private void statedChange(Result.Stated result, List<StatedValue> values) {

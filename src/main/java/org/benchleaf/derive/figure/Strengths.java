@@ -95,6 +95,11 @@ public final class Strengths implements Recipe.Kinds<Optional<Quantity>> {
     }
 
     @Override
+    public Optional<Quantity> untold(Recipe.Untold recipe) {
+        return Optional.empty();
+    }
+
+    @Override
     public Optional<Quantity> parts(Recipe.Parts recipe) {
         return recipe.byMass() && recipe.portions().size() == 2
                 ? bench.ledger().value("parts", Inputs.none().with("parts", recipe.portions().stream()

@@ -14,6 +14,7 @@ import org.benchleaf.derive.figure.Densities;
 import org.benchleaf.derive.figure.Reading;
 import org.benchleaf.derive.figure.Strengths;
 import org.benchleaf.model.Material;
+import org.benchleaf.model.MissingValue;
 import org.benchleaf.model.Recipe;
 import org.benchleaf.model.Solution;
 import org.benchleaf.model.StatedValue;
@@ -68,6 +69,10 @@ public final class Compositions implements Recipe.Kinds<Composition> {
         }
         // Against circles, which are told elsewhere.
         known.put(id, Composition.unknown(unknown.part(id)));
+        if (MissingValue.read(id).isPresent()) {
+            known.put(id, Composition.unknown(unknown.of("composition", "liquid-unrecorded")));
+            return known.get(id);
+        }
         Composition made = bench.source().solution(id).map(Solution::recipe).map(recipe -> recipe.ask(this))
                 .orElseGet(() -> bench.material(id).map(bought::of).map(new MixturePh(bench.library().reference())::compared)
                         .orElseGet(() -> Composition.unknown(unknown.part(id))));
@@ -297,6 +302,14 @@ public final class Compositions implements Recipe.Kinds<Composition> {
         }
         return liquid.ph().filter(bench.library().reference().limits()::isExtreme).map(from -> made.lacking(unknown.of("ph",
                 "adjust-far", "liquid", recipe.liquid(), "from", Reading.of(from), "to", to))).orElse(made);
+    }
+
+    @Override
+    public Composition untold(Recipe.Untold recipe) {
+        List<Composition> what = recipe.ingredients().stream().map(this::of).toList();
+        List<Composition.Spirit> burning = what.stream().map(Composition::spirit).flatMap(Optional::stream).toList();
+        return Composition.joined(what, what.stream().map(any -> new MassShare(0, 1)).toList()).with(Optional.empty(), first(burning))
+                .lacking(unknown.of("composition", "proportions-unrecorded", "part", recipe.id()));
     }
 
     @Override

@@ -238,7 +238,8 @@ public final class HazardAssessor {
         boolean ultrasonic = step.part(Part.Mist.class).filter(Part.Mist::ultrasonic).isPresent()
                 || step.part(Part.Chamber.class).filter(chamber -> chamber.pack().contains("ultrasonic")).isPresent();
         words.append(ultrasonic ? " ultrasonic" : "");
-        bench.source().object().media().forEach(medium -> words.append(' ').append(medium.is()).append(' ')
+        bench.source().object().media().stream().filter(medium -> medium.isMetBy(step))
+                .forEach(medium -> words.append(' ').append(medium.is()).append(' ')
                 .append(medium.colour().orElse("")));
         bench.source().condition().forEach(damage -> words.append(' ').append(damage.what()));
         return words.toString();
