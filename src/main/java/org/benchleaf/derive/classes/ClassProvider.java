@@ -236,7 +236,8 @@ final class ClassProvider {
                 return course.papers().like().map(any -> bought(item, first(begins(duty -> !READIED.contains(duty.kind()))),
                         course.papers().making().flatMap(SheetMaking::delivery), Optional.empty(), List.of())).stream();
             }
-            if (item.id().equals(ClassStores.BUFFERS)) {
+            if (item.id().equals(ClassStores.BUFFERS) || bench.library().reference().needs().stream().anyMatch(need ->
+                    need.bought() && need.name().equals(item.id()))) {
                 return Stream.of(bought(item, first(begins(duty -> duty.kind() == Duty.Kind.METER_CALIBRATED)), Optional.empty(),
                         supply(item.id()), List.of()));
             }
