@@ -49,7 +49,7 @@ class ClassGuessesTest {
     /** Each thing of which nobody knew how, when or by whom it is done. */
     @ParameterizedTest
     @ValueSource(strings = {"number of its station", "one to spare takes its place", "It is not renewed", "stay closed until the class",
-        "95–105 %", "pH 0.05", "beside each meter", "ten times", "the day before", "two move it", "On the day of the spraying",
+        "95–105 %", "pH 0.05", "beside each meter", "ten times", "the day before", "two move it", "the technician collects the sprayers",
         "storage solution"})
     void the_preparation_sheet_tells_how_work_around_the_class_is_done(String told) {
         assertThat(text(page("spring-course-preparation.html").getElementById("class-notes"))).contains(told);

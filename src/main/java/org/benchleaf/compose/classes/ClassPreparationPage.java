@@ -413,25 +413,23 @@ public final class ClassPreparationPage implements ClassPageMaker {
                 && desk.course().papers().like().isPresent()).findFirst();
     }
 
-    /** What making the practice sheets uses up and the table of waste does not hold yet, such as wax. */
+    /** What making the practice sheets uses up and the table of waste does not hold yet, such as wax: how much at most, where it goes. */
+    private record Left(String id, Quantity atMost, String where) {
+    }
+
     private static List<List<RichText>> ofPracticeSheets(Sheet sheet, ClassDesk desk) {
         Words words = sheet.words();
-        HazardMaker hazards = new HazardMaker(sheet, desk.desk());
-        return leftOfPracticeSheets(sheet, desk).map(item -> List.of(
-                RichText.of(words.say("class.waste-practice")), RichText.of(desk.thing(sheet, item.id())),
-                RichText.of(words.say("class.at-most", "amount", count(sheet, atMost(item)))),
-                RichText.of(words.say("class.waste-practice-in")),
-                RichText.of(hazards.waste(item.id(), collected(sheet, desk)).orElseThrow()))).toList();
+        return leftOfPracticeSheets(sheet, desk).map(left -> Stream.of(words.say("class.waste-practice"), desk.thing(sheet, left.id()),
+                words.say("class.at-most", "amount", count(sheet, left.atMost())), words.say("class.waste-practice-in"), left.where())
+                .map(RichText::of).toList()).toList();
     }
 
-    private static Stream<ClassSupplies.LaidOut> leftOfPracticeSheets(Sheet sheet, ClassDesk desk) {
+    private static Stream<Left> leftOfPracticeSheets(Sheet sheet, ClassDesk desk) {
         HazardMaker hazards = new HazardMaker(sheet, desk.desk());
-        return desk.plan().supplies().practice().stream().filter(item -> item.kind() == ClassSupplies.Kind.MATERIAL
-                && item.all().isPresent() && hazards.waste(item.id(), collected(sheet, desk)).isPresent());
-    }
-
-    private static Quantity atMost(ClassSupplies.LaidOut item) {
-        return Quantity.of(item.all().orElseThrow().high(), item.all().orElseThrow().unit());
+        Map<String, String> collected = collected(sheet, desk);
+        return desk.plan().supplies().practice().stream().filter(item -> item.kind() == ClassSupplies.Kind.MATERIAL)
+                .flatMap(item -> item.all().flatMap(all -> hazards.waste(item.id(), collected).map(where ->
+                        new Left(item.id(), Quantity.of(all.high(), all.unit()), where))).stream());
     }
 
     private static String spreadOut(Sheet sheet, ClassDesk desk, String blotter) {
@@ -492,8 +490,8 @@ public final class ClassPreparationPage implements ClassPageMaker {
                         one.solutions(), one.can().orElseThrow().holds())))));
         desk.plan().supplies().buffers().ifPresent(any -> waste.add(maker.waste(sheet.words().say("class.waste-buffers"), List.of(),
                 sheet.library().formulary().constant("buffer-portion").value())));
-        leftOfPracticeSheets(sheet, desk).forEach(item -> waste.add(maker.waste(sheet.words().say("class.waste-practice"),
-                List.of(item.id()), atMost(item))));
+        leftOfPracticeSheets(sheet, desk).forEach(left -> waste.add(maker.waste(sheet.words().say("class.waste-practice"),
+                List.of(left.id()), left.atMost())));
         Stream.concat(rinseBottle(sheet, desk, maker), stockBeakers(sheet, desk, maker)).forEach(waste::add);
         return maker.make(times, waste);
     }

@@ -103,7 +103,8 @@ public final class ClassDeriver {
                 StockForTrays.of(course, work.bench(), preparations), provider.benchPlaces(messages), reading.map(planned ->
                         new ClassLoads(course, work.bench().ledger(), messages).of(planned)).orElse(List.of()), reading.map(planned ->
                         new ClassAir(course, work.bench(), ofCase, messages).of(steps, planned)).orElse(List.of()));
-        course.papers().issue().ifPresent(issue -> new IssueDay(course, issue, messages).check(ordered, supplies.orders()));
+        course.papers().issue().ifPresent(issue -> new IssueDay(course, issue, bench.library().reference(), messages)
+                .check(ordered, supplies));
         return new ClassPlan(course, source.title(), scale.sheetCount(), steps, work.bench().ledger().figures(), timeline,
                 preparations, ordered, duties(sheets, ordered,
                         free -> new HandingOut(work.bench(), steps, draws).of(fillings, ordered, free),

@@ -47,14 +47,17 @@ public record ClassPlan(CourseClass source, String caseTitle, int sheets, List<S
 
     /** The same with what its papers state. */
     ClassPlan stating(IssuedPapers stated) {
-        return new ClassPlan(source, caseTitle, sheets, steps, figures, timeline, preparations, starts, duties, supplies, schedule, stated,
-                outlasting);
+        return with(source, caseTitle, steps, stated);
     }
 
     /** The same in the words of a case and a class in another language. */
     ClassPlan in(TreatmentCase told, CourseClass course) {
-        return new ClassPlan(course, told.title(), sheets, course.steps(told), figures, timeline, preparations, starts, duties, supplies,
-                schedule, papers, outlasting);
+        return with(course, told.title(), course.steps(told), papers);
+    }
+
+    private ClassPlan with(CourseClass course, String title, List<Step> worded, IssuedPapers stated) {
+        return new ClassPlan(course, title, sheets, worded, figures, timeline, preparations, starts, duties, supplies, schedule, stated,
+                outlasting);
     }
 
     /**

@@ -278,8 +278,9 @@ final class ClassProvider {
 
     private Optional<ClassSupplies.Packs> packs(ClassSupplies.LaidOut item, Quantity pack) {
         return item.all().flatMap(all -> {
-            FigureKey count = key(item.id(), "packs");
-            FigureKey left = key(item.id(), "left");
+            String id = item.id().replace(' ', '-');
+            FigureKey count = key(id, "packs");
+            FigureKey left = key(id, "left");
             Map<String, Figure> made = bench.ledger().work(packs(new Job("packs", course.place()).given("needed", all,
                     Origin.Place.CLASS), Quantity.of(0, all.unit()), pack).gives("packs", count, "packs to buy")
                     .gives("left", left, "left over"));

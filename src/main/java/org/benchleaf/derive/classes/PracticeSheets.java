@@ -216,16 +216,18 @@ final class PracticeSheets {
         return figure;
     }
 
-    /** Before a trial its liquids are made by the same hands. */
+    /** Before a trial its liquids are made by the same hands, and what settles for the night is drawn off when it has. */
     private void liquids(Step step, LocalDateTime begins) {
         draws.put(step.id(), new ClassDraws.Draw(step.id(), ClassDraws.ALL, begins, begins));
-        for (Solution solution : bench.source().solutions()) {
-            if (bench.uses().of(solution.id()).stream().anyMatch(use -> use.by().equals(step.id()))) {
-                Quantity hands = solution.handsOn().orElse(bench.constant("making-time").value());
-                double ready = solution.readyIn().orElse(hands).highIn(Unit.MINUTE);
-                LocalDateTime begun = FreeTime.latestBegin(hours, course.day().breaks(), begins, ready, hands.highIn(Unit.MINUTE));
-                free.take(new Stretch(begun, begun.plusMinutes(StationCut.minutes(hands))));
-            }
+        List<Solution> tried = bench.source().solutions().stream().filter(solution ->
+                bench.uses().of(solution.id()).stream().anyMatch(use -> use.by().equals(step.id()))).toList();
+        for (Solution solution : tried) {
+            Quantity hands = solution.handsOn().orElse(bench.constant("making-time").value());
+            double ready = solution.readyIn().orElse(hands).highIn(Unit.MINUTE);
+            LocalDateTime begun = FreeTime.latestBegin(hours, course.day().breaks(), begins, ready, hands.highIn(Unit.MINUTE));
+            free.take(new Stretch(begun, begun.plusMinutes(StationCut.minutes(hands))));
         }
+        tried.stream().filter(solution -> solution.recipe() instanceof Recipe.Saturate).forEach(any -> free.latest(begins,
+                StationCut.minutes(bench.constant("drawing-off-the-clear").value()), 0));
     }
 }
