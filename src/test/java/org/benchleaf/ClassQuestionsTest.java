@@ -42,8 +42,8 @@ class ClassQuestionsTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {
-        "How much to make of each liquid, and by when to begin      | Saturated limewater Thursday 9 April 2026, 11:55 15 min Friday 10 "
-                + "April 2026, 11:55 250 mL",
+        "How much to make of each liquid, and by when to begin      | Saturated limewater Thursday 9 April 2026, 12:00 15 min Friday 10 "
+                + "April 2026, 12:00 250 mL",
         "What must be ordered by when                               | Ethanol, 96 % v/v 54.2 mL 30 mL 1 × 500 mL Tuesday 31 March 2026",
         "What is left over and where it goes                        | up to 130 mL 1 × 1 L, 90 % full Collect in the closed can for "
                 + "solvents",

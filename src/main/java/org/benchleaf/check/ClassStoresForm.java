@@ -93,7 +93,8 @@ final class ClassStoresForm {
         Map<String, ClassStores.Supply> supplies = new LinkedHashMap<>();
         fields.group("supplies").ifPresent(group -> group.named().forEach((id, each) -> {
             Optional<String> worn = worn(id);
-            if (!ClassStores.BUFFERS.equals(id) && worn.isEmpty()) {
+            if (!ClassStores.BUFFERS.equals(id) && worn.isEmpty() && reference.needs().stream().noneMatch(need ->
+                    need.bought() && need.name().equals(id))) {
                 known(group, id);
             }
             supplies.put(worn.orElse(id), new ClassStores.Supply(each.needPositive("pack", VOLUME, MASS, COUNT, AREA),

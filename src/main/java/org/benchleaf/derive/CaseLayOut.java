@@ -64,7 +64,7 @@ public final class CaseLayOut {
                 list.add(laidOut(pipette, Kind.VESSEL, one("pipette"), rows.get("pipette").words(), using)));
         onTheBench("meter", steps.stream().filter(step -> step.part(Part.Bath.class).filter(worked.source()::isBroughtToPh).isPresent()))
                 .ifPresent(list::add);
-        list.addAll(NeededThings.of(worked.source(), steps, worked.preparations(), library, 1, 1, any -> 1));
+        list.addAll(NeededThings.of(worked.source(), steps, worked.preparations(), library, NeededThings.Users.ONE));
         return list;
     }
 

@@ -127,8 +127,8 @@ public final class Deriver {
         return library.classes().stream().filter(course -> course.caseId().equals(source.id()))
                 .filter(course -> Stream.concat(course.firstStep().stream(), course.lastStep().stream())
                         .allMatch(id -> source.step(id).isPresent()))
-                .map(course -> classes.plan(course, source, assessment, figures, messages)
-                        .heldAgainst(tested.of(source, library, this::ph))).toList();
+                .map(course -> classes.plan(course, source, assessment, figures,
+                        tested.of(source, library, this::ph), messages)).toList();
     }
 
     /**

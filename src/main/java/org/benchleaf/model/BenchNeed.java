@@ -15,12 +15,16 @@ import java.util.stream.Stream;
  * @param each how many
  * @param per for whom there is one
  * @param words how it is laid out; may be empty
+ * @param bought whether it is used up, and so bought for each class
  */
-public record BenchNeed(String name, List<String> forWork, int each, Per per, String words) {
+public record BenchNeed(String name, List<String> forWork, int each, Per per, String words, boolean bought) {
 
-    /** For whom there is a thing: each station, each that does the work at one time, each sink that is in use at once, or the room. */
+    /**
+     * For whom there is a thing: each station, each that does the work at one time, each sink or pH meter that is in use at
+     * once, or the room.
+     */
     public enum Per {
-        STATION, PLACE, SINK, ROOM;
+        STATION, PLACE, SINK, METER, ROOM;
 
         /** The word of the table. */
         public static Per of(String word) {

@@ -217,7 +217,9 @@ public final class LibraryTexts {
                 from.limits(), publicCare(from.publicCare()), from.things(), each(from.compared(), this::compared), from.thesaurus(),
                 map(from.layOut(), one -> new LayOutRow(one.role(), one.each(), one.per(), one.usedUp(), text(one.words()))),
                 from.shapes(), from.hazardClasses(),
-                each(from.needs(), one -> new BenchNeed(one.name(), one.forWork(), one.each(), one.per(), text(one.words()))));
+                each(from.needs(), one -> new BenchNeed(one.name(), one.forWork(), one.each(), one.per(), text(one.words()),
+                        one.bought())),
+                each(from.notes(), one -> new BenchNote(one.forWork(), text(one.about()), text(one.words()))));
     }
 
     private Substance substance(Substance from) {

@@ -39,6 +39,7 @@ import org.benchleaf.quantity.Quantity;
  * @param shapes what things of the bench look like; of the rows that fit, the first counts
  * @param hazardClasses every class that a substance may be given, each with the codes of its statements
  * @param needs what work needs that a case does not name
+ * @param notes how work around a class is done
  */
 public record Reference(Map<String, Substance> substances, Map<String, Statement> statements,
         Map<String, Pictogram> pictograms, Map<String, Equipment> equipment, List<MixtureRule> rules,
@@ -46,7 +47,8 @@ public record Reference(Map<String, Substance> substances, Map<String, Statement
         List<ClaimWord> claims, List<Incompatible> incompatible, List<Access> access,
         List<AcuteRoute> acute, Map<String, Precedence> precedence, Map<String, Wording> wordings, HazardLimits limits,
         PublicCare publicCare, ThingWords things, List<ComparedMaterial> compared, Thesaurus thesaurus,
-        Map<String, LayOutRow> layOut, List<ThingShape> shapes, Map<String, Set<String>> hazardClasses, List<BenchNeed> needs) {
+        Map<String, LayOutRow> layOut, List<ThingShape> shapes, Map<String, Set<String>> hazardClasses, List<BenchNeed> needs,
+        List<BenchNote> notes) {
 
     private static final Pattern NO_WORD = Pattern.compile("[^\\p{L}\\p{N}]+");
 
@@ -61,6 +63,7 @@ public record Reference(Map<String, Substance> substances, Map<String, Statement
         compared = List.copyOf(compared);
         shapes = List.copyOf(shapes);
         needs = List.copyOf(needs);
+        notes = List.copyOf(notes);
     }
 
     /** The row that someone means who writes a key, a name, a synonym or a CAS number. */
@@ -93,7 +96,7 @@ public record Reference(Map<String, Substance> substances, Map<String, Statement
     public Reference draining(HazardLimits.Limit window) {
         return new Reference(substances, statements, pictograms, equipment, rules, cautions, waste, firstAid, labels, claims,
                 incompatible, access, acute, precedence, wordings, limits.draining(window), publicCare, things, compared, thesaurus,
-                layOut, shapes, hazardClasses, needs);
+                layOut, shapes, hazardClasses, needs, notes);
     }
 
     /**

@@ -18,7 +18,8 @@ final class BenchNeedReader {
         for (OwnYaml row : OwnYaml.list(FILE)) {
             row.text("source");
             rows.add(new BenchNeed(row.text("name"), row.texts("for"), Integer.parseInt(row.text("each")),
-                    BenchNeed.Per.of(row.text("per")), row.optionalText("words").orElse("")));
+                    BenchNeed.Per.of(row.text("per")), row.optionalText("words").orElse(""),
+                    row.optionalText("bought").isPresent()));
             row.allRead();
         }
         return List.copyOf(rows);

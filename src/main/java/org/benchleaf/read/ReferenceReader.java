@@ -122,7 +122,7 @@ public final class ReferenceReader {
                 table("hazard-words", row -> new Reference.Wording(row.key(), row.text("words"),
                         row.optionalText("do"))), limits(), publicCare(), things(),
                 list("compared", ReferenceReader::compared), thesaurus(), LayOutReader.rows(), ThingShapeReader.rows(),
-                classes, BenchNeedReader.rows());
+                classes, BenchNeedReader.rows(), BenchNoteReader.rows());
     }
 
     private PublicCare publicCare() {

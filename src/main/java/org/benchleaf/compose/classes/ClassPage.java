@@ -185,9 +185,11 @@ public final class ClassPage implements ClassPageMaker {
         List<String> unseen = begun.values().stream().filter(turn -> !turn.isSupervised() && turns.stream().filter(other ->
                         other.station() != turn.station() && other.isSupervised() && other.start() < turn.end()
                         && turn.start() < other.end())
-                .count() >= desk.course().day().supervisors().orElse(1)).map(turn -> String.valueOf(turn.station())).toList();
+                .count() >= desk.course().day().supervisors().orElse(1)).sorted(Comparator.comparing(ScheduleReading.Turn::from))
+                .map(turn -> sheet.words().say("class.not-seen-at", "n", turn.station(), "from", desk.clock(sheet, turn.from()),
+                        "until", desk.clock(sheet, turn.to()))).toList();
         return unseen.isEmpty() ? Optional.empty() : Optional.of(new Note("plain", sheet.words().say("notice.word"), RichText.of(
-                sheet.words().say("class.not-seen", "step", desk.step(sheet, step), "stations", sheet.words().list(unseen)))));
+                sheet.words().say("class.not-seen", "step", desk.step(sheet, step), "stations", String.join("; ", unseen)))));
     }
 
     /** Who is released when and whom the supervisor stands beside, in the order of time, with room to sign. */

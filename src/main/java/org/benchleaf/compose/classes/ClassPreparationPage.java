@@ -70,7 +70,7 @@ public final class ClassPreparationPage implements ClassPageMaker {
         practice(sheet, desk).ifPresent(sheet::add);
         new PreparationForms(sheet, desk).section().ifPresent(sheet::add);
         sheet.add(new Section("begin", words.say("class.begin"), Optional.of(words.say("class.begin-lead")),
-                List.of(begin(sheet, desk))));
+                Stream.concat(Stream.<Block>of(begin(sheet, desk)), new ClassNotes(sheet, desk).table().stream()).toList()));
         RecipeMaker recipes = new RecipeMaker(sheet, desk.desk());
         sheet.add(new Section("prepare", words.say("prepare.heading"), Optional.of(words.say("class.prepare-lead")),
                 List.copyOf(desk.plan().preparations().stream().map(recipes::make).toList())));
@@ -210,7 +210,17 @@ public final class ClassPreparationPage implements ClassPageMaker {
         Preparation preparation = desk.plan().preparations().stream().filter(one -> one.solution().equals(start.solution()))
                 .findFirst().orElseThrow();
         return sheet.numbers().amount(preparation.batch()).text() + (preparation.batches() > start.batch().of()
-                ? sheet.words().say("bench.ready-times", "times", sheet.words().times(preparation.batches())) : "");
+                ? sheet.words().say("bench.ready-times", "times", sheet.words().times(preparation.batches())) : "")
+                + stock(sheet, desk, preparation);
+    }
+
+    /** How much stock one filling, one of each tray and all of them take, where the case wrote it down. */
+    private static String stock(Sheet sheet, ClassDesk desk, Preparation preparation) {
+        return desk.plan().supplies().stock().stream().filter(one -> one.bath().equals(preparation.solution())).findFirst()
+                .map(one -> ". " + sheet.words().say("class.stock-for", "stock", desk.thing(sheet, one.stock()),
+                        "one", sheet.numbers().roughly(one.each(), 1).text(),
+                        "each", sheet.numbers().roughly(one.ofEachTray().value(), 2).text(),
+                        "all", sheet.numbers().roughly(one.ofAll().value(), 2).text())).orElse("");
     }
 
     private static String vessel(Sheet sheet, ClassDesk desk, ClassSupplies.Filling filling, ClassPlan.Batch batch) {
@@ -240,7 +250,7 @@ public final class ClassPreparationPage implements ClassPageMaker {
     }
 
     /** The tool out of which a solution is sprayed. */
-    private static Optional<String> tool(ClassDesk desk, String solution) {
+    static Optional<String> tool(ClassDesk desk, String solution) {
         return desk.plan().steps().stream().flatMap(step -> step.part(Part.Mist.class).stream())
                 .filter(mist -> mist.of().equals(solution)).flatMap(mist -> mist.tool().stream()).findFirst();
     }
@@ -250,13 +260,20 @@ public final class ClassPreparationPage implements ClassPageMaker {
         List<List<RichText>> rows = desk.plan().supplies().layOut().stream().map(item -> List.of(
                 RichText.of(name(sheet, desk, item)), RichText.of(item.station().map(one -> count(sheet, desk, item, one))
                         .orElse(words.say(isTechnicians(item) ? "class.at-the-technician" : "class.in-the-room"))),
-                RichText.of(item.all().map(one -> count(sheet, desk, item, one)).orElse(words.say(
+                RichText.of(item.all().map(one -> ofAll(sheet, desk, item, count(sheet, desk, item, one))).orElse(words.say(
                         item.station().isEmpty() ? "class.for-the-room" : "class.not-worked-out"))),
                 RichText.of(item.steps().isEmpty() ? words.say("class.all-steps") : item.steps().stream()
                         .map(step -> desk.step(sheet, step)).distinct()
                         .collect(Collectors.collectingAndThen(Collectors.toList(), words::list))))).toList();
         return new Table("lay-out-table", words.say("class.lay-out-caption"), words.columns("class.thing",
                 "class.at-station", "class.in-all", "class.for"), rows, Optional.empty());
+    }
+
+    /** How many of those that all share are used at once, where the class has more. */
+    private static String ofAll(Sheet sheet, ClassDesk desk, ClassSupplies.LaidOut item, String count) {
+        return desk.reading().shared().stream().filter(one -> item.kind() == ClassSupplies.Kind.SHARED && one.thing().equals(item.id())
+                && one.count() > one.most()).findFirst().map(one -> sheet.words().say("class.some-of", "n", count, "of", one.count()))
+                .orElse(count);
     }
 
     /** What is worn to prepare alone. */
@@ -280,8 +297,18 @@ public final class ClassPreparationPage implements ClassPageMaker {
             parts.add(sheet.words().say("class.buffer-portion", "n", Calibration.count(sheet, desk), "amount",
                     sheet.numbers().amount(sheet.library().formulary().constant("buffer-portion").value()).text()));
         }
+        blotted(sheet, desk, item).ifPresent(parts::add);
         String told = sheet.words().list(parts);
         return item.size().map(size -> sheet.words().list(List.of(told, size(sheet, size)))).orElse(told);
+    }
+
+    /** For what the blotters of a station are, where they are those of one step. */
+    private static Optional<String> blotted(Sheet sheet, ClassDesk desk, ClassSupplies.LaidOut item) {
+        return desk.plan().steps().stream().filter(step -> item.steps().equals(List.of(step.id())))
+                .flatMap(step -> step.part(Part.Blotters.class).stream())
+                .filter(part -> item.station().isPresent() && part.blotter().filter(item.id()::equals).isPresent()
+                        && !part.changes().isEmpty()).findFirst()
+                .map(part -> sheet.words().say("class.blotters-for", "layers", part.layers(), "changes", part.changes().size()));
     }
 
     /** Height and width of a piece. */
@@ -337,6 +364,8 @@ public final class ClassPreparationPage implements ClassPageMaker {
         desk.plan().steps().stream().flatMap(step -> step.part(Part.Blotters.class).flatMap(Part.Blotters::blotter).stream()).distinct()
                 .forEach(blotter -> rows.add(List.of(RichText.of(desk.thing(sheet, blotter)),
                         RichText.of(words.say("class.waste-blotters-where")))));
+        practised(desk).ifPresent(item -> rows.add(List.of(RichText.of(words.say("class.waste-sheets")),
+                RichText.of(words.say("class.waste-sheets-where")))));
         rows.addAll(new Leftovers(sheet, desk).ofStation());
         return rows.isEmpty() ? Optional.empty() : Optional.of(new Table("station-" + station + "-waste", words.say("class.station-waste",
                 "n", station), words.columns("class.from-what", "class.where"), rows, Optional.empty()));
@@ -371,29 +400,36 @@ public final class ClassPreparationPage implements ClassPageMaker {
                                 "amount", count(sheet, all))).orElse(words.say("class.not-worked-out")),
                                 spreadOut(sheet, desk, blotter)))));
         rows.addAll(ofPracticeSheets(sheet, desk));
+        practised(desk).ifPresent(item -> rows.add(wasteRow(words, "class.waste-sheets", words.say("class.worked-on-all"),
+                item.all().map(all -> words.say("class.at-most", "amount", count(sheet, all))).orElse(words.say("class.not-worked-out")),
+                words.say("class.waste-sheets-in"))));
         rows.addAll(new Leftovers(sheet, desk).ofClass());
         return rows;
     }
 
-    /** What making the practice sheets uses up and the table of waste does not hold yet, such as wax. */
+    /** The practice sheets, which nobody asks back. */
+    private static Optional<ClassSupplies.LaidOut> practised(ClassDesk desk) {
+        return desk.plan().supplies().layOut().stream().filter(item -> item.kind() == ClassSupplies.Kind.SHEET
+                && desk.course().papers().like().isPresent()).findFirst();
+    }
+
+    /** What making the practice sheets uses up and the table of waste does not hold yet, such as wax: how much at most, where it goes. */
+    private record Left(String id, Quantity atMost, String where) {
+    }
+
     private static List<List<RichText>> ofPracticeSheets(Sheet sheet, ClassDesk desk) {
         Words words = sheet.words();
-        HazardMaker hazards = new HazardMaker(sheet, desk.desk());
-        return leftOfPracticeSheets(sheet, desk).map(item -> List.of(
-                RichText.of(words.say("class.waste-practice")), RichText.of(desk.thing(sheet, item.id())),
-                RichText.of(words.say("class.at-most", "amount", count(sheet, atMost(item)))),
-                RichText.of(words.say("class.waste-practice-in")),
-                RichText.of(hazards.waste(item.id(), collected(sheet, desk)).orElseThrow()))).toList();
+        return leftOfPracticeSheets(sheet, desk).map(left -> Stream.of(words.say("class.waste-practice"), desk.thing(sheet, left.id()),
+                words.say("class.at-most", "amount", count(sheet, left.atMost())), words.say("class.waste-practice-in"), left.where())
+                .map(RichText::of).toList()).toList();
     }
 
-    private static Stream<ClassSupplies.LaidOut> leftOfPracticeSheets(Sheet sheet, ClassDesk desk) {
+    private static Stream<Left> leftOfPracticeSheets(Sheet sheet, ClassDesk desk) {
         HazardMaker hazards = new HazardMaker(sheet, desk.desk());
-        return desk.plan().supplies().practice().stream().filter(item -> item.kind() == ClassSupplies.Kind.MATERIAL
-                && item.all().isPresent() && hazards.waste(item.id(), collected(sheet, desk)).isPresent());
-    }
-
-    private static Quantity atMost(ClassSupplies.LaidOut item) {
-        return Quantity.of(item.all().orElseThrow().high(), item.all().orElseThrow().unit());
+        Map<String, String> collected = collected(sheet, desk);
+        return desk.plan().supplies().practice().stream().filter(item -> item.kind() == ClassSupplies.Kind.MATERIAL)
+                .flatMap(item -> item.all().flatMap(all -> hazards.waste(item.id(), collected).map(where ->
+                        new Left(item.id(), Quantity.of(all.high(), all.unit()), where))).stream());
     }
 
     private static String spreadOut(Sheet sheet, ClassDesk desk, String blotter) {
@@ -420,7 +456,26 @@ public final class ClassPreparationPage implements ClassPageMaker {
                 .flatMap(solution -> solution.recipe() instanceof Recipe.Adjust adjust ? Stream.of(adjust.liquid()) : Stream.empty())
                 .limit(1);
         return waters.flatMap(water -> desk.plan().supplies().layOut().stream().filter(item -> item.id().equals(RINSE_BOTTLE))
-                .map(item -> maker.filled(onTheBench(sheet, item), water, Quantity.of(1, Unit.LITRE))));
+                .flatMap(item -> Collections.nCopies(meters(item), maker.filled(onTheBench(sheet, item), water,
+                        Quantity.of(1, Unit.LITRE))).stream()));
+    }
+
+    /** The labels of beakers into which the stock of a bath is poured, one at each meter, and of the stock that is diluted for a trial. */
+    private static Stream<LabelSheet.Label> stockBeakers(Sheet sheet, ClassDesk desk, LabelMaker maker) {
+        Quantity beaker = Quantity.of(100, Unit.MILLILITRE);
+        int meters = desk.plan().supplies().layOut().stream().filter(item -> item.id().equals(RINSE_BOTTLE))
+                .mapToInt(ClassPreparationPage::meters).sum();
+        return desk.bathsMadeInTrays().stream().flatMap(made -> {
+            Recipe.Adjust adjust = (Recipe.Adjust) desk.desk().treatment().solution(made.solution()).orElseThrow().recipe();
+            Stream<LabelSheet.Label> poured = Collections.nCopies(meters, maker.filled(sheet.words().say("class.stock-beaker"),
+                    adjust.with(), beaker)).stream();
+            return beakers(desk, made.solution()) == 0 ? poured : Stream.concat(poured, Stream.of(maker.filled(
+                    sheet.words().say("class.stock-diluted"), adjust.with(), beaker)));
+        });
+    }
+
+    private static int meters(ClassSupplies.LaidOut bottle) {
+        return bottle.all().map(all -> (int) all.value()).orElse(1);
     }
 
     /** As many labels as vessels, each solution's together, then those of what is collected. */
@@ -435,9 +490,9 @@ public final class ClassPreparationPage implements ClassPageMaker {
                         one.solutions(), one.can().orElseThrow().holds())))));
         desk.plan().supplies().buffers().ifPresent(any -> waste.add(maker.waste(sheet.words().say("class.waste-buffers"), List.of(),
                 sheet.library().formulary().constant("buffer-portion").value())));
-        leftOfPracticeSheets(sheet, desk).forEach(item -> waste.add(maker.waste(sheet.words().say("class.waste-practice"),
-                List.of(item.id()), atMost(item))));
-        rinseBottle(sheet, desk, maker).forEach(waste::add);
+        leftOfPracticeSheets(sheet, desk).forEach(left -> waste.add(maker.waste(sheet.words().say("class.waste-practice"),
+                List.of(left.id()), left.atMost())));
+        Stream.concat(rinseBottle(sheet, desk, maker), stockBeakers(sheet, desk, maker)).forEach(waste::add);
         return maker.make(times, waste);
     }
 }

@@ -6,10 +6,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.benchleaf.compose.part.HazardMaker;
 import org.benchleaf.compose.part.Sheet;
 import org.benchleaf.derive.classes.Duty;
+import org.benchleaf.derive.classes.Outlasting;
 import org.benchleaf.model.ClassDay;
 import org.benchleaf.model.SheetMaking;
 import org.benchleaf.page.Table;
@@ -64,6 +66,7 @@ record Duties(Sheet sheet, ClassDesk desk) {
             case PIECES_CUT -> words.say("class.cut-pieces", "what", things(duty));
             case LAYING_OUT -> words.say(desk.plan().supplies().layOut().stream().anyMatch(item -> item.mark().isPresent())
                     ? "class.lay-out-stations-trays" : "class.lay-out-stations") + later();
+            case SHEETS_WEIGHED -> words.say("class.weigh-between");
             case CLEARING_AWAY -> words.say("class.clear-the-room");
         };
     }
@@ -83,9 +86,16 @@ record Duties(Sheet sheet, ClassDesk desk) {
             return sheet.words().say("class.trial-bath-do");
         }
         return duty.step().flatMap(desk.desk().treatment()::step).map(step ->
-                        step.instruction()
+                        step.instruction() + lasts(duty)
                         + new HazardMaker(sheet, desk.desk()).cautions(step.id()))
                 .or(() -> desk.course().papers().making().flatMap(SheetMaking::how)).orElse("");
+    }
+
+    /** How long a drop stays where the plan keeps a sheet wet with its liquid for longer than was tested. */
+    private String lasts(Duty duty) {
+        return duty.touches().isEmpty() ? "" : duty.with().keySet().stream().flatMap(id -> Outlasting.longest(desk.plan().outlasting(), id)
+                .map(time -> " " + sheet.words().say("class.trial-lasts", "liquid", desk.thing(sheet, id), "time",
+                        sheet.numbers().duration(time).text())).stream()).collect(Collectors.joining());
     }
 
     /** When to begin, and when to go on after a break, a night or other work. */

@@ -12,6 +12,7 @@ import org.benchleaf.compose.part.Sheet;
 import org.benchleaf.compose.part.WorkingMaker;
 import org.benchleaf.derive.classes.ClassSupplies;
 import org.benchleaf.derive.classes.Pieces;
+import org.benchleaf.model.Reference;
 import org.benchleaf.model.SheetMaking;
 import org.benchleaf.page.Block;
 import org.benchleaf.page.Page;
@@ -27,6 +28,9 @@ import org.benchleaf.words.Words;
 public final class OrderListPage implements ClassPageMaker {
 
     private static final ClassPageName NAME = new ClassPageName("class-orders", "-orders.html", true);
+
+    /** The kind of what is worn on them, by the table of equipment. */
+    private static final String HANDS = "hands";
 
     @Override
     public ClassPageName name() {
@@ -63,7 +67,8 @@ public final class OrderListPage implements ClassPageMaker {
         ClassSupplies.LaidOut item = bought.item();
         String name = ClassPreparationPage.name(sheet, desk, item);
         if (item.kind() == ClassSupplies.Kind.WORN) {
-            String worn = words.more(name, desk.desk().library().reference().equipment().get(item.id()).words());
+            Reference.Equipment equipment = desk.desk().library().reference().equipment().get(item.id());
+            String worn = words.more(name, equipment.words()) + (equipment.kind().equals(HANDS) ? " " + words.say("class.worn-sizes") : "");
             List<String> making = bought.toMake().stream().map(id -> desk.thing(sheet, id)).toList();
             return making.isEmpty() || item.station().isPresent() ? worn : worn + " " + words.say("class.worn-to-make", "what",
                     String.join("; ", making));
@@ -81,16 +86,17 @@ public final class OrderListPage implements ClassPageMaker {
         Words words = sheet.words();
         String all = bought.item().all().map(count -> ClassPreparationPage.count(sheet, count)).orElse(words.say("class.not-worked-out"));
         return List.of(RichText.of(name(sheet, desk, bought)), RichText.of(all), RichText.of(words.say("class.shelf-unknown")),
-                RichText.of(bought.packs().map(packs -> inPacks(sheet, packs)).orElse(words.say("class.missing", "amount", all))),
+                RichText.of(bought.packs().map(packs -> inPacks(sheet, packs.count().value(), packs.each()))
+                        .orElse(words.say("class.missing", "amount", all))),
                 RichText.of(bought.orderBy().map(day -> orderBy(sheet, desk, day))
                         .orElse(words.say("class.delivery-unknown"))), RichText.of(sheet.numbers().weekday(bought.inHouse())),
                 RichText.of(bought.packs().map(packs -> sheet.amount(packs.left()).text()).orElse(words.say("class.not-worked-out"))));
     }
 
-    private static String inPacks(Sheet sheet, ClassSupplies.Packs packs) {
-        return packs.each().equals(Quantity.count(1)) ? ClassPreparationPage.count(sheet, packs.count().value())
-                : sheet.words().say("class.packs", "n", (long) packs.count().value().value(), "pack",
-                        sheet.numbers().written(packs.each()).text());
+    private static String inPacks(Sheet sheet, Quantity count, Quantity pack) {
+        return pack.equals(Quantity.count(1)) ? ClassPreparationPage.count(sheet, count)
+                : sheet.words().say(pack.dimension() == Dimension.COUNT ? "class.packs-of" : "class.packs",
+                        "n", (long) count.value(), "pack", sheet.numbers().written(pack).text());
     }
 
     /** What is needed; of a solid of which more is taken than dissolves, as it is weighed. */
@@ -126,9 +132,7 @@ public final class OrderListPage implements ClassPageMaker {
         if (order.isThere()) {
             return words.say("class.nothing-to-buy");
         }
-        return order.packs().map(packs -> order.pack().filter(Quantity.count(1)::equals).isPresent()
-                        ? ClassPreparationPage.count(sheet, packs.value()) : words.say("class.packs",
-                                "n", (long) packs.value().value(), "pack", sheet.numbers().written(order.pack().orElseThrow()).text()))
+        return order.packs().map(packs -> inPacks(sheet, packs.value(), order.pack().orElseThrow()))
                 .orElseGet(() -> words.say("class.missing", "amount", order.missing().map(sheet::amount).map(Amount::text)
                         .orElseGet(() -> sheet.amount(order.needed()).text())));
     }

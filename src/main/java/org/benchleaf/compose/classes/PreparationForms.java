@@ -11,6 +11,7 @@ import org.benchleaf.compose.part.HazardMaker;
 import org.benchleaf.compose.part.PartFacts;
 import org.benchleaf.compose.part.Sheet;
 import org.benchleaf.derive.classes.Duty;
+import org.benchleaf.derive.classes.Outlasting;
 import org.benchleaf.model.SpotTest;
 import org.benchleaf.model.Step;
 import org.benchleaf.model.StepKind;
@@ -38,26 +39,44 @@ record PreparationForms(Sheet sheet, ClassDesk desk) {
         Optional<Duty> duty = desk.plan().duties().stream().filter(one -> one.kind() == Duty.Kind.SHEETS_GO_THROUGH)
                 .filter(one -> one.step().flatMap(desk.desk().treatment()::step).map(Step::kind).filter(StepKind.TESTING::equals)
                         .isPresent()).findFirst();
-        Set<String> through = new Duties(sheet, desk).steps().keySet();
-        List<String> tests = desk.desk().treatment().tests().stream().filter(test -> test.after().filter(through::contains).isPresent())
-                .map(this::asked).toList();
+        List<String> tests = tests().map(this::asked).toList();
         if (duty.isEmpty() || tests.isEmpty()) {
             return Optional.empty();
         }
-        List<Table.Column> columns = new ArrayList<>(words.columns("class.trial-sheet"));
+        List<Table.Column> columns = new ArrayList<>(words.columns("class.trial-sheet", "class.trial-times"));
         tests.forEach(test -> columns.add(new Table.Column(test, false)));
         columns.addAll(words.columns("class.trial-may-go", "class.sign"));
         List<List<RichText>> rows = new ArrayList<>();
         for (int number = 1; number <= duty.get().count(); number++) {
-            rows.add(row(String.valueOf(number), columns.size() - 1));
+            List<RichText> cells = new ArrayList<>(row(String.valueOf(number), columns.size() - 2));
+            cells.add(1, RichText.of(times(duty.get(), number)));
+            rows.add(cells);
         }
         return Optional.of(new Table("trial-record", words.say("class.trial-record"), columns, rows, Optional.empty()));
+    }
+
+    /** When the first drop is set, each is blotted and the next set, and the last is blotted. */
+    private String times(Duty duty, int number) {
+        return sheet.words().list(duty.touches().stream().skip(number - 1L).limit(1).flatMap(List::stream).map(time ->
+                duty.touches().get(number - 1).indexOf(time) == 0 ? desk.clock(sheet, time) : sheet.numbers().clock(time.toLocalTime()))
+                .toList());
+    }
+
+    /** What the case asks of what the sheets went through, and what the plan keeps wet for longer than was tested. */
+    private Stream<SpotTest> tests() {
+        Set<String> through = new Duties(sheet, desk).steps().keySet();
+        List<SpotTest> asked = desk.desk().treatment().tests().stream().filter(test ->
+                test.after().filter(through::contains).isPresent()).toList();
+        return Stream.concat(asked.stream(), desk.plan().outlasting().stream().map(one -> one.contact().test()).distinct()
+                .filter(test -> asked.stream().anyMatch(one -> one.with().equals(test.with())) && asked.stream().noneMatch(one ->
+                        one.with().equals(test.with()) && one.medium().equals(test.medium()))));
     }
 
     private String asked(SpotTest test) {
         return sheet.words().say("class.trial-medium", "medium", PartFacts.tested(sheet.words(), desk.desk(), test),
                 "liquid", new HazardMaker(sheet, desk.desk()).name(test.with()),
-                "dwell", test.dwell().map(dwell -> sheet.numbers().duration(dwell).text()).orElse(sheet.words().say("class.not-stated")));
+                "dwell", Outlasting.longest(desk.plan().outlasting(), test.with()).or(test::dwell)
+                        .map(dwell -> sheet.numbers().duration(dwell).text()).orElse(sheet.words().say("class.not-stated")));
     }
 
     /** A row for each meter on each day, by the time at which the plan has it calibrated. */

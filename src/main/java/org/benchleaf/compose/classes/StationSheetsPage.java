@@ -153,10 +153,15 @@ public final class StationSheetsPage implements ClassPageMaker {
         List<List<RichText>> rows = new ArrayList<>();
         for (ClassSupplies.LaidOut item : desk.plan().supplies().layOut()) {
             if (item.station().isPresent() && item.kind() != ClassSupplies.Kind.SHARED) {
-                String name = ClassPreparationPage.name(sheet, desk, item);
+                Optional<String> tool = ClassPreparationPage.tool(desk, item.id());
+                String name = ClassPreparationPage.name(sheet, desk, item) + tool.map(id -> words.say("class.in-the-tool", "tool",
+                        desk.thing(sheet, id))).orElse("");
                 String count = ClassPreparationPage.count(sheet, desk, item, item.station().get());
-                placed.add(new StationDrawing.Placed(item, placed.size() + 1, name, Optional.of(count)));
-                rows.add(List.of(RichText.of(placed.size() + ". " + name), RichText.of(count)));
+                int number = rows.size() + 1;
+                rows.add(List.of(RichText.of(number + ". " + name), RichText.of(count)));
+                if (tool.isEmpty()) {
+                    placed.add(new StationDrawing.Placed(item, number, name, Optional.of(count)));
+                }
             }
         }
         List<Block> blocks = new ArrayList<>(List.of(new Table("station-" + station + "-kit", words.say("class.kit-caption",

@@ -11,6 +11,7 @@ import java.util.Set;
 import org.benchleaf.compose.part.HazardMaker;
 import org.benchleaf.compose.part.Sheet;
 import org.benchleaf.derive.classes.BesideWork;
+import org.benchleaf.derive.classes.Duty;
 import org.benchleaf.derive.classes.Looks;
 import org.benchleaf.derive.classes.ScheduleReading;
 import org.benchleaf.model.Handling;
@@ -104,13 +105,20 @@ final class StationWords {
                     .orElse("");
         }
         if (turn.isTakenOut()) {
-            return words.say("class.taken-out") + step.flatMap(Step::until).map(until -> " "
+            return words.say("class.taken-out") + weighedBefore(turn) + step.flatMap(Step::until).map(until -> " "
                     + words.more(words.say("bench.told-until"), until) + ".").orElse("");
         }
         if (turn.isWatched()) {
             return step.flatMap(Step::watch).map(watch -> fact("bench.told-watch", watch).strip()).orElse("");
         }
         return inTheTray(turn);
+    }
+
+    /** That the sheet was weighed the day before, and so is weighed now. */
+    private String weighedBefore(ScheduleReading.Turn turn) {
+        return desk.plan().duties().stream().filter(duty -> duty.kind() == Duty.Kind.SHEETS_WEIGHED
+                && duty.step().filter(turn.step()::equals).isPresent()).findFirst().map(duty -> " " + words.say("class.weigh-again",
+                        "day", desk.moment(sheet, duty.begin()))).orElse("");
     }
 
     /** What is done when a tray is filled with a bath that is made in it; empty for other work. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.benchleaf.compose.part.HazardMaker;
 import org.benchleaf.compose.part.PartFacts;
 import org.benchleaf.compose.part.Sheet;
@@ -23,8 +24,9 @@ record Untested(Sheet sheet, ClassDesk desk) {
         desk.plan().outlasting().forEach(one -> stations.computeIfAbsent(one.contact(), any -> new ArrayList<>())
                 .add(words.say("class.outlasts-station", "n", one.station(), "time", sheet.numbers().duration(one.lasts()).text())));
         return stations.entrySet().stream().map(each -> note(words.say("class.outlasts", "medium", medium(each.getKey()),
-                "liquid", liquid(each.getKey()), "tested", tested(each.getKey()), "stations", String.join("; ", each.getValue()))))
-                .toList();
+                "liquid", liquid(each.getKey()), "tested", tested(each.getKey()), "stations", String.join("; ", each.getValue())) + " "
+                + tried(each.getKey()).map(time -> words.say("class.outlasts-tried", "time", time))
+                        .orElse(words.say("class.outlasts-do")))).toList();
     }
 
     /** A note for each colour and bath at one station, with the time at which the tested time is over. */
@@ -34,7 +36,17 @@ record Untested(Sheet sheet, ClassDesk desk) {
 
     private Note here(Outlasting one) {
         return note(sheet.words().say("class.outlasts-here", "medium", medium(one.contact()), "liquid", liquid(one.contact()),
-                "tested", tested(one.contact()), "until", desk.clock(sheet, one.testedUntil()), "end", desk.clock(sheet, one.to())));
+                "tested", tested(one.contact()), "until", desk.clock(sheet, one.testedUntil()), "end", desk.clock(sheet, one.to())) + " "
+                + tried(one.contact()).map(time -> sheet.words().say("class.outlasts-here-tried", "time", time))
+                        .orElse(sheet.words().say("class.outlasts-here-do")));
+    }
+
+    /** For how long the trial of the practice sheets keeps a drop of the liquid; empty where they are not tried with it. */
+    private Optional<String> tried(TestedContact contact) {
+        boolean tried = desk.plan().duties().stream().anyMatch(duty -> !duty.touches().isEmpty()
+                && duty.with().containsKey(contact.liquid()));
+        return Outlasting.longest(desk.plan().outlasting(), contact.liquid()).filter(any -> tried)
+                .map(time -> sheet.numbers().duration(time).text());
     }
 
     private Note note(String told) {

@@ -20,6 +20,7 @@ import org.benchleaf.derive.time.WorkHours;
 import org.benchleaf.message.Messages;
 import org.benchleaf.model.CourseClass;
 import org.benchleaf.model.Step;
+import org.benchleaf.model.TestedContact;
 import org.benchleaf.model.TreatmentCase;
 
 /** Works out amounts and start times for a class that works through a case. */
@@ -38,12 +39,15 @@ public final class ClassDeriver {
      * @param source the case that it names
      * @param assessment the hazards and the care of the case
      * @param ofCase the figures of the case, for one sheet
+     * @param tested what the colours of the case were tested with, and for how long
      * @param messages for what stands in the way of a plan
      * @throws IllegalArgumentException if the case has no step of the name with which the class begins
      */
     public ClassPlan plan(CourseClass course, TreatmentCase source, HazardAssessor.Assessment assessment,
-            Map<String, Figure> ofCase, Messages messages) {
-        ClassPlan plan = plan(course, source, assessment, ofCase, schedule(course, source, assessment.care(), messages), messages);
+            Map<String, Figure> ofCase, List<TestedContact> tested, Messages messages) {
+        Optional<ClassSchedule> schedule = schedule(course, source, assessment.care(), messages);
+        ClassPlan plan = plan(course, source, assessment, ofCase, schedule, schedule.map(ScheduleReading::new)
+                .map(reading -> Outlasting.of(tested, reading)).orElse(List.of()), messages);
         ClassPlan stated = plan.stating(IssueMaker.of(plan, assessment.care()));
         IssueMaker.check(stated, messages);
         return stated;
@@ -60,12 +64,12 @@ public final class ClassDeriver {
      */
     public ClassPlan told(ClassPlan plan, TreatmentCase source, HazardAssessor.Assessment assessment, Map<String, Figure> ofCase,
             TreatmentCase told, CourseClass course) {
-        return plan(plan.source(), source, assessment, ofCase, plan.schedule(), new Messages()).stating(plan.papers())
-                .outlasting(plan.outlasting()).in(told, course);
+        return plan(plan.source(), source, assessment, ofCase, plan.schedule(), plan.outlasting(), new Messages())
+                .stating(plan.papers()).in(told, course);
     }
 
     private ClassPlan plan(CourseClass course, TreatmentCase source, HazardAssessor.Assessment assessment, Map<String, Figure> ofCase,
-            Optional<ClassSchedule> schedule, Messages messages) {
+            Optional<ClassSchedule> schedule, List<Outlasting> outlasting, Messages messages) {
         List<Step> steps = course.steps(source);
         Scale scale = new Scale(course.stations(), course.sheetsEach(), Optional.of(course.stores().spare()));
         // The case itself has already been told of; here only what concerns the class would be news.
@@ -73,7 +77,7 @@ public final class ClassDeriver {
         TimelineMaker maker = groundwork.timeline(bench, steps);
         Timeline timeline = maker.onTheCalendar(Optional.of(course.starts()), false);
         WorkHours hours = groundwork.hours().without(course.stores().closed());
-        PracticeSheets sheets = new PracticeSheets(course, bench, hours);
+        PracticeSheets sheets = new PracticeSheets(course, bench, hours, outlasting);
         new RinsingWater(course, bench).use(steps);
         ClassDraws draws = new ClassDraws(course.stations(), StationCut.minutes(bench.constant("filling-a-portion").value()), timeline,
                 schedule, sheets.draws());
@@ -96,17 +100,17 @@ public final class ClassDeriver {
         provider.areaOfBlotters(layOut);
         ClassSupplies supplies = new ClassSupplies(orders, fillings, layOut, practice,
                 provider.beside(layOut, practice, ordered, assessment.hazards()), waste, provider.furtherBaths(),
-                provider.benchPlaces(messages),
-                reading.map(planned ->
+                StockForTrays.of(course, work.bench(), preparations), provider.benchPlaces(messages), reading.map(planned ->
                         new ClassLoads(course, work.bench().ledger(), messages).of(planned)).orElse(List.of()), reading.map(planned ->
                         new ClassAir(course, work.bench(), ofCase, messages).of(steps, planned)).orElse(List.of()));
-        course.papers().issue().ifPresent(issue -> new IssueDay(course, issue, messages).check(ordered, supplies.orders()));
+        course.papers().issue().ifPresent(issue -> new IssueDay(course, issue, bench.library().reference(), messages)
+                .check(ordered, supplies));
         return new ClassPlan(course, source.title(), scale.sheetCount(), steps, work.bench().ledger().figures(), timeline,
                 preparations, ordered, duties(sheets, ordered,
                         free -> new HandingOut(work.bench(), steps, draws).of(fillings, ordered, free),
-                        free -> schedule.map(planned -> new StationDuties(course, work.bench(), layOut).around(planned, free))
+                        free -> schedule.map(planned -> new StationDuties(course, work.bench(), hours, layOut).around(planned, free))
                                 .orElse(List.of()),
-                        new FreeTime(hours, course.day().breaks())), supplies, schedule, IssuedPapers.NONE, List.of());
+                        new FreeTime(hours, course.day().breaks())), supplies, schedule, IssuedPapers.NONE, outlasting);
     }
 
     /** What the technician does besides preparing, in the order to begin; sheets may be made by others. */

@@ -11,7 +11,6 @@ import org.benchleaf.derive.figure.Preparation;
 import org.benchleaf.derive.time.Timeline;
 import org.benchleaf.model.CourseClass;
 import org.benchleaf.model.Step;
-import org.benchleaf.model.TestedContact;
 import org.benchleaf.model.TreatmentCase;
 import org.benchleaf.quantity.Quantity;
 
@@ -48,25 +47,17 @@ public record ClassPlan(CourseClass source, String caseTitle, int sheets, List<S
 
     /** The same with what its papers state. */
     ClassPlan stating(IssuedPapers stated) {
-        return new ClassPlan(source, caseTitle, sheets, steps, figures, timeline, preparations, starts, duties, supplies, schedule, stated,
-                outlasting);
+        return with(source, caseTitle, steps, stated);
     }
 
     /** The same in the words of a case and a class in another language. */
     ClassPlan in(TreatmentCase told, CourseClass course) {
-        return new ClassPlan(course, told.title(), sheets, course.steps(told), figures, timeline, preparations, starts, duties, supplies,
-                schedule, papers, outlasting);
+        return with(course, told.title(), course.steps(told), papers);
     }
 
-    /** The same, held against what was tested. */
-    public ClassPlan heldAgainst(List<TestedContact> tested) {
-        return outlasting(schedule.map(ScheduleReading::new).map(reading -> Outlasting.of(tested, reading)).orElse(List.of()));
-    }
-
-    /** The same with what lasts longer by it than was tested. */
-    ClassPlan outlasting(List<Outlasting> found) {
-        return new ClassPlan(source, caseTitle, sheets, steps, figures, timeline, preparations, starts, duties, supplies, schedule, papers,
-                found);
+    private ClassPlan with(CourseClass course, String title, List<Step> worded, IssuedPapers stated) {
+        return new ClassPlan(course, title, sheets, worded, figures, timeline, preparations, starts, duties, supplies, schedule, stated,
+                outlasting);
     }
 
     /**

@@ -236,7 +236,8 @@ final class ClassProvider {
                 return course.papers().like().map(any -> bought(item, first(begins(duty -> !READIED.contains(duty.kind()))),
                         course.papers().making().flatMap(SheetMaking::delivery), Optional.empty(), List.of())).stream();
             }
-            if (item.id().equals(ClassStores.BUFFERS)) {
+            if (item.id().equals(ClassStores.BUFFERS) || bench.library().reference().needs().stream().anyMatch(need ->
+                    need.bought() && need.name().equals(item.id()))) {
                 return Stream.of(bought(item, first(begins(duty -> duty.kind() == Duty.Kind.METER_CALIBRATED)), Optional.empty(),
                         supply(item.id()), List.of()));
             }
@@ -277,8 +278,9 @@ final class ClassProvider {
 
     private Optional<ClassSupplies.Packs> packs(ClassSupplies.LaidOut item, Quantity pack) {
         return item.all().flatMap(all -> {
-            FigureKey count = key(item.id(), "packs");
-            FigureKey left = key(item.id(), "left");
+            String id = item.id().replace(' ', '-');
+            FigureKey count = key(id, "packs");
+            FigureKey left = key(id, "left");
             Map<String, Figure> made = bench.ledger().work(packs(new Job("packs", course.place()).given("needed", all,
                     Origin.Place.CLASS), Quantity.of(0, all.unit()), pack).gives("packs", count, "packs to buy")
                     .gives("left", left, "left over"));

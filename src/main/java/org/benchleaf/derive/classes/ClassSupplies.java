@@ -20,13 +20,14 @@ import org.benchleaf.quantity.Quantity;
  * @param beside what is bought though no recipe and no step takes it by an amount
  * @param waste what is collected, by its kind
  * @param furtherBaths what the fillings to spare serve, of each step that may go on beyond the baths that are planned
+ * @param stock how much stock the baths take that stations make in their trays, where the case wrote it down
  * @param bench how many stations find room along the bench; empty if the class does not say how long it is
  * @param loads what is drawn from the room at once, of each that a thing states
  * @param air the vapour in the room at each step that sprays
  */
 public record ClassSupplies(List<Order> orders, List<Filling> vessels, List<LaidOut> layOut, List<LaidOut> practice,
         List<Bought> beside, List<Waste> waste,
-        List<FurtherBaths> furtherBaths, Optional<Figure> bench, List<Load> loads, List<Air> air) {
+        List<FurtherBaths> furtherBaths, List<StockForTrays> stock, Optional<Figure> bench, List<Load> loads, List<Air> air) {
 
 
     public ClassSupplies {

@@ -20,19 +20,27 @@ import org.benchleaf.quantity.Quantity;
  * @param waits for how long each sheet lies after that
  * @param needed when it must be done
  * @param with what it takes, by the id of the material or solution; without an amount where none is worked out
+ * @param touches when a hand is at each sheet of a trial, sheet by sheet; none for other work
  */
 public record Duty(Kind kind, Optional<String> step, ClassDay.Doer by, List<Stretch> stretches, Quantity each, int count, Quantity waits,
-        LocalDateTime needed, Map<String, Optional<Quantity>> with) {
+        LocalDateTime needed, Map<String, Optional<Quantity>> with, List<List<LocalDateTime>> touches) {
 
     public Duty {
         stretches = List.copyOf(stretches);
         with = java.util.Collections.unmodifiableMap(new java.util.LinkedHashMap<>(with));
+        touches = List.copyOf(touches);
+    }
+
+    /** Other work than a trial. */
+    Duty(Kind kind, Optional<String> step, ClassDay.Doer by, List<Stretch> stretches, Quantity each, int count, Quantity waits,
+            LocalDateTime needed, Map<String, Optional<Quantity>> with) {
+        this(kind, step, by, stretches, each, count, waits, needed, with, List.of());
     }
 
     /** What is done. */
     public enum Kind {
         METER_CALIBRATED, BATH_FOR_A_TRIAL, SHEETS_GO_THROUGH, SHEETS_MADE, CLEAR_DRAWN_OFF, PORTIONS_FILLED, PIECES_CUT, LAYING_OUT,
-        CLEARING_AWAY
+        SHEETS_WEIGHED, CLEARING_AWAY
     }
 
     /** Time without a break. */

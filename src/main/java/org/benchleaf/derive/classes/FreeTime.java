@@ -1,5 +1,6 @@
 package org.benchleaf.derive.classes;
 
+import java.time.Duration;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
@@ -71,6 +72,50 @@ final class FreeTime {
             }
             limit = inTheWay.get().from().minusMinutes(hands);
         }
+    }
+
+    /**
+     * Takes the latest time for work that lies apart, on one day if it fits into one; only its first piece is kept free where in a month
+     * there is no time for all of them.
+     *
+     * @param until when all must be over
+     * @param pieces so many minutes from the begin, each so many minutes long; in order, the first at 0
+     * @param ready minutes between opening and the begin in which something is made ready for it
+     */
+    List<Stretch> latest(LocalDateTime until, List<Piece> pieces, int ready) {
+        int last = pieces.stream().mapToInt(Piece::end).max().orElse(0);
+        for (int kept : new int[] {pieces.size(), 1}) {
+            for (boolean sameDay : new boolean[] {true, false}) {
+                LocalDateTime limit = until.minusMinutes(last);
+                for (LocalDateTime begin = limit; begin.isAfter(limit.minusMonths(1)); begin = begin.minusMinutes(1)) {
+                    LocalDateTime from = begin;
+                    List<Stretch> found = pieces.stream().map(piece -> piece.from(from)).toList();
+                    boolean together = !sameDay || begin.minusMinutes(ready).toLocalDate().equals(begin.plusMinutes(last).toLocalDate());
+                    if (together && hours.isOpen(begin.minusMinutes(ready)) && found.stream().limit(kept).allMatch(this::isFree)) {
+                        taken.addAll(found);
+                        return found;
+                    }
+                }
+            }
+        }
+        throw new IllegalStateException("nobody works in the month before " + until);
+    }
+
+    /** Some minutes of work that begin so many minutes after its first. */
+    record Piece(int after, int minutes) {
+
+        int end() {
+            return after + minutes;
+        }
+
+        Stretch from(LocalDateTime begin) {
+            return new Stretch(begin.plusMinutes(after), begin.plusMinutes(end()));
+        }
+    }
+
+    private boolean isFree(Stretch wanted) {
+        long minutes = Duration.between(wanted.from(), wanted.to()).toMinutes();
+        return hours.latestStart(wanted.from(), minutes).equals(wanted.from()) && inTheWay(wanted).isEmpty();
     }
 
     private Optional<Stretch> inTheWay(Stretch wanted) {

@@ -73,8 +73,9 @@ public final class LayingOut {
                 !List.of(StationCut.SUPERVISOR, StationCut.WEIGHT, StationCut.BALANCE).contains(one.thing()))
                 .forEach(one -> shared(one, reading)));
         making.list().forEach(item -> items.put("making " + item.id() + item.words(), item));
-        NeededThings.of(bench.source(), steps, making.preparations(), bench.library(), course.stations(), sinks(schedule),
-                using -> places(schedule, using)).forEach(item ->
+        NeededThings.of(bench.source(), steps, making.preparations(), bench.library(),
+                new NeededThings.Users(course.stations(), inUse(schedule, StationCut.SINK), inUse(schedule, StationCut.METER),
+                        using -> places(schedule, using))).forEach(item ->
                 items.put("needed " + item.id(), item));
         worn(care);
         return List.copyOf(items.values());
@@ -88,10 +89,10 @@ public final class LayingOut {
                 && other.to().isAfter(turn.from())).map(ScheduleReading.Turn::station).distinct().count()).max().orElse(1);
     }
 
-    /** How many sinks are in use at once, in the order of the plan; one where no plan tells. */
-    private static int sinks(Optional<ClassSchedule> schedule) {
+    /** How many of a shared thing are in use at once, in the order of the plan; one where no plan tells. */
+    private static int inUse(Optional<ClassSchedule> schedule, String thing) {
         return schedule.map(ScheduleReading::new).stream().flatMap(reading -> reading.shared().stream())
-                .filter(one -> one.thing().equals(StationCut.SINK)).mapToInt(ScheduleReading.Sharing::most).filter(most -> most > 0)
+                .filter(one -> one.thing().equals(thing)).mapToInt(ScheduleReading.Sharing::most).filter(most -> most > 0)
                 .findFirst().orElse(1);
     }
 

@@ -27,15 +27,27 @@ public final class NeededThings {
     }
 
     /**
-     * One row a thing, in the order of the table.
+     * For how many there is each thing.
      *
      * @param stations how many stations there are; each has its own of what is not shared
      * @param sinks how many sinks are in use at once
+     * @param meters how many pH meters are in use at once
      * @param places tells at how many stations some steps are done at one time
+     */
+    public record Users(int stations, int sinks, int meters, ToIntFunction<Collection<String>> places) {
+
+        /** One person at one place. */
+        public static final Users ONE = new Users(1, 1, 1, any -> 1);
+    }
+
+    /**
+     * One row a thing, in the order of the table.
+     *
      * @param preparations what is made before the work, for the steps in which it is used
+     * @param users for how many there is each
      */
     public static List<LaidOut> of(TreatmentCase treatment, List<Step> steps, List<Preparation> preparations, Library library,
-            int stations, int sinks, ToIntFunction<Collection<String>> places) {
+            Users users) {
         Map<String, LaidOut> things = new LinkedHashMap<>();
         for (BenchNeed need : library.reference().needs()) {
             Set<String> using = new LinkedHashSet<>();
@@ -44,7 +56,7 @@ public final class NeededThings {
             preparations.stream().filter(one -> treatment.solution(one.solution()).filter(made ->
                     need.isNeeded(BenchNeed.work(made.recipe()))).isPresent()).forEach(one -> using.addAll(usedIn(one, steps)));
             if (!using.isEmpty()) {
-                things.merge(need.name(), thing(need, List.copyOf(using), stations, sinks, places), NeededThings::both);
+                things.merge(need.name(), thing(need, List.copyOf(using), users), NeededThings::both);
             }
         }
         return List.copyOf(things.values());
@@ -61,14 +73,14 @@ public final class NeededThings {
         return UsedThings.of(step).stream().map(library.materials()::get).anyMatch(tool -> tool != null && need.isReplacedBy(tool.name()));
     }
 
-    private static LaidOut thing(BenchNeed need, List<String> using, int stations, int sinks,
-            ToIntFunction<Collection<String>> places) {
+    private static LaidOut thing(BenchNeed need, List<String> using, Users users) {
         Optional<Quantity> each = Optional.of(Quantity.count(need.each()));
         return switch (need.per()) {
-            case STATION -> new LaidOut(need.name(), Kind.VESSEL, each, Optional.of(Quantity.count((long) need.each() * stations)),
+            case STATION -> new LaidOut(need.name(), Kind.VESSEL, each, Optional.of(Quantity.count((long) need.each() * users.stations())),
                     need.words(), using);
-            case PLACE -> inTheRoom(need, Quantity.count((long) need.each() * places.applyAsInt(using)), using);
-            case SINK -> inTheRoom(need, Quantity.count((long) need.each() * sinks), using);
+            case PLACE -> inTheRoom(need, Quantity.count((long) need.each() * users.places().applyAsInt(using)), using);
+            case SINK -> inTheRoom(need, Quantity.count((long) need.each() * users.sinks()), using);
+            case METER -> inTheRoom(need, Quantity.count((long) need.each() * users.meters()), using);
             case ROOM -> inTheRoom(need, Quantity.count(need.each()), using);
         };
     }

@@ -23,7 +23,7 @@ import org.benchleaf.quantity.Unit;
 public record Outlasting(TestedContact contact, int station, LocalDateTime from, LocalDateTime to) {
 
     /** What a plan has of it, by contact and station. */
-    static List<Outlasting> of(List<TestedContact> tested, ScheduleReading reading) {
+    public static List<Outlasting> of(List<TestedContact> tested, ScheduleReading reading) {
         List<ScheduleReading.Turn> turns = reading.turns();
         return tested.stream().flatMap(contact -> IntStream.rangeClosed(1, turns.stream().mapToInt(ScheduleReading.Turn::station).max()
                 .orElse(0)).boxed().flatMap(station -> at(contact, turns.stream().filter(turn -> turn.station() == station).toList())
@@ -39,6 +39,12 @@ public record Outlasting(TestedContact contact, int station, LocalDateTime from,
                 || !turn.isHandsOn())).map(ScheduleReading.Turn::to).sorted(Comparator.reverseOrder());
         return first.flatMap(begun -> Stream.concat(changed, wet).findFirst().map(over -> new Outlasting(contact, begun.station(),
                 begun.from(), over)));
+    }
+
+    /** How long a liquid touches a colour at the station at which it does so for longest; empty where no test is outlasted. */
+    public static Optional<Quantity> longest(List<Outlasting> all, String liquid) {
+        return all.stream().filter(one -> one.contact().liquid().equals(liquid)).map(Outlasting::lasts)
+                .max(Comparator.comparingDouble(Quantity::value));
     }
 
     /** How long it touches it. */

@@ -4,11 +4,13 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 import org.benchleaf.calculate.Figure;
 import org.benchleaf.calculate.FigureKey;
 import org.benchleaf.calculate.Origin;
@@ -45,6 +47,7 @@ final class PracticeSheets {
     private final CourseClass course;
     private final Bench bench;
     private final WorkHours hours;
+    private final List<Outlasting> outlasting;
     private final FreeTime free;
     private final List<Duty> duties = new ArrayList<>();
     private final Map<String, ClassDraws.Draw> draws = new LinkedHashMap<>();
@@ -54,11 +57,13 @@ final class PracticeSheets {
      *
      * @param bench holds what the steps use
      * @param hours without the days on which the class is closed
+     * @param outlasting where a bath of the class touches a colour for longer than was tested
      */
-    PracticeSheets(CourseClass course, Bench bench, WorkHours hours) {
+    PracticeSheets(CourseClass course, Bench bench, WorkHours hours, List<Outlasting> outlasting) {
         this.course = course;
         this.bench = bench;
         this.hours = hours;
+        this.outlasting = List.copyOf(outlasting);
         this.free = new FreeTime(hours, course.day().breaks());
         course.papers().making().filter(making -> making.isWork() && !making.bought()).ifPresent(this::plan);
     }
@@ -88,14 +93,13 @@ final class PracticeSheets {
             StepTime time = StepTime.of(step, Optional.empty(), hours, new Messages());
             int hands = (int) Math.ceil(time.handsOn().high());
             int takes = (int) Math.ceil(time.takes().high());
-            SheetTrial trial = SheetTrial.of(step, bench, making.steps());
+            SheetTrial trial = SheetTrial.of(step, bench, making.steps(), outlasting);
             Map<String, Optional<Quantity>> with = new LinkedHashMap<>();
             UsedThings.of(step).forEach(id -> with.put(id, Optional.empty()));
             Work work = new Work(Duty.Kind.SHEETS_GO_THROUGH, Optional.of(step.id()), Quantity.of(hands, Unit.MINUTE),
-                    Quantity.of(takes - hands, Unit.MINUTE), with);
-            List<Integer> rounds = trial.rounds(sheets(), hands);
-            with.putAll(tried(step, trial, rounds.size()));
-            needed = trial.bath().isPresent() ? tried(work, trial, rounds, making, needed) : work(work, making, needed);
+                    Quantity.of(trial.liquids().isEmpty() ? takes - hands : trial.lasts(), Unit.MINUTE), with);
+            with.putAll(tried(step, trial, trial.rounds(sheets(), trial.touch(hands)).size()));
+            needed = trial.liquids().isEmpty() ? work(work, making, needed) : tried(work, trial, making, needed);
             liquids(step, needed);
             step.part(Part.Fixing.class).filter(StationCut::isVolatileWax).ifPresent(fixing -> used(step, fixing.with(), "wax-for-a-patch",
                     sheets(), FOR_A_SHEET));
@@ -104,26 +108,49 @@ final class PracticeSheets {
     }
 
     /**
-     * A bath that stations make in their trays is tried out of a beaker, made before the first sheet of a round by the calibrated meter and
-     * fresh until the last one's drop; when the meter is calibrated.
+     * Round by round, the last first. A bath that stations make in their trays is tried out of a beaker, made before the first sheet of a
+     * round by the calibrated meter and fresh until the last one's drop; when the first round, or what it takes, is begun.
      */
-    private LocalDateTime tried(Work work, SheetTrial trial, List<Integer> rounds, SheetMaking making, LocalDateTime needed) {
+    private LocalDateTime tried(Work work, SheetTrial trial, SheetMaking making, LocalDateTime needed) {
         Quantity beaker = bench.constant("making-a-beaker-for-a-trial").value();
         Quantity calibrating = bench.constant("calibrating-a-meter").value();
-        int hands = StationCut.minutes(work.hands());
+        int before = trial.bath().isPresent() ? StationCut.minutes(beaker) : 0;
+        int touch = trial.touch(StationCut.minutes(work.hands()));
+        List<Integer> rounds = trial.rounds(sheets(), touch);
         List<Stretch> beakers = new ArrayList<>();
         List<Stretch> sheets = new ArrayList<>();
+        List<List<LocalDateTime>> touches = new ArrayList<>();
         for (int round = rounds.size() - 1; round >= 0; round--) {
-            Stretch found = free.latest(needed, StationCut.minutes(beaker) + rounds.get(round) * hands, StationCut.minutes(work.waits()),
-                    StationCut.minutes(calibrating));
-            LocalDateTime made = found.from().plusMinutes(StationCut.minutes(beaker));
-            beakers.add(0, new Stretch(found.from(), made));
-            sheets.add(0, new Stretch(made, found.to()));
+            int lasts = rounds.get(round) * touch;
+            List<FreeTime.Piece> pieces = trial.touches().stream().map(after -> new FreeTime.Piece(after == 0 ? 0 : before + after,
+                    after == 0 ? before + lasts : lasts)).toList();
+            List<Stretch> found = free.latest(needed, pieces, before == 0 ? 0 : StationCut.minutes(calibrating));
+            LocalDateTime made = found.get(0).from().plusMinutes(before);
+            beakers.add(new Stretch(found.get(0).from(), made));
+            sheets.add(new Stretch(made, found.get(0).to()));
+            sheets.addAll(found.subList(1, found.size()));
+            touches.addAll(0, IntStream.range(0, rounds.get(round)).mapToObj(sheet -> trial.touches().stream().map(after ->
+                    made.plusMinutes(after + (long) sheet * touch)).toList()).toList());
         }
-        duties.add(new Duty(work.kind(), work.step(), making.by(), sheets, work.hands(), sheets(), work.waits(), needed, work.with()));
+        Collections.sort(beakers, Comparator.comparing(Stretch::from));
+        duties.add(new Duty(work.kind(), work.step(), making.by(), joined(sheets), work.hands(), sheets(), work.waits(), needed,
+                work.with(), touches));
+        if (trial.bath().isEmpty()) {
+            return beakers.get(0).from();
+        }
         duties.add(new Duty(Duty.Kind.BATH_FOR_A_TRIAL, work.step(), making.by(), beakers, beaker, beakers.size(), NO_WAIT,
-                sheets.get(0).from(), Map.of(trial.bath().orElseThrow(), work.with().get(trial.bath().orElseThrow()))));
+                touches.get(0).get(0), Map.of(trial.bath().orElseThrow(), work.with().get(trial.bath().orElseThrow()))));
         return calibrated(beakers, work.step(), making, calibrating);
+    }
+
+    /** Stretches in order, those that follow on each other as one. */
+    private static List<Stretch> joined(List<Stretch> stretches) {
+        List<Stretch> joined = new ArrayList<>();
+        stretches.stream().sorted(Comparator.comparing(Stretch::from)).forEach(one -> {
+            boolean follows = !joined.isEmpty() && joined.get(joined.size() - 1).to().equals(one.from());
+            joined.add(follows ? new Stretch(joined.remove(joined.size() - 1).from(), one.to()) : one);
+        });
+        return joined;
     }
 
     /** The meter is calibrated on each day on which a beaker is made; when first. */
@@ -189,16 +216,18 @@ final class PracticeSheets {
         return figure;
     }
 
-    /** Before a trial its liquids are made by the same hands. */
+    /** Before a trial its liquids are made by the same hands, and what settles for the night is drawn off when it has. */
     private void liquids(Step step, LocalDateTime begins) {
         draws.put(step.id(), new ClassDraws.Draw(step.id(), ClassDraws.ALL, begins, begins));
-        for (Solution solution : bench.source().solutions()) {
-            if (bench.uses().of(solution.id()).stream().anyMatch(use -> use.by().equals(step.id()))) {
-                Quantity hands = solution.handsOn().orElse(bench.constant("making-time").value());
-                double ready = solution.readyIn().orElse(hands).highIn(Unit.MINUTE);
-                LocalDateTime begun = FreeTime.latestBegin(hours, course.day().breaks(), begins, ready, hands.highIn(Unit.MINUTE));
-                free.take(new Stretch(begun, begun.plusMinutes(StationCut.minutes(hands))));
-            }
+        List<Solution> tried = bench.source().solutions().stream().filter(solution ->
+                bench.uses().of(solution.id()).stream().anyMatch(use -> use.by().equals(step.id()))).toList();
+        for (Solution solution : tried) {
+            Quantity hands = solution.handsOn().orElse(bench.constant("making-time").value());
+            double ready = solution.readyIn().orElse(hands).highIn(Unit.MINUTE);
+            LocalDateTime begun = FreeTime.latestBegin(hours, course.day().breaks(), begins, ready, hands.highIn(Unit.MINUTE));
+            free.take(new Stretch(begun, begun.plusMinutes(StationCut.minutes(hands))));
         }
+        tried.stream().filter(solution -> solution.recipe() instanceof Recipe.Saturate).forEach(any -> free.latest(begins,
+                StationCut.minutes(bench.constant("drawing-off-the-clear").value()), 0));
     }
 }

@@ -41,7 +41,7 @@ record PracticeThings(Bench bench, List<Duty> duties) {
                         using(steps, id)))));
         duties.stream().filter(duty -> duty.kind() == Duty.Kind.BATH_FOR_A_TRIAL).forEach(duty -> items.put(TRIAL_BEAKER,
                 inTheRoom(Kind.BENCH, TRIAL_BEAKER, Optional.of(ONE), "", duty.step().stream().toList())));
-        NeededThings.of(bench.source(), steps, List.of(), bench.library(), 1, 1, any -> 1).stream()
+        NeededThings.of(bench.source(), steps, List.of(), bench.library(), NeededThings.Users.ONE).stream()
                 .filter(item -> !there.contains(item.id()))
                 .forEach(item -> items.put(item.id(), inTheRoom(Kind.MAKING, item.id(), item.all(), item.words(), item.steps())));
         steps.forEach(step -> Optional.ofNullable(care.get(step.id())).map(StepCare::wear).orElse(List.of()).forEach(code ->

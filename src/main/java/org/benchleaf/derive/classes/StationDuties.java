@@ -2,24 +2,28 @@ package org.benchleaf.derive.classes;
 
 import java.time.LocalDateTime;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.benchleaf.derive.classes.Duty.Stretch;
 import org.benchleaf.derive.figure.Bench;
+import org.benchleaf.derive.time.WorkHours;
 import org.benchleaf.model.ClassDay;
 import org.benchleaf.model.ClassWork;
 import org.benchleaf.model.CourseClass;
+import org.benchleaf.model.Part;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
 
 /**
  * What the technician does for the stations: cuts their pieces, lays each out before the class, and clears the room away after it.
  *
+ * @param hours without the days on which the class is closed
  * @param layOut what is laid out
  */
-record StationDuties(CourseClass course, Bench bench, List<ClassSupplies.LaidOut> layOut) {
+record StationDuties(CourseClass course, Bench bench, WorkHours hours, List<ClassSupplies.LaidOut> layOut) {
 
     /** All of it, the laying out in time that is free before the class begins, and the cutting before that. */
     List<Duty> around(ClassSchedule schedule, FreeTime free) {
@@ -35,7 +39,34 @@ record StationDuties(CourseClass course, Bench bench, List<ClassSupplies.LaidOut
         LocalDateTime cleared = end.plusMinutes((long) StationCut.minutes(clearing) * course.stations());
         List<Duty> duties = new ArrayList<>(cutting(stretches.get(0).from(), free));
         duties.add(duty(Duty.Kind.LAYING_OUT, stretches, each, course.stations(), course.starts(), Map.of()));
+        duties.addAll(weighing(schedule));
         duties.add(duty(Duty.Kind.CLEARING_AWAY, List.of(new Stretch(end, cleared)), clearing, course.stations(), cleared, Map.of()));
+        return duties;
+    }
+
+    /**
+     * A sheet of which the mass tells when it is dry is weighed on the working day before it is taken out, where it lies under its boards
+     * for longer than that: by how much its mass changes in a day is then known.
+     */
+    private List<Duty> weighing(ClassSchedule schedule) {
+        Quantity each = bench.constant("weighing").value();
+        List<ScheduleReading.Turn> turns = new ScheduleReading(schedule).turns();
+        List<Duty> duties = new ArrayList<>();
+        bench.source().steps().stream().filter(step -> step.part(Part.Weighing.class).isPresent()
+                && step.part(Part.Press.class).isPresent()).forEach(step -> {
+            List<ScheduleReading.Turn> out = turns.stream().filter(turn -> turn.step().equals(step.id()) && turn.isTakenOut())
+                    .sorted(Comparator.comparing(ScheduleReading.Turn::from)).toList();
+            Optional<LocalDateTime> pressed = turns.stream().filter(turn -> turn.step().equals(step.id()) && !turn.isTakenOut()
+                    && !turn.isClearedAway() && turn.isHandsOn()).map(ScheduleReading.Turn::to).max(Comparator.naturalOrder());
+            if (!out.isEmpty() && pressed.isPresent()) {
+                LocalDateTime from = hours.before(out.get(0).from().toLocalDate(), 1).atTime(out.get(0).from().toLocalTime());
+                LocalDateTime to = from.plusMinutes((long) StationCut.minutes(each) * out.size());
+                if (from.isAfter(pressed.get())) {
+                    duties.add(new Duty(Duty.Kind.SHEETS_WEIGHED, Optional.of(step.id()), ClassDay.Doer.TECHNICIAN,
+                            List.of(new Stretch(from, to)), each, out.size(), Quantity.of(0, Unit.MINUTE), to, Map.of()));
+                }
+            }
+        });
         return duties;
     }
 

@@ -51,7 +51,8 @@ class ClassBatchesTest {
         CourseClass course = new CourseClass("spring", "Spring", "invented", LocalDateTime.parse(starts), 6, 1, Optional.empty(),
                 Optional.empty(), day, PAPERS, stores, Invented.PLACE);
         return new ClassDeriver(new Groundwork.Maker(invented.library())).plan(course, invented.treatment(),
-                new HazardAssessor.Assessment(Map.of(), Map.of(), List.of(), Set.of()), Map.of(), messages);
+                new HazardAssessor.Assessment(Map.of(), Map.of(), List.of(), Set.of()), Map.of(), List.of(),
+                messages);
     }
 
     /** By hand: 20 min of work before 13:00 would begin at 12:40, in the break from 12:30; before the break it begins at 12:10. */

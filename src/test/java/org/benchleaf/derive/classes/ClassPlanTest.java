@@ -56,7 +56,7 @@ class ClassPlanTest {
     private static ClassPlan plan(Invented invented, CourseClass course) {
         return new ClassDeriver(new Groundwork.Maker(invented.library())).plan(course, invented.treatment(),
                 new HazardAssessor.Assessment(Map.of(), Map.of(), List.of(), Set.of()), Map.of(),
-                new Messages());
+                List.of(), new Messages());
     }
 
     private static Invented practiceWash() {

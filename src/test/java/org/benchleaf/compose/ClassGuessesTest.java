@@ -1,0 +1,154 @@
+package org.benchleaf.compose;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.benchleaf.DemoSite;
+import org.benchleaf.model.BenchNeed;
+import org.benchleaf.model.BenchNote;
+import org.benchleaf.model.StepKind;
+import org.benchleaf.publish.SiteFile;
+import org.jsoup.Jsoup;
+import org.jsoup.nodes.Document;
+import org.jsoup.nodes.Element;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** What a technician who had only the papers of the demo's washing class in hand had to guess is told there. */
+class ClassGuessesTest {
+
+    private static final DemoSite DEMO = DemoSite.made();
+    private static final Map<String, Document> PAGES = DEMO.files().stream()
+            .filter(file -> file.path().matches("cases/tide-table/class-.*\\.html"))
+            .collect(Collectors.toMap(SiteFile::path, file -> Jsoup.parse(new String(file.bytes(), StandardCharsets.UTF_8))));
+
+    private static String text(Element part) {
+        return part.text().replaceAll("\\p{Z}", " ");
+    }
+
+    private static Document page(String ending) {
+        return PAGES.get("cases/tide-table/class-" + ending);
+    }
+
+    private static String row(String ending, String table, String begins) {
+        return page(ending).getElementById(table).select("tr").stream().map(ClassGuessesTest::text)
+                .filter(row -> row.startsWith(begins)).findFirst().orElse("no row " + begins);
+    }
+
+    /** Each thing of which nobody knew how, when or by whom it is done. */
+    @ParameterizedTest
+    @ValueSource(strings = {"number of its station", "one to spare takes its place", "It is not renewed", "stay closed until the class",
+        "95–105 %", "pH 0.05", "beside each meter", "ten times", "the day before", "two move it", "the technician collects the sprayers",
+        "storage solution"})
+    void the_preparation_sheet_tells_how_work_around_the_class_is_done(String told) {
+        assertThat(text(page("spring-course-preparation.html").getElementById("class-notes"))).contains(told);
+    }
+
+    @Test
+    void a_class_that_only_mends_is_told_of_its_sheets_alone() {
+        assertThat(page("tissue-and-paste-preparation.html").getElementById("class-notes").select("tbody tr")).hasSize(1);
+    }
+
+    @Test
+    void every_work_that_a_note_names_is_one_that_a_class_can_have() throws IOException {
+        Set<String> known = new TreeSet<>(BenchNeed.OWN_WORDS);
+        known.addAll(BenchNote.OWN_WORDS);
+        Stream.of(StepKind.values()).map(StepKind::word).forEach(known::add);
+        known.addAll(Set.of("bath", "mend", "support", "press", "blotters", "weighing", "mist"));
+        assertThat(Pattern.compile("for: \\[([^]]+)]").matcher(Files.readString(Path.of(
+                "src/main/resources/reference/bench-notes.yaml"))).results().flatMap(found -> Stream.of(found.group(1).split(", "))))
+                .isNotEmpty().isSubsetOf(known);
+    }
+
+    /** The class's file has two pH meters, which two stations use at one time. */
+    @Test
+    void each_meter_has_its_own_bottle_rod_and_beakers() {
+        assertThat(row("spring-course-preparation.html", "lay-out-table", "Rinse bottle")).contains(" 2 ");
+        assertThat(row("spring-course-preparation.html", "lay-out-table", "Stirring rod")).contains(" 2 ");
+        assertThat(row("spring-course-preparation.html", "lay-out-table", "Beaker")).contains(" 8 ");
+    }
+
+    /**
+     * By hand: the longest contact of the plan is that of station 4, from 9:33 to 12:16, 163 min, after 20 min of mist. Five minutes at a
+     * sheet each time; 20 min of one sheet leave time for four. Three sheets end on Friday at 17:30: the last drop is blotted from 17:15,
+     * set from 14:32, the mist from 14:12. Four more end before the break begins: from 12:20, 12:40 and 15:23.
+     */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {
+        "1 | Fri 12:20, 12:40, 15:23", "4 | Fri 12:35, 12:55, 15:38",
+        "5 | Fri 14:12, 14:32, 17:15", "7 | Fri 14:22, 14:42, 17:25"})
+    void each_drop_of_a_trial_has_its_times_outside_the_breaks(String sheet, String times) {
+        assertThat(row("spring-course-preparation.html", "trial-record", sheet + " ")).startsWith(sheet + " " + times);
+    }
+
+    /** The case's tests of both colours in the washing water lasted 2 h, the plan keeps them wet for 2 h 43 min at most. */
+    @Test
+    void a_trial_lasts_as_long_as_the_plan_keeps_the_colour_wet() {
+        assertThat(text(page("spring-course-preparation.html").getElementById("trial-record"))).contains("stamp-pad ink: Washing water, "
+                + "made gently alkaline, 2 h 43 min", "rinting ink: Washing water, made gently alkaline, 2 h 43 min");
+        assertThat(text(page("spring-course-preparation.html").getElementById("practice-table"))).contains(
+                "a drop of “Washing water, made gently alkaline” stays for 2 h 43 min");
+        assertThat(text(page("spring-course-preparation.html").body())).contains("The trial of the practice sheets lasts for 2 h 43 min");
+        assertThat(text(page("spring-course-stations.html").body())).contains("lasted for 2 h 43 min: look at its row");
+    }
+
+    /** By hand from the case's record of 2.9 to 3.1 mL: 6 × 3 and 24 × 3 mL. */
+    @Test
+    void how_much_stock_all_trays_take_needs_no_sum() {
+        assertThat(row("spring-course-preparation.html", "begin-table", "Washing water, made gently alkaline Tuesday")).contains(
+                "expect 3 mL for one filling, 18 mL for one at each station, 72 mL for all");
+    }
+
+    /** By hand: the plan has the first sheet taken out on Friday 17 April at 12:55; the technician weighs the day before, 6 times 2 min. */
+    @Test
+    void a_sheet_that_dries_until_its_mass_stands_still_is_weighed_the_day_before() {
+        assertThat(row("spring-course-preparation.html", "begin-table", "Weigh each sheet")).contains("Thursday 16 April 2026, ",
+                "12 min (6 × 1–2 min)");
+        assertThat(text(page("spring-course-stations.html").body())).contains("as it was weighed on Thursday 16 April 2026");
+    }
+
+    /** What is ordered by its pieces says of what; the meter's standard is bought, and its label stands by each vessel of stock. */
+    @Test
+    void gloves_standard_blotters_hood_and_sprayer_leave_nothing_to_guess() {
+        assertThat(row("spring-course-orders.html", "orders-table", "gloves")).contains("1 × pack of 50", "for the size");
+        assertThat(row("spring-course-orders.html", "orders-table", "Conductivity standard")).contains("Tuesday 31 March 2026");
+        assertThat(row("spring-course-preparation.html", "lay-out-table", "Blotting paper")).contains("on each face 1 with which it is "
+                + "blotted and first laid between, and 1 at each of 5 changes");
+        assertThat(row("spring-course-preparation.html", "lay-out-table", "hood")).contains("1 of 2");
+        assertThat(row("spring-course-stations.html", "station-4-kit", "2. Ethanol")).contains(", in this: Hand sprayer");
+        assertThat(row("spring-course-preparation.html", "waste-table", "practice sheets")).contains("up to 7", "until the wax is gone");
+        assertThat(text(page("spring-course-preparation.html").getElementById("labels"))).contains("Stock poured out", "diluted 1 + 9");
+    }
+
+    /** From the order list: a respirator is ordered by Monday 23 March; the papers are there a week before, for its fit test. */
+    @Test
+    void papers_are_issued_before_the_first_order_is_due() {
+        assertThat(row("spring-course-orders.html", "orders-table", "respirator")).contains("Monday 23 March 2026");
+        assertThat(text(page("spring-course-orders.html").body())).contains("Issue 3 of Monday 16 March 2026");
+    }
+
+    /** From the plan: the supervisor releases elsewhere when station 4 lowers its sheet, from 9:33 to 9:37. */
+    @Test
+    void who_marks_what_no_supervisor_sees_is_told_when() {
+        assertThat(text(page("spring-course.html").getElementById("outcomes"))).contains("station 4, 09:33–09:37",
+                "somebody who marks and does nothing else");
+    }
+
+    /** The first part is 0.4 mL and what was added 3 mL: begun so and gone on so, seven readings lie in the minutes of the plan. */
+    @Test
+    void a_bath_is_brought_to_its_ph_in_parts_and_not_by_drops_alone() {
+        assertThat(text(page("spring-course-stations.html").body())).contains("then as much again at a time with a reading after each",
+                "half of what the last took");
+    }
+}
