@@ -51,7 +51,7 @@ public final class ReferenceReader {
 
     /** What advice for the owner of a sheet is about. */
     private static final Set<String> ABOUT = Set.of("deciding", "washing", "cleaning", "bleaching", "hopes", "handling",
-            "light", "framing", "keeping", "trouble", PublicCare.Advice.ASKING);
+            "light", "framing", "keeping", "trouble", PublicCare.Advice.PRICE, PublicCare.Advice.ASKING);
 
     /** The kinds of materials that are compared. */
     private static final Set<String> COMPARED = Stream.of(ComparedKind.values()).map(ComparedKind::word).collect(Collectors.toSet());
