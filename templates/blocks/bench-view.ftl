@@ -65,7 +65,7 @@
       </#if>
       <#if screen.notes?has_content || screen.last>
       <details class="screen__write"><summary aria-label="${words.write}: ${screen.name}">${words.write}</summary>
-        <#if screen.notes?has_content><ul hidden><#list screen.notes as note><li data-part="${note.part}" data-bath="${note.bath?c}" data-key="${note.key}"<#if note.before?has_content> data-before="${note.before}"</#if><#if note.unit?has_content> data-unit="${note.unit}"</#if><#if note.range?has_content> data-low="${note.range.low?c}" data-high="${note.range.high?c}" data-range="${note.range.text}"</#if>>${note.label}</li></#list></ul></#if>
+        <#if screen.notes?has_content><ul hidden><#list screen.notes as note><li data-part="${note.part}" data-bath="${note.bath?c}" data-key="${note.key}"<#if note.before?has_content> data-before="${note.before}"</#if><#if note.unit?has_content> data-unit="${note.unit}"</#if><#if note.range?has_content> data-low="${note.range.low?c}" data-high="${note.range.high?c}" data-range="${note.range.text}"</#if><#if note.sight?has_content><#if note.sight.there?has_content> data-there="${note.sight.there}"</#if> data-until="${note.sight.until}"</#if>>${note.label}</li></#list></ul></#if>
       </details>
       </#if>
       </#if>

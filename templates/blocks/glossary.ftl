@@ -1,8 +1,14 @@
 <#-- Terms and what they mean.
+     letters  links to the first term of each letter
      entries  each with id, term, also, plain, more, see (links), source (a citation), drawing (may be empty)
      words    fixed labels -->
-<#macro glossary entries words>
+<#macro glossary letters entries words>
 <#import "/parts/drawing.ftl" as part>
+<nav class="contents" aria-label="${words.letters}">
+  <ul>
+    <#list letters as link><li><a href="${link.href}">${link.text}</a></li></#list>
+  </ul>
+</nav>
 <dl class="glossary">
   <#list entries as entry>
   <div class="glossary__entry" id="${entry.id}">

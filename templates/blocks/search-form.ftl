@@ -4,7 +4,7 @@
      words    fixed labels; those with [q] and [n], and the words that stand in any question, are for the script
      instead  the index pages -->
 <#macro searchForm up index words instead>
-<form class="search-form" role="search" action="search.html" method="get" data-search data-up="${up}" data-index="${index}" data-found="${words.found}" data-found-one="${words["found-one"]}" data-nothing="${words.nothing}" data-common="${words.common}" data-owner="${words.owner}">
+<form class="search-form" role="search" action="search.html" method="get" data-search data-up="${up}" data-index="${index}" data-found="${words.found}" data-found-one="${words["found-one"]}" data-nothing="${words.nothing}" data-common="${words.common}" data-owner="${words.owner}" data-real="${words.real}" data-invented="${words.invented}">
   <label class="search-form__label" for="search-words">${words.label}</label>
   <div class="search-form__row">
     <input class="search-form__words" id="search-words" name="q" type="search" autocomplete="off" spellcheck="false">

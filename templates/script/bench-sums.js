@@ -105,7 +105,6 @@
         return;
       }
       clear();
-      warn();
       status.textContent = "";
       told(lines.split("\n").map(function (line) { return line.split("\t"); }));
     }, function () {
@@ -121,6 +120,7 @@
       } else { results[results.length - 1][cells[0] === "by" ? "by" : "notes"].push(cells[1]); }
     });
     list.textContent = "";
+    warn(results);
     results.forEach(function (result) {
       var details = working(result.figure);
       var was = details && details.querySelector(".working__number").textContent.replace(/\s+/g, " ").trim();
@@ -151,17 +151,24 @@
     });
   }
   /* The cautions of a step, its mark and its drawing hold for the sheet's own values: what was changed is told where the hand is. */
-  function warn() {
+  function warn(results) {
     each(".strip__step", function (step) {
       var mine = changes.filter(function (one) { return step.dataset.follows.split(" ").indexOf(one[0].split(".")[0]) >= 0; });
       if (!mine.length) { return; }
       var text = words.step.replace("[what]", mine.map(function (one) {
         return one[1] + " " + one[2] + " " + words.instead + " " + one[3];
-      }).join(words.comma + " ")) + (mine.some(hazardous) ? " " + words.hazard : "") + (mine.some(ofTray) ? " " + words.tray : "");
+      }).join(words.comma + " ")) + (mine.some(hazardous) ? " " + words.hazard : "") + (mine.some(ofTray) ? takes(mine, results || []) + " " + words.tray : "");
       each("#" + step.id + " .strip__do, .screen[data-screen='" + step.id + "']:not(.screen--hold) .screen__time:first-of-type", function (place) {
         place.parentNode.insertBefore(element("p", "bench-sums__note", text), place);
       });
     });
+  }
+  /* What one bath takes in the tray that was put in, filled as deep as the sheet or the reader says. */
+  function takes(mine, results) {
+    var volume = results.filter(function (one) {
+      return !one.failed && mine.some(function (change) { return ofTray(change) && one.figure === change[0].split(".")[0] + ".tray-volume"; });
+    })[0];
+    return volume ? " " + words["tray-takes"].replace("[volume]", volume.now) : "";
   }
   function hazardous(one) { return /% [vwm]|pH|°C|mol/.test(one[3]); }
   function ofTray(one) { return /\.(tray-|record-)?(volume|total)$/.test(one[0]) && /[cm]m$/.test(one[3]); }

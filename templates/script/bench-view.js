@@ -337,7 +337,7 @@
       if (details.open && !details.querySelector(".screen__fields")) { details.appendChild(fields(details)); }
     });
   });
-  function field(home, label, key, anchor, words1, range) {
+  function field(home, label, key, anchor, words1, range, sight) {
     var line = make("label", "", label + (words1 && label.indexOf(words1) < 0 ? words.comma + " " + words1 : ""));
     var box = make("input");
     box.type = "text";
@@ -351,10 +351,20 @@
     /* What is written down is told to lie within, above or below what the sheet gives; nothing hangs on it. */
     function compare() {
       var number = Number(box.value.replace(",", "."));
+      if (sight) { told.textContent = seen(sight, box.value.trim(), noted(anchor)); return; }
       told.textContent = !range || !box.value.trim() || isNaN(number) ? "" : fill(words[number < range.getAttribute("data-low") ? "read-below"
         : number > range.getAttribute("data-high") ? "read-above" : "read-within"], { r: range.getAttribute("data-range") });
     }
     compare();
+  }
+  /* The colour of a bath is held against the same bath of the case and against the bath before; the sheet says when it is enough. */
+  function seen(sight, value, mine) {
+    if (!value) { return ""; }
+    var there = sight.getAttribute("data-there");
+    var before = mine[["readings", sight.getAttribute("data-bath") - 1, "colour"].join("/")];
+    function same(other) { return other.trim().toLowerCase() === value.toLowerCase(); }
+    return [there ? fill(words[same(there) ? "read-as-case" : "read-not-case"], { c: there }) : "",
+      before ? fill(words[same(before) ? "read-twice" : "read-before"], { b: before, u: sight.getAttribute("data-until") }) : ""].join(" ").trim();
   }
   function fields(details) {
     var screen = details.closest(".screen");
@@ -362,7 +372,7 @@
     var home = make("div", "screen__fields");
     all("[data-part]", details).forEach(function (item) {
       field(home, item.textContent, keyOf(item), anchor, item.getAttribute("data-unit") || item.getAttribute("data-before"),
-        item.hasAttribute("data-range") && item);
+        item.hasAttribute("data-range") && item, item.hasAttribute("data-until") && item);
     });
     if (screen.hasAttribute("data-last")) {
       ["yes", "no"].forEach(function (as) {

@@ -57,7 +57,7 @@
   /* The words of a question without those that stand in any question, unless it has no others. */
   function asked(question) {
     var all = wordsOf(question), own = all.filter(function (word) { return !common.has(word); });
-    return own.length > 0 ? own : all;
+    return (own.length > 0 ? own : all).map(function (word) { return doubts.has(word) ? wordsOf(words.invented)[0] : word; });
   }
 
   /* Whether a word is a stem with an ending that is no longer than the stem itself. */
@@ -80,7 +80,7 @@
       stems.get(stem).push([page, named ? 9 : weight]);
     });
   }
-  var common = new Set(wordsOf(words.common));
+  var common = new Set(wordsOf(words.common)), doubts = new Set(wordsOf(words.real));
   var shared = unpacked(window.BENCHLEAF_WORDS);
   function takeAll() {
     for (; lines < window.BENCHLEAF_INDEX.length; lines += 1) { take(window.BENCHLEAF_INDEX[lines]); }
@@ -125,10 +125,9 @@
     return row[other.length];
   }
 
-  /* Who asks of "my letter" owns one, and reads first what an owner may do. */
-  function isOwner(question) {
-    var owner = words.owner.split(" ");
-    return plain(question).split(/[^\p{L}\p{N}]+/u).some(function (word) { return owner.indexOf(word) >= 0; });
+  function holds(question, list) {
+    var some = plain(list).split(" ");
+    return plain(question).split(/[^\p{L}\p{N}]+/u).some(function (word) { return some.indexOf(word) >= 0; });
   }
 
   /* How well a stem fits a word, from 0 to 1: the word itself or one of its forms, its beginning, a slip. */
@@ -189,12 +188,13 @@
         scores.set(page, sum);
       });
     });
-    var all = Array.from(scores.values()), owner = isOwner(question);
+    var all = Array.from(scores.values()), owner = holds(question, words.owner), real = holds(question, words.real);
+    /* Who asks of "my letter" owns one, and reads first what an owner may do; whether all this is real, the front page tells. */
     all.forEach(function (sum) {
       sum.line = pages[sum.page];
       sum.score *= sum.line.kind.r * Math.pow(sum.words / asks.length, 3);
       if (plain(sum.line.t) === plain(question)) { sum.score *= 3; }
-      if (owner && /at-home\.html$/.test(sum.line.h)) { sum.score *= 3; }
+      if (owner && /at-home\.html$/.test(sum.line.h) || real && /^(\w\w\/)?index\.html$/.test(sum.line.h)) { sum.score *= 9; }
     });
     all.sort(function (a, b) { return b.score - a.score || a.page - b.page; });
     return { asks: asks, found: all.slice(0, ENOUGH) };

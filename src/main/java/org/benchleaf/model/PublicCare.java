@@ -37,7 +37,7 @@ public record PublicCare(List<PlainWord> plainWords, List<Advice> advice) {
         return advice.stream().filter(row -> !row.isOfAsking()).toList();
     }
 
-    /** Where conservators are listed, by country. */
+    /** Where conservators are listed, by country, and how a price comes about. */
     public List<Advice> lists() {
         return advice.stream().filter(Advice::isOfAsking).toList();
     }
@@ -74,8 +74,8 @@ public record PublicCare(List<PlainWord> plainWords, List<Advice> advice) {
      * One piece of advice for the owner of a sheet.
      *
      * @param key the row's own key
-     * @param about {@code deciding}, {@code washing}, {@code bleaching}, {@code hopes}, {@code handling}, {@code light}, {@code framing},
-     *     {@code keeping}, {@code trouble} or {@code asking}
+     * @param about {@code deciding}, {@code washing}, {@code cleaning}, {@code bleaching}, {@code hopes}, {@code handling}, {@code light},
+     *     {@code framing}, {@code keeping}, {@code trouble}, {@code asking} or {@code price}
      * @param where words of which one must stand in what the case tells of the sheet, in lower case; empty if it is always due
      * @param sheets what such sheets are called where the advice stands without a case; empty if it is always due
      * @param words the advice
@@ -86,6 +86,8 @@ public record PublicCare(List<PlainWord> plainWords, List<Advice> advice) {
             String source) {
         /** What an advice is about that tells where conservators are listed. */
         public static final String ASKING = "asking";
+        /** What an advice is about that tells how a price comes about. */
+        public static final String PRICE = "price";
 
         public Advice {
             where = List.copyOf(where);
@@ -93,7 +95,7 @@ public record PublicCare(List<PlainWord> plainWords, List<Advice> advice) {
 
         /** Whether it tells whom to ask, not how to keep a sheet. */
         boolean isOfAsking() {
-            return about.equals(ASKING);
+            return about.equals(ASKING) || about.equals(PRICE);
         }
     }
 }

@@ -52,13 +52,29 @@ public record BenchScreen(String anchor, String name, Optional<String> hand, Opt
      * @param before what the case file writes before the number, such as {@code pH}
      * @param unit what it writes after it; empty for words
      * @param range between what it should lie, as the sheet gives it
+     * @param sight what words that are written down are held against
      */
-    public record Note(String part, int bath, String key, String label, String before, String unit, Optional<Range> range) {
+    public record Note(String part, int bath, String key, String label, String before, String unit, Optional<Range> range,
+            Optional<Sight> sight) {
 
         /** The same note with the range in which it should lie. */
         public Note within(Optional<Range> given) {
-            return new Note(part, bath, key, label, before, unit, given);
+            return new Note(part, bath, key, label, before, unit, given, sight);
         }
+
+        /** The same note with what its words are held against. */
+        public Note against(Optional<Sight> given) {
+            return new Note(part, bath, key, label, before, unit, range, given);
+        }
+    }
+
+    /**
+     * What the look of a bath is held against, besides the bath before it.
+     *
+     * @param there how it looked in the case; empty if that is not told
+     * @param until when the step is enough
+     */
+    public record Sight(Optional<String> there, String until) {
     }
 
     /** Between what a reading should lie, in the unit of its note, and the same in words. */

@@ -8,12 +8,14 @@ import org.benchleaf.text.RichText;
 /**
  * Terms and what they mean.
  *
+ * @param letters with which terms begin, each a link to the first of them
  * @param entries in alphabetical order
  * @param words fixed labels
  */
-public record Glossary(List<Entry> entries, Map<String, String> words) implements Block {
+public record Glossary(List<Link> letters, List<Entry> entries, Map<String, String> words) implements Block {
 
     public Glossary {
+        letters = List.copyOf(letters);
         entries = List.copyOf(entries);
     }
 

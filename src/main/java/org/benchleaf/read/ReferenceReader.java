@@ -50,8 +50,8 @@ public final class ReferenceReader {
     private static final int STRICTEST = 9;
 
     /** What advice for the owner of a sheet is about. */
-    private static final Set<String> ABOUT = Set.of("deciding", "washing", "bleaching", "hopes", "handling", "light",
-            "framing", "keeping", "trouble", PublicCare.Advice.ASKING);
+    private static final Set<String> ABOUT = Set.of("deciding", "washing", "cleaning", "bleaching", "hopes", "handling",
+            "light", "framing", "keeping", "trouble", PublicCare.Advice.PRICE, PublicCare.Advice.ASKING);
 
     /** The kinds of materials that are compared. */
     private static final Set<String> COMPARED = Stream.of(ComparedKind.values()).map(ComparedKind::word).collect(Collectors.toSet());

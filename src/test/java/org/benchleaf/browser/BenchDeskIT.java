@@ -710,6 +710,19 @@ class BenchDeskIT {
         });
     }
 
+    /** The case saw straw yellow, then faintly yellow water, and washed until two baths in a row stayed as clear as fresh water. */
+    @Test
+    void the_colour_of_a_bath_is_told_beside_that_of_the_case_and_of_the_bath_before() {
+        atTheBench((window, clock) -> {
+            String note = "return [...document.querySelectorAll('[data-screen=step-wash] .screen__write')].slice(0, 2).map(write => {"
+                    + "write.open = true; write.dispatchEvent(new Event('toggle'));"
+                    + "const box = write.querySelectorAll('.screen__fields input')[3]; box.value = 'Straw yellow';"
+                    + "box.dispatchEvent(new Event('change')); return write.querySelectorAll('.screen__told')[3].textContent; });";
+            assertThat(window.texts(note)).containsExactly("As in the case.", "In the case it was: faintly yellow. "
+                    + "The same as the bath before. Enough when: two baths in a row stay as clear as fresh water.");
+        });
+    }
+
     /** The case brings its bath to pH 8.5, of which a meter may read 0.1 more or less; it puts 60 to 66 % of paper under the boards. */
     @Test
     void a_reading_is_told_to_lie_within_above_or_below_what_the_sheet_gives() {

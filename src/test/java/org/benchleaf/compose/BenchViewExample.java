@@ -31,7 +31,10 @@ final class BenchViewExample implements Supplier<Block> {
                 List.of(Fact.of("Watch", "the stamp")),
                 true,
                 List.of(new BenchScreen.Note("readings", 1, "pH fresh", "pH, fresh", "pH", "",
-                        Optional.of(new BenchScreen.Range(8.4, 8.6, "pH 8.4–8.6")))), true, true);
+                        Optional.of(new BenchScreen.Range(8.4, 8.6, "pH 8.4–8.6")), Optional.empty()),
+                        new BenchScreen.Note("readings", 1, "colour", "Colour", "", "", Optional.empty(),
+                                Optional.of(new BenchScreen.Sight(Optional.of("straw yellow"), "two baths in a row stay clear")))),
+                true, true);
         return new BenchView("1a2b", "tide-table", "17:30",
                 List.of(new BenchView.Stage("step-wash", "wash", "6. Washing", 3600, List.of(), 0)), List.of(stop, bath),
                 Words.in("en").group("bench-view"));

@@ -15,7 +15,7 @@ final class GlossaryExample implements Supplier<Block> {
 
     @Override
     public Block get() {
-        return new Glossary(List.of(new Glossary.Entry("term-tideline", "tideline", "tidelines",
+        return new Glossary(List.of(Link.to("T", "#term-tideline")), List.of(new Glossary.Entry("term-tideline", "tideline", "tidelines",
                 RichText.of("A brown edge that stays where wet paper met dry paper."),
                 Optional.of(RichText.of("It holds acid and soluble colour.")),
                 List.of(Link.to("washing", "#term-washing")), Optional.empty(),

@@ -17,6 +17,7 @@ import org.jsoup.nodes.Document;
 import org.jsoup.nodes.Element;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** What a stranger asks first is answered one link from the front page: how to keep a sheet, whether to bleach it, whom to ask. */
@@ -57,6 +58,19 @@ class HomePageTest {
     void whether_one_may_bleach_is_answered_in_those_words() {
         Element answer = page("at-home.html").select("dt:containsOwn(May I bleach it at home?) + dd").first();
         assertThat(answer.text()).startsWith("No.");
+    }
+
+    /**
+     * Northeast Document Conservation Center, leaflet 7.2: what is brushed and what is not; Blackwell, five foot-candles or 50 lux;
+     * Heritage Preservation, wheel: what cannot be dried within 48 hours is frozen; Institute of Conservation: proposal with estimate.
+     */
+    @ParameterizedTest
+    @CsvSource({"#home-1, May I clean it at home?, 'soft, dry brush'", "#home-1, Light, 50 lux",
+            "#home-8, If something goes wrong, within 48 hours is frozen", "#home-8, If something goes wrong, In the first hours",
+            "#ask, What does it cost?, an estimate"})
+    void what_an_owner_asks_is_answered_under_its_heading(String section, String heading, String words) {
+        assertThat(page("at-home.html").select(section + " dt:containsOwn(" + heading + ") ~ dd").eachText().stream()
+                .map(text -> text.replace('\u202f', ' ').replace('\u00a0', ' ')).toList()).anyMatch(text -> text.contains(words));
     }
 
     /** A row that holds only for some sheets must not read as if it held for all. */

@@ -59,6 +59,15 @@ class PreparationSheetTest {
         assertThat(facts("tide-table", "prepare-bath")).noneMatch(fact -> fact.startsWith("Why so much"));
     }
 
+    /** The recipes of the case files: 80 % v/v of ethanol; starch and water, 1 + 5 by mass; 5 % m/v of cellulose ether in ethanol. */
+    @Test
+    void a_preparation_says_how_strong_it_is() {
+        assertThat(facts("parish-map", "prepare-reactivating")).first().asString()
+                .startsWith("Strength: 80\u202F% v/v ethanol").endsWith("the rest deionised water");
+        assertThat(facts("parish-map", "prepare-film")).first().asString().startsWith("Strength: 5\u202F% m/v hydroxypropyl cellulose");
+        assertThat(facts("tide-table", "prepare-paste")).first().asString().startsWith("Strength: 1 part ").endsWith(", by mass");
+    }
+
     private static List<String> facts(String caseId, String anchor) {
         return cards(caseId).filter(card -> card.anchor().equals(anchor)).flatMap(card -> card.facts().stream())
                 .map(fact -> fact.name() + ": " + fact.value().plain()).toList();

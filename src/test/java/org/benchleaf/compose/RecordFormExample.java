@@ -14,10 +14,11 @@ final class RecordFormExample implements Supplier<Block> {
     @Override
     public Block get() {
         RecordForm.NoteGroup bath = new RecordForm.NoteGroup("Bath 1", List.of(
-                new BenchScreen.Note("readings", 1, "pH fresh", "pH, fresh", "pH", "", Optional.empty()),
-                new BenchScreen.Note("readings", 1, "added", "Added", "", "mL", Optional.empty()),
-                new BenchScreen.Note("readings", 1, "laid in", "Laid in", "", "", Optional.empty()),
-                new BenchScreen.Note("readings", 1, "additions", "Additions: what, how much, when", "", "", Optional.empty())));
+                new BenchScreen.Note("readings", 1, "pH fresh", "pH, fresh", "pH", "", Optional.empty(), Optional.empty()),
+                new BenchScreen.Note("readings", 1, "added", "Added", "", "mL", Optional.empty(), Optional.empty()),
+                new BenchScreen.Note("readings", 1, "laid in", "Laid in", "", "", Optional.empty(), Optional.empty()),
+                new BenchScreen.Note("readings", 1, "additions", "Additions: what, how much, when", "", "", Optional.empty(),
+                        Optional.empty())));
         RecordForm.Looked lowers = new RecordForm.Looked(1, 1, "lowers the sheet", "lowers the sheet (must)", "no fold",
                 Optional.of("lifted without its carrier"));
         RecordForm.Task wash = new RecordForm.Task("wash", "Washing", Optional.of(new RecordForm.Hold("lowering",

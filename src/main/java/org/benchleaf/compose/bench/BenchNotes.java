@@ -52,6 +52,6 @@ public final class BenchNotes {
 
     private BenchScreen.Note note(String part, int bath, String key, String before, String unit) {
         return new BenchScreen.Note(part, bath, key, sheet.words().say("bench-note." + key.replace(' ', '-')), before, unit,
-                Optional.empty());
+                Optional.empty(), Optional.empty());
     }
 }

@@ -109,7 +109,9 @@ public final class BenchViewMaker {
                         .flatMap(Optional::stream).map(key -> sheet.words().say("bench.told-" + key)).toList()),
                 drawn && !told.drawings().isEmpty(),
                 new BenchNotes(sheet).of(step, hand.bath(), first, last).stream()
-                        .map(note -> note.within(new ReadingRange(sheet, desk).of(step, note))).toList(), last, enough);
+                        .map(note -> note.within(new ReadingRange(sheet, desk).of(step, note))
+                                .against(ReadingRange.sight(step, note))).toList(),
+                last, enough);
     }
 
     /** What else the step says, but for what the screen tells at once. */

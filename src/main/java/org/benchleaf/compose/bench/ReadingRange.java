@@ -36,6 +36,13 @@ final class ReadingRange {
                         .filter(figure -> figure.value().spread() == Quantity.Spread.RANGE).map(this::weight);
     }
 
+    /** What the colour of a used bath is held against: the same bath of the case, and when the step is enough. */
+    static Optional<BenchScreen.Sight> sight(Step step, BenchScreen.Note note) {
+        return step.until().filter(any -> note.bath() > 0 && note.key().equals("colour")).map(until -> new BenchScreen.Sight(
+                step.part(Part.Bath.class).flatMap(bath -> bath.readings().stream().filter(reading -> reading.bath() == note.bath())
+                        .findFirst()).flatMap(Part.BathReading::colour), until));
+    }
+
     private Optional<BenchScreen.Range> fresh(Recipe.Adjust adjust) {
         RecipeMaker recipes = new RecipeMaker(sheet, desk);
         return recipes.window(adjust).map(window -> range(window, Unit.PH, recipes.byTheMeter("bench-note.ph-range", adjust)));

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.benchleaf.model.PublicCare;
 import org.benchleaf.model.SheetWords;
 import org.benchleaf.model.Studio;
@@ -71,12 +72,14 @@ public final class HomeAdvice {
         Words words = sheet.words();
         Studio studio = sheet.library().studio();
         List<RichText> lines = new ArrayList<>(List.of(RichText.of(words.say("home.ask-others"))));
-        sheet.library().reference().publicCare().lists().stream().map(this::sourced).forEach(lines::add);
+        List<PublicCare.Advice> rows = sheet.library().reference().publicCare().lists();
+        rows.stream().filter(row -> !row.about().equals(PublicCare.Advice.PRICE)).map(this::sourced).forEach(lines::add);
         if (!studio.contact().isEmpty()) {
             String name = studio.demo() ? words.say("home.ask-invented", "studio", studio.name()) : studio.name();
             lines.add(studio.demo() ? lines.size() : 0, RichText.of(name + words.say("list.colon")).then(
                     RichText.joined("; ", studio.contact().stream().map(sheet.library().phrases()::of).map(ContactLine::of).toList())));
         }
-        return lines.stream().map(line -> new Fact(words.say("home.ask"), line)).toList();
+        return Stream.concat(lines.stream().map(line -> new Fact(words.say("home.ask"), line)),
+                facts(rows.stream().filter(row -> row.about().equals(PublicCare.Advice.PRICE)).toList()).stream()).toList();
     }
 }

@@ -152,6 +152,7 @@ public final class RecipeMaker {
     private List<Fact> facts(Solution solution, Preparation preparation) {
         Words words = sheet.words();
         List<Fact> facts = new ArrayList<>();
+        strength(solution).ifPresent(strength -> facts.add(Fact.of(words.say("prepare.strength"), strength)));
         solution.keeps().ifPresent(keeps -> facts.add(Fact.of(words.say("prepare.keeps"),
                 sheet.numbers().duration(keeps).text())));
         solution.kept().ifPresent(kept -> facts.add(Fact.of(words.say("prepare.kept"), kept)));

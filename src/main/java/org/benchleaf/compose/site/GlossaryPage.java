@@ -1,7 +1,9 @@
 package org.benchleaf.compose.site;
 
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -27,6 +29,7 @@ import org.benchleaf.words.Words;
 public final class GlossaryPage implements SitePageMaker {
 
     private static final SitePageName NAME = new SitePageName("glossary", Paths.GLOSSARY, true);
+    private static final String DIGITS = "0–9";
 
     @Override
     public SitePageName name() {
@@ -41,8 +44,8 @@ public final class GlossaryPage implements SitePageMaker {
         Map<String, Term> byId = desk.library().glossary().stream()
                 .collect(Collectors.toMap(Term::id, term -> term, (first, second) -> first));
         sheet.add(Opening.plain(title, words.say("glossary.lead")));
-        sheet.add(new Glossary(ordered(desk.library()).map(term -> entry(sheet, term, byId)).toList(),
-                words.group("glossary")));
+        List<Glossary.Entry> entries = ordered(desk.library()).map(term -> entry(sheet, term, byId)).toList();
+        sheet.add(new Glossary(letters(entries), entries, words.group("glossary")));
         return List.of(sheet.page(title, words.say("glossary.lead")));
     }
 
@@ -50,6 +53,17 @@ public final class GlossaryPage implements SitePageMaker {
     private static Stream<Term> ordered(Library library) {
         return library.glossary().stream().sorted(Comparator.comparing((Term term) -> Stems.plain(library.phrases().of(term.term())))
                 .thenComparing(Term::id));
+    }
+
+    /** Each letter with which a term begins, as a link to the first of its terms; all that begin with a digit have one. */
+    private static List<Link> letters(List<Glossary.Entry> entries) {
+        Map<String, Link> letters = new LinkedHashMap<>();
+        for (Glossary.Entry entry : entries) {
+            String first = Stems.plain(entry.term()).substring(0, 1);
+            String letter = Character.isDigit(first.charAt(0)) ? DIGITS : first.toUpperCase(Locale.ROOT);
+            letters.putIfAbsent(letter, Link.to(letter, "#" + entry.id()));
+        }
+        return List.copyOf(letters.values());
     }
 
     private static Glossary.Entry entry(Sheet sheet, Term term, Map<String, Term> byId) {
