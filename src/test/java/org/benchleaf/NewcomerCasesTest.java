@@ -10,6 +10,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import org.benchleaf.check.Checked;
 import org.benchleaf.check.CheckedLibrary;
@@ -177,6 +178,27 @@ class NewcomerCasesTest {
                 .anyMatch(what -> what.contains("means alcohol or another solvent for 'text'"));
         assertThat(ofStep(told, "line")).noneMatch(what -> what.contains("mist of water"))
                 .anyMatch(what -> what.contains("means alcohol or another solvent for 'text'"));
+    }
+
+    /** What a wet sheet holds and what rinsing leaves follow from water; of tetrahydrofuran nobody has told either. */
+    @Test
+    void a_bath_of_a_solvent_gives_no_figure_of_water() throws IOException {
+        Path content = changed("cuttings", "margin: not known, depth: not known, baths: not known, each: not known", "margin: 20 mm,"
+                + " depth: 20 mm, baths: 2, each: 10 min");
+        Path file = content.resolve("cases/cuttings/case.md");
+        Files.writeString(file, Files.readString(file).replace("size: not known", "size: {height: 200 mm, width: 100 mm}")
+                .replace("{paper: newsprint,", "{paper: newsprint, grammage: 50 g/m²,"));
+        assertThat(figures(content)).contains("wash.volume", "wash.held", "wash.liquor");
+        Files.writeString(content.resolve("materials/more.yaml"),
+                "thf: {name: Tetrahydrofuran, kind: liquid, plain: A solvent., substance: tetrahydrofuran}\n");
+        Files.writeString(file, Files.readString(file).replace("bath: {of: ion-exchanged-water", "bath: {of: thf"));
+        assertThat(figures(content)).contains("wash.volume").doesNotContain("wash.held", "wash.liquor");
+    }
+
+    private static Set<String> figures(Path content) {
+        CheckedLibrary library = LibraryChecker.check(LibraryReader.read(content));
+        Checked checked = WholeLine.checked(content, content.resolve("cases/cuttings"), library);
+        return new Deriver(library.library()).derive(checked.treatment().orElseThrow(), checked.findings()).worked().figures().keySet();
     }
 
     private static List<String> ofStep(Told told, String step) {

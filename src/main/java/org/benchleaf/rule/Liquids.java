@@ -21,6 +21,7 @@ import org.benchleaf.model.Reference;
 import org.benchleaf.model.Solution;
 import org.benchleaf.model.Substance;
 import org.benchleaf.model.TreatmentCase;
+import org.benchleaf.model.Waterless;
 import org.benchleaf.quantity.Quantity;
 
 /** What is in the liquids of a case: solutions are followed down to the materials they are made of. */
@@ -33,13 +34,11 @@ final class Liquids {
     /** The word for a liquid that is shown to be of solvents without water. */
     private static final String WATERLESS = "waterless";
 
-    /** A solvent that is sold weaker than this is let down with water (common practice, no source). */
-    private static final double LEAST_WITHOUT_WATER = 0.9;
-
     private final TreatmentCase treatment;
     private final Map<String, Solution> solutions;
     private final Map<String, Material> materials;
     private final Reference reference;
+    private final Waterless waterless;
     private final Function<String, Optional<Quantity>> workedPh;
     private final Map<String, String> compositions = new HashMap<>();
     private final Map<String, Judgement> answered = new HashMap<>();
@@ -50,6 +49,7 @@ final class Liquids {
                 .collect(Collectors.toMap(Solution::id, Function.identity(), (first, second) -> first));
         this.materials = library.materials();
         this.reference = library.reference();
+        this.waterless = new Waterless(treatment, library);
         this.workedPh = workedPh;
     }
 
@@ -116,23 +116,9 @@ final class Liquids {
         return material(id).filter(material -> material.substance().isPresent() || !material.traits().isEmpty()).isPresent();
     }
 
-    /** Whether all of it is known, none of it holds water, and a solvent carries it; what is not known is asked as water is. */
+    /** Whether it is shown to be of solvents without water. */
     boolean isWaterless(String id) {
-        return treatment.matter(id).allMatch(leaf -> isDescribed(leaf) && !mayHoldWater(leaf))
-                && treatment.matter(id).anyMatch(this::isSolvent);
-    }
-
-    private boolean isSolvent(String id) {
-        return isNeutral(id) && material(id).flatMap(Material::substance).map(reference.substances()::get)
-                .filter(substance -> substance.form().equals(LIQUID)).isPresent();
-    }
-
-    private boolean mayHoldWater(String id) {
-        Optional<Material> material = material(id);
-        boolean dissolved = material.flatMap(Material::substance).map(reference.substances()::get)
-                .filter(substance -> substance.form().equals("solution")).isPresent();
-        boolean weak = material.flatMap(Material::strength).filter(strength -> fraction(strength) < LEAST_WITHOUT_WATER).isPresent();
-        return nameFits(id, WATER) || dissolved || weak;
+        return waterless.is(id);
     }
 
     /** Whether it has a pH: unless every part of it is known to be neither water, nor acid, nor base. */

@@ -109,7 +109,7 @@ class UnfinishedCasesTest {
     void nothing_in_a_draft_stops_the_edition(String written) throws IOException {
         change(text -> text.replaceFirst("depth: \\d+ mm", written));
         assertThat(publish()).as(err.toString()).isZero();
-        assertThat(out.toString()).contains("cases/ebb/case.md is a draft, which is never published.");
+        assertThat(out.toString()).contains("cases/ebb/case.md is a draft, which is never published.", "DRAFT-003");
         assertThat(err.toString()).doesNotContain(": error ");
         assertThat(folder.resolve("site/cases/tide/index.html")).exists();
         assertThat(folder.resolve("site/cases/ebb")).doesNotExist();

@@ -21,6 +21,7 @@ import org.benchleaf.model.PrintObject;
 import org.benchleaf.model.StatedTime;
 import org.benchleaf.model.Step;
 import org.benchleaf.model.Studio;
+import org.benchleaf.model.Waterless;
 import org.benchleaf.quantity.Dimension;
 import org.benchleaf.quantity.Quantity;
 import org.benchleaf.quantity.Unit;
@@ -181,9 +182,12 @@ public final class PartFigures implements Part.Kinds<Map<String, Figure>> {
         return length.in(Unit.MILLIMETRE);
     }
 
-    /** How much liquid there is for each gram of paper, and what ideal rinsing would leave behind. */
+    /** How much liquid there is for each gram of paper, and what ideal rinsing would leave behind; of water, not of solvents alone. */
     private Map<String, Figure> rinsing(Part.Bath part, Figure volume) {
         Map<String, Figure> made = new LinkedHashMap<>();
+        if (new Waterless(bench.source(), bench.library()).is(part.of())) {
+            return made;
+        }
         sheetMass(part).ifPresent(mass -> {
             made.putAll(bench.ledger().work(new Job("liquor-ratio", step.place()).given("bath", volume)
                     .given("sheet", mass).given("sheets", Quantity.count(part.sheets()), Job.CASE_FILE)
