@@ -110,10 +110,13 @@ class ClassGuessesTest {
                 "expect 3 mL for one filling, 18 mL for one at each station, 72 mL for all");
     }
 
-    /** By hand: the plan has the first sheet taken out on Friday 17 April at 12:55; the technician weighs the day before, 6 times 2 min. */
+    /**
+     * By hand: the plan has the first sheet taken out on Friday 17 April at 12:55; the technician weighs the day before, 6 times 2 min
+     * that end at the same time of day, before the break.
+     */
     @Test
     void a_sheet_that_dries_until_its_mass_stands_still_is_weighed_the_day_before() {
-        assertThat(row("spring-course-preparation.html", "begin-table", "Weigh each sheet")).contains("Thursday 16 April 2026, ",
+        assertThat(row("spring-course-preparation.html", "begin-table", "Weigh each sheet")).contains("Thursday 16 April 2026, 12:43 ",
                 "12 min (6 × 1–2 min)");
         assertThat(text(page("spring-course-stations.html").body())).contains("as it was weighed on Thursday 16 April 2026");
     }

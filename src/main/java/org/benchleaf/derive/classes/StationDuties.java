@@ -39,7 +39,7 @@ record StationDuties(CourseClass course, Bench bench, WorkHours hours, List<Clas
         LocalDateTime cleared = end.plusMinutes((long) StationCut.minutes(clearing) * course.stations());
         List<Duty> duties = new ArrayList<>(cutting(stretches.get(0).from(), free));
         duties.add(duty(Duty.Kind.LAYING_OUT, stretches, each, course.stations(), course.starts(), Map.of()));
-        duties.addAll(weighing(schedule));
+        duties.addAll(weighing(schedule, free));
         duties.add(duty(Duty.Kind.CLEARING_AWAY, List.of(new Stretch(end, cleared)), clearing, course.stations(), cleared, Map.of()));
         return duties;
     }
@@ -48,7 +48,7 @@ record StationDuties(CourseClass course, Bench bench, WorkHours hours, List<Clas
      * A sheet of which the mass tells when it is dry is weighed on the working day before it is taken out, where it lies under its boards
      * for longer than that: by how much its mass changes in a day is then known.
      */
-    private List<Duty> weighing(ClassSchedule schedule) {
+    private List<Duty> weighing(ClassSchedule schedule, FreeTime free) {
         Quantity each = bench.constant("weighing").value();
         List<ScheduleReading.Turn> turns = new ScheduleReading(schedule).turns();
         List<Duty> duties = new ArrayList<>();
@@ -59,11 +59,11 @@ record StationDuties(CourseClass course, Bench bench, WorkHours hours, List<Clas
             Optional<LocalDateTime> pressed = turns.stream().filter(turn -> turn.step().equals(step.id()) && !turn.isTakenOut()
                     && !turn.isClearedAway() && turn.isHandsOn()).map(ScheduleReading.Turn::to).max(Comparator.naturalOrder());
             if (!out.isEmpty() && pressed.isPresent()) {
-                LocalDateTime from = hours.before(out.get(0).from().toLocalDate(), 1).atTime(out.get(0).from().toLocalTime());
-                LocalDateTime to = from.plusMinutes((long) StationCut.minutes(each) * out.size());
-                if (from.isAfter(pressed.get())) {
+                LocalDateTime to = hours.before(out.get(0).from().toLocalDate(), 1).atTime(out.get(0).from().toLocalTime());
+                if (to.isAfter(pressed.get())) {
+                    Stretch found = free.latest(to, StationCut.minutes(each) * out.size(), 0);
                     duties.add(new Duty(Duty.Kind.SHEETS_WEIGHED, Optional.of(step.id()), ClassDay.Doer.TECHNICIAN,
-                            List.of(new Stretch(from, to)), each, out.size(), Quantity.of(0, Unit.MINUTE), to, Map.of()));
+                            List.of(found), each, out.size(), Quantity.of(0, Unit.MINUTE), to, Map.of()));
                 }
             }
         });
