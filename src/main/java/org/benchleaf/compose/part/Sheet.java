@@ -190,7 +190,7 @@ public final class Sheet {
     /** What a report states, as it was given, by the name under which a story cites it. */
     Optional<String> stated(String cited) {
         return Optional.ofNullable(stated.get(cited)).map(told -> told instanceof AsStated.Value value
-                ? new StatedWords(words, numbers, value.unit()).asGiven(value.value()) : ((AsStated.InWords) told).text());
+                ? new StatedWords(words, numbers, value.unit()).cited(value.value()) : ((AsStated.InWords) told).text());
     }
 
     /** Whether a figure is told as less than anybody weighs or pours, so that no digit of it is of use. */

@@ -24,10 +24,12 @@ public final class StatedWords {
         return value.map(this::of).orElseGet(words::notRecorded);
     }
 
-    /** The value as the report gives it: of a mean nothing is said of how many readings it is of, where it tells none. */
-    String asGiven(StatedValue value) {
-        boolean alone = value.form() == StatedValue.Form.MEAN && value.readings().isEmpty() && value.deviation().isEmpty();
-        return alone ? words.say("stated.mean-alone", "value", numbers.spaced(value.withUnit(unit))) : of(value);
+    /** The value as a sentence takes it, a mean with what is known of its readings behind it: "7.2 (mean, n = 5)", "about 7". */
+    String cited(StatedValue value) {
+        return value.form() != StatedValue.Form.MEAN ? of(value) : words.say("stated.mean-cited",
+                "value", numbers.spaced(value.withUnit(unit)),
+                "readings", value.readings().map(count -> words.say("stated.readings-cited", "n", count)).orElse(""),
+                "spread", spread(value));
     }
 
     /** The value in words, its digits as they were written. */
@@ -43,8 +45,11 @@ public final class StatedWords {
             case MEAN -> words.say("stated.mean", "value", number,
                     "readings", value.readings().map(count -> words.say("stated.readings", "n", count))
                             .orElseGet(() -> words.say("stated.readings-not-recorded")),
-                    "spread", value.deviation().map(sd -> words.say("stated.deviation", "sd", numbers.written(sd).number()))
-                            .orElse(""));
+                    "spread", spread(value));
         };
+    }
+
+    private String spread(StatedValue value) {
+        return value.deviation().map(sd -> words.say("stated.deviation", "sd", numbers.written(sd).number())).orElse("");
     }
 }
