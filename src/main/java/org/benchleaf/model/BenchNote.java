@@ -17,8 +17,11 @@ public record BenchNote(List<String> forWork, String about, String words) {
     /** Practice sheets are tried with liquids before the class. */
     public static final String TRIAL = "trial";
 
+    /** What is left over is collected in cans of the class. */
+    public static final String WASTE_IN_CANS = "waste in cans";
+
     /** Words of work beside those of {@link BenchNeed}. */
-    public static final Set<String> OWN_WORDS = Set.of(PRACTICE_SHEETS, TRIAL);
+    public static final Set<String> OWN_WORDS = Set.of(PRACTICE_SHEETS, TRIAL, WASTE_IN_CANS);
 
     public BenchNote {
         forWork = List.copyOf(forWork);

@@ -41,6 +41,9 @@ record ClassNotes(Sheet sheet, ClassDesk desk) {
                 duty.step().flatMap(desk.desk().treatment()::step).stream()).map(Step::kind).anyMatch(StepKind.TESTING::equals)) {
             work.add(BenchNote.TRIAL);
         }
+        if (desk.plan().supplies().waste().stream().anyMatch(one -> one.cans().isPresent())) {
+            work.add(BenchNote.WASTE_IN_CANS);
+        }
         return work;
     }
 }
