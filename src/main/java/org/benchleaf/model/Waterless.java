@@ -3,15 +3,16 @@ package org.benchleaf.model;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
+import org.benchleaf.quantity.Dimension;
+import org.benchleaf.quantity.Unit;
 
 /** Which liquids of a case are shown to be of solvents without water. */
 public final class Waterless {
 
     private static final String WATER = "water";
-
-    /** A solvent that is sold weaker than this is let down with water (common practice, no source). */
-    private static final double LEAST_WITHOUT_WATER = 0.9;
+    private static final Set<Dimension> SHARES = Set.of(Dimension.VOLUME_FRACTION, Dimension.MASS_FRACTION);
 
     private final TreatmentCase treatment;
     private final Library library;
@@ -31,8 +32,9 @@ public final class Waterless {
     private boolean holdsNone(Material material) {
         boolean described = material.substance().isPresent() || !material.traits().isEmpty();
         boolean dissolved = substance(material).filter(substance -> substance.form().equals("solution")).isPresent();
-        boolean weak = material.strength().filter(strength ->
-                strength.value() * strength.unit().factor() < LEAST_WITHOUT_WATER).isPresent();
+        double least = library.formulary().constant("least-without-water").value().in(Unit.PERCENT);
+        boolean weak = material.strength().filter(strength -> !SHARES.contains(strength.dimension())
+                || strength.in(Unit.usual(strength.dimension())) < least).isPresent();
         boolean named = Stream.of(Stream.of(material.id(), material.kind()), material.substance().stream(), material.traits().stream())
                 .flatMap(words -> words).anyMatch(word -> word.toLowerCase(Locale.ROOT).contains(WATER));
         return described && !dissolved && !weak && !named;
