@@ -18,6 +18,7 @@ import org.benchleaf.compose.part.CasePageName;
 import org.benchleaf.compose.part.ChoiceFacts;
 import org.benchleaf.compose.part.Clearance;
 import org.benchleaf.compose.part.Evidence;
+import org.benchleaf.compose.part.PartFacts;
 import org.benchleaf.compose.part.Sheet;
 import org.benchleaf.compose.site.RuleStatements;
 import org.benchleaf.compose.site.RulesPage;
@@ -36,6 +37,7 @@ import org.benchleaf.page.LinkList;
 import org.benchleaf.page.Opening;
 import org.benchleaf.page.Page;
 import org.benchleaf.page.Paths;
+import org.benchleaf.page.Prose;
 import org.benchleaf.page.Section;
 import org.benchleaf.page.Table;
 import org.benchleaf.text.RichText;
@@ -113,6 +115,11 @@ public final class ResultsPage implements CasePageMaker {
         List<Fact> waters = waters(sheet, desk);
         if (!blocks.isEmpty() && !waters.isEmpty()) {
             blocks.add(new Facts(waters));
+        }
+        if (!blocks.isEmpty() && !desk.worked().isOnRecordAlone()) {
+            blocks.add(new Prose(List.of(Prose.Passage.paragraph(words.say("baths.planned")))));
+            blocks.add(new Facts(data.baths().stream().flatMap(baths -> new PartFacts(sheet, desk).bath(baths.bath()).stream())
+                    .distinct().toList()));
         }
         return blocks.isEmpty() ? Optional.empty() : Optional.of(new Section("baths", words.say("baths.heading"),
                 Optional.of(words.say("baths.lead")), blocks));

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.benchleaf.model.Part;
+import org.benchleaf.model.Recipe;
+import org.benchleaf.model.Solution;
 import org.benchleaf.model.Step;
 import org.benchleaf.page.Paths;
 import org.benchleaf.quantity.Quantity;
@@ -43,11 +45,19 @@ public final class BathTable {
                 DataTable.Column.numbers(words.say("baths.used"), "pH used"),
                 new DataTable.Column(words.say("baths.conductivity"), "conductivity", "µS/cm", true)));
         if (sheet.tellsStrengths()) {
-            columns.add(new DataTable.Column(words.say("baths.added"), "stock added", "mL", true));
+            columns.add(new DataTable.Column(added(words), "stock added", "mL", true));
         }
         columns.add(DataTable.Column.words(words.say("baths.colour"), "colour"));
         return new DataTable(id(), words.say("baths.caption", "step", new StepTitle(words, desk.treatment()).of(step)),
                 columns, bath.readings().stream().map(this::row).toList());
+    }
+
+    /** What was added to the bath, by its name where its recipe brings it to a pH with something. */
+    private String added(Words words) {
+        return desk.treatment().solution(bath.of()).map(Solution::recipe).filter(Recipe.Adjust.class::isInstance)
+                .map(Recipe.Adjust.class::cast)
+                .map(recipe -> words.say("baths.added-of", "stock", new HazardMaker(sheet, desk).name(recipe.with())))
+                .orElseGet(() -> words.say("baths.added"));
     }
 
     private List<DataTable.Cell> row(Part.BathReading reading) {
