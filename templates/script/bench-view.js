@@ -351,14 +351,14 @@
     /* What is written down is told to lie within, above or below what the sheet gives; nothing hangs on it. */
     function compare() {
       var number = Number(box.value.replace(",", "."));
-      if (sight) { told.textContent = seen(sight, box.value.trim(), noted(anchor)); return; }
+      if (sight) { told.textContent = sighted(sight, box.value.trim(), noted(anchor)); return; }
       told.textContent = !range || !box.value.trim() || isNaN(number) ? "" : fill(words[number < range.getAttribute("data-low") ? "read-below"
         : number > range.getAttribute("data-high") ? "read-above" : "read-within"], { r: range.getAttribute("data-range") });
     }
     compare();
   }
   /* The colour of a bath is held against the same bath of the case and against the bath before; the sheet says when it is enough. */
-  function seen(sight, value, mine) {
+  function sighted(sight, value, mine) {
     if (!value) { return ""; }
     var there = sight.getAttribute("data-there");
     var before = mine[["readings", sight.getAttribute("data-bath") - 1, "colour"].join("/")];

@@ -608,6 +608,8 @@ class BenchDeskIT {
                     .contains("Waits too long").doesNotContain("earliest");
             clock.set(10 + 15 * 60);
             answered(window, "Go there");
+            assertThat(rings(window)).isFalse();
+            assertThat(screen(window)).contains("7. Washing").contains("Hold point");
             window.again();
             clock.set(20 * 60);
             assertThat(rings(window)).isFalse();
