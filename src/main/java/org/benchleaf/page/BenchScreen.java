@@ -13,7 +13,8 @@ import java.util.Optional;
  * @param action what to do; empty where there is only to look
  * @param amount the one amount that the hand needs
  * @param see what one should see
- * @param watch what to keep an eye on, where there is only to look or a timer runs; there also what to keep away from and for how long at most
+ * @param watch what to keep an eye on, where there is only to look or a timer runs, there with what to keep away
+ *     from and for how long at most
  * @param until when it is enough, where there is only to look
  * @param clocks the timers that are started here
  * @param cautions what can happen at the step, the gravest first

@@ -786,7 +786,8 @@ class BenchDeskIT {
             written(window, "step-wash", "pH abc");
             assertThat(window.texts(told)).containsExactly("Not a number: not written down.");
             assertThat(window.texts("return [document.querySelector('[data-screen=step-wash] .screen__fields label').textContent,"
-                    + "JSON.stringify(window.benchleaf.state().record).includes('abc')];")).containsExactly("pH, fresh (pH 8.4–8.6)", "false");
+                    + "JSON.stringify(window.benchleaf.state().record).includes('abc')];"))
+                    .containsExactly("pH, fresh (pH 8.4–8.6)", "false");
             assertThat(window.texts("return [...document.querySelectorAll('[data-screen=step-dry] [data-range]')].map(note =>"
                     + "note.dataset.key + ' ' + Math.round(note.dataset.low * 10) / 10 + ' ' + Math.round(note.dataset.high * 10) / 10);"))
                     .containsExactly("restrained 14.5 16.1");

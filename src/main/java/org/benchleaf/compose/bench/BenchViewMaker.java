@@ -105,7 +105,8 @@ public final class BenchViewMaker {
                 && BenchHands.fits(step.see().orElse(""), end))
                 .map(end -> Fact.of(sheet.words().say("bench.told-until"), WholeSentence.of(end)));
         return new BenchScreen(told.anchor(), name(told), hand.name(), Optional.empty(), hand.action(), hand.amount(),
-                hand.see(), Stream.concat(watch.stream(), limits.stream()).toList(), until, hand.clocks(), cautions, new CareLine(sheet, desk).shortened(cautions, care), told.wear(),
+                hand.see(), Stream.concat(watch.stream(), limits.stream()).toList(), until, hand.clocks(), cautions,
+                new CareLine(sheet, desk).shortened(cautions, care), told.wear(),
                 told(told, Stream.of(hand.see().stream(), watch.stream(), limits.stream(), until.stream())
                         .flatMap(facts -> facts.map(Fact::name)).toList()),
                 drawn && !told.drawings().isEmpty(),
