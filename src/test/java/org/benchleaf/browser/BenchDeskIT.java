@@ -569,7 +569,10 @@ class BenchDeskIT {
     void the_next_bath_begins_when_the_sheet_is_in_it_and_not_when_it_is_lifted_out() {
         whereAllIsReleased((window, clock) -> {
             atStep(window, "step-wash");
+            forward(window);
             pressed(window, BATH, "Start");
+            assertThat(window.run("return document.querySelector('.screen:not([hidden])').innerText.replace(/\\s/g, ' ');")).asString()
+                    .contains("Look colour at 1 min · colour at 5 min · colour at 15 min");
             clock.set(20 * 60 + 2);
             clock.set(20 * 60 + 4);
             answered(window, "Lift out now");

@@ -105,7 +105,7 @@ public final class BenchViewMaker {
                 && BenchHands.fits(step.see().orElse(""), end))
                 .map(end -> Fact.of(sheet.words().say("bench.told-until"), WholeSentence.of(end)));
         return new BenchScreen(told.anchor(), name(told), hand.name(), Optional.empty(), hand.action(), hand.amount(),
-                hand.see(), Stream.concat(watch.stream(), limits.stream()).toList(), until, hand.clocks(), cautions,
+                hand.see(), Stream.of(watch.stream(), looks(step, hand).stream(), limits.stream()).flatMap(facts -> facts).toList(), until, hand.clocks(), cautions,
                 new CareLine(sheet, desk).shortened(cautions, care), told.wear(),
                 told(told, Stream.of(hand.see().stream(), watch.stream(), limits.stream(), until.stream())
                         .flatMap(facts -> facts.map(Fact::name)).toList()),
@@ -114,6 +114,12 @@ public final class BenchViewMaker {
                         .map(note -> note.within(new ReadingRange(sheet, desk).of(step, note))
                                 .against(ReadingRange.sight(step, note))).toList(),
                 last, enough);
+    }
+
+    /** For what one looks while a clock runs, and when, as the step ticks it off. */
+    private Optional<Fact> looks(Step step, BenchHands.Hand hand) {
+        return hand.clocks().isEmpty() || step.checks().isEmpty() ? Optional.empty()
+                : Optional.of(Fact.of(sheet.words().say("bench-hand.look"), String.join(" · ", step.checks())));
     }
 
     /** What the step says under these names. */
