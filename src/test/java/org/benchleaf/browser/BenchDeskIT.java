@@ -572,7 +572,7 @@ class BenchDeskIT {
             forward(window);
             pressed(window, BATH, "Start");
             assertThat(window.run("return document.querySelector('.screen:not([hidden])').innerText.replace(/\\s/g, ' ');")).asString()
-                    .contains("Look colour at 1 min · colour at 5 min · colour at 15 min");
+                    .contains("Look colour at 1 min · colour at 5 min · colour at 15 min", "blot the stamp at once");
             clock.set(20 * 60 + 2);
             clock.set(20 * 60 + 4);
             answered(window, "Lift out now");

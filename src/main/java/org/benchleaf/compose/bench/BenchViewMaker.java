@@ -98,14 +98,16 @@ public final class BenchViewMaker {
         boolean timed = told.timers().stream().anyMatch(timer -> timer.seconds() > 0);
         List<Fact> watch = step.watch().filter(any -> !hand.clocks().isEmpty() || hand.action().isEmpty() && !timed)
                 .map(watched -> Fact.of(sheet.words().say("bench.told-watch"), WholeSentence.of(watched))).stream().toList();
-        List<Fact> limits = hand.clocks().isEmpty() ? List.of() : named(told, Stream.of("bench-fact.avoid", "bench.told-at-most"));
+        List<Fact> limits = hand.clocks().isEmpty() ? List.of() : named(told, Stream.concat(
+                Stream.of("bench-fact.avoid", "bench.told-at-most"), wets(step, hand) ? Stream.of("bench.told-if-not") : Stream.empty()));
         // After the last change of blotters the sheet goes back under its weight: the step ends with what it is to come to, not there.
         boolean back = last && !hand.action().isEmpty() && step.part(Part.Blotters.class).isPresent();
         Optional<Fact> until = step.until().filter(end -> back || hand.action().isEmpty()
                 && BenchHands.fits(step.see().orElse(""), end))
                 .map(end -> Fact.of(sheet.words().say("bench.told-until"), WholeSentence.of(end)));
         return new BenchScreen(told.anchor(), name(told), hand.name(), Optional.empty(), hand.action(), hand.amount(),
-                hand.see(), Stream.of(watch.stream(), looks(step, hand).stream(), limits.stream()).flatMap(facts -> facts).toList(), until, hand.clocks(), cautions,
+                hand.see(), Stream.of(watch.stream(), looks(step, hand).stream(), limits.stream()).flatMap(facts -> facts).toList(),
+                until, hand.clocks(), cautions,
                 new CareLine(sheet, desk).shortened(cautions, care), told.wear(),
                 told(told, Stream.of(hand.see().stream(), watch.stream(), limits.stream(), until.stream())
                         .flatMap(facts -> facts.map(Fact::name)).toList()),
@@ -114,6 +116,11 @@ public final class BenchViewMaker {
                         .map(note -> note.within(new ReadingRange(sheet, desk).of(step, note))
                                 .against(ReadingRange.sight(step, note))).toList(),
                 last, enough);
+    }
+
+    /** Where a sheet is wet, what to do when colour moves must not be looked for. */
+    private static boolean wets(Step step, BenchHands.Hand hand) {
+        return hand.bath() > 0 || step.part(Part.Mist.class).isPresent();
     }
 
     /** For what one looks while a clock runs, and when, as the step ticks it off. */
