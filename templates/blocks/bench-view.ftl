@@ -33,17 +33,17 @@
       <h3 class="screen__name">${screen.name}<#if screen.hand?has_content> <span class="screen__hand">${screen.hand}</span></#if></h3>
       <#if screen.hold?has_content>
       <p class="screen__do">${screen.hold.stop}</p>
-      <p>${screen.hold.released}<#if screen.hold.look?has_content> ${words.look}: ${screen.hold.look}.</#if></p>
-      <#if screen.hold.meanwhile?has_content><p>${words.meanwhile}: ${screen.hold.meanwhile}.</p></#if>
       <#if screen.hold.atMost?has_content><p>${screen.hold.atMost} <b class="screen__latest"></b></p></#if>
       <p class="screen__release" data-role="${screen.hold.who}"><label>${words.initials} <input type="text" maxlength="6" autocomplete="off" autocapitalize="characters"></label>
         <button class="button" type="button">${words.release}</button></p>
       <p class="screen__told" role="status"></p>
+      <p>${screen.hold.released}<#if screen.hold.look?has_content> ${words.look}: ${screen.hold.look}.</#if></p>
+      <#if screen.hold.meanwhile?has_content><details><summary>${words.meanwhile}</summary><p>${screen.hold.meanwhile}.</p></details></#if>
       <#else>
       <#if screen.action?has_content><p class="screen__do">${screen.action}</p></#if>
       <#if screen.amount?has_content><p class="screen__amount"><span>${screen.amount.name}</span> <b>${screen.amount.value}</b></p></#if>
       <#if screen.see?has_content><p class="screen__see<#if !screen.action?has_content> screen__do</#if>"><b>${screen.see.name}</b> ${screen.see.value}</p></#if>
-      <#if screen.watch?has_content><p class="screen__see<#if screen.action?has_content> screen__watch</#if>"><b>${screen.watch.name}</b> ${screen.watch.value}</p></#if>
+      <#list screen.watch as watched><p class="screen__see<#if screen.action?has_content> screen__watch</#if>"><b>${watched.name}</b> ${watched.value}</p></#list>
       <#if screen.until?has_content><p class="screen__see"><b>${screen.until.name}</b> ${screen.until.value}</p></#if>
       <#list screen.clocks as clock>
       <div class="screen__time" data-face="${clock.timer}"><#if clock.label?has_content><b>${clock.label}</b></#if></div>

@@ -144,6 +144,17 @@
     made.classList.add("strip__bench");
     step.querySelector(".strip__clock").appendChild(made);
   });
+  /* From a clock on the sheet to the screen that shows the same clock. */
+  bench.timers.forEach(function (timer) {
+    timer.item.appendChild(bench.button(words.bench, timer.what, function () {
+      if (!briefed()) { return; }
+      var hold = barred(timer.step, [timer.step]);
+      hold = hold < 0 && shut(screens[first(timer.step)]) ? first(timer.step) : hold;
+      bench.stayOn();
+      enter(hold < 0 ? screenOf(timer) : hold);
+      if (hold >= 0) { tell(words["hold-shut"]); }
+    })).classList.add("strip__bench");
+  });
   /* The drawings are the step's own, under ids of their own. */
   all(".screen__drawings").forEach(function (home) {
     var step = document.getElementById(anchorOf(home.closest(".screen")));
@@ -184,7 +195,8 @@
       home = each;
     });
     if (!home) { return; }
-    if (screen.hasAttribute("data-last") || screen.hasAttribute("data-enough")) { home.appendChild(stamp(anchor, "ended", words.end, words.ended)); }
+    if (screen.hasAttribute("data-last") || screen.hasAttribute("data-enough")) { home.appendChild(screen.hasAttribute("data-enough") ? stamp(anchor, "ended", words["no-bath"], words.ended, leadOn)
+      : stamp(anchor, "ended", words.end, words.ended)); }
   });
   function stamps() { all("button", view).forEach(function (made) { if (made.stampOf) { made.stampOf(); } }); }
   /* The day began with the first step that was begun, if nobody says otherwise. */
@@ -207,13 +219,14 @@
     times();
   }
   /* One tap writes the time down, another takes it back. */
-  function stamp(anchor, key, before, after) {
+  function stamp(anchor, key, before, after, then) {
     var step = stageOf(anchor).name;
     var touched = 0;
     var made = bench.button(before, step, function () {
       if (bench.soon(touched, 1000)) { return; }
       touched = Date.now();
       mark(anchor, key, !noted(anchor)[key]);
+      if (then) { then(anchor); }
     });
     made.stampOf = paint;
     function paint() {
@@ -231,11 +244,24 @@
     hold = hold < 0 && shut(screens[first(timer.step)]) ? first(timer.step) : hold;
     var text = !read.checked ? words["briefing-first"]
       : hold < 0 ? "" : fill(words["hold-before"], { name: stageOf(anchorOf(screens[hold])).name });
+    text = text || twice(timer.step);
     if (text) { tell(text); }
     return text;
   };
+  /* What is marked as done begins again only when that is asked for twice. */
+  function twice(anchor) {
+    var over = noted(anchor).ended;
+    if (!over || asked === over) { return ""; }
+    asked = over;
+    return fill(words["done-sure"], { t: bench.when(over) });
+  }
+  var asked = 0;
   bench.began = function (timer) {
-    if (!noted(timer.step).began) { note(timer.step).began = Date.now(); bench.keep(); }
+    if (!noted(timer.step).began) {
+      note(timer.step).began = Date.now();
+      bench.keep();
+      if (undone(timer.step).length) { tell(fill(words["hold-undone"], { what: undone(timer.step).map(parseFloat).join(", ") })); }
+    }
     begun(timer.step);
     if (awaken() && !state().heard) {
       sound(1);
@@ -315,7 +341,7 @@
       tell("");
       show();
     }, nameOf(screen), function () { if (!noted(anchor).released) { told.textContent = open(); } });
-    function open() { return fill(words["hold-undone"], { what: undone(anchor).join(" · ") }); }
+    function open() { return fill(words["hold-undone"], { what: undone(anchor).map(parseFloat).join(", ") }); }
     who.addEventListener("keydown", function (event) {
       if (event.key === "Enter") { free.click(); }
     });
@@ -338,7 +364,8 @@
     });
   });
   function field(home, label, key, anchor, words1, range, sight) {
-    var line = make("label", "", label + (words1 && label.indexOf(words1) < 0 ? words.comma + " " + words1 : ""));
+    var line = make("label", "", label + (words1 && label.indexOf(words1) < 0 ? words.comma + " " + words1 : "")
+      + (range ? " (" + range.getAttribute("data-range") + ")" : ""));
     var box = make("input");
     box.type = "text";
     if (words1) { box.inputMode = "decimal"; }
@@ -347,18 +374,23 @@
     home.appendChild(line);
     var told = home.appendChild(make("p", "screen__told"));
     told.setAttribute("role", "status");
-    box.addEventListener("change", function () { note(anchor)[key] = box.value.trim(); bench.keep(); compare(); });
+    box.addEventListener("change", function () {
+      if (words1 && box.value.trim() && !/^\d+([.,]\d+)?$/.test(box.value.trim())) { told.textContent = words["read-number"]; return; }
+      note(anchor)[key] = box.value.trim();
+      bench.keep();
+      compare();
+    });
     /* What is written down is told to lie within, above or below what the sheet gives; nothing hangs on it. */
     function compare() {
       var number = Number(box.value.replace(",", "."));
-      if (sight) { told.textContent = seen(sight, box.value.trim(), noted(anchor)); return; }
+      if (sight) { told.textContent = sighted(sight, box.value.trim(), noted(anchor)); return; }
       told.textContent = !range || !box.value.trim() || isNaN(number) ? "" : fill(words[number < range.getAttribute("data-low") ? "read-below"
         : number > range.getAttribute("data-high") ? "read-above" : "read-within"], { r: range.getAttribute("data-range") });
     }
     compare();
   }
   /* The colour of a bath is held against the same bath of the case and against the bath before; the sheet says when it is enough. */
-  function seen(sight, value, mine) {
+  function sighted(sight, value, mine) {
     if (!value) { return ""; }
     var there = sight.getAttribute("data-there");
     var before = mine[["readings", sight.getAttribute("data-bath") - 1, "colour"].join("/")];
@@ -568,14 +600,13 @@
         return;
       }
       var follow = after(timer);
-      var bath = timer.kind === "bath";
-      buttons.appendChild(act(bath ? words["lift-out"] : follow ? fill(words["answer-next"], { what: follow.label, length: bench.digits(follow.length()) }) : words.answer, timer,
-        function () { answered(timer, bath); }));
-      if (bath && follow && screens.slice(screenOf(timer), screenOf(follow)).some(function (screen) { return screen.hasAttribute("data-enough"); })) {
-        buttons.appendChild(act(words["no-bath"], timer, function () { enough(timer); }));
-      }
+      var hand = { bath: "lift-out", change: "change-now" }[timer.kind];
+      buttons.appendChild(act(hand ? words[hand] : follow ? fill(words["answer-next"], { what: follow.label, length: bench.digits(follow.length()) }) : words.answer, timer,
+        function () { answered(timer, hand); }));
       var whole = timer.kind === "whole";
-      if (whole) {
+      if (whole && looks(timer)) {
+        buttons.replaceChildren(act(words["go-there"], timer, function () { answered(timer, true); }));
+      } else if (whole) {
         buttons.replaceChildren(act(words.end, timer, function () { mark(timer.step, "ended", true); quiet(timer); }));
       }
       buttons.appendChild(act(words[whole ? "five-more" : "snooze"], timer, function () { timer.snooze(whole ? 300 : 60); quiet(timer); }));
@@ -594,22 +625,24 @@
     if (ringing.length) { toll(); } else { bell.close(); }
     times();
   }
-  /* Where the timer's own screen is shown, the screen of what follows comes; elsewhere the hand stays where it is. But a bath
-     that follows begins when the sheet is in it, so its screen comes. */
-  function answered(timer, bath) {
-    var here = bath || screenOf(timer) === at();
-    var follow = bath ? after(timer) : timer.answer();
-    timer.stop();
-    quiet(timer);
-    if (here && follow && document.body.classList.contains("at-bench")) { go(screenOf(follow)); }
+  /* At the bench a step whose time is over is looked at before it is done, where a screen tells what one should see. */
+  function looks(timer) {
+    return document.body.classList.contains("at-bench") && screenOf(timer) >= 0 && !screens[screenOf(timer)].hasAttribute("data-last");
   }
-  function enough(timer) {
+  /* Where the timer's own screen is shown, the screen of what follows comes; elsewhere the hand stays where it is. But what a
+     hand does when a bath or the time to a change of blotters is over comes first, and the next clock is started when that is
+     done: the change tells it beside that clock, a bath on the screen after its own, if the step cannot end here. */
+  function answered(timer, hand) {
+    var here = screenOf(timer) === at();
+    var follow = hand ? after(timer) : timer.answer();
     timer.stop();
-    mark(timer.step, "ended", true);
     quiet(timer);
-    if (document.body.classList.contains("at-bench")) {
-      go(screens.map(anchorOf).lastIndexOf(timer.step) + 1);
-    }
+    if (!document.body.classList.contains("at-bench")) { return; }
+    if (hand && (timer.kind !== "change" || !follow)) { go(screenOf(timer) + (screens[screenOf(timer)].hasAttribute("data-enough") ? 0 : 1)); }
+    else if ((hand || here) && follow) { go(screenOf(follow)); }
+  }
+  function leadOn(anchor) {
+    if (noted(anchor).ended) { go(screens.map(anchorOf).lastIndexOf(anchor) + 1); }
   }
   /* A key or a gesture that closes the ring answers nothing: it rings again in a minute. */
   bell.addEventListener("close", function () {

@@ -101,7 +101,7 @@
   }
   /* A second tap of a wet hand comes at once: it is none. */
   function soon(then, within) { return Math.abs(Date.now() - then) < within; }
-  /* What cannot be taken back is asked for, and the second tap counts only after two seconds; after ten it is asked for anew. */
+  /* What cannot be taken back is asked for, and the second tap counts only after two seconds, until when the button shows that it waits; after ten it is asked for anew. */
   function sure(button, question, needed, act, label, asked) {
     var usual = "";
     var since = 0;
@@ -117,7 +117,9 @@
       since = Date.now();
       call(button, question, label);
       if (asked) { asked(); }
-      window.setTimeout(function () { if (!soon(since, 9900)) { call(button, usual, label); } }, 10000);
+      button.setAttribute("aria-disabled", "true");
+      window.setTimeout(function () { button.removeAttribute("aria-disabled"); }, 2000);
+      window.setTimeout(function () { if (!soon(since, 9900) && button.textContent === question) { call(button, usual, label); } }, 10000);
     });
     return button;
   }

@@ -13,7 +13,8 @@ import java.util.Optional;
  * @param action what to do; empty where there is only to look
  * @param amount the one amount that the hand needs
  * @param see what one should see
- * @param watch what to keep an eye on, where there is only to look or a timer runs
+ * @param watch what to keep an eye on, where there is only to look or a timer runs, there with what to keep away
+ *     from and for how long at most
  * @param until when it is enough, where there is only to look
  * @param clocks the timers that are started here
  * @param cautions what can happen at the step, the gravest first
@@ -26,11 +27,12 @@ import java.util.Optional;
  * @param enough whether it may end here, though one more bath is foreseen
  */
 public record BenchScreen(String anchor, String name, Optional<String> hand, Optional<BenchStep.Hold> hold,
-        String action, Optional<Fact> amount, Optional<Fact> see, Optional<Fact> watch, Optional<Fact> until, List<Clock> clocks,
+        String action, Optional<Fact> amount, Optional<Fact> see, List<Fact> watch, Optional<Fact> until, List<Clock> clocks,
         List<Caution> cautions, String care, List<String> wear, List<Fact> told, boolean drawn, List<Note> notes, boolean last,
         boolean enough) {
 
     public BenchScreen {
+        watch = List.copyOf(watch);
         clocks = List.copyOf(clocks);
         cautions = List.copyOf(cautions);
         wear = List.copyOf(wear);
