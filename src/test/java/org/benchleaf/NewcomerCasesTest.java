@@ -419,6 +419,44 @@ class NewcomerCasesTest {
                 "not read by who tells it: measured; only the abstract was read");
     }
 
+    /** Who retells it read the abstract alone: of none of this may a page say that the publication is silent. */
+    @Test
+    void what_was_not_read_is_nowhere_told_as_not_recorded() throws IOException {
+        Path content = changed("cuttings", "results:\n  - measure", """
+                  - id: age
+                    kind: ageing
+                    do: Age the strips.
+                    takes: not read
+                    ageing: {of: test sheets, temperature: not read (methods), humidity: not read, time: not read (methods)}
+
+                trials:
+                  - id: baths
+                    question: Which bath whitens more?
+                    of: test sheets
+                    what: strips
+                    varies: Bath
+                    alike: not read
+                    arms: [{id: plain, is: water, control: yes, n: not read}, {id: lime, is: limewater, n: 3}]
+                    results:
+                      - {measure: look, method: seen, readings: [{arm: plain, after: not read (figures)}, {arm: lime, after: good}]}
+
+                results:
+                  - measure""");
+        Path file = content.resolve("cases/cuttings/case.md");
+        Files.writeString(file, Files.readString(file).replaceFirst("support: \\{paper: newsprint,",
+                "items: [{id: one, is: The leaf, size: not read (methods), condition: not read}]\n"
+                        + "  support: {paper: newsprint, grammage: not read, thickness: not read,")
+                .replace("takes: not known", "takes: not read"));
+        Told told = told(content, "cuttings");
+        assertThat(told.page("index.html")).contains("Size: not read by who tells it: methods", "grammage not read by who tells it",
+                "thickness not read by who tells it").contains("Condition: not read by who tells it");
+        assertThat(told.page("results.html")).contains("water not recorded not read by who tells it: figures");
+        assertThat(told.page("results.html")).contains("water control not read by who tells it", "Washing not read by who tells it");
+        assertThat(told.file("trial-baths-1.csv")).contains("not read by who tells it: figures");
+        assertThat(told.page("index.html")).contains("Temperature: not read by who tells it: methods",
+                "Aged for: not read by who tells it: methods");
+    }
+
     @Test
     void a_method_after_that_nobody_recorded_is_no_other_method() {
         assertThat(told(CONTENT, "cuttings").page("results.html")).contains("How it was read after is not recorded")

@@ -119,7 +119,7 @@ public final class CaseStudyPage implements CasePageMaker {
         new SpotTestTable(sheet, desk).onRecord().filter(any -> !desk.has(CasePageName.RESULTS)).ifPresent(rest::add);
         rest.add(done(sheet, desk));
         ResultsPage.past(sheet, desk).ifPresent(rest::add);
-        treatment.trials().forEach(trial -> rest.add(new TrialTables(sheet, trial).arms(desk)));
+        treatment.trials().forEach(trial -> rest.add(new TrialTables(sheet, desk, trial).arms()));
         timeline(sheet, desk).ifPresent(rest::add);
         rest.add(new HomeAdvice(sheet).section(treatment));
         otherPictures(sheet, desk, placed).ifPresent(rest::add);
@@ -203,10 +203,10 @@ public final class CaseStudyPage implements CasePageMaker {
         if (object.opinion()) {
             facts.add(Fact.of(words.say("fact.dating"), words.say("made.opinion")));
         }
-        facts.add(new Fact(words.say("fact.support"), sheet.linked(support(sheet, object))));
+        facts.add(new Fact(words.say("fact.support"), sheet.linked(support(sheet, treatment))));
         facts.add(Fact.of(words.say("fact.size"), size(sheet, object)));
         object.items().forEach(item -> facts.add(new Fact(WholeSentence.of(item.is()).replaceFirst("[.]$", ""),
-                sheet.linked(item(sheet, item)))));
+                sheet.linked(item(sheet, treatment, item)))));
         if (!object.media().isEmpty()) {
             facts.add(new Fact(words.say("fact.media"), sheet.linked(String.join("; ", object.media().stream()
                     .map(medium -> mediumWords(words, medium, object)).toList()))));
@@ -215,12 +215,18 @@ public final class CaseStudyPage implements CasePageMaker {
     }
 
     /** Size, condition and decision of one item. */
-    private static String item(Sheet sheet, PrintObject.Item item) {
+    private static String item(Sheet sheet, TreatmentCase treatment, PrintObject.Item item) {
         Words words = sheet.words();
         String size = item.size().map(known -> words.say("size", "height", sheet.numbers().written(known.height()).text(),
-                "width", sheet.numbers().written(known.width()).text())).orElseGet(words::notRecorded);
-        return words.say("item.facts", "size", size, "condition", item.condition().orElseGet(words::notRecorded),
-                "decision", item.decision().orElseGet(words::notRecorded));
+                "width", sheet.numbers().written(known.width()).text()))
+                .orElseGet(() -> words.missing(missingSize(treatment, treatment.object().items().indexOf(item))));
+        return words.say("item.facts", "size", size, "condition", item.condition().map(words::told).orElseGet(words::notRecorded),
+                "decision", item.decision().map(words::told).orElseGet(words::notRecorded));
+    }
+
+    private static Optional<MissingValue> missingSize(TreatmentCase treatment, int item) {
+        return Stream.of("size", "size/width", "size/height").flatMap(key -> treatment.untold().at("object", "items", item, key).stream())
+                .findFirst();
     }
 
     private static String mediumWords(Words words, Medium medium, PrintObject object) {
@@ -235,7 +241,8 @@ public final class CaseStudyPage implements CasePageMaker {
         return MissingValue.read(text).isEmpty();
     }
 
-    private static String support(Sheet sheet, PrintObject object) {
+    private static String support(Sheet sheet, TreatmentCase treatment) {
+        PrintObject object = treatment.object();
         List<String> parts = new ArrayList<>();
         String paper = object.support().paper();
         parts.add(MissingValue.read(paper).map(missing -> sheet.words().say("missing.paper", "missing", sheet.words().missing(missing)))
@@ -247,6 +254,9 @@ public final class CaseStudyPage implements CasePageMaker {
         object.support().grammage().ifPresent(value -> parts.add(sheet.numbers().written(value).text()));
         object.support().thickness().ifPresent(value -> parts.add(sheet.words().say("support.thick",
                 "value", sheet.numbers().written(value).text())));
+        Stream.of("grammage", "thickness", "state").forEach(key -> treatment.untold().at("object", "support", key)
+                .filter(missing -> missing.kind() == MissingValue.Kind.NOT_READ).ifPresent(missing -> parts.add(
+                        sheet.words().say("support.unread-" + key, "missing", sheet.words().missing(missing)))));
         return sheet.words().list(parts);
     }
 
