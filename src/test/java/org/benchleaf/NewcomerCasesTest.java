@@ -225,8 +225,10 @@ class NewcomerCasesTest {
                 spirit: {name: Ethanol, kind: liquid, plain: Alcohol., substance: ethanol, strength: 96 % v/v}
                 """);
         Told told = told(content, "long-drawing");
-        assertThat(told.page("index.html")).contains("Size (not recorded in full); Weak size (not recorded in full); "
-                + "Joined (not recorded in full); Paste (not recorded in full); Drops (not recorded in full)").doesNotContain("not known");
+        assertThat(told.page("index.html")).contains("Size (1 % m/v methyl cellulose in a liquid that is not recorded); ",
+                "Weak size (1 part Size made up to 3 parts with a liquid that is not recorded, by volume); ",
+                "Paste (1 part of methyl cellulose, to 5 parts of ion-exchanged water; whether by mass or by volume is not recorded); ",
+                "Drops (ethanol, ion-exchanged water, in proportions that are not recorded)").doesNotContain("not known");
         assertThat(told.whats()).filteredOn(what -> what.contains("cannot be worked out, because of what the solution")).hasSize(2);
         assertThat(told.whats()).filteredOn(what -> what.contains("because in which proportions the solution")).hasSize(2);
         assertThat(told.pages().values()).noneMatch(page -> page.contains("No hazard class"));
@@ -455,6 +457,25 @@ class NewcomerCasesTest {
         assertThat(told.file("trial-baths-1.csv")).contains("not read by who tells it: figures");
         assertThat(told.page("index.html")).contains("Temperature: not read by who tells it: methods",
                 "Aged for: not read by who tells it: methods");
+    }
+
+    /** The hazards of the reagent are not known; how strong the publication made it is no recipe for the bench. */
+    @Test
+    void the_strength_that_a_publication_gives_stands_with_its_solution_and_the_liquid_at_its_step() throws IOException {
+        Path content = changed("long-drawing", "steps:\n  - id: clean\n", """
+                solutions:
+                  salt: {name: Salt solution, dissolve: {solid: reagent, strength: 0.03 mol/L, in: ion-exchanged-water}}
+                steps:
+                  - id: clean
+                    uses: [salt, ion-exchanged-water, thin-kozo]
+                """);
+        Files.writeString(content.resolve("materials/more.yaml"), "reagent: {name: Reagent X, kind: powder, plain: A powder.}\n");
+        Told told = told(content, "long-drawing");
+        assertThat(told.page("index.html")).contains("Salt solution (0.03 mol/L", "Liquids: Salt solution, Ion-exchanged water");
+        assertThat(told.pages().keySet()).noneMatch(path -> path.endsWith("steps.html") || path.endsWith("preparation.html"));
+        Path file = content.resolve("cases/long-drawing/case.md");
+        Files.writeString(file, Files.readString(file).replace("strengths for the public: yes", "strengths for the public: no"));
+        assertThat(told(content, "long-drawing").page("index.html")).doesNotContain("0.03 mol/L");
     }
 
     @Test

@@ -32,6 +32,7 @@ import org.benchleaf.compose.part.TrialTables;
 import org.benchleaf.compose.part.WorkingMaker;
 import org.benchleaf.derive.time.Timeline;
 import org.benchleaf.json.JsonText;
+import org.benchleaf.model.MaterialKind;
 import org.benchleaf.model.Medium;
 import org.benchleaf.model.MissingValue;
 import org.benchleaf.model.Part;
@@ -392,10 +393,20 @@ public final class CaseStudyPage implements CasePageMaker {
                 .map(passage -> whole.then(" (").then(new PassageMaker(sheet).make(passage)).then(")")).orElse(whole);
     }
 
-    /** How a step was set, as a sentence of its own; nothing where its parts tell nothing. */
+    private static boolean isLiquid(CaseDesk desk, String id) {
+        return desk.treatment().solution(id).isPresent() || Optional.ofNullable(desk.library().materials().get(id))
+                .flatMap(material -> MaterialKind.of(material.kind()))
+                .filter(MaterialKind.LIQUID::equals).isPresent();
+    }
+
+    /** How a step was set, and which liquids it used, as a sentence of its own; nothing where its parts tell nothing. */
     private static RichText settings(Sheet sheet, CaseDesk desk, Step step) {
-        List<RichText> settings = step.parts().stream().flatMap(part -> part.ask(new PartFacts(sheet, desk)).stream())
-                .map(fact -> RichText.of(fact.name() + sheet.words().say("list.colon")).then(fact.value())).toList();
+        List<Fact> facts = new ArrayList<>(step.parts().stream().flatMap(part -> part.ask(new PartFacts(sheet, desk)).stream()).toList());
+        List<String> liquids = step.uses().stream().filter(id -> isLiquid(desk, id)).toList();
+        if (!liquids.isEmpty()) {
+            facts.add(new Fact(sheet.words().say("study.liquids"), PartFacts.things(sheet, desk, liquids)));
+        }
+        List<RichText> settings = facts.stream().map(fact -> RichText.of(fact.name() + sheet.words().say("list.colon")).then(fact.value())).toList();
         return settings.isEmpty() ? RichText.of("") : RichText.of(" ").then(RichText.joined("; ", settings)).then(".");
     }
 
