@@ -479,6 +479,48 @@ class NewcomerCasesTest {
     }
 
     @Test
+    void only_what_the_parts_count_is_said_not_to_be_recorded_where_the_parts_are() throws IOException {
+        Path content = changed("long-drawing", "steps:\n  - id: clean\n", """
+                solutions:
+                  paste: {name: Paste, parts: {first: thin-kozo, second: ion-exchanged-water, parts: 2 + 1, by: not known}}
+                steps:
+                  - id: clean
+                    uses: [paste]
+                """);
+        assertThat(told(content, "long-drawing").whats())
+                .anyMatch(what -> what.contains("Whether the parts of 'paste' count mass or volume is not recorded"))
+                .noneMatch(what -> what.contains("In which proportions"));
+    }
+
+    @Test
+    void words_of_a_trial_stand_without_a_unit_or_with_none() throws IOException {
+        Told told = told(changed("cuttings", "results:\n  - measure", """
+                trials:
+                  - id: baths
+                    question: Which bath whitens more?
+                    of: test sheets
+                    what: strips
+                    varies: Bath
+                    arms: [{id: plain, is: water, control: yes}, {id: lime, is: limewater}]
+                    results: [{measure: look, method: seen, unit: none, readings: [{arm: lime, after: rather limited}]}]
+
+                results:
+                  - measure"""), "cuttings");
+        assertThat(told.page("results.html")).contains("limewater not recorded rather limited");
+    }
+
+    /** A strength takes no 'less than': what is to be written instead is told with the words that were written. */
+    @Test
+    void a_quantity_that_is_refused_is_not_asked_for_in_the_form_that_was_refused() throws IOException {
+        Path content = changed("cuttings", "title: Acid", "title: Old");
+        Files.writeString(content.resolve("materials/more.yaml"), "weak: {name: Weak, kind: liquid, plain: A liquid., substance: ethanol,"
+                + " strength: less than 0.012 mol/L, rest: water}\n");
+        assertThat(LibraryChecker.check(LibraryReader.read(content)).messages().all()).filteredOn(one -> one.code().equals("FORM-018"))
+                .hasSize(1).allSatisfy(one -> assertThat(one.fix()).contains("not known (less than 0.012 mol/L)")
+                        .doesNotContain("'about'"));
+    }
+
+    @Test
     void a_method_after_that_nobody_recorded_is_no_other_method() {
         assertThat(told(CONTENT, "cuttings").page("results.html")).contains("How it was read after is not recorded")
                 .doesNotContain("different methods");

@@ -66,8 +66,8 @@ public enum FormMessages implements CatalogueEntry {
     NOT_A_NUMBER("FORM-018", Severity.ERROR,
             "'{found}' is not a quantity.",
             "Here {wanted} is needed, to work with.",
-            "Write a number and its unit, such as '{usual}', with 'about' or 'less than' before it where that was said; or "
-                    + "'not known', with what was said in parentheses: not known (warm)."),
+            "Write a number and its unit, such as '{usual}'{stated}; or 'not known', with what was said in parentheses:"
+                    + " not known ({said})."),
     NOT_WHOLE("FORM-019", Severity.ERROR,
             "'{found}' is not a whole number from 1 to 9999.",
             "Things are counted here.",
