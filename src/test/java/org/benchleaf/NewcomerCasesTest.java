@@ -521,6 +521,35 @@ class NewcomerCasesTest {
     }
 
     @Test
+    void a_study_on_test_sheets_is_told_as_what_the_publication_tells() throws IOException {
+        Path content = changed("cuttings", "kind: newspaper cuttings", "kind: test sheets");
+        Path file = content.resolve("cases/cuttings/case.md");
+        Files.writeString(file, Files.readString(file).replace("  media:\n", "  items:\n    - {id: one, is: Those washed}\n"
+                + "    - {id: two, is: Those lined}\n  media:\n").replace("    kind: washing\n", "    kind: washing\n    of: [one]\n")
+                .replace("    kind: lining\n", "    kind: lining\n    of: [two]\n"));
+        assertThat(told(content, "cuttings").page("index.html")).contains("These pages tell what a publication tells.",
+                "steps on different sheets need not follow one another", "If you have a sheet of paper at home")
+                .doesNotContain("what was done to one sheet").doesNotContain("In this order").doesNotContain("a sheet like this")
+                .doesNotContain("Decision");
+    }
+
+    @Test
+    void what_a_retold_case_leaves_open_of_many_liquids_has_one_line() throws IOException {
+        StringBuilder solutions = new StringBuilder("solutions:\n");
+        for (String id : List.of("a", "b", "c", "d")) {
+            solutions.append("  ").append(id).append(": {name: ").append(id)
+                    .append(", dissolve: {solid: calcium-hydroxide, strength: not known,"
+                    + " in: ion-exchanged-water}}\n");
+        }
+        Told told = told(changed("cuttings", "steps:\n", solutions + "steps:\n  - id: brush\n    kind: washing\n    do: Wash.\n"
+                + "    takes: not known\n    uses: [a, b, c, d]\n"), "cuttings");
+        assertThat(told.whats()).filteredOn(what -> what.contains("Nothing says how much of")).hasSize(1)
+                .allMatch(what -> what.contains("'a', 'b', 'c', 'd'"));
+        assertThat(told.whats()).filteredOn(what -> what.contains("'brush'") && what.contains("no test has this composition")).hasSize(1)
+                .allMatch(what -> what.contains("The same is to be said of 3 more there."));
+    }
+
+    @Test
     void a_method_after_that_nobody_recorded_is_no_other_method() {
         assertThat(told(CONTENT, "cuttings").page("results.html")).contains("How it was read after is not recorded")
                 .doesNotContain("different methods");

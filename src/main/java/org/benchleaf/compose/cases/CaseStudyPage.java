@@ -144,7 +144,8 @@ public final class CaseStudyPage implements CasePageMaker {
         facts.add(Fact.of(words.say("fact.level"), LevelWords.of(words, treatment.level())));
         return new Opening(Optional.of(words.say("case-page.case-study")), treatment.title(),
                 Optional.of(treatment.summary()), facts,
-                Optional.of(new Opening.Notice(words.say("notice.word"), words.say("frame.notice"))));
+                Optional.of(new Opening.Notice(words.say("notice.word"),
+                        words.say(treatment.sources().retelling().isEmpty() ? "frame.notice" : "frame.notice-retold"))));
     }
 
     /** From which publication it is told, and what of that was read. */
@@ -221,7 +222,9 @@ public final class CaseStudyPage implements CasePageMaker {
         String size = item.size().map(known -> words.say("size", "height", sheet.numbers().written(known.height()).text(),
                 "width", sheet.numbers().written(known.width()).text()))
                 .orElseGet(() -> words.missing(missingSize(treatment, treatment.object().items().indexOf(item))));
-        return words.say("item.facts", "size", size, "condition", item.condition().map(words::told).orElseGet(words::notRecorded),
+        boolean open = item.decision().isEmpty() && treatment.sources().retelling().isPresent();
+        return words.say(open ? "item.facts-open" : "item.facts", "size", size,
+                "condition", item.condition().map(words::told).orElseGet(words::notRecorded),
                 "decision", item.decision().map(words::told).orElseGet(words::notRecorded));
     }
 
@@ -364,7 +367,9 @@ public final class CaseStudyPage implements CasePageMaker {
         }
         return new Section("done", words.say("study.done"),
                 Optional.of(words.say(desk.has(CasePageName.STEP_SHEET) ? "study.done-lead"
-                        : desk.treatment().sources().retelling().isPresent() ? "study.done-told"
+                        : desk.treatment().sources().retelling().isPresent()
+                        ? desk.treatment().steps().stream().map(Step::of).distinct().count() > 1
+                                ? "study.done-told-apart" : "study.done-told"
                         : desk.worked().isOnRecordAlone() ? "study.done-recorded" : "study.done-planned")), blocks);
     }
 
@@ -406,7 +411,8 @@ public final class CaseStudyPage implements CasePageMaker {
         if (!liquids.isEmpty()) {
             facts.add(new Fact(sheet.words().say("study.liquids"), PartFacts.things(sheet, desk, liquids)));
         }
-        List<RichText> settings = facts.stream().map(fact -> RichText.of(fact.name() + sheet.words().say("list.colon")).then(fact.value())).toList();
+        List<RichText> settings = facts.stream().map((Fact fact) -> RichText.of(fact.name() + sheet.words().say("list.colon"))
+                .then(fact.value())).toList();
         return settings.isEmpty() ? RichText.of("") : RichText.of(" ").then(RichText.joined("; ", settings)).then(".");
     }
 
